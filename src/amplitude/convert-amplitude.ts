@@ -1,0 +1,78 @@
+import { hertz } from "../frequency/index";
+import { type Amplitude, parseAmplitude } from "./amplitude";
+import type { Assumption } from "./assumptions";
+import { factorOf } from "./factor";
+import { type Kind, kindOf } from "./kind";
+import { typeText } from "./reading-type";
+import { decibelsOf, scaled } from "./scaled";
+import type { ConvertOptions } from "./types";
+
+/** A converted reading, with what was taken for granted on the way. */
+export interface ConvertedAmplitude extends Amplitude {
+  readonly assumed: readonly Assumption[];
+  /** The crest factor that was stated and used, if one was. */
+  readonly crestFactor?: number;
+}
+
+function assumedBetween(from: Kind, to: Kind, crestFactor: number | undefined): Assumption[] {
+  const assumed: Assumption[] = [];
+  if (from.order !== to.order) assumed.push("one-frequency");
+  if (from.pi !== to.pi || from.rootTwo !== to.rootTwo)
+    assumed.push(crestFactor === undefined ? "sine" : "crest-factor");
+  return assumed;
+}
+
+/**
+ * A reading in another type, as data: value, unit, detector, quantity, frequency and what was assumed.
+ *
+ * The run-time-checked path: both the reading and the type may be texts of unknown content.
+ *
+ * @param reading - a text as for {@link parseAmplitude}, or what it returned
+ * @param to - what it shall be written in, any text that names a reading type
+ * @param options - `at`, which stands above the reading's own frequency, and `crestFactor`
+ * @throws {@link VeladisError} as {@link parseAmplitude} and {@link convert}
+ * @example
+ * ```ts
+ * import { convertAmplitude } from "veladis";
+ *
+ * const answer = convertAmplitude("0.25 in/s pk at 1500 r/min", "mil pp");
+ * answer.value.toFixed(3); // => "3.183"
+ * answer.assumed; // => ["one-frequency"]
+ * convertAmplitude("2 g rms", "g pk").assumed; // => ["sine"]
+ * convertAmplitude("2 g rms", "g pk", { crestFactor: 4 }).assumed; // => ["crest-factor"]
+ * ```
+ */
+export function convertAmplitude(
+  reading: string | Amplitude,
+  to: string,
+  options: ConvertOptions = {},
+): ConvertedAmplitude {
+  const amplitude = typeof reading === "string" ? parseAmplitude(reading) : reading;
+  const from = kindOf(`${amplitude.unit} ${amplitude.detector}`);
+  const after = kindOf(to);
+  const hz = options.at === undefined ? amplitude.hertz : hertz(options.at);
+  const crestFactor = options.crestFactor;
+  const factor = factorOf(from, after, {
+    ...(hz !== undefined && { at: { hertz: hz } }),
+    ...(crestFactor !== undefined && { crestFactor }),
+  });
+  const value = scaled(amplitude.value, factor);
+  const assumed = Object.freeze(assumedBetween(from, after, crestFactor));
+  return Object.freeze({
+    value,
+    unit: after.unit,
+    detector: after.detector,
+    quantity: after.quantity,
+    hertz: hz,
+    ...(after.reference !== 0 && {
+      level: Object.freeze({
+        decibels: decibelsOf(value, after.reference),
+        re: typeText(after).slice("dB re ".length),
+      }),
+    }),
+    assumed,
+    ...(assumed.includes("crest-factor") && {
+      crestFactor: crestFactor as number,
+    }),
+  });
+}

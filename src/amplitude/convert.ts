@@ -1,0 +1,47 @@
+import { finite } from "../core/index";
+import { factorOf } from "./factor";
+import { kindOf } from "./kind";
+import { decibelsOf, linearOf, scaled } from "./scaled";
+import type { ConvertArguments, ConvertOptions, ReadingType } from "./types";
+
+/**
+ * A reading in another type: other unit, other detector, other quantity, or a decibel level.
+ *
+ * Within one quantity nothing else is needed. Across quantities (acceleration, velocity, displacement) the
+ * vibration is taken to be one sine wave at the frequency `at`; peak, RMS and average are related as for a sine,
+ * unless a crest factor is given. Units are exact integer ratios, multiplied first and divided once. Use
+ * {@link convertAmplitude} to have the assumptions with the answer.
+ *
+ * @param value - the reading: zero or more, or any level in dB
+ * @param from - what it is written in, e.g. `"in/s pk"`
+ * @param to - what it shall be written in, e.g. `"mm/s rms"`
+ * @param options - `at` (a frequency; required when the quantity changes) and `crestFactor`
+ * @returns the value in `to`
+ * @throws {@link VeladisError} `negative`, `not-a-number`, `not-finite`, `missing-frequency`, `not-a-sine`,
+ *   `out-of-range`, and for texts the types cannot check, all of {@link readingType}
+ * @example
+ * ```ts
+ * import { convert } from "veladis";
+ *
+ * convert(25.4, "mm/s pk", "in/s pk"); // => 1
+ * convert(0.25, "in/s pk", "mm/s rms").toFixed(3); // => "4.490"
+ * convert(0.25, "in/s pk", "mil pp", { at: "1500 r/min" }).toFixed(3); // => "3.183"
+ * convert(95, "dB re 1e-9 m/s", "mm/s rms").toFixed(4); // => "0.0562"
+ * convert(2, "g rms", "g pk", { crestFactor: 4 }); // => 8
+ * ```
+ */
+export function convert<const From extends ReadingType, const To extends ReadingType>(
+  value: number,
+  from: From,
+  to: To,
+  ...options: ConvertArguments<From, To>
+): number;
+export function convert(value: number, from: string, to: string, options?: ConvertOptions): number {
+  const before = kindOf(from);
+  const after = kindOf(to);
+  const factor = factorOf(before, after, options);
+  if (before.reference === 0 && after.reference === 0) return scaled(value, factor);
+  if (before.reference === 0) return decibelsOf(scaled(value, factor), after.reference);
+  if (after.reference === 0) return scaled(linearOf(value, before.reference), factor);
+  return finite(value, "a level in dB") + decibelsOf(scaled(before.reference, factor), after.reference);
+}

@@ -1,0 +1,50 @@
+import type { Amplitude } from "./amplitude";
+import { kindOf } from "./kind";
+import { typeText } from "./reading-type";
+import { significant } from "./significant";
+import type { ReadingType } from "./types";
+
+/** How a reading is written. */
+export interface FormatOptions {
+  /** Significant digits, 1 to 17; 3 if not given. A level has the same number of digits to 0.1 dB at the least. */
+  readonly digits?: number;
+}
+
+/** A level to a tenth of a decibel, finer when more than three digits are asked for. */
+function decibelText(decibels: number, digits = 3): string {
+  significant(decibels, digits);
+  return decibels.toFixed(Math.max(1, digits - 2));
+}
+
+/**
+ * A reading as an engineer writes it: few digits, then unit and detector.
+ *
+ * @param reading - an amplitude, or a value followed by its reading type
+ * @throws {@link VeladisError} `not-a-number`, `not-finite`, `out-of-range` for the digits
+ * @example
+ * ```ts
+ * import { convertAmplitude, format } from "veladis";
+ *
+ * format(7.184205000001, "mm/s rms"); // => "7.18 mm/s rms"
+ * format(7.184205000001, "mm/s rms", { digits: 5 }); // => "7.1842 mm/s rms"
+ * format(convertAmplitude("0.25 in/s pk", "mm/s rms")); // => "4.49 mm/s rms"
+ * format(94.97, "dB re 1 nm/s"); // => "95.0 dB re 1 nm/s"
+ * ```
+ */
+export function format(reading: Amplitude, options?: FormatOptions): string;
+export function format(value: number, type: ReadingType, options?: FormatOptions): string;
+export function format(
+  reading: Amplitude | number,
+  typeOrOptions?: ReadingType | FormatOptions,
+  options?: FormatOptions,
+): string {
+  if (typeof reading === "number") {
+    const kind = kindOf(typeOrOptions as string);
+    const number = kind.reference === 0 ? significant : decibelText;
+    return `${number(reading, options?.digits)} ${typeText(kind)}`;
+  }
+  const { digits } = (typeOrOptions ?? {}) as FormatOptions;
+  const { value, unit, detector, level } = reading;
+  if (level) return `${decibelText(level.decibels, digits)} dB re ${level.re}`;
+  return `${significant(value, digits)} ${unit} ${detector}`;
+}

@@ -1,0 +1,75 @@
+import type { Source } from "../core/index";
+import type { UnitSymbol } from "../units/index";
+
+/** A reference of decibel levels: the RMS value that is 0 dB. */
+export interface LevelReference {
+  readonly value: number;
+  readonly unit: UnitSymbol;
+  readonly source: Source;
+}
+
+const ISO_1683 = {
+  title: "ISO 1683 reference values for levels of vibration",
+  where: "quoted in ASA Standard Terms 3.23 and 3.24 and in an acoustic glossary",
+  provenance: "published",
+} as const satisfies Source;
+
+const ANSI_1969 = {
+  title: "ANSI S1.8-1969 preferred reference quantities",
+  where: "quoted in ASA Standard Terms 3.23 and 3.24",
+  provenance: "published",
+  note: "older: levels are 20 dB lower than by ISO 1683",
+} as const satisfies Source;
+
+const NAVY = {
+  title: "MIL-STD-1621A(NAVY), 1973",
+  provenance: "memory",
+  note: "front matter read, the clause with the numbers not",
+} as const satisfies Source;
+
+/** Published references of decibel levels, by name. To add one, add its row here and nowhere else. */
+export const levelReferences = /* @__PURE__ */ Object.freeze({
+  "ISO 1683 acceleration": { value: 1, unit: "um/s2", source: ISO_1683 },
+  "ISO 1683 velocity": { value: 1, unit: "nm/s", source: ISO_1683 },
+  "ISO 1683 displacement": {
+    value: 1,
+    unit: "pm",
+    source: {
+      title: "ISO 1683:2015, Table 2",
+      provenance: "memory",
+      note: "scope read, table not",
+    },
+  },
+  "ANSI S1.8-1969 acceleration": {
+    value: 10,
+    unit: "um/s2",
+    source: ANSI_1969,
+  },
+  "ANSI S1.8-1969 velocity": { value: 10, unit: "nm/s", source: ANSI_1969 },
+  "MIL-STD-1621 acceleration": { value: 10, unit: "um/s2", source: NAVY },
+  "MIL-STD-1621 velocity": { value: 10, unit: "nm/s", source: NAVY },
+  "MIL-STD-1621 displacement": { value: 10, unit: "pm", source: NAVY },
+  "ISO/TS 7849 velocity": {
+    value: 50,
+    unit: "nm/s",
+    source: {
+      title: "ISO/TS 7849-1 and -2",
+      provenance: "memory",
+      note: "surface velocity of radiating structures",
+    },
+  },
+  "FTA velocity": {
+    value: 1,
+    unit: "uin/s",
+    source: {
+      title: "FTA Transit Noise and Vibration Impact Assessment Manual, 2018",
+      where: "Table 7-4 and equation 7-2, quoted in a consultant's worksheet",
+      provenance: "published",
+      page: "https://lfweb.sjgov.org/EHD/0/doc/931839/Page166.aspx",
+      note: "written VdB in that manual",
+    },
+  },
+} as const satisfies Record<string, LevelReference>);
+
+/** The name of a published reference: a key of {@link levelReferences}. */
+export type LevelReferenceName = keyof typeof levelReferences;

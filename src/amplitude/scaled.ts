@@ -1,0 +1,40 @@
+import { finite, nonNegative, shown, VeladisError } from "../core/index";
+import type { Factor } from "./factor";
+
+const WHAT = "an amplitude of zero or more";
+const { MAX_VALUE } = Number;
+
+/**
+ * An amplitude that the fast line could not vouch for: zero, refused input, or a product that left the range
+ * of numbers on its way or for good.
+ */
+export function scaledWithCare(value: number, { num, den }: Factor): number {
+  if (nonNegative(value, WHAT) === 0) return 0;
+  const result = value * (num / den);
+  if (result > 0 && result <= MAX_VALUE) return result;
+  throw new VeladisError(result > 0 ? "not-finite" : "out-of-range", {
+    expected: "a result that a 64-bit number can hold",
+    received: shown(result),
+  });
+}
+
+/** The amplitude times the factor, refused when it is no amplitude. */
+export function scaled(value: number, factor: Factor): number {
+  const result = (value * factor.num) / factor.den;
+  if (typeof value === "number" && result > 0 && result <= MAX_VALUE) return result;
+  return scaledWithCare(value, factor);
+}
+
+/** The linear value of a level: `reference * 10^(decibels / 20)`. */
+export function linearOf(decibels: number, reference: number): number {
+  return reference * 10 ** (finite(decibels, "a level in dB") / 20);
+}
+
+/** The level of a linear value: `20 lg(value / reference)`. Zero has none. */
+export function decibelsOf(value: number, reference: number): number {
+  if (value > 0) return 20 * Math.log10(value / reference);
+  throw new VeladisError("not-positive", {
+    expected: "an amplitude above zero, since zero has no level in decibels",
+    received: shown(value),
+  });
+}

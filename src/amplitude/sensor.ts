@@ -1,0 +1,122 @@
+import { nonNegative, numeral, positive, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { type UnitSymbol, unitSymbol, units } from "../units/index";
+import type { Amplitude } from "./amplitude";
+import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
+import {
+  parseVoltage,
+  type Voltage,
+  type VoltageReading,
+  type VoltageType,
+  voltageIn,
+  voltageSymbol,
+} from "./signal-voltage";
+import type { ConvertOptions } from "./types";
+
+/** A sensor with a voltage output, read in both directions. */
+export interface Sensor {
+  /** The unit of vibration that the sensitivity is stated in. */
+  readonly unit: UnitSymbol;
+  /**
+   * The sensitivity in another pair of units of the same quantity, e.g. `"V/mm"`.
+   *
+   * @throws {@link VeladisError} `syntax`, `unknown-unit`, `wrong-quantity`
+   */
+  sensitivity(per: string): number;
+  /**
+   * The voltage for a reading; across quantities the reading or the options need a frequency.
+   *
+   * @throws {@link VeladisError} as {@link convertAmplitude}
+   */
+  voltage(reading: string | Amplitude, as: VoltageType, options?: ConvertOptions): VoltageReading;
+  /**
+   * The reading for a voltage; across quantities the options need a frequency.
+   *
+   * @throws {@link VeladisError} as {@link convertAmplitude}
+   */
+  reading(voltage: string | VoltageReading, as: string, options?: ConvertOptions): ConvertedAmplitude;
+}
+
+const FORM = 'a sensitivity such as "100 mV/g" or "20 mV/(mm/s)"';
+const pair = /^(\S+?)\s*(?:\/|\sper\s)\s*(?:\((.+)\)|(.+))$/;
+
+function parsePair(written: string): { voltage: Voltage; unit: UnitSymbol } {
+  const [, voltage, bracketed, bare] = (written.length <= 80 && pair.exec(written.trim())) || [];
+  const unit = bracketed ?? bare;
+  if (voltage === undefined || unit === undefined) {
+    throw new VeladisError("syntax", {
+      expected: FORM,
+      received: shown(written),
+    });
+  }
+  return { voltage: voltageSymbol(voltage), unit: unitSymbol(unit) };
+}
+
+/**
+ * A sensor with a voltage output: accelerometer, velocity sensor or proximity probe.
+ *
+ * @param sensitivity - voltage per unit of vibration, peak for peak or RMS for RMS: `"100 mV/g"`,
+ *   `"10.2 mV/(m/s2)"`, `"500 mV/(in/s)"`, `"20 mV/(mm/s)"`, `"200 mV/mil"`, `"7.87 V/mm"`
+ * @returns the frozen sensor
+ * @throws {@link VeladisError} `syntax`, `not-positive`, `unknown-unit`
+ * @example
+ * ```ts
+ * import { format, sensor } from "veladis";
+ *
+ * const accelerometer = sensor("100 mV/g");
+ * accelerometer.voltage("1 g pk", "mV rms").value.toFixed(2); // => "70.71"
+ * format(accelerometer.reading("70.71 mV rms", "g pk")); // => "1.00 g pk"
+ * format(accelerometer.reading("10 mV rms", "mm/s rms", { at: "1500 r/min" })); // => "6.24 mm/s rms"
+ * sensor("200 mV/mil").sensitivity("V/mm").toFixed(3); // => "7.874"
+ * ```
+ */
+export function sensor(sensitivity: string): Sensor {
+  const written = text(sensitivity, FORM).trim();
+  const [number, rest] = (written.length <= 80 && splitNumeral(written)) || [];
+  if (number === undefined || rest === undefined) {
+    throw new VeladisError("syntax", {
+      expected: FORM,
+      received: shown(sensitivity),
+    });
+  }
+  const scale = positive(numeral(number), "a sensitivity above zero");
+  const own = parsePair(rest);
+  const { quantity, num, den } = units[own.unit];
+  return Object.freeze({
+    unit: own.unit,
+    sensitivity(per: string): number {
+      const other = parsePair(per);
+      const unit = units[other.unit];
+      if (unit.quantity !== quantity) {
+        throw new VeladisError("wrong-quantity", {
+          expected: `a sensitivity per unit of ${quantity}`,
+          received: shown(per),
+        });
+      }
+      return (voltageIn(scale, own.voltage, other.voltage) * unit.num * den) / (unit.den * num);
+    },
+    voltage(reading: string | Amplitude, as: VoltageType, options?: ConvertOptions): VoltageReading {
+      const { unit, detector } = parseVoltage(`1 ${as}`);
+      const { value } = convertAmplitude(reading, `${own.unit} ${detector}`, options);
+      return Object.freeze({
+        value: voltageIn(value * scale, own.voltage, unit),
+        unit,
+        detector,
+      });
+    },
+    reading(voltage: string | VoltageReading, as: string, options?: ConvertOptions): ConvertedAmplitude {
+      const { value, unit, detector } = typeof voltage === "string" ? parseVoltage(voltage) : voltage;
+      const volts = voltageIn(nonNegative(value, "a voltage of zero or more"), unit, own.voltage);
+      return convertAmplitude(
+        {
+          value: volts / scale,
+          unit: own.unit,
+          detector,
+          quantity,
+          hertz: undefined,
+        },
+        as,
+        options,
+      );
+    },
+  });
+}

@@ -1,0 +1,75 @@
+import { nonNegative, numeral, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { type Detector, findDetector } from "../detectors/index";
+import { significant } from "./significant";
+
+/** Voltages by symbol: how many of each make a volt. */
+const perVolt = /* @__PURE__ */ Object.freeze({
+  V: 1,
+  mV: 1000,
+  uV: 1e6,
+} as const);
+
+/** The symbol of a voltage. */
+export type Voltage = keyof typeof perVolt;
+
+/** What a voltmeter shall show: voltage and detector, e.g. `"mV rms"`. */
+export type VoltageType = `${Voltage} ${Detector}`;
+
+/** A voltage with its detector, as a sensor gives it. */
+export interface VoltageReading {
+  readonly value: number;
+  readonly unit: Voltage;
+  readonly detector: Detector;
+}
+
+const FORM = 'a voltage with its detector such as "70.7 mV rms"';
+
+/** The symbol of the voltage a text names. */
+export function voltageSymbol(spelling: string): Voltage {
+  const plain = spelling.normalize("NFKC").replace("μ", "u");
+  if (Object.hasOwn(perVolt, plain)) return plain as Voltage;
+  throw new VeladisError("unknown-unit", {
+    expected: "a unit of voltage",
+    received: shown(spelling),
+    allowed: Object.keys(perVolt),
+  });
+}
+
+/** The value in another unit of voltage. */
+export function voltageIn(value: number, from: Voltage, to: Voltage): number {
+  return (value * perVolt[to]) / perVolt[from];
+}
+
+/** The voltage reading that a text says, e.g. `"70.7 mV rms"`. */
+export function parseVoltage(reading: string): VoltageReading {
+  const written = text(reading, FORM).trim();
+  const [value, rest] = (written.length <= 80 && splitNumeral(written)) || [];
+  const [, voltage, spelling] = /^(\S+)\s+(\S.*)$/.exec(rest ?? "") ?? [];
+  const detector = findDetector(spelling ?? "");
+  if (value === undefined || voltage === undefined || detector === undefined) {
+    throw new VeladisError(spelling === undefined ? "syntax" : "unknown-detector", {
+      expected: FORM,
+      received: shown(reading),
+    });
+  }
+  return {
+    value: nonNegative(numeral(value), FORM),
+    unit: voltageSymbol(voltage),
+    detector,
+  };
+}
+
+/**
+ * A voltage as an engineer writes it.
+ *
+ * @param digits - significant digits; 3 if not given
+ * @example
+ * ```ts
+ * import { formatVoltage, sensor } from "veladis";
+ *
+ * formatVoltage(sensor("100 mV/g").voltage("1 g pk", "mV rms")); // => "70.7 mV rms"
+ * ```
+ */
+export function formatVoltage({ value, unit, detector }: VoltageReading, digits?: number): string {
+  return `${significant(value, digits)} ${unit} ${detector}`;
+}

@@ -1,0 +1,50 @@
+import type { Detector } from "../detectors/index";
+import type { Frequency } from "../frequency/index";
+import type { UnitQuantities, UnitSpelling } from "../units/index";
+import type { LevelReferenceName, levelReferences } from "./references";
+
+/** A linear amplitude type, `<unit> <detector>`: `"in/s pk"`, `"mm/s rms"`, `"um pp"`. */
+export type AmplitudeType = `${UnitSpelling} ${Detector}`;
+
+/** A decibel level of an RMS value, with its reference written out or named. */
+export type LevelType = `dB re ${number} ${UnitSpelling}` | `dB re ${LevelReferenceName}`;
+
+/** Everything a reading can be written in. */
+export type ReadingType = AmplitudeType | LevelType;
+
+/** The quantity that a reading type measures. */
+export type QuantityOf<Type extends ReadingType> = Type extends `dB re ${infer Name extends LevelReferenceName}`
+  ? UnitQuantities[(typeof levelReferences)[Name]["unit"]]
+  : Type extends `dB re ${number} ${infer Unit extends UnitSpelling}`
+    ? UnitQuantities[Unit]
+    : Type extends `${infer Unit extends UnitSpelling} ${Detector}`
+      ? UnitQuantities[Unit]
+      : never;
+
+/** What a conversion may be told besides the two types. */
+export interface ConvertOptions {
+  /** The frequency of the vibration; needed when the quantity changes. */
+  readonly at?: Frequency;
+  /**
+   * Peak over RMS of this waveform, 1 or more, in place of the sine's 1.414. Only between peak or
+   * peak-to-peak and RMS of one quantity.
+   */
+  readonly crestFactor?: number;
+}
+
+type IsUnion<T, Whole = T> = T extends unknown ? ([Whole] extends [T] ? false : true) : never;
+
+/** True only where the types prove that both sides measure one quantity. */
+type SameQuantity<From extends ReadingType, To extends ReadingType> = true extends
+  | IsUnion<QuantityOf<From>>
+  | IsUnion<QuantityOf<To>>
+  ? false
+  : [QuantityOf<From>] extends [QuantityOf<To>]
+    ? true
+    : false;
+
+/** The options argument: required, with `at`, unless both types measure one quantity. */
+export type ConvertArguments<From extends ReadingType, To extends ReadingType> =
+  SameQuantity<From, To> extends true
+    ? [options?: ConvertOptions]
+    : [options: ConvertOptions & { readonly at: Frequency }];

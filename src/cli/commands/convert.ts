@@ -1,0 +1,123 @@
+import { equivalents, type FormatOptions, format, significant } from "../../amplitude/index";
+import { numeral, VeladisError } from "../../core/index";
+import { parseSentence, type Sentence } from "../../repl/index";
+import { answerObject, answersOf, assumedText } from "../answer";
+import { parsedArguments } from "../arguments";
+import { type Command, exitCodes } from "../command";
+import { failureText } from "../failure";
+import type { Io } from "../io";
+import { textTable } from "../text-table";
+import { help } from "./convert-help";
+
+const options = {
+  to: { type: "string" },
+  from: { type: "string" },
+  at: { type: "string" },
+  file: { type: "string" },
+  column: { type: "string" },
+  digits: { type: "string", default: "3" },
+  json: { type: "boolean", default: false },
+  "keep-going": { type: "boolean", default: false },
+} as const;
+
+/** What the options say, for the modes of this command. */
+export interface ConvertSettings {
+  readonly targets: readonly string[];
+  /** Reading type of inputs that are bare numbers. */
+  readonly from: string | undefined;
+  readonly at: string | undefined;
+  readonly file: string | undefined;
+  readonly column: string | undefined;
+  readonly digits: number;
+  readonly json: boolean;
+  readonly keepGoing: boolean;
+}
+
+/** The sentence of a line, with the type and frequency that the options give to bare numbers. */
+export function sentenceOf(line: string, { from, at }: ConvertSettings): Sentence {
+  const typed = from === undefined ? line : `${line} ${from}`;
+  return parseSentence(at === undefined || / at |@/.test(typed) ? typed : typed.replace(/( to .*|$)/i, ` at ${at}$1`));
+}
+
+function equivalentsTable({ reading, written, options: told }: Sentence, digits: FormatOptions): string {
+  const rows = equivalents(reading, told);
+  const cell = (value: number): string => significant(value, digits.digits);
+  const table = textTable(
+    [{ title: "" }, ...["rms", "pk", "pp"].map((title) => ({ title, align: "right" as const }))],
+    rows.map(({ unit, rms, pk, pp }) => [unit, cell(rms.value), cell(pk.value), cell(pp.value)]),
+  );
+  const assumed = new Set(rows.flatMap((row) => [assumedText(row.rms), assumedText(row.pk)]));
+  const how = [...assumed].sort((a, b) => b.length - a.length)[0];
+  const hint = reading.hertz === undefined ? "\nwith a frequency (at 1500 r/min) also the other quantities\n" : "";
+  return `${written} ${how}\n\n${table}${hint}`;
+}
+
+/** The answer to one sentence, as it is printed. */
+export function answerText(sentence: Sentence, settings: ConvertSettings, extra: object = {}): string {
+  const { digits, json } = settings;
+  const targets = sentence.targets.length > 0 ? sentence.targets : settings.targets;
+  if (json) {
+    const answers =
+      targets.length > 0
+        ? answersOf(sentence, targets)
+        : equivalents(sentence.reading, sentence.options).flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
+    return answers.map((answer) => `${JSON.stringify(answerObject(answer, sentence, digits, extra))}\n`).join("");
+  }
+  if (targets.length === 0) return equivalentsTable(sentence, { digits });
+  return answersOf(sentence, targets)
+    .map((answer) => `${sentence.written} = ${format(answer, { digits })}  ${assumedText(answer)}`.trimEnd())
+    .map((line) => `${line}\n`)
+    .join("");
+}
+
+/** Answers each line of standard input as it comes. */
+async function answerLines(io: Io, settings: ConvertSettings): Promise<number> {
+  const { linesOf } = await import("../lines");
+  let refused = 0;
+  if (io.piped === undefined) return exitCodes.done;
+  for await (const { number, text } of linesOf(io.piped)) {
+    if (text.trim() === "" || text.startsWith("#")) continue;
+    try {
+      await io.out(answerText(sentenceOf(text, settings), settings, { line: number }));
+    } catch (error) {
+      refused++;
+      io.err(failureText(error, settings.json, { line: number }));
+    }
+  }
+  return refused > 0 && !settings.keepGoing ? exitCodes.refused : exitCodes.done;
+}
+
+/** The digits option as a number. */
+export function digitsOf(written: string): number {
+  const digits = numeral(written, "a number of significant digits");
+  significant(1, digits);
+  return digits;
+}
+
+async function run(args: readonly string[], io: Io): Promise<number> {
+  const { values, positionals } = parsedArguments(args, options);
+  const settings: ConvertSettings = {
+    targets: values.to === undefined ? [] : values.to.split(",").map((target) => target.trim()),
+    from: values.from,
+    at: values.at,
+    file: values.file,
+    column: values.column,
+    digits: digitsOf(values.digits),
+    json: values.json,
+    keepGoing: values["keep-going"],
+  };
+  if (positionals.length > 0) {
+    await io.out(answerText(sentenceOf(positionals.join(" "), settings), settings));
+    return exitCodes.done;
+  }
+  if (settings.column !== undefined) return (await import("../convert-column")).convertColumn(io, settings);
+  if (settings.file !== undefined) return (await import("../convert-route")).convertRoute(io, settings);
+  if (io.piped !== undefined) return answerLines(io, settings);
+  throw new VeladisError("missing-fact", {
+    expected: 'a reading, as in veladis "0.25 in/s pk at 1500 r/min to mm/s rms"',
+    received: "none",
+  });
+}
+
+/** Converts one reading, lines of readings, a route file or a column of a CSV file. */
+export const convertCommand: Command = { help, run };

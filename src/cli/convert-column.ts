@@ -1,0 +1,68 @@
+import { convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
+import { shown, VeladisError } from "../core/index";
+import { assumedText } from "./answer";
+import { exitCodes } from "./command";
+import type { ConvertSettings } from "./commands/convert";
+import { csvRows } from "./csv-rows";
+import { failureText } from "./failure";
+import type { Io } from "./io";
+import { openFile } from "./open-file";
+
+/** Index of the column that a name or a number from 1 means. */
+function columnIndex(header: readonly string[], column: string): number {
+  const named = header.indexOf(column);
+  const numbered = /^\d+$/.test(column) ? Number(column) - 1 : -1;
+  const index = named >= 0 ? named : numbered;
+  if (index >= 0 && index < header.length) return index;
+  throw new VeladisError("missing-fact", {
+    expected: "a column of the header, by name or number",
+    received: shown(column),
+    allowed: header,
+  });
+}
+
+/** Converts one column of CSV, row for row: the row as it was, with a column more for each target. */
+export async function convertColumn(io: Io, settings: ConvertSettings): Promise<number> {
+  const { column, file, from, at, targets, json, keepGoing } = settings;
+  const stream = file === undefined ? io.piped : await openFile(file);
+  if (from === undefined || targets.length === 0 || stream === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: 'a file or piped CSV, with --from "g rms" and --to "m/s2 rms" beside --column',
+      received: "fewer of them",
+    });
+  }
+  const suffix = `${readingType(from)}${at === undefined ? "" : ` at ${at}`}`;
+  const titles = targets.map((target) => {
+    const answer = convertAmplitude(parseAmplitude(`1 ${suffix}`), target);
+    return `${target} ${assumedText(answer)}`.trim();
+  });
+  let index = -1;
+  let converted = 0;
+  let refused = 0;
+  for await (const { line, cells, raw } of csvRows(stream)) {
+    if (index < 0) {
+      index = columnIndex(cells, column as string);
+      if (!json) await io.out(`${[raw, ...titles].join(",")}\n`);
+      continue;
+    }
+    try {
+      const reading = parseAmplitude(`${cells[index] ?? ""} ${suffix}`);
+      const answers = targets.map((target) => convertAmplitude(reading, target));
+      converted++;
+      await io.out(
+        json
+          ? answers.map((answer) => `${JSON.stringify({ line, ...answer, from: reading })}\n`).join("")
+          : `${[raw, ...answers.map(({ level, value }) => level?.decibels ?? value)].join(",")}\n`,
+      );
+    } catch (error) {
+      refused++;
+      io.err(failureText(error, json, { ...(file !== undefined && { file }), line }));
+      if (!json) await io.out(`${[raw, ...targets.map(() => "")].join(",")}\n`);
+    }
+  }
+  const granted = titles.filter((title) => title.endsWith(")")).join("; ");
+  io.err(
+    json ? "" : `${converted} rows converted, ${refused} refused${granted && `; taken for granted: ${granted}`}\n`,
+  );
+  return refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
+}

@@ -1,0 +1,73 @@
+import { convertAmplitude, significant } from "../amplitude/index";
+import { VeladisError } from "../core/index";
+import { answerObject, assumedText } from "./answer";
+import { exitCodes } from "./command";
+import { type ConvertSettings, sentenceOf } from "./commands/convert";
+import { failureText } from "./failure";
+import type { Io } from "./io";
+import { type Line, linesOf } from "./lines";
+import { openFile } from "./open-file";
+import { textTable } from "./text-table";
+
+/** The place and the reading of a line `place: reading`; a line without a colon has no place. */
+function splitPlace(text: string): [place: string, reading: string] {
+  const colon = text.lastIndexOf(":");
+  return colon < 0 ? ["", text.trim()] : [text.slice(0, colon).trim(), text.slice(colon + 1).trim()];
+}
+
+function checkedTargets({ targets }: ConvertSettings): readonly string[] {
+  if (targets.length > 0) return targets;
+  throw new VeladisError("missing-fact", {
+    expected: 'the types to convert to, as in --to "mm/s rms"',
+    received: "a file without them",
+  });
+}
+
+/**
+ * Converts a route file and prints it as one table, refused lines in their place with the reason below.
+ */
+export async function convertRoute(io: Io, settings: ConvertSettings): Promise<number> {
+  const file = settings.file as string;
+  const targets = checkedTargets(settings);
+  const rows: string[][] = [];
+  const failures: string[] = [];
+  let json = "";
+  const add = ({ number, text }: Line): void => {
+    const [place, written] = splitPlace(text);
+    try {
+      const sentence = sentenceOf(written, settings);
+      const answers = targets.map((target) => convertAmplitude(sentence.reading, target, sentence.options));
+      for (const answer of answers) {
+        json += `${JSON.stringify(answerObject(answer, sentence, settings.digits, { line: number, place }))}\n`;
+      }
+      const notes = [...new Set(answers.map(assumedText))].filter(Boolean).join(" ");
+      rows.push([
+        `${number}`,
+        place,
+        written,
+        ...answers.map(({ value }) => significant(value, settings.digits)),
+        notes,
+      ]);
+    } catch (error) {
+      failures.push(failureText(error, settings.json, { file, line: number }));
+      rows.push([`${number}`, place, written, ...targets.map(() => "-"), "REFUSED"]);
+    }
+  };
+  for await (const line of linesOf(await openFile(file))) {
+    if (line.text.trim() !== "" && !line.text.startsWith("#")) add(line);
+  }
+  const table = textTable(
+    [
+      { title: "line", align: "right" },
+      { title: "place" },
+      { title: "as read" },
+      ...targets.map((title) => ({ title, align: "right" as const })),
+      { title: "taken for granted" },
+    ],
+    rows,
+  );
+  const count = `${rows.length - failures.length} converted, ${failures.length} refused\n`;
+  await io.out(settings.json ? json : `${table}\n${count}`);
+  if (failures.length > 0) io.err(`${settings.json ? "" : "\n"}${failures.join("")}`);
+  return failures.length > 0 && !settings.keepGoing ? exitCodes.refused : exitCodes.done;
+}

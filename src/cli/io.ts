@@ -1,0 +1,13 @@
+import type { Readable } from "node:stream";
+
+/** All that a command may touch of the world, so that a test can stand in for it. */
+export interface Io {
+  /** Standard input, or undefined when a person sits at it. */
+  readonly piped: Readable | undefined;
+  /** Whether a person reads standard output, in colour if so. */
+  readonly colour: boolean;
+  /** Writes to standard output; resolves when more may be written. */
+  out(text: string): void | Promise<void>;
+  /** Writes to standard error. */
+  err(text: string): void;
+}

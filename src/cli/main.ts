@@ -1,0 +1,22 @@
+#!/usr/bin/env node
+import { run } from "./run";
+
+// A reader that has seen enough (head, less) closes the pipe; that is no failure.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit();
+});
+
+const { stdin, stdout, stderr } = process;
+
+run(process.argv.slice(2), {
+  piped: stdin.isTTY ? undefined : stdin,
+  colour: Boolean(stdout.isTTY) && !process.env.NO_COLOR,
+  out: (text) =>
+    stdout.write(text) ? undefined : new Promise<void>((resolve) => stdout.once("drain", () => resolve())),
+  err: (text) => {
+    if (text !== "") stderr.write(text);
+  },
+}).then((code) => {
+  process.exitCode = code;
+});

@@ -1,0 +1,40 @@
+import { version } from "../../package.json";
+import { VeladisError } from "../core/index";
+import { type Command, exitCodes } from "./command";
+import { type CommandEntry, commands } from "./commands/index";
+import { failureText } from "./failure";
+import type { Io } from "./io";
+
+function overview(): string {
+  const entries = Object.entries(commands) as [string, CommandEntry][];
+  const width = Math.max(...entries.map(([name]) => name.length));
+  const rows = entries.map(([name, { summary }]) => `  ${name.padEnd(width)}  ${summary}`);
+  return `\ncommands (veladis <command> --help tells more)\n${rows.join("\n")}\n`;
+}
+
+/** The command that the arguments name, and the arguments behind its name. */
+async function commandOf(args: readonly string[]): Promise<[Command, readonly string[], named: boolean]> {
+  const name = args[0] as keyof typeof commands;
+  if (Object.hasOwn(commands, name ?? "")) return [await commands[name].load(), args.slice(1), true];
+  return [await commands.convert.load(), args, false];
+}
+
+/** Runs the command line; resolves to the exit code. */
+export async function run(args: readonly string[], io: Io): Promise<number> {
+  try {
+    if (args[0] === "--version") {
+      await io.out(`${version}\n`);
+      return exitCodes.done;
+    }
+    const [command, rest, named] = await commandOf(args);
+    if (rest.includes("--help") || rest.includes("-h") || (args.length === 0 && io.piped === undefined)) {
+      await io.out(command.help + (named ? "" : overview()));
+      return exitCodes.done;
+    }
+    return await command.run(rest, io);
+  } catch (error) {
+    if (!(error instanceof VeladisError)) throw error;
+    io.err(failureText(error, args.includes("--json")));
+    return exitCodes.refused;
+  }
+}

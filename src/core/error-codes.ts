@@ -1,0 +1,31 @@
+/**
+ * Every code a {@link VeladisError} can carry, with what it means.
+ *
+ * A program branches on the code; a person reads the message.
+ */
+export const errorCodes = {
+  "wrong-type": "an argument is not of the kind the function takes",
+  syntax: "a text does not have the form it must have",
+  "not-a-number": "a text that should be a number is not one, or a number is NaN",
+  "not-finite": "a number is infinite, or the result would be beyond what a number can hold",
+  negative: "a value is below zero where the quantity cannot be",
+  "not-positive": "a value is zero or below where it must be above zero",
+  "out-of-range": "a value is outside the range in which it has a meaning",
+  "unknown-unit": "no unit of vibration has this name",
+  "unknown-detector": "no detector (peak, peak-to-peak, RMS, average) has this name",
+  "unknown-frequency-unit": "no unit of frequency or shaft speed has this name",
+  "unknown-reference": "no decibel reference has this name",
+  "unknown-option": "no option or choice has this name",
+  "missing-unit": "a number without a unit of vibration means nothing",
+  "missing-detector": "an amplitude without its detector (pk, pp, rms, avg) means nothing",
+  "missing-frequency": "the conversion changes the quantity and needs a frequency",
+  "missing-reference": "a level in decibels means nothing without its reference",
+  "missing-fact": "something the answer depends on was not given",
+  "wrong-quantity": "the unit belongs to another quantity than the one asked for",
+  "not-a-sine": "a crest factor was given where it cannot be applied",
+  "length-mismatch": "two arrays that go together differ in length",
+  "sensor-fault": "the signal is one a healthy sensor or loop does not give",
+} as const;
+
+/** The code of a {@link VeladisError}: a key of {@link errorCodes}. */
+export type VeladisErrorCode = keyof typeof errorCodes;

@@ -1,0 +1,42 @@
+import { shown, VeladisError } from "./error";
+import type { VeladisErrorCode } from "./error-codes";
+
+function refuse(code: VeladisErrorCode, expected: string, received: unknown): never {
+  throw new VeladisError(code, { expected, received: shown(received) });
+}
+
+/**
+ * The number itself if it is finite.
+ *
+ * @param what - what it should be, for the message, e.g. `"a level in dB"`
+ * @throws {@link VeladisError} `wrong-type`, `not-a-number` or `not-finite`
+ */
+export function finite(value: number, what: string): number {
+  if (typeof value !== "number") refuse("wrong-type", what, value);
+  if (Number.isNaN(value)) refuse("not-a-number", what, value);
+  if (!Number.isFinite(value)) refuse("not-finite", what, value);
+  return value;
+}
+
+/** The number itself if it is finite and not below zero. */
+export function nonNegative(value: number, what: string): number {
+  if (!(finite(value, what) >= 0)) refuse("negative", what, value);
+  return value;
+}
+
+/** The number itself if it is finite and above zero. */
+export function positive(value: number, what: string): number {
+  if (!(finite(value, what) > 0)) refuse("not-positive", what, value);
+  return value;
+}
+
+/**
+ * The text itself if it is a text with something in it.
+ *
+ * @throws {@link VeladisError} `wrong-type` or `syntax`
+ */
+export function text(value: string, what: string): string {
+  if (typeof value !== "string") refuse("wrong-type", what, value);
+  if (value.trim() === "") refuse("syntax", what, value);
+  return value;
+}

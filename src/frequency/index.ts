@@ -1,0 +1,13 @@
+export {
+  type FrequencyUnit,
+  type FrequencyUnitSpelling,
+  type FrequencyUnitSymbol,
+  frequencyUnits,
+} from "./catalogue";
+export {
+  type Frequency,
+  type FrequencyText,
+  frequency,
+  frequencyUnitSymbol,
+  hertz,
+} from "./frequency";

@@ -1,0 +1,32 @@
+/**
+ * Vibration amplitudes: units, detectors, frequencies, decibel levels and sensors on one scale.
+ *
+ * @module veladis
+ */
+export * from "./amplitude/index";
+export {
+  type ErrorDetail,
+  errorCodes,
+  type Provenance,
+  type Ratio,
+  type Source,
+  VeladisError,
+  type VeladisErrorCode,
+} from "./core/index";
+export {
+  type Detector,
+  type DetectorEntry,
+  detectorSymbol,
+  detectors,
+} from "./detectors/index";
+export * from "./frequency/index";
+export {
+  type Quantity,
+  quantities,
+  type Unit,
+  type UnitQuantities,
+  type UnitSpelling,
+  type UnitSymbol,
+  unitSymbol,
+  units,
+} from "./units/index";

@@ -1,0 +1,1 @@
+export { parseSentence, type Sentence } from "./sentence";

@@ -1,0 +1,42 @@
+import { type Amplitude, type ConvertOptions, parseAmplitude } from "../amplitude/index";
+import { numeral, shown, text, VeladisError } from "../core/index";
+
+/** A line such as `0.25 in/s pk at 1500 r/min to mm/s rms, mil pp`, taken apart. */
+export interface Sentence {
+  readonly reading: Amplitude;
+  /** The reading as it was written. */
+  readonly written: string;
+  /** Reading types asked for, as written; none when the line asks for all equivalents. */
+  readonly targets: readonly string[];
+  readonly options: ConvertOptions;
+}
+
+const LONGEST = 1000;
+const FORM = 'a line such as "0.25 in/s pk at 1500 r/min to mm/s rms, mil pp"';
+
+/**
+ * The sentence that a line says.
+ *
+ * `<reading> [at <frequency>] [with crest factor <number>] [to <type>, <type> ...]`
+ *
+ * @throws {@link VeladisError} `syntax` and all of {@link parseAmplitude}
+ */
+export function parseSentence(line: string): Sentence {
+  const plain = text(line, FORM).trim();
+  if (plain.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
+  // "peak to peak" is a detector and holds no target
+  const words = plain.replace(/\s+/g, " ").replace(/\b(peak|pk|0|zero) to (peak|pk)\b/gi, "$1-to-$2");
+  const [before, after, ...more] = words.split(/ to /i);
+  if (more.length > 0 || after?.trim() === "" || / to$/i.test(words)) {
+    throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
+  }
+  const [written, crest] = (before as string).split(/ (?:with )?crest factor /i) as [string, string?];
+  const reading = parseAmplitude(written);
+  const targets = after === undefined ? [] : after.split(/,| and /).map((target) => target.trim());
+  return {
+    reading,
+    written,
+    targets,
+    options: crest === undefined ? {} : { crestFactor: numeral(crest, "a crest factor") },
+  };
+}
