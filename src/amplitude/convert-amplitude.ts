@@ -2,7 +2,7 @@ import { hertz } from "../frequency/index";
 import { type Amplitude, parseAmplitude } from "./amplitude";
 import type { Assumption } from "./assumptions";
 import { factorOf } from "./factor";
-import { type Kind, kindOf } from "./kind";
+import { type Pair, pairOf } from "./pair";
 import { typeText } from "./reading-type";
 import { decibelsOf, scaled } from "./scaled";
 import type { ConvertOptions } from "./types";
@@ -14,9 +14,9 @@ export interface ConvertedAmplitude extends Amplitude {
   readonly crestFactor?: number;
 }
 
-function assumedBetween(from: Kind, to: Kind, crestFactor: number | undefined): Assumption[] {
+function assumedBetween({ from, to, steps }: Pair, crestFactor: number | undefined): Assumption[] {
   const assumed: Assumption[] = [];
-  if (from.order !== to.order) assumed.push("one-frequency");
+  if (steps !== 0) assumed.push("one-frequency");
   if (from.pi !== to.pi || from.rootTwo !== to.rootTwo)
     assumed.push(crestFactor === undefined ? "sine" : "crest-factor");
   return assumed;
@@ -48,16 +48,16 @@ export function convertAmplitude(
   options: ConvertOptions = {},
 ): ConvertedAmplitude {
   const amplitude = typeof reading === "string" ? parseAmplitude(reading) : reading;
-  const from = kindOf(`${amplitude.unit} ${amplitude.detector}`);
-  const after = kindOf(to);
+  const pair = pairOf(`${amplitude.unit} ${amplitude.detector}`, to);
+  const after = pair.to;
   const hz = options.at === undefined ? amplitude.hertz : hertz(options.at);
   const crestFactor = options.crestFactor;
-  const factor = factorOf(from, after, {
+  const factor = factorOf(pair, {
     ...(hz !== undefined && { at: { hertz: hz } }),
     ...(crestFactor !== undefined && { crestFactor }),
   });
   const value = scaled(amplitude.value, factor);
-  const assumed = Object.freeze(assumedBetween(from, after, crestFactor));
+  const assumed = Object.freeze(assumedBetween(pair, crestFactor));
   return Object.freeze({
     value,
     unit: after.unit,

@@ -1,6 +1,6 @@
 import { finite } from "../core/index";
 import { factorOf } from "./factor";
-import { kindOf } from "./kind";
+import { pairOf } from "./pair";
 import { decibelsOf, linearOf, scaled } from "./scaled";
 import type { ConvertArguments, ConvertOptions, ReadingType } from "./types";
 
@@ -37,9 +37,9 @@ export function convert<const From extends ReadingType, const To extends Reading
   ...options: ConvertArguments<From, To>
 ): number;
 export function convert(value: number, from: string, to: string, options?: ConvertOptions): number {
-  const before = kindOf(from);
-  const after = kindOf(to);
-  const factor = factorOf(before, after, options);
+  const pair = pairOf(from, to);
+  const factor = factorOf(pair, options);
+  const { from: before, to: after } = pair;
   if (before.reference === 0 && after.reference === 0) return scaled(value, factor);
   if (before.reference === 0) return decibelsOf(scaled(value, factor), after.reference);
   if (after.reference === 0) return scaled(linearOf(value, before.reference), factor);

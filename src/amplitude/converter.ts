@@ -1,7 +1,7 @@
 import { VeladisError } from "../core/index";
 import { convert } from "./convert";
 import { factorOf } from "./factor";
-import { kindOf } from "./kind";
+import { pairOf } from "./pair";
 import { typeText } from "./reading-type";
 import { checkArrays, scaleArray } from "./scale-array";
 import { scaledWithCare } from "./scaled";
@@ -80,10 +80,10 @@ export function converter<const From extends ReadingType, const To extends Readi
   ...options: ConvertArguments<From, To>
 ): ConverterOf<From, To>;
 export function converter(from: string, to: string, options?: ConvertOptions): Converter | LevelConverter {
-  const before = kindOf(from);
-  const after = kindOf(to);
+  const pair = pairOf(from, to);
+  const { from: before, to: after } = pair;
   const ends = { from: typeText(before), to: typeText(after) };
-  const factor = factorOf(before, after, options);
+  const factor = factorOf(pair, options);
   if (before.reference !== 0 || after.reference !== 0) {
     const byLevel = (value: number): number =>
       (convert as (value: number, from: string, to: string, options?: ConvertOptions) => number)(

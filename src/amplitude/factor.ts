@@ -1,7 +1,6 @@
 import { shown, VeladisError } from "../core/index";
 import { hertz } from "../frequency/index";
-import { irrational } from "./constants";
-import type { Kind } from "./kind";
+import type { Pair } from "./pair";
 import { typeText } from "./reading-type";
 import type { ConvertOptions } from "./types";
 
@@ -11,41 +10,23 @@ export interface Factor {
   readonly den: number;
 }
 
-/** The frequency in hertz for a conversion; 1 when the quantity stays and none is needed. */
-export function bridge(from: Kind, to: Kind, at: ConvertOptions["at"]): number {
-  if (at !== undefined) return hertz(at);
-  if (from.order === to.order) return 1;
-  throw new VeladisError("missing-frequency", {
-    expected: `a frequency, since ${from.quantity} becomes ${to.quantity}, as in { at: "1500 r/min" }`,
+function missingFrequency({ from, to }: Pair): VeladisError {
+  return new VeladisError("missing-frequency", {
+    expected: `a frequency, since ${from.quantity} becomes ${to.quantity}, as in "at 1500 r/min"`,
     received: `${shown(typeText(from))} to ${shown(typeText(to))} without one`,
   });
 }
 
-/**
- * Factor by the ratios of a sine wave at one frequency.
- *
- * All but the last line of a conversion; exact integers as long as nothing irrational enters.
- */
-export function sineFactor(from: Kind, to: Kind, hz: number): Factor {
-  const steps = to.order - from.order;
-  const power = to.pi - from.pi + steps;
-  const rootTwo = to.rootTwo - from.rootTwo;
-  const num = from.num * to.den;
-  const den = from.den * to.num;
-  if (steps === 0)
-    return power === 0 && rootTwo === 0 ? { num, den } : { num: (irrational(power, rootTwo) * num) / den, den: 1 };
-  const k = (irrational(power, rootTwo) * num) / den;
-  const twice = 2 * hz;
-  if (steps > 0) return { num: k * (steps === 1 ? twice : twice * twice), den: 1 };
-  return { num: k / (steps === -1 ? twice : twice * twice), den: 1 };
+/** Factor by the ratios of a sine wave at one frequency; exact integers as long as nothing irrational enters. */
+function sineFactor({ steps, num, den, exact, factor }: Pair, hz: number): Factor {
+  if (exact) return { num, den };
+  if (steps === 0) return { num: factor, den: 1 };
+  const power = steps === 1 || steps === -1 ? hz : hz * hz;
+  return { num: steps > 0 ? factor * power : factor / power, den: 1 };
 }
 
-/**
- * Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak.
- *
- * @throws {@link VeladisError} `out-of-range` below 1, `not-a-sine` for the average or another quantity
- */
-export function crestFactored(from: Kind, to: Kind, crestFactor: number): Factor {
+/** Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak. */
+function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number): Factor {
   if (!(crestFactor >= 1 && crestFactor < Number.POSITIVE_INFINITY)) {
     throw new VeladisError("out-of-range", {
       expected: "a crest factor (peak over RMS) of 1 or more",
@@ -53,7 +34,7 @@ export function crestFactored(from: Kind, to: Kind, crestFactor: number): Factor
     });
   }
   const average = from.pi !== to.pi;
-  if (from.order !== to.order || average) {
+  if (steps !== 0 || average) {
     throw new VeladisError("not-a-sine", {
       expected: average
         ? "no crest factor with the rectified average, whose ratio is the form factor"
@@ -61,19 +42,21 @@ export function crestFactored(from: Kind, to: Kind, crestFactor: number): Factor
       received: `a crest factor of ${crestFactor} for ${shown(typeText(from))} to ${shown(typeText(to))}`,
     });
   }
-  const num = from.num * to.den;
-  const den = from.den * to.num;
   const rootTwo = to.rootTwo - from.rootTwo;
   if (rootTwo === 0) return { num, den };
-  return {
-    num: rootTwo > 0 ? (crestFactor * num) / den : num / den / crestFactor,
-    den: 1,
-  };
+  return { num: rootTwo > 0 ? (crestFactor * num) / den : num / den / crestFactor, den: 1 };
 }
 
-/** The factor between two kinds as the options ask for it. */
-export function factorOf(from: Kind, to: Kind, options: ConvertOptions | undefined): Factor {
-  const hz = bridge(from, to, options?.at);
+/**
+ * The factor of a pair as the options ask for it.
+ *
+ * @throws {@link VeladisError} `missing-frequency`, `out-of-range` or `not-a-sine` for the crest factor, and as
+ *   {@link hertz}
+ */
+export function factorOf(pair: Pair, options: ConvertOptions | undefined): Factor {
+  const at = options?.at;
+  if (at === undefined && pair.steps !== 0) throw missingFrequency(pair);
+  const hz = at === undefined ? 1 : hertz(at);
   const crest = options?.crestFactor;
-  return crest === undefined ? sineFactor(from, to, hz) : crestFactored(from, to, crest);
+  return crest === undefined ? sineFactor(pair, hz) : crestFactored(pair, crest);
 }

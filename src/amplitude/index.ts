@@ -32,6 +32,7 @@ export {
   type VoltageType,
 } from "./signal-voltage";
 export { significant } from "./significant";
+export { sineFrequency } from "./sine-frequency";
 export type {
   AmplitudeType,
   ConvertArguments,

@@ -1,0 +1,39 @@
+import { positive, shown, VeladisError } from "../core/index";
+import { quantities } from "../units/index";
+import { type Amplitude, parseAmplitude } from "./amplitude";
+import { convertAmplitude } from "./convert-amplitude";
+
+const WHAT = "an amplitude above zero";
+
+/**
+ * The frequency at which one sine wave has both amplitudes, in hertz: the crossover of a displacement limit and an
+ * acceleration limit, for example.
+ *
+ * @param one - a reading of one quantity, above zero
+ * @param other - a reading of another quantity, above zero
+ * @throws {@link VeladisError} `wrong-quantity` when both are of one quantity, `not-positive`, and as
+ *   {@link parseAmplitude}
+ * @example
+ * ```ts
+ * import { sineFrequency } from "veladis";
+ *
+ * sineFrequency("0.1 in pp", "10 g pk").toFixed(1); // => "44.2"
+ * ```
+ */
+export function sineFrequency(one: string | Amplitude, other: string | Amplitude): number {
+  const [first, second] = [one, other].map((reading) => {
+    const amplitude = typeof reading === "string" ? parseAmplitude(reading) : reading;
+    positive(amplitude.value, WHAT);
+    return amplitude;
+  }) as [Amplitude, Amplitude];
+  const steps = quantities[second.quantity] - quantities[first.quantity];
+  if (steps === 0) {
+    throw new VeladisError("wrong-quantity", {
+      expected: `another quantity than ${first.quantity} to compare with`,
+      received: shown(`${second.value} ${second.unit} ${second.detector}`),
+    });
+  }
+  const atOneHertz = convertAmplitude(first, `${second.unit} ${second.detector}`, { at: { hertz: 1 } });
+  const ratio = second.value / atOneHertz.value;
+  return Math.abs(steps) === 1 ? ratio ** steps : Math.sqrt(steps > 0 ? ratio : 1 / ratio);
+}
