@@ -50,7 +50,7 @@ export function parseAmplitude(reading: string): Amplitude {
       expected: FORM,
       received: shown(reading),
     });
-  const [subject, at, ...more] = written.split(/\s+at\s+|\s*@\s*/i);
+  const [subject, at, ...more] = written.split(/\s+at(?:\s+|$)|\s*@\s*/i);
   const [value, type] = splitNumeral(subject as string) ?? [];
   if (value === undefined || type === undefined || more.length > 0) {
     throw new VeladisError("syntax", {

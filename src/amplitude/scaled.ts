@@ -4,18 +4,21 @@ import type { Factor } from "./factor";
 const WHAT = "an amplitude of zero or more";
 const { MAX_VALUE } = Number;
 
-/**
- * An amplitude that the fast line could not vouch for: zero, refused input, or a product that left the range
- * of numbers on its way or for good.
- */
-export function scaledWithCare(value: number, { num, den }: Factor): number {
-  if (nonNegative(value, WHAT) === 0) return 0;
-  const result = value * (num / den);
+/** The result if it is a positive number that 64 bits hold; never an infinity, never a zero by rounding. */
+function held(result: number): number {
   if (result > 0 && result <= MAX_VALUE) return result;
   throw new VeladisError(result > 0 ? "not-finite" : "out-of-range", {
     expected: "a result that a 64-bit number can hold",
     received: shown(result),
   });
+}
+
+/**
+ * An amplitude that the fast line could not vouch for: zero, refused input, or a product that left the range
+ * of numbers on its way or for good.
+ */
+export function scaledWithCare(value: number, { num, den }: Factor): number {
+  return nonNegative(value, WHAT) === 0 ? 0 : held(value * (num / den));
 }
 
 /** The amplitude times the factor, refused when it is no amplitude. */
@@ -27,7 +30,7 @@ export function scaled(value: number, factor: Factor): number {
 
 /** The linear value of a level: `reference * 10^(decibels / 20)`. */
 export function linearOf(decibels: number, reference: number): number {
-  return reference * 10 ** (finite(decibels, "a level in dB") / 20);
+  return held(reference * 10 ** (finite(decibels, "a level in dB") / 20));
 }
 
 /** The level of a linear value: `20 lg(value / reference)`. Zero has none. */
