@@ -1,0 +1,123 @@
+import type { Assumption } from "../amplitude/index";
+import { classOf, type MachineRef } from "./class-of";
+import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
+import { type SchemeKind, zoneWord } from "./kinds";
+import type { KnownFacts } from "./machine";
+import { appliedCriteria, type ReadingRef, readingsOf, type Unjudged } from "./reading-for";
+import type { Condition, Scheme } from "./scheme";
+import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
+
+/** Which table a reading is judged by, and for which machine. */
+export interface ClassifyOptions<S extends SchemeRef = SchemeRef> {
+  /** The id of a built-in scheme, or a scheme. */
+  readonly scheme: S;
+  /** The machine, as data or in words. */
+  readonly machine: MachineRef;
+  /** Peak over RMS of the waveform, in place of the sine's 1.414, within one quantity. */
+  readonly crestFactor?: number;
+}
+
+/** What a table says of a reading: the governing criterion's answer, and what it rests on. */
+export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJudgement<K> {
+  readonly kind: K;
+  /** What the zone means, in words. */
+  readonly word: string;
+  /** The id of the scheme. */
+  readonly scheme: string;
+  readonly standard: string;
+  readonly edition: string;
+  /** The class of the machine, as the standard tells classes apart. */
+  readonly machineClass: Condition;
+  readonly machine: KnownFacts;
+  /** Every criterion that was applied; the worst governs. */
+  readonly criteria: readonly CriterionJudgement<K>[];
+  /** Criteria of the table that could not be applied, with the reason. */
+  readonly unjudged: readonly Unjudged[];
+  /** True where peak and RMS were taken to be related as for one sine. */
+  readonly assumedSine: boolean;
+  readonly assumed: readonly Assumption[];
+  /** Defaults of the standard that stood in for facts not given. */
+  readonly assumedFacts: readonly string[];
+  /** True only if every limit of every criterion that was applied was read in print. */
+  readonly verified: boolean;
+  /** What to know before relying on the answer. */
+  readonly cautions: readonly string[];
+}
+
+const UNVERIFIED = "limits from memory: check them against the standard before relying on them";
+const GOVERN = "limits of the machine's maker, site rules, local codes and licensed practice govern";
+
+function cautionsOf(scheme: Scheme, verified: boolean, note: string | undefined): string[] {
+  const { status, replacedBy, orientation, notes } = scheme;
+  return [
+    ...(verified ? [] : [UNVERIFIED]),
+    ...(status === "withdrawn" ? [`withdrawn edition, replaced by ${replacedBy}`] : []),
+    ...(orientation ? ["ranges for orientation, never a criterion"] : []),
+    ...(status === "guide" ? ["a guide, not a standard"] : []),
+    ...(note === undefined ? [] : [note]),
+    ...(notes ?? []),
+    GOVERN,
+  ];
+}
+
+/**
+ * The zone of a reading by a table of limits, with the limits, the margin, the source and how far it can be trusted.
+ *
+ * The reading is converted to the quantity, detector and unit of the table. Across quantities that takes its
+ * frequency. Where the table limits several quantities, each that the reading can be carried to is judged and the
+ * worst governs (`quantity`, `criteria`); the others are listed in `unjudged`. A value at a limit belongs to the
+ * better zone, with a relative tolerance of 1e-9 for float noise.
+ *
+ * @param reading - e.g. `"4.1 mm/s rms"`, what {@link parseAmplitude} returned, or an array of readings of one
+ *   measurement, one a quantity
+ * @param options - the scheme (an id or a scheme object), the machine (data or words), a crest factor
+ * @returns the judgement of the governing criterion; limits in the reader's unit, `printed` in the standard's
+ * @throws {@link VeladisError} `missing-fact` with what the table needs, `out-of-range` for a machine outside the
+ *   table, `unknown-option` for a scheme or class there is none of, `missing-frequency`, and all of
+ *   {@link parseAmplitude}
+ * @example
+ * ```ts
+ * import { classify } from "veladis/severity";
+ *
+ * const machine = { type: "motor", shaftHeight: "355 mm", support: "rigid" } as const;
+ * const { zone, limit, margin, verified } = classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine });
+ * zone; // => "B"
+ * limit.name; // => "B/C"
+ * limit.value; // => 4.5
+ * margin.decibels.toFixed(1); // => "0.8"
+ * verified; // => true
+ * classify("80 um pp", { scheme: "iso-10816-3-2009", machine: "group 1" }); // throws missing-fact
+ * ```
+ */
+export function classify<const S extends SchemeRef>(
+  reading: ReadingRef,
+  options: ClassifyOptions<S>,
+): Judgement<KindOf<S>> {
+  const { crestFactor } = options;
+  const scheme = schemeOf(options.scheme);
+  const readings = readingsOf(reading);
+  const { chosen, facts, assumed } = classOf(scheme, options.machine);
+  const { applied, unjudged } = appliedCriteria(chosen, readings, facts, crestFactor);
+  const criteria = applied.map((one) => judgedBy(scheme, one, facts, crestFactor));
+  const governing = criteria.reduce((worst, one) => (rankOf(scheme, one) > rankOf(scheme, worst) ? one : worst));
+  const everyAssumption = [...new Set(criteria.flatMap((one) => one.assumed))];
+  const verified = criteria.every((one) => one.verified);
+  const judgement: Judgement = {
+    ...governing,
+    kind: scheme.kind,
+    word: zoneWord(scheme.kind, governing.zone),
+    scheme: scheme.id,
+    standard: scheme.standard,
+    edition: scheme.edition,
+    machineClass: { ...chosen.named, ...chosen.when, ...(chosen.named === undefined && chosen.by) },
+    machine: facts,
+    criteria,
+    unjudged,
+    assumedSine: everyAssumption.includes("sine"),
+    assumed: everyAssumption,
+    assumedFacts: assumed,
+    verified,
+    cautions: cautionsOf(scheme, verified, chosen.note),
+  };
+  return Object.freeze(judgement) as Judgement<KindOf<S>>;
+}

@@ -1,0 +1,34 @@
+import { same } from "./tolerance";
+
+/** A range of a number: one lower and one upper bound at most, or a list of single values. */
+export interface Interval {
+  /** Lower bound that belongs to the range. */
+  readonly from?: number;
+  /** Lower bound that does not belong to it. */
+  readonly above?: number;
+  /** Upper bound that belongs to the range. */
+  readonly to?: number;
+  /** Upper bound that does not belong to it. */
+  readonly below?: number;
+  /** The only values there are. */
+  readonly oneOf?: readonly number[];
+}
+
+/** True when the value lies in the range; float noise of 1e-9 about a bound counts as the bound. */
+export function contains({ from, above, to, below, oneOf }: Interval, value: number): boolean {
+  if (oneOf !== undefined) return oneOf.some((one) => same(one, value));
+  if (from !== undefined && value < from && !same(value, from)) return false;
+  if (above !== undefined && (value <= above || same(value, above))) return false;
+  if (to !== undefined && value > to && !same(value, to)) return false;
+  return !(below !== undefined && (value >= below || same(value, below)));
+}
+
+/** The range in words: `"above 15 to 300 kW"`. */
+export function intervalText({ from, above, to, below, oneOf }: Interval, unit: string): string {
+  if (oneOf !== undefined) return `${oneOf.join(" or ")} ${unit}`;
+  const low = from !== undefined ? `${from}` : above !== undefined ? `above ${above}` : "";
+  const high = to !== undefined ? `${to}` : below !== undefined ? `below ${below}` : "";
+  if (low === "") return `${to !== undefined ? "up to " : ""}${high} ${unit}`;
+  if (high === "") return `${low} ${unit}${from !== undefined ? " or more" : ""}`;
+  return `${low} to ${high} ${unit}`;
+}

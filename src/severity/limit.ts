@@ -1,0 +1,60 @@
+import { type Amplitude, type AmplitudeType, parseAmplitude } from "../amplitude/index";
+import { type Source, VeladisError } from "../core/index";
+import type { Detector } from "../detectors/index";
+import type { UnitSymbol } from "../units/index";
+import { type LimitName, limitNames, type SchemeKind } from "./kinds";
+import type { Criterion, LimitValue, Scheme } from "./scheme";
+
+/** A limit as the standard prints it. */
+export interface PrintedLimit {
+  readonly value: number;
+  readonly unit: UnitSymbol;
+  readonly detector: Detector;
+}
+
+/** One limit, with where it comes from and how far that can be trusted. */
+export interface Limit<K extends SchemeKind = SchemeKind> extends PrintedLimit {
+  readonly name: LimitName<K>;
+  /** The same limit in the standard's own unit and detector. */
+  readonly printed: PrintedLimit;
+  readonly standard: string;
+  readonly edition: string;
+  readonly source: Source;
+  /** False where the limit is recalled and was not read in print: check it against the standard. */
+  readonly verified: boolean;
+}
+
+/** The names of the limits of a scheme, lowest first. */
+export function namesOf(scheme: Scheme): readonly string[] {
+  return scheme.kind === "grades" ? (scheme.grades ?? []).slice(0, -1) : limitNames[scheme.kind];
+}
+
+/** The value of a limit at a shaft speed in r/min; null where the standard gives none. */
+export function valueOf(limit: LimitValue, speed: number | undefined): number | null {
+  if (limit === null || typeof limit === "number") return limit;
+  if (speed === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: "the running speed, which these limits fall with",
+      received: "a machine without one",
+    });
+  }
+  return Math.min(Math.sqrt(limit.rootOf / speed), limit.atMost ?? Number.POSITIVE_INFINITY);
+}
+
+/** The amplitude of a value in a reading type, frequency unknown. */
+export function amplitudeIn(type: AmplitudeType, value = 1): Amplitude {
+  return { ...parseAmplitude(`1 ${type}`), value };
+}
+
+/** The limits of a criterion, lowest first, in the standard's own unit. */
+export function limitsOf(scheme: Scheme, criterion: Criterion, speed: number | undefined): Limit[] {
+  const { unit, detector } = amplitudeIn(criterion.as);
+  const { standard, edition } = scheme;
+  return namesOf(scheme).flatMap((name) => {
+    const value = valueOf(criterion.limits[name] ?? null, speed);
+    if (value === null) return [];
+    const source = criterion.limitSources?.[name] ?? criterion.source;
+    const printed = { value, unit, detector };
+    return [{ name, ...printed, printed, standard, edition, source, verified: source.provenance === "published" }];
+  });
+}

@@ -1,0 +1,20 @@
+/** Kinds of machine, with other names people write. To add one, add its row here and nowhere else. */
+// biome-ignore format: a row of a table is a line
+export const machineTypes = /* @__PURE__ */ Object.freeze({
+  pump: { electrical: false, also: ["rotodynamic pump", "centrifugal pump", "boiler-feed pump", "feed pump", "circulation pump"] },
+  fan: { electrical: false, also: ["blower", "induced-draught fan", "forced-draught fan"] },
+  motor: { electrical: true, also: ["electric motor", "induction motor"] },
+  generator: { electrical: true, also: [] },
+  compressor: { electrical: false, also: ["turbocompressor", "centrifugal compressor"] },
+  "gear drive": { electrical: false, also: ["gear unit", "gearbox", "gear"] },
+  "steam turbine": { electrical: false, also: ["steam turbine set"] },
+  "gas turbine": { electrical: false, also: ["gas turbine set"] },
+  "hydro set": { electrical: false, also: ["hydraulic machine set", "hydro turbine"] },
+  "reciprocating engine": { electrical: false, also: ["diesel engine", "gas engine"] },
+  "reciprocating compressor": { electrical: false, also: ["piston compressor"] },
+  "wind turbine": { electrical: false, also: [] },
+  "cooling tower drive": { electrical: false, also: ["cooling-tower drive", "cooling tower fan"] },
+} as const satisfies Record<string, { electrical: boolean; also: readonly string[] }>);
+
+/** A kind of machine: a key of {@link machineTypes}. */
+export type MachineType = keyof typeof machineTypes;

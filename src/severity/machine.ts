@@ -1,0 +1,137 @@
+import { nearest, positive, shown, VeladisError } from "../core/index";
+import { type Frequency, frequency, hertz } from "../frequency/index";
+import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
+import { folded } from "./label";
+import { type MachineType, machineTypes } from "./machine-types";
+import { kilowattsPer, type LengthText, millimetresPer, type PowerText, sizeOf } from "./size";
+
+/** A machine as its nameplate and its surroundings tell it. Every fact may be left out; what a table needs, it asks. */
+export interface Machine {
+  readonly type?: MachineType;
+  /** Rated power: `"90 kW"`, or `{ kilowatts: 90 }`. */
+  readonly power?: PowerText | { readonly kilowatts: number };
+  /** Running speed: `"2980 r/min"`, or `{ hertz }`. */
+  readonly speed?: Frequency;
+  /** Shaft height of an electrical machine: `"280 mm"`, or `{ millimetres: 280 }`. */
+  readonly shaftHeight?: LengthText | { readonly millimetres: number };
+  /** Lowest natural frequency of machine and support in the measured direction; with the speed it gives the support. */
+  readonly naturalFrequency?: Frequency;
+  readonly support?: "rigid" | "flexible";
+  readonly place?: "housing" | "shaft";
+  readonly condition?: "new" | "in service";
+  /** Group of ISO 10816-3, ISO 20816-3 or ISO 10816-5. */
+  readonly group?: number | string;
+  /** Class of ISO 2372 and ISO 10816-1, or classification number of ISO 10816-6. */
+  readonly class?: number | string;
+  /** Category of ISO 10816-7 (I, II) or ISO 14694 (BV-1 to BV-5). */
+  readonly category?: string;
+  /** Grade of an acceptance test. */
+  readonly grade?: string;
+  /** Mounting on the test bed. */
+  readonly mounting?: string;
+  /** Operating region of a pump: `"preferred"` or `"allowable"`. */
+  readonly region?: string;
+  /** Place of an acceptance test: `"works"` or `"site"`. */
+  readonly test?: string;
+  /** The part measured, where a table distinguishes parts. */
+  readonly part?: string;
+  /** The band measured, where a table distinguishes bands: `"low"` or `"high"`. */
+  readonly band?: string;
+  /** `"overall"` or `"discrete"`, where a table distinguishes them. */
+  readonly content?: string;
+  /** Column of units the contract uses, where a table prints two: `"metric"` or `"customary"`. */
+  readonly units?: string;
+}
+
+/** The facts of a machine as tables compare them: kW, r/min, mm and Hz as numbers, labels as texts. */
+export type KnownFacts = { readonly [F in Fact]?: number | string };
+
+const closed: { readonly [F in TextFact]?: readonly string[] } = {
+  support: ["rigid", "flexible"],
+  place: ["housing", "shaft"],
+  condition: ["new", "in service"],
+};
+
+/** The kind of machine that a text names, by its name or another people write. */
+export function findMachineType(name: string): MachineType | undefined {
+  const wanted = folded(name);
+  for (const [type, { also }] of Object.entries(machineTypes) as [MachineType, { also: readonly string[] }][]) {
+    if ([type, ...also].some((spelling) => folded(spelling) === wanted)) return type;
+  }
+  return undefined;
+}
+
+function labelOf(fact: TextFact, given: unknown): string {
+  if (typeof given !== "string" && typeof given !== "number") {
+    throw new VeladisError("wrong-type", { expected: `${facts[fact].ask}, as a text`, received: shown(given) });
+  }
+  const label = String(given).trim();
+  const allowed = fact === "type" ? Object.keys(machineTypes) : closed[fact];
+  if (allowed === undefined) return label;
+  const known = fact === "type" ? findMachineType(label) : allowed.find((one) => folded(one) === folded(label));
+  if (known !== undefined) return known;
+  throw new VeladisError("unknown-option", {
+    expected: facts[fact].ask,
+    received: shown(label),
+    didYouMean: nearest(label, allowed),
+    allowed,
+  });
+}
+
+const readers = {
+  power: (given: Exclude<Machine["power"], undefined>) =>
+    typeof given === "string"
+      ? sizeOf(given, kilowattsPer, 'a rated power above zero such as "90 kW"')
+      : positive(given.kilowatts, "a rated power above zero, in kW"),
+  shaftHeight: (given: Exclude<Machine["shaftHeight"], undefined>) =>
+    typeof given === "string"
+      ? sizeOf(given, millimetresPer, 'a shaft height above zero such as "280 mm"')
+      : positive(given.millimetres, "a shaft height above zero, in mm"),
+  speed: (given: Frequency) => hertzOf(given) * 60,
+  naturalFrequency: (given: Frequency) => hertzOf(given),
+};
+
+function hertzOf(given: Frequency): number {
+  return typeof given === "string" ? frequency(given).hertz : hertz(given);
+}
+
+function numberOf(fact: keyof typeof readers, given: unknown): number {
+  if (typeof given !== "string" && (typeof given !== "object" || given === null)) {
+    const { ask, unit } = facts[fact];
+    throw new VeladisError(typeof given === "number" ? "missing-unit" : "wrong-type", {
+      expected: `${ask} with its unit, as in "${fact === "speed" ? 2980 : 90} ${unit}"`,
+      received: shown(given),
+    });
+  }
+  return (readers[fact] as (given: unknown) => number)(given);
+}
+
+/**
+ * The facts of a machine as numbers and plain labels.
+ *
+ * @throws {@link VeladisError} `wrong-type`, `unknown-option` for a fact or label there is none of,
+ *   `missing-unit`, `unknown-unit`, `not-positive`
+ */
+export function knownFacts(machine: Machine): KnownFacts {
+  if (typeof machine !== "object" || machine === null || Array.isArray(machine)) {
+    throw new VeladisError("wrong-type", {
+      expected: 'a machine such as { type: "pump", power: "90 kW", support: "rigid" }',
+      received: shown(machine),
+    });
+  }
+  const known: { [F in Fact]?: number | string } = {};
+  for (const [name, given] of Object.entries(machine)) {
+    if (!Object.hasOwn(facts, name)) {
+      throw new VeladisError("unknown-option", {
+        expected: "facts about a machine",
+        received: shown(name),
+        didYouMean: nearest(name, Object.keys(facts)),
+        allowed: Object.keys(facts),
+      });
+    }
+    if (given === undefined) continue;
+    const fact = name as Fact;
+    known[fact] = isNumberFact(fact) ? numberOf(fact, given) : labelOf(fact, given);
+  }
+  return known;
+}

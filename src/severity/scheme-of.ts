@@ -1,0 +1,42 @@
+import { nearest, shown, VeladisError } from "../core/index";
+import type { SchemeKind } from "./kinds";
+import type { Scheme } from "./scheme";
+import { builtInSchemes, type SchemeId } from "./schemes/index";
+
+/** A scheme, by the id of a built-in one or as itself. */
+export type SchemeRef = SchemeId | Scheme;
+
+/** The kind of the scheme that is referred to. */
+export type KindOf<S extends SchemeRef> =
+  S extends Scheme<infer K, string> ? K : Extract<(typeof builtInSchemes)[number], { readonly id: S }>["kind"];
+
+const byId: ReadonlyMap<string, Scheme> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ (builtInSchemes as readonly Scheme[]).map((scheme) => [scheme.id, scheme] as const),
+);
+
+/**
+ * The built-in scheme with this id, checked at run time.
+ *
+ * @throws {@link VeladisError} `wrong-type` or `unknown-option` with the nearest ids
+ * @example
+ * ```ts
+ * import { schemeById } from "veladis/severity";
+ *
+ * schemeById("iso-10816-3-2009").standard; // => "ISO 10816-3"
+ * ```
+ */
+export function schemeById(id: string): Scheme {
+  const scheme = typeof id === "string" ? byId.get(id.trim().toLowerCase()) : undefined;
+  if (scheme !== undefined) return scheme;
+  throw new VeladisError(typeof id === "string" ? "unknown-option" : "wrong-type", {
+    expected: "the id of a built-in scheme",
+    received: shown(id),
+    didYouMean: typeof id === "string" ? nearest(id, byId.keys()) : [],
+    allowed: [...byId.keys()],
+  });
+}
+
+/** The scheme that is referred to, checked when it is not one of ours. */
+export function schemeOf<K extends SchemeKind>(scheme: SchemeRef): Scheme<K> {
+  return (typeof scheme === "object" && scheme !== null ? scheme : schemeById(scheme)) as Scheme<K>;
+}

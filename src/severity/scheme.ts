@@ -1,0 +1,110 @@
+import type { AmplitudeType } from "../amplitude/index";
+import type { Source } from "../core/index";
+import type { Fact, NumberFact, TextFact } from "./facts";
+import type { Interval } from "./interval";
+import type { LimitName, SchemeKind } from "./kinds";
+import type { MachineType } from "./machine-types";
+
+/** A limit that falls with shaft speed: `sqrt(rootOf / n)` with n in r/min, and not more than `atMost`. */
+export interface SpeedLaw {
+  readonly rootOf: number;
+  readonly atMost?: number;
+}
+
+/** A limit as a table holds it: a number, a law of speed, or null where the standard gives none. */
+export type LimitValue = number | SpeedLaw | null;
+
+/** What must be true of a machine: ranges for numbers, one label or several for words. */
+export type Condition = { readonly [F in NumberFact]?: Interval } & {
+  readonly [F in TextFact]?: string | readonly string[];
+};
+
+/** Limits of one quantity, as the standard prints them. */
+export interface Criterion<K extends SchemeKind = SchemeKind> {
+  /** What the limits are written in, e.g. `"mm/s rms"`. */
+  readonly as: AmplitudeType;
+  /** By name, ascending. A zone table may leave A/B out. */
+  readonly limits: { readonly [Name in LimitName<K>]?: LimitValue };
+  /** Where the limits come from. */
+  readonly source: Source;
+  /** Other sources, for single limits. */
+  readonly limitSources?: { readonly [Name in LimitName<K>]?: Source };
+  /** Highest alarm and trip settings that the standard prints, where it does. */
+  readonly ceilings?: { readonly alarm: number; readonly trip: number; readonly source: Source };
+  /** Measuring band in hertz, where it differs from the scheme's. */
+  readonly band?: readonly [low: number, high: number];
+  /** When this criterion applies; left out when always. */
+  readonly when?: Condition;
+}
+
+/** The machines that one set of limits is for. */
+export interface MachineClass<K extends SchemeKind = SchemeKind> {
+  /** Labels the standard gives the class; naming them decides without `by`. */
+  readonly named?: Condition;
+  /** Facts that decide when the class is not named. Power and shaft height stand for one another. */
+  readonly by?: Condition;
+  /** Facts that are needed in any case. */
+  readonly when?: Condition;
+  /** More than one quantity: all that can be applied are, and the worst governs. */
+  readonly criteria: readonly Criterion<K>[];
+  /** What the reader should know about this class. */
+  readonly note?: string;
+}
+
+/** Machines that a scheme leaves to another. */
+export interface Exclusion {
+  readonly when: Condition;
+  readonly reason: string;
+}
+
+/** What is taken for a fact that is not given, because the standard says so. */
+export interface Default {
+  readonly is: string;
+  readonly because: string;
+}
+
+/**
+ * One published table of limits, or one of your own.
+ *
+ * Plain data: JSON in, JSON out. Built-in ones are exported one by one; make your own with {@link defineScheme}.
+ */
+export interface Scheme<K extends SchemeKind = SchemeKind, Id extends string = string> {
+  readonly id: Id;
+  readonly kind: K;
+  readonly standard: string;
+  readonly edition: string;
+  readonly title: string;
+  /** `guide`: no standard, or not in force as one. */
+  readonly status: "current" | "withdrawn" | "guide";
+  /** How the status is known, and what replaced a withdrawn edition. */
+  readonly statusNote: string;
+  /** The edition that replaced this one; given for every withdrawn edition. */
+  readonly replacedBy?: string;
+  readonly scope: string;
+  /** Kinds of machine it is for; left out when it is for any. */
+  readonly machines?: readonly MachineType[];
+  /** Facts that must not lie outside, checked where they are given. */
+  readonly within?: Condition;
+  readonly exclusions?: readonly Exclusion[];
+  readonly place: "housing" | "shaft";
+  /** Where to measure, in words. */
+  readonly measuredOn: string;
+  /** Measuring band in hertz; null where the source gives none. */
+  readonly band: readonly [low: number, high: number] | null;
+  /** Another band below a shaft speed in r/min. */
+  readonly slowBand?: { readonly below: number; readonly band: readonly [low: number, high: number] };
+  readonly defaults?: { readonly [F in TextFact]?: Default };
+  /** Facts that are never assumed, since the lowest limits would mean another machine. */
+  readonly ask?: readonly Fact[];
+  /** Names of the grades, best first: kind `grades` only. */
+  readonly grades?: readonly string[];
+  /** True where the numbers are for orientation and no criterion. */
+  readonly orientation?: true;
+  readonly notes?: readonly string[];
+  readonly classes: readonly MachineClass<K>[];
+}
+
+/** The scheme itself, with its kind and id in its type. The tests hold every built-in one against {@link defineScheme}. */
+export function builtIn<const Id extends string, K extends SchemeKind>(scheme: Scheme<K, Id>): Scheme<K, Id> {
+  return Object.freeze(scheme);
+}

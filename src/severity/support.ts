@@ -1,0 +1,49 @@
+import { shown, VeladisError } from "../core/index";
+import { type Frequency, hertz } from "../frequency/index";
+import type { KnownFacts } from "./machine";
+import { same } from "./tolerance";
+
+/** A support is rigid when its lowest natural frequency is this many times the main excitation frequency or more. */
+export const RIGID_FROM = 1.25;
+
+function ruled(natural: number, running: number): "rigid" | "flexible" {
+  const least = RIGID_FROM * running;
+  return natural >= least || same(natural, least) ? "rigid" : "flexible";
+}
+
+/**
+ * The support of a machine, by the 25 % rule of ISO 10816-3: rigid in a direction when the lowest natural frequency
+ * of machine and support in that direction is at least 25 % above the main excitation frequency, usually the
+ * rotation; otherwise flexible. It may differ by direction. (The clause was read as quoted in a motor maker's manual.)
+ *
+ * @param naturalFrequency - lowest natural frequency of machine and support, in the measured direction
+ * @param excitation - main excitation frequency, usually the running speed
+ * @throws {@link VeladisError} as {@link hertz}
+ * @example
+ * ```ts
+ * import { supportOf } from "veladis/severity";
+ *
+ * supportOf("62.5 Hz", "3000 r/min"); // => "rigid"
+ * supportOf("62 Hz", "3000 r/min"); // => "flexible"
+ * ```
+ */
+export function supportOf(naturalFrequency: Frequency, excitation: Frequency): "rigid" | "flexible" {
+  return ruled(hertz(naturalFrequency), hertz(excitation));
+}
+
+/**
+ * The facts with the support computed where the natural frequency and the speed are given.
+ *
+ * @throws {@link VeladisError} `out-of-range` when a support is stated that contradicts them
+ */
+export function withSupport(known: KnownFacts): KnownFacts {
+  const { naturalFrequency, speed, support } = known;
+  if (typeof naturalFrequency !== "number" || typeof speed !== "number") return known;
+  const computed = ruled(naturalFrequency, speed / 60);
+  if (support === undefined) return { ...known, support: computed };
+  if (support === computed) return known;
+  throw new VeladisError("out-of-range", {
+    expected: `a ${computed} support, since the natural frequency is ${computed === "rigid" ? "" : "not "}25 % above the running frequency`,
+    received: shown(support),
+  });
+}
