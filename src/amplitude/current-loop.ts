@@ -1,4 +1,4 @@
-import { finite, type Source, shown, text, VeladisError } from "../core/index";
+import { finite, frozen, type Source, shown, text, VeladisError } from "../core/index";
 import { type Amplitude, parseAmplitude } from "./amplitude";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import { kindOf } from "./kind";
@@ -19,7 +19,7 @@ export interface LoopLimits {
 }
 
 /** Signal limits of a 4-20 mA loop after NAMUR NE 43; from memory, not checked against a printed copy. */
-export const loopLimits: LoopLimits = /* @__PURE__ */ Object.freeze({
+export const loopLimits: LoopLimits = /* @__PURE__ */ frozen({
   lowFault: 3.6,
   lowest: 3.8,
   highest: 20.5,

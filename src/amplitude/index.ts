@@ -1,5 +1,5 @@
-export { type Amplitude, type Level, parseAmplitude } from "./amplitude";
 export { amountOf } from "./amount";
+export { type Amplitude, type Level, parseAmplitude } from "./amplitude";
 export { type Assumption, assumptions } from "./assumptions";
 export { convert } from "./convert";
 export { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";

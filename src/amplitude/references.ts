@@ -1,4 +1,4 @@
-import type { Source } from "../core/index";
+import { frozen, type Source } from "../core/index";
 import type { UnitSymbol } from "../units/index";
 
 /** A reference of decibel levels: the RMS value that is 0 dB. */
@@ -28,7 +28,7 @@ const NAVY = {
 } as const satisfies Source;
 
 /** Published references of decibel levels, by name. To add one, add its row here and nowhere else. */
-export const levelReferences = /* @__PURE__ */ Object.freeze({
+export const levelReferences = /* @__PURE__ */ frozen({
   "ISO 1683 acceleration": { value: 1, unit: "um/s2", source: ISO_1683 },
   "ISO 1683 velocity": { value: 1, unit: "nm/s", source: ISO_1683 },
   "ISO 1683 displacement": {

@@ -7,13 +7,8 @@ import { failureText } from "./failure";
 import type { Io } from "./io";
 import { type Line, linesOf } from "./lines";
 import { openFile } from "./open-file";
+import { splitPlace } from "./split-place";
 import { textTable } from "./text-table";
-
-/** The place and the reading of a line `place: reading`; a line without a colon has no place. */
-function splitPlace(text: string): [place: string, reading: string] {
-  const colon = text.lastIndexOf(":");
-  return colon < 0 ? ["", text.trim()] : [text.slice(0, colon).trim(), text.slice(colon + 1).trim()];
-}
 
 function checkedTargets({ targets }: ConvertSettings): readonly string[] {
   if (targets.length > 0) return targets;

@@ -1,9 +1,11 @@
+import { frozen } from "./frozen";
+
 /**
  * Every code a {@link VeladisError} can carry, with what it means.
  *
  * A program branches on the code; a person reads the message.
  */
-export const errorCodes = {
+export const errorCodes = /* @__PURE__ */ frozen({
   "wrong-type": "an argument is not of the kind the function takes",
   syntax: "a text does not have the form it must have",
   "not-a-number": "a text that should be a number is not one, or a number is NaN",
@@ -25,7 +27,7 @@ export const errorCodes = {
   "not-a-sine": "a crest factor was given where it cannot be applied",
   "length-mismatch": "two arrays that go together differ in length",
   "sensor-fault": "the signal is one a healthy sensor or loop does not give",
-} as const;
+} as const);
 
 /** The code of a {@link VeladisError}: a key of {@link errorCodes}. */
 export type VeladisErrorCode = keyof typeof errorCodes;

@@ -49,8 +49,8 @@ export class VeladisError extends Error implements ErrorDetail {
   readonly code: VeladisErrorCode;
   readonly expected: string;
   readonly received: string;
-  readonly allowed?: readonly string[];
-  readonly didYouMean?: readonly string[];
+  declare readonly allowed?: readonly string[];
+  declare readonly didYouMean?: readonly string[];
 
   constructor(code: VeladisErrorCode, detail: ErrorDetail) {
     const { expected, received, allowed, didYouMean } = detail;

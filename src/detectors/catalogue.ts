@@ -1,4 +1,4 @@
-import type { Ratio, Source } from "../core/index";
+import { frozen, type Ratio, type Source } from "../core/index";
 import { averageOf, peakOf, peakToPeakOf, rmsOf } from "./of-samples";
 
 /** One detector: what it reads from a sine of peak 1, and what it reads from samples. */
@@ -29,7 +29,7 @@ const AVERAGE = {
 
 /** All detectors, by symbol. To add one, add its row here and nowhere else. */
 // biome-ignore format: a row of a table is a line
-export const detectors = /* @__PURE__ */ Object.freeze({
+export const detectors = /* @__PURE__ */ frozen({
   pk: { name: "peak", spoken: ["peak", "0-pk", "0-p", "0-peak", "zero-pk", "zero-peak", "zero-to-peak", "zero to peak", "0 to peak", "true peak"], sine: { num: 1, den: 1, pi: 0, rootTwo: 0 }, ofSamples: peakOf, source: SINE },
   pp: { name: "peak-to-peak", spoken: ["pk-pk", "p-p", "p/p", "pkpk", "pk pk", "p p", "peak-peak", "peak-to-peak", "peak to peak", "pk to pk", "pk-to-pk", "double amplitude"], sine: { num: 2, den: 1, pi: 0, rootTwo: 0 }, ofSamples: peakToPeakOf, source: SINE },
   rms: { name: "root mean square", spoken: ["r.m.s.", "r.m.s", "root mean square", "effective", "eff"], sine: { num: 1, den: 1, pi: 0, rootTwo: -1 }, ofSamples: rmsOf, source: SINE },

@@ -1,4 +1,4 @@
-import type { Ratio, Source } from "../core/index";
+import { frozen, type Ratio, type Source } from "../core/index";
 
 /** One unit of frequency: its value in hertz is `num / den`, divided by 2 pi when it counts radians. */
 export interface FrequencyUnit extends Ratio {
@@ -19,7 +19,7 @@ const ROTATION = {
 
 /** All units of frequency and shaft speed. To add one, add its row here and nowhere else. */
 // biome-ignore format: a row of a table is a line
-export const frequencyUnits = /* @__PURE__ */ Object.freeze({
+export const frequencyUnits = /* @__PURE__ */ frozen({
   Hz: { name: "hertz", num: 1, den: 1, radian: false, written: [], spoken: ["hz", "hertz", "cps", "c/s", "cycles/s"], source: ROTATION },
   kHz: { name: "kilohertz", num: 1000, den: 1, radian: false, written: [], spoken: ["khz", "kilohertz"], source: ROTATION },
   "r/min": { name: "revolution per minute", num: 1, den: 60, radian: false, written: ["rpm", "cpm"], spoken: ["rev/min", "c/min", "cycles/min", "min-1", "min^-1", "revolutions per minute", "cycles per minute"], source: ROTATION },

@@ -1,4 +1,4 @@
-import type { Ratio, Source } from "../core/index";
+import { frozen, type Ratio, type Source } from "../core/index";
 import type { Quantity } from "./quantity";
 
 /** One unit of vibration: what it measures and its exact ratio to the SI unit of that quantity. */
@@ -39,7 +39,7 @@ const GRAVITY = {
  * `num / den` is the exact value of the unit in m, m/s or m/s2.
  */
 // biome-ignore format: a row of a table is a line
-export const units = /* @__PURE__ */ Object.freeze({
+export const units = /* @__PURE__ */ frozen({
   "m/s2": { quantity: "acceleration", num: 1, den: 1, name: "metre per second squared", written: ["m/s²", "m/s^2"], spoken: ["metre per second squared", "metres per second squared", "meters per second squared"], source: SI },
   "cm/s2": { quantity: "acceleration", num: 1, den: 100, name: "centimetre per second squared", written: ["cm/s²", "cm/s^2"], spoken: [], source: SI },
   "mm/s2": { quantity: "acceleration", num: 1, den: 1000, name: "millimetre per second squared", written: ["mm/s²", "mm/s^2"], spoken: [], source: SI },

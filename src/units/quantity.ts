@@ -1,9 +1,11 @@
+import { frozen } from "../core/index";
+
 /** The three quantities of vibration, with how many times each is the time derivative of displacement. */
-export const quantities = {
+export const quantities = /* @__PURE__ */ frozen({
   displacement: 0,
   velocity: 1,
   acceleration: 2,
-} as const;
+} as const);
 
 /** A quantity of vibration. */
 export type Quantity = keyof typeof quantities;

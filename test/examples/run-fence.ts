@@ -17,7 +17,8 @@ async function moduleOf(name: string): Promise<object> {
 
 /** The comment that says what a statement gives, with the lines that continue it. */
 function claimBehind(code: string, end: number): string | undefined {
-  const comment = /^[ \t]*\n?[ \t]*\/\/ ?(=>|throws)([^\n]*)((?:\n[ \t]*\/\/(?! =>| throws)[^\n]*)*)/.exec(
+  // a continuing line is indented behind its slashes, or closes a bracket
+  const comment = /^[ \t]*\n?[ \t]*\/\/ ?(=>|throws)([^\n]*)((?:\n[ \t]*\/\/(?: {2}| ?[\]})])[^\n]*)*)/.exec(
     code.slice(end),
   );
   if (comment === null) return undefined;

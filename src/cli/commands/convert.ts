@@ -72,13 +72,15 @@ export function answerText(sentence: Sentence, settings: ConvertSettings, extra:
 
 /** Answers each line of standard input as it comes. */
 async function answerLines(io: Io, settings: ConvertSettings): Promise<number> {
-  const { linesOf } = await import("../lines");
+  const [{ linesOf }, { splitPlace }] = await Promise.all([import("../lines"), import("../split-place")]);
   let refused = 0;
   if (io.piped === undefined) return exitCodes.done;
   for await (const { number, text } of linesOf(io.piped)) {
     if (text.trim() === "" || text.startsWith("#")) continue;
+    const [place, reading] = splitPlace(text);
     try {
-      await io.out(answerText(sentenceOf(text, settings), settings, { line: number }));
+      const answer = answerText(sentenceOf(reading, settings), settings, { line: number, ...(place && { place }) });
+      await io.out(place && !settings.json ? `${place}: ${answer}` : answer);
     } catch (error) {
       refused++;
       io.err(failureText(error, settings.json, { line: number }));

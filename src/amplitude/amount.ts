@@ -1,0 +1,37 @@
+import { nonNegative, numeral, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { type Amplitude, parseAmplitude } from "./amplitude";
+import { convertAmplitude } from "./convert-amplitude";
+
+const FORM = 'a share such as "3 %" or an amount such as "0.02 in/s pk"';
+
+/**
+ * An amount stated as a share of a reading or in a unit of its own, in the unit and detector of that reading.
+ *
+ * A bare number is refused: 5 may be a value or a percentage.
+ *
+ * @param written - `"3 %"`, or an amplitude such as `"0.02 in/s pk"`
+ * @param of - the reading it is a share of; its frequency serves an amount in another quantity
+ * @throws {@link VeladisError} `missing-unit` for a bare number, and as {@link convertAmplitude}
+ * @example
+ * ```ts
+ * import { amountOf } from "veladis";
+ *
+ * amountOf("5 %", "10 mm/s rms"); // => 0.5
+ * amountOf("2.54 mm/s pk", "0.5 in/s pk"); // => 0.1
+ * amountOf("5", "10 mm/s rms"); // throws missing-unit
+ * ```
+ */
+export function amountOf(written: string, of: string | Amplitude): number {
+  const whole = typeof of === "string" ? parseAmplitude(of) : of;
+  const [digits, rest] = (typeof written === "string" && splitNumeral(written.trim())) || [];
+  if (digits === undefined || rest === "") {
+    throw new VeladisError(rest === "" || typeof written === "number" ? "missing-unit" : "syntax", {
+      expected: FORM,
+      received: shown(written),
+    });
+  }
+  const number = nonNegative(numeral(digits), "an amount of zero or more");
+  if (/^(%|percent|per cent)$/i.test(rest as string)) return (whole.value * number) / 100;
+  const at = whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } };
+  return convertAmplitude(text(written, FORM), `${whole.unit} ${whole.detector}`, at).value;
+}

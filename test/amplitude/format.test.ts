@@ -1,0 +1,104 @@
+import { describe, expect, it } from "vitest";
+import {
+  convertAmplitude,
+  equivalents,
+  format,
+  levelReferences,
+  parseAmplitude,
+  readingType,
+  significant,
+} from "../../src/index";
+
+describe("significant", () => {
+  it.each([
+    [7.184205000001, 3, "7.18"],
+    [0, 3, "0"],
+    [-0, 3, "0"],
+    [1, 3, "1.00"],
+    [99.95, 3, "100"],
+    [99.99, 2, "100"],
+    [999.9, 3, "1000"],
+    [1234.5, 3, "1230"],
+    [123456, 3, "123000"],
+    [999999, 3, "1.00e6"],
+    [1e6, 3, "1.00e6"],
+    [1.5e21, 2, "1.5e21"],
+    [0.0001, 3, "0.000100"],
+    [0.00012345, 3, "0.000123"],
+    [0.00009999, 3, "0.000100"],
+    [0.000099999, 4, "0.0001000"],
+    [1e-7, 3, "1.00e-7"],
+    [-2.5, 2, "-2.5"],
+    [5, 1, "5"],
+    [12.345678901234567, 17, "12.345678901234567"],
+  ])("%d to %i digits is %s", (value, digits, text) => {
+    expect(significant(value, digits)).toBe(text);
+  });
+});
+
+describe("format", () => {
+  it("writes plain spelling, whatever the type was written in", () => {
+    expect(format(1, readingType("µm Peak-to-Peak"))).toBe("1.00 um pp");
+    expect(format(1, "dB re FTA velocity")).toBe("1.0 dB re 1 uin/s");
+  });
+
+  it("writes an amplitude, and a level as a level", () => {
+    expect(format(parseAmplitude("0.25 in/s pk"))).toBe("0.250 in/s pk");
+    expect(format(parseAmplitude("95 dB re ISO 1683 velocity"))).toBe("95.0 dB re 1 nm/s");
+    expect(format(convertAmplitude("1 mm/s rms", "dB re 1 nm/s"), { digits: 5 })).toBe("120.000 dB re 1 nm/s");
+    expect(format(parseAmplitude("95 dB re ISO 1683 velocity"), { digits: 1 })).toBe("95.0 dB re 1 nm/s");
+  });
+});
+
+describe("levels", () => {
+  it.each(Object.entries(levelReferences))("0 dB re %s is its reference", (name, { value, unit }) => {
+    expect(parseAmplitude(`0 dB re ${name}`)).toMatchObject({ value, unit, detector: "rms" });
+    expect(parseAmplitude(`0 db RE ${name.toUpperCase()}`)).toMatchObject({ value, unit });
+  });
+
+  it("reads the ways people write a reference", () => {
+    for (const text of ["95 dB re 1e-9 m/s", "95 dB re: 1 nm/s", "95 dB (re 1 nm/s)", "95 dB ref 1nm/s rms"]) {
+      expect(convertAmplitude(text, "mm/s rms").value).toBeCloseTo(0.056234, 6);
+    }
+  });
+
+  it("a negative level is a small reading", () => {
+    expect(parseAmplitude("-20 dB re 1 mm/s").value).toBeCloseTo(0.1, 15);
+  });
+});
+
+describe("readings as people write them", () => {
+  it.each([
+    ["0.25 in/s pk at 1500 r/min", { value: 0.25, unit: "in/s", detector: "pk", hertz: 25 }],
+    ["0.25in/s pk@1500rpm", { value: 0.25, unit: "in/s", detector: "pk", hertz: 25 }],
+    ["4.5 mm/s (RMS)", { value: 4.5, unit: "mm/s", detector: "rms", hertz: undefined }],
+    ["4.5 mm/s, r.m.s.", { value: 4.5, unit: "mm/s", detector: "rms" }],
+    ["4.5 mm/s_rms", { value: 4.5, unit: "mm/s", detector: "rms" }],
+    ["3 mils peak to peak at 2x 1480 rpm", { value: 3, unit: "mil", detector: "pp", hertz: 1480 / 30 }],
+    ["12 microns P-P", { value: 12, unit: "um", detector: "pp" }],
+    ["0.5 g's peak", { value: 0.5, unit: "g", detector: "pk" }],
+    ["1e-3 m/s² rms", { value: 0.001, unit: "m/s2", detector: "rms" }],
+    ["0 mm/s rms", { value: 0 }],
+    [".5 inches per second zero to peak", { value: 0.5, unit: "in/s", detector: "pk" }],
+    ["5 mm/s rms AT 25 HZ", { value: 5, hertz: 25 }],
+  ])("%j", (text, expected) => {
+    expect(parseAmplitude(text)).toMatchObject(expected);
+  });
+
+  it("gives a frozen amplitude", () => {
+    expect(Object.isFrozen(parseAmplitude("1 g pk"))).toBe(true);
+  });
+});
+
+describe("equivalents", () => {
+  it("applies a crest factor only within the reading's own quantity", () => {
+    const rows = equivalents("2 g rms at 25 Hz", { crestFactor: 4 });
+    expect(rows.map(({ unit }) => unit)).toEqual(["mm/s", "in/s", "um", "mil", "m/s2", "g"]);
+    expect(rows.at(-1)?.pk).toMatchObject({ value: 8, crestFactor: 4, assumed: ["crest-factor"] });
+    expect(rows[0]?.pk.assumed).toEqual(["one-frequency", "sine"]);
+  });
+
+  it("takes a frequency from the options", () => {
+    expect(equivalents("1 mm/s rms", { at: "25 Hz" }).length).toBe(6);
+  });
+});

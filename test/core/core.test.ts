@@ -1,0 +1,112 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { errorCodes, memo, nearest, numeral, shown, splitNumeral, VeladisError } from "../../src/core/index";
+
+describe("VeladisError", () => {
+  it("is an Error of its own name, with all it knows as data", () => {
+    const error = new VeladisError("unknown-unit", { expected: "a unit", received: '"x"', allowed: ["g", "m"] });
+    expect(error).toBeInstanceOf(Error);
+    expect(error.name).toBe("VeladisError");
+    expect(error.message).toBe('expected a unit, received "x"; allowed: g, m');
+    expect(error.toJSON()).toEqual({
+      code: "unknown-unit",
+      message: error.message,
+      expected: "a unit",
+      received: '"x"',
+      allowed: ["g", "m"],
+    });
+  });
+
+  it("leaves out empty lists", () => {
+    const error = new VeladisError("syntax", { expected: "a", received: "b", allowed: [], didYouMean: [] });
+    expect(error.message).toBe("expected a, received b");
+    expect("allowed" in error || "didYouMean" in error).toBe(false);
+  });
+
+  it("has a meaning for every code", () => {
+    for (const [code, meaning] of Object.entries(errorCodes)) expect(meaning.length, code).toBeGreaterThan(20);
+  });
+});
+
+describe("shown", () => {
+  it.each([
+    ["a", '"a"'],
+    ["x".repeat(61), `"${"x".repeat(60)}…"`],
+    ['a"b\n', '"a\\"b\\n"'],
+    [5, "5"],
+    [Number.NaN, "NaN"],
+    [null, "null"],
+    [undefined, "undefined"],
+    [true, "true"],
+    [[1, 2], "an array of 2"],
+    [{}, "an object"],
+    [() => 1, "a function"],
+    [Symbol("s"), "a symbol"],
+  ])("%o", (value, text) => {
+    expect(shown(value)).toBe(text);
+  });
+});
+
+describe("numeral", () => {
+  it.each([
+    ["1", 1],
+    [" 1.5 ", 1.5],
+    ["+.5e-3", 0.0005],
+    ["5.", 5],
+    ["1E3", 1000],
+    ["-0", -0],
+  ])("%j is %d", (text, value) => {
+    expect(numeral(text)).toBe(value);
+  });
+
+  it.each(["", "x", "1x", "0x10", "1,5", "1 5", "1e", "--1", "NaN", "Infinity", "1_000", "１"])(
+    "%j is none",
+    (text) => {
+      expect(() => numeral(text)).toThrow(expect.objectContaining({ code: "not-a-number" }));
+    },
+  );
+
+  it("reads every double that JavaScript writes", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ noNaN: true, noDefaultInfinity: true }),
+        (x) => Object.is(numeral(`${x}`), x === 0 ? 0 : x) || x === 0,
+      ),
+    );
+  });
+
+  it.each([
+    ["1e-9 m/s", ["1e-9", "m/s"]],
+    ["25mm", ["25", "mm"]],
+    ["1,500 um", ["1,500", "um"]],
+    ["3 eff", ["3", "eff"]],
+    ["3e4x", ["3e4", "x"]],
+    ["mm", undefined],
+  ])("%j splits into %j", (text, expected) => {
+    expect(splitNumeral(text)).toEqual(expected);
+  });
+});
+
+describe("nearest", () => {
+  it("counts a swap of neighbours as one edit, and gives three at most, best first", () => {
+    expect(nearest("rsm", ["rms", "pk", "pp"])).toEqual(["rms"]);
+    expect(nearest("mm", ["mm", "cm", "nm", "um", "pm"])).toEqual(["mm", "cm", "nm"]);
+    expect(nearest("x".repeat(33), ["x"])).toEqual([]);
+    expect(nearest("  ", ["x"])).toEqual([]);
+  });
+});
+
+describe("memo", () => {
+  it("reads once, forgets all when full, and remembers no error", () => {
+    const reads: string[] = [];
+    const length = memo((text) => {
+      reads.push(text);
+      if (text === "bad") throw new Error("bad");
+      return text.length;
+    }, 2);
+    expect(["a", "a", "bb", "ccc", "a"].map(length)).toEqual([1, 1, 2, 3, 1]);
+    expect(reads).toEqual(["a", "bb", "ccc", "a"]);
+    expect(() => length("bad")).toThrow();
+    expect(() => length("bad")).toThrow();
+  });
+});

@@ -1,0 +1,71 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Unit, type UnitSymbol, unitSymbol, units } from "../../src/index";
+
+const table = Object.entries(units) as [UnitSymbol, Unit][];
+
+describe("the catalogue of units", () => {
+  it("holds exact ratios in whole numbers", () => {
+    for (const [symbol, { num, den }] of table) {
+      expect(Number.isSafeInteger(num) && Number.isSafeInteger(den) && num > 0 && den > 0, symbol).toBe(true);
+    }
+  });
+
+  it("no spelling means two units", () => {
+    const spellings = table.flatMap(([symbol, { written, spoken }]) => [
+      symbol,
+      ...written,
+      ...spoken.map((name) => name.toLowerCase()),
+    ]);
+    expect(new Set(spellings).size).toBe(spellings.length);
+  });
+
+  it("each spelling is read, spoken names in any case", () => {
+    for (const [symbol, { written, spoken }] of table) {
+      for (const spelling of [symbol, ...written]) expect(unitSymbol(spelling)).toBe(symbol);
+      for (const name of spoken) expect([unitSymbol(name), unitSymbol(name.toUpperCase())]).toEqual([symbol, symbol]);
+    }
+  });
+
+  it.each([
+    ["m/s²", "m/s2"],
+    ["m/s^2", "m/s2"],
+    ["mm/sec", "mm/s"],
+    ["in/sec", "in/s"],
+    ["IPS", "in/s"],
+    ["µm", "um"],
+    ["μm", "um"],
+    ["Microns", "um"],
+    ["µm/s", "um/s"],
+    ["Mils", "mil"],
+    ["thou", "mil"],
+    [" g ", "g"],
+    ["g's", "g"],
+    ["inches per second", "in/s"],
+    ["Inches  per  second", "in/s"],
+    ["feet per second squared", "ft/s2"],
+    ["µin/s", "uin/s"],
+  ])("%j is %s", (spelling, symbol) => {
+    expect(unitSymbol(spelling)).toBe(symbol);
+  });
+
+  it.each(["Mm/s", "MM", "G", "gal", "mG", "kg", "Mil/s", "mm/s/s", "grams", "constructor", "__proto__", "toString"])(
+    "%j is no unit: symbols are read to the letter",
+    (spelling) => {
+      expect(() => unitSymbol(spelling)).toThrow(expect.objectContaining({ code: "unknown-unit" }));
+    },
+  );
+
+  it("any other text is refused, whatever it is", () => {
+    fc.assert(
+      fc.property(fc.string({ unit: "binary", maxLength: 60 }), (text) => {
+        try {
+          return unitSymbol(text) in units;
+        } catch (error) {
+          return ["unknown-unit", "syntax"].includes((error as { code: string }).code);
+        }
+      }),
+      { numRuns: 20_000 },
+    );
+  });
+});
