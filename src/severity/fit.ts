@@ -79,6 +79,7 @@ function against(one: MachineClass, known: KnownFacts): { unmet: Fact[]; unknown
     }
   };
   check(one.when, factsOf(one.when), true);
+  check(one.within, factsOf(one.within), false);
   const named = factsOf(one.named);
   const isNamed = named.length > 0 && named.every((fact) => known[fact] !== undefined);
   if (isNamed) check(one.named, named, true);
@@ -96,8 +97,8 @@ function against(one: MachineClass, known: KnownFacts): { unmet: Fact[]; unknown
 function domain(scheme: Scheme, fact: Fact): { texts: string[]; intervals: Interval[] } {
   const texts: string[] = [];
   const intervals: Interval[] = [];
-  for (const { named, by, when } of scheme.classes) {
-    for (const condition of [named, by, when]) {
+  for (const { named, by, when, within } of scheme.classes) {
+    for (const condition of [named, by, when, within]) {
       const wanted = condition?.[fact];
       if (wanted === undefined) continue;
       if (isNumberFact(fact)) intervals.push(wanted as Interval);

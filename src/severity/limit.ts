@@ -30,7 +30,7 @@ export function namesOf(scheme: Scheme): readonly string[] {
 }
 
 /** The value of a limit at a shaft speed in r/min; null where the standard gives none. */
-export function valueOf(limit: LimitValue, speed: number | undefined): number | null {
+export function limitAt(limit: LimitValue, speed: number | undefined): number | null {
   if (limit === null || typeof limit === "number") return limit;
   if (speed === undefined) {
     throw new VeladisError("missing-fact", {
@@ -51,7 +51,7 @@ export function limitsOf(scheme: Scheme, criterion: Criterion, speed: number | u
   const { unit, detector } = amplitudeIn(criterion.as);
   const { standard, edition } = scheme;
   return namesOf(scheme).flatMap((name) => {
-    const value = valueOf(criterion.limits[name] ?? null, speed);
+    const value = limitAt(criterion.limits[name] ?? null, speed);
     if (value === null) return [];
     const source = criterion.limitSources?.[name] ?? criterion.source;
     const printed = { value, unit, detector };

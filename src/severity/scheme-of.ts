@@ -11,7 +11,7 @@ export type KindOf<S extends SchemeRef> =
   S extends Scheme<infer K, string> ? K : Extract<(typeof builtInSchemes)[number], { readonly id: S }>["kind"];
 
 const byId: ReadonlyMap<string, Scheme> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ (builtInSchemes as readonly Scheme[]).map((scheme) => [scheme.id, scheme] as const),
+  /* @__PURE__ */ (builtInSchemes as readonly Scheme[]).map((scheme) => [scheme.id.toLowerCase(), scheme] as const),
 );
 
 /**
@@ -28,11 +28,12 @@ const byId: ReadonlyMap<string, Scheme> = /* @__PURE__ */ new Map(
 export function schemeById(id: string): Scheme {
   const scheme = typeof id === "string" ? byId.get(id.trim().toLowerCase()) : undefined;
   if (scheme !== undefined) return scheme;
+  const ids = builtInSchemes.map((one) => one.id);
   throw new VeladisError(typeof id === "string" ? "unknown-option" : "wrong-type", {
     expected: "the id of a built-in scheme",
     received: shown(id),
-    didYouMean: typeof id === "string" ? nearest(id, byId.keys()) : [],
-    allowed: [...byId.keys()],
+    didYouMean: typeof id === "string" ? nearest(id, ids) : [],
+    allowed: ids,
   });
 }
 

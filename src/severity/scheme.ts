@@ -45,6 +45,8 @@ export interface MachineClass<K extends SchemeKind = SchemeKind> {
   readonly by?: Condition;
   /** Facts that are needed in any case. */
   readonly when?: Condition;
+  /** Facts that must not lie outside, checked where they are given. */
+  readonly within?: Condition;
   /** More than one quantity: all that can be applied are, and the worst governs. */
   readonly criteria: readonly Criterion<K>[];
   /** What the reader should know about this class. */

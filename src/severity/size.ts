@@ -5,7 +5,7 @@ export const kilowattsPer = /* @__PURE__ */ Object.freeze({
   kW: 1,
   MW: 1000,
   W: 0.001,
-  hp: 0.74569987158227022,
+  hp: 0.7456998715822702,
   PS: 0.73549875,
 } as const);
 

@@ -31,7 +31,7 @@ export const iso10816Part3Of2009 = /* @__PURE__ */ builtIn({
   replacedBy: "ISO 20816-3:2022",
   scope: "industrial machines of groups 1 and 2; rotodynamic pumps are in ISO 10816-7",
   machines: ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
-  within: { power: { above: 15, to: 50000 }, speed: { from: 120, to: 15000 }, condition: "in service" },
+  within: { power: { above: 15, to: 50000 }, speed: { from: 120, to: 15000 } },
   exclusions: [
     { when: { type: "fan", power: { below: 300 } }, reason: "a fan below 300 kW: ISO 14694, not ISO 10816-3" },
     { when: { type: "pump" }, reason: "a rotodynamic pump: ISO 10816-7, not ISO 10816-3:2009" },

@@ -1,0 +1,38 @@
+import { builtIn } from "../scheme";
+import { published } from "./sources";
+
+const TABLE = /* @__PURE__ */ published(
+  "ANSI/HI 9.6.4-2009",
+  "Table 9.6.4.2.5.2a",
+  "https://studylib.net/doc/27733857/ansi-hi9-6-4-2009-rotodynamic-vibraciones",
+  "read on p. 10; the mils beside it are rounded (3.0 mil is 76.2 um)",
+);
+
+/** ANSI/HI 9.6.4-2009, additional displacement limits of pumps at 600 r/min and below. */
+// biome-ignore format: a row of a table is a line
+export const ansiHi964Slow = /* @__PURE__ */ builtIn({
+  id: "ansi-hi-9.6.4-2009-slow",
+  kind: "acceptance",
+  standard: "ANSI/HI 9.6.4",
+  edition: "2009",
+  title: "Rotodynamic Pumps for Vibration Measurements and Allowable Values",
+  status: "withdrawn",
+  statusNote: "superseded by later editions",
+  replacedBy: "ANSI/HI 9.6.4-2016 and 2022",
+  scope: "additional displacement criterion for pumps at 600 r/min and below, in the preferred (POR) or allowable (AOR) operating region",
+  machines: ["pump"],
+  within: { speed: { to: 600 }, condition: "new" },
+  place: "housing",
+  measuredOn: "bearing housings",
+  band: null,
+  notes: [
+    "on site, more is allowed: 50 um for each metre above 1.5 m, 100 um for slurry pumps, 50 um for solids-handling wet-pit pumps",
+    "the velocity tables of the standard and one garbled row are not held here",
+  ],
+  classes: [
+    { when: { region: "preferred", test: "site" }, criteria: [{ as: "um pp", limits: { acceptance: 80 }, source: TABLE }] },
+    { when: { region: "preferred", test: "works" }, criteria: [{ as: "um pp", limits: { acceptance: 100 }, source: TABLE }] },
+    { when: { region: "allowable", test: "site" }, criteria: [{ as: "um pp", limits: { acceptance: 100 }, source: TABLE }] },
+    { when: { region: "allowable", test: "works" }, criteria: [{ as: "um pp", limits: { acceptance: 125 }, source: TABLE }] },
+  ],
+});

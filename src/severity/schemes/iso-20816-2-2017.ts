@@ -1,0 +1,34 @@
+import { builtIn } from "../scheme";
+import { memory } from "./sources";
+
+const ANNEX = /* @__PURE__ */ memory("ISO 20816-2:2017", "Annex A");
+const GAS = /* @__PURE__ */ memory(
+  "ISO 20816-2:2017",
+  "Annex A",
+  "not checked against a printed copy; believed carried over from ISO 10816-4",
+);
+const STEAM = ["steam turbine", "generator"] as const;
+
+/** ISO 20816-2:2017, land-based gas and steam turbines and generators above 40 MW. */
+// biome-ignore format: a row of a table is a line
+export const iso20816Part2Of2017 = /* @__PURE__ */ builtIn({
+  id: "iso-20816-2-2017",
+  kind: "zones",
+  standard: "ISO 20816-2",
+  edition: "2017",
+  title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 2: Land-based gas turbines, steam turbines and generators in excess of 40 MW, with fluid-film bearings and rated speeds of 1 500, 1 800, 3 000 and 3 600 r/min",
+  status: "current",
+  statusNote: "current (from memory); title page read",
+  scope: "land-based gas turbines, steam turbines and generators above 40 MW with fluid-film bearings, radial at rated speed in steady state (axial on thrust bearings)",
+  machines: ["steam turbine", "generator", "gas turbine"],
+  within: { power: { above: 40000 } },
+  place: "housing",
+  measuredOn: "bearing housings or pedestals",
+  band: [10, 500],
+  notes: ["measuring band from memory: at least 10 to 500 Hz"],
+  classes: [
+    { when: { type: STEAM, speed: { oneOf: [1500, 1800] } }, criteria: [{ as: "mm/s rms", limits: { "A/B": 2.8, "B/C": 5.3, "C/D": 8.5 }, source: ANNEX }] },
+    { when: { type: STEAM, speed: { oneOf: [3000, 3600] } }, criteria: [{ as: "mm/s rms", limits: { "A/B": 3.8, "B/C": 7.5, "C/D": 11.8 }, source: ANNEX }] },
+    { when: { type: "gas turbine", speed: { oneOf: [3000, 3600] } }, criteria: [{ as: "mm/s rms", limits: { "A/B": 4.5, "B/C": 9.3, "C/D": 14.7 }, source: GAS }] },
+  ],
+});

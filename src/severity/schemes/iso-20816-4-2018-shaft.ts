@@ -1,0 +1,29 @@
+import { builtIn } from "../scheme";
+import { overRootSpeed } from "./shaft-law";
+import { memory } from "./sources";
+
+const ANNEX = /* @__PURE__ */ memory(
+  "ISO 20816-4:2018",
+  "annex on rotating shafts",
+  "not checked against a printed copy: only the scope was read",
+);
+
+/** ISO 20816-4:2018, shaft vibration of gas turbines. */
+// biome-ignore format: a row of a table is a line
+export const iso20816Part4Shaft = /* @__PURE__ */ builtIn({
+  id: "iso-20816-4-2018-shaft",
+  kind: "zones",
+  standard: "ISO 20816-4",
+  edition: "2018",
+  title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 4: Gas turbines in excess of 3 MW, with fluid-film bearings: shaft vibration",
+  status: "current",
+  statusNote: "current (from memory); limits believed carried over from ISO 7919-4:2009",
+  scope: "gas turbines above 3 MW with fluid-film bearings at 3000 to 30 000 r/min, on the shaft",
+  machines: ["gas turbine"],
+  within: { power: { above: 3000 } },
+  place: "shaft",
+  measuredOn: "the shaft against its bearing housing, the larger of two probes at right angles",
+  band: null,
+  notes: ["limits fall with the root of the speed: 4800, 9000 and 13 200 over root n, um peak-to-peak, n in r/min", "run-out of the shaft is in the reading unless it was subtracted"],
+  classes: [{ when: { speed: { from: 3000, to: 30000 } }, criteria: [/* @__PURE__ */ overRootSpeed(ANNEX)] }],
+});

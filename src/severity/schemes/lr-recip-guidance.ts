@@ -1,0 +1,35 @@
+import { builtIn } from "../scheme";
+import { published } from "./sources";
+
+const GUIDANCE = /* @__PURE__ */ published(
+  "Lloyd's Register, Ship Vibration and Noise Guidance Notes (Rulefinder 2024 v9.40)",
+  "chapter 7, section 3.4",
+  "https://imorules.com/GUID-BDE557AE-B336-4809-9CD5-4BA082687EE6.html",
+  "read on the page; printed as plus or minus 0.4 mm, 25 mm/s, 40 m/s2",
+);
+
+/** Lloyd's Register guidance for reciprocating machines above 20 kW: displacement, velocity and acceleration, peak. */
+// biome-ignore format: a row of a table is a line
+export const lrReciprocatingGuidance = /* @__PURE__ */ builtIn({
+  id: "lr-recip-guidance",
+  kind: "acceptance",
+  standard: "Lloyd's Register guidance",
+  edition: "2006 rev. 2.1 (Rulefinder 2024 v9.40)",
+  title: "Ship Vibration and Noise Guidance Notes, Chapter 7 Section 3: Reciprocating machines",
+  status: "guide",
+  statusNote: "guidance, current when it was read",
+  scope: "rigidly and flexibly mounted reciprocating machines above 20 kW, not while running up or down",
+  machines: ["reciprocating engine", "reciprocating compressor"],
+  within: { power: { above: 20 } },
+  place: "housing",
+  measuredOn: "top of the machine frame, three directions",
+  band: [2, 100],
+  notes: ["all three limits must hold; higher levels need an assessment by frequency"],
+  classes: [
+    { criteria: [
+      { as: "mm pk", limits: { acceptance: 0.4 }, source: GUIDANCE },
+      { as: "mm/s pk", limits: { acceptance: 25 }, source: GUIDANCE },
+      { as: "m/s2 pk", limits: { acceptance: 40 }, source: GUIDANCE },
+    ] },
+  ],
+});

@@ -1,0 +1,35 @@
+import { builtIn } from "../scheme";
+import { published } from "./sources";
+
+const TABLE = /* @__PURE__ */ published(
+  "NEMA MG 1-20.52",
+  "its table of permissible vibration",
+  "https://scribd.com/doc/231073359/Vibration-Severity-1",
+  "read in a secondary table, Table 4, which says it is based on NEMA MG 1-20.52",
+);
+
+/** NEMA MG 1-20.52 (old), large induction motors at no load, displacement peak-to-peak. */
+// biome-ignore format: a row of a table is a line
+export const nemaMg1Part20Old = /* @__PURE__ */ builtIn({
+  id: "nema-mg1-20.52-old",
+  kind: "acceptance",
+  standard: "NEMA MG 1-20.52",
+  edition: "old",
+  title: "Permissible vibration for large induction motors",
+  status: "withdrawn",
+  statusNote: "superseded",
+  replacedBy: "NEMA MG 1 Part 7",
+  scope: "large induction motors at no load, to 4000 r/min",
+  machines: ["motor"],
+  within: { condition: "new" },
+  place: "housing",
+  measuredOn: "bearing housings (from memory)",
+  band: null,
+  notes: ["between the speeds printed (999 and 1000, 1499 and 1500, 2999 and 3000 r/min) the lower limit is taken"],
+  classes: [
+    { when: { speed: { to: 999 } }, criteria: [{ as: "in pp", limits: { acceptance: 0.0025 }, source: TABLE }] },
+    { when: { speed: { above: 999, to: 1499 } }, criteria: [{ as: "in pp", limits: { acceptance: 0.002 }, source: TABLE }] },
+    { when: { speed: { above: 1499, to: 2999 } }, criteria: [{ as: "in pp", limits: { acceptance: 0.0015 }, source: TABLE }] },
+    { when: { speed: { above: 2999, to: 4000 } }, criteria: [{ as: "in pp", limits: { acceptance: 0.001 }, source: TABLE }] },
+  ],
+});
