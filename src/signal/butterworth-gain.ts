@@ -1,0 +1,36 @@
+import { shown, VeladisError } from "../core/index";
+import type { Band } from "./band";
+
+/** The order if nothing is said: the third, as ISO 2954 has the pair of filters of its instruments. */
+export const DEFAULT_ORDER = 3;
+
+/**
+ * The order of a filter, if it is one.
+ *
+ * @throws {@link VeladisError} `out-of-range`
+ */
+export function filterOrder(order: number, least = 1): number {
+  if (Number.isInteger(order) && order >= least && order <= 12) return order;
+  throw new VeladisError("out-of-range", {
+    expected: `a filter order from ${least} to 12`,
+    received: shown(order),
+  });
+}
+
+/**
+ * Power gain of an ideal (analogue) Butterworth band-pass: one half at both edges.
+ *
+ * Order n means slopes of 6 n dB an octave on either side.
+ *
+ * @example
+ * ```ts
+ * import { bandPassPowerGain } from "veladis/signal";
+ *
+ * bandPassPowerGain([10, 1000], 3, 10); // => 0.5
+ * Math.sqrt(bandPassPowerGain([10, 1000], 3, 12.6)).toFixed(3); // => "0.898"
+ * ```
+ */
+export function bandPassPowerGain([low, high]: Band, order: number, hertz: number): number {
+  const off = (hertz * hertz - low * high) / ((high - low) * hertz);
+  return 1 / (1 + (off * off) ** order);
+}

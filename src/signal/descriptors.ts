@@ -1,0 +1,97 @@
+import type { Amplitude } from "../amplitude/index";
+import { type Detector, detectors } from "../detectors/index";
+import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
+import { amplitudeOf, sampleUnit } from "./amplitude-type";
+import { lineOf, removeTrend, type Trend, trendOf } from "./detrend";
+import { type Samples, vibrationSamples } from "./samples";
+
+/** What a waveform is like, in figures. */
+export interface Descriptors {
+  readonly unit: UnitSymbol;
+  readonly quantity: Quantity;
+  /** How many samples. */
+  readonly count: number;
+  /** What was taken off the samples before all but `mean` were computed. */
+  readonly removed: Trend;
+  /** Mean of the samples as they came, with its sign. */
+  readonly mean: number;
+  readonly rms: Amplitude;
+  /** Largest distance of a sample from zero: a true peak, not one derived from the RMS value. */
+  readonly peak: Amplitude;
+  /** Highest sample less the lowest. */
+  readonly peakToPeak: Amplitude;
+  /** Mean of the rectified samples. */
+  readonly average: Amplitude;
+  /** Peak over RMS: 1.414 for a sine, above 3 for noise, more where something knocks. */
+  readonly crestFactor: number;
+  /** Third central moment over the 1.5th power of the second; 0 for a wave as high as it is deep. */
+  readonly skewness: number;
+  /** Fourth central moment over the square of the second: 1.5 for a sine, 3 for Gaussian noise (not its excess). */
+  readonly kurtosis: number;
+}
+
+/** Options of {@link descriptors}. */
+export interface DescriptorsOptions {
+  /** Unit of the samples. */
+  readonly unit: UnitSpelling;
+  /** What to take off first; the mean if not given. */
+  readonly detrend?: Trend;
+}
+
+/**
+ * Mean, RMS, true peak, peak-to-peak, rectified average, crest factor, skewness and kurtosis of a waveform.
+ *
+ * All but the mean are of the samples about their mean, unless `detrend` says otherwise. Moments are those of the
+ * population (divided by the number of samples, no correction for small ones).
+ *
+ * @throws {@link VeladisError} `not-a-number` or `not-finite` with the index, `missing-fact` for fewer than two
+ *   samples, `sensor-fault` when all are equal, `unknown-unit`, `unknown-option`
+ * @example
+ * ```ts
+ * import { format } from "veladis";
+ * import { descriptors } from "veladis/signal";
+ *
+ * const wave = descriptors([1, 3, 1, -1], { unit: "g" });
+ * wave.mean; // => 1
+ * wave.peak.value; // => 2
+ * format(wave.rms); // => "1.41 g rms"
+ * wave.kurtosis; // => 2
+ * ```
+ */
+export function descriptors(samples: Samples, options: DescriptorsOptions): Descriptors {
+  const unit = sampleUnit(options.unit);
+  const removed = trendOf(options.detrend ?? "mean");
+  const x = vibrationSamples(samples);
+  const { mean } = lineOf(x);
+  removeTrend(x, removed);
+  const { quantity } = units[unit];
+  const by = (detector: Detector): Amplitude =>
+    Object.freeze(amplitudeOf(detectors[detector].ofSamples(x), { unit, detector, quantity }));
+  const about = lineOf(x).mean;
+  let square = 0;
+  let cube = 0;
+  let fourth = 0;
+  for (let i = 0; i < x.length; i++) {
+    const off = (x[i] as number) - about;
+    square += off * off;
+    cube += off * off * off;
+    fourth += off * off * off * off;
+  }
+  const variance = square / x.length;
+  const rms = by("rms");
+  const peak = by("pk");
+  return Object.freeze({
+    unit,
+    quantity,
+    count: x.length,
+    removed,
+    mean,
+    rms,
+    peak,
+    peakToPeak: by("pp"),
+    average: by("avg"),
+    crestFactor: peak.value / rms.value,
+    skewness: cube / x.length / variance ** 1.5,
+    kurtosis: fourth / x.length / variance ** 2,
+  });
+}

@@ -1,0 +1,101 @@
+import { memo } from "../core/index";
+import { type Fft, fftOf, inOrder } from "./fft";
+import { writeUnitRoot } from "./unit-root";
+
+/** The transform of real samples of one length. */
+export interface RealFft {
+  /** How many samples. */
+  readonly length: number;
+  /** Transforms the samples in place; what is then in the array is for {@link RealFft.bins} to read. */
+  transform(samples: Float64Array): Float64Array;
+  /** Bins `first` to `last` of what {@link RealFft.transform} returned, real and imaginary parts in turn. */
+  bins(transformed: Float64Array, first: number, last: number): Float64Array;
+}
+
+/** An odd length: the samples as complex numbers. */
+function oddFft(length: number, fft: Fft): RealFft {
+  return {
+    length,
+    transform: (samples) => {
+      const x = new Float64Array(2 * length);
+      for (let i = 0; i < length; i++) x[2 * i] = samples[i] as number;
+      fft.transform(x);
+      return x;
+    },
+    bins: (x, first, last) => {
+      const bins = new Float64Array(2 * (last - first + 1));
+      for (let k = first, at = 0; k <= last; k++, at += 2) {
+        const from = 2 * (fft.places[k] as number);
+        bins[at] = x[from] as number;
+        bins[at + 1] = x[from + 1] as number;
+      }
+      return bins;
+    },
+  };
+}
+
+/** From this many bins on, putting all of them in order first is faster than fetching each. */
+const MANY = 1 << 14;
+
+/** An even length: neighbours as the two parts of one complex number, half the work. */
+function evenFft(length: number, fft: Fft): RealFft {
+  const half = length / 2;
+  const roots = new Float64Array(2 * (half + 1));
+  for (let k = 0; k <= half; k++) writeUnitRoot(roots, 2 * k, k, length);
+  return {
+    length,
+    transform: (samples) => {
+      fft.transform(samples);
+      return samples;
+    },
+    bins: (x, first, last) => {
+      const sorted = last - first > Math.max(MANY, half / 6);
+      const z = sorted ? inOrder(fft, x) : x;
+      const { places } = fft;
+      const bins = new Float64Array(2 * (last - first + 1));
+      for (let k = first, at = 0; k <= last; k++, at += 2) {
+        const lowBin = k === half ? 0 : k;
+        const highBin = k === 0 ? 0 : half - k;
+        const low = (sorted ? lowBin : (places[lowBin] as number)) << 1;
+        const high = (sorted ? highBin : (places[highBin] as number)) << 1;
+        const evenR = 0.5 * ((z[low] as number) + (z[high] as number));
+        const evenI = 0.5 * ((z[low + 1] as number) - (z[high + 1] as number));
+        const oddR = 0.5 * ((z[low + 1] as number) + (z[high + 1] as number));
+        const oddI = 0.5 * ((z[high] as number) - (z[low] as number));
+        const wr = roots[k << 1] as number;
+        const wi = roots[(k << 1) + 1] as number;
+        bins[at] = evenR + oddR * wr - oddI * wi;
+        bins[at + 1] = evenI + oddR * wi + oddI * wr;
+      }
+      return bins;
+    },
+  };
+}
+
+/** The transform of real samples of a length; the tables of the lengths last used are kept. */
+export const realFftOf: (length: number) => RealFft = /* @__PURE__ */ (() => {
+  const known = memo((text) => {
+    const length = Number(text);
+    return length % 2 === 0 ? evenFft(length, fftOf(length / 2)) : oddFft(length, fftOf(length));
+  }, 4);
+  return (length: number) => known(`${length}`);
+})();
+
+/**
+ * The real waveform of which the given bins are the spectrum, all other bins being zero.
+ *
+ * @param bins - bins `first` and up, real and imaginary parts in turn, scaled as a transform of `length` samples
+ */
+export function waveformOf(bins: Float64Array, first: number, length: number): Float64Array {
+  const fft = fftOf(length);
+  const x = new Float64Array(2 * length);
+  for (let at = 0, k = first; at < bins.length; at += 2, k++) {
+    // conjugated, so that the forward transform is the inverse one; a bin and its mirror image give twice its real part
+    const once = k === 0 || 2 * k === length ? 1 : 2;
+    x[2 * k] = (once * (bins[at] as number)) / length;
+    x[2 * k + 1] = (-once * (bins[at + 1] as number)) / length;
+  }
+  fft.transform(x);
+  const ordered = inOrder(fft, x);
+  return new Float64Array(length).map((_, i) => ordered[2 * i] as number);
+}

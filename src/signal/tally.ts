@@ -1,0 +1,67 @@
+import type { Detector } from "../detectors/index";
+
+/** Samples whose sums are folded into the total at once, a power of two; keeps rounding small in signals of any length. */
+const FOLD = 4096;
+
+/** What a detector needs to know of the samples that went by. */
+export interface Tally {
+  count: number;
+  /** Sums of squares and of magnitudes: of the samples since the last fold, and of those before. */
+  squares: number;
+  foldedSquares: number;
+  sizes: number;
+  foldedSizes: number;
+  low: number;
+  high: number;
+}
+
+/** A tally of nothing yet. */
+export function emptyTally(): Tally {
+  const none = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
+  return { count: 0, squares: 0, foldedSquares: 0, sizes: 0, foldedSizes: 0, ...none };
+}
+
+/** Takes the samples from `first` up to `end` into the tally; how they are portioned makes no difference to a bit. */
+export function addToTally(tally: Tally, x: Float64Array, first: number, end: number): void {
+  let { count, squares, sizes, low, high } = tally;
+  for (let i = first; i < end; i++) {
+    const v = x[i] as number;
+    squares += v * v;
+    sizes += Math.abs(v);
+    if (v < low) low = v;
+    if (v > high) high = v;
+    count++;
+    if ((count & (FOLD - 1)) === 0) {
+      tally.foldedSquares += squares;
+      tally.foldedSizes += sizes;
+      squares = 0;
+      sizes = 0;
+    }
+  }
+  tally.count = count;
+  tally.squares = squares;
+  tally.sizes = sizes;
+  tally.low = low;
+  tally.high = high;
+}
+
+/** The tally of two stretches together. */
+export function mergedTally(a: Tally, b: Tally): Tally {
+  return {
+    count: a.count + b.count,
+    squares: 0,
+    foldedSquares: a.foldedSquares + a.squares + (b.foldedSquares + b.squares),
+    sizes: 0,
+    foldedSizes: a.foldedSizes + a.sizes + (b.foldedSizes + b.sizes),
+    low: Math.min(a.low, b.low),
+    high: Math.max(a.high, b.high),
+  };
+}
+
+/** What each detector reads from a tally. */
+export const tallyReadings = /* @__PURE__ */ Object.freeze({
+  rms: (tally) => Math.sqrt((tally.foldedSquares + tally.squares) / tally.count),
+  avg: (tally) => (tally.foldedSizes + tally.sizes) / tally.count,
+  pk: ({ low, high }) => Math.max(Math.abs(low), Math.abs(high)),
+  pp: ({ low, high }) => high - low,
+} as const satisfies Record<Detector, (tally: Tally) => number>);

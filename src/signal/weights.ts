@@ -1,0 +1,67 @@
+import { positive, shown, VeladisError } from "../core/index";
+import { writeUnitRoot } from "./unit-root";
+import { type WindowName, windowName, windows } from "./windows";
+
+/**
+ * The weights of a window over a record of `length` samples, in its periodic form.
+ *
+ * @throws {@link VeladisError} `unknown-option`, `out-of-range` for a length that is no whole number above zero
+ * @example
+ * ```ts
+ * import { windowWeights } from "veladis/signal";
+ *
+ * [...windowWeights("hann", 4)]; // => [0, 0.5, 1, 0.5]
+ * ```
+ */
+export function windowWeights(window: WindowName, length: number): Float64Array {
+  const { terms } = windows[windowName(window)];
+  if (!Number.isSafeInteger(positive(length, "a number of samples"))) {
+    throw new VeladisError("out-of-range", { expected: "a whole number of samples", received: shown(length) });
+  }
+  const weights = new Float64Array(length).fill(terms[0]);
+  if (terms.length === 1) return weights;
+  const root = new Float64Array(2);
+  const half = Math.floor(length / 2);
+  for (let j = 0; j <= half; j++) {
+    let weight = terms[0] as number;
+    for (let m = 1; m < terms.length; m++) {
+      writeUnitRoot(root, 0, m * j, length);
+      weight += (m % 2 === 0 ? 1 : -1) * (terms[m] as number) * (root[0] as number);
+    }
+    weights[j] = weight;
+    if (j > 0) weights[length - j] = weight;
+  }
+  return weights;
+}
+
+/**
+ * Coherent gain of a window: the mean of its weights, by which it lowers the line of a tone.
+ *
+ * @example
+ * ```ts
+ * import { coherentGain, windowWeights } from "veladis/signal";
+ *
+ * coherentGain(windowWeights("hann", 1024)); // => 0.5
+ * ```
+ */
+export function coherentGain(weights: Float64Array): number {
+  return weights.reduce((sum, weight) => sum + weight, 0) / weights.length;
+}
+
+/**
+ * Equivalent noise bandwidth of a window in bins: `n sum(w^2) / sum(w)^2`.
+ *
+ * By it the sum of squares of a spectrum's lines is too large, for noise and for tones.
+ *
+ * @example
+ * ```ts
+ * import { noiseBandwidth, windowWeights } from "veladis/signal";
+ *
+ * noiseBandwidth(windowWeights("hann", 1024)); // => 1.5
+ * noiseBandwidth(windowWeights("blackman-harris", 1024)).toFixed(4); // => "2.0044"
+ * ```
+ */
+export function noiseBandwidth(weights: Float64Array): number {
+  const squares = weights.reduce((sum, weight) => sum + weight * weight, 0);
+  return squares / weights.length / coherentGain(weights) ** 2;
+}

@@ -1,0 +1,71 @@
+import { type Source, shown, VeladisError } from "../core/index";
+
+/** A window that is a sum of cosines: `w(j) = sum over m of (-1)^m terms[m] cos(2 pi m j / n)`. */
+export interface Window {
+  readonly name: string;
+  readonly spoken: readonly string[];
+  readonly terms: readonly number[];
+  readonly use: string;
+  readonly source: Source;
+}
+
+const HARRIS = {
+  title: "F. J. Harris, On the use of windows for harmonic analysis with the DFT, Proc. IEEE 66 (1978)",
+  provenance: "memory",
+  note: "noise bandwidth agrees with Heinzel and others (2002), as reproduced in a general-purpose DSP library",
+} as const satisfies Source;
+
+const HEINZEL = {
+  title: "Heinzel, Ruediger and Schilling, Spectrum and spectral density estimation by the DFT, 2002",
+  where: "appendix, flat-top windows",
+  provenance: "memory",
+  page: "https://holometer.fnal.gov/GH_FFT.pdf",
+  note: "noise bandwidth and flatness checked against that paper's table where it was read",
+} as const satisfies Source;
+
+/**
+ * All windows. To add one, add its row here and nowhere else.
+ *
+ * They are taken in their periodic form (one period fits the record), which is the right one for a spectrum.
+ */
+// biome-ignore format: a row of a table is a line
+export const windows = /* @__PURE__ */ Object.freeze({
+  rectangular: { name: "rectangular", spoken: ["none", "uniform", "boxcar"], terms: [1], use: "records that hold a whole number of periods; transients", source: HARRIS },
+  hann: { name: "Hann", spoken: ["hanning"], terms: [0.5, 0.5], use: "everyday spectra and densities", source: HARRIS },
+  hamming: { name: "Hamming", spoken: [], terms: [0.54, 0.46], use: "as Hann, with lower first side lobes that fall off less", source: HARRIS },
+  blackman: { name: "Blackman", spoken: [], terms: [0.42, 0.5, 0.08], use: "small lines near large ones", source: HARRIS },
+  "blackman-harris": { name: "Blackman-Harris, four terms, 92 dB", spoken: ["blackmanharris"], terms: [0.35875, 0.48829, 0.14128, 0.01168], use: "very small lines near large ones", source: HARRIS },
+  nuttall: { name: "Nuttall, four terms, falling fastest", spoken: ["nuttall4"], terms: [0.3125, 0.46875, 0.1875, 0.03125], use: "small lines far from large ones", source: HEINZEL },
+  "flat-top": { name: "flat top HFT248D, eleven terms", spoken: ["flattop", "hft248d"], terms: [1, 1.985844164102, 1.791176438506, 1.282075284005, 0.667777530266, 0.240160796576, 0.056656381764, 0.008134974479, 0.00062454465, 0.000019808998, 0.000000132974], use: "amplitudes of lines at any frequency, within 0.0104 %", source: HEINZEL },
+  "flat-top-116": { name: "flat top HFT116D, six terms", spoken: ["hft116d"], terms: [1, 1.9575375, 1.4780705, 0.6367431, 0.1228389, 0.0066288], use: "amplitudes of lines, within 0.033 %", source: HEINZEL },
+  "flat-top-95": { name: "flat top HFT95, five terms", spoken: ["hft95"], terms: [1, 1.9383379, 1.3045202, 0.402827, 0.0350665], use: "amplitudes of lines, within 0.051 %", source: HEINZEL },
+  "flat-top-5": { name: "flat top, the customary five terms", spoken: ["flattop5"], terms: [0.21557895, 0.41663158, 0.277263158, 0.083578947, 0.006947368], use: "amplitudes of lines, within 0.12 %", source: { ...HEINZEL, title: "SciPy signal.windows.flattop, after D'Antona and Ferrero, Digital Signal Processing for Measurement Systems, 2006", where: "p. 70", provenance: "published" } },
+} as const satisfies Record<string, Window>);
+
+/** The name of a window: a key of {@link windows}. */
+export type WindowName = keyof typeof windows;
+
+/**
+ * The window that a text names, without regard to case, spaces and hyphens.
+ *
+ * @throws {@link VeladisError} `unknown-option` with the windows there are
+ * @example
+ * ```ts
+ * import { windowName } from "veladis/signal";
+ *
+ * windowName("Flat Top"); // => "flat-top"
+ * windowName("Hanning"); // => "hann"
+ * ```
+ */
+export function windowName(written: string): WindowName {
+  const plain = (text: string): string => text.toLowerCase().replace(/[\s_-]/g, "");
+  const found = (Object.entries(windows) as [WindowName, Window][]).find(([name, { spoken }]) =>
+    [name, ...spoken].some((spelling) => plain(spelling) === plain(`${written}`)),
+  );
+  if (found !== undefined) return found[0];
+  throw new VeladisError("unknown-option", {
+    expected: "a window",
+    received: shown(written),
+    allowed: Object.keys(windows),
+  });
+}
