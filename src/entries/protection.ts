@@ -1,0 +1,7 @@
+/**
+ * Protection and verification: setpoints, trip logic, proof on the bench, and the sheet that records them.
+ *
+ * @module veladis/protection
+ */
+export { cautions } from "../core/index";
+export * from "../protection/index";

@@ -1,0 +1,61 @@
+import { choice, yesOrNo } from "./choice";
+
+/** Position of a contact while its coil is de-energised. */
+export const contacts = /* @__PURE__ */ Object.freeze(["normally open", "normally closed"] as const);
+
+/** State of the coil while nothing is wrong; normally energised is fail-safe: loss of power trips. */
+export const coils = /* @__PURE__ */ Object.freeze(["normally energised", "normally de-energised"] as const);
+
+/** Settings of the output relay; none has a default. */
+export interface RelaySettings {
+  /** Whether a set output stays until it is reset by hand. */
+  readonly latching: boolean;
+  /** Position of the contact while the coil is de-energised. */
+  readonly contact: (typeof contacts)[number];
+  /** State of the coil while nothing is wrong. */
+  readonly coil: (typeof coils)[number];
+}
+
+/** What the relay does at one moment. */
+export interface RelayStatus {
+  /** What the control circuit sees: `trip` also when a fail-safe relay has lost its power. */
+  readonly output: "healthy" | "trip";
+  readonly coil: "energised" | "de-energised";
+  readonly contact: "open" | "closed";
+}
+
+/** The settings, checked. */
+export function checkedRelay({ latching, contact, coil }: RelaySettings): RelaySettings {
+  return Object.freeze({
+    latching: yesOrNo(latching, "latching: whether a set output stays until it is reset by hand"),
+    contact: choice(contact, contacts, "contact: its position while the coil is de-energised"),
+    coil: choice(coil, coils, "coil: its state while nothing is wrong"),
+  });
+}
+
+/**
+ * Coil and contact of a relay.
+ *
+ * @param settings - position of the contact without power, and state of the coil while nothing is wrong
+ * @param set - whether the logic calls for a trip
+ * @param powered - whether the device has power
+ * @example
+ * ```ts
+ * import { relayStatus } from "veladis/protection";
+ *
+ * const failSafe = { latching: true, contact: "normally open", coil: "normally energised" } as const;
+ * relayStatus(failSafe, false, true); // => { output: "healthy", coil: "energised", contact: "closed" }
+ * relayStatus(failSafe, true, true); // => { output: "trip", coil: "de-energised", contact: "open" }
+ * relayStatus(failSafe, false, false); // => { output: "trip", coil: "de-energised", contact: "open" }
+ * ```
+ */
+export function relayStatus(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
+  const failSafe = settings.coil === "normally energised";
+  const energised = powered && failSafe !== set;
+  const closed = (settings.contact === "normally open") === energised;
+  return {
+    output: failSafe === energised ? "healthy" : "trip",
+    coil: energised ? "energised" : "de-energised",
+    contact: closed ? "closed" : "open",
+  };
+}

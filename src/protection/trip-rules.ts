@@ -1,0 +1,106 @@
+import { type Amplitude, amountOf, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { nonNegative, positive, shown, VeladisError } from "../core/index";
+import { choice } from "./choice";
+import { type ChannelSettings, sensorFaults, timerResets } from "./trip-settings";
+
+/** Relative allowance for float noise, towards the trip: on levels and on times. */
+export const TOLERANCE = 1e-9;
+
+/** Channel settings as numbers, in the unit and detector of the threshold. */
+export interface TripRules {
+  readonly threshold: Amplitude;
+  /** The output clears below this. */
+  readonly reset: Amplitude;
+  /** Unit and detector of the threshold. */
+  readonly type: string;
+  /** Threshold and reset level less the tolerance. */
+  readonly setAt: number;
+  readonly resetAt: number;
+  /** The on-delay starts over below this. */
+  readonly startOverAt: number;
+  readonly onDelay: number;
+  readonly offDelay: number;
+  readonly sensorFault: ChannelSettings["sensorFault"];
+  readonly latching: boolean;
+  readonly inhibit: number;
+  readonly factor: number;
+  readonly multiplied: number;
+  /** The longer of the two start-up windows; once past, neither matters. */
+  readonly windows: number;
+}
+
+function thresholdOf({ threshold }: ChannelSettings): Amplitude {
+  if (typeof threshold === "object" && threshold !== null) return threshold;
+  if (typeof threshold === "string") return parseAmplitude(threshold);
+  throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
+    expected: 'a threshold with unit and detector, such as "0.51 in/s pk"',
+    received: shown(threshold),
+  });
+}
+
+/** The level below which an output set at the threshold clears, in the threshold's unit. */
+function resetLevel(threshold: Amplitude, hysteresis: string): number {
+  if (hysteresis === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: 'hysteresis as a share or an amount, such as "3 %" or "0.02 in/s pk"; "0 %" for none',
+      received: shown(hysteresis),
+    });
+  }
+  const below = amountOf(hysteresis, threshold);
+  if (below < threshold.value) return threshold.value - below;
+  throw new VeladisError("out-of-range", {
+    expected: "a hysteresis smaller than the threshold, or the output could never clear",
+    received: shown(hysteresis),
+  });
+}
+
+/** A time in seconds that has no default. */
+function seconds(given: number, what: string): number {
+  if (given === undefined) {
+    throw new VeladisError("missing-fact", { expected: `${what} in seconds, 0 for none`, received: shown(given) });
+  }
+  return nonNegative(given, `${what} in seconds, 0 or more`);
+}
+
+/**
+ * The rules that settings state.
+ *
+ * @throws {@link VeladisError} `missing-fact` for a setting without default that is absent, `missing-unit`,
+ *   `unknown-option`, `out-of-range`, `negative`
+ */
+export function tripRules(settings: ChannelSettings, latching: boolean): TripRules {
+  if (typeof settings !== "object" || settings === null) {
+    throw new VeladisError("wrong-type", { expected: "settings as an object", received: shown(settings) });
+  }
+  const threshold = thresholdOf(settings);
+  positive(threshold.value, "a threshold above zero");
+  const type = `${threshold.unit} ${threshold.detector}`;
+  const reset = resetLevel(threshold, settings.hysteresis);
+  const { offDelay = 0, startInhibit = 0, multiplier } = settings;
+  const startOver = choice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over");
+  const factor = multiplier === undefined ? 1 : positive(multiplier.factor, "a factor on the setpoint");
+  if (multiplier !== undefined && factor <= 1) {
+    throw new VeladisError("out-of-range", {
+      expected: "a factor on the setpoint above 1",
+      received: shown(factor),
+    });
+  }
+  const multiplied = multiplier === undefined ? 0 : positive(multiplier.seconds, "seconds of a multiplied setpoint");
+  const inhibit = seconds(startInhibit, "startInhibit");
+  return Object.freeze({
+    threshold,
+    reset: convertAmplitude({ ...threshold, value: reset }, type),
+    type,
+    setAt: threshold.value * (1 - TOLERANCE),
+    resetAt: reset * (1 - TOLERANCE),
+    startOverAt: (startOver === "below threshold" ? threshold.value : reset) * (1 - TOLERANCE),
+    onDelay: seconds(settings.onDelay, "onDelay"),
+    offDelay: seconds(offDelay, "offDelay"),
+    sensorFault: choice(settings.sensorFault, sensorFaults, "sensorFault: what a sensor fault does"),
+    latching,
+    inhibit,
+    factor,
+    multiplied,
+    windows: Math.max(inhibit, multiplied),
+  });
+}

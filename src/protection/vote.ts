@@ -1,0 +1,99 @@
+import { shown, VeladisError } from "../core/index";
+import { choice } from "./choice";
+
+/** M channels out of N, as the trade writes it: `"2oo3"`. */
+export type VoteText = `${number}oo${number}`;
+
+/** What one channel says. */
+export type ChannelVote = "trip" | "healthy" | "bad";
+
+/**
+ * What a bad channel counts for.
+ *
+ * - `votes to trip`, at once and without a delay: 2oo3 becomes 1oo2 of the others; a second bad channel trips;
+ * - `does not vote`: 2oo3 becomes 2oo2 of the others; with too few left there is no protection, which `unable` says.
+ */
+export const badChannels = /* @__PURE__ */ Object.freeze(["votes to trip", "does not vote"] as const);
+
+/** What a bad channel counts for. */
+export type BadChannel = (typeof badChannels)[number];
+
+/** M and N of a vote. */
+export interface Vote {
+  readonly needed: number;
+  readonly of: number;
+}
+
+/** The outcome of a vote. */
+export interface VoteOutcome {
+  readonly trip: boolean;
+  /** Whether too few good channels are left for a trip to be possible. */
+  readonly unable: boolean;
+  /** The vote of the channels that are left, e.g. `"1oo2"`; `"0oo..."` means that the bad ones alone trip. */
+  readonly effective: string;
+}
+
+/**
+ * M and N of a vote.
+ *
+ * @throws {@link VeladisError} `syntax`, or `out-of-range` unless 1 <= M <= N
+ * @example
+ * ```ts
+ * import { parseVote } from "veladis/protection";
+ *
+ * parseVote("2oo3"); // => { needed: 2, of: 3 }
+ * parseVote("3oo2"); // throws out-of-range
+ * ```
+ */
+export function parseVote(vote: VoteText): Vote {
+  const [, needed, of] = (typeof vote === "string" && /^(\d{1,2})oo(\d{1,2})$/.exec(vote.trim().toLowerCase())) || [];
+  if (needed === undefined || of === undefined) {
+    throw new VeladisError(vote === undefined ? "missing-fact" : "syntax", {
+      expected: 'a vote such as "2oo3"; there is no default',
+      received: shown(vote),
+    });
+  }
+  const parsed = { needed: Number(needed), of: Number(of) };
+  if (parsed.needed >= 1 && parsed.needed <= parsed.of) return Object.freeze(parsed);
+  throw new VeladisError("out-of-range", {
+    expected: "a vote of at least one channel and no more than there are",
+    received: shown(vote),
+  });
+}
+
+/**
+ * The outcome of a vote among channels.
+ *
+ * @param vote - M out of N, e.g. `"2oo3"`
+ * @param channels - what each of the N channels says
+ * @param badChannel - what a bad channel counts for
+ * @throws {@link VeladisError} `length-mismatch` unless there are N channels; `missing-fact`, `unknown-option`
+ * @example
+ * ```ts
+ * import { voted } from "veladis/protection";
+ *
+ * voted("2oo3", ["trip", "healthy", "trip"], "votes to trip");
+ * // => { trip: true, unable: false, effective: "2oo3" }
+ * voted("2oo3", ["trip", "healthy", "bad"], "votes to trip");
+ * // => { trip: true, unable: false, effective: "1oo2" }
+ * voted("2oo3", ["trip", "healthy", "bad"], "does not vote");
+ * // => { trip: false, unable: false, effective: "2oo2" }
+ * voted("2oo2", ["trip", "bad"], "does not vote");
+ * // => { trip: false, unable: true, effective: "2oo1" }
+ * ```
+ */
+export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
+  const { needed, of } = parseVote(vote);
+  const bad = choice(badChannel, badChannels, "badChannel: what a bad channel counts for");
+  if (channels.length !== of) {
+    throw new VeladisError("length-mismatch", {
+      expected: `${of} channels for ${vote}`,
+      received: `${channels.length}`,
+    });
+  }
+  const count = { trip: 0, healthy: 0, bad: 0 };
+  for (const channel of channels) count[choice(channel, ["trip", "healthy", "bad"], "what a channel says")]++;
+  const good = of - count.bad;
+  const left = bad === "votes to trip" ? Math.max(0, needed - count.bad) : needed;
+  return Object.freeze({ trip: count.trip >= left, unable: left > good, effective: `${left}oo${good}` });
+}

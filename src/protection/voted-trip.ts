@@ -1,0 +1,258 @@
+import { nonNegative, shown, VeladisError } from "../core/index";
+import { choice } from "./choice";
+import { checkedRelay, type RelaySettings, relayStatus } from "./relay";
+import type { ResetOutcome } from "./trip-commands";
+import type { TripEvent } from "./trip-events";
+import { type Level, TripLogic } from "./trip-logic";
+import type { ChannelSettings } from "./trip-settings";
+import type { TripStatus } from "./trip-status";
+import { type BadChannel, badChannels, type ChannelVote, parseVote, type VoteText, voted } from "./vote";
+
+/** Settings of a voted trip; the relay is behind the vote. */
+export interface VotedTripSettings extends RelaySettings {
+  /** How many channels must call for a trip, e.g. `"2oo3"`. */
+  readonly vote: VoteText;
+  /** What a bad channel counts for. */
+  readonly badChannel: BadChannel;
+  /** The channels by name, in order. */
+  readonly channels: { readonly [name: string]: ChannelSettings };
+}
+
+/** Something that happened to a channel, or to the vote. */
+export interface VotedEvent extends Omit<TripEvent, "event"> {
+  readonly event: TripEvent["event"] | "protection lost" | "protection back";
+  /** The channel, or `"vote"`. */
+  readonly channel: string;
+  /** Marks the channel that was first to call for a trip. */
+  readonly firstOut?: true;
+}
+
+/** State and contact of a voted trip. */
+export interface VotedStatus extends Pick<TripStatus, "time" | "output" | "coil" | "contact"> {
+  /** Whether the vote calls for a trip now, latch aside. */
+  readonly voting: boolean;
+  /** Whether the output stays set by its latch alone. */
+  readonly latched: boolean;
+  /** Whether too few good channels are left for a trip to be possible. */
+  readonly unable: boolean;
+  /** The vote among the channels that are left. */
+  readonly effective: string;
+  /** The channel that was first to call for a trip, while one calls or the output is set. */
+  readonly firstOut: string | null;
+  readonly channels: { readonly [name: string]: ChannelVote };
+  readonly events: readonly VotedEvent[];
+}
+
+const open = { latching: false, contact: "normally open", coil: "normally energised" } as const;
+
+/**
+ * Trip logic of several channels, each with its own threshold and delay, voted into one relay.
+ *
+ * @example
+ * ```ts
+ * import { VotedTrip } from "veladis/protection";
+ *
+ * const channel = {
+ *   threshold: "7.1 mm/s rms",
+ *   hysteresis: "5 %",
+ *   onDelay: 3,
+ *   timerResets: "below threshold",
+ *   sensorFault: "bad",
+ * } as const;
+ * const pair = new VotedTrip({
+ *   vote: "2oo2",
+ *   badChannel: "votes to trip",
+ *   channels: { "drive end": channel, "free end": channel },
+ *   latching: true,
+ *   contact: "normally open",
+ *   coil: "normally energised",
+ * });
+ * pair.step({ "drive end": 9, "free end": 4 }, 5).output; // => "healthy"
+ * const status = pair.step({ "drive end": 9, "free end": "fault" }, 1);
+ * status.output; // => "trip"
+ * status.firstOut; // => "drive end"
+ * status.effective; // => "1oo1"
+ * ```
+ */
+export class VotedTrip {
+  readonly vote: VoteText;
+  readonly badChannel: BadChannel;
+  readonly relay: RelaySettings;
+  readonly #channels: ReadonlyMap<string, TripLogic>;
+  readonly #votes = new Map<string, ChannelVote>();
+  #set = false;
+  #unable = false;
+  #first: string | null = null;
+  #powered = true;
+
+  /** @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic} */
+  constructor(settings: VotedTripSettings) {
+    const { vote, badChannel, channels } = settings;
+    const { of } = parseVote(vote);
+    this.relay = checkedRelay(settings);
+    this.vote = vote;
+    this.badChannel = choice(badChannel, badChannels, "badChannel: what a bad channel counts for");
+    const entries = Object.entries(channels ?? {});
+    if (entries.length !== of) {
+      throw new VeladisError("length-mismatch", {
+        expected: `${of} channels for ${vote}`,
+        received: `${entries.length}`,
+      });
+    }
+    this.#channels = new Map(entries.map(([name, channel]) => [name, new TripLogic({ ...channel, ...open })]));
+    for (const name of this.#channels.keys()) this.#votes.set(name, "healthy");
+  }
+
+  /** State and contact now. */
+  get status(): VotedStatus {
+    return this.#status([]);
+  }
+
+  /**
+   * Lets a level on every channel stand for some seconds.
+   *
+   * @param levels - a level for every channel by name, as for {@link TripLogic}
+   * @param seconds - 0 or more
+   * @throws {@link VeladisError} `missing-fact` for a channel without a level, `unknown-option` for a name that is no
+   *   channel, and as {@link TripLogic}; nothing has changed then
+   */
+  step(levels: { readonly [name: string]: Level }, seconds: number): VotedStatus {
+    const span = nonNegative(seconds, "seconds that the levels stand, 0 or more");
+    this.#checkNames(levels);
+    const before = new Map([...this.#channels].map(([name, logic]) => [name, logic.snapshot()]));
+    const happened: VotedEvent[] = [];
+    try {
+      for (const [channel, logic] of this.#channels) {
+        const { events } = logic.step(levels[channel] as Level, span);
+        happened.push(...events.map((event) => ({ ...event, channel })));
+      }
+    } catch (error) {
+      for (const [name, logic] of this.#channels) logic.resume(before.get(name) ?? logic.snapshot());
+      throw error;
+    }
+    return this.#status(this.#voteThrough(happened));
+  }
+
+  /** Resets the latched output by hand; refused while the vote still calls for a trip. */
+  reset(): ResetOutcome {
+    const { trip } = this.#outcome();
+    const refused = !this.#set
+      ? "there is nothing to reset"
+      : !this.#powered
+        ? "the device has no power"
+        : !this.relay.latching
+          ? "the output does not latch; it clears by itself"
+          : trip
+            ? "the vote still calls for a trip"
+            : undefined;
+    if (refused !== undefined) return Object.freeze({ accepted: false, reason: refused });
+    this.#set = false;
+    this.#forgetFirst();
+    return Object.freeze({ accepted: true });
+  }
+
+  /** Tells that the machine was started: inhibit and multiplier of every channel begin anew. */
+  start(): VotedStatus {
+    return this.#all((logic) => logic.start());
+  }
+
+  /** Takes the power of the whole system away, or gives it back. */
+  power(on: boolean): VotedStatus {
+    this.#powered = on;
+    return this.#all((logic) => logic.power(on));
+  }
+
+  /** Blocks new trips of one channel, or allows them again; it then votes healthy. */
+  bypass(channel: string, on: boolean): VotedStatus {
+    this.#checkNames({ [channel]: 0 }, false);
+    return this.#all((logic, name) => (name === channel ? logic.bypass(on) : logic.status));
+  }
+
+  #all(change: (logic: TripLogic, name: string) => TripStatus): VotedStatus {
+    const happened: VotedEvent[] = [];
+    for (const [channel, logic] of this.#channels) {
+      happened.push(...change(logic, channel).events.map((event) => ({ ...event, channel })));
+    }
+    return this.#status(this.#voteThrough(happened));
+  }
+
+  #checkNames(levels: { readonly [name: string]: Level }, every = true): void {
+    const names = [...this.#channels.keys()];
+    const stranger = Object.keys(levels).find((name) => !this.#channels.has(name));
+    const missing = names.find((name) => every && levels[name] === undefined);
+    if (stranger === undefined && missing === undefined) return;
+    throw new VeladisError(stranger === undefined ? "missing-fact" : "unknown-option", {
+      expected: stranger === undefined ? `a level for ${shown(missing)}` : "the name of a channel",
+      received: stranger === undefined ? "none" : shown(stranger),
+      allowed: names,
+    });
+  }
+
+  #outcome() {
+    return voted(this.vote, [...this.#votes.values()], this.badChannel);
+  }
+
+  #forgetFirst(): void {
+    const calling = [...this.#votes].find(([, vote]) => vote === "trip");
+    this.#first = calling?.[0] ?? null;
+  }
+
+  /** Takes the events of the channels in order of time, and adds those of the vote and the first-out. */
+  #voteThrough(happened: readonly VotedEvent[]): VotedEvent[] {
+    const noted: VotedEvent[] = [];
+    for (const event of [...happened].sort((a, b) => a.time - b.time)) {
+      const first = event.event === "trip" && this.#first === null && !this.#set;
+      noted.push(Object.freeze(first ? { ...event, firstOut: true } : event));
+      if (first) this.#first = event.channel;
+      const before = this.#votes.get(event.channel);
+      const now = this.#voteOf(event, before as ChannelVote);
+      if (now !== before) {
+        this.#votes.set(event.channel, now);
+        this.#count(event.time, noted);
+      }
+    }
+    return noted;
+  }
+
+  /** What a channel says after an event. */
+  #voteOf({ channel, event }: VotedEvent, before: ChannelVote): ChannelVote {
+    const logic = this.#channels.get(channel) as TripLogic;
+    if (event === "fault" && logic.rules.sensorFault === "bad") return "bad";
+    if (event === "fault over" && before === "bad") return logic.firstOut === null ? "healthy" : "trip";
+    if (before === "bad") return "bad";
+    if (event === "trip") return "trip";
+    return event === "clear" || event === "power lost" ? "healthy" : before;
+  }
+
+  #count(time: number, noted: VotedEvent[]): void {
+    const { trip, unable } = this.#outcome();
+    const add = (event: VotedEvent["event"]) =>
+      noted.push(Object.freeze({ time, event, channel: "vote", level: null }));
+    if (unable !== this.#unable) add(unable ? "protection lost" : "protection back");
+    this.#unable = unable;
+    if (trip && !this.#set && this.#powered) {
+      this.#set = true;
+      add("trip");
+    } else if (!trip && this.#set && !this.relay.latching) {
+      this.#set = false;
+      add("clear");
+    }
+    if (!trip && !this.#set) this.#forgetFirst();
+  }
+
+  #status(events: readonly VotedEvent[]): VotedStatus {
+    const { trip, unable, effective } = this.#outcome();
+    const [any] = this.#channels.values();
+    return Object.freeze({
+      time: any?.time ?? 0,
+      ...relayStatus(this.relay, this.#set, this.#powered),
+      voting: trip,
+      latched: this.#set && !trip,
+      unable,
+      effective,
+      firstOut: this.#first,
+      channels: Object.freeze(Object.fromEntries(this.#votes)),
+      events: Object.freeze(events),
+    });
+  }
+}
