@@ -1,10 +1,10 @@
-import { finite, shown, VeladisError } from "../core/index";
+import { finite, frozen, shown, VeladisError } from "../core/index";
 
 /** A band of frequencies in hertz, both edges belonging to it. */
 export type Band = readonly [low: number, high: number];
 
 /** How a band ends. */
-export const bandEdges = /* @__PURE__ */ Object.freeze({
+export const bandEdges = /* @__PURE__ */ frozen({
   ideal: "everything within the band counts whole, its edges included, and nothing outside",
   "-3 dB": "as an instrument has it: 0.707 of the amplitude at the edges, falling off outside (Butterworth)",
 });

@@ -1,5 +1,5 @@
 import type { Amplitude } from "../amplitude/index";
-import { type Detector, detectors } from "../detectors/index";
+import { type Detector, detectorFacts } from "../detectors/index";
 import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
 import { amplitudeOf, sampleUnit } from "./amplitude-type";
 import { lineOf, removeTrend, type Trend, trendOf } from "./detrend";
@@ -66,7 +66,7 @@ export function descriptors(samples: Samples, options: DescriptorsOptions): Desc
   removeTrend(x, removed);
   const { quantity } = units[unit];
   const by = (detector: Detector): Amplitude =>
-    Object.freeze(amplitudeOf(detectors[detector].ofSamples(x), { unit, detector, quantity }));
+    Object.freeze(amplitudeOf(detectorFacts[detector].ofSamples(x), { unit, detector, quantity }));
   const about = lineOf(x).mean;
   let square = 0;
   let cube = 0;

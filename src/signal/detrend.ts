@@ -1,8 +1,8 @@
-import { shown, VeladisError } from "../core/index";
+import { frozen, shown, VeladisError } from "../core/index";
 import { finiteSamples, type Samples, sumOf } from "./samples";
 
 /** What can be taken off a record before it is analysed. */
-export const trends = /* @__PURE__ */ Object.freeze({
+export const trends = /* @__PURE__ */ frozen({
   none: "nothing",
   mean: "the mean",
   linear: "the straight line of least squares",

@@ -3,7 +3,7 @@ import { amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./
 import { checkedBand } from "./band";
 import { bandFilter } from "./band-filter";
 import { DEFAULT_ORDER, filterOrder } from "./butterworth-gain";
-import { finiteLevel } from "./overall";
+import { finiteLevel } from "./finite-level";
 import type { FilterOverall, OverallOptions } from "./overall-type";
 import { finiteSamples, type Samples, samplingRate } from "./samples";
 import { addToTally, emptyTally, mergedTally, type Tally, tallyReadings } from "./tally";
@@ -76,7 +76,7 @@ function* runsOf(chunk: Samples, from: number): Generator<Float64Array> {
  * }
  * const level = stream.read();
  * format(level); // => "11.1 mm/s rms"
- * level.settled.toFixed(2); // => "0.29"
+ * level.settled.toFixed(1); // => "0.3"
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {

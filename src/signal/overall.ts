@@ -1,67 +1,12 @@
 import { shown, VeladisError } from "../core/index";
-import { detectors } from "../detectors/index";
-import { type AnswerType, amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
-import { type Band, bandEdgesOf, binsOf, checkedBand } from "./band";
-import { bandPassPowerGain, DEFAULT_ORDER, filterOrder } from "./butterworth-gain";
-import { removeTrend, trendOf } from "./detrend";
+import { detectorFacts } from "../detectors/index";
+import { amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
+import { oversampling, waveformOfBins } from "./band-waveform";
+import { finiteLevel } from "./finite-level";
 import type { OverallOptions, SpectrumOverall } from "./overall-type";
-import { realFftOf, waveformOf } from "./real-fft";
-import { type Samples, samplingRate, vibrationSamples } from "./samples";
-import { windowWeights } from "./weights";
+import { meanSquare, recordBins } from "./record-bins";
+import type { Samples } from "./samples";
 import { windowName } from "./windows";
-
-const TWO_PI = 2 * Math.PI;
-
-/** Gains of amplitude for each bin: `(2 pi f)^steps`, and the -3 dB edges if there are any. */
-function binGains(first: number, last: number, resolution: number, steps: number, edges?: [Band, number]) {
-  const gains = new Float64Array(last - first + 1);
-  const omega = TWO_PI * resolution;
-  for (let k = first, i = 0; k <= last; k++, i++) {
-    const w = omega * k;
-    gains[i] = steps === 0 ? 1 : steps === -1 ? 1 / w : steps === 1 ? w : steps === 2 ? w * w : 1 / (w * w);
-  }
-  if (edges !== undefined) {
-    const [band, order] = edges;
-    for (let i = 0; i < gains.length; i++) {
-      gains[i] = (gains[i] as number) * Math.sqrt(bandPassPowerGain(band, order, (first + i) * resolution));
-    }
-  }
-  return gains;
-}
-
-/** Sum over the bins of what the gains leave of their power, each bin and its mirror image. */
-function powerOf(bins: Float64Array, gains: Float64Array, first: number, length: number): number {
-  let sum = 0;
-  for (let i = 0; i < gains.length; i++) {
-    const re = (bins[2 * i] as number) * (gains[i] as number);
-    const im = (bins[2 * i + 1] as number) * (gains[i] as number);
-    sum += re * re + im * im;
-  }
-  const nyquist = 2 * (first + gains.length - 1) === length;
-  if (!nyquist) return 2 * sum;
-  // the bin at half the sampling rate is its own mirror image
-  const i = gains.length - 1;
-  return 2 * sum - ((bins[2 * i] as number) ** 2 + (bins[2 * i + 1] as number) ** 2) * (gains[i] as number) ** 2;
-}
-
-/** The bins of a waveform `over` times as finely sampled: each turned by what its derivative turns it. */
-function turnedBins(bins: Float64Array, gains: Float64Array, steps: number, over: number): Float64Array {
-  const turned = new Float64Array(bins.length);
-  const sign = steps === 2 || steps === -2 ? -1 : 1;
-  for (let i = 0; i < gains.length; i++) {
-    const gain = over * sign * (gains[i] as number);
-    const re = gain * (bins[2 * i] as number);
-    const im = gain * (bins[2 * i + 1] as number);
-    turned[2 * i] = steps === 1 ? -im : steps === -1 ? im : re;
-    turned[2 * i + 1] = steps === 1 ? re : steps === -1 ? -re : im;
-  }
-  return turned;
-}
-
-function oversampling(over: number): number {
-  if (Number.isInteger(over) && over >= 1 && over <= 64) return over;
-  throw new VeladisError("out-of-range", { expected: "1 to 64 points for each sample", received: shown(over) });
-}
 
 /**
  * The overall level of a sampled vibration within a band, in any unit, quantity and detector.
@@ -103,70 +48,23 @@ function oversampling(over: number): number {
  * ```
  */
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
-  const rate = samplingRate(options.rate);
   const unit = sampleUnit(options.unit);
   const answer = answerType(options.as);
-  const edges = bandEdgesOf(options.edges ?? "ideal");
-  const order = edges === "ideal" ? undefined : filterOrder(options.order ?? DEFAULT_ORDER);
-  const trend = trendOf(options.detrend ?? "mean");
-  const window = windowName(options.window ?? "rectangular");
   const over = oversampling(options.oversample ?? 1);
-  if (answer.detector !== "rms" && window !== "rectangular") {
+  const { detector } = answer;
+  if (detector !== "rms" && windowName(options.window ?? "rectangular") !== "rectangular") {
     throw new VeladisError("unknown-option", {
       expected: "a rectangular window for anything but an RMS value, since others change the waveform",
-      received: shown(window),
+      received: shown(options.window),
       allowed: ["rectangular"],
     });
   }
-  const x = vibrationSamples(samples);
-  const count = x.length;
-  const resolution = rate / count;
-  const band = checkedBand(options.band, rate, resolution);
-  removeTrend(x, trend);
-  // RMS by the sum of the squares of the weights: gain and noise bandwidth of the window in one
-  let squares = count;
-  if (window !== "rectangular") {
-    const weights = windowWeights(window, count);
-    squares = 0;
-    for (let i = 0; i < count; i++) {
-      const weight = weights[i] as number;
-      squares += weight * weight;
-      x[i] = (x[i] as number) * weight;
-    }
-  }
-  const within = order === undefined ? binsOf(band, resolution) : ([1, Math.floor(count / 2)] as const);
-  const [first, last] = [within[0], Math.min(within[1], Math.floor(count / 2))];
-  const fft = realFftOf(count);
-  const bins = fft.bins(fft.transform(x), first, last);
   const steps = derivations(unit, answer.unit);
-  const gains = binGains(first, last, resolution, steps, order === undefined ? undefined : [band, order]);
-  const factor = unitFactor(unit, answer.unit);
-  const value =
-    answer.detector === "rms"
-      ? factor * Math.sqrt(powerOf(bins, gains, first, count) / count / squares)
-      : factor *
-        detectors[answer.detector].ofSamples(waveformOf(turnedBins(bins, gains, steps, over), first, count * over));
-  return Object.freeze({
-    ...amplitudeOf(finiteLevel(value), answer as AnswerType),
-    band,
-    edges,
-    ...(order !== undefined && { order }),
-    method: "spectrum" as const,
-    detrend: trend,
-    window,
-    rate,
-    count,
-    seconds: count / rate,
-    resolution,
-    bins: [first, last] as const,
-  });
-}
-
-/** The level, if the samples were not so large that their squares left the range of numbers. */
-export function finiteLevel(value: number): number {
-  if (Number.isFinite(value)) return value;
-  throw new VeladisError("not-finite", {
-    expected: "samples whose squares a 64-bit number can hold",
-    received: "samples beyond 1e150 or so, as of a file read in the wrong format",
-  });
+  const record = recordBins(samples, options, steps);
+  const size =
+    detector === "rms"
+      ? Math.sqrt(meanSquare(record))
+      : detectorFacts[detector].ofSamples(waveformOfBins(record, steps, over));
+  const value = finiteLevel(unitFactor(unit, answer.unit) * size);
+  return Object.freeze({ ...amplitudeOf(value, answer), ...record.done, method: "spectrum" });
 }

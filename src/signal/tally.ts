@@ -1,3 +1,4 @@
+import { frozen } from "../core/index";
 import type { Detector } from "../detectors/index";
 
 /** Samples whose sums are folded into the total at once, a power of two; keeps rounding small in signals of any length. */
@@ -59,7 +60,7 @@ export function mergedTally(a: Tally, b: Tally): Tally {
 }
 
 /** What each detector reads from a tally. */
-export const tallyReadings = /* @__PURE__ */ Object.freeze({
+export const tallyReadings = /* @__PURE__ */ frozen({
   rms: (tally) => Math.sqrt((tally.foldedSquares + tally.squares) / tally.count),
   avg: (tally) => (tally.foldedSizes + tally.sizes) / tally.count,
   pk: ({ low, high }) => Math.max(Math.abs(low), Math.abs(high)),

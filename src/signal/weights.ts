@@ -41,7 +41,7 @@ export function windowWeights(window: WindowName, length: number): Float64Array 
  * ```ts
  * import { coherentGain, windowWeights } from "veladis/signal";
  *
- * coherentGain(windowWeights("hann", 1024)); // => 0.5
+ * coherentGain(windowWeights("hann", 1024)).toFixed(3); // => "0.500"
  * ```
  */
 export function coherentGain(weights: Float64Array): number {
@@ -57,7 +57,7 @@ export function coherentGain(weights: Float64Array): number {
  * ```ts
  * import { noiseBandwidth, windowWeights } from "veladis/signal";
  *
- * noiseBandwidth(windowWeights("hann", 1024)); // => 1.5
+ * noiseBandwidth(windowWeights("hann", 1024)).toFixed(3); // => "1.500"
  * noiseBandwidth(windowWeights("blackman-harris", 1024)).toFixed(4); // => "2.0044"
  * ```
  */

@@ -1,4 +1,4 @@
-import { type Source, shown, VeladisError } from "../core/index";
+import { frozen, type Source, shown, VeladisError } from "../core/index";
 
 /** A window that is a sum of cosines: `w(j) = sum over m of (-1)^m terms[m] cos(2 pi m j / n)`. */
 export interface Window {
@@ -29,7 +29,7 @@ const HEINZEL = {
  * They are taken in their periodic form (one period fits the record), which is the right one for a spectrum.
  */
 // biome-ignore format: a row of a table is a line
-export const windows = /* @__PURE__ */ Object.freeze({
+export const windows = /* @__PURE__ */ frozen({
   rectangular: { name: "rectangular", spoken: ["none", "uniform", "boxcar"], terms: [1], use: "records that hold a whole number of periods; transients", source: HARRIS },
   hann: { name: "Hann", spoken: ["hanning"], terms: [0.5, 0.5], use: "everyday spectra and densities", source: HARRIS },
   hamming: { name: "Hamming", spoken: [], terms: [0.54, 0.46], use: "as Hann, with lower first side lobes that fall off less", source: HARRIS },

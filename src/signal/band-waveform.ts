@@ -1,0 +1,91 @@
+import { shown, VeladisError } from "../core/index";
+import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
+import { derivations, sampleUnit, unitFactor } from "./amplitude-type";
+import type { OverallOptions } from "./overall-type";
+import { waveformOf } from "./real-fft";
+import { type RecordBins, recordBins, turnedBins } from "./record-bins";
+import type { Samples } from "./samples";
+
+/** Points to a sample, if it is a number of them. */
+export function oversampling(over: number): number {
+  if (Number.isInteger(over) && over >= 1 && over <= 64) return over;
+  throw new VeladisError("out-of-range", { expected: "1 to 64 points for each sample", received: shown(over) });
+}
+
+/** The waveform of a record's bins, `over` points to a sample. */
+export function waveformOfBins(record: RecordBins, steps: number, over: number, scale = 1): Float64Array {
+  const { first, done } = record;
+  const turned = turnedBins(record, steps, over * scale);
+  if (over > 1 && 2 * done.bins[1] === done.count) {
+    // alone at half the sampling rate, it is two mirror images with half the size each
+    turned[turned.length - 2] = (turned[turned.length - 2] as number) / 2;
+    turned[turned.length - 1] = (turned[turned.length - 1] as number) / 2;
+  }
+  return waveformOf(turned, first, done.count * over);
+}
+
+/** What a band-limited waveform needs to be told. */
+export interface BandWaveformOptions
+  extends Pick<OverallOptions, "rate" | "unit" | "band" | "edges" | "order" | "detrend" | "oversample"> {
+  /** Unit of the waveform asked for, e.g. `"mm/s"`. */
+  readonly as: UnitSpelling;
+}
+
+/** A waveform within a band. */
+export interface BandWaveform extends Pick<RecordBins["done"], "band" | "edges" | "order" | "detrend" | "bins"> {
+  readonly unit: UnitSymbol;
+  readonly quantity: Quantity;
+  /** Points a second. */
+  readonly rate: number;
+  readonly values: Float64Array;
+}
+
+/**
+ * The waveform of a record within a band, integrated or differentiated to another quantity: velocity or displacement
+ * from acceleration, bin by bin, without drift.
+ *
+ * The record is taken as one period of something that repeats; where it does not, the waveform is wrong for a few
+ * periods of the lowest frequency at both ends.
+ *
+ * @throws {@link VeladisError} as {@link overall}
+ * @example
+ * ```ts
+ * import { bandWaveform, descriptors } from "veladis/signal";
+ *
+ * const rate = 2048;
+ * const samples = Float64Array.from({ length: rate }, (_, i) => 1 + Math.cos((2 * Math.PI * 25 * i) / rate));
+ * const velocity = bandWaveform(samples, { rate, unit: "g", band: [10, 500], as: "mm/s" });
+ * velocity.values.length; // => 2048
+ * descriptors(velocity.values, velocity).peak.value.toFixed(1); // => "62.4"
+ * ```
+ */
+export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
+  const from = sampleUnit(options.unit);
+  const unit = sampleUnit(options.as);
+  const over = oversampling(options.oversample ?? 1);
+  const steps = derivations(from, unit);
+  const { rate, band, edges, order, detrend } = options;
+  const record = recordBins(
+    samples,
+    {
+      rate,
+      band,
+      ...(edges !== undefined && { edges }),
+      ...(order !== undefined && { order }),
+      ...(detrend !== undefined && { detrend }),
+    },
+    steps,
+  );
+  const { done } = record;
+  return Object.freeze({
+    unit,
+    quantity: units[unit].quantity,
+    rate: rate * over,
+    band: done.band,
+    edges: done.edges,
+    ...(done.order !== undefined && { order: done.order }),
+    detrend: done.detrend,
+    bins: done.bins,
+    values: waveformOfBins(record, steps, over, unitFactor(from, unit)),
+  });
+}

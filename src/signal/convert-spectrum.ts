@@ -1,0 +1,87 @@
+import { type AmplitudeType, convert } from "../amplitude/index";
+import { nonNegative, shown, VeladisError } from "../core/index";
+import { answerType, derivations, unitFactor } from "./amplitude-type";
+import type { Spectrum } from "./spectrum-type";
+
+/** Options of {@link convertSpectrum}. */
+export interface ConvertSpectrumOptions {
+  /** Lowest frequency in hertz that is given; needed when the quantity changes. */
+  readonly from?: number;
+}
+
+/**
+ * The lowest frequency that a converted spectrum or density gives.
+ *
+ * @throws {@link VeladisError} `missing-frequency` when the quantity changes without one, `out-of-range` when it is
+ *   below the resolution
+ */
+export function lowestOf(from: number | undefined, steps: number, resolution: number): number {
+  if (from === undefined) {
+    if (steps === 0) return 0;
+    throw new VeladisError("missing-frequency", {
+      expected: "the lowest frequency to give, as in { from: 10 }, since the quantity changes line by line",
+      received: "none",
+    });
+  }
+  const lowest = nonNegative(from, "the lowest frequency to give, in Hz");
+  if (steps < 0 && lowest < resolution) {
+    throw new VeladisError("out-of-range", {
+      expected: `a lowest frequency of ${resolution} Hz, the resolution, or more, since integration divides by it`,
+      received: shown(from),
+    });
+  }
+  return lowest;
+}
+
+/** First line at or above a frequency. */
+export function firstLine(from: number, resolution: number): number {
+  return Math.ceil((from / resolution) * (1 - 1e-9));
+}
+
+/**
+ * A whole spectrum in another unit, detector or quantity: each line at its own frequency.
+ *
+ * Lines below `from` are set to 0 and not given; a band may not reach below.
+ *
+ * @throws {@link VeladisError} `missing-frequency` when the quantity changes without `from`, `out-of-range` for a
+ *   `from` below the resolution, `unknown-unit` and all of `readingType`
+ * @example
+ * ```ts
+ * import { convertSpectrum, spectrum } from "veladis/signal";
+ *
+ * const samples = Float64Array.from({ length: 2048 }, (_, i) => Math.sin((2 * Math.PI * 25 * i) / 2048));
+ * const acceleration = spectrum(samples, { rate: 2048, unit: "m/s2", window: "rectangular" });
+ * const velocity = convertSpectrum(acceleration, "mm/s pk", { from: 10 });
+ * velocity.values[25]?.toFixed(4); // => "6.3662"
+ * velocity.values[0]; // => 0
+ * ```
+ */
+export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
+  const answer = answerType(as);
+  if (answer.level !== undefined) {
+    throw new VeladisError("wrong-type", {
+      expected: "a linear amplitude type, since a line may be 0 and then has no level",
+      received: shown(as),
+    });
+  }
+  const { unit, detector, quantity } = answer;
+  const { resolution } = spectrum;
+  const steps = derivations(spectrum.unit, unit);
+  const from = Math.max(spectrum.from, lowestOf(options.from, steps, resolution));
+  const factor =
+    unitFactor(spectrum.unit, unit) *
+    convert(1, `${unit} ${spectrum.detector}`, `${unit} ${detector}`, { at: { hertz: 1 } });
+  const first = firstLine(from, resolution);
+  const values = spectrum.values.map((value, k) =>
+    k < first ? 0 : value * factor * (steps === 0 ? 1 : (2 * Math.PI * k * resolution) ** steps),
+  );
+  return Object.freeze({
+    ...spectrum,
+    unit,
+    detector,
+    quantity,
+    derivations: spectrum.derivations + steps,
+    from,
+    values,
+  });
+}

@@ -1,0 +1,138 @@
+import { finite, positive, VeladisError } from "../core/index";
+
+const DECIBELS_OF_AN_OCTAVE = 10 * /* @__PURE__ */ Math.log10(2);
+
+/**
+ * Slope of a density in decibels an octave, from its exponent: `10 lg(2) exponent`, 3.01 dB for an exponent of 1.
+ *
+ * Decibels of a density are `10 lg` of its ratio. `10 x exponent` is decibels a decade.
+ *
+ * @throws {@link VeladisError} `not-a-number`, `not-finite`
+ * @example
+ * ```ts
+ * import { decibelsPerOctave } from "veladis/signal";
+ *
+ * decibelsPerOctave(1).toFixed(2); // => "3.01"
+ * decibelsPerOctave(-2).toFixed(2); // => "-6.02"
+ * ```
+ */
+export function decibelsPerOctave(exponent: number): number {
+  return DECIBELS_OF_AN_OCTAVE * finite(exponent, "an exponent");
+}
+
+/**
+ * Exponent of a density from its slope in decibels an octave: 3 dB an octave is 0.9966, not 1.
+ *
+ * @throws {@link VeladisError} `not-a-number`, `not-finite`
+ * @example
+ * ```ts
+ * import { slopeExponent } from "veladis/signal";
+ *
+ * slopeExponent(3).toFixed(4); // => "0.9966"
+ * ```
+ */
+export function slopeExponent(decibels: number): number {
+  return finite(decibels, "a slope in dB an octave") / DECIBELS_OF_AN_OCTAVE;
+}
+
+/** A break point of a profile: frequency in hertz, density. */
+export type BreakPoint = readonly [hertz: number, density: number];
+
+/**
+ * The break points, if they are a profile: two or more, frequencies and densities above zero, frequencies rising.
+ *
+ * @throws {@link VeladisError} `wrong-type`, `missing-fact`, `not-positive`, `not-a-number`, `not-finite`, or
+ *   `out-of-range` when frequencies do not rise
+ */
+export function checkedPoints(points: readonly BreakPoint[]): readonly BreakPoint[] {
+  if (!Array.isArray(points) || points.some((point) => !Array.isArray(point) || point.length !== 2)) {
+    throw new VeladisError("wrong-type", {
+      expected: "break points as [[hertz, density], ...]",
+      received: "something else",
+    });
+  }
+  if (points.length < 2) {
+    throw new VeladisError("missing-fact", { expected: "two break points or more", received: `${points.length}` });
+  }
+  points.forEach(([hertz, density], i) => {
+    positive(hertz, `a frequency above zero at break point ${i}`);
+    positive(density, `a density above zero at break point ${i}`);
+    const before = points[i - 1]?.[0];
+    if (before !== undefined && !(hertz > before)) {
+      throw new VeladisError("out-of-range", {
+        expected: `frequencies that rise; above ${before} Hz at break point ${i}`,
+        received: `${hertz} Hz`,
+      });
+    }
+  });
+  return points;
+}
+
+/** Exponent of the straight line on double logarithmic paper between two break points. */
+export function exponentBetween([f1, s1]: BreakPoint, [f2, s2]: BreakPoint): number {
+  return (Math.log(s2) - Math.log(s1)) / Math.log(f2 / f1);
+}
+
+/**
+ * Slopes of a profile in decibels an octave, one for each segment.
+ *
+ * @throws {@link VeladisError} as {@link profileOverall}
+ * @example
+ * ```ts
+ * import { profileSlopes } from "veladis/signal";
+ *
+ * profileSlopes([[20, 0.01], [80, 0.04], [350, 0.04]]).map((slope) => slope.toFixed(2)); // => ["3.01", "0.00"]
+ * ```
+ */
+export function profileSlopes(points: readonly BreakPoint[]): number[] {
+  return checkedPoints(points)
+    .slice(1)
+    .map((point, i) => decibelsPerOctave(exponentBetween(points[i] as BreakPoint, point)));
+}
+
+/**
+ * The density at a frequency of a profile, by the straight line on double logarithmic paper.
+ *
+ * @throws {@link VeladisError} `out-of-range` outside the profile, and as {@link profileOverall}
+ * @example
+ * ```ts
+ * import { profileDensity } from "veladis/signal";
+ *
+ * profileDensity([[20, 0.01], [80, 0.04]], 40).toFixed(6); // => "0.020000"
+ * ```
+ */
+export function profileDensity(points: readonly BreakPoint[], hertz: number): number {
+  const checked = checkedPoints(points);
+  const at = positive(hertz, "a frequency above zero");
+  const i = checked.findIndex(([f], k) => k > 0 && at <= f);
+  const [from, to] = [checked[i - 1], checked[i]];
+  if (from === undefined || to === undefined || at < from[0]) {
+    const [low, high] = [checked[0] as BreakPoint, checked[checked.length - 1] as BreakPoint];
+    throw new VeladisError("out-of-range", {
+      expected: `a frequency from ${low[0]} to ${high[0]} Hz`,
+      received: `${at} Hz`,
+    });
+  }
+  const part = Math.log(at / from[0]) / Math.log(to[0] / from[0]);
+  return Math.exp(Math.log(from[1]) + part * (Math.log(to[1]) - Math.log(from[1])));
+}
+
+/**
+ * The break point that a slope leads to from another one.
+ *
+ * @param decibels - slope in dB an octave
+ * @throws {@link VeladisError} `not-positive`, `not-finite`
+ * @example
+ * ```ts
+ * import { pointAlong } from "veladis/signal";
+ *
+ * pointAlong([80, 0.04], -3, 20).map((value) => value.toFixed(4)); // => ["20.0000", "0.1592"]
+ * ```
+ */
+export function pointAlong([f, s]: BreakPoint, decibels: number, hertz: number): BreakPoint {
+  const ratio = positive(hertz, "a frequency above zero") / positive(f, "a frequency above zero");
+  return [
+    hertz,
+    positive(positive(s, "a density above zero") * ratio ** slopeExponent(decibels), "a density above zero"),
+  ];
+}

@@ -1,0 +1,56 @@
+import { type WindowName, windows } from "./windows";
+
+function sinc(x: number): number {
+  return x === 0 ? 1 : Math.sin(Math.PI * x) / (Math.PI * x);
+}
+
+/**
+ * What a window leaves of a tone on a line `off` bins away from it, 1 at 0: the window's transform, for a record of
+ * a hundred samples or more.
+ */
+export function windowKernel(window: WindowName, off: number): number {
+  const { terms } = windows[window];
+  let sum = (terms[0] as number) * sinc(off);
+  for (let m = 1; m < terms.length; m++) sum += ((terms[m] as number) / 2) * (sinc(off - m) + sinc(off + m));
+  return sum / (terms[0] as number);
+}
+
+/** Where the parabola through the logarithms of three neighbouring lines has its top, in bins from the middle one. */
+export function parabolaTop(before: number, middle: number, after: number): number {
+  const [a, b, c] = [before, middle, after].map((size) => Math.log(Math.max(size, middle * 1e-12))) as [
+    number,
+    number,
+    number,
+  ];
+  const bend = a - 2 * b + c;
+  return bend < 0 ? (a - c) / (2 * bend) : 0;
+}
+
+/** Where the parabola through a tone's lines would have its top, for a tone `off` bins from the middle line. */
+function topFor(window: WindowName, off: number): number {
+  const line = (k: number): number => Math.abs(windowKernel(window, k - off));
+  return parabolaTop(line(-1), line(0), line(1));
+}
+
+/** Beyond any distance of a tone from its highest line. */
+const FARTHEST = 0.55;
+
+/**
+ * How far a tone lies from its highest line, in bins, -0.5 to 0.5.
+ *
+ * The parabola through the three lines is near the truth for a Hann window (1.6 % of a bin) and far from it for
+ * others; since its error follows from the window, it is taken out, which leaves a single tone's place exact. For a
+ * rectangular window, whose lines have no parabola's shape, the two highest lines give the place directly.
+ */
+export function placeOfTone(window: WindowName, before: number, middle: number, after: number): number {
+  if (window === "rectangular") return after > before ? after / (after + middle) : -before / (before + middle);
+  const seen = parabolaTop(before, middle, after);
+  let low = -FARTHEST;
+  let high = FARTHEST;
+  for (let i = 0; i < 50; i++) {
+    const off = (low + high) / 2;
+    if (topFor(window, off) < seen) low = off;
+    else high = off;
+  }
+  return (low + high) / 2;
+}
