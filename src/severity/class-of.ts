@@ -3,6 +3,7 @@ import { type Fit, fitOf } from "./fit";
 import { type KnownFacts, knownFacts, type Machine } from "./machine";
 import { parseMachine } from "./parse-machine";
 import type { MachineClass, Scheme } from "./scheme";
+import { assumptionsFor, severestOf } from "./severest";
 import { withSupport } from "./support";
 
 /** A machine as data or in words: `{ type: "pump", power: "90 kW" }`, `"pump 90 kW 2980 r/min rigid"`. */
@@ -23,19 +24,29 @@ export function missingText({ missing }: Fit): string {
     .join("; ");
 }
 
+/** What to do about facts that a table needs and were not given: refuse, or take the class with the lowest limits. */
+export type Assume = "nothing" | "lowest limits";
+
+/** A machine's class, with the facts that decided and what was taken for granted. */
+export type Placed = Fit & { readonly chosen: MachineClass };
+
 /**
  * The class of a machine in a scheme, with the facts that decided.
  *
  * @throws {@link VeladisError} `missing-fact`, `out-of-range` or `unknown-option`
  */
-export function classOf(scheme: Scheme, machine: MachineRef): Fit & { readonly chosen: MachineClass } {
+export function classOf(scheme: Scheme, machine: MachineRef, assume: Assume = "nothing"): Placed {
   const fit = fitOf(scheme, factsOfMachine(machine));
-  const { chosen, misfit } = fit;
+  const { chosen, misfit, missing } = fit;
   if (chosen !== undefined) return { ...fit, chosen };
   if (misfit !== undefined) throw new VeladisError(misfit.code, misfit);
+  const severest = assume === "nothing" ? undefined : severestOf(scheme, fit);
+  if (severest !== undefined) {
+    return { ...fit, chosen: severest, assumed: [...fit.assumed, ...assumptionsFor(severest, missing)] };
+  }
   throw new VeladisError("missing-fact", {
     expected: missingText(fit),
-    received: `a machine without ${fit.missing.map(({ fact }) => fact).join(" and ")}`,
-    ...(fit.missing.length === 1 && fit.missing[0]?.allowed && { allowed: fit.missing[0].allowed }),
+    received: `a machine without ${missing.map(({ fact }) => fact).join(" and ")}`,
+    ...(missing.length === 1 && missing[0]?.allowed && { allowed: missing[0].allowed }),
   });
 }

@@ -1,8 +1,10 @@
 import type { Assumption } from "../amplitude/index";
-import { classOf, type MachineRef } from "./class-of";
+import { checkPlace } from "./check-place";
+import { type Assume, classOf, type MachineRef } from "./class-of";
 import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
 import { type SchemeKind, zoneWord } from "./kinds";
 import type { KnownFacts } from "./machine";
+import { conditionOf } from "./machine-class";
 import { appliedCriteria, type ReadingRef, readingsOf, type Unjudged } from "./reading-for";
 import type { Condition, Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
@@ -11,8 +13,10 @@ import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 export interface ClassifyOptions<S extends SchemeRef = SchemeRef> {
   /** The id of a built-in scheme, or a scheme. */
   readonly scheme: S;
-  /** The machine, as data or in words. */
-  readonly machine: MachineRef;
+  /** The machine, as data or in words; may be left out where the table asks nothing. */
+  readonly machine?: MachineRef;
+  /** `"lowest limits"`: for facts not given, take the most severe class and say so in `assumedFacts`. */
+  readonly assume?: Assume;
   /** Peak over RMS of the waveform, in place of the sine's 1.414, within one quantity. */
   readonly crestFactor?: number;
 }
@@ -26,6 +30,8 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly scheme: string;
   readonly standard: string;
   readonly edition: string;
+  /** Where the standard has the reading taken, in words. */
+  readonly measuredOn: string;
   /** The class of the machine, as the standard tells classes apart. */
   readonly machineClass: Condition;
   readonly machine: KnownFacts;
@@ -96,10 +102,11 @@ export function classify<const S extends SchemeRef>(
   const { crestFactor } = options;
   const scheme = schemeOf(options.scheme);
   const readings = readingsOf(reading);
-  const { chosen, facts, assumed } = classOf(scheme, options.machine);
+  const { chosen, facts, assumed } = classOf(scheme, options.machine ?? {}, options.assume);
+  checkPlace(scheme, facts, readings);
   const { applied, unjudged } = appliedCriteria(chosen, readings, facts, crestFactor);
   const criteria = applied.map((one) => judgedBy(scheme, one, facts, crestFactor));
-  const governing = criteria.reduce((worst, one) => (rankOf(scheme, one) > rankOf(scheme, worst) ? one : worst));
+  const governing = criteria.reduce((worst, one) => (rankOf(one) > rankOf(worst) ? one : worst));
   const everyAssumption = [...new Set(criteria.flatMap((one) => one.assumed))];
   const verified = criteria.every((one) => one.verified);
   const judgement: Judgement = {
@@ -109,7 +116,8 @@ export function classify<const S extends SchemeRef>(
     scheme: scheme.id,
     standard: scheme.standard,
     edition: scheme.edition,
-    machineClass: { ...chosen.named, ...chosen.when, ...(chosen.named === undefined && chosen.by) },
+    measuredOn: scheme.measuredOn,
+    machineClass: conditionOf(chosen),
     machine: facts,
     criteria,
     unjudged,

@@ -2,6 +2,7 @@ import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import { contains, type Interval, intervalText } from "./interval";
 import { folded } from "./label";
 import type { KnownFacts } from "./machine";
+import { conditionText, labels } from "./machine-class";
 import { type MachineType, machineTypes } from "./machine-types";
 import type { Condition, MachineClass, Scheme } from "./scheme";
 
@@ -23,6 +24,8 @@ export interface Misfit {
   readonly expected: string;
   readonly received: string;
   readonly allowed?: readonly string[];
+  /** The scheme's own words, where it names another standard. */
+  readonly reason?: string;
 }
 
 /** How a machine fits into a scheme. */
@@ -41,11 +44,6 @@ export interface Fit {
 }
 
 type Verdict = "met" | "unmet" | "unknown";
-
-/** The labels that a condition on a word admits. */
-export function labels(wanted: string | readonly string[]): readonly string[] {
-  return typeof wanted === "string" ? [wanted] : wanted;
-}
 
 function verdict(condition: Condition, fact: Fact, known: KnownFacts): Verdict {
   const given = known[fact];
@@ -113,7 +111,7 @@ function missingFact(scheme: Scheme, fact: Fact): MissingFact {
   const entry = facts[fact];
   return {
     fact,
-    ask: entry.ask,
+    ask: (scheme.meanings as Partial<Record<Fact, string>> | undefined)?.[fact] ?? entry.ask,
     ...(texts.length > 0 && { allowed: texts }),
     ...("unit" in entry && { unit: entry.unit }),
   };
@@ -143,11 +141,12 @@ function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Misfit | 
       fact: "place",
       expected: `a reading taken on the ${place}, which ${where} is for`,
       received: `one taken on the ${known.place}`,
+      reason: `for readings on the ${place}`,
     };
   }
   for (const { when, reason } of exclusions ?? []) {
     if (!factsOf(when).every((fact) => verdict(when, fact, known) === "met")) continue;
-    return { code: "out-of-range", fact: "type", expected: `a machine within ${where}`, received: reason };
+    return { code: "out-of-range", fact: "type", expected: `a machine within ${where}`, received: reason, reason };
   }
   if (known.type !== undefined && machines !== undefined && !machines.includes(known.type as MachineType)) {
     return {
@@ -156,6 +155,7 @@ function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Misfit | 
       expected: `a machine within ${where}`,
       received: JSON.stringify(known.type),
       allowed: machines,
+      reason: `for ${machines.join(", ")} only`,
     };
   }
   for (const fact of factsOf(within)) {
@@ -165,6 +165,7 @@ function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Misfit | 
       fact,
       expected: expected(fact, within?.[fact], where),
       received: received(fact, known),
+      reason: `for ${conditionText({ [fact]: within?.[fact] })}; this machine: ${received(fact, known)}`,
     };
   }
   return undefined;

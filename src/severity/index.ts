@@ -1,6 +1,10 @@
-export type { MachineRef } from "./class-of";
+export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
+export type { Assume, MachineRef } from "./class-of";
+export { type Classifier, type ClassifierOptions, classifier } from "./classifier";
 export { type ClassifyOptions, classify, type Judgement } from "./classify";
-export { type Fact, facts } from "./facts";
+export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
+export { defineScheme, type SchemeInput } from "./define-scheme";
+export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
 export type { MissingFact } from "./fit";
 export type { Interval } from "./interval";
 export type { CriterionJudgement, Margin } from "./judge-criterion";
@@ -8,7 +12,9 @@ export { type LimitName, type SchemeKind, type Zone, type ZonesByKind, zoneWord 
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
 export type { KnownFacts, Machine } from "./machine";
+export { conditionText } from "./machine-class";
 export { type MachineType, machineTypes } from "./machine-types";
+export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
 export type { ReadingRef, Unjudged } from "./reading-for";
 export type {
@@ -23,4 +29,6 @@ export type {
 } from "./scheme";
 export { type KindOf, type SchemeRef, schemeById } from "./scheme-of";
 export * from "./schemes/index";
+export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";
+export type { LengthText, PowerText } from "./size";
 export { supportOf } from "./support";

@@ -28,6 +28,7 @@ export function intervalText({ from, above, to, below, oneOf }: Interval, unit: 
   if (oneOf !== undefined) return `${oneOf.join(" or ")} ${unit}`;
   const low = from !== undefined ? `${from}` : above !== undefined ? `above ${above}` : "";
   const high = to !== undefined ? `${to}` : below !== undefined ? `below ${below}` : "";
+  if (low === "" && high === "") return `any, in ${unit}`;
   if (low === "") return `${to !== undefined ? "up to " : ""}${high} ${unit}`;
   if (high === "") return `${low} ${unit}${from !== undefined ? " or more" : ""}`;
   return `${low} to ${high} ${unit}`;

@@ -25,6 +25,8 @@ export interface Margin {
 export interface CriterionJudgement<K extends SchemeKind = SchemeKind> {
   readonly quantity: Quantity;
   readonly zone: Zone<K>;
+  /** The zones that the limits part, best first. */
+  readonly zones: readonly Zone<K>[];
   /** The reading in the unit and detector of the standard. */
   readonly judged: ConvertedAmplitude;
   /** All limits by name, lowest first, in the reader's unit and detector. */
@@ -84,6 +86,7 @@ export function judgedBy(
   return {
     quantity: judged.quantity,
     zone: zones[above] as Zone,
+    zones: Object.freeze(zones) as readonly Zone[],
     judged,
     limits: Object.freeze(Object.fromEntries(mine.map((one) => [one.name, one]))),
     limit,
@@ -96,8 +99,6 @@ export function judgedBy(
 }
 
 /** How bad a judgement is: by zone first, then by the share of the limit that is used up. */
-export function rankOf(scheme: Scheme, { zone, limits, margin }: CriterionJudgement): number {
-  const zones = zonesBetween(scheme.kind, Object.keys(limits), scheme.grades ?? []);
-  // counted from the worst zone, since a criterion may leave its first limits out
-  return zones.indexOf(zone) - zones.length + 1 / (1 + margin.ratio);
+export function rankOf({ zone, zones, margin }: CriterionJudgement): number {
+  return zones.indexOf(zone) + 1 / (1 + margin.ratio);
 }

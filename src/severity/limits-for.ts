@@ -2,9 +2,10 @@ import { convertAmplitude } from "../amplitude/index";
 import type { Source } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import type { Quantity } from "../units/index";
-import { classOf, type MachineRef } from "./class-of";
+import { type Assume, classOf, type MachineRef } from "./class-of";
 import type { SchemeKind } from "./kinds";
 import { amplitudeIn, type Limit, limitsOf } from "./limit";
+import { conditionOf } from "./machine-class";
 import type { Condition, Criterion, Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
@@ -32,7 +33,9 @@ export interface CriterionLimits<K extends SchemeKind = SchemeKind> {
 /** What {@link limitsFor} is asked. */
 export interface LimitsForOptions<S extends SchemeRef = SchemeRef> {
   readonly scheme: S;
-  readonly machine: MachineRef;
+  readonly machine?: MachineRef;
+  /** `"lowest limits"`: for facts not given, take the most severe class. */
+  readonly assume?: Assume;
   /** The reading type to have the limits in; the standard's own if not given. */
   readonly as?: string;
   /** A frequency, for limits in a type of another quantity. */
@@ -71,8 +74,8 @@ function converted(
  */
 export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S>): CriterionLimits<KindOf<S>>[] {
   const scheme: Scheme = schemeOf(options.scheme);
-  const { chosen, facts } = classOf(scheme, options.machine);
-  const machineClass = { ...chosen.named, ...chosen.when, ...(chosen.named === undefined && chosen.by) };
+  const { chosen, facts } = classOf(scheme, options.machine ?? {}, options.assume);
+  const machineClass = conditionOf(chosen);
   return chosen.criteria.map((criterion) => {
     const limits = limitsOf(scheme, criterion, facts.speed as number | undefined).map((limit) => {
       const { as: _, ...mine } = converted(criterion.as, limit.value, options);

@@ -93,9 +93,8 @@ export function parseMachine(line: string): Machine {
 
 /** What the next words say, and how many characters they take. */
 function phrase(rest: string, before: string): [Machine, length: number] | undefined {
-  const number = splitNumeral(rest);
-  if (number !== undefined) {
-    const [digits, behind] = number;
+  const [digits, behind] = splitNumeral(rest) ?? ["", rest];
+  if (digits !== "") {
     const unit = /^\S+/.exec(behind)?.[0].replace(/[,;]+$/, "");
     if (unit === undefined)
       throw new VeladisError("missing-unit", {

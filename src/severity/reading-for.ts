@@ -46,7 +46,7 @@ function bestReading(criterion: Criterion, readings: readonly Amplitude[]): Ampl
 }
 
 /** Whether a criterion applies to the machine; undefined when that is not known. */
-function applies({ when }: Criterion, known: KnownFacts): boolean | undefined {
+export function applies({ when }: Criterion, known: KnownFacts): boolean | undefined {
   if (when === undefined) return true;
   const { speed } = known;
   if (typeof speed !== "number") return undefined;
@@ -75,7 +75,7 @@ export function appliedCriteria(
     if (doesApply === undefined) {
       unjudged.push({
         as: criterion.as,
-        because: "applies to slow machines only, and the running speed was not given",
+        because: "needs the running speed: it is for slow machines only",
       });
       continue;
     }
@@ -97,7 +97,7 @@ export function appliedCriteria(
     else if (one.reading.hertz === undefined)
       unjudged.push({
         as: one.criterion.as,
-        because: `the reading is a ${one.reading.quantity} without its frequency`,
+        because: `needs the frequency of the ${one.reading.quantity}`,
       });
     else applied.push(one);
   }
@@ -105,6 +105,6 @@ export function appliedCriteria(
   const wanted = criteria.map(({ as }) => as).join(" or ");
   throw new VeladisError(crestFactor === undefined ? "missing-frequency" : "not-a-sine", {
     expected: `a reading in a quantity the table limits (${wanted}), or the frequency of the vibration, as in "at 1500 r/min"`,
-    received: `a ${readings.map(({ quantity }) => quantity).join(" and ")} ${crestFactor === undefined ? "without its frequency" : "with a crest factor"}`,
+    received: `${readings.map(({ quantity }) => quantity).join(" and ")} ${crestFactor === undefined ? "without its frequency" : "with a crest factor"}`,
   });
 }

@@ -1,5 +1,6 @@
 import { nearest, shown, VeladisError } from "../core/index";
-import type { SchemeKind } from "./kinds";
+import { isChecked } from "./checked";
+import { defineScheme } from "./define-scheme";
 import type { Scheme } from "./scheme";
 import { builtInSchemes, type SchemeId } from "./schemes/index";
 
@@ -37,7 +38,8 @@ export function schemeById(id: string): Scheme {
   });
 }
 
-/** The scheme that is referred to, checked when it is not one of ours. */
-export function schemeOf<K extends SchemeKind>(scheme: SchemeRef): Scheme<K> {
-  return (typeof scheme === "object" && scheme !== null ? scheme : schemeById(scheme)) as Scheme<K>;
+/** The scheme that is referred to, checked when it is neither built in nor defined. */
+export function schemeOf(scheme: SchemeRef): Scheme {
+  if (typeof scheme !== "object" || scheme === null) return schemeById(scheme);
+  return byId.get(scheme.id?.toLowerCase?.()) === scheme || isChecked(scheme) ? scheme : defineScheme(scheme);
 }

@@ -1,5 +1,6 @@
 import type { AmplitudeType } from "../amplitude/index";
 import type { Source } from "../core/index";
+import { deepFreeze } from "./deep-freeze";
 import type { Fact, NumberFact, TextFact } from "./facts";
 import type { Interval } from "./interval";
 import type { LimitName, SchemeKind } from "./kinds";
@@ -98,6 +99,8 @@ export interface Scheme<K extends SchemeKind = SchemeKind, Id extends string = s
   readonly defaults?: { readonly [F in TextFact]?: Default };
   /** Facts that are never assumed, since the lowest limits would mean another machine. */
   readonly ask?: readonly Fact[];
+  /** What the labels of a fact mean here, for the question to the machine's owner. */
+  readonly meanings?: { readonly [F in TextFact]?: string };
   /** Names of the grades, best first: kind `grades` only. */
   readonly grades?: readonly string[];
   /** True where the numbers are for orientation and no criterion. */
@@ -108,5 +111,5 @@ export interface Scheme<K extends SchemeKind = SchemeKind, Id extends string = s
 
 /** The scheme itself, with its kind and id in its type. The tests hold every built-in one against {@link defineScheme}. */
 export function builtIn<const Id extends string, K extends SchemeKind>(scheme: Scheme<K, Id>): Scheme<K, Id> {
-  return Object.freeze(scheme);
+  return deepFreeze(scheme);
 }

@@ -31,6 +31,7 @@ export const api610 = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housing; vertically suspended pumps: thrust-bearing housing or motor mounting flange",
   band: [5, 1000],
   ask: ["class"],
+  meanings: { class: "the type of pump" },
   defaults: {
     content: { is: "overall", because: "a reading is the overall unless said to be of one discrete frequency" },
     units: { is: "metric", because: "the table prints mm/s and in/s side by side and not in ratio 25.4; use the column of the contract" },

@@ -25,6 +25,7 @@ export const iec60034Part14Of2003 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings",
   band: [10, 1000],
+  meanings: { mounting: "free suspension or rigid mounting on the test bed" },
   defaults: { grade: { is: "A", because: "grade A applies when none is stated" } },
   notes: [
     "grade A: no special vibration requirements; grade B: special requirements; grade B rigid has no value for 56 to 132 mm",

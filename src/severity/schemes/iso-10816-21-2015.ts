@@ -25,6 +25,7 @@ export const iso10816Part21Of2015 = /* @__PURE__ */ builtIn({
   measuredOn: "nacelle and tower, rotor bearing, gearbox or generator",
   band: null,
   ask: ["part", "band"],
+  meanings: { band: "low (0.1 to 10 Hz) or high (from 10 Hz)" },
   notes: ["zones A and B are not parted", "energy-averaged RMS: low band (0.1 to 10 Hz) over 10 min, others over 1 min"],
   classes: [
     { when: { part: "nacelle and tower" }, within: { band: "low" }, criteria: [

@@ -39,6 +39,7 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings or pedestals",
   band: [10, 1000],
+  meanings: { group: "pumps: 3 with separate driver, 4 with integrated driver; other machines: 1 large, 2 medium" },
   slowBand: { below: 600, band: [2, 1000] },
   notes: ["displacement limits are RMS, not peak-to-peak", "measuring bands from memory"],
   classes: [

@@ -25,6 +25,7 @@ export const iso10816Part6Of1995 = /* @__PURE__ */ builtIn({
   measuredOn: "the main structure of the machine, not bearing housings",
   band: [2, 1000],
   ask: ["class"],
+  meanings: { class: "the machine vibration classification number, agreed with the maker" },
   notes: [
     "zones A and B are not parted",
     "overall RMS displacement, velocity and acceleration are all to be measured; the worst governs (below 10 Hz displacement, 10 to 250 Hz velocity, above acceleration)",

@@ -29,6 +29,7 @@ export const iso10816Part7Acceptance = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings of the pump",
   band: [10, 1000],
+  meanings: { category: "I: high need of reliability, availability or safety; II: general or less critical" },
   slowBand: { below: 600, band: [2, 1000] },
   notes: ["preferred region: about 70 to 120 % of the best-efficiency flow (from memory)"],
   classes: [

@@ -46,6 +46,7 @@ export const iso10816Part7Of2009 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings of the pump",
   band: [10, 1000],
+  meanings: { category: "I: high need of reliability, availability or safety; II: general or less critical" },
   slowBand: { below: 600, band: [2, 1000] },
   notes: [
     "no difference between rigid and flexible supports; power is at the pump shaft",

@@ -19,7 +19,7 @@ export const iso20816Part3Shaft = /* @__PURE__ */ builtIn({
   status: "current",
   statusNote: "current (from memory); title page read, limits believed carried over from ISO 7919-3:2009",
   scope: "industrial machinery above 15 kW with fluid-film bearings, on the shaft",
-  machines: ["pump", "fan", "motor", "generator", "compressor", "steam turbine"],
+  machines: ["fan", "motor", "generator", "compressor", "steam turbine"],
   within: { power: { above: 15 } },
   exclusions: [{ when: { type: "steam turbine", power: { above: 40000 } }, reason: "a turbine above 40 MW: ISO 20816-2, not ISO 20816-3" }],
   place: "shaft",

@@ -25,6 +25,7 @@ export const iso2373Of1974 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings",
   band: [10, 1000],
+  meanings: { grade: "the grade ordered: normal (N), reduced (R) or special (S)" },
   notes: ["the source prints 80-132-225-400 mm without saying which row owns 132 and 225; the row with the lower limit is taken"],
   classes: [
     { when: { grade: "normal", speed: { from: 600, to: 3600 }, shaftHeight: { from: 80, to: 132 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 1.8 }, source: TABLE }] },

@@ -26,6 +26,7 @@ export const coolingTowerDrives = /* @__PURE__ */ builtIn({
   band: null,
   grades: ["good", "fair", "alert", "critical"],
   ask: ["class"],
+  meanings: { class: "the kind of drive" },
   notes: ["on isolators: alert and critical 30 to 50 % higher; at gearbox positions about 25 % higher"],
   classes: [
     { when: { class: "long hollow drive shaft" }, criteria: [{ as: "mm/s rms", limits: { good: 6.7, fair: 10.8, alert: 16.2 }, source: TABLE }] },

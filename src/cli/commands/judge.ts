@@ -1,0 +1,126 @@
+import { format, significant } from "../../amplitude/index";
+import { numeral, VeladisError } from "../../core/index";
+import {
+  type Candidate,
+  type Change,
+  changeFromBaseline,
+  classify,
+  type Judgement,
+  type Scheme,
+  schemeById,
+  selectSchemes,
+} from "../../severity/index";
+import { parsedArguments } from "../arguments";
+import { type Command, exitCodes } from "../command";
+import { failureText } from "../failure";
+import type { Io } from "../io";
+import { judgementText } from "../judgement-text";
+import { digitsOf } from "./convert";
+import { help } from "./judge-help";
+
+const options = {
+  machine: { type: "string", default: "" },
+  by: { type: "string" },
+  since: { type: "string" },
+  "crest-factor": { type: "string" },
+  strict: { type: "boolean", default: false },
+  digits: { type: "string", default: "3" },
+  json: { type: "boolean", default: false },
+  "keep-going": { type: "boolean", default: false },
+} as const;
+
+/** The table to judge by, and the others that would do. */
+interface Choice {
+  readonly scheme: Scheme;
+  readonly others: readonly Candidate[];
+}
+
+async function choiceOf(by: string | undefined, machine: string): Promise<Choice> {
+  if (by?.endsWith(".json")) return { scheme: await (await import("../scheme-file")).schemeFromFile(by), others: [] };
+  if (by !== undefined) return { scheme: schemeById(by), others: [] };
+  if (machine.trim() === "") {
+    throw new VeladisError("missing-fact", {
+      expected: 'the machine, as in --machine "pump 90 kW 2980 r/min rigid", or a table, as in --by iso-10816-3-2009',
+      received: "neither",
+    });
+  }
+  const { candidates } = selectSchemes(machine);
+  const [best, ...others] = candidates.filter(({ status }, i) => i === 0 || status !== "asks");
+  if (best !== undefined) return { scheme: schemeById(best.scheme), others: others.slice(0, 3) };
+  throw new VeladisError("out-of-range", {
+    expected: "a machine that a table is for (veladis schemes lists them)",
+    received: machine,
+  });
+}
+
+function changeText(change: Change, digits: number): string {
+  const { significant: is, direction, unit, detector } = change;
+  const by = significant(Math.abs(change.change), digits);
+  return [
+    `\nsince the baseline: a ${direction === "none" ? "change" : direction} of ${by} ${unit} ${detector}, ${is ? "SIGNIFICANT" : "not significant"}`,
+    ` (more than ${significant(change.allowed, digits)} ${unit} ${detector} is, a quarter of the limit B/C)\n`,
+    ...change.cautions.map((caution, i) => `${(i === 0 ? "caution" : "").padEnd(9)} ${caution}\n`),
+  ].join("");
+}
+
+async function run(args: readonly string[], io: Io): Promise<number> {
+  const { values, positionals } = parsedArguments(args, options);
+  const digits = digitsOf(values.digits);
+  const { scheme, others } = await choiceOf(values.by, values.machine);
+  const machine = values.machine.trim() === "" ? {} : values.machine;
+  const assume = values.strict ? "nothing" : "lowest limits";
+  const crest = values["crest-factor"];
+  const judged = (written: string): Judgement =>
+    classify(written, {
+      scheme,
+      machine,
+      assume,
+      ...(crest !== undefined && { crestFactor: numeral(crest, "a crest factor") }),
+    });
+  const answer = (written: string, extra: object = {}): string => {
+    const judgement = judged(written);
+    const change =
+      values.since === undefined ? undefined : changeFromBaseline(written, values.since, { scheme, machine, assume });
+    if (!values.json) {
+      const text = judgementText(judgement, { written, digits, colour: io.colour, others });
+      return change === undefined ? text : text + changeText(change, digits);
+    }
+    const text = `${format(judgement.judged, { digits })}: ${judgement.zone}`;
+    return `${JSON.stringify({ ...extra, written, text, ...judgement, ...(change && { change }), others: others.map((one) => one.scheme) })}\n`;
+  };
+  if (positionals.length > 0) {
+    await io.out(answer(positionals.join(" ")));
+    return exitCodes.done;
+  }
+  if (io.piped === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: 'a reading, as in veladis judge "4.1 mm/s rms"',
+      received: "none",
+    });
+  }
+  const { linesOf } = await import("../lines");
+  let refused = 0;
+  for await (const { number, text } of linesOf(io.piped)) {
+    if (text.trim() === "" || text.startsWith("#")) continue;
+    try {
+      if (values.json) await io.out(answer(text, { line: number }));
+      else await io.out(lineText(text.trim(), judged(text.trim()), digits));
+    } catch (error) {
+      refused++;
+      io.err(failureText(error, values.json, { line: number }));
+    }
+  }
+  return refused > 0 && !values["keep-going"] ? exitCodes.refused : exitCodes.done;
+}
+
+/** A judgement on one line, for many readings. */
+function lineText(written: string, judgement: Judgement, digits: number): string {
+  const { zone, word, limit, margin, verified, standard, edition, assumedFacts } = judgement;
+  const assumed = assumedFacts.length === 0 ? "" : `; assumed: ${assumedFacts.join("; ")}`;
+  const next = `${limit.name} ${significant(limit.value, digits)} ${limit.unit} ${limit.detector}`;
+  const known = verified ? "" : ", FROM MEMORY";
+  return `${written}: ${zone}${word === zone ? "" : `, ${word}`}; ${next} (${margin.decibels.toFixed(1)} dB); ${standard} (${edition})${known}${assumed}\n`;
+}
+
+/** Judges one reading, or lines of readings, of one machine. */
+export const judgeCommand: Command = { help, run };

@@ -1,0 +1,68 @@
+import { finite, nearest, shown, VeladisError } from "../core/index";
+import { type Fact, facts, isNumberFact } from "./facts";
+import type { Interval } from "./interval";
+
+/** Refuses names that an object may not have. */
+export function checkKeys(given: object, allowed: readonly string[], where: string): void {
+  for (const name of Object.keys(given)) {
+    if (allowed.includes(name)) continue;
+    throw new VeladisError("unknown-option", {
+      expected: `a part of ${where}`,
+      received: shown(name),
+      didYouMean: nearest(name, allowed),
+      allowed,
+    });
+  }
+}
+
+/** The value itself if it is an object and no array. */
+export function checkedObject(given: unknown, what: string): Record<string, unknown> {
+  if (typeof given === "object" && given !== null && !Array.isArray(given)) return given as Record<string, unknown>;
+  throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
+}
+
+/** The value itself if it is an array with something in it. */
+export function checkedList(given: unknown, what: string): readonly unknown[] {
+  if (Array.isArray(given) && given.length > 0) return given;
+  throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
+}
+
+function checkInterval(given: unknown, where: string): void {
+  const interval = checkedObject(given, `${where}: a range such as { above: 15, to: 300 }`) as Interval;
+  checkKeys(interval, ["from", "above", "to", "below", "oneOf"], `the range in ${where}`);
+  for (const [bound, value] of Object.entries(interval)) {
+    if (bound === "oneOf")
+      for (const one of checkedList(value, `${where}: a list of numbers`)) finite(one as number, where);
+    else finite(value, `${where}: a finite bound`);
+  }
+  const { from, above, to, below } = interval;
+  const low = from ?? above ?? Number.NEGATIVE_INFINITY;
+  const high = to ?? below ?? Number.POSITIVE_INFINITY;
+  const twice = (from !== undefined && above !== undefined) || (to !== undefined && below !== undefined);
+  if (!twice && (low < high || (low === high && from !== undefined && to !== undefined))) return;
+  throw new VeladisError("out-of-range", {
+    expected: `${where}: one lower bound below one upper bound`,
+    received: shown(JSON.stringify(given)),
+  });
+}
+
+/**
+ * Refuses what is no condition on a machine.
+ *
+ * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range`
+ */
+export function checkCondition(given: unknown, where: string): void {
+  const condition = checkedObject(given, `${where}: facts such as { support: "rigid" }`);
+  checkKeys(condition, Object.keys(facts), `the facts in ${where}`);
+  for (const [fact, wanted] of Object.entries(condition)) {
+    const what = `${fact} in ${where}`;
+    if (isNumberFact(fact as Fact)) checkInterval(wanted, what);
+    else {
+      const list = typeof wanted === "string" ? [wanted] : checkedList(wanted, `${what}: a label, or a list of labels`);
+      for (const label of list) {
+        if (typeof label === "string" && label.trim() !== "") continue;
+        throw new VeladisError("wrong-type", { expected: `${what}: a label`, received: shown(label) });
+      }
+    }
+  }
+}

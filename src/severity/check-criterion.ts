@@ -1,0 +1,106 @@
+import { readingType } from "../amplitude/index";
+import { positive, shown, text, VeladisError } from "../core/index";
+import { checkCondition, checkedObject, checkKeys } from "./check-condition";
+import type { SpeedLaw } from "./scheme";
+
+const sourceKeys = ["title", "where", "provenance", "page", "note"] as const;
+const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "when"] as const;
+
+/** Refuses a source that does not say what was read and how. */
+export function checkSource(given: unknown, where: string): void {
+  const source = checkedObject(given, `${where}: a source with title and provenance`);
+  checkKeys(source, sourceKeys, `the source in ${where}`);
+  for (const [name, value] of Object.entries(source))
+    text(value as string, `${where}: the ${name} of the source, as text`);
+  text(source.title as string, `${where}: the title of the source, as text`);
+  const { provenance } = source;
+  if (provenance === "published" || provenance === "memory") return;
+  throw new VeladisError("unknown-option", {
+    expected: `${where}: how the source is known`,
+    received: shown(provenance),
+    allowed: ["published", "memory"],
+  });
+}
+
+/** Refuses a measuring band that is none. */
+export function checkBand(given: unknown, where: string): void {
+  if (Array.isArray(given) && given.length === 2) {
+    const [low, high] = given;
+    if (positive(low, `${where}: a band in hertz`) < positive(high, `${where}: a band in hertz`)) return;
+  }
+  throw new VeladisError("out-of-range", {
+    expected: `${where}: a band [low, high] in hertz`,
+    received: shown(JSON.stringify(given)),
+  });
+}
+
+/** A limit as numbers to compare: what it grows with, and where it stops. */
+function sizeOf(limit: unknown, where: string): [number, number] {
+  if (typeof limit === "number") return [positive(limit, `${where}: a limit above zero`), Number.POSITIVE_INFINITY];
+  const law = checkedObject(limit, `${where}: a number, { rootOf, atMost? } or null`) as unknown as SpeedLaw;
+  checkKeys(law, ["rootOf", "atMost"], `the law of speed in ${where}`);
+  const most =
+    law.atMost === undefined ? Number.POSITIVE_INFINITY : positive(law.atMost, `${where}: atMost above zero`);
+  return [positive(law.rootOf, `${where}: rootOf above zero`), most];
+}
+
+function checkAscending(limits: Record<string, unknown>, names: readonly string[], where: string): void {
+  const present = names.filter((name) => limits[name] !== undefined && limits[name] !== null);
+  if (present.length === 0)
+    throw new VeladisError("missing-fact", {
+      expected: `${where}: one limit or more`,
+      received: "none",
+      allowed: names,
+    });
+  present.reduce<[number, number] | undefined>((before, name) => {
+    const limit = limits[name];
+    const size = sizeOf(limit, `${name} in ${where}`);
+    const mixed = before !== undefined && typeof limit !== typeof limits[present[0] as string];
+    if (before === undefined || (!mixed && size[0] > before[0] && size[1] >= before[1])) return size;
+    throw new VeladisError("out-of-range", {
+      expected: `${where}: ascending limits, all numbers or all laws of speed`,
+      received: `${name} ${shown(JSON.stringify(limit))} not above the one before`,
+    });
+  }, undefined);
+}
+
+/**
+ * Refuses what is no criterion with limits of these names.
+ *
+ * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range`, `unknown-unit`, `unknown-detector`,
+ *   `missing-detector`, `missing-fact`
+ */
+export function checkCriterion(given: unknown, names: readonly string[], where: string): void {
+  const criterion = checkedObject(given, `${where}: a criterion with as, limits and source`);
+  checkKeys(criterion, criterionKeys, where);
+  const as = text(criterion.as as string, `${where}: a reading type such as "mm/s rms"`);
+  if (readingType(as) !== as || as.startsWith("dB")) {
+    throw new VeladisError("syntax", {
+      expected: `${where}: a linear reading type in its plain spelling`,
+      received: shown(as),
+      ...(!readingType(as).startsWith("dB") && { didYouMean: [readingType(as)] }),
+    });
+  }
+  const limits = checkedObject(criterion.limits, `${where}: limits by name`);
+  checkKeys(limits, names, `the limits of ${where}`);
+  checkAscending(limits, names, where);
+  if (criterion.source === undefined) {
+    throw new VeladisError("missing-fact", { expected: `${where}: the source of the limits`, received: "none" });
+  }
+  checkSource(criterion.source, where);
+  const sources = checkedObject(criterion.limitSources ?? {}, `${where}: sources by name of the limit`);
+  checkKeys(sources, names, `the sources of limits of ${where}`);
+  for (const [name, source] of Object.entries(sources)) checkSource(source, `${name} in ${where}`);
+  if (criterion.ceilings !== undefined) {
+    const ceilings = checkedObject(criterion.ceilings, `${where}: ceilings for alarm and trip`);
+    checkKeys(ceilings, ["alarm", "trip", "source"], `the ceilings of ${where}`);
+    positive(ceilings.alarm as number, `${where}: a ceiling above zero`);
+    positive(ceilings.trip as number, `${where}: a ceiling above zero`);
+    checkSource(ceilings.source, where);
+  }
+  if (criterion.band !== undefined) checkBand(criterion.band, where);
+  if (criterion.when !== undefined) {
+    checkCondition(criterion.when, where);
+    checkKeys(criterion.when as object, ["speed"], `when a criterion applies, in ${where}`);
+  }
+}

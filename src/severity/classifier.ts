@@ -1,0 +1,187 @@
+import { type Amplitude, type Assumption, convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
+import { finite, nonNegative, shown, VeladisError } from "../core/index";
+import { type Frequency, hertz } from "../frequency/index";
+import { checkPlace } from "./check-place";
+import { type Assume, classOf, type MachineRef } from "./class-of";
+import { type SchemeKind, type Zone, zonesBetween } from "./kinds";
+import { amplitudeIn, type Limit, limitsOf } from "./limit";
+import { type Applied, appliedCriteria } from "./reading-for";
+import type { Scheme } from "./scheme";
+import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
+import { raised } from "./tolerance";
+
+/** A judge of many readings of one machine in one reading type. */
+export interface Classifier<K extends SchemeKind = SchemeKind> {
+  /** The zone of a value in `from`; the same as {@link classify} gives. Nothing is allocated. */
+  (value: number): Zone<K>;
+  /** The zones, best first; an index into this list is what `index` and `array` give. */
+  readonly zones: readonly Zone<K>[];
+  /** The limits between them in `from`, where several criteria apply the lowest. */
+  readonly limits: readonly number[];
+  readonly from: string;
+  readonly scheme: string;
+  readonly assumed: readonly Assumption[];
+  readonly assumedFacts: readonly string[];
+  readonly verified: boolean;
+  /** The number of the zone of a value, 0 for the best. */
+  index(value: number): number;
+  /**
+   * The number of the zone of every value, into a new array or into `target`.
+   *
+   * @throws {@link VeladisError} `length-mismatch`, `wrong-type`, or as for one value with the index named
+   */
+  array(values: Float64Array, target?: Uint8Array): Uint8Array;
+}
+
+/** What {@link classifier} can be told besides. */
+export interface ClassifierOptions {
+  /** The frequency of the vibration, where the table limits another quantity, or others too. */
+  readonly at?: Frequency;
+  readonly crestFactor?: number;
+  readonly assume?: Assume;
+}
+
+/** The highest value of each zone but the worst, in the reader's type: over all criteria the lowest. */
+function boundsOf(
+  applied: readonly Applied[],
+  limits: readonly (readonly Limit[])[],
+  from: string,
+  crestFactor?: number,
+): { exact: number[]; bounds: number[] } {
+  const count = limits[0]?.length ?? 0;
+  const inReaders = (value: number, { criterion, reading }: Applied): number => {
+    const standard = { ...amplitudeIn(criterion.as, value), hertz: reading.hertz };
+    const mine = convertAmplitude(standard, from, crestFactor === undefined ? {} : { crestFactor });
+    return mine.level?.decibels ?? mine.value;
+  };
+  const least = (change: (value: number) => number): number[] =>
+    Array.from({ length: count }, (_, k) =>
+      Math.min(...applied.map((one, i) => inReaders(change(((limits[i] as readonly Limit[])[k] as Limit).value), one))),
+    );
+  return { exact: least((value) => value), bounds: least(raised) };
+}
+
+function refuse(value: number, isLevel: boolean, where = ""): never {
+  if (isLevel) finite(value, `a level in dB${where}`);
+  else nonNegative(value, `an amplitude of zero or more${where}`);
+  throw new VeladisError("not-finite", { expected: `a finite number${where}`, received: shown(value) });
+}
+
+/** The number of the zone of a value, and of every value of an array, by up to three bounds without a loop. */
+function compiled(bounds: readonly number[], lowest: number, isLevel: boolean) {
+  const [a = Number.MAX_VALUE, b = Number.MAX_VALUE, c = Number.MAX_VALUE] = bounds;
+  const highest = Number.MAX_VALUE;
+  const few = bounds.length <= 3;
+  const more = bounds.slice(3);
+  const index = (value: number): number => {
+    if (!(value >= lowest && value <= highest)) refuse(value, isLevel);
+    if (value <= a) return 0;
+    if (value <= b) return 1;
+    if (value <= c) return 2;
+    let at = 3;
+    for (const bound of more) if (value > bound) at++;
+    return at;
+  };
+  const array = (values: Float64Array, target = new Uint8Array(values.length)): Uint8Array => {
+    checkArrays(values, target);
+    let fit = true;
+    for (let i = 0; i < values.length; i++) {
+      const value = values[i] as number;
+      fit = fit && value >= lowest && value <= highest;
+      target[i] = (value > a ? 1 : 0) + (value > b ? 1 : 0) + (value > c ? 1 : 0);
+    }
+    if (!fit) refuseFirst(values, lowest, isLevel);
+    if (!few) for (let i = 0; i < values.length; i++) target[i] = index(values[i] as number);
+    return target;
+  };
+  return { index, array };
+}
+
+function refuseFirst(values: Float64Array, lowest: number, isLevel: boolean): void {
+  const i = values.findIndex((value) => !(value >= lowest && value <= Number.MAX_VALUE));
+  refuse(values[i] as number, isLevel, ` at index ${i}`);
+}
+
+function checkArrays(values: Float64Array, target: Uint8Array): void {
+  if (!(values instanceof Float64Array && target instanceof Uint8Array)) {
+    throw new VeladisError("wrong-type", {
+      expected: "a Float64Array of readings and a Uint8Array for the zones",
+      received: shown(values instanceof Float64Array ? target : values),
+    });
+  }
+  if (values.length === target.length) return;
+  throw new VeladisError("length-mismatch", {
+    expected: `a destination of ${values.length} elements`,
+    received: `one of ${target.length}`,
+  });
+}
+
+/** One of the reading type, as a reading; a level of 0 dB. */
+function sample(from: string, at: Frequency | undefined): Amplitude {
+  const type = readingType(from);
+  const one = parseAmplitude(type.startsWith("dB") ? `0 ${type}` : `1 ${type}`);
+  return at === undefined ? one : { ...one, hertz: hertz(at) };
+}
+
+/**
+ * A judge of readings compiled once, for many values of one machine.
+ *
+ * Called with a number it gives the zone that {@link classify} gives for the same reading, without allocating;
+ * `.index` gives its number, `.array` the numbers for a Float64Array.
+ *
+ * @param scheme - the id of a built-in scheme, or a scheme
+ * @param machine - the machine, as data or in words
+ * @param from - what the values are written in, e.g. `"in/s pk"`
+ * @param options - `at`, `crestFactor`, `assume` as for {@link classify}
+ * @throws {@link VeladisError} as {@link classify}; later, for a value that is no amplitude, `negative`,
+ *   `not-a-number`, `not-finite`
+ * @example
+ * ```ts
+ * import { classifier } from "veladis/severity";
+ *
+ * const judge = classifier("iso-10816-3-2009", "group 2 rigid", "mm/s rms");
+ * judge(2.8); // => "B"
+ * judge(2.9); // => "C"
+ * judge.zones; // => ["A", "B", "C", "D"]
+ * judge.limits; // => [1.4, 2.8, 4.5]
+ * [...judge.array(Float64Array.of(1, 2, 3, 5))]; // => [0, 1, 2, 3]
+ * ```
+ */
+export function classifier<const S extends SchemeRef>(
+  scheme: S,
+  machine: MachineRef,
+  from: string,
+  options: ClassifierOptions = {},
+): Classifier<KindOf<S>> {
+  const { at, crestFactor, assume } = options;
+  const table: Scheme = schemeOf(scheme);
+  const reading = sample(from, at);
+  const { chosen, facts, assumed: assumedFacts } = classOf(table, machine, assume);
+  checkPlace(table, facts, [reading]);
+  const { applied } = appliedCriteria(chosen, [reading], facts, crestFactor);
+  const limits = applied.map(({ criterion }) => limitsOf(table, criterion, facts.speed as number | undefined));
+  const type = readingType(from);
+  const { exact, bounds } = boundsOf(applied, limits, type, crestFactor);
+  const names = (limits[0] as Limit[]).map(({ name }) => name);
+  const zones = Object.freeze(zonesBetween(table.kind, names, table.grades ?? [])) as readonly Zone[];
+  const isLevel = reading.level !== undefined;
+  const { index, array } = compiled(bounds, isLevel ? -Number.MAX_VALUE : 0, isLevel);
+  const options_ = crestFactor === undefined ? {} : { crestFactor };
+  const assumed = [
+    ...new Set(applied.flatMap((one) => convertAmplitude(one.reading, one.criterion.as, options_).assumed)),
+  ];
+  const judge = (value: number): Zone => zones[index(value)] as Zone;
+  return Object.freeze(
+    Object.assign(judge, {
+      zones,
+      limits: Object.freeze(exact),
+      from: type,
+      scheme: table.id,
+      assumed: Object.freeze(assumed),
+      assumedFacts,
+      verified: limits.flat().every(({ verified }) => verified),
+      index,
+      array,
+    }),
+  ) as Classifier<KindOf<S>>;
+}

@@ -1,0 +1,26 @@
+import { type Fact, facts, isNumberFact } from "./facts";
+import { type Interval, intervalText } from "./interval";
+import type { Condition, MachineClass } from "./scheme";
+
+/** The labels that a condition on a word admits. */
+export function labels(wanted: string | readonly string[]): readonly string[] {
+  return typeof wanted === "string" ? [wanted] : wanted;
+}
+
+/** What tells a class from the others of its scheme: its labels, and where it has none the facts that decide. */
+export function conditionOf({ named, by, when }: MachineClass): Condition {
+  return { ...named, ...when, ...(named === undefined && by) };
+}
+
+/** A condition in words: `"group 2, support rigid"`. */
+export function conditionText(condition: Condition): string {
+  return (Object.keys(condition) as Fact[])
+    .map((fact) => {
+      const entry = facts[fact];
+      const wanted = condition[fact];
+      if (!isNumberFact(fact) || !("unit" in entry)) return `${fact} ${labels(wanted as string).join(" or ")}`;
+      const range = intervalText(wanted as Interval, entry.unit);
+      return `${fact === "shaftHeight" ? "shaft height" : fact} ${range}`;
+    })
+    .join(", ");
+}

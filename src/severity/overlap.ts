@@ -1,0 +1,39 @@
+import { type Fact, isNumberFact } from "./facts";
+import { contains, type Interval } from "./interval";
+import { folded } from "./label";
+import { labels } from "./machine-class";
+import type { Condition, MachineClass } from "./scheme";
+
+function edges({ from, above, to, below }: Interval): number[] {
+  return [from, above, to, below].filter((edge) => edge !== undefined);
+}
+
+/** True when a number lies in both ranges. Between their edges nothing changes, so edges and points between are enough. */
+function intervalsMeet(a: Interval, b: Interval): boolean {
+  const single = a.oneOf ?? b.oneOf;
+  if (single !== undefined) return single.some((value) => contains(a, value) && contains(b, value));
+  const points = [...edges(a), ...edges(b)].sort((x, y) => x - y);
+  if (points.length === 0) return true;
+  const between = points.slice(1).map((point, i) => (point + (points[i] as number)) / 2);
+  const beyond = [(points[0] as number) / 2, (points[points.length - 1] as number) * 2];
+  return [...points, ...between, ...beyond].some((value) => contains(a, value) && contains(b, value));
+}
+
+/** True when a machine can meet both conditions. */
+export function conditionsMeet(a: Condition, b: Condition): boolean {
+  return (Object.keys(a) as Fact[]).every((fact) => {
+    const one = a[fact];
+    const other = b[fact];
+    if (one === undefined || other === undefined) return true;
+    if (isNumberFact(fact)) return intervalsMeet(one as Interval, other as Interval);
+    const others = labels(other as string).map(folded);
+    return labels(one as string).some((label) => others.includes(folded(label)));
+  });
+}
+
+/** True when one machine can belong to both classes, by their labels or by the facts that decide. */
+export function classesMeet(a: MachineClass, b: MachineClass): boolean {
+  const byLabel = conditionsMeet({ ...a.named, ...a.when }, { ...b.named, ...b.when });
+  if (a.by === undefined || b.by === undefined) return byLabel;
+  return byLabel || conditionsMeet({ ...a.by, ...a.when }, { ...b.by, ...b.when });
+}

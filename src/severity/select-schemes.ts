@@ -1,0 +1,178 @@
+import { factsOfMachine, type MachineRef } from "./class-of";
+import { facts as factTable } from "./facts";
+import { type Fit, fitOf, type MissingFact } from "./fit";
+import type { SchemeKind } from "./kinds";
+import { namesOf } from "./limit";
+import type { KnownFacts } from "./machine";
+import { conditionOf, conditionText } from "./machine-class";
+import { machineTypes } from "./machine-types";
+import { applies } from "./reading-for";
+import type { Condition, MachineClass, Scheme } from "./scheme";
+import { builtInSchemes } from "./schemes/index";
+import { assumptionsFor, severestOf } from "./severest";
+
+/** A scheme that is for the machine, best first. */
+export interface Candidate {
+  readonly scheme: string;
+  readonly standard: string;
+  readonly edition: string;
+  readonly kind: SchemeKind;
+  /** `applies`: all is known. `assumes`: the lowest limits are taken for facts not given. `asks`: facts are missing. */
+  readonly status: "applies" | "assumes" | "asks";
+  /** Why it applies, in words. */
+  readonly reason: string;
+  /** Facts not given, with the question to the owner. */
+  readonly missing: readonly MissingFact[];
+  /** What was taken for facts not given, in words. */
+  readonly assumed: readonly string[];
+  /** The class decided for or assumed; left out while facts are missing. */
+  readonly machineClass?: Condition;
+  /** False where any limit of the class, or of the table while it is open, is from memory. */
+  readonly verified: boolean;
+  readonly withdrawn: boolean;
+  readonly replacedBy?: string;
+}
+
+/** A scheme that is not for the machine, with the reason. */
+export interface Excluded {
+  readonly scheme: string;
+  readonly standard: string;
+  readonly edition: string;
+  readonly reason: string;
+}
+
+/** What {@link selectSchemes} found. */
+export interface Selection {
+  /** Best first: the kind asked for, editions in force, tables for just this machine, complete facts. */
+  readonly candidates: readonly Candidate[];
+  /** Schemes that are for other machines, other sizes or speeds, another place or another purpose. */
+  readonly excluded: readonly Excluded[];
+  /** Every fact that any candidate misses, most often missed first. */
+  readonly missing: readonly MissingFact[];
+}
+
+const always = ["type", "place", "condition"] as const;
+
+function ask(fact: (typeof always)[number], allowed: readonly string[]): MissingFact {
+  return { fact, ask: factTable[fact].ask, allowed };
+}
+
+/** Facts that no class asks for and yet decide whether the scheme is the right one. */
+function missingOfScope({ machines, place, kind }: Scheme, known: KnownFacts): MissingFact[] {
+  return [
+    ...(machines !== undefined && known.type === undefined ? [ask("type", Object.keys(machineTypes))] : []),
+    ...(place === "shaft" && known.place === undefined ? [ask("place", ["housing", "shaft"])] : []),
+    ...(kind === "acceptance" && known.condition === undefined ? [ask("condition", ["new", "in service"])] : []),
+  ];
+}
+
+function isVerified(scheme: Scheme, classes: readonly MachineClass[], known: KnownFacts): boolean {
+  return classes
+    .flatMap(({ criteria }) => criteria.filter((criterion) => applies(criterion, known) !== false))
+    .every(({ source, limitSources }) =>
+      namesOf(scheme).every((name) => (limitSources?.[name] ?? source).provenance === "published"),
+    );
+}
+
+function reasonFor(scheme: Scheme, known: KnownFacts, chosen: MachineClass | undefined): string {
+  const { type, condition } = known;
+  const who = type === undefined ? "any machine of its scope" : `a ${type}`;
+  const when = scheme.kind === "acceptance" ? "acceptance test" : (condition ?? "in service");
+  const where = scheme.place === "shaft" ? "readings of the shaft" : "readings on the housing";
+  const which = chosen === undefined ? "" : conditionText(conditionOf(chosen));
+  return `${who}, ${when}, ${where}: ${scheme.scope}${which && `; class: ${which}`}`;
+}
+
+function candidateOf(scheme: Scheme, fit: Fit): Candidate {
+  const scope = missingOfScope(scheme, fit.facts);
+  const severest = fit.chosen === undefined ? severestOf(scheme, fit) : undefined;
+  const chosen = fit.chosen ?? severest;
+  const missing = [...scope, ...fit.missing.filter(({ fact }) => scope.every((one) => one.fact !== fact))];
+  const asks = scope.length > 0 || chosen === undefined;
+  return {
+    scheme: scheme.id,
+    standard: scheme.standard,
+    edition: scheme.edition,
+    kind: scheme.kind,
+    status: asks ? "asks" : severest === undefined ? "applies" : "assumes",
+    reason: reasonFor(scheme, fit.facts, chosen),
+    missing,
+    assumed: [...fit.assumed, ...(severest === undefined ? [] : assumptionsFor(severest, fit.missing))],
+    ...(chosen !== undefined && { machineClass: conditionOf(chosen) }),
+    verified: isVerified(scheme, chosen === undefined ? fit.open : [chosen], fit.facts),
+    withdrawn: scheme.status === "withdrawn",
+    ...(scheme.replacedBy !== undefined && { replacedBy: scheme.replacedBy }),
+  };
+}
+
+/** What orders candidates, most important first; less is better. */
+function order(scheme: Scheme, candidate: Candidate, known: KnownFacts): number[] {
+  const wanted = known.condition === "new" ? scheme.kind === "acceptance" : scheme.kind !== "acceptance";
+  const standing = scheme.status === "guide" || scheme.orientation ? 2 : scheme.status === "withdrawn" ? 1 : 0;
+  return [
+    wanted ? 0 : 1,
+    scheme.kind === "grades" ? 1 : 0,
+    known.place === undefined && scheme.place === "shaft" ? 1 : 0,
+    standing,
+    candidate.status === "asks" ? 1 : 0,
+    scheme.machines?.length ?? 99,
+    candidate.status === "assumes" ? 1 : 0,
+    -Number.parseInt(/\d{4}/.exec(scheme.edition)?.[0] ?? "0", 10),
+  ];
+}
+
+function compared(a: readonly number[], b: readonly number[]): number {
+  const at = a.findIndex((value, i) => value !== b[i]);
+  return at < 0 ? 0 : (a[at] as number) - (b[at] as number);
+}
+
+/**
+ * Which tables are for a machine, best first, each with the reason, and what is missing; and which are not, and why.
+ *
+ * Nothing is guessed silently: a fact that a table needs and was not given is asked for in `missing`; where the
+ * lowest limits are a sensible stand-in, the candidate says what it `assumes`. The support may be given by
+ * `naturalFrequency` and `speed` (see {@link supportOf}).
+ *
+ * @param nameplate - the machine, as data or in words; `place` and `condition` narrow the choice
+ * @param schemes - the schemes to choose from; the built-in ones if not given
+ * @throws {@link VeladisError} for facts that are none, as {@link classify}; never for missing ones
+ * @example
+ * ```ts
+ * import { selectSchemes } from "veladis/severity";
+ *
+ * const { candidates, excluded, missing } = selectSchemes("fan 90 kW 1480 r/min rigid, in service, housing");
+ * candidates[0]?.scheme; // => "iso-14694-2003"
+ * candidates[0]?.missing.map((one) => one.fact); // => ["category"]
+ * excluded.find((one) => one.scheme === "iso-10816-3-2009")?.reason;
+ * // => "a fan below 300 kW: ISO 14694, not ISO 10816-3"
+ * missing[0]?.allowed; // => ["BV-1", "BV-2", "BV-3", "BV-4", "BV-5"]
+ * ```
+ */
+export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] = builtInSchemes): Selection {
+  const known = factsOfMachine(nameplate);
+  const found: { candidate: Candidate; order: number[] }[] = [];
+  const excluded: Excluded[] = [];
+  for (const scheme of schemes) {
+    const fit = fitOf(scheme, known);
+    const { id, standard, edition } = scheme;
+    if (fit.misfit !== undefined) {
+      const { expected, received, reason } = fit.misfit;
+      excluded.push({ scheme: id, standard, edition, reason: reason ?? `for ${expected}; this machine: ${received}` });
+    } else {
+      const candidate = candidateOf(scheme, fit);
+      found.push({ candidate, order: order(scheme, candidate, known) });
+    }
+  }
+  const candidates = found.sort((a, b) => compared(a.order, b.order)).map(({ candidate }) => candidate);
+  const missing = new Map<string, { fact: MissingFact; times: number }>();
+  for (const fact of candidates.flatMap((one) => one.missing)) {
+    const known = missing.get(fact.fact);
+    const allowed = [...new Set([...(known?.fact.allowed ?? []), ...(fact.allowed ?? [])])];
+    missing.set(fact.fact, {
+      fact: { ...fact, ...(allowed.length > 0 && { allowed }) },
+      times: (known?.times ?? 0) + 1,
+    });
+  }
+  const asked = [...missing.values()].sort((a, b) => b.times - a.times).map(({ fact }) => fact);
+  return { candidates, excluded, missing: asked };
+}
