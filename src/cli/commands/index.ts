@@ -12,4 +12,12 @@ export const commands = {
     summary: "a reading in other units, detectors and quantities (the word convert may be left out)",
     load: async () => (await import("./convert")).convertCommand,
   },
+  judge: {
+    summary: "the zone a reading is in, by the published table that is for the machine",
+    load: async () => (await import("./judge")).judgeCommand,
+  },
+  schemes: {
+    summary: "the tables of limits, with how far each is known, and which are for a machine",
+    load: async () => (await import("./schemes")).schemesCommand,
+  },
 } as const satisfies Record<string, CommandEntry>;
