@@ -16,6 +16,8 @@ export {
 export {
   type Detector,
   type DetectorEntry,
+  type DetectorFacts,
+  detectorFacts,
   detectorSymbol,
   detectors,
 } from "./detectors/index";
@@ -24,9 +26,11 @@ export {
   type Quantity,
   quantities,
   type Unit,
+  type UnitFacts,
   type UnitQuantities,
   type UnitSpelling,
   type UnitSymbol,
+  unitFacts,
   unitSymbol,
   units,
 } from "./units/index";

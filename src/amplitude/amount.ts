@@ -23,15 +23,15 @@ const FORM = 'a share such as "3 %" or an amount such as "0.02 in/s pk"';
  */
 export function amountOf(written: string, of: string | Amplitude): number {
   const whole = typeof of === "string" ? parseAmplitude(of) : of;
-  const [digits, rest] = (typeof written === "string" && splitNumeral(written.trim())) || [];
-  if (digits === undefined || rest === "") {
-    throw new VeladisError(rest === "" || typeof written === "number" ? "missing-unit" : "syntax", {
+  const [digits, rest] = splitNumeral(String(written).trim());
+  if (digits === "" || rest === "") {
+    throw new VeladisError(digits === "" ? "syntax" : "missing-unit", {
       expected: FORM,
       received: shown(written),
     });
   }
   const number = nonNegative(numeral(digits), "an amount of zero or more");
-  if (/^(%|percent|per cent)$/i.test(rest as string)) return (whole.value * number) / 100;
+  if (/^(%|percent|per cent)$/i.test(rest)) return (whole.value * number) / 100;
   const at = whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } };
   return convertAmplitude(text(written, FORM), `${whole.unit} ${whole.detector}`, at).value;
 }

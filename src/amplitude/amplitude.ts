@@ -51,8 +51,8 @@ export function parseAmplitude(reading: string): Amplitude {
       received: shown(reading),
     });
   const [subject, at, ...more] = written.split(/\s+at(?:\s+|$)|\s*@\s*/i);
-  const [value, type] = splitNumeral(subject as string) ?? [];
-  if (value === undefined || type === undefined || more.length > 0) {
+  const [value, type] = splitNumeral(subject as string);
+  if (value === "" || more.length > 0) {
     throw new VeladisError("syntax", {
       expected: FORM,
       received: shown(reading),

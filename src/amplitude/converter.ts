@@ -56,8 +56,8 @@ function elementwise(one: (value: number) => number, source: Float64Array, targe
  * A conversion compiled once, for many values.
  *
  * Called with a number it gives the same answer as {@link convert}, bit for bit. `.array` multiplies every element
- * of a Float64Array by `.factor`, which may differ in the last bit from dividing by an exact ratio. In place,
- * nothing is overwritten when a value is refused; into another array, its contents are then undefined.
+ * of a Float64Array by `.factor`, which may differ in the last bit from dividing by an exact ratio. When a value is
+ * refused, the elements before it are converted, it and those behind it are as they were.
  *
  * @param from - what the values are written in
  * @param to - what they shall be written in
@@ -102,19 +102,16 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
   const { num, den } = factor;
   const k = num / den;
   // A division takes several times as long as a product, so it is done only where it keeps an exact ratio exact.
+  // For an infinity, `result - result * 0` is NaN: one comparison refuses all that is no amplitude.
   const one =
     den === 1
       ? (value: number): number => {
           const result = value * k;
-          return typeof value === "number" && result > 0 && result <= Number.MAX_VALUE
-            ? result
-            : scaledWithCare(value, factor);
+          return typeof value === "number" && result - result * 0 > 0 ? result : scaledWithCare(value, factor);
         }
       : (value: number): number => {
           const result = (value * num) / den;
-          return typeof value === "number" && result > 0 && result <= Number.MAX_VALUE
-            ? result
-            : scaledWithCare(value, factor);
+          return typeof value === "number" && result - result * 0 > 0 ? result : scaledWithCare(value, factor);
         };
   return Object.freeze(
     Object.assign(one, {

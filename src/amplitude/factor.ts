@@ -1,20 +1,12 @@
 import { shown, VeladisError } from "../core/index";
 import { hertz } from "../frequency/index";
 import type { Pair } from "./pair";
-import { typeText } from "./reading-type";
 import type { ConvertOptions } from "./types";
 
 /** A conversion between two linear kinds: multiply by `num`, then divide by `den`. One of the two may be 1. */
 export interface Factor {
   readonly num: number;
   readonly den: number;
-}
-
-function missingFrequency({ from, to }: Pair): VeladisError {
-  return new VeladisError("missing-frequency", {
-    expected: `a frequency, since ${from.quantity} becomes ${to.quantity}, as in "at 1500 r/min"`,
-    received: `${shown(typeText(from))} to ${shown(typeText(to))} without one`,
-  });
 }
 
 /** Factor by the ratios of a sine wave at one frequency; exact integers as long as nothing irrational enters. */
@@ -27,19 +19,14 @@ function sineFactor({ steps, num, den, exact, factor }: Pair, hz: number): Facto
 
 /** Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak. */
 function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number): Factor {
+  const received = shown(crestFactor);
   if (!(crestFactor >= 1 && crestFactor < Number.POSITIVE_INFINITY)) {
-    throw new VeladisError("out-of-range", {
-      expected: "a crest factor (peak over RMS) of 1 or more",
-      received: shown(crestFactor),
-    });
+    throw new VeladisError("out-of-range", { expected: "a crest factor (peak over RMS) of 1 or more", received });
   }
-  const average = from.pi !== to.pi;
-  if (steps !== 0 || average) {
+  if (steps !== 0 || from.pi !== to.pi) {
     throw new VeladisError("not-a-sine", {
-      expected: average
-        ? "no crest factor with the rectified average, whose ratio is the form factor"
-        : "no crest factor when the quantity changes, since each quantity of a wave has its own",
-      received: `a crest factor of ${crestFactor} for ${shown(typeText(from))} to ${shown(typeText(to))}`,
+      expected: "a crest factor only between peak and RMS of one quantity",
+      received,
     });
   }
   const rootTwo = to.rootTwo - from.rootTwo;
@@ -55,7 +42,12 @@ function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number)
  */
 export function factorOf(pair: Pair, options: ConvertOptions | undefined): Factor {
   const at = options?.at;
-  if (at === undefined && pair.steps !== 0) throw missingFrequency(pair);
+  if (at === undefined && pair.steps !== 0) {
+    throw new VeladisError("missing-frequency", {
+      expected: `a frequency, as in "at 1500 r/min", since ${pair.from.quantity} becomes ${pair.to.quantity}`,
+      received: "none",
+    });
+  }
   const hz = at === undefined ? 1 : hertz(at);
   const crest = options?.crestFactor;
   return crest === undefined ? sineFactor(pair, hz) : crestFactored(pair, crest);

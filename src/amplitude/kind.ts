@@ -1,5 +1,15 @@
-import { memo, numeral, positive, shown, splitNumeral, text, VeladisError } from "../core/index";
-import { type Detector, detectors, findDetector, nearestDetectors } from "../detectors/index";
+import {
+  memo,
+  numeral,
+  positive,
+  shown,
+  splitNumeral,
+  text,
+  unknownName,
+  VeladisError,
+  type VeladisErrorCode,
+} from "../core/index";
+import { type Detector, detectors, findDetector, unknownDetector } from "../detectors/index";
 import { findUnit, type Quantity, quantities, type UnitSymbol, unitSymbol, units } from "../units/index";
 import { type LevelReferenceName, levelReferences } from "./references";
 
@@ -24,7 +34,7 @@ const LONGEST = 80;
 
 function kind(unit: UnitSymbol, detector: Detector, reference = 0): Kind {
   const { num, den, quantity } = units[unit];
-  const { sine } = detectors[detector];
+  const sine = detectors[detector];
   return {
     unit,
     detector,
@@ -39,28 +49,22 @@ function kind(unit: UnitSymbol, detector: Detector, reference = 0): Kind {
 }
 
 /** The last words that name a detector, and the words before them that name the unit. */
-function linearKind(words: readonly string[], written: string): Kind {
-  for (let at = Math.max(1, words.length - 4); at < words.length; at++) {
+function linearKind(words: readonly string[]): Kind {
+  for (let at = 1; at < words.length; at++) {
     const detector = findDetector(words.slice(at).join(" "));
     if (detector !== undefined) return kind(unitSymbol(words.slice(0, at).join(" ")), detector);
   }
-  const unit = words.slice(0, -1).join(" ");
+  const all = words.join(" ");
   const last = words[words.length - 1] as string;
-  if (findUnit(words.join(" ")) !== undefined || unit === "") {
-    if (findUnit(last) === undefined) unitSymbol(last);
+  if (words.length === 1 || findUnit(all) !== undefined) {
     throw new VeladisError("missing-detector", {
-      expected: `a detector after the unit, as in "${words.join(" ")} rms"`,
-      received: shown(written),
+      expected: `a detector after the unit, as in "${unitSymbol(all)} rms"`,
+      received: shown(all),
       allowed: Object.keys(detectors),
     });
   }
-  unitSymbol(unit);
-  throw new VeladisError("unknown-detector", {
-    expected: "a detector after the unit",
-    received: shown(last),
-    didYouMean: nearestDetectors(last),
-    allowed: Object.keys(detectors),
-  });
+  unitSymbol(all.slice(0, -last.length));
+  throw unknownDetector(last, "a detector after the unit");
 }
 
 const byName: ReadonlyMap<string, LevelReferenceName> = /* @__PURE__ */ new Map(
@@ -68,27 +72,24 @@ const byName: ReadonlyMap<string, LevelReferenceName> = /* @__PURE__ */ new Map(
 );
 
 /** The kind of a level, from the words behind "dB". */
-function levelKind(words: readonly string[], written: string): Kind {
-  const rest = words.slice(/^re[:f]?$/i.test(words[0] ?? "") ? 1 : words.length);
-  const last = findDetector(rest[rest.length - 1] ?? "");
-  if (last !== undefined && last !== "rms") {
-    throw new VeladisError("unknown-detector", {
-      expected: "a level of the RMS value, as decibel levels are defined",
-      received: shown(written),
-      allowed: ["rms"],
-    });
-  }
-  const reference = (last === undefined ? rest : rest.slice(0, -1)).join(" ");
-  const name = byName.get(reference.toLowerCase());
+function levelKind([re = "", ...words]: readonly string[], type: string): Kind {
+  const refusal = (code: VeladisErrorCode): VeladisError =>
+    unknownName(
+      code,
+      'a level of the RMS value with its reference, as in "dB re 1e-9 m/s"',
+      type,
+      byName,
+      levelReferences,
+    );
+  const detector = findDetector(words[words.length - 1] ?? "");
+  if (detector !== undefined) words.pop();
+  if (!/^re[:f]?$/i.test(re) || words.length === 0) throw refusal("missing-reference");
+  if ((detector ?? "rms") !== "rms") throw refusal("unknown-detector");
+  const written = words.join(" ");
+  const name = byName.get(written.toLowerCase());
   if (name !== undefined) return kind(levelReferences[name].unit, "rms", levelReferences[name].value);
-  const [value, unit] = splitNumeral(reference) ?? [];
-  if (value === undefined || unit === undefined || unit === "") {
-    throw new VeladisError(reference === "" ? "missing-reference" : "unknown-reference", {
-      expected: 'a level with its reference, as in "dB re 1e-9 m/s"',
-      received: shown(written),
-      allowed: Object.keys(levelReferences).map((known) => `dB re ${known}`),
-    });
-  }
+  const [value, unit] = splitNumeral(written);
+  if (value === "" || unit === "") throw refusal("unknown-reference");
   return kind(unitSymbol(unit), "rms", positive(numeral(value), "a reference above zero"));
 }
 
@@ -99,13 +100,12 @@ function levelKind(words: readonly string[], written: string): Kind {
  *   `missing-reference`, `unknown-reference`, `not-positive`
  */
 export const kindOf: (type: string) => Kind = /* @__PURE__ */ memo((type) => {
-  const written = text(type, FORM);
-  if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(type) });
-  const words = written
+  const [first = "", ...more] = text(type, FORM)
+    .slice(0, LONGEST + 1)
     .replace(/[()[\]_,]/g, " ")
     .trim()
     .split(/\s+/);
-  if (/^dB$/i.test(words[0] as string)) return levelKind(words.slice(1), written);
-  if (words[0] === "") throw new VeladisError("syntax", { expected: FORM, received: shown(type) });
-  return linearKind(words, written);
+  if (type.length > LONGEST || first === "")
+    throw new VeladisError("syntax", { expected: FORM, received: shown(type) });
+  return first.toLowerCase() === "db" ? levelKind(more, type) : linearKind([first, ...more]);
 });

@@ -1,5 +1,4 @@
 import { memo } from "../core/index";
-import { irrational } from "./constants";
 import { type Kind, kindOf } from "./kind";
 
 /** Two kinds, and the conversion between them as far as it needs no frequency. */
@@ -17,43 +16,42 @@ export interface Pair {
   readonly factor: number;
 }
 
-function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b);
+/** Binary places of the whole numbers below. */
+const PLACES = 112n;
+/** Pi and the square root of two times 2^112: a factor is formed in whole numbers and rounded at the end. */
+const PI = 0x3243f6a8885a308d313198a2e0370n;
+const ROOT_TWO = 0x16a09e667f3bcc908b2fb1366ea95n;
+
+/** The number times the base as often as the power says, or over it when the power is negative. */
+function timesPower(number: bigint, base: bigint, power: number): bigint {
+  if (power === 0) return number;
+  return power > 0
+    ? timesPower((number * base) >> PLACES, base, power - 1)
+    : timesPower((number << PLACES) / base, base, power + 1);
 }
 
-/** What rounding cut off the product: `a * b - product`, exactly (Dekker 1971). */
-function productError(a: number, b: number, product: number): number {
-  const split = 134217729; // 2^27 + 1
-  const aHigh = a * split - (a * split - a);
-  const bHigh = b * split - (b * split - b);
-  const aLow = a - aHigh;
-  const bLow = b - bHigh;
-  return aLow * bLow - (product - aHigh * bHigh - aLow * bHigh - aHigh * bLow);
-}
-
-/** `(nearest + rest) * num / den`, rounded once for all purposes. */
-function scaledConstant(nearest: number, rest: number, num: number, den: number): number {
-  const product = nearest * num;
-  const lost = productError(nearest, num, product) + rest * num;
-  const quotient = product / den;
-  const back = quotient * den;
-  return quotient + (product - back - productError(quotient, den, back) + lost) / den;
+function commonDivisor(a: bigint, b: bigint): bigint {
+  return b === 0n ? a : commonDivisor(b, a % b);
 }
 
 function pair(from: Kind, to: Kind): Pair {
   const steps = to.order - from.order;
   const power = to.pi - from.pi + steps;
   const rootTwo = to.rootTwo - from.rootTwo;
-  // Crossed out before multiplying, so that the products stay below 2^53 and exact.
-  const above = commonDivisor(from.num, to.num);
-  const below = commonDivisor(to.den, from.den);
-  const a = (from.num / above) * (to.den / below);
-  const b = (from.den / below) * (to.num / above);
-  const common = commonDivisor(a, b);
-  const [num, den] = [a / common, b / common];
-  const [nearest, rest] = irrational(power, rootTwo);
-  const exact = steps === 0 && power === 0 && rootTwo === 0;
-  return { from, to, steps, num, den, exact, factor: scaledConstant(nearest, rest, num, den) * 2 ** steps };
+  const above = BigInt(from.num) * BigInt(to.den);
+  const below = BigInt(from.den) * BigInt(to.num);
+  const common = commonDivisor(above, below);
+  const ratio = (above << (2n * PLACES)) / below;
+  const factor = timesPower(timesPower(ratio, PI, power), ROOT_TWO, rootTwo);
+  return {
+    from,
+    to,
+    steps,
+    num: Number(above / common),
+    den: Number(below / common),
+    exact: steps === 0 && power === 0 && rootTwo === 0,
+    factor: Number(factor) * 2 ** (steps - 224),
+  };
 }
 
 const fromText = /* @__PURE__ */ memo((from) => memo((to) => pair(kindOf(from), kindOf(to))));

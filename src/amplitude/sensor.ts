@@ -71,8 +71,8 @@ function parsePair(written: string): { voltage: Voltage; unit: UnitSymbol } {
  */
 export function sensor(sensitivity: string): Sensor {
   const written = text(sensitivity, FORM).trim();
-  const [number, rest] = (written.length <= 80 && splitNumeral(written)) || [];
-  if (number === undefined || rest === undefined) {
+  const [number, rest] = splitNumeral(written.slice(0, 81));
+  if (number === "" || rest === "" || written.length > 80) {
     throw new VeladisError("syntax", {
       expected: FORM,
       received: shown(sensitivity),

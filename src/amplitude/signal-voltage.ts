@@ -43,10 +43,10 @@ export function voltageIn(value: number, from: Voltage, to: Voltage): number {
 /** The voltage reading that a text says, e.g. `"70.7 mV rms"`. */
 export function parseVoltage(reading: string): VoltageReading {
   const written = text(reading, FORM).trim();
-  const [value, rest] = (written.length <= 80 && splitNumeral(written)) || [];
-  const [, voltage, spelling] = /^(\S+)\s+(\S.*)$/.exec(rest ?? "") ?? [];
+  const [value, rest] = splitNumeral(written.slice(0, 81));
+  const [, voltage, spelling] = (written.length <= 80 && /^(\S+)\s+(\S.*)$/.exec(rest)) || [];
   const detector = findDetector(spelling ?? "");
-  if (value === undefined || voltage === undefined || detector === undefined) {
+  if (value === "" || voltage === undefined || detector === undefined) {
     throw new VeladisError(spelling === undefined ? "syntax" : "unknown-detector", {
       expected: FORM,
       received: shown(reading),

@@ -17,7 +17,10 @@ function placed({ file, line }: Place): string {
  */
 export function failureText(error: unknown, json: boolean, place: Place = {}): string {
   if (!(error instanceof VeladisError)) throw error;
-  if (json) return `${JSON.stringify({ error: { ...place, ...error.toJSON() } })}\n`;
+  if (json) {
+    const { name, ...detail } = error;
+    return `${JSON.stringify({ error: { ...place, ...detail, message: error.message } })}\n`;
+  }
   const where = placed(place);
   const rows = [
     [`veladis${where && `: ${where}`}`, error.code],

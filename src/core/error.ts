@@ -19,12 +19,10 @@ const LONGEST = 60;
  * gives a short message.
  */
 export function shown(value: unknown): string {
-  if (typeof value === "string") {
-    return JSON.stringify(value.length > LONGEST ? `${value.slice(0, LONGEST)}…` : value);
-  }
-  if (typeof value === "number" || value == null || typeof value === "boolean") return String(value);
-  if (Array.isArray(value)) return `an array of ${value.length}`;
-  return typeof value === "object" ? "an object" : `a ${typeof value}`;
+  if (typeof value === "object" && value !== null) return "an object";
+  const text = String(value);
+  const cut = text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
+  return typeof value === "string" ? JSON.stringify(cut) : cut;
 }
 
 /**
@@ -52,33 +50,14 @@ export class VeladisError extends Error implements ErrorDetail {
   declare readonly allowed?: readonly string[];
   declare readonly didYouMean?: readonly string[];
 
-  constructor(code: VeladisErrorCode, detail: ErrorDetail) {
-    const { expected, received, allowed, didYouMean } = detail;
-    super(
-      `expected ${expected}, received ${received}` +
-        (didYouMean?.length
-          ? `; did you mean ${didYouMean.join(" or ")}?`
-          : allowed?.length
-            ? `; allowed: ${allowed.join(", ")}`
-            : ""),
-    );
+  constructor(code: VeladisErrorCode, { expected, received, allowed, didYouMean }: ErrorDetail) {
+    const near = didYouMean?.length ? `; did you mean ${didYouMean.join(" or ")}?` : "";
+    const list = allowed?.length ? `; allowed: ${allowed.join(", ")}` : "";
+    super(`expected ${expected}, received ${received}${near || list}`);
     this.code = code;
     this.expected = expected;
     this.received = received;
-    if (allowed?.length) this.allowed = allowed;
-    if (didYouMean?.length) this.didYouMean = didYouMean;
-  }
-
-  /** The error as plain data, for logs and `--json`. */
-  toJSON(): ErrorDetail & { code: VeladisErrorCode; message: string } {
-    const { code, message, expected, received, allowed, didYouMean } = this;
-    return {
-      code,
-      message,
-      expected,
-      received,
-      ...(allowed && { allowed }),
-      ...(didYouMean && { didYouMean }),
-    };
+    if (list) this.allowed = allowed as readonly string[];
+    if (near) this.didYouMean = didYouMean as readonly string[];
   }
 }

@@ -12,22 +12,22 @@ function refuse(code: VeladisErrorCode, expected: string, received: unknown): ne
  * @throws {@link VeladisError} `wrong-type`, `not-a-number` or `not-finite`
  */
 export function finite(value: number, what: string): number {
-  if (typeof value !== "number") refuse("wrong-type", what, value);
-  if (Number.isNaN(value)) refuse("not-a-number", what, value);
-  if (!Number.isFinite(value)) refuse("not-finite", what, value);
-  return value;
+  if (Number.isFinite(value)) return value;
+  return refuse(
+    typeof value !== "number" ? "wrong-type" : !Number.isNaN(value) ? "not-finite" : "not-a-number",
+    what,
+    value,
+  );
 }
 
 /** The number itself if it is finite and not below zero. */
 export function nonNegative(value: number, what: string): number {
-  if (!(finite(value, what) >= 0)) refuse("negative", what, value);
-  return value;
+  return finite(value, what) >= 0 ? value : refuse("negative", what, value);
 }
 
 /** The number itself if it is finite and above zero. */
 export function positive(value: number, what: string): number {
-  if (!(finite(value, what) > 0)) refuse("not-positive", what, value);
-  return value;
+  return finite(value, what) > 0 ? value : refuse("not-positive", what, value);
 }
 
 /**
@@ -36,7 +36,6 @@ export function positive(value: number, what: string): number {
  * @throws {@link VeladisError} `wrong-type` or `syntax`
  */
 export function text(value: string, what: string): string {
-  if (typeof value !== "string") refuse("wrong-type", what, value);
-  if (value.trim() === "") refuse("syntax", what, value);
-  return value;
+  if (typeof value === "string" && value.trim()) return value;
+  return refuse(typeof value === "string" ? "syntax" : "wrong-type", what, value);
 }

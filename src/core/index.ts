@@ -8,3 +8,4 @@ export { nearest } from "./nearest";
 export { numeral, splitNumeral } from "./numeral";
 export type { Ratio } from "./ratio";
 export type { Provenance, Source } from "./source";
+export { unknownName } from "./unknown-name";

@@ -1,23 +1,13 @@
 const LONGEST = 32;
 
-/** Edits (insert, delete, change, swap of neighbours) that turn one word into the other. */
-function edits(a: string, b: string): number {
-  let before: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const row = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const same = a[i - 1] === b[j - 1] ? 0 : 1;
-      let least = Math.min((last[j] as number) + 1, (row[j - 1] as number) + 1, (last[j - 1] as number) + same);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
-        least = Math.min(least, (before[j - 2] as number) + 1);
-      }
-      row.push(least);
-    }
-    before = last;
-    last = row;
+/** Letters that one word has and the other lacks; swapped letters count nothing, which forgives the usual slip. */
+function strangers(a: string, b: string): number {
+  const left = [...b];
+  for (const letter of a) {
+    const at = left.indexOf(letter);
+    if (at >= 0) left.splice(at, 1);
   }
-  return last[b.length] as number;
+  return Math.max(left.length, a.length - b.length + left.length);
 }
 
 /**
@@ -25,16 +15,12 @@ function edits(a: string, b: string): number {
  * Words beyond 32 characters have no neighbours, so junk of any length costs nothing.
  */
 export function nearest(word: string, candidates: Iterable<string>): string[] {
-  const given = word.trim().toLowerCase();
-  if (given === "" || given.length > LONGEST) return [];
-  const most = Math.max(1, Math.floor(given.length / 3));
-  const found: [string, number][] = [];
-  for (const candidate of candidates) {
-    const distance = edits(given, candidate.toLowerCase());
-    if (distance <= most) found.push([candidate, distance]);
-  }
-  return found
+  if (word.length > LONGEST) return [];
+  const given = word.toLowerCase();
+  return [...candidates]
+    .map((name) => [name, strangers(given, name.toLowerCase())] as const)
+    .filter(([, distance]) => distance <= Math.max(1, given.length / 3))
     .sort((a, b) => a[1] - b[1])
     .slice(0, 3)
-    .map(([candidate]) => candidate);
+    .map(([name]) => name);
 }

@@ -3,15 +3,14 @@ import { shown, VeladisError } from "./error";
 const leading = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
 
 /**
- * A text split behind the number it begins with: the number's digits and the rest without its white space, or
- * undefined when it begins with no number.
+ * A text split behind the number it begins with: the number's digits, none if it begins with no number, and the rest
+ * without its leading white space.
  *
  * Digits with a comma are taken whole, for {@link numeral} to refuse.
  */
-export function splitNumeral(text: string): [digits: string, rest: string] | undefined {
-  const digits = leading.exec(text)?.[0];
-  if (digits === undefined) return undefined;
-  const whole = digits + (/^,\d[\d.,]*/.exec(text.slice(digits.length))?.[0] ?? "");
+export function splitNumeral(text: string): [digits: string, rest: string] {
+  const digits = leading.exec(text)?.[0] ?? "";
+  const whole = digits && digits + (/^,\d[\d.,]*/.exec(text.slice(digits.length))?.[0] ?? "");
   return [whole, text.slice(whole.length).trimStart()];
 }
 
@@ -25,14 +24,10 @@ export function splitNumeral(text: string): [digits: string, rest: string] | und
 export function numeral(text: string, what = "a number"): number {
   const trimmed = text.trim();
   const whole = leading.exec(trimmed)?.[0] === trimmed;
-  const number = whole ? Number(trimmed) : Number.NaN;
-  if (Number.isFinite(number)) return number;
+  const number = Number(trimmed);
+  if (whole && Number.isFinite(number)) return number;
   throw new VeladisError(whole ? "not-finite" : "not-a-number", {
-    expected: whole
-      ? `${what} below 1.8e308`
-      : /^[+-]?\d[\d.,]*,\d/.test(trimmed)
-        ? `${what} without a comma, with a point for decimals`
-        : what,
+    expected: whole ? `${what} below 1.8e308` : `${what}, with a point for decimals and no comma`,
     received: shown(text),
   });
 }

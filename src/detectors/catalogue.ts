@@ -1,13 +1,32 @@
 import { frozen, type Ratio, type Source } from "../core/index";
 import { averageOf, peakOf, peakToPeakOf, rmsOf } from "./of-samples";
 
-/** One detector: what it reads from a sine of peak 1, and what it reads from samples. */
-export interface DetectorEntry {
-  readonly name: string;
-  /** Other spellings, read without regard to case. */
+/**
+ * One detector: how it is written, and what it reads from a sine whose peak is 1:
+ * `num / den * pi^pi * sqrt(2)^rootTwo`, kept exact.
+ */
+export interface DetectorEntry extends Ratio {
+  readonly pi: number;
+  readonly rootTwo: number;
+  /** Other spellings, read without regard to case, spaces, dashes, slashes and dots. */
   readonly spoken: readonly string[];
-  /** Reading of a sine whose peak is 1: `num / den * pi^pi * sqrt(2)^rootTwo`, kept exact. */
-  readonly sine: Ratio & { readonly pi: number; readonly rootTwo: number };
+}
+
+/** All detectors, by symbol. To add one, add its row here and below, and nowhere else. */
+// biome-ignore format: a row of a table is a line
+export const detectors = /* @__PURE__ */ frozen({
+  pk: { spoken: ["peak", "0pk", "0p", "0peak", "0topeak", "zeropk", "zeropeak", "zerotopeak", "truepeak"], num: 1, den: 1, pi: 0, rootTwo: 0 },
+  pp: { spoken: ["pkpk", "peakpeak", "peaktopeak", "pktopk", "doubleamplitude"], num: 2, den: 1, pi: 0, rootTwo: 0 },
+  rms: { spoken: ["rootmeansquare", "effective", "eff"], num: 1, den: 1, pi: 0, rootTwo: -1 },
+  avg: { spoken: ["average", "rectifiedaverage", "rectifiedmean"], num: 2, den: 1, pi: -1, rootTwo: 0 },
+} as const satisfies Record<string, DetectorEntry>);
+
+/** The symbol of a detector: `pk`, `pp`, `rms` or `avg`. */
+export type Detector = keyof typeof detectors;
+
+/** What is known of a detector besides its ratio; apart, so that a bundle that only converts leaves it out. */
+export interface DetectorFacts {
+  readonly name: string;
   /** Reading of a waveform: samples about their mean, in any one unit. */
   readonly ofSamples: (samples: ArrayLike<number>) => number;
   readonly source: Source;
@@ -27,14 +46,11 @@ const AVERAGE = {
   note: "average of the rectified wave",
 } as const satisfies Source;
 
-/** All detectors, by symbol. To add one, add its row here and nowhere else. */
+/** Name, function on samples and source of each detector, by symbol. */
 // biome-ignore format: a row of a table is a line
-export const detectors = /* @__PURE__ */ frozen({
-  pk: { name: "peak", spoken: ["peak", "0-pk", "0-p", "0-peak", "zero-pk", "zero-peak", "zero-to-peak", "zero to peak", "0 to peak", "true peak"], sine: { num: 1, den: 1, pi: 0, rootTwo: 0 }, ofSamples: peakOf, source: SINE },
-  pp: { name: "peak-to-peak", spoken: ["pk-pk", "p-p", "p/p", "pkpk", "pk pk", "p p", "peak-peak", "peak-to-peak", "peak to peak", "pk to pk", "pk-to-pk", "double amplitude"], sine: { num: 2, den: 1, pi: 0, rootTwo: 0 }, ofSamples: peakToPeakOf, source: SINE },
-  rms: { name: "root mean square", spoken: ["r.m.s.", "r.m.s", "root mean square", "effective", "eff"], sine: { num: 1, den: 1, pi: 0, rootTwo: -1 }, ofSamples: rmsOf, source: SINE },
-  avg: { name: "rectified average", spoken: ["average", "rectified average", "rectified mean"], sine: { num: 2, den: 1, pi: -1, rootTwo: 0 }, ofSamples: averageOf, source: AVERAGE },
-} as const satisfies Record<string, DetectorEntry>);
-
-/** The symbol of a detector: `pk`, `pp`, `rms` or `avg`. */
-export type Detector = keyof typeof detectors;
+export const detectorFacts = /* @__PURE__ */ frozen({
+  pk: { name: "peak", ofSamples: peakOf, source: SINE },
+  pp: { name: "peak-to-peak", ofSamples: peakToPeakOf, source: SINE },
+  rms: { name: "root mean square", ofSamples: rmsOf, source: SINE },
+  avg: { name: "rectified average", ofSamples: averageOf, source: AVERAGE },
+} as const satisfies Record<Detector, DetectorFacts>);

@@ -1,21 +1,20 @@
-import { nearest, shown, text, VeladisError } from "../core/index";
+import { text, unknownName, type VeladisError } from "../core/index";
 import { type Detector, type DetectorEntry, detectors } from "./catalogue";
 
 const bySpelling: ReadonlyMap<string, Detector> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ (Object.entries(detectors) as [Detector, DetectorEntry][]).flatMap(([symbol, detector]) =>
-    [symbol, ...detector.spoken].map((spelling) => [spelling, symbol] as const),
+  /* @__PURE__ */ (Object.entries(detectors) as [Detector, DetectorEntry][]).flatMap(([symbol, { spoken }]) =>
+    [symbol, ...spoken].map((spelling) => [spelling, symbol] as const),
   ),
 );
 
 /** The detector's symbol, or undefined when the spelling is none of a detector. */
 export function findDetector(spelling: string): Detector | undefined {
-  if (spelling.length > 32) return undefined;
-  return bySpelling.get(spelling.trim().toLowerCase().replace(/[‐-–]/g, "-").replace(/\s+/g, " "));
+  return spelling.length > 32 ? undefined : bySpelling.get(spelling.toLowerCase().replace(/[-‐-–\s./]/g, ""));
 }
 
-/** The words that name no detector by themselves, nearest detectors first. */
-export function nearestDetectors(word: string): string[] {
-  return [...new Set(nearest(word, bySpelling.keys()).map((name) => bySpelling.get(name) as string))];
+/** The error for a text that names no detector. */
+export function unknownDetector(spelling: string, expected = "a detector"): VeladisError {
+  return unknownName("unknown-detector", expected, spelling, bySpelling, detectors);
 }
 
 /**
@@ -32,11 +31,6 @@ export function nearestDetectors(word: string): string[] {
  */
 export function detectorSymbol(spelling: string): Detector {
   const symbol = findDetector(text(spelling, "a detector"));
-  if (symbol !== undefined) return symbol;
-  throw new VeladisError("unknown-detector", {
-    expected: "a detector",
-    received: shown(spelling),
-    didYouMean: nearestDetectors(spelling),
-    allowed: Object.keys(detectors),
-  });
+  if (symbol === undefined) throw unknownDetector(spelling);
+  return symbol;
 }

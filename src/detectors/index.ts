@@ -1,6 +1,2 @@
-export { type Detector, type DetectorEntry, detectors } from "./catalogue";
-export {
-  detectorSymbol,
-  findDetector,
-  nearestDetectors,
-} from "./detector-symbol";
+export { type Detector, type DetectorEntry, type DetectorFacts, detectorFacts, detectors } from "./catalogue";
+export { detectorSymbol, findDetector, unknownDetector } from "./detector-symbol";

@@ -1,4 +1,4 @@
-import { memo, nearest, numeral, positive, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { memo, numeral, positive, shown, splitNumeral, text, unknownName, VeladisError } from "../core/index";
 import { type FrequencyUnit, type FrequencyUnitSpelling, type FrequencyUnitSymbol, frequencyUnits } from "./catalogue";
 
 /** A frequency or shaft speed in words: `"25 Hz"`, `"1500 r/min"`, `"157 rad/s"`, `"2x 1500 r/min"`. */
@@ -7,12 +7,11 @@ export type FrequencyText = `${number} ${FrequencyUnitSpelling}` | `${number}x $
 /** A frequency: in words, or as `{ hertz }`. */
 export type Frequency = FrequencyText | { readonly hertz: number };
 
-const WHAT = "a frequency above zero";
-const FORM = 'a frequency such as "25 Hz", "1500 r/min" or "2x 1500 r/min"';
+const FORM = 'a frequency above zero such as "25 Hz", "1500 r/min" or "2x 1500 r/min"';
 
 const bySpelling: ReadonlyMap<string, FrequencyUnitSymbol> = /* @__PURE__ */ new Map(
   /* @__PURE__ */ (Object.entries(frequencyUnits) as [FrequencyUnitSymbol, FrequencyUnit][]).flatMap(([symbol, unit]) =>
-    [symbol, ...unit.written, ...unit.spoken].map((spelling) => [spelling.toLowerCase(), symbol] as const),
+    [symbol, ...(unit.also ?? []), ...unit.spoken].map((spelling) => [spelling.toLowerCase(), symbol] as const),
   ),
 );
 
@@ -28,35 +27,36 @@ const bySpelling: ReadonlyMap<string, FrequencyUnitSymbol> = /* @__PURE__ */ new
  * ```
  */
 export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
-  const symbol = bySpelling.get(text(spelling, "a unit of frequency").trim().toLowerCase());
+  const folded = text(spelling, "a unit of frequency")
+    .trim()
+    .toLowerCase()
+    .replace("^", "")
+    .replace(/( per |\/)(s|min)[a-z]*$/, "/$2");
+  const symbol = bySpelling.get(folded);
   if (symbol !== undefined) return symbol;
-  throw new VeladisError("unknown-frequency-unit", {
-    expected: "a unit of frequency or shaft speed",
-    received: shown(spelling),
-    didYouMean: nearest(spelling, bySpelling.keys()),
-    allowed: Object.keys(frequencyUnits),
-  });
-}
-
-/** The order and the rest of `"2x 1500 r/min"`; order 1 for a text without one. */
-function splitOrder(at: string): [order: number, rest: string] {
-  const [digits, rest] = splitNumeral(at) ?? [];
-  const marked = rest === undefined ? null : /^[xX×]\s*(?:of\s+)?/.exec(rest);
-  if (digits === undefined || rest === undefined || marked === null) return [1, at];
-  return [positive(numeral(digits), "an order of the shaft speed above zero"), rest.slice(marked[0].length)];
+  throw unknownName(
+    "unknown-frequency-unit",
+    "a unit of frequency or shaft speed",
+    spelling,
+    bySpelling,
+    frequencyUnits,
+  );
 }
 
 const read = /* @__PURE__ */ memo((at) => {
-  const written = at.trim();
-  const [order, rest] = written.length <= 80 ? splitOrder(written) : [1, ""];
-  const [digits, spelling] = splitNumeral(rest) ?? [];
-  if (digits === undefined || spelling === undefined || spelling === "") {
+  let [value, rest] = splitNumeral(at.trim());
+  let order = 1;
+  const marked = /^[xX×]\s*(?:of\s+)?/.exec(rest)?.[0];
+  if (value !== "" && marked !== undefined) {
+    order = positive(numeral(value), "an order of the shaft speed above zero");
+    [value, rest] = splitNumeral(rest.slice(marked.length));
+  }
+  if (value === "" || rest === "") {
     throw new VeladisError("syntax", { expected: FORM, received: shown(at) });
   }
-  const value = positive(numeral(digits), WHAT);
-  const unit = frequencyUnits[frequencyUnitSymbol(spelling)];
-  const cycles = (value * order * unit.num) / unit.den;
-  return positive(unit.radian ? cycles / (2 * Math.PI) : cycles, WHAT);
+  const { num, den, radian }: FrequencyUnit = frequencyUnits[frequencyUnitSymbol(rest)];
+  const cycles = (positive(numeral(value), FORM) * order * num) / den;
+  return positive(radian ? cycles / (2 * Math.PI) : cycles, FORM);
 });
 
 /**
@@ -77,9 +77,7 @@ const read = /* @__PURE__ */ memo((at) => {
  * ```
  */
 export function hertz(at: Frequency): number {
-  if (typeof at === "string") return read(at);
-  if (typeof at === "object" && at !== null) return positive(at.hertz, WHAT);
-  throw new VeladisError("wrong-type", { expected: FORM, received: shown(at) });
+  return typeof at === "string" ? read(at) : positive(Object(at).hertz, FORM);
 }
 
 /**

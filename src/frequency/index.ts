@@ -1,7 +1,9 @@
 export {
   type FrequencyUnit,
+  type FrequencyUnitFacts,
   type FrequencyUnitSpelling,
   type FrequencyUnitSymbol,
+  frequencyUnitFacts,
   frequencyUnits,
 } from "./catalogue";
 export {

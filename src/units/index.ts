@@ -1,9 +1,4 @@
-export {
-  type Unit,
-  type UnitQuantities,
-  type UnitSpelling,
-  type UnitSymbol,
-  units,
-} from "./catalogue";
+export { type Unit, type UnitFacts, type UnitSymbol, unitFacts, units } from "./catalogue";
 export { type Quantity, quantities } from "./quantity";
+export type { UnitQuantities, UnitSpelling } from "./spelling";
 export { findUnit, unitSymbol } from "./unit-symbol";

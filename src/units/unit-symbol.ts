@@ -1,36 +1,35 @@
-import { nearest, shown, text, VeladisError } from "../core/index";
+import { text, unknownName } from "../core/index";
 import { type Unit, type UnitSymbol, units } from "./catalogue";
 
-/** Folds the ways people type one symbol: micro signs, raised or careted 2, "sec", case of spoken names. */
+/** Names read without regard to case. */
+const named: ReadonlyMap<string, UnitSymbol> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ (Object.entries(units) as [UnitSymbol, Unit][]).flatMap(([symbol, { also = [], spoken = [] }]) =>
+    [...also, ...spoken].map((name) => [name, symbol] as const),
+  ),
+);
+
+/** Beyond any spelling of a unit. */
+const LONGEST = 40;
+
+/** One way of writing for the several that people have: micro signs, raised or careted 2, "per second", "sec". */
 function folded(spelling: string): string {
   return spelling
     .normalize("NFKC")
-    .replaceAll("μ", "u")
-    .replaceAll("^", "")
-    .replace(/\bsec\b/, "s")
-    .replace(/\s+/g, " ");
+    .replace(/\s+/g, " ")
+    .replace("μ", "u")
+    .replace("^", "")
+    .replace(/( per |\/)s(ec(ond)?)?\b/, "/s")
+    .replace(/s squared$/, "s2");
 }
-
-const exact: ReadonlyMap<string, UnitSymbol> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ (Object.entries(units) as [UnitSymbol, Unit][]).flatMap(([symbol, unit]) =>
-    [symbol, ...unit.written].map((spelling) => [spelling, symbol] as const),
-  ),
-);
-
-const spoken: ReadonlyMap<string, UnitSymbol> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ (Object.entries(units) as [UnitSymbol, Unit][]).flatMap(([symbol, unit]) =>
-    [...unit.spoken, ...unit.written].map((spelling) => [spelling.toLowerCase(), symbol] as const),
-  ),
-);
-
-/** The longest spelling looked up; anything beyond it is no unit. */
-const LONGEST = 40;
 
 /** The unit's symbol, or undefined when the spelling is none of a unit. */
 export function findUnit(spelling: string): UnitSymbol | undefined {
   if (spelling.length > LONGEST) return undefined;
   const plain = folded(spelling.trim());
-  return exact.get(spelling) ?? exact.get(plain) ?? spoken.get(plain.toLowerCase());
+  if (Object.hasOwn(units, plain)) return plain as UnitSymbol;
+  const [, name = "", rate = ""] = /^(.*?)(\/s2?)?$/.exec(plain.toLowerCase()) ?? [];
+  const symbol = `${named.get(name)}${rate}`;
+  return Object.hasOwn(units, symbol) ? (symbol as UnitSymbol) : undefined;
 }
 
 /**
@@ -47,18 +46,12 @@ export function findUnit(spelling: string): UnitSymbol | undefined {
  * unitSymbol("microns"); // => "um"
  * unitSymbol("IPS"); // => "in/s"
  * unitSymbol("m/s²"); // => "m/s2"
+ * unitSymbol("inches per second"); // => "in/s"
  * ```
  */
 export function unitSymbol(spelling: string): UnitSymbol {
   const symbol = findUnit(text(spelling, "a unit of vibration"));
   if (symbol !== undefined) return symbol;
-  const near = nearest(spelling, [...exact.keys(), ...spoken.keys()]).map(
-    (name) => exact.get(name) ?? spoken.get(name) ?? name,
-  );
-  throw new VeladisError("unknown-unit", {
-    expected: "a unit of vibration",
-    received: shown(spelling),
-    didYouMean: [...new Set(near)],
-    allowed: Object.keys(units),
-  });
+  const all = new Map<string, string>([...Object.keys(units).map((name) => [name, name] as const), ...named]);
+  throw unknownName("unknown-unit", "a unit of vibration", spelling, all, units);
 }

@@ -43,12 +43,11 @@ describe("converter().array", () => {
     for (let place = 0; place < 19; place++) {
       const source = ramp(19);
       source[place] = bad;
-      const before = source.slice();
-      expect(codeOf(() => toMetric.array(source))).toBe(`${code}: an amplitude of zero or more at index ${place}`);
-      expect(codeOf(() => toMetric.array(source, source))).toBe(
-        `${code}: an amplitude of zero or more at index ${place}`,
-      );
-      expect(source, "in place, nothing is overwritten").toEqual(before);
+      const half = source.map((value, i) => (i < place ? value * toMetric.factor : value));
+      const message = `${code}: an amplitude of zero or more at index ${place}`;
+      expect(codeOf(() => toMetric.array(source))).toBe(message);
+      expect(codeOf(() => toMetric.array(source, source))).toBe(message);
+      expect(source, "converted before the refused one, untouched from there").toEqual(half);
     }
   });
 

@@ -5,7 +5,7 @@
 import fc from "fast-check";
 import { all, type BigNumber, create } from "mathjs";
 import { describe, expect, it } from "vitest";
-import { irrational } from "../../src/amplitude/constants";
+import { pairOf } from "../../src/amplitude/pair";
 import {
   convert,
   converter,
@@ -64,6 +64,7 @@ function big(value: number): BigNumber {
   return value < 0 ? magnitude.neg() : magnitude;
 }
 
+const nearestDouble = (value: BigNumber): number => Number(value.toString());
 const evaluated = (expression: string): BigNumber => math.evaluate(expression) as BigNumber;
 
 const toSi = Object.fromEntries(
@@ -150,13 +151,12 @@ describe("conversion against mathjs at 64 digits", () => {
     expect(count.same).toBeGreaterThan(30_000);
   });
 
-  it("each constant is the nearest double, with its rest, to 64 digits", () => {
-    for (let power = -3; power <= 3; power++) {
-      for (const rootTwo of [-1, 0, 1]) {
-        const digits = evaluated(`pi^(${power}) * sqrt(2)^(${rootTwo})`);
-        const [nearest, rest] = irrational(power, rootTwo);
-        expect(nearest).toBe(Number(digits.toString()));
-        expect(rest).toBe(Number(digits.minus(big(nearest)).toString()));
+  it("each factor at 1 Hz is the nearest double", () => {
+    for (const from of symbols.flatMap((unit) => named.map((detector) => [unit, detector] as const))) {
+      for (const to of symbols.map((unit) => [unit, "rms"] as const)) {
+        const { factor } = pairOf(from.join(" "), to.join(" "));
+        const want = exact({ value: 1, from: [...from], to: [...to], frequency: [1, "Hz"] });
+        expect(factor).toBe(nearestDouble(want));
       }
     }
   });

@@ -130,7 +130,7 @@ describe("parseAmplitude refuses", () => {
   });
 
   it("says how a comma was meant", () => {
-    expect(refusal(() => parseAmplitude("1,500 um pp")).message).toMatch(/without a comma/);
+    expect(refusal(() => parseAmplitude("1,500 um pp")).message).toMatch(/a point for decimals and no comma/);
   });
 
   it("what is no text", () => {

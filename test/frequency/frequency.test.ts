@@ -20,6 +20,11 @@ describe("frequencies", () => {
     ["1500 CPM", 25],
     ["25 r/s", 25],
     ["1500 min-1", 25],
+    ["1500 min^-1", 25],
+    ["1500 revolutions per minute", 25],
+    ["1500 rev/minute", 25],
+    ["25 cycles per second", 25],
+    ["25 rev/sec", 25],
     ["2x 1500 r/min", 50],
     ["2X 1500 rpm", 50],
     ["2 x 1500 rpm", 50],
@@ -41,7 +46,7 @@ describe("frequencies", () => {
 
   it("each spelling of each unit is read in any case", () => {
     const spellings = (Object.entries(frequencyUnits) as [FrequencyUnitSymbol, FrequencyUnit][]).flatMap(
-      ([symbol, { written, spoken }]) => [symbol, ...written, ...spoken].map((spelling) => [spelling, symbol] as const),
+      ([symbol, { also = [], spoken }]) => [symbol, ...also, ...spoken].map((spelling) => [spelling, symbol] as const),
     );
     for (const [spelling, symbol] of spellings) expect(frequencyUnitSymbol(spelling.toUpperCase())).toBe(symbol);
   });
@@ -70,6 +75,6 @@ describe("frequencies", () => {
   });
 
   it("suggests the nearest unit", () => {
-    expect(() => frequency("1500 rmp")).toThrow(/did you mean rpm/);
+    expect(() => frequency("1500 rmp")).toThrow(/did you mean r\/min/);
   });
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Unit, type UnitSymbol, unitSymbol, units } from "../../src/index";
+import { type Unit, type UnitSymbol, unitFacts, unitSymbol, units } from "../../src/index";
 
 const table = Object.entries(units) as [UnitSymbol, Unit][];
 
@@ -12,18 +12,31 @@ describe("the catalogue of units", () => {
   });
 
   it("no spelling means two units", () => {
-    const spellings = table.flatMap(([symbol, { written, spoken }]) => [
-      symbol,
-      ...written,
-      ...spoken.map((name) => name.toLowerCase()),
-    ]);
+    const spellings = table.flatMap(([symbol, { also = [], spoken = [] }]) => [symbol, ...also, ...spoken]);
     expect(new Set(spellings).size).toBe(spellings.length);
   });
 
-  it("each spelling is read, spoken names in any case", () => {
-    for (const [symbol, { written, spoken }] of table) {
-      for (const spelling of [symbol, ...written]) expect(unitSymbol(spelling)).toBe(symbol);
-      for (const name of spoken) expect([unitSymbol(name), unitSymbol(name.toUpperCase())]).toEqual([symbol, symbol]);
+  it("each spelling is read, names in any case", () => {
+    for (const [symbol, { also = [], spoken = [] }] of table) {
+      expect(unitSymbol(symbol)).toBe(symbol);
+      for (const name of [...also, ...spoken]) {
+        expect(name, "names are kept in small letters").toBe(name.toLowerCase());
+        expect([unitSymbol(name), unitSymbol(name.toUpperCase())]).toEqual([symbol, symbol]);
+      }
+    }
+  });
+
+  it("each unit has a name and a source", () => {
+    expect(Object.keys(unitFacts)).toEqual(Object.keys(units));
+    for (const { name, source } of Object.values(unitFacts)) expect([name, source.title]).not.toContain("");
+  });
+
+  it("raised and careted 2 and both micro signs are read at run time as the types allow", () => {
+    for (const symbol of Object.keys(units)) {
+      const heads = symbol.startsWith("u") ? ["u", "µ", "μ"].map((u) => u + symbol.slice(1)) : [symbol];
+      for (const head of heads) {
+        for (const tail of ["s2", "s²", "s^2"]) expect(unitSymbol(head.replace(/s2$/, tail))).toBe(symbol);
+      }
     }
   });
 
@@ -43,18 +56,37 @@ describe("the catalogue of units", () => {
     ["g's", "g"],
     ["inches per second", "in/s"],
     ["Inches  per  second", "in/s"],
+    ["metres per second squared", "m/s2"],
+    ["Millimeters/sec", "mm/s"],
+    ["microns per second", "um/s"],
+    ["µin per second", "uin/s"],
+    ["Inch/s²", "in/s2"],
     ["feet per second squared", "ft/s2"],
     ["µin/s", "uin/s"],
   ])("%j is %s", (spelling, symbol) => {
     expect(unitSymbol(spelling)).toBe(symbol);
   });
 
-  it.each(["Mm/s", "MM", "G", "gal", "mG", "kg", "Mil/s", "mm/s/s", "grams", "constructor", "__proto__", "toString"])(
-    "%j is no unit: symbols are read to the letter",
-    (spelling) => {
-      expect(() => unitSymbol(spelling)).toThrow(expect.objectContaining({ code: "unknown-unit" }));
-    },
-  );
+  it.each([
+    "Mm/s",
+    "MM",
+    "G",
+    "gal",
+    "mG",
+    "kg",
+    "Mil/s",
+    "mm/s/s",
+    "mils/s",
+    "g/s",
+    "undefined/s",
+    "/s",
+    "grams",
+    "constructor",
+    "__proto__",
+    "toString",
+  ])("%j is no unit: symbols are read to the letter", (spelling) => {
+    expect(() => unitSymbol(spelling)).toThrow(expect.objectContaining({ code: "unknown-unit" }));
+  });
 
   it("any other text is refused, whatever it is", () => {
     fc.assert(

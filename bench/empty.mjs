@@ -1,0 +1,1 @@
+// Nothing: what an empty node costs.

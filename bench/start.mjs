@@ -1,0 +1,31 @@
+// Start: import of the built core, and the one-line command, above an empty node.
+import { spawnSync } from "node:child_process";
+import { fileURLToPath } from "node:url";
+import { bestOf, finish, report } from "./measure.mjs";
+
+const dist = fileURLToPath(new URL("../dist/", import.meta.url));
+const node =
+  (...args) =>
+  () => {
+    const { status, stderr } = spawnSync(process.execPath, args, { encoding: "utf8" });
+    if (status !== 0) throw new Error(stderr);
+  };
+
+// Milliseconds: an operation is a million nanoseconds.
+const best = bestOf(
+  {
+    empty: [1e6, node("--input-type=module", "-e", "")],
+    core: [1e6, node("--input-type=module", "-e", `import ${JSON.stringify(`${dist}index.js`)}`)],
+    required: [1e6, node("-e", `require(${JSON.stringify(`${dist}index.cjs`)})`)],
+    emptyRequired: [1e6, node("-e", "")],
+    emptyFile: [1e6, node(fileURLToPath(new URL("./empty.mjs", import.meta.url)))],
+    command: [1e6, node(`${dist}cli.js`, "0.25 in/s pk at 1500 r/min to mm/s rms")],
+  },
+  40,
+);
+
+report("import of the core above an empty node", best.core - best.empty, 6, "ms");
+report("require of the core above an empty node", best.required - best.emptyRequired, 6, "ms");
+report("one-line command over an empty node", best.command / best.emptyFile, 1.6, "x");
+console.log(`      empty node ${best.emptyFile.toFixed(1)} ms, one-line command ${best.command.toFixed(1)} ms`);
+finish();
