@@ -14,13 +14,13 @@ export function factsOfMachine(machine: MachineRef): KnownFacts {
   return withSupport(knownFacts(typeof machine === "string" ? parseMachine(machine) : machine));
 }
 
-/** What is missing, in words. */
-export function missingText({ missing }: Fit): string {
+/** What is missing, in words; of a single fact the answers stand in the error's own list. */
+function missingText({ missing }: Fit): string {
   return missing
-    .map(
-      ({ fact, ask, unit, allowed }) =>
-        `${fact}: ${ask}${unit ? ` in ${unit}` : ""}${allowed ? ` (${allowed.join(", ")})` : ""}`,
-    )
+    .map(({ fact, ask, unit, allowed }) => {
+      const answers = allowed !== undefined && missing.length > 1 ? ` (${allowed.join(", ")})` : "";
+      return `${fact}: ${ask}${unit ? ` in ${unit}` : ""}${answers}`;
+    })
     .join("; ");
 }
 

@@ -6,6 +6,7 @@ import { type Assume, classOf, type MachineRef } from "./class-of";
 import type { SchemeKind } from "./kinds";
 import { amplitudeIn, type Limit, limitsOf } from "./limit";
 import { conditionOf } from "./machine-class";
+import { applies } from "./reading-for";
 import type { Condition, Criterion, Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
@@ -57,6 +58,7 @@ function converted(
 
 /**
  * The limits of a table for a machine, one entry a quantity, without a reading: to set an alarm or draw a chart from.
+ * Limits for slow machines only are left out where the speed is given and not slow.
  *
  * @param options - scheme, machine, and `as` (with `at` across quantities) to have them in another type
  * @throws {@link VeladisError} as {@link classify}
@@ -76,26 +78,28 @@ export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S
   const scheme: Scheme = schemeOf(options.scheme);
   const { chosen, facts } = classOf(scheme, options.machine ?? {}, options.assume);
   const machineClass = conditionOf(chosen);
-  return chosen.criteria.map((criterion) => {
-    const limits = limitsOf(scheme, criterion, facts.speed as number | undefined).map((limit) => {
-      const { as: _, ...mine } = converted(criterion.as, limit.value, options);
-      return { ...limit, ...mine };
-    });
-    const { ceilings } = criterion;
-    return {
-      quantity: amplitudeIn(criterion.as).quantity,
-      as: options.as ?? criterion.as,
-      limits: Object.fromEntries(limits.map((one) => [one.name, one])),
-      ...(ceilings !== undefined && {
-        ceilings: {
-          alarm: converted(criterion.as, ceilings.alarm, options).value,
-          trip: converted(criterion.as, ceilings.trip, options).value,
-          source: ceilings.source,
-          verified: ceilings.source.provenance === "published",
-        },
-      }),
-      machineClass,
-      verified: limits.every(({ verified }) => verified),
-    };
-  }) as CriterionLimits<KindOf<S>>[];
+  return chosen.criteria
+    .filter((one) => applies(one, facts) !== false)
+    .map((criterion) => {
+      const limits = limitsOf(scheme, criterion, facts.speed as number | undefined).map((limit) => {
+        const { as: _, ...mine } = converted(criterion.as, limit.value, options);
+        return { ...limit, ...mine };
+      });
+      const { ceilings } = criterion;
+      return {
+        quantity: amplitudeIn(criterion.as).quantity,
+        as: options.as ?? criterion.as,
+        limits: Object.fromEntries(limits.map((one) => [one.name, one])),
+        ...(ceilings !== undefined && {
+          ceilings: {
+            alarm: converted(criterion.as, ceilings.alarm, options).value,
+            trip: converted(criterion.as, ceilings.trip, options).value,
+            source: ceilings.source,
+            verified: ceilings.source.provenance === "published",
+          },
+        }),
+        machineClass,
+        verified: limits.every(({ verified }) => verified),
+      };
+    }) as CriterionLimits<KindOf<S>>[];
 }

@@ -93,7 +93,7 @@ export function parseMachine(line: string): Machine {
 
 /** What the next words say, and how many characters they take. */
 function phrase(rest: string, before: string): [Machine, length: number] | undefined {
-  const [digits, behind] = splitNumeral(rest) ?? ["", rest];
+  const [digits, behind] = splitNumeral(rest);
   if (digits !== "") {
     const unit = /^\S+/.exec(behind)?.[0].replace(/[,;]+$/, "");
     if (unit === undefined)
