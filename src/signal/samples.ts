@@ -31,7 +31,7 @@ export function sumOf(x: Float64Array): number {
  * @throws {@link VeladisError} `wrong-type`, or `not-a-number` or `not-finite` with the index of the sample
  */
 export function finiteSamples(samples: Samples, from = 0): Float64Array {
-  const typed = ArrayBuffer.isView(samples) && !(samples instanceof DataView);
+  const typed = ArrayBuffer.isView(samples) && !(samples instanceof DataView) && typeof samples[0] !== "bigint";
   if (!(typed || Array.isArray(samples))) {
     throw new VeladisError("wrong-type", { expected: "an array of samples", received: shown(samples) });
   }
