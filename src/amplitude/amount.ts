@@ -17,7 +17,7 @@ const FORM = 'a share such as "3 %" or an amount such as "0.02 in/s pk"';
  * import { amountOf } from "veladis";
  *
  * amountOf("5 %", "10 mm/s rms"); // => 0.5
- * amountOf("2.54 mm/s pk", "0.5 in/s pk"); // => 0.1
+ * amountOf("2.54 mm/s pk", "0.5 in/s pk").toFixed(3); // => "0.100"
  * amountOf("5", "10 mm/s rms"); // throws missing-unit
  * ```
  */

@@ -1,0 +1,123 @@
+import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { positive, shown, VeladisError } from "../core/index";
+import type { Frequency } from "../frequency/index";
+import { choice } from "./choice";
+
+/** What a device does with a setting between two of its steps. */
+export const roundings = /* @__PURE__ */ Object.freeze(["down", "nearest", "up"] as const);
+
+/** How a device stores a setpoint, from its data sheet. */
+export interface Device {
+  /** Smallest step of a setpoint, e.g. `"0.03 in/s pk"`; its unit and detector are the device's. */
+  readonly step?: string;
+  readonly lowest?: string;
+  readonly highest?: string;
+  /** What it does with a setting between two steps; `nearest` if not given. */
+  readonly rounds?: (typeof roundings)[number];
+  /** Band in which it measures; a -3 dB band reads 0.707 at its edges. */
+  readonly band?: { readonly lowest: Frequency; readonly highest: Frequency };
+}
+
+/** A setpoint as it was asked for and as the device holds it. */
+export interface StoredSetpoint {
+  /** In the device's unit. */
+  readonly asked: Amplitude;
+  readonly stored: Amplitude;
+  /** Stored less asked, in the device's unit. */
+  readonly difference: number;
+  /** The same in percent of asked. */
+  readonly percent: number;
+  /** Whether the device acts as asked, at a lower level (`earlier`) or only at a higher one (`later`). */
+  readonly acts: "as asked" | "earlier" | "later";
+  /** The effect in words. */
+  readonly effect: string;
+}
+
+/** The device's own reading type: that of its step or of an end of its range; else the one given. */
+export function deviceType({ step, highest, lowest }: Device, otherwise: string): string {
+  const own = step ?? highest ?? lowest;
+  if (own === undefined) return otherwise;
+  const { unit, detector } = parseAmplitude(own);
+  return `${unit} ${detector}`;
+}
+
+/** A value on a step: division noise of 1e-9 does not count as a step. */
+function onStep(value: number, step: number, rounds: (typeof roundings)[number]): number {
+  const steps = value / step;
+  const near = Math.round(steps);
+  const count =
+    Math.abs(steps - near) <= 1e-9 * Math.max(1, Math.abs(steps))
+      ? near
+      : rounds === "down"
+        ? Math.floor(steps)
+        : rounds === "up"
+          ? Math.ceil(steps)
+          : near;
+  return Number((count * step).toPrecision(12));
+}
+
+function effectOf(asked: Amplitude, stored: Amplitude, percent: number): string {
+  if (percent === 0) return "the device stores what was asked";
+  const size = `${Math.abs(percent).toFixed(1)} %`;
+  return percent < 0
+    ? `the device stores ${format(stored)} for ${format(asked)}: it acts at a level ${size} lower than asked`
+    : `the device stores ${format(stored)} for ${format(asked)}: levels up to ${size} above what was asked do not act`;
+}
+
+/**
+ * A setpoint as a device stores it: on its steps, within its range.
+ *
+ * @param asked - what was entered
+ * @param device - its steps, range and rounding
+ * @param at - frequency, where the device shows another quantity
+ * @param rounds - a rounding in place of the device's own, for choosing what to enter
+ * @throws {@link VeladisError} `out-of-range` for a setpoint below the lowest the device can hold, and as
+ *   {@link convertAmplitude}
+ * @example
+ * ```ts
+ * import { storedSetpoint } from "veladis/protection";
+ *
+ * const { stored, percent, acts } = storedSetpoint("0.50 in/s pk", { step: "0.03 in/s pk" });
+ * stored.value; // => 0.51
+ * percent.toFixed(1); // => "2.0"
+ * acts; // => "later"
+ * storedSetpoint("0.50 in/s pk", { step: "0.03 in/s pk", rounds: "down" }).stored.value; // => 0.48
+ * ```
+ */
+export function storedSetpoint(
+  asked: string | Amplitude,
+  device: Device,
+  at?: Frequency,
+  rounds?: (typeof roundings)[number],
+): StoredSetpoint {
+  const reading = typeof asked === "string" ? parseAmplitude(asked) : asked;
+  const type = deviceType(device, `${reading.unit} ${reading.detector}`);
+  const inDevice = (value: string | Amplitude) => convertAmplitude(value, type, at === undefined ? {} : { at }).value;
+  const value = inDevice(reading);
+  positive(value, "a setpoint above zero");
+  const rounding = choice(rounds ?? device.rounds ?? "nearest", roundings, "what the device does between two steps");
+  const step = device.step === undefined ? undefined : positive(inDevice(device.step), "a step above zero");
+  const highest = device.highest === undefined ? Number.POSITIVE_INFINITY : inDevice(device.highest);
+  const lowest = device.lowest === undefined ? 0 : inDevice(device.lowest);
+  const held = Math.min(step === undefined ? value : onStep(value, step, rounding), highest);
+  if (held < lowest * (1 - 1e-9) || held === 0) {
+    throw new VeladisError("out-of-range", {
+      expected: `a setpoint the device can hold, ${device.lowest ?? device.step} or more`,
+      received: shown(format(reading)),
+    });
+  }
+  const own = parseAmplitude(`1 ${type}`);
+  const hertz = reading.hertz;
+  const difference = Math.abs(held - value) <= 1e-9 * value ? 0 : held - value;
+  const askedHere = Object.freeze({ ...own, value, hertz });
+  const stored = Object.freeze({ ...own, value: held, hertz });
+  const percent = (100 * difference) / value;
+  return Object.freeze({
+    asked: askedHere,
+    stored,
+    difference,
+    percent,
+    acts: difference === 0 ? "as asked" : difference < 0 ? "earlier" : "later",
+    effect: effectOf(askedHere, stored, percent),
+  });
+}

@@ -1,0 +1,79 @@
+import { numeral, positive, type Ratio, shown, splitNumeral, VeladisError } from "../core/index";
+
+/** Masses: exact value in kg. Pound and ounce avoirdupois: NIST SP 811, Appendix B.8, exact, from memory. */
+// biome-ignore format: a row of a table is a line
+const masses = /* @__PURE__ */ Object.freeze({
+  kg: { num: 1, den: 1 },
+  g: { num: 1, den: 1000 },
+  t: { num: 1000, den: 1 },
+  lb: { num: 45359237, den: 1e8 },
+  oz: { num: 45359237, den: 16e8 },
+} as const satisfies Record<string, Ratio>);
+
+/** Distances: exact value in m. */
+// biome-ignore format: a row of a table is a line
+const distances = /* @__PURE__ */ Object.freeze({
+  m: { num: 1, den: 1 },
+  cm: { num: 1, den: 100 },
+  mm: { num: 1, den: 1000 },
+  um: { num: 1, den: 1e6 },
+  in: { num: 127, den: 5000 },
+  mil: { num: 127, den: 5e6 },
+} as const satisfies Record<string, Ratio>);
+
+function unitIn<Table extends Record<string, Ratio>>(table: Table, symbol: string, what: string): Ratio {
+  const plain = symbol.normalize("NFKC").replaceAll("μ", "u").replace(/^µ/, "u");
+  if (Object.hasOwn(table, plain)) return table[plain] as Ratio;
+  throw new VeladisError("unknown-unit", { expected: what, received: shown(symbol), allowed: Object.keys(table) });
+}
+
+function split(written: string, form: string): [number, string] {
+  const [digits, unit] = (typeof written === "string" && splitNumeral(written.trim())) || [];
+  if (digits === undefined || unit === undefined || unit === "") {
+    throw new VeladisError(unit === "" || typeof written === "number" ? "missing-unit" : "syntax", {
+      expected: form,
+      received: shown(written),
+    });
+  }
+  return [positive(numeral(digits), form), unit];
+}
+
+/** Kilograms of a mass such as `"120 kg"` or `"50 lb"`. */
+export function kilograms(mass: string): number {
+  const [value, unit] = split(mass, 'a mass above zero such as "120 kg"');
+  const { num, den } = unitIn(masses, unit, "a unit of mass");
+  return (value * num) / den;
+}
+
+/** Metres of a distance such as `"300 mm"` or `"12 in"`. */
+export function metres(distance: string): number {
+  const [value, unit] = split(distance, 'a distance above zero such as "300 mm"');
+  const { num, den } = unitIn(distances, unit, "a unit of length");
+  return (value * num) / den;
+}
+
+function unbalanceUnit(unit: string): Ratio {
+  const [, mass, distance] = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(unit) ?? [];
+  if (mass === undefined || distance === undefined) {
+    throw new VeladisError("unknown-unit", {
+      expected: 'a unit of unbalance, mass times distance, such as "g·mm" or "oz·in"',
+      received: shown(unit),
+    });
+  }
+  const first = unitIn(masses, mass, "a unit of mass");
+  const second = unitIn(distances, distance, "a unit of length");
+  return { num: first.num * second.num, den: first.den * second.den };
+}
+
+/** Unbalance in kg·m of `"1200 g·mm"`, `"0.8 oz·in"`, `"40 g-mm"`. */
+export function kilogramMetres(unbalance: string): number {
+  const [value, unit] = split(unbalance, 'an unbalance above zero such as "1200 g·mm"');
+  const { num, den } = unbalanceUnit(unit);
+  return (value * num) / den;
+}
+
+/** An unbalance in kg·m, in another unit. */
+export function unbalanceIn(kilogramMetresOf: number, unit: string): number {
+  const { num, den } = unbalanceUnit(unit);
+  return (kilogramMetresOf * den) / num;
+}

@@ -1,0 +1,35 @@
+import { type Amplitude, parseAmplitude } from "../amplitude/index";
+import { VeladisError } from "../core/index";
+import type { Baseline } from "./baseline";
+import type { OwnLimits } from "./setpoint-limits";
+
+/** Baseline level, its statistics and its type, whatever form it was given in. */
+export function baselineOf(given: Baseline | Amplitude | string, limits: OwnLimits | undefined) {
+  if (typeof given === "object" && given !== null && "median" in given) {
+    return { statistics: given, level: given.median, type: given.as };
+  }
+  if (given === "none") {
+    const own = limits === undefined ? undefined : limits["B/C"];
+    const reading = own === undefined ? undefined : typeof own === "string" ? parseAmplitude(own) : own;
+    return { statistics: null, level: null, type: reading && `${reading.unit} ${reading.detector}` };
+  }
+  if (given === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: 'a baseline: statistics, one reading such as "2 mm/s rms", or "none"',
+      received: "nothing",
+    });
+  }
+  const reading = typeof given === "string" ? parseAmplitude(given) : given;
+  return { statistics: null, level: reading.value, type: `${reading.unit} ${reading.detector}` };
+}
+
+/** Statistics in the device's type, as far as the warnings look at them. */
+export function inDevice(statistics: Baseline, here: (value: number) => number, as: string): Baseline {
+  return {
+    ...statistics,
+    as,
+    median: here(statistics.median),
+    spread: here(statistics.spread),
+    percentile: { ...statistics.percentile, value: here(statistics.percentile.value) },
+  };
+}

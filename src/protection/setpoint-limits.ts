@@ -1,0 +1,100 @@
+import { type Amplitude, convertAmplitude, parseAmplitude, significant } from "../amplitude/index";
+import { positive, type Source, VeladisError } from "../core/index";
+import { type CriterionLimits, type Limit, limitsFor, type MachineRef, type SchemeRef } from "../severity/index";
+
+/** Limits to set from, in the type of the baseline. */
+export interface SetpointLimits {
+  /** `zones`: B/C and C/D, to which the rules of ISO 10816-3 apply; `operation`: alarm and shutdown as printed. */
+  readonly kind: "zones" | "operation";
+  /** B/C, or alarm. */
+  readonly lower: { readonly value: number; readonly text: string; readonly source: Source };
+  /** C/D, or shutdown; null where the standard prints none. */
+  readonly upper: { readonly value: number; readonly text: string; readonly source: Source } | null;
+  readonly ceilings: { readonly alarm: number; readonly trip: number; readonly source: Source } | null;
+  /** Whether every limit was read in print. */
+  readonly verified: boolean;
+  /** Quantities that the scheme limits too and that this proposal leaves out. */
+  readonly leftOut: readonly string[];
+}
+
+/** Limits of the machine's maker or the site, where no scheme shall apply. */
+export interface OwnLimits {
+  /** Upper limit of unrestricted operation (zone B), e.g. `"4.5 mm/s rms"`. */
+  readonly "B/C": string | Amplitude;
+  /** Upper limit of zone C. */
+  readonly "C/D": string | Amplitude;
+  /** Where they come from. */
+  readonly source: string;
+}
+
+/** The criterion in the quantity of the baseline, its detector first; else the first. */
+function matching(criteria: readonly CriterionLimits[], type: string): CriterionLimits {
+  const { quantity, detector } = parseAmplitude(`1 ${type}`);
+  const same = criteria.filter((criterion) => criterion.quantity === quantity);
+  const found = same.find(({ as }) => as.endsWith(` ${detector}`)) ?? same[0] ?? criteria[0];
+  if (found !== undefined) return found;
+  throw new VeladisError("missing-fact", {
+    expected: "a scheme with limits for this machine",
+    received: "one without any",
+  });
+}
+
+/** Limits of a scheme for a machine, in the type of the baseline. */
+export function limitsOfScheme(
+  scheme: SchemeRef,
+  machine: MachineRef | undefined,
+  type: string,
+  hertz: number | undefined,
+): SetpointLimits {
+  const criteria: CriterionLimits[] = limitsFor({ scheme, ...(machine !== undefined && { machine }) });
+  const criterion = matching(criteria, type);
+  const at = hertz === undefined ? {} : { at: { hertz } };
+  const inType = (value: number): number =>
+    convertAmplitude({ ...parseAmplitude(`1 ${criterion.as}`), value }, type, at).value;
+  const limits: Readonly<Record<string, Limit>> = criterion.limits;
+  const operation = limits.alarm !== undefined;
+  const lower = limits[operation ? "alarm" : "B/C"];
+  const upper = limits[operation ? "shutdown" : "C/D"];
+  if (lower === undefined || (upper === undefined && !operation)) {
+    throw new VeladisError("wrong-type", {
+      expected: "a scheme of zones (B/C and C/D) or of a fan's alarm and shutdown, since others set no alarms",
+      received: `limits ${Object.keys(limits).join(", ")}`,
+    });
+  }
+  const told = ({ name, printed, standard, edition, value, source }: Limit) => ({
+    value: inType(value),
+    text: `${name} of ${standard}:${edition}, ${significant(printed.value)} ${printed.unit} ${printed.detector}`,
+    source,
+  });
+  const { ceilings } = criterion;
+  return {
+    kind: operation ? "operation" : "zones",
+    lower: told(lower),
+    upper: upper === undefined ? null : told(upper),
+    ceilings:
+      ceilings === undefined
+        ? null
+        : { alarm: inType(ceilings.alarm), trip: inType(ceilings.trip), source: ceilings.source },
+    verified: criterion.verified,
+    leftOut: [...new Set(criteria.map(({ quantity }) => quantity))].filter((one) => one !== criterion.quantity),
+  };
+}
+
+/** Limits of the maker or the site, in the type of the baseline. */
+export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
+  const at = hertz === undefined ? {} : { at: { hertz } };
+  const source: Source = { title: own.source, provenance: "memory", note: "as stated by the user" };
+  const told = (name: "B/C" | "C/D") => ({
+    value: positive(convertAmplitude(own[name], type, at).value, `a limit ${name} above zero`),
+    text: `${name} of ${own.source}`,
+    source,
+  });
+  const limits = { lower: told("B/C"), upper: told("C/D") };
+  if (limits.lower.value < limits.upper.value) {
+    return { kind: "zones", ...limits, ceilings: null, verified: false, leftOut: [] };
+  }
+  throw new VeladisError("out-of-range", {
+    expected: "a limit C/D above the limit B/C",
+    received: `${limits.upper.value} and ${limits.lower.value} ${type}`,
+  });
+}

@@ -1,0 +1,193 @@
+import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { positive, shown, VeladisError } from "../core/index";
+import { type LevelDetector, timeConstant } from "./front-end";
+import { halfSine, velocityOf } from "./shock";
+import { timeAbove } from "./time-above";
+import { type TripRules, tripRules } from "./trip-rules";
+import type { ChannelSettings } from "./trip-settings";
+
+/** Settings that decide what a device rides through. */
+export interface ImmunitySettings
+  extends Pick<ChannelSettings, "threshold" | "hysteresis" | "onDelay" | "timerResets"> {
+  /** How the device makes a level of the waveform. */
+  readonly detector: LevelDetector;
+  /** Corner in hertz of the device's high-pass, for a threshold in velocity; 10 if not given. */
+  readonly highPass?: number;
+}
+
+/** What {@link shockImmunity} may be told. */
+export interface ImmunityOptions {
+  /** Lengths of half-sine shocks in milliseconds; 1, 2, 5 and 11 if not given. */
+  readonly milliseconds?: readonly number[];
+  /** Levels of bursts as multiples of the threshold; 1.5, 2, 3, 5 and 10 if not given. */
+  readonly multiples?: readonly number[];
+}
+
+/** The largest shock of one length that does not trip; null where it lies beyond 10 000 g. */
+export interface ShockLimit {
+  readonly milliseconds: number;
+  readonly largest: Amplitude | null;
+  /** The same with no on-delay: what the detector alone rides through. */
+  readonly withoutDelay: Amplitude | null;
+}
+
+/** The longest burst at one level that does not trip, in seconds. */
+export interface BurstLimit {
+  readonly level: Amplitude;
+  readonly timesThreshold: number;
+  readonly longest: number;
+  /** The same with no on-delay: what the detector alone rides through. */
+  readonly withoutDelay: number;
+}
+
+/** What a device rides through. */
+export interface Immunity {
+  readonly shocks: readonly ShockLimit[];
+  readonly bursts: readonly BurstLimit[];
+  readonly assumed: readonly string[];
+}
+
+const PHASES = 12;
+const LARGEST = 10_000;
+const GRAVITY = 9.80665;
+
+const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
+  "the running vibration is one sine at the stated frequency, and its level stands still",
+  "a shock is a half-sine of acceleration, taken at the worst of twelve phases of the running vibration",
+  "a burst is a steady level that begins and ends at once",
+  "the sensor follows without clipping; a real one may overload and hold the device up for longer",
+]);
+
+/** The largest argument, up to `most`, for which a rising condition does not hold yet. */
+function largestBelow(holds: (x: number) => boolean, most: number): number {
+  let low = 0;
+  let high = most;
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2;
+    if (holds(middle)) high = middle;
+    else low = middle;
+  }
+  return low;
+}
+
+/** What the device's input makes of a half-sine of 1 g, in the SI unit of the threshold's quantity. */
+function unitResponse(rules: TripRules, milliseconds: number, highPass: number, hertz: number) {
+  const length = positive(milliseconds, "a shock length in milliseconds above zero") / 1000;
+  const rate = Math.min(Math.max(64 / length, 40 * hertz, 100 * highPass), 4e6);
+  const velocity = rules.threshold.quantity === "velocity";
+  // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing.
+  const samples = Math.ceil((length + (velocity ? 12 / (Math.SQRT2 * Math.PI * highPass) : 0)) * rate) + 1;
+  const pulse = Float64Array.from({ length: samples }, (_, i) => GRAVITY * halfSine(i / rate, length));
+  return { rate, response: velocity ? velocityOf(pulse, rate, highPass) : pulse };
+}
+
+/**
+ * The largest shock and the longest burst that do not trip, for a device that runs at a level.
+ *
+ * An on-delay rides out what is short; RMS averaging rides out what is short and high. A peak detector with a slow
+ * decay holds a shock up for longer than the on-delay, and then the delay does not help.
+ *
+ * @param settings - threshold (acceleration or velocity), hysteresis, on-delay, and the detector of the device
+ * @param running - the running vibration with its frequency, below the threshold: `"0.2 in/s pk at 1800 r/min"`
+ * @throws {@link VeladisError} `missing-frequency`, `wrong-quantity`, `out-of-range`, and as {@link TripLogic}
+ * @example
+ * ```ts
+ * import { format } from "veladis";
+ * import { shockImmunity } from "veladis/protection";
+ *
+ * const settings = { threshold: "0.51 in/s pk", hysteresis: "3 %", timerResets: "below threshold" } as const;
+ * const running = "0.2 in/s pk at 1800 r/min";
+ * const slow = { ...settings, onDelay: 6, detector: { kind: "rms", averaging: 1 } } as const;
+ * const [burst] = shockImmunity(slow, running, { multiples: [2] }).bursts;
+ * burst?.longest.toFixed(1); // => "4.7"
+ * burst?.withoutDelay.toFixed(2); // => "0.25"
+ * const [shock] = shockImmunity({ ...slow, onDelay: 0 }, running, { milliseconds: [11] }).shocks;
+ * shock?.largest && format(shock.largest); // => "1.83 g pk"
+ * ```
+ */
+export function shockImmunity(
+  settings: ImmunitySettings,
+  running: string | Amplitude,
+  { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] }: ImmunityOptions = {},
+): Immunity {
+  const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
+  const { threshold } = rules;
+  const reading = typeof running === "string" ? parseAmplitude(running) : running;
+  const hertz = reading.hertz ?? threshold.hertz;
+  if (hertz === undefined) {
+    throw new VeladisError("missing-frequency", {
+      expected: 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"',
+      received: shown(running),
+    });
+  }
+  if (threshold.quantity === "displacement") {
+    throw new VeladisError("wrong-quantity", {
+      expected: "a threshold in acceleration or velocity, which a shock reaches",
+      received: shown(rules.type),
+    });
+  }
+  const tau = timeConstant(settings.detector);
+  const highPass = positive(settings.highPass ?? 10, "a high-pass corner above zero, in hertz");
+  const si = threshold.quantity === "velocity" ? "m/s" : "m/s2";
+  const type = `${si} ${settings.detector.kind === "rms" ? "rms" : "pk"}`;
+  const inDevice = (value: Amplitude) => convertAmplitude({ ...value, hertz }, type).value;
+  const level = inDevice(reading);
+  const set = inDevice(threshold);
+  const hold = settings.timerResets === "below threshold" ? set : inDevice(rules.reset);
+  if (level >= hold) {
+    throw new VeladisError("out-of-range", {
+      expected: "running vibration below the threshold and below what the on-delay starts over at",
+      received: shown(running),
+    });
+  }
+  const order = settings.detector.kind === "rms" ? 2 : 1;
+  const excess = (x: number) => x ** order - level ** 2 * (order - 1);
+
+  const shocks = milliseconds.map((length) => {
+    const { rate, response } = unitResponse(rules, length, highPass, hertz);
+    const runningPeak = settings.detector.kind === "rms" ? level * Math.SQRT2 : level;
+    const trips = (g: number, delay: number) =>
+      Array.from({ length: PHASES }, (_, p) => (2 * Math.PI * p) / PHASES).some((phase) => {
+        const wave = (i: number) =>
+          g * (response[i] as number) + runningPeak * Math.sin((2 * Math.PI * hertz * i) / rate + phase);
+        const { reached, above } = timeAbove(wave, response.length, rate, settings.detector, level, set, hold);
+        return reached && above >= delay;
+      });
+    const limit = (delay: number): Amplitude | null => {
+      if (!trips(LARGEST, delay)) return null;
+      const value = largestBelow((g) => trips(g, delay), LARGEST);
+      return Object.freeze({ ...parseAmplitude("1 g pk"), value });
+    };
+    const withoutDelay = limit(0);
+    return Object.freeze({
+      milliseconds: length,
+      largest: rules.onDelay === 0 ? withoutDelay : limit(rules.onDelay),
+      withoutDelay,
+    });
+  });
+
+  const bursts = multiples.map((multiple) => {
+    const high = set * positive(multiple, "a multiple of the threshold above zero");
+    if (multiple <= 1) {
+      throw new VeladisError("out-of-range", {
+        expected: "bursts above the threshold, as multiples above 1",
+        received: shown(multiple),
+      });
+    }
+    // Time to reach the threshold, and time from the end of the burst until the level is below it again.
+    const rise = order === 2 ? tau * Math.log(excess(high) / (high ** 2 - set ** 2)) : 0;
+    const fall = (length: number): number => {
+      const top = order === 2 ? excess(high) * -Math.expm1(-length / tau) : high;
+      return tau * Math.log(top / excess(hold));
+    };
+    const longest = (delay: number): number =>
+      largestBelow((length) => length > rise && length - rise + fall(length) >= delay, rise + delay);
+    return Object.freeze({
+      level: Object.freeze({ ...threshold, value: threshold.value * multiple }),
+      timesThreshold: multiple,
+      longest: longest(rules.onDelay),
+      withoutDelay: rise,
+    });
+  });
+  return Object.freeze({ shocks: Object.freeze(shocks), bursts: Object.freeze(bursts), assumed });
+}
