@@ -3,17 +3,25 @@ import { defineConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
+/** The public names of the package stand for their sources. */
+const alias = [
+  { find: /^veladis$/, replacement: `${root}src/index.ts` },
+  { find: /^veladis\/([a-z]+)$/, replacement: `${root}src/entries/$1.ts` },
+];
+
+const common = { testTimeout: 60_000, hookTimeout: 120_000 };
+
 export default defineConfig({
   root,
-  resolve: {
-    alias: [
-      { find: /^veladis$/, replacement: `${root}src/index.ts` },
-      { find: /^veladis\/([a-z]+)$/, replacement: `${root}src/entries/$1.ts` },
-    ],
-  },
   test: {
-    include: ["test/**/*.test.ts"],
-    testTimeout: 60_000,
+    projects: [
+      {
+        root,
+        resolve: { alias },
+        test: { ...common, name: "node", include: ["test/**/*.test.ts"], exclude: ["test/browser/**"] },
+      },
+      { root, resolve: { alias }, test: { ...common, name: "browser", include: ["test/browser/**/*.test.ts"] } },
+    ],
     coverage: {
       provider: "v8",
       include: ["src/**/*.ts"],

@@ -45,7 +45,7 @@ const NAVY = {
 } as const satisfies Source;
 
 /** Source of each reference, by name; apart, so that a bundle that only converts leaves it out. */
-export const levelReferenceSources = /* @__PURE__ */ frozen({
+export const levelReferenceSources: Readonly<Record<LevelReferenceName, Source>> = /* @__PURE__ */ frozen({
   "ISO 1683 acceleration": ISO_1683,
   "ISO 1683 velocity": ISO_1683,
   "ISO 1683 displacement": {
@@ -70,4 +70,4 @@ export const levelReferenceSources = /* @__PURE__ */ frozen({
     page: "https://lfweb.sjgov.org/EHD/0/doc/931839/Page166.aspx",
     note: "written VdB in that manual",
   },
-} as const satisfies Record<LevelReferenceName, Source>);
+});

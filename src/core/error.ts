@@ -4,7 +4,7 @@ import type { VeladisErrorCode } from "./error-codes";
 export interface ErrorDetail {
   /** What would have been right, as a noun phrase. */
   readonly expected: string;
-  /** What came instead; texts are quoted and cut by {@link shown}. */
+  /** What came instead; texts are quoted, and cut at 60 characters. */
   readonly received: string;
   /** The closed list the value could have come from, if there is one. */
   readonly allowed?: readonly string[];

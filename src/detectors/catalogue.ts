@@ -48,9 +48,9 @@ const AVERAGE = {
 
 /** Name, function on samples and source of each detector, by symbol. */
 // biome-ignore format: a row of a table is a line
-export const detectorFacts = /* @__PURE__ */ frozen({
+export const detectorFacts: Readonly<Record<Detector, DetectorFacts>> = /* @__PURE__ */ frozen({
   pk: { name: "peak", ofSamples: peakOf, source: SINE },
   pp: { name: "peak-to-peak", ofSamples: peakToPeakOf, source: SINE },
   rms: { name: "root mean square", ofSamples: rmsOf, source: SINE },
   avg: { name: "rectified average", ofSamples: averageOf, source: AVERAGE },
-} as const satisfies Record<Detector, DetectorFacts>);
+});

@@ -38,10 +38,10 @@ const ROTATION = {
 } as const satisfies Source;
 
 /** Name and source of each unit of frequency, by symbol. */
-export const frequencyUnitFacts = /* @__PURE__ */ frozen({
+export const frequencyUnitFacts: Readonly<Record<FrequencyUnitSymbol, FrequencyUnitFacts>> = /* @__PURE__ */ frozen({
   Hz: { name: "hertz", source: ROTATION },
   kHz: { name: "kilohertz", source: ROTATION },
   "r/min": { name: "revolution per minute", source: ROTATION },
   "r/s": { name: "revolution per second", source: ROTATION },
   "rad/s": { name: "radian per second", source: ROTATION },
-} as const satisfies Record<FrequencyUnitSymbol, FrequencyUnitFacts>);
+});

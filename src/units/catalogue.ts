@@ -97,7 +97,7 @@ const MIL = {
 
 /** Name and source of each unit, by symbol. */
 // biome-ignore format: a row of a table is a line
-export const unitFacts = /* @__PURE__ */ frozen({
+export const unitFacts: Readonly<Record<UnitSymbol, UnitFacts>> = /* @__PURE__ */ frozen({
   "m/s2": { name: "metre per second squared", source: SI },
   "cm/s2": { name: "centimetre per second squared", source: SI },
   "mm/s2": { name: "millimetre per second squared", source: SI },
@@ -127,4 +127,4 @@ export const unitFacts = /* @__PURE__ */ frozen({
   mil: { name: "thousandth of an inch", source: MIL },
   uin: { name: "microinch", source: INCH },
   ft: { name: "foot", source: INCH },
-} as const satisfies Record<UnitSymbol, UnitFacts>);
+});

@@ -1,0 +1,23 @@
+// The theme puts a link inside the button that opens a branch of the navigation, which a screen reader cannot reach.
+// The link is moved beside the button, and the button named after it.
+
+/** Moves the links out of the buttons below an element. */
+function partBranches(element) {
+  for (const link of element.querySelectorAll("details > summary > a")) {
+    const summary = link.parentElement;
+    const details = summary.parentElement;
+    summary.setAttribute("aria-label", `${link.textContent.trim()}: open or close`);
+    details.parentElement.classList.add("branch");
+    details.before(link);
+  }
+}
+
+const navigation = document.getElementById("tsd-nav-container");
+if (navigation) {
+  partBranches(navigation);
+  new MutationObserver(() => partBranches(navigation)).observe(navigation, { childList: true, subtree: true });
+}
+
+// The home page has the project's name as its own title and again as that of the README: one is enough.
+const titles = [...document.querySelectorAll("h1")];
+if (titles[1] && titles[0].textContent.trim() === titles[1].textContent.trim()) titles[0].parentElement.remove();
