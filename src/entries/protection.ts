@@ -5,3 +5,4 @@
  */
 export { cautions } from "../core/index";
 export * from "../protection/index";
+export * from "../verification/index";

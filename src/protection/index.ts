@@ -50,4 +50,5 @@ export {
   type VoteText,
   voted,
 } from "./vote";
-export { type VotedEvent, type VotedStatus, VotedTrip, type VotedTripSettings } from "./voted-trip";
+export { VotedTrip } from "./voted-trip";
+export type { VotedEvent, VotedStatus, VotedTripSettings } from "./voted-types";

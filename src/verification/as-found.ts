@@ -1,0 +1,53 @@
+import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+
+/** A check before and after an adjustment. */
+export interface AsFoundAsLeft {
+  readonly asFound: KnownCheckResult;
+  readonly asLeft: KnownCheckResult;
+  /** What the device shows after the adjustment over what it showed before; null when it showed nothing. */
+  readonly adjustment: number | null;
+  /** What the as-found state means for the time since the last check. */
+  readonly meaning: string;
+}
+
+const meanings = {
+  pass: "found within tolerance: readings since the last check stand",
+  fail: "found out of tolerance: readings and trips since the last check are in doubt; look back at them",
+  undecided: "found neither within nor out of tolerance for certain: judge readings since the last check with care",
+} as const;
+
+/**
+ * A pair of checks, as found and as left, against one known level and tolerance.
+ *
+ * @throws {@link VeladisError} as {@link checkAgainstKnown}
+ * @example
+ * ```ts
+ * import { asFoundAsLeft } from "veladis/protection";
+ *
+ * const pair = asFoundAsLeft({
+ *   known: "0.40 in/s pk at 1800 r/min",
+ *   tolerance: "5 %",
+ *   asFound: "0.43 in/s pk",
+ *   asLeft: "0.40 in/s pk",
+ * });
+ * [pair.asFound.verdict, pair.asLeft.verdict]; // => ["fail", "pass"]
+ * pair.adjustment?.toFixed(3); // => "0.930"
+ * ```
+ */
+export function asFoundAsLeft({
+  asFound,
+  asLeft,
+  ...check
+}: Omit<KnownCheck, "indicated"> & {
+  readonly asFound: KnownCheck["indicated"];
+  readonly asLeft: KnownCheck["indicated"];
+}): AsFoundAsLeft {
+  const found = checkAgainstKnown({ ...check, indicated: asFound });
+  const left = checkAgainstKnown({ ...check, indicated: asLeft });
+  return Object.freeze({
+    asFound: found,
+    asLeft: left,
+    adjustment: found.indicated.value > 0 ? left.indicated.value / found.indicated.value : null,
+    meaning: meanings[found.verdict],
+  });
+}

@@ -1,0 +1,39 @@
+import { positive, shown, VeladisError } from "../core/index";
+import { type Frequency, hertz as hertzOf } from "../frequency/index";
+
+/** A measuring band by its -3 dB edges. */
+export interface Band {
+  readonly lowest: Frequency;
+  readonly highest: Frequency;
+  /** Order of the Butterworth high-pass and low-pass at its edges; 3 if not given. */
+  readonly order?: number;
+}
+
+/**
+ * The share of a sine that a device with a measuring band nominally reads.
+ *
+ * Each edge is a Butterworth filter. A band is named by its -3 dB edges: at 10 Hz a device of 10 Hz to 1000 Hz reads
+ * 0.707. The tolerance of ISO 2954, +10 % and -10 % over most of the band, lies about this nominal curve. The third
+ * order is from memory; the edge values were read in a survey that quotes ISO 2954:2012.
+ *
+ * @throws {@link VeladisError} `out-of-range` unless the band rises, and as {@link hertz}
+ * @example
+ * ```ts
+ * import { bandResponse } from "veladis/protection";
+ *
+ * const band = { lowest: "10 Hz", highest: "1000 Hz" } as const;
+ * bandResponse("600 r/min", band).toFixed(3); // => "0.707"
+ * bandResponse("12.6 Hz", band).toFixed(3); // => "0.894"
+ * ```
+ */
+export function bandResponse(at: Frequency, { lowest, highest, order = 3 }: Band): number {
+  const [low, high, hertz] = [hertzOf(lowest), hertzOf(highest), hertzOf(at)];
+  if (!(low < high)) {
+    throw new VeladisError("out-of-range", {
+      expected: "a band whose highest frequency is above the lowest",
+      received: shown(`${low} Hz to ${high} Hz`),
+    });
+  }
+  const power = 2 * positive(order, "an order above zero");
+  return 1 / Math.sqrt((1 + (low / hertz) ** power) * (1 + (hertz / high) ** power));
+}

@@ -1,0 +1,154 @@
+import { type Amplitude, amountOf, convertAmplitude, format, parseAmplitude, significant } from "../amplitude/index";
+import { cautions, nonNegative, VeladisError } from "../core/index";
+import { type Frequency, hertz as hertzOf } from "../frequency/index";
+import { type Band, bandResponse } from "./band-response";
+import { type BenchMove, benchMoves } from "./bench-moves";
+import { type Shaker, shakerReach } from "./shaker";
+
+/** Settings that a bench plan proves; the settings of a `TripLogic` serve. */
+export interface BenchSettings {
+  /** As the device has stored it. */
+  readonly threshold: string | Amplitude;
+  readonly hysteresis: string;
+  /** Seconds. */
+  readonly onDelay: number;
+  readonly offDelay?: number;
+  readonly latching: boolean;
+  readonly contact?: "normally open" | "normally closed";
+  readonly coil?: "normally energised" | "normally de-energised";
+  readonly sensorFault?: string;
+  /** Frequencies to test at; the first proves the trip. 79.4 Hz if not given. */
+  readonly frequencies?: readonly Frequency[];
+  /** Measuring band of the device, for what it reads near the edges. */
+  readonly band?: Band;
+  /** Mass of sensor and fixture on the shaker, in kg; 0 if not given. */
+  readonly load?: { readonly kilograms: number };
+  /** Tolerance of the device, e.g. `"5 %"`; 5 % if not given. */
+  readonly tolerance?: string;
+}
+
+/** One step of a bench test. */
+export interface BenchStep {
+  readonly number: number;
+  readonly what: string;
+  readonly hertz: number;
+  /** r/min of the same frequency. */
+  readonly speed: number;
+  /** Level of the shaker in the device's unit; null for a step without vibration. */
+  readonly level: Amplitude | null;
+  readonly displacement: Amplitude | null;
+  readonly acceleration: Amplitude | null;
+  /** Whether the shaker can give it. */
+  readonly possible: boolean;
+  /** What forbids it. */
+  readonly limitedBy: readonly string[];
+  readonly expect: string;
+}
+
+/** A bench test step by step. */
+export interface BenchPlan {
+  readonly threshold: Amplitude;
+  readonly reset: Amplitude;
+  readonly steps: readonly BenchStep[];
+  /** Whether the shaker can do all of it. */
+  readonly possible: boolean;
+  readonly notes: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** ISO 2954's reference frequency, the third-octave 10^(19/10) Hz; read in a survey that quotes the standard. */
+const REFERENCE = "79.4 Hz";
+
+function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
+  return [
+    "before: record the setting as found, and have the trip of a running machine released from this device under the site's procedure",
+    "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time",
+    `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own expanded uncertainty is ${shaker.uncertainty} (k = 2)`}`,
+    ...hertz.flatMap((one) => {
+      const share = band === undefined ? 1 : bandResponse({ hertz: one }, band);
+      return share > 0.98
+        ? []
+        : [
+            `at ${significant(one)} Hz a device of this band nominally reads ${significant(share)} of the level: raise the level to ${significant(1 / share)} times for the same reading`,
+          ];
+    }),
+    "after: put every setting back, lift every bypass, and record who did so and when",
+  ];
+}
+
+/**
+ * The steps of a bench test that proves reading, trip point, reset point, delay, latch, power loss and sensor fault,
+ * with what the shaker must give and whether it can.
+ *
+ * @param settings - as stored in the device; the settings of a `TripLogic` serve
+ * @param shaker - the limits of the reference shaker
+ * @throws {@link VeladisError} `missing-fact`, and as {@link shakerReach}
+ * @example
+ * ```ts
+ * import { format } from "veladis";
+ * import { benchPlan } from "veladis/protection";
+ *
+ * const plan = benchPlan(
+ *   { threshold: "0.51 in/s pk", hysteresis: "3 %", onDelay: 6, latching: true, frequencies: ["1800 r/min"] },
+ *   { lowest: "7 Hz", highest: "10 kHz", displacement: "3.8 mm pp", acceleration: "10 g pk" },
+ * );
+ * format(plan.reset, { digits: 4 }); // => "0.4947 in/s pk"
+ * const [first] = plan.steps;
+ * first?.level && format(first.level); // => "0.128 in/s pk"
+ * first?.displacement && format(first.displacement); // => "34.4 um pp"
+ * first?.acceleration && format(first.acceleration); // => "0.0622 g pk"
+ * plan.possible; // => true
+ * ```
+ */
+export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
+  const threshold = typeof settings.threshold === "string" ? parseAmplitude(settings.threshold) : settings.threshold;
+  nonNegative(settings.onDelay, "onDelay in seconds, 0 or more");
+  const below = amountOf(settings.hysteresis, threshold);
+  const reset = Object.freeze({ ...threshold, value: threshold.value - below });
+  const frequencies = (settings.frequencies ?? [REFERENCE]).map(hertzOf);
+  const [main, ...others] = frequencies;
+  if (main === undefined) {
+    throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "none" });
+  }
+  const type = `${threshold.unit} ${threshold.detector}`;
+  const load = settings.load?.kilograms ?? 0;
+  const tolerance = amountOf(settings.tolerance ?? "5 %", threshold) / threshold.value;
+
+  const stepOf = ({ what, share, expect }: BenchMove, hertz: number, number: number): BenchStep => {
+    const level = share === null ? null : Object.freeze({ ...threshold, value: threshold.value * share, hertz });
+    const reach = level === null ? null : shakerReach(level, shaker, load);
+    const as = (to: string) => (level === null ? null : convertAmplitude(level, to));
+    return Object.freeze({
+      number,
+      what,
+      hertz,
+      speed: hertz * 60,
+      level,
+      displacement: as("um pp"),
+      acceleration: as("g pk"),
+      possible: reach?.possible ?? true,
+      limitedBy: reach?.limitedBy ?? [],
+      expect,
+    });
+  };
+  const texts = (level: number): string => format({ ...threshold, value: level });
+  const moves = benchMoves(settings, {
+    tolerance,
+    resetShare: reset.value / threshold.value,
+    reset: texts(reset.value),
+    threshold: texts(threshold.value),
+    type,
+  });
+  const steps = [
+    ...moves.map((move) => [move, main] as const),
+    ...others.flatMap((hertz) => moves.filter(({ reading }) => reading).map((move) => [move, hertz] as const)),
+  ].map(([move, hertz], i) => stepOf(move, hertz, i + 1));
+  return Object.freeze({
+    threshold,
+    reset,
+    steps: Object.freeze(steps),
+    possible: steps.every(({ possible }) => possible),
+    notes: Object.freeze(notesOn(settings, shaker, frequencies)),
+    cautions,
+  });
+}

@@ -1,0 +1,121 @@
+import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { cautions, nearest, positive, shown, VeladisError } from "../core/index";
+import { type Decision, type DecisionRule, decided, decisionRules } from "./decision";
+import { marginsOf, type ToleranceText } from "./tolerance";
+
+/** What {@link checkAgainstKnown} is told. */
+export interface KnownCheck {
+  /** The level of the reference shaker: `"0.40 in/s pk at 1800 r/min"`. */
+  readonly known: string | Amplitude;
+  /** What the device shows; another unit or detector is converted, another quantity at the known frequency. */
+  readonly indicated: string | Amplitude;
+  /** The largest error allowed: `"10 %"`, `"0.5 dB"` or an amount such as `"0.02 in/s pk"`. */
+  readonly tolerance: ToleranceText;
+  /** Expanded uncertainty (k = 2) of the known level, in the same forms. */
+  readonly uncertainty?: ToleranceText;
+  /** The decision rule; guard band with an uncertainty, else simple acceptance. */
+  readonly rule?: DecisionRule;
+}
+
+/** The outcome of a check against a known vibration. */
+export interface KnownCheckResult extends Decision {
+  readonly known: Amplitude;
+  /** As it was shown. */
+  readonly shown: Amplitude;
+  /** In unit and detector of the known level. */
+  readonly indicated: Amplitude;
+  /** Unit and detector of error, tolerance and uncertainty. */
+  readonly unit: string;
+  /** Indicated less known. */
+  readonly error: number;
+  readonly errorPercent: number;
+  /** `20 lg(indicated / known)`; null when the device shows nothing. */
+  readonly errorDecibels: number | null;
+  /** The tolerance as an amount above the known level. */
+  readonly tolerance: number;
+  /** The expanded uncertainty as an amount; null without one. */
+  readonly uncertainty: number | null;
+  readonly rule: DecisionRule;
+  /** The rule in words. */
+  readonly ruleText: string;
+  readonly assumed: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
+  if (rule === undefined) return uncertainty === undefined ? "simple acceptance" : "guard band";
+  if (!Object.hasOwn(decisionRules, rule)) {
+    throw new VeladisError("unknown-option", {
+      expected: "a decision rule",
+      received: shown(rule),
+      didYouMean: nearest(String(rule), Object.keys(decisionRules)),
+      allowed: Object.keys(decisionRules),
+    });
+  }
+  if (rule === "guard band" && uncertainty === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: "the expanded uncertainty (k = 2) of the known level, which the guard band is made of",
+      received: "none",
+    });
+  }
+  return rule;
+}
+
+/**
+ * What a device shows, held against a known vibration.
+ *
+ * @throws {@link VeladisError} `not-positive` for a known level of zero, `missing-unit` for a bare tolerance,
+ *   `missing-fact`, and as {@link convertAmplitude}
+ * @example
+ * ```ts
+ * import { checkAgainstKnown } from "veladis/protection";
+ *
+ * const check = checkAgainstKnown({
+ *   known: "0.40 in/s pk at 1800 r/min",
+ *   indicated: "0.43 in/s pk",
+ *   tolerance: "10 %",
+ * });
+ * check.error.toFixed(2); // => "0.03"
+ * check.errorPercent.toFixed(1); // => "7.5"
+ * check.errorDecibels?.toFixed(2); // => "0.63"
+ * check.verdict; // => "pass"
+ * check.rule; // => "simple acceptance"
+ * const known = "10 mm/s rms at 79.4 Hz";
+ * checkAgainstKnown({ known, indicated: "9.6 mm/s rms", tolerance: "5 %", uncertainty: "3 %" }).verdict;
+ * // => "undecided"
+ * ```
+ */
+export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
+  const known = typeof check.known === "string" ? parseAmplitude(check.known) : check.known;
+  const read = typeof check.indicated === "string" ? parseAmplitude(check.indicated) : check.indicated;
+  positive(known.value, "a known level above zero");
+  if (check.tolerance === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: 'a tolerance such as "10 %", "0.5 dB" or "0.02 in/s pk"',
+      received: "none",
+    });
+  }
+  const hertz = known.hertz ?? read.hertz;
+  const unit = `${known.unit} ${known.detector}`;
+  const indicated = convertAmplitude(read, unit, hertz === undefined ? {} : { at: { hertz } });
+  const rule = ruleOf(check);
+  const tolerance = marginsOf(check.tolerance, known);
+  const uncertainty = check.uncertainty === undefined ? null : marginsOf(check.uncertainty, known);
+  const error = indicated.value - known.value;
+  return Object.freeze({
+    known,
+    shown: read,
+    indicated,
+    unit,
+    error,
+    errorPercent: (100 * error) / known.value,
+    errorDecibels: indicated.value > 0 ? 20 * Math.log10(indicated.value / known.value) : null,
+    tolerance: tolerance.above,
+    uncertainty: uncertainty?.above ?? null,
+    ...decided(rule, error, tolerance, uncertainty, known.value),
+    rule,
+    ruleText: decisionRules[rule],
+    assumed: indicated.assumed,
+    cautions,
+  });
+}

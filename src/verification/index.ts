@@ -1,0 +1,17 @@
+export { type AsFoundAsLeft, asFoundAsLeft } from "./as-found";
+export { type Band, bandResponse } from "./band-response";
+export { type BenchPlan, type BenchSettings, type BenchStep, benchPlan } from "./bench-plan";
+export { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+export { combinedUncertainty } from "./combined-uncertainty";
+export { type Decision, type DecisionRule, decisionRules } from "./decision";
+export { type Linearity, type LinearityPoint, linearity } from "./linearity";
+export { type Shaker, type ShakerReach, shakerReach } from "./shaker";
+export {
+  type DelayTest,
+  delayTest,
+  resetPointTest,
+  type SwitchingPoint,
+  type SwitchingStep,
+  tripPointTest,
+} from "./switching-tests";
+export type { Margins, ToleranceText } from "./tolerance";

@@ -1,0 +1,89 @@
+import type { Amplitude } from "../amplitude/index";
+import { VeladisError } from "../core/index";
+import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+
+/** One point of a linearity check. */
+export interface LinearityPoint extends KnownCheckResult {
+  /** Indicated less the best straight line, in the unit of the first point. */
+  readonly offLine: number;
+}
+
+/** A linearity check over several known levels. */
+export interface Linearity {
+  readonly unit: string;
+  /** Of the least-squares line: indicated = offset + slope x known. */
+  readonly slope: number;
+  /** In `unit`. */
+  readonly offset: number;
+  readonly points: readonly LinearityPoint[];
+  /** The point with the largest error in percent of its known level. */
+  readonly worst: LinearityPoint;
+  /** The largest distance from the line, in percent of the largest known level. */
+  readonly nonLinearity: number;
+  /** The worst of the points' verdicts. */
+  readonly verdict: KnownCheckResult["verdict"];
+}
+
+const order = { pass: 0, undecided: 1, fail: 2 } as const;
+
+/**
+ * Several known levels at one frequency: slope, offset, worst point and the verdict on each.
+ *
+ * @param points - known and indicated; unit and detector of the first known level serve all
+ * @param rest - tolerance, uncertainty and rule, as for {@link checkAgainstKnown}
+ * @throws {@link VeladisError} `out-of-range` for fewer than two different levels, and as {@link checkAgainstKnown}
+ * @example
+ * ```ts
+ * import { linearity } from "veladis/protection";
+ *
+ * const { slope, offset, worst, verdict } = linearity(
+ *   [
+ *     { known: "2 mm/s rms", indicated: "2.1 mm/s rms" },
+ *     { known: "5 mm/s rms", indicated: "5.1 mm/s rms" },
+ *     { known: "10 mm/s rms", indicated: "10.1 mm/s rms" },
+ *   ],
+ *   { tolerance: "5 %" },
+ * );
+ * slope.toFixed(3); // => "1.000"
+ * offset.toFixed(3); // => "0.100"
+ * worst.known.value; // => 2
+ * verdict; // => "pass"
+ * ```
+ */
+export function linearity(
+  points: readonly Pick<KnownCheck, "known" | "indicated">[],
+  rest: Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">,
+): Linearity {
+  const checks = points.map((point) => checkAgainstKnown({ ...rest, ...point }));
+  const unit = checks[0]?.unit ?? "";
+  const stray = checks.find((check) => check.unit !== unit);
+  const levels = new Set(checks.map(({ known }) => known.value));
+  if (levels.size < 2 || stray !== undefined) {
+    throw new VeladisError(stray === undefined ? "out-of-range" : "wrong-quantity", {
+      expected: stray === undefined ? "at least two different known levels" : `known levels all in ${unit}`,
+      received: stray === undefined ? `${levels.size}` : stray.unit,
+    });
+  }
+  const mean = (of: (check: KnownCheckResult) => number): number =>
+    checks.reduce((sum, check) => sum + of(check), 0) / checks.length;
+  const value = ({ value }: Amplitude): number => value;
+  const x = mean(({ known }) => value(known));
+  const y = mean(({ indicated }) => value(indicated));
+  const slope =
+    mean(({ known, indicated }) => (value(known) - x) * (value(indicated) - y)) /
+    mean(({ known }) => (value(known) - x) ** 2);
+  const offset = y - slope * x;
+  const found = checks.map((check) =>
+    Object.freeze({ ...check, offLine: check.indicated.value - offset - slope * check.known.value }),
+  );
+  const span = Math.max(...levels);
+  return Object.freeze({
+    unit,
+    slope,
+    offset,
+    points: Object.freeze(found),
+    worst: found.reduce((a, b) => (Math.abs(b.errorPercent) > Math.abs(a.errorPercent) ? b : a)),
+    nonLinearity: (100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span,
+    verdict: found.reduce((a, b) => (order[b.verdict] > order[a.verdict] ? b : a)).verdict,
+  });
+}

@@ -1,0 +1,83 @@
+import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { nonNegative, positive } from "../core/index";
+import { type Frequency, hertz as hertzOf } from "../frequency/index";
+
+/** The limits of a reference shaker, from its data sheet. */
+export interface Shaker {
+  readonly name?: string;
+  readonly lowest: Frequency;
+  readonly highest: Frequency;
+  /** Stroke, e.g. `"3.8 mm pp"`. */
+  readonly displacement?: string;
+  /** e.g. `"500 mm/s pk"`. */
+  readonly velocity?: string;
+  /** With a bare table, e.g. `"10 g pk"`. */
+  readonly acceleration?: string;
+  /** Peak force in newtons; with the moving mass it limits the acceleration under load. */
+  readonly force?: { readonly newtons: number };
+  /** Moving mass of the shaker itself. */
+  readonly movingMass?: { readonly kilograms: number };
+  /** Largest mass that may be mounted. */
+  readonly payload?: { readonly kilograms: number };
+  /** Expanded uncertainty (k = 2) of its level, e.g. `"3 %"`. */
+  readonly uncertainty?: string;
+}
+
+/** Whether a shaker can give a level, and what forbids it if not. */
+export interface ShakerReach {
+  readonly possible: boolean;
+  /** What forbids it: `"frequency"`, `"stroke"`, `"velocity"`, `"acceleration"`, `"force"`, `"payload"`. */
+  readonly limitedBy: readonly string[];
+  /** The highest level at this frequency, in the type asked for; null outside the frequencies of the shaker. */
+  readonly highest: number | null;
+}
+
+const limits = ["displacement", "velocity", "acceleration"] as const;
+
+/**
+ * Whether a shaker can give a level at a frequency with a mass mounted on it.
+ *
+ * @param level - with its frequency in hertz
+ * @param load - mass of sensor and fixture in kg
+ * @throws {@link VeladisError} `not-positive`, `negative`, and as {@link convertAmplitude}
+ * @example
+ * ```ts
+ * import { shakerReach } from "veladis/protection";
+ *
+ * const shaker = { lowest: "7 Hz", highest: "10 kHz", displacement: "3.8 mm pp", acceleration: "10 g pk" } as const;
+ * shakerReach("0.51 in/s pk at 1800 r/min", shaker, 0.1).possible; // => true
+ * shakerReach("10 in/s pk at 1800 r/min", shaker, 0.1).limitedBy; // => []
+ * shakerReach("20 in/s pk at 1800 r/min", shaker, 0.1).limitedBy; // => ["stroke"]
+ * ```
+ */
+export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
+  const wanted = typeof level === "string" ? parseAmplitude(level) : level;
+  const type = `${wanted.unit} ${wanted.detector}`;
+  const hertz = positive(wanted.hertz ?? Number.NaN, "the frequency of the level, in hertz");
+  const mass = nonNegative(load, "the mass of sensor and fixture in kg");
+  const at = { at: { hertz } };
+  const limitedBy: string[] = [];
+  const inside = hertz >= hertzOf(shaker.lowest) * (1 - 1e-9) && hertz <= hertzOf(shaker.highest) * (1 + 1e-9);
+  if (!inside) limitedBy.push("frequency");
+  let highest = Number.POSITIVE_INFINITY;
+  const hold = (most: number, name: string): void => {
+    if (wanted.value > most * (1 + 1e-9)) limitedBy.push(name);
+    highest = Math.min(highest, most);
+  };
+  for (const name of limits) {
+    const most = shaker[name];
+    if (most !== undefined) hold(convertAmplitude(most, type, at).value, name === "displacement" ? "stroke" : name);
+  }
+  if (shaker.force !== undefined) {
+    const moved = positive(mass + (shaker.movingMass?.kilograms ?? 0), "a moving mass above zero, in kg");
+    const acceleration = positive(shaker.force.newtons, "a force above zero, in N") / moved;
+    const peak = { ...parseAmplitude("1 m/s2 pk"), value: acceleration };
+    hold(convertAmplitude(peak, type, at).value, "force");
+  }
+  if (shaker.payload !== undefined && mass > shaker.payload.kilograms * (1 + 1e-9)) limitedBy.push("payload");
+  return Object.freeze({
+    possible: limitedBy.length === 0,
+    limitedBy: Object.freeze(limitedBy),
+    highest: inside && Number.isFinite(highest) ? highest : null,
+  });
+}

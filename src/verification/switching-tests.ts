@@ -1,0 +1,141 @@
+import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { nonNegative, numeral, positive, shown, splitNumeral, VeladisError } from "../core/index";
+import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+
+/** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */
+export interface SwitchingStep {
+  readonly level: string | Amplitude;
+  readonly set: boolean;
+}
+
+/** The point at which an output changed, between two steps. */
+export interface SwitchingPoint extends Omit<KnownCheckResult, "shown"> {
+  /** The last level without the change and the first with it, in the unit of the setting. */
+  readonly between: readonly [number, number];
+}
+
+type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
+
+/** The change that a slow rise or fall shows, held against the setting. */
+function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
+  const known = typeof setting === "string" ? parseAmplitude(setting) : setting;
+  const type = `${known.unit} ${known.detector}`;
+  const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
+  const levels = steps.map(({ level }) => convertAmplitude(level, type, at).value);
+  const wrong = levels.findIndex(
+    (level, i) => i > 0 && (rising ? level <= (levels[i - 1] as number) : level >= (levels[i - 1] as number)),
+  );
+  const change = steps.findIndex(({ set }) => set === rising);
+  if (wrong >= 0 || change < 1 || steps.slice(change).some(({ set }) => set !== rising)) {
+    throw new VeladisError("out-of-range", {
+      expected: rising
+        ? "levels that rise from one without the output set to one with it, and stay set"
+        : "levels that fall from one with the output set to one without it, and stay so",
+      received: wrong >= 0 ? `${shown(levels[wrong])} ${type} behind ${shown(levels[wrong - 1])}` : "no such change",
+    });
+  }
+  const between = [levels[change - 1] as number, levels[change] as number] as const;
+  const { shown: _, ...check } = checkAgainstKnown({
+    known,
+    indicated: { ...known, value: (between[0] + between[1]) / 2 },
+    ...rest,
+  });
+  return Object.freeze({ ...check, between: Object.freeze(between) });
+}
+
+/**
+ * A trip-point test: the level is raised slowly, waiting out the on-delay at each step, until the output sets.
+ *
+ * The trip point is taken midway between the last level that did not trip and the first that did.
+ *
+ * @param threshold - the setpoint as stored: `"0.51 in/s pk"`
+ * @param steps - levels that rise, each with whether the output was set
+ * @throws {@link VeladisError} `out-of-range` unless the levels rise through one change
+ * @example
+ * ```ts
+ * import { tripPointTest } from "veladis/protection";
+ *
+ * const { between, verdict } = tripPointTest(
+ *   "0.51 in/s pk",
+ *   [
+ *     { level: "0.49 in/s pk", set: false },
+ *     { level: "0.50 in/s pk", set: false },
+ *     { level: "0.52 in/s pk", set: true },
+ *   ],
+ *   { tolerance: "5 %" },
+ * );
+ * between; // => [0.5, 0.52]
+ * verdict; // => "pass"
+ * ```
+ */
+export function tripPointTest(
+  threshold: string | Amplitude,
+  steps: readonly SwitchingStep[],
+  rest: Rest,
+): SwitchingPoint {
+  return switchingPoint(threshold, steps, rest, true);
+}
+
+/**
+ * A reset-point test: the level is lowered slowly until the output clears, or for a latching one, until a reset by
+ * hand is accepted.
+ *
+ * @param reset - the reset level: threshold less hysteresis, `"0.4947 in/s pk"`
+ * @param steps - levels that fall, each with whether the output was still set
+ * @throws {@link VeladisError} `out-of-range` unless the levels fall through one change
+ */
+export function resetPointTest(reset: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest): SwitchingPoint {
+  return switchingPoint(reset, steps, rest, false);
+}
+
+/** A measured delay against the delay that is set. */
+export interface DelayTest {
+  readonly set: number;
+  readonly measured: readonly number[];
+  /** The measured delay that is furthest off, less the set one, in seconds. */
+  readonly worstError: number;
+  /** Its error in percent of the set delay; null for a set delay of 0. */
+  readonly worstPercent: number | null;
+  /** Seconds. */
+  readonly tolerance: number;
+  readonly verdict: "pass" | "fail";
+}
+
+/**
+ * Measured delays against the delay that is set, all in seconds.
+ *
+ * @param tolerance - `"5 %"` of the set delay, or `"0.2 s"`
+ * @throws {@link VeladisError} `missing-unit`, `syntax`, `negative`, `missing-fact` without a measurement
+ * @example
+ * ```ts
+ * import { delayTest } from "veladis/protection";
+ *
+ * delayTest(6, [6.1, 5.9, 6.2], "5 %").verdict; // => "pass"
+ * delayTest(6, [6.1, 5.9, 6.2], "0.1 s").worstError.toFixed(1); // => "0.2"
+ * ```
+ */
+export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
+  nonNegative(set, "a set delay in seconds, 0 or more");
+  if (measured.length === 0) {
+    throw new VeladisError("missing-fact", { expected: "at least one measured delay in seconds", received: "none" });
+  }
+  const [digits, unit] = (typeof tolerance === "string" && splitNumeral(tolerance.trim())) || [];
+  if (digits === undefined || !/^(%|s)$/.test(unit as string)) {
+    throw new VeladisError(unit === "" || typeof tolerance === "number" ? "missing-unit" : "syntax", {
+      expected: 'a tolerance such as "5 %" or "0.2 s"',
+      received: shown(tolerance),
+    });
+  }
+  const number = positive(numeral(digits), "a tolerance above zero");
+  const allowed = unit === "%" ? (set * number) / 100 : number;
+  const errors = measured.map((one) => nonNegative(one, "a measured delay in seconds") - set);
+  const worstError = errors.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
+  return Object.freeze({
+    set,
+    measured: Object.freeze([...measured]),
+    worstError,
+    worstPercent: set === 0 ? null : (100 * worstError) / set,
+    tolerance: allowed,
+    verdict: Math.abs(worstError) <= allowed * (1 + 1e-9) + 1e-12 ? "pass" : "fail",
+  });
+}

@@ -1,0 +1,26 @@
+import { type Amplitude, amountOf } from "../amplitude/index";
+import { nonNegative, numeral, splitNumeral } from "../core/index";
+
+/** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.02 in/s pk"`. */
+export type ToleranceText = `${number} %` | `${number}%` | `${number} dB` | (string & {});
+
+/** How far a level may lie below and above the known one, in its unit. */
+export interface Margins {
+  readonly below: number;
+  readonly above: number;
+}
+
+/**
+ * The margins that a tolerance states; in decibels they differ a little.
+ *
+ * @throws {@link VeladisError} `missing-unit` for a bare number, `negative`, and as {@link amountOf}
+ */
+export function marginsOf(tolerance: ToleranceText, known: Amplitude): Margins {
+  const [digits, unit] = (typeof tolerance === "string" && splitNumeral(tolerance.trim())) || [];
+  if (digits !== undefined && /^dB$/i.test(unit as string)) {
+    const ratio = 10 ** (nonNegative(numeral(digits), "a tolerance of zero or more") / 20);
+    return { below: known.value * (1 - 1 / ratio), above: known.value * (ratio - 1) };
+  }
+  const amount = amountOf(tolerance, known);
+  return { below: amount, above: amount };
+}
