@@ -5,4 +5,5 @@
  */
 export { cautions } from "../core/index";
 export * from "../protection/index";
+export * from "../report/index";
 export * from "../verification/index";

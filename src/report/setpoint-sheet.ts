@@ -1,0 +1,247 @@
+import { assumptions, format, significant } from "../amplitude/index";
+import { cautions, type Source } from "../core/index";
+import type { Baseline, Proposal, ProposedSetpoint, Reason, TripSettings } from "../protection/index";
+import type {
+  AsFoundAsLeft,
+  BenchPlan,
+  DelayTest,
+  KnownCheckResult,
+  Linearity,
+  SwitchingPoint,
+} from "../verification/index";
+import type { Sheet, SheetSection } from "./sheet";
+import { checkSections, planSection } from "./verification-sections";
+
+/** What a setpoint and verification sheet records; everything but the machine may be left out. */
+export interface SheetRequest {
+  /** What the machine is called, e.g. `"Boiler-feed pump 2, drive end, horizontal"`. */
+  readonly machine: string;
+  /** Facts about machine, sensor and device, by name. */
+  readonly facts?: { readonly [name: string]: string };
+  readonly baseline?: Baseline;
+  readonly proposal?: Proposal;
+  /** The settings as they stand in the device. */
+  readonly settings?: TripSettings;
+  /** The known vibration and where its certificate is. */
+  readonly known?: string;
+  readonly check?: KnownCheckResult;
+  readonly asFoundAsLeft?: AsFoundAsLeft;
+  readonly linearity?: Linearity;
+  readonly tripPoint?: SwitchingPoint;
+  readonly resetPoint?: SwitchingPoint;
+  readonly delay?: DelayTest;
+  readonly plan?: BenchPlan;
+  /** Remarks, one a line. */
+  readonly remarks?: readonly string[];
+}
+
+/** The lines that people fill in; no name and no date is put in by itself. */
+const BLANKS = [
+  "Set by (name, signature, date)",
+  "Proven by (name, signature, date)",
+  "Decided by the person who answers for the machine (name, signature, date)",
+  "Next proof due",
+];
+
+/** A source as a sheet cites it, with how it is known. */
+export function sourceText({ title, where, provenance, page, note }: Source): string {
+  const known =
+    title === "common practice, no source" ? "" : provenance === "published" ? "read in print" : "from memory";
+  return [title, where, known, note, page].filter(Boolean).join("; ");
+}
+
+function reasonList(reasons: readonly Reason[]): string[] {
+  return reasons.map(({ text, source }) => `${text} [${sourceText(source)}]`);
+}
+
+function factsSection(facts: NonNullable<SheetRequest["facts"]>): SheetSection {
+  return { title: "Machine, sensor and device", table: { columns: ["", ""], rows: Object.entries(facts) } };
+}
+
+function baselineSection(baseline: Baseline): SheetSection {
+  const { as, count, excluded, median, mean, standardDeviation, spread, lowest, highest, percentile, outliers } =
+    baseline;
+  const cell = (value: number): string => significant(value, 4);
+  return {
+    title: `Baseline, in ${as}`,
+    table: {
+      columns: [
+        "readings",
+        "left out",
+        "median",
+        "mean",
+        "std deviation",
+        "robust spread",
+        "range",
+        `${percentile.percent} % below`,
+        "outliers",
+      ],
+      rows: [
+        [
+          `${count}`,
+          `${excluded}`,
+          cell(median),
+          cell(mean),
+          cell(standardDeviation),
+          cell(spread),
+          `${cell(lowest)} to ${cell(highest)}`,
+          cell(percentile.value),
+          `${outliers.length}`,
+        ],
+      ],
+    },
+    list: baseline.warnings,
+  };
+}
+
+function setpointRow(name: string, setpoint: ProposedSetpoint | null): string[] {
+  if (setpoint === null) return [name, "none", "", "", "", ""];
+  const { asked, stored, reset, range, effect } = setpoint;
+  return [
+    name,
+    format(asked, { digits: 4 }),
+    format(stored, { digits: 4 }),
+    format(reset, { digits: 4 }),
+    `${significant(range[0])} to ${significant(range[1])}`,
+    effect,
+  ];
+}
+
+function proposalSections({
+  alarm,
+  trip,
+  statistical,
+  delay,
+  hysteresis,
+  warnings,
+  as,
+  verified,
+}: Proposal): SheetSection[] {
+  return [
+    {
+      title: "Proposed setpoints",
+      text: [
+        verified
+          ? "Every limit and rule used was read in print."
+          : "Limits or rules used are recalled from memory; check them against the standard before use.",
+      ],
+      table: {
+        columns: [
+          "",
+          "by the rules",
+          "as stored",
+          "clears below",
+          `rules allow, ${as}`,
+          "effect of the device's steps",
+        ],
+        rows: [setpointRow("ALARM", alarm), setpointRow("TRIP", trip)],
+      },
+      list: [
+        `on-delay: alarm ${delay.alarm} s, trip ${delay.trip} s; longer than ${delay.longest} s does not suit this machine`,
+        `hysteresis: ${hysteresis.percent} % of the threshold`,
+        ...(statistical === null
+          ? []
+          : [`beside the rule, mean + ${statistical.k} standard deviations: ${significant(statistical.value)} ${as}`]),
+      ],
+    },
+    ...(warnings.length === 0 ? [] : [{ title: "Warnings", list: warnings.map(({ text }) => text) }]),
+    {
+      title: "Reasons",
+      table: {
+        columns: ["", "reason [source]"],
+        rows: [
+          ...reasonList(alarm?.reasons ?? []).map((text) => ["ALARM", text]),
+          ...reasonList(trip?.reasons ?? []).map((text) => ["TRIP", text]),
+          ...reasonList(statistical?.reasons ?? []).map((text) => ["statistical", text]),
+          ...reasonList(delay.reasons).map((text) => ["delay", text]),
+          ...reasonList(hysteresis.reasons).map((text) => ["hysteresis", text]),
+        ],
+      },
+    },
+  ];
+}
+
+function settingsSection(settings: TripSettings): SheetSection {
+  const {
+    threshold,
+    hysteresis,
+    onDelay,
+    offDelay = 0,
+    timerResets,
+    latching,
+    contact,
+    coil,
+    sensorFault,
+    startInhibit = 0,
+    multiplier,
+  } = settings;
+  return {
+    title: "Settings in the device",
+    table: {
+      columns: ["setting", "value"],
+      rows: [
+        ["threshold, as stored", typeof threshold === "string" ? threshold : format(threshold, { digits: 4 })],
+        ["hysteresis", hysteresis],
+        ["on-delay", `${onDelay} s; starts over when the level falls ${timerResets}`],
+        ["off-delay", `${offDelay} s`],
+        ["output", latching ? "latching, reset by hand" : "clears by itself"],
+        ["relay", `contact ${contact}, coil ${coil}${coil === "normally energised" ? " (fail-safe)" : ""}`],
+        ["sensor fault", sensorFault],
+        ["start-up inhibit", `${startInhibit} s`],
+        [
+          "setpoint multiplier",
+          multiplier === undefined ? "none" : `${multiplier.factor} for ${multiplier.seconds} s from start`,
+        ],
+      ],
+    },
+  };
+}
+
+/** What was assumed anywhere on the sheet, in words. */
+function assumedOn({ baseline, proposal, check, asFoundAsLeft }: SheetRequest): string[] {
+  const names = new Set<string>([
+    ...(baseline?.assumed ?? []),
+    ...(proposal?.assumed ?? []),
+    ...(check?.assumed ?? []),
+    ...(asFoundAsLeft?.asFound.assumed ?? []),
+    ...(asFoundAsLeft?.asLeft.assumed ?? []),
+  ]);
+  const words: Readonly<Record<string, string>> = assumptions;
+  return [...names].map((name) => words[name] ?? name);
+}
+
+/**
+ * A setpoint and verification sheet: what was set and why, what was proven, what was assumed, and blanks to sign.
+ *
+ * Write it with {@link sheetMarkdown} or {@link sheetHtml}; as JSON it is the request and this sheet.
+ *
+ * @example
+ * ```ts
+ * import { checkAgainstKnown, setpointSheet, sheetMarkdown } from "veladis/protection";
+ *
+ * const check = checkAgainstKnown({ known: "0.40 in/s pk at 1800 r/min", indicated: "0.43 in/s pk", tolerance: "10 %" });
+ * const sheet = setpointSheet({ machine: "Induced-draught fan 1, drive end, horizontal", check });
+ * sheet.sections.map(({ title }) => title); // => ["Check against the known vibration"]
+ * sheetMarkdown(sheet).split("\n")[0]; // => "# Setpoints and verification"
+ * ```
+ */
+export function setpointSheet(request: SheetRequest): Sheet {
+  const { machine, facts, baseline, proposal, settings, plan, remarks = [] } = request;
+  const assumed = assumedOn(request);
+  return {
+    title: "Setpoints and verification",
+    subject: machine,
+    cautions,
+    sections: [
+      ...(facts === undefined ? [] : [factsSection(facts)]),
+      ...(baseline === undefined ? [] : [baselineSection(baseline)]),
+      ...(proposal === undefined ? [] : proposalSections(proposal)),
+      ...(settings === undefined ? [] : [settingsSection(settings)]),
+      ...checkSections(request),
+      ...(plan === undefined ? [] : [planSection(plan)]),
+      ...(assumed.length === 0 ? [] : [{ title: "Assumed", list: assumed }]),
+      ...(remarks.length === 0 ? [] : [{ title: "Remarks", list: remarks }]),
+    ],
+    blanks: BLANKS,
+  };
+}

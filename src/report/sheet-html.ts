@@ -1,0 +1,65 @@
+import type { Sheet, SheetSection, SheetTable } from "./sheet";
+
+const STYLE = `
+  :root { color-scheme: light; }
+  body { font: 11pt/1.4 Georgia, "Times New Roman", serif; color: #111; background: #fff; max-width: 46rem; margin: 2rem auto; padding: 0 1rem; }
+  h1 { font-size: 1.5rem; margin: 0 0 .2rem; }
+  h2 { font-size: 1.05rem; margin: 1.6rem 0 .4rem; border-bottom: 1px solid #111; break-after: avoid; }
+  p { margin: .3rem 0; }
+  table { border-collapse: collapse; width: 100%; margin: .4rem 0; font-size: .92em; }
+  th, td { text-align: left; vertical-align: top; padding: .2rem .6rem .2rem 0; border-bottom: 1px solid #bbb; }
+  th { font-weight: 600; border-bottom-color: #111; }
+  tr, li { break-inside: avoid; }
+  .cautions { border: 1px solid #111; padding: .3rem .8rem; margin: .8rem 0; }
+  .blanks td:last-child { width: 65%; border-bottom: 1px solid #111; height: 2rem; }
+  @page { margin: 18mm; }
+  @media print { body { margin: 0; max-width: none; padding: 0; font-size: 10pt; } }
+`;
+
+function safe(text: string): string {
+  return text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
+}
+
+function tableText({ columns, rows }: SheetTable): string {
+  const row = (cells: readonly string[], tag: "th" | "td"): string =>
+    `<tr>${cells.map((cell) => `<${tag}>${safe(cell)}</${tag}>`).join("")}</tr>\n`;
+  return `<table>\n<thead>\n${row(columns, "th")}</thead>\n<tbody>\n${rows.map((cells) => row(cells, "td")).join("")}</tbody>\n</table>\n`;
+}
+
+function sectionText({ title, text = [], table, list = [] }: SheetSection): string {
+  return [
+    `<h2>${safe(title)}</h2>\n`,
+    ...text.map((one) => `<p>${safe(one)}</p>\n`),
+    ...(table === undefined ? [] : [tableText(table)]),
+    ...(list.length === 0 ? [] : [`<ul>\n${list.map((one) => `<li>${safe(one)}</li>\n`).join("")}</ul>\n`]),
+  ].join("");
+}
+
+/**
+ * A sheet as one HTML page that stands alone, set for paper.
+ *
+ * @param language - of the page, `"en-GB"` if not given
+ */
+export function sheetHtml({ title, subject, cautions, sections, blanks }: Sheet, language = "en-GB"): string {
+  return `<!doctype html>
+<html lang="${safe(language)}">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${safe(title)}: ${safe(subject)}</title>
+<style>${STYLE}</style>
+</head>
+<body>
+<h1>${safe(title)}</h1>
+<p>${safe(subject)}</p>
+<div class="cautions">
+${cautions.map((one) => `<p>${safe(one)}</p>\n`).join("")}</div>
+${sections.map(sectionText).join("")}<h2>Signed</h2>
+<table class="blanks">
+<tbody>
+${blanks.map((one) => `<tr><td>${safe(one)}</td><td></td></tr>\n`).join("")}</tbody>
+</table>
+</body>
+</html>
+`;
+}

@@ -1,0 +1,42 @@
+import type { Sheet, SheetSection, SheetTable } from "./sheet";
+
+/** Text that stays text in Markdown. */
+function plain(text: string): string {
+  return text
+    .replace(/\s+/g, " ")
+    .replace(/[\\`*_[\]<>|#]/g, "\\$&")
+    .replace(/^(\d+)([.)])(?=\s)/, "$1\\$2")
+    .replace(/^([-+])(?=\s)/, "\\$1");
+}
+
+function tableText({ columns, rows }: SheetTable): string {
+  const line = (cells: readonly string[]): string => `| ${cells.map(plain).join(" | ")} |\n`;
+  return line(columns) + `|${" --- |".repeat(columns.length)}\n` + rows.map(line).join("");
+}
+
+function sectionText({ title, text = [], table, list = [] }: SheetSection): string {
+  const parts = [
+    `## ${plain(title)}\n`,
+    ...text.map((one) => `${plain(one)}\n`),
+    ...(table === undefined ? [] : [tableText(table)]),
+    ...(list.length === 0 ? [] : [list.map((one) => `- ${plain(one)}\n`).join("")]),
+  ];
+  return parts.join("\n");
+}
+
+/**
+ * A sheet as Markdown.
+ *
+ * @returns the text, with an empty line between its parts and a line feed at the end
+ */
+export function sheetMarkdown({ title, subject, cautions, sections, blanks }: Sheet): string {
+  const parts = [
+    `# ${plain(title)}\n`,
+    `${plain(subject)}\n`,
+    cautions.map((one) => `> ${plain(one)}\n`).join(">\n"),
+    ...sections.map(sectionText),
+    "## Signed\n",
+    `| | |\n| --- | --- |\n${blanks.map((one) => `| ${plain(one)} | ${"\\_".repeat(28)} |\n`).join("")}`,
+  ];
+  return parts.join("\n");
+}

@@ -1,0 +1,110 @@
+import { format, significant } from "../amplitude/index";
+import type { BenchPlan, DelayTest, KnownCheckResult, Linearity, SwitchingPoint } from "../verification/index";
+import type { SheetRequest } from "./setpoint-sheet";
+import type { SheetSection } from "./sheet";
+
+const CHECK_COLUMNS = ["", "known", "shown", "error", "%", "dB", "tolerance", "uncertainty (k = 2)", "verdict"];
+
+/** A number with its sign. */
+export function signed(value: number, digits = 2): string {
+  return `${value < 0 ? "-" : "+"}${significant(Math.abs(value), digits)}`;
+}
+
+function checkRow(name: string, check: KnownCheckResult | Omit<KnownCheckResult, "shown">): string[] {
+  const { known, indicated, unit, error, errorPercent, errorDecibels, tolerance, uncertainty, verdict } = check;
+  return [
+    name,
+    format(known, { digits: 4 }),
+    format("shown" in check ? check.shown : indicated, { digits: 4 }),
+    `${signed(error)} ${unit}`,
+    signed(errorPercent),
+    errorDecibels === null ? "none" : signed(errorDecibels),
+    `${significant(tolerance)} ${unit}`,
+    uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit}`,
+    verdict,
+  ];
+}
+
+function pointRow(name: string, point: SwitchingPoint): string[] {
+  return [...checkRow(name, point)];
+}
+
+function linearitySection({ points, slope, offset, nonLinearity, worst, unit, verdict }: Linearity): SheetSection {
+  return {
+    title: "Linearity",
+    table: { columns: CHECK_COLUMNS, rows: points.map((point, i) => checkRow(`${i + 1}`, point)) },
+    list: [
+      `slope ${significant(slope, 4)}, offset ${signed(offset)} ${unit}, largest distance from the line ${significant(nonLinearity)} % of the largest level`,
+      `worst point at ${format(worst.known)}: ${signed(worst.errorPercent)} %`,
+      `verdict: ${verdict}`,
+    ],
+  };
+}
+
+function delaySection({ set, measured, worstError, tolerance, verdict }: DelayTest): SheetSection {
+  return {
+    title: "Delay",
+    table: {
+      columns: ["set, s", "measured, s", "worst error, s", "tolerance, s", "verdict"],
+      rows: [[`${set}`, measured.join(", "), signed(worstError), significant(tolerance), verdict]],
+    },
+  };
+}
+
+/** The sections for all that was proven. */
+export function checkSections(request: SheetRequest): SheetSection[] {
+  const { known, check, asFoundAsLeft, linearity, tripPoint, resetPoint, delay } = request;
+  const rows = [
+    ...(check === undefined ? [] : [checkRow("check", check)]),
+    ...(asFoundAsLeft === undefined
+      ? []
+      : [checkRow("as found", asFoundAsLeft.asFound), checkRow("as left", asFoundAsLeft.asLeft)]),
+  ];
+  const rules = new Set(
+    [check, asFoundAsLeft?.asFound].flatMap((one) =>
+      one === undefined ? [] : [`decision rule: ${one.rule}; ${one.ruleText}`],
+    ),
+  );
+  const switching = [
+    ...(tripPoint === undefined ? [] : [pointRow("trip, rising", tripPoint)]),
+    ...(resetPoint === undefined ? [] : [pointRow("reset, falling", resetPoint)]),
+  ];
+  return [
+    ...(rows.length === 0
+      ? []
+      : [
+          {
+            title: "Check against the known vibration",
+            ...(known !== undefined && { text: [`Known vibration: ${known}`] }),
+            table: { columns: CHECK_COLUMNS, rows },
+            list: [...rules, ...(asFoundAsLeft === undefined ? [] : [asFoundAsLeft.meaning])],
+          },
+        ]),
+    ...(linearity === undefined ? [] : [linearitySection(linearity)]),
+    ...(switching.length === 0
+      ? []
+      : [{ title: "Trip and reset point", table: { columns: CHECK_COLUMNS.with(1, "set"), rows: switching } }]),
+    ...(delay === undefined ? [] : [delaySection(delay)]),
+  ];
+}
+
+/** The section for a bench plan, with a column to fill in. */
+export function planSection({ steps, notes }: BenchPlan): SheetSection {
+  return {
+    title: "Bench test",
+    table: {
+      columns: ["", "do", "Hz", "level", "displacement", "acceleration", "expect", "found"],
+      rows: steps.map(({ number, what, hertz, level, displacement, acceleration, limitedBy, expect }) => [
+        `${number}`,
+        what,
+        level === null ? "" : significant(hertz),
+        level === null ? "" : format(level),
+        displacement === null ? "" : format(displacement),
+        acceleration === null ? "" : format(acceleration),
+        limitedBy.length === 0 ? expect : `NOT POSSIBLE (${limitedBy.join(", ")})`,
+        "",
+      ]),
+    },
+    list: notes,
+  };
+}
