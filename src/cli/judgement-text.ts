@@ -1,5 +1,6 @@
 import { format, significant } from "../amplitude/index";
 import { type Candidate, type CriterionJudgement, conditionText, type Judgement, type Limit } from "../severity/index";
+import { labelled } from "./labelled";
 import { textTable } from "./text-table";
 import { zoneMark } from "./zone-mark";
 
@@ -46,10 +47,6 @@ function marginText({ limit, margin }: CriterionJudgement, digits: number): stri
     : `the reading is ${significant(1 / ratio, 4)} times the ${name}, ${size}: ${(-decibels).toFixed(2)} dB above`;
 }
 
-function lines(title: string, texts: readonly string[]): string {
-  return texts.map((text, i) => `${(i === 0 ? title : "").padEnd(9)} ${text}\n`).join("");
-}
-
 /** What was taken for granted: defaults and missing facts, and the sine or single frequency of the conversion. */
 function grantedTexts({ assumedFacts, assumed, assumedSine }: Judgement): string[] {
   return [
@@ -92,12 +89,12 @@ export function judgementText(
     `${written}: ${named}${word === zone ? "" : `, ${word}`}\n\n`,
     `${standard} (${edition})${which && `, ${which}`}\n\n`,
     `${zoneTable(judgement, digits)}\n`,
-    lines("margin", [marginText(judgement, digits)]),
-    lines("judged", [`${format(judgement.judged, { digits })}`, ...also, ...not]),
-    lines("measure", [`${judgement.measuredOn}; ${bandText(judgement)}`]),
-    lines("granted", grantedTexts(judgement)),
-    lines("source", [sourceText(judgement)]),
-    lines("also", rest.length === 0 ? [] : [rest.join(", ")]),
-    lines("caution", cautions),
+    labelled("margin", [marginText(judgement, digits)]),
+    labelled("judged", [`${format(judgement.judged, { digits })}`, ...also, ...not]),
+    labelled("measure", [`${judgement.measuredOn}; ${bandText(judgement)}`]),
+    labelled("granted", grantedTexts(judgement)),
+    labelled("source", [sourceText(judgement)]),
+    labelled("also", rest.length === 0 ? [] : [rest.join(", ")]),
+    labelled("caution", cautions),
   ].join("");
 }

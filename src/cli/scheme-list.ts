@@ -1,4 +1,5 @@
 import { countLimits, type Scheme, type Selection } from "../severity/index";
+import { labelled } from "./labelled";
 import { textTable } from "./text-table";
 
 /** `read`, `memory` or `3 of 24 read`: how far the limits of a scheme are known by reading. */
@@ -45,10 +46,10 @@ export function selectionText({ candidates, excluded, missing }: Selection, all:
   const told = excluded.filter(({ reason }) => all || !/ only$|^for readings/.test(reason));
   const why = told.map(({ scheme, reason }) => `  ${scheme}: ${reason}\n`).join("");
   const questions = missing
-    .map(
-      ({ fact, ask, allowed, unit }) =>
-        `  ${fact}: ${ask}${unit ? `, in ${unit}` : ""}${allowed ? ` (${allowed.join(", ")})` : ""}\n`,
-    )
+    .map(({ fact, ask, allowed, unit }) => {
+      const answers = allowed === undefined ? "" : ` (${allowed.join(", ")})`;
+      return labelled("", [`${fact}: ${ask}${unit === undefined ? "" : `, in ${unit}`}${answers}`], 2);
+    })
     .join("");
   return [
     table,

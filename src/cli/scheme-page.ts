@@ -1,5 +1,6 @@
 import { format } from "../amplitude/index";
 import { type Criterion, conditionText, type LimitValue, type MachineClass, type Scheme } from "../severity/index";
+import { labelled } from "./labelled";
 import { textTable } from "./text-table";
 
 function limitText(limit: LimitValue | undefined, as: Criterion["as"]): string {
@@ -40,17 +41,20 @@ export function schemePage(scheme: Scheme): string {
   const criteria = scheme.classes.flatMap((one) => one.criteria);
   const sources = new Set(criteria.flatMap((one) => [one.source, ...Object.values(one.limitSources ?? {})]));
   const facts = [
-    ["kind", kind],
-    ["status", `${status}: ${statusNote}${replacedBy === undefined ? "" : `; replaced by ${replacedBy}`}`],
-    ["for", scope],
-    ["measure", `${measuredOn}; ${band === null ? "band not stated by the source" : `${band[0]} to ${band[1]} Hz`}`],
-    ...(notes ?? []).map((note, i) => [i === 0 ? "notes" : "", note]),
-    ...[...sources]
-      .filter((one) => one !== undefined)
-      .map(({ title, where, note, page }, i) => [
-        i === 0 ? "sources" : "",
-        [title, where, note, page].filter(Boolean).join("; "),
-      ]),
-  ].map(([name = "", text = ""]) => `${name.padEnd(9)} ${text}\n`);
+    labelled("kind", [kind]),
+    labelled("status", [`${status}: ${statusNote}${replacedBy === undefined ? "" : `; replaced by ${replacedBy}`}`]),
+    labelled("for", [scope]),
+    labelled("measure", [
+      `${measuredOn}; ${band === null ? "band not stated by the source" : `${band[0]} to ${band[1]} Hz`}`,
+    ]),
+    ...Object.entries(scheme.meanings ?? {}).map(([fact, meaning]) => labelled(fact, [meaning as string])),
+    labelled("notes", notes ?? []),
+    labelled(
+      "sources",
+      [...sources]
+        .filter((one) => one !== undefined)
+        .map(({ title, where, note, page }) => [title, where, note, page].filter(Boolean).join("; ")),
+    ),
+  ];
   return `${id}: ${standard} (${edition})\n${title}\n\n${table}\n${facts.join("")}`;
 }

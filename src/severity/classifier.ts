@@ -74,7 +74,7 @@ function compiled(bounds: readonly number[], lowest: number, isLevel: boolean) {
   const few = bounds.length <= 3;
   const more = bounds.slice(3);
   const index = (value: number): number => {
-    if (!(value >= lowest && value <= highest)) refuse(value, isLevel);
+    if (typeof value !== "number" || !(value >= lowest && value <= highest)) refuse(value, isLevel);
     if (value <= a) return 0;
     if (value <= b) return 1;
     if (value <= c) return 2;

@@ -46,7 +46,7 @@ function sized(digits: string, unit: string, before: string): Machine {
   if (has(kilowattsPer, unit)) return { power: said as `${number} kW` };
   if (has(millimetresPer, unit)) return { shaftHeight: said as `${number} mm` };
   const { hertz } = frequency(said as FrequencyText);
-  return /natural$/.test(before) ? { naturalFrequency: { hertz } } : { speed: { hertz } };
+  return /natural( frequency)?( of)?$/.test(before) ? { naturalFrequency: { hertz } } : { speed: { hertz } };
 }
 
 /**
@@ -110,9 +110,8 @@ function phrase(rest: string, before: string): [Machine, length: number] | undef
   }
   const category = /^bv[\s-]?(\d)\b/i.exec(rest);
   if (category !== null) return [{ category: `BV-${category[1]}` }, category[0].length];
-  const filler = /^(?:natural(?: frequency)?|shaft height|rated|at|and|on|with|a|an|the|H)(?=[\s=:]|$)[\s=:]*/i.exec(
-    rest,
-  );
+  const filler =
+    /^(?:natural(?: frequency)?(?: of)?|shaft height|rated|at|and|on|with|a|an|the|H)(?=[\s=:]|$)[\s=:]*/i.exec(rest);
   const pieces = rest.split(/([\s,;]+)/);
   for (let count = Math.min(pieces.length, 7); count >= 1; count -= 2) {
     const words_ = pieces.slice(0, count).join("");

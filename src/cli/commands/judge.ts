@@ -15,6 +15,7 @@ import { type Command, exitCodes } from "../command";
 import { failureText } from "../failure";
 import type { Io } from "../io";
 import { judgementText } from "../judgement-text";
+import { labelled } from "../labelled";
 import { digitsOf } from "./convert";
 import { help } from "./judge-help";
 
@@ -59,7 +60,7 @@ function changeText(change: Change, digits: number): string {
   return [
     `\nsince the baseline: a ${direction === "none" ? "change" : direction} of ${by} ${unit} ${detector}, ${is ? "SIGNIFICANT" : "not significant"}`,
     ` (more than ${significant(change.allowed, digits)} ${unit} ${detector} is, a quarter of the limit B/C)\n`,
-    ...change.cautions.map((caution, i) => `${(i === 0 ? "caution" : "").padEnd(9)} ${caution}\n`),
+    labelled("caution", change.cautions),
   ].join("");
 }
 

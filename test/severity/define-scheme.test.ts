@@ -1,0 +1,173 @@
+import { VeladisError } from "veladis";
+import { changeFromBaseline, classifier, classify, defineScheme, limitsFor, type SchemeInput } from "veladis/severity";
+import { describe, expect, it } from "vitest";
+
+/** A rule of the invented heating works: circulation pumps and their gear drives. Invented, for the tests only. */
+const rule = {
+  id: "heating-works-drives",
+  kind: "zones",
+  standard: "Site rule 7, invented",
+  classes: [
+    {
+      named: { class: "main" },
+      by: { power: { above: 100 } },
+      criteria: [
+        {
+          as: "mm/s rms",
+          limits: { "A/B": 2, "B/C": 4, "C/D": 8 },
+          source: { title: "Site rule 7", where: "table 1", provenance: "published" },
+        },
+        {
+          as: "um pp",
+          limits: { "A/B": 40, "B/C": 80, "C/D": 160 },
+          source: { title: "Site rule 7", provenance: "memory" },
+        },
+      ],
+    },
+    {
+      named: { class: "auxiliary" },
+      by: { power: { to: 100 } },
+      criteria: [
+        {
+          as: "in/s pk",
+          limits: { "A/B": 0.1, "B/C": 0.2, "C/D": 0.4 },
+          source: { title: "Site rule 7", provenance: "published" },
+        },
+      ],
+    },
+  ],
+} as const satisfies SchemeInput;
+
+function changed(change: (input: Record<string, unknown>) => void): SchemeInput {
+  const input = JSON.parse(JSON.stringify(rule)) as Record<string, unknown>;
+  change(input);
+  return input as unknown as SchemeInput;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: the tests break the types on purpose
+type Loose = any;
+const first = (input: Loose): Loose => input.classes[0].criteria[0];
+
+describe("a scheme of your own", () => {
+  const own = defineScheme(rule);
+
+  it("works everywhere a built-in one does", () => {
+    expect(classify("5 mm/s rms", { scheme: own, machine: "class main" })).toMatchObject({
+      zone: "C",
+      verified: true,
+      scheme: rule.id,
+    });
+    expect(classify("5 mm/s rms at 10 Hz", { scheme: own, machine: "160 kW" })).toMatchObject({
+      zone: "D",
+      quantity: "displacement",
+      verified: false,
+    });
+    expect(classifier(own, "90 kW", "mm/s rms")(3)).toBe("B");
+    expect(limitsFor({ scheme: own, machine: "class auxiliary" })[0]?.limits["B/C"]?.value).toBe(0.2);
+    expect(changeFromBaseline("3.1 mm/s rms", "2 mm/s rms", { scheme: own, machine: "class main" }).significant).toBe(
+      true,
+    );
+  });
+
+  it("is JSON in and JSON out", () => {
+    const text = JSON.stringify(own);
+    expect(JSON.stringify(defineScheme(JSON.parse(text) as SchemeInput))).toBe(text);
+    expect(JSON.parse(text)).toEqual(own);
+  });
+
+  it("is a frozen copy", () => {
+    const input = changed(() => {});
+    const scheme = defineScheme(input);
+    first(input).limits["A/B"] = 99;
+    expect(classify("3 mm/s rms", { scheme, machine: "class main" }).zone).toBe("B");
+    expect(Object.isFrozen(scheme.classes[0]?.criteria[0]?.limits)).toBe(true);
+  });
+
+  it("is checked also where it was never defined", () => {
+    const bare = changed((input) => {
+      first(input).limits["A/B"] = 5;
+    }) as never;
+    expect(() => classify("3 mm/s rms", { scheme: bare, machine: "class main" })).toThrow(/ascending/);
+  });
+
+  it("may fall with speed, pass or fail, or have grades of its own", () => {
+    const source = { title: "Site rule 8", provenance: "published" } as const;
+    const shaft = defineScheme({
+      id: "a",
+      kind: "acceptance",
+      standard: "Site rule 8, invented",
+      place: "shaft",
+      classes: [
+        {
+          when: { speed: { from: 600 } },
+          criteria: [{ as: "mil pp", limits: { acceptance: { rootOf: 12000, atMost: 2 } }, source }],
+        },
+      ],
+    });
+    expect(classify("1.9 mil pp", { scheme: shaft, machine: "3000 r/min" })).toMatchObject({
+      zone: "pass",
+      limit: { value: 2 },
+    });
+    expect(classify("1.1 mil pp", { scheme: shaft, machine: "12000 r/min" })).toMatchObject({
+      zone: "fail",
+      limit: { value: 1 },
+    });
+    const grades = defineScheme({
+      id: "b",
+      kind: "grades",
+      standard: "Site rule 9, invented",
+      grades: ["calm", "lively", "wild"],
+      classes: [{ criteria: [{ as: "g pk", limits: { calm: 1, lively: 4 }, source }] }],
+    });
+    expect(classify("9.9 m/s2 pk", { scheme: grades })).toMatchObject({
+      zone: "lively",
+      zones: ["calm", "lively", "wild"],
+    });
+  });
+
+  // biome-ignore format: a row of a table is a line
+  const faults: [what: string, change: (input: Loose) => void, code: string, says: RegExp][] = [
+    ["limits that do not ascend", (input) => { first(input).limits["B/C"] = 2; }, "out-of-range", /ascending/],
+    ["a limit of zero", (input) => { first(input).limits["A/B"] = 0; }, "not-positive", /A\/B/],
+    ["a limit that is no number", (input) => { first(input).limits["A/B"] = "2"; }, "wrong-type", /A\/B/],
+    ["no limit at all", (input) => { first(input).limits = {}; }, "missing-fact", /one limit/],
+    ["a limit of another kind", (input) => { first(input).limits.shutdown = 9; }, "unknown-option", /allowed: A\/B, B\/C, C\/D/],
+    ["criteria that part other zones", (input) => { delete first(input).limits["A/B"]; }, "out-of-range", /same names/],
+    ["an unknown unit", (input) => { first(input).as = "furlong rms"; }, "unknown-unit", /unit/],
+    ["an unknown detector", (input) => { first(input).as = "mm/s max"; }, "unknown-detector", /detector/],
+    ["no detector", (input) => { first(input).as = "mm/s"; }, "missing-detector", /detector/],
+    ["a spelling that is not plain", (input) => { first(input).as = "ips peak"; }, "syntax", /did you mean in\/s pk/],
+    ["a level", (input) => { first(input).as = "dB re 1 nm/s"; }, "syntax", /linear/],
+    ["no source", (input) => { delete first(input).source; }, "missing-fact", /source/],
+    ["a source without text", (input) => { first(input).source.title = " "; }, "syntax", /title/],
+    ["a source of unknown provenance", (input) => { first(input).source.provenance = "hearsay"; }, "unknown-option", /published, memory/],
+    ["a fact there is none of", (input) => { input.classes[0].by = { colour: "red" }; }, "unknown-option", /allowed: type, power/],
+    ["a range upside down", (input) => { input.classes[0].by = { power: { from: 9, to: 3 } }; }, "out-of-range", /lower bound below/],
+    ["two lower bounds", (input) => { input.classes[0].by = { power: { from: 1, above: 2 } }; }, "out-of-range", /one lower bound/],
+    ["classes that overlap", (input) => { input.classes[1].named.class = "Main"; }, "out-of-range", /no machine can belong to two/],
+    ["classes that overlap by size", (input) => { input.classes[1].by.power.to = 101; }, "out-of-range", /class 1 .* and class 2/],
+    ["an unknown kind", (input) => { input.kind = "traffic"; }, "unknown-option", /zones, acceptance, operation, grades/],
+    ["grades that are whole numbers", (input) => { input.kind = "grades"; input.grades = ["11", "2"]; }, "out-of-range", /no whole number/],
+    ["a withdrawn edition without its successor", (input) => { input.status = "withdrawn"; }, "wrong-type", /replaced/],
+    ["a misspelt part", (input) => { input.standart = "x"; }, "unknown-option", /did you mean standard/],
+    ["no id", (input) => { delete input.id; }, "wrong-type", /id of a scheme/],
+    ["no classes", (input) => { input.classes = []; }, "wrong-type", /classes/],
+    ["a band upside down", (input) => { input.band = [1000, 10]; }, "out-of-range", /band/],
+  ];
+
+  it.each(faults)("is refused with %s", (_, change, code, says) => {
+    try {
+      defineScheme(changed(change));
+    } catch (error) {
+      expect(error).toBeInstanceOf(VeladisError);
+      expect((error as VeladisError).message).toMatch(says);
+      expect((error as VeladisError).code).toBe(code);
+      return;
+    }
+    throw new Error("was not refused");
+  });
+
+  it.each([undefined, null, 3, "x", []])("is refused as %s", (input) => {
+    expect(() => defineScheme(input as never)).toThrow(VeladisError);
+  });
+});
