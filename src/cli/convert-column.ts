@@ -1,25 +1,13 @@
 import { convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
-import { shown, VeladisError } from "../core/index";
+import { VeladisError } from "../core/index";
 import { assumedText } from "./answer";
+import { columnIndex } from "./column-index";
 import { exitCodes } from "./command";
 import type { ConvertSettings } from "./commands/convert";
 import { csvRows } from "./csv-rows";
 import { failureText } from "./failure";
 import type { Io } from "./io";
 import { openFile } from "./open-file";
-
-/** Index of the column that a name or a number from 1 means. */
-function columnIndex(header: readonly string[], column: string): number {
-  const named = header.indexOf(column);
-  const numbered = /^\d+$/.test(column) ? Number(column) - 1 : -1;
-  const index = named >= 0 ? named : numbered;
-  if (index >= 0 && index < header.length) return index;
-  throw new VeladisError("missing-fact", {
-    expected: "a column of the header, by name or number",
-    received: shown(column),
-    allowed: header,
-  });
-}
 
 /** Converts one column of CSV, row for row: the row as it was, with a column more for each target. */
 export async function convertColumn(io: Io, settings: ConvertSettings): Promise<number> {

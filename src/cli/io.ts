@@ -10,4 +10,6 @@ export interface Io {
   out(text: string): void | Promise<void>;
   /** Writes to standard error. */
   err(text: string): void;
+  /** Shows how far a long task is, over what was shown before; undefined when no person watches standard error. */
+  readonly progress?: (text: string) => void;
 }

@@ -17,6 +17,7 @@ run(process.argv.slice(2), {
   err: (text) => {
     if (text !== "") stderr.write(text);
   },
+  ...(stderr.isTTY && { progress: (text: string) => void stderr.write(`\r\x1b[K${text}`) }),
 }).then((code) => {
   process.exitCode = code;
 });

@@ -1,21 +1,13 @@
 import { format, significant } from "../../amplitude/index";
 import { numeral, VeladisError } from "../../core/index";
-import {
-  type Candidate,
-  type Change,
-  changeFromBaseline,
-  classify,
-  type Judgement,
-  type Scheme,
-  schemeById,
-  selectSchemes,
-} from "../../severity/index";
+import { type Change, changeFromBaseline, classify, type Judgement } from "../../severity/index";
 import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
 import { failureText } from "../failure";
 import type { Io } from "../io";
 import { judgementText } from "../judgement-text";
 import { labelled } from "../labelled";
+import { choiceOf } from "../scheme-choice";
 import { digitsOf } from "./convert";
 import { help } from "./judge-help";
 
@@ -29,30 +21,6 @@ const options = {
   json: { type: "boolean", default: false },
   "keep-going": { type: "boolean", default: false },
 } as const;
-
-/** The table to judge by, and the others that would do. */
-interface Choice {
-  readonly scheme: Scheme;
-  readonly others: readonly Candidate[];
-}
-
-async function choiceOf(by: string | undefined, machine: string): Promise<Choice> {
-  if (by?.endsWith(".json")) return { scheme: await (await import("../scheme-file")).schemeFromFile(by), others: [] };
-  if (by !== undefined) return { scheme: schemeById(by), others: [] };
-  if (machine.trim() === "") {
-    throw new VeladisError("missing-fact", {
-      expected: 'the machine, as in --machine "pump 90 kW 2980 r/min rigid", or a table, as in --by iso-10816-3-2009',
-      received: "neither",
-    });
-  }
-  const { candidates } = selectSchemes(machine);
-  const [best, ...others] = candidates.filter(({ status }, i) => i === 0 || status !== "asks");
-  if (best !== undefined) return { scheme: schemeById(best.scheme), others: others.slice(0, 3) };
-  throw new VeladisError("out-of-range", {
-    expected: "a machine that a table is for (veladis schemes lists them)",
-    received: machine,
-  });
-}
 
 function changeText(change: Change, digits: number): string {
   const { significant: is, direction, unit, detector } = change;

@@ -1,0 +1,149 @@
+import { format, type ReadingType, readingType } from "../../amplitude/index";
+import { numeral, shown, text, VeladisError } from "../../core/index";
+import { frequency } from "../../frequency/index";
+import { type Band, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
+import { unitSymbol } from "../../units/index";
+import { parsedArguments } from "../arguments";
+import { type Command, exitCodes } from "../command";
+import type { Io } from "../io";
+import { linesOfRecord } from "../lines-of-record";
+import { overallText } from "../overall-text";
+import { type AnalysisSettings, recordAnalyser } from "../record-analysis";
+import { type SampleFile, sampleFile } from "../sample-file";
+import { digitsOf } from "./convert";
+import { help } from "./overall-help";
+
+const options = {
+  rate: { type: "string" },
+  unit: { type: "string" },
+  to: { type: "string", default: "mm/s rms" },
+  band: { type: "string" },
+  edges: { type: "string" },
+  order: { type: "string" },
+  window: { type: "string" },
+  detrend: { type: "string" },
+  causal: { type: "boolean", default: false },
+  column: { type: "string" },
+  format: { type: "string" },
+  endian: { type: "string", default: "little" },
+  scale: { type: "string" },
+  lines: { type: "string", default: "5" },
+  speed: { type: "string" },
+  machine: { type: "string" },
+  by: { type: "string" },
+  digits: { type: "string", default: "3" },
+  json: { type: "boolean", default: false },
+} as const;
+
+/** The band that "10-1000" or "10 to 1000" means, with or without "Hz". */
+function bandOf(written: string): Band {
+  const edges = written
+    .replace(/\s*Hz\s*$/i, "")
+    .split(/\s*(?:-|–|\.\.|\bto\b)\s*/)
+    .map((edge) => edge.trim());
+  if (edges.length !== 2) {
+    throw new VeladisError("syntax", { expected: "a band in Hz such as 10-1000", received: shown(written) });
+  }
+  return [numeral(edges[0] as string, "the lower edge in Hz"), numeral(edges[1] as string, "the upper edge in Hz")];
+}
+
+function needed(value: string | undefined, expected: string): string {
+  if (value !== undefined) return text(value, expected);
+  throw new VeladisError("missing-fact", { expected, received: "none" });
+}
+
+/** Takes the whole file in, showing how far it is. */
+async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
+  const analyser = recordAnalyser(settings);
+  let count = 0;
+  let shownAt = 0;
+  for await (const samples of file.chunks) {
+    analyser.push(samples);
+    count += samples.length;
+    const now = Date.now();
+    if (io.progress === undefined || now - shownAt < 200) continue;
+    shownAt = now;
+    const part = file.size ? `${Math.floor((100 * file.bytesRead()) / file.size)} %, ` : "";
+    io.progress(`${file.name}: ${part}${(count / 1e6).toFixed(1)} million samples`);
+  }
+  io.progress?.("");
+  return analyser.finish();
+}
+
+async function run(args: readonly string[], io: Io): Promise<number> {
+  const { values, positionals } = parsedArguments(args, options);
+  if (positionals.length > 1) {
+    throw new VeladisError("unknown-option", { expected: "one file", received: positionals.map(shown).join(", ") });
+  }
+  const digits = digitsOf(values.digits);
+  const rate = numeral(needed(values.rate, "the sampling rate, as in --rate 25600"), "a sampling rate");
+  const unit = unitSymbol(needed(values.unit, "the unit of the samples, as in --unit g"));
+  const asked = values.to.split(",").map((target) => readingType(target));
+  const speed = values.speed === undefined ? undefined : frequency(values.speed);
+  const judging = values.machine !== undefined || values.by !== undefined;
+  const judge = judging
+    ? await (await import("../judge-record")).recordJudge(unit, values.by, values.machine ?? "")
+    : undefined;
+  const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOf(values.band);
+  const targets = [...new Set<ReadingType>([...asked, ...(judge?.targets ?? [])])];
+  const { column, format: stored, endian, scale } = values;
+  const file = await sampleFile(io, { file: positionals[0], column, format: stored, endian, scale });
+  const settings: AnalysisSettings = {
+    rate,
+    unit,
+    band,
+    edges: values.edges as AnalysisSettings["edges"],
+    order: values.order === undefined ? undefined : numeral(values.order, "the order of the edges"),
+    detrend: values.detrend as Trend | undefined,
+    window: values.window as WindowName | undefined,
+    targets,
+    causal: values.causal,
+  };
+  let analysis: Awaited<ReturnType<typeof analysed>>;
+  try {
+    analysis = await analysed(file, settings, io);
+  } finally {
+    io.progress?.("");
+  }
+  const levels = analysis.levels.slice(0, asked.length);
+  const spectrum: Spectrum = linesOfRecord(analysis.spectrum, asked[0] as ReadingType, band);
+  const lines = topLines(spectrum, { count: numeral(values.lines, "a number of lines"), band });
+  const orders =
+    speed === undefined
+      ? []
+      : orderLines(spectrum, {
+          speed,
+          orders: [1, 2, 3, 4].filter((order) => {
+            const hertz = order * speed.hertz;
+            return hertz > spectrum.from && hertz < rate / 2;
+          }),
+        });
+  const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour });
+  const { name } = file;
+  if (values.json) {
+    const { count, descriptors } = analysis;
+    const { text: _, ...judged } = judgement ?? { text: "" };
+    await io.out(
+      `${JSON.stringify({
+        file: name,
+        count,
+        seconds: count / rate,
+        rate,
+        unit,
+        levels: levels.map((level) => ({ ...level, text: format(level, { digits }) })),
+        descriptors,
+        resolution: spectrum.resolution,
+        lines,
+        ...(speed !== undefined && { orders }),
+        ...(judgement !== undefined && judged),
+      })}\n`,
+    );
+    return exitCodes.done;
+  }
+  const page = { name, unit, analysis: { ...analysis, levels }, lines, shaft: speed?.hertz, orders, digits };
+  await io.out(overallText(page) + (judgement === undefined ? "" : `\n${judgement.text}`));
+  return exitCodes.done;
+}
+
+/** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
+export const overallCommand: Command = { help, run };
