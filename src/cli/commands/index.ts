@@ -16,6 +16,10 @@ export const commands = {
     summary: "the zone a reading is in, by the published table that is for the machine",
     load: async () => (await import("./judge")).judgeCommand,
   },
+  overall: {
+    summary: "the overall level of a file of samples, in any unit, with its highest lines and its zone",
+    load: async () => (await import("./overall")).overallCommand,
+  },
   schemes: {
     summary: "the tables of limits, with how far each is known, and which are for a machine",
     load: async () => (await import("./schemes")).schemesCommand,
