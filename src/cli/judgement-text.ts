@@ -92,7 +92,7 @@ export function judgementText(
     labelled("margin", [marginText(judgement, digits)]),
     labelled("judged", [`${format(judgement.judged, { digits })}`, ...also, ...not]),
     labelled("measure", [`${judgement.measuredOn}; ${bandText(judgement)}`]),
-    labelled("granted", grantedTexts(judgement)),
+    labelled("assumed", grantedTexts(judgement)),
     labelled("source", [sourceText(judgement)]),
     labelled("also", rest.length === 0 ? [] : [rest.join(", ")]),
     labelled("caution", cautions),

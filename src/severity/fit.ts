@@ -50,7 +50,9 @@ function verdict(condition: Condition, fact: Fact, known: KnownFacts): Verdict {
   if (given === undefined) return "unknown";
   const met = isNumberFact(fact)
     ? contains(condition[fact] as Interval, given as number)
-    : labels(condition[fact as TextFact] as string).some((label) => folded(label) === folded(given as string));
+    : labels(condition[fact as TextFact] as string).some(
+        (label) => label === given || folded(label) === folded(given as string),
+      );
   return met ? "met" : "unmet";
 }
 

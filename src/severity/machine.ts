@@ -52,13 +52,15 @@ const closed: { readonly [F in TextFact]?: readonly string[] } = {
   condition: ["new", "in service"],
 };
 
+const byName: ReadonlyMap<string, MachineType> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ (Object.entries(machineTypes) as [MachineType, { also: readonly string[] }][]).flatMap(
+    ([type, { also }]) => [type, ...also].map((name) => [folded(name), type] as const),
+  ),
+);
+
 /** The kind of machine that a text names, by its name or another people write. */
 export function findMachineType(name: string): MachineType | undefined {
-  const wanted = folded(name);
-  for (const [type, { also }] of Object.entries(machineTypes) as [MachineType, { also: readonly string[] }][]) {
-    if ([type, ...also].some((spelling) => folded(spelling) === wanted)) return type;
-  }
-  return undefined;
+  return byName.get(folded(name));
 }
 
 function labelOf(fact: TextFact, given: unknown): string {

@@ -1,4 +1,4 @@
-import { nearest, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { memo, nearest, shown, splitNumeral, text, VeladisError } from "../core/index";
 import { type FrequencyText, frequency } from "../frequency/index";
 import type { Fact } from "./facts";
 import { folded } from "./label";
@@ -49,24 +49,8 @@ function sized(digits: string, unit: string, before: string): Machine {
   return /natural( frequency)?( of)?$/.test(before) ? { naturalFrequency: { hertz } } : { speed: { hertz } };
 }
 
-/**
- * The machine that a line of words says: a kind of machine, a power, a speed, a shaft height in mm, `rigid` or
- * `flexible`, `natural 65 Hz`, `shaft` or `housing`, `new`, and labels such as `group 2`, `class III`, `BV-3`.
- * Labels of more than one word stand in quotation marks: `part "cylinder (rod)"`.
- *
- * @throws {@link VeladisError} `syntax`, `unknown-option` for a word that says nothing of a machine, `not-positive`
- * @example
- * ```ts
- * import { parseMachine } from "veladis/severity";
- *
- * parseMachine("pump 90 kW rigid");
- * // => { type: "pump", power: "90 kW", support: "rigid" }
- * parseMachine("induced-draught fan 250 kW flexible BV-3");
- * // => { type: "fan", power: "250 kW", support: "flexible", category: "BV-3" }
- * ```
- */
-export function parseMachine(line: string): Machine {
-  const written = text(line, FORM).trim();
+const read = /* @__PURE__ */ memo((line): Machine => {
+  const written = line.trim();
   if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
   let rest = written.replace(/(\d)\s*,\s+/g, "$1 ").trim();
   let machine: Machine = {};
@@ -88,7 +72,27 @@ export function parseMachine(line: string): Machine {
     if (said === undefined) refuse(rest, line);
     else add(...said);
   }
-  return machine;
+  return Object.freeze(machine);
+});
+
+/**
+ * The machine that a line of words says: a kind of machine, a power, a speed, a shaft height in mm, `rigid` or
+ * `flexible`, `natural 65 Hz`, `shaft` or `housing`, `new`, and labels such as `group 2`, `class III`, `BV-3`.
+ * Labels of more than one word stand in quotation marks: `part "cylinder (rod)"`.
+ *
+ * @throws {@link VeladisError} `syntax`, `unknown-option` for a word that says nothing of a machine, `not-positive`
+ * @example
+ * ```ts
+ * import { parseMachine } from "veladis/severity";
+ *
+ * parseMachine("pump 90 kW rigid");
+ * // => { type: "pump", power: "90 kW", support: "rigid" }
+ * parseMachine("induced-draught fan 250 kW flexible BV-3");
+ * // => { type: "fan", power: "250 kW", support: "flexible", category: "BV-3" }
+ * ```
+ */
+export function parseMachine(line: string): Machine {
+  return read(text(line, FORM));
 }
 
 /** What the next words say, and how many characters they take. */

@@ -9,7 +9,7 @@ export const ansiAmca204Acceptance = /* @__PURE__ */ builtIn({
   id: "ansi-amca-204-05-acceptance",
   kind: "acceptance",
   standard: "ANSI/AMCA 204",
-  edition: "05 (R2012)",
+  edition: "05, R2012",
   title: "Balance Quality and Vibration Levels for Fans: test at the maker's works",
   status: "withdrawn",
   statusNote: "superseded (from memory); harmonised with ISO 14694:2003 (read on its authority page)",

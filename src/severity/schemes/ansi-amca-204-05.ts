@@ -15,7 +15,7 @@ export const ansiAmca204Of2005 = /* @__PURE__ */ builtIn({
   id: "ansi-amca-204-05",
   kind: "operation",
   standard: "ANSI/AMCA 204",
-  edition: "05 (R2012)",
+  edition: "05, R2012",
   title: "Balance Quality and Vibration Levels for Fans",
   status: "withdrawn",
   statusNote: "superseded (from memory); harmonised with ISO 14694:2003 (read on its authority page)",

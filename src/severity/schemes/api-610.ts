@@ -20,7 +20,7 @@ export const api610 = /* @__PURE__ */ builtIn({
   id: "api-610",
   kind: "acceptance",
   standard: "API 610 / ISO 13709",
-  edition: "12th, 2021 (Table 9: edition not printed)",
+  edition: "12th, 2021; not printed on Table 9",
   title: "Centrifugal pumps for petroleum, petrochemical and natural gas industries: vibration limits",
   status: "current",
   statusNote: "12th edition current (from memory)",

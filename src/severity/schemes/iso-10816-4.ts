@@ -14,7 +14,7 @@ export const iso10816Part4 = /* @__PURE__ */ builtIn({
   id: "iso-10816-4",
   kind: "zones",
   standard: "ISO 10816-4",
-  edition: "not stated (1998 or 2009)",
+  edition: "not stated, 1998 or 2009",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 4: Gas turbine sets with fluid-film bearings",
   status: "withdrawn",
   statusNote: "replaced (from memory)",

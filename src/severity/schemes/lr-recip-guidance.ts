@@ -14,7 +14,7 @@ export const lrReciprocatingGuidance = /* @__PURE__ */ builtIn({
   id: "lr-recip-guidance",
   kind: "acceptance",
   standard: "Lloyd's Register guidance",
-  edition: "2006 rev. 2.1 (Rulefinder 2024 v9.40)",
+  edition: "2006 rev. 2.1, Rulefinder 2024 v9.40",
   title: "Ship Vibration and Noise Guidance Notes, Chapter 7 Section 3: Reciprocating machines",
   status: "guide",
   statusNote: "guidance, current when it was read",

@@ -21,7 +21,7 @@ export const nemaMg1Part7 = /* @__PURE__ */ builtIn({
   id: "nema-mg1-7-table-7-1",
   kind: "acceptance",
   standard: "NEMA MG 1 Part 7",
-  edition: "not stated (as quoted by EASA)",
+  edition: "not stated, as quoted by EASA",
   title: "Table 7-1, unfiltered vibration limits of standard machines",
   status: "current",
   statusNote: "MG 1 is revised often and later editions differ in layout: check the edition in force",

@@ -1,0 +1,149 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { Readable } from "node:stream";
+import { VeladisError } from "veladis";
+import { describe, expect, it } from "vitest";
+import { judgeCommand } from "../../src/cli/commands/judge";
+import { schemesCommand } from "../../src/cli/commands/schemes";
+import { failureText } from "../../src/cli/failure";
+
+async function run(command: typeof judgeCommand, args: string[], piped?: string, colour = false) {
+  let out = "";
+  let err = "";
+  const io = {
+    piped: piped === undefined ? undefined : Readable.from([Buffer.from(piped)], { objectMode: false }),
+    colour,
+    out: (text: string) => {
+      out += text;
+    },
+    err: (text: string) => {
+      err += text;
+    },
+  };
+  const code = await command.run(args, io).catch((error: unknown) => {
+    err += failureText(error, args.includes("--json"));
+    return 2;
+  });
+  return { out, err, code };
+}
+
+const judge = (args: string[], piped?: string, colour?: boolean) => run(judgeCommand, args, piped, colour);
+const schemes = (args: string[]) => run(schemesCommand, args);
+
+describe("veladis judge", () => {
+  it("prints the zone by letter and word first, without colour unless a person reads it", async () => {
+    const { out, code } = await judge(["4.1 mm/s rms", "--machine", "pump 90 kW 2980 r/min category II"]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^4\.1 mm\/s rms: zone B, acceptable for unrestricted long-term operation\n/);
+    expect(out).toMatch(/^> {2}B +5\.10 +5\.1 +read$/m);
+    expect(out).not.toContain("\u001b");
+    const coloured = await judge(["4.1 mm/s rms", "--machine", "pump 90 kW 2980 r/min category II"], undefined, true);
+    expect(coloured.out).toContain("zone \u001b[1;30;48;2;169;195;218m B \u001b[0m, acceptable");
+  });
+
+  it("says what it assumed, or refuses with --strict", async () => {
+    const args = ["4.1 mm/s rms", "--machine", "pump 90 kW 2980 r/min rigid"];
+    expect((await judge(args)).out).toMatch(/zone C.*[\s\S]*assumed +category I: not given/);
+    const strict = await judge([...args, "--strict"]);
+    expect(strict).toMatchObject({ code: 2, out: "" });
+    expect(strict.err).toMatch(/missing-fact[\s\S]*allowed: I, II/);
+  });
+
+  it("marks limits from memory, and withdrawn editions", async () => {
+    const { out } = await judge(["4 mm/s rms", "--machine", "class II", "--by", "iso-2372-1974"]);
+    expect(out).toMatch(/MEMORY/);
+    expect(out).toMatch(/limits from memory: check them against the standard/);
+    expect(out).toMatch(/withdrawn edition, replaced by ISO 10816-1:1995/);
+  });
+
+  it("asks for what it may not assume", async () => {
+    const { err, code } = await judge(["9 mm/s pk", "--machine", "fan 90 kW rigid"]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/BV-3: industrial process/);
+  });
+
+  it("judges a change since the baseline", async () => {
+    const args = ["3.1 mm/s rms", "--machine", "group 1 rigid", "--by", "iso-10816-3-2009", "--since", "1.8 mm/s rms"];
+    expect((await judge(args)).out).toMatch(/a rise of 1\.30 mm\/s rms, SIGNIFICANT \(more than 1\.13/);
+  });
+
+  it("gives one JSON object a line, errors too", async () => {
+    const args = ["--machine", "pump 90 kW category II", "--json"];
+    const { out, err, code } = await judge(args, "4.1 mm/s rms\n# remark\n\nxx\n0.4 in/s pk\n");
+    const lines = out
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line));
+    expect(lines.map(({ line, zone, verified, scheme }) => [line, zone, verified, scheme])).toEqual([
+      [1, "B", true, "iso-10816-7-2009"],
+      [5, "C", true, "iso-10816-7-2009"],
+    ]);
+    expect(lines[0].limits["B/C"]).toMatchObject({ value: 5.1, standard: "ISO 10816-7", verified: true });
+    expect(JSON.parse(err).error).toMatchObject({ line: 4, code: "syntax" });
+    expect(code).toBe(2);
+    expect((await judge([...args, "--keep-going"], "xx\n")).code).toBe(0);
+  });
+
+  it("judges lines of readings, one line each", async () => {
+    const { out } = await judge(["--machine", "group 1 rigid", "--by", "iso-20816-3-2022"], "4.1 mm/s rms\n");
+    expect(out).toBe(
+      "4.1 mm/s rms: B, acceptable for unrestricted long-term operation; B/C 4.50 mm/s rms (0.8 dB); ISO 20816-3 (2022), FROM MEMORY\n",
+    );
+  });
+
+  it("takes a table of your own from a file, and refuses one that is none", async () => {
+    const own = "docs/examples/drive-rule.json";
+    expect((await judge(["0.19 in/s pk", "--machine", "gear drive 200 kW", "--by", own])).out).toMatch(/zone B/);
+    const path = join(mkdtempSync(join(tmpdir(), "veladis-")), "bad.json");
+    writeFileSync(path, "{ no json");
+    expect((await judge(["1 mm/s rms", "--by", path])).err).toMatch(/syntax/);
+    writeFileSync(path, '{ "id": "x" }');
+    expect((await judge(["1 mm/s rms", "--by", path])).err).toMatch(/kind/);
+    expect((await judge(["1 mm/s rms", "--by", "none.json"])).err).toMatch(/can be read/);
+  });
+
+  it("refuses no reading, no machine, no such option and no such table", async () => {
+    expect((await judge([])).code).toBe(2);
+    expect((await judge(["1 mm/s rms"])).err).toMatch(/the machine, as in --machine/);
+    expect((await judge(["1 mm/s rms", "--maschine", "pump"])).err).toMatch(/unknown-option/);
+    expect((await judge(["1 mm/s rms", "--by", "iso-10816-8"])).err).toMatch(/did you mean/);
+    await expect(
+      judgeCommand.run(["1 mm/s rms"], { piped: undefined, colour: false, out: () => {}, err: () => {} }),
+    ).rejects.toBeInstanceOf(VeladisError);
+  });
+});
+
+describe("veladis schemes", () => {
+  it("lists all tables with how far each is known", async () => {
+    const { out } = await schemes([]);
+    expect(out).toMatch(/^iso-10816-3-2009 +zones +housing +withdrawn +10 of 24 read$/m);
+    expect(out).toMatch(/limits read in print, \d+ from memory/);
+  });
+
+  it("prints a table in full", async () => {
+    const { out } = await schemes(["iso-7919-3-2009", "ISO-10816-1-1995-annexb"]);
+    expect(out).toMatch(/4800\/root n um pp +MEMORY/);
+    expect(out).toMatch(/class III +A\/B +1\.8 mm\/s rms/);
+    for (const id of (await schemes(["--json"])).out
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line).id)) {
+      expect((await schemes([id])).out, id).toMatch(/sources {3}/);
+    }
+  });
+
+  it("lists the tables for a machine, best first", async () => {
+    const machine = "fan 90 kW 1480 r/min rigid, in service";
+    const { out } = await schemes(["--machine", machine]);
+    expect(out).toMatch(/^iso-14694-2003 +operation +MEMORY +asks category$/m);
+    expect(out).toMatch(/iso-10816-3-2009: a fan below 300 kW: ISO 14694, not ISO 10816-3/);
+    const [first] = (await schemes(["--machine", machine, "--json"])).out.split("\n");
+    expect(JSON.parse(first as string)).toMatchObject({ scheme: "iso-14694-2003", status: "asks" });
+    expect((await schemes(["--machine", machine, "--all"])).out).toMatch(/iso-10816-7-2009: for pump only/);
+  });
+
+  it("refuses a table there is none of", async () => {
+    expect(await schemes(["iso-10816-33"])).toMatchObject({ code: 2, out: "" });
+  });
+});
