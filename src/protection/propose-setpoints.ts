@@ -134,7 +134,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       const reset = { ...held.stored, value: held.stored.value * (1 - hysteresis.percent / 100) };
       const reasons = held.difference === 0 ? target.reasons : [...target.reasons, setpointRules["device steps"]];
       if (held.difference !== 0 && held.stored.value < target.value * 0.9) {
-        warnings.push({ code: "beyond device", text: `${name}: ${held.effect}` });
+        warnings.push({ code: "coarse steps", text: `${name}: ${held.effect}` });
       }
       return Object.freeze({ ...held, reset, range: target.range, reasons: Object.freeze(reasons) });
     } catch (error) {

@@ -75,7 +75,7 @@ export function limitsOfScheme(
       ceilings === undefined
         ? null
         : { alarm: inType(ceilings.alarm), trip: inType(ceilings.trip), source: ceilings.source },
-    verified: criterion.verified,
+    verified: lower.verified && upper?.verified !== false,
     leftOut: [...new Set(criteria.map(({ quantity }) => quantity))].filter((one) => one !== criterion.quantity),
   };
 }

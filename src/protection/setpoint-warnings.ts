@@ -22,7 +22,7 @@ export const setpointWarnings = /* @__PURE__ */ Object.freeze({
   "below band": "the running frequency is below or at the edge of the device's band",
   "unknown frequency": "without a running speed the device's band cannot be checked",
   "long delay": "the delay is longer than suits the machine",
-  "stored later": "the device stores a higher setpoint than asked",
+  "coarse steps": "the steps of the device are coarse beside the setpoint",
   "beyond device": "the device cannot hold the setpoint",
 } as const);
 

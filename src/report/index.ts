@@ -1,4 +1,5 @@
-export { type SheetRequest, setpointSheet, sourceText } from "./setpoint-sheet";
+export { type Citations, citations, sourceText } from "./citations";
+export { type SheetRequest, setpointSheet } from "./setpoint-sheet";
 export type { Sheet, SheetSection, SheetTable } from "./sheet";
 export { sheetHtml } from "./sheet-html";
 export { sheetMarkdown } from "./sheet-markdown";

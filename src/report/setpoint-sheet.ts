@@ -1,6 +1,6 @@
 import { assumptions, format, significant } from "../amplitude/index";
-import { cautions, type Source } from "../core/index";
-import type { Baseline, Proposal, ProposedSetpoint, Reason, TripSettings } from "../protection/index";
+import { cautions } from "../core/index";
+import type { Baseline, Proposal, ProposedSetpoint, TripSettings } from "../protection/index";
 import type {
   AsFoundAsLeft,
   BenchPlan,
@@ -9,6 +9,7 @@ import type {
   Linearity,
   SwitchingPoint,
 } from "../verification/index";
+import { citations } from "./citations";
 import type { Sheet, SheetSection } from "./sheet";
 import { checkSections, planSection } from "./verification-sections";
 
@@ -42,17 +43,6 @@ const BLANKS = [
   "Decided by the person who answers for the machine (name, signature, date)",
   "Next proof due",
 ];
-
-/** A source as a sheet cites it, with how it is known. */
-export function sourceText({ title, where, provenance, page, note }: Source): string {
-  const known =
-    title === "common practice, no source" ? "" : provenance === "published" ? "read in print" : "from memory";
-  return [title, where, known, note, page].filter(Boolean).join("; ");
-}
-
-function reasonList(reasons: readonly Reason[]): string[] {
-  return reasons.map(({ text, source }) => `${text} [${sourceText(source)}]`);
-}
 
 function factsSection(facts: NonNullable<SheetRequest["facts"]>): SheetSection {
   return { title: "Machine, sensor and device", table: { columns: ["", ""], rows: Object.entries(facts) } };
@@ -117,6 +107,13 @@ function proposalSections({
   as,
   verified,
 }: Proposal): SheetSection[] {
+  const cited = citations([
+    ["ALARM", alarm?.reasons ?? []],
+    ["TRIP", trip?.reasons ?? []],
+    ["statistical", statistical?.reasons ?? []],
+    ["delay", delay.reasons],
+    ["hysteresis", hysteresis.reasons],
+  ]);
   return [
     {
       title: "Proposed setpoints",
@@ -146,17 +143,12 @@ function proposalSections({
     },
     ...(warnings.length === 0 ? [] : [{ title: "Warnings", list: warnings.map(({ text }) => text) }]),
     {
-      title: "Reasons",
-      table: {
-        columns: ["", "reason [source]"],
-        rows: [
-          ...reasonList(alarm?.reasons ?? []).map((text) => ["ALARM", text]),
-          ...reasonList(trip?.reasons ?? []).map((text) => ["TRIP", text]),
-          ...reasonList(statistical?.reasons ?? []).map((text) => ["statistical", text]),
-          ...reasonList(delay.reasons).map((text) => ["delay", text]),
-          ...reasonList(hysteresis.reasons).map((text) => ["hysteresis", text]),
-        ],
-      },
+      title: "Reasons, with the number of the source",
+      table: { columns: ["", "reason"], rows: cited.reasons.map(({ about, text }) => [about, text]) },
+    },
+    {
+      title: "Sources of the rules",
+      table: { columns: ["", "source"], rows: cited.sources.map((text, i) => [`[${i + 1}]`, text]) },
     },
   ];
 }

@@ -11,7 +11,7 @@ function plain(text: string): string {
 
 function tableText({ columns, rows }: SheetTable): string {
   const line = (cells: readonly string[]): string => `| ${cells.map(plain).join(" | ")} |\n`;
-  return line(columns) + `|${" --- |".repeat(columns.length)}\n` + rows.map(line).join("");
+  return `${line(columns)}|${" --- |".repeat(columns.length)}\n${rows.map(line).join("")}`;
 }
 
 function sectionText({ title, text = [], table, list = [] }: SheetSection): string {

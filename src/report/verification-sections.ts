@@ -7,7 +7,7 @@ const CHECK_COLUMNS = ["", "known", "shown", "error", "%", "dB", "tolerance", "u
 
 /** A number with its sign. */
 export function signed(value: number, digits = 2): string {
-  return `${value < 0 ? "-" : "+"}${significant(Math.abs(value), digits)}`;
+  return value === 0 ? "0" : `${value < 0 ? "-" : "+"}${significant(Math.abs(value), digits)}`;
 }
 
 function checkRow(name: string, check: KnownCheckResult | Omit<KnownCheckResult, "shown">): string[] {
@@ -34,7 +34,7 @@ function linearitySection({ points, slope, offset, nonLinearity, worst, unit, ve
     title: "Linearity",
     table: { columns: CHECK_COLUMNS, rows: points.map((point, i) => checkRow(`${i + 1}`, point)) },
     list: [
-      `slope ${significant(slope, 4)}, offset ${signed(offset)} ${unit}, largest distance from the line ${significant(nonLinearity)} % of the largest level`,
+      `slope ${significant(slope, 4)}, offset ${signed(offset)} ${unit}, largest distance from the line ${nonLinearity.toFixed(2)} % of the largest level`,
       `worst point at ${format(worst.known)}: ${signed(worst.errorPercent)} %`,
       `verdict: ${verdict}`,
     ],

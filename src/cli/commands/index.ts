@@ -24,4 +24,20 @@ export const commands = {
     summary: "the tables of limits, with how far each is known, and which are for a machine",
     load: async () => (await import("./schemes")).schemesCommand,
   },
+  setpoints: {
+    summary: "alarm, trip, delay and hysteresis for a machine, from its baseline, with reasons",
+    load: async () => (await import("./setpoints")).setpointsCommand,
+  },
+  simulate: {
+    summary: "what a vibration switch with given settings does on a recorded history",
+    load: async () => (await import("./simulate")).simulateCommand,
+  },
+  check: {
+    summary: "a reading held against a known vibration, as found and as left",
+    load: async () => (await import("./check")).checkCommand,
+  },
+  plan: {
+    summary: "the steps that prove a setting on a reference shaker, and whether it can do them",
+    load: async () => (await import("./plan")).planCommand,
+  },
 } as const satisfies Record<string, CommandEntry>;

@@ -1,0 +1,122 @@
+import { format, significant } from "../../amplitude/index";
+import { VeladisError } from "../../core/index";
+import {
+  asFoundAsLeft,
+  checkAgainstKnown,
+  type DecisionRule,
+  type KnownCheckResult,
+  type Linearity,
+  linearity,
+} from "../../verification/index";
+import { parsedArguments } from "../arguments";
+import { cautionsText } from "../cautions-text";
+import { type Command, exitCodes } from "../command";
+import { csvPoints } from "../csv-points";
+import type { Io } from "../io";
+import { openFile } from "../open-file";
+import { needed } from "../option-values";
+import { sheetText } from "../sheet-option";
+import { textTable } from "../text-table";
+import { wrapped } from "../wrapped";
+import { help } from "./check-help";
+
+const options = {
+  known: { type: "string" },
+  indicated: { type: "string" },
+  "as-left": { type: "string" },
+  tolerance: { type: "string" },
+  uncertainty: { type: "string" },
+  rule: { type: "string" },
+  file: { type: "string" },
+  from: { type: "string" },
+  sheet: { type: "string" },
+  name: { type: "string" },
+  json: { type: "boolean", default: false },
+} as const;
+
+function signed(value: number, digits = 2): string {
+  return value === 0 ? "0" : `${value < 0 ? "-" : "+"}${significant(Math.abs(value), digits)}`;
+}
+
+function row(name: string, check: KnownCheckResult): string[] {
+  const { known, shown, unit, error, errorPercent, errorDecibels, verdict } = check;
+  return [
+    name,
+    format(known),
+    format(shown),
+    `${signed(error)} ${unit}`,
+    `${signed(errorPercent)} %`,
+    errorDecibels === null ? "-" : `${signed(errorDecibels)} dB`,
+    verdict,
+  ];
+}
+
+function checksText(rows: readonly (readonly [string, KnownCheckResult])[]): string {
+  const [, { unit, tolerance, uncertainty, rule, ruleText, acceptance }] = rows[0] as [string, KnownCheckResult];
+  const table = textTable(
+    [
+      { title: "" },
+      { title: "known" },
+      { title: "shown" },
+      { title: "error", align: "right" },
+      { title: "", align: "right" },
+      { title: "", align: "right" },
+      { title: "verdict" },
+    ],
+    rows.map(([name, check]) => row(name, check)),
+  );
+  const known = uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit} (k = 2)`;
+  return (
+    `${table}\ntolerance ${significant(tolerance)} ${unit}, uncertainty ${known}; passes up to ${significant(acceptance.above)} ${unit}\n` +
+    wrapped(`${rule}: ${ruleText}`)
+  );
+}
+
+function linearityText({ points, slope, offset, unit, worst, nonLinearity, verdict }: Linearity): string {
+  return (
+    checksText(points.map((point, i) => [`${i + 1}`, point] as const)) +
+    `\nslope ${significant(slope, 4)}, offset ${signed(offset)} ${unit}, off the line by up to ${nonLinearity.toFixed(2)} % of the largest level\n` +
+    `worst point ${format(worst.known)}: ${signed(worst.errorPercent)} %; all in all: ${verdict}\n`
+  );
+}
+
+async function run(args: readonly string[], io: Io): Promise<number> {
+  const { values } = parsedArguments(args, options);
+  const rest = {
+    tolerance: needed(values.tolerance, "tolerance", '"5 %", "0.5 dB" or "0.02 in/s pk"'),
+    ...(values.uncertainty !== undefined && { uncertainty: values.uncertainty }),
+    ...(values.rule !== undefined && { rule: values.rule as DecisionRule }),
+  };
+  const machine = values.name ?? "Machine";
+  if (values.known === undefined && (values.file !== undefined || values.from !== undefined)) {
+    const from = needed(values.from, "from", '"mm/s rms", what the levels of the CSV are written in');
+    const stream = values.file === undefined ? io.piped : await openFile(values.file);
+    if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "none" });
+    const result = linearity(await csvPoints(stream, from), rest);
+    if (values.json) await io.out(`${JSON.stringify(result)}\n`);
+    else if (values.sheet !== undefined) await io.out(sheetText(values.sheet, { machine, linearity: result }));
+    else await io.out(linearityText(result) + cautionsText());
+    return exitCodes.done;
+  }
+  const known = needed(values.known, "known", '"0.40 in/s pk at 1800 r/min"');
+  const indicated = needed(values.indicated, "indicated", '"0.43 in/s pk"');
+  const asLeft = values["as-left"];
+  if (asLeft !== undefined) {
+    const pair = asFoundAsLeft({ known, asFound: indicated, asLeft, ...rest });
+    if (values.json) await io.out(`${JSON.stringify(pair)}\n`);
+    else if (values.sheet !== undefined) await io.out(sheetText(values.sheet, { machine, known, asFoundAsLeft: pair }));
+    else {
+      const rows = [["as found", pair.asFound] as const, ["as left", pair.asLeft] as const];
+      await io.out(`${checksText(rows)}${pair.meaning}\n${cautionsText()}`);
+    }
+    return exitCodes.done;
+  }
+  const check = checkAgainstKnown({ known, indicated, ...rest });
+  if (values.json) await io.out(`${JSON.stringify(check)}\n`);
+  else if (values.sheet !== undefined) await io.out(sheetText(values.sheet, { machine, known, check }));
+  else await io.out(checksText([["", check]]) + cautionsText());
+  return exitCodes.done;
+}
+
+/** Holds a reading against a known vibration. */
+export const checkCommand: Command = { help, run };

@@ -1,0 +1,37 @@
+import { numeral, shown, text, VeladisError } from "../core/index";
+
+/** The value of an option that the command cannot do without. */
+export function needed(value: string | undefined, option: string, example: string): string {
+  if (value !== undefined) return text(value, `--${option} ${example}`);
+  throw new VeladisError("missing-fact", { expected: `--${option} ${example}`, received: "none" });
+}
+
+/** The number behind an option. */
+export function numberOption(value: string, what: string): number {
+  return numeral(value, what);
+}
+
+/** The parts of an option that lists several, at its commas. */
+export function listed(value: string): string[] {
+  return value
+    .split(",")
+    .map((part) => part.trim())
+    .filter((part) => part !== "");
+}
+
+/** Both ends of an option such as `"10 Hz to 1000 Hz"`. */
+export function ends(value: string, what: string): [string, string] {
+  const [low, high, ...more] = value.split(/\s+to\s+/);
+  if (low !== undefined && high !== undefined && more.length === 0) return [low.trim(), high.trim()];
+  throw new VeladisError("syntax", { expected: what, received: shown(value) });
+}
+
+/** Contact and coil of `"normally open, normally energised"`. */
+export function relayOption(value: string): { contact: string; coil: string } {
+  const [contact, coil] = listed(value);
+  if (contact !== undefined && coil !== undefined) return { contact, coil };
+  throw new VeladisError("syntax", {
+    expected: 'contact and coil, as in --relay "normally open, normally energised"',
+    received: shown(value),
+  });
+}
