@@ -1,4 +1,4 @@
-import type { Assumption } from "../amplitude/index";
+import type { Amplitude, Assumption } from "../amplitude/index";
 import { checkPlace } from "./check-place";
 import { type Assume, classOf, type MachineRef } from "./class-of";
 import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
@@ -48,6 +48,13 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly verified: boolean;
   /** What to know before relying on the answer. */
   readonly cautions: readonly string[];
+}
+
+/** What is taken for the place of a displacement, which housings and shafts both have. */
+function assumedPlace({ place }: Scheme, known: KnownFacts, readings: readonly Amplitude[]): string[] {
+  if (known.place !== undefined || readings.every(({ quantity }) => quantity !== "displacement")) return [];
+  const other = place === "housing" ? "shaft" : "housing";
+  return [`place ${place}: not given; a displacement of the ${other} needs a table for the ${other}`];
 }
 
 const UNVERIFIED = "limits from memory: check them against the standard before relying on them";
@@ -123,7 +130,7 @@ export function classify<const S extends SchemeRef>(
     unjudged,
     assumedSine: everyAssumption.includes("sine"),
     assumed: everyAssumption,
-    assumedFacts: assumed,
+    assumedFacts: [...assumed, ...assumedPlace(scheme, facts, readings)],
     verified,
     cautions: cautionsOf(scheme, verified, chosen.note),
   };

@@ -206,6 +206,26 @@ function misfitOf(scheme: Scheme, known: KnownFacts, unmet: readonly Fact[][], w
   };
 }
 
+/** What is taken for granted when a class is told by power or by shaft height and the deciding one was not given. */
+function sizeAssumption(classes: readonly MachineClass[], known: KnownFacts): string[] {
+  const { type, power, shaftHeight } = known;
+  const bySize = classes.some(
+    ({ named, by }) =>
+      by?.power !== undefined &&
+      by.shaftHeight !== undefined &&
+      factsOf(named).some((fact) => known[fact] === undefined),
+  );
+  if (!bySize) return [];
+  if (type === undefined) {
+    const only = shaftHeight !== undefined && power === undefined;
+    return only ? ["shaft height in place of power: the machine is taken for an electrical one"] : [];
+  }
+  const electrical = machineTypes[type as MachineType].electrical;
+  return electrical && shaftHeight === undefined && power !== undefined
+    ? ["power in place of shaft height, which was not given"]
+    : [];
+}
+
 /** How the facts fit into a scheme: the class they decide for, or what is missing, or what speaks against it. */
 export function fitOf(scheme: Scheme, given: KnownFacts): Fit {
   const where = `${scheme.standard} (${scheme.edition})`;
@@ -231,6 +251,12 @@ export function fitOf(scheme: Scheme, given: KnownFacts): Fit {
     );
     return { ...base, chosen: undefined, open: [], missing: [], misfit };
   }
+  assumed.push(
+    ...sizeAssumption(
+      open.map(({ one }) => one),
+      known,
+    ),
+  );
   const complete = open.filter(({ unknown }) => unknown.length === 0);
   const chosen = complete.length === 1 ? complete[0]?.one : undefined;
   const unknown = chosen === undefined ? [...new Set(open.flatMap((one) => one.unknown))] : [];

@@ -47,7 +47,17 @@ const words: Readonly<Record<string, string>> = {
   shutdown: "above shutdown: immediate action",
 };
 
-/** What a zone means, in words; a grade is its own word. */
+/**
+ * What a zone means, in words; a grade is its own word.
+ *
+ * @example
+ * ```ts
+ * import { zoneWord } from "veladis/severity";
+ *
+ * zoneWord("zones", "D"); // => "severe enough to cause damage"
+ * zoneWord("grades", "slightly rough"); // => "slightly rough"
+ * ```
+ */
 export function zoneWord(kind: SchemeKind, zone: string): string {
   return kind === "grades" ? zone : (words[zone] ?? zone);
 }

@@ -12,7 +12,17 @@ export function conditionOf({ named, by, when }: MachineClass): Condition {
   return { ...named, ...when, ...(named === undefined && by) };
 }
 
-/** A condition in words: `"group 2, support rigid"`. */
+/**
+ * A condition on a machine in words.
+ *
+ * @example
+ * ```ts
+ * import { conditionText } from "veladis/severity";
+ *
+ * conditionText({ group: "2", power: { above: 15, to: 300 }, support: "rigid" });
+ * // => "group 2, power above 15 to 300 kW, support rigid"
+ * ```
+ */
 export function conditionText(condition: Condition): string {
   return (Object.keys(condition) as Fact[])
     .map((fact) => {

@@ -27,7 +27,11 @@ export function readingsOf(given: ReadingRef): Amplitude[] {
   if (list.length === 0) {
     throw new VeladisError("wrong-type", { expected: "one reading or more", received: "an empty array" });
   }
-  return list.map((one) => (typeof one === "object" && one !== null ? one : parseAmplitude(one)));
+  return list.map((one) => {
+    if (typeof one !== "object" || one === null) return parseAmplitude(one);
+    // the quantity is the unit's own, whatever the object says
+    return { ...one, quantity: amplitudeIn(`${one.unit} ${one.detector}`).quantity };
+  });
 }
 
 /** How well a detector suits a column: itself, of its family (peak values, or means), or not. */

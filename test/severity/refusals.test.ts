@@ -85,6 +85,21 @@ describe("what can be converted is", () => {
     expect(judged.unjudged).toEqual([{ as: "mm/s rms", because: "needs the frequency of the displacement" }]);
   });
 
+  it("a displacement of unknown place: the answer says which it took it for", () => {
+    const at = (scheme: SchemeId, machine: string) => classify("80 um pp", { scheme, machine }).assumedFacts.join();
+    expect(at("iso-10816-3-2009", "group 1 rigid")).toMatch(/place housing: not given/);
+    expect(at("iso-7919-3-2009", "3000 r/min")).toMatch(/place shaft: not given/);
+    expect(at("iso-7919-3-2009", "3000 r/min shaft")).toBe("");
+    expect(at("iso-10816-3-2009", "group 1 rigid housing")).toBe("");
+  });
+
+  it("an amplitude object whose quantity is not its unit's is read by its unit", () => {
+    const reading = { value: 3, unit: "mm/s", detector: "rms", quantity: "displacement", hertz: undefined } as const;
+    expect(classify(reading, { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }).quantity).toBe("velocity");
+    const broken = { ...reading, unit: "furlong" } as never;
+    expect(() => classify(broken, { scheme: "iso-10816-3-2009", machine: "group 1 rigid" })).toThrow(VeladisError);
+  });
+
   it("both criteria, and the worse governs: at low speed displacement does", () => {
     // 4.4 mm/s RMS at 10 Hz is 70 um RMS: velocity B (to 4.5), displacement C (57 to 90)
     const judged = classify("4.4 mm/s rms at 10 Hz", { scheme: "iso-10816-3-2009", machine: "group 1 rigid" });
@@ -151,7 +166,10 @@ describe("what can be converted is", () => {
     expect(() => classify("3 mm/s rms", table)).toThrow(/support/);
     const judged = classify("3 mm/s rms", { ...table, assume: "lowest limits" });
     expect(judged).toMatchObject({ zone: "C", limit: { value: 4.5 } });
-    expect(judged.assumedFacts).toEqual(["support rigid: not given, and taken for its lower limits"]);
+    expect(judged.assumedFacts).toEqual([
+      "power in place of shaft height, which was not given",
+      "support rigid: not given, and taken for its lower limits",
+    ]);
     // no sensible guess: another category is another machine
     expect(() =>
       classify("3 mm/s rms", { scheme: "iso-14694-2003", machine: "fan rigid", assume: "lowest limits" }),

@@ -69,7 +69,10 @@ describe("selection of tables by nameplate", () => {
     });
     expect(noSupport.missing.map(({ fact }) => fact)).toEqual(["support"]);
     expect(noSupport.missing[0]?.allowed).toEqual(["rigid", "flexible"]);
-    expect(noSupport.assumed).toEqual(["support rigid: not given, and taken for its lower limits"]);
+    expect(noSupport.assumed).toEqual([
+      "power in place of shaft height, which was not given",
+      "support rigid: not given, and taken for its lower limits",
+    ]);
     const noPower = best("fan flexible, in service, housing, BV-3");
     expect(noPower).toMatchObject({ scheme: "iso-14694-2003", status: "applies" });
     const neither = best({ type: "compressor", condition: "in service", place: "housing" });
@@ -80,6 +83,24 @@ describe("selection of tables by nameplate", () => {
     expect(fan).toMatchObject({ scheme: "iso-14694-2003", status: "asks", assumed: [] });
     expect(fan.machineClass).toBeUndefined();
     expect(fan.missing[0]?.ask).toMatch(/BV-3: industrial process/);
+  });
+
+  it("says what stood in for the size that decides", () => {
+    const assumed = (machine: string) => selectSchemes(machine).candidates[0]?.assumed.join();
+    expect(assumed("motor 250 kW rigid, in service, housing")).toMatch(/power in place of shaft height/);
+    expect(assumed("motor 280 mm rigid, in service, housing")).toBe("");
+    expect(assumed("motor group 2 250 kW rigid, in service, housing")).toBe("");
+    expect(assumed("compressor 250 kW rigid, in service, housing")).toBe("");
+    const untyped = selectSchemes("280 mm rigid, in service, housing").candidates;
+    expect(untyped.find(({ scheme }) => scheme === "iso-10816-3-2009")?.assumed.join()).toMatch(
+      /taken for an electrical/,
+    );
+  });
+
+  it("a gas turbine above 3 MW is left to its own part", () => {
+    expect(excluded("gas turbine 10 MW rigid", "iso-10816-3-2009")).toMatch(/ISO 10816-4 or ISO 20816-4/);
+    expect(best("gas turbine 10 MW 8000 r/min rigid, in service, housing").scheme).toBe("iso-10816-4");
+    expect(best("gas turbine 2 MW 8000 r/min rigid, in service, housing").scheme).toBe("iso-20816-3-2022");
   });
 
   it("asks for the kind of machine, the place and the condition where they decide", () => {

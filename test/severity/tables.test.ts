@@ -175,6 +175,31 @@ describe("ISO 10816-6, from memory", () => {
   });
 });
 
+describe("ISO 14694 and ANSI/AMCA 204, harmonised (read on the authority page of AMCA 204)", () => {
+  it("agree to the rounding of their units but in the one limit that both notes name", () => {
+    const apart: string[] = [];
+    for (const [ours, theirs] of [
+      ["iso-14694-2003", "ansi-amca-204-05"],
+      ["iso-14694-2003-acceptance", "ansi-amca-204-05-acceptance"],
+    ] as const) {
+      for (const category of ["BV-1", "BV-2", "BV-3", "BV-4", "BV-5"]) {
+        for (const support of ["rigid", "flexible"] as const) {
+          const machine = { category, support };
+          const iso = limitsFor({ scheme: ours, machine }).find(({ as }) => as === "mm/s pk");
+          const [amca] = limitsFor({ scheme: theirs, machine, as: "mm/s pk" });
+          for (const [name, { value }] of Object.entries(iso?.limits ?? {})) {
+            const other = amca?.limits[name]?.value as number;
+            if (Math.abs(value - other) > 0.1) apart.push(`${category} ${support} ${name}`);
+          }
+        }
+      }
+    }
+    expect(apart).toEqual(["BV-5 rigid alarm"]);
+    const note = limitsFor({ scheme: "iso-14694-2003", machine: "BV-5 rigid" })[0]?.limits.alarm?.source.note;
+    expect(note).toMatch(/5\.7 mm\/s: recheck both/);
+  });
+});
+
 describe("traps that stay apart", () => {
   it("C/D of 11.2, 11.0 and 11.8 belong to three different tables", () => {
     const cd = (scheme: SchemeId, machine: string) => limitsFor({ scheme, machine })[0]?.limits["C/D"]?.value;

@@ -35,7 +35,10 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
   scope: "industrial machines in four groups: 1 large, 2 medium, 3 pumps with separate driver, 4 pumps with integrated driver",
   machines: ["pump", "fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15, to: 50000 }, speed: { from: 120, to: 15000 } },
-  exclusions: [{ when: { type: "fan", power: { below: 300 } }, reason: "a fan below 300 kW: ISO 14694, not ISO 10816-3" }],
+  exclusions: [
+    { when: { type: "fan", power: { below: 300 } }, reason: "a fan below 300 kW: ISO 14694, not ISO 10816-3" },
+    { when: { type: "gas turbine", power: { above: 3000 } }, reason: "a gas turbine above 3 MW: ISO 10816-4 or ISO 20816-4, not ISO 10816-3" },
+  ],
   place: "housing",
   measuredOn: "bearing housings or pedestals",
   band: [10, 1000],

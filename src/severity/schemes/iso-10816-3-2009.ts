@@ -33,6 +33,7 @@ export const iso10816Part3Of2009 = /* @__PURE__ */ builtIn({
   machines: ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15, to: 50000 }, speed: { from: 120, to: 15000 } },
   exclusions: [
+    { when: { type: "gas turbine", power: { above: 3000 } }, reason: "a gas turbine above 3 MW: ISO 10816-4 or ISO 20816-4, not ISO 10816-3" },
     { when: { type: "fan", power: { below: 300 } }, reason: "a fan below 300 kW: ISO 14694, not ISO 10816-3" },
     { when: { type: "pump" }, reason: "a rotodynamic pump: ISO 10816-7, not ISO 10816-3:2009" },
   ],

@@ -23,9 +23,10 @@ export const iso20816Part3Of2022 = /* @__PURE__ */ builtIn({
   machines: ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15 }, speed: { from: 120, to: 30000 } },
   exclusions: [
+    { when: { type: "gas turbine", power: { above: 3000 } }, reason: "a gas turbine above 3 MW: ISO 10816-4 or ISO 20816-4, not ISO 20816-3" },
     { when: { type: "fan", power: { below: 300 } }, reason: "a fan below 300 kW: ISO 14694, not ISO 20816-3" },
     { when: { type: "pump" }, reason: "a rotodynamic pump: ISO 10816-7, not ISO 20816-3" },
-    { when: { type: ["steam turbine", "gas turbine"], power: { above: 40000 } }, reason: "a turbine above 40 MW: ISO 20816-2, not ISO 20816-3" },
+    { when: { type: "steam turbine", power: { above: 40000 } }, reason: "a steam turbine above 40 MW: ISO 20816-2, not ISO 20816-3" },
   ],
   place: "housing",
   measuredOn: "bearing housings or pedestals",
