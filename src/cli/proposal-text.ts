@@ -72,7 +72,7 @@ export function proposalText(proposal: Proposal): string {
   const beside =
     statistical === null
       ? ""
-      : `mean + ${statistical.k} standard deviations: ${significant(statistical.value, 4)} ${as}\n`;
+      : `mean + ${statistical.k} standard deviations: ${significant(statistical.value, 4)} ${as}; without outliers ${significant(statistical.withoutOutliers, 4)}\n`;
   return (
     `${table}${beside}\n` +
     `on-delay     alarm ${delay.alarm} s, trip ${delay.trip} s (longer than ${delay.longest} s does not suit this machine)\n` +

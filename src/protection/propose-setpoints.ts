@@ -47,7 +47,14 @@ export interface Proposal {
   readonly alarm: ProposedSetpoint | null;
   readonly trip: ProposedSetpoint | null;
   /** Mean + k standard deviations, beside the rule; null for a baseline without scatter. */
-  readonly statistical: { readonly k: number; readonly value: number; readonly reasons: readonly Reason[] } | null;
+  readonly statistical: {
+    readonly k: number;
+    /** Of all steady readings. */
+    readonly value: number;
+    /** The same without the readings flagged as outliers. */
+    readonly withoutOutliers: number;
+    readonly reasons: readonly Reason[];
+  } | null;
   readonly delay: DelayAdvice;
   /** Percent of the threshold. */
   readonly hysteresis: { readonly percent: number; readonly reasons: readonly Reason[] };
@@ -107,12 +114,15 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
         ? null
         : limitsOfScheme(scheme, machine, as, hertz);
 
+  const limitOf = ({ mean, standardDeviation }: Baseline["withoutOutliers"]): number =>
+    here(mean + k * standardDeviation);
   const statistical =
-    statistics === null || statistics.withoutOutliers.standardDeviation === 0
+    statistics === null || statistics.standardDeviation === 0
       ? null
       : {
           k,
-          value: here(statistics.withoutOutliers.mean + k * statistics.withoutOutliers.standardDeviation),
+          value: limitOf(statistics),
+          withoutOutliers: limitOf(statistics.withoutOutliers),
           reasons: [setpointRules.statistical],
         };
   const alarmWanted: Target | null =

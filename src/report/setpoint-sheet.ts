@@ -138,7 +138,9 @@ function proposalSections({
         `hysteresis: ${hysteresis.percent} % of the threshold`,
         ...(statistical === null
           ? []
-          : [`beside the rule, mean + ${statistical.k} standard deviations: ${significant(statistical.value)} ${as}`]),
+          : [
+              `beside the rule, mean + ${statistical.k} standard deviations: ${significant(statistical.value)} ${as}; without outliers ${significant(statistical.withoutOutliers)}`,
+            ]),
       ],
     },
     ...(warnings.length === 0 ? [] : [{ title: "Warnings", list: warnings.map(({ text }) => text) }]),
