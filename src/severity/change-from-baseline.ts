@@ -11,7 +11,7 @@ import { type SchemeRef, schemeOf } from "./scheme-of";
 import { raised } from "./tolerance";
 
 /** The share of zone B's upper limit that a change may amount to. */
-export const CHANGE_SHARE = 0.25;
+const CHANGE_SHARE = 0.25;
 
 /** Where the criterion comes from. */
 const CRITERION: Source = /* @__PURE__ */ Object.freeze({

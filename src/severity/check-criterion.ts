@@ -7,7 +7,7 @@ const sourceKeys = ["title", "where", "provenance", "page", "note"] as const;
 const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "when"] as const;
 
 /** Refuses a source that does not say what was read and how. */
-export function checkSource(given: unknown, where: string): void {
+function checkSource(given: unknown, where: string): void {
   const source = checkedObject(given, `${where}: a source with title and provenance`);
   checkKeys(source, sourceKeys, `the source in ${where}`);
   for (const [name, value] of Object.entries(source))

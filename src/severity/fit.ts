@@ -18,7 +18,7 @@ export interface MissingFact {
 }
 
 /** Why a machine has no place in a scheme. */
-export interface Misfit {
+interface Misfit {
   readonly code: "out-of-range" | "unknown-option";
   readonly fact: Fact;
   readonly expected: string;

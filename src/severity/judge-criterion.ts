@@ -47,7 +47,7 @@ export function readerType({ unit, detector, level }: Amplitude): string {
 }
 
 /** The measuring band for a criterion, at a shaft speed in r/min if it is known. */
-export function bandOf(scheme: Scheme, criterion: Criterion, { speed }: KnownFacts): CriterionJudgement["band"] {
+function bandOf(scheme: Scheme, criterion: Criterion, { speed }: KnownFacts): CriterionJudgement["band"] {
   if (criterion.band !== undefined) return criterion.band;
   const { slowBand, band } = scheme;
   return slowBand !== undefined && typeof speed === "number" && speed < slowBand.below ? slowBand.band : band;

@@ -30,7 +30,7 @@ export function namesOf(scheme: Scheme): readonly string[] {
 }
 
 /** The value of a limit at a shaft speed in r/min; null where the standard gives none. */
-export function limitAt(limit: LimitValue, speed: number | undefined): number | null {
+function limitAt(limit: LimitValue, speed: number | undefined): number | null {
   if (limit === null || typeof limit === "number") return limit;
   if (speed === undefined) {
     throw new VeladisError("missing-fact", {

@@ -20,7 +20,7 @@ function intervalsMeet(a: Interval, b: Interval): boolean {
 }
 
 /** True when a machine can meet both conditions. */
-export function conditionsMeet(a: Condition, b: Condition): boolean {
+function conditionsMeet(a: Condition, b: Condition): boolean {
   return (Object.keys(a) as Fact[]).every((fact) => {
     const one = a[fact];
     const other = b[fact];

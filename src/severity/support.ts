@@ -4,7 +4,7 @@ import type { KnownFacts } from "./machine";
 import { same } from "./tolerance";
 
 /** A support is rigid when its lowest natural frequency is this many times the main excitation frequency or more. */
-export const RIGID_FROM = 1.25;
+const RIGID_FROM = 1.25;
 
 function ruled(natural: number, running: number): "rigid" | "flexible" {
   const least = RIGID_FROM * running;

@@ -1,5 +1,5 @@
 /** Relative tolerance for float noise: a value this little above a limit still counts as at the limit. */
-export const TOLERANCE = 1e-9;
+const TOLERANCE = 1e-9;
 
 /** The largest value that still counts as at the limit. */
 export function raised(limit: number): number {

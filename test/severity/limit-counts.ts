@@ -14,7 +14,7 @@ Check a limit from memory against the standard before relying on it.`;
 }
 
 /** The counts table by table, as Markdown. */
-export function limitsTable(): string {
+function limitsTable(): string {
   const { schemes } = countLimits();
   const rows = schemes.map(
     ({ scheme, published, memory }) =>

@@ -4,7 +4,7 @@ import type { Condition, Machine, MachineClass, Scheme } from "../../src/severit
 import type { Interval } from "../../src/severity/interval";
 
 /** A number in a range, on its inclusive edge where it has one. */
-export function inside({ from, above, to, below, oneOf }: Interval): number {
+function inside({ from, above, to, below, oneOf }: Interval): number {
   if (oneOf?.[0] !== undefined) return oneOf[0];
   if (to !== undefined) return to;
   if (from !== undefined) return from;
@@ -22,7 +22,7 @@ export function given(fact: Fact, value: number | string): Machine[keyof Machine
 }
 
 /** A machine that meets the conditions. */
-export function machineOf(conditions: readonly (Condition | undefined)[]): Machine {
+function machineOf(conditions: readonly (Condition | undefined)[]): Machine {
   const machine: Record<string, unknown> = {};
   for (const condition of conditions) {
     for (const [fact, wanted] of Object.entries(condition ?? {}) as [Fact, Interval | string | string[]][]) {
