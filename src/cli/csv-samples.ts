@@ -52,14 +52,16 @@ interface Layout {
 function layoutOf(line: string, column: string | undefined): Layout {
   const separator = separatorOf(line);
   const cells = cellsOf(line, separator);
-  const header = cells.some((cell) => titleWord.test(cell));
-  const numbered = cells.map((cell, i) => (header ? cell : `${i + 1}`));
-  if (column !== undefined) return { separator, index: columnIndex(numbered, column), header };
-  if (cells.length === 1) return { separator, index: 0, header };
+  const isTitle = (index: number): boolean => titleWord.test(cells[index] as string);
+  const names = cells.map((cell, i) => (isTitle(i) ? cell : `${i + 1}`));
+  if (column !== undefined || cells.length === 1) {
+    const index = column === undefined ? 0 : columnIndex(names, column);
+    return { separator, index, header: isTitle(index) };
+  }
   throw new VeladisError("missing-fact", {
     expected: "which of the columns holds the samples, as in --column 2",
     received: `${cells.length} columns`,
-    allowed: numbered,
+    allowed: names,
   });
 }
 

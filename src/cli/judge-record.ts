@@ -1,6 +1,6 @@
-import { type AmplitudeType, format } from "../amplitude/index";
+import { type AmplitudeType, format, parseAmplitude } from "../amplitude/index";
 import { VeladisError } from "../core/index";
-import { classify, type Judgement } from "../severity/index";
+import { classify, type Judgement, type Scheme } from "../severity/index";
 import type { Band, Overall } from "../signal/index";
 import { type UnitSymbol, units } from "../units/index";
 import { judgementText } from "./judgement-text";
@@ -20,6 +20,22 @@ export interface RecordJudge {
 }
 
 /**
+ * What to measure for a table: what its limits are written in, RMS where it has that beside peaks of one quantity.
+ *
+ * A table that prints peaks beside RMS means 1.414 times the RMS value, not the crests of a waveform.
+ */
+function measuredTypes({ classes }: Scheme): AmplitudeType[] {
+  const types = [...new Set(classes.flatMap(({ criteria }) => criteria.map(({ as }) => as)))];
+  const parsed = types.map((as) => ({ as, ...parseAmplitude(`1 ${as}`) }));
+  return parsed
+    .filter(
+      ({ detector, quantity }) =>
+        detector === "rms" || !parsed.some((other) => other.quantity === quantity && other.detector === "rms"),
+    )
+    .map(({ as }) => as);
+}
+
+/**
  * The table for a machine's record.
  *
  * @throws {@link VeladisError} `missing-fact` for a table of shaft vibration and samples that are no displacement, and
@@ -33,7 +49,7 @@ export async function recordJudge(unit: UnitSymbol, by: string | undefined, mach
       received: `samples of ${units[unit].quantity}, in ${unit}`,
     });
   }
-  const targets = [...new Set(scheme.classes.flatMap(({ criteria }) => criteria.map(({ as }) => as)))];
+  const targets = measuredTypes(scheme);
   return {
     targets,
     band: scheme.band ?? undefined,
@@ -47,9 +63,14 @@ export async function recordJudge(unit: UnitSymbol, by: string | undefined, mach
       });
       const asks = judgement.band;
       const other = asks !== null && (asks[0] !== band[0] || asks[1] !== band[1]);
-      const cautions = other
-        ? [`the table asks for a band of ${asks[0]} to ${asks[1]} Hz, the level is from ${band[0]} to ${band[1]} Hz`]
-        : [];
+      const cautions = [
+        ...(other
+          ? [`the table asks for a band of ${asks[0]} to ${asks[1]} Hz, the level is from ${band[0]} to ${band[1]} Hz`]
+          : []),
+        ...(judgement.judged.detector === "pk"
+          ? ["the peak is a crest of the waveform; the table may mean 1.414 times the RMS value, which is less"]
+          : []),
+      ];
       const page = judgementText(judgement, { written: format(judgement.judged, { digits }), digits, colour, others });
       return { judgement, cautions, text: page + cautions.map((caution) => `          ${caution}\n`).join("") };
     },

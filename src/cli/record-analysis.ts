@@ -1,4 +1,5 @@
 import type { ReadingType } from "../amplitude/index";
+import { VeladisError } from "../core/index";
 import {
   type Band,
   type BandEdges,
@@ -69,6 +70,12 @@ export function recordAnalyser(settings: AnalysisSettings): Analyser {
   let streams: { levels: OverallStream[]; lines: SpectrumStream } | undefined;
 
   const start = (): void => {
+    if (edges === "ideal" || (window !== undefined && window !== "rectangular")) {
+      throw new VeladisError("out-of-range", {
+        expected: `a record that can be held (${LONGEST_HELD} samples, and not --causal) for ideal edges or a window`,
+        received: causal ? "--causal" : `more than ${LONGEST_HELD} samples`,
+      });
+    }
     const common = { rate, unit, band, ...(order !== undefined && { order }) };
     streams = {
       levels: targets.map((as) => overallStream({ ...common, as })),

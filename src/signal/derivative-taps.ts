@@ -16,9 +16,6 @@ export const derivativeTaps = /* @__PURE__ */ frozen({
   "2": { error: 1.1e-4, taps: [1.369029047243982, -0.2416237744056929, 0.08013449054868686, -0.03334698764518133, 0.01505480751844837, -0.006824372655509532, 0.002926711479367476, -0.001106038518691011, 0.000321604997417813] },
 } as const);
 
-/** The upper end of what the taps are made for, as part of the sampling rate. */
-export const TAPS_TOP = 0.4;
-
 /** Samples that a symmetric filter of 17 taps looks back on. */
 export const TAPS_BACK = 16;
 

@@ -105,7 +105,8 @@ export function topLines(spectrum: Spectrum, options: TopLinesOptions = {}): Spe
     if (standsOut(spectrum, bin, lines)) lines.push(lineAt(spectrum, bin));
     if (lines.length === count) break;
   }
-  return lines;
+  // between the lines of the spectrum, the order may be another
+  return lines.sort((a, b) => b.value - a.value);
 }
 
 /** Options of {@link orderLines}. */

@@ -19,7 +19,7 @@ options
   --unit <unit>       unit of the samples: g, m/s2, mm/s, um, ...
   --to <types>        what to answer in; "mm/s rms" if not given
   --band <low-high>   band in Hz; that of the table with --machine or --by, else 10-1000
-  --edges <rule>      ideal (if not given), or "-3 dB" as an instrument has them
+  --edges <rule>      ideal (if not given), or 3dB as an instrument has them
   --order <n>         order of the -3 dB edges; 3 if not given
   --window <name>     hann where tones do not fit the record; RMS values only
   --detrend <what>    mean (if not given), linear or none

@@ -1,7 +1,15 @@
 import { format, type ReadingType, readingType } from "../../amplitude/index";
 import { numeral, shown, text, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import { type Band, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
+import {
+  type Band,
+  type BandEdges,
+  orderLines,
+  type Spectrum,
+  type Trend,
+  topLines,
+  type WindowName,
+} from "../../signal/index";
 import { unitSymbol } from "../../units/index";
 import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
@@ -47,6 +55,11 @@ function bandOf(written: string): Band {
   return [numeral(edges[0] as string, "the lower edge in Hz"), numeral(edges[1] as string, "the upper edge in Hz")];
 }
 
+/** The edge rule; "3dB" too, since a value that begins with a dash looks like an option. */
+function edgesOf(written: string | undefined): BandEdges | undefined {
+  return written !== undefined && /^-?3\s*dB$/i.test(written) ? "-3 dB" : (written as BandEdges | undefined);
+}
+
 function needed(value: string | undefined, expected: string): string {
   if (value !== undefined) return text(value, expected);
   throw new VeladisError("missing-fact", { expected, received: "none" });
@@ -66,7 +79,6 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
     const part = file.size ? `${Math.floor((100 * file.bytesRead()) / file.size)} %, ` : "";
     io.progress(`${file.name}: ${part}${(count / 1e6).toFixed(1)} million samples`);
   }
-  io.progress?.("");
   return analyser.finish();
 }
 
@@ -92,7 +104,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     rate,
     unit,
     band,
-    edges: values.edges as AnalysisSettings["edges"],
+    edges: edgesOf(values.edges),
     order: values.order === undefined ? undefined : numeral(values.order, "the order of the edges"),
     detrend: values.detrend as Trend | undefined,
     window: values.window as WindowName | undefined,
