@@ -10,3 +10,31 @@ export const assumptions = /* @__PURE__ */ frozen({
 
 /** Something a conversion took for granted: a key of {@link assumptions}. */
 export type Assumption = keyof typeof assumptions;
+
+const words: Readonly<Record<Assumption, string>> = {
+  sine: "sine",
+  "crest-factor": "crest factor",
+  "one-frequency": "one frequency",
+};
+
+/**
+ * What an answer took for granted, in the brackets that stand behind it; empty when it is nothing.
+ *
+ * @example
+ * ```ts
+ * import { assumedText, convertAmplitude } from "veladis";
+ *
+ * assumedText(convertAmplitude("1 in/s pk at 25 Hz", "um rms")); // => "(one frequency, sine)"
+ * assumedText(convertAmplitude("2 g rms", "g pk", { crestFactor: 4 })); // => "(crest factor 4)"
+ * assumedText(convertAmplitude("1 in/s pk", "mm/s pk")); // => ""
+ * ```
+ */
+export function assumedText(answer: {
+  readonly assumed: readonly Assumption[];
+  readonly crestFactor?: number;
+}): string {
+  const texts = answer.assumed.map((one) =>
+    one === "crest-factor" ? `${words[one]} ${answer.crestFactor}` : words[one],
+  );
+  return texts.length === 0 ? "" : `(${texts.join(", ")})`;
+}

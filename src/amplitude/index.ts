@@ -1,6 +1,6 @@
 export { amountOf } from "./amount";
 export { type Amplitude, type Level, parseAmplitude } from "./amplitude";
-export { type Assumption, assumptions } from "./assumptions";
+export { type Assumption, assumedText, assumptions } from "./assumptions";
 export { convert } from "./convert";
 export { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 export {

@@ -1,6 +1,6 @@
-import { convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
+import { assumedText, convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
 import { VeladisError } from "../core/index";
-import { assumedText } from "./answer";
+
 import { columnIndex } from "./column-index";
 import { exitCodes } from "./command";
 import type { ConvertSettings } from "./commands/convert";

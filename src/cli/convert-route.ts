@@ -1,6 +1,6 @@
-import { convertAmplitude, significant } from "../amplitude/index";
+import { assumedText, convertAmplitude, significant } from "../amplitude/index";
 import { VeladisError } from "../core/index";
-import { answerObject, assumedText } from "./answer";
+import { answerObject } from "./answer";
 import { exitCodes } from "./command";
 import { type ConvertSettings, sentenceOf } from "./commands/convert";
 import { failureText } from "./failure";

@@ -9,7 +9,8 @@ function overview(): string {
   const entries = Object.entries(commands) as [string, CommandEntry][];
   const width = Math.max(...entries.map(([name]) => name.length));
   const rows = entries.map(([name, { summary }]) => `  ${name.padEnd(width)}  ${summary}`);
-  return `\ncommands (veladis <command> --help tells more)\n${rows.join("\n")}\n`;
+  const head = "commands (veladis <command> --help tells more; veladis alone opens the calculator)";
+  return `\n${head}\n${rows.join("\n")}\n`;
 }
 
 /** The command that the arguments name, and the arguments behind its name. */
@@ -26,8 +27,12 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       await io.out(`${version}\n`);
       return exitCodes.done;
     }
+    if (args.length === 0) {
+      const { calculateLines, openCalculator } = await import("./calculator");
+      return await (io.piped === undefined ? openCalculator(io) : calculateLines(io));
+    }
     const [command, rest, named] = await commandOf(args);
-    if (rest.includes("--help") || rest.includes("-h") || (args.length === 0 && io.piped === undefined)) {
+    if (rest.includes("--help") || rest.includes("-h")) {
       await io.out(command.help + (named ? "" : overview()));
       return exitCodes.done;
     }

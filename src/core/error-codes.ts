@@ -24,6 +24,8 @@ export const errorCodes = /* @__PURE__ */ frozen({
   "missing-reference": "a level in decibels means nothing without its reference",
   "missing-fact": "something the answer depends on was not given",
   "wrong-quantity": "the unit belongs to another quantity than the one asked for",
+  "wrong-detector": "readings by different detectors do not go together",
+  "wrong-frequency": "readings at different frequencies do not go together",
   "not-a-sine": "a crest factor was given where it cannot be applied",
   "length-mismatch": "two arrays that go together differ in length",
   "sensor-fault": "the signal is one a healthy sensor or loop does not give",

@@ -1,1 +1,10 @@
+export { bounds } from "./bounds";
+export { completions } from "./complete";
+export { type Answer, evaluateLine } from "./evaluate-line";
+export { type CalculatorFunction, functions, numberFunctions } from "./functions";
+export { helpText } from "./help";
+export { type AmplitudeMath, registerAmplitudes } from "./register";
+export { isUnfinished, type Response, respond } from "./respond";
 export { parseSentence, type Sentence } from "./sentence";
+export { newSession, type Session } from "./session";
+export type { Report, Value } from "./value";

@@ -14,6 +14,11 @@ export interface Sentence {
 const LONGEST = 1000;
 const FORM = 'a line such as "0.25 in/s pk at 1500 r/min to mm/s rms, mil pp"';
 
+/** The line with "peak to peak" and its like written with dashes, since a "to" in a detector begins no target. */
+export function joinedPeaks(line: string): string {
+  return line.replace(/\b(peak|pk|0|zero)\s+to\s+(peak|pk)\b/gi, "$1-to-$2");
+}
+
 /**
  * The sentence that a line says.
  *
@@ -24,8 +29,7 @@ const FORM = 'a line such as "0.25 in/s pk at 1500 r/min to mm/s rms, mil pp"';
 export function parseSentence(line: string): Sentence {
   const plain = text(line, FORM).trim();
   if (plain.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
-  // "peak to peak" is a detector and holds no target
-  const words = plain.replace(/\s+/g, " ").replace(/\b(peak|pk|0|zero) to (peak|pk)\b/gi, "$1-to-$2");
+  const words = joinedPeaks(plain.replace(/\s+/g, " "));
   const [before, after, ...more] = words.split(/ to /i);
   if (more.length > 0 || after?.trim() === "" || / to$/i.test(words)) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(line) });

@@ -1,7 +1,7 @@
-import { equivalents, type FormatOptions, format, significant } from "../../amplitude/index";
+import { assumedText, equivalents, type FormatOptions, format, significant } from "../../amplitude/index";
 import { numeral, VeladisError } from "../../core/index";
 import { parseSentence, type Sentence } from "../../repl/index";
-import { answerObject, answersOf, assumedText } from "../answer";
+import { answerObject, answersOf } from "../answer";
 import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
 import { failureText } from "../failure";

@@ -1,0 +1,36 @@
+import { levelReferences } from "../amplitude/index";
+import { detectors } from "../detectors/index";
+import { frequencyUnits } from "../frequency/index";
+import { builtInSchemes } from "../severity/index";
+import { units } from "../units/index";
+import { topics } from "./help";
+import type { Session } from "./session";
+import { knownNames } from "./walk";
+
+/** Words that a line can begin with, besides names and readings. */
+const COMMANDS = ["help", "names", "exit"];
+
+/** What could stand where the last word of the line stands. */
+function candidates(before: string, { variables }: Session): readonly string[] {
+  if (/^\s*help\s/.test(before)) return [...Object.keys(topics), ...knownNames];
+  if ((before.match(/"/g)?.length ?? 0) % 2 === 1) return builtInSchemes.map(({ id }) => id);
+  if (/\b(at|@)\s+[\d.]+x?\s*([\d.]+\s+)?$/.test(before)) return Object.keys(frequencyUnits);
+  if (/\bre\s+$/i.test(before)) return Object.keys(levelReferences);
+  const types = [...Object.keys(units), ...Object.keys(detectors), "dB re "];
+  if (/(\d\s+|\bto\s+|,\s*)$/.test(before)) return [...types, ...variables.keys(), ...knownNames];
+  const words = ["at ", "to ", "with crest factor "];
+  return [...(before.trim() === "" ? COMMANDS : words), ...variables.keys(), ...knownNames, ...types];
+}
+
+/**
+ * The ways in which the last word of a line can go on, and that word.
+ *
+ * Units and detectors behind a number, units of frequency behind `at`, tables within quotes, and everywhere the names
+ * of variables, functions and constants.
+ */
+export function completions(line: string, session: Session): [found: string[], word: string] {
+  const word = /[^\s(,"[*+<>=]*$/.exec(line)?.[0] ?? "";
+  const before = line.slice(0, line.length - word.length);
+  const found = candidates(before, session).filter((one) => one.toLowerCase().startsWith(word.toLowerCase()));
+  return [[...new Set(found)].sort(), word];
+}

@@ -1,0 +1,111 @@
+import { type Amplitude, assumedText, type ConvertedAmplitude, convertAmplitude, format } from "../amplitude/index";
+import { numeral, text, VeladisError } from "../core/index";
+import { bounds, checkBounds } from "./bounds";
+import { loadEngine } from "./engine";
+import { newSession, type Session } from "./session";
+import { type Line, splitLine } from "./split-line";
+import { amplitude, type Value, valueText } from "./value";
+import { Walker } from "./walk";
+
+/** What a line came to. */
+export interface Answer {
+  /** The value of the expression; with targets, the first converted amplitude. */
+  readonly value: Value;
+  /** The amplitudes in the types behind "to", in order. */
+  readonly converted: readonly ConvertedAmplitude[];
+  /** The variable it was assigned to. */
+  readonly name?: string;
+  /** The reading, when the line is nothing but one. */
+  readonly written?: Amplitude;
+  /** The answer as it is printed. */
+  readonly text: string;
+}
+
+/** The value of an expression that is one reading or one variable, for which mathjs need not be loaded. */
+function plainValue({ expression, literals }: Line, variables: ReadonlyMap<string, Value>): Value | undefined {
+  return literals.get(expression) ?? variables.get(expression);
+}
+
+async function evaluated(line: Line, session: Session): Promise<Value> {
+  const plain = plainValue(line, session.variables);
+  if (plain !== undefined) return plain;
+  session.engine ??= await loadEngine();
+  const { parse } = session.engine;
+  const all = new Map<string, Value>([...session.variables, ...line.literals]);
+  try {
+    return new Walker(session.engine, all).valueOf(parse(line.expression));
+  } catch (error) {
+    if (error instanceof VeladisError) throw error;
+    // what mathjs or the stack refuses: its words name placeholders, so only the place is told
+    const place = (error as { char?: number }).char;
+    throw new VeladisError("syntax", {
+      expected: "an expression that can be read and evaluated",
+      received: place === undefined ? "one that cannot" : `one that breaks off or goes wrong near character ${place}`,
+    });
+  }
+}
+
+function remember({ name }: Line, value: Value, { variables }: Session): void {
+  if (name !== undefined && !variables.has(name) && variables.size >= bounds.variables) {
+    throw new VeladisError("out-of-range", {
+      expected: `at most ${bounds.variables} variables`,
+      received: "one more",
+    });
+  }
+  variables.set("last", value);
+  if (name !== undefined) variables.set(name, value);
+}
+
+/**
+ * The answer to a line of the calculator: a reading, or an expression over readings, numbers and variables.
+ *
+ * `[name =] <expression> [with crest factor <number>] [to <type>, <type> ...]`
+ *
+ * Safe on lines from strangers: arithmetic, comparisons, lists and calls of listed functions are evaluated, everything
+ * else is refused by its kind; length, nesting, size and result are bounded. mathjs is loaded when the first expression
+ * needs it, in an instance of its own.
+ *
+ * @param line - at most 1000 characters
+ * @param session - the variables; a new one if not given
+ * @throws {@link VeladisError} for everything that is refused, and nothing else
+ * @example
+ * ```ts
+ * import { evaluateLine, newSession } from "veladis/mathjs";
+ *
+ * const session = newSession();
+ * (await evaluateLine("rss(2.1 mm/s rms, 0.8 mm/s rms)", session)).text; // => "2.25 mm/s rms"
+ * (await evaluateLine("last / 2 to in/s rms, in/s pk", session)).text;
+ * // => "0.0442 in/s rms\n0.0626 in/s pk  (sine)"
+ * await evaluateLine("2 mm/s rms + 3 mm/s pk"); // throws wrong-detector
+ * await evaluateLine("import('fs')"); // throws unknown-option
+ * ```
+ */
+export async function evaluateLine(line: string, session: Session = newSession()): Promise<Answer> {
+  checkBounds(text(line, "a line to evaluate"));
+  const parts = splitLine(line, new Set(session.variables.keys()));
+  const value = await evaluated(parts, session);
+  const crest = parts.crestFactor;
+  if (crest !== undefined && parts.targets.length === 0) {
+    throw new VeladisError("missing-fact", {
+      expected: "what to convert to behind the crest factor",
+      received: "nothing",
+    });
+  }
+  const options = crest === undefined ? {} : { crestFactor: numeral(crest, "a crest factor") };
+  const converted = parts.targets.map((target) =>
+    convertAmplitude(amplitude(value, "an amplitude to convert"), target, options),
+  );
+  const answer = converted.length === 1 ? (converted[0] as ConvertedAmplitude) : value;
+  remember(parts, answer, session);
+  const written = parts.name === undefined && converted.length === 0 ? parts.literals.get(parts.expression) : undefined;
+  return {
+    value: converted[0] ?? value,
+    converted,
+    ...(parts.name !== undefined && { name: parts.name }),
+    ...(written !== undefined && { written }),
+    text:
+      converted.length === 0
+        ? valueText(value)
+        : converted.map((one) => `${format(one)}  ${assumedText(one)}`.trimEnd()).join("\n"),
+  };
+}

@@ -1,0 +1,197 @@
+import { type Amplitude, convertAmplitude, format, significant } from "../amplitude/index";
+import { finite, frozen, positive, VeladisError } from "../core/index";
+import { extremeOf, meanOf, rootSumSquare, valuesInFirst } from "./arithmetic";
+import { judged } from "./judged";
+import { proposed } from "./proposed";
+import { amplitude, isAmplitude, kindText, opened, type Value } from "./value";
+
+/** A function of the calculator. */
+export interface CalculatorFunction {
+  /** How it is called, for the help. */
+  readonly usage: string;
+  readonly help: string;
+  /** Fewest and most arguments. */
+  readonly arity: readonly [least: number, most: number];
+  readonly run: (args: readonly Value[]) => Value;
+}
+
+const ANY = Number.POSITIVE_INFINITY;
+
+function number(value: Value | undefined, what: string): number {
+  if (typeof value === "number") return finite(value, what);
+  throw new VeladisError("wrong-type", { expected: what, received: value === undefined ? "nothing" : kindText(value) });
+}
+
+function phrase(value: Value | undefined, what: string): string {
+  if (typeof value === "string") return value;
+  throw new VeladisError("wrong-type", {
+    expected: `${what} in quotes`,
+    received: value === undefined ? "nothing" : kindText(value),
+  });
+}
+
+function amplitudes(args: readonly Value[]): Amplitude[] {
+  return opened(args).map((value) => amplitude(value, "amplitudes"));
+}
+
+/** Amplitudes by one function, numbers by another. */
+function ofEither(
+  args: readonly Value[],
+  ofAmplitudes: (readings: readonly Amplitude[]) => Value,
+  ofNumbers: (numbers: readonly number[]) => number,
+): Value {
+  const values = opened(args);
+  const [first] = values;
+  if (first === undefined) {
+    throw new VeladisError("missing-fact", { expected: "at least one value", received: "an empty list" });
+  }
+  return isAmplitude(first)
+    ? ofAmplitudes(amplitudes(values))
+    : ofNumbers(values.map((value) => number(value, "numbers")));
+}
+
+const total = (numbers: readonly number[]): number => numbers.reduce((sum, one) => sum + one, 0);
+
+/** How a reading has changed, as a share and in decibels. */
+function changed(now: Amplitude, before: Amplitude): Value {
+  const [x, y] = valuesInFirst([now, before], "compare") as [number, number];
+  positive(y, "a reading above zero to compare with");
+  const percent = 100 * (x / y - 1);
+  const decibels = x > 0 ? 20 * Math.log10(x / y) : null;
+  const sign = percent < 0 ? "" : "+";
+  return {
+    report: `${sign}${significant(percent)} %${decibels === null ? "" : `, ${sign}${significant(decibels)} dB`} (${format(before)} to ${format(now)})`,
+    data: { percent, decibels },
+  };
+}
+
+/** All functions with a meaning for amplitudes. To add one, add its row here and nowhere else. */
+export const functions = /* @__PURE__ */ frozen({
+  rss: {
+    usage: "rss(2.1 mm/s rms, 0.8 mm/s rms)",
+    help: "root of the sum of squares of RMS readings, also of different frequencies",
+    arity: [1, ANY],
+    run: (args) => rootSumSquare(amplitudes(args)),
+  },
+  mean: {
+    usage: "mean(2 mm/s rms, 2.4 mm/s rms)",
+    help: "arithmetic mean of amplitudes or numbers",
+    arity: [1, ANY],
+    run: (args) => ofEither(args, meanOf, (numbers) => total(numbers) / numbers.length),
+  },
+  max: {
+    usage: "max(a, b, c)",
+    help: "largest of amplitudes or numbers",
+    arity: [1, ANY],
+    run: (args) =>
+      ofEither(
+        args,
+        (all) => extremeOf(all, Math.max),
+        (numbers) => Math.max(...numbers),
+      ),
+  },
+  min: {
+    usage: "min(a, b, c)",
+    help: "smallest of amplitudes or numbers",
+    arity: [1, ANY],
+    run: (args) =>
+      ofEither(
+        args,
+        (all) => extremeOf(all, Math.min),
+        (numbers) => Math.min(...numbers),
+      ),
+  },
+  value: {
+    usage: 'value(a, "mm/s rms")',
+    help: "the number of an amplitude, in a reading type if one is given",
+    arity: [1, 2],
+    run: ([reading, type]) => {
+      const one = amplitude(reading);
+      if (type === undefined) return one.value;
+      const { value, level } = convertAmplitude(one, phrase(type, "a reading type"));
+      return level?.decibels ?? value;
+    },
+  },
+  at: {
+    usage: 'at(a, "1480 r/min")',
+    help: "the same amplitude at another frequency",
+    arity: [2, 2],
+    run: ([reading, speed]) => {
+      const { unit, detector, ...rest } = amplitude(reading);
+      const { hertz } = convertAmplitude({ unit, detector, ...rest }, `${unit} ${detector}`, {
+        at: phrase(speed, "a frequency") as "1 Hz",
+      });
+      return Object.freeze({ ...rest, unit, detector, hertz });
+    },
+  },
+  hertz: {
+    usage: "hertz(a)",
+    help: "the frequency of an amplitude, in hertz",
+    arity: [1, 1],
+    run: ([reading]) => {
+      const { hertz } = amplitude(reading);
+      if (hertz !== undefined) return hertz;
+      throw new VeladisError("missing-frequency", {
+        expected: "an amplitude with its frequency, as in 2 mm/s rms at 1500 r/min",
+        received: kindText(reading as Value),
+      });
+    },
+  },
+  change: {
+    usage: "change(now, before)",
+    help: "how far a reading has moved from an earlier one, in percent and decibels",
+    arity: [2, 2],
+    run: ([now, before]) => changed(amplitude(now), amplitude(before)),
+  },
+  judge: {
+    usage: 'judge(4.1 mm/s rms, "pump 90 kW 2980 r/min rigid")',
+    help: "the zone of a reading for a machine; a third argument names the table",
+    arity: [2, 3],
+    run: ([reading, machine, scheme]) =>
+      judged(
+        amplitude(reading),
+        phrase(machine, "the machine"),
+        scheme === undefined ? undefined : phrase(scheme, "a table"),
+      ),
+  },
+  setpoints: {
+    usage: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid")',
+    help: "alarm and trip proposed from a baseline, with reasons; a third argument names the table",
+    arity: [2, 3],
+    run: ([baseline, machine, scheme]) =>
+      proposed(
+        amplitude(baseline, "the baseline"),
+        phrase(machine, "the machine"),
+        scheme === undefined ? undefined : phrase(scheme, "a table"),
+      ),
+  },
+} as const satisfies Record<string, CalculatorFunction>);
+
+/** Functions of numbers that mathjs evaluates. */
+export const numberFunctions = [
+  "abs",
+  "acos",
+  "asin",
+  "atan",
+  "atan2",
+  "cbrt",
+  "ceil",
+  "cos",
+  "exp",
+  "floor",
+  "hypot",
+  "log",
+  "log10",
+  "log2",
+  "median",
+  "pow",
+  "round",
+  "sign",
+  "sin",
+  "sqrt",
+  "square",
+  "std",
+  "sum",
+  "tan",
+  "variance",
+] as const;

@@ -1,0 +1,81 @@
+import { assumptions, levelReferences } from "../amplitude/index";
+import { frozen, unknownName } from "../core/index";
+import { detectorFacts } from "../detectors/index";
+import { frequencyUnitFacts } from "../frequency/index";
+import { builtInSchemes } from "../severity/index";
+import { unitFacts } from "../units/index";
+import { bounds } from "./bounds";
+import { type CalculatorFunction, functions, numberFunctions } from "./functions";
+
+function rows(entries: readonly (readonly [string, string])[]): string {
+  const width = Math.max(...entries.map(([name]) => name.length));
+  return entries.map(([name, text]) => `  ${name.padEnd(width)}  ${text}`).join("\n");
+}
+
+const named = (facts: Readonly<Record<string, { readonly name: string }>>): string =>
+  rows(Object.entries(facts).map(([symbol, { name }]) => [symbol, name]));
+
+/** What each topic of the help says. To add one, add its row here and nowhere else. */
+export const topics = /* @__PURE__ */ frozen({
+  lines: () =>
+    [
+      "A line is a reading or an expression, with a name in front and types behind if you like:",
+      "",
+      rows([
+        ["0.25 in/s pk at 1500 r/min to mm/s rms", "a reading, converted"],
+        ["a = 0.25 in/s pk at 1500 r/min", "a variable"],
+        ["a * 1.25 to mm/s rms, mil pp", "arithmetic, then two types"],
+        ["last / 2", "the last answer"],
+        ["2 g rms with crest factor 4 to g pk", "a stated crest factor"],
+        ["a > 0.2 in/s pk", "a comparison"],
+      ]),
+      "",
+      "A line that ends within brackets or with an operator goes on in the next.",
+    ].join("\n"),
+  arithmetic: () =>
+    [
+      "Amplitudes of one quantity, one detector and one frequency add and subtract; an amplitude times or over a number",
+      "is an amplitude; one over another is a number. Peak and RMS never mix: convert one of them first, with to.",
+      "RMS readings of different frequencies go together by rss.",
+    ].join("\n"),
+  functions: () =>
+    `${rows((Object.values(functions) as CalculatorFunction[]).map(({ usage, help }) => [usage, help]))}\n\nof numbers: ${numberFunctions.join(", ")}; constants pi, tau, e`,
+  units: () => named(unitFacts),
+  detectors: () => named(detectorFacts),
+  frequencies: () => `${named(frequencyUnitFacts)}\n\norders of a shaft speed: 2x 1500 r/min`,
+  levels: () =>
+    `dB re a value and a unit (dB re 1e-9 m/s), or a published reference by name:\n\n${rows(
+      Object.entries(levelReferences).map(([name, { value, unit }]) => [`dB re ${name}`, `${value} ${unit}`]),
+    )}`,
+  tables: () => rows(builtInSchemes.map(({ id, standard, edition }) => [id, `${standard} (${edition})`])),
+  assumptions: () => rows(Object.entries(assumptions)),
+  bounds: () =>
+    `A line has at most ${bounds.length} characters, brackets ${bounds.depth} deep and ${bounds.nodes} parts; a session ${bounds.variables} variables.`,
+} as const satisfies Record<string, () => string>);
+
+/** The page that `help` prints. */
+function overview(): string {
+  return [
+    topics.lines(),
+    "",
+    `help <topic>: ${Object.keys(topics).join(", ")}, or a function`,
+    "names lists the variables, exit ends.",
+  ].join("\n");
+}
+
+/**
+ * The help on a topic or a function, or the overview.
+ *
+ * @throws {@link VeladisError} `unknown-option` with the nearest topics
+ */
+export function helpText(topic = ""): string {
+  const name = topic.trim().toLowerCase();
+  if (name === "") return overview();
+  if (Object.hasOwn(topics, name)) return topics[name as keyof typeof topics]();
+  if (Object.hasOwn(functions, name)) {
+    const { usage, help } = functions[name as keyof typeof functions];
+    return `${usage}\n  ${help}`;
+  }
+  const all = new Map([...Object.keys(topics), ...Object.keys(functions)].map((one) => [one, one]));
+  throw unknownName("unknown-option", "a topic of the help, or a function", topic, all, topics);
+}

@@ -1,0 +1,22 @@
+import { type Amplitude, format, significant } from "../amplitude/index";
+import { classify } from "../severity/index";
+import { schemeFor } from "./scheme-for";
+import type { Report } from "./value";
+
+/** A reading judged for a machine: zone and word first, then the nearest limit, the table, and what to know. */
+export function judged(reading: Amplitude, machine: string, scheme: string | undefined): Report {
+  const judgement = classify(reading, { scheme: schemeFor(machine, scheme), machine, assume: "lowest limits" });
+  const { zone, word, limit, margin, standard, edition, verified, assumedFacts, cautions } = judgement;
+  const away =
+    margin.decibels < 0 ? `${significant(-margin.decibels)} dB above` : `${significant(margin.decibels)} dB below`;
+  const granted = assumedFacts.map((fact) => `  taken for granted: ${fact}`);
+  return {
+    report: [
+      `${zone}${word === zone ? "" : `, ${word}`}: ${format(reading)} is ${away} the ${limit.name} limit, ${format(limit.value, `${limit.unit} ${limit.detector}`)}`,
+      `  by ${standard} (${edition})${verified ? "" : ", limits FROM MEMORY"}`,
+      ...granted,
+      ...cautions.map((caution) => `  caution: ${caution}`),
+    ].join("\n"),
+    data: judgement,
+  };
+}

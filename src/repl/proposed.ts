@@ -1,0 +1,23 @@
+import { type Amplitude, format } from "../amplitude/index";
+import { proposeSetpoints } from "../protection/index";
+import { schemeFor } from "./scheme-for";
+import type { Report } from "./value";
+
+/** Setpoints proposed for a machine from its baseline, each with its first reason. */
+export function proposed(baseline: Amplitude, machine: string, scheme: string | undefined): Report {
+  const proposal = proposeSetpoints({ baseline, machine, scheme: schemeFor(machine, scheme) });
+  const { alarm, trip, delay, hysteresis, warnings, cautions, verified } = proposal;
+  const row = (name: string, setpoint: typeof alarm): string[] =>
+    setpoint === null ? [] : [`${name}: ${format(setpoint.stored)}  (${setpoint.reasons[0]?.text})`];
+  return {
+    report: [
+      ...row("alarm", alarm),
+      ...row("trip", trip),
+      `delay: alarm ${delay.alarm} s, trip ${delay.trip} s; hysteresis ${hysteresis.percent} %`,
+      ...(verified ? [] : ["  limits or rules FROM MEMORY: check them against the standard"]),
+      ...warnings.map(({ text }) => `  warning: ${text}`),
+      ...cautions.map((caution) => `  caution: ${caution}`),
+    ].join("\n"),
+    data: proposal,
+  };
+}

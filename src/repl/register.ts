@@ -1,0 +1,97 @@
+import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { amplitudeOperation, meanOf, rootSumSquare } from "./arithmetic";
+import { amplitude, isAmplitude, opened, type Value } from "./value";
+
+type Typed = ((name: string, signatures: Record<string, (...args: never[]) => unknown>) => unknown) & {
+  addType(type: { name: string; test: (value: unknown) => boolean }): void;
+};
+
+/** What is needed of an instance of mathjs: one made by `create(all)`. */
+export interface AmplitudeMath {
+  readonly typed: unknown;
+  import(object: object, options?: object): void;
+  evaluate(expression: string): unknown;
+  createUnit(name: string, definition: never): unknown;
+}
+
+/** Units of the trade that mathjs lacks, by expressions in units that it has. */
+const tradeUnits: Readonly<Record<string, string>> = {
+  rpm: "1 Hz / 60",
+  cpm: "1 Hz / 60",
+  ips: "1 inch / s",
+  micron: "1 um",
+  Gal: "1 cm / s^2",
+  gn: "9.80665 m / s^2",
+};
+
+function isAmplitudeObject(value: unknown): boolean {
+  return typeof value === "object" && value !== null && isAmplitude(value as Value) && "quantity" in value;
+}
+
+/** The operators between amplitudes and numbers, for typed functions of the instance. */
+function signatures(operator: string, symbol: string): Record<string, (...args: never[]) => unknown> {
+  const run = (...args: never[]): unknown => amplitudeOperation(operator, symbol, args);
+  const both = { "Amplitude, Amplitude": run };
+  if (operator === "multiply") return { "Amplitude, number": run, "number, Amplitude": run };
+  if (operator === "divide") return { ...both, "Amplitude, number": run };
+  return both;
+}
+
+const operators: Readonly<Record<string, string>> = {
+  add: "+",
+  subtract: "-",
+  multiply: "*",
+  divide: "/",
+  larger: ">",
+  largerEq: ">=",
+  smaller: "<",
+  smallerEq: "<=",
+  equal: "==",
+  unequal: "!=",
+};
+
+/**
+ * Registers amplitudes, the units of the trade and their functions in an instance of mathjs of your own, and touches no
+ * other instance.
+ *
+ * It adds the type `Amplitude` to `+ - * / < <= > >= == !=` and to `to`; the functions `amplitude(text)`,
+ * `rss(...)` and `meanAmplitude(...)`; and the units rpm, cpm, ips, micron, Gal and gn where the instance has none of
+ * that name. Expressions of strangers belong into {@link evaluateLine}, not into an instance with all of mathjs.
+ *
+ * @param math - an instance made by `create(all)`
+ * @returns the same instance
+ * @throws {@link VeladisError} from the functions, as {@link evaluateLine}
+ * @example
+ * ```ts
+ * import { all, create } from "mathjs";
+ * import { format } from "veladis";
+ * import { registerAmplitudes } from "veladis/mathjs";
+ *
+ * const math = registerAmplitudes(create(all!));
+ * format(math.evaluate('amplitude("0.25 in/s pk at 1500 r/min") * 2 to "mm/s rms"')); // => "8.98 mm/s rms"
+ * math.evaluate("1500 rpm to Hz").toString(); // => "25 Hz"
+ * math.evaluate('amplitude("2 mm/s rms") + amplitude("1 mm/s pk")'); // throws wrong-detector
+ * ```
+ */
+export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
+  const typed = math.typed as Typed;
+  typed.addType({ name: "Amplitude", test: isAmplitudeObject });
+  const ofAmplitudes = Object.entries(operators).map(([name, symbol]) => [name, typed(name, signatures(name, symbol))]);
+  const readings = (args: readonly unknown[]): Amplitude[] =>
+    opened(args as readonly Value[]).map((value) => amplitude(value, "amplitudes"));
+  math.import({
+    ...Object.fromEntries(ofAmplitudes),
+    to: typed("to", { "Amplitude, string": (reading: Amplitude, type: string) => convertAmplitude(reading, type) }),
+    amplitude: typed("amplitude", { string: (written: string) => parseAmplitude(written) }),
+    rss: (...args: unknown[]) => rootSumSquare(readings(args)),
+    meanAmplitude: (...args: unknown[]) => meanOf(readings(args)),
+  });
+  for (const [name, expression] of Object.entries(tradeUnits)) {
+    try {
+      math.evaluate(`1 ${name}`);
+    } catch {
+      math.createUnit(name, math.evaluate(expression) as never);
+    }
+  }
+  return math;
+}

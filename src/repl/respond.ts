@@ -1,0 +1,55 @@
+import { type Amplitude, equivalents, format } from "../amplitude/index";
+import { evaluateLine } from "./evaluate-line";
+import { helpText } from "./help";
+import type { Session } from "./session";
+import { valueText } from "./value";
+
+/** What the calculator says to a line, or that it ends. */
+export type Response = { readonly text: string; readonly answer?: unknown } | "exit";
+
+/** A reading that was only written down, in the everyday units: a row a unit. */
+function equivalentsText(reading: Amplitude): string {
+  return equivalents(reading)
+    .map(({ rms, pk, pp }) =>
+      [rms, pk, pp]
+        .map((one) => format(one).padEnd(16))
+        .join("")
+        .trimEnd(),
+    )
+    .join("\n");
+}
+
+/** A list of the variables with their values. */
+function namesText({ variables }: Session): string {
+  if (variables.size === 0) return "no variables yet";
+  return [...variables].map(([name, value]) => `${name} = ${valueText(value).split("\n")[0]}`).join("\n");
+}
+
+/**
+ * The response to a line: a word of the calculator (`help`, `names`, `exit`), a remark, or a line to evaluate.
+ *
+ * @throws {@link VeladisError} as {@link evaluateLine} and {@link helpText}
+ */
+export async function respond(line: string, session: Session): Promise<Response> {
+  const [, word, topic] = /^\s*(help|names|exit|quit)(?:\s+(\S+))?\s*$/i.exec(line) ?? [];
+  switch (word?.toLowerCase()) {
+    case "help":
+      return { text: helpText(topic) };
+    case "names":
+      return { text: namesText(session) };
+    case "exit":
+    case "quit":
+      return "exit";
+  }
+  if (line.trim() === "" || line.trimStart().startsWith("#")) return { text: "" };
+  const answer = await evaluateLine(line, session);
+  if (answer.written !== undefined) return { text: equivalentsText(answer.written), answer };
+  return { text: answer.name === undefined ? answer.text : `${answer.name} = ${answer.text}`, answer };
+}
+
+/** Whether a line breaks off: within brackets or quotes, or behind an operator. */
+export function isUnfinished(line: string): boolean {
+  const bare = line.replace(/"[^"]*"/g, "");
+  const count = (letters: RegExp): number => bare.match(letters)?.length ?? 0;
+  return bare.includes('"') || count(/[([]/g) > count(/[)\]]/g) || /([-+*/^,=]|\bto)\s*$/.test(bare);
+}

@@ -1,0 +1,25 @@
+import type { Engine } from "./engine";
+import type { Value } from "./value";
+
+/** What a calculator remembers between lines. */
+export interface Session {
+  readonly variables: Map<string, Value>;
+  /** mathjs, once an expression has needed it. */
+  engine?: Engine;
+}
+
+/**
+ * A calculator with no variables yet.
+ *
+ * @example
+ * ```ts
+ * import { evaluateLine, newSession } from "veladis/mathjs";
+ *
+ * const session = newSession();
+ * await evaluateLine("a = 0.25 in/s pk at 1500 r/min", session);
+ * (await evaluateLine("a * 1.25 to mm/s rms", session)).text; // => "5.61 mm/s rms  (sine)"
+ * ```
+ */
+export function newSession(): Session {
+  return { variables: new Map() };
+}

@@ -1,0 +1,75 @@
+import { shown, VeladisError } from "../core/index";
+import { type Literal, literalsOf } from "./literals";
+import { joinedPeaks } from "./sentence";
+import { knownNames } from "./walk";
+
+/** A line of the calculator taken apart. */
+export interface Line {
+  /** The variable it assigns to. */
+  readonly name: string | undefined;
+  /** The expression, with each amplitude replaced by a name of its own. */
+  readonly expression: string;
+  /** The amplitudes by those names. */
+  readonly literals: ReadonlyMap<string, Literal["reading"]>;
+  /** The expression as it was written. */
+  readonly written: string;
+  readonly crestFactor: string | undefined;
+  /** Reading types behind "to". */
+  readonly targets: readonly string[];
+}
+
+const form = { expected: "an expression, with one assignment before and one list of targets behind at the most" };
+
+function checkedName(name: string): string {
+  if (!name.startsWith("_") && !knownNames.includes(name) && name !== "last") return name;
+  throw new VeladisError("unknown-option", {
+    expected: "a name of your own, not that of a function, a constant or the last answer, and not beginning with _",
+    received: shown(name),
+  });
+}
+
+/** The texts before and behind the first `to` that stands outside quotes. */
+function splitTargets(text: string): [before: string, behind: string | undefined] {
+  const quoted = text.replace(/"[^"]*"?/g, (string) => "_".repeat(string.length));
+  const found = /\s+to(\s+|$)/i.exec(quoted);
+  if (found === null) return [text, undefined];
+  return [text.slice(0, found.index), text.slice(found.index + found[0].length)];
+}
+
+/** The expression with each amplitude replaced by a name that no one can type. */
+function replaced(text: string, literals: readonly Literal[]): string {
+  let expression = "";
+  let at = 0;
+  literals.forEach(({ start, end }, i) => {
+    expression += `${text.slice(at, start)} _${i} `;
+    at = end;
+  });
+  return (expression + text.slice(at)).trim();
+}
+
+/**
+ * The parts of a line: `[name =] <expression> [with crest factor <number>] [to <type>, <type> ...]`.
+ *
+ * @throws {@link VeladisError} `syntax`, `unknown-option` for a name that may not be assigned, and as {@link literalsOf}
+ */
+export function splitLine(line: string, variables: ReadonlySet<string>): Line {
+  const assignment = /^\s*([A-Za-z_][A-Za-z0-9_]*)\s*=(?!=)/.exec(line);
+  const name = assignment === null ? undefined : checkedName(assignment[1] as string);
+  const [before, behind] = splitTargets(joinedPeaks(line.slice(assignment?.[0].length ?? 0)));
+  const [written, crestFactor, ...more] = before.split(/\s(?:with\s+)?crest factor\s/i) as [string, ...string[]];
+  if (written.trim() === "" || behind?.trim() === "" || more.length > 0 || /(^|[^=!<>])=([^=]|$)/.test(written)) {
+    throw new VeladisError("syntax", { ...form, received: shown(line) });
+  }
+  if (/(^|[^A-Za-z0-9_])_/.test(written.replace(/"[^"]*"?/g, ""))) {
+    throw new VeladisError("syntax", { expected: "names that do not begin with _", received: shown(line) });
+  }
+  const literals = literalsOf(written, variables);
+  return {
+    name,
+    written: written.trim(),
+    expression: replaced(written, literals),
+    literals: new Map(literals.map(({ reading }, i) => [`_${i}`, reading])),
+    crestFactor,
+    targets: behind === undefined ? [] : behind.split(/,| and /).map((target) => target.trim()),
+  };
+}

@@ -1,0 +1,66 @@
+import { type Amplitude, assumedText, type ConvertedAmplitude, format, significant } from "../amplitude/index";
+import { shown, VeladisError } from "../core/index";
+
+/** A result that is printed as prepared text, with its data beside it: a judgement, proposed setpoints, a change. */
+export interface Report {
+  readonly report: string;
+  readonly data: unknown;
+}
+
+/** What an expression can come to. */
+export type Value = number | boolean | string | Amplitude | Report | readonly Value[];
+
+export function isAmplitude(value: Value): value is Amplitude {
+  return typeof value === "object" && "detector" in value;
+}
+
+export function isReport(value: Value): value is Report {
+  return typeof value === "object" && "report" in value;
+}
+
+export function isList(value: Value): value is readonly Value[] {
+  return Array.isArray(value);
+}
+
+/** What a value is, in words, for messages. */
+export function kindText(value: Value): string {
+  if (isList(value)) return "a list";
+  if (isAmplitude(value)) return `${format(value)}`;
+  return isReport(value) ? "a report" : shown(value);
+}
+
+/** The amplitude itself, or a refusal. */
+export function amplitude(value: Value | undefined, what = "an amplitude"): Amplitude {
+  if (value !== undefined && isAmplitude(value)) return value;
+  throw new VeladisError("wrong-type", {
+    expected: `${what} such as 4.1 mm/s rms`,
+    received: value === undefined ? "nothing" : kindText(value),
+  });
+}
+
+/** Values with lists opened, so that `mean([a, b])` and `mean(a, b)` are one. */
+export function opened(values: readonly Value[]): Value[] {
+  return values.flatMap((value) => (isList(value) ? opened(value) : [value]));
+}
+
+/** A number without zeros at its end: few digits, and none that say nothing. */
+export function plainNumber(value: number, digits = 6): string {
+  const [mantissa = "", exponent] = significant(value, digits).split("e");
+  const short = mantissa.includes(".") ? mantissa.replace(/\.?0+$/, "") : mantissa;
+  return exponent === undefined ? short : `${short}e${exponent}`;
+}
+
+/** A frequency behind a reading, as people on the plant say it. */
+function atText(hertz: number | undefined): string {
+  return hertz === undefined ? "" : ` at ${plainNumber(hertz)} Hz (${plainNumber(60 * hertz)} r/min)`;
+}
+
+/** A value as it is printed. */
+export function valueText(value: Value, digits?: number): string {
+  if (typeof value === "number") return plainNumber(value, digits);
+  if (typeof value !== "object") return String(value);
+  if (isList(value)) return value.map((one) => valueText(one, digits)).join(", ");
+  if (isReport(value)) return value.report;
+  const converted = "assumed" in value ? assumedText(value as ConvertedAmplitude) : "";
+  return `${format(value, digits === undefined ? {} : { digits })}${converted ? "" : atText(value.hertz)}${converted && `  ${converted}`}`;
+}

@@ -1,0 +1,173 @@
+import type {
+  ArrayNode,
+  ConstantNode,
+  FunctionNode,
+  MathNode,
+  OperatorNode,
+  ParenthesisNode,
+  RelationalNode,
+  SymbolNode,
+} from "mathjs";
+import { shown, unknownName, VeladisError } from "../core/index";
+import { amplitudeOperation } from "./arithmetic";
+import { bounds } from "./bounds";
+import type { Engine } from "./engine";
+import { type CalculatorFunction, functions, numberFunctions } from "./functions";
+import { isAmplitude, isList, isReport, kindText, opened, type Value } from "./value";
+
+/** Operators an expression may use, by the name mathjs gives them. */
+const operators = new Set([
+  ...["add", "subtract", "multiply", "divide", "pow", "mod", "unaryMinus", "unaryPlus"],
+  ...["larger", "largerEq", "smaller", "smallerEq", "equal", "unequal"],
+]);
+
+const constants: ReadonlyMap<string, number> = new Map([
+  ["pi", Math.PI],
+  ["tau", 2 * Math.PI],
+  ["e", Math.E],
+]);
+
+/** What the nodes that are refused are, in words. */
+const refusedNodes: Readonly<Record<string, string>> = {
+  AccessorNode: "access to a part of a value",
+  AssignmentNode: "an assignment within an expression",
+  BlockNode: "several statements in a line",
+  ConditionalNode: "a choice by ? and :",
+  FunctionAssignmentNode: "the definition of a function",
+  IndexNode: "an index",
+  ObjectNode: "an object",
+  RangeNode: "a range",
+};
+
+const ofNumbers: ReadonlySet<string> = new Set(numberFunctions);
+
+/** All names an expression may use besides its variables, for suggestions and completion. */
+export const knownNames: readonly string[] = [...Object.keys(functions), ...numberFunctions, ...constants.keys()];
+
+/** A number or a truth as mathjs gave it, or a refusal: never an infinity, NaN or anything else. */
+function checked(result: unknown, what: string): number | boolean {
+  if (typeof result === "boolean" || (typeof result === "number" && Number.isFinite(result))) return result;
+  throw new VeladisError(typeof result === "number" ? "not-finite" : "wrong-type", {
+    expected: `a finite number from ${what}`,
+    received: typeof result === "number" ? String(result) : shown(result),
+  });
+}
+
+function numbersOf(args: readonly Value[], what: string): number[] {
+  return opened(args).map((value) => {
+    if (typeof value === "number") return value;
+    throw new VeladisError("wrong-type", { expected: `numbers for ${what}`, received: kindText(value) });
+  });
+}
+
+/** Evaluates allow-listed nodes over the variables; everything else is refused by its kind. */
+export class Walker {
+  readonly #engine: Engine;
+  readonly #variables: ReadonlyMap<string, Value>;
+  #nodes = 0;
+
+  constructor(engine: Engine, variables: ReadonlyMap<string, Value>) {
+    this.#engine = engine;
+    this.#variables = variables;
+  }
+
+  valueOf(node: MathNode): Value {
+    if (++this.#nodes > bounds.nodes) {
+      throw new VeladisError("out-of-range", {
+        expected: `an expression of at most ${bounds.nodes} parts`,
+        received: "a longer one",
+      });
+    }
+    switch (node.type) {
+      case "ConstantNode":
+        return this.#constant(node as ConstantNode);
+      case "SymbolNode":
+        return this.#named((node as SymbolNode).name);
+      case "ParenthesisNode":
+        return this.valueOf((node as ParenthesisNode).content);
+      case "ArrayNode":
+        return (node as ArrayNode).items.map((item) => this.valueOf(item));
+      case "OperatorNode":
+        return this.#operation(node as OperatorNode);
+      case "RelationalNode":
+        return this.#relation(node as RelationalNode);
+      case "FunctionNode":
+        return this.#call(node as FunctionNode);
+      default:
+        throw new VeladisError("syntax", {
+          expected: "arithmetic, comparisons, lists and calls of known functions",
+          received: refusedNodes[node.type] ?? "something else",
+        });
+    }
+  }
+
+  #constant({ value }: ConstantNode): Value {
+    if (typeof value === "string" || typeof value === "boolean") return value;
+    return checked(value, "a number");
+  }
+
+  #named(name: string): Value {
+    const value = this.#variables.get(name) ?? constants.get(name);
+    if (value !== undefined) return value;
+    const known = new Map([...this.#variables.keys(), ...knownNames].map((one) => [one, one]));
+    throw unknownName("unknown-option", "a variable, a constant or a reading with unit and detector", name, known, {});
+  }
+
+  #operation(node: OperatorNode): Value {
+    const operator = node.fn as string;
+    if (!operators.has(operator)) {
+      throw new VeladisError("syntax", {
+        expected: "an operator of arithmetic or comparison",
+        received: shown(node.op),
+        allowed: ["+", "-", "*", "/", "^", "%", "<", "<=", ">", ">=", "==", "!="],
+      });
+    }
+    const args = node.args.map((arg) => this.valueOf(arg));
+    return this.#applied(operator, node.op, args);
+  }
+
+  #applied(operator: string, symbol: string, args: readonly Value[]): Value {
+    if (args.some(isAmplitude)) return amplitudeOperation(operator, symbol, args);
+    const wrong = args.find((value) => isList(value) || isReport(value) || typeof value === "string");
+    if (wrong !== undefined) {
+      throw new VeladisError("wrong-type", {
+        expected: `numbers or amplitudes on both sides of ${symbol}`,
+        received: kindText(wrong),
+      });
+    }
+    return checked(this.#engine.call(operator, args as number[]), symbol);
+  }
+
+  #relation(node: RelationalNode): Value {
+    const { conditionals, params } = node as unknown as { conditionals: string[]; params: MathNode[] };
+    const values = params.map((param) => this.valueOf(param));
+    return conditionals.every((name, i) => this.#applied(name, name, values.slice(i, i + 2)) === true);
+  }
+
+  #call(node: FunctionNode): Value {
+    const { name } = node.fn as unknown as { name?: unknown };
+    const known = typeof name === "string" && (Object.hasOwn(functions, name) || ofNumbers.has(name));
+    if (!known || (node.fn as unknown as MathNode).type !== "SymbolNode") {
+      const all = new Map([...Object.keys(functions), ...numberFunctions].map((one) => [one, one]));
+      throw unknownName(
+        "unknown-option",
+        "a function of the calculator",
+        String(name ?? "a call of something else"),
+        all,
+        {},
+      );
+    }
+    const args = node.args.map((arg) => this.valueOf(arg));
+    if (ofNumbers.has(name as string)) {
+      return checked(this.#engine.call(name as string, numbersOf(args, name as string)), name as string);
+    }
+    const { arity, run, usage }: CalculatorFunction = functions[name as keyof typeof functions];
+    if (args.length < arity[0] || args.length > arity[1]) {
+      throw new VeladisError("missing-fact", {
+        expected: `a call such as ${usage}`,
+        received: `${args.length} argument${args.length === 1 ? "" : "s"}`,
+      });
+    }
+    return run(args);
+  }
+}
