@@ -50,7 +50,7 @@ export interface Analyser {
 }
 
 /** The longest record that is held whole, in samples; a longer one goes through the causal filter. */
-const LONGEST_HELD = 2 ** 24;
+const LONGEST_HELD = 2 ** 22;
 
 /** Samples of a segment for the lines: about one second, so that lines are about 1 Hz apart. */
 function segmentFor(rate: number): number {

@@ -1,6 +1,6 @@
-import { memo } from "../core/index";
 import { type Butterfly, butterfly2, butterfly3, butterfly4, butterfly5, butterflyOf } from "./butterflies";
 import { chirpFft } from "./chirp-fft";
+import { kept } from "./kept";
 import { type Leaf, leaf1, leaf2, leaf4, leaf8 } from "./leaves";
 import { writeUnitRoot } from "./unit-root";
 
@@ -18,6 +18,9 @@ export interface Fft {
   /** How many bins stand side by side: bin `k + length / run` beside bin `k`. */
   readonly run: number;
 }
+
+/** Complex numbers whose tables are kept, over all lengths: some 40 MB. */
+const KEPT = 2 ** 21;
 
 /** Primes above this are left to the chirp transform. */
 const LARGEST_RADIX = 61;
@@ -135,11 +138,7 @@ export function inOrder({ length, places, run }: Fft, x: Float64Array): Float64A
  *
  * The tables of the lengths last used are kept.
  */
-export const fftOf: (length: number) => Fft = /* @__PURE__ */ (() => {
-  const known = memo((text) => {
-    const length = Number(text);
-    const split = factors(length);
-    return split === undefined ? chirpFft(length, fftOf) : stagedFft(length, split.radices, split.leaf);
-  }, 6);
-  return (length: number) => known(`${length}`);
-})();
+export const fftOf: (length: number) => Fft = /* @__PURE__ */ kept((length) => {
+  const split = factors(length);
+  return split === undefined ? chirpFft(length, fftOf) : stagedFft(length, split.radices, split.leaf);
+}, KEPT);

@@ -1,6 +1,9 @@
-import { memo } from "../core/index";
 import { type Fft, fftOf, inOrder } from "./fft";
+import { kept } from "./kept";
 import { writeUnitRoot } from "./unit-root";
+
+/** Samples whose tables are kept, over all lengths: some 40 MB. */
+const KEPT = 2 ** 21;
 
 /** The transform of real samples of one length. */
 export interface RealFft {
@@ -73,13 +76,10 @@ function evenFft(length: number, fft: Fft): RealFft {
 }
 
 /** The transform of real samples of a length; the tables of the lengths last used are kept. */
-export const realFftOf: (length: number) => RealFft = /* @__PURE__ */ (() => {
-  const known = memo((text) => {
-    const length = Number(text);
-    return length % 2 === 0 ? evenFft(length, fftOf(length / 2)) : oddFft(length, fftOf(length));
-  }, 4);
-  return (length: number) => known(`${length}`);
-})();
+export const realFftOf: (length: number) => RealFft = /* @__PURE__ */ kept(
+  (length) => (length % 2 === 0 ? evenFft(length, fftOf(length / 2)) : oddFft(length, fftOf(length))),
+  KEPT,
+);
 
 /**
  * The real waveform of which the given bins are the spectrum, all other bins being zero.

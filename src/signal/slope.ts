@@ -69,7 +69,7 @@ export function checkedPoints(points: readonly BreakPoint[]): readonly BreakPoin
 }
 
 /** Exponent of the straight line on double logarithmic paper between two break points. */
-export function exponentBetween([f1, s1]: BreakPoint, [f2, s2]: BreakPoint): number {
+function exponentBetween([f1, s1]: BreakPoint, [f2, s2]: BreakPoint): number {
   return (Math.log(s2) - Math.log(s1)) / Math.log(f2 / f1);
 }
 

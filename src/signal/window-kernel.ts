@@ -16,7 +16,7 @@ export function windowKernel(window: WindowName, off: number): number {
 }
 
 /** Where the parabola through the logarithms of three neighbouring lines has its top, in bins from the middle one. */
-export function parabolaTop(before: number, middle: number, after: number): number {
+function parabolaTop(before: number, middle: number, after: number): number {
   const [a, b, c] = [before, middle, after].map((size) => Math.log(Math.max(size, middle * 1e-12))) as [
     number,
     number,

@@ -23,7 +23,7 @@ options
   --order <n>         order of the -3 dB edges; 3 if not given
   --window <name>     hann where tones do not fit the record; RMS values only
   --detrend <what>    mean (if not given), linear or none
-  --causal            by the causal filter of a stream; so are records beyond 16.7 million samples
+  --causal            by the causal filter of a stream; so are records beyond 4.2 million samples
   --column <name>     column of a CSV file, by name or number
   --format <name>     csv, float32, float64, int16, int32, if the ending does not say it
   --endian <end>      little (if not given) or big
