@@ -2,7 +2,7 @@ import { shown, VeladisError } from "../core/index";
 import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
 import { derivations, sampleUnit, unitFactor } from "./amplitude-type";
 import type { OverallOptions } from "./overall-type";
-import { waveformOf } from "./real-fft";
+import { realFftOf } from "./real-fft";
 import { type RecordBins, recordBins, turnedBins } from "./record-bins";
 import type { Samples } from "./samples";
 
@@ -21,7 +21,7 @@ export function waveformOfBins(record: RecordBins, steps: number, over: number, 
     turned[turned.length - 2] = (turned[turned.length - 2] as number) / 2;
     turned[turned.length - 1] = (turned[turned.length - 1] as number) / 2;
   }
-  return waveformOf(turned, first, done.count * over);
+  return realFftOf(done.count * over).waveform(turned, first);
 }
 
 /** What a band-limited waveform needs to be told. */

@@ -13,6 +13,8 @@ export interface RealFft {
   transform(samples: Float64Array): Float64Array;
   /** Bins `first` to `last` of what {@link RealFft.transform} returned, real and imaginary parts in turn. */
   bins(transformed: Float64Array, first: number, last: number): Float64Array;
+  /** The samples of which the given bins, from `first` on, are the spectrum, all other bins being zero. */
+  waveform(bins: Float64Array, first: number): Float64Array;
 }
 
 /** An odd length: the samples as complex numbers. */
@@ -33,6 +35,18 @@ function oddFft(length: number, fft: Fft): RealFft {
         bins[at + 1] = x[from + 1] as number;
       }
       return bins;
+    },
+    waveform: (bins, first) => {
+      const x = new Float64Array(2 * length);
+      for (let at = 0, k = first; at < bins.length; at += 2, k++) {
+        // conjugated, so that the forward transform is the inverse one; with its mirror image a bin counts twice
+        const size = (k === 0 ? 1 : 2) / length;
+        x[2 * k] = size * (bins[at] as number);
+        x[2 * k + 1] = -size * (bins[at + 1] as number);
+      }
+      fft.transform(x);
+      const ordered = inOrder(fft, x);
+      return new Float64Array(length).map((_, i) => ordered[2 * i] as number);
     },
   };
 }
@@ -72,6 +86,29 @@ function evenFft(length: number, fft: Fft): RealFft {
       }
       return bins;
     },
+    waveform: (bins, first) => {
+      const all = new Float64Array(2 * (half + 1));
+      all.set(bins, 2 * first);
+      // the ends have no imaginary part: every sample meets a zero of it
+      all[1] = 0;
+      all[2 * half + 1] = 0;
+      const z = new Float64Array(2 * half);
+      for (let low = 0, high = 2 * half; low < z.length; low += 2, high -= 2) {
+        const evenR = (all[low] as number) + (all[high] as number);
+        const evenI = (all[low + 1] as number) - (all[high + 1] as number);
+        const difR = (all[low] as number) - (all[high] as number);
+        const difI = (all[low + 1] as number) + (all[high + 1] as number);
+        const wr = roots[low] as number;
+        const wi = roots[low + 1] as number;
+        // conjugated, so that the forward transform is the inverse one
+        z[low] = (evenR - (difI * wr - difR * wi)) / length;
+        z[low + 1] = -(evenI + (difR * wr + difI * wi)) / length;
+      }
+      fft.transform(z);
+      const waveform = inOrder(fft, z);
+      for (let i = 1; i < length; i += 2) waveform[i] = -(waveform[i] as number);
+      return waveform;
+    },
   };
 }
 
@@ -80,22 +117,3 @@ export const realFftOf: (length: number) => RealFft = /* @__PURE__ */ kept(
   (length) => (length % 2 === 0 ? evenFft(length, fftOf(length / 2)) : oddFft(length, fftOf(length))),
   KEPT,
 );
-
-/**
- * The real waveform of which the given bins are the spectrum, all other bins being zero.
- *
- * @param bins - bins `first` and up, real and imaginary parts in turn, scaled as a transform of `length` samples
- */
-export function waveformOf(bins: Float64Array, first: number, length: number): Float64Array {
-  const fft = fftOf(length);
-  const x = new Float64Array(2 * length);
-  for (let at = 0, k = first; at < bins.length; at += 2, k++) {
-    // conjugated, so that the forward transform is the inverse one; a bin and its mirror image give twice its real part
-    const once = k === 0 || 2 * k === length ? 1 : 2;
-    x[2 * k] = (once * (bins[at] as number)) / length;
-    x[2 * k + 1] = (-once * (bins[at + 1] as number)) / length;
-  }
-  fft.transform(x);
-  const ordered = inOrder(fft, x);
-  return new Float64Array(length).map((_, i) => ordered[2 * i] as number);
-}
