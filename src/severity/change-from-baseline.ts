@@ -3,6 +3,7 @@ import { type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { UnitSymbol } from "../units/index";
 import { checkPlace } from "./check-place";
+import { checkedOptions } from "./checked-options";
 import { type Assume, classOf, type MachineRef } from "./class-of";
 import { judgedBy, readerType } from "./judge-criterion";
 import type { Limit } from "./limit";
@@ -75,7 +76,7 @@ export interface ChangeOptions<S extends SchemeRef = SchemeRef> {
  * ```
  */
 export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options: ChangeOptions): Change {
-  const scheme = schemeOf(options.scheme);
+  const scheme = schemeOf(checkedOptions(options).scheme);
   if (scheme.kind !== "zones") {
     throw new VeladisError("unknown-option", {
       expected: "a scheme of kind zones, since the criterion is a quarter of zone B's upper limit",

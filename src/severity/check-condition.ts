@@ -1,6 +1,7 @@
 import { finite, nearest, shown, VeladisError } from "../core/index";
-import { type Fact, facts, isNumberFact } from "./facts";
+import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import type { Interval } from "./interval";
+import { closedLabels } from "./machine";
 
 /** Refuses names that an object may not have. */
 export function checkKeys(given: object, allowed: readonly string[], where: string): void {
@@ -60,7 +61,16 @@ export function checkCondition(given: unknown, where: string): void {
     else {
       const list = typeof wanted === "string" ? [wanted] : checkedList(wanted, `${what}: a label, or a list of labels`);
       for (const label of list) {
-        if (typeof label === "string" && label.trim() !== "") continue;
+        const allowed = closedLabels[fact as TextFact];
+        const known = allowed === undefined || allowed.includes(label as string);
+        if (typeof label === "string" && label.trim() !== "" && known) continue;
+        if (typeof label === "string" && !known) {
+          throw new VeladisError("unknown-option", {
+            expected: `${what}: a label there is`,
+            received: shown(label),
+            allowed,
+          });
+        }
         throw new VeladisError("wrong-type", { expected: `${what}: a label`, received: shown(label) });
       }
     }

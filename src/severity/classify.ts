@@ -1,5 +1,6 @@
 import type { Amplitude, Assumption } from "../amplitude/index";
 import { checkPlace } from "./check-place";
+import { checkedOptions } from "./checked-options";
 import { type Assume, classOf, type MachineRef } from "./class-of";
 import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
 import { type SchemeKind, zoneWord } from "./kinds";
@@ -106,7 +107,7 @@ export function classify<const S extends SchemeRef>(
   reading: ReadingRef,
   options: ClassifyOptions<S>,
 ): Judgement<KindOf<S>> {
-  const { crestFactor } = options;
+  const { crestFactor } = checkedOptions(options);
   const scheme = schemeOf(options.scheme);
   const readings = readingsOf(reading);
   const { chosen, facts, assumed } = classOf(scheme, options.machine ?? {}, options.assume);

@@ -1,10 +1,9 @@
-import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
-import { contains, type Interval, intervalText } from "./interval";
-import { folded } from "./label";
+import { type Fact, facts } from "./facts";
 import type { KnownFacts } from "./machine";
-import { conditionText, labels } from "./machine-class";
 import { type MachineType, machineTypes } from "./machine-types";
+import { type Misfit, misfitOf, outOfScope } from "./misfit";
 import type { Condition, MachineClass, Scheme } from "./scheme";
+import { domain, factsOf, verdict } from "./verdict";
 
 /** A fact that a table needs and was not given. */
 export interface MissingFact {
@@ -15,17 +14,6 @@ export interface MissingFact {
   readonly allowed?: readonly string[];
   /** The unit of the answer, for a number. */
   readonly unit?: string;
-}
-
-/** Why a machine has no place in a scheme. */
-interface Misfit {
-  readonly code: "out-of-range" | "unknown-option";
-  readonly fact: Fact;
-  readonly expected: string;
-  readonly received: string;
-  readonly allowed?: readonly string[];
-  /** The scheme's own words, where it names another standard. */
-  readonly reason?: string;
 }
 
 /** How a machine fits into a scheme. */
@@ -41,23 +29,6 @@ export interface Fit {
   readonly misfit: Misfit | undefined;
   /** Defaults of the standard that were used, in words. */
   readonly assumed: readonly string[];
-}
-
-type Verdict = "met" | "unmet" | "unknown";
-
-function verdict(condition: Condition, fact: Fact, known: KnownFacts): Verdict {
-  const given = known[fact];
-  if (given === undefined) return "unknown";
-  const met = isNumberFact(fact)
-    ? contains(condition[fact] as Interval, given as number)
-    : labels(condition[fact as TextFact] as string).some(
-        (label) => label === given || folded(label) === folded(given as string),
-      );
-  return met ? "met" : "unmet";
-}
-
-function factsOf(condition: Condition | undefined): Fact[] {
-  return Object.keys(condition ?? {}) as Fact[];
 }
 
 /** Which of power and shaft height decides where a class is bounded by both: shaft height for electrical machines. */
@@ -93,21 +64,6 @@ function against(one: MachineClass, known: KnownFacts): { unmet: Fact[]; unknown
   return { unmet, unknown };
 }
 
-/** All that the classes of a scheme ask of one fact. */
-function domain(scheme: Scheme, fact: Fact): { texts: string[]; intervals: Interval[] } {
-  const texts: string[] = [];
-  const intervals: Interval[] = [];
-  for (const { named, by, when, within } of scheme.classes) {
-    for (const condition of [named, by, when, within]) {
-      const wanted = condition?.[fact];
-      if (wanted === undefined) continue;
-      if (isNumberFact(fact)) intervals.push(wanted as Interval);
-      else texts.push(...labels(wanted as string));
-    }
-  }
-  return { texts: [...new Set(texts)], intervals };
-}
-
 function missingFact(scheme: Scheme, fact: Fact): MissingFact {
   const { texts } = domain(scheme, fact);
   const entry = facts[fact];
@@ -116,93 +72,6 @@ function missingFact(scheme: Scheme, fact: Fact): MissingFact {
     ask: (scheme.meanings as Partial<Record<Fact, string>> | undefined)?.[fact] ?? entry.ask,
     ...(texts.length > 0 && { allowed: texts }),
     ...("unit" in entry && { unit: entry.unit }),
-  };
-}
-
-function received(fact: Fact, known: KnownFacts): string {
-  const entry = facts[fact];
-  const value = known[fact];
-  return typeof value === "number" && "unit" in entry
-    ? `${Number(value.toPrecision(10))} ${entry.unit}`
-    : JSON.stringify(value);
-}
-
-function expected(fact: Fact, wanted: Condition[Fact], where: string): string {
-  const entry = facts[fact];
-  return "unit" in entry
-    ? `${entry.ask} within ${where}: ${intervalText(wanted as Interval, entry.unit)}`
-    : `${entry.ask} within ${where}: ${labels(wanted as string).join(" or ")}`;
-}
-
-/** What the scheme's scope has against the machine. */
-function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Misfit | undefined {
-  const { machines, exclusions, within, place } = scheme;
-  if (known.place !== undefined && known.place !== place) {
-    return {
-      code: "out-of-range",
-      fact: "place",
-      expected: `a reading taken on the ${place}, which ${where} is for`,
-      received: `one taken on the ${known.place}`,
-      reason: `for readings on the ${place}`,
-    };
-  }
-  for (const { when, reason } of exclusions ?? []) {
-    if (!factsOf(when).every((fact) => verdict(when, fact, known) === "met")) continue;
-    return { code: "out-of-range", fact: "type", expected: `a machine within ${where}`, received: reason, reason };
-  }
-  if (known.type !== undefined && machines !== undefined && !machines.includes(known.type as MachineType)) {
-    return {
-      code: "out-of-range",
-      fact: "type",
-      expected: `a machine within ${where}`,
-      received: JSON.stringify(known.type),
-      allowed: machines,
-      reason: `for ${machines.join(", ")} only`,
-    };
-  }
-  for (const fact of factsOf(within)) {
-    if (verdict(within as Condition, fact, known) !== "unmet") continue;
-    return {
-      code: "out-of-range",
-      fact,
-      expected: expected(fact, within?.[fact], where),
-      received: received(fact, known),
-      reason: `for ${conditionText({ [fact]: within?.[fact] })}; this machine: ${received(fact, known)}`,
-    };
-  }
-  return undefined;
-}
-
-/** What to blame when no class is left: a fact that no class admits, else facts that contradict each other. */
-function misfitOf(scheme: Scheme, known: KnownFacts, unmet: readonly Fact[][], where: string): Misfit {
-  const fact = unmet[0]?.find((one) => unmet.every((list) => list.includes(one)));
-  if (fact === undefined) {
-    const fewest = Math.min(...unmet.map((list) => list.length));
-    const against = [...new Set(unmet.filter((list) => list.length === fewest).flat())];
-    return {
-      code: "out-of-range",
-      fact: against[0] as Fact,
-      expected: `a machine within ${where}, whose ${against.join(" and ")} agree`,
-      received: against.map((one) => `${one} ${received(one, known)}`).join(", "),
-    };
-  }
-  const { texts, intervals } = domain(scheme, fact);
-  const entry = facts[fact];
-  if (!("unit" in entry)) {
-    return {
-      code: "unknown-option",
-      fact,
-      expected: `${entry.ask}, as in ${where}`,
-      received: received(fact, known),
-      allowed: texts,
-    };
-  }
-  const ranges = [...new Set(intervals.map((interval) => intervalText(interval, entry.unit)))];
-  return {
-    code: "out-of-range",
-    fact,
-    expected: `${entry.ask} within ${where}: ${ranges.join("; ")}`,
-    received: received(fact, known),
   };
 }
 

@@ -2,6 +2,7 @@ import { convertAmplitude } from "../amplitude/index";
 import type { Source } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import type { Quantity } from "../units/index";
+import { checkedOptions } from "./checked-options";
 import { type Assume, classOf, type MachineRef } from "./class-of";
 import type { SchemeKind } from "./kinds";
 import { amplitudeIn, type Limit, limitsOf } from "./limit";
@@ -75,7 +76,7 @@ function converted(
  * ```
  */
 export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S>): CriterionLimits<KindOf<S>>[] {
-  const scheme: Scheme = schemeOf(options.scheme);
+  const scheme: Scheme = schemeOf(checkedOptions(options).scheme);
   const { chosen, facts } = classOf(scheme, options.machine ?? {}, options.assume);
   const machineClass = conditionOf(chosen);
   return chosen.criteria

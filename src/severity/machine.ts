@@ -46,7 +46,9 @@ export interface Machine {
 /** The facts of a machine as tables compare them: kW, r/min, mm and Hz as numbers, labels as texts. */
 export type KnownFacts = { readonly [F in Fact]?: number | string };
 
-const closed: { readonly [F in TextFact]?: readonly string[] } = {
+/** The labels of facts that know a closed list of them. */
+export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
+  type: Object.keys(machineTypes),
   support: ["rigid", "flexible"],
   place: ["housing", "shaft"],
   condition: ["new", "in service"],
@@ -68,7 +70,7 @@ function labelOf(fact: TextFact, given: unknown): string {
     throw new VeladisError("wrong-type", { expected: `${facts[fact].ask}, as a text`, received: shown(given) });
   }
   const label = String(given).trim();
-  const allowed = fact === "type" ? Object.keys(machineTypes) : closed[fact];
+  const allowed = closedLabels[fact];
   if (allowed === undefined) return label;
   const known = fact === "type" ? findMachineType(label) : allowed.find((one) => folded(one) === folded(label));
   if (known !== undefined) return known;

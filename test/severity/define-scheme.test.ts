@@ -38,6 +38,7 @@ const rule = {
   ],
 } as const satisfies SchemeInput;
 
+/** A copy of the rule, changed. */
 function changed(change: (input: Record<string, unknown>) => void): SchemeInput {
   const input = JSON.parse(JSON.stringify(rule)) as Record<string, unknown>;
   change(input);
@@ -150,6 +151,10 @@ describe("a scheme of your own", () => {
     ["grades that are whole numbers", (input) => { input.kind = "grades"; input.grades = ["11", "2"]; }, "out-of-range", /no whole number/],
     ["a withdrawn edition without its successor", (input) => { input.status = "withdrawn"; }, "wrong-type", /replaced/],
     ["a misspelt part", (input) => { input.standart = "x"; }, "unknown-option", /did you mean standard/],
+    ["a kind of machine there is none of", (input) => { input.classes[0].by = { type: "toaster" }; }, "unknown-option", /pump, fan/],
+    ["a number that is none", (input) => { first(input).limits["A/B"] = Number.NaN; }, "not-a-number", /finite/],
+    ["a function", (input) => { input.title = () => "x"; }, "wrong-type", /plain data/],
+    ["a default for a number", (input) => { input.defaults = { power: { is: "90", because: "x" } }; }, "unknown-option", /support/],
     ["no id", (input) => { delete input.id; }, "wrong-type", /id of a scheme/],
     ["no classes", (input) => { input.classes = []; }, "wrong-type", /classes/],
     ["a band upside down", (input) => { input.band = [1000, 10]; }, "out-of-range", /band/],

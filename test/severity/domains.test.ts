@@ -71,9 +71,13 @@ describe("the classes of a table", () => {
       ...new Set(classes.flatMap((one) => parts.flatMap((part) => Object.keys(one[part] ?? {}) as Fact[]))),
     ];
     const hasNames = classes.some(({ named }) => named !== undefined);
-    const ways = hasNames
-      ? [facts(["named", "when"]), facts(["by", "when"]).filter((fact) => fact !== "shaftHeight")]
-      : [facts(["when", "by"])];
+    const sizes = facts(["by", "when"]);
+    const both = sizes.includes("power") && sizes.includes("shaftHeight");
+    // power and shaft height stand for one another
+    const bySize = both
+      ? (["shaftHeight", "power"] as const).map((left) => sizes.filter((fact) => fact !== left))
+      : [sizes];
+    const ways = hasNames ? [facts(["named", "when"]), ...bySize] : [facts(["when", "by"])];
     let checked = 0;
     for (const way of ways) {
       for (const combination of combinations(scheme, way)) {

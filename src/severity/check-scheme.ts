@@ -1,0 +1,138 @@
+import { positive, shown, text, VeladisError } from "../core/index";
+import { checkCondition, checkedList, checkedObject, checkKeys } from "./check-condition";
+import { checkBand, checkCriterion } from "./check-criterion";
+import { type Fact, facts, isNumberFact } from "./facts";
+import { limitNames, type SchemeKind } from "./kinds";
+import { conditionText } from "./machine-class";
+import { machineTypes } from "./machine-types";
+import { classesMeet } from "./overlap";
+import type { MachineClass } from "./scheme";
+
+const kinds = [...Object.keys(limitNames), "grades"] as SchemeKind[];
+const textFacts = (Object.keys(facts) as Fact[]).filter((fact) => !isNumberFact(fact) && fact !== "type");
+const texts = ["id", "standard", "edition", "title", "statusNote", "scope", "measuredOn"] as const;
+// biome-ignore format: names
+const others = [
+  "kind", "status", "replacedBy", "machines", "within", "exclusions", "place", "band", "slowBand", "defaults", "ask", "meanings",
+  "grades", "orientation", "notes", "classes",
+] as const;
+const classKeys = ["named", "by", "when", "within", "criteria", "note"] as const;
+
+function oneOf(given: unknown, allowed: readonly string[], what: string): void {
+  if (typeof given === "string" && allowed.includes(given)) return;
+  throw new VeladisError(typeof given === "string" ? "unknown-option" : "wrong-type", {
+    expected: what,
+    received: shown(given),
+    allowed,
+  });
+}
+
+/** The names of the limits of the scheme, lowest first. */
+export function checkedNames(scheme: Record<string, unknown>): readonly string[] {
+  const kind = scheme.kind as SchemeKind;
+  if (kind !== "grades") {
+    if (scheme.grades === undefined) return limitNames[kind];
+    throw new VeladisError("unknown-option", { expected: "grades for kind grades only", received: shown(kind) });
+  }
+  const grades = checkedList(scheme.grades, "grades: the names of two grades or more, best first").map((grade) =>
+    text(grade as string, "the name of a grade"),
+  );
+  // an object sorts names such as "11" before all others, whatever the order they were given in
+  const plain = grades.every((grade) => !/^\d+$/.test(grade));
+  if (plain && grades.length > 1 && new Set(grades).size === grades.length) return grades.slice(0, -1);
+  throw new VeladisError("out-of-range", {
+    expected: "two grades or more, each with a name of its own that is no whole number",
+    received: shown(grades.join(", ")),
+  });
+}
+
+export function checkClass(given: unknown, names: readonly string[], where: string): void {
+  const one = checkedObject(given, `${where}: a class with criteria`);
+  checkKeys(one, classKeys, where);
+  for (const part of ["named", "by", "when", "within"] as const)
+    if (one[part] !== undefined) checkCondition(one[part], `${part} of ${where}`);
+  if (one.note !== undefined) text(one.note as string, `${where}: a note, as text`);
+  const criteria = checkedList(one.criteria, `${where}: one criterion or more`);
+  criteria.forEach((criterion, i) => {
+    checkCriterion(criterion, names, `criterion ${i + 1} of ${where}`);
+  });
+  const present = criteria.map((criterion) => {
+    const { limits } = criterion as { limits: Record<string, unknown> };
+    return names.filter((name) => limits[name] !== undefined && limits[name] !== null).join(", ");
+  });
+  if (new Set(present).size === 1) return;
+  throw new VeladisError("out-of-range", {
+    expected: `${where}: criteria with limits of the same names`,
+    received: present.join("; "),
+  });
+}
+
+export function checkDisjoint(classes: readonly MachineClass[]): void {
+  classes.forEach((one, i) => {
+    const other = classes.findIndex((later, j) => j > i && classesMeet(one, later));
+    if (other < 0) return;
+    const both = [one, classes[other] as MachineClass].map(({ named, by, when }) =>
+      conditionText({ ...named, ...by, ...when }),
+    );
+    throw new VeladisError("out-of-range", {
+      expected: "classes that no machine can belong to two of",
+      received: `class ${i + 1} (${both[0] || "any machine"}) and class ${other + 1} (${both[1] || "any machine"})`,
+    });
+  });
+}
+
+/** A list that may be left out. */
+function listIn(scheme: Record<string, unknown>, name: string): readonly unknown[] {
+  return scheme[name] === undefined ? [] : checkedList(scheme[name], `${name}: one or more`);
+}
+
+/** An object by fact that may be left out. */
+function byFact(scheme: Record<string, unknown>, name: string): unknown[] {
+  const given = checkedObject(scheme[name] ?? {}, `${name} by fact`);
+  checkKeys(given, textFacts, name);
+  return Object.values(given);
+}
+
+function checkScope(scheme: Record<string, unknown>): void {
+  if (scheme.within !== undefined) checkCondition(scheme.within, "within");
+  for (const type of listIn(scheme, "machines")) oneOf(type, Object.keys(machineTypes), "a kind of machine");
+  for (const given of listIn(scheme, "exclusions")) {
+    const exclusion = checkedObject(given, "an exclusion with when and reason");
+    checkKeys(exclusion, ["when", "reason"], "an exclusion");
+    checkCondition(exclusion.when, "an exclusion");
+    text(exclusion.reason as string, "the reason of an exclusion, as text");
+  }
+  for (const fact of listIn(scheme, "ask")) oneOf(fact, Object.keys(facts), "a fact");
+  for (const meaning of byFact(scheme, "meanings")) text(meaning as string, "what the labels of a fact mean, as text");
+  for (const given of byFact(scheme, "defaults")) {
+    const one = checkedObject(given, "a default with is and because");
+    checkKeys(one, ["is", "because"], "a default");
+    text(one.is as string, "a default, as text");
+    text(one.because as string, "the reason of a default, as text");
+  }
+}
+
+/** Refuses what a scheme says of itself and its scope when it is no such thing; classes are checked apart. */
+export function checkSelf(scheme: Record<string, unknown>): void {
+  checkKeys(scheme, [...texts, ...others], "a scheme");
+  oneOf(scheme.kind, kinds, "the kind of a scheme");
+  for (const name of texts) text(scheme[name] as string, `the ${name} of a scheme, as text`);
+  oneOf(scheme.status, ["current", "withdrawn", "guide"], "the status of a scheme");
+  oneOf(scheme.place, ["housing", "shaft"], "the measuring place of a scheme");
+  if (scheme.status === "withdrawn" || scheme.replacedBy !== undefined)
+    text(scheme.replacedBy as string, "what replaced a withdrawn edition, as text");
+  if (scheme.band !== null) checkBand(scheme.band, "the scheme");
+  if (scheme.slowBand !== undefined) {
+    const slow = checkedObject(scheme.slowBand, "slowBand with below and band");
+    checkKeys(slow, ["below", "band"], "slowBand");
+    positive(slow.below as number, "slowBand: a speed in r/min above zero");
+    checkBand(slow.band, "slowBand");
+  }
+  if (scheme.orientation !== undefined && scheme.orientation !== true)
+    throw new VeladisError("wrong-type", {
+      expected: "orientation: true, or left out",
+      received: shown(scheme.orientation),
+    });
+  for (const note of listIn(scheme, "notes")) text(note as string, "a note, as text");
+  checkScope(scheme);
+}
