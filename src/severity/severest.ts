@@ -3,37 +3,38 @@ import type { Fit, MissingFact } from "./fit";
 import { conditionText } from "./machine-class";
 import type { Condition, LimitValue, MachineClass, Scheme } from "./scheme";
 
-/** The first limits of a class as numbers; undefined where they hang on a speed. */
-function numbersOf({ criteria }: MachineClass): { as: string; values: number[] } | undefined {
-  const [first] = criteria;
-  const values = Object.values(first?.limits ?? {}) as LimitValue[];
-  if (first === undefined || values.some((value) => typeof value === "object" && value !== null)) return undefined;
-  return { as: first.as, values: values.filter((value) => typeof value === "number") };
+/** The limits of a class by what they are written in; undefined where any hangs on a speed. */
+function numbersOf({ criteria }: MachineClass): Map<string, readonly number[]> | undefined {
+  const numbers = new Map<string, readonly number[]>();
+  for (const { as, limits } of criteria) {
+    const values = (Object.values(limits) as LimitValue[]).filter((value) => value !== null);
+    if (values.some((value) => typeof value === "object")) return undefined;
+    numbers.set(as, values as number[]);
+  }
+  return numbers;
 }
 
-function lower(a: readonly number[], b: readonly number[]): boolean {
-  const at = a.findIndex((value, i) => value !== b[i]);
-  return at >= 0 && (a[at] as number) < (b[at] ?? Number.POSITIVE_INFINITY);
+/** True when no limit of one is above its like of the other, and both limit the same quantities. */
+function isBelow(one: ReadonlyMap<string, readonly number[]>, other: ReadonlyMap<string, readonly number[]>): boolean {
+  return (
+    one.size === other.size &&
+    [...one].every(([as, values]) => {
+      const others = other.get(as);
+      return others?.length === values.length && values.every((value, i) => value <= (others[i] as number));
+    })
+  );
 }
 
 /**
- * Of the classes that nothing speaks against, the one with the lowest limits; undefined where that would be no
- * sensible guess: facts the scheme always asks for, limits in different quantities, limits that hang on the speed.
+ * Of the classes that nothing speaks against, the one whose limits are the lowest throughout; undefined where there is
+ * none, where limits hang on a speed, and for facts that the scheme always asks for.
  */
 export function severestOf(scheme: Scheme, { open, missing }: Fit): MachineClass | undefined {
   if (missing.some(({ fact }) => scheme.ask?.includes(fact))) return undefined;
-  const [first, ...others] = open;
-  if (first === undefined) return undefined;
-  let best = first;
-  let least = numbersOf(first);
-  for (const one of others) {
-    const numbers = numbersOf(one);
-    if (least === undefined || numbers?.as !== least.as) return undefined;
-    if (!lower(numbers.values, least.values)) continue;
-    best = one;
-    least = numbers;
-  }
-  return least === undefined ? undefined : best;
+  const all = open.map(numbersOf);
+  return open.find((_, i) =>
+    all.every((other) => other !== undefined && all[i] !== undefined && isBelow(all[i], other)),
+  );
 }
 
 /** What was assumed of facts not given, in words. */

@@ -158,6 +158,23 @@ describe("selection of tables by nameplate", () => {
     });
   });
 
+  it("assumes the lowest limits only where they are the lowest throughout", () => {
+    const source = { title: "Site rule", provenance: "published" } as const;
+    const rule = (flexible: Record<"A/B" | "B/C", number>) =>
+      defineScheme({
+        id: "site",
+        kind: "zones",
+        standard: "Site rule, invented",
+        classes: [
+          { when: { support: "rigid" }, criteria: [{ as: "mm/s rms", limits: { "A/B": 2, "B/C": 4 }, source }] },
+          { when: { support: "flexible" }, criteria: [{ as: "mm/s rms", limits: flexible, source }] },
+        ],
+      });
+    const status = (own: Scheme) => selectSchemes("fan 90 kW", [own]).candidates[0]?.status;
+    expect(status(rule({ "A/B": 2, "B/C": 5 }))).toBe("assumes");
+    expect(status(rule({ "A/B": 1, "B/C": 5 }))).toBe("asks");
+  });
+
   it("refuses facts that are none", () => {
     expect(() => selectSchemes("pomp 90 kW")).toThrow(/did you mean pump/);
     expect(() => selectSchemes({ support: "soft" } as unknown as MachineRef)).toThrow(/allowed: rigid, flexible/);
