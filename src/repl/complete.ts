@@ -3,12 +3,16 @@ import { detectors } from "../detectors/index";
 import { frequencyUnits } from "../frequency/index";
 import { builtInSchemes } from "../severity/index";
 import { units } from "../units/index";
+import { functions, numberFunctions } from "./functions";
 import { topics } from "./help";
 import type { Session } from "./session";
 import { knownNames } from "./walk";
 
 /** Words that a line can begin with, besides names and readings. */
 const COMMANDS = ["help", "names", "exit"];
+
+/** Functions with the bracket that follows them, and constants. */
+const callable = [...[...Object.keys(functions), ...numberFunctions].map((name) => `${name}(`), "pi", "tau"];
 
 /** What could stand where the last word of the line stands. */
 function candidates(before: string, { variables }: Session): readonly string[] {
@@ -17,9 +21,9 @@ function candidates(before: string, { variables }: Session): readonly string[] {
   if (/\b(at|@)\s+[\d.]+x?\s*([\d.]+\s+)?$/.test(before)) return Object.keys(frequencyUnits);
   if (/\bre\s+$/i.test(before)) return Object.keys(levelReferences);
   const types = [...Object.keys(units), ...Object.keys(detectors), "dB re "];
-  if (/(\d\s+|\bto\s+|,\s*)$/.test(before)) return [...types, ...variables.keys(), ...knownNames];
+  if (/(\d\s+|\bto\s+|,\s*)$/.test(before)) return [...types, ...variables.keys(), ...callable];
   const words = ["at ", "to ", "with crest factor "];
-  return [...(before.trim() === "" ? COMMANDS : words), ...variables.keys(), ...knownNames, ...types];
+  return [...(before.trim() === "" ? COMMANDS : words), ...variables.keys(), ...callable, ...types];
 }
 
 /**

@@ -1,0 +1,129 @@
+import { describe, expect, it } from "vitest";
+import { VeladisError } from "../../src/index";
+import { completions, helpText, isUnfinished, newSession, respond, type Session } from "../../src/repl/index";
+import { corpus, injections, refused } from "./corpus";
+
+const said = async (line: string, session: Session): Promise<string> => {
+  const response = await respond(line, session);
+  return response === "exit" ? "exit" : response.text;
+};
+
+const codeOf = async (line: string, session = newSession()): Promise<string> => {
+  try {
+    return `accepted: ${await said(line, session)}`;
+  } catch (error) {
+    if (!(error instanceof VeladisError)) throw error;
+    return error.code;
+  }
+};
+
+describe("the corpus of lines", () => {
+  const session = newSession();
+
+  it.each(corpus.map((entry) => [entry.line, entry] as const))("%s", async (line, { prints }) => {
+    const text = await said(line, session);
+    if (prints.endsWith("…")) expect(text.startsWith(prints.slice(0, -1)), text).toBe(true);
+    else expect(text).toBe(prints);
+  });
+
+  it("is long enough, and a third of it has a source in print", () => {
+    expect(corpus.length).toBeGreaterThanOrEqual(150);
+    expect(corpus.filter(({ source }) => source !== undefined).length).toBeGreaterThanOrEqual(35);
+  });
+});
+
+describe("lines without a meaning are refused with the reason", () => {
+  it.each(refused.map(({ line, code }) => [line, code] as const))("%s: %s", async (line, code) => {
+    expect(await codeOf(line)).toBe(code);
+  });
+});
+
+describe("lines of a stranger", () => {
+  it.each(injections.map((line) => [line.slice(0, 60), line] as const))("%s is refused", async (_, line) => {
+    const session = newSession();
+    await respond("a = 2 mm/s rms", session);
+    expect(await codeOf(line, session)).not.toMatch(/^accepted/);
+    expect([...session.variables.keys()]).toEqual(["last", "a"]);
+  });
+
+  it("leave the host as it was", async () => {
+    const mathjs = await import("mathjs");
+    expect(mathjs.evaluate("1 + 1")).toBe(2);
+    expect(() => mathjs.evaluate("1 rpm")).toThrow();
+    expect(mathjs.create(mathjs.all as never).config({})).toEqual(mathjs.create(mathjs.all as never).config({}));
+    expect(({} as Record<string, unknown>).x).toBeUndefined();
+    expect(Object.keys(Object.prototype)).toEqual([]);
+  });
+
+  it("cannot fill the session", async () => {
+    const session = newSession();
+    for (let i = 0; i < 999; i++) await respond(`v${i} = 1`, session);
+    expect(await codeOf("one_more = 1", session)).toBe("out-of-range");
+    expect(await codeOf("v1 = 2", session)).toBe("accepted: v1 = 2");
+  });
+});
+
+describe("sessions", () => {
+  it("do not see each other", async () => {
+    const [one, other] = [newSession(), newSession()];
+    await respond("a = 1 g pk", one);
+    expect(await codeOf("a", other)).toBe("unknown-option");
+  });
+
+  it("load mathjs only for what needs it", async () => {
+    const session = newSession();
+    await respond("a = 0.25 in/s pk at 1500 r/min", session);
+    await respond("a to mm/s rms", session);
+    await respond("2 g rms to g pk", session);
+    expect(session.engine).toBeUndefined();
+    await respond("a * 2", session);
+    expect(session.engine).toBeDefined();
+  });
+
+  it("end by their word", async () => {
+    expect(await respond("exit", newSession())).toBe("exit");
+    expect(await respond(" quit ", newSession())).toBe("exit");
+  });
+});
+
+describe("lines that go on", () => {
+  it.each(["rss(1 mm/s rms,", "1 +", "a =", 'judge(1 g pk, "pump', "[1, 2", "1 g pk to"])("%s", (line) => {
+    expect(isUnfinished(line)).toBe(true);
+  });
+
+  it.each(["1 + 1", "rss(1 g rms)", 'judge(1 g pk, "a (b")', "a", ""])("not %s", (line) => {
+    expect(isUnfinished(line)).toBe(false);
+  });
+});
+
+describe("completion", () => {
+  const session = newSession();
+
+  it.each([
+    ["3 mm", ["mm", "mm/s", "mm/s2"], "mm"],
+    ["3 mm/s r", ["rms", "round(", "rss("], "r"],
+    ["RS", ["rss("], "RS"],
+    ["help un", ["units"], "un"],
+    ["a at 1500 r", ["r/min", "r/s", "rad/s"], "r"],
+    ["2 dB re FT", ["FTA velocity"], "FT"],
+    ['judge(4 mm/s rms, "class II", "iso-10816-1-', ["iso-10816-1-1995-annexB"], "iso-10816-1-"],
+    ["na", ["names"], "na"],
+    ["1 g pk to m", ["m", "m/s", "m/s2", "max(", "mean(", "median(", "mg", "mil", "min(", "mm", "mm/s", "mm/s2"], "m"],
+  ])("%s", (line, found, word) => {
+    expect(completions(line, session)).toEqual([found, word]);
+  });
+
+  it("knows the variables", async () => {
+    await respond("baseline_A = 2 mm/s rms", session);
+    expect(completions("2 * base", session)).toEqual([["baseline_A"], "base"]);
+  });
+});
+
+describe("help", () => {
+  it("has a page for each topic and function it names", () => {
+    const named = /help <topic>: (.*), or a function/.exec(helpText())?.[1]?.split(", ") ?? [];
+    expect(named.length).toBeGreaterThan(8);
+    for (const topic of named) expect(helpText(topic).length, topic).toBeGreaterThan(20);
+    expect(helpText("setpoints")).toMatch(/baseline/);
+  });
+});
