@@ -8,7 +8,7 @@ export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
 export type { MissingFact } from "./fit";
 export type { Interval } from "./interval";
 export type { CriterionJudgement, Margin } from "./judge-criterion";
-export { type LimitName, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
+export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
 export type { KnownFacts, Machine } from "./machine";
@@ -30,5 +30,5 @@ export type {
 export { type KindOf, type SchemeRef, schemeById } from "./scheme-of";
 export * from "./schemes/index";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";
-export type { LengthText, PowerText } from "./size";
+export { kilowattsPer, type LengthText, millimetresPer, type PowerText } from "./size";
 export { supportOf } from "./support";

@@ -1,3 +1,5 @@
+import { deepFreeze } from "./deep-freeze";
+
 /**
  * What a table is for. They are never mixed: a machine that passes its acceptance test may still be judged in
  * service, and the other way round.
@@ -10,11 +12,11 @@
 export type SchemeKind = "zones" | "acceptance" | "operation" | "grades";
 
 /** The names of the limits of a kind, lowest first; the grades of a chart are named by the scheme. */
-export const limitNames = {
+export const limitNames = /* @__PURE__ */ deepFreeze({
   zones: ["A/B", "B/C", "C/D"],
   acceptance: ["acceptance"],
   operation: ["start-up", "alarm", "shutdown"],
-} as const;
+} as const);
 
 /** The name of a limit, by the kind of its scheme. */
 export type LimitName<K extends SchemeKind = SchemeKind> = K extends keyof typeof limitNames
