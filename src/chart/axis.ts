@@ -1,0 +1,45 @@
+import { label, stroke } from "./markup";
+
+/** A number as it stands at an axis: plain, thousands parted by a thin space. */
+export function tickText(value: number): string {
+  const plain = String(Number(value.toPrecision(6)));
+  const [whole = "", ...decimals] = plain.split(".");
+  if (whole.length < 5 || plain.includes("e")) return plain;
+  return [whole.replace(/\B(?=(\d{3})+$)/g, "\u2009"), ...decimals].join(".");
+}
+
+/** A tick: where, and what stands there. */
+export interface Tick {
+  readonly at: number;
+  readonly text: string;
+}
+
+/** Ticks that leave at least `gap` pixels between them. */
+export function apart(ticks: readonly Tick[], gap: (text: string) => number): Tick[] {
+  const kept: Tick[] = [];
+  for (const tick of [...ticks].sort((a, b) => a.at - b.at)) {
+    const last = kept.at(-1);
+    if (last === undefined || tick.at - last.at >= (gap(tick.text) + gap(last.text)) / 2) kept.push(tick);
+  }
+  return kept;
+}
+
+/** Numbers along the foot of a plot, with lines up through it. */
+export function footAxis(ticks: readonly Tick[], width: number, height: number, unit: string): string {
+  return [
+    ...ticks.map(({ at }) => stroke(at, 0, at, height, "grid")),
+    stroke(0, height, width, height, "axis"),
+    ...ticks.map(({ at, text }) => label(at, height + 17, text, { "text-anchor": "middle" })),
+    label(width, height + 34, unit, { "text-anchor": "end", class: "unit" }),
+  ].join("");
+}
+
+/** Numbers along the left side of a plot, with lines across it; the unit stands above. */
+export function sideAxis(ticks: readonly Tick[], width: number, height: number, unit: string, unitAt = -10): string {
+  return [
+    ...ticks.map(({ at }) => stroke(0, at, width, at, "grid")),
+    stroke(0, 0, 0, height, "axis"),
+    ...ticks.map(({ at, text }) => label(-7, at + 4, text, { "text-anchor": "end" })),
+    label(-35, unitAt, unit, { class: "unit" }),
+  ].join("");
+}

@@ -1,0 +1,49 @@
+import { finite, nearest, shown, VeladisError } from "../core/index";
+import { type ChartTheme, chartThemes } from "./style";
+
+/** What every chart can be told. */
+export interface ChartOptions {
+  /** Width in pixels, 280 to 2000; 640 if not given. The chart shrinks with its frame, and is laid out anew here. */
+  readonly width?: number;
+  /** Height of the plot itself in pixels, 80 to 2000. */
+  readonly height?: number;
+  /** The heading; each chart has one of its own. */
+  readonly title?: string;
+  /** What a reader who does not see the chart is told; each chart writes one from its data. */
+  readonly description?: string;
+  /** `"auto"` (the reader's system and the page decide), `"light"` or `"dark"`. */
+  readonly theme?: ChartTheme;
+}
+
+function size(given: number | undefined, usual: number, least: number, what: string): number {
+  if (given === undefined) return usual;
+  if (finite(given, what) >= least && given <= 2000) return given;
+  throw new VeladisError("out-of-range", { expected: `${what}, ${least} to 2000 pixels`, received: shown(given) });
+}
+
+/** The width of a chart, checked. */
+export function widthFor({ width }: ChartOptions): number {
+  return size(width, 640, 280, "a width");
+}
+
+/** The height of its plot, checked. */
+export function heightFor({ height }: ChartOptions, usual: number): number {
+  return size(height, usual, 80, "a height of the plot");
+}
+
+/** The theme, checked. */
+export function themeFor({ theme = "auto" }: ChartOptions): ChartTheme {
+  if (chartThemes.includes(theme)) return theme;
+  throw new VeladisError("unknown-option", {
+    expected: "a theme",
+    received: shown(theme),
+    didYouMean: nearest(String(theme), [...chartThemes]),
+    allowed: chartThemes,
+  });
+}
+
+/** Options, or an error that says what should have come. */
+export function given<Options extends object>(options: Options, example: string): Options {
+  if (typeof options === "object" && options !== null) return options;
+  throw new VeladisError("wrong-type", { expected: `an object such as ${example}`, received: shown(options) });
+}

@@ -1,0 +1,63 @@
+import { type ChartOptions, themeFor, widthFor } from "./chart-options";
+import { escaped, label, tag } from "./markup";
+import { styleOf } from "./style";
+import { wrapped } from "./text-width";
+
+/** Room around a plot, in pixels. */
+export interface Margins {
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly left: number;
+}
+
+/** What a chart puts into its frame. */
+export interface Content extends Margins {
+  readonly title: string;
+  readonly description: string;
+  /** Small print below the plot: provenance, what was assumed. */
+  readonly notes: readonly string[];
+  readonly plotHeight: number;
+  /** Markup of the plot, whose upper left corner is 0, 0. */
+  readonly plot: string;
+}
+
+const EDGE = 12;
+const LINE = 17;
+
+/** The whole chart as an SVG text: heading, plot, small print, and the words for those who do not see it. */
+export function framed(options: ChartOptions, content: Content): string {
+  const width = widthFor(options);
+  const theme = themeFor(options);
+  const { left, top, bottom, plotHeight, plot } = content;
+  const title = options.title ?? content.title;
+  // Bold letters are wider than the estimate for plain ones.
+  const heading = wrapped(title, width - 2 * EDGE, 16.5);
+  const plotTop = EDGE + heading.length * 19 + top;
+  const notes = content.notes.flatMap((note) => wrapped(note, width - 2 * EDGE));
+  const notesTop = plotTop + plotHeight + bottom + (notes.length > 0 ? LINE : 0);
+  const height = notesTop + Math.max(notes.length - 1, 0) * LINE + EDGE;
+  return tag(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      class: theme === "auto" ? "veladis-chart" : `veladis-chart ${theme}`,
+      role: "img",
+      viewBox: `0 0 ${Math.round(width)} ${Math.ceil(height)}`,
+      width: Math.round(width),
+      height: Math.ceil(height),
+    },
+    tag("title", {}, escaped(title)),
+    tag("desc", {}, escaped(options.description ?? content.description)),
+    tag("style", {}, styleOf(theme)),
+    tag("rect", { class: "paper", width: "100%", height: "100%" }),
+    ...heading.map((line, i) => label(EDGE, EDGE + 14 + i * 19, line, { class: "heading" })),
+    tag("g", { transform: `translate(${left},${Math.round(plotTop)})` }, plot),
+    ...notes.map((line, i) => label(EDGE, notesTop + i * LINE, line, { class: "note" })),
+  );
+}
+
+/** Markup cut off at the edges of a plot; a nested picture does it without names that could clash in a page. */
+export function clipped(width: number, height: number, ...inner: readonly string[]): string {
+  return tag("svg", { width, height, overflow: "hidden" }, ...inner);
+}

@@ -1,0 +1,80 @@
+import { line } from "d3-shape";
+import { convertAmplitude, parseAmplitude } from "../amplitude/index";
+import type { LogFrame, Obstacle } from "./diagonals";
+import { label, rounded, tag } from "./markup";
+import { zoneStrength } from "./palette";
+import { widthOf } from "./text-width";
+import type { ChartZones } from "./zones";
+
+/** Frequencies in hertz at which the lowest of several straight lines may bend, ends included. */
+function bends(levels: readonly ((hertz: number) => number)[], [f0, f1]: readonly [number, number]): number[] {
+  const slopes = levels.map((level) => Math.log(level(f1) / level(f0)) / Math.log(f1 / f0));
+  const found = [f0, f1];
+  levels.forEach((a, i) => {
+    levels.slice(i + 1).forEach((b, j) => {
+      const steeper = (slopes[i] as number) - (slopes[i + 1 + j] as number);
+      if (Math.abs(steeper) < 1e-6) return;
+      const f = f0 * Math.exp(Math.log(b(f0) / a(f0)) / steeper);
+      if (f > f0 && f < f1) found.push(f);
+    });
+  });
+  return found.sort((a, b) => a - b);
+}
+
+/** For each limit its velocity across frequency: the lowest of what the quantities allow, since the worst governs. */
+export function zoneCurves(zones: ChartZones, frame: LogFrame): { name: string; points: [number, number][] }[] {
+  const names = zones.criteria.flatMap(({ limits }) => Object.keys(limits));
+  return [...new Set(names)].map((name) => {
+    const levels = zones.criteria.flatMap(({ as, limits }) => {
+      const limit = limits[name];
+      if (limit === undefined) return [];
+      const printed = { ...parseAmplitude(`1 ${as}`), value: limit.value };
+      return [(hertz: number) => convertAmplitude(printed, frame.as, { at: { hertz } }).value];
+    });
+    const points = bends(levels, frame.frequency).map((f): [number, number] => [
+      f,
+      Math.min(...levels.map((level) => level(f))),
+    ]);
+    return { name, points };
+  });
+}
+
+/** Areas and limits of zones, and their letters at the right edge with the places these take. */
+export interface NomographZones {
+  readonly areas: string;
+  readonly letters: string;
+  readonly taken: readonly Obstacle[];
+}
+
+/** Zones as areas between their limits. */
+export function nomographZones(zones: ChartZones, frame: LogFrame, width: number, height: number): NomographZones {
+  const draw = line<[number, number]>()
+    .x(([f]) => rounded(frame.x(f)))
+    .y(([, v]) => rounded(frame.y(v)));
+  const curves = zoneCurves(zones, frame);
+  const edges = curves.map(({ points }) => draw(points) as string);
+  const ends = curves.map(({ points }) =>
+    Math.min(Math.max(frame.y((points.at(-1) as [number, number])[1]), 0), height),
+  );
+  const areas = zones.names.map((_, i) => {
+    const lower = i === 0 ? `M0,${rounded(height)}L${rounded(width)},${rounded(height)}` : (edges[i - 1] as string);
+    const upper = edges[i] ?? `M0,0L${rounded(width)},0`;
+    const back = upper.slice(1).split("L").reverse().join("L");
+    const strength = rounded(zoneStrength(i, zones.names.length));
+    return tag("path", { class: "zone", "fill-opacity": strength, d: `${lower}L${back}Z` });
+  });
+  const placed = zones.names.flatMap((name, i) => {
+    const [below, above] = [ends[i - 1] ?? height, ends[i] ?? 0];
+    if (below - above < 14) return [];
+    const middle = i === 0 ? above + 13 : i === zones.names.length - 1 ? below - 13 : (below + above) / 2;
+    return [{ name, middle }];
+  });
+  const style = { class: "letter halo", "text-anchor": "end" };
+  return {
+    areas: [...areas, ...edges.map((d) => tag("path", { class: "bound", d }))].join(""),
+    letters: placed.map(({ name, middle }) => label(width - 8, middle + 5, name, style)).join(""),
+    taken: placed.flatMap(({ name, middle }) =>
+      Array.from({ length: Math.ceil(widthOf(name, 14) / 9) + 1 }, (_, i) => [width - 8 - i * 9, middle] as const),
+    ),
+  };
+}

@@ -1,0 +1,212 @@
+import { scaleLog } from "d3-scale";
+import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { positive, shown, VeladisError } from "../core/index";
+import type { Detector } from "../detectors/index";
+import { apart, type Tick, tickText } from "./axis";
+import { type ChartOptions, given, widthFor } from "./chart-options";
+import { diagonals, families, type LogFrame, type Obstacle } from "./diagonals";
+import { clipped, framed } from "./frame";
+import { label, stroke, tag } from "./markup";
+import { nomographZones } from "./nomograph-zones";
+import { widthOf } from "./text-width";
+import { type ChartSeverity, zonesFor } from "./zones";
+
+/** A reading shown as a point; its frequency must be known. */
+export interface NomographReading {
+  readonly reading: string | Amplitude;
+  /** Words beside the point; the reading itself if not given. */
+  readonly label?: string;
+}
+
+/** What {@link nomograph} draws. */
+export interface NomographOptions extends Omit<ChartOptions, "height"> {
+  /** Readings with their frequencies, e.g. `"4.1 mm/s rms at 1490 r/min"`. */
+  readonly readings?: readonly (string | Amplitude | NomographReading)[];
+  /** A table and a machine whose zones are shown. */
+  readonly severity?: ChartSeverity;
+  /** Detector of all scales; `"rms"` if not given. */
+  readonly detector?: Detector;
+  /** Units of the diagonals; velocity is shown in both systems in any case. */
+  readonly units?: keyof typeof families;
+  /** Frequencies shown, in hertz; 1 to 2000 if not given. */
+  readonly frequency?: readonly [low: number, high: number];
+  /** Velocities shown, in mm/s; 0.1 to 100 if not given. */
+  readonly velocity?: readonly [low: number, high: number];
+}
+
+const LEFT = 46;
+const RIGHT = 52;
+
+function range(given: readonly [number, number] | undefined, usual: readonly [number, number], what: string) {
+  const [low, high] = given ?? usual;
+  positive(low, `${what} above zero`);
+  if (positive(high, `${what} above zero`) / low >= 2) return [low, high] as const;
+  throw new VeladisError("out-of-range", {
+    expected: `${what} from low to high, at least 1 to 2`,
+    received: shown(`${low} to ${high}`),
+  });
+}
+
+/** Ticks of a logarithmic axis: decades, with 2 and 5 where there is room. */
+function logTicks(low: number, high: number, place: (value: number) => number, room: number): Tick[] {
+  const decade = Math.abs(place(low * 10) - place(low));
+  const steps = decade > room * 3 ? [1, 2, 5] : [1];
+  const ticks: Tick[] = [];
+  for (let power = Math.floor(Math.log10(low)); 10 ** power <= high * (1 + 1e-9); power++) {
+    for (const step of steps) {
+      const value = Number(`${step}e${power}`);
+      if (value >= low * (1 - 1e-9) && value <= high * (1 + 1e-9))
+        ticks.push({ at: place(value), text: tickText(value) });
+    }
+  }
+  return ticks;
+}
+
+interface Placed {
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+}
+
+/** Points with their words, which step aside for one another and for the edge; and the places they take. */
+function points(placed: readonly Placed[], width: number): { markup: string; taken: Obstacle[] } {
+  const rows: number[] = [];
+  const taken: Obstacle[] = [];
+  const markup = [...placed]
+    .sort((a, b) => a.y - b.y)
+    .map(({ x, y, text }) => {
+      const long = widthOf(text);
+      const flip = x + 12 + long > width;
+      let row = y + 4;
+      while (rows.some((other) => Math.abs(other - row) < 14)) row += 2;
+      rows.push(row);
+      for (let along = 0; along < long + 12; along += 9) taken.push([flip ? x - along : x + along, row - 4]);
+      const words = label(x + (flip ? -11 : 11), row, text, { class: "halo", "text-anchor": flip ? "end" : "start" });
+      return tag("circle", { class: "point", cx: x, cy: y, r: 5.5 }) + words;
+    })
+    .join("");
+  return { markup, taken };
+}
+
+/**
+ * The log-log nomograph of a sine: velocity up, frequency along, displacement and acceleration as diagonals, with the
+ * zones of a severity table and readings as points.
+ *
+ * Decades are as long upwards as along, so that the diagonals stand at 45 degrees. Where a table limits several
+ * quantities, a zone ends at the lowest of them. A reading stands at its stated frequency: for an overall that is
+ * right only where one frequency dominates.
+ *
+ * @param options - `readings`, `severity`, `detector`, `units`, ranges in hertz and mm/s, and {@link ChartOptions}
+ * @returns an SVG document as text
+ * @throws {@link VeladisError} `missing-frequency` for a reading without one, `not-positive` for a reading of zero,
+ *   `out-of-range`, and as {@link parseAmplitude} and `limitsFor`
+ * @example
+ * ```ts
+ * import { nomograph } from "veladis/chart";
+ *
+ * const svg = nomograph({
+ *   readings: [{ reading: "0.25 in/s pk at 1490 r/min", label: "fan, drive end" }],
+ *   severity: { scheme: "iso-10816-3-2009", machine: "group 1 rigid" },
+ * });
+ * svg.includes("fan, drive end"); // => true
+ * nomograph({ readings: ["4.1 mm/s rms"] }); // throws missing-frequency
+ * ```
+ */
+export function nomograph(options: NomographOptions = {}): string {
+  const { readings = [], severity, detector = "rms", units = "metric" } = given(options, "{ readings: [] }");
+  if (!Object.hasOwn(families, units)) {
+    throw new VeladisError("unknown-option", {
+      expected: "units of the diagonals",
+      received: shown(units),
+      allowed: Object.keys(families),
+    });
+  }
+  const as = `mm/s ${detector}`;
+  const frequency = range(options.frequency, [1, 2000], "frequencies in Hz");
+  const velocity = range(options.velocity, [0.1, 100], "velocities in mm/s");
+  const width = widthFor(options) - LEFT - RIGHT;
+  const decade = width / Math.log10(frequency[1] / frequency[0]);
+  const height = Math.round(decade * Math.log10(velocity[1] / velocity[0]));
+  const x = scaleLog(frequency, [0, width]);
+  const y = scaleLog(velocity, [height, 0]);
+  const frame: LogFrame = { x, y, frequency, velocity, as, decade };
+  const shownPoints = readings.map((one) => {
+    const { reading, label: words } =
+      typeof one === "object" && "reading" in one ? one : { reading: one, label: undefined };
+    const amplitude = typeof reading === "string" ? parseAmplitude(reading) : reading;
+    if (amplitude.hertz === undefined) {
+      throw new VeladisError("missing-frequency", {
+        expected: `a reading with its frequency, as in "4.1 mm/s rms at 1490 r/min"`,
+        received: shown(typeof reading === "string" ? reading : format(reading)),
+      });
+    }
+    const { value, assumed } = convertAmplitude(amplitude, as);
+    positive(value, "a reading above zero, since a logarithmic scale has no zero");
+    return {
+      x: x(amplitude.hertz),
+      y: y(value),
+      text: words ?? format(amplitude),
+      value,
+      hertz: amplitude.hertz,
+      assumed,
+    };
+  });
+  const zones = severity === undefined ? undefined : zonesFor(severity);
+  const areas = zones === undefined ? undefined : nomographZones(zones, frame, width, height);
+  const dots = points(shownPoints, width);
+  const outside = shownPoints.filter((p) => p.x < 0 || p.x > width || p.y < 0 || p.y > height).length;
+  const inches = y.copy().domain(velocity.map((v) => v / 25.4));
+  const turns = x.copy().domain(frequency.map((f) => f * 60));
+  const foot = logTicks(frequency[0], frequency[1], x, 40);
+  const side = logTicks(velocity[0], velocity[1], y, 18);
+  const right = apart(logTicks(velocity[0] / 25.4, velocity[1] / 25.4, inches, 18), () => 14);
+  const head = apart(logTicks(frequency[0] * 60, frequency[1] * 60, turns, 52), (text) => widthOf(text) + 10);
+  const middle = { "text-anchor": "middle" };
+  const sine = shownPoints.some(({ assumed }) => assumed.includes("sine"));
+  return framed(options, {
+    title: "Velocity, displacement and acceleration of a sine",
+    description:
+      `Nomograph of velocity in mm/s and in/s ${detector} against frequency in Hz and r/min, with diagonals of displacement and acceleration.` +
+      `${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}` +
+      shownPoints
+        .map(
+          ({ text, value, hertz }) =>
+            ` ${text}: ${format({ ...parseAmplitude(`1 ${as}`), value })} at ${tickText(Number(hertz.toPrecision(4)))} Hz.`,
+        )
+        .join(""),
+    notes: [
+      ...(zones?.notes ?? []),
+      ...(shownPoints.length > 0
+        ? ["Each reading stands at its stated frequency, as if it were all of the vibration."]
+        : []),
+      ...(sine ? ["Peak and RMS taken to be related as for a sine."] : []),
+      ...(outside > 0 ? [`${outside} of ${shownPoints.length} readings lie outside the frame.`] : []),
+    ],
+    left: LEFT,
+    right: RIGHT,
+    top: 42,
+    bottom: 38,
+    plotHeight: height,
+    plot: [
+      clipped(width, height, areas?.areas ?? ""),
+      ...foot.map(({ at }) => stroke(at, 0, at, height, "grid")),
+      ...side.map(({ at }) => stroke(0, at, width, at, "grid")),
+      clipped(
+        width,
+        height,
+        diagonals(units, detector, frame, [...(areas?.taken ?? []), ...dots.taken]),
+        areas?.letters ?? "",
+      ),
+      tag("path", { class: "axis", fill: "none", d: `M0,0H${Math.round(width)}V${height}H0Z` }),
+      ...foot.map(({ at, text }) => label(at, height + 17, text, middle)),
+      ...side.map(({ at, text }) => label(-7, at + 4, text, { "text-anchor": "end" })),
+      ...right.map(({ at, text }) => stroke(width, at, width + 4, at, "axis") + label(width + 8, at + 4, text)),
+      ...head.map(({ at, text }) => stroke(at, -4, at, 0, "axis") + label(at, -9, text, middle)),
+      label(-38, -26, as, { class: "unit" }),
+      label(width + RIGHT - 12, -26, `in/s ${detector}`, { class: "unit", "text-anchor": "end" }),
+      label(width / 2, -26, "r/min", { class: "unit", ...middle }),
+      label(width / 2, height + 34, "Hz", { class: "unit", ...middle }),
+      clipped(width, height, dots.markup),
+    ].join(""),
+  });
+}

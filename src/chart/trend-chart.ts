@@ -1,0 +1,175 @@
+import { scaleLinear, scaleUtc } from "d3-scale";
+import { line } from "d3-shape";
+import { type Amplitude, convertAmplitude, parseAmplitude, readingType, significant } from "../amplitude/index";
+import { finite, nonNegative, shown, VeladisError } from "../core/index";
+import { apart, footAxis, sideAxis, tickText } from "./axis";
+import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
+import { clipped, framed } from "./frame";
+import { levelIn, levelLines } from "./levels";
+import { rounded, tag } from "./markup";
+import { widthOf } from "./text-width";
+import { type CurvePoint, thinned } from "./thinned";
+import { valueAxis } from "./value-axis";
+import { LETTERS, zoneBands } from "./zone-bands";
+import { boundsIn, type ChartSeverity, zonesFor } from "./zones";
+
+/** One reading of a trend. */
+export interface TrendReading {
+  /** A date, or a number of whatever `timeUnit` says. */
+  readonly time: Date | number;
+  /** A number in `as`, or a reading with its unit. */
+  readonly reading: number | string | Amplitude;
+}
+
+/** What {@link trendChart} draws. */
+export interface TrendChartOptions extends ChartOptions {
+  readonly readings: readonly TrendReading[];
+  /** What the trend is shown in, e.g. `"mm/s rms"`. */
+  readonly as: string;
+  /** What numbers of time count; `"days"` if not given. Dates are shown in UTC. */
+  readonly timeUnit?: string;
+  readonly baseline?: string | Amplitude;
+  readonly alarm?: string | Amplitude;
+  readonly trip?: string | Amplitude;
+  /** A table and a machine whose zones lie behind the trend. */
+  readonly severity?: ChartSeverity;
+}
+
+const LEFT = 46;
+const RIGHT = 16 + LETTERS;
+
+function pointsOf({ readings, as }: TrendChartOptions): CurvePoint[] {
+  if (!Array.isArray(readings) || readings.length === 0) {
+    throw new VeladisError("missing-fact", {
+      expected: "at least one reading with its time",
+      received: shown(readings),
+    });
+  }
+  const dated = readings.filter(({ time }) => time instanceof Date).length;
+  if (dated !== 0 && dated !== readings.length) {
+    throw new VeladisError("wrong-type", {
+      expected: "times that are all dates or all numbers",
+      received: "some of each",
+    });
+  }
+  return readings
+    .map(({ time, reading }, i): CurvePoint => {
+      const y =
+        typeof reading === "number"
+          ? nonNegative(reading, `a reading of zero or more at index ${i}`)
+          : convertAmplitude(typeof reading === "string" ? parseAmplitude(reading) : reading, as).value;
+      return { x: finite(Number(time), `a time at index ${i}`), y };
+    })
+    .sort((a, b) => a.x - b.x);
+}
+
+function dateText(time: number): string {
+  return new Date(time).toISOString().slice(0, 10);
+}
+
+/** Places and words of the ticks of time. */
+function timeAxis(from: number, to: number, width: number, dated: boolean) {
+  const count = Math.max(2, Math.round(width / 80));
+  if (!dated) {
+    const x = scaleLinear([from, to === from ? from + 1 : to], [0, width]);
+    return { x: (t: number) => x(t), ticks: x.ticks(count).map((t) => ({ at: x(t), text: tickText(t) })) };
+  }
+  const x = scaleUtc([from, to === from ? from + 86_400_000 : to], [0, width]);
+  const all = x.ticks(count);
+  const digits = all.every((date) => date.getUTCDate() === 1 && date.getUTCHours() === 0) ? 7 : 10;
+  const short = to - from <= 3 * 86_400_000;
+  const text = (date: Date): string =>
+    short ? date.toISOString().slice(5, 16).replace("T", " ") : date.toISOString().slice(0, digits);
+  const ticks = apart(
+    all.map((date) => ({ at: x(date), text: text(date) })),
+    (words) => widthOf(words) + 12,
+  );
+  return { x: (t: number) => x(t), ticks };
+}
+
+/**
+ * A trend of readings with baseline, alarm, trip and the zones of a severity table.
+ *
+ * Zones, levels and readings in another unit or detector are converted to `as`; another quantity needs its frequency.
+ * Points are drawn one by one up to 120, beyond that the curve alone, thinned so that no peak is lost.
+ *
+ * @param options - `readings`, `as`, levels in words, `severity`, and {@link ChartOptions}
+ * @returns an SVG document as text
+ * @throws {@link VeladisError} `missing-fact` without readings, `wrong-type` for mixed times, `negative`,
+ *   `not-finite`, and as {@link convertAmplitude} and `limitsFor`
+ * @example
+ * ```ts
+ * import { trendChart } from "veladis/chart";
+ *
+ * const svg = trendChart({
+ *   readings: [
+ *     { time: new Date("2026-09-01"), reading: 2.1 },
+ *     { time: new Date("2026-10-01"), reading: "0.13 in/s pk" },
+ *   ],
+ *   as: "mm/s rms",
+ *   alarm: "3.2 mm/s rms",
+ *   trip: "4.5 mm/s rms",
+ * });
+ * /<desc>(.*?)<\/desc>/.exec(svg)?.[1];
+ * // => "2 readings in mm/s rms from 2026-09-01 to 2026-10-01, the last 2.33, the highest 2.33. alarm 3.20. trip 4.50."
+ * ```
+ */
+export function trendChart(options: TrendChartOptions): string {
+  const { as: written, readings, timeUnit = "days", severity } = given(options, '{ readings, as: "mm/s rms" }');
+  const as = readingType(written);
+  const points = pointsOf(options);
+  const width = widthFor(options) - LEFT - RIGHT;
+  const height = heightFor(options, 240);
+  const levels = [
+    ...levelIn("baseline", options.baseline, as),
+    ...levelIn("alarm", options.alarm, as),
+    ...levelIn("trip", options.trip, as),
+  ];
+  const zones = severity === undefined ? undefined : zonesFor(severity);
+  const [unit] = as.split(" ");
+  const mine = zones?.criteria.find(
+    ({ as: own }) => parseAmplitude(`1 ${own}`).quantity === parseAmplitude(`1 ${as}`).quantity,
+  );
+  if (zones !== undefined && mine === undefined) {
+    throw new VeladisError("wrong-quantity", {
+      expected: `a table with limits in the quantity of ${unit}`,
+      received: `limits in ${zones.criteria.map((one) => one.as).join(", ")}`,
+    });
+  }
+  const bounds = mine === undefined ? [] : boundsIn(mine, as);
+  const values = points.map(({ y }) => y);
+  const highest = [...values, ...levels.map(({ value }) => value), (bounds.at(-1) ?? 0) * 1.1].reduce((a, b) =>
+    Math.max(a, b),
+  );
+  const { y, ticks } = valueAxis(highest, height);
+  const [first, last] = [points[0] as CurvePoint, points.at(-1) as CurvePoint];
+  const dated = readings[0]?.time instanceof Date;
+  const { x, ticks: foot } = timeAxis(first.x, last.x, width, dated);
+  const draw = line<CurvePoint>()
+    .x((point) => rounded(x(point.x)))
+    .y((point) => rounded(y(point.y)));
+  const text = (time: number): string => (dated ? dateText(time) : `${tickText(time)} ${timeUnit}`);
+  const peak = values.reduce((a, b) => Math.max(a, b));
+  return framed(options, {
+    title: `Trend in ${as}`,
+    description:
+      `${points.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${significant(last.y)}, the highest ${significant(peak)}.` +
+      `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
+    notes: zones?.notes ?? [],
+    left: LEFT,
+    right: RIGHT,
+    top: 28,
+    bottom: 38,
+    plotHeight: height,
+    plot: [
+      mine === undefined || zones === undefined ? "" : zoneBands(zones.names, bounds, y, width, height),
+      sideAxis(ticks, width, height, as),
+      footAxis(foot, width, height, dated ? "UTC" : timeUnit),
+      clipped(width, height, tag("path", { class: "data", d: draw(thinned(points, x)) ?? "" })),
+      ...(points.length > 120
+        ? []
+        : points.map((point) => tag("circle", { class: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
+      levelLines(levels, y, width),
+    ].join(""),
+  });
+}

@@ -1,0 +1,89 @@
+import { label, rounded, tag } from "./markup";
+import { fitted, widthOf } from "./text-width";
+import type { TripSegment, TripStory } from "./trip-segments";
+
+export const LANE = 26;
+
+/** A lane with a block for each span, and words in those that have room. */
+function blocks(
+  spans: readonly { from: number; to: number; text: string; strong: boolean }[],
+  x: (time: number) => number,
+  top: number,
+): string {
+  return spans
+    .map(({ from, to, text, strong }) => {
+      const [left, right] = [x(from), x(to)];
+      const room = right - left;
+      const body = { class: strong ? "on" : "lane", x: left, y: top, width: Math.max(room - 1, 1), height: LANE };
+      const words = widthOf(text) + 8 <= room ? text : room > 34 ? fitted(text, room - 8) : "";
+      return (
+        tag("rect", body) +
+        label((left + right) / 2, top + LANE / 2 + 4, words, {
+          "text-anchor": "middle",
+          class: strong ? "on-text" : undefined,
+        })
+      );
+    })
+    .join("");
+}
+
+/** Spans joined where the text does not change. */
+function joined(
+  segments: readonly TripSegment[],
+  textOf: (one: TripSegment) => string,
+  isStrong: (one: TripSegment) => boolean,
+) {
+  const spans: { from: number; to: number; text: string; strong: boolean }[] = [];
+  for (const one of segments) {
+    const [text, strong] = [textOf(one), isStrong(one)];
+    const last = spans.at(-1);
+    if (last?.text === text && last.strong === strong) last.to = one.to;
+    else spans.push({ from: one.from, to: one.to, text, strong });
+  }
+  return spans;
+}
+
+/** The on-delay as it runs: up from the floor of its lane, full height when it has run out. */
+function timer({ segments, logic }: TripStory, x: (time: number) => number, top: number, width: number): string {
+  const { onDelay } = logic.rules;
+  const ramps = segments
+    .filter(({ status }) => status.state === "timing")
+    .map(({ from, to }) => {
+      const share = onDelay > 0 ? Math.min((to - from) / onDelay, 1) : 1;
+      const floor = top + LANE;
+      return tag("path", {
+        class: "timer",
+        d: `M${rounded(x(from))},${floor}L${rounded(x(to))},${rounded(floor - share * LANE)}V${floor}Z`,
+      });
+    });
+  return tag("rect", { class: "lane", x: 0, y: top, width, height: LANE }) + ramps.join("");
+}
+
+/** The three lanes below the level: the on-delay, what the channel is doing, and its contact. */
+export function tripLanes(story: TripStory, x: (time: number) => number, top: number, width: number): string {
+  const { segments, logic } = story;
+  const step = LANE + 22;
+  const name = (text: string, i: number): string =>
+    label(0, top + i * step - 5, fitted(text, width), { class: "unit" });
+  const output = ({ status }: TripSegment): boolean => status.output === "trip";
+  const { latching, coil } = logic.relay;
+  return [
+    name(`on-delay, ${logic.rules.onDelay} s`, 0),
+    timer(story, x, top, width),
+    name(`state${latching ? " (latching)" : ""}`, 1),
+    blocks(
+      joined(segments, ({ status }) => status.state, output),
+      x,
+      top + step,
+    ),
+    name(`contact (${logic.relay.contact}, coil ${coil})`, 2),
+    blocks(
+      joined(segments, ({ status }) => status.contact, output),
+      x,
+      top + 2 * step,
+    ),
+  ].join("");
+}
+
+/** Height of the lanes below a plot. */
+export const LANES = 3 * (LANE + 22);

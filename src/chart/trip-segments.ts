@@ -1,0 +1,83 @@
+import { convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { type RunOptions, type TripEvent, TripLogic, type TripSettings, type TripStatus } from "../protection/index";
+
+/** A span of time in which nothing changes but the running of a delay. */
+export interface TripSegment {
+  readonly from: number;
+  readonly to: number;
+  readonly status: TripStatus;
+}
+
+/** What happened, and what the logic did from each change to the next. */
+export interface TripStory {
+  readonly logic: TripLogic;
+  readonly events: readonly TripEvent[];
+  readonly segments: readonly TripSegment[];
+  /** Levels in the unit of the threshold. */
+  readonly levels: readonly number[];
+  /** When each level begins, and when the last ends. */
+  readonly times: readonly number[];
+}
+
+/** Times at which the logic is looked at: where a level begins, and where something happened. */
+function moments(times: readonly number[], events: readonly TripEvent[]): number[] {
+  const end = times.at(-1) as number;
+  const all = [...times, ...events.map(({ time }) => time)].filter((time) => time <= end).sort((a, b) => a - b);
+  return all.filter((time, i) => i === 0 || time - (all[i - 1] as number) > 1e-9 * Math.max(1, end));
+}
+
+/**
+ * The history of a trip channel, told twice by the logic itself: once for its events, once step by step between them
+ * for its states.
+ */
+export function tripStory(
+  settings: TripSettings,
+  levels: ArrayLike<number>,
+  dt: number,
+  options: RunOptions,
+): TripStory {
+  const events = new TripLogic(settings).run(levels, dt, { ...options, excursions: true });
+  const logic = new TripLogic(settings);
+  const times = Array.from({ length: levels.length + 1 }, (_, i) => i * dt);
+  const scaled = inThresholdUnit(logic, levels, options);
+  const commands = [...(options.commands ?? [])].sort((a, b) => a.at - b.at);
+  const stops = moments(times, events);
+  const segments: TripSegment[] = [];
+  stops.slice(0, -1).forEach((from, i) => {
+    while (commands[0] !== undefined && commands[0].at <= from + 1e-9) {
+      const { do: name } = commands.shift() as (typeof commands)[number];
+      if (name === "reset") logic.reset();
+      else if (name === "start") logic.start();
+      else if (name === "bypass on" || name === "bypass off") logic.bypass(name === "bypass on");
+      else logic.power(name === "power back");
+    }
+    const to = stops[i + 1] as number;
+    const level = scaled[Math.min(Math.floor(from / dt + 1e-6), scaled.length - 1)] as number;
+    const stands = Number.isNaN(level) ? "fault" : level;
+    const status = logic.step(stands, 0);
+    logic.step(stands, to - from);
+    const last = segments.at(-1);
+    if (last?.status.state === status.state && last.status.contact === status.contact && status.state !== "timing") {
+      segments[segments.length - 1] = { ...last, to };
+    } else if (last?.status.state === "timing" && status.state === "timing" && !startsAt(events, from)) {
+      segments[segments.length - 1] = { ...last, to };
+    } else segments.push({ from, to, status });
+  });
+  return { logic, events, segments, levels: scaled, times };
+}
+
+function startsAt(events: readonly TripEvent[], time: number): boolean {
+  return events.some(({ event, time: at }) => event === "timing" && Math.abs(at - time) < 1e-9 * Math.max(1, time));
+}
+
+/** The levels as the logic compares them. */
+function inThresholdUnit(logic: TripLogic, levels: ArrayLike<number>, { as, at }: RunOptions): number[] {
+  const all = Array.from(levels);
+  if (as === undefined) return all;
+  const { threshold, type } = logic.rules;
+  const hertz = threshold.hertz;
+  const frequency = at ?? (hertz === undefined ? undefined : { hertz });
+  const unit = parseAmplitude(`1 ${as}`);
+  const { value } = convertAmplitude(unit, type, frequency === undefined ? {} : { at: frequency });
+  return all.map((level) => level * value);
+}

@@ -1,0 +1,131 @@
+import { scaleLinear } from "d3-scale";
+import { curveStepAfter, line } from "d3-shape";
+import { significant } from "../amplitude/index";
+import { cautions, positive, shown, VeladisError } from "../core/index";
+import type { RunOptions, TripSettings } from "../protection/index";
+import { footAxis, sideAxis, tickText } from "./axis";
+import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
+import { clipped, framed } from "./frame";
+import { type DrawnLevel, levelLines } from "./levels";
+import { label, rounded, stroke, tag } from "./markup";
+import { type CurvePoint, thinned } from "./thinned";
+import { LANES, tripLanes } from "./trip-lanes";
+import { type TripStory, tripStory } from "./trip-segments";
+import { valueAxis } from "./value-axis";
+
+/** What {@link tripTimeline} draws. */
+export interface TripTimelineOptions extends ChartOptions, Omit<RunOptions, "excursions"> {
+  readonly settings: TripSettings;
+  /** Levels one after the other, in unit and detector of the threshold or in `as`. */
+  readonly levels: ArrayLike<number>;
+  /** Seconds that each level stands. */
+  readonly dt: number;
+}
+
+const LEFT = 46;
+const RIGHT = 16;
+
+/** What happened, in words for those who do not see it. */
+function told({ events, logic }: TripStory): string {
+  const { threshold, reset, onDelay, type } = logic.rules;
+  const said = events.slice(0, 40).map(({ time, event }) => `${tickText(time)} s ${event}`);
+  return (
+    `Level against time with threshold ${significant(threshold.value)} ${type}, reset level ` +
+    `${significant(reset.value)} and on-delay ${onDelay} s. ${said.length > 0 ? `Events: ${said.join(", ")}.` : "Nothing happened."}`
+  );
+}
+
+/**
+ * The history of a trip channel: the level with threshold and reset level, the on-delay as it runs, the state, and the
+ * contact of the relay. The logic is played as {@link TripLogic} plays it.
+ *
+ * @param options - `settings`, `levels`, `dt`; `as`, `at`, `commands`, `nan` as for {@link TripLogic.run}; and
+ *   {@link ChartOptions}
+ * @returns an SVG document as text; levels in unit and detector of the threshold, time in seconds
+ * @throws {@link VeladisError} as {@link TripLogic} and its `run`; `out-of-range` for fewer than one level or more than
+ *   200 000
+ * @example
+ * ```ts
+ * import { tripTimeline } from "veladis/chart";
+ *
+ * const svg = tripTimeline({
+ *   settings: {
+ *     threshold: "7.1 mm/s rms",
+ *     hysteresis: "5 %",
+ *     onDelay: 3,
+ *     timerResets: "below threshold",
+ *     sensorFault: "alarm",
+ *     latching: true,
+ *     contact: "normally open",
+ *     coil: "normally energised",
+ *   },
+ *   levels: [4, 4, 9, 9, 4, 8, 8, 8, 8, 4],
+ *   dt: 1,
+ * });
+ * /Events: (.*?)\./.exec(svg)?.[1];
+ * // => "2 s timing, 4 s rode out, 5 s timing, 8 s trip"
+ * ```
+ */
+export function tripTimeline(options: TripTimelineOptions): string {
+  const { settings, levels, dt, as, at, commands, nan } = given(options, "{ settings, levels, dt }");
+  positive(dt, "seconds between levels, above 0");
+  if (!(levels?.length >= 1 && levels.length <= 200_000)) {
+    throw new VeladisError("out-of-range", { expected: "1 to 200 000 levels", received: shown(levels?.length) });
+  }
+  const run = {
+    ...(as && { as }),
+    ...(at !== undefined && { at }),
+    ...(commands && { commands }),
+    ...(nan && { nan }),
+  };
+  const story = tripStory(settings, levels, dt, run);
+  const { threshold, reset, type } = story.logic.rules;
+  const width = widthFor(options) - LEFT - RIGHT;
+  const height = heightFor(options, 200);
+  const end = story.times.at(-1) as number;
+  const x = scaleLinear([0, end], [0, width]);
+  const finiteLevels = story.levels.filter((level) => Number.isFinite(level));
+  const highest = finiteLevels.reduce((most, level) => Math.max(most, level), threshold.value * 1.15);
+  const { y, ticks } = valueAxis(highest, height);
+  const points = story.levels.map((level, i): CurvePoint => ({ x: story.times[i] as number, y: level }));
+  const last = story.levels.at(-1) as number;
+  const draw = line<CurvePoint>()
+    .defined((point) => Number.isFinite(point.y))
+    .x((point) => rounded(x(point.x)))
+    .y((point) => rounded(y(point.y)))
+    .curve(curveStepAfter);
+  const lines: DrawnLevel[] = [
+    { kind: "trip", text: `threshold ${significant(threshold.value)}`, value: threshold.value },
+    { kind: "reset", text: `reset level ${significant(reset.value)}`, value: reset.value },
+  ];
+  const isTrip = (event: string): boolean => event === "trip" || event === "power lost";
+  const trips = story.events.filter(({ event }) => isTrip(event) || event === "clear" || event === "reset");
+  const lanesTop = height + 56;
+  const foot = x.ticks(Math.max(3, Math.round(width / 80))).map((time) => ({ at: x(time), text: tickText(time) }));
+  return framed(options, {
+    title: `Trip channel at ${significant(threshold.value)} ${type}`,
+    description: told(story),
+    notes: [`Caution: ${cautions[1]}`],
+    left: LEFT,
+    right: RIGHT,
+    top: 28,
+    bottom: 4,
+    plotHeight: lanesTop + LANES - 22,
+    plot: [
+      sideAxis(ticks, width, height, type),
+      footAxis(foot, width, height, "s"),
+      ...trips.map(({ time }) => stroke(x(time), 0, x(time), lanesTop + LANES - 22, "mark")),
+      clipped(
+        width,
+        height,
+        tag("path", { class: "data", d: draw(thinned([...points, { x: end, y: last }], x)) ?? "" }),
+      ),
+      levelLines(lines, y, width),
+      ...trips.slice(0, 12).map(({ time, event }) => {
+        const place = x(time);
+        return label(place, -4, event, { "text-anchor": place > width - 24 ? "end" : place < 24 ? "start" : "middle" });
+      }),
+      tripLanes(story, x, lanesTop, width),
+    ].join(""),
+  });
+}

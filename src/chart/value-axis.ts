@@ -1,0 +1,13 @@
+import { scaleLinear } from "d3-scale";
+import { type Tick, tickText } from "./axis";
+
+/** An upright axis from zero to above the highest of what it shows, with about one tick every 45 pixels. */
+export function valueAxis(
+  highest: number,
+  height: number,
+): { y: (value: number) => number; ticks: Tick[]; most: number } {
+  const count = Math.max(2, Math.round(height / 45));
+  const scale = scaleLinear([0, highest > 0 ? highest * 1.08 : 1], [height, 0]);
+  const ticks = scale.ticks(count).map((value) => ({ at: scale(value), text: tickText(value) }));
+  return { y: (value) => scale(value), ticks, most: scale.domain()[1] as number };
+}

@@ -1,0 +1,29 @@
+import { label, rounded, stroke, tag } from "./markup";
+import { zoneStrength } from "./palette";
+
+/** Room that the letters of zones need at the right of a plot. */
+export const LETTERS = 12;
+
+/** Zones as bands across a plot whose value axis is upright; letters stand at the right of it, longer names inside. */
+export function zoneBands(
+  names: readonly string[],
+  bounds: readonly number[],
+  y: (value: number) => number,
+  width: number,
+  height: number,
+): string {
+  const edges = [height, ...bounds.map((value) => Math.min(Math.max(y(value), 0), height)), 0];
+  return names
+    .map((name, i) => {
+      const [below, above] = [edges[i] as number, edges[i + 1] as number];
+      const tall = below - above;
+      if (tall < 0.5) return "";
+      const fill = { class: "zone", x: 0, y: above, width, height: tall };
+      const long = name.length > 2;
+      const place = { class: long ? "letter halo" : "letter", "text-anchor": long ? "end" : "start" };
+      const text = tall >= 15 ? label(width + (long ? -6 : 5), (below + above) / 2 + 5, name, place) : "";
+      const bound = above > 0 ? stroke(0, above, width, above, "bound") : "";
+      return tag("rect", { ...fill, "fill-opacity": rounded(zoneStrength(i, names.length)) }) + bound + text;
+    })
+    .join("");
+}

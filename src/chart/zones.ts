@@ -1,0 +1,54 @@
+import { type AmplitudeType, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import {
+  type CriterionLimits,
+  classifier,
+  type LimitsForOptions,
+  limitsFor,
+  type SchemeRef,
+  schemeById,
+} from "../severity/index";
+
+/** Which zones a chart shows: those of a table for a machine, as `classify` takes them. */
+export type ChartSeverity = Pick<LimitsForOptions, "scheme" | "machine" | "assume">;
+
+/** The zones of one table for one machine, best first. */
+export interface ChartZones {
+  readonly names: readonly string[];
+  /** Limits by quantity; one less than there are names. */
+  readonly criteria: readonly CriterionLimits[];
+  readonly notes: readonly string[];
+}
+
+/** The limits of one quantity in another type, lowest first; at a frequency where the quantity changes. */
+export function boundsIn({ as, limits }: CriterionLimits, to: string, hertz?: number): number[] {
+  const options = hertz === undefined ? {} : { at: { hertz } };
+  const unit = parseAmplitude(`1 ${as}`);
+  return Object.values(limits).map(({ value }) => convertAmplitude({ ...unit, value }, to, options).value);
+}
+
+function titleOf(scheme: SchemeRef): string {
+  const { standard, edition } = typeof scheme === "string" ? schemeById(scheme) : scheme;
+  return `${standard}:${edition}`;
+}
+
+/**
+ * The zones of a table for a machine, with what a chart that shows them has to say.
+ *
+ * @throws {@link VeladisError} as {@link limitsFor}
+ */
+export function zonesFor(severity: ChartSeverity): ChartZones {
+  const { scheme, machine = {}, assume } = severity;
+  const criteria = limitsFor(severity);
+  const most = criteria.reduce((a, b) => (Object.keys(b.limits).length > Object.keys(a.limits).length ? b : a));
+  const options = assume === undefined ? {} : { assume };
+  const { zones, assumedFacts } = classifier(scheme, machine, most.as as AmplitudeType, options);
+  const verified = criteria.every((one) => one.verified);
+  return {
+    names: zones,
+    criteria,
+    notes: [
+      `Zones: ${titleOf(scheme)}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
+      ...(assumedFacts.length > 0 ? [`Taken for granted: ${assumedFacts.join("; ")}.`] : []),
+    ],
+  };
+}

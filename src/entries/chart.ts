@@ -1,0 +1,6 @@
+/**
+ * Charts as SVG text, without a DOM: nomograph, trip timeline, trend, spectrum, severity bar.
+ *
+ * @module veladis/chart
+ */
+export * from "../chart/index";
