@@ -50,8 +50,8 @@ const NOTE =
 export function balanceGrade(grade: string | number): number {
   if (typeof grade === "number") return positive(grade, "a balance grade above zero, in mm/s");
   const [, rest] = (typeof grade === "string" && /^G\s*(.+)$/i.exec(grade.trim())) || [];
-  const [digits, unit] = splitNumeral(rest ?? "") ?? [];
-  if (digits === undefined || !(unit === "" || unit === "mm/s")) {
+  const [digits, unit] = (rest !== undefined && splitNumeral(rest)) || [];
+  if (!digits || !(unit === "" || unit === "mm/s")) {
     throw new VeladisError("syntax", {
       expected: 'a balance grade such as "G 6.3"',
       received: shown(grade),

@@ -29,7 +29,7 @@ function unitIn<Table extends Record<string, Ratio>>(table: Table, symbol: strin
 
 function split(written: string, form: string): [number, string] {
   const [digits, unit] = (typeof written === "string" && splitNumeral(written.trim())) || [];
-  if (digits === undefined || unit === undefined || unit === "") {
+  if (!digits || unit === undefined || unit === "") {
     throw new VeladisError(unit === "" || typeof written === "number" ? "missing-unit" : "syntax", {
       expected: form,
       received: shown(written),

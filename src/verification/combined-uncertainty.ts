@@ -17,7 +17,7 @@ import { nonNegative, numeral, shown, splitNumeral, VeladisError } from "../core
 export function combinedUncertainty(parts: readonly string[]): number {
   const squares = parts.map((part) => {
     const [digits, unit] = (typeof part === "string" && splitNumeral(part.trim())) || [];
-    if (digits === undefined || unit !== "%") {
+    if (!digits || unit !== "%") {
       throw new VeladisError(unit === "" || typeof part === "number" ? "missing-unit" : "syntax", {
         expected: 'a relative uncertainty such as "3 %"',
         received: shown(part),

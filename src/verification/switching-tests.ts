@@ -120,7 +120,7 @@ export function delayTest(set: number, measured: readonly number[], tolerance: s
     throw new VeladisError("missing-fact", { expected: "at least one measured delay in seconds", received: "none" });
   }
   const [digits, unit] = (typeof tolerance === "string" && splitNumeral(tolerance.trim())) || [];
-  if (digits === undefined || !/^(%|s)$/.test(unit as string)) {
+  if (!digits || !/^(%|s)$/.test(unit as string)) {
     throw new VeladisError(unit === "" || typeof tolerance === "number" ? "missing-unit" : "syntax", {
       expected: 'a tolerance such as "5 %" or "0.2 s"',
       received: shown(tolerance),

@@ -17,7 +17,7 @@ export interface Margins {
  */
 export function marginsOf(tolerance: ToleranceText, known: Amplitude): Margins {
   const [digits, unit] = (typeof tolerance === "string" && splitNumeral(tolerance.trim())) || [];
-  if (digits !== undefined && /^dB$/i.test(unit as string)) {
+  if (digits && /^dB$/i.test(unit as string)) {
     const ratio = 10 ** (nonNegative(numeral(digits), "a tolerance of zero or more") / 20);
     return { below: known.value * (1 - 1 / ratio), above: known.value * (ratio - 1) };
   }

@@ -1,0 +1,169 @@
+import { Readable } from "node:stream";
+import { describe, expect, it } from "vitest";
+import type { Io } from "../../src/cli/io";
+import { run } from "../../src/cli/run";
+import { cautions } from "../../src/core/index";
+import { root } from "../examples/fences";
+
+/** Runs the command in this process; what it printed, and its exit code. */
+async function veladis(args: readonly string[], input?: string): Promise<{ out: string; err: string; code: number }> {
+  const printed = { out: "", err: "" };
+  const io: Io = {
+    piped: input === undefined ? undefined : Readable.from([Buffer.from(input)]),
+    colour: false,
+    out: (text) => {
+      printed.out += text;
+    },
+    err: (text) => {
+      printed.err += text;
+    },
+  };
+  return { code: await run(args, io), ...printed };
+}
+
+const rig = (name: string) => `${root}/docs/examples/pump-rig/${name}.csv`;
+const plain = (text: string) => text.replace(/\s+/g, " ");
+
+const simulate = ["simulate", "--from", "g rms", "--hysteresis", "5 %", "--timer-resets", "threshold"];
+const check = ["check", "--known", "0.40 in/s pk at 1800 r/min", "--indicated", "0.43 in/s pk", "--tolerance", "10 %"];
+const plan = ["plan", "--threshold", "0.51 in/s pk", "--hysteresis", "3 %", "--delay", "6", "--latching"];
+const shaker = ["--shaker", "7 Hz to 10 kHz", "--stroke", "3.8 mm pp", "--at", "1800 r/min"];
+const setpoints = ["setpoints", "--baseline", "2 mm/s rms", "--limits", "4.5 mm/s rms, 7.1 mm/s rms"];
+
+describe("every answer", () => {
+  const impulse = [...simulate, "--file", rig("imbalance-impulse"), "--threshold", "0.24 g rms", "--non-latching"];
+  const commands = [setpoints, check, [...plan, ...shaker], [...impulse, "--delay", "3"]];
+
+  it.each(commands.map((args) => [args[0], args] as const))(
+    "%s ends with the cautions, as text and as JSON",
+    async (_, args) => {
+      const { out, code } = await veladis(args);
+      expect(code).toBe(0);
+      for (const caution of cautions) expect(plain(out)).toContain(caution);
+      const json = await veladis([...args, "--json"]);
+      for (const line of json.out.trim().split("\n")) expect(JSON.parse(line).cautions).toEqual([...cautions]);
+    },
+  );
+
+  it.each(["setpoints", "simulate", "check", "plan"])("%s has a page of help with examples", async (name) => {
+    const { out } = await veladis([name, "--help"]);
+    expect(out).toMatch(new RegExp(`\\n {2}veladis ${name} `));
+    expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(120);
+  });
+});
+
+describe("veladis setpoints", () => {
+  it("proposes by the rules, with reasons and sources", async () => {
+    const { out } = await veladis([
+      ...setpoints,
+      "--machine",
+      "pump 1490 r/min",
+      "--asked",
+      "3.14 mm/s rms",
+      "--step",
+      "0.05 mm/s rms",
+    ]);
+    expect(out).toMatch(/ALARM +3\.125 +3\.100 +2\.945 +2\.00 to 5\.63/);
+    expect(out).toMatch(/TRIP +7\.100 +7\.100/);
+    expect(plain(out)).toContain(
+      "the device stores 3.15 mm/s rms for 3.14 mm/s rms: levels up to 0.3 % above what was asked do not act",
+    );
+    expect(out).toMatch(/\n\[1\] ISO 10816-3, operational limits/);
+  });
+
+  it("takes a baseline from a file, and writes a sheet", async () => {
+    const file = ["setpoints", "--file", rig("normal-every-15th"), "--from", "g rms"];
+    const json = JSON.parse((await veladis([...file, "--json"])).out);
+    expect(json.statistics.count).toBe(627);
+    expect(json.trip).toBeNull();
+    const later = JSON.parse((await veladis([...file, "--start-up", "60", "--json"])).out);
+    expect(later.statistics.excluded).toBeGreaterThan(0);
+    expect((await veladis([...file, "--sheet", "html", "--name", "Rig"])).out).toMatch(/^<!doctype html>/);
+    expect((await veladis([...file, "--sheet", "markdown"])).out).toMatch(/^# Setpoints and verification/);
+  });
+});
+
+describe("veladis simulate", () => {
+  const impulse = [...simulate, "--file", rig("imbalance-impulse"), "--threshold", "0.24 g rms"];
+
+  it("compares delays, and lists what happens with one", async () => {
+    const { out } = await veladis([...impulse, "--non-latching", "--delay", "0,3"]);
+    expect(out).toMatch(/\n +0 +1 +825 +827 +normal\n +3 +0 +- +- +normal\n/);
+    const one = await veladis([
+      ...impulse,
+      "--latching",
+      "--delay",
+      "0",
+      "--relay",
+      "normally open, normally energised",
+    ]);
+    expect(one.out).toMatch(/825 {2}trip +0\.590/);
+    expect(one.out).toMatch(/at the end: latched, output trip, contact open/);
+  });
+
+  it("takes piped CSV, even spacing, faults and commands", async () => {
+    const args = ["simulate", "--from", "mm/s rms", "--threshold", "7 mm/s rms", "--hysteresis", "5 %", "--delay", "1"];
+    const more = ["--timer-resets", "reset-level", "--latching", "--column", "level", "--every", "1", "--json"];
+    const csv = "level\n4\n8\n8\nfault\n4\n4\n";
+    const told = [...args, ...more, "--sensor-fault", "hold", "--commands", "reset at 5"];
+    const { events, end } = JSON.parse((await veladis(told, csv)).out);
+    expect(events.map((one: { event: string }) => one.event)).toEqual(["trip", "fault", "fault over", "reset"]);
+    expect(end.state).toBe("normal");
+    const refused = await veladis([...args, ...more], csv);
+    expect([refused.code, JSON.parse(refused.err).error.expected]).toEqual([2, expect.stringContaining("line 5")]);
+  });
+
+  it.each([
+    [[...impulse, "--delay", "3"], "missing-fact"],
+    [[...impulse, "--delay", "3", "--latching", "--non-latching"], "missing-fact"],
+    [[...impulse, "--latching"], "missing-fact"],
+    [[...impulse, "--delay", "soon", "--latching"], "not-a-number"],
+    [[...impulse, "--delay", "3", "--latching", "--commands", "reset"], "syntax"],
+    [[...impulse, "--delay", "3", "--latching", "--commands", "kick at 5"], "unknown-option"],
+    [[...impulse, "--delay", "3", "--latching", "--column", "9"], "missing-fact"],
+    [[...impulse, "--delay", "3", "--latching", "--multiplier", "2"], "syntax"],
+    [[...impulse, "--delay", "3", "--latching", "--relay", "open"], "syntax"],
+    [["simulate", "--json"], "missing-fact"],
+  ])("refuses %j", async (args, error) => {
+    const { code, err, out } = await veladis([...args, "--json"]);
+    expect([code, out, JSON.parse(err).error.code]).toEqual([2, "", error]);
+  });
+
+  it("refuses times that fall, with the line", async () => {
+    const csv = "t,x\n2020-02-08 17:07:11,1\n2020-02-08 17:07:10,1\n";
+    const { err } = await veladis([...simulate, "--threshold", "2 g rms", "--delay", "1", "--latching"], csv);
+    expect(err).toMatch(/times that never fall, at standard input line 3/);
+  });
+});
+
+describe("veladis check", () => {
+  it("gives error, percent, decibels, verdict and rule", async () => {
+    const { out } = await veladis(check);
+    expect(out).toMatch(/\+0\.030 in\/s pk +\+7\.5 % +\+0\.63 dB +pass/);
+    expect(out).toMatch(/simple acceptance/);
+  });
+
+  it("compares as found and as left, and takes several levels", async () => {
+    const pair = await veladis([...check.slice(0, -1), "5 %", "--as-left", "0.40 in/s pk"]);
+    expect(pair.out).toMatch(/as found .* fail\nas left .* pass/);
+    expect(pair.out).toMatch(/in doubt/);
+    const csv = "known,indicated\n2,2.1\n5,5.1\n10,10.1\n";
+    const line = await veladis(["check", "--from", "mm/s rms", "--tolerance", "5 %"], csv);
+    expect(line.out).toMatch(/slope 1\.000, offset \+0\.10 mm\/s rms, off the line by up to 0\.00 %/);
+    expect((await veladis([...check, "--sheet", "markdown"])).out).toMatch(/\| \+7\.5 \|/);
+    expect((await veladis([...check, "--sheet", "pdf"])).code).toBe(2);
+    expect((await veladis(["check", "--tolerance", "5 %"])).err).toMatch(/--known/);
+  });
+});
+
+describe("veladis plan", () => {
+  it("lists the steps and what the shaker cannot do", async () => {
+    const { out } = await veladis([...plan, ...shaker, "--relay", "normally open, normally energised"]);
+    expect(out).toMatch(/clears below 0\.4947 in\/s pk/);
+    expect(out).toMatch(/ 6 {2}trip after 6 s, contact open/);
+    const slow = await veladis([...plan, "--shaker", "7 Hz to 10 kHz", "--at", "5 Hz"]);
+    expect(slow.out).toMatch(/CANNOT: frequency/);
+    expect((await veladis([...plan, ...shaker, "--sheet", "html"])).out).toMatch(/^<!doctype html>/);
+    expect((await veladis(plan)).code).toBe(2);
+  });
+});

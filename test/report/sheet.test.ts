@@ -1,0 +1,162 @@
+import {
+  asFoundAsLeft,
+  baseline,
+  benchPlan,
+  cautions,
+  delayTest,
+  linearity,
+  proposeSetpoints,
+  resetPointTest,
+  type SheetRequest,
+  setpointSheet,
+  sheetHtml,
+  sheetMarkdown,
+  tripPointTest,
+} from "veladis/protection";
+import { describe, expect, it } from "vitest";
+
+const settings = {
+  threshold: "0.51 in/s pk",
+  hysteresis: "3 %",
+  onDelay: 6,
+  timerResets: "below threshold",
+  sensorFault: "alarm",
+  latching: true,
+  contact: "normally open",
+  coil: "normally energised",
+} as const;
+const known = "0.40 in/s pk at 1800 r/min";
+const readings = baseline([2, 2.1, 1.9, 2, 2.2, 2, 2.1, 1.9, 2, 2.05], { as: "mm/s rms" });
+
+// Invented district-heating plant.
+const request: SheetRequest = {
+  machine: "Boiler-feed pump 2 <drive end> | horizontal & axial",
+  facts: { sensor: "100 mV/g accelerometer, stud", device: "steps of 0.03 in/s peak" },
+  baseline: readings,
+  proposal: proposeSetpoints({
+    baseline: readings,
+    limits: { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "pump maker" },
+    machine: "pump 1780 r/min",
+    device: { step: "0.03 in/s pk" },
+  }),
+  settings,
+  known,
+  asFoundAsLeft: asFoundAsLeft({ known, tolerance: "5 %", asFound: "0.43 in/s pk", asLeft: "0.40 in/s pk" }),
+  linearity: linearity(
+    [
+      { known: "0.2 in/s pk", indicated: "0.21 in/s pk" },
+      { known: "0.4 in/s pk", indicated: "0.4 in/s pk" },
+    ],
+    { tolerance: "5 %" },
+  ),
+  tripPoint: tripPointTest(
+    "0.51 in/s pk",
+    [
+      { level: "0.50 in/s pk", set: false },
+      { level: "0.52 in/s pk", set: true },
+    ],
+    { tolerance: "5 %" },
+  ),
+  resetPoint: resetPointTest(
+    "0.4947 in/s pk",
+    [
+      { level: "0.50 in/s pk", set: true },
+      { level: "0.49 in/s pk", set: false },
+    ],
+    { tolerance: "5 %" },
+  ),
+  delay: delayTest(6, [6.1, 5.9], "5 %"),
+  plan: benchPlan(settings, { lowest: "7 Hz", highest: "10 kHz", displacement: "3.8 mm pp" }),
+  remarks: ["# not a heading", "1. not a list"],
+};
+
+const sheet = setpointSheet(request);
+
+describe("the sheet", () => {
+  it("has a part for all that was asked of it, in order", () => {
+    expect(sheet.sections.map(({ title }) => title)).toEqual([
+      "Machine, sensor and device",
+      "Baseline, in mm/s rms",
+      "Proposed setpoints",
+      "Warnings",
+      "Reasons, with the number of the source",
+      "Sources of the rules",
+      "Settings in the device",
+      "Check against the known vibration",
+      "Linearity",
+      "Trip and reset point",
+      "Delay",
+      "Bench test",
+      "Assumed",
+      "Remarks",
+    ]);
+  });
+
+  it("leaves out what was not given, but never cautions and blanks", () => {
+    const bare = setpointSheet({ machine: "Fan 1" });
+    expect(bare.sections).toEqual([]);
+    for (const text of [sheetMarkdown(bare), sheetHtml(bare)]) {
+      for (const caution of cautions) expect(text.replaceAll("&#39;", "'")).toContain(caution);
+      expect(text).toMatch(/Set by \(name, signature, date\)/);
+      expect(text).toMatch(/Next proof due/);
+    }
+  });
+
+  it("every cited number has its source, and every source is cited", () => {
+    const reasons = sheet.sections[4]?.table?.rows.map(([, text]) => text ?? "") ?? [];
+    const sources = sheet.sections[5]?.table?.rows.map(([number]) => number) ?? [];
+    const cited = new Set(reasons.map((text) => /\[\d+\]$/.exec(text)?.[0]));
+    expect([...cited].sort()).toEqual([...sources].sort());
+  });
+
+  it("tables are whole: as many cells as columns", () => {
+    for (const { table } of sheet.sections) {
+      if (table === undefined) continue;
+      for (const row of table.rows) expect(row.length).toBe(table.columns.length);
+    }
+  });
+
+  it("is the same as JSON", () => {
+    expect(JSON.parse(JSON.stringify(sheet))).toEqual(sheet);
+  });
+});
+
+describe("as Markdown", () => {
+  const text = sheetMarkdown(sheet);
+
+  it("keeps what people wrote as text", () => {
+    expect(text).toContain("Boiler-feed pump 2 \\<drive end\\> \\| horizontal & axial");
+    expect(text).toContain("- \\# not a heading");
+    expect(text).toContain("- 1\\. not a list");
+    expect(text.split("\n").filter((line) => line.startsWith("# "))).toEqual(["# Setpoints and verification"]);
+  });
+
+  it("has whole tables", () => {
+    for (const block of text.split("\n\n").filter((part) => part.startsWith("|"))) {
+      const widths = block
+        .trim()
+        .split("\n")
+        .map((line) => line.replace(/\\\|/g, "").split("|").length);
+      expect(new Set(widths).size).toBe(1);
+    }
+  });
+});
+
+describe("as HTML", () => {
+  const html = sheetHtml(sheet);
+
+  it("stands alone: no script, no address to load from", () => {
+    expect(html).not.toMatch(/<script|<link|<img|@import|url\(|src=|href=/);
+    expect(html.startsWith("<!doctype html>")).toBe(true);
+    expect(html).toContain('lang="en-GB"');
+    expect(html).toContain("@media print");
+  });
+
+  it("keeps what people wrote as text, and closes what it opens", () => {
+    expect(html).toContain("Boiler-feed pump 2 &lt;drive end&gt; | horizontal &amp; axial");
+    for (const tag of ["table", "thead", "tbody", "tr", "td", "th", "ul", "li", "p", "div", "h2"]) {
+      const opened = html.match(new RegExp(`<${tag}[ >]`, "g"))?.length ?? 0;
+      expect(html.match(new RegExp(`</${tag}>`, "g"))?.length ?? 0, tag).toBe(opened);
+    }
+  });
+});

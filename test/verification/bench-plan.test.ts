@@ -1,0 +1,150 @@
+import fc from "fast-check";
+import { convert } from "veladis";
+import { type BenchSettings, benchPlan, cautions, type Shaker, shakerReach, TripLogic } from "veladis/protection";
+import { describe, expect, it } from "vitest";
+import { practice } from "../references/protection-logic";
+
+const shaker = {
+  lowest: "7 Hz",
+  highest: "10 kHz",
+  displacement: "3.8 mm pp",
+  velocity: "500 mm/s pk",
+  acceleration: "10 g pk",
+  force: { newtons: 40 },
+  movingMass: { kilograms: 0.25 },
+  payload: { kilograms: 0.8 },
+  uncertainty: "3 %",
+} as const satisfies Shaker;
+
+const settings = {
+  threshold: practice.threshold,
+  hysteresis: practice.hysteresis,
+  onDelay: practice.delay,
+  timerResets: "below threshold",
+  sensorFault: "alarm",
+  latching: true,
+  contact: "normally open",
+  coil: "normally energised",
+  frequencies: ["1800 r/min"],
+} as const;
+
+describe("the reach of a shaker", () => {
+  it("is bounded by stroke at low, by velocity in between and by acceleration or force at high frequency", () => {
+    const limitedBy = (hertz: number, load: number) =>
+      shakerReach(`1000000 mm/s pk at ${hertz} Hz`, { ...shaker }, load).highest as number;
+    const { acceleration, displacement } = { acceleration: 10 * 9.80665, displacement: 1.9 };
+    expect(limitedBy(8, 0)).toBeCloseTo(2 * Math.PI * 8 * displacement, 6);
+    expect(limitedBy(50, 0)).toBeCloseTo(Math.min(500, (acceleration / (2 * Math.PI * 50)) * 1000), 6);
+    // 40 N on 0.25 kg + 0.75 kg is 40 m/s2, less than 10 g
+    expect(limitedBy(100, 0.75)).toBeCloseTo((40 / (2 * Math.PI * 100)) * 1000, 6);
+    expect(limitedBy(100, 0)).toBeCloseTo((acceleration / (2 * Math.PI * 100)) * 1000, 6);
+  });
+
+  it("names what forbids a level", () => {
+    expect(shakerReach("5 mm/s rms at 5 Hz", shaker, 0.1).limitedBy).toEqual(["frequency"]);
+    expect(shakerReach("5 mm/s rms at 50 Hz", shaker, 0.9).limitedBy).toEqual(["payload"]);
+    expect(shakerReach("400 mm/s rms at 50 Hz", shaker, 0.75).limitedBy).toEqual(["velocity", "acceleration", "force"]);
+    expect(shakerReach("5 mm/s rms at 5 Hz", shaker, 0.1).highest).toBeNull();
+    expect(shakerReach("5 mm/s rms at 50 Hz", { lowest: "7 Hz", highest: "1 kHz" }, 0).highest).toBeNull();
+    expect(() => shakerReach("5 mm/s rms", shaker, 0)).toThrow();
+  });
+});
+
+describe("a bench plan", () => {
+  const plan = benchPlan(settings, shaker);
+
+  it("states level, displacement and acceleration of one sine", () => {
+    for (const { level, displacement, acceleration, hertz, speed } of plan.steps) {
+      if (level === null) continue;
+      expect(speed).toBe(1800);
+      const at = { at: { hertz } };
+      expect(displacement?.value).toBeCloseTo(convert(level.value, "in/s pk", "um pp", at), 9);
+      expect(acceleration?.value).toBeCloseTo(convert(level.value, "in/s pk", "g pk", at), 12);
+    }
+    expect(plan.reset.value).toBeCloseTo(practice.resetsBelow, 12);
+    expect(plan.cautions).toBe(cautions);
+    expect(plan.notes.join()).toMatch(/3 %/);
+  });
+
+  it("expects what the trip logic does", () => {
+    const logic = new TripLogic(settings);
+    const step = (what: RegExp) => plan.steps.find((one) => what.test(one.what));
+    const level = (what: RegExp) => step(what)?.level?.value as number;
+    logic.step(level(/just below the threshold/), 12);
+    expect(logic.status.output).toBe("healthy");
+    logic.step(level(/5.4 s/), 5.4);
+    logic.step(0.1, 1);
+    expect(logic.status.output).toBe("healthy");
+    expect(logic.step(level(/take the time/), 6).contact).toBe("open");
+    expect(step(/take the time/)?.expect).toBe("trip after 6 s, contact open");
+    expect(logic.reset().accepted).toBe(false);
+    logic.step(level(/just above the reset level/), 1);
+    expect(logic.reset().accepted).toBe(false);
+    expect(logic.step(level(/below the reset level/), 1).state).toBe("latched");
+    expect(logic.reset().accepted).toBe(true);
+    expect(logic.step(level(/^reset by hand/), 1).contact).toBe("closed");
+    expect(logic.power(false).contact).toBe("open");
+    expect(step(/power/)?.expect).toBe("the relay drops and trips, contact open");
+  });
+
+  it("expects the contact the relay shows, for every relay", () => {
+    for (const contact of ["normally open", "normally closed"] as const) {
+      for (const coil of ["normally energised", "normally de-energised"] as const) {
+        for (const latching of [true, false]) {
+          const relay = { ...settings, contact, coil, latching };
+          const logic = new TripLogic({ ...relay, onDelay: 0 });
+          const expectations = benchPlan(relay, shaker).steps.map((one) => one.expect);
+          const healthy = logic.step(0, 1).contact;
+          const tripped = logic.step(1, 1).contact;
+          expect(expectations.some((text) => text === `trip after 6 s, contact ${tripped}`)).toBe(true);
+          expect(expectations.some((text) => text.startsWith("no trip below") && text.endsWith(healthy))).toBe(true);
+          expect(expectations[expectations.length - 1]).toContain(`contact ${logic.power(false).contact}`);
+        }
+      }
+    }
+  });
+
+  it("says which steps the shaker cannot do, and repeats readings at other frequencies", () => {
+    const two = benchPlan({ ...settings, frequencies: ["1800 r/min", "5 Hz"] }, shaker);
+    expect(two.possible).toBe(false);
+    expect(two.steps.filter(({ possible }) => !possible).map(({ limitedBy }) => limitedBy[0])).toEqual([
+      "frequency",
+      "frequency",
+      "frequency",
+    ]);
+    expect(benchPlan({ ...settings, load: { kilograms: 2 } }, shaker).possible).toBe(false);
+  });
+
+  it("tells what a band does to the reading, and leaves out what settings do not have", () => {
+    const slow = { ...settings, frequencies: ["600 r/min"], band: { lowest: "10 Hz", highest: "1 kHz" } } as const;
+    expect(benchPlan(slow, shaker).notes.join()).toMatch(/nominally reads 0\.707 of the level/);
+    const plain: BenchSettings = { threshold: "7.1 mm/s rms", hysteresis: "5 %", onDelay: 0, latching: false };
+    const steps = benchPlan(plain, shaker).steps;
+    expect(steps[0]?.hertz).toBe(79.4);
+    expect(steps.map(({ expect: text }) => text).join()).not.toMatch(/contact (open|closed)|burst/);
+    expect(() => benchPlan({ ...plain, frequencies: [] }, shaker)).toThrow(
+      expect.objectContaining({ code: "missing-fact" }),
+    );
+  });
+
+  it("is possible exactly when every level is within reach", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 3000, noNaN: true }),
+        fc.double({ min: 5, max: 2000, noNaN: true }),
+        (v, f) => {
+          const found = benchPlan(
+            { ...settings, threshold: `${v.toFixed(3)} mm/s rms`, frequencies: [{ hertz: f }] },
+            shaker,
+          );
+          for (const { level, possible, limitedBy } of found.steps) {
+            if (level === null) continue;
+            const { highest } = shakerReach(level, shaker, 0);
+            expect(possible).toBe(highest !== null && level.value <= highest * (1 + 1e-9));
+            expect(limitedBy.length === 0).toBe(possible);
+          }
+        },
+      ),
+    );
+  });
+});

@@ -1,0 +1,274 @@
+import fc from "fast-check";
+import { convert } from "veladis";
+import {
+  asFoundAsLeft,
+  bandResponse,
+  cautions,
+  checkAgainstKnown,
+  combinedUncertainty,
+  delayTest,
+  linearity,
+  resetPointTest,
+  tripPointTest,
+} from "veladis/protection";
+import { describe, expect, it } from "vitest";
+import { expectAgreement } from "../references/agreement";
+import {
+  calls,
+  combined,
+  falseAccept,
+  fieldCheck,
+  micrometer,
+  practiceCheck,
+  referenceFrequencies,
+  wrongReference,
+} from "../references/calibration";
+import { bandReferences, practice } from "../references/protection-logic";
+
+/** Share of a normal distribution beyond z, by numerical integration. */
+function beyond(z: number): number {
+  let sum = 0;
+  for (let x = z; x < 10; x += 1e-4) sum += Math.exp((-(x + 5e-5) * (x + 5e-5)) / 2) * 1e-4;
+  return sum / Math.sqrt(2 * Math.PI);
+}
+
+describe("check against a known level", () => {
+  it("common practice, no source: 0.43 for 0.40 in/s peak", () => {
+    const { known, indicated, error, percent, decibels } = practiceCheck;
+    const check = checkAgainstKnown({ known, indicated, tolerance: "10 %" });
+    expect(check.error).toBeCloseTo(error, 12);
+    expect(check.errorPercent).toBeCloseTo(percent, 9);
+    expect(check.errorDecibels).toBeCloseTo(decibels, 2);
+    expect([check.verdict, check.rule]).toEqual(["pass", "simple acceptance"]);
+    expect(check.cautions).toBe(cautions);
+  });
+
+  it.each(calls.cases)(`${calls.id}: %s is a %s`, (deviation, call) => {
+    const found = checkAgainstKnown({
+      known: "100 mm/s rms",
+      indicated: `${100 + deviation} mm/s rms`,
+      tolerance: `${calls.limit} mm/s rms`,
+      uncertainty: `${calls.guard} mm/s rms`,
+    });
+    expect(found.call).toBe(call);
+    expect(found.verdict).toBe(call.startsWith("conditional") ? "undecided" : call);
+    expect(found.rule).toBe("guard band");
+  });
+
+  it.each(micrometer.cases)("I13, I14: a deviation of %s is accepted: %s", (deviation, accepted) => {
+    const found = checkAgainstKnown({
+      known: "1 mm pp",
+      indicated: `${1 + deviation} mm pp`,
+      tolerance: `${micrometer.tolerance} mm pp`,
+      uncertainty: `${micrometer.uncertainty} mm pp`,
+    });
+    expect(found.acceptance.above).toBeCloseTo(micrometer.acceptance, 12);
+    expect(found.verdict === "pass").toBe(accepted);
+  });
+
+  it("I18 (ours): 9.6 for 10 mm/s, 5 % and 3 %", () => {
+    const found = checkAgainstKnown(fieldCheck);
+    expect(found.errorPercent).toBeCloseTo(fieldCheck.errorPercent, 9);
+    expect(found.acceptance.below).toBeCloseTo(fieldCheck.acceptance, 12);
+    expect(found.call).toBe(fieldCheck.call);
+  });
+
+  it("I10, I11: a reading at the acceptance limit is wrong half the time without, 2.28 % with a guard band of 2 u", () => {
+    expect(100 * beyond(0)).toBeCloseTo(50, 3);
+    expect(100 * beyond(2)).toBeCloseTo(falseAccept.exact, 2);
+    expect(100 * beyond(2)).toBeLessThan(falseAccept.most);
+  });
+
+  it("takes tolerances in percent, in decibels and as an amount, and the indicated level in any unit", () => {
+    const known = "10 mm/s rms at 50 Hz";
+    const at = (indicated: string, tolerance: string) => checkAgainstKnown({ known, indicated, tolerance }).verdict;
+    expect(at("10.5 mm/s rms", "5 %")).toBe("pass");
+    expect(at("10.51 mm/s rms", "5 %")).toBe("fail");
+    expect(at("10.59 mm/s rms", "0.5 dB")).toBe("pass");
+    expect(at("9.43 mm/s rms", "0.5 dB")).toBe("fail");
+    expect(at("9.45 mm/s rms", "0.5 dB")).toBe("pass");
+    expect(at("0.57 in/s pk", "0.6 mm/s rms")).toBe("pass");
+    expect(checkAgainstKnown({ known, indicated: "0.57 in/s pk", tolerance: "5 %" }).assumed).toEqual(["sine"]);
+    expect(at("0.32 g rms", "1 %")).toBe("pass");
+  });
+
+  it("never passes what simple acceptance fails, and a larger uncertainty decides less", () => {
+    const order = { pass: 0, "conditional pass": 1, "conditional fail": 2, fail: 3 } as const;
+    fc.assert(
+      fc.property(
+        fc.double({ min: 8, max: 12, noNaN: true }),
+        fc.double({ min: 0.1, max: 15, noNaN: true }),
+        fc.double({ min: 0, max: 10, noNaN: true }),
+        (value, tolerance, uncertainty) => {
+          const base = {
+            known: "10 mm/s rms",
+            indicated: `${value.toFixed(6)} mm/s rms`,
+            tolerance: `${tolerance.toFixed(4)} %`,
+          };
+          const simple = checkAgainstKnown(base);
+          const guarded = checkAgainstKnown({ ...base, uncertainty: `${uncertainty.toFixed(4)} %` });
+          if (guarded.verdict === "pass") expect(simple.verdict).toBe("pass");
+          if (guarded.verdict === "fail") expect(simple.verdict).toBe("fail");
+          expect(order[guarded.call] <= 1).toBe(simple.verdict === "pass");
+        },
+      ),
+    );
+  });
+
+  it("a device that shows nothing fails, without a level in decibels", () => {
+    const found = checkAgainstKnown({ known: "10 mm/s rms", indicated: "0 mm/s rms", tolerance: "10 %" });
+    expect(found).toMatchObject({ verdict: "fail", errorDecibels: null, errorPercent: -100 });
+  });
+
+  it.each([
+    [{ known: "0 mm/s rms" }, "not-positive"],
+    [{ known: "10 mm/s" }, "missing-detector"],
+    [{ tolerance: 5 }, "missing-unit"],
+    [{ tolerance: "5" }, "missing-unit"],
+    [{ tolerance: undefined }, "missing-fact"],
+    [{ tolerance: "-5 %" }, "negative"],
+    [{ rule: "guard band" }, "missing-fact"],
+    [{ rule: "best guess" }, "unknown-option"],
+    [{ indicated: "5 um pp" }, "missing-frequency"],
+  ])("refuses %j", (more, code) => {
+    const check = { known: "10 mm/s rms", indicated: "10 mm/s rms", tolerance: "5 %", ...more };
+    expect(() => checkAgainstKnown(check as never)).toThrow(expect.objectContaining({ code }));
+  });
+});
+
+describe("as found and as left", () => {
+  it.each([
+    ["0.43 in/s pk", "fail", /in doubt/],
+    ["0.41 in/s pk", "pass", /stand/],
+  ] as const)("%s", (asFound, verdict, meaning) => {
+    const pair = asFoundAsLeft({ known: practiceCheck.known, tolerance: "5 %", asFound, asLeft: "0.4 in/s pk" });
+    expect([pair.asFound.verdict, pair.asLeft.verdict]).toEqual([verdict, "pass"]);
+    expect(pair.meaning).toMatch(meaning);
+  });
+});
+
+describe("linearity", () => {
+  const points = (slope: number, offset: number, bend = 0) =>
+    [1, 2, 5, 10].map((level) => ({
+      known: `${level} mm/s rms`,
+      indicated: `${slope * level + offset + (level === 5 ? bend : 0)} mm/s rms`,
+    }));
+
+  it("finds slope and offset of a straight device", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5, max: 2, noNaN: true }),
+        fc.double({ min: 0.01, max: 1, noNaN: true }),
+        (slope, offset) => {
+          const found = linearity(points(slope, offset), { tolerance: "1 %" });
+          expect(found.slope).toBeCloseTo(slope, 9);
+          expect(found.offset).toBeCloseTo(offset, 9);
+          expect(found.nonLinearity).toBeLessThan(1e-6);
+        },
+      ),
+    );
+  });
+
+  it("agrees with a least-squares line worked by hand", () => {
+    // known 1 2 3, indicated 1 2 6: slope 2.5, offset -2, off the line 0.5 -1 0.5
+    const found = linearity(
+      [1, 2, 3].map((x, i) => ({ known: `${x} g pk`, indicated: `${[1, 2, 6][i]} g pk` })),
+      { tolerance: "5 %" },
+    );
+    expect([found.slope, found.offset]).toEqual([expect.closeTo(2.5, 12), expect.closeTo(-2, 12)]);
+    expect(found.points.map(({ offLine }) => Number(offLine.toFixed(9)))).toEqual([0.5, -1, 0.5]);
+    expect(found.worst.known.value).toBe(3);
+    expect([found.verdict, found.nonLinearity]).toEqual(["fail", expect.closeTo(100 / 3, 9)]);
+  });
+
+  it("needs two different levels of one quantity", () => {
+    expect(() => linearity(points(1, 0).slice(0, 1), { tolerance: "1 %" })).toThrow(
+      expect.objectContaining({ code: "out-of-range" }),
+    );
+    const mixed = [...points(1, 0), { known: "1 g pk", indicated: "1 g pk" }];
+    expect(() => linearity(mixed, { tolerance: "1 %" })).toThrow(expect.objectContaining({ code: "wrong-quantity" }));
+  });
+});
+
+describe("switching points and delay", () => {
+  const rest = { tolerance: "5 %" };
+  const steps = (levels: readonly number[], set: readonly boolean[]) =>
+    levels.map((level, i) => ({ level: `${level} in/s pk`, set: set[i] as boolean }));
+
+  it("finds the trip point between two steps, and the reset point on the way down", () => {
+    const rising = tripPointTest(practice.threshold, steps([0.48, 0.5, 0.52], [false, false, true]), rest);
+    expect(rising.between).toEqual([0.5, 0.52]);
+    expect(rising.error).toBeCloseTo(0, 12);
+    const reset = `${practice.resetsBelow} in/s pk`;
+    const falling = resetPointTest(reset, steps([0.5, 0.495, 0.49], [true, true, false]), rest);
+    expect(falling.between).toEqual([0.495, 0.49]);
+    expect(falling.verdict).toBe("pass");
+    const late = tripPointTest(practice.threshold, steps([0.5, 0.54, 0.58], [false, false, true]), rest);
+    expect(late.verdict).toBe("fail");
+  });
+
+  it("refuses steps without a change, in disorder, or that change back", () => {
+    for (const [levels, set] of [
+      [
+        [0.4, 0.5],
+        [false, false],
+      ],
+      [
+        [0.5, 0.4],
+        [false, true],
+      ],
+      [
+        [0.4, 0.5, 0.6],
+        [false, true, false],
+      ],
+      [
+        [0.4, 0.5],
+        [true, true],
+      ],
+    ] as const) {
+      expect(() => tripPointTest(practice.threshold, steps(levels, set), rest)).toThrow(
+        expect.objectContaining({ code: "out-of-range" }),
+      );
+    }
+  });
+
+  it("holds measured delays against the set one", () => {
+    expect(delayTest(6, [6.3], "5 %").verdict).toBe("pass");
+    expect(delayTest(6, [6.31], "5 %").verdict).toBe("fail");
+    expect(delayTest(0, [0.1], "0.1 s")).toMatchObject({ verdict: "pass", worstPercent: null });
+    expect(() => delayTest(6, [6], "5")).toThrow(expect.objectContaining({ code: "missing-unit" }));
+    expect(() => delayTest(6, [], "5 %")).toThrow(expect.objectContaining({ code: "missing-fact" }));
+  });
+});
+
+describe("uncertainty, band and reference frequencies", () => {
+  it("I17 (memory): root sum of squares", () => {
+    expectAgreement(combined, combinedUncertainty(["3 %", "5 %"]));
+    expect(() => combinedUncertainty(["3"])).toThrow(expect.objectContaining({ code: "missing-unit" }));
+  });
+
+  it("H15 to H17: ISO 2954 band in decibels", () => {
+    const decibels = (share: number) => 20 * Math.log10(share);
+    const band = { lowest: "10 Hz", highest: "1000 Hz" } as const;
+    expectAgreement(bandReferences.upper, decibels(1.1));
+    expectAgreement(bandReferences.lower, decibels(0.9));
+    expectAgreement(bandReferences.edge, decibels(bandResponse("10 Hz", { ...band, highest: "100 kHz" })));
+    expectAgreement(bandReferences.inside, decibels(bandResponse("12.6 Hz", band)));
+    expect(bandResponse("1000 Hz", band)).toBeCloseTo(Math.SQRT1_2, 6);
+    expect(() => bandResponse("10 Hz", { lowest: "1 kHz", highest: "10 Hz" })).toThrow(
+      expect.objectContaining({ code: "out-of-range" }),
+    );
+  });
+
+  it.each(referenceFrequencies.map((one, i) => [one, [1000, 500, 100][i] as number] as const))("%o", (one, radians) => {
+    expectAgreement(one, radians / (2 * Math.PI));
+  });
+
+  it("I03 (ours): 160 Hz taken for 159.155 Hz", () => {
+    const { hertz, exact, velocity, displacement } = wrongReference;
+    const error = (to: "mm/s pk" | "um pk") =>
+      100 * (convert(10, "m/s2 pk", to, { at: { hertz } }) / convert(10, "m/s2 pk", to, { at: { hertz: exact } }) - 1);
+    expect(error("mm/s pk")).toBeCloseTo(velocity, 3);
+    expect(error("um pk")).toBeCloseTo(displacement, 2);
+  });
+});
