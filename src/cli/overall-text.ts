@@ -8,6 +8,8 @@ export interface OverallPage {
   readonly name: string;
   readonly unit: string;
   readonly analysis: Analysis;
+  /** The levels, written out. */
+  readonly levels: readonly string[];
   readonly lines: readonly SpectrumLine[];
   /** Speed of the shaft in hertz, and the lines at its multiples. */
   readonly shaft: number | undefined;
@@ -84,12 +86,12 @@ function ordersText({ orders, digits }: OverallPage): string {
 
 /** A record as a person reads it: the levels first, then how they were made, then the lines. */
 export function overallText(page: OverallPage): string {
-  const { name, unit, analysis, digits } = page;
-  const { count, levels, spectrum } = analysis;
+  const { name, unit, analysis, levels, digits } = page;
+  const { count, spectrum } = analysis;
   const seconds = count / spectrum.rate;
   const averaged = spectrum.averages === 1 ? "one segment" : `${spectrum.averages} segments averaged`;
   return [
-    ...levels.map((level) => `${format(level, { digits })}\n`),
+    ...levels.map((level) => `${level}\n`),
     `\n${name}: ${count} samples, ${significant(seconds, 4)} s at ${spectrum.rate} a second, in ${unit}\n`,
     `${howText(analysis)}\n`,
     sampledText(analysis, digits),

@@ -1,4 +1,4 @@
-import type { ReadingType } from "../amplitude/index";
+import type { AmplitudeType } from "../amplitude/index";
 import { VeladisError } from "../core/index";
 import {
   type Band,
@@ -29,7 +29,7 @@ export interface AnalysisSettings {
   readonly detrend: Trend | undefined;
   readonly window: WindowName | undefined;
   /** What to answer in, one level each. */
-  readonly targets: readonly ReadingType[];
+  readonly targets: readonly AmplitudeType[];
   /** By the causal filter, whatever the length. */
   readonly causal: boolean;
 }

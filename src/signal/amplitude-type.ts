@@ -1,32 +1,62 @@
-import { type Amplitude, convert, parseAmplitude } from "../amplitude/index";
 import { shown, text, VeladisError } from "../core/index";
-import type { Detector } from "../detectors/index";
-import { type Quantity, quantities, type UnitSymbol, unitSymbol, units } from "../units/index";
+import { type Detector, detectors, findDetector, unknownDetector } from "../detectors/index";
+import {
+  findUnit,
+  type Quantity,
+  quantities,
+  type UnitSpelling,
+  type UnitSymbol,
+  unitSymbol,
+  units,
+} from "../units/index";
 
-/** What an answer shall be written in, taken apart. */
-export interface AnswerType {
+/** What an answer is written in, `<unit> <detector>`: `"mm/s rms"`, `"um pp"`. */
+export type AmplitudeType = `${UnitSpelling} ${Detector}`;
+
+/** A measured amplitude: what `format`, `convertAmplitude` and `classify` take. */
+export interface MeasuredAmplitude {
+  /** Zero or more, in `unit`, by `detector`. */
+  readonly value: number;
   readonly unit: UnitSymbol;
   readonly detector: Detector;
   readonly quantity: Quantity;
-  /** The reading type, when it is a level in decibels. */
-  readonly level?: string;
+  /** Frequency in hertz of what is one tone; undefined for a level of many. */
+  readonly hertz: number | undefined;
 }
 
+/** An amplitude type, taken apart. */
+export type AnswerType = Pick<MeasuredAmplitude, "unit" | "detector" | "quantity">;
+
+const FORM = 'what to answer in, such as "mm/s rms"';
+
 /**
- * The reading type that a text names, taken apart.
+ * The amplitude type that a text names, taken apart.
  *
- * @throws {@link VeladisError} as {@link parseAmplitude}
+ * @throws {@link VeladisError} `wrong-type`, `syntax`, `unknown-unit`, `unknown-detector`, `missing-detector`
  */
 export function answerType(as: string): AnswerType {
-  const written = text(as, 'what to answer in, such as "mm/s rms"');
-  const { unit, detector, quantity, level, hertz } = parseAmplitude(`1 ${written}`);
-  if (hertz !== undefined) {
-    throw new VeladisError("syntax", {
-      expected: "a reading type without a frequency, since samples hold all their frequencies",
+  const words = text(as, FORM).trim().split(/\s+/);
+  if (/^dB$/i.test(words[0] as string)) {
+    throw new VeladisError("wrong-type", {
+      expected: "a linear amplitude type; convert the answer to have it as a level",
       received: shown(as),
     });
   }
-  return { unit, detector, quantity, ...(level !== undefined && { level: `dB re ${level.re}` }) };
+  for (let at = 1; at < Math.min(words.length, 6); at++) {
+    const detector = findDetector(words.slice(at).join(" "));
+    if (detector === undefined) continue;
+    const unit = unitSymbol(words.slice(0, at).join(" "));
+    return { unit, detector, quantity: units[unit].quantity };
+  }
+  const all = words.join(" ");
+  if (words.length === 1 || findUnit(all) !== undefined) {
+    throw new VeladisError("missing-detector", {
+      expected: `a detector after the unit, as in "${unitSymbol(all)} rms"`,
+      received: shown(as),
+      allowed: Object.keys(detectors),
+    });
+  }
+  throw unknownDetector(words[words.length - 1] as string, "a detector after the unit");
 }
 
 /** How many times the answer is the time derivative of what is measured: -2 to 2. */
@@ -40,7 +70,13 @@ export function unitFactor(from: UnitSymbol, to: UnitSymbol): number {
   return (num * units[to].den) / (den * units[to].num);
 }
 
-/** The symbol of the samples' unit; a reading type such as `"g rms"` is refused, since samples have no detector. */
+/** What a detector reads from a sine, over what another reads. */
+export function sineRatio(from: Detector, to: Detector): number {
+  const [a, b] = [detectors[from], detectors[to]];
+  return ((b.num * a.den) / (b.den * a.num)) * Math.PI ** (b.pi - a.pi) * Math.SQRT2 ** (b.rootTwo - a.rootTwo);
+}
+
+/** The symbol of the samples' unit; a type such as `"g rms"` is refused, since samples have no detector. */
 export function sampleUnit(unit: string): UnitSymbol {
   const written = text(unit, 'the unit of the samples, such as "g"');
   try {
@@ -54,19 +90,7 @@ export function sampleUnit(unit: string): UnitSymbol {
   }
 }
 
-/** A value in the answer's unit and detector, as an amplitude with its level if one was asked for. */
-export function amplitudeOf(value: number, { unit, detector, quantity, level }: AnswerType): Amplitude {
-  return {
-    value,
-    unit,
-    detector,
-    quantity,
-    hertz: undefined,
-    ...(level !== undefined && {
-      level: Object.freeze({
-        decibels: (convert as (value: number, from: string, to: string) => number)(value, `${unit} rms`, level),
-        re: level.slice("dB re ".length),
-      }),
-    }),
-  };
+/** A value in the answer's unit and detector, as an amplitude of all frequencies. */
+export function amplitudeOf(value: number, { unit, detector, quantity }: AnswerType): MeasuredAmplitude {
+  return { value, unit, detector, quantity, hertz: undefined };
 }

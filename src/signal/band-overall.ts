@@ -1,10 +1,10 @@
-import { type Amplitude, convert } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
+import { type MeasuredAmplitude, sineRatio } from "./amplitude-type";
 import { type Band, binsOf, checkedBand } from "./band";
 import type { Spectrum } from "./spectrum-type";
 
 /** The RMS level of a band, from a spectrum or a density. */
-export interface BandOverall extends Amplitude {
+export interface BandOverall extends MeasuredAmplitude {
   readonly band: Band;
   /** First and last line that counted. */
   readonly bins: readonly [first: number, last: number];
@@ -51,9 +51,8 @@ export function bandOverall(spectrum: Spectrum, band: Band): BandOverall {
   const last = Math.min(end, values.length - 1);
   let squares = 0;
   for (let k = first; k <= last; k++) squares += (values[k] as number) ** 2;
-  const size = Math.sqrt(squares / noiseBandwidth);
   return Object.freeze({
-    value: size === 0 ? 0 : convert(size, `${unit} ${detector}`, `${unit} rms`, { at: { hertz: 1 } }),
+    value: sineRatio(detector, "rms") * Math.sqrt(squares / noiseBandwidth),
     unit,
     detector: "rms",
     quantity,

@@ -1,6 +1,5 @@
-import { type AmplitudeType, convert } from "../amplitude/index";
 import { nonNegative, shown, VeladisError } from "../core/index";
-import { answerType, derivations, unitFactor } from "./amplitude-type";
+import { type AmplitudeType, answerType, derivations, sineRatio, unitFactor } from "./amplitude-type";
 import type { Spectrum } from "./spectrum-type";
 
 /** Options of {@link convertSpectrum}. */
@@ -44,7 +43,7 @@ export function firstLine(from: number, resolution: number): number {
  * Lines below `from` are set to 0 and not given; a band may not reach below.
  *
  * @throws {@link VeladisError} `missing-frequency` when the quantity changes without `from`, `out-of-range` for a
- *   `from` below the resolution, `unknown-unit` and all of `readingType`
+ *   `from` below the resolution, `unknown-unit`, `unknown-detector`, `missing-detector`, `wrong-type` for a level
  * @example
  * ```ts
  * import { convertSpectrum, spectrum } from "veladis/signal";
@@ -57,20 +56,11 @@ export function firstLine(from: number, resolution: number): number {
  * ```
  */
 export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
-  const answer = answerType(as);
-  if (answer.level !== undefined) {
-    throw new VeladisError("wrong-type", {
-      expected: "a linear amplitude type, since a line may be 0 and then has no level",
-      received: shown(as),
-    });
-  }
-  const { unit, detector, quantity } = answer;
+  const { unit, detector, quantity } = answerType(as);
   const { resolution } = spectrum;
   const steps = derivations(spectrum.unit, unit);
   const from = Math.max(spectrum.from, lowestOf(options.from, steps, resolution));
-  const factor =
-    unitFactor(spectrum.unit, unit) *
-    convert(1, `${unit} ${spectrum.detector}`, `${unit} ${detector}`, { at: { hertz: 1 } });
+  const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
   const first = firstLine(from, resolution);
   const values = spectrum.values.map((value, k) =>
     k < first ? 0 : value * factor * (steps === 0 ? 1 : (2 * Math.PI * k * resolution) ** steps),

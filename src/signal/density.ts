@@ -1,7 +1,6 @@
-import { type AmplitudeType, convert } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
-import { amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
+import { type AmplitudeType, amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
 import { type Averaging, type AveragingOptions, powerAverager } from "./averaged-power";
 import { type Band, binsOf } from "./band";
 import { type BandOverall, givenBand } from "./band-overall";
@@ -127,6 +126,6 @@ export function densityOverall(density: Density, band: Band, as?: AmplitudeType)
   const last = Math.min(end, values.length - 1);
   let sum = 0;
   for (let k = first; k <= last; k++) sum += values[k] as number;
-  const rms = convert(Math.sqrt(sum * resolution), `${squared} rms`, `${answer.unit} rms`, { at: { hertz: 1 } });
+  const rms = unitFactor(squared, answer.unit) * Math.sqrt(sum * resolution);
   return Object.freeze({ ...amplitudeOf(rms, answer), band: given, bins: [first, last] as const });
 }

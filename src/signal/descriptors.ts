@@ -1,7 +1,6 @@
-import type { Amplitude } from "../amplitude/index";
 import { type Detector, detectorFacts } from "../detectors/index";
 import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
-import { amplitudeOf, sampleUnit } from "./amplitude-type";
+import { amplitudeOf, type MeasuredAmplitude, sampleUnit } from "./amplitude-type";
 import { lineOf, removeTrend, type Trend, trendOf } from "./detrend";
 import { type Samples, vibrationSamples } from "./samples";
 
@@ -15,13 +14,13 @@ export interface Descriptors {
   readonly removed: Trend;
   /** Mean of the samples as they came, with its sign. */
   readonly mean: number;
-  readonly rms: Amplitude;
+  readonly rms: MeasuredAmplitude;
   /** Largest distance of a sample from zero: a true peak, not one derived from the RMS value. */
-  readonly peak: Amplitude;
+  readonly peak: MeasuredAmplitude;
   /** Highest sample less the lowest. */
-  readonly peakToPeak: Amplitude;
+  readonly peakToPeak: MeasuredAmplitude;
   /** Mean of the rectified samples. */
-  readonly average: Amplitude;
+  readonly average: MeasuredAmplitude;
   /** Peak over RMS: 1.414 for a sine, above 3 for noise, more where something knocks. */
   readonly crestFactor: number;
   /** Third central moment over the 1.5th power of the second; 0 for a wave as high as it is deep. */
@@ -65,7 +64,7 @@ export function descriptors(samples: Samples, options: DescriptorsOptions): Desc
   const { mean } = lineOf(x);
   removeTrend(x, removed);
   const { quantity } = units[unit];
-  const by = (detector: Detector): Amplitude =>
+  const by = (detector: Detector): MeasuredAmplitude =>
     Object.freeze(amplitudeOf(detectorFacts[detector].ofSamples(x), { unit, detector, quantity }));
   const about = lineOf(x).mean;
   let square = 0;

@@ -1,13 +1,13 @@
-import type { Amplitude } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
+import type { MeasuredAmplitude } from "./amplitude-type";
 import { type Band, checkedBand } from "./band";
 import { firstLine } from "./convert-spectrum";
 import type { Spectrum } from "./spectrum-type";
 import { placeOfTone, windowKernel } from "./window-kernel";
 
 /** A line picked from a spectrum: an amplitude at its own frequency, by which it may be converted. */
-export interface SpectrumLine extends Amplitude {
+export interface SpectrumLine extends MeasuredAmplitude {
   /** Frequency in hertz, found between the lines of the spectrum. */
   readonly hertz: number;
   /** The highest line of the spectrum there. */

@@ -59,8 +59,8 @@ function* runsOf(chunk: Samples, from: number): Generator<Float64Array> {
  * The first sample is taken off all of them, so that gravity and offset start no transient.
  *
  * @throws {@link VeladisError} `not-positive` for the rate, `out-of-range` for the band or for an order that leaves no
- *   slope at 0 Hz (2 for one integration, 3 for two, at the least), `negative` for `settle`, and all of `readingType`
- *   and `unitSymbol`
+ *   slope at 0 Hz (2 for one integration, 3 for two, at the least), `negative` for `settle`, `unknown-unit`,
+ *   `unknown-detector`, `missing-detector`
  * @example
  * ```ts
  * import { format } from "veladis";

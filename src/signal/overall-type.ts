@@ -1,5 +1,5 @@
-import type { Amplitude, ReadingType } from "../amplitude/index";
 import type { UnitSpelling } from "../units/index";
+import type { AmplitudeType, MeasuredAmplitude } from "./amplitude-type";
 import type { Band, BandEdges } from "./band";
 import type { Trend } from "./detrend";
 import type { WindowName } from "./windows";
@@ -13,7 +13,7 @@ export interface OverallOptions {
   /** Lower and upper edge in hertz, e.g. `[10, 1000]`. */
   readonly band: Band;
   /** What to answer in, e.g. `"mm/s rms"`. */
-  readonly as: ReadingType;
+  readonly as: AmplitudeType;
   /** `"ideal"` if not given; `"-3 dB"` for the edges of an instrument. */
   readonly edges?: BandEdges;
   /** Order of the -3 dB edges, 1 to 12; 3 if not given. */
@@ -27,7 +27,7 @@ export interface OverallOptions {
 }
 
 /** An overall level, and what was done to get it. It is an amplitude: convert it, format it, judge it. */
-export interface Overall extends Amplitude {
+export interface Overall extends MeasuredAmplitude {
   readonly band: Band;
   readonly edges: BandEdges;
   /** Order of the filter, when the edges are at -3 dB. */

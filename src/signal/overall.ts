@@ -28,7 +28,7 @@ import { windowName } from "./windows";
  * @returns the level as an amplitude, with band, edges, bins, resolution, window, and what was taken off
  * @throws {@link VeladisError} `not-a-number` or `not-finite` with the index of the sample, `not-positive` for the
  *   rate, `out-of-range` for the band, `missing-fact` for fewer than two samples, `sensor-fault` when all samples are
- *   equal, `unknown-option`, and all of `readingType` and `unitSymbol`
+ *   equal, `unknown-option`, `unknown-unit`, `unknown-detector`, `missing-detector`
  * @example
  * ```ts
  * import { format } from "veladis";

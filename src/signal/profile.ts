@@ -1,6 +1,12 @@
-import type { Amplitude, AmplitudeType } from "../amplitude/index";
 import { positive, shown, VeladisError } from "../core/index";
-import { amplitudeOf, answerType, derivations, unitFactor } from "./amplitude-type";
+import {
+  type AmplitudeType,
+  amplitudeOf,
+  answerType,
+  derivations,
+  type MeasuredAmplitude,
+  unitFactor,
+} from "./amplitude-type";
 import type { Band } from "./band";
 import { type DensityUnit, densityText, densityUnit } from "./density-unit";
 import { finiteLevel } from "./finite-level";
@@ -18,7 +24,7 @@ export interface ProfileOptions {
 }
 
 /** A peak that is a multiple of an RMS value, for a vibration that is Gaussian. */
-export interface GaussianPeak extends Amplitude {
+export interface GaussianPeak extends MeasuredAmplitude {
   readonly sigmas: number;
   /** Part of the time spent within the peak. */
   readonly within: number;
@@ -26,7 +32,7 @@ export interface GaussianPeak extends Amplitude {
 }
 
 /** The RMS level of a profile. */
-export interface ProfileOverall extends Amplitude {
+export interface ProfileOverall extends MeasuredAmplitude {
   readonly band: Band;
   /** Unit of the densities it was computed from. */
   readonly densityUnit: DensityUnit;
@@ -54,7 +60,7 @@ function segmentIntegral([f1, s1]: BreakPoint, [f2, s2]: BreakPoint, integration
 }
 
 /** A peak as a multiple of an RMS value, with what it takes for granted. */
-function gaussianPeak(rms: Amplitude, sigmas: number): GaussianPeak {
+function gaussianPeak(rms: MeasuredAmplitude, sigmas: number): GaussianPeak {
   return Object.freeze({
     ...rms,
     value: sigmas * rms.value,
@@ -92,7 +98,7 @@ export function profileOverall(points: readonly BreakPoint[], options: ProfileOp
   const checked = checkedPoints(points);
   const unit = densityUnit(options.unit);
   const answer = answerType(options.as);
-  if (answer.detector !== "rms" || answer.level !== undefined) {
+  if (answer.detector !== "rms") {
     throw new VeladisError("unknown-detector", {
       expected: "an RMS value; its peak is given beside it",
       received: shown(options.as),

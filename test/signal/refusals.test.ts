@@ -76,7 +76,10 @@ const cases: readonly Case[] = [
   ["a window for a peak", "unknown-option", () => overall(wave, { ...options, as: "mm/s pk", window: "hann" })],
   ["oversampling by half", "out-of-range", () => overall(wave, { ...options, oversample: 0.5 })],
   ["answer without detector", "missing-detector", () => overall(wave, { ...options, as: "mm/s" as "mm/s rms" })],
-  ["answer with a frequency", "syntax", () => overall(wave, { ...options, as: "mm/s rms at 25 Hz" as "mm/s rms" })],
+  ["answer with a frequency", "unknown-detector", () => overall(wave, { ...options, as: "mm/s rms at 25 Hz" as "mm/s rms" })],
+  ["answer in decibels", "wrong-type", () => overall(wave, { ...options, as: "dB re 1e-9 m/s" as "mm/s rms" }), /convert the answer/],
+  ["answer by an unknown detector", "unknown-detector", () => overall(wave, { ...options, as: "mm/s quasi" as "mm/s rms" })],
+  ["answer in an unknown unit", "unknown-unit", () => overall(wave, { ...options, as: "furlong rms" as "mm/s rms" })],
   ["samples with a detector", "unknown-unit", () => overall(wave, { ...options, unit: "g rms" as "g" }), /without a detector/],
   ["unknown unit", "unknown-unit", () => overall(wave, { ...options, unit: "gee-whiz" as "g" })],
 

@@ -1,4 +1,11 @@
-import { format, type ReadingType, readingType } from "../../amplitude/index";
+import {
+  type AmplitudeType,
+  convertAmplitude,
+  format,
+  parseAmplitude,
+  type ReadingType,
+  readingType,
+} from "../../amplitude/index";
 import { numeral, shown, text, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import {
@@ -16,7 +23,7 @@ import { type Command, exitCodes } from "../command";
 import type { Io } from "../io";
 import { linesOfRecord } from "../lines-of-record";
 import { overallText } from "../overall-text";
-import { type AnalysisSettings, recordAnalyser } from "../record-analysis";
+import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record-analysis";
 import { type SampleFile, sampleFile } from "../sample-file";
 import { digitsOf } from "./convert";
 import { help } from "./overall-help";
@@ -55,6 +62,13 @@ function bandOf(written: string): Band {
   return [numeral(edges[0] as string, "the lower edge in Hz"), numeral(edges[1] as string, "the upper edge in Hz")];
 }
 
+/** A type to answer in, and what is measured for it: an RMS value where it is a level in decibels. */
+function askedType(written: string): { readonly type: ReadingType; readonly measured: AmplitudeType } {
+  const type = readingType(written);
+  const { unit, detector } = parseAmplitude(`1 ${type}`);
+  return { type, measured: `${unit} ${detector}` };
+}
+
 /** The edge rule; "3dB" too, since a value that begins with a dash looks like an option. */
 function edgesOf(written: string | undefined): BandEdges | undefined {
   return written !== undefined && /^-?3\s*dB$/i.test(written) ? "-3 dB" : (written as BandEdges | undefined);
@@ -90,14 +104,14 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   const digits = digitsOf(values.digits);
   const rate = numeral(needed(values.rate, "the sampling rate, as in --rate 25600"), "a sampling rate");
   const unit = unitSymbol(needed(values.unit, "the unit of the samples, as in --unit g"));
-  const asked = values.to.split(",").map((target) => readingType(target));
+  const asked = values.to.split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   const judging = values.machine !== undefined || values.by !== undefined;
   const judge = judging
     ? await (await import("../judge-record")).recordJudge(unit, values.by, values.machine ?? "")
     : undefined;
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOf(values.band);
-  const targets = [...new Set<ReadingType>([...asked, ...(judge?.targets ?? [])])];
+  const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
   const { column, format: stored, endian, scale } = values;
   const file = await sampleFile(io, { file: positionals[0], column, format: stored, endian, scale });
   const settings: AnalysisSettings = {
@@ -117,8 +131,12 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   } finally {
     io.progress?.("");
   }
-  const levels = analysis.levels.slice(0, asked.length);
-  const spectrum: Spectrum = linesOfRecord(analysis.spectrum, asked[0] as ReadingType, band);
+  const levels = asked.map(({ type, measured }) => {
+    const level = analysis.levels[targets.indexOf(measured)] as Analysis["levels"][number];
+    const written = convertAmplitude(level, type);
+    return { ...level, ...(written.level && { level: written.level }), text: format(written, { digits }) };
+  });
+  const spectrum: Spectrum = linesOfRecord(analysis.spectrum, targets[0] as AmplitudeType, band);
   const lines = topLines(spectrum, { count: numeral(values.lines, "a number of lines"), band });
   const orders =
     speed === undefined
@@ -142,7 +160,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
         seconds: count / rate,
         rate,
         unit,
-        levels: levels.map((level) => ({ ...level, text: format(level, { digits }) })),
+        levels,
         descriptors,
         resolution: spectrum.resolution,
         lines,
@@ -152,7 +170,16 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     );
     return exitCodes.done;
   }
-  const page = { name, unit, analysis: { ...analysis, levels }, lines, shaft: speed?.hertz, orders, digits };
+  const page = {
+    name,
+    unit,
+    analysis,
+    levels: levels.map(({ text }) => text),
+    lines,
+    shaft: speed?.hertz,
+    orders,
+    digits,
+  };
   await io.out(overallText(page) + (judgement === undefined ? "" : `\n${judgement.text}`));
   return exitCodes.done;
 }
