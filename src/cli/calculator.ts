@@ -2,7 +2,7 @@ import { homedir } from "node:os";
 import { join } from "node:path";
 import { type REPLServer, Recoverable, start } from "node:repl";
 import { version } from "../../package.json";
-import { completions, isUnfinished, newSession, respond, type Session } from "../repl/index";
+import { bounds, completions, isUnfinished, newSession, respond, type Session } from "../repl/index";
 import { exitCodes } from "./command";
 import { failureText } from "./failure";
 import type { Io } from "./io";
@@ -20,7 +20,7 @@ export async function calculateLines(io: Io): Promise<number> {
   let unfinished = "";
   for await (const { number, text } of io.piped === undefined ? [] : linesOf(io.piped)) {
     const line = `${unfinished}${text}`;
-    if (isUnfinished(line) && line.length < 1000) {
+    if (isUnfinished(line) && line.length < bounds.length) {
       unfinished = `${line} `;
       continue;
     }
@@ -53,7 +53,7 @@ function server(session: Session): REPLServer {
     writer: String,
     eval: (input, _context, _file, done) => {
       const line = input.replace(/\s*\n\s*/g, " ").trim();
-      if (isUnfinished(line) && line.length < 1000)
+      if (isUnfinished(line) && line.length < bounds.length)
         return done(new Recoverable(new SyntaxError("unfinished")), undefined);
       turn = turn.then(async () => {
         try {

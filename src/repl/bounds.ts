@@ -3,7 +3,7 @@ import { shown, VeladisError } from "../core/index";
 /** What an expression may be at the most; a line beyond it is refused before anything is evaluated. */
 export const bounds = {
   /** Characters of a line. */
-  length: 1000,
+  length: 500,
   /** Brackets within brackets. */
   depth: 30,
   /** Nodes of the parsed expression, which bounds the work. */

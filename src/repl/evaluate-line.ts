@@ -65,7 +65,7 @@ function remember({ name }: Line, value: Value, { variables }: Session): void {
  * else is refused by its kind; length, nesting, size and result are bounded. mathjs is loaded when the first expression
  * needs it, in an instance of its own.
  *
- * @param line - at most 1000 characters
+ * @param line - at most 500 characters
  * @param session - the variables; a new one if not given
  * @throws {@link VeladisError} for everything that is refused, and nothing else
  * @example
