@@ -68,11 +68,13 @@ function refuse(value: number, isLevel: boolean, where = ""): never {
 }
 
 /** The number of the zone of a value, and of every value of an array, by up to three bounds without a loop. */
-function compiled(bounds: readonly number[], lowest: number, isLevel: boolean) {
+function compiled(bounds: readonly number[], zones: readonly Zone[], isLevel: boolean) {
+  const lowest = isLevel ? -Number.MAX_VALUE : 0;
   const [a = Number.MAX_VALUE, b = Number.MAX_VALUE, c = Number.MAX_VALUE] = bounds;
   const highest = Number.MAX_VALUE;
   const few = bounds.length <= 3;
   const more = bounds.slice(3);
+  const [za, zb, zc, zd] = zones as [Zone, Zone, Zone, Zone];
   const index = (value: number): number => {
     if (typeof value !== "number" || !(value >= lowest && value <= highest)) refuse(value, isLevel);
     if (value <= a) return 0;
@@ -82,19 +84,28 @@ function compiled(bounds: readonly number[], lowest: number, isLevel: boolean) {
     for (const bound of more) if (value > bound) at++;
     return at;
   };
+  // the same ladder once more: a list of zones to look an index up in would cost a third
+  const judge = (value: number): Zone => {
+    if (typeof value !== "number" || !(value >= lowest && value <= highest)) refuse(value, isLevel);
+    if (value <= a) return za;
+    if (value <= b) return zb;
+    if (value <= c) return zc;
+    return few ? zd : (zones[index(value)] as Zone);
+  };
   const array = (values: Float64Array, target = new Uint8Array(values.length)): Uint8Array => {
     checkArrays(values, target);
-    let fit = true;
+    // nothing but readings keeps this 0: a branch in the loop would cost more than the judgement
+    let fault = 0;
     for (let i = 0; i < values.length; i++) {
       const value = values[i] as number;
-      fit = fit && value >= lowest && value <= highest;
-      target[i] = (value > a ? 1 : 0) + (value > b ? 1 : 0) + (value > c ? 1 : 0);
+      fault += isLevel ? value - value : Math.abs(value) - value;
+      target[i] = Number(value > a) + Number(value > b) + Number(value > c);
     }
-    if (!fit) refuseFirst(values, lowest, isLevel);
+    if (fault !== 0) refuseFirst(values, lowest, isLevel);
     if (!few) for (let i = 0; i < values.length; i++) target[i] = index(values[i] as number);
     return target;
   };
-  return { index, array };
+  return { judge, index, array };
 }
 
 function refuseFirst(values: Float64Array, lowest: number, isLevel: boolean): void {
@@ -165,12 +176,11 @@ export function classifier<const S extends SchemeRef>(
   const names = (limits[0] as Limit[]).map(({ name }) => name);
   const zones = Object.freeze(zonesBetween(table.kind, names, table.grades ?? [])) as readonly Zone[];
   const isLevel = reading.level !== undefined;
-  const { index, array } = compiled(bounds, isLevel ? -Number.MAX_VALUE : 0, isLevel);
+  const { judge, index, array } = compiled(bounds, zones, isLevel);
   const options_ = crestFactor === undefined ? {} : { crestFactor };
   const assumed = [
     ...new Set(applied.flatMap((one) => convertAmplitude(one.reading, one.criterion.as, options_).assumed)),
   ];
-  const judge = (value: number): Zone => zones[index(value)] as Zone;
   return Object.freeze(
     Object.assign(judge, {
       zones,
