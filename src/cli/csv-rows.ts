@@ -9,7 +9,7 @@ export interface CsvRow {
 }
 
 /** The separator that a header line uses: comma, semicolon or tab, whichever it has most of. */
-function separatorOf(header: string): string {
+export function separatorOf(header: string): string {
   const count = (separator: string): number => header.split(separator).length;
   return [",", ";", "\t"].reduce((best, next) => (count(next) > count(best) ? next : best));
 }

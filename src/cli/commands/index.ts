@@ -24,6 +24,10 @@ export const commands = {
     summary: "the tables of limits, with how far each is known, and which are for a machine",
     load: async () => (await import("./schemes")).schemesCommand,
   },
+  table: {
+    summary: "a CSV or Parquet file of any size with converted columns and zones added to each row",
+    load: async () => (await import("./table")).tableCommand,
+  },
   setpoints: {
     summary: "alarm, trip, delay and hysteresis for a machine, from its baseline, with reasons",
     load: async () => (await import("./setpoints")).setpointsCommand,

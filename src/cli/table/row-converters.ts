@@ -1,0 +1,55 @@
+import {
+  type Assumption,
+  convert,
+  convertAmplitude,
+  converter,
+  parseAmplitude,
+  readingType,
+} from "../../amplitude/index";
+import { remembered } from "./remembered";
+import type { RowFacts, RowReader } from "./row-reader";
+import type { TableSettings } from "./settings";
+
+/** The conversions of one reading type, and what they take for granted. */
+export interface RowConverters {
+  readonly each: readonly ((value: number, hertz: number | undefined) => number)[];
+  readonly assumed: readonly Assumption[];
+}
+
+interface Told {
+  readonly at?: { readonly hertz: number };
+  readonly crestFactor?: number;
+}
+
+const convertText = convert as (value: number, from: string, to: string, options?: Told) => number;
+const converterText = converter as (from: string, to: string, options?: Told) => (value: number) => number;
+
+/** Finds the conversions for what a row says; each is compiled once and remembered. */
+export function rowConverters(
+  { freeFrequency }: RowReader,
+  { targets, crestFactor }: TableSettings,
+): (facts: Omit<RowFacts, "value">) => RowConverters {
+  const told = (hertz: number | undefined): Told => ({
+    ...(hertz !== undefined && { at: { hertz } }),
+    ...(crestFactor !== undefined && { crestFactor }),
+  });
+  const make = (written: string, hertz: number | undefined): RowConverters => {
+    const type = readingType(written);
+    const sample = parseAmplitude(type.startsWith("dB") ? `0 ${type}` : `1 ${type}`);
+    // a row without its frequency is refused by itself, when it is converted
+    const options = told(freeFrequency ? (hertz ?? 1) : hertz);
+    return {
+      each: targets.map((target) =>
+        freeFrequency
+          ? (value, own) => convertText(value, type, target, told(own))
+          : converterText(type, target, options),
+      ),
+      assumed: [...new Set(targets.flatMap((target) => convertAmplitude(sample, target, options).assumed))],
+    };
+  };
+  const found = remembered((key) => {
+    const [type, hertz] = key.split("\n") as [string, string];
+    return make(type, hertz === "" ? undefined : Number(hertz));
+  });
+  return ({ type, hertz }) => found(freeFrequency ? `${type}\n1` : `${type}\n${hertz ?? ""}`);
+}

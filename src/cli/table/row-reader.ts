@@ -1,0 +1,162 @@
+import { parseAmplitude } from "../../amplitude/index";
+import { numeral, positive, shown, VeladisError } from "../../core/index";
+import { frequency } from "../../frequency/index";
+import { columnIndex } from "../column-index";
+import { remembered } from "./remembered";
+import type { Mapped, TableSettings } from "./settings";
+
+/** What a row says. */
+export interface RowFacts {
+  readonly value: number;
+  /** The reading type as written. */
+  readonly type: string;
+  /** Frequency of the vibration; undefined where the row tells none. */
+  readonly hertz: number | undefined;
+  /** The machine in words; empty where nothing is told of it. */
+  readonly machine: string;
+}
+
+type Cells = readonly string[];
+type Reader<T> = (cells: Cells) => T;
+
+const plainNumber = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+const order = /^(\d+(?:\.\d+)?)\s*[x×]$/i;
+
+function numberIn(cell: string | undefined): number {
+  const value = plainNumber.test(cell as string) ? Number(cell) : Number.NaN;
+  return Number.isFinite(value) ? value : numeral(cell ?? "", "a reading");
+}
+
+/** Reads a text from a column, or gives the one that is the same for all rows. */
+function textReader(header: Cells, { column, fixed }: Mapped, name: string): Reader<string> | undefined {
+  if (column === undefined) return fixed === undefined ? undefined : () => fixed;
+  if (fixed !== undefined) {
+    throw new VeladisError("unknown-option", {
+      expected: `one of --${name} and --${name}-column`,
+      received: "both",
+    });
+  }
+  const index = columnIndex(header, column);
+  return (cells) => (cells[index] as string).trim();
+}
+
+/** Reads a frequency in hertz from a column; a blank cell tells none. */
+function hertzReader(header: Cells, column: string, unit: string | undefined, option: string) {
+  const index = columnIndex(header, column);
+  const read = remembered((cell) => {
+    if (!plainNumber.test(cell)) return frequency(cell).hertz;
+    if (unit !== undefined) return frequency(`${cell} ${unit}`).hertz;
+    throw new VeladisError("missing-unit", {
+      expected: `a frequency with its unit, or --${option} to say it for bare numbers`,
+      received: shown(cell),
+    });
+  });
+  if (unit !== undefined) frequency(`1 ${unit}`);
+  return (cells: Cells): number | undefined => {
+    const cell = (cells[index] as string).trim();
+    return cell === "" ? undefined : read(cell);
+  };
+}
+
+function atReader(header: Cells, settings: TableSettings, speed: Reader<number | undefined> | undefined) {
+  const { at, atUnit } = settings;
+  if (at.column !== undefined) {
+    textReader(header, at, "at");
+    return hertzReader(header, at.column, atUnit, "at-unit");
+  }
+  if (at.fixed === undefined) return undefined;
+  const times = order.exec(at.fixed.trim())?.[1];
+  if (times === undefined) {
+    const { hertz } = frequency(at.fixed);
+    return (): number | undefined => hertz;
+  }
+  const multiple = positive(numeral(times), "an order of the running speed above zero");
+  if (speed === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: `the column of the running speed, as in --speed-column speed, for --at ${at.fixed}`,
+      received: "none",
+    });
+  }
+  return (cells: Cells): number | undefined => {
+    const hertz = speed(cells);
+    return hertz === undefined ? undefined : hertz * multiple;
+  };
+}
+
+function machineReader(header: Cells, settings: TableSettings, speed: Reader<number | undefined> | undefined) {
+  const { machine, machineColumns } = settings;
+  const words = machine.trim();
+  const indices = machineColumns.map((column) => columnIndex(header, column));
+  if (indices.length === 0 && speed === undefined) return () => words;
+  return (cells: Cells): string => {
+    const hertz = speed?.(cells);
+    return [words, ...indices.map((i) => (cells[i] as string).trim()), hertz === undefined ? "" : `${hertz} Hz`]
+      .filter(Boolean)
+      .join(" ");
+  };
+}
+
+/** How rows of a table with this header are read. */
+export interface RowReader {
+  (cells: Cells): RowFacts;
+  /** The reading type, the frequency and the machine where they are the same for all rows. */
+  readonly fixed: Omit<RowFacts, "value"> | undefined;
+  /** Whether the frequency may differ from row to row. */
+  readonly freeFrequency: boolean;
+}
+
+/**
+ * Reads rows of a table with this header.
+ *
+ * @throws {@link VeladisError} for columns there are none of and options that do not go together; later, for a row,
+ *   what {@link parseAmplitude} throws
+ */
+export function rowReader(header: Cells, settings: TableSettings): RowReader {
+  const value = columnIndex(header, settings.column);
+  const from = textReader(header, settings.from, "from");
+  const detector = textReader(header, settings.detector, "detector");
+  const speed =
+    settings.speedColumn === undefined
+      ? undefined
+      : hertzReader(header, settings.speedColumn, settings.speedUnit, "speed-unit");
+  const at = atReader(header, settings, speed);
+  const machine = machineReader(header, settings, speed);
+  const { column: atColumn, fixed: atFixed } = settings.at;
+  const freeFrequency = from === undefined || atColumn !== undefined || order.test(atFixed?.trim() ?? "");
+  const sameMachine = settings.machineColumns.length === 0 && speed === undefined;
+  const sameType = settings.from.fixed !== undefined && settings.detector.column === undefined;
+  if (from === undefined) {
+    if (detector !== undefined) {
+      throw new VeladisError("missing-fact", {
+        expected: 'the unit beside the detector, as in --from "mm/s" or --from-column unit',
+        received: "a detector alone",
+      });
+    }
+    const read = (cells: Cells): RowFacts => {
+      const said = parseAmplitude((cells[value] as string).trim());
+      const { level, unit } = said;
+      return {
+        value: level?.decibels ?? said.value,
+        type: level === undefined ? `${unit} ${said.detector}` : `dB re ${level.re}`,
+        hertz: said.hertz ?? at?.(cells),
+        machine: machine(cells),
+      };
+    };
+    return Object.assign(read, { fixed: undefined, freeFrequency });
+  }
+  const type = detector === undefined ? from : (cells: Cells) => `${from(cells)} ${detector(cells)}`;
+  if (sameType && sameMachine && !freeFrequency) {
+    const fixed = { type: type([]), hertz: at?.([]), machine: machine([]) };
+    return Object.assign((cells: Cells): RowFacts => ({ value: numberIn(cells[value]), ...fixed }), {
+      fixed,
+      freeFrequency,
+    });
+  }
+  const read = (cells: Cells): RowFacts => ({
+    value: numberIn(cells[value]),
+    type: type(cells),
+    hertz: at?.(cells),
+    machine: machine(cells),
+  });
+  return Object.assign(read, { fixed: undefined, freeFrequency });
+}

@@ -1,0 +1,47 @@
+/** Where a fact of a row stands: in a column of its own, or the same for all rows. */
+export interface Mapped {
+  readonly column: string | undefined;
+  readonly fixed: string | undefined;
+}
+
+/** What the options of the table command say. */
+export interface TableSettings {
+  /** The file to read, or undefined for standard input. */
+  readonly file: string | undefined;
+  /** Column of the readings. */
+  readonly column: string;
+  /** Reading type, or unit where the detector is told apart. */
+  readonly from: Mapped;
+  readonly detector: Mapped;
+  /** Frequency of the vibration; fixed, it may be an order of the running speed such as `1x`. */
+  readonly at: Mapped;
+  /** Unit of bare numbers in the column of frequencies. */
+  readonly atUnit: string | undefined;
+  readonly speedColumn: string | undefined;
+  /** Unit of bare numbers in the column of running speeds. */
+  readonly speedUnit: string | undefined;
+  readonly crestFactor: number | undefined;
+  /** Reading types of the columns to add. */
+  readonly targets: readonly string[];
+  /** Machine in words, the same for all rows. */
+  readonly machine: string;
+  /** Columns whose words describe the machine of a row. */
+  readonly machineColumns: readonly string[];
+  /** Id or file of the table of limits; left out, the first that is for the machine. */
+  readonly by: string | undefined;
+  readonly strict: boolean;
+  /** The file to write, or undefined for standard output. */
+  readonly out: string | undefined;
+  /** The file for rows that are refused. */
+  readonly refused: string | undefined;
+  readonly replace: boolean;
+  /** Significant digits of added numbers; all if undefined. */
+  readonly digits: number | undefined;
+  readonly json: boolean;
+  readonly keepGoing: boolean;
+}
+
+/** Whether rows are judged and not only converted. */
+export function judges({ by, machine, machineColumns }: TableSettings): boolean {
+  return by !== undefined || machine.trim() !== "" || machineColumns.length > 0;
+}

@@ -1,0 +1,68 @@
+import { realpath, rm } from "node:fs/promises";
+import { VeladisError } from "../../core/index";
+import type { Io } from "../io";
+import type { TableSettings } from "./settings";
+import { type WholeFile, wholeFile } from "./whole-file";
+
+/** Where answered and refused rows go. Texts are of one character a byte. */
+export interface TableOutputs {
+  write(bytes: string): void | Promise<void>;
+  /** Undefined where refused rows have no file to go to. */
+  readonly refuse: ((bytes: string) => Promise<void>) | undefined;
+  /** Where refused rows go, for the summary. */
+  readonly refusedPath: string | undefined;
+  /** Moves the files to their places; that of refused rows only if there were any. */
+  commit(refused: number): Promise<void>;
+  discard(): Promise<void>;
+}
+
+/** `readings.zones.csv` gives `readings.zones.refused.csv`. */
+function refusedBeside(out: string): string {
+  const [, stem = out, ending = ""] = /^(.*?)(\.[^./\\]+)?$/.exec(out) ?? [];
+  return `${stem}.refused${ending}`;
+}
+
+/** Opens the outputs. */
+export async function outputsOf(io: Io, { file, out, refused, replace }: TableSettings): Promise<TableOutputs> {
+  const opened: WholeFile[] = [];
+  const open = async (path: string | undefined): Promise<WholeFile | undefined> => {
+    if (path === undefined) return undefined;
+    const one = await wholeFile(path, replace);
+    opened.push(one);
+    const places = [...(file === undefined ? [] : [await realpath(file).catch(() => file)])];
+    if (!places.includes(one.path) && opened.every((other) => other === one || other.path !== one.path)) return one;
+    throw new VeladisError("unknown-option", {
+      expected: "input, output and refused rows in files of their own",
+      received: `${JSON.stringify(path)} twice`,
+    });
+  };
+  const discard = async (): Promise<void> => {
+    for (const one of opened.splice(0)) await one.discard();
+  };
+  try {
+    const refusedPath = refused ?? (out === undefined ? undefined : refusedBeside(out));
+    const answered = await open(out);
+    const rejected = await open(refusedPath);
+    return {
+      write: (bytes) =>
+        answered === undefined ? io.out(Buffer.from(bytes, "latin1").toString("utf8")) : answered.write(bytes),
+      refuse: rejected && ((bytes) => rejected.write(bytes)),
+      refusedPath,
+      async commit(count) {
+        if (rejected !== undefined && count > 0) await rejected.commit();
+        else if (rejected !== undefined) {
+          await rejected.discard();
+          // an older one would tell of rows that are answered now
+          await rm(rejected.path, { force: true });
+        }
+        // last, so that an output in its place says that all is done
+        await answered?.commit();
+        opened.length = 0;
+      },
+      discard,
+    };
+  } catch (error) {
+    await discard();
+    throw error;
+  }
+}
