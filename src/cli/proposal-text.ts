@@ -1,6 +1,6 @@
 import { significant } from "../amplitude/index";
 import type { Baseline, Proposal, ProposedSetpoint, StoredSetpoint } from "../protection/index";
-import { citations } from "../report/index";
+import { proposalCitations } from "../report/index";
 import { textTable } from "./text-table";
 import { dashed, wrapped } from "./wrapped";
 
@@ -12,20 +12,13 @@ function row(name: string, setpoint: ProposedSetpoint | null): string[] {
     significant(asked.value, 4),
     significant(stored.value, 4),
     significant(reset.value, 4),
-    `${significant(range[0])} to ${significant(range[1])}`,
+    `${significant(range[0], 4)} to ${significant(range[1], 4)}`,
   ];
 }
 
 /** Reasons with the number of their source, and the sources below. */
-function reasonsText({ alarm, trip, statistical, delay, hysteresis }: Proposal): string {
-  const beside = statistical === null || alarm?.reasons === statistical.reasons ? [] : statistical.reasons;
-  const { reasons, sources } = citations([
-    ["ALARM", alarm?.reasons ?? []],
-    ["TRIP", trip?.reasons ?? []],
-    ["statistical", beside],
-    ["delay", delay.reasons],
-    ["hysteresis", hysteresis.reasons],
-  ]);
+function reasonsText(proposal: Proposal): string {
+  const { reasons, sources } = proposalCitations(proposal);
   const indent = " ".repeat(13);
   return (
     reasons.map(({ about, text }) => wrapped(text, indent, about.padEnd(13))).join("") +

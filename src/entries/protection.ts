@@ -5,5 +5,13 @@
  */
 export { cautions } from "../core/index";
 export * from "../protection/index";
-export * from "../report/index";
+export {
+  type Sheet,
+  type SheetRequest,
+  type SheetSection,
+  type SheetTable,
+  setpointSheet,
+  sheetHtml,
+  sheetMarkdown,
+} from "../report/index";
 export * from "../verification/index";

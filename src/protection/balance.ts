@@ -46,7 +46,17 @@ export interface PermissibleUnbalance {
 const NOTE =
   "G is the speed of the centre of mass of the rotor turning free in space, no reading on a housing: do not hold it against a severity limit";
 
-/** The grade in mm/s of `"G 6.3"`, `"G6.3"` or a number. */
+/**
+ * The grade in mm/s of `"G 6.3"`, `"G6.3"` or a number.
+ *
+ * @throws {@link VeladisError} `syntax`, `not-positive`
+ * @example
+ * ```ts
+ * import { balanceGrade } from "veladis/protection";
+ *
+ * balanceGrade("G 6.3"); // => 6.3
+ * ```
+ */
 export function balanceGrade(grade: string | number): number {
   if (typeof grade === "number") return positive(grade, "a balance grade above zero, in mm/s");
   const [, rest] = (typeof grade === "string" && /^G\s*(.+)$/i.exec(grade.trim())) || [];

@@ -56,7 +56,8 @@ function onStep(value: number, step: number, rounds: (typeof roundings)[number])
   return Number((count * step).toPrecision(12));
 }
 
-function effectOf(asked: Amplitude, stored: Amplitude, percent: number): string {
+function effectOf(asked: Amplitude, stored: Amplitude, percent: number, { step, highest }: Device): string {
+  if (step === undefined && highest === undefined) return "no steps of the device were given";
   if (percent === 0) return "the device stores what was asked";
   const size = `${Math.abs(percent).toFixed(1)} %`;
   return percent < 0
@@ -118,6 +119,6 @@ export function storedSetpoint(
     difference,
     percent,
     acts: difference === 0 ? "as asked" : difference < 0 ? "earlier" : "later",
-    effect: effectOf(askedHere, stored, percent),
+    effect: effectOf(askedHere, stored, percent, device),
   });
 }

@@ -1,5 +1,5 @@
 import type { Source } from "../core/index";
-import type { Reason } from "../protection/index";
+import type { Proposal, Reason } from "../protection/index";
 
 /** A source as a sheet cites it, with how it is known. */
 export function sourceText({ title, where, provenance, page, note }: Source): string {
@@ -26,4 +26,16 @@ export function citations(groups: readonly (readonly [about: string, reasons: re
     }),
   );
   return { reasons, sources };
+}
+
+/** The reasons of a proposal, each rule once. */
+export function proposalCitations({ alarm, trip, statistical, delay, hysteresis }: Proposal): Citations {
+  const besides = statistical === null || alarm?.reasons[0] === statistical.reasons[0] ? [] : statistical.reasons;
+  return citations([
+    ["ALARM", alarm?.reasons ?? []],
+    ["TRIP", trip?.reasons ?? []],
+    ["statistical", besides],
+    ["delay", delay.reasons],
+    ["hysteresis", hysteresis.reasons],
+  ]);
 }

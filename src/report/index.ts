@@ -1,4 +1,4 @@
-export { type Citations, citations, sourceText } from "./citations";
+export { type Citations, proposalCitations } from "./citations";
 export { type SheetRequest, setpointSheet } from "./setpoint-sheet";
 export type { Sheet, SheetSection, SheetTable } from "./sheet";
 export { sheetHtml } from "./sheet-html";

@@ -9,7 +9,7 @@ import type {
   Linearity,
   SwitchingPoint,
 } from "../verification/index";
-import { citations } from "./citations";
+import { proposalCitations } from "./citations";
 import type { Sheet, SheetSection } from "./sheet";
 import { checkSections, planSection } from "./verification-sections";
 
@@ -92,28 +92,14 @@ function setpointRow(name: string, setpoint: ProposedSetpoint | null): string[] 
     format(asked, { digits: 4 }),
     format(stored, { digits: 4 }),
     format(reset, { digits: 4 }),
-    `${significant(range[0])} to ${significant(range[1])}`,
+    `${significant(range[0], 4)} to ${significant(range[1], 4)}`,
     effect,
   ];
 }
 
-function proposalSections({
-  alarm,
-  trip,
-  statistical,
-  delay,
-  hysteresis,
-  warnings,
-  as,
-  verified,
-}: Proposal): SheetSection[] {
-  const cited = citations([
-    ["ALARM", alarm?.reasons ?? []],
-    ["TRIP", trip?.reasons ?? []],
-    ["statistical", statistical?.reasons ?? []],
-    ["delay", delay.reasons],
-    ["hysteresis", hysteresis.reasons],
-  ]);
+function proposalSections(proposal: Proposal): SheetSection[] {
+  const { alarm, trip, statistical, delay, hysteresis, warnings, as, verified } = proposal;
+  const cited = proposalCitations(proposal);
   return [
     {
       title: "Proposed setpoints",

@@ -10,6 +10,7 @@ const STYLE = `
   th, td { text-align: left; vertical-align: top; padding: .2rem .6rem .2rem 0; border-bottom: 1px solid #bbb; }
   th { font-weight: 600; border-bottom-color: #111; }
   tr, li { break-inside: avoid; }
+  td:empty:last-child { min-width: 5rem; }
   .cautions { border: 1px solid #111; padding: .3rem .8rem; margin: .8rem 0; }
   .blanks td:last-child { width: 65%; border-bottom: 1px solid #111; height: 2rem; }
   @page { margin: 18mm; }
@@ -38,7 +39,15 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
 /**
  * A sheet as one HTML page that stands alone, set for paper.
  *
+ * Its text is escaped, and it loads nothing from elsewhere.
+ *
  * @param language - of the page, `"en-GB"` if not given
+ * @example
+ * ```ts
+ * import { setpointSheet, sheetHtml } from "veladis/protection";
+ *
+ * sheetHtml(setpointSheet({ machine: "Circulation pump 3, gear side" })).includes("<h2>Signed</h2>"); // => true
+ * ```
  */
 export function sheetHtml({ title, subject, cautions, sections, blanks }: Sheet, language = "en-GB"): string {
   return `<!doctype html>

@@ -28,6 +28,13 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * A sheet as Markdown.
  *
  * @returns the text, with an empty line between its parts and a line feed at the end
+ * @example
+ * ```ts
+ * import { setpointSheet, sheetMarkdown } from "veladis/protection";
+ *
+ * sheetMarkdown(setpointSheet({ machine: "Circulation pump 3, gear side" })).split("\n")[2];
+ * // => "Circulation pump 3, gear side"
+ * ```
  */
 export function sheetMarkdown({ title, subject, cautions, sections, blanks }: Sheet): string {
   const parts = [

@@ -83,6 +83,17 @@ export function tripPointTest(
  * @param reset - the reset level: threshold less hysteresis, `"0.4947 in/s pk"`
  * @param steps - levels that fall, each with whether the output was still set
  * @throws {@link VeladisError} `out-of-range` unless the levels fall through one change
+ * @example
+ * ```ts
+ * import { resetPointTest } from "veladis/protection";
+ *
+ * const steps = [
+ *   { level: "0.500 in/s pk", set: true },
+ *   { level: "0.495 in/s pk", set: true },
+ *   { level: "0.490 in/s pk", set: false },
+ * ];
+ * resetPointTest("0.4947 in/s pk", steps, { tolerance: "2 %" }).verdict; // => "pass"
+ * ```
  */
 export function resetPointTest(reset: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest): SwitchingPoint {
   return switchingPoint(reset, steps, rest, false);

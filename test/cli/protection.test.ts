@@ -63,7 +63,7 @@ describe("veladis setpoints", () => {
       "--step",
       "0.05 mm/s rms",
     ]);
-    expect(out).toMatch(/ALARM +3\.125 +3\.100 +2\.945 +2\.00 to 5\.63/);
+    expect(out).toMatch(/ALARM +3\.125 +3\.100 +2\.945 +2\.000 to 5\.625/);
     expect(out).toMatch(/TRIP +7\.100 +7\.100/);
     expect(plain(out)).toContain(
       "the device stores 3.15 mm/s rms for 3.14 mm/s rms: levels up to 0.3 % above what was asked do not act",
