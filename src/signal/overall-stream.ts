@@ -29,7 +29,10 @@ export interface OverallStream {
    * @throws {@link VeladisError} `missing-fact` while it has not settled, `sensor-fault` when all samples were equal
    */
   read(): FilterOverall;
-  /** As {@link OverallStream.read}, but of the samples since it was last called: a level a second, say. */
+  /**
+   * As {@link OverallStream.read}, but of the samples since it was last called: a level a second, say. A channel that
+   * has died since is refused too.
+   */
   take(): FilterOverall;
 }
 
@@ -96,7 +99,10 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
   let filled = 0;
   let taken = 0;
   let offset: number | undefined;
-  let moved = false;
+  let latest = 0;
+  // how much the samples changed from one to the next, in all and since the last stretch was taken
+  let change = 0;
+  let changeBefore = 0;
   let before = emptyTally();
   let part = emptyTally();
 
@@ -112,13 +118,16 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
     const zero = offset as number;
     for (let i = 0; i < run.length; ) {
       const count = Math.min(BLOCK - filled, run.length - i);
-      let sizes = 0;
+      let last = latest;
+      let sum = 0;
       for (let j = 0; j < count; j++) {
         const v = (run[i + j] as number) - zero;
         block[filled + j] = v;
-        sizes += Math.abs(v);
+        sum += Math.abs(v - last);
+        last = v;
       }
-      if (sizes !== 0) moved = true;
+      latest = last;
+      change += sum;
       filled += count;
       taken += count;
       i += count;
@@ -126,17 +135,17 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
     }
   };
 
-  const reading = (tally: Tally): FilterOverall => {
+  const reading = (tally: Tally, changed: number): FilterOverall => {
     if (tally.count === 0) {
       throw new VeladisError("missing-fact", {
         expected: `samples beyond the ${settle} (${(settle / rate).toFixed(3)} s) in which the filter settles`,
         received: `${taken} samples`,
       });
     }
-    if (!moved) {
+    if (changed === 0) {
       throw new VeladisError("sensor-fault", {
         expected: "a signal that vibrates",
-        received: `${taken} samples that are all ${offset}, as of a dead or disconnected channel`,
+        received: `${tally.count} samples that are all ${latest + (offset as number)}, as of a dead or disconnected channel`,
       });
     }
     return Object.freeze({
@@ -159,13 +168,15 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
     },
     read: () => {
       drain();
-      return reading(mergedTally(before, part));
+      return reading(mergedTally(before, part), changeBefore + change);
     },
     take: () => {
       drain();
-      const level = reading(part);
+      const level = reading(part, change);
       before = mergedTally(before, part);
       part = emptyTally();
+      changeBefore += change;
+      change = 0;
       return level;
     },
   });

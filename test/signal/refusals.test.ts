@@ -89,6 +89,7 @@ const cases: readonly Case[] = [
   ["stream: nothing yet", "missing-fact", () => overallStream(options).read()],
   ["stream: nothing since", "missing-fact", () => { const s = overallStream(options); s.push(wave); s.take(); s.take(); }],
   ["stream: constant", "sensor-fault", () => { const s = overallStream(options); s.push(new Float64Array(2000).fill(1)); s.read(); }],
+  ["stream: constant since", "sensor-fault", () => { const s = overallStream(options); s.push(wave); s.take(); s.push(new Float64Array(500).fill(wave[999] as number)); s.take(); }],
   ["stream: no array", "wrong-type", () => overallStream(options).push(undefined as unknown as number[])],
   ["stream: order that leaves no slope", "out-of-range", () => overallStream({ ...options, order: 1 })],
   ["stream: order for two integrations", "out-of-range", () => overallStream({ ...options, as: "um rms", order: 2 })],
