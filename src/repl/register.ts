@@ -77,8 +77,11 @@ export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
   const typed = math.typed as Typed;
   typed.addType({ name: "Amplitude", test: isAmplitudeObject });
   const ofAmplitudes = Object.entries(operators).map(([name, symbol]) => [name, typed(name, signatures(name, symbol))]);
+  // a list within an expression comes as a matrix
   const readings = (args: readonly unknown[]): Amplitude[] =>
-    opened(args as readonly Value[]).map((value) => amplitude(value, "amplitudes"));
+    opened(args.map((value) => (value as { toArray?: () => unknown }).toArray?.() ?? value) as Value[]).map((value) =>
+      amplitude(value, "amplitudes"),
+    );
   math.import({
     ...Object.fromEntries(ofAmplitudes),
     to: typed("to", { "Amplitude, string": (reading: Amplitude, type: string) => convertAmplitude(reading, type) }),

@@ -1,0 +1,71 @@
+import { all, create } from "mathjs";
+import { describe, expect, it } from "vitest";
+import { type Amplitude, format, VeladisError } from "../../src/index";
+import { registerAmplitudes } from "../../src/repl/index";
+
+const math = registerAmplitudes(create(all as never) as never as Parameters<typeof registerAmplitudes>[0]);
+const text = (expression: string): string => format(math.evaluate(expression) as Amplitude);
+
+describe("amplitudes in an instance of mathjs", () => {
+  it.each([
+    ['amplitude("0.25 in/s pk") * 2', "0.500 in/s pk"],
+    ['3 * amplitude("0.25 in/s pk")', "0.750 in/s pk"],
+    ['amplitude("1 in/s pk") + amplitude("25.4 mm/s pk")', "2.00 in/s pk"],
+    ['amplitude("3 mm/s rms") - amplitude("1 mm/s rms")', "2.00 mm/s rms"],
+    ['amplitude("3 mm/s rms") / 2', "1.50 mm/s rms"],
+    ['rss(amplitude("3 mm/s rms"), amplitude("4 mm/s rms"))', "5.00 mm/s rms"],
+    ['meanAmplitude([amplitude("3 mm/s rms"), amplitude("4 mm/s rms")])', "3.50 mm/s rms"],
+    ['amplitude("0.4 in/s pk at 1800 r/min") to "mil pp"', "4.24 mil pp"],
+  ])("%s", (expression, expected) => {
+    expect(text(expression)).toBe(expected);
+  });
+
+  it.each([
+    ['amplitude("1 g pk") > amplitude("9 m/s2 pk")', true],
+    ['amplitude("1 in/s pk") == amplitude("25.4 mm/s pk")', true],
+    ['amplitude("1 in/s pk") != amplitude("25.4 mm/s pk")', false],
+    ['amplitude("1 in/s pk") <= amplitude("25 mm/s pk")', false],
+    ['amplitude("1 in pp") / amplitude("1 mil pp")', 1000],
+  ])("%s", (expression, expected) => {
+    expect(math.evaluate(expression)).toBe(expected);
+  });
+
+  it.each([
+    ['amplitude("2 mm/s rms") + amplitude("1 mm/s pk")', "wrong-detector"],
+    ['amplitude("2 mm/s rms") + amplitude("1 g rms")', "wrong-quantity"],
+    ['amplitude("2 mm/s")', "missing-detector"],
+    ['amplitude("2 mm/s rms") to "um pp"', "missing-frequency"],
+    ['rss(amplitude("2 mm/s pk"), amplitude("1 mm/s pk"))', "wrong-detector"],
+    ["rss(1, 2)", "wrong-type"],
+  ])("%s is refused", (expression, code) => {
+    let error: unknown;
+    try {
+      math.evaluate(expression);
+    } catch (reason) {
+      error = reason;
+    }
+    expect(error).toBeInstanceOf(VeladisError);
+    expect((error as VeladisError).code).toBe(code);
+  });
+
+  it("knows the units of the trade, exactly", () => {
+    expect(String(math.evaluate("1500 rpm to Hz"))).toBe("25 Hz");
+    expect(String(math.evaluate("1 ips to mm/s"))).toBe("25.4 mm / s");
+    expect(String(math.evaluate("1 gn to m/s^2"))).toBe("9.80665 m / s^2");
+    expect(String(math.evaluate("25.4 micron to um"))).toBe("25.4 um");
+  });
+
+  it("leaves what mathjs could do as it was, and other instances alone", () => {
+    expect(math.evaluate("1 + 2 * 3")).toBe(7);
+    expect(String(math.evaluate("5 cm * 2"))).toBe("10 cm");
+    const other = create(all as never);
+    expect(() => other.evaluate?.("1 rpm")).toThrow();
+    expect(() => other.evaluate?.('amplitude("1 g pk")')).toThrow();
+  });
+
+  it("keeps a unit of the same name that the instance has", () => {
+    const own = create(all as never) as never as Parameters<typeof registerAmplitudes>[0];
+    own.createUnit("rpm", "0.5 Hz" as never);
+    expect(String(registerAmplitudes(own).evaluate("1 rpm to Hz"))).toBe("0.5 Hz");
+  });
+});
