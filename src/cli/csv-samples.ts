@@ -1,6 +1,7 @@
 import type { Readable } from "node:stream";
 import { numeral, shown, VeladisError } from "../core/index";
 import { columnIndex } from "./column-index";
+import { separatorOf } from "./csv-rows";
 
 /** How the samples of a CSV file are to be read. */
 export interface CsvSettings {
@@ -23,12 +24,6 @@ function cellsOf(line: string, separator: string): string[] {
     } else cell += character;
   }
   return [...cells, cell.trim()];
-}
-
-/** The separator of a line: comma, semicolon or tab, whichever it has most of. */
-function separatorOf(line: string): string {
-  const count = (separator: string): number => line.split(separator).length;
-  return [",", ";", "\t"].reduce((best, next) => (count(next) > count(best) ? next : best));
 }
 
 const plainNumber = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
