@@ -116,6 +116,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
 
   const limitOf = ({ mean, standardDeviation }: Baseline["withoutOutliers"]): number =>
     here(mean + k * standardDeviation);
+  for (const name of limits?.assumed ?? []) assumed.add(name);
   const statistical =
     statistics === null || statistics.standardDeviation === 0
       ? null

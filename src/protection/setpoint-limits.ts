@@ -1,4 +1,4 @@
-import { type Amplitude, convertAmplitude, parseAmplitude, significant } from "../amplitude/index";
+import { type Amplitude, type Assumption, convertAmplitude, parseAmplitude, significant } from "../amplitude/index";
 import { positive, type Source, VeladisError } from "../core/index";
 import { type CriterionLimits, type Limit, limitsFor, type MachineRef, type SchemeRef } from "../severity/index";
 
@@ -13,6 +13,8 @@ export interface SetpointLimits {
   readonly ceilings: { readonly alarm: number; readonly trip: number; readonly source: Source } | null;
   /** Whether every limit was read in print. */
   readonly verified: boolean;
+  /** What was assumed in writing the limits in the type of the setpoints. */
+  readonly assumed: readonly Assumption[];
   /** Quantities that the scheme limits too and that this proposal leaves out. */
   readonly leftOut: readonly string[];
 }
@@ -49,6 +51,7 @@ export function limitsOfScheme(
   const criteria: CriterionLimits[] = limitsFor({ scheme, ...(machine !== undefined && { machine }) });
   const criterion = matching(criteria, type);
   const at = hertz === undefined ? {} : { at: { hertz } };
+  const { assumed } = convertAmplitude(`1 ${criterion.as}`, type, at);
   const inType = (value: number): number =>
     convertAmplitude({ ...parseAmplitude(`1 ${criterion.as}`), value }, type, at).value;
   const limits: Readonly<Record<string, Limit>> = criterion.limits;
@@ -76,6 +79,7 @@ export function limitsOfScheme(
         ? null
         : { alarm: inType(ceilings.alarm), trip: inType(ceilings.trip), source: ceilings.source },
     verified: lower.verified && upper?.verified !== false,
+    assumed,
     leftOut: [...new Set(criteria.map(({ quantity }) => quantity))].filter((one) => one !== criterion.quantity),
   };
 }
@@ -84,14 +88,16 @@ export function limitsOfScheme(
 export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
   const at = hertz === undefined ? {} : { at: { hertz } };
   const source: Source = { title: own.source, provenance: "memory", note: "as stated by the user" };
+  const converted = (name: "B/C" | "C/D") => convertAmplitude(own[name], type, at);
   const told = (name: "B/C" | "C/D") => ({
-    value: positive(convertAmplitude(own[name], type, at).value, `a limit ${name} above zero`),
+    value: positive(converted(name).value, `a limit ${name} above zero`),
     text: `${name} of ${own.source}`,
     source,
   });
   const limits = { lower: told("B/C"), upper: told("C/D") };
   if (limits.lower.value < limits.upper.value) {
-    return { kind: "zones", ...limits, ceilings: null, verified: false, leftOut: [] };
+    const assumed = [...converted("B/C").assumed, ...converted("C/D").assumed];
+    return { kind: "zones", ...limits, ceilings: null, verified: false, assumed, leftOut: [] };
   }
   throw new VeladisError("out-of-range", {
     expected: "a limit C/D above the limit B/C",

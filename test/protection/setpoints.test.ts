@@ -168,6 +168,12 @@ describe("alarm and trip against the rules of the standards", () => {
     expect(verified).toBe(false);
   });
 
+  it("says that RMS limits in a peak device take the vibration for a sine", () => {
+    const device = { step: "0.01 in/s pk" };
+    expect(proposeSetpoints({ baseline: "0.1 in/s pk", limits, device }).assumed).toEqual(["sine"]);
+    expect(proposeSetpoints({ baseline: "2 mm/s rms", limits }).assumed).toEqual([]);
+  });
+
   it("never proposes above the caps, and never stores above what was asked", () => {
     const amount = fc.double({ min: 0.1, max: 20, noNaN: true });
     fc.assert(
