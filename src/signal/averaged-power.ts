@@ -22,6 +22,8 @@ export interface Averaging {
   readonly overlap: number;
   readonly window: WindowName;
   readonly detrend: Trend;
+  /** Mean of the window's weights; lines are divided by it already. */
+  readonly coherentGain: number;
   /** Equivalent noise bandwidth of the window in bins. */
   readonly noiseBandwidth: number;
   /** How many segments were averaged. */
@@ -109,6 +111,7 @@ export function powerAverager(options: AveragingOptions & { readonly segment: nu
       overlap,
       window,
       detrend,
+      coherentGain: weightSum / segment,
       noiseBandwidth: (segment * weightSquares) / (weightSum * weightSum),
       averages,
     }),

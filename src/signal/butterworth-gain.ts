@@ -1,7 +1,10 @@
 import { shown, VeladisError } from "../core/index";
 import type { Band } from "./band";
 
-/** The order if nothing is said: the third, as ISO 2954 has the pair of filters of its instruments. */
+/**
+ * The order if nothing is said: the third, as of the pair of filters in ISO 2954:2012 (as a literature survey reports
+ * that standard; the clause itself was not read).
+ */
 export const DEFAULT_ORDER = 3;
 
 /**

@@ -1,7 +1,7 @@
 import { VeladisError } from "../core/index";
-import { answerType, sampleUnit } from "./amplitude-type";
+import { answerType, derivations, sampleUnit } from "./amplitude-type";
 import { powerAverager } from "./averaged-power";
-import { convertSpectrum } from "./convert-spectrum";
+import { convertSpectrum, lowestOf } from "./convert-spectrum";
 import { finiteSamples, type Samples, samplingRate, vibrationSamples } from "./samples";
 import type { Spectrum, SpectrumOptions } from "./spectrum-type";
 
@@ -44,7 +44,9 @@ export function spectrumStream(options: SpectrumOptions & { readonly segment: nu
   const rate = samplingRate(options.rate);
   const unit = sampleUnit(options.unit);
   const averager = powerAverager(options);
-  if (options.as !== undefined) answerType(options.as);
+  // refused before a long signal has gone by, not after
+  const steps = options.as === undefined ? 0 : derivations(unit, answerType(options.as).unit);
+  lowestOf(options.from, steps, rate / options.segment);
   let taken = 0;
   let first: number | undefined;
   let moved = false;
@@ -105,6 +107,7 @@ function answerTypeOf(unit: string): Pick<Spectrum, "unit" | "detector" | "quant
  * const lines = spectrum(samples, { rate: 2048, unit: "g", as: "g pk" });
  * lines.resolution; // => 1
  * lines.noiseBandwidth.toFixed(3); // => "1.500"
+ * lines.coherentGain.toFixed(3); // => "0.500"
  * [24, 25, 26].map((k) => lines.values[k]?.toFixed(6)); // => ["0.500000", "1.000000", "0.500000"]
  * ```
  */

@@ -99,6 +99,7 @@ const cases: readonly Case[] = [
   ["spectrum stream: constant", "sensor-fault", () => { const s = spectrumStream({ rate: 1, unit: "g", segment: 8 }); s.push(new Float64Array(9).fill(0.1)); s.read(); }],
 
   ["spectrum: quantity without lowest frequency", "missing-frequency", () => spectrum(wave, { rate: 1000, unit: "g", as: "mm/s rms" })],
+  ["spectrum stream: the same, before any sample", "missing-frequency", () => spectrumStream({ rate: 1000, unit: "g", as: "mm/s rms", segment: 8 })],
   ["spectrum: lowest frequency below resolution", "out-of-range", () => convertSpectrum(lines, "mm/s rms", { from: 0.5 })],
   ["spectrum: as a level", "wrong-type", () => convertSpectrum(lines, "dB re 1 um/s2" as "g rms")],
   ["spectrum: segment longer than the record", "missing-fact", () => spectrum(wave, { rate: 1000, unit: "g", segment: 2000 })],
