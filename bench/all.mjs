@@ -4,7 +4,7 @@ import { readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
 const folder = fileURLToPath(new URL(".", import.meta.url));
-const helpers = new Set(["all.mjs", "measure.mjs", "empty.mjs"]);
+const helpers = new Set(["all.mjs", "measure.mjs", "empty.mjs", "prompt.mjs"]);
 
 for (const name of readdirSync(folder).filter((file) => file.endsWith(".mjs") && !helpers.has(file))) {
   console.log(`\n# ${name}`);

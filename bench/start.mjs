@@ -1,5 +1,5 @@
 // Start: import of the built core, and the one-line command, above an empty node.
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { bestOf, finish, report } from "./measure.mjs";
 
@@ -10,6 +10,21 @@ const node =
     const { status, stderr } = spawnSync(process.execPath, args, { encoding: "utf8" });
     if (status !== 0) throw new Error(stderr);
   };
+
+/** Milliseconds until a script on a pseudo-terminal shows its prompt. */
+const untilPrompt = (path) =>
+  new Promise((resolve, reject) => {
+    const start = process.hrtime.bigint();
+    const child = spawn("script", ["-qec", `"${process.execPath}" "${path}"`, "/dev/null"], {
+      env: { ...process.env, VELADIS_HISTORY: "" },
+    });
+    child.on("error", reject);
+    child.stdout.on("data", (text) => {
+      if (!String(text).includes("> ")) return;
+      resolve(Number(process.hrtime.bigint() - start) / 1e6);
+      child.kill("SIGKILL");
+    });
+  });
 
 // Milliseconds: an operation is a million nanoseconds.
 const best = bestOf(
@@ -27,5 +42,11 @@ const best = bestOf(
 report("import of the core above an empty node", best.core - best.empty, 6, "ms");
 report("require of the core above an empty node", best.required - best.emptyRequired, 6, "ms");
 report("one-line command over an empty node", best.command / best.emptyFile, 1.6, "x");
+const prompt = { empty: Number.POSITIVE_INFINITY, calculator: Number.POSITIVE_INFINITY };
+for (let round = 0; round < 25; round++) {
+  prompt.empty = Math.min(prompt.empty, await untilPrompt(fileURLToPath(new URL("./prompt.mjs", import.meta.url))));
+  prompt.calculator = Math.min(prompt.calculator, await untilPrompt(`${dist}cli.js`));
+}
+report("prompt of the calculator over that of an empty node", prompt.calculator / prompt.empty, 1.7, "x");
 console.log(`      empty node ${best.emptyFile.toFixed(1)} ms, one-line command ${best.command.toFixed(1)} ms`);
 finish();

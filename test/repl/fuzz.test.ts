@@ -9,7 +9,7 @@ import { newSession, respond } from "../../src/repl/index";
 import { corpus, injections, refused } from "./corpus";
 
 const lines = Number(process.env.VELADIS_FUZZ ?? 30_000);
-/** Bound on one line, in milliseconds; the engine's own pauses are allowed for by a second try. */
+/** Bound on one line, in milliseconds; pauses of a busy machine are allowed for by trying again. */
 const LONGEST = 50;
 
 const known = [...corpus.map(({ line }) => line), ...refused.map(({ line }) => line), ...injections];
@@ -145,7 +145,7 @@ describe("fuzz", () => {
       session = { ...newSession(), ...(engine && { engine }) };
       for (const text of fc.sample(line, { numRuns: Math.min(batch, lines - done), seed: done })) {
         let taken = await timed(text);
-        if (taken > LONGEST) taken = await timed(text);
+        for (let again = 0; taken > LONGEST && again < 5; again++) taken = await timed(text);
         expect(taken, JSON.stringify(text)).toBeLessThan(LONGEST);
         slowest = Math.max(slowest, taken);
       }
