@@ -28,6 +28,14 @@ function howText({ levels: [level] }: Analysis): string {
   return `overall from ${low} to ${high} Hz, ${edges}; ${how}`;
 }
 
+/** Neighbours at one extreme that a whole wave does not have. */
+const CLIPPED = 4;
+
+function clippedText(flatCrest: number): string {
+  if (flatCrest < CLIPPED) return "";
+  return `caution: ${flatCrest} samples in a row stand at the highest or lowest value; a clipped signal reads wrong\n`;
+}
+
 function sampledText({ descriptors }: Analysis, digits: number): string {
   if (descriptors === undefined) return "";
   const { unit, mean, rms, peak, crestFactor, kurtosis } = descriptors;
@@ -38,7 +46,7 @@ function sampledText({ descriptors }: Analysis, digits: number): string {
     `crest factor ${significant(crestFactor, digits)}`,
     `kurtosis ${significant(kurtosis, digits)}`,
   ];
-  return `as sampled: ${figures.join(", ")}\n`;
+  return `as sampled: ${figures.join(", ")}\n${clippedText(descriptors.flatCrest)}`;
 }
 
 function linesTable({ lines, shaft, digits }: OverallPage): string {

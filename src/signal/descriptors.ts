@@ -27,6 +27,11 @@ export interface Descriptors {
   readonly skewness: number;
   /** Fourth central moment over the square of the second: 1.5 for a sine, 3 for Gaussian noise (not its excess). */
   readonly kurtosis: number;
+  /**
+   * Longest run of neighbouring samples that all stand at the highest or all at the lowest value: one or two for a wave
+   * that is whole, more where a sensor or converter is clipped, or resolves coarsely.
+   */
+  readonly flatCrest: number;
 }
 
 /** Options of {@link descriptors}. */
@@ -35,6 +40,20 @@ export interface DescriptorsOptions {
   readonly unit: UnitSpelling;
   /** What to take off first; the mean if not given. */
   readonly detrend?: Trend;
+}
+
+/** Longest run of neighbours at the highest or at the lowest value. */
+function longestCrest(x: Float64Array): number {
+  const high = x.reduce((most, value) => Math.max(most, value));
+  const low = x.reduce((least, value) => Math.min(least, value));
+  let longest = 1;
+  let run = 1;
+  for (let i = 1; i < x.length; i++) {
+    const value = x[i] as number;
+    run = value === x[i - 1] && (value === high || value === low) ? run + 1 : 1;
+    if (run > longest) longest = run;
+  }
+  return longest;
 }
 
 /**
@@ -62,6 +81,7 @@ export function descriptors(samples: Samples, options: DescriptorsOptions): Desc
   const removed = trendOf(options.detrend ?? "mean");
   const x = vibrationSamples(samples);
   const { mean } = lineOf(x);
+  const flatCrest = longestCrest(x);
   removeTrend(x, removed);
   const { quantity } = units[unit];
   const by = (detector: Detector): MeasuredAmplitude =>
@@ -92,5 +112,6 @@ export function descriptors(samples: Samples, options: DescriptorsOptions): Desc
     crestFactor: peak.value / rms.value,
     skewness: cube / x.length / variance ** 1.5,
     kurtosis: fourth / x.length / variance ** 2,
+    flatCrest,
   });
 }

@@ -187,6 +187,13 @@ describe("what is printed", () => {
     expect(await value("--causal")).toBe(stream.read().value);
   });
 
+  it("a caution where the wave is clipped", async () => {
+    const clipped = wave.map((value) => Math.min(1, value));
+    const { out } = await command([file("clipped.f32", bytesOf(clipped, "Float32")), ...basic]);
+    expect(out).toMatch(/caution: \d+ samples in a row/);
+    expect((await command([path, ...basic])).out).not.toContain("caution");
+  });
+
   it("levels in decibels", async () => {
     const { levels } = await page([path, ...basic, "--to", "dB re 1e-9 m/s"]);
     expect(levels[0]?.text).toMatch(/^1\d\d\.\d dB re 1e-9 m\/s$/);

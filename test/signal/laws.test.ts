@@ -118,6 +118,23 @@ describe("overall", () => {
   });
 });
 
+describe("descriptors", () => {
+  it("show a clipped wave by its flat crests", () => {
+    const x = tones(1000, 1000, [1, 7]);
+    expect(descriptors(x, { unit: "g" }).flatCrest).toBeLessThanOrEqual(2);
+    const clipped = x.map((value) => Math.max(-0.9, Math.min(0.9, value)));
+    expect(descriptors(clipped, { unit: "g" }).flatCrest).toBeGreaterThan(15);
+  });
+
+  it("of a sine are those of a sine", () => {
+    const wave = descriptors(tones(10000, 10000, [2, 10]), { unit: "mm/s" });
+    expectClose(wave.crestFactor, Math.SQRT2, 1e-9);
+    expectClose(wave.kurtosis, 1.5, 1e-9);
+    expect(Math.abs(wave.skewness)).toBeLessThan(1e-9);
+    expectClose(wave.average.value, 4 / Math.PI, 1e-5);
+  });
+});
+
 describe("a stream", () => {
   const options = { rate: 5120, unit: "g", band: [10, 1000], as: "mm/s rms" } as const;
 
