@@ -15,6 +15,7 @@ const floors: Record<string, number> = {
   severity: 4,
   protection: 5,
   verification: 5,
+  sentence: 6,
   report: 6,
   chart: 6,
   repl: 7,
@@ -24,9 +25,8 @@ const floors: Record<string, number> = {
 
 /** Packages that a folder may import; all others may import none. */
 const packages: Record<string, RegExp> = {
-  signal: /^fft\.js$/,
   chart: /^d3-(scale|shape)$/,
-  repl: /^(mathjs|node:.*)$/,
+  repl: /^mathjs(\/number)?$/,
   cli: /^(csv-parse|hyparquet|node:.*)$/,
 };
 

@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude, format } from "../amplitude/index";
-import type { Sentence } from "../repl/index";
+import type { Sentence } from "../sentence/index";
 
 /** The answers of a sentence, one a target. */
 export function answersOf({ reading, options }: Sentence, targets: readonly string[]): ConvertedAmplitude[] {

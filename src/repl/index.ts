@@ -5,6 +5,5 @@ export { type CalculatorFunction, functions, numberFunctions } from "./functions
 export { helpText } from "./help";
 export { type AmplitudeMath, registerAmplitudes } from "./register";
 export { isUnfinished, type Response, respond } from "./respond";
-export { parseSentence, type Sentence } from "./sentence";
 export { newSession, type Session } from "./session";
 export type { Report, Value } from "./value";

@@ -1,6 +1,6 @@
 import { shown, VeladisError } from "../core/index";
+import { joinedPeaks } from "../sentence/index";
 import { type Literal, literalsOf } from "./literals";
-import { joinedPeaks } from "./sentence";
 import { knownNames } from "./walk";
 
 /** A line of the calculator taken apart. */

@@ -1,6 +1,6 @@
 import { assumedText, equivalents, type FormatOptions, format, significant } from "../../amplitude/index";
 import { numeral, VeladisError } from "../../core/index";
-import { parseSentence, type Sentence } from "../../repl/index";
+import { parseSentence, type Sentence } from "../../sentence/index";
 import { answerObject, answersOf } from "../answer";
 import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";

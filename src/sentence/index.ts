@@ -1,0 +1,1 @@
+export { joinedPeaks, parseSentence, type Sentence } from "./sentence";
