@@ -3,4 +3,6 @@
  *
  * @module veladis/chart
  */
+
 export * from "../chart/index";
+export { VeladisError } from "../core/index";

@@ -3,7 +3,7 @@
  *
  * @module veladis/protection
  */
-export { cautions } from "../core/index";
+export { cautions, VeladisError } from "../core/index";
 export * from "../protection/index";
 export {
   type Sheet,

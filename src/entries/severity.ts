@@ -3,4 +3,5 @@
  *
  * @module veladis/severity
  */
+export { VeladisError } from "../core/index";
 export * from "../severity/index";

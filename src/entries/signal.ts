@@ -3,4 +3,5 @@
  *
  * @module veladis/signal
  */
+export { VeladisError } from "../core/index";
 export * from "../signal/index";

@@ -1,7 +1,7 @@
-import { shown, VeladisError } from "../core/index";
+import { frozen, shown, VeladisError } from "../core/index";
 
 /** What an expression may be at the most; a line beyond it is refused before anything is evaluated. */
-export const bounds = {
+export const bounds = /* @__PURE__ */ frozen({
   /** Characters of a line. */
   length: 500,
   /** Brackets within brackets. */
@@ -10,7 +10,7 @@ export const bounds = {
   nodes: 500,
   /** Variables of a session. */
   variables: 1000,
-} as const;
+} as const);
 
 /** Refuses a line that is too long or nested too deeply to be read. */
 export function checkBounds(line: string): void {

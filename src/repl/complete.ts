@@ -31,6 +31,15 @@ function candidates(before: string, { variables }: Session): readonly string[] {
  *
  * Units and detectors behind a number, units of frequency behind `at`, tables within quotes, and everywhere the names
  * of variables, functions and constants.
+ *
+ * @param line - the line as far as it is typed
+ * @returns the words that fit, and the part of the line that they stand for
+ * @example
+ * ```ts
+ * import { completions, newSession } from "veladis/mathjs";
+ *
+ * completions("3 mm/s r", newSession()); // => [["rms", "round(", "rss("], "r"]
+ * ```
  */
 export function completions(line: string, session: Session): [found: string[], word: string] {
   const word = /[^\s(,"[*+<>=]*$/.exec(line)?.[0] ?? "";

@@ -66,6 +66,16 @@ function overview(): string {
 /**
  * The help on a topic or a function, or the overview.
  *
+ * @param topic - a topic that the overview names, or a function; the overview if it is empty
+ * @example
+ * ```ts
+ * import { helpText } from "veladis/mathjs";
+ *
+ * helpText("rss");
+ * // => "rss(2.1 mm/s rms, 0.8 mm/s rms)\n  root of the sum of squares of RMS readings, also of different frequencies"
+ * helpText("rrs"); // throws unknown-option
+ * ```
+ *
  * @throws {@link VeladisError} `unknown-option` with the nearest topics
  */
 export function helpText(topic = ""): string {

@@ -8,9 +8,13 @@ type Typed = ((name: string, signatures: Record<string, (...args: never[]) => un
 
 /** What is needed of an instance of mathjs: one made by `create(all)`. */
 export interface AmplitudeMath {
+  /** Its maker of typed functions. */
   readonly typed: unknown;
+  /** Takes functions in. */
   import(object: object, options?: object): void;
+  /** Evaluates an expression. */
   evaluate(expression: string): unknown;
+  /** Takes a unit in. */
   createUnit(name: string, definition: never): unknown;
 }
 
