@@ -11,7 +11,10 @@ export function remembered<Answer>(make: (key: string) => Answer, limit = 4096):
       throw error;
     }
   };
+  let lastKey: string | undefined;
+  let last: Answer | undefined;
   return (key) => {
+    if (key === lastKey) return last as Answer;
     let found = known.get(key);
     if (found === undefined) {
       found = made(key);
@@ -19,6 +22,8 @@ export function remembered<Answer>(make: (key: string) => Answer, limit = 4096):
       known.set(key, found);
     }
     if (found instanceof VeladisError) throw found;
+    lastKey = key;
+    last = found.answer;
     return found.answer;
   };
 }

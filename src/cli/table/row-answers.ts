@@ -1,26 +1,41 @@
 import { readingType, significant } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import type { Scheme } from "../../severity/index";
-import { rowConverters } from "./row-converters";
+import { type RowConverters, rowConverters } from "./row-converters";
 import { type RowJudge, rowJudges } from "./row-judge";
 import { type RowFacts, rowReader } from "./row-reader";
 import { judges, type TableSettings } from "./settings";
 
-/** The cells that are added to a row. */
-export type Answer = number | string;
+/** What rows of one zone, judge and reading type have in common: the cells behind the converted ones. */
+export interface Tail {
+  readonly cells: readonly string[];
+  readonly zone: string | undefined;
+  /** How many rows it was given to since it was last counted. */
+  rows: number;
+}
 
-/** Answers rows of a table, and remembers what was found. */
+/** The cells that are added to a row: converted readings, and what is behind them. */
+export interface Answer {
+  readonly values: readonly (number | string)[];
+  readonly tail: Tail;
+}
+
+/** Counts of all rows answered so far. */
+export interface Tally {
+  /** How many rows are in each zone. */
+  readonly zones: ReadonlyMap<string, number>;
+  /** How many rows rest on limits from memory. */
+  readonly fromMemory: number;
+  /** All that was taken for granted in any row. */
+  readonly granted: readonly string[];
+}
+
+/** Answers rows of a table. */
 export interface RowAnswers {
-  /** The cells to add to a row. */
-  (cells: readonly string[]): readonly Answer[];
+  (cells: readonly string[]): Answer;
   /** Titles of the columns that are added. */
   readonly titles: readonly string[];
-  /** How many rows are in each zone, in the order in which they came. */
-  readonly zones: Map<string, number>;
-  /** How many rows rest on limits from memory. */
-  fromMemory(): number;
-  /** All that was taken for granted in any row. */
-  readonly granted: ReadonlySet<string>;
+  tally(): Tally;
 }
 
 function grantedText(name: string, crestFactor: number | undefined): string {
@@ -42,6 +57,42 @@ function titlesFor(header: readonly string[], settings: TableSettings): string[]
   });
 }
 
+/** What is compiled for rows that say the same but for the value. */
+interface Compiled extends Pick<RowConverters, "each"> {
+  readonly judge: RowJudge | undefined;
+  readonly granted: readonly string[];
+  readonly tails: Map<string | undefined, Tail>;
+}
+
+function same(a: Omit<RowFacts, "value">, b: Omit<RowFacts, "value">): boolean {
+  return a.type === b.type && a.machine === b.machine && a.hertz === b.hertz;
+}
+
+/** A tally to which the rows of what was compiled are added, each once. */
+function tallied(): Tally & { add(compiled: Compiled): void } {
+  const zones = new Map<string, number>();
+  const granted = new Set<string>();
+  let fromMemory = 0;
+  return {
+    zones,
+    get fromMemory() {
+      return fromMemory;
+    },
+    get granted() {
+      return [...granted];
+    },
+    add({ judge, granted: names, tails }) {
+      for (const tail of tails.values()) {
+        if (tail.rows === 0) continue;
+        for (const name of names) granted.add(name);
+        if (tail.zone !== undefined) zones.set(tail.zone, (zones.get(tail.zone) ?? 0) + tail.rows);
+        if (judge?.verified === false) fromMemory += tail.rows;
+        tail.rows = 0;
+      }
+    },
+  };
+}
+
 /**
  * Compiles what is added to the rows of a table with this header.
  *
@@ -54,42 +105,58 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
   const read = rowReader(header, settings);
   const conversionsFor = rowConverters(read, settings);
   const judgeFor = judges(settings) ? rowJudges(settings, scheme) : undefined;
-  const zones = new Map<string, number>();
-  const granted = new Set<string>();
-  let memory = 0;
-  const compiled = (facts: Omit<RowFacts, "value">) => {
-    const { each, assumed } = conversionsFor(facts);
-    const judge: RowJudge | undefined = judgeFor?.(facts);
+  const compile = ({ each, assumed }: RowConverters, judge: RowJudge | undefined): Compiled => {
     const names = [...new Set([...assumed, ...(judge?.assumed ?? [])])].map((name) => grantedText(name, crestFactor));
-    const all = [...names, ...(judge?.assumedFacts ?? [])];
-    const known = judge === undefined ? [] : [judge.by, judge.verified ? "read" : "MEMORY"];
-    return { each, judge, all, tail: [...known, all.join("; ")] };
+    const granted = [...names, ...(judge?.assumedFacts ?? [])];
+    return { each, judge, granted, tails: new Map() };
   };
-  let { type, hertz, machine } = read.fixed ?? { type: "", hertz: undefined, machine: "" };
-  let last = read.fixed === undefined ? undefined : compiled(read.fixed);
-  const answer = (cells: readonly string[]): readonly Answer[] => {
-    const facts = read(cells);
-    if (last === undefined || facts.type !== type || facts.machine !== machine || facts.hertz !== hertz) {
-      last = undefined;
-      const next = compiled(facts);
-      ({ type, hertz, machine } = facts);
+  const byJudge = new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();
+  const compiled = (facts: Omit<RowFacts, "value">): Compiled => {
+    const conversions = conversionsFor(facts);
+    const judge = judgeFor?.(facts);
+    const key = judge ?? conversions;
+    const known = byJudge.get(key) ?? new WeakMap<RowConverters, Compiled>();
+    const found = known.get(conversions) ?? compile(conversions, judge);
+    known.set(conversions, found);
+    byJudge.set(key, known);
+    return found;
+  };
+  const tailOf = ({ judge, granted, tails }: Compiled, zone: string | undefined): Tail => {
+    let tail = tails.get(zone);
+    if (tail === undefined) {
+      const judged = judge === undefined ? [] : [zone as string, judge.by, judge.verified ? "read" : "MEMORY"];
+      tail = { cells: [...judged, granted.join("; ")], zone, rows: 0 };
+      tails.set(zone, tail);
+    }
+    return tail;
+  };
+  const counted = tallied();
+  let facts = read.fixed;
+  let last = facts === undefined ? undefined : compiled(facts);
+  const answer = (cells: readonly string[]): Answer => {
+    const said = read(cells);
+    const { value, hertz } = said;
+    if (last === undefined || facts === undefined || !same(facts, said)) {
+      const next = compiled(said);
+      if (last !== undefined && last !== next) counted.add(last);
       last = next;
+      facts = said;
     }
-    const { each, judge, tail, all } = last;
-    const added: Answer[] = [];
+    const { each, judge } = last;
+    const values: (number | string)[] = [];
     for (const one of each) {
-      const value = one(facts.value, facts.hertz);
-      added.push(digits === undefined ? value : significant(value, digits));
+      const converted = one(value, hertz);
+      values.push(digits === undefined ? converted : significant(converted, digits));
     }
-    if (judge !== undefined) {
-      const zone = judge.zone(facts.value);
-      added.push(zone);
-      zones.set(zone, (zones.get(zone) ?? 0) + 1);
-      if (!judge.verified) memory++;
-    }
-    for (const one of all) granted.add(one);
-    for (const one of tail) added.push(one);
-    return added;
+    const tail = tailOf(last, judge?.zone(value));
+    tail.rows++;
+    return { values, tail };
   };
-  return Object.assign(answer, { titles, zones, granted, fromMemory: () => memory });
+  return Object.assign(answer, {
+    titles,
+    tally(): Tally {
+      if (last !== undefined) counted.add(last);
+      return counted;
+    },
+  });
 }

@@ -36,8 +36,7 @@ export function rowConverters(
   const make = (written: string, hertz: number | undefined): RowConverters => {
     const type = readingType(written);
     const sample = parseAmplitude(type.startsWith("dB") ? `0 ${type}` : `1 ${type}`);
-    // a row without its frequency is refused by itself, when it is converted
-    const options = told(freeFrequency ? (hertz ?? 1) : hertz);
+    const options = told(hertz);
     return {
       each: targets.map((target) =>
         freeFrequency
@@ -47,9 +46,14 @@ export function rowConverters(
       assumed: [...new Set(targets.flatMap((target) => convertAmplitude(sample, target, options).assumed))],
     };
   };
+  if (freeFrequency) {
+    // a row without its frequency is refused by itself, when it is converted
+    const found = remembered((type) => make(type, 1));
+    return ({ type }) => found(type);
+  }
   const found = remembered((key) => {
     const [type, hertz] = key.split("\n") as [string, string];
     return make(type, hertz === "" ? undefined : Number(hertz));
   });
-  return ({ type, hertz }) => found(freeFrequency ? `${type}\n1` : `${type}\n${hertz ?? ""}`);
+  return ({ type, hertz }) => found(`${type}\n${hertz ?? ""}`);
 }

@@ -3,7 +3,7 @@ import { numeral, positive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { columnIndex } from "../column-index";
 import { remembered } from "./remembered";
-import type { Mapped, TableSettings } from "./settings";
+import { judges, type Mapped, type TableSettings } from "./settings";
 
 /** What a row says. */
 export interface RowFacts {
@@ -22,9 +22,29 @@ type Reader<T> = (cells: Cells) => T;
 const plainNumber = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 const order = /^(\d+(?:\.\d+)?)\s*[x×]$/i;
 
-function numberIn(cell: string | undefined): number {
-  const value = plainNumber.test(cell as string) ? Number(cell) : Number.NaN;
-  return Number.isFinite(value) ? value : numeral(cell ?? "", "a reading");
+/** A short plain decimal, exactly: digits and power of ten are both whole numbers that 64 bits hold. */
+function shortNumber(cell: string): number {
+  const { length } = cell;
+  if (length === 0 || length > 15) return Number.NaN;
+  let digits = 0;
+  let point = -1;
+  for (let i = 0; i < length; i++) {
+    const code = cell.charCodeAt(i) - 48;
+    if (code >= 0 && code <= 9) digits = digits * 10 + code;
+    else if (code === -2 && point < 0) point = i;
+    else return Number.NaN;
+  }
+  if (point < 0) return digits;
+  return length === 1 ? Number.NaN : digits / (tens[length - point - 1] as number);
+}
+
+const tens = Array.from({ length: 16 }, (_, power) => 10 ** power);
+
+function numberIn(cell = ""): number {
+  const short = shortNumber(cell);
+  if (short >= 0) return short;
+  const value = plainNumber.test(cell) ? Number(cell) : Number.NaN;
+  return Number.isFinite(value) ? value : numeral(cell, "a reading");
 }
 
 /** Reads a text from a column, or gives the one that is the same for all rows. */
@@ -85,6 +105,7 @@ function atReader(header: Cells, settings: TableSettings, speed: Reader<number |
 
 function machineReader(header: Cells, settings: TableSettings, speed: Reader<number | undefined> | undefined) {
   const { machine, machineColumns } = settings;
+  if (!judges(settings)) return () => "";
   const words = machine.trim();
   const indices = machineColumns.map((column) => columnIndex(header, column));
   if (indices.length === 0 && speed === undefined) return () => words;
@@ -147,10 +168,9 @@ export function rowReader(header: Cells, settings: TableSettings): RowReader {
   const type = detector === undefined ? from : (cells: Cells) => `${from(cells)} ${detector(cells)}`;
   if (sameType && sameMachine && !freeFrequency) {
     const fixed = { type: type([]), hertz: at?.([]), machine: machine([]) };
-    return Object.assign((cells: Cells): RowFacts => ({ value: numberIn(cells[value]), ...fixed }), {
-      fixed,
-      freeFrequency,
-    });
+    const { type: own, hertz, machine: one } = fixed;
+    const read = (cells: Cells): RowFacts => ({ value: numberIn(cells[value]), type: own, hertz, machine: one });
+    return Object.assign(read, { fixed, freeFrequency });
   }
   const read = (cells: Cells): RowFacts => ({
     value: numberIn(cells[value]),

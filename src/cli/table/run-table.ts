@@ -107,6 +107,6 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
   }
   const more = outputs.refuse === undefined ? counts.refused - MOST_REASONS : 0;
   if (more > 0 && !json) io.err(`veladis: ${more} more refused; --refused <file> lists them all\n`);
-  io.err(summaryText(settings, counts, answers as unknown as RowAnswers, outputs.refusedPath));
+  io.err(summaryText(settings, counts, (answers as unknown as RowAnswers).tally(), outputs.refusedPath));
   return counts.refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
 }

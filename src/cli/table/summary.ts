@@ -1,7 +1,7 @@
 import { cautions } from "../../core/index";
 import { labelled } from "../labelled";
 import { grouped } from "./progress";
-import type { RowAnswers } from "./row-answers";
+import type { Tally } from "./row-answers";
 import { judges, type TableSettings } from "./settings";
 
 /** How many rows there were, and how many of them were refused. */
@@ -14,14 +14,13 @@ export interface Counts {
 export function summaryText(
   settings: TableSettings,
   { rows, refused }: Counts,
-  { zones, granted, fromMemory }: RowAnswers,
+  { zones, granted, fromMemory }: Tally,
   refusedPath: string | undefined,
 ): string {
   const written = rows - refused;
-  const memory = fromMemory();
   if (settings.json) {
-    const counts = { rows, written, refused, zones: Object.fromEntries(zones), fromMemory: memory };
-    return `${JSON.stringify({ summary: { ...counts, takenForGranted: [...granted] } })}\n`;
+    const counts = { rows, written, refused, zones: Object.fromEntries(zones), fromMemory };
+    return `${JSON.stringify({ summary: { ...counts, takenForGranted: granted } })}\n`;
   }
   const to = settings.out === undefined ? "" : ` to ${settings.out}`;
   const refusedTo = refused > 0 && refusedPath !== undefined ? ` to ${refusedPath}` : "";
@@ -29,10 +28,12 @@ export function summaryText(
   return [
     `${grouped(rows)} rows: ${grouped(written)} written${to}, ${grouped(refused)} refused${refusedTo}\n`,
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
-    labelled("granted", granted.size > 0 ? [[...granted].join("; ")] : []),
+    labelled("granted", granted.length > 0 ? [granted.join("; ")] : []),
     labelled(
       "MEMORY",
-      memory > 0 ? [`${grouped(memory)} rows judged by limits from memory: check them against the standard`] : [],
+      fromMemory > 0
+        ? [`${grouped(fromMemory)} rows judged by limits from memory: check them against the standard`]
+        : [],
     ),
     labelled("caution", judges(settings) ? cautions.slice(0, 1) : []),
   ].join("");

@@ -7,7 +7,7 @@ import { shown, VeladisError } from "../../core/index";
 export interface WholeFile {
   /** Where it will stand. */
   readonly path: string;
-  /** Appends bytes, given as a text of one character a byte. */
+  /** Appends bytes, given as a text of one character a byte; resolves when the portion before is written. */
   write(bytes: string): Promise<void>;
   /** Moves it to its place. */
   commit(): Promise<void>;
@@ -64,6 +64,7 @@ export async function wholeFile(path: string, replace: boolean): Promise<WholeFi
   const handle: FileHandle = await open(beside, "w").catch((error: NodeJS.ErrnoException) =>
     refuse("a folder that can be written to", `${shown(dirname(place))}: ${error.code}`),
   );
+  let pending: Promise<void> = Promise.resolve();
   const interrupted = (signal: NodeJS.Signals): void => {
     unlinkSync(beside);
     process.kill(process.pid, signal);
@@ -75,15 +76,21 @@ export async function wholeFile(path: string, replace: boolean): Promise<WholeFi
   };
   return {
     path: place,
-    async write(bytes) {
-      await handle.writeFile(Buffer.from(bytes, "latin1"));
+    write(bytes) {
+      // the next portion is read while this one is written
+      const before = pending;
+      pending = before.then(() => handle.writeFile(Buffer.from(bytes, "latin1")));
+      pending.catch(() => undefined);
+      return before;
     },
     async commit() {
+      await pending;
       await handle.sync();
       await settle();
       await rename(beside, place);
     },
     async discard() {
+      await pending.catch(() => undefined);
       await settle().catch(() => undefined);
       await rm(beside, { force: true });
     },
