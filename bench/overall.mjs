@@ -55,11 +55,11 @@ const single = Float32Array.from(chunk);
 const stream = overallStream({ ...settings, band: [10, 1000] });
 const streamed = bestOf(
   {
-    "64-bit chunks of 65536": [100 * chunk.length, () => repeat(100, () => stream.push(chunk))],
-    "32-bit chunks of 65536": [100 * chunk.length, () => repeat(100, () => stream.push(single))],
-    "64-bit chunks of 1000": [6500 * 1000, () => repeat(100, () => pieces(1000))],
+    "64-bit chunks of 65536": [10 * chunk.length, () => repeat(10, () => stream.push(chunk))],
+    "32-bit chunks of 65536": [10 * chunk.length, () => repeat(10, () => stream.push(single))],
+    "64-bit chunks of 1000": [650 * 1000, () => repeat(10, () => pieces(1000))],
   },
-  8,
+  60,
 );
 for (const [name, each] of Object.entries(streamed)) report(`stream, ${name}`, 1000 / each, 25, "M samples/s", true);
 

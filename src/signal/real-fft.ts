@@ -54,6 +54,29 @@ function oddFft(length: number, fft: Fft): RealFft {
 /** From this many bins on, putting all of them in order first is faster than fetching each. */
 const MANY = 1 << 14;
 
+/** All bins from those of the neighbours taken as one number, in order; bin k and its counterpart at once. */
+function allBins(z: Float64Array, roots: Float64Array): Float64Array {
+  const end = z.length;
+  const bins = new Float64Array(end + 2);
+  bins[0] = (z[0] as number) + (z[1] as number);
+  bins[end] = (z[0] as number) - (z[1] as number);
+  for (let low = 2, high = end - 2; low <= high; low += 2, high -= 2) {
+    const evenR = 0.5 * ((z[low] as number) + (z[high] as number));
+    const evenI = 0.5 * ((z[low + 1] as number) - (z[high + 1] as number));
+    const oddR = 0.5 * ((z[low + 1] as number) + (z[high + 1] as number));
+    const oddI = 0.5 * ((z[high] as number) - (z[low] as number));
+    const wr = roots[low] as number;
+    const wi = roots[low + 1] as number;
+    const turnedR = oddR * wr - oddI * wi;
+    const turnedI = oddR * wi + oddI * wr;
+    bins[high] = evenR - turnedR;
+    bins[high + 1] = turnedI - evenI;
+    bins[low] = evenR + turnedR;
+    bins[low + 1] = evenI + turnedI;
+  }
+  return bins;
+}
+
 /** An even length: neighbours as the two parts of one complex number, half the work. */
 function evenFft(length: number, fft: Fft): RealFft {
   const half = length / 2;
@@ -66,23 +89,22 @@ function evenFft(length: number, fft: Fft): RealFft {
       return samples;
     },
     bins: (x, first, last) => {
-      const sorted = last - first > Math.max(MANY, half / 6);
-      const z = sorted ? inOrder(fft, x) : x;
+      if (last - first > Math.max(MANY, half / 6)) {
+        return allBins(inOrder(fft, x), roots).subarray(2 * first, 2 * last + 2);
+      }
       const { places } = fft;
       const bins = new Float64Array(2 * (last - first + 1));
       for (let k = first, at = 0; k <= last; k++, at += 2) {
-        const lowBin = k === half ? 0 : k;
-        const highBin = k === 0 ? 0 : half - k;
-        const low = (sorted ? lowBin : (places[lowBin] as number)) << 1;
-        const high = (sorted ? highBin : (places[highBin] as number)) << 1;
-        const evenR = 0.5 * ((z[low] as number) + (z[high] as number));
-        const evenI = 0.5 * ((z[low + 1] as number) - (z[high + 1] as number));
-        const oddR = 0.5 * ((z[low + 1] as number) + (z[high + 1] as number));
-        const oddI = 0.5 * ((z[high] as number) - (z[low] as number));
+        const low = (places[k === half ? 0 : k] as number) << 1;
+        const high = (places[k === 0 ? 0 : half - k] as number) << 1;
+        const evenR = 0.5 * ((x[low] as number) + (x[high] as number));
+        const evenI = 0.5 * ((x[low + 1] as number) - (x[high + 1] as number));
+        const oddR = 0.5 * ((x[low + 1] as number) + (x[high + 1] as number));
+        const oddI = 0.5 * ((x[high] as number) - (x[low] as number));
         const wr = roots[k << 1] as number;
         const wi = roots[(k << 1) + 1] as number;
-        bins[at] = evenR + oddR * wr - oddI * wi;
-        bins[at + 1] = evenI + oddR * wi + oddI * wr;
+        bins[at] = evenR + (oddR * wr - oddI * wi);
+        bins[at + 1] = evenI + (oddR * wi + oddI * wr);
       }
       return bins;
     },
