@@ -21,3 +21,21 @@ if (navigation) {
 // The home page has the project's name as its own title and again as that of the README: one is enough.
 const titles = [...document.querySelectorAll("h1")];
 if (titles[1] && titles[0].textContent.trim() === titles[1].textContent.trim()) titles[0].parentElement.remove();
+
+// The converter stands on the home page, below its first paragraph.
+const { base = "./" } = document.documentElement.dataset;
+const isHome = base === "./" && /(^|\/)(index\.html)?$/.test(location.pathname);
+const introduction = isHome && document.querySelector(".col-content .tsd-typography p");
+if (introduction) {
+  const place = document.createElement("section");
+  place.dataset.live = "converter";
+  place.setAttribute("aria-label", "Converter");
+  introduction.after(place);
+}
+
+// The library comes only to pages that use it. A plain script, since a page opened from a file may not load modules.
+if (document.querySelector("[data-live]")) {
+  const script = document.createElement("script");
+  script.src = `${base}assets/live.js`;
+  document.body.append(script);
+}

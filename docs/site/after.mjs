@@ -1,0 +1,77 @@
+/** What is done to the pages that typedoc wrote: charts put in place of pictures, and what readers need not load left out. */
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+
+/**
+ * The charts themselves in the place of their pictures, wide ones and narrow ones for a telephone: so they take the
+ * colours of the page, and a screen reader finds their words.
+ */
+function withCharts(html, generated) {
+  return html.replace(/<img src="[^"]*?([\w-]+)\.svg"[^>]*>/g, (picture, chart) => {
+    const [wide, narrow] = [`${chart}.svg`, `${chart}-narrow.svg`].map((file) => join(generated, file));
+    if (!existsSync(narrow)) return picture;
+    const read = (file) => readFileSync(file, "utf8");
+    return `<span class="chart-wide">${read(wide)}</span><span class="chart-narrow">${read(narrow)}</span>`;
+  });
+}
+
+/** One member of a union of texts as typedoc writes it, whose text fits a pattern. */
+const member = (text) =>
+  `(?:<span class="tsd-signature-symbol">\\|</span>\\s*)?<span class="tsd-signature-type">&quot;${text}&quot;</span>(?:<br/>|\\s|&nbsp;)*(?:<span class="tsd-signature-symbol">\\|</span>\\s*)?`;
+
+/** Unions of dozens of texts, and the name that says the same. */
+const unions = [
+  [new RegExp(`(?:${member("[^& ]{1,7} (?:pk|pp|rms|avg)")}){20,}`, "g"), "veladis.AmplitudeType"],
+  [new RegExp(`(?:${member("[^& -]{1,8}")}){25,}`, "g"), "veladis.UnitSpelling"],
+  [new RegExp(`(?:${member("[a-z]+-[a-zA-Z\\d.-]+")}){25,}`, "g"), "veladis_severity.SchemeId"],
+];
+
+/** Long unions by their names. */
+function named(html) {
+  const base = /data-base="([^"]*)"/.exec(html)?.[1] ?? "./";
+  return unions.reduce((text, [union, name]) => {
+    const link = `<a href="${base}types/${name}.html" class="tsd-signature-type tsd-kind-type-alias">${name.split(".")[1]}</a>`;
+    return text.replace(union, link);
+  }, html);
+}
+
+/** Signs of a signature without a wrapping of their own, and a constant without its members told a second time. */
+function shorter(html) {
+  const plain = html
+    .replace(/<meta (?:http-equiv="x-ua-compatible"|name="description")[^>]*>/g, "")
+    .replace(/<span class="tsd-signature-symbol">([^<]*)<\/span>/g, "$1");
+  if (!plain.includes("<h1>Variable ")) return plain;
+  const from = plain.indexOf('<div class="tsd-type-declaration">');
+  const until = plain.indexOf('</div>\n<div class="col-sidebar">');
+  return from < 0 || until < from ? plain : plain.slice(0, from) + plain.slice(until);
+}
+
+/** Permalinks without a drawing each (the style sheet gives them a sign), and no drawings before the names within a page. */
+function plainer(html) {
+  const [content, side = ""] = html.split(/(?=<div class="col-sidebar">)/);
+  const marked = content.replace(
+    /<a href="(#[^"]*)" aria-label="Permalink" class="tsd-anchor-icon"><svg.*?<\/svg><\/a>/g,
+    '<a href="$1" aria-label="Permalink" class="tsd-anchor-icon"></a>',
+  );
+  return marked + side.replace(/<svg class="tsd-kind-icon".*?<\/svg>/g, "");
+}
+
+/** An interface without its index and its members in one block: "On this page" names them, and below each is told. */
+function withoutSummary(html) {
+  return html
+    .replace(/<section class="tsd-panel-group tsd-index-group">.*?<\/details><\/section><\/section>/s, "")
+    .replace(/<div class="tsd-signature"><span class="tsd-signature-keyword">interface<\/span>.*?<\/div>/s, "");
+}
+
+/** Mends every page of a site. */
+export function mendPages(site, generated) {
+  for (const name of readdirSync(site, { recursive: true })) {
+    if (!name.endsWith(".html")) continue;
+    const path = join(site, name);
+    const before = readFileSync(path, "utf8");
+    const charted = name.startsWith("documents") ? withCharts(before, generated) : shorter(named(before));
+    const after = plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted);
+    if (after !== before) writeFileSync(path, after);
+  }
+  rmSync(join(site, "media"), { recursive: true, force: true });
+}

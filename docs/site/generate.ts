@@ -1,0 +1,12 @@
+/** What is generated for the site, by file name: pages from the catalogues, and charts. */
+import { bibliography } from "./pages/bibliography";
+import { catalogues } from "./pages/catalogues";
+import { chartFiles } from "./pages/chart-files";
+import { schemePages } from "./pages/schemes";
+
+export const files: Readonly<Record<string, string>> = {
+  ...catalogues(),
+  ...schemePages(),
+  ...bibliography(),
+  ...chartFiles(),
+};

@@ -1,0 +1,124 @@
+/** Elements, fields and answers of the live pages; texts are always set as texts. */
+
+let count = 0;
+
+/** An element with properties and children. */
+export function element(name, properties = {}, ...children) {
+  const made = document.createElement(name);
+  for (const [key, value] of Object.entries(properties)) {
+    if (key in made && key !== "list") made[key] = value;
+    else made.setAttribute(key, value);
+  }
+  made.append(...children);
+  return made;
+}
+
+/** A field with its label above it. */
+function labelled(words, control) {
+  control.id = `live-${++count}`;
+  return element("div", { className: "live-field" }, element("label", { htmlFor: control.id }, words), control);
+}
+
+/** A field for text; `change` runs at every keystroke. */
+export function textField(words, value, change, properties = {}) {
+  const control = element("input", { type: "text", value, autocomplete: "off", spellcheck: false, ...properties });
+  control.addEventListener("input", () => change());
+  return { row: labelled(words, control), read: () => control.value.trim(), control };
+}
+
+/** A choice among texts, or pairs of value and text. */
+export function choiceField(words, options, value, change) {
+  const pairs = options.map((one) => (Array.isArray(one) ? one : [one, one]));
+  const control = element("select", {}, ...pairs.map(([of, text]) => element("option", { value: of }, text)));
+  control.value = value;
+  control.addEventListener("change", () => change());
+  return { row: labelled(words, control), read: () => control.value, control };
+}
+
+/** A slider over decades: its place is the logarithm of its value. */
+export function decadeSlider(words, low, high, value, textOf, change) {
+  const control = element("input", { type: "range", min: Math.log10(low), max: Math.log10(high), step: 0.005 });
+  control.value = Math.log10(value);
+  const read = () => 10 ** Number(control.value);
+  const show = () => control.setAttribute("aria-valuetext", textOf(read()));
+  const set = (to) => {
+    control.value = Math.log10(to);
+    show();
+  };
+  control.addEventListener("input", () => {
+    show();
+    change();
+  });
+  show();
+  return { row: labelled(words, control), read, set, control };
+}
+
+/** A table with a heading row; the first cell of each row is its heading. */
+export function table(heads, rows) {
+  const cell = (name, scope) => (content) => element(name, scope ? { scope } : {}, content);
+  return element(
+    "div",
+    { className: "live-scroll", tabIndex: 0, role: "group", "aria-label": heads.filter(Boolean).join(", ") },
+    element(
+      "table",
+      {},
+      element("thead", {}, element("tr", {}, ...heads.map(cell("th", "col")))),
+      element(
+        "tbody",
+        {},
+        ...rows.map(([first, ...rest]) => element("tr", {}, cell("th", "row")(first), ...rest.map(cell("td")))),
+      ),
+    ),
+  );
+}
+
+/** A place for an answer, read out when it changes. */
+export function answer(name) {
+  return element("div", { className: "live-answer", role: "status", "data-answer": name });
+}
+
+/** A place for a chart, which is drawn anew when the place gets another width. */
+export function chartPlace() {
+  const place = element("div", { className: "live-chart" });
+  let draw = () => "";
+  let width = 0;
+  const paint = () => {
+    place.innerHTML = draw(Math.max(280, Math.min(Math.floor(place.clientWidth), 760)));
+  };
+  new ResizeObserver(() => {
+    if (Math.abs(place.clientWidth - width) < 2) return;
+    width = place.clientWidth;
+    paint();
+  }).observe(place);
+  return {
+    place,
+    show: (next) => {
+      draw = next;
+      paint();
+    },
+  };
+}
+
+/** Runs what fills an answer; what the library refuses is shown in its place. */
+export function answering(place, fill) {
+  try {
+    place.replaceChildren(...fill());
+    place.classList.remove("live-refused");
+  } catch (error) {
+    if (error?.name !== "VeladisError") throw error;
+    const { expected, received, didYouMean, allowed } = error;
+    const hint = didYouMean
+      ? `Did you mean ${didYouMean.join(" or ")}?`
+      : allowed
+        ? `Allowed: ${allowed.join(", ")}.`
+        : "";
+    place.classList.add("live-refused");
+    place.replaceChildren(
+      element("p", {}, element("strong", {}, "Expected: "), expected),
+      element("p", {}, element("strong", {}, "Received: "), received),
+      ...(hint ? [element("p", {}, hint)] : []),
+    );
+    return false;
+  }
+  return true;
+}

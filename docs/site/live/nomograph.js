@@ -1,0 +1,94 @@
+import { nomograph as draw } from "../../../src/entries/chart";
+import { classify } from "../../../src/entries/severity";
+import { convertAmplitude, format, parseAmplitude, significant } from "../../../src/index";
+import { answer, answering, chartPlace, choiceField, decadeSlider, element } from "./dom.js";
+
+const FREQUENCY = [1, 2000];
+const VELOCITY = [0.1, 100];
+
+const classes = ["group 1 rigid", "group 1 flexible", "group 2 rigid", "group 2 flexible"];
+
+/** The nomograph with one reading, moved by sliders or by the pointer. */
+export function nomograph(place) {
+  const chart = chartPlace();
+  const result = answer("nomograph");
+  const reading = () => ({
+    ...parseAmplitude(`1 mm/s ${detector.read()}`),
+    value: velocity.read(),
+    hertz: frequency.read(),
+  });
+  const update = () => {
+    const one = reading();
+    const machine = group.read();
+    const severity = machine === "none" ? undefined : { scheme: "iso-10816-3-2009", machine };
+    answering(result, () => {
+      const [v, d, a] = [
+        ["mm/s", "in/s"],
+        ["um", "mil"],
+        ["m/s2", "g"],
+      ].map((units) => units.map((unit) => format(convertAmplitude(one, `${unit} ${one.detector}`))).join(" = "));
+      const judged = severity && classify(one, severity);
+      return [
+        element(
+          "p",
+          { className: "live-result" },
+          `${significant(one.hertz)} Hz, ${significant(one.hertz * 60)} r/min: ${v}`,
+        ),
+        element("p", {}, `${d}; ${a}.`),
+        ...(judged
+          ? [
+              element(
+                "p",
+                {},
+                `ISO 10816-3:2009, ${machine}: zone ${judged.zone}, ${judged.word}.` +
+                  (judged.verified ? "" : " Limits from memory: check them against the standard."),
+              ),
+            ]
+          : []),
+      ];
+    });
+    chart.show((width) =>
+      draw({
+        width,
+        units: units.read(),
+        detector: detector.read(),
+        frequency: FREQUENCY,
+        velocity: VELOCITY,
+        title: "One sine on all scales",
+        readings: [{ reading: one, label: "" }],
+        ...(severity && { severity }),
+      }),
+    );
+  };
+  const velocity = decadeSlider("Velocity", ...VELOCITY, 4, (v) => `${significant(v)} mm/s`, update);
+  const frequency = decadeSlider("Frequency", ...FREQUENCY, 24.75, (f) => `${significant(f)} Hz`, update);
+  const detector = choiceField("Detector", ["rms", "pk", "pp"], "rms", update);
+  const units = choiceField(
+    "Diagonals",
+    [
+      ["metric", "um and m/s2"],
+      ["imperial", "mil and g"],
+    ],
+    "metric",
+    update,
+  );
+  const group = choiceField("Zones of ISO 10816-3:2009", [["none", "none"], ...classes], "group 2 rigid", update);
+  const move = ({ clientX, clientY, buttons, type }) => {
+    const svg = chart.place.querySelector("svg");
+    if (!svg || (type === "pointermove" && buttons !== 1)) return;
+    const frame = svg.querySelector("path.axis").getBoundingClientRect();
+    const [x, y] = [(clientX - frame.left) / frame.width, 1 - (clientY - frame.top) / frame.height];
+    if (x < 0 || x > 1 || y < 0 || y > 1) return;
+    frequency.set(FREQUENCY[0] * (FREQUENCY[1] / FREQUENCY[0]) ** x);
+    velocity.set(VELOCITY[0] * (VELOCITY[1] / VELOCITY[0]) ** y);
+    update();
+  };
+  chart.place.addEventListener("pointerdown", move);
+  chart.place.addEventListener("pointermove", move);
+  place.append(
+    element("div", { className: "live-form" }, velocity.row, frequency.row, detector.row, units.row, group.row),
+    result,
+    chart.place,
+  );
+  update();
+}

@@ -1,0 +1,79 @@
+import { tripTimeline } from "../../../src/entries/chart";
+import { coils, contacts, TripLogic, timerResets, tripEvents } from "../../../src/entries/protection";
+import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
+import { numberList } from "./number-list.js";
+
+/** Histories of an invented induced-draught fan, one level a second, in mm/s RMS. */
+const histories = {
+  "gust, then a rise":
+    "3.1 3.2 3.0 3.3 8.2 8.9 4.1 3.2 3.1 3.4 3.3 4.6 6.2 7.4 8.3 9.1 9.6 9.4 8.8 7.0 5.2 3.9 3.6 3.5",
+  "hovering at the threshold": "6.8 7.0 7.2 7.0 7.3 6.9 7.2 7.3 7.2 7.4 7.0 7.3 7.2 7.3 7.4 6.9 6.6 6.4",
+  "run-up through a resonance": "0.4 1.1 2.5 5.8 11.2 9.4 5.1 3.3 2.6 2.4 2.3 2.4 2.3 2.4 2.3",
+};
+
+/** The trip of one channel, played over a history of levels. */
+export function trip(place) {
+  const chart = chartPlace();
+  const result = answer("trip");
+  const update = () => {
+    chart.show(() => "");
+    answering(result, () => {
+      const settings = {
+        threshold: threshold.read(),
+        hysteresis: hysteresis.read(),
+        onDelay: numberList(delay.read())[0],
+        timerResets: starts.read(),
+        sensorFault: "alarm",
+        latching: latching.read() === "yes",
+        contact: contact.read(),
+        coil: coil.read(),
+      };
+      const list = numberList(levels.read());
+      const commands = reset.read() === "" ? [] : [{ at: numberList(reset.read())[0], do: "reset" }];
+      const events = new TripLogic(settings).run(list, 1, { excursions: true, commands });
+      chart.show((width) => tripTimeline({ width, settings, levels: list, dt: 1, commands }));
+      const tripped = events.find(({ event }) => event === "trip");
+      return [
+        element("p", { className: "live-result" }, tripped ? `Trips at ${tripped.time} s.` : "Does not trip."),
+        ...(events.length > 0
+          ? [
+              table(
+                ["time in s", "event", "meaning"],
+                events.map(({ time, event, reason }) => [
+                  String(Number(time.toFixed(6))),
+                  event,
+                  reason ?? tripEvents[event],
+                ]),
+              ),
+            ]
+          : []),
+      ];
+    });
+  };
+  const threshold = textField("Threshold, with unit and detector", "7.1 mm/s rms", update);
+  const hysteresis = textField("Hysteresis", "5 %", update);
+  const delay = textField("On-delay in s", "3", update, { inputMode: "decimal" });
+  const starts = choiceField("The delay starts over", [...timerResets], timerResets[0], update);
+  const latching = choiceField("Latching", ["yes", "no"], "yes", update);
+  const contact = choiceField("Contact", [...contacts], contacts[0], update);
+  const coil = choiceField("Coil", [...coils], coils[0], update);
+  const reset = textField("Reset by hand at, in s (may be left empty)", "22", update, { inputMode: "decimal" });
+  const names = Object.keys(histories);
+  const example = choiceField("Example history", names, names[0], () => {
+    levels.control.value = histories[example.read()];
+    reset.control.value = "";
+    update();
+  });
+  const levels = textField("Levels, one a second", histories[names[0]], update);
+  levels.row.classList.add("live-wide");
+  place.append(
+    element(
+      "div",
+      { className: "live-form" },
+      ...[threshold, hysteresis, delay, starts, latching, contact, coil, reset, example, levels].map(({ row }) => row),
+    ),
+    result,
+    chart.place,
+  );
+  update();
+}

@@ -1,0 +1,50 @@
+import type { Source } from "../../../src/index";
+
+/** A text as it may stand in a cell of a table. */
+export function cell(text: string): string {
+  return text.replace(/\|/g, "\\|").replace(/</g, "&lt;").replace(/\n/g, " ");
+}
+
+/** A table in Markdown; numbers are set to the right. */
+export function table(
+  heads: readonly string[],
+  rows: readonly (readonly string[])[],
+  right: readonly number[] = [],
+): string {
+  const line = (cells: readonly string[]): string => `| ${cells.map(cell).join(" | ")} |`;
+  const rule = `| ${heads.map((_, i) => (right.includes(i) ? "---:" : "---")).join(" | ")} |`;
+  return [line(heads), rule, ...rows.map(line)].join("\n");
+}
+
+/** Several spellings, each as code. */
+export function codes(spellings: readonly string[]): string {
+  return spellings.map((one) => `\`${one}\``).join(", ");
+}
+
+/** A page with its title; `more` are further lines of its head. */
+export function page(title: string, body: readonly string[], more: readonly string[] = []): string {
+  return [
+    `---\ntitle: ${JSON.stringify(title)}\ncategory: Reference${more.map((one) => `\n${one}`).join("")}\n---`,
+    `# ${title}`,
+    ...body,
+  ]
+    .join("\n\n")
+    .concat("\n");
+}
+
+/** How a value is known, in one word. */
+export function known({ provenance }: Source): string {
+  return provenance === "published" ? "read" : "memory";
+}
+
+/** A source in words, with the page it was read on. */
+export function sourceText({ title, where, note, page: url }: Source): string {
+  const name = url === undefined ? title : `[${title}](${url})`;
+  return [name, where, note].filter(Boolean).join("; ");
+}
+
+export const KNOWN =
+  "Known by: **read** means read in print, in the source named or in a document that quotes it; **memory** means that " +
+  "nobody has checked the value against a printed copy. Check those before relying on them.";
+
+export const MADE = "This page is generated from the library's own tables whenever the site is built.";

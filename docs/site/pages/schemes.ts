@@ -1,0 +1,129 @@
+import {
+  builtInSchemes,
+  type Condition,
+  type Criterion,
+  conditionText,
+  countLimits,
+  type LimitValue,
+  type MachineClass,
+  type Scheme,
+} from "../../../src/entries/severity";
+import { cell, KNOWN, known, MADE, page, sourceText, table } from "./markdown";
+
+const isEmpty = (condition: Condition | undefined): boolean =>
+  condition === undefined || Object.keys(condition).length === 0;
+
+function limitText(limit: LimitValue): string {
+  if (limit === null) return "none";
+  if (typeof limit === "number") return String(limit);
+  const most = limit.atMost === undefined ? "" : `, at most ${limit.atMost}`;
+  return `${Number(Math.sqrt(limit.rootOf).toPrecision(6))}/root n${most}`;
+}
+
+function classText({ named, by, when, within }: MachineClass): string {
+  const parts = [
+    isEmpty(named) ? "" : conditionText(named as Condition),
+    isEmpty(by) ? "" : `${isEmpty(named) ? "" : "or "}${conditionText(by as Condition)}`,
+    isEmpty(when) ? "" : conditionText(when as Condition),
+    isEmpty(within) ? "" : `within ${conditionText(within as Condition)}`,
+  ].filter(Boolean);
+  return parts.length === 0 ? "every machine it is for" : parts.join(", ");
+}
+
+function limitRows(one: MachineClass, criterion: Criterion): string[][] {
+  return Object.entries(criterion.limits as Record<string, LimitValue>)
+    .filter(([, limit]) => limit !== undefined && limit !== null)
+    .map(([name, limit]) => {
+      const source =
+        (criterion.limitSources as Record<string, Criterion["source"]> | undefined)?.[name] ?? criterion.source;
+      const only = isEmpty(criterion.when) ? "" : `, only ${conditionText(criterion.when as Condition)}`;
+      return [classText(one) + only, name, `${limitText(limit)} ${criterion.as}`, known(source)];
+    });
+}
+
+const bandText = (band: Scheme["band"]): string => (band === null ? "not given" : `${band[0]} to ${band[1]} Hz`);
+
+function sourcesOf(scheme: Scheme): string[] {
+  const all = scheme.classes.flatMap(({ criteria }) =>
+    criteria.flatMap(({ source, limitSources, ceilings }) => [
+      source,
+      ...Object.values(limitSources ?? {}),
+      ...(ceilings ? [ceilings.source] : []),
+    ]),
+  );
+  return [...new Set(all.filter((one) => one !== undefined).map((one) => `- ${known(one)}: ${sourceText(one)}`))];
+}
+
+function schemePage(scheme: Scheme): string {
+  const {
+    id,
+    standard,
+    edition,
+    title,
+    status,
+    statusNote,
+    replacedBy,
+    scope,
+    measuredOn,
+    band,
+    slowBand,
+    exclusions = [],
+    notes = [],
+    classes,
+    kind,
+    grades,
+  } = scheme;
+  const rows = classes.flatMap((one) => one.criteria.flatMap((criterion) => limitRows(one, criterion)));
+  return page(id, [
+    `**${standard} (${edition})**: ${cell(title)}. ${MADE}`,
+    table(
+      ["", ""],
+      [
+        ["id", `\`${id}\``],
+        ["kind", `${kind}${grades ? `: ${grades.join(", ")}` : ""}`],
+        ["status", `${status}${replacedBy ? `, replaced by ${replacedBy}` : ""}; ${statusNote}`],
+        ["scope", scope],
+        ["measured on", measuredOn],
+        ["band", `${bandText(band)}${slowBand ? `; ${bandText(slowBand.band)} below ${slowBand.below} r/min` : ""}`],
+      ],
+    ),
+    KNOWN,
+    `## Limits\n\n${table(["machines", "limit", "as printed", "known by"], rows)}`,
+    ...(exclusions.length > 0
+      ? [`## Left to other tables\n\n${exclusions.map(({ reason }) => `- ${reason}`).join("\n")}`]
+      : []),
+    ...(notes.length > 0 ? [`## Notes\n\n${notes.map((note) => `- ${note}`).join("\n")}`] : []),
+    `## Sources\n\n${sourcesOf(scheme).join("\n")}`,
+    "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
+  ]);
+}
+
+/** A page a table of limits, and one that lists them. */
+export function schemePages(): Record<string, string> {
+  const schemes: readonly Scheme[] = builtInSchemes;
+  const file = (scheme: Scheme): string => `scheme-${scheme.id.toLowerCase()}.md`;
+  const { schemes: counts } = countLimits();
+  const rows = schemes.map((scheme) => {
+    const count = counts.find((one) => one.scheme === scheme);
+    return [
+      `[\`${scheme.id}\`](./${file(scheme)})`,
+      `${scheme.standard} (${scheme.edition})`,
+      scheme.kind,
+      scheme.status,
+      String(count?.published ?? ""),
+      String(count?.memory ?? ""),
+    ];
+  });
+  return {
+    "schemes.md": page(
+      "Tables of severity limits",
+      [
+        `${MADE} How the numbers are known is told in [where the limits come from](../guides/severity-sources.md).`,
+        KNOWN,
+        table(["id", "standard", "kind", "status", "read", "memory"], rows, [4, 5]),
+      ],
+      ["children:", ...schemes.map((scheme) => `  - ./${file(scheme)}`)],
+    ),
+    ...Object.fromEntries(schemes.map((scheme) => [file(scheme), schemePage(scheme)])),
+  };
+}
