@@ -1,10 +1,10 @@
 // Levels a second that TripLogic.run takes, on histories of different kinds.
-import { performance } from "node:perf_hooks";
+import { bestOf, finish, report } from "./measure.mjs";
 
 const { TripLogic } = await import(process.argv[2] ?? "../dist/protection.js");
 
 const COUNT = 1e7;
-const WANTED = 150e6;
+const WANTED = 150;
 const dt = 0.001;
 const settings = {
   threshold: "0.51 in/s pk",
@@ -17,47 +17,56 @@ const settings = {
   coil: "normally energised",
 };
 
-/** Small repeatable random numbers from 0 to 1. */
-function* random(seed) {
-  for (let x = seed; ; ) {
-    x = (Math.imul(x, 1664525) + 1013904223) >>> 0;
-    yield x / 2 ** 32;
-  }
-}
-
+/** Ten million levels by a formula of the index and a repeatable random number from 0 to 1. */
 function history(levelAt) {
-  const chance = random(7);
-  return Float64Array.from({ length: COUNT }, (_, i) => levelAt(i, chance.next().value));
+  let state = 7;
+  return Float64Array.from({ length: COUNT }, (_, i) => {
+    state = (Math.imul(1664525, state) + 1013904223) >>> 0;
+    return levelAt(i, state / 2 ** 32);
+  });
 }
 
-const histories = {
-  "quiet, far below the threshold": { levels: history((_, r) => 0.2 + 0.1 * r), marked: true },
-  "quiet with bursts of 3 s each 100 s": {
-    levels: history((i, r) => (i % 1e5 < 3e3 ? 0.6 : 0.3) + 0.05 * r),
-    marked: true,
-  },
-  "slow swing about the threshold, with trips": {
-    levels: history((i) => 0.5 + 0.1 * Math.sin(i / 5000)),
-    marked: true,
-  },
-  "always above, latched": { levels: history((_, r) => 0.6 + 0.1 * r), marked: true, latching: true },
-  "noise astride the threshold": { levels: history((_, r) => 0.46 + 0.1 * r), marked: true },
+const runs = {
+  "far below the threshold": [history((_, r) => 0.2 + 0.1 * r), {}],
+  "bursts of 3 s each 100 s": [history((i, r) => (i % 1e5 < 3e3 ? 0.6 : 0.3) + 0.05 * r), {}],
+  "slow swing about the threshold, with trips": [history((i) => 0.5 + 0.1 * Math.sin(i / 5000)), {}],
+  "above the threshold, latched": [history((_, r) => 0.6 + 0.1 * r), { latching: true }],
+  "noise astride the threshold": [history((_, r) => 0.46 + 0.1 * r), {}],
 };
+const best = bestOf(
+  Object.fromEntries(
+    Object.entries(runs).map(([name, [levels, more]]) => [
+      name,
+      [COUNT, () => new TripLogic({ ...settings, ...more }).run(levels, dt)],
+    ]),
+  ),
+  9,
+);
+for (const [name, each] of Object.entries(best)) report(`run, ${name}`, 1000 / each, WANTED, "M levels/s", true);
 
-let short = 0;
-for (const [name, { levels, marked, latching = false }] of Object.entries(histories)) {
-  let best = Number.POSITIVE_INFINITY;
-  let events = 0;
-  for (let i = 0; i < 9; i++) {
-    const logic = new TripLogic({ ...settings, latching });
-    const start = performance.now();
-    events = logic.run(levels, dt).length;
-    best = Math.min(best, (performance.now() - start) / 1000);
-  }
-  const rate = COUNT / best;
-  const mark = marked ? (rate >= WANTED ? "ok   " : "SHORT") : "     ";
-  if (marked && rate < WANTED) short++;
-  console.log(`${mark} ${(rate / 1e6).toFixed(0).padStart(5)} M levels/s  ${name} (${events} events)`);
+// for comparison, without a bound: noise that trips often, plain numbers, single steps
+const noise = runs["noise astride the threshold"][0];
+const short = Array.from(noise.subarray(0, 1e6));
+const others = bestOf(
+  {
+    "run, noise astride, delay of six levels": [COUNT, () => new TripLogic(settings).run(noise, 1)],
+    "run, noise astride, no delay": [COUNT, () => new TripLogic({ ...settings, onDelay: 0 }).run(noise, dt)],
+    "run, excursions reported": [
+      COUNT,
+      () => new TripLogic(settings).run(runs["bursts of 3 s each 100 s"][0], dt, { excursions: true }),
+    ],
+    "run, an array of numbers": [short.length, () => new TripLogic(settings).run(short, dt)],
+    "step by step": [
+      1e6,
+      () => {
+        const logic = new TripLogic(settings);
+        for (const level of short) logic.step(level, dt);
+      },
+    ],
+  },
+  3,
+);
+for (const [name, each] of Object.entries(others)) {
+  console.log(`      ${name.padEnd(58)} ${(1000 / each).toFixed(1).padStart(8)} M levels/s`);
 }
-console.log(`wanted: ${WANTED / 1e6} M levels/s`);
-process.exitCode = short > 0 ? 1 : 0;
+finish();

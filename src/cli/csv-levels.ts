@@ -1,5 +1,6 @@
 import type { Readable } from "node:stream";
 import { numeral, shown, VeladisError } from "../core/index";
+import { columnIndex } from "./column-index";
 import { csvRows } from "./csv-rows";
 
 /** Levels from a CSV file with their times in seconds from the first. */
@@ -21,17 +22,6 @@ export interface CsvLevelsOptions {
   readonly time?: string;
   /** Whether an empty cell, or one that says fault, stands for a sensor fault. */
   readonly faults: boolean;
-}
-
-function columnOf(header: readonly string[], column: string): number {
-  const named = header.indexOf(column);
-  const index = named >= 0 ? named : /^\d+$/.test(column) ? Number(column) - 1 : -1;
-  if (index >= 0 && index < header.length) return index;
-  throw new VeladisError("missing-fact", {
-    expected: "a column of the header, by name or number",
-    received: shown(column),
-    allowed: header,
-  });
 }
 
 /** Seconds of a time: a number of seconds, or a date with a time of day. */
@@ -67,7 +57,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   let start: number | undefined;
   for await (const { cells, line } of csvRows(stream)) {
     if (columns === undefined) {
-      columns = { level: columnOf(cells, column), time: time === undefined ? -1 : columnOf(cells, time) };
+      columns = { level: columnIndex(cells, column), time: time === undefined ? -1 : columnIndex(cells, time) };
       continue;
     }
     try {

@@ -31,6 +31,19 @@ function refuse(level: number, index: number): never {
   });
 }
 
+/** A copy of what is no Float64Array, refused where it holds anything but numbers. */
+function copied(levels: ArrayLike<number>): Float64Array {
+  const copy = new Float64Array(levels.length);
+  for (let i = 0; i < copy.length; i++) {
+    const level = levels[i];
+    if (typeof level !== "number") {
+      throw new VeladisError("wrong-type", { expected: `a number at index ${i}`, received: shown(level) });
+    }
+    copy[i] = level;
+  }
+  return copy;
+}
+
 /**
  * The levels as a Float64Array, every one checked before any is used.
  *
@@ -41,13 +54,7 @@ export function checkedLevels(levels: ArrayLike<number>, faults: boolean): Float
   if (typeof levels !== "object" || levels === null || typeof levels.length !== "number") {
     throw new VeladisError("wrong-type", { expected: "an array of levels", received: shown(levels) });
   }
-  if (!(levels instanceof Float64Array)) {
-    for (let i = 0; i < levels.length; i++) {
-      if (typeof levels[i] === "number") continue;
-      throw new VeladisError("wrong-type", { expected: `a number at index ${i}`, received: shown(levels[i]) });
-    }
-  }
-  const checked = levels instanceof Float64Array ? levels : Float64Array.from(levels);
+  const checked = levels instanceof Float64Array ? levels : copied(levels);
   if (faultOf(checked) === 0) return checked;
   for (let i = 0; i < checked.length; i++) {
     const level = checked[i] as number;

@@ -6,8 +6,21 @@ import { factorNow, isHeld, isInhibited, isSet, remaining, type TripState, tick,
 export type Emit = (event: TripEvent) => void;
 
 /** Notes an event of a channel, and the first-out with it. */
-export function note(state: TripState, time: number, event: TripEventName, emit: Emit, more: object = {}): void {
-  const happened = Object.freeze({ time, event, level: state.signal === "good" ? state.level : null, ...more });
+export function note(
+  state: TripState,
+  time: number,
+  event: TripEventName,
+  emit: Emit,
+  cause?: TripEvent["cause"],
+  reason?: string,
+): void {
+  const level = state.signal === "good" ? state.level : null;
+  const happened: TripEvent =
+    cause !== undefined
+      ? { time, event, level, cause }
+      : reason !== undefined
+        ? { time, event, level, reason }
+        : { time, event, level };
   if (event === "trip") state.firstOut = happened;
   if (event === "clear" || event === "reset") state.firstOut = null;
   emit(happened);
@@ -23,7 +36,7 @@ function enter(state: TripState, phase: TripState["phase"]): void {
 function expire(rules: TripRules, state: TripState, time: number, emit: Emit): void {
   if (state.phase === "timing" && remaining(rules.onDelay, state.timer) === 0) {
     enter(state, "set");
-    note(state, time, "trip", emit, { cause: state.signal === "fault" ? "sensor fault" : "level" });
+    note(state, time, "trip", emit, state.signal === "fault" ? "sensor fault" : "level");
   } else if (state.phase === "clearing" && remaining(rules.offDelay, state.timer) === 0) {
     enter(state, "normal");
     note(state, time, "clear", emit);

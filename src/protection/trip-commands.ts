@@ -33,7 +33,7 @@ export interface ResetOutcome {
 export function resetByHand(rules: TripRules, state: TripState, emit: Emit): ResetOutcome {
   const reason = refusal(rules, state);
   if (reason !== undefined) {
-    note(state, timeOf(state), "reset refused", emit, { reason });
+    note(state, timeOf(state), "reset refused", emit, undefined, reason);
     return Object.freeze({ accepted: false, reason });
   }
   state.phase = "normal";

@@ -10,7 +10,7 @@ import { play } from "./trip-play";
 import { type TripRules, tripRules } from "./trip-rules";
 import { takeSignal } from "./trip-scan";
 import type { TripSettings } from "./trip-settings";
-import { initialState, type TripState, timeOf } from "./trip-state";
+import { initialState, storedState, type TripState, timeOf } from "./trip-state";
 import { statusOf, type TripStatus } from "./trip-status";
 
 /** A level as a trip channel takes it: a number in the unit of the threshold, a reading, or `"fault"`. */
@@ -94,7 +94,7 @@ export class TripLogic {
   constructor(settings: TripSettings, from?: TripState) {
     this.relay = checkedRelay(settings ?? {});
     this.rules = tripRules(settings, this.relay.latching);
-    this.#state = { ...(from ?? initialState()) };
+    this.#state = from === undefined ? initialState() : storedState(from);
   }
 
   /** Seconds on the clock. */
@@ -119,7 +119,7 @@ export class TripLogic {
 
   /** Goes on from a {@link TripLogic.snapshot}. */
   resume(from: TripState): void {
-    this.#state = { ...from };
+    this.#state = storedState(from);
   }
 
   /**

@@ -61,6 +61,7 @@ function playEven(
 ): void {
   const start = timeOf(state);
   checkCommands(commands, start, start + levels.length * dt);
+  const stretch = { levels, from: 0, to: levels.length, dt, excursions, faults: nan !== undefined };
   const last = levels.length - 1;
   /** The level that stands at a command's time; the new one at a boundary, within float noise. */
   const indexOf = ({ at }: TripCommand): number => Math.min(Math.floor((at - start) / dt + TOLERANCE), last);
@@ -70,11 +71,11 @@ function playEven(
     const index = indexOf(commands[next] as TripCommand);
     const first = next;
     while (next < commands.length && indexOf(commands[next] as TripCommand) <= index) next++;
-    scan(rules, state, levels, i, index, dt, emit, excursions, nan !== undefined);
+    scan(rules, state, { ...stretch, from: i, to: index }, emit);
     stand(rules, state, levels[index] as number, dt, commands.slice(first, next), emit);
     i = index + 1;
   }
-  scan(rules, state, levels, i, levels.length, dt, emit, excursions, nan !== undefined);
+  scan(rules, state, { ...stretch, from: i }, emit);
 }
 
 /** The times, checked: as many as levels, finite, never falling, not before the clock. */

@@ -30,8 +30,11 @@ export interface TripRules {
 }
 
 function thresholdOf({ threshold }: ChannelSettings): Amplitude {
-  if (typeof threshold === "object" && threshold !== null) return threshold;
-  if (typeof threshold === "string") return parseAmplitude(threshold);
+  if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
+    // A level in decibels goes on as its linear value.
+    const { level: _, ...linear } = typeof threshold === "string" ? parseAmplitude(threshold) : threshold;
+    return Object.freeze(linear);
+  }
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
     expected: 'a threshold with unit and detector, such as "0.51 in/s pk"',
     received: shown(threshold),

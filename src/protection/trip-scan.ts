@@ -1,6 +1,7 @@
-import { advance, type Emit } from "./trip-advance";
+import { advance, type Emit, note } from "./trip-advance";
+import type { TripEventName } from "./trip-events";
 import { TOLERANCE, type TripRules } from "./trip-rules";
-import { type TripState, timeOf } from "./trip-state";
+import { remaining, type TripState, timeOf } from "./trip-state";
 
 /** Index of the first level at or above a limit, or `to`. */
 function firstAtOrAbove(levels: Float64Array, from: number, to: number, limit: number): number {
@@ -65,72 +66,106 @@ export function takeSignal(state: TripState, level: number, emit: Emit): void {
   else if (before === "fault") emit({ time: timeOf(state), event: "fault over", level });
 }
 
+/** Notes an event at a level that a scan has come to. */
+function noteAt(state: TripState, level: number, time: number, event: TripEventName, emit: Emit): void {
+  state.level = level;
+  note(state, time, event, emit, event === "trip" ? "level" : undefined);
+}
+
+/** Length of a run from which looking for whole runs is faster than looking at every level. */
+const WORTHWHILE = 4;
+
+/** A stretch of evenly spaced levels, and how they are to be read. */
+export interface Stretch {
+  readonly levels: Float64Array;
+  readonly from: number;
+  readonly to: number;
+  /** Seconds that each level stands. */
+  readonly dt: number;
+  /** Whether the start and the end of every on-delay is reported. */
+  readonly excursions: boolean;
+  /** Whether there may be NaN among the levels. */
+  readonly faults: boolean;
+}
+
 /**
- * Lets each of evenly spaced levels stand for `dt` seconds, with the outcome of {@link advance} for each.
+ * {@link advance} for good levels outside the start-up windows, over as many as there are; stops before a fault.
  *
- * Stretches in which nothing can change are scanned; every change is left to `advance`.
+ * Each phase is a loop over the levels that leave it as it is. Times and timers are summed as `advance` sums them, so
+ * that the outcome is the same to the last bit.
  *
- * @param excursions - whether the start and the end of every on-delay is reported
- * @param faults - whether there may be NaN among the levels
+ * @returns index of the first level not taken
  */
-export function scan(
-  rules: TripRules,
-  state: TripState,
-  levels: Float64Array,
-  from: number,
-  to: number,
-  dt: number,
-  emit: Emit,
-  excursions: boolean,
-  faults: boolean,
-): void {
-  const { setAt, resetAt, startOverAt, onDelay } = rules;
-  const enough = onDelay - onDelay * TOLERANCE;
-  // No trip without so many levels in a row; a few less than the delay holds, for float noise.
-  const needed = excursions || faults ? 0 : Math.floor((onDelay / dt) * (1 - 1e-6)) - 2;
+function scanPlain(rules: TripRules, state: TripState, stretch: Stretch, from: number, emit: Emit): number {
+  const { levels, to, dt, excursions, faults } = stretch;
+  const { setAt, resetAt, startOverAt, onDelay, offDelay, latching } = rules;
+  const longEnough = onDelay - onDelay * TOLERANCE;
+  const longEnoughOff = offDelay - offDelay * TOLERANCE;
+  // No trip without so many levels in a row, float noise allowed for.
+  const needed = excursions || faults ? 0 : Math.ceil((onDelay / dt) * (1 - 1e-6));
+  const { base } = state;
+  const before = state.count - from;
+  let { phase, timer } = state;
   let i = from;
   while (i < to) {
-    const start = i;
-    const plain =
-      state.powered &&
-      !state.bypassed &&
-      state.signal === "good" &&
-      state.dt === dt &&
-      !(state.sinceStart < rules.windows);
-    if (plain && state.phase === "normal") {
-      if (needed >= 8) i = firstRun(levels, i, to, startOverAt, needed);
+    if (phase === "normal") {
+      if (needed >= WORTHWHILE) i = firstRun(levels, i, to, startOverAt, needed);
       i = firstAtOrAbove(levels, i, to, setAt);
-      if (!excursions && onDelay > 0) {
-        // Excursions that ride the delay out leave no trace, so they are counted here.
-        while (i < to && (levels[i] as number) >= setAt) {
-          const began = i;
-          let timer = 0;
-          while (i < to && (levels[i] as number) >= startOverAt && timer + dt < enough) {
-            timer += dt;
-            i++;
-          }
-          if (i === to || (levels[i] as number) >= startOverAt || Number.isNaN(levels[i] as number)) {
-            i = began;
-            break;
-          }
-          if (needed >= 8) i = firstRun(levels, i, to, startOverAt, needed);
-          i = firstAtOrAbove(levels, i, to, setAt);
-        }
-      }
-    } else if (plain && state.phase === "timing") {
-      let timer = state.timer;
-      while (i < to && (levels[i] as number) >= startOverAt && timer + dt < enough) {
+      if (i === to || Number.isNaN(levels[i] as number)) break;
+      if (excursions) noteAt(state, levels[i] as number, base + (before + i) * dt, "timing", emit);
+      phase = "timing";
+      timer = 0;
+    }
+    if (phase === "timing") {
+      while (i < to && (levels[i] as number) >= startOverAt && timer + dt < longEnough) {
         timer += dt;
         i++;
       }
-      state.timer = timer;
-    } else if (plain && state.phase === "set") {
-      if (!rules.latching) i = firstBelow(levels, i, to, resetAt);
-      else i = faults ? firstFault(levels, i, to) : to;
+      if (i === to || Number.isNaN(levels[i] as number)) break;
+      if ((levels[i] as number) >= startOverAt) {
+        const late = Math.min(dt, remaining(onDelay, timer));
+        noteAt(state, levels[i] as number, base + (before + i) * dt + late, "trip", emit);
+        phase = "set";
+        i++;
+      } else {
+        if (excursions) noteAt(state, levels[i] as number, base + (before + i) * dt, "rode out", emit);
+        phase = "normal";
+      }
+    } else if (phase === "set") {
+      if (latching) i = faults ? firstFault(levels, i, to) : to;
+      else i = firstBelow(levels, i, to, resetAt);
+      if (i === to || Number.isNaN(levels[i] as number)) break;
+      phase = "clearing";
+    } else {
+      while (i < to && (levels[i] as number) < resetAt && timer + dt < longEnoughOff) {
+        timer += dt;
+        i++;
+      }
+      if (i === to || Number.isNaN(levels[i] as number)) break;
+      if ((levels[i] as number) < resetAt) {
+        const late = Math.min(dt, remaining(offDelay, timer));
+        noteAt(state, levels[i] as number, base + (before + i) * dt + late, "clear", emit);
+        phase = "normal";
+        i++;
+      } else phase = "set";
     }
-    if (i > start) {
-      state.count += i - start;
-      state.level = levels[i - 1] as number;
+    timer = 0;
+  }
+  state.phase = phase;
+  state.timer = timer;
+  state.count = before + i;
+  if (i > from) state.level = levels[i - 1] as number;
+  return i;
+}
+
+/** Lets each of evenly spaced levels stand for its time, with the outcome of {@link advance} for each. */
+export function scan(rules: TripRules, state: TripState, stretch: Stretch, emit: Emit): void {
+  const { levels, from, to, dt } = stretch;
+  let i = from;
+  while (i < to) {
+    const plain = state.powered && !state.bypassed && state.signal === "good" && state.dt === dt;
+    if (plain && !(state.sinceStart < rules.windows)) {
+      i = scanPlain(rules, state, stretch, i, emit);
       if (i === to) return;
     }
     takeSignal(state, levels[i] as number, emit);

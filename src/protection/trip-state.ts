@@ -1,3 +1,4 @@
+import { shown, VeladisError } from "../core/index";
 import type { TripEvent } from "./trip-events";
 import { TOLERANCE, type TripRules } from "./trip-rules";
 
@@ -36,6 +37,29 @@ export function initialState(): TripState {
     level: 0,
     firstOut: null,
   };
+}
+
+/**
+ * A stored state, copied, refused when it is none.
+ *
+ * @throws {@link VeladisError} `wrong-type` with the field
+ */
+export function storedState(from: TripState): TripState {
+  const fresh = initialState();
+  const phases = ["normal", "timing", "set", "clearing"];
+  for (const [field, value] of Object.entries(fresh)) {
+    const given: unknown = from?.[field as keyof TripState];
+    const fits =
+      field === "firstOut"
+        ? typeof given === "object"
+        : typeof given === typeof value && (typeof given !== "number" || Number.isFinite(given));
+    if (fits && (field !== "phase" || phases.includes(given as string))) continue;
+    throw new VeladisError("wrong-type", {
+      expected: `a snapshot of a trip logic, with ${field}`,
+      received: shown(given),
+    });
+  }
+  return { ...from };
 }
 
 /** Seconds on the clock. */

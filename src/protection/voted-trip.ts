@@ -1,6 +1,7 @@
-import { nonNegative, shown, VeladisError } from "../core/index";
+import { nonNegative, positive, shown, VeladisError } from "../core/index";
 import { choice } from "./choice";
 import { checkedRelay, type RelaySettings, relayStatus } from "./relay";
+import { sameLength } from "./same-length";
 import type { ResetOutcome } from "./trip-commands";
 import { type Level, TripLogic } from "./trip-logic";
 import type { TripStatus } from "./trip-status";
@@ -97,18 +98,36 @@ export class VotedTrip {
     return this.#status(this.#voteThrough(happened));
   }
 
+  /**
+   * Lets whole histories of levels stand, one column a channel.
+   *
+   * @param histories - levels of every channel by name, equally many, in unit and detector of its threshold
+   * @param dt - seconds that each row stands
+   * @param nan - `"sensor fault"` if NaN among the levels stands for one; else it is refused
+   * @returns what happened, in order, without excursions that rode the delay out
+   * @throws {@link VeladisError} `length-mismatch`, `not-positive`, and as {@link VotedTrip.step}; rows before the one
+   *   refused have been taken
+   */
+  run(histories: { readonly [name: string]: ArrayLike<number> }, dt: number, nan?: "sensor fault"): VotedEvent[] {
+    positive(dt, "seconds between levels, above 0");
+    const entries = Object.entries(histories);
+    const length = sameLength(entries);
+    const events: VotedEvent[] = [];
+    for (let i = 0; i < length; i++) {
+      const row = entries.map(([name, levels]) => {
+        const level = levels[i] as number;
+        return [name, nan !== undefined && Number.isNaN(level) ? "fault" : level] as const;
+      });
+      const { events: now } = this.step(Object.fromEntries(row), dt);
+      events.push(...now.filter(({ event }) => event !== "timing" && event !== "rode out"));
+    }
+    return events;
+  }
+
   /** Resets the latched output by hand; refused while the vote still calls for a trip. */
   reset(): ResetOutcome {
     const { trip } = this.#outcome();
-    const refused = !this.#set
-      ? "there is nothing to reset"
-      : !this.#powered
-        ? "the device has no power"
-        : !this.relay.latching
-          ? "the output does not latch; it clears by itself"
-          : trip
-            ? "the vote still calls for a trip"
-            : undefined;
+    const refused = this.#refusal(trip);
     if (refused !== undefined) return Object.freeze({ accepted: false, reason: refused });
     this.#set = false;
     this.#forgetFirst();
@@ -130,6 +149,13 @@ export class VotedTrip {
   bypass(channel: string, on: boolean): VotedStatus {
     this.#checkNames({ [channel]: 0 }, false);
     return this.#all((logic, name) => (name === channel ? logic.bypass(on) : logic.status));
+  }
+
+  #refusal(trip: boolean): string | undefined {
+    if (!this.#set) return "there is nothing to reset";
+    if (!this.#powered) return "the device has no power";
+    if (!this.relay.latching) return "the output does not latch; it clears by itself";
+    return trip ? "the vote still calls for a trip" : undefined;
   }
 
   #all(change: (logic: TripLogic, name: string) => TripStatus): VotedStatus {

@@ -101,7 +101,8 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
  * ```
  */
 export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
-  const threshold = typeof settings.threshold === "string" ? parseAmplitude(settings.threshold) : settings.threshold;
+  const { level: _, ...threshold } =
+    typeof settings.threshold === "string" ? parseAmplitude(settings.threshold) : settings.threshold;
   nonNegative(settings.onDelay, "onDelay in seconds, 0 or more");
   const below = amountOf(settings.hysteresis, threshold);
   const reset = Object.freeze({ ...threshold, value: threshold.value - below });

@@ -18,7 +18,7 @@ type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
 /** The change that a slow rise or fall shows, held against the setting. */
 function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
-  const known = typeof setting === "string" ? parseAmplitude(setting) : setting;
+  const { level: _level, ...known } = typeof setting === "string" ? parseAmplitude(setting) : setting;
   const type = `${known.unit} ${known.detector}`;
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
   const levels = steps.map(({ level }) => convertAmplitude(level, type, at).value);

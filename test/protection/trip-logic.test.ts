@@ -175,6 +175,13 @@ describe("the on-delay", () => {
 });
 
 describe("levels", () => {
+  it("have a threshold that may be a level in decibels", () => {
+    const logic = new TripLogic({ ...settings, threshold: "95 dB re 1 nm/s", onDelay: 0 });
+    expect(logic.rules.threshold).toMatchObject({ unit: "nm/s", detector: "rms", value: 10 ** 4.75 });
+    expect(logic.step("0.0562 mm/s rms", 1).output).toBe("healthy");
+    expect(logic.step("0.0563 mm/s rms", 1).output).toBe("trip");
+  });
+
   it("come in any unit, across quantities with a frequency", () => {
     const logic = new TripLogic({ ...settings, threshold: "0.51 in/s pk at 1800 r/min", onDelay: 0 });
     expect(logic.step("9.159 mm/s rms", 1).state).toBe("normal");
@@ -246,6 +253,14 @@ describe("times", () => {
     resumed.run(levels.slice(0, 3), times.slice(0, 3));
     const other = new TripLogic(settings, JSON.parse(JSON.stringify(resumed.snapshot())));
     expect(other.run(levels.slice(3), times.slice(3))).toEqual(whole.filter(({ time }) => time > 3));
+  });
+
+  it("refuse a stored state that is none", () => {
+    const { phase: _, ...rest } = new TripLogic(settings).snapshot();
+    const refused = expect.objectContaining({ code: "wrong-type", expected: expect.stringContaining("phase") });
+    expect(() => new TripLogic(settings, rest as never)).toThrow(refused);
+    expect(() => new TripLogic(settings, { ...rest, phase: "off" } as never)).toThrow(refused);
+    expect(() => new TripLogic(settings, { ...rest, phase: "set", timer: Number.NaN } as never)).toThrow(/timer/);
   });
 
   it("place commands between levels", () => {

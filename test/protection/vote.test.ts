@@ -109,6 +109,28 @@ describe("a voted trip", () => {
     expect(logic.step({ a: "fault", b: 8, c: 4 }, 3).output).toBe("trip");
   });
 
+  it("runs histories row by row", () => {
+    const [a, b, c] = [
+      [4, 9, 9, 9, 9, 4],
+      [4, 4, 9, 9, 9, 4],
+      [4, 4, Number.NaN, 4, 4, 4],
+    ] as const;
+    const events = trio().run({ a, b, c }, 1, "sensor fault");
+    expect(events.map(({ time, channel: name, event }) => `${time} ${name} ${event}`)).toEqual([
+      "2 c fault",
+      "3 c fault over",
+      "4 a trip",
+      "5 b trip",
+      "5 vote trip",
+      "5 a clear",
+      "5 vote clear",
+      "5 b clear",
+    ]);
+    expect(() => trio().run({ a, b, c }, 1)).toThrow(expect.objectContaining({ code: "not-a-number" }));
+    expect(() => trio().run({ a, b, c: [1] }, 1)).toThrow(expect.objectContaining({ code: "length-mismatch" }));
+    expect(() => trio().run({ a, b, c }, 0)).toThrow(expect.objectContaining({ code: "not-positive" }));
+  });
+
   it("changes nothing when a level is refused, and knows its channels", () => {
     const logic = trio();
     logic.step({ a: 8, b: 8, c: 4 }, 2);
