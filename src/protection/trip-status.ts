@@ -31,7 +31,7 @@ export interface TripStatus extends RelayStatus {
 }
 
 /** The word for what the channel is doing. */
-export function stateName(rules: TripRules, state: TripState): TripStateName {
+function stateName(rules: TripRules, state: TripState): TripStateName {
   if (!state.powered) return "no power";
   const held = isHeld(rules, state);
   if (isSet(state)) {

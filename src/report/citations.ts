@@ -2,21 +2,21 @@ import type { Source } from "../core/index";
 import type { Proposal, Reason } from "../protection/index";
 
 /** A source as a sheet cites it, with how it is known. */
-export function sourceText({ title, where, provenance, page, note }: Source): string {
+function sourceText({ title, where, provenance, page, note }: Source): string {
   const own = title === "common practice, no source" || note === "as stated by the user";
   const known = own ? undefined : provenance === "published" ? "read in print" : "from memory";
   return [title, where, known, note, page].filter((part) => part !== undefined && part !== "").join("; ");
 }
 
 /** Reasons with the number of their source, and the sources in that order. */
-export interface Citations {
+interface Citations {
   readonly reasons: readonly { readonly about: string; readonly text: string }[];
   /** Each source once; the first is number 1. */
   readonly sources: readonly string[];
 }
 
 /** Reasons under what they are about, each with the number of its source behind it. */
-export function citations(groups: readonly (readonly [about: string, reasons: readonly Reason[]])[]): Citations {
+function citations(groups: readonly (readonly [about: string, reasons: readonly Reason[]])[]): Citations {
   const sources: string[] = [];
   const reasons = groups.flatMap(([about, list]) =>
     list.map(({ text, source }) => {

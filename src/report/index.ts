@@ -1,5 +1,6 @@
-export { type Citations, proposalCitations } from "./citations";
+export { proposalCitations } from "./citations";
 export { type SheetRequest, setpointSheet } from "./setpoint-sheet";
 export type { Sheet, SheetSection, SheetTable } from "./sheet";
 export { sheetHtml } from "./sheet-html";
 export { sheetMarkdown } from "./sheet-markdown";
+export { signed } from "./verification-sections";

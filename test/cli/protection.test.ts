@@ -45,11 +45,14 @@ describe("every answer", () => {
     },
   );
 
-  it.each(["setpoints", "simulate", "check", "plan"])("%s has a page of help with examples", async (name) => {
-    const { out } = await veladis([name, "--help"]);
-    expect(out).toMatch(new RegExp(`\\n {2}veladis ${name} `));
-    expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(120);
-  });
+  it.each(["setpoints", "simulate", "check", "plan", "balance"])(
+    "%s has a page of help with examples",
+    async (name) => {
+      const { out } = await veladis([name, "--help"]);
+      expect(out).toMatch(new RegExp(`\\n {2}veladis ${name} `));
+      expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(120);
+    },
+  );
 });
 
 describe("veladis setpoints", () => {
@@ -165,5 +168,29 @@ describe("veladis plan", () => {
     expect(slow.out).toMatch(/CANNOT: frequency/);
     expect((await veladis([...plan, ...shaker, "--sheet", "html"])).out).toMatch(/^<!doctype html>/);
     expect((await veladis(plan)).code).toBe(2);
+  });
+});
+
+describe("veladis balance", () => {
+  const rotor = ["--mass", "400 kg", "--speed", "1480 r/min"];
+
+  it("goes from grade to unbalance and back", async () => {
+    const { out } = await veladis(["balance", "G 6.3", ...rotor, "--planes", "300 mm, 700 mm"]);
+    expect(out).toMatch(/residual unbalance {2}16260 g·mm, 11380 left and 4878 right/);
+    expect(out).toMatch(/no reading on a housing/);
+    const back = JSON.parse((await veladis(["balance", "--unbalance", "16260 g·mm", ...rotor, "--json"])).out);
+    expect(back.grade).toBeCloseTo(6.3, 3);
+    expect(back.cautions).toEqual([...cautions]);
+    expect((await veladis(["balance", "--unbalance", "20 oz-in", ...rotor])).out).toMatch(/20 oz-in is G 5\.58/);
+  });
+
+  it.each([
+    [["balance", ...rotor], "missing-fact"],
+    [["balance", "G 6.3"], "missing-fact"],
+    [["balance", "G 6.3", ...rotor, "--planes", "300 mm"], "syntax"],
+    [["balance", "G 6.3", "--mass", "400", "--speed", "1480 r/min"], "missing-unit"],
+  ])("refuses %j", async (args, error) => {
+    const { code, err } = await veladis([...args, "--json"]);
+    expect([code, JSON.parse(err).error.code]).toEqual([2, error]);
   });
 });

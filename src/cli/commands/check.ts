@@ -1,5 +1,6 @@
 import { format, significant } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
+import { signed } from "../../report/index";
 import {
   asFoundAsLeft,
   checkAgainstKnown,
@@ -33,10 +34,6 @@ const options = {
   name: { type: "string" },
   json: { type: "boolean", default: false },
 } as const;
-
-function signed(value: number, digits = 2): string {
-  return value === 0 ? "0" : `${value < 0 ? "-" : "+"}${significant(Math.abs(value), digits)}`;
-}
 
 function row(name: string, check: KnownCheckResult): string[] {
   const { known, shown, unit, error, errorPercent, errorDecibels, verdict } = check;

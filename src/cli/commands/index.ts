@@ -44,4 +44,8 @@ export const commands = {
     summary: "the steps that prove a setting on a reference shaker, and whether it can do them",
     load: async () => (await import("./plan")).planCommand,
   },
+  balance: {
+    summary: "residual unbalance that a balance grade permits a rotor, and the grade of an unbalance",
+    load: async () => (await import("./balance")).balanceCommand,
+  },
 } as const satisfies Record<string, CommandEntry>;
