@@ -15,6 +15,7 @@ const floors: Record<string, number> = {
   severity: 4,
   protection: 5,
   verification: 5,
+  sql: 5,
   sentence: 6,
   report: 6,
   chart: 6,

@@ -18,6 +18,8 @@ export interface Classifier<K extends SchemeKind = SchemeKind> {
   readonly zones: readonly Zone<K>[];
   /** The limits between them in `from`, where several criteria apply the lowest. */
   readonly limits: readonly number[];
+  /** The highest value that is still in each zone but the worst: the limits with their tolerance of 1e-9. */
+  readonly bounds: readonly number[];
   readonly from: string;
   readonly scheme: string;
   readonly assumed: readonly Assumption[];
@@ -185,6 +187,7 @@ export function classifier<const S extends SchemeRef>(
     Object.assign(judge, {
       zones,
       limits: Object.freeze(exact),
+      bounds: Object.freeze(bounds),
       from: type,
       scheme: table.id,
       assumed: Object.freeze(assumed),

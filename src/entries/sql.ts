@@ -1,0 +1,6 @@
+/**
+ * Conversions and tables of limits as plain SQL, for data that stays where it lies.
+ *
+ * @module veladis/sql
+ */
+export * from "../sql/index";

@@ -1,0 +1,59 @@
+import { shown, VeladisError } from "../core/index";
+
+/** How the engine writes names: `"double"` quotes (standard SQL, DuckDB, PostgreSQL) or a `` "backtick" `` (Spark). */
+export type NameQuotes = "double" | "backtick";
+
+/** Where the values stand: in a column, by name or by table and name, or in an expression of your own. */
+export type SqlOperand =
+  | { readonly column: string | readonly string[]; readonly expression?: never }
+  | { readonly expression: string; readonly column?: never };
+
+const LONGEST = 128;
+
+/** The quotes asked for, checked at run time. */
+export function checkedQuotes(quotes: NameQuotes = "double"): NameQuotes {
+  if (quotes === "double" || quotes === "backtick") return quotes;
+  throw new VeladisError("unknown-option", {
+    expected: "how the engine quotes names",
+    received: shown(quotes),
+    allowed: ["double", "backtick"],
+  });
+}
+
+/**
+ * A name quoted so that it is nothing but a name, whatever it holds.
+ *
+ * @throws {@link VeladisError} `wrong-type`, or `syntax` for a name that is empty, too long or has control characters
+ */
+export function identifier(name: string, quotes: NameQuotes): string {
+  const expected = `a name of 1 to ${LONGEST} characters without control characters`;
+  if (typeof name !== "string") throw new VeladisError("wrong-type", { expected, received: shown(name) });
+  const isControl = [...name].some((character) => character < " " || character === "\u007f");
+  if (name === "" || name.length > LONGEST || isControl) {
+    throw new VeladisError("syntax", { expected, received: shown(name) });
+  }
+  const quote = quotes === "double" ? '"' : "`";
+  return `${quote}${name.replaceAll(quote, quote + quote)}${quote}`;
+}
+
+/**
+ * The operand as SQL: a quoted name, names with points between, or an expression in brackets.
+ *
+ * @throws {@link VeladisError} `missing-fact` when there is none, and as {@link identifier}
+ */
+export function operand(given: SqlOperand | undefined, quotes: NameQuotes): string {
+  const { column, expression } = (given ?? {}) as { column?: string | readonly string[]; expression?: string };
+  if ((column === undefined) === (expression === undefined)) {
+    throw new VeladisError("missing-fact", {
+      expected: 'where the values stand: { column: "reading" } or { expression: "raw / 1000" }',
+      received: column === undefined ? "neither" : "both",
+    });
+  }
+  if (expression !== undefined) {
+    if (typeof expression === "string" && expression.trim() !== "") return `(${expression.trim()})`;
+    throw new VeladisError("syntax", { expected: "an expression of SQL", received: shown(expression) });
+  }
+  const names = typeof column === "string" ? [column] : [...(column ?? [])];
+  if (names.length === 0) throw new VeladisError("syntax", { expected: "a name or more", received: "an empty list" });
+  return names.map((name) => identifier(name, quotes)).join(".");
+}

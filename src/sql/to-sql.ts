@@ -1,0 +1,146 @@
+import { type ConvertOptions, convertAmplitude, converter, parseAmplitude, readingType } from "../amplitude/index";
+import { type Frequency, frequency } from "../frequency/index";
+import { quantities } from "../units/index";
+import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
+import { numberLiteral, remark } from "./literal";
+
+/** A frequency that differs from row to row. */
+export type SqlFrequency = SqlOperand & {
+  /** What the numbers are in: `"Hz"`, `"r/min"`. */
+  readonly unit: string;
+  /** The order of the running speed, where the numbers are one and the vibration is not at once per turn. */
+  readonly order?: number;
+};
+
+/** What {@link toSql} is told besides the two types. */
+export type ToSqlOptions = SqlOperand & {
+  /** The frequency of the vibration, the same for all rows or from a column; needed when the quantity changes. */
+  readonly at?: Frequency | SqlFrequency;
+  readonly crestFactor?: number;
+  readonly quotes?: NameQuotes;
+};
+
+const { MAX_VALUE } = Number;
+/** A frequency of a row beyond these is none of a vibration, and its powers could leave the range of numbers. */
+const LEAST_HERTZ = 1e-9;
+const MOST_HERTZ = 1e9;
+/** The same for a level in decibels. */
+const MOST_DECIBELS = 5000;
+
+/** A reading type as a conversion in SQL needs it: the linear type, and the reference of a level. */
+function linear(type: string): { type: string; order: number; reference: number | undefined } {
+  const { unit, detector, quantity, value, level } = parseAmplitude(type.startsWith("dB") ? `0 ${type}` : `1 ${type}`);
+  return {
+    type: `${unit} ${detector}`,
+    order: quantities[quantity],
+    reference: level === undefined ? undefined : value,
+  };
+}
+
+const converterText = converter as unknown as (
+  from: string,
+  to: string,
+  options?: ConvertOptions,
+) => { readonly factor: number };
+
+function isColumn(at: Frequency | SqlFrequency): at is SqlFrequency {
+  return typeof at === "object" && !("hertz" in at);
+}
+
+/** The frequency of a row in hertz, as SQL. */
+function hertzOf({ unit, order, ...where }: SqlFrequency, quotes: NameQuotes): { sql: string; valid: string } {
+  const { hertz } = frequency(`${order === undefined ? "" : `${order}x `}1 ${unit}`);
+  const number = operand(where as SqlOperand, quotes);
+  return {
+    sql: hertz === 1 ? number : `(${number} * ${numberLiteral(hertz)})`,
+    valid: `${number} BETWEEN ${numberLiteral(LEAST_HERTZ / hertz)} AND ${numberLiteral(MOST_HERTZ / hertz)}`,
+  };
+}
+
+/** What a linear value is multiplied with: as SQL, the greatest it can be, and the condition on the row for it. */
+interface Multiplier {
+  readonly sql: string;
+  readonly greatest: number;
+  readonly valid: readonly string[];
+}
+
+function multiplier(before: string, after: string, steps: number, options: ToSqlOptions): Multiplier {
+  const { at, crestFactor, quotes } = options;
+  const crest = crestFactor === undefined ? {} : { crestFactor };
+  const byRow = at !== undefined && isColumn(at) ? at : undefined;
+  const fixed = byRow === undefined ? (at as Frequency | undefined) : { hertz: 1 };
+  const { factor } = converterText(before, after, { ...crest, ...(fixed !== undefined && { at: fixed }) });
+  if (byRow === undefined || steps === 0) {
+    return { sql: factor === 1 ? "" : ` * ${numberLiteral(factor)}`, greatest: factor, valid: [] };
+  }
+  const { sql: hertz, valid } = hertzOf(byRow, checkedQuotes(quotes));
+  const once = Math.abs(steps) === 1;
+  return {
+    sql: ` * (${numberLiteral(factor)} ${steps > 0 ? "*" : "/"} ${once ? hertz : `(${hertz} * ${hertz})`})`,
+    greatest: factor * MOST_HERTZ ** Math.abs(steps),
+    valid: [valid],
+  };
+}
+
+function grantedText(before: string, after: string, { at, crestFactor }: ToSqlOptions): string {
+  const { assumed } = convertAmplitude(`1 ${before}`, after, {
+    ...(at !== undefined && { at: isColumn(at) ? { hertz: 1 } : at }),
+    ...(crestFactor !== undefined && { crestFactor }),
+  });
+  const words = assumed.map((name) =>
+    name === "one-frequency" ? "one frequency" : name === "crest-factor" ? `crest factor ${crestFactor}` : name,
+  );
+  return words.length === 0 ? "" : `; taken for granted: ${words.join(", ")}`;
+}
+
+function atText(at: ToSqlOptions["at"]): string {
+  if (at === undefined) return "";
+  if (isColumn(at)) return ` at ${at.order === undefined ? "" : `${at.order}x `}the frequency of the row`;
+  return ` at ${typeof at === "string" ? at : `${Number(at.hertz.toPrecision(12))} Hz`}`;
+}
+
+/**
+ * A conversion as an expression of plain SQL, for an engine that holds the data: DuckDB, PostgreSQL, Spark, SQLite.
+ *
+ * The expression multiplies by the same factor as `converter`, and is NULL where the value is NULL, negative, infinite
+ * or NaN, a level is beyond 5000 dB, or the frequency of the row is not from 1e-9 to 1e9 Hz: never zero. Names are
+ * quoted, so that a column may be called anything; an `expression` is taken as it is and must be your own. A remark
+ * behind it tells the types and what was taken for granted. Levels use `POWER` and `LOG10`.
+ *
+ * @param from - what the values are written in, e.g. `"in/s pk"`
+ * @param to - what they shall be written in
+ * @param options - `column` or `expression`; `at`, a frequency or `{ column, unit }`; `crestFactor`; `quotes`
+ * @returns the expression, to stand where a value may stand
+ * @throws {@link VeladisError} `missing-fact` without a column, `syntax` for a name that cannot be, and as
+ *   `converter`
+ * @example
+ * ```ts
+ * import { toSql } from "veladis/sql";
+ *
+ * toSql("in/s pk", "mm/s pk", { column: "reading" });
+ * // => 'CASE WHEN "reading" >= 0e0 AND "reading" <= 7.077532027016992e306 THEN "reading" * 2.54e1 END /* in/s pk to mm/s pk *\/'
+ * toSql("g pk", "mm/s rms", { column: "reading" }); // throws missing-frequency
+ * ```
+ */
+export function toSql(from: string, to: string, options: ToSqlOptions): string {
+  const quotes = checkedQuotes(options?.quotes);
+  const value = operand(options, quotes);
+  const [before, after] = [readingType(from), readingType(to)];
+  const [source, target] = [linear(before), linear(after)];
+  const { greatest, sql, valid } = multiplier(source.type, target.type, target.order - source.order, {
+    ...options,
+    quotes,
+  });
+  const least = target.reference === undefined ? ">=" : ">";
+  const conditions =
+    source.reference === undefined
+      ? [`${value} ${least} 0e0`, `${value} <= ${numberLiteral(Math.min(MAX_VALUE, MAX_VALUE / greatest))}`]
+      : [`${value} BETWEEN ${numberLiteral(-MOST_DECIBELS)} AND ${numberLiteral(MOST_DECIBELS)}`];
+  const amplitude =
+    source.reference === undefined ? value : `${numberLiteral(source.reference)} * POWER(1e1, ${value} / 2e1)`;
+  const product = `${amplitude}${sql}`;
+  const byLevel = `2e1 * LOG10(${product} / ${numberLiteral(target.reference ?? 1)})`;
+  const result = target.reference === undefined ? product : byLevel;
+  const told = `${before} to ${after}${atText(options.at)}${grantedText(source.type, target.type, options)}`;
+  return `CASE WHEN ${[...conditions, ...valid].join(" AND ")} THEN ${result} END ${remark(told)}`;
+}

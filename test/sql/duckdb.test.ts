@@ -1,0 +1,175 @@
+import { describe, expect, it } from "vitest";
+import { convert, converter, VeladisError } from "../../src/index";
+import { builtInSchemes, classifier, classify, type Scheme } from "../../src/severity/index";
+import { schemeToSql, toSql } from "../../src/sql/index";
+import { machineFor } from "../severity/machine-for";
+import { answersTo, portions, single } from "./duckdb";
+
+const ROWS = 5_000_000;
+
+/** What the library says of a value, null where it refuses. */
+function orNull<T>(answer: () => T): T | null {
+  try {
+    return answer();
+  } catch (error) {
+    if (error instanceof VeladisError) return null;
+    throw error;
+  }
+}
+
+/** The next number above. */
+function above(value: number): number {
+  const bits = new BigInt64Array(new Float64Array([value]).buffer);
+  bits[0] = (bits[0] as bigint) + 1n;
+  return new Float64Array(bits.buffer)[0] as number;
+}
+
+const refused = [null, -1, -1e-300, Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+
+describe("an engine gives the library's own answers", () => {
+  it("on five million rows, refused ones among them", { timeout: 60_000 }, async () => {
+    const value = "(i * 7919 % 1000003) / 7.3e4";
+    const rows = `SELECT CASE i % 1000 WHEN 0 THEN NULL WHEN 1 THEN -1 - ${value} WHEN 2 THEN 'NaN'::DOUBLE
+      WHEN 3 THEN 'Infinity'::DOUBLE ELSE ${value} END AS x, 600 + i % 2400 AS speed FROM range(${ROWS}) AS t(i)`;
+    const linear = toSql("in/s pk", "mm/s rms", { column: "x" });
+    const byRow = toSql("um pp", "mm/s rms", { column: "x", at: { column: "speed", unit: "r/min" } });
+    const zone = schemeToSql("iso-10816-3-2009", "group 2 rigid", { column: "x", from: "mm/s rms" });
+    const { factor } = converter("in/s pk", "mm/s rms");
+    const toRms = converter("in/s pk", "mm/s rms");
+    const judge = classifier("iso-10816-3-2009", "group 2 rigid", "mm/s rms");
+    let seen = 0;
+    let wrong = 0;
+    let nulls = 0;
+    for await (const [xs, speeds, rms, across, zones] of portions(
+      `SELECT x, speed, ${linear}, ${byRow}, ${zone} FROM (${rows})`,
+    )) {
+      for (let i = 0; i < (xs as unknown[]).length; i++, seen++) {
+        const x = xs?.[i] as number | null;
+        const valid = x !== null && x >= 0 && x < Number.POSITIVE_INFINITY;
+        if (!valid) {
+          nulls++;
+          if (rms?.[i] !== null || across?.[i] !== null || zones?.[i] !== null) wrong++;
+          if (x !== null && orNull(() => toRms(x)) !== null) wrong++;
+          continue;
+        }
+        const hertz = Number(speeds?.[i]) / 60;
+        const expected = convert(x, "um pp", "mm/s rms", { at: { hertz } });
+        if (rms?.[i] !== x * factor || zones?.[i] !== judge(x)) wrong++;
+        if (Math.abs((across?.[i] as number) - expected) > 1e-15 * expected) wrong++;
+      }
+    }
+    expect({ seen, wrong, nulls }).toEqual({ seen: ROWS, wrong: 0, nulls: ROWS / 250 });
+  });
+
+  it.each([
+    ["in/s pk", "mm/s pk", {}],
+    ["mil pp", "um pp", {}],
+    ["mm/s rms", "g pk", { at: "1500 r/min" }],
+    ["g pk", "mil pp", { at: "2x 1490 r/min" }],
+    ["g rms", "g pk", { crestFactor: 4 }],
+    ["mm/s rms", "dB re 1e-9 m/s", {}],
+    ["g pk", "dB re 1e-9 m/s", { at: { hertz: 24.75 } }],
+  ] as const)("%s to %s with %j", async (from, to, options) => {
+    const values = [0, 1e-6, 0.25, 1, 4.5, 71, 1e9, ...refused];
+    const answers = await answersTo(toSql(from, to, { column: "x", ...options }), values);
+    const own = values.map((value) =>
+      value === null ? null : orNull(() => (convert as (...all: unknown[]) => number)(value, from, to, options)),
+    );
+    for (const [i, answer] of answers.entries()) {
+      if (own[i] === null) expect(answer, `${values[i]}`).toBeNull();
+      else
+        expect(Math.abs((answer as number) - (own[i] as number))).toBeLessThanOrEqual(
+          1e-13 * Math.max(to.startsWith("dB") ? 1 : 0, Math.abs(own[i] as number)),
+        );
+    }
+  });
+
+  it.each([
+    ["dB re 1e-9 m/s", "mm/s rms", {}],
+    ["dB re 1e-6 m/s2", "g pk", {}],
+    ["dB re 1e-9 m/s", "dB re ANSI S1.8-1969 velocity", {}],
+    ["dB re 1e-6 m/s2", "dB re 1e-9 m/s", { at: "25 Hz" }],
+  ] as const)("%s to %s with %j: levels may be negative", async (from, to, options) => {
+    const values = [-20, 0, 95, 126.8, 200];
+    const answers = await answersTo(toSql(from, to, { column: "x", ...options }), values);
+    for (const [i, value] of values.entries()) {
+      const own = (convert as (...all: unknown[]) => number)(value, from, to, options);
+      expect(Math.abs((answers[i] as number) - own)).toBeLessThanOrEqual(1e-13 * Math.max(1, Math.abs(own)));
+    }
+    expect(await answersTo(toSql(from, to, { column: "x", ...options }), [null, Number.NaN, 1e300])).toEqual([
+      null,
+      null,
+      null,
+    ]);
+  });
+
+  it("refuses a row whose frequency is none, and keeps the row whose quantity needs none", async () => {
+    const at = { expression: "x", unit: "r/min" } as const;
+    expect(await answersTo(toSql("g pk", "mm/s rms", { expression: "1e0", at }), [0, ...refused])).toEqual(
+      [0, ...refused].map(() => null),
+    );
+    expect(await answersTo(toSql("mm/s pk", "mm/s pk", { expression: "1e0", at }), [0])).toEqual([1]);
+    const once = toSql("g pk", "mm/s rms", { expression: "1e0", at: { ...at, order: 2 } });
+    const [answer] = (await answersTo(once, [1500])) as number[];
+    expect(answer).toBeCloseTo(convert(1, "g pk", "mm/s rms", { at: "50 Hz" }), 12);
+  });
+});
+
+describe("zones at their limits", () => {
+  const schemes: readonly Scheme[] = builtInSchemes;
+
+  it.each(schemes.map((scheme) => [scheme.id, scheme] as const))("%s", async (_, scheme) => {
+    let judged = 0;
+    for (const chosen of scheme.classes) {
+      const machine = machineFor(scheme, chosen);
+      for (const { as } of chosen.criteria) {
+        const judge = orNull(() => classifier(scheme, machine, as));
+        if (judge === null) continue;
+        judged++;
+        const { limits, bounds } = judge;
+        const values = [0, ...limits, ...limits.map(above), ...bounds, ...bounds.map(above), 1e6, ...refused];
+        const answers = await answersTo(schemeToSql(scheme, machine, { column: "x", from: as }), values);
+        expect(answers).toEqual(values.map((value) => (value === null ? null : orNull(() => judge(value)))));
+        // a value at a limit belongs to the better zone, and the first beyond the tolerance to the next
+        limits.forEach((limit, i) => {
+          const at = values.indexOf(limit);
+          expect(judge.zones.indexOf(answers[at] as string)).toBeLessThanOrEqual(i);
+          expect(answers[at]).toBe(classify(`${limit} ${as}`, { scheme, machine }).zone);
+        });
+      }
+    }
+    expect(judged).toBeGreaterThanOrEqual(scheme.classes.length);
+  });
+
+  it("of another unit and quantity, and of a level", async () => {
+    const { bounds } = classifier("iso-10816-3-2009", "group 1 flexible", "dB re 1e-9 m/s");
+    const sql = schemeToSql("iso-10816-3-2009", "group 1 flexible", { column: "x", from: "dB re 1e-9 m/s" });
+    expect(await answersTo(sql, [-20, ...bounds, ...bounds.map(above), null, Number.NaN])).toEqual([
+      "A",
+      "A",
+      "B",
+      "C",
+      "B",
+      "C",
+      "D",
+      null,
+      null,
+    ]);
+    const from = { column: "x", from: "in/s pk", at: "1490 r/min" } as const;
+    const own = classifier("iso-10816-3-2009", "group 1 flexible", "in/s pk", { at: "1490 r/min" });
+    const values = [0.1, ...own.bounds, ...own.bounds.map(above)];
+    expect(await answersTo(schemeToSql("iso-10816-3-2009", "group 1 flexible", from), values)).toEqual(
+      values.map((value) => own(value)),
+    );
+  });
+});
+
+describe("names are names", () => {
+  it.each(['v"; DROP TABLE t; --', "v' OR 1=1", "SELECT", "été µm/s", "a.b", "/* */", " ", "`"])("%j", async (name) => {
+    const quoted = `"${name.replaceAll('"', '""')}"`;
+    const sql = toSql("mm/s pk", "mm/s rms", { column: name });
+    expect(await single(`SELECT ${sql} FROM (SELECT 2e0 AS ${quoted})`)).toBeCloseTo(Math.SQRT2, 12);
+    const table = toSql("mm/s pk", "mm/s rms", { column: [name, name] });
+    expect(await single(`SELECT ${table} FROM (SELECT 2e0 AS ${quoted}) AS ${quoted}`)).toBeCloseTo(Math.SQRT2, 12);
+  });
+});

@@ -1,0 +1,117 @@
+import { describe, expect, it } from "vitest";
+import { VeladisError } from "../../src/index";
+import { defineScheme } from "../../src/severity/index";
+import { schemeToSql, toSql } from "../../src/sql/index";
+
+function codeOf(act: () => unknown): string | undefined {
+  try {
+    act();
+  } catch (error) {
+    if (error instanceof VeladisError) return error.code;
+    throw error;
+  }
+  return undefined;
+}
+
+const value = { column: "v" } as const;
+
+describe("conversions as SQL", () => {
+  it.each([
+    [toSql("mm/s rms", "mm/s rms", value), '"v"'],
+    [toSql("in/s pk", "mm/s pk", value), '"v" * 2.54e1'],
+    [toSql("mm/s pk", "mm/s pk", { column: ["readings", "v"] }), '"readings"."v"'],
+    [toSql("mm/s pk", "mm/s pk", { column: "a`b", quotes: "backtick" }), "`a``b`"],
+    [toSql("mm/s pk", "mm/s pk", { expression: "raw / 1000" }), "(raw / 1000)"],
+    [toSql("g pk", "mm/s pk", { ...value, at: { column: "hz", unit: "Hz" } }), '"v" * (1.56077682'],
+    [toSql("um pp", "m/s2 pk", { ...value, at: { column: "hz", unit: "Hz" } }), ' * ("hz" * "hz"))'],
+    [toSql("dB re 1e-9 m/s", "m/s rms", value), '1e-9 * POWER(1e1, "v" / 2e1)'],
+  ])("%s", (sql, part) => {
+    expect(sql).toContain(part);
+    expect(sql).toMatch(/^CASE WHEN .* END \/\* .* \*\/$/);
+  });
+
+  it.each([
+    [toSql("mm/s pk", "mm/s rms", value), "mm/s pk to mm/s rms; taken for granted: sine"],
+    [toSql("g rms", "g pk", { ...value, crestFactor: 4 }), "taken for granted: crest factor 4"],
+    [
+      toSql("g pk", "mm/s rms", { ...value, at: "1500 r/min" }),
+      "at 1500 r/min; taken for granted: one frequency, sine",
+    ],
+    [toSql("g pk", "mm/s pk", { ...value, at: { hertz: 25 } }), "at 25 Hz; taken for granted: one frequency"],
+    [
+      toSql("g pk", "mm/s pk", { ...value, at: { column: "n", unit: "r/min", order: 2 } }),
+      "at 2x the frequency of the row",
+    ],
+  ])("the remark of %s", (sql, part) => expect(sql).toContain(part));
+});
+
+describe("tables of limits as SQL", () => {
+  it("says how far the limits are known, and what was assumed", () => {
+    const table = { column: "v", from: "mm/s rms" } as const;
+    expect(schemeToSql("iso-10816-3-2009", "group 2 rigid", table)).toContain("limits from MEMORY: check them");
+    expect(schemeToSql("iso-10816-7-2009", "pump 250 kW category II", table)).not.toContain("MEMORY");
+    expect(schemeToSql("iso-10816-7-2009", "pump 250 kW", { ...table, assume: "lowest limits" })).toContain(
+      "not given, and taken for its lower limits",
+    );
+  });
+
+  it("of a table of one's own, whatever its texts hold", () => {
+    const scheme = defineScheme({
+      id: "site-rule",
+      kind: "grades",
+      standard: "Site rule */ DROP",
+      edition: "2",
+      title: "Rule of the station",
+      status: "guide",
+      statusNote: "invented for this test",
+      scope: "any",
+      place: "housing",
+      measuredOn: "bearing housings",
+      band: null,
+      grades: ["it's fine", "back\\slash", "rough"],
+      classes: [
+        {
+          criteria: [
+            {
+              as: "mm/s rms",
+              limits: { "it's fine": 2, "back\\slash": 4 },
+              source: { title: "rule", provenance: "memory" },
+            },
+          ],
+        },
+      ],
+    });
+    const sql = schemeToSql(scheme, {}, { column: "v", from: "mm/s rms" });
+    expect(sql).toContain("'it''s fine'");
+    expect(sql).toContain("'back\\slash'");
+    expect(sql.match(/\*\//g)).toHaveLength(1);
+    expect(schemeToSql(scheme, {}, { column: "v", from: "mm/s rms", quotes: "backtick" })).toContain("'back\\\\slash'");
+  });
+});
+
+describe("what is refused", () => {
+  it.each([
+    ["missing-fact", () => toSql("mm/s pk", "mm/s rms", {} as never)],
+    ["missing-fact", () => toSql("mm/s pk", "mm/s rms", undefined as never)],
+    ["missing-fact", () => toSql("mm/s pk", "mm/s rms", { column: "v", expression: "v" } as never)],
+    ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "" })],
+    ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: [] })],
+    ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "a\u0000b" })],
+    ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "v".repeat(129) })],
+    ["syntax", () => toSql("mm/s pk", "mm/s rms", { expression: " " })],
+    ["wrong-type", () => toSql("mm/s pk", "mm/s rms", { column: [7] as never })],
+    ["unknown-option", () => toSql("mm/s pk", "mm/s rms", { column: "v", quotes: "single" as never })],
+    ["missing-frequency", () => toSql("g pk", "mm/s rms", value)],
+    ["unknown-frequency-unit", () => toSql("g pk", "mm/s rms", { ...value, at: { column: "n", unit: "turns" } })],
+    ["missing-fact", () => toSql("g pk", "mm/s rms", { ...value, at: { unit: "Hz" } as never })],
+    ["not-a-sine", () => toSql("g pk", "mm/s rms", { ...value, at: "25 Hz", crestFactor: 3 })],
+    ["unknown-unit", () => toSql("furlong pk", "mm/s rms", value)],
+    ["missing-detector", () => toSql("mm/s", "mm/s rms", value)],
+    ["unknown-option", () => schemeToSql("iso-0" as never, "group 2", { column: "v", from: "mm/s rms" })],
+    ["missing-fact", () => schemeToSql("iso-10816-3-2009", "group 2", { column: "v", from: "mm/s rms" })],
+    [
+      "missing-frequency",
+      () => schemeToSql("iso-10816-7-2009", "pump 250 kW category I", { column: "v", from: "g pk" }),
+    ],
+  ])("%s", (code, act) => expect(codeOf(act)).toBe(code));
+});
