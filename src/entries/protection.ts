@@ -12,6 +12,7 @@ export {
   type SheetTable,
   setpointSheet,
   sheetHtml,
+  sheetJson,
   sheetMarkdown,
 } from "../report/index";
 export * from "../verification/index";

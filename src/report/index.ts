@@ -2,5 +2,6 @@ export { proposalCitations } from "./citations";
 export { type SheetRequest, setpointSheet } from "./setpoint-sheet";
 export type { Sheet, SheetSection, SheetTable } from "./sheet";
 export { sheetHtml } from "./sheet-html";
+export { sheetJson } from "./sheet-json";
 export { sheetMarkdown } from "./sheet-markdown";
 export { signed } from "./verification-sections";

@@ -193,7 +193,7 @@ function assumedOn({ baseline, proposal, check, asFoundAsLeft }: SheetRequest): 
 /**
  * A setpoint and verification sheet: what was set and why, what was proven, what was assumed, and blanks to sign.
  *
- * Write it with {@link sheetMarkdown} or {@link sheetHtml}; as JSON it is the request and this sheet.
+ * Write it with {@link sheetMarkdown}, {@link sheetHtml} or {@link sheetJson}.
  *
  * @example
  * ```ts
@@ -223,5 +223,6 @@ export function setpointSheet(request: SheetRequest): Sheet {
       ...(remarks.length === 0 ? [] : [{ title: "Remarks", list: remarks }]),
     ],
     blanks: BLANKS,
+    data: request,
   };
 }

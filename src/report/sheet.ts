@@ -21,4 +21,6 @@ export interface Sheet {
   readonly sections: readonly SheetSection[];
   /** Lines to fill in by hand. */
   readonly blanks: readonly string[];
+  /** What the sheet was made of, as data. */
+  readonly data: object;
 }

@@ -1,4 +1,3 @@
-import { significant } from "../amplitude/index";
 import type { BenchSettings } from "./bench-plan";
 
 /** One step of a bench test before it is put to a frequency. */
@@ -18,7 +17,10 @@ export interface BenchNumbers {
   readonly resetShare: number;
   readonly threshold: string;
   readonly reset: string;
-  readonly type: string;
+  /** A share of the threshold as a level. */
+  readonly text: (share: number) => string;
+  /** The tolerance as it was stated. */
+  readonly within: string;
 }
 
 /** Position of the contact with the output healthy or tripped, in words; empty when the relay is not stated. */
@@ -33,7 +35,7 @@ function readingMoves(numbers: BenchNumbers): BenchMove[] {
   return [0.25, 0.5, 0.75].map((share) => ({
     what: `reading at ${share * 100} % of the threshold`,
     share,
-    expect: `the device shows the level within ${significant(100 * numbers.tolerance, 2)} % of the threshold or better; no trip`,
+    expect: `the device shows ${numbers.text(share)} within ${numbers.within}; no trip`,
     reading: true as const,
   }));
 }

@@ -111,7 +111,6 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   if (main === undefined) {
     throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "none" });
   }
-  const type = `${threshold.unit} ${threshold.detector}`;
   const load = settings.load?.kilograms ?? 0;
   const tolerance = amountOf(settings.tolerance ?? "5 %", threshold) / threshold.value;
 
@@ -138,7 +137,8 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     resetShare: reset.value / threshold.value,
     reset: texts(reset.value),
     threshold: texts(threshold.value),
-    type,
+    text: (share) => texts(threshold.value * share),
+    within: settings.tolerance ?? "5 %",
   });
   const steps = [
     ...moves.map((move) => [move, main] as const),

@@ -82,6 +82,7 @@ describe("veladis setpoints", () => {
     const later = JSON.parse((await veladis([...file, "--start-up", "60", "--json"])).out);
     expect(later.statistics.excluded).toBeGreaterThan(0);
     expect((await veladis([...file, "--sheet", "html", "--name", "Rig"])).out).toMatch(/^<!doctype html>/);
+    expect(JSON.parse((await veladis([...file, "--sheet", "json"])).out).data.baseline.count).toBe(627);
     expect((await veladis([...file, "--sheet", "markdown"])).out).toMatch(/^# Setpoints and verification/);
   });
 });

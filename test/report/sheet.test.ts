@@ -10,6 +10,7 @@ import {
   type SheetRequest,
   setpointSheet,
   sheetHtml,
+  sheetJson,
   sheetMarkdown,
   tripPointTest,
 } from "veladis/protection";
@@ -116,8 +117,11 @@ describe("the sheet", () => {
     }
   });
 
-  it("is the same as JSON", () => {
-    expect(JSON.parse(JSON.stringify(sheet))).toEqual(sheet);
+  it("is the same as JSON, with the data it was made of", () => {
+    const read = JSON.parse(sheetJson(sheet));
+    expect(read).toEqual(sheet);
+    expect(read.data.asFoundAsLeft.asFound.errorPercent).toBeCloseTo(7.5, 9);
+    expect(read.data.settings).toEqual(settings);
   });
 });
 

@@ -17,7 +17,7 @@ What a device shows, held against the known vibration of a reference shaker.
   --rule <name>            "simple acceptance" or "guard band"; guard band if there is an uncertainty
   --file <csv>             or piped CSV: columns known and indicated, for linearity over several levels
   --from <type>            what that CSV is written in
-  --sheet markdown|html    the check as a sheet to sign, in place of the answer
+  --sheet markdown|html|json  the check as a sheet to sign, in place of the answer
   --name <text>            the machine's name on the sheet
   --json                   one JSON object
 

@@ -20,7 +20,7 @@ shaker, from its data sheet
   --force <N>, --moving-mass <kg>, --payload <kg>
   --uncertainty <share>    expanded uncertainty (k = 2) of its level
 
-  --sheet markdown|html    the plan as a sheet to fill in and sign
+  --sheet markdown|html|json  the plan as a sheet to fill in and sign
   --name <text>            the machine's name on the sheet
   --json                   one JSON object a step
 `;

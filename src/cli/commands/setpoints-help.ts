@@ -27,7 +27,7 @@ sensor and device
   --asked <reading>        what a setpoint of yours becomes in the device
   --delay <seconds>        a trip delay of yours, to be judged
 
-  --sheet markdown|html    the proposal as a sheet to sign, in place of the answer
+  --sheet markdown|html|json  the proposal as a sheet to sign, in place of the answer
   --name <text>            the machine's name on the sheet
   --json                   one JSON object
 `;
