@@ -9,8 +9,6 @@ export interface CsvLevels {
   readonly levels: Float64Array;
   /** Empty when the file has no column of times. */
   readonly times: Float64Array;
-  /** The line of each level in the file. */
-  readonly lines: readonly number[];
 }
 
 /** Which columns of a CSV file are read. */
@@ -52,7 +50,6 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   const { file, column, time, faults } = options;
   const levels: number[] = [];
   const times: number[] = [];
-  const lines: number[] = [];
   let columns: { level: number; time: number } | undefined;
   let start: number | undefined;
   for await (const { cells, line } of csvRows(stream)) {
@@ -73,13 +70,12 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
         }
         times.push(at - start);
       }
-      lines.push(line);
     } catch (error) {
       if (!(error instanceof VeladisError)) throw error;
       const { code, expected, received } = error;
       throw new VeladisError(code, { expected: `${expected}, at ${file} line ${line}`, received });
     }
   }
-  if (levels.length > 0) return { levels: Float64Array.from(levels), times: Float64Array.from(times), lines };
+  if (levels.length > 0) return { levels: Float64Array.from(levels), times: Float64Array.from(times) };
   throw new VeladisError("missing-fact", { expected: "a CSV file with a header and rows", received: shown(file) });
 }
