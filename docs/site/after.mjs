@@ -46,6 +46,11 @@ function shorter(html) {
   return from < 0 || until < from ? plain : plain.slice(0, from) + plain.slice(until);
 }
 
+/** Icons from the page itself, into which `icons.js` puts them: a page opened from a file may not load another for them. */
+function ownIcons(html) {
+  return html.replace(/href="[^"]*assets\/icons\.svg#/g, 'href="#');
+}
+
 /** Permalinks without a drawing each (the style sheet gives them a sign), and no drawings before the names within a page. */
 function plainer(html) {
   const [content, side = ""] = html.split(/(?=<div class="col-sidebar">)/);
@@ -53,7 +58,11 @@ function plainer(html) {
     /<a href="(#[^"]*)" aria-label="Permalink" class="tsd-anchor-icon"><svg.*?<\/svg><\/a>/g,
     '<a href="$1" aria-label="Permalink" class="tsd-anchor-icon"></a>',
   );
-  return marked + side.replace(/<svg class="tsd-kind-icon".*?<\/svg>/g, "");
+  // a link within the button that folds a section cannot be reached
+  const reachable = marked.replace(/<summary.*?<\/summary>/gs, (summary) =>
+    summary.replace(/<a [^>]*class="tsd-anchor-icon"><\/a>/g, ""),
+  );
+  return reachable + side.replace(/<svg class="tsd-kind-icon".*?<\/svg>/g, "");
 }
 
 /** An interface without its index and its members in one block: "On this page" names them, and below each is told. */
@@ -70,7 +79,7 @@ export function mendPages(site, generated) {
     const path = join(site, name);
     const before = readFileSync(path, "utf8");
     const charted = name.startsWith("documents") ? withCharts(before, generated) : shorter(named(before));
-    const after = plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted);
+    const after = ownIcons(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted));
     if (after !== before) writeFileSync(path, after);
   }
   rmSync(join(site, "media"), { recursive: true, force: true });

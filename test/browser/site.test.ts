@@ -1,11 +1,14 @@
 /**
  * The built site and the library itself in headless Chromium. Needs `site/` and `dist/`; run by `npm run browser`.
  */
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { pathToFileURL } from "node:url";
 import { buildSync } from "esbuild";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { convert } from "../../src/index";
+import { TripLogic } from "../../src/entries/protection";
+import { builtInSchemes, classify } from "../../src/entries/severity";
+import { convert, convertAmplitude, format } from "../../src/index";
 import { root } from "../examples/fences";
 import { served } from "./static-server";
 
@@ -30,8 +33,16 @@ afterAll(async () => {
   site?.end();
 });
 
+type Way = "http" | "file";
+
 /** A fresh page on a file of the site; console errors and requests to other hosts are kept. */
-async function open(path: string, colorScheme: "light" | "dark" = "light", width = 1280): Promise<Page> {
+async function open(
+  path: string,
+  colorScheme: "light" | "dark" = "light",
+  width = 1280,
+  way: Way = "http",
+): Promise<Page> {
+  const origin = way === "http" ? site.origin : pathToFileURL(`${root}/site`).href;
   await page?.close();
   page = await browser.newPage({ colorScheme, viewport: { width, height: 900 } });
   page.on("console", (message) => {
@@ -39,10 +50,10 @@ async function open(path: string, colorScheme: "light" | "dark" = "light", width
   });
   page.on("pageerror", (error) => problems.push(String(error)));
   page.on("request", (request) => {
-    if (!request.url().startsWith(site.origin) && !/^(data|blob):/.test(request.url())) outside.push(request.url());
+    if (!request.url().startsWith(origin) && !/^(data|blob):/.test(request.url())) outside.push(request.url());
   });
   page.setDefaultTimeout(10_000);
-  await page.goto(`${site.origin}/${path}`);
+  await page.goto(`${origin}/${path}`);
   return page;
 }
 
@@ -61,7 +72,24 @@ async function violations(): Promise<string[]> {
     .map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
 }
 
-const pages = ["index.html", "documents/Readings_on_one_scale.html", "functions/veladis.convert.html"];
+const live = {
+  converter: "documents/Live_converter.html",
+  nomograph: "documents/Live_nomograph.html",
+  severity: "documents/Live_severity_by_nameplate.html",
+  trip: "documents/Live_trip_timeline.html",
+};
+
+const pages = [
+  "index.html",
+  "documents/Readings_on_one_scale.html",
+  "documents/The_arithmetic_of_alarms.html",
+  "documents/Tables_of_severity_limits.iso-10816-3-2009.html",
+  "documents/Units.html",
+  "documents/Bibliography.html",
+  "functions/veladis.convert.html",
+  "interfaces/veladis_protection.KnownCheck.html",
+  ...Object.values(live),
+];
 
 describe("the site", () => {
   it.each(pages.flatMap((path) => (["light", "dark"] as const).map((scheme) => [path, scheme] as const)))(
@@ -77,16 +105,160 @@ describe("the site", () => {
     expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(390);
   });
 
-  it.each(["rms", "decibel", "crest"])("search finds %j", async (word) => {
+  it.each([
+    ["rms", /rms/i],
+    ["decibel", /decibel/i],
+    ["crest", /crest|peak/i],
+    ["10816", /10816/],
+    ["iso-20816-3", /20816-3/],
+    ["nomograph", /nomograph/i],
+  ])("search finds %j", async (word, expected) => {
     await open("index.html");
+    await page.waitForFunction("window.app !== undefined");
     await page.keyboard.press("/");
-    await page.keyboard.type(word);
+    await page.waitForSelector("#tsd-search[open]");
+    // the index is unpacked when the search is opened first
+    await page.waitForFunction("!/preparing/i.test(document.getElementById('tsd-search-status').textContent)");
+    await page.keyboard.type(word, { delay: 20 });
     await page.waitForSelector("#tsd-search-results li a");
-    expect(await page.locator("#tsd-search-results li").count()).toBeGreaterThan(0);
+    const found = await page.locator("#tsd-search-results li").allTextContents();
+    expect(found.join(" ")).toMatch(expected);
   });
 
-  it("has no console error and asks nothing of any other host", () => {
-    expect([problems, outside]).toEqual([[], []]);
+  it("has a page for every table of limits", () => {
+    const names = readdirSync(`${root}/site/documents`).join(" ");
+    for (const { id } of builtInSchemes) expect(names).toContain(`.${id}.html`);
+  });
+
+  it("draws its charts in the page, wide or narrow, in the theme chosen there", async () => {
+    await open("documents/The_arithmetic_of_alarms.html", "light");
+    const shown = "[...document.querySelectorAll('.veladis-chart')].filter((one) => one.getClientRects().length > 0)";
+    expect(await page.evaluate(`${shown}.map((one) => one.getAttribute("width"))`)).toEqual(["640", "640"]);
+    const paper = `getComputedStyle(${shown}[0].querySelector(".paper")).fill`;
+    expect(await page.evaluate(paper)).toBe("rgb(255, 255, 255)");
+    await page.evaluate("document.documentElement.dataset.theme = 'dark'");
+    expect(await page.evaluate(paper)).toBe("rgb(16, 22, 28)");
+    await page.emulateMedia({ media: "print" });
+    expect(await page.evaluate(paper)).toBe("rgb(255, 255, 255)");
+    await open("documents/The_arithmetic_of_alarms.html", "light", 390);
+    expect(await page.evaluate(`${shown}.map((one) => one.getAttribute("width"))`)).toEqual(["350", "350"]);
+  });
+
+  it("stays below 5 MB", () => {
+    const sizes = readdirSync(`${root}/site`, { recursive: true, encoding: "utf8" })
+      .map((name) => statSync(`${root}/site/${name}`))
+      .map((entry) => (entry.isFile() ? entry.size : 0));
+    expect(sizes.reduce((a, b) => a + b)).toBeLessThan(5e6);
+  });
+});
+
+/** Writes into the field with this label, as a person does. */
+async function fill(label: string, text: string): Promise<void> {
+  const field = page.getByLabel(label, { exact: true });
+  if ((await field.evaluate((one) => (one as { tagName: string }).tagName)) === "SELECT")
+    await field.selectOption(text);
+  else await field.fill(text);
+}
+
+const answer = (name: string): Promise<string> => page.locator(`[data-answer="${name}"]`).innerText();
+
+describe.each(["http", "file"] as const)("live pages over %s", (way) => {
+  it.each(["index.html", live.converter])(
+    "converter on %s: converts what is typed, refuses what has no meaning",
+    async (path) => {
+      await open(path, "light", 1280, way);
+      await fill("Reading, with unit and detector", "0.4 in/s pk");
+      await fill("Frequency or shaft speed", "1800 r/min");
+      await fill("Wanted in (may be left empty)", "mil pp");
+      const expected = format(convertAmplitude("0.4 in/s pk at 1800 r/min", "mil pp"), { digits: 4 });
+      expect(await answer("converter")).toContain(expected);
+      await fill("Reading, with unit and detector", "0.4 in/s");
+      expect(await answer("converter")).toContain("a detector after the unit");
+      await fill("Reading, with unit and detector", "95 dB re 1e-9 m/s");
+      await fill("Wanted in (may be left empty)", "mm/s rms");
+      expect(await answer("converter")).toContain("0.05623 mm/s rms");
+    },
+  );
+
+  it("nomograph: sliders move the reading by keyboard, the pointer puts it", async () => {
+    await open(live.nomograph, "light", 1280, way);
+    const slider = page.getByLabel("Velocity");
+    await slider.focus();
+    const before = Number(await page.locator("circle.point").getAttribute("cy"));
+    for (let i = 0; i < 20; i++) await page.keyboard.press("ArrowRight");
+    expect(Number(await page.locator("circle.point").getAttribute("cy"))).toBeLessThan(before);
+    const velocity = 10 ** Number(await slider.inputValue());
+    const frequency = 10 ** Number(await page.getByLabel("Frequency").inputValue());
+    const one = { value: velocity, unit: "mm/s", detector: "rms", quantity: "velocity", hertz: frequency } as const;
+    expect(await answer("nomograph")).toContain(format(convertAmplitude(one, "mil rms")));
+    const { zone } = classify(one, { scheme: "iso-10816-3-2009", machine: "group 2 rigid" });
+    expect(await answer("nomograph")).toContain(`zone ${zone}`);
+    await fill("Zones of ISO 10816-3:2009", "none");
+    expect(await answer("nomograph")).not.toContain("zone");
+    const frame = await page.locator(".live-chart path.axis").boundingBox();
+    if (frame === null) throw new Error("no chart");
+    await page.mouse.click(frame.x + frame.width * 0.25, frame.y + frame.height * 0.25);
+    expect(10 ** Number(await page.getByLabel("Frequency").inputValue())).toBeCloseTo(2000 ** 0.25, 0);
+  });
+
+  it("severity: a reading by the nameplate, and the question where a fact is missing", async () => {
+    await open(live.severity, "light", 1280, way);
+    await fill("Table", "iso-10816-3-2009");
+    await fill("Reading", "3.9 mm/s rms");
+    const machine = {
+      type: "motor",
+      power: "160 kW",
+      speed: "1490 r/min",
+      shaftHeight: "315 mm",
+      support: "rigid",
+    } as const;
+    const { zone, word } = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine });
+    expect(await answer("severity")).toContain(`Zone ${zone}: ${word}`);
+    expect(await page.locator(".live-chart svg title").textContent()).toBe(`3.90 mm/s rms: zone ${zone}`);
+    await fill("Machine", "pump");
+    await fill("Table", "iso-10816-7-2009");
+    expect(await answer("severity")).toContain("category");
+    await page.getByLabel(/^category/).selectOption("I");
+    expect(await answer("severity")).toMatch(/Zone [ABCD]/);
+  });
+
+  it("trip timeline: trips when the logic trips, and says what it refuses", async () => {
+    await open(live.trip, "light", 1280, way);
+    const levels = [3, 8, 8, 3, 8, 8, 8, 8, 8, 8, 3];
+    await fill("Levels, one a second", levels.join(" "));
+    await fill("On-delay in s", "4");
+    await fill("Reset by hand at, in s (may be left empty)", "");
+    const logic = new TripLogic({
+      threshold: "7.1 mm/s rms",
+      hysteresis: "5 %",
+      onDelay: 4,
+      timerResets: "below threshold",
+      sensorFault: "alarm",
+      latching: true,
+      contact: "normally open",
+      coil: "normally energised",
+    });
+    const trip = logic.run(levels, 1).find(({ event }) => event === "trip");
+    expect(await answer("trip")).toContain(`Trips at ${trip?.time} s.`);
+    expect(await page.locator(".live-chart svg desc").textContent()).toContain(`${trip?.time} s trip`);
+    await fill("On-delay in s", "9");
+    expect(await answer("trip")).toContain("Does not trip.");
+    await fill("Levels, one a second", "3 8,5");
+    expect(await answer("trip")).toContain("a point for decimals");
+  });
+
+  it.each(Object.entries(live))("%s is usable on a telephone, in the dark, by keyboard", async (_, path) => {
+    await open(path, "dark", 390, way);
+    expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(390);
+    const small =
+      "[...document.querySelectorAll('.live-field input, .live-field select')].filter((one) => one.getBoundingClientRect().height < 24).length";
+    expect(await page.evaluate(small)).toBe(0);
+    const fields = await page.locator(".live-field input, .live-field select").count();
+    await page.locator(".live-field input, .live-field select").first().focus();
+    for (let i = 1; i < fields; i++) await page.keyboard.press("Tab");
+    expect(await page.evaluate("document.activeElement.closest('.live-field') !== null")).toBe(true);
+    // axe reads style sheets by requests, which a page opened from a file may not make
+    if (way === "http") expect(await violations()).toEqual([]);
   });
 });
 
@@ -103,5 +275,11 @@ describe("the library in a browser", () => {
     await page.evaluate(code.replace(/^"use strict";\s*var veladis =/, "globalThis.veladis ="));
     const answer = await page.evaluate('veladis.convert(0.25, "in/s pk", "mil pp", { at: "1500 r/min" })');
     expect(answer).toBe(convert(0.25, "in/s pk", "mil pp", { at: "1500 r/min" }));
+  });
+});
+
+describe("all pages that were opened", () => {
+  it("had no console error and asked nothing of any other host", () => {
+    expect([problems, outside]).toEqual([[], []]);
   });
 });

@@ -44,8 +44,8 @@ export function severity(place) {
     for (const { fact, ask: words, allowed } of wanted) {
       if (further.has(fact)) continue;
       const field = allowed
-        ? choiceField(words, [["", "not known"], ...allowed], "", choose)
-        : textField(words, "", choose);
+        ? choiceField(`${fact}: ${words}`, [["", "not known"], ...allowed], "", choose)
+        : textField(`${fact}: ${words}`, "", choose);
       further.set(fact, field);
       asked.append(field.row);
     }
@@ -110,10 +110,10 @@ export function severity(place) {
       ];
     });
   };
-  const type = choiceField("Machine", [["", "not known"], ...Object.keys(machineTypes)], "pump", choose);
-  const power = textField("Rated power in kW", "90", choose, { inputMode: "decimal" });
-  const speed = textField("Speed in r/min", "2980", choose, { inputMode: "decimal" });
-  const height = textField("Shaft height in mm (electrical machines)", "", choose, { inputMode: "decimal" });
+  const type = choiceField("Machine", [["", "not known"], ...Object.keys(machineTypes)], "motor", choose);
+  const power = textField("Rated power in kW", "160", choose, { inputMode: "decimal" });
+  const speed = textField("Speed in r/min", "1490", choose, { inputMode: "decimal" });
+  const height = textField("Shaft height in mm (electrical machines)", "315", choose, { inputMode: "decimal" });
   const support = choiceField("Support", [["", "not known"], "rigid", "flexible"], "rigid", choose);
   const reading = textField("Reading", "3.9 mm/s rms", update);
   const scheme = choiceField("Table", [], "", forget);

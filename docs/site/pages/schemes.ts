@@ -30,15 +30,24 @@ function classText({ named, by, when, within }: MachineClass): string {
   return parts.length === 0 ? "every machine it is for" : parts.join(", ");
 }
 
-function limitRows(one: MachineClass, criterion: Criterion): string[][] {
-  return Object.entries(criterion.limits as Record<string, LimitValue>)
-    .filter(([, limit]) => limit !== undefined && limit !== null)
-    .map(([name, limit]) => {
-      const source =
-        (criterion.limitSources as Record<string, Criterion["source"]> | undefined)?.[name] ?? criterion.source;
-      const only = isEmpty(criterion.when) ? "" : `, only ${conditionText(criterion.when as Condition)}`;
-      return [classText(one) + only, name, `${limitText(limit)} ${criterion.as}`, known(source)];
-    });
+/** The names of the limits of a scheme, in the order in which its classes give them. */
+function limitNames({ classes }: Scheme): string[] {
+  const given = classes.flatMap(({ criteria }) => criteria.map(({ limits }) => Object.keys(limits)));
+  const most = given.reduce((a, b) => (b.length > a.length ? b : a), []);
+  return [...new Set([...most, ...given.flat()])];
+}
+
+/** One row a class and quantity; a limit from memory says so in its cell. */
+function limitRow(one: MachineClass, criterion: Criterion, names: readonly string[]): string[] {
+  const { as, limits, limitSources, source, when } = criterion;
+  const only = isEmpty(when) ? "" : `, only ${conditionText(when as Condition)}`;
+  const cells = names.map((name) => {
+    const limit = (limits as Record<string, LimitValue>)[name];
+    if (limit === undefined || limit === null) return "";
+    const from = (limitSources as Record<string, Criterion["source"]> | undefined)?.[name] ?? source;
+    return `${limitText(limit)} ${known(from)}`;
+  });
+  return [classText(one) + only, as, ...cells];
 }
 
 const bandText = (band: Scheme["band"]): string => (band === null ? "not given" : `${band[0]} to ${band[1]} Hz`);
@@ -73,13 +82,13 @@ function schemePage(scheme: Scheme): string {
     kind,
     grades,
   } = scheme;
-  const rows = classes.flatMap((one) => one.criteria.flatMap((criterion) => limitRows(one, criterion)));
+  const names = limitNames(scheme);
+  const rows = classes.flatMap((one) => one.criteria.map((criterion) => limitRow(one, criterion, names)));
   return page(id, [
     `**${standard} (${edition})**: ${cell(title)}. ${MADE}`,
     table(
-      ["", ""],
+      ["table", `\`${id}\``],
       [
-        ["id", `\`${id}\``],
         ["kind", `${kind}${grades ? `: ${grades.join(", ")}` : ""}`],
         ["status", `${status}${replacedBy ? `, replaced by ${replacedBy}` : ""}; ${statusNote}`],
         ["scope", scope],
@@ -88,7 +97,7 @@ function schemePage(scheme: Scheme): string {
       ],
     ),
     KNOWN,
-    `## Limits\n\n${table(["machines", "limit", "as printed", "known by"], rows)}`,
+    `## Limits\n\n${table(["machines", "in", ...names], rows)}`,
     ...(exclusions.length > 0
       ? [`## Left to other tables\n\n${exclusions.map(({ reason }) => `- ${reason}`).join("\n")}`]
       : []),
