@@ -2,6 +2,7 @@ export { cautions } from "./cautions";
 export { type ErrorDetail, shown, VeladisError } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";
 export { frozen } from "./frozen";
+export { given, list } from "./given";
 export { finite, nonNegative, positive, text } from "./guards";
 export { memo } from "./memo";
 export { nearest } from "./nearest";

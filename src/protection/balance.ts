@@ -1,4 +1,4 @@
-import { nonNegative, numeral, positive, type Source, shown, splitNumeral, VeladisError } from "../core/index";
+import { given, nonNegative, numeral, positive, type Source, shown, splitNumeral, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { kilogramMetres, kilograms, metres, unbalanceIn } from "./mass";
 
@@ -114,7 +114,8 @@ export function permissibleEccentricity(grade: string | number, speed: Frequency
  * fan.force.toFixed(0); // => "391"
  * ```
  */
-export function permissibleUnbalance(grade: string | number, { mass, speed, planes }: Rotor): PermissibleUnbalance {
+export function permissibleUnbalance(grade: string | number, rotor: Rotor): PermissibleUnbalance {
+  const { mass, speed, planes } = given(rotor, "a rotor with mass and speed");
   const g = balanceGrade(grade);
   const eccentricity = permissibleEccentricity(g, speed);
   const unbalance = eccentricity * kilograms(mass);
@@ -143,7 +144,8 @@ export function permissibleUnbalance(grade: string | number, { mass, speed, plan
  * gradeOfUnbalance("16260 g·mm", { mass: "400 kg", speed: "1480 r/min" }).toFixed(2); // => "6.30"
  * ```
  */
-export function gradeOfUnbalance(unbalance: string, { mass, speed }: Omit<Rotor, "planes">): number {
+export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">): number {
+  const { mass, speed } = given(rotor, "a rotor with mass and speed");
   return (1000 * kilogramMetres(unbalance) * angular(speed)) / kilograms(mass);
 }
 

@@ -6,7 +6,7 @@ import {
   parseAmplitude,
   readingType,
 } from "../amplitude/index";
-import { finite, nonNegative, shown, VeladisError } from "../core/index";
+import { finite, given, nonNegative, shown, VeladisError } from "../core/index";
 import { frequency } from "../frequency/index";
 import { meanAndDeviation, quantile, robustSpread } from "./statistics";
 
@@ -118,7 +118,7 @@ function numbersOf(readings: Readings, as: string, at: ConvertOptions["at"]): [F
   const values = Float64Array.from({ length: readings.length }, (_, i) => {
     const reading = readings[i] as number | string | Amplitude;
     if (typeof reading === "number") return nonNegative(reading, `a reading of zero or more at index ${i}`);
-    const amplitude = typeof reading === "string" ? parseAmplitude(reading) : reading;
+    const amplitude = typeof reading === "string" ? parseAmplitude(reading) : given(reading, `a reading at index ${i}`);
     const answer = convertAmplitude(amplitude, as, at === undefined || amplitude.hertz !== undefined ? {} : { at });
     for (const name of answer.assumed) assumed.add(name);
     return answer.value;
@@ -149,7 +149,8 @@ function numbersOf(readings: Readings, as: string, at: ConvertOptions["at"]): [F
  * ```
  */
 export function baseline(readings: Readings, options: BaselineOptions): Baseline {
-  const { at, enough = 10, percentile = 95 } = options;
+  const { at, enough = 10, percentile = 95 } = given(options, 'options with { as: "mm/s rms" }');
+  given(readings, "readings as a list");
   const as = readingType(options.as);
   if (as.startsWith("dB")) {
     throw new VeladisError("out-of-range", {

@@ -1,5 +1,5 @@
 import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
-import { positive, shown, VeladisError } from "../core/index";
+import { given, positive, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { choice } from "./choice";
 
@@ -91,9 +91,11 @@ export function storedSetpoint(
   at?: Frequency,
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
-  const reading = typeof asked === "string" ? parseAmplitude(asked) : asked;
+  given(device, "a device, or {} where nothing is known of it");
+  const reading = typeof asked === "string" ? parseAmplitude(asked) : given(asked, "a setpoint with its unit");
   const type = deviceType(device, `${reading.unit} ${reading.detector}`);
-  const inDevice = (value: string | Amplitude) => convertAmplitude(value, type, at === undefined ? {} : { at }).value;
+  const inDevice = (value: string | Amplitude) =>
+    convertAmplitude(given(value, "a level with its unit"), type, at === undefined ? {} : { at }).value;
   const value = inDevice(reading);
   positive(value, "a setpoint above zero");
   const rounding = choice(rounds ?? device.rounds ?? "nearest", roundings, "what the device does between two steps");

@@ -1,4 +1,4 @@
-import { finite, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { finite, given, nonNegative, positive, shown, VeladisError } from "../core/index";
 
 /** How a device makes a level of a waveform. */
 export type LevelDetector =
@@ -48,10 +48,9 @@ export function timeConstant(detector: LevelDetector): number {
  * held[3]?.toFixed(3); // => "1.839"
  * ```
  */
-export function detectedLevels(
-  samples: ArrayLike<number>,
-  { rate, detector, initial = 0 }: DetectedLevelsOptions,
-): Float64Array {
+export function detectedLevels(samples: ArrayLike<number>, options: DetectedLevelsOptions): Float64Array {
+  const { rate, detector, initial = 0 } = given(options, "options with rate and detector");
+  given(samples, "samples as an array");
   const left = Math.exp(-1 / (positive(rate, "a sample rate above zero") * timeConstant(detector)));
   const levels = new Float64Array(samples.length);
   const start = nonNegative(initial, "a level of zero or more before the first sample");

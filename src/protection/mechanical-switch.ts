@@ -1,5 +1,5 @@
 import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { positive, shown, VeladisError } from "../core/index";
+import { given, list, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** What the setting of an acceleration-operated switch means at one speed. */
@@ -56,14 +56,14 @@ export function mechanicalSwitch(
   setting: string | Amplitude,
   { speeds = [], limit }: { readonly speeds?: readonly Frequency[]; readonly limit?: string | Amplitude } = {},
 ): SwitchReach {
-  const given = typeof setting === "string" ? parseAmplitude(setting) : setting;
-  if (given.quantity !== "acceleration") {
+  const operates = typeof setting === "string" ? parseAmplitude(setting) : given(setting, 'a setting such as "2 g pk"');
+  if (operates.quantity !== "acceleration") {
     throw new VeladisError("wrong-quantity", {
       expected: 'the setting of an acceleration-operated switch, such as "2 g pk"',
-      received: shown(`${given.value} ${given.unit} ${given.detector}`),
+      received: shown(`${operates.value} ${operates.unit} ${operates.detector}`),
     });
   }
-  const peak = positive(convertAmplitude(given, "m/s2 pk").value, "a setting above zero");
+  const peak = positive(convertAmplitude(operates, "m/s2 pk").value, "a setting above zero");
   const level = limit === undefined ? null : typeof limit === "string" ? parseAmplitude(limit) : limit;
   if (level?.quantity === "acceleration") {
     throw new VeladisError("wrong-quantity", {
@@ -71,23 +71,23 @@ export function mechanicalSwitch(
       received: shown(limit),
     });
   }
-  const rows = speeds.map((speed): SwitchRow => {
+  const rows = list(speeds, "speeds as a list").map((speed): SwitchRow => {
     const hertz = hertzOf(speed);
     const at = { at: { hertz } };
-    const velocity = convertAmplitude(given, "mm/s rms", at);
+    const velocity = convertAmplitude(operates, "mm/s rms", at);
     const most = level === null ? null : convertAmplitude(level, "mm/s rms", at).value;
     const timesLimit = most === null ? null : velocity.value / most;
     return Object.freeze({
       hertz,
       speed: hertz * 60,
       velocity,
-      displacement: convertAmplitude(given, "um pp", at),
+      displacement: convertAmplitude(operates, "um pp", at),
       timesLimit,
       protects: timesLimit === null ? null : timesLimit <= 1 + 1e-9,
     });
   });
   return Object.freeze({
-    setting: given,
+    setting: operates,
     rows: Object.freeze(rows),
     blindBelow: level === null ? null : blindSpeed(peak, level),
     assumed,

@@ -9,11 +9,11 @@ export function baselineOf(given: Baseline | Amplitude | string, limits: OwnLimi
     return { statistics: given, level: given.median, type: given.as };
   }
   if (given === "none") {
-    const own = limits === undefined ? undefined : limits["B/C"];
+    const own = limits?.["B/C"];
     const reading = own === undefined ? undefined : typeof own === "string" ? parseAmplitude(own) : own;
     return { statistics: null, level: null, type: reading && `${reading.unit} ${reading.detector}` };
   }
-  if (given === undefined) {
+  if (given === undefined || given === null) {
     throw new VeladisError("missing-fact", {
       expected: 'a baseline: statistics, one reading such as "2 mm/s rms", or "none"',
       received: "nothing",

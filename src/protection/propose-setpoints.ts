@@ -1,5 +1,5 @@
 import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
-import { cautions, nonNegative, positive, VeladisError } from "../core/index";
+import { cautions, given, nonNegative, positive, VeladisError } from "../core/index";
 import { hertz as hertzOf } from "../frequency/index";
 import { type MachineRef, parseMachine, type SchemeRef } from "../severity/index";
 import type { Baseline } from "./baseline";
@@ -93,7 +93,9 @@ export interface Proposal {
  * ```
  */
 export function proposeSetpoints(request: ProposalRequest): Proposal {
-  const { scheme, limits: own, machine, sensor = {}, device = {}, k = 3 } = request;
+  const { scheme, limits: own, machine, sensor = {}, device = {}, k = 3 } = given(request, "a request as an object");
+  given(device, "a device, or none");
+  given(sensor, "limits of the sensor, or none");
   positive(k, "standard deviations above zero");
   const facts = typeof machine === "string" ? parseMachine(machine) : machine;
   const hertz = facts?.speed === undefined ? undefined : hertzOf(facts.speed);
@@ -108,7 +110,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
   };
   const base = level === null ? null : here(level);
   const limits =
-    own !== undefined
+    own !== undefined && own !== null
       ? limitsOfSite(own, as, hertz)
       : scheme === undefined
         ? null

@@ -1,5 +1,5 @@
 import { type Amplitude, type Assumption, convertAmplitude, parseAmplitude, significant } from "../amplitude/index";
-import { positive, type Source, VeladisError } from "../core/index";
+import { given, positive, type Source, VeladisError } from "../core/index";
 import { type CriterionLimits, type Limit, limitsFor, type MachineRef, type SchemeRef } from "../severity/index";
 
 /** Limits to set from, in the type of the baseline. */
@@ -88,7 +88,8 @@ export function limitsOfScheme(
 export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
   const at = hertz === undefined ? {} : { at: { hertz } };
   const source: Source = { title: own.source, provenance: "memory", note: "as stated by the user" };
-  const converted = (name: "B/C" | "C/D") => convertAmplitude(own[name], type, at);
+  const converted = (name: "B/C" | "C/D") =>
+    convertAmplitude(given(own[name], `a limit ${name} with its unit`), type, at);
   const told = (name: "B/C" | "C/D") => ({
     value: positive(converted(name).value, `a limit ${name} above zero`),
     text: `${name} of ${own.source}`,

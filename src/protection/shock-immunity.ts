@@ -1,5 +1,5 @@
 import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { positive, shown, VeladisError } from "../core/index";
+import { given, positive, shown, VeladisError } from "../core/index";
 import { type LevelDetector, timeConstant } from "./front-end";
 import { halfSine, velocityOf } from "./shock";
 import { timeAbove } from "./time-above";
@@ -110,9 +110,9 @@ export function shockImmunity(
   running: string | Amplitude,
   { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] }: ImmunityOptions = {},
 ): Immunity {
-  const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
+  const rules = tripRules({ ...given(settings, "settings as an object"), sensorFault: "alarm" }, false);
   const { threshold } = rules;
-  const reading = typeof running === "string" ? parseAmplitude(running) : running;
+  const reading = typeof running === "string" ? parseAmplitude(running) : given(running, "running vibration");
   const hertz = reading.hertz ?? threshold.hertz;
   if (hertz === undefined) {
     throw new VeladisError("missing-frequency", {

@@ -1,5 +1,5 @@
 import { convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { finite, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { finite, given, nonNegative, positive, shown, VeladisError } from "../core/index";
 
 /** A half-sine shock: acceleration that rises and falls once. */
 export interface HalfSine {
@@ -51,7 +51,8 @@ export function halfSine(time: number, seconds: number): number {
  * ```
  */
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
-  const { running, shock, phase = 0 } = options;
+  const { running, phase = 0 } = given(options, "options with running, shock, rate and seconds");
+  const shock = given(options.shock, "a shock with its peak, its length and when it begins");
   const rate = positive(options.rate, "a sample rate above zero");
   const reading = parseAmplitude(running);
   const pulse = parseAmplitude(shock.peak);

@@ -1,5 +1,5 @@
 import { type Amplitude, type ConvertOptions, convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
-import { nonNegative, positive, shown, VeladisError } from "../core/index";
+import { given, list, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { checkedLevels } from "./check-levels";
 import { choice } from "./choice";
 import { checkedRelay, type RelaySettings } from "./relay";
@@ -175,10 +175,12 @@ export class TripLogic {
    */
   run(levels: ArrayLike<number>, dt: number | ArrayLike<number>, options: RunOptions = {}): TripEvent[] {
     if (typeof dt === "number") positive(dt, "seconds between levels, above 0");
+    given(dt, "seconds between levels, or their times");
+    given(options, "options as an object");
     const checked = checkedLevels(levels, options.nan === "sensor fault");
     const factor = factorTo(this.rules, options);
     const scaled = factor === 1 ? checked : checked.map((level) => level * factor);
-    const commands = [...(options.commands ?? [])].sort((a, b) => a.at - b.at);
+    const commands = [...list(options.commands ?? [], "commands as a list")].sort((a, b) => a.at - b.at);
     for (const { at, do: name } of commands) {
       nonNegative(at, "the time of a command in seconds");
       choice(name, tripCommands, "a command");

@@ -80,10 +80,10 @@ function playEven(
 
 /** The times, checked: as many as levels, finite, never falling, not before the clock. */
 function checkTimes(levels: Float64Array, times: ArrayLike<number>, clock: number): void {
-  if (times.length !== levels.length) {
+  if (times?.length !== levels.length) {
     throw new VeladisError("length-mismatch", {
       expected: `${levels.length} times, one a level`,
-      received: `${times.length}`,
+      received: `${times?.length}`,
     });
   }
   let last = clock;

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { list, shown, VeladisError } from "../core/index";
 import { choice } from "./choice";
 
 /** M channels out of N, as the trade writes it: `"2oo3"`. */
@@ -85,7 +85,7 @@ export function parseVote(vote: VoteText): Vote {
 export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
   const { needed, of } = parseVote(vote);
   const bad = choice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-  if (channels.length !== of) {
+  if (list(channels, "what the channels say, as a list").length !== of) {
     throw new VeladisError("length-mismatch", {
       expected: `${of} channels for ${vote}`,
       received: `${channels.length}`,

@@ -1,4 +1,4 @@
-import { nonNegative, positive, shown, VeladisError } from "../core/index";
+import { given, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { choice } from "./choice";
 import { checkedRelay, type RelaySettings, relayStatus } from "./relay";
 import { sameLength } from "./same-length";
@@ -52,7 +52,7 @@ export class VotedTrip {
 
   /** @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic} */
   constructor(settings: VotedTripSettings) {
-    const { vote, badChannel, channels } = settings;
+    const { vote, badChannel, channels } = given(settings, "settings as an object");
     const { of } = parseVote(vote);
     this.relay = checkedRelay(settings);
     this.vote = vote;

@@ -1,4 +1,4 @@
-import { positive, shown, VeladisError } from "../core/index";
+import { given, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** A measuring band by its -3 dB edges. */
@@ -26,7 +26,8 @@ export interface Band {
  * bandResponse("12.6 Hz", band).toFixed(3); // => "0.894"
  * ```
  */
-export function bandResponse(at: Frequency, { lowest, highest, order = 3 }: Band): number {
+export function bandResponse(at: Frequency, band: Band): number {
+  const { lowest, highest, order = 3 } = given(band, "a band with its edges");
   const [low, high, hertz] = [hertzOf(lowest), hertzOf(highest), hertzOf(at)];
   if (!(low < high)) {
     throw new VeladisError("out-of-range", {

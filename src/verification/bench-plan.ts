@@ -1,5 +1,5 @@
 import { type Amplitude, amountOf, convertAmplitude, format, parseAmplitude, significant } from "../amplitude/index";
-import { cautions, nonNegative, VeladisError } from "../core/index";
+import { cautions, given, list, nonNegative, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Band, bandResponse } from "./band-response";
 import { type BenchMove, benchMoves } from "./bench-moves";
@@ -57,7 +57,7 @@ export interface BenchPlan {
 }
 
 /** ISO 2954's reference frequency, the third-octave 10^(19/10) Hz; read in a survey that quotes the standard. */
-const REFERENCE = "79.4 Hz";
+const REFERENCE: Frequency = "79.4 Hz";
 
 function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
   return [
@@ -101,12 +101,16 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
  * ```
  */
 export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
+  given(settings, "settings as an object");
+  given(shaker, "the limits of the shaker");
   const { level: _, ...threshold } =
-    typeof settings.threshold === "string" ? parseAmplitude(settings.threshold) : settings.threshold;
+    typeof settings.threshold === "string"
+      ? parseAmplitude(settings.threshold)
+      : given(settings.threshold, "a threshold");
   nonNegative(settings.onDelay, "onDelay in seconds, 0 or more");
   const below = amountOf(settings.hysteresis, threshold);
   const reset = Object.freeze({ ...threshold, value: threshold.value - below });
-  const frequencies = (settings.frequencies ?? [REFERENCE]).map(hertzOf);
+  const frequencies = list<Frequency>(settings.frequencies ?? [REFERENCE], "frequencies as a list").map(hertzOf);
   const [main, ...others] = frequencies;
   if (main === undefined) {
     throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "none" });

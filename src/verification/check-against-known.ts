@@ -1,5 +1,5 @@
 import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { cautions, nearest, positive, shown, VeladisError } from "../core/index";
+import { cautions, given, nearest, positive, shown, VeladisError } from "../core/index";
 import { type Decision, type DecisionRule, decided, decisionRules } from "./decision";
 import { marginsOf, type ToleranceText } from "./tolerance";
 
@@ -86,25 +86,28 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
  * ```
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
-  const known = typeof check.known === "string" ? parseAmplitude(check.known) : check.known;
-  const read = typeof check.indicated === "string" ? parseAmplitude(check.indicated) : check.indicated;
+  given(check, "a check as an object");
+  const read = (reading: string | Amplitude, what: string): Amplitude =>
+    typeof reading === "string" ? parseAmplitude(reading) : given(reading, what);
+  const known = read(check.known, 'the known level, such as "0.40 in/s pk at 1800 r/min"');
+  const seen = read(check.indicated, "the level that the device shows");
   positive(known.value, "a known level above zero");
-  if (check.tolerance === undefined) {
+  if (check.tolerance === undefined || check.tolerance === null) {
     throw new VeladisError("missing-fact", {
       expected: 'a tolerance such as "10 %", "0.5 dB" or "0.02 in/s pk"',
       received: "none",
     });
   }
-  const hertz = known.hertz ?? read.hertz;
+  const hertz = known.hertz ?? seen.hertz;
   const unit = `${known.unit} ${known.detector}`;
-  const indicated = convertAmplitude(read, unit, hertz === undefined ? {} : { at: { hertz } });
+  const indicated = convertAmplitude(seen, unit, hertz === undefined ? {} : { at: { hertz } });
   const rule = ruleOf(check);
   const tolerance = marginsOf(check.tolerance, known);
   const uncertainty = check.uncertainty === undefined ? null : marginsOf(check.uncertainty, known);
   const error = indicated.value - known.value;
   return Object.freeze({
     known,
-    shown: read,
+    shown: seen,
     indicated,
     unit,
     error,

@@ -1,4 +1,4 @@
-import { nonNegative, numeral, shown, splitNumeral, VeladisError } from "../core/index";
+import { list, nonNegative, numeral, shown, splitNumeral, VeladisError } from "../core/index";
 
 /**
  * Independent relative uncertainties combined by root sum of squares (JCGM 100:2008, 5.1.2, from memory), in percent.
@@ -15,7 +15,7 @@ import { nonNegative, numeral, shown, splitNumeral, VeladisError } from "../core
  * ```
  */
 export function combinedUncertainty(parts: readonly string[]): number {
-  const squares = parts.map((part) => {
+  const squares = list(parts, "uncertainties as a list").map((part) => {
     const [digits, unit] = (typeof part === "string" && splitNumeral(part.trim())) || [];
     if (!digits || unit !== "%") {
       throw new VeladisError(unit === "" || typeof part === "number" ? "missing-unit" : "syntax", {

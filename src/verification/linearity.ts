@@ -1,5 +1,5 @@
 import type { Amplitude } from "../amplitude/index";
-import { VeladisError } from "../core/index";
+import { list, VeladisError } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** One point of a linearity check. */
@@ -54,7 +54,9 @@ export function linearity(
   points: readonly Pick<KnownCheck, "known" | "indicated">[],
   rest: Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">,
 ): Linearity {
-  const checks = points.map((point) => checkAgainstKnown({ ...rest, ...point }));
+  const checks = list(points, "points with known and indicated levels").map((point) =>
+    checkAgainstKnown({ ...rest, ...point }),
+  );
   const unit = checks[0]?.unit ?? "";
   const stray = checks.find((check) => check.unit !== unit);
   const levels = new Set(checks.map(({ known }) => known.value));

@@ -1,5 +1,5 @@
 import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { nonNegative, numeral, positive, shown, splitNumeral, VeladisError } from "../core/index";
+import { given, list, nonNegative, numeral, positive, shown, splitNumeral, VeladisError } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */
@@ -18,10 +18,13 @@ type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
 /** The change that a slow rise or fall shows, held against the setting. */
 function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
-  const { level: _level, ...known } = typeof setting === "string" ? parseAmplitude(setting) : setting;
+  const { level: _level, ...known } =
+    typeof setting === "string" ? parseAmplitude(setting) : given(setting, "a setting with its unit");
   const type = `${known.unit} ${known.detector}`;
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
-  const levels = steps.map(({ level }) => convertAmplitude(level, type, at).value);
+  const levels = list(steps, "steps with level and output").map(
+    ({ level }) => convertAmplitude(given(level, "a level for every step"), type, at).value,
+  );
   const wrong = levels.findIndex(
     (level, i) => i > 0 && (rising ? level <= (levels[i - 1] as number) : level >= (levels[i - 1] as number)),
   );
@@ -127,7 +130,7 @@ export interface DelayTest {
  */
 export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
   nonNegative(set, "a set delay in seconds, 0 or more");
-  if (measured.length === 0) {
+  if (list(measured, "measured delays as a list").length === 0) {
     throw new VeladisError("missing-fact", { expected: "at least one measured delay in seconds", received: "none" });
   }
   const [digits, unit] = (typeof tolerance === "string" && splitNumeral(tolerance.trim())) || [];

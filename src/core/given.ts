@@ -1,0 +1,24 @@
+import { shown, VeladisError } from "./error";
+
+/**
+ * The value itself if there is one.
+ *
+ * @throws {@link VeladisError} `missing-fact` for null and undefined
+ */
+export function given<Value>(value: Value, what: string): NonNullable<Value> {
+  if (value !== undefined && value !== null) return value;
+  throw new VeladisError("missing-fact", { expected: what, received: shown(value) });
+}
+
+/**
+ * The list itself if it is one, and every element of it is there.
+ *
+ * @throws {@link VeladisError} `missing-fact` or `wrong-type`
+ */
+export function list<Element>(value: readonly Element[], what: string): readonly Element[] {
+  if (!Array.isArray(given(value, what))) {
+    throw new VeladisError("wrong-type", { expected: what, received: shown(value) });
+  }
+  for (const element of value) given(element, what);
+  return value;
+}
