@@ -19,6 +19,7 @@ columns, by name or number
   --at-column <name>       the frequency of each row; --at-unit Hz for bare numbers
   --speed-column <name>    the running speed of each row; --speed-unit r/min for bare numbers
   --machine-column <name>  words on the machine of each row; may be given several times
+  --decimal-comma          numbers are written 7,1 and not 7.1, also those that are added
 the same for all rows
   --from <type>            "mm/s rms", or the unit where the detector is told apart
   --detector <detector>    "rms"

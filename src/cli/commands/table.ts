@@ -8,6 +8,7 @@ import { help } from "./table-help";
 
 const options = {
   column: { type: "string" },
+  "decimal-comma": { type: "boolean", default: false },
   from: { type: "string" },
   "from-column": { type: "string" },
   detector: { type: "string" },
@@ -43,6 +44,7 @@ function settingsOf(args: readonly string[]): TableSettings {
   const settings: TableSettings = {
     file: positionals[0],
     column: values.column,
+    decimalComma: values["decimal-comma"],
     from: { column: values["from-column"], fixed: values.from },
     detector: { column: values["detector-column"], fixed: values.detector },
     at: { column: values["at-column"], fixed: values.at },

@@ -85,7 +85,7 @@ export async function visitCsv(stream: Readable, size: number | undefined, visit
     const header = text.slice(marked ? UTF8_MARK.length : 0).replace(/^[\r\n]+/, "");
     const lineEnd = /\r?\n|\r/.exec(header)?.[0] ?? "\n";
     const separator = separatorOf(header.split(lineEnd, 1)[0] as string);
-    const form = { separator, lineEnd, mark: marked ? UTF8_MARK : "" };
+    const form = { separator, lineEnd, mark: marked ? UTF8_MARK : "", counted: "line" } as const;
     begun = form.mark.length;
     const made = new RowParser({
       bom: true,

@@ -42,12 +42,15 @@ async function codecs() {
   };
 }
 
+/** Rows between two pauses, so that what is to be written stays small beside a row group. */
+const PORTION = 4096;
+
 /** A value of Parquet as the text of a cell. */
 function cellText(value: unknown): string {
   if (value === null || value === undefined) return "";
   if (value instanceof Date) return value.toISOString();
   if (typeof value === "object")
-    return JSON.stringify(value, (_, one) => (typeof one === "bigint" ? `${one}` : one)) ?? "";
+    return JSON.stringify(value, (_, one) => (typeof one === "bigint" ? Number(one) : one)) ?? "";
   return String(value);
 }
 
@@ -57,24 +60,23 @@ function cellText(value: unknown): string {
  * @throws {@link VeladisError} `missing-fact` when hyparquet is not installed, `syntax` for what is no Parquet
  */
 export async function visitParquet(path: string, visitor: RowVisitor): Promise<void> {
-  const { parquetMetadataAsync, parquetReadObjects } = await reader();
+  const { parquetMetadataAsync, parquetReadObjects, parquetSchema } = await reader();
   const file = await slices(path);
   const refused = (error: unknown): never => {
     if (error instanceof VeladisError) throw error;
-    const received = `${JSON.stringify(path)}: ${(error as Error).message}`;
-    throw new VeladisError("syntax", { expected: "a Parquet file", received });
+    // what the reader stumbles over in a broken file says nothing to a person
+    const message = error instanceof TypeError || error instanceof RangeError ? "broken" : (error as Error).message;
+    const expected = message.includes("compression codec")
+      ? "a Parquet file without compression, or by snappy, gzip or brotli (zstd from node 22.15 on)"
+      : "a Parquet file";
+    throw new VeladisError("syntax", { expected, received: `${JSON.stringify(path)}: ${message}` });
   };
   try {
     const metadata = await parquetMetadataAsync(file).catch(refused);
     const compressors = await codecs();
     const total = Number(metadata.num_rows);
-    const [root] = metadata.schema;
-    const names: string[] = [];
-    for (let i = 1; i < metadata.schema.length && names.length < (root?.num_children ?? 0); ) {
-      names.push(metadata.schema[i]?.name as string);
-      i = behind(metadata.schema, i);
-    }
-    const form = { separator: ",", lineEnd: "\n", mark: "" };
+    const names = parquetSchema(metadata).children.map(({ element }) => element.name);
+    const form = { separator: ",", lineEnd: "\n", mark: "", counted: "row" } as const;
     const rawOf = (cells: readonly string[]): string => bytesOf(cells.map((cell) => quotedCell(cell, ",")).join(","));
     visitor.header(names, rawOf(names), form);
     let rowStart = 0;
@@ -92,13 +94,4 @@ export async function visitParquet(path: string, visitor: RowVisitor): Promise<v
   } finally {
     await file.close();
   }
-}
-
-const PORTION = 4096;
-
-/** The place behind an element of a Parquet schema and all that is nested in it. */
-function behind(schema: readonly { readonly num_children?: number }[], at: number): number {
-  let next = at + 1;
-  for (let i = 0; i < (schema[at]?.num_children ?? 0); i++) next = behind(schema, next);
-  return next;
 }

@@ -1,4 +1,4 @@
-import type { VeladisError } from "../../core/index";
+import { VeladisError } from "../../core/index";
 import type { Answer, Tail } from "./row-answers";
 import { bytesOf, quotedCell, type TableForm } from "./row-source";
 
@@ -11,8 +11,10 @@ export interface RowOutput {
 }
 
 /** Rows as they were, with cells behind them; refused rows with the line and the reason before them. */
-export function csvOutput(titles: readonly string[], { separator, lineEnd, mark }: TableForm): RowOutput {
+export function csvOutput(titles: readonly string[], form: TableForm, decimalComma: boolean): RowOutput {
+  const { separator, lineEnd, mark, counted } = form;
   const cell = (text: string): string => bytesOf(quotedCell(text, separator));
+  const withComma = (value: number | string): string => cell(String(value).replace(".", ","));
   let lastTail: Tail | undefined;
   let lastText = "";
   const texts = new WeakMap<Tail, string>();
@@ -31,27 +33,38 @@ export function csvOutput(titles: readonly string[], { separator, lineEnd, mark 
     header: (raw) => `${mark}${raw}${titles.map((title) => separator + cell(title)).join("")}${lineEnd}`,
     row(raw, _cells, _line, { values, tail }) {
       let row = raw;
-      for (const value of values) row += separator + value;
+      for (const value of values) row += separator + (decimalComma ? withComma(value) : value);
       return row + textOf(tail);
     },
-    refusedHeader: (raw) => `${mark}${["line", "refused", "reason"].join(separator)}${separator}${raw}${lineEnd}`,
+    refusedHeader: (raw) => `${mark}${[counted, "refused", "reason"].join(separator)}${separator}${raw}${lineEnd}`,
     refusedRow: (raw, _cells, line, { code, message }) =>
       `${line}${separator}${code}${separator}${cell(message)}${separator}${raw}${lineEnd}`,
   };
 }
 
-/** Each row an object on a line: the line of the file, the cells by their titles, what is added by its own. */
-export function jsonOutput(titles: readonly string[], header: readonly string[]): RowOutput {
+/** Each row an object on a line: its number, the cells by their titles, and what is added. */
+export function jsonOutput(titles: readonly string[], header: readonly string[], { counted }: TableForm): RowOutput {
+  const twice = header.find((title, i) => header.indexOf(title) !== i);
+  if (twice !== undefined) {
+    throw new VeladisError("syntax", {
+      expected: "columns with names of their own, for JSON",
+      received: `two columns ${JSON.stringify(twice)}`,
+    });
+  }
   const line = (value: object): string => bytesOf(`${JSON.stringify(value)}\n`);
   const named = (cells: readonly string[]): object => Object.fromEntries(header.map((title, i) => [title, cells[i]]));
   return {
     header: () => "",
     row(_raw, cells, at, { values, tail }) {
       const added = [...values, ...tail.cells];
-      return line({ line: at, row: named(cells), ...Object.fromEntries(titles.map((title, i) => [title, added[i]])) });
+      return line({
+        [counted]: at,
+        cells: named(cells),
+        ...Object.fromEntries(titles.map((title, i) => [title, added[i]])),
+      });
     },
     refusedHeader: () => "",
     refusedRow: (_raw, cells, at, { name, message, ...detail }) =>
-      line({ line: at, row: named(cells), error: { ...detail, message } }),
+      line({ [counted]: at, cells: named(cells), error: { ...detail, message } }),
   };
 }

@@ -47,6 +47,15 @@ function numberIn(cell = ""): number {
   return Number.isFinite(value) ? value : numeral(cell, "a reading");
 }
 
+/** The number with a comma for decimals, as one with a point; one that has a point already is refused. */
+function pointed(cell: string): string {
+  if (!cell.includes(".")) return cell.replace(",", ".");
+  throw new VeladisError("not-a-number", {
+    expected: "a number with a comma for decimals and no point, by --decimal-comma",
+    received: shown(cell),
+  });
+}
+
 /** Reads a text from a column, or gives the one that is the same for all rows. */
 function textReader(header: Cells, { column, fixed }: Mapped, name: string): Reader<string> | undefined {
   if (column === undefined) return fixed === undefined ? undefined : () => fixed;
@@ -61,9 +70,10 @@ function textReader(header: Cells, { column, fixed }: Mapped, name: string): Rea
 }
 
 /** Reads a frequency in hertz from a column; a blank cell tells none. */
-function hertzReader(header: Cells, column: string, unit: string | undefined, option: string) {
+function hertzReader(header: Cells, column: string, unit: string | undefined, option: string, comma: boolean) {
   const index = columnIndex(header, column);
-  const read = remembered((cell) => {
+  const read = remembered((written) => {
+    const cell = comma ? pointed(written) : written;
     if (!plainNumber.test(cell)) return frequency(cell).hertz;
     if (unit !== undefined) return frequency(`${cell} ${unit}`).hertz;
     throw new VeladisError("missing-unit", {
@@ -79,10 +89,10 @@ function hertzReader(header: Cells, column: string, unit: string | undefined, op
 }
 
 function atReader(header: Cells, settings: TableSettings, speed: Reader<number | undefined> | undefined) {
-  const { at, atUnit } = settings;
+  const { at, atUnit, decimalComma } = settings;
   if (at.column !== undefined) {
     textReader(header, at, "at");
-    return hertzReader(header, at.column, atUnit, "at-unit");
+    return hertzReader(header, at.column, atUnit, "at-unit", decimalComma);
   }
   if (at.fixed === undefined) return undefined;
   const times = order.exec(at.fixed.trim())?.[1];
@@ -134,12 +144,14 @@ export interface RowReader {
  */
 export function rowReader(header: Cells, settings: TableSettings): RowReader {
   const value = columnIndex(header, settings.column);
+  const { decimalComma } = settings;
+  const number = (cells: Cells): number => numberIn(decimalComma ? pointed(cells[value] as string) : cells[value]);
   const from = textReader(header, settings.from, "from");
   const detector = textReader(header, settings.detector, "detector");
   const speed =
     settings.speedColumn === undefined
       ? undefined
-      : hertzReader(header, settings.speedColumn, settings.speedUnit, "speed-unit");
+      : hertzReader(header, settings.speedColumn, settings.speedUnit, "speed-unit", settings.decimalComma);
   const at = atReader(header, settings, speed);
   const machine = machineReader(header, settings, speed);
   const { column: atColumn, fixed: atFixed } = settings.at;
@@ -154,7 +166,8 @@ export function rowReader(header: Cells, settings: TableSettings): RowReader {
       });
     }
     const read = (cells: Cells): RowFacts => {
-      const said = parseAmplitude((cells[value] as string).trim());
+      const written = (cells[value] as string).trim();
+      const said = parseAmplitude(decimalComma ? pointed(written) : written);
       const { level, unit } = said;
       return {
         value: level?.decibels ?? said.value,
@@ -169,11 +182,11 @@ export function rowReader(header: Cells, settings: TableSettings): RowReader {
   if (sameType && sameMachine && !freeFrequency) {
     const fixed = { type: type([]), hertz: at?.([]), machine: machine([]) };
     const { type: own, hertz, machine: one } = fixed;
-    const read = (cells: Cells): RowFacts => ({ value: numberIn(cells[value]), type: own, hertz, machine: one });
+    const read = (cells: Cells): RowFacts => ({ value: number(cells), type: own, hertz, machine: one });
     return Object.assign(read, { fixed, freeFrequency });
   }
   const read = (cells: Cells): RowFacts => ({
-    value: numberIn(cells[value]),
+    value: number(cells),
     type: type(cells),
     hertz: at?.(cells),
     machine: machine(cells),

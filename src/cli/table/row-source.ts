@@ -4,6 +4,8 @@ export interface TableForm {
   readonly lineEnd: string;
   /** The bytes that mark a text as UTF-8, where the input began with them. */
   readonly mark: string;
+  /** What the numbers of rows count. */
+  readonly counted: "line" | "row";
 }
 
 /** One who is shown a table row by row. Raw rows are texts of one character a byte, so that any encoding passes. */

@@ -68,7 +68,7 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
     header(cells, raw, form) {
       width = cells.length;
       answers = rowAnswers(cells, settings, scheme);
-      output = json ? jsonOutput(answers.titles, cells) : csvOutput(answers.titles, form);
+      output = json ? jsonOutput(answers.titles, cells, form) : csvOutput(answers.titles, form, settings.decimalComma);
       written = output.header(raw);
       refusals = output.refusedHeader(raw);
     },

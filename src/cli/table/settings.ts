@@ -10,6 +10,8 @@ export interface TableSettings {
   readonly file: string | undefined;
   /** Column of the readings. */
   readonly column: string;
+  /** Whether numbers of the file, and those added, have a comma for decimals; a point is refused then. */
+  readonly decimalComma: boolean;
   /** Reading type, or unit where the detector is told apart. */
   readonly from: Mapped;
   readonly detector: Mapped;

@@ -1,0 +1,29 @@
+import { Readable } from "node:stream";
+import type { Io } from "../../src/cli/io";
+import { run } from "../../src/cli/run";
+
+/** What a command printed, its exit code, and what it showed of its progress. */
+export interface Printed {
+  readonly out: string;
+  readonly err: string;
+  readonly code: number;
+  readonly shown: readonly string[];
+}
+
+/** Runs the command in this process. */
+export async function veladis(args: readonly string[], chunks?: readonly Uint8Array[]): Promise<Printed> {
+  const printed = { out: "", err: "" };
+  const shown: string[] = [];
+  const io: Io = {
+    piped: chunks === undefined ? undefined : Readable.from(chunks),
+    colour: false,
+    out: (text) => {
+      printed.out += text;
+    },
+    err: (text) => {
+      printed.err += text;
+    },
+    progress: (text) => void shown.push(text),
+  };
+  return { code: await run(args, io), shown, ...printed };
+}

@@ -1,0 +1,401 @@
+import { spawn, spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { build } from "esbuild";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { convert } from "../../src/index";
+import { classify } from "../../src/severity/index";
+import { root } from "../examples/fences";
+import { veladis } from "./in-process";
+
+const folder = mkdtempSync(join(tmpdir(), "veladis-table-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+let files = 0;
+const place = (name = "out.csv"): string => join(mkdtempSync(join(folder, `${files++}-`)), name);
+const file = (content: string | Uint8Array, name = "in.csv"): string => {
+  const path = place(name);
+  writeFileSync(path, content);
+  return path;
+};
+const rowsOf = (text: string): string[][] =>
+  text
+    .trimEnd()
+    .split(/\r?\n/)
+    .map((row) => row.split(","));
+
+const readings = [
+  "tag,value,unit,detector,speed,machine",
+  "feed pump A,2.1,mm/s,rms,2980,pump 250 kW rigid category II",
+  "feed pump A,0.16,in/s,pk,2980,pump 250 kW rigid category II",
+  "ID fan 1,80,um,pp,1485,fan 132 kW rigid BV-3",
+  "ID fan 1,9.9,mm/s,rms,,fan 132 kW rigid BV-3",
+  "",
+].join("\n");
+const byRow = ["--column", "value", "--from-column", "unit", "--detector-column", "detector"];
+const speed = ["--speed-column", "speed", "--speed-unit", "r/min", "--at", "1x"];
+const fixed = ["--column", "v", "--from", "mm/s rms", "--to", "in/s pk"];
+
+describe("columns", () => {
+  it("the same type for all rows", async () => {
+    const path = file("v\n1\n2.5\n0\n1e-3\n+7.25\n");
+    const { out, code, err } = await veladis(["table", path, ...fixed]);
+    expect(rowsOf(out)).toEqual([
+      ["v", "in/s pk", "taken for granted"],
+      ...["1", "2.5", "0", "1e-3", "+7.25"].map((cell) => [
+        cell,
+        String(convert(Number(cell), "mm/s rms", "in/s pk")),
+        "sine",
+      ]),
+    ]);
+    expect(code).toBe(0);
+    expect(err).toBe("5 rows: 5 written, 0 refused\ngranted   sine\n");
+  });
+
+  it("unit, detector and speed of each row; the frequency an order of the speed", async () => {
+    const { out, err, code } = await veladis(["table", file(readings), ...byRow, "--to", "mm/s rms", ...speed]);
+    const rows = rowsOf(out);
+    expect(rows.map((row) => row[6])).toEqual([
+      "mm/s rms",
+      "2.1",
+      String(convert(0.16, "in/s pk", "mm/s rms")),
+      String(convert(80, "um pp", "mm/s rms", { at: { hertz: 1485 / 60 } })),
+      "9.9",
+    ]);
+    expect(rows.map((row) => row[7])).toEqual(["taken for granted", "", "sine", "one frequency; sine", ""]);
+    expect([err, code]).toEqual(["4 rows: 4 written, 0 refused\ngranted   sine; one frequency\n", 0]);
+  });
+
+  it("a column of frequencies, with and without a unit in the cell", async () => {
+    const path = file("v,f\n1,25\n1,1500 r/min\n1,2x 750 r/min\n");
+    const at = ["--at-column", "f", "--at-unit", "Hz"];
+    const { out } = await veladis(["table", path, "--column", "1", "--from", "g pk", "--to", "mm/s rms", ...at]);
+    const expected = String(convert(1, "g pk", "mm/s rms", { at: "25 Hz" }));
+    expect(
+      rowsOf(out)
+        .slice(1)
+        .map((row) => row[2]),
+    ).toEqual([expected, expected, expected]);
+  });
+
+  it("whole readings, levels and crest factors", async () => {
+    const path = file("v\n0.25 in/s pk\n3 mil pp at 1500 r/min\n95 dB re 1e-9 m/s\n3 mil pp\n");
+    const { out } = await veladis(["table", path, "--column", "v", "--to", "mm/s rms", "--at", "25 Hz"]);
+    const values = rowsOf(out)
+      .slice(1)
+      .map((row) => Number(row[1]));
+    expect(values[0]).toBeCloseTo(4.49, 2);
+    expect(values[1]).toBe(values[3]);
+    expect(values[2]).toBeCloseTo(convert(95, "dB re 1e-9 m/s", "mm/s rms"), 12);
+    const crest = ["--from", "g rms", "--to", "g pk, dB re 1e-6 m/s2", "--crest-factor", "4", "--digits", "3"];
+    expect((await veladis(["table", file("v\n2\n"), "--column", "v", ...crest])).out).toBe(
+      "v,g pk,dB re 0.000001 m/s2,taken for granted\n2,8.00,146,crest factor 4\n",
+    );
+  });
+
+  it("a decimal comma, where it is told", async () => {
+    const path = file("Zeit;Wert;Drehzahl\r\n06:00;7,1;1485\r\n06:05;1.250,5;1485\r\n");
+    const told = ["--decimal-comma", "--column", "Wert", "--from", "um pp", "--to", "mm/s rms", "--digits", "4"];
+    const order = ["--speed-column", "Drehzahl", "--speed-unit", "r/min", "--at", "1x"];
+    const { out, err, code } = await veladis(["table", path, ...told, ...order]);
+    expect(out).toContain('06:00;7,1;1485;0,3904;"one frequency; sine"\r\n');
+    expect(err).toContain("line 3: not-a-number");
+    expect(code).toBe(2);
+  });
+});
+
+describe("zones", () => {
+  it("of one machine, as classify says, with how far the limits are known", async () => {
+    const values = ["0.5", "1.4", "1.41", "2.8", "4.5", "4.51", "30"];
+    const path = file(`v\n${values.join("\n")}\n`);
+    const machine = ["--machine", "group 2 rigid", "--by", "iso-10816-3-2009"];
+    const { out, err } = await veladis(["table", path, "--column", "v", "--from", "mm/s rms", ...machine]);
+    const options = { scheme: "iso-10816-3-2009", machine: "group 2 rigid" } as const;
+    expect(rowsOf(out)).toEqual([
+      ["v", "zone", "judged by", "limits", "taken for granted"],
+      ...values.map((value) => [value, classify(`${value} mm/s rms`, options).zone, options.scheme, "MEMORY", ""]),
+    ]);
+    expect(err).toContain("zones     A 2, B 2, C 1, D 2\n");
+    expect(err).toContain("MEMORY    7 rows judged by limits from memory");
+    expect(err).toContain("licensed practice govern");
+  });
+
+  it("of the machine of each row, by the table that is for it", async () => {
+    const machine = ["--machine-column", "machine"];
+    const { out } = await veladis(["table", file(readings), ...byRow, ...speed, ...machine]);
+    expect(rowsOf(out).map((row) => row.slice(6, 9))).toEqual([
+      ["zone", "judged by", "limits"],
+      ["A", "iso-10816-7-2009", "read"],
+      ["A", "iso-10816-7-2009", "read"],
+      ["start-up", "iso-14694-2003", "MEMORY"],
+      ["shutdown", "iso-14694-2003", "MEMORY"],
+    ]);
+  });
+
+  it("the running speed of a row is a fact of its machine", async () => {
+    const path = file("v,n\n50,1500\n50,12000\n");
+    const told = ["--from", "um pp", "--speed-column", "n", "--speed-unit", "r/min", "--by", "api-617-8th-shaft"];
+    const { out } = await veladis(["table", path, "--column", "v", ...told, "--machine", "compressor shaft"]);
+    const zone = (n: number) =>
+      classify("50 um pp", { scheme: "api-617-8th-shaft", machine: `compressor shaft ${n} r/min` }).zone;
+    expect(
+      rowsOf(out)
+        .slice(1)
+        .map((row) => row[2]),
+    ).toEqual([zone(1500), zone(12000)]);
+  });
+
+  it("what is assumed is said; with --strict it is refused", async () => {
+    const path = file("v\n2\n");
+    const told = ["--column", "v", "--from", "mm/s rms", "--machine", "pump 250 kW", "--by", "iso-10816-7-2009"];
+    expect((await veladis(["table", path, ...told])).out).toContain("not given, and taken for its lower limits");
+    const { code, err, out } = await veladis(["table", path, ...told, "--strict"]);
+    expect([code, out]).toEqual([2, ""]);
+    expect(err).toContain("missing-fact");
+  });
+
+  it("by a table of one's own", async () => {
+    const scheme = {
+      ...{ id: "site-rule", kind: "grades", standard: "Site rule", edition: "1", title: "Rule", status: "guide" },
+      ...{ statusNote: "invented", scope: "any", place: "housing", measuredOn: "housings", band: null },
+      grades: ["fine", "watch, soon"],
+      classes: [{ criteria: [{ as: "mm/s rms", limits: { fine: 2 }, source: { title: "r", provenance: "memory" } }] }],
+    };
+    const by = file(JSON.stringify(scheme), "rule.json");
+    const { out } = await veladis(["table", file("v\n1\n3\n"), "--column", "v", "--from", "mm/s rms", "--by", by]);
+    expect(out).toBe(
+      'v,zone,judged by,limits,taken for granted\n1,fine,site-rule,MEMORY,\n3,"watch, soon",site-rule,MEMORY,\n',
+    );
+  });
+});
+
+describe("refused rows", () => {
+  const bad = 'tag,v\n"two\nlines",1\n\na,-1\nb,\nc,"7,1"\nd,NaN\ne\nf,1e400\n"g\nh",x\ni,2\n';
+
+  it("go to a file of their own with line and reason, and are counted", async () => {
+    const out = place();
+    const { code, err } = await veladis(["table", file(bad), ...fixed, "--out", out]);
+    expect(code).toBe(2);
+    expect(readFileSync(out, "utf8").split("\n").filter(Boolean)).toHaveLength(4);
+    const refused = readFileSync(out.replace(".csv", ".refused.csv"), "utf8");
+    expect(refused.split("\n").map((row) => row.split(",").slice(0, 2).join(","))).toEqual([
+      "line,refused",
+      "5,negative",
+      "6,not-a-number",
+      "7,not-a-number",
+      "8,not-a-number",
+      "9,length-mismatch",
+      "10,not-finite",
+      "11,not-a-number",
+      'h",x',
+      "",
+    ]);
+    expect(refused).toContain('5,negative,"expected an amplitude of zero or more, received -1",a,-1\n');
+    expect(err).toMatch(/^9 rows: 2 written to .*out.csv, 7 refused to .*out.refused.csv\n/);
+  });
+
+  it("--keep-going exits with 0, --refused names the file, none is made without need", async () => {
+    const [out, refused] = [place(), place("bad.csv")];
+    const args = ["--out", out, "--refused", refused, "--keep-going"];
+    expect((await veladis(["table", file(bad), ...fixed, ...args])).code).toBe(0);
+    expect(readFileSync(refused, "utf8")).toContain("negative");
+    // an older file of refused rows does not outlive a run without any
+    expect((await veladis(["table", file("v\n1\n"), ...fixed, ...args, "--replace"])).code).toBe(0);
+    expect(existsSync(refused)).toBe(false);
+  });
+
+  it("have ten reasons on standard error where there is no file for them", async () => {
+    const { err, out } = await veladis(["table", file(`v\n${"-1\n".repeat(25)}`), ...fixed]);
+    expect(err.match(/negative/g)).toHaveLength(10);
+    expect(err).toContain("15 more refused; --refused <file> lists them all\n");
+    expect(out).toBe("v,in/s pk,taken for granted\n");
+  });
+
+  it("a row without the frequency it needs", async () => {
+    const path = file("v,n\n1,1500\n1,\n1,0\n");
+    const told = ["--column", "v", "--from", "g pk", "--to", "mm/s rms", "--speed-column", "n", "--at", "1x"];
+    const { err } = await veladis(["table", path, ...told, "--speed-unit", "r/min"]);
+    expect(err).toContain("line 3: missing-frequency");
+    expect(err).toContain("line 4: not-positive");
+    expect((await veladis(["table", path, ...told])).err).toContain("--speed-unit");
+  });
+});
+
+describe("as JSON", () => {
+  it("an object a row, one a refused row, and the summary", async () => {
+    const machine = ["--machine", "group 2 rigid", "--by", "iso-10816-3-2009", "--json"];
+    const { out, err, code } = await veladis(["table", file("tag,v\nfän,2.54\nb,-1\n"), ...fixed, ...machine]);
+    expect(JSON.parse(out)).toEqual({
+      line: 2,
+      cells: { tag: "fän", v: "2.54" },
+      "in/s pk": convert(2.54, "mm/s rms", "in/s pk"),
+      zone: "B",
+      "judged by": "iso-10816-3-2009",
+      limits: "MEMORY",
+      "taken for granted": "sine",
+    });
+    const [error, summary] = err
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line));
+    expect(error.error).toMatchObject({ line: 3, code: "negative" });
+    expect(summary.summary).toEqual({
+      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, fromMemory: 1, takenForGranted: ["sine"] },
+    });
+    expect(code).toBe(2);
+    expect((await veladis(["table", file("v,v\n1,2\n"), ...fixed, "--json"])).err).toContain("syntax");
+  });
+});
+
+describe("rows stay as they were, byte for byte", () => {
+  const bytes = (text: string): Buffer => Buffer.from(text, "latin1");
+  it.each([
+    ["Windows line ends", bytes("a,v\r\nx,1\r\n"), "x,1,", "\r\n"],
+    ["old line ends", bytes("a,v\rx,1\r"), "x,1,", "\r"],
+    ["no line end behind the last row", bytes("a,v\nx,1"), "x,1,", "\n"],
+    ["quotes that need not be", bytes('"a","v"\n"x","1"\n'), '"x","1",', "\n"],
+    ["quotes, separators and line ends in cells", bytes('a,v\n"x ""y"", \nz",1\n'), '"x ""y"", \nz",1,', "\n"],
+    ["inch marks", bytes('a,v\n3" line,1\n'), '3" line,1,', "\n"],
+    ["semicolons", bytes("a;v\nx,y;1\n"), "x,y;1;", "\n"],
+    ["tabs", bytes("a\tv\nx\t1\n"), "x\t1\t", "\n"],
+    ["an encoding that is not UTF-8", bytes("a,v\n\xb5\xe9\xff,1\n"), "\xb5\xe9\xff,1,", "\n"],
+    ["blank lines before the header", bytes("\n\na,v\nx,1\n"), "x,1,", "\n"],
+  ])("%s", async (_, content, row, end) => {
+    const out = place();
+    expect((await veladis(["table", file(content), ...fixed, "--out", out])).code).toBe(0);
+    expect(readFileSync(out, "latin1")).toContain(`${row}${convert(1, "mm/s rms", "in/s pk")}`);
+    expect(readFileSync(out, "latin1").endsWith(end)).toBe(true);
+  });
+
+  it("keeps the mark of UTF-8, and reads UTF-16", async () => {
+    const out = place();
+    await veladis(["table", file("\ufeffv,tag\n1,µ\n"), ...fixed, "--out", out]);
+    expect(readFileSync(out, "utf8")).toMatch(/^\ufeffv,tag,in\/s pk,taken for granted\n1,µ,/);
+    const utf16 = Buffer.from("\ufeffv\ttag\r\n1\tµ\r\n", "utf16le");
+    await veladis(["table", file(utf16), ...fixed, "--out", out, "--replace"]);
+    expect(readFileSync(out, "utf8")).toMatch(/^v\ttag\tin\/s pk\ttaken for granted\r\n1\tµ\t/);
+  });
+});
+
+describe("an output is there whole or not at all", () => {
+  const good = (): string => file("v\n1\n2\n");
+  const left = (path: string): string[] => readdirSync(join(path, ".."));
+
+  it("is not overwritten without --replace, and comes out the same again with it", async () => {
+    const [input, out] = [good(), place()];
+    expect((await veladis(["table", input, ...fixed, "--out", out])).code).toBe(0);
+    const before = readFileSync(out);
+    const { code, err } = await veladis(["table", input, ...fixed, "--out", out]);
+    expect(code).toBe(2);
+    expect(err).toContain("--replace");
+    expect((await veladis(["table", input, ...fixed, "--out", out, "--replace"])).code).toBe(0);
+    expect(readFileSync(out)).toEqual(before);
+    expect(left(out)).toEqual(["out.csv"]);
+  });
+
+  it.each([
+    ["no column", (input: string) => [input, "--from", "mm/s rms", "--to", "in/s pk"]],
+    ["a column there is none of", (input: string) => [input, ...fixed.with(1, "w")]],
+    ["nothing to add", (input: string) => [input, "--column", "v", "--from", "mm/s rms"]],
+    ["a type that is none", (input: string) => [input, ...fixed.with(3, "mm/s")]],
+    ["no frequency", (input: string) => [input, ...fixed.with(5, "g pk")]],
+    ["an order without the speed", (input: string) => [input, ...fixed, "--at", "1x"]],
+    [
+      "a machine that is none",
+      (input: string) => [input, ...fixed, "--machine", "group 9", "--by", "iso-10816-3-2009"],
+    ],
+    ["two ways to say one thing", (input: string) => [input, ...fixed, "--from-column", "v"]],
+    ["a detector alone", (input: string) => [input, "--column", "v", "--to", "in/s pk", "--detector", "rms"]],
+    ["two files", (input: string) => [input, input, ...fixed]],
+    ["a file that is not there", () => ["nowhere.csv", ...fixed]],
+    ["a file that is no table", () => [file(""), ...fixed]],
+    ["a quotation mark that nothing closes", () => [file(`v\n"1\n${"2\n".repeat(1.5e6)}`), ...fixed]],
+    ["Parquet that is none", () => [file("v\n1\n", "in.parquet"), ...fixed]],
+    ["a column that is there already", () => [file("v,in/s pk\n1,2\n"), ...fixed]],
+    ["no input", () => fixed],
+  ])("%s is refused and leaves nothing behind", async (_, args) => {
+    const out = place();
+    const { code, err } = await veladis(["table", ...args(good()), "--out", out]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/^veladis: [a-z-]+\n {2}expected: /);
+    expect(left(out)).toEqual([]);
+  });
+
+  it("goes neither over its input, nor over what is no plain file, nor into a folder there is none of", async () => {
+    const input = good();
+    const linked = join(input, "..", "link.csv");
+    symlinkSync(input, linked);
+    for (const out of [input, linked, "/dev/null", join(input, ".."), join(folder, "nowhere", "out.csv")]) {
+      expect((await veladis(["table", input, ...fixed, "--out", out, "--replace"])).code, out).toBe(2);
+    }
+    const out = place();
+    expect((await veladis(["table", input, ...fixed, "--out", out, "--refused", out])).code).toBe(2);
+    expect(readFileSync(input, "utf8")).toBe("v\n1\n2\n");
+    expect(left(input).sort()).toEqual(["in.csv", "link.csv"]);
+  });
+
+  describe("in a process that is stopped", () => {
+    const bundle = join(folder, "cli.mjs");
+    beforeAll(() =>
+      build({
+        ...{ entryPoints: [`${root}/src/cli/main.ts`], outfile: bundle, bundle: true, format: "esm" },
+        ...{ platform: "node", external: ["hyparquet", "mathjs"], logLevel: "error" },
+        banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
+      }),
+    );
+
+    /** Begins a run, feeds it rows without end, and sends the signal when something is written. */
+    async function stopped(out: string, signal: NodeJS.Signals): Promise<void> {
+      const child = spawn(process.execPath, [bundle, "table", ...fixed, "--out", out], {
+        stdio: ["pipe", "ignore", "ignore"],
+      });
+      const gone = new Promise<void>((resolve) => child.once("exit", () => resolve()));
+      child.stdin.on("error", () => undefined);
+      child.stdin.write("v\n");
+      const rows = "1\n2\n".repeat(50_000);
+      const begun = (): boolean => left(out).some((name) => name.endsWith(".part"));
+      for (let i = 0; i < 2000 && (i < 20 || !begun()); i++) {
+        child.stdin.write(rows);
+        await new Promise((resolve) => setTimeout(resolve, 10));
+      }
+      expect(begun()).toBe(true);
+      child.kill(signal);
+      await gone;
+    }
+
+    it("kill -9 leaves no half output, and the next run cleans up and gives the same bytes as any other", async () => {
+      const [killed, whole] = [place(), place()];
+      await stopped(killed, "SIGKILL");
+      expect(existsSync(killed)).toBe(false);
+      expect(left(killed).length).toBeGreaterThan(0);
+      const input = good();
+      for (const out of [killed, whole]) await veladis(["table", input, ...fixed, "--out", out]);
+      expect(left(killed)).toEqual(["out.csv"]);
+      expect(readFileSync(killed)).toEqual(readFileSync(whole));
+    });
+
+    it("and one without hyparquet beside it says how to get it", () => {
+      const { stderr, status } = spawnSync(process.execPath, [bundle, "table", "in.parquet", ...fixed], {
+        encoding: "utf8",
+      });
+      expect(stderr).toContain("npm install hyparquet");
+      expect(status).toBe(2);
+    });
+
+    it.each(["SIGINT", "SIGTERM"] as const)("%s leaves nothing at all", async (signal) => {
+      const out = place();
+      await stopped(out, signal);
+      expect(left(out)).toEqual([]);
+    });
+  });
+});
+
+describe("progress", () => {
+  it("shows share and rows where somebody watches, and clears the line", async () => {
+    const path = file(`v\n${"1.5\n".repeat(400_000)}`);
+    const { shown } = await veladis(["table", path, ...fixed, "--out", place()]);
+    expect(shown[shown.length - 1]).toBe("");
+    expect(shown[0]).toMatch(/in\.csv {2}#*\.* \d+ % {2}[\d ]+ rows, [\d ]+ a second$/);
+  });
+});
