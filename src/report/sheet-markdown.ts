@@ -4,7 +4,7 @@ import type { Sheet, SheetSection, SheetTable } from "./sheet";
 function plain(text: string): string {
   return text
     .replace(/\s+/g, " ")
-    .replace(/[\\`*_[\]<>|#]/g, "\\$&")
+    .replace(/[\\\x60*_[\]<>|#]/g, "\\$&")
     .replace(/^(\d+)([.)])(?=\s)/, "$1\\$2")
     .replace(/^([-+])(?=\s)/, "\\$1");
 }
