@@ -1,5 +1,5 @@
 /** What is done to the pages that typedoc wrote: charts put in place of pictures, and what readers need not load left out. */
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { appendFileSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
 /**
@@ -10,7 +10,8 @@ function withCharts(html, generated) {
   return html.replace(/<img src="[^"]*?([\w-]+)\.svg"[^>]*>/g, (picture, chart) => {
     const [wide, narrow] = [`${chart}.svg`, `${chart}-narrow.svg`].map((file) => join(generated, file));
     if (!existsSync(narrow)) return picture;
-    const read = (file) => readFileSync(file, "utf8");
+    // the style of charts stands once in the site's own style sheet
+    const read = (file) => readFileSync(file, "utf8").replace(/<style>.*?<\/style>/s, "");
     return `<span class="chart-wide">${read(wide)}</span><span class="chart-narrow">${read(narrow)}</span>`;
   });
 }
@@ -72,15 +73,25 @@ function withoutSummary(html) {
     .replace(/<div class="tsd-signature"><span class="tsd-signature-keyword">interface<\/span>.*?<\/div>/s, "");
 }
 
+/** The class of code that is neither word nor sign of the language, by its colours: typedoc numbers them as they come. */
+function plainCode(site) {
+  const style = readFileSync(join(site, "assets/highlight.css"), "utf8");
+  return /--light-(hl-\d+): #000000;\s*--dark-\1: #D4D4D4;/.exec(style)?.[1];
+}
+
 /** Mends every page of a site. */
 export function mendPages(site, generated) {
+  const plain = plainCode(site);
+  const wrapped = new RegExp(`<span class="${plain}">([^<]*)</span>`, "g");
   for (const name of readdirSync(site, { recursive: true })) {
     if (!name.endsWith(".html")) continue;
     const path = join(site, name);
-    const before = readFileSync(path, "utf8");
+    const before = readFileSync(path, "utf8").replace(wrapped, "$1");
     const charted = name.startsWith("documents") ? withCharts(before, generated) : shorter(named(before));
     const after = ownIcons(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted));
-    if (after !== before) writeFileSync(path, after);
+    writeFileSync(path, after);
   }
+  const [, style] = /<style>(.*?)<\/style>/s.exec(readFileSync(join(generated, "trend.svg"), "utf8"));
+  appendFileSync(join(site, "assets/custom.css"), `\npre code { color: var(--${plain}); }\n${style}\n`);
   rmSync(join(site, "media"), { recursive: true, force: true });
 }

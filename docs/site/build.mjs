@@ -1,15 +1,6 @@
 /** Builds the site: pages and charts drawn from the library, then typedoc, then the library's bundle for live pages. */
 import { spawnSync } from "node:child_process";
-import {
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -67,7 +58,7 @@ await build({
   logLevel: "error",
 });
 const megabytes = sizeOf(join(root, "site")) / 1e6;
-console.log(`site: ${megabytes.toFixed(1)} MB`);
+console.log(`site: ${megabytes.toFixed(2)} MB`);
 if (megabytes > 5) {
   console.error("the site must stay below 5 MB");
   process.exit(1);

@@ -2,9 +2,10 @@
  * The charts of the documentation, by file name. Each is drawn when the site is built, wide and narrow, so that none
  * is stale. The plant and its readings are invented.
  */
+import { readFileSync } from "node:fs";
 import { nomograph, severityBar, spectrumChart, trendChart, tripTimeline } from "../../src/entries/chart";
-import type { TripSettings } from "../../src/entries/protection";
-import { classify } from "../../src/entries/severity";
+import { baseline, proposeSetpoints, type TripSettings } from "../../src/entries/protection";
+import { classify, defineScheme } from "../../src/entries/severity";
 import { spectrum } from "../../src/entries/signal";
 
 /** Settings of the induced-draught fan in the examples; invented. */
@@ -40,6 +41,42 @@ const trend = Array.from({ length: 26 }, (_, week) => ({
   time: new Date(Date.UTC(2026, 3, 6) + week * 7 * day),
   reading: 1.9 + 0.22 * wobble(week) + (week > 14 ? 0.017 * (week - 14) ** 2 : 0),
 }));
+
+/** A column of an example file, by its number from 0; run from the folder of the project. */
+function column(path: string, at: number): number[] {
+  const lines = readFileSync(`${process.cwd()}/docs/examples/${path}`, "utf8").trim().split("\n");
+  return lines.map((line) => Number(line.split(",")[at])).filter((value) => Number.isFinite(value));
+}
+
+/** The readings and the proposal of the guide to setpoints; invented. */
+const steady = [1.9, 2.1, 2.05, 2.0, 1.8, 2.2, 2.0, 1.9, 2.1, 2.0];
+const proposal = proposeSetpoints({
+  baseline: baseline(steady, { as: "mm/s rms" }),
+  scheme: "iso-10816-7-2009",
+  machine: "pump 250 kW 2980 r/min category I",
+  device: { step: "0.03 in/s pk" },
+});
+
+/** The rule of the guide to tables of one's own; invented. */
+const ownRule = defineScheme({
+  id: "hollowmere-circulation-drives",
+  kind: "zones",
+  standard: "Hollowmere site rule 7, invented",
+  edition: "second issue",
+  machines: ["gear drive", "pump"],
+  classes: [
+    {
+      when: { power: { above: 15, to: 500 } },
+      criteria: [
+        {
+          as: "mm/s rms",
+          limits: { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 },
+          source: { title: "Hollowmere site rule 7", where: "table 1", provenance: "published" },
+        },
+      ],
+    },
+  ],
+});
 
 /** Each chart by its file name, drawn at a width in pixels. */
 export const charts: Readonly<Record<string, (width: number) => string>> = {
@@ -88,5 +125,110 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
       speed: "1485 r/min",
       orders: [1, 2, 3, 7],
       frequency: [0, 250],
+    }),
+  route: (width) =>
+    nomograph({
+      width,
+      title: "The route: four readings, four ways of writing",
+      velocity: [0.5, 50],
+      frequency: [5, 500],
+      readings: [
+        { reading: "1.9 mm/s rms at 1485 r/min", label: "1.9 mm/s rms" },
+        { reading: "0.12 in/s pk at 1485 r/min", label: "0.12 in/s pk" },
+        { reading: "2.6 mil pp at 1485 r/min", label: "2.6 mil pp" },
+        { reading: "126.8 dB re 1e-9 m/s at 1485 r/min", label: "126.8 dB re 1 nm/s" },
+      ],
+    }),
+  "level-references": (width) =>
+    nomograph({
+      width,
+      title: "95 dB by three references, at 25 Hz",
+      velocity: [0.01, 10],
+      frequency: [1, 1000],
+      readings: [
+        { reading: "95 dB re 1e-9 m/s at 25 Hz", label: "re 1 nm/s" },
+        { reading: "95 dB re 1e-8 m/s at 25 Hz", label: "re 10 nm/s" },
+        { reading: "95 dB re 5e-8 m/s at 25 Hz", label: "re 50 nm/s" },
+      ],
+    }),
+  "feed-pump-zone": (width) =>
+    severityBar({
+      width,
+      judgement: classify("4.1 mm/s rms", {
+        scheme: "iso-10816-7-2009",
+        machine: { type: "pump", power: "90 kW", speed: "2980 r/min", category: "II" },
+      }),
+    }),
+  "own-rule": (width) =>
+    severityBar({
+      width,
+      judgement: classify("0.19 in/s pk", { scheme: ownRule, machine: { type: "gear drive", power: "200 kW" } }),
+    }),
+  setpoints: (width) =>
+    trendChart({
+      width,
+      title: "Circulation pump 3: baseline and proposed setpoints",
+      readings: steady.map((reading, i) => ({ time: i + 1, reading })),
+      timeUnit: "reading",
+      as: "mm/s rms",
+      baseline: "2.0 mm/s rms",
+      ...(proposal.alarm && { alarm: proposal.alarm.stored }),
+      ...(proposal.trip && { trip: proposal.trip.stored }),
+      severity: { scheme: "iso-10816-7-2009", machine: "pump 250 kW 2980 r/min category I" },
+    }),
+  "feed-pump-trip": (width) =>
+    tripTimeline({
+      width,
+      title: "Boiler-feed pump A: 0.51 in/s peak, 3 %, 6 s, latching",
+      settings: { ...fanSettings, threshold: "0.51 in/s pk", hysteresis: "3 %", onDelay: 6 },
+      levels: [0.2, 0.52, 0.52, 0.52, 0.3, 0.52, 0.52, 0.52, 0.52, 0.52, 0.52, 0.5, 0.5, 0.3, 0.3, 0.2],
+      dt: 1,
+      commands: [
+        { at: 12, do: "reset" },
+        { at: 14, do: "reset" },
+      ],
+    }),
+  "pump-rig": (width) =>
+    trendChart({
+      width,
+      title: "Imbalance as an impulse, measured on the rig",
+      readings: column("pump-rig/imbalance-impulse.csv", 1).map((reading, time) => ({ time, reading })),
+      timeUnit: "rows of the file, about 1 s each",
+      as: "g rms",
+      alarm: "0.2265 g rms",
+    }),
+  "fan-bearing": (width) =>
+    spectrumChart({
+      width,
+      title: "Induced-draught fan 2, drive end: velocity from the record",
+      spectrum: spectrum(column("fan-bearing.csv", 0), { rate: 2560, unit: "g", as: "mm/s rms", from: 10 }),
+      speed: "1480 r/min",
+      orders: [1, 2, 12],
+      frequency: [0, 400],
+    }),
+  "mechanical-switch": (width) =>
+    nomograph({
+      width,
+      title: "A switch of 2 g against a limit of 7.1 mm/s",
+      severity: { scheme: "iso-10816-3-2009", machine: "group 1 rigid" },
+      velocity: [0.1, 1000],
+      frequency: [1, 2000],
+      readings: [
+        { reading: "2 g pk at 740 r/min", label: "operates at 740 r/min" },
+        { reading: "2 g pk at 1485 r/min", label: "at 1485 r/min" },
+        { reading: "2 g pk at 2980 r/min", label: "at 2980 r/min" },
+      ],
+    }),
+  "bench-check": (width) =>
+    nomograph({
+      width,
+      detector: "pk",
+      title: "The check on the shaker: known and shown",
+      velocity: [1, 100],
+      frequency: [5, 500],
+      readings: [
+        { reading: "0.40 in/s pk at 1800 r/min", label: "known 0.40 in/s" },
+        { reading: "0.43 in/s pk at 1800 r/min", label: "shown 0.43 in/s" },
+      ],
     }),
 };

@@ -160,7 +160,8 @@ async function fill(label: string, text: string): Promise<void> {
   else await field.fill(text);
 }
 
-const answer = (name: string): Promise<string> => page.locator(`[data-answer="${name}"]`).innerText();
+const answer = async (name: string): Promise<string> =>
+  (await page.locator(`[data-answer="${name}"]`).textContent()) ?? "";
 
 describe.each(["http", "file"] as const)("live pages over %s", (way) => {
   it.each(["index.html", live.converter])(
