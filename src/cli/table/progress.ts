@@ -1,3 +1,4 @@
+import { basename } from "node:path";
 import type { Io } from "../io";
 
 /** Shows how far a table is, where a person watches. */
@@ -34,7 +35,7 @@ export function progressOf({ progress }: Io, name = "standard input"): Progress 
       const now = performance.now();
       if (now - shown < EVERY_MS) return;
       shown = now;
-      progress(progressText(name, rows, share, (now - start) / 1000));
+      progress(progressText(basename(name), rows, share, (now - start) / 1000));
     },
     end() {
       if (shown > start) progress("");
