@@ -1,7 +1,7 @@
 import { VeladisError } from "../../core/index";
 import { type Frequency, frequency, hertz } from "../../frequency/index";
 import { type Baseline, baseline, type Device, proposeSetpoints, storedSetpoint } from "../../protection/index";
-import { parseMachine, schemeById } from "../../severity/index";
+import { parseMachine } from "../../severity/index";
 import { parsedArguments } from "../arguments";
 import { cautionsText } from "../cautions-text";
 import { type Command, exitCodes } from "../command";
@@ -10,6 +10,7 @@ import type { Io } from "../io";
 import { openFile } from "../open-file";
 import { ends, listed, needed, numberOption } from "../option-values";
 import { baselineText, proposalText, storedText } from "../proposal-text";
+import { choiceOf } from "../scheme-choice";
 import { sheetText } from "../sheet-option";
 import { help } from "./setpoints-help";
 
@@ -20,7 +21,7 @@ const options = {
   column: { type: "string", default: "2" },
   time: { type: "string", default: "1" },
   "start-up": { type: "string" },
-  scheme: { type: "string" },
+  by: { type: "string" },
   limits: { type: "string" },
   machine: { type: "string" },
   k: { type: "string", default: "3" },
@@ -91,7 +92,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   const at: Frequency | undefined = machine?.speed === undefined ? undefined : { hertz: hertz(machine.speed) };
   const proposal = proposeSetpoints({
     baseline: given,
-    ...(values.scheme !== undefined && { scheme: schemeById(values.scheme) }),
+    ...(values.by !== undefined && { scheme: (await choiceOf(values.by, values.machine ?? "")).scheme }),
     ...limitsOf(values),
     ...(machine !== undefined && { machine }),
     sensor: {
