@@ -25,7 +25,7 @@ export function checkedQuotes(quotes: NameQuotes = "double"): NameQuotes {
  *
  * @throws {@link VeladisError} `wrong-type`, or `syntax` for a name that is empty, too long or has control characters
  */
-export function identifier(name: string, quotes: NameQuotes): string {
+function identifier(name: string, quotes: NameQuotes): string {
   const expected = `a name of 1 to ${LONGEST} characters without control characters`;
   if (typeof name !== "string") throw new VeladisError("wrong-type", { expected, received: shown(name) });
   const isControl = [...name].some((character) => character < " " || character === "\u007f");

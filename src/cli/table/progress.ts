@@ -17,7 +17,7 @@ export function grouped(count: number): string {
 }
 
 /** The line that says how far a table is. */
-export function progressText(name: string, rows: number, share: number | undefined, seconds: number): string {
+function progressText(name: string, rows: number, share: number | undefined, seconds: number): string {
   const rate = seconds > 0 ? `, ${grouped(Math.round(rows / seconds))} a second` : "";
   if (share === undefined) return `${name}  ${grouped(rows)} rows${rate}`;
   const filled = Math.floor(share * FULL);

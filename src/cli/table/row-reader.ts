@@ -145,6 +145,12 @@ export interface RowReader {
 export function rowReader(header: Cells, settings: TableSettings): RowReader {
   const value = columnIndex(header, settings.column);
   const { decimalComma } = settings;
+  if (header[value] !== settings.column && plainNumber.test(header[value] as string)) {
+    throw new VeladisError("missing-fact", {
+      expected: "a header line above the first row",
+      received: `${shown(header[value])} in its place`,
+    });
+  }
   const number = (cells: Cells): number => numberIn(decimalComma ? pointed(cells[value] as string) : cells[value]);
   const from = textReader(header, settings.from, "from");
   const detector = textReader(header, settings.detector, "detector");

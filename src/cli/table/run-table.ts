@@ -24,7 +24,11 @@ async function visitInput(io: Io, { file }: TableSettings, visitor: RowVisitor):
   const { visitCsv } = await import("./csv-source");
   if (file !== undefined) {
     const stream = await openFile(file);
-    return visitCsv(stream, (await stat(file)).size, visitor);
+    const { size } = await stat(file);
+    return visitCsv(stream, size, visitor).catch((error: NodeJS.ErrnoException) => {
+      if (error.syscall === undefined) throw error;
+      throw new VeladisError("missing-fact", { expected: "a file that can be read", received: error.message });
+    });
   }
   if (io.piped !== undefined) return visitCsv(io.piped, undefined, visitor);
   throw new VeladisError("missing-fact", {

@@ -70,6 +70,8 @@ export async function wholeFile(path: string, replace: boolean): Promise<WholeFi
     process.kill(process.pid, signal);
   };
   for (const signal of SIGNALS) process.once(signal, interrupted);
+  const failed = (error: NodeJS.ErrnoException): never =>
+    refuse("room and leave to write the output", `${shown(place)}: ${error.code ?? error.message}`);
   const settle = async (): Promise<void> => {
     for (const signal of SIGNALS) process.removeListener(signal, interrupted);
     await handle.close();
@@ -79,15 +81,15 @@ export async function wholeFile(path: string, replace: boolean): Promise<WholeFi
     write(bytes) {
       // the next portion is read while this one is written
       const before = pending;
-      pending = before.then(() => handle.writeFile(Buffer.from(bytes, "latin1")));
+      pending = before.then(() => handle.writeFile(Buffer.from(bytes, "latin1")).catch(failed));
       pending.catch(() => undefined);
       return before;
     },
     async commit() {
       await pending;
-      await handle.sync();
+      await handle.sync().catch(failed);
       await settle();
-      await rename(beside, place);
+      await rename(beside, place).catch(failed);
     },
     async discard() {
       await pending.catch(() => undefined);
