@@ -66,10 +66,14 @@ function plainer(html) {
   return reachable + side.replace(/<svg class="tsd-kind-icon".*?<\/svg>/g, "");
 }
 
-/** An interface without its index and its members in one block: "On this page" names them, and below each is told. */
+/**
+ * An interface without its index and its members in one block: "On this page" names them, and below each is told; and
+ * without the mark that each is read-only, since all are.
+ */
 function withoutSummary(html) {
   return html
     .replace(/<section class="tsd-panel-group tsd-index-group">.*?<\/details><\/section><\/section>/s, "")
+    .replace(/<code class="tsd-tag">Readonly<\/code>\s?/g, "")
     .replace(/<div class="tsd-signature"><span class="tsd-signature-keyword">interface<\/span>.*?<\/div>/s, "");
 }
 
@@ -77,6 +81,14 @@ function withoutSummary(html) {
 function plainCode(site) {
   const style = readFileSync(join(site, "assets/highlight.css"), "utf8");
   return /--light-(hl-\d+): #000000;\s*--dark-\1: #D4D4D4;/.exec(style)?.[1];
+}
+
+/** What may be wider than a telephone, within reach of the keyboard, so that it can be scrolled without a pointer. */
+function scrollable(html) {
+  const wide = (code) => code.split(/<br\/>|\n/).some((line) => line.replace(/<[^>]*>/g, "").length > 36);
+  return html
+    .replace(/<pre>(.*?)<\/pre>/gs, (whole, code) => (wide(code) ? `<pre tabindex="0">${code}</pre>` : whole))
+    .replace(/<table>(?=\s*<thead>)/g, '<table tabindex="0">');
 }
 
 /** Mends every page of a site. */
@@ -88,7 +100,7 @@ export function mendPages(site, generated) {
     const path = join(site, name);
     const before = readFileSync(path, "utf8").replace(wrapped, "$1");
     const charted = name.startsWith("documents") ? withCharts(before, generated) : shorter(named(before));
-    const after = ownIcons(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted));
+    const after = scrollable(ownIcons(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted)));
     writeFileSync(path, after);
   }
   const [, style] = /<style>(.*?)<\/style>/s.exec(readFileSync(join(generated, "trend.svg"), "utf8"));

@@ -103,6 +103,7 @@ describe("the site", () => {
   it.each(pages)("%s fits a telephone", async (path) => {
     await open(path, "light", 390);
     expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(390);
+    expect(await violations()).toEqual([]);
   });
 
   it.each([
