@@ -91,6 +91,22 @@ function scrollable(html) {
     .replace(/<table>(?=\s*<thead>)/g, '<table tabindex="0">');
 }
 
+/** Commands in colour, what they print plain: the rules of a shell do not hold for it. */
+function plainResults(html) {
+  return html.replace(/(<pre[^>]*><code class="sh">)(.*?)(<\/code>)/gs, (_, start, code, end) => {
+    let command = false;
+    const prompted = code.replace(/<[^>]*>/g, "").includes("$ ");
+    const lines = code.split("<br/>").map((line) => {
+      const text = line.replace(/<[^>]*>/g, "");
+      command = command || text.startsWith("$ ") || !prompted;
+      const shown = command ? line : text;
+      command = command && text.endsWith("\\");
+      return shown;
+    });
+    return start + lines.join("<br/>") + end;
+  });
+}
+
 /** Mends every page of a site. */
 export function mendPages(site, generated) {
   const plain = plainCode(site);
@@ -100,7 +116,9 @@ export function mendPages(site, generated) {
     const path = join(site, name);
     const before = readFileSync(path, "utf8").replace(wrapped, "$1");
     const charted = name.startsWith("documents") ? withCharts(before, generated) : shorter(named(before));
-    const after = scrollable(ownIcons(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted)));
+    const after = plainResults(
+      scrollable(ownIcons(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted))),
+    );
     writeFileSync(path, after);
   }
   const [, style] = /<style>(.*?)<\/style>/s.exec(readFileSync(join(generated, "trend.svg"), "utf8"));

@@ -1,0 +1,49 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import { fanSettings } from "../../docs/site/charts";
+import { tripStory } from "../../src/chart/trip-segments";
+import { type TripCommandName, TripLogic, tripCommands } from "../../src/entries/protection";
+
+/** Tells a logic what a history's command says. */
+function tell(logic: TripLogic, name: TripCommandName): void {
+  if (name === "reset") logic.reset();
+  else if (name === "start") logic.start();
+  else if (name === "bypass on" || name === "bypass off") logic.bypass(name === "bypass on");
+  else logic.power(name === "power back");
+}
+
+it("every span shows the state and contact that the logic has in its middle", () => {
+  const level = fc.constantFrom(2, 4, 6.9, 7.1, 9);
+  const command = fc.record({ at: fc.integer({ min: 0, max: 12 }), do: fc.constantFrom(...tripCommands) });
+  fc.assert(
+    fc.property(
+      fc.array(level, { minLength: 12, maxLength: 12 }),
+      fc.array(command, { maxLength: 3 }),
+      fc.record({
+        onDelay: fc.integer({ min: 0, max: 4 }),
+        offDelay: fc.integer({ min: 0, max: 3 }),
+        startInhibit: fc.constantFrom(0, 0, 2),
+        latching: fc.boolean(),
+        timerResets: fc.constantFrom("below threshold" as const, "below reset level" as const),
+      }),
+      (levels, given, rules) => {
+        const settings = { ...fanSettings, ...rules };
+        const commands = [...given].sort((a, b) => a.at - b.at);
+        const { segments } = tripStory(settings, levels, 1, { commands });
+        expect(segments[0]?.from).toBe(0);
+        expect(segments.at(-1)?.to).toBe(12);
+        const logic = new TripLogic(settings);
+        for (let half = 0; half < 24; half++) {
+          for (const { at, do: name } of commands) if (at * 2 === half) tell(logic, name);
+          const height = levels[Math.floor(half / 2)] as number;
+          const before = logic.step(height, 0.25);
+          logic.step(height, 0.25);
+          const time = half / 2 + 0.25;
+          const segment = segments.find(({ from, to }) => from <= time && time < to);
+          expect([time, segment?.status.state, segment?.status.contact]).toEqual([time, before.state, before.contact]);
+        }
+      },
+    ),
+    { numRuns: 300 },
+  );
+});
