@@ -23,6 +23,7 @@ export { readingType } from "./reading-type";
 export {
   type LevelReference,
   type LevelReferenceName,
+  levelReferenceSources,
   levelReferences,
 } from "./references";
 export { type Sensor, sensor } from "./sensor";

@@ -4,7 +4,7 @@ import { styleOf } from "./style";
 import { wrapped } from "./text-width";
 
 /** Room around a plot, in pixels. */
-export interface Margins {
+interface Margins {
   readonly top: number;
   readonly right: number;
   readonly bottom: number;

@@ -22,7 +22,7 @@ function bends(levels: readonly ((hertz: number) => number)[], [f0, f1]: readonl
 }
 
 /** For each limit its velocity across frequency: the lowest of what the quantities allow, since the worst governs. */
-export function zoneCurves(zones: ChartZones, frame: LogFrame): { name: string; points: [number, number][] }[] {
+function zoneCurves(zones: ChartZones, frame: LogFrame): { name: string; points: [number, number][] }[] {
   const names = zones.criteria.flatMap(({ limits }) => Object.keys(limits));
   return [...new Set(names)].map((name) => {
     const levels = zones.criteria.flatMap(({ as, limits }) => {

@@ -5,7 +5,7 @@ import { textTable } from "./text-table";
 import { zoneMark } from "./zone-mark";
 
 /** `read` or `memory`: how a limit is known, as the tables print it. */
-export function knownText({ verified }: { readonly verified: boolean }): string {
+function knownText({ verified }: { readonly verified: boolean }): string {
   return verified ? "read" : "MEMORY";
 }
 

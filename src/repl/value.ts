@@ -44,7 +44,7 @@ export function opened(values: readonly Value[]): Value[] {
 }
 
 /** A number without zeros at its end: few digits, and none that say nothing. */
-export function plainNumber(value: number, digits = 6): string {
+function plainNumber(value: number, digits = 6): string {
   const [mantissa = "", exponent] = significant(value, digits).split("e");
   const short = mantissa.includes(".") ? mantissa.replace(/\.?0+$/, "") : mantissa;
   return exponent === undefined ? short : `${short}e${exponent}`;

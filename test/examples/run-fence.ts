@@ -44,7 +44,7 @@ function lookUpOf(statement: ts.ImportDeclaration, source: ts.SourceFile): strin
 }
 
 /** The fence as the body of an async function: imports looked up, claims turned into checks. */
-export function checkedBody({ code }: Fence): { body: string; claims: number } {
+function checkedBody({ code }: Fence): { body: string; claims: number } {
   const source = ts.createSourceFile("fence.ts", code, ts.ScriptTarget.ES2022, true);
   const edits: { start: number; end: number; text: string }[] = [];
   let claims = 0;
