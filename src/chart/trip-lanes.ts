@@ -2,7 +2,7 @@ import { label, rounded, tag } from "./markup";
 import { fitted, widthOf } from "./text-width";
 import type { TripSegment, TripStory } from "./trip-segments";
 
-export const LANE = 26;
+const LANE = 26;
 
 /** A lane with a block for each span, and words in those that have room. */
 function blocks(
