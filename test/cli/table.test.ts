@@ -146,6 +146,21 @@ describe("zones", () => {
     ).toEqual([zone(1500), zone(12000)]);
   });
 
+  it("a cell of several lines says no more than one line", async () => {
+    const path = file('v,unit,m\n3,"mm/s\trms","group 2\nrigid"\n3,"mm/s rms\n25\ngroup 1 flexible",group 2 rigid\n');
+    const told = ["--column", "v", "--from-column", "unit", "--machine-column", "m", "--by", "iso-10816-3-2009"];
+    const { out, err } = await veladis(["table", path, ...told]);
+    expect(out).toContain('rigid",C,iso-10816-3-2009,MEMORY,\n');
+    expect(err).toContain("2 rows: 1 written, 1 refused");
+  });
+
+  it("a speed that is told twice is refused", async () => {
+    const told = ["--column", "v", "--from", "mm/s rms", "--machine", "group 2 rigid 1500 r/min"];
+    const own = ["--speed-column", "n", "--speed-unit", "r/min", "--by", "iso-10816-3-2009"];
+    const { err, code } = await veladis(["table", file("v,n\n1,1480\n"), ...told, ...own]);
+    expect([code, err]).toEqual([2, expect.stringContaining("the running speed once")]);
+  });
+
   it("what is assumed is said; with --strict it is refused", async () => {
     const path = file("v\n2\n");
     const told = ["--column", "v", "--from", "mm/s rms", "--machine", "pump 250 kW", "--by", "iso-10816-7-2009"];

@@ -1,9 +1,12 @@
-import { VeladisError } from "../../core/index";
-import { classifier, type Scheme, schemeById, selectSchemes } from "../../severity/index";
+import { shown, VeladisError } from "../../core/index";
+import { classifier, type Machine, parseMachine, type Scheme, schemeById, selectSchemes } from "../../severity/index";
 import { schemeFromFile } from "../scheme-file";
 import { remembered } from "./remembered";
 import type { RowFacts } from "./row-reader";
 import type { TableSettings } from "./settings";
+
+/** Judges are larger than what else is remembered; where speeds run through, most are asked once. */
+const MOST_JUDGES = 1024;
 
 /** A judge of readings of one type, frequency and machine. */
 export interface RowJudge {
@@ -16,9 +19,23 @@ export interface RowJudge {
   readonly assumedFacts: readonly string[];
 }
 
+const parsed = (words: string): Machine => (words === "" ? {} : parseMachine(words));
+
+/** The machine that a row tells of: words that many rows share, and a speed that may be its own. */
+function machineOf(told: string, read: (words: string) => Machine): Machine {
+  const [words = "", speed] = told.split("\t");
+  const machine = read(words);
+  if (speed === undefined) return machine;
+  if (machine.speed === undefined) return { ...machine, speed: { hertz: Number(speed) } };
+  throw new VeladisError("syntax", {
+    expected: "the running speed once, in the words on the machine or in its column",
+    received: shown(words),
+  });
+}
+
 /** The table that is for the machine, best first. */
-function selectedScheme(machine: string): Scheme {
-  if (machine === "") {
+function selectedScheme(machine: Machine): Scheme {
+  if (Object.keys(machine).length === 0) {
     throw new VeladisError("missing-fact", {
       expected: "the machine in words, or a table of limits, as in --by iso-10816-3-2009",
       received: "neither",
@@ -29,7 +46,7 @@ function selectedScheme(machine: string): Scheme {
   if (best !== undefined) return schemeById(best.scheme);
   throw new VeladisError("out-of-range", {
     expected: "a machine that a table is for (veladis schemes lists them)",
-    received: machine,
+    received: shown(JSON.stringify(machine)),
   });
 }
 
@@ -44,17 +61,18 @@ export function rowJudges(
   { strict, crestFactor }: TableSettings,
   told: Scheme | undefined,
 ): (facts: Omit<RowFacts, "value">) => RowJudge {
-  const selected = remembered(selectedScheme);
+  const read = remembered(parsed);
+  const selected = remembered((said) => selectedScheme(machineOf(said, read)));
   const found = remembered((key): RowJudge => {
-    const [type, hertz, machine] = key.split("\n") as [string, string, string];
-    const scheme = told ?? selected(machine);
-    const judge = classifier(scheme, machine === "" ? {} : machine, type, {
+    const [type, hertz, said] = key.split("\n") as [string, string, string];
+    const scheme = told ?? selected(said);
+    const judge = classifier(scheme, machineOf(said, read), type, {
       assume: strict ? "nothing" : "lowest limits",
       ...(hertz !== "" && { at: { hertz: Number(hertz) } }),
       ...(crestFactor !== undefined && { crestFactor }),
     });
     const { verified, assumed, assumedFacts } = judge;
     return { zone: judge, by: scheme.id, verified, assumed, assumedFacts };
-  });
+  }, MOST_JUDGES);
   return ({ type, hertz, machine }) => found(`${type}\n${hertz ?? ""}\n${machine}`);
 }

@@ -12,7 +12,7 @@ export interface RowFacts {
   readonly type: string;
   /** Frequency of the vibration; undefined where the row tells none. */
   readonly hertz: number | undefined;
-  /** The machine in words; empty where nothing is told of it. */
+  /** The machine in words, and behind a tab its running speed in hertz; empty where nothing is told of it. */
   readonly machine: string;
 }
 
@@ -56,9 +56,18 @@ function pointed(cell: string): string {
   });
 }
 
+/** A text on one line: tabs and line ends part what is remembered of a row. */
+function oneLine(text: string): string {
+  const trimmed = text.trim();
+  return /[\t\r\n]/.test(trimmed) ? trimmed.replace(/\s+/g, " ") : trimmed;
+}
+
 /** Reads a text from a column, or gives the one that is the same for all rows. */
 function textReader(header: Cells, { column, fixed }: Mapped, name: string): Reader<string> | undefined {
-  if (column === undefined) return fixed === undefined ? undefined : () => fixed;
+  if (column === undefined) {
+    const same = oneLine(fixed ?? "");
+    return fixed === undefined ? undefined : () => same;
+  }
   if (fixed !== undefined) {
     throw new VeladisError("unknown-option", {
       expected: `one of --${name} and --${name}-column`,
@@ -66,7 +75,7 @@ function textReader(header: Cells, { column, fixed }: Mapped, name: string): Rea
     });
   }
   const index = columnIndex(header, column);
-  return (cells) => (cells[index] as string).trim();
+  return (cells) => oneLine(cells[index] as string);
 }
 
 /** Reads a frequency in hertz from a column; a blank cell tells none. */
@@ -116,14 +125,13 @@ function atReader(header: Cells, settings: TableSettings, speed: Reader<number |
 function machineReader(header: Cells, settings: TableSettings, speed: Reader<number | undefined> | undefined) {
   const { machine, machineColumns } = settings;
   if (!judges(settings)) return () => "";
-  const words = machine.trim();
+  const words = oneLine(machine);
   const indices = machineColumns.map((column) => columnIndex(header, column));
   if (indices.length === 0 && speed === undefined) return () => words;
   return (cells: Cells): string => {
+    const said = [words, ...indices.map((i) => oneLine(cells[i] as string))].filter(Boolean).join(" ");
     const hertz = speed?.(cells);
-    return [words, ...indices.map((i) => (cells[i] as string).trim()), hertz === undefined ? "" : `${hertz} Hz`]
-      .filter(Boolean)
-      .join(" ");
+    return hertz === undefined ? said : `${said}\t${hertz}`;
   };
 }
 
