@@ -124,9 +124,12 @@ export function nomograph(options: NomographOptions = {}): string {
   const as = `mm/s ${detector}`;
   const frequency = range(options.frequency, [1, 2000], "frequencies in Hz");
   const velocity = range(options.velocity, [0.1, 100], "velocities in mm/s");
-  const width = widthFor(options) - LEFT - RIGHT;
-  const decade = width / Math.log10(frequency[1] / frequency[0]);
-  const height = Math.round(decade * Math.log10(velocity[1] / velocity[0]));
+  const room = widthFor(options) - LEFT - RIGHT;
+  const [along, up] = [frequency, velocity].map(([low, high]) => Math.log10(high / low)) as [number, number];
+  // never much higher than wide: what a page can show
+  const decade = Math.min(room / along, (1.4 * room) / up);
+  const width = Math.round(decade * along);
+  const height = Math.round(decade * up);
   const x = scaleLog(frequency, [0, width]);
   const y = scaleLog(velocity, [height, 0]);
   const frame: LogFrame = { x, y, frequency, velocity, as, decade };
@@ -157,7 +160,7 @@ export function nomograph(options: NomographOptions = {}): string {
   const outside = shownPoints.filter((p) => p.x < 0 || p.x > width || p.y < 0 || p.y > height).length;
   const inches = y.copy().domain(velocity.map((v) => v / 25.4));
   const turns = x.copy().domain(frequency.map((f) => f * 60));
-  const foot = logTicks(frequency[0], frequency[1], x, 40);
+  const foot = apart(logTicks(frequency[0], frequency[1], x, 40), (text) => widthOf(text) + 6);
   const side = logTicks(velocity[0], velocity[1], y, 18);
   const right = apart(logTicks(velocity[0] / 25.4, velocity[1] / 25.4, inches, 18), () => 14);
   const head = apart(logTicks(frequency[0] * 60, frequency[1] * 60, turns, 52), (text) => widthOf(text) + 10);

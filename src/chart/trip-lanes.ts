@@ -4,13 +4,31 @@ import type { TripSegment, TripStory } from "./trip-segments";
 
 const LANE = 26;
 
+/** A span of a lane: what it says, and whether the contact has tripped in it. */
+interface Span {
+  readonly from: number;
+  to: number;
+  readonly text: string;
+  strong: boolean;
+}
+
+/** Spans too short to be seen made one with those beside them; one that holds a trip shows it. */
+function seen(spans: readonly Span[], x: (time: number) => number): Span[] {
+  const kept: Span[] = [];
+  for (const span of spans) {
+    const last = kept.at(-1);
+    const short = last !== undefined && x(last.to) - x(last.from) < 1.5;
+    if (short && x(span.to) - x(last.from) < 1.5) {
+      last.to = span.to;
+      last.strong ||= span.strong;
+    } else kept.push({ ...span });
+  }
+  return kept;
+}
+
 /** A lane with a block for each span, and words in those that have room. */
-function blocks(
-  spans: readonly { from: number; to: number; text: string; strong: boolean }[],
-  x: (time: number) => number,
-  top: number,
-): string {
-  return spans
+function blocks(spans: readonly Span[], x: (time: number) => number, top: number): string {
+  return seen(spans, x)
     .map(({ from, to, text, strong }) => {
       const [left, right] = [x(from), x(to)];
       const room = right - left;
@@ -33,7 +51,7 @@ function joined(
   textOf: (one: TripSegment) => string,
   isStrong: (one: TripSegment) => boolean,
 ) {
-  const spans: { from: number; to: number; text: string; strong: boolean }[] = [];
+  const spans: Span[] = [];
   for (const one of segments) {
     const [text, strong] = [textOf(one), isStrong(one)];
     const last = spans.at(-1);
@@ -46,16 +64,21 @@ function joined(
 /** The on-delay as it runs: up from the floor of its lane, full height when it has run out. */
 function timer({ segments, logic }: TripStory, x: (time: number) => number, top: number, width: number): string {
   const { onDelay } = logic.rules;
-  const ramps = segments
-    .filter(({ status }) => status.state === "timing")
-    .map(({ from, to }) => {
-      const share = onDelay > 0 ? Math.min((to - from) / onDelay, 1) : 1;
-      const floor = top + LANE;
-      return tag("path", {
-        class: "timer",
-        d: `M${rounded(x(from))},${floor}L${rounded(x(to))},${rounded(floor - share * LANE)}V${floor}Z`,
-      });
-    });
+  const floor = top + LANE;
+  // Of ramps on one pixel column the highest is seen.
+  const highest = new Map<number, { from: number; to: number; share: number }>();
+  for (const { from, to, status } of segments) {
+    if (status.state !== "timing") continue;
+    const share = onDelay > 0 ? Math.min((to - from) / onDelay, 1) : 1;
+    const column = Math.floor(x(from));
+    if ((highest.get(column)?.share ?? 0) < share) highest.set(column, { from, to, share });
+  }
+  const ramps = [...highest.values()].map(({ from, to, share }) =>
+    tag("path", {
+      class: "timer",
+      d: `M${rounded(x(from))},${floor}L${rounded(x(to))},${rounded(floor - share * LANE)}V${floor}Z`,
+    }),
+  );
   return tag("rect", { class: "lane", x: 0, y: top, width, height: LANE }) + ramps.join("");
 }
 

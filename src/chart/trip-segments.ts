@@ -43,6 +43,7 @@ export function tripStory(
   const commands = [...(options.commands ?? [])].sort((a, b) => a.at - b.at);
   const stops = moments(times, events);
   const segments: TripSegment[] = [];
+  const beginsAt = beginnings(events);
   stops.slice(0, -1).forEach((from, i) => {
     while (commands[0] !== undefined && commands[0].at <= from + 1e-9) {
       const { do: name } = commands.shift() as (typeof commands)[number];
@@ -57,17 +58,25 @@ export function tripStory(
     const status = logic.step(stands, 0);
     logic.step(stands, to - from);
     const last = segments.at(-1);
+    const begins = beginsAt(from);
     if (last?.status.state === status.state && last.status.contact === status.contact && status.state !== "timing") {
       segments[segments.length - 1] = { ...last, to };
-    } else if (last?.status.state === "timing" && status.state === "timing" && !startsAt(events, from)) {
+    } else if (last?.status.state === "timing" && status.state === "timing" && !begins) {
       segments[segments.length - 1] = { ...last, to };
     } else segments.push({ from, to, status });
   });
   return { logic, events, segments, levels: scaled, times };
 }
 
-function startsAt(events: readonly TripEvent[], time: number): boolean {
-  return events.some(({ event, time: at }) => event === "timing" && Math.abs(at - time) < 1e-9 * Math.max(1, time));
+/** Whether an on-delay begins at a time; asked with times that never fall. */
+function beginnings(events: readonly TripEvent[]): (time: number) => boolean {
+  const starts = events.filter(({ event }) => event === "timing").map(({ time }) => time);
+  let next = 0;
+  return (time) => {
+    const near = 1e-9 * Math.max(1, time);
+    while ((starts[next] ?? Number.POSITIVE_INFINITY) < time - near) next++;
+    return (starts[next] ?? Number.POSITIVE_INFINITY) <= time + near;
+  };
 }
 
 /** The levels as the logic compares them. */

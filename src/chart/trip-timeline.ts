@@ -2,12 +2,13 @@ import { scaleLinear } from "d3-scale";
 import { curveStepAfter, line } from "d3-shape";
 import { significant } from "../amplitude/index";
 import { cautions, positive, shown, VeladisError } from "../core/index";
-import type { RunOptions, TripSettings } from "../protection/index";
+import type { RunOptions, TripEvent, TripSettings } from "../protection/index";
 import { footAxis, sideAxis, tickText } from "./axis";
 import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
 import { clipped, framed } from "./frame";
 import { type DrawnLevel, levelLines } from "./levels";
 import { label, rounded, stroke, tag } from "./markup";
+import { widthOf } from "./text-width";
 import { type CurvePoint, thinned } from "./thinned";
 import { LANES, tripLanes } from "./trip-lanes";
 import { type TripStory, tripStory } from "./trip-segments";
@@ -33,6 +34,20 @@ function told({ events, logic }: TripStory): string {
     `Level against time with threshold ${significant(threshold.value)} ${type}, reset level ` +
     `${significant(reset.value)} and on-delay ${onDelay} s. ${said.length > 0 ? `Events: ${said.join(", ")}.` : "Nothing happened."}`
   );
+}
+
+/** What happened, above the plot at its time; where words would stand on one another the first is kept. */
+function eventWords(events: readonly TripEvent[], x: (time: number) => number, width: number): string {
+  let until = Number.NEGATIVE_INFINITY;
+  return events
+    .map(({ time, event }) => {
+      const half = widthOf(event) / 2;
+      const at = Math.min(Math.max(x(time), half), width - half);
+      if (at - half < until + 5) return "";
+      until = at + half;
+      return label(at, -4, event, { "text-anchor": "middle" });
+    })
+    .join("");
 }
 
 /**
@@ -114,17 +129,16 @@ export function tripTimeline(options: TripTimelineOptions): string {
     plot: [
       sideAxis(ticks, width, height, type),
       footAxis(foot, width, height, "s"),
-      ...trips.map(({ time }) => stroke(x(time), 0, x(time), lanesTop + LANES - 22, "mark")),
+      ...[...new Set(trips.map(({ time }) => Math.round(x(time))))].map((at) =>
+        stroke(at, 0, at, lanesTop + LANES - 22, "mark"),
+      ),
       clipped(
         width,
         height,
         tag("path", { class: "data", d: draw(thinned([...points, { x: end, y: last }], x)) ?? "" }),
       ),
       levelLines(lines, y, width),
-      ...trips.slice(0, 12).map(({ time, event }) => {
-        const place = x(time);
-        return label(place, -4, event, { "text-anchor": place > width - 24 ? "end" : place < 24 ? "start" : "middle" });
-      }),
+      eventWords(trips, x, width),
       tripLanes(story, x, lanesTop, width),
     ].join(""),
   });

@@ -107,6 +107,12 @@ describe("nomograph", () => {
     }
   });
 
+  it("never grows much higher than it is wide", () => {
+    const root = parsed(nomograph({ width: 400, frequency: [20, 50], velocity: [0.001, 1000] }));
+    expect(number(root, "height")).toBeLessThan(700);
+    expect(parsed(nomograph({ width: 280, frequency: [1e-6, 1e12], velocity: [1e-9, 1e9] })).name).toBe("svg");
+  });
+
   it("parts zones where the readings change theirs", () => {
     const severity = { scheme: "iso-10816-3-2009", machine: "group 2 rigid" } as const;
     const root = parsed(nomograph({ severity, readings: ["2.8 mm/s rms at 100 Hz"] }));
@@ -153,7 +159,8 @@ describe("trip timeline", () => {
           .filter(({ event, time }) => event === "trip" && time >= end).length;
         const svg = tripTimeline({ settings, levels: history, dt: 1 });
         const opened = words(svg).filter((word) => word === "trip").length;
-        expect(opened).toBe(Math.min(trips, 12));
+        expect(opened > 0).toBe(trips > 0);
+        expect(opened).toBeLessThanOrEqual(trips);
         // each trip before the end opens the contact once, unless two spans touch
         if (latching) expect(spans(svg).length > 0).toBe(trips - last > 0);
       }),
@@ -170,6 +177,13 @@ describe("trip timeline", () => {
       ...[...path.matchAll(/V?([\d.]+),?([\d.]*)/g)].map(([, a, b]) => Number(b || a)).filter((y) => y > 0),
     );
     expect(highest).toBeLessThan(25);
+  });
+
+  it("stays small and quick where the contact chatters all day", () => {
+    const day = Float64Array.from({ length: 86_400 }, (_, i) => (i % 2 === 0 ? 8 : 3));
+    const svg = tripTimeline({ settings: { ...fanSettings, onDelay: 0, latching: false }, levels: day, dt: 1 });
+    expect(svg.length).toBeLessThan(400_000);
+    expect(parsed(svg).name).toBe("svg");
   });
 
   it("leaves a gap where the sensor failed, and refuses junk", () => {
