@@ -31,7 +31,7 @@ what is added
   --by <table>             the table of limits to judge by, or a .json file with one of your own;
                            without it, the first that is for the machine
   --strict                 refuse when a fact is missing, in place of taking the lowest limits
-  --digits <n>             significant digits; whole numbers if not given
+  --digits <n>             significant digits; all there are if not given
 where it goes
   --out <file>             written beside its place and moved there whole at the end
   --refused <file>         refused rows with line and reason; <out>.refused.csv if not given
