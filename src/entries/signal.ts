@@ -3,5 +3,6 @@
  *
  * @module veladis/signal
  */
+export { format } from "../amplitude/index";
 export { VeladisError } from "../core/index";
 export * from "../signal/index";

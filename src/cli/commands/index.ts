@@ -1,4 +1,5 @@
 import type { Command } from "../command";
+import { convertCommand } from "./convert";
 
 /** A command's line in the overview, and how to load it. */
 export interface CommandEntry {
@@ -10,7 +11,8 @@ export interface CommandEntry {
 export const commands = {
   convert: {
     summary: "a reading in other units, detectors and quantities (the word convert may be left out)",
-    load: async () => (await import("./convert")).convertCommand,
+    // the command that one line needs, so it is there from the start
+    load: async () => convertCommand,
   },
   judge: {
     summary: "the zone a reading is in, by the published table that is for the machine",
