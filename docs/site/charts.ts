@@ -231,4 +231,24 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
         { reading: "0.43 in/s pk at 1800 r/min", label: "shown 0.43 in/s" },
       ],
     }),
+  sensors: (width) =>
+    nomograph({
+      width,
+      title: "Three sensors on boiler-feed pump A, at 2980 r/min",
+      velocity: [0.5, 50],
+      frequency: [5, 500],
+      readings: [
+        { reading: "0.092 g rms at 2980 r/min", label: "accelerometer, 9.2 mV" },
+        { reading: "1.2 mil pp at 2980 r/min", label: "shaft probe, 240 mV pp" },
+        { reading: "3.02 mm/s rms at 2980 r/min", label: "loop, 5.9 mA" },
+      ],
+    }),
+  "fan-operation": (width) =>
+    severityBar({
+      width,
+      judgement: classify("6.3 mm/s rms", {
+        scheme: "iso-14694-2003",
+        machine: "fan 90 kW 1480 r/min rigid BV-3, in service",
+      }),
+    }),
 };

@@ -24,6 +24,14 @@ function notesOf({ standard, edition, verified, assumedSine, assumedFacts, crite
   ];
 }
 
+/** The middle of the words of a zone: its own, or that of the wider part beside the reading if this would cross them. */
+function wordPlace(from: number, to: number, reading: number, long: number): number {
+  const middle = (from + to) / 2;
+  if (Math.abs(reading - middle) > long / 2 + 4) return middle;
+  const [start, end] = reading - from > to - reading ? [from, reading] : [reading, to];
+  return end - start >= long + 8 ? (start + end) / 2 : middle;
+}
+
 /**
  * One reading on the zones of a table: a bar from zero, the limits below it, the reading above.
  *
@@ -51,6 +59,7 @@ export function severityBar(options: SeverityBarOptions): string {
   const most = Math.max((bounds.at(-1) as number) * 1.4, judged.value * 1.15);
   const x = scaleLinear([0, most], [0, width]);
   const edges = [0, ...bounds.map((value) => x(value)), width];
+  const at = x(judged.value);
   const bands = zones.map((name, i) => {
     const [from, to] = [edges[i] as number, edges[i + 1] as number];
     const room = to - from;
@@ -64,9 +73,10 @@ export function severityBar(options: SeverityBarOptions): string {
       "fill-opacity": rounded(zoneStrength(i, zones.length)),
     };
     const readable = widthOf(name, 14) <= room - 6 || text.length > 3;
+    const middle = wordPlace(from, to, at, widthOf(text, 15.5));
     return (
       tag("rect", body) +
-      (readable ? label((from + to) / 2, height / 2 + 5, text, { class: "letter", "text-anchor": "middle" }) : "")
+      (readable ? label(middle, height / 2 + 5, text, { class: "letter", "text-anchor": "middle" }) : "")
     );
   });
   let taken = Number.NEGATIVE_INFINITY;
@@ -81,7 +91,6 @@ export function severityBar(options: SeverityBarOptions): string {
       label(at, height + 19 + row * 15, text, { "text-anchor": "middle" })
     );
   });
-  const at = x(judged.value);
   const reading = format(judged);
   const anchor = at < width * 0.2 ? "start" : at > width * 0.8 ? "end" : "middle";
   const known = kind === "zones" ? `zone ${zone}` : String(zone);
