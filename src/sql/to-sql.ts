@@ -100,7 +100,7 @@ function atText(at: ToSqlOptions["at"]): string {
 }
 
 /**
- * A conversion as an expression of plain SQL, for an engine that holds the data: DuckDB, PostgreSQL, Spark, SQLite.
+ * A conversion as an expression of plain SQL, for an engine that holds the data, such as DuckDB, PostgreSQL or SQLite.
  *
  * The expression multiplies by the same factor as `converter`, and is NULL where the value is NULL, negative, infinite
  * or NaN, a level is beyond 5000 dB, or the frequency of the row is not from 1e-9 to 1e9 Hz: never zero. Names are
