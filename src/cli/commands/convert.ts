@@ -53,7 +53,7 @@ function equivalentsTable({ reading, written, options: told }: Sentence, digits:
 }
 
 /** The answer to one sentence, as it is printed. */
-export function answerText(sentence: Sentence, settings: ConvertSettings, extra: object = {}): string {
+function answerText(sentence: Sentence, settings: ConvertSettings, extra: object = {}): string {
   const { digits, json } = settings;
   const targets = sentence.targets.length > 0 ? sentence.targets : settings.targets;
   if (json) {
