@@ -54,6 +54,8 @@ async function open(
   });
   page.setDefaultTimeout(10_000);
   await page.goto(`${origin}/${path}`);
+  // the theme hides the page until it has put its navigation together
+  await page.waitForFunction("document.body.style.display !== 'none'");
   return page;
 }
 

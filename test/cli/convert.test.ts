@@ -2,28 +2,10 @@ import { spawn, spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { Readable } from "node:stream";
 import { describe, expect, it } from "vitest";
-import type { Io } from "../../src/cli/io";
-import { run } from "../../src/cli/run";
 import { convert } from "../../src/index";
 import { root } from "../examples/fences";
-
-/** Runs the command in this process; what it printed, and its exit code. */
-async function veladis(args: readonly string[], input?: string): Promise<{ out: string; err: string; code: number }> {
-  const printed = { out: "", err: "" };
-  const io: Io = {
-    piped: input === undefined ? undefined : Readable.from([Buffer.from(input)]),
-    colour: false,
-    out: (text) => {
-      printed.out += text;
-    },
-    err: (text) => {
-      printed.err += text;
-    },
-  };
-  return { code: await run(args, io), ...printed };
-}
+import { veladis } from "./in-process";
 
 const objects = (text: string): Record<string, unknown>[] =>
   text
@@ -60,7 +42,7 @@ describe("one reading", () => {
         "0.25 in/s pk at 1500 r/min = 0.102 g pk  (one frequency)\n",
     ],
   ])("%j", async (args, out) => {
-    expect(await veladis(args)).toEqual({ code: 0, out, err: "" });
+    expect(await veladis(args)).toMatchObject({ code: 0, out, err: "" });
   });
 
   it("as JSON: one object an answer, with whole digits and what was assumed", async () => {

@@ -10,8 +10,9 @@ export interface Printed {
   readonly shown: readonly string[];
 }
 
-/** Runs the command in this process. */
-export async function veladis(args: readonly string[], chunks?: readonly Uint8Array[]): Promise<Printed> {
+/** Runs the command in this process, with a text or chunks of bytes piped in. */
+export async function veladis(args: readonly string[], input?: string | readonly Uint8Array[]): Promise<Printed> {
+  const chunks = typeof input === "string" ? [Buffer.from(input)] : input;
   const printed = { out: "", err: "" };
   const shown: string[] = [];
   const io: Io = {

@@ -1,25 +1,7 @@
-import { Readable } from "node:stream";
 import { describe, expect, it } from "vitest";
-import type { Io } from "../../src/cli/io";
-import { run } from "../../src/cli/run";
 import { cautions } from "../../src/core/index";
 import { root } from "../examples/fences";
-
-/** Runs the command in this process; what it printed, and its exit code. */
-async function veladis(args: readonly string[], input?: string): Promise<{ out: string; err: string; code: number }> {
-  const printed = { out: "", err: "" };
-  const io: Io = {
-    piped: input === undefined ? undefined : Readable.from([Buffer.from(input)]),
-    colour: false,
-    out: (text) => {
-      printed.out += text;
-    },
-    err: (text) => {
-      printed.err += text;
-    },
-  };
-  return { code: await run(args, io), ...printed };
-}
+import { veladis } from "./in-process";
 
 const rig = (name: string) => `${root}/docs/examples/pump-rig/${name}.csv`;
 const plain = (text: string) => text.replace(/\s+/g, " ");
