@@ -159,6 +159,34 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
         machine: { type: "pump", power: "90 kW", speed: "2980 r/min", category: "II" },
       }),
     }),
+  calculator: (width) =>
+    trendChart({
+      width,
+      title: "Baseline, alarm and this month's reading",
+      readings: [2.0, 2.1, 2.1, 2.2, 2.1, 2.6].map((reading, i) => ({ time: i + 1, reading })),
+      timeUnit: "month",
+      as: "mm/s rms",
+      baseline: "2.1 mm/s rms",
+      alarm: "3.225 mm/s rms",
+    }),
+  historian: (width) =>
+    nomograph({
+      width,
+      title: "Rows of the historian on one scale",
+      velocity: [0.5, 50],
+      frequency: [5, 500],
+      readings: [
+        { reading: "2.1 mm/s rms at 2980 r/min", label: "pump A, horizontal" },
+        { reading: "4.6 mm/s rms at 2984 r/min", label: "pump B, horizontal" },
+        { reading: "66 um pp at 1485 r/min", label: "fan 1, 66 um pp" },
+        { reading: "127 um pp at 1485 r/min", label: "fan 1, 127 um pp" },
+      ],
+    }),
+  "zones-in-sql": (width) =>
+    severityBar({
+      width,
+      judgement: classify("0.36 in/s pk", { scheme: "iso-10816-7-2009", machine: "pump 250 kW category II" }),
+    }),
   "own-rule": (width) =>
     severityBar({
       width,
