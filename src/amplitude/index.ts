@@ -43,3 +43,4 @@ export type {
   QuantityOf,
   ReadingType,
 } from "./types";
+export { writtenValue } from "./written-value";

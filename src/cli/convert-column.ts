@@ -1,4 +1,4 @@
-import { assumedText, convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
+import { assumedText, convertAmplitude, parseAmplitude, readingType, writtenValue } from "../amplitude/index";
 import { VeladisError } from "../core/index";
 
 import { columnIndex } from "./column-index";
@@ -40,7 +40,7 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
       await io.out(
         json
           ? answers.map((answer) => `${JSON.stringify({ line, ...answer, from: reading })}\n`).join("")
-          : `${[raw, ...answers.map(({ level, value }) => level?.decibels ?? value)].join(",")}\n`,
+          : `${[raw, ...answers.map(writtenValue)].join(",")}\n`,
       );
     } catch (error) {
       refused++;

@@ -1,6 +1,7 @@
-import { assumedText, convertAmplitude, significant } from "../amplitude/index";
+import { assumedText } from "../amplitude/index";
 import { VeladisError } from "../core/index";
-import { answerObject } from "./answer";
+import { answerObject, answersOf, numberText } from "./answer";
+import { isRemark } from "./answer-lines";
 import { exitCodes } from "./command";
 import { type ConvertSettings, sentenceOf } from "./commands/convert";
 import { failureText } from "./failure";
@@ -31,25 +32,19 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
     const [place, written] = splitPlace(text);
     try {
       const sentence = sentenceOf(written, settings);
-      const answers = targets.map((target) => convertAmplitude(sentence.reading, target, sentence.options));
+      const answers = answersOf(sentence, targets);
       for (const answer of answers) {
         json += `${JSON.stringify(answerObject(answer, sentence, settings.digits, { line: number, place }))}\n`;
       }
       const notes = [...new Set(answers.map(assumedText))].filter(Boolean).join(" ");
-      rows.push([
-        `${number}`,
-        place,
-        written,
-        ...answers.map(({ value }) => significant(value, settings.digits)),
-        notes,
-      ]);
+      rows.push([`${number}`, place, written, ...answers.map((answer) => numberText(answer, settings.digits)), notes]);
     } catch (error) {
       failures.push(failureText(error, settings.json, { file, line: number }));
       rows.push([`${number}`, place, written, ...targets.map(() => "-"), "REFUSED"]);
     }
   };
   for await (const line of linesOf(await openFile(file))) {
-    if (line.text.trim() !== "" && !line.text.startsWith("#")) add(line);
+    if (!isRemark(line.text)) add(line);
   }
   const table = textTable(
     [

@@ -9,27 +9,33 @@ function knownText({ verified }: { readonly verified: boolean }): string {
   return verified ? "read" : "MEMORY";
 }
 
-function amount({ value }: { readonly value: number }, digits: number): string {
-  return significant(value, digits);
+/** A limit in the reader's type. */
+function sizeText({ value, as }: Limit, digits: number): string {
+  return format(value, as, { digits });
 }
 
 /** The zones of a criterion, one a row, the reading's own marked. */
 function zoneTable(one: CriterionJudgement, digits: number): string {
   const limits: Limit[] = Object.values(one.limits);
   const [first] = limits as [Limit, ...Limit[]];
-  const type = `${first.unit} ${first.detector}`;
   const printed = `${first.printed.unit} ${first.printed.detector}`;
   const rows = one.zones.map((zone, i) => {
     const limit = limits[i];
     const mark = zone === one.zone ? ">" : "";
     if (limit === undefined) return [mark, zone, "above", "", ""];
-    return [mark, zone, amount(limit, digits), `${Number(limit.printed.value.toPrecision(6))}`, knownText(limit)];
+    return [
+      mark,
+      zone,
+      sizeText(limit, digits).split(" ")[0] as string,
+      `${Number(limit.printed.value.toPrecision(6))}`,
+      knownText(limit),
+    ];
   });
   return textTable(
     [
       { title: "" },
       { title: "zone" },
-      { title: `up to, ${type}`, align: "right" },
+      { title: `up to, ${first.as}`, align: "right" },
       { title: `as printed, ${printed}`, align: "right" },
       { title: "known" },
     ],
@@ -40,7 +46,7 @@ function zoneTable(one: CriterionJudgement, digits: number): string {
 function marginText({ limit, margin }: CriterionJudgement, digits: number): string {
   const { ratio, decibels } = margin;
   const name = limit.name.includes("/") ? `limit ${limit.name}` : `${limit.name} limit`;
-  const size = `${amount(limit, digits)} ${limit.unit} ${limit.detector}`;
+  const size = sizeText(limit, digits);
   if (ratio === Number.POSITIVE_INFINITY) return `the reading is zero; the ${name} is ${size}`;
   return decibels >= 0
     ? `the ${name}, ${size}, is ${significant(ratio, 4)} times the reading: ${decibels.toFixed(2)} dB to go`

@@ -19,6 +19,11 @@ export function listed(value: string): string[] {
     .filter((part) => part !== "");
 }
 
+/** The reading types of `--to`, none if it was not given; each is checked where it is used. */
+export function targetsOf(to: string | undefined): string[] {
+  return to === undefined ? [] : to.split(",").map((target) => target.trim());
+}
+
 /** Both ends of an option such as `"10 Hz to 1000 Hz"`. */
 export function ends(value: string, what: string): [string, string] {
   const [low, high, ...more] = value.split(/\s+to\s+/);

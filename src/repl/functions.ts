@@ -1,4 +1,4 @@
-import { type Amplitude, convertAmplitude, format, significant } from "../amplitude/index";
+import { type Amplitude, convertAmplitude, format, significant, writtenValue } from "../amplitude/index";
 import { finite, frozen, positive, VeladisError } from "../core/index";
 import { extremeOf, meanOf, rootSumSquare, valuesInFirst } from "./arithmetic";
 import { judged } from "./judged";
@@ -108,8 +108,7 @@ export const functions = /* @__PURE__ */ frozen({
     run: ([reading, type]) => {
       const one = amplitude(reading);
       if (type === undefined) return one.value;
-      const { value, level } = convertAmplitude(one, phrase(type, "a reading type"));
-      return level?.decibels ?? value;
+      return writtenValue(convertAmplitude(one, phrase(type, "a reading type")));
     },
   },
   at: {

@@ -12,7 +12,7 @@ export function judged(reading: Amplitude, machine: string, scheme: string | und
   const granted = assumedFacts.map((fact) => `  taken for granted: ${fact}`);
   return {
     report: [
-      `${zone}${word === zone ? "" : `, ${word}`}: ${format(reading)} is ${away} the ${limit.name} limit, ${format(limit.value, `${limit.unit} ${limit.detector}`)}`,
+      `${zone}${word === zone ? "" : `, ${word}`}: ${format(reading)} is ${away} the ${limit.name} limit, ${format(limit.value, limit.as)}`,
       `  by ${standard} (${edition})${verified ? "" : ", limits FROM MEMORY"}`,
       ...granted,
       ...cautions.map((caution) => `  caution: ${caution}`),

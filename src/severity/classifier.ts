@@ -1,4 +1,11 @@
-import { type Amplitude, type Assumption, convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  convertAmplitude,
+  parseAmplitude,
+  readingType,
+  writtenValue,
+} from "../amplitude/index";
 import { finite, nonNegative, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { checkPlace } from "./check-place";
@@ -53,8 +60,7 @@ function boundsOf(
   const count = limits[0]?.length ?? 0;
   const inReaders = (value: number, { criterion, reading }: Applied): number => {
     const standard = { ...amplitudeIn(criterion.as, value), hertz: reading.hertz };
-    const mine = convertAmplitude(standard, from, crestFactor === undefined ? {} : { crestFactor });
-    return mine.level?.decibels ?? mine.value;
+    return writtenValue(convertAmplitude(standard, from, crestFactor === undefined ? {} : { crestFactor }));
   };
   const least = (change: (value: number) => number): number[] =>
     Array.from({ length: count }, (_, k) =>

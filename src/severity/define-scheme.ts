@@ -1,7 +1,7 @@
+import { frozen } from "../core/index";
 import { checkedList, checkedObject } from "./check-condition";
 import { checkClass, checkDisjoint, checkedNames, checkSelf } from "./check-scheme";
 import { asChecked } from "./checked";
-import { deepFreeze } from "./deep-freeze";
 import type { SchemeKind } from "./kinds";
 import { plainCopy } from "./plain-copy";
 import type { Scheme } from "./scheme";
@@ -74,5 +74,5 @@ export function defineScheme<const Id extends string, K extends SchemeKind>(inpu
   });
   const own = scheme as unknown as Scheme<K, Id>;
   checkDisjoint(own.classes);
-  return deepFreeze(asChecked(own));
+  return frozen(asChecked(own));
 }

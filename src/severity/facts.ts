@@ -1,4 +1,4 @@
-import { deepFreeze } from "./deep-freeze";
+import { frozen } from "../core/index";
 
 /** A fact given as a number, with the unit it is held in. */
 interface NumberFactEntry {
@@ -14,7 +14,7 @@ interface TextFactEntry {
 
 /** What a table can ask of a machine, each with the question to its owner. To add one, add its row here. */
 // biome-ignore format: a row of a table is a line
-export const facts = /* @__PURE__ */ deepFreeze({
+export const facts = /* @__PURE__ */ frozen({
   type: { ask: "the kind of machine" },
   power: { unit: "kW", ask: "the rated power" },
   speed: { unit: "r/min", ask: "the running speed" },

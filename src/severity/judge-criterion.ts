@@ -3,7 +3,9 @@ import {
   type Assumption,
   type ConvertedAmplitude,
   convertAmplitude,
+  type ReadingType,
   readingType,
+  writtenValue,
 } from "../amplitude/index";
 import type { Source } from "../core/index";
 import type { Quantity } from "../units/index";
@@ -42,7 +44,7 @@ export interface CriterionJudgement<K extends SchemeKind = SchemeKind> {
 }
 
 /** What the reader's values are written in: a type, or a level with its reference. */
-export function readerType({ unit, detector, level }: Amplitude): string {
+export function readerType({ unit, detector, level }: Amplitude): ReadingType {
   return readingType(level === undefined ? `${unit} ${detector}` : `dB re ${level.re}`);
 }
 
@@ -58,10 +60,12 @@ function inReadersType(limit: Limit, reading: Amplitude, crestFactor: number | u
   const { value, unit, detector } = limit.printed;
   const standard = { ...amplitudeIn(`${unit} ${detector}`, value), hertz: reading.hertz };
   const options = crestFactor === undefined ? {} : { crestFactor };
-  const mine = convertAmplitude(standard, readerType(reading), options);
+  const as = readerType(reading);
+  const mine = convertAmplitude(standard, as, options);
   return Object.freeze({
     ...limit,
-    value: mine.level?.decibels ?? mine.value,
+    value: writtenValue(mine),
+    as,
     unit: mine.unit,
     detector: mine.detector,
   });

@@ -1,4 +1,4 @@
-import { deepFreeze } from "./deep-freeze";
+import { frozen } from "../core/index";
 
 /**
  * What a table is for. They are never mixed: a machine that passes its acceptance test may still be judged in
@@ -12,7 +12,7 @@ import { deepFreeze } from "./deep-freeze";
 export type SchemeKind = "zones" | "acceptance" | "operation" | "grades";
 
 /** The names of the limits of a kind, lowest first; the grades of a chart are named by the scheme. */
-export const limitNames = /* @__PURE__ */ deepFreeze({
+export const limitNames = /* @__PURE__ */ frozen({
   zones: ["A/B", "B/C", "C/D"],
   acceptance: ["acceptance"],
   operation: ["start-up", "alarm", "shutdown"],

@@ -1,4 +1,4 @@
-import { type Amplitude, type AmplitudeType, parseAmplitude } from "../amplitude/index";
+import { type Amplitude, type AmplitudeType, parseAmplitude, type ReadingType } from "../amplitude/index";
 import { type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { UnitSymbol } from "../units/index";
@@ -15,6 +15,8 @@ export interface PrintedLimit {
 /** One limit, with where it comes from and how far that can be trusted. */
 export interface Limit<K extends SchemeKind = SchemeKind> extends PrintedLimit {
   readonly name: LimitName<K>;
+  /** What `value` is written in: unit and detector, or a decibel level with its reference. */
+  readonly as: ReadingType;
   /** The same limit in the standard's own unit and detector. */
   readonly printed: PrintedLimit;
   readonly standard: string;
@@ -55,6 +57,17 @@ export function limitsOf(scheme: Scheme, criterion: Criterion, speed: number | u
     if (value === null) return [];
     const source = criterion.limitSources?.[name] ?? criterion.source;
     const printed = { value, unit, detector };
-    return [{ name, ...printed, printed, standard, edition, source, verified: source.provenance === "published" }];
+    return [
+      {
+        name,
+        as: criterion.as,
+        ...printed,
+        printed,
+        standard,
+        edition,
+        source,
+        verified: source.provenance === "published",
+      },
+    ];
   });
 }

@@ -1,4 +1,4 @@
-import { convertAmplitude } from "../amplitude/index";
+import { convertAmplitude, writtenValue } from "../amplitude/index";
 import type { Source } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import type { Quantity } from "../units/index";
@@ -49,12 +49,9 @@ function converted(
   value: number,
   { as: to, at }: LimitsForOptions,
 ): { value: number; as: string } & Pick<Limit, "unit" | "detector"> {
-  const { unit, detector, ...rest } = convertAmplitude(
-    amplitudeIn(as as Criterion["as"], value),
-    to ?? as,
-    at === undefined ? {} : { at },
-  );
-  return { value: rest.level?.decibels ?? rest.value, unit, detector, as: to ?? as };
+  const limit = convertAmplitude(amplitudeIn(as as Criterion["as"], value), to ?? as, at === undefined ? {} : { at });
+  const { unit, detector } = limit;
+  return { value: writtenValue(limit), unit, detector, as: to ?? as };
 }
 
 /**

@@ -1,8 +1,8 @@
-import { deepFreeze } from "./deep-freeze";
+import { frozen } from "../core/index";
 
 /** Kinds of machine, with other names people write. To add one, add its row here and nowhere else. */
 // biome-ignore format: a row of a table is a line
-export const machineTypes = /* @__PURE__ */ deepFreeze({
+export const machineTypes = /* @__PURE__ */ frozen({
   pump: { electrical: false, also: ["rotodynamic pump", "centrifugal pump", "boiler-feed pump", "feed pump", "circulation pump"] },
   fan: { electrical: false, also: ["blower", "induced-draught fan", "forced-draught fan"] },
   motor: { electrical: true, also: ["electric motor", "induction motor"] },

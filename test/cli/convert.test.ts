@@ -124,6 +124,13 @@ describe("lines of standard input", () => {
 });
 
 describe("a route file", () => {
+  it("shows levels in decibels under the heading of a level", async () => {
+    const file = temporary("levels.txt", "fan: 1 m/s rms\npump: 120 dB re 1e-9 m/s\n");
+    const { out } = await veladis(["--file", file, "--to", "dB re 1e-9 m/s, mm/s rms"]);
+    expect(out).toMatch(/fan +1 m\/s rms +180\.0 +1000$/m);
+    expect(out).toMatch(/pump +120 dB re 1e-9 m\/s +120\.0 +1\.00$/m);
+  });
+
   it("becomes one table; refused lines stay in it and are explained", async () => {
     const { out, err, code } = await veladis(["--file", `${root}/docs/examples/route.txt`, "--to", "mm/s rms"]);
     const lines = readFileSync(`${root}/docs/examples/route.txt`, "utf8").split("\n");

@@ -143,6 +143,7 @@ export const corpus: readonly CorpusLine[] = [
   { line: 'judge(0.5 mm/s rms, "class I", "iso-10816-1-1995-annexB")', prints: "A, …" },
   { line: 'judge(20 mm/s rms, "class IV", "iso-10816-1-1995-annexB")', prints: "D, …" },
   { line: 'judge(0.2 in/s pk, "class II", "iso-10816-1-1995-annexB")', prints: "C, …" },
+  { line: 'judge(130 dB re 1e-9 m/s, "pump 90 kW category II", "iso-10816-7-2009")', prints: "A, as newly commissioned machines: 130.0 dB re 1e-9 m/s is 0.103 dB below the A/B limit, 130.1 dB re 1e-9 m/s…" },
   { line: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid category I")', prints: "alarm: …" },
   // numbers
   { line: "1 + 2 * 3", prints: "7" },

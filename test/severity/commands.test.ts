@@ -42,6 +42,17 @@ describe("veladis judge", () => {
     expect(coloured.out).toContain("zone \u001b[1;30;48;2;169;195;218m B \u001b[0m, acceptable");
   });
 
+  it("prints limits in decibels for a reading in decibels, never as a velocity", async () => {
+    const machine = ["--machine", "pump 90 kW 2980 r/min category II"];
+    const { out } = await judge(["130 dB re 1e-9 m/s", ...machine]);
+    // 20 lg(5.1 mm/s / 1 nm/s) = 134.15 dB
+    expect(out).toContain("up to, dB re 1e-9 m/s");
+    expect(out).toMatch(/^ +B +134\.2 +5\.1 +read$/m);
+    expect(out).toContain("the limit A/B, 130.1 dB re 1e-9 m/s,");
+    const { out: line } = await judge(machine, "130 dB re 1e-9 m/s\n");
+    expect(line).toContain("A/B 130.1 dB re 1e-9 m/s");
+  });
+
   it("says what it assumed, or refuses with --strict", async () => {
     const args = ["4.1 mm/s rms", "--machine", "pump 90 kW 2980 r/min rigid"];
     expect((await judge(args)).out).toMatch(/zone C.*[\s\S]*assumed +category I: not given/);

@@ -4,8 +4,9 @@ import { parseSentence, type Sentence } from "../../sentence/index";
 import { answerObject, answersOf } from "../answer";
 import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
-import { failureText } from "../failure";
 import type { Io } from "../io";
+import { targetsOf } from "../option-values";
+import { splitPlace } from "../split-place";
 import { textTable } from "../text-table";
 import { help } from "./convert-help";
 
@@ -70,23 +71,11 @@ function answerText(sentence: Sentence, settings: ConvertSettings, extra: object
     .join("");
 }
 
-/** Answers each line of standard input as it comes. */
-async function answerLines(io: Io, settings: ConvertSettings): Promise<number> {
-  const [{ linesOf }, { splitPlace }] = await Promise.all([import("../lines"), import("../split-place")]);
-  let refused = 0;
-  if (io.piped === undefined) return exitCodes.done;
-  for await (const { number, text } of linesOf(io.piped)) {
-    if (text.trim() === "" || text.startsWith("#")) continue;
-    const [place, reading] = splitPlace(text);
-    try {
-      const answer = answerText(sentenceOf(reading, settings), settings, { line: number, ...(place && { place }) });
-      await io.out(place && !settings.json ? `${place}: ${answer}` : answer);
-    } catch (error) {
-      refused++;
-      io.err(failureText(error, settings.json, { line: number }));
-    }
-  }
-  return refused > 0 && !settings.keepGoing ? exitCodes.refused : exitCodes.done;
+/** The answer to a line of standard input, behind its place if it has one. */
+function lineText(text: string, settings: ConvertSettings, line: number): string {
+  const [place, reading] = splitPlace(text);
+  const answer = answerText(sentenceOf(reading, settings), settings, { line, ...(place && { place }) });
+  return place && !settings.json ? `${place}: ${answer}` : answer;
 }
 
 /** The digits option as a number. */
@@ -99,7 +88,7 @@ export function digitsOf(written: string): number {
 async function run(args: readonly string[], io: Io): Promise<number> {
   const { values, positionals } = parsedArguments(args, options);
   const settings: ConvertSettings = {
-    targets: values.to === undefined ? [] : values.to.split(",").map((target) => target.trim()),
+    targets: targetsOf(values.to),
     from: values.from,
     at: values.at,
     file: values.file,
@@ -114,7 +103,10 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   }
   if (settings.column !== undefined) return (await import("../convert-column")).convertColumn(io, settings);
   if (settings.file !== undefined) return (await import("../convert-route")).convertRoute(io, settings);
-  if (io.piped !== undefined) return answerLines(io, settings);
+  if (io.piped !== undefined) {
+    const { answerLines } = await import("../answer-lines");
+    return answerLines(io, settings, (text, line) => lineText(text, settings, line));
+  }
   throw new VeladisError("missing-fact", {
     expected: 'a reading, as in veladis "0.25 in/s pk at 1500 r/min to mm/s rms"',
     received: "none",

@@ -3,7 +3,6 @@ import { numeral, VeladisError } from "../../core/index";
 import { type Change, changeFromBaseline, classify, type Judgement } from "../../severity/index";
 import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
-import { failureText } from "../failure";
 import type { Io } from "../io";
 import { judgementText } from "../judgement-text";
 import { labelled } from "../labelled";
@@ -67,26 +66,17 @@ async function run(args: readonly string[], io: Io): Promise<number> {
       received: "none",
     });
   }
-  const { linesOf } = await import("../lines");
-  let refused = 0;
-  for await (const { number, text } of linesOf(io.piped)) {
-    if (text.trim() === "" || text.startsWith("#")) continue;
-    try {
-      if (values.json) await io.out(answer(text, { line: number }));
-      else await io.out(lineText(text.trim(), judged(text.trim()), digits));
-    } catch (error) {
-      refused++;
-      io.err(failureText(error, values.json, { line: number }));
-    }
-  }
-  return refused > 0 && !values["keep-going"] ? exitCodes.refused : exitCodes.done;
+  const { answerLines } = await import("../answer-lines");
+  return answerLines(io, { json: values.json, keepGoing: values["keep-going"] }, (text, line) =>
+    values.json ? answer(text, { line }) : lineText(text.trim(), judged(text.trim()), digits),
+  );
 }
 
 /** A judgement on one line, for many readings. */
 function lineText(written: string, judgement: Judgement, digits: number): string {
   const { zone, word, limit, margin, verified, standard, edition, assumedFacts } = judgement;
   const assumed = assumedFacts.length === 0 ? "" : `; assumed: ${assumedFacts.join("; ")}`;
-  const next = `${limit.name} ${significant(limit.value, digits)} ${limit.unit} ${limit.detector}`;
+  const next = `${limit.name} ${format(limit.value, limit.as, { digits })}`;
   const known = verified ? "" : ", FROM MEMORY";
   return `${written}: ${zone}${word === zone ? "" : `, ${word}`}; ${next} (${margin.decibels.toFixed(1)} dB); ${standard} (${edition})${known}${assumed}\n`;
 }

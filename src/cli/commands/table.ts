@@ -2,6 +2,7 @@ import { numeral, VeladisError } from "../../core/index";
 import { parsedArguments } from "../arguments";
 import type { Command } from "../command";
 import type { Io } from "../io";
+import { targetsOf } from "../option-values";
 import { judges, type TableSettings } from "../table/settings";
 import { digitsOf } from "./convert";
 import { help } from "./table-help";
@@ -52,7 +53,7 @@ function settingsOf(args: readonly string[]): TableSettings {
     speedColumn: values["speed-column"],
     speedUnit: values["speed-unit"],
     crestFactor: crest === undefined ? undefined : numeral(crest, "a crest factor"),
-    targets: values.to === undefined ? [] : values.to.split(",").map((target) => target.trim()),
+    targets: targetsOf(values.to),
     machine: values.machine,
     machineColumns: values["machine-column"] ?? [],
     by: values.by,

@@ -1,4 +1,4 @@
-import { parseAmplitude } from "../../amplitude/index";
+import { parseAmplitude, writtenValue } from "../../amplitude/index";
 import { numeral, positive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { columnIndex } from "../column-index";
@@ -184,7 +184,7 @@ export function rowReader(header: Cells, settings: TableSettings): RowReader {
       const said = parseAmplitude(decimalComma ? pointed(written) : written);
       const { level, unit } = said;
       return {
-        value: level?.decibels ?? said.value,
+        value: writtenValue(said),
         type: level === undefined ? `${unit} ${said.detector}` : `dB re ${level.re}`,
         hertz: said.hertz ?? at?.(cells),
         machine: machine(cells),

@@ -1,6 +1,0 @@
-/** The value itself, frozen with all that it holds. */
-export function deepFreeze<T>(value: T): T {
-  if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;
-  for (const part of Object.values(value)) deepFreeze(part);
-  return Object.freeze(value);
-}
