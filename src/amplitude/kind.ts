@@ -1,5 +1,6 @@
 import {
   memo,
+  namesIn,
   numeral,
   positive,
   shown,
@@ -11,7 +12,7 @@ import {
 } from "../core/index";
 import { type Detector, detectors, findDetector, unknownDetector } from "../detectors/index";
 import { findUnit, type Quantity, quantities, type UnitSymbol, unitSymbol, units } from "../units/index";
-import { type LevelReferenceName, levelReferences } from "./references";
+import { levelReferences } from "./references";
 
 /** A reading type taken apart: what a conversion needs of it. */
 export interface Kind {
@@ -67,9 +68,7 @@ function linearKind(words: readonly string[]): Kind {
   throw unknownDetector(last, "a detector after the unit");
 }
 
-const byName: ReadonlyMap<string, LevelReferenceName> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ (Object.keys(levelReferences) as LevelReferenceName[]).map((name) => [name.toLowerCase(), name]),
-);
+const byName = /* @__PURE__ */ namesIn(levelReferences, true);
 
 /** The kind of a level, from the words behind "dB". */
 function levelKind([re = "", ...words]: readonly string[], type: string): Kind {
@@ -78,7 +77,7 @@ function levelKind([re = "", ...words]: readonly string[], type: string): Kind {
       code,
       'a level of the RMS value with its reference, as in "dB re 1e-9 m/s"',
       type,
-      byName,
+      byName(),
       levelReferences,
     );
   const detector = findDetector(words[words.length - 1] ?? "");
@@ -86,7 +85,7 @@ function levelKind([re = "", ...words]: readonly string[], type: string): Kind {
   if (!/^re[:f]?$/i.test(re) || words.length === 0) throw refusal("missing-reference");
   if ((detector ?? "rms") !== "rms") throw refusal("unknown-detector");
   const written = words.join(" ");
-  const name = byName.get(written.toLowerCase());
+  const name = byName().get(written.toLowerCase());
   if (name !== undefined) return kind(levelReferences[name].unit, "rms", levelReferences[name].value);
   const [value, unit] = splitNumeral(written);
   if (value === "" || unit === "") throw refusal("unknown-reference");

@@ -5,6 +5,7 @@ export { frozen } from "./frozen";
 export { given, list } from "./given";
 export { finite, nonNegative, positive, text } from "./guards";
 export { memo } from "./memo";
+export { namesIn } from "./names-in";
 export { nearest } from "./nearest";
 export { numeral, splitNumeral } from "./numeral";
 export type { Ratio } from "./ratio";

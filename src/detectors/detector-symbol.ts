@@ -1,17 +1,13 @@
-import { text, unknownName, type VeladisError } from "../core/index";
-import { type Detector, type DetectorEntry, detectors } from "./catalogue";
+import { namesIn, text, unknownName, type VeladisError } from "../core/index";
+import { type Detector, detectors } from "./catalogue";
 
-const bySpelling: ReadonlyMap<string, Detector> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ (Object.entries(detectors) as [Detector, DetectorEntry][]).flatMap(([symbol, { spoken }]) =>
-    [symbol, ...spoken].map((spelling) => [spelling, symbol] as const),
-  ),
-);
+const bySpelling = /* @__PURE__ */ namesIn(detectors, true);
 
 /** The detector's symbol, or undefined when the spelling is none of a detector. */
 export function findDetector(spelling: string): Detector | undefined {
   return spelling.length > 32
     ? undefined
-    : bySpelling.get(
+    : bySpelling().get(
         spelling
           .trim()
           .toLowerCase()
@@ -21,7 +17,7 @@ export function findDetector(spelling: string): Detector | undefined {
 
 /** The error for a text that names no detector. */
 export function unknownDetector(spelling: string, expected = "a detector"): VeladisError {
-  return unknownName("unknown-detector", expected, spelling, bySpelling, detectors);
+  return unknownName("unknown-detector", expected, spelling, bySpelling(), detectors);
 }
 
 /**

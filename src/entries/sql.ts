@@ -3,4 +3,5 @@
  *
  * @module veladis/sql
  */
+export { VeladisError } from "../core/index";
 export * from "../sql/index";

@@ -1,4 +1,4 @@
-import { memo, numeral, positive, shown, splitNumeral, text, unknownName, VeladisError } from "../core/index";
+import { memo, namesIn, numeral, positive, shown, splitNumeral, text, unknownName, VeladisError } from "../core/index";
 import { type FrequencyUnit, type FrequencyUnitSpelling, type FrequencyUnitSymbol, frequencyUnits } from "./catalogue";
 
 /** A frequency or shaft speed in words: `"25 Hz"`, `"1500 r/min"`, `"157 rad/s"`, `"2x 1500 r/min"`. */
@@ -9,11 +9,7 @@ export type Frequency = FrequencyText | { readonly hertz: number };
 
 const FORM = 'a frequency above zero such as "25 Hz", "1500 r/min" or "2x 1500 r/min"';
 
-const bySpelling: ReadonlyMap<string, FrequencyUnitSymbol> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ (Object.entries(frequencyUnits) as [FrequencyUnitSymbol, FrequencyUnit][]).flatMap(([symbol, unit]) =>
-    [symbol, ...(unit.also ?? []), ...unit.spoken].map((spelling) => [spelling.toLowerCase(), symbol] as const),
-  ),
-);
+const bySpelling = /* @__PURE__ */ namesIn(frequencyUnits, true);
 
 /**
  * The symbol of the unit of frequency that a text names.
@@ -32,13 +28,13 @@ export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
     .toLowerCase()
     .replace("^", "")
     .replace(/( per |\/)(s|min)[a-z]*$/, "/$2");
-  const symbol = bySpelling.get(folded);
+  const symbol = bySpelling().get(folded);
   if (symbol !== undefined) return symbol;
   throw unknownName(
     "unknown-frequency-unit",
     "a unit of frequency or shaft speed",
     spelling,
-    bySpelling,
+    bySpelling(),
     frequencyUnits,
   );
 }

@@ -1,12 +1,8 @@
-import { text, unknownName } from "../core/index";
-import { type Unit, type UnitSymbol, units } from "./catalogue";
+import { namesIn, text, unknownName } from "../core/index";
+import { type UnitSymbol, units } from "./catalogue";
 
 /** Names read without regard to case. */
-const named: ReadonlyMap<string, UnitSymbol> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ (Object.entries(units) as [UnitSymbol, Unit][]).flatMap(([symbol, { also = [], spoken = [] }]) =>
-    [...also, ...spoken].map((name) => [name, symbol] as const),
-  ),
-);
+const named = /* @__PURE__ */ namesIn(units, false);
 
 /** Beyond any spelling of a unit. */
 const LONGEST = 40;
@@ -28,7 +24,7 @@ export function findUnit(spelling: string): UnitSymbol | undefined {
   const plain = folded(spelling.trim());
   if (Object.hasOwn(units, plain)) return plain as UnitSymbol;
   const [, name = "", rate = ""] = /^(.*?)(\/s2?)?$/.exec(plain.toLowerCase()) ?? [];
-  const symbol = `${named.get(name)}${rate}`;
+  const symbol = `${named().get(name)}${rate}`;
   return Object.hasOwn(units, symbol) ? (symbol as UnitSymbol) : undefined;
 }
 
@@ -52,6 +48,6 @@ export function findUnit(spelling: string): UnitSymbol | undefined {
 export function unitSymbol(spelling: string): UnitSymbol {
   const symbol = findUnit(text(spelling, "a unit of vibration"));
   if (symbol !== undefined) return symbol;
-  const all = new Map<string, string>([...Object.keys(units).map((name) => [name, name] as const), ...named]);
+  const all = new Map<string, string>([...Object.keys(units).map((name) => [name, name] as const), ...named()]);
   throw unknownName("unknown-unit", "a unit of vibration", spelling, all, units);
 }

@@ -2,6 +2,7 @@ import { assumedText, equivalents, type FormatOptions, format, significant } fro
 import { numeral, VeladisError } from "../../core/index";
 import { parseSentence, type Sentence } from "../../sentence/index";
 import { answerObject, answersOf } from "../answer";
+import { answerLines } from "../answer-lines";
 import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
 import type { Io } from "../io";
@@ -104,7 +105,6 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   if (settings.column !== undefined) return (await import("../convert-column")).convertColumn(io, settings);
   if (settings.file !== undefined) return (await import("../convert-route")).convertRoute(io, settings);
   if (io.piped !== undefined) {
-    const { answerLines } = await import("../answer-lines");
     return answerLines(io, settings, (text, line) => lineText(text, settings, line));
   }
   throw new VeladisError("missing-fact", {

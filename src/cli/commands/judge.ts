@@ -1,6 +1,7 @@
 import { format, significant } from "../../amplitude/index";
 import { numeral, VeladisError } from "../../core/index";
 import { type Change, changeFromBaseline, classify, type Judgement } from "../../severity/index";
+import { answerLines } from "../answer-lines";
 import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
 import type { Io } from "../io";
@@ -66,7 +67,6 @@ async function run(args: readonly string[], io: Io): Promise<number> {
       received: "none",
     });
   }
-  const { answerLines } = await import("../answer-lines");
   return answerLines(io, { json: values.json, keepGoing: values["keep-going"] }, (text, line) =>
     values.json ? answer(text, { line }) : lineText(text.trim(), judged(text.trim()), digits),
   );

@@ -4,6 +4,8 @@ import { exitCodes } from "../command";
 import { failureText } from "../failure";
 import type { Io } from "../io";
 import { openFile } from "../open-file";
+import { visitCsv } from "./csv-source";
+import { visitParquet } from "./parquet-source";
 import { progressOf } from "./progress";
 import { type RowAnswers, rowAnswers } from "./row-answers";
 import { toldScheme } from "./row-judge";
@@ -19,9 +21,8 @@ const MOST_REASONS = 10;
 /** Shows the rows of the input to a visitor. */
 async function visitInput(io: Io, { file }: TableSettings, visitor: RowVisitor): Promise<void> {
   if (file?.toLowerCase().endsWith(".parquet")) {
-    return (await import("./parquet-source")).visitParquet(file, visitor);
+    return visitParquet(file, visitor);
   }
-  const { visitCsv } = await import("./csv-source");
   if (file !== undefined) {
     const stream = await openFile(file);
     const { size } = await stat(file);
