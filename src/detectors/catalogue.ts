@@ -1,5 +1,4 @@
 import { frozen, type Ratio, type Source } from "../core/index";
-import { averageOf, peakOf, peakToPeakOf, rmsOf } from "./of-samples";
 
 /**
  * One detector: how it is written, and what it reads from a sine whose peak is 1:
@@ -45,6 +44,40 @@ const AVERAGE = {
   provenance: "published",
   note: "average of the rectified wave",
 } as const satisfies Source;
+
+type Samples = ArrayLike<number>;
+
+/** Largest distance of a sample from zero. */
+function peakOf(samples: Samples): number {
+  let most = 0;
+  for (let i = 0; i < samples.length; i++) most = Math.max(most, Math.abs(samples[i] as number));
+  return most;
+}
+
+/** Highest sample less the lowest. */
+function peakToPeakOf(samples: Samples): number {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < samples.length; i++) {
+    low = Math.min(low, samples[i] as number);
+    high = Math.max(high, samples[i] as number);
+  }
+  return high - low;
+}
+
+/** Root of the mean square. */
+function rmsOf(samples: Samples): number {
+  let sum = 0;
+  for (let i = 0; i < samples.length; i++) sum += (samples[i] as number) ** 2;
+  return Math.sqrt(sum / samples.length);
+}
+
+/** Mean of the rectified samples. */
+function averageOf(samples: Samples): number {
+  let sum = 0;
+  for (let i = 0; i < samples.length; i++) sum += Math.abs(samples[i] as number);
+  return sum / samples.length;
+}
 
 /** Name, function on samples and source of each detector, by symbol. */
 // biome-ignore format: a row of a table is a line

@@ -23,7 +23,9 @@ export const frequencyUnits = /* @__PURE__ */ frozen({
 export type FrequencyUnitSymbol = keyof typeof frequencyUnits;
 
 /** A spelling of a unit of frequency that the types know. */
-export type FrequencyUnitSpelling = FrequencyUnitSymbol | (typeof frequencyUnits)["r/min"]["also"][number];
+export type FrequencyUnitSpelling =
+  | FrequencyUnitSymbol
+  | Extract<(typeof frequencyUnits)[FrequencyUnitSymbol], { readonly also: unknown }>["also"][number];
 
 /** What is known of a unit of frequency besides its ratio. */
 export interface FrequencyUnitFacts {

@@ -1,4 +1,6 @@
 import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { type FrequencyUnit, frequencyUnits } from "../frequency/index";
+import { type Unit, units } from "../units/index";
 import { amplitudeOperation, meanOf, rootSumSquare } from "./arithmetic";
 import { amplitude, isAmplitude, opened, type Value } from "./value";
 
@@ -18,15 +20,21 @@ export interface AmplitudeMath {
   createUnit(name: string, definition: never): unknown;
 }
 
-/** Units of the trade that mathjs lacks, by expressions in units that it has. */
-const tradeUnits: Readonly<Record<string, string>> = {
-  rpm: "1 Hz / 60",
-  cpm: "1 Hz / 60",
-  ips: "1 inch / s",
-  micron: "1 um",
-  Gal: "1 cm / s^2",
-  gn: "9.80665 m / s^2",
-};
+/** What a unit of the catalogues is a ratio of, as mathjs writes it. */
+function baseOf(unit: Unit | FrequencyUnit): string {
+  if (!("quantity" in unit)) return unit.radian ? "Hz / (2 pi)" : "Hz";
+  return { displacement: "m", velocity: "m / s", acceleration: "m / s^2" }[unit.quantity];
+}
+
+/** The symbols of the catalogues that can be names in an expression, each with its value in units of mathjs. */
+function tradeUnits(): (readonly [name: string, expression: string])[] {
+  const rows = Object.entries<Unit | FrequencyUnit>({ ...units, ...frequencyUnits });
+  return rows.flatMap(([symbol, unit]) =>
+    [symbol, ...(unit.also ?? [])]
+      .filter((name) => /^[A-Za-z]+$/.test(name))
+      .map((name) => [name, `(${unit.num} / ${unit.den}) ${baseOf(unit)}`] as const),
+  );
+}
 
 function isAmplitudeObject(value: unknown): boolean {
   return typeof value === "object" && value !== null && isAmplitude(value as Value) && "quantity" in value;
@@ -59,8 +67,8 @@ const operators: Readonly<Record<string, string>> = {
  * other instance.
  *
  * It adds the type `Amplitude` to `+ - * / < <= > >= == !=` and to `to`; the functions `amplitude(text)`,
- * `rss(...)` and `meanAmplitude(...)`; and the units rpm, cpm, ips, micron, Gal and gn where the instance has none of
- * that name. Expressions of strangers belong into {@link evaluateLine}, not into an instance with all of mathjs.
+ * `rss(...)` and `meanAmplitude(...)`; and the units of the catalogues that mathjs lacks (rpm, cpm, ips, micron, Gal, gn
+ * and their like), where the instance has none of that name. Expressions of strangers belong into {@link evaluateLine}, not into an instance with all of mathjs.
  *
  * @param math - an instance made by `create(all)`
  * @returns the same instance
@@ -93,7 +101,7 @@ export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
     rss: (...args: unknown[]) => rootSumSquare(readings(args)),
     meanAmplitude: (...args: unknown[]) => meanOf(readings(args)),
   });
-  for (const [name, expression] of Object.entries(tradeUnits)) {
+  for (const [name, expression] of tradeUnits()) {
     try {
       math.evaluate(`1 ${name}`);
     } catch {

@@ -23,7 +23,7 @@ export const units = /* @__PURE__ */ frozen({
   "mm/s2": { quantity: "acceleration", num: 1, den: 1000 },
   "um/s2": { quantity: "acceleration", num: 1, den: 1e6 },
   Gal: { quantity: "acceleration", num: 1, den: 100, spoken: ["galileo"] },
-  g: { quantity: "acceleration", num: 196133, den: 20000, spoken: ["gn", "g's", "gs", "standard gravity"] },
+  g: { quantity: "acceleration", num: 196133, den: 20000, also: ["gn"], spoken: ["g's", "gs", "standard gravity"] },
   mg: { quantity: "acceleration", num: 196133, den: 2e7, spoken: ["milli-g"] },
   "in/s2": { quantity: "acceleration", num: 127, den: 5000 },
   "ft/s2": { quantity: "acceleration", num: 381, den: 1250 },
