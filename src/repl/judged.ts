@@ -1,11 +1,11 @@
 import { type Amplitude, format, significant } from "../amplitude/index";
-import { classify } from "../severity/index";
-import { schemeFor } from "./scheme-for";
+import { classify, schemeById, schemeChoice } from "../severity/index";
 import type { Report } from "./value";
 
 /** A reading judged for a machine: zone and word first, then the nearest limit, the table, and what to know. */
 export function judged(reading: Amplitude, machine: string, scheme: string | undefined): Report {
-  const judgement = classify(reading, { scheme: schemeFor(machine, scheme), machine, assume: "lowest limits" });
+  const by = scheme === undefined ? schemeChoice(machine).scheme : schemeById(scheme);
+  const judgement = classify(reading, { scheme: by, machine, assume: "lowest limits" });
   const { zone, word, limit, margin, standard, edition, verified, assumedFacts, cautions } = judgement;
   const away =
     margin.decibels < 0 ? `${significant(-margin.decibels)} dB above` : `${significant(margin.decibels)} dB below`;

@@ -1,11 +1,12 @@
 import { type Amplitude, format } from "../amplitude/index";
 import { proposeSetpoints } from "../protection/index";
-import { schemeFor } from "./scheme-for";
+import { schemeById, schemeChoice } from "../severity/index";
 import type { Report } from "./value";
 
 /** Setpoints proposed for a machine from its baseline, each with its first reason. */
 export function proposed(baseline: Amplitude, machine: string, scheme: string | undefined): Report {
-  const proposal = proposeSetpoints({ baseline, machine, scheme: schemeFor(machine, scheme) });
+  const by = scheme === undefined ? schemeChoice(machine).scheme : schemeById(scheme);
+  const proposal = proposeSetpoints({ baseline, machine, scheme: by });
   const { alarm, trip, delay, hysteresis, warnings, cautions, verified } = proposal;
   const row = (name: string, setpoint: typeof alarm): string[] =>
     setpoint === null ? [] : [`${name}: ${format(setpoint.stored)}  (${setpoint.reasons[0]?.text})`];

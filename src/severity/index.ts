@@ -27,6 +27,7 @@ export type {
   Scheme,
   SpeedLaw,
 } from "./scheme";
+export { type SchemeChoice, schemeChoice } from "./scheme-choice";
 export { type KindOf, type SchemeRef, schemeById } from "./scheme-of";
 export * from "./schemes/index";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";

@@ -1,6 +1,5 @@
 import { shown, VeladisError } from "../../core/index";
-import { classifier, type Machine, parseMachine, type Scheme, schemeById, selectSchemes } from "../../severity/index";
-import { schemeFromFile } from "../scheme-file";
+import { classifier, type Machine, parseMachine, type Scheme, schemeChoice } from "../../severity/index";
 import { remembered } from "./remembered";
 import type { RowFacts } from "./row-reader";
 import type { TableSettings } from "./settings";
@@ -41,19 +40,7 @@ function selectedScheme(machine: Machine): Scheme {
       received: "neither",
     });
   }
-  const { candidates } = selectSchemes(machine);
-  const [best] = candidates;
-  if (best !== undefined) return schemeById(best.scheme);
-  throw new VeladisError("out-of-range", {
-    expected: "a machine that a table is for (veladis schemes lists them)",
-    received: shown(JSON.stringify(machine)),
-  });
-}
-
-/** The table of limits that the options name; undefined where it is to be selected. */
-export async function toldScheme({ by }: TableSettings): Promise<Scheme | undefined> {
-  if (by === undefined) return undefined;
-  return by.endsWith(".json") ? schemeFromFile(by) : schemeById(by);
+  return schemeChoice(machine).scheme;
 }
 
 /** Finds the judge for what a row says; each is compiled once and remembered. */

@@ -4,11 +4,11 @@ import { exitCodes } from "../command";
 import { failureText } from "../failure";
 import type { Io } from "../io";
 import { openFile } from "../open-file";
+import { namedScheme } from "../scheme-choice";
 import { visitCsv } from "./csv-source";
 import { visitParquet } from "./parquet-source";
 import { progressOf } from "./progress";
 import { type RowAnswers, rowAnswers } from "./row-answers";
-import { toldScheme } from "./row-judge";
 import { csvOutput, jsonOutput, type RowOutput } from "./row-output";
 import type { RowVisitor } from "./row-source";
 import type { TableSettings } from "./settings";
@@ -52,7 +52,7 @@ function firstLine(raw: string, last: number): number {
  */
 export async function runTable(io: Io, settings: TableSettings): Promise<number> {
   const { json, keepGoing, file } = settings;
-  const scheme = await toldScheme(settings);
+  const scheme = settings.by === undefined ? undefined : await namedScheme(settings.by);
   const outputs = await outputsOf(io, settings);
   const progress = progressOf(io, file);
   const counts: Counts = { rows: 0, refused: 0 };
