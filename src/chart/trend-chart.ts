@@ -10,7 +10,7 @@ import { rounded, tag } from "./markup";
 import { widthOf } from "./text-width";
 import { type CurvePoint, thinned } from "./thinned";
 import { valueAxis } from "./value-axis";
-import { LETTERS, zoneBands } from "./zone-bands";
+import { zoneBands } from "./zone-bands";
 import { boundsIn, type ChartSeverity, zonesFor } from "./zones";
 
 /** One reading of a trend. */
@@ -36,7 +36,8 @@ export interface TrendChartOptions extends ChartOptions {
 }
 
 const LEFT = 46;
-const RIGHT = 16 + LETTERS;
+/** Room at the right, with the letters of zones in it. */
+const RIGHT = 28;
 
 function pointsOf({ readings, as }: TrendChartOptions): CurvePoint[] {
   if (!Array.isArray(readings) || readings.length === 0) {

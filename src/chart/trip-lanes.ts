@@ -3,6 +3,11 @@ import { fitted, widthOf } from "./text-width";
 import type { TripSegment, TripStory } from "./trip-segments";
 
 const LANE = 26;
+/** From the top of a lane to that of the next: its name stands between. */
+const STEP = 48;
+
+/** Height of the lanes below a plot. */
+export const LANES = 144;
 
 /** A span of a lane: what it says, and whether the contact has tripped in it. */
 interface Span {
@@ -85,7 +90,7 @@ function timer({ segments, logic }: TripStory, x: (time: number) => number, top:
 /** The three lanes below the level: the on-delay, what the channel is doing, and its contact. */
 export function tripLanes(story: TripStory, x: (time: number) => number, top: number, width: number): string {
   const { segments, logic } = story;
-  const step = LANE + 22;
+  const step = STEP;
   const name = (text: string, i: number): string =>
     label(0, top + i * step - 5, fitted(text, width), { class: "unit" });
   const output = ({ status }: TripSegment): boolean => status.output === "trip";
@@ -107,6 +112,3 @@ export function tripLanes(story: TripStory, x: (time: number) => number, top: nu
     ),
   ].join("");
 }
-
-/** Height of the lanes below a plot. */
-export const LANES = 3 * (LANE + 22);

@@ -1,9 +1,6 @@
 import { label, rounded, stroke, tag } from "./markup";
 import { zoneStrength } from "./palette";
 
-/** Room that the letters of zones need at the right of a plot. */
-export const LETTERS = 12;
-
 /** Zones as bands across a plot whose value axis is upright; letters stand at the right of it, longer names inside. */
 export function zoneBands(
   names: readonly string[],

@@ -95,12 +95,12 @@ const betweenAmplitudes: Readonly<Record<string, Operation>> = {
     const [x, y] = valuesInFirst([a, b], "divide") as [number, number];
     return x / y;
   },
-  larger: comparison((x, y) => x > y),
-  largerEq: comparison((x, y) => x >= y),
-  smaller: comparison((x, y) => x < y),
-  smallerEq: comparison((x, y) => x <= y),
-  equal: comparison((x, y) => x === y),
-  unequal: comparison((x, y) => x !== y),
+  larger: /* @__PURE__ */ comparison((x, y) => x > y),
+  largerEq: /* @__PURE__ */ comparison((x, y) => x >= y),
+  smaller: /* @__PURE__ */ comparison((x, y) => x < y),
+  smallerEq: /* @__PURE__ */ comparison((x, y) => x <= y),
+  equal: /* @__PURE__ */ comparison((x, y) => x === y),
+  unequal: /* @__PURE__ */ comparison((x, y) => x !== y),
 };
 
 function scaled(reading: Amplitude, factor: number): Amplitude {

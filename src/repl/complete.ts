@@ -12,7 +12,11 @@ import { knownNames } from "./walk";
 const COMMANDS = ["help", "names", "exit"];
 
 /** Functions with the bracket that follows them, and constants. */
-const callable = [...[...Object.keys(functions), ...numberFunctions].map((name) => `${name}(`), "pi", "tau"];
+const callable = /* @__PURE__ */ (() => [
+  ...[...Object.keys(functions), ...numberFunctions].map((name) => `${name}(`),
+  "pi",
+  "tau",
+])();
 
 /** What could stand where the last word of the line stands. */
 function candidates(before: string, { variables }: Session): readonly string[] {

@@ -15,7 +15,8 @@ export interface CalculatorFunction {
   readonly run: (args: readonly Value[]) => Value;
 }
 
-const ANY = Number.POSITIVE_INFINITY;
+/** More arguments than a line can hold. */
+const ANY = 1e9;
 
 function number(value: Value | undefined, what: string): number {
   if (typeof value === "number") return finite(value, what);

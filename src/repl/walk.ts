@@ -21,9 +21,9 @@ const operators = new Set([
   ...["larger", "largerEq", "smaller", "smallerEq", "equal", "unequal"],
 ]);
 
-const constants: ReadonlyMap<string, number> = new Map([
+const constants: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([
   ["pi", Math.PI],
-  ["tau", 2 * Math.PI],
+  ["tau", 6.283185307179586],
   ["e", Math.E],
 ]);
 
@@ -39,10 +39,14 @@ const refusedNodes: Readonly<Record<string, string>> = {
   RangeNode: "a range",
 };
 
-const ofNumbers: ReadonlySet<string> = new Set(numberFunctions);
+const ofNumbers: ReadonlySet<string> = /* @__PURE__ */ new Set(numberFunctions);
 
 /** All names an expression may use besides its variables, for suggestions and completion. */
-export const knownNames: readonly string[] = [...Object.keys(functions), ...numberFunctions, ...constants.keys()];
+export const knownNames: readonly string[] = /* @__PURE__ */ (() => [
+  ...Object.keys(functions),
+  ...numberFunctions,
+  ...constants.keys(),
+])();
 
 /** A number or a truth as mathjs gave it, or a refusal: never an infinity, NaN or anything else. */
 function checked(result: unknown, what: string): number | boolean {

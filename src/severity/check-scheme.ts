@@ -8,8 +8,9 @@ import { machineTypes } from "./machine-types";
 import { classesMeet } from "./overlap";
 import type { MachineClass } from "./scheme";
 
-const kinds = [...Object.keys(limitNames), "grades"] as SchemeKind[];
-const textFacts = (Object.keys(facts) as Fact[]).filter((fact) => !isNumberFact(fact) && fact !== "type");
+const kinds: readonly SchemeKind[] = /* @__PURE__ */ (() => [...(Object.keys(limitNames) as SchemeKind[]), "grades"])();
+const textFacts: readonly Fact[] = /* @__PURE__ */ (() =>
+  (Object.keys(facts) as Fact[]).filter((fact) => !isNumberFact(fact) && fact !== "type"))();
 const texts = ["id", "standard", "edition", "title", "statusNote", "scope", "measuredOn"] as const;
 // biome-ignore format: names
 const others = [

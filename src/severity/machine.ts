@@ -48,7 +48,7 @@ export type KnownFacts = { readonly [F in Fact]?: number | string };
 
 /** The labels of facts that know a closed list of them. */
 export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
-  type: Object.keys(machineTypes),
+  type: /* @__PURE__ */ Object.keys(machineTypes),
   support: ["rigid", "flexible"],
   place: ["housing", "shaft"],
   condition: ["new", "in service"],

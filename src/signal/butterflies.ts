@@ -6,11 +6,12 @@ import { writeUnitRoot } from "./unit-root";
  */
 export type Butterfly = (x: Float64Array, start: number, part: number, roots: Float64Array) => void;
 
-const HALF_ROOT_3 = /* @__PURE__ */ Math.sqrt(0.75);
-const COS_72 = /* @__PURE__ */ (Math.sqrt(5) - 1) / 4;
-const COS_144 = (-(/* @__PURE__ */ Math.sqrt(5)) - 1) / 4;
-const SIN_72 = /* @__PURE__ */ Math.sin((2 * Math.PI) / 5);
-const SIN_144 = /* @__PURE__ */ Math.sin(Math.PI / 5);
+// written out: a bundle cannot drop arithmetic at the top of a file
+const HALF_ROOT_3 = 0.8660254037844386; // sqrt(3) / 2
+const COS_72 = 0.30901699437494745; // (sqrt(5) - 1) / 4
+const COS_144 = -0.8090169943749475; // (-sqrt(5) - 1) / 4
+const SIN_72 = 0.9510565162951535; // sin(2 pi / 5)
+const SIN_144 = 0.5877852522924731; // sin(4 pi / 5)
 
 /** Two parts. Roots: one complex number an element. */
 export function butterfly2(x: Float64Array, start: number, part: number, roots: Float64Array): void {

@@ -20,7 +20,7 @@ export interface Fft {
 }
 
 /** Complex numbers whose tables are kept, over all lengths: some 40 MB. */
-const KEPT = 2 ** 21;
+const KEPT = 2_097_152;
 
 /** Primes above this are left to the chirp transform. */
 const LARGEST_RADIX = 61;

@@ -1,6 +1,6 @@
 import { nonNegative } from "../core/index";
 
-const ROOT_HALF_PI = /* @__PURE__ */ Math.sqrt(Math.PI / 2);
+const ROOT_HALF_PI = 1.2533141373155001; // sqrt(pi / 2)
 
 /** `exp(-k^2/2)` times a sum or a continued fraction: what lies beyond `k` standard deviations on either side. */
 function beyond(k: number): number {

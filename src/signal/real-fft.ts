@@ -3,7 +3,7 @@ import { kept } from "./kept";
 import { writeUnitRoot } from "./unit-root";
 
 /** Samples whose tables are kept, over all lengths: some 40 MB. */
-const KEPT = 2 ** 21;
+const KEPT = 2_097_152;
 
 /** The transform of real samples of one length. */
 export interface RealFft {
@@ -52,7 +52,7 @@ function oddFft(length: number, fft: Fft): RealFft {
 }
 
 /** From this many bins on, putting all of them in order first is faster than fetching each. */
-const MANY = 1 << 14;
+const MANY = 16_384;
 
 /** All bins from those of the neighbours taken as one number, in order; bin k and its counterpart at once. */
 function allBins(z: Float64Array, roots: Float64Array): Float64Array {

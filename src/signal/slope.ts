@@ -1,6 +1,6 @@
 import { finite, positive, VeladisError } from "../core/index";
 
-const DECIBELS_OF_AN_OCTAVE = 10 * /* @__PURE__ */ Math.log10(2);
+const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
 
 /**
  * Slope of a density in decibels an octave, from its exponent: `10 lg(2) exponent`, 3.01 dB for an exponent of 1.

@@ -15,12 +15,24 @@ const HARRIS = {
   note: "noise bandwidth agrees with Heinzel and others (2002), as reproduced in a general-purpose DSP library",
 } as const satisfies Source;
 
+const HEINZEL_PAGE = "https://holometer.fnal.gov/GH_FFT.pdf";
+const CHECKED = "noise bandwidth and flatness checked against that paper's table where it was read";
+
 const HEINZEL = {
   title: "Heinzel, Ruediger and Schilling, Spectrum and spectral density estimation by the DFT, 2002",
   where: "appendix, flat-top windows",
   provenance: "memory",
-  page: "https://holometer.fnal.gov/GH_FFT.pdf",
-  note: "noise bandwidth and flatness checked against that paper's table where it was read",
+  page: HEINZEL_PAGE,
+  note: CHECKED,
+} as const satisfies Source;
+
+const CUSTOMARY = {
+  title:
+    "SciPy signal.windows.flattop, after D'Antona and Ferrero, Digital Signal Processing for Measurement Systems, 2006",
+  where: "p. 70",
+  provenance: "published",
+  page: HEINZEL_PAGE,
+  note: CHECKED,
 } as const satisfies Source;
 
 /**
@@ -39,7 +51,7 @@ export const windows = /* @__PURE__ */ frozen({
   "flat-top": { name: "flat top HFT248D, eleven terms", spoken: ["flattop", "hft248d"], terms: [1, 1.985844164102, 1.791176438506, 1.282075284005, 0.667777530266, 0.240160796576, 0.056656381764, 0.008134974479, 0.00062454465, 0.000019808998, 0.000000132974], use: "amplitudes of lines at any frequency, within 0.0104 %", source: HEINZEL },
   "flat-top-116": { name: "flat top HFT116D, six terms", spoken: ["hft116d"], terms: [1, 1.9575375, 1.4780705, 0.6367431, 0.1228389, 0.0066288], use: "amplitudes of lines, within 0.033 %", source: HEINZEL },
   "flat-top-95": { name: "flat top HFT95, five terms", spoken: ["hft95"], terms: [1, 1.9383379, 1.3045202, 0.402827, 0.0350665], use: "amplitudes of lines, within 0.051 %", source: HEINZEL },
-  "flat-top-5": { name: "flat top, the customary five terms", spoken: ["flattop5"], terms: [0.21557895, 0.41663158, 0.277263158, 0.083578947, 0.006947368], use: "amplitudes of lines, within 0.12 %", source: { ...HEINZEL, title: "SciPy signal.windows.flattop, after D'Antona and Ferrero, Digital Signal Processing for Measurement Systems, 2006", where: "p. 70", provenance: "published" } },
+  "flat-top-5": { name: "flat top, the customary five terms", spoken: ["flattop5"], terms: [0.21557895, 0.41663158, 0.277263158, 0.083578947, 0.006947368], use: "amplitudes of lines, within 0.12 %", source: CUSTOMARY },
 } as const satisfies Record<string, Window>);
 
 /** The name of a window: a key of {@link windows}. */

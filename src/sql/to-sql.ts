@@ -20,7 +20,7 @@ export type ToSqlOptions = SqlOperand & {
   readonly quotes?: NameQuotes;
 };
 
-const { MAX_VALUE } = Number;
+const MAX_VALUE = 1.7976931348623157e308; // Number.MAX_VALUE, written out so that a bundle can drop it
 /** A frequency of a row beyond these is none of a vibration, and its powers could leave the range of numbers. */
 const LEAST_HERTZ = 1e-9;
 const MOST_HERTZ = 1e9;
