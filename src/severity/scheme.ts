@@ -1,6 +1,5 @@
 import type { AmplitudeType } from "../amplitude/index";
 import type { Source } from "../core/index";
-import { frozen } from "../core/index";
 import type { Fact, NumberFact, TextFact } from "./facts";
 import type { Interval } from "./interval";
 import type { LimitName, SchemeKind } from "./kinds";
@@ -107,9 +106,4 @@ export interface Scheme<K extends SchemeKind = SchemeKind, Id extends string = s
   readonly orientation?: true;
   readonly notes?: readonly string[];
   readonly classes: readonly MachineClass<K>[];
-}
-
-/** The scheme itself, with its kind and id in its type. The tests hold every built-in one against {@link defineScheme}. */
-export function builtIn<const Id extends string, K extends SchemeKind>(scheme: Scheme<K, Id>): Scheme<K, Id> {
-  return frozen(scheme);
 }

@@ -90,7 +90,7 @@ export const additions: readonly Addition[] = [
     make: (repo) => {
       writeFileSync(
         join(repo, SCHEME),
-        `import { builtIn } from "../scheme";
+        `import { builtIn } from "./built-in";
 
 const RULE = { title: "Works rule 12, invented", where: "page 3", note: "not checked", provenance: "memory" } as const;
 

@@ -46,7 +46,7 @@ describe("the shipped tables", () => {
       return [scheme?.id];
     });
     expect(ids.length).toBe(all.length);
-    expect(files.length - ids.length).toBe(3); // index, sources, shaft-law
+    expect(files.length - ids.length).toBe(4); // index, built-in, sources, shaft-law
     expect(new Set(ids).size).toBe(all.length);
   });
 

@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory("ANSI/AMCA 204-05", "Table 6.3");

@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory, published } from "./sources";
 
 const TABLE_9 = /* @__PURE__ */ published(

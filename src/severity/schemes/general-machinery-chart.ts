@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory } from "./sources";
 
 const CHART = /* @__PURE__ */ memory(

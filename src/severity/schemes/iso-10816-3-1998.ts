@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory, published } from "./sources";
 
 const ABB = /* @__PURE__ */ published(

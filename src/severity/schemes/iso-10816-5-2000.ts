@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory, published } from "./sources";
 
 const PAGE = "https://www.scribd.com/document/394074221/ISO-10816-5-2000-21";

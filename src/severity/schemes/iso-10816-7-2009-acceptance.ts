@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory } from "./sources";
 
 const ROWS = /* @__PURE__ */ memory("ISO 10816-7:2009", "Table A.1, acceptance tests");

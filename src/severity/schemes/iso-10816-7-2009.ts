@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory, published } from "./sources";
 
 const PAGE = "https://www.scribd.com/document/612569992/Vibration-grades-to-ISO";

@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory("ISO 14694:2003", "Table 5");

@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory } from "./sources";
 
 const ANNEX = /* @__PURE__ */ memory("ISO 20816-2:2017", "Annex A");

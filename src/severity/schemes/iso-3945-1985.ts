@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { memory } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory("ISO 3945:1985", "its table of severity grades");

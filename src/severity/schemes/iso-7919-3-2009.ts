@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { overRootSpeed } from "./shaft-law";
 import { memory } from "./sources";
 

@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { published } from "./sources";
 
 const GUIDANCE = /* @__PURE__ */ published(

@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { published } from "./sources";
 
 const PAGE = "https://scribd.com/document/477358469/VibrationAnalysis-0307-pdf";

@@ -1,4 +1,4 @@
-import { builtIn } from "../scheme";
+import { builtIn } from "./built-in";
 import { published } from "./sources";
 
 const TABLE = /* @__PURE__ */ published(
