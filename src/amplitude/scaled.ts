@@ -2,7 +2,7 @@ import { finite, nonNegative, shown, VeladisError } from "../core/index";
 import type { Factor } from "./factor";
 
 const WHAT = "an amplitude of zero or more";
-const { MAX_VALUE } = Number;
+const MAX_VALUE = 1.7976931348623157e308; // Number.MAX_VALUE, written out so that a bundle can drop it
 
 /** The result if it is a positive number that 64 bits hold; never an infinity, never a zero by rounding. */
 function held(result: number): number {
