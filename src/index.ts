@@ -20,6 +20,7 @@ export {
   detectorFacts,
   detectorSymbol,
   detectors,
+  type RunningSums,
 } from "./detectors/index";
 export * from "./frequency/index";
 export {

@@ -23,7 +23,7 @@ interface Known {
   readonly convert: readonly number[];
   readonly parse: readonly object[];
   readonly format: readonly string[];
-  readonly samples: number;
+  readonly samples: readonly number[];
   readonly zones: readonly string[];
   readonly selected: readonly string[];
   readonly calculator: readonly string[];
@@ -80,11 +80,11 @@ describe("what a contributor adds", () => {
     expect(touched[what]).toEqual([...files].sort());
   });
 
-  it("enters the types, which still refuse what is wrong", () => {
+  it("enters the types, which ask for it nowhere else in the sources and still refuse what is wrong", () => {
     writeFileSync(join(copy, "consumer.ts"), CONSUMER);
     writeFileSync(
       join(copy, "tsconfig.consumer.json"),
-      JSON.stringify({ extends: "./tsconfig.json", compilerOptions: { types: [] }, include: ["consumer.ts"] }),
+      JSON.stringify({ extends: "./tsconfig.json", include: ["consumer.ts", "src"] }),
     );
     const { out, status } = node("node_modules/typescript/bin/tsc", "-p", "tsconfig.consumer.json");
     expect(out).toBe("");
@@ -101,7 +101,13 @@ describe("what a contributor adds", () => {
       { value: 50, unit: "nm/s", level: { decibels: 20, re: "5 nm/s" } },
     ]);
     expect(known.format).toEqual(["0.619 kn half", "0.0 dB re 5 nm/s"]);
-    expect(known.samples).toBe(1);
+  });
+
+  it("is read from samples, held or streamed", () => {
+    const [few, whole, streamed] = known.samples as [number, number, number];
+    expect(few).toBe(1);
+    expect(whole).toBeCloseTo(1, 2);
+    expect(streamed).toBeCloseTo(1, 2);
   });
 
   it("judges, and is selected", () => {

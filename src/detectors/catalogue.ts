@@ -23,11 +23,24 @@ export const detectors = /* @__PURE__ */ frozen({
 /** The symbol of a detector: `pk`, `pp`, `rms` or `avg`. */
 export type Detector = keyof typeof detectors;
 
+/** What is kept of samples that go by without being held. */
+export interface RunningSums {
+  readonly count: number;
+  /** Sum of the squares. */
+  readonly squares: number;
+  /** Sum of the magnitudes. */
+  readonly sizes: number;
+  readonly low: number;
+  readonly high: number;
+}
+
 /** What is known of a detector besides its ratio; apart, so that a bundle that only converts leaves it out. */
 export interface DetectorFacts {
   readonly name: string;
   /** Reading of a waveform: samples about their mean, in any one unit. */
   readonly ofSamples: (samples: ArrayLike<number>) => number;
+  /** The same from sums, for a signal that is not held; left out where sums do not tell. */
+  readonly ofSums?: (sums: RunningSums) => number;
   readonly source: Source;
 }
 
@@ -82,8 +95,8 @@ function averageOf(samples: Samples): number {
 /** Name, function on samples and source of each detector, by symbol. */
 // biome-ignore format: a row of a table is a line
 export const detectorFacts: Readonly<Record<Detector, DetectorFacts>> = /* @__PURE__ */ frozen({
-  pk: { name: "peak", ofSamples: peakOf, source: SINE },
-  pp: { name: "peak-to-peak", ofSamples: peakToPeakOf, source: SINE },
-  rms: { name: "root mean square", ofSamples: rmsOf, source: SINE },
-  avg: { name: "rectified average", ofSamples: averageOf, source: AVERAGE },
+  pk: { name: "peak", ofSamples: peakOf, ofSums: ({ low, high }) => Math.max(Math.abs(low), Math.abs(high)), source: SINE },
+  pp: { name: "peak-to-peak", ofSamples: peakToPeakOf, ofSums: ({ low, high }) => high - low, source: SINE },
+  rms: { name: "root mean square", ofSamples: rmsOf, ofSums: ({ squares, count }) => Math.sqrt(squares / count), source: SINE },
+  avg: { name: "rectified average", ofSamples: averageOf, ofSums: ({ sizes, count }) => sizes / count, source: AVERAGE },
 });

@@ -1,2 +1,9 @@
-export { type Detector, type DetectorEntry, type DetectorFacts, detectorFacts, detectors } from "./catalogue";
+export {
+  type Detector,
+  type DetectorEntry,
+  type DetectorFacts,
+  detectorFacts,
+  detectors,
+  type RunningSums,
+} from "./catalogue";
 export { detectorSymbol, findDetector, unknownDetector } from "./detector-symbol";

@@ -82,7 +82,9 @@ export function sampleUnit(unit: string): UnitSymbol {
   try {
     return unitSymbol(written);
   } catch (error) {
-    if (!(error instanceof VeladisError) || !/\s(rms|pk|pp|avg)$/i.test(written)) throw error;
+    const words = written.trim().split(/\s+/);
+    const detected = words.some((_, at) => at > 0 && findDetector(words.slice(at).join(" ")) !== undefined);
+    if (!(error instanceof VeladisError) || !detected) throw error;
     throw new VeladisError("unknown-unit", {
       expected: "the unit of the samples without a detector, since samples have none",
       received: shown(unit),

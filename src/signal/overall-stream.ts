@@ -1,4 +1,5 @@
-import { nonNegative, VeladisError } from "../core/index";
+import { nonNegative, shown, VeladisError } from "../core/index";
+import { type Detector, type DetectorFacts, detectorFacts } from "../detectors/index";
 import { amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
 import { checkedBand } from "./band";
 import { bandFilter } from "./band-filter";
@@ -6,7 +7,7 @@ import { DEFAULT_ORDER, filterOrder } from "./butterworth-gain";
 import { finiteLevel } from "./finite-level";
 import type { FilterOverall, OverallOptions } from "./overall-type";
 import { finiteSamples, type Samples, samplingRate } from "./samples";
-import { addToTally, emptyTally, mergedTally, type Tally, tallyReadings } from "./tally";
+import { addToTally, emptyTally, mergedTally, sumsOf, type Tally } from "./tally";
 
 /** What a stream needs to be told: as for {@link overall}, less what needs the whole record. */
 export interface OverallStreamOptions extends Pick<OverallOptions, "rate" | "unit" | "band" | "as" | "order"> {
@@ -49,6 +50,17 @@ function* runsOf(chunk: Samples, from: number): Generator<Float64Array> {
   }
 }
 
+/** The detector's reading of sums. */
+function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]> {
+  const { ofSums } = detectorFacts[detector];
+  if (ofSums !== undefined) return ofSums;
+  throw new VeladisError("unknown-detector", {
+    expected: "a detector that can read a signal that is not held",
+    received: shown(detector),
+    allowed: Object.entries(detectorFacts).flatMap(([symbol, facts]) => (facts.ofSums ? [symbol] : [])),
+  });
+}
+
 /**
  * The overall level of a signal that comes in pieces, in constant memory: a causal Butterworth band-pass with the
  * integration or differentiation built in.
@@ -86,6 +98,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
   const rate = samplingRate(options.rate);
   const unit = sampleUnit(options.unit);
   const answer = answerType(options.as);
+  const ofSums = readingOfSums(answer.detector);
   const steps = derivations(unit, answer.unit);
   const order = filterOrder(options.order ?? DEFAULT_ORDER, 1 + Math.max(0, -steps));
   const band = checkedBand(options.band, rate, 0);
@@ -149,7 +162,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
       });
     }
     return Object.freeze({
-      ...amplitudeOf(finiteLevel(factor * tallyReadings[answer.detector](tally)), answer),
+      ...amplitudeOf(finiteLevel(factor * ofSums(sumsOf(tally))), answer),
       band,
       edges: "-3 dB" as const,
       order,

@@ -1,5 +1,4 @@
-import { frozen } from "../core/index";
-import type { Detector } from "../detectors/index";
+import type { RunningSums } from "../detectors/index";
 
 /** Samples whose sums are folded into the total at once, a power of two; keeps rounding small in signals of any length. */
 const FOLD = 4096;
@@ -59,10 +58,7 @@ export function mergedTally(a: Tally, b: Tally): Tally {
   };
 }
 
-/** What each detector reads from a tally. */
-export const tallyReadings = /* @__PURE__ */ frozen({
-  rms: (tally) => Math.sqrt((tally.foldedSquares + tally.squares) / tally.count),
-  avg: (tally) => (tally.foldedSizes + tally.sizes) / tally.count,
-  pk: ({ low, high }) => Math.max(Math.abs(low), Math.abs(high)),
-  pp: ({ low, high }) => high - low,
-} as const satisfies Record<Detector, (tally: Tally) => number>);
+/** The sums of a tally. */
+export function sumsOf({ count, squares, foldedSquares, sizes, foldedSizes, low, high }: Tally): RunningSums {
+  return { count, squares: foldedSquares + squares, sizes: foldedSizes + sizes, low, high };
+}

@@ -13,6 +13,13 @@ describe("the catalogue of detectors", () => {
     expect(ofSamples(sine.map((value) => 3 * value))).toBeCloseTo(3 * expected, 5);
   });
 
+  it.each(table)("%s reads the same from the sums of a wave as from its samples", (symbol) => {
+    const { ofSamples, ofSums } = detectorFacts[symbol];
+    const wave = [3, -1, 0, -2];
+    const sums = { count: 4, squares: 14, sizes: 6, low: -2, high: 3 };
+    expect(ofSums?.(sums)).toBe(ofSamples(wave));
+  });
+
   it("reads other waves as they are: a square wave of 1 is 1 by every detector but peak-to-peak", () => {
     const square = Float64Array.from({ length: 100 }, (_, i) => (i < 50 ? 1 : -1));
     expect(table.map(([symbol]) => [symbol, detectorFacts[symbol].ofSamples(square)])).toEqual([

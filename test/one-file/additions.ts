@@ -61,11 +61,11 @@ export const additions: readonly Addition[] = [
   {
     what: "a detector",
     files: [DETECTORS],
-    // mean of the positive half waves alone
+    // mean of the positive half waves alone; of a signal without a mean, half that of its magnitude
     make: rows(DETECTORS, {
       detectors: 'half: { spoken: ["halfaverage"], num: 1, den: 1, pi: -1, rootTwo: 0 },',
       detectorFacts:
-        'half: { name: "half-wave average", ofSamples: (wave) => averageOf(Array.from(wave, (one) => Math.max(one, 0))), source: AVERAGE },',
+        'half: { name: "half-wave average", ofSamples: (wave) => averageOf(Array.from(wave, (one) => Math.max(one, 0))), ofSums: ({ sizes, count }) => sizes / count / 2, source: AVERAGE },',
     }),
   },
   {

@@ -27,8 +27,15 @@ import { all, create } from "mathjs";
 import { convert, convertAmplitude, detectorFacts, format, parseAmplitude } from "veladis";
 import { completions, evaluateLine, newSession, registerAmplitudes } from "veladis/mathjs";
 import { classify, selectSchemes } from "veladis/severity";
+import { overall, overallStream } from "veladis/signal";
 import { schemeToSql, toSql } from "veladis/sql";
 import { files } from "./docs/site/generate";
+
+const rate = 5120;
+const wave = Float64Array.from({ length: 4 * rate }, (_, i) => Math.PI * Math.sin((2 * Math.PI * 100 * i) / rate));
+const measured = { rate, unit: "mm/s", band: [10, 1000], as: "mm/s half" };
+const stream = overallStream(measured);
+stream.push(wave);
 
 const math = registerAmplitudes(create(all));
 const line = async (text) => (await evaluateLine(text)).text;
@@ -45,7 +52,7 @@ console.log(JSON.stringify({
     parseAmplitude("20 dB re works velocity"),
   ],
   format: [format(convertAmplitude("1 m/s pk", "kn half")), format(convertAmplitude("5e-6 mm/s rms", "dB re works velocity"))],
-  samples: detectorFacts.half.ofSamples([1, -1, 3, -3]),
+  samples: [detectorFacts.half.ofSamples([1, -1, 3, -3]), overall(wave, measured).value, stream.read().value],
   zones: ["2 mm/s rms", "3 mm/s rms", "5 mm/s rms", "7 mm/s rms"].map((reading) =>
     classify(reading, { scheme: "heating-works-fans", machine: "flexible" }).zone),
   selected: selectSchemes("fan flexible").candidates.map(({ scheme }) => scheme),
