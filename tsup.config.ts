@@ -1,0 +1,26 @@
+import { defineConfig, type Options } from "tsup";
+import manifest from "./package.json";
+
+/** The entries of the package, as its manifest names them: `.` is src/index.ts, the others are in src/entries. */
+const library = Object.fromEntries(
+  Object.keys(manifest.exports)
+    .filter((path) => path !== "./package.json")
+    .map((path) => (path === "." ? ["index", "src/index.ts"] : [path.slice(2), `src/entries/${path.slice(2)}.ts`])),
+);
+
+const common = {
+  target: "node20",
+  platform: "node",
+  splitting: true,
+  treeshake: true,
+  // `node:sqlite` and the like have no other name
+  removeNodeProtocol: false,
+  // tsup sets an option that TypeScript 6 calls deprecated
+  dts: { entry: library, compilerOptions: { ignoreDeprecations: "6.0" } },
+} satisfies Options;
+
+/** The command is an ES module alone: as CommonJS it would be chunks that nothing loads. */
+export default defineConfig([
+  { ...common, format: "esm", entry: { ...library, cli: "src/cli/main.ts" } },
+  { ...common, format: "cjs", entry: library },
+]);
