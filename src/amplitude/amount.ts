@@ -1,5 +1,5 @@
-import { nonNegative, numeral, shown, splitNumeral, text, VeladisError } from "../core/index";
-import { type Amplitude, parseAmplitude } from "./amplitude";
+import { nonNegative, numeral, withUnit } from "../core/index";
+import { type Amplitude, amplitudeOf } from "./amplitude";
 import { convertAmplitude } from "./convert-amplitude";
 
 const FORM = 'a share such as "3 %" or an amount such as "0.02 in/s pk"';
@@ -11,7 +11,7 @@ const FORM = 'a share such as "3 %" or an amount such as "0.02 in/s pk"';
  *
  * @param written - `"3 %"`, or an amplitude such as `"0.02 in/s pk"`
  * @param of - the reading it is a share of; its frequency serves an amount in another quantity
- * @throws {@link VeladisError} `missing-unit` for a bare number, and as {@link convertAmplitude}
+ * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `syntax`, `negative`, and as {@link convertAmplitude}
  * @example
  * ```ts
  * import { amountOf } from "veladis";
@@ -22,16 +22,10 @@ const FORM = 'a share such as "3 %" or an amount such as "0.02 in/s pk"';
  * ```
  */
 export function amountOf(written: string, of: string | Amplitude): number {
-  const whole = typeof of === "string" ? parseAmplitude(of) : of;
-  const [digits, rest] = splitNumeral(String(written).trim());
-  if (digits === "" || rest === "") {
-    throw new VeladisError(digits === "" ? "syntax" : "missing-unit", {
-      expected: FORM,
-      received: shown(written),
-    });
-  }
+  const whole = amplitudeOf(of);
+  const [digits, rest] = withUnit(written, FORM);
   const number = nonNegative(numeral(digits), "an amount of zero or more");
   if (/^(%|percent|per cent)$/i.test(rest)) return (whole.value * number) / 100;
   const at = whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } };
-  return convertAmplitude(text(written, FORM), `${whole.unit} ${whole.detector}`, at).value;
+  return convertAmplitude(written, `${whole.unit} ${whole.detector}`, at).value;
 }

@@ -84,3 +84,8 @@ export function parseAmplitude(reading: string): Amplitude {
     level,
   });
 }
+
+/** The reading itself, read if it is a text. */
+export function amplitudeOf(reading: string | Amplitude): Amplitude {
+  return typeof reading === "object" && reading !== null ? reading : parseAmplitude(reading);
+}

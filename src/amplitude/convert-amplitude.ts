@@ -1,5 +1,5 @@
 import { hertz } from "../frequency/index";
-import { type Amplitude, parseAmplitude } from "./amplitude";
+import { type Amplitude, amplitudeOf } from "./amplitude";
 import type { Assumption } from "./assumptions";
 import { factorOf } from "./factor";
 import { type Pair, pairOf } from "./pair";
@@ -47,7 +47,7 @@ export function convertAmplitude(
   to: string,
   options: ConvertOptions = {},
 ): ConvertedAmplitude {
-  const amplitude = typeof reading === "string" ? parseAmplitude(reading) : reading;
+  const amplitude = amplitudeOf(reading);
   const pair = pairOf(`${amplitude.unit} ${amplitude.detector}`, to);
   const after = pair.to;
   const hz = options.at === undefined ? amplitude.hertz : hertz(options.at);

@@ -1,6 +1,6 @@
 import type { Detector } from "../detectors/index";
 import { type UnitSymbol, units } from "../units/index";
-import { type Amplitude, parseAmplitude } from "./amplitude";
+import { type Amplitude, amplitudeOf } from "./amplitude";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import type { ConvertOptions } from "./types";
 
@@ -32,7 +32,7 @@ export interface EquivalentsRow {
  * ```
  */
 export function equivalents(reading: string | Amplitude, options: ConvertOptions = {}): EquivalentsRow[] {
-  const amplitude = typeof reading === "string" ? parseAmplitude(reading) : reading;
+  const amplitude = amplitudeOf(reading);
   const crossing = options.at !== undefined || amplitude.hertz !== undefined;
   const rows = everyday.filter((unit) => crossing || units[unit].quantity === amplitude.quantity);
   return rows.map((unit) => {

@@ -104,7 +104,8 @@ export function sensor(sensitivity: string): Sensor {
       });
     },
     reading(voltage: string | VoltageReading, as: string, options?: ConvertOptions): ConvertedAmplitude {
-      const { value, unit, detector } = typeof voltage === "string" ? parseVoltage(voltage) : voltage;
+      const { value, unit, detector } =
+        typeof voltage === "object" && voltage !== null ? voltage : parseVoltage(voltage);
       const volts = voltageIn(nonNegative(value, "a voltage of zero or more"), unit, own.voltage);
       return convertAmplitude(
         {

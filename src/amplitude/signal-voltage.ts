@@ -53,7 +53,7 @@ export function parseVoltage(reading: string): VoltageReading {
     });
   }
   return {
-    value: nonNegative(numeral(value), FORM),
+    value: nonNegative(numeral(value), "a voltage of zero or more"),
     unit: voltageSymbol(voltage),
     detector,
   };

@@ -1,6 +1,6 @@
 import { positive, shown, VeladisError } from "../core/index";
 import { quantities } from "../units/index";
-import { type Amplitude, parseAmplitude } from "./amplitude";
+import { type Amplitude, amplitudeOf } from "./amplitude";
 import { convertAmplitude } from "./convert-amplitude";
 
 const WHAT = "an amplitude above zero";
@@ -22,7 +22,7 @@ const WHAT = "an amplitude above zero";
  */
 export function sineFrequency(one: string | Amplitude, other: string | Amplitude): number {
   const [first, second] = [one, other].map((reading) => {
-    const amplitude = typeof reading === "string" ? parseAmplitude(reading) : reading;
+    const amplitude = amplitudeOf(reading);
     positive(amplitude.value, WHAT);
     return amplitude;
   }) as [Amplitude, Amplitude];

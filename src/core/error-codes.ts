@@ -13,7 +13,7 @@ export const errorCodes = /* @__PURE__ */ frozen({
   negative: "a value is below zero where the quantity cannot be",
   "not-positive": "a value is zero or below where it must be above zero",
   "out-of-range": "a value is outside the range in which it has a meaning",
-  "unknown-unit": "no unit of vibration has this name",
+  "unknown-unit": "no unit of the quantity has this name",
   "unknown-detector": "no detector (peak, peak-to-peak, RMS, average) has this name",
   "unknown-frequency-unit": "no unit of frequency or shaft speed has this name",
   "unknown-reference": "no decibel reference has this name",

@@ -19,8 +19,8 @@ const LONGEST = 60;
  * gives a short message.
  */
 export function shown(value: unknown): string {
-  if (typeof value === "object" && value !== null) return "an object";
-  const text = String(value);
+  if (typeof value === "object" && value !== null) return Array.isArray(value) ? "a list" : "an object";
+  const text = String(value ?? "nothing");
   const cut = text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
   return typeof value === "string" ? JSON.stringify(cut) : cut;
 }
@@ -44,9 +44,9 @@ export function shown(value: unknown): string {
  */
 export class VeladisError extends Error implements ErrorDetail {
   override readonly name = "VeladisError";
-  readonly code: VeladisErrorCode;
-  readonly expected: string;
-  readonly received: string;
+  declare readonly code: VeladisErrorCode;
+  declare readonly expected: string;
+  declare readonly received: string;
   declare readonly allowed?: readonly string[];
   declare readonly didYouMean?: readonly string[];
 

@@ -1,4 +1,5 @@
 export { cautions } from "./cautions";
+export { dataText } from "./data-text";
 export { type ErrorDetail, shown, VeladisError } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";
 export { frozen } from "./frozen";
@@ -11,3 +12,4 @@ export { numeral, splitNumeral } from "./numeral";
 export type { Ratio } from "./ratio";
 export type { Provenance, Source } from "./source";
 export { unknownName } from "./unknown-name";
+export { withUnit } from "./with-unit";

@@ -181,5 +181,5 @@ export function centrifugalForce(unbalance: string, speed: Frequency): number {
  * ```
  */
 export function unbalanceOf(mass: string, radius: string, unit = "g·mm"): number {
-  return nonNegative(unbalanceIn(kilograms(mass) * metres(radius), unit), "an unbalance");
+  return nonNegative(unbalanceIn(kilograms(mass) * metres(radius), unit), "an unbalance of zero or more");
 }

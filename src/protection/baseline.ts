@@ -105,7 +105,7 @@ function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index:
     sameLength(time.readings, length, "times");
     const { from = Number.NEGATIVE_INFINITY, to = Number.POSITIVE_INFINITY } = time;
     tests.push((i) => {
-      const at = finite(time.readings[i] as number, `a time in seconds at index ${i}`);
+      const at = finite(time.readings[i] as number, `a time in s at index ${i}`);
       return at >= from && at <= to;
     });
   }
@@ -149,8 +149,8 @@ function numbersOf(readings: Readings, as: string, at: ConvertOptions["at"]): [F
  * ```
  */
 export function baseline(readings: Readings, options: BaselineOptions): Baseline {
-  const { at, enough = 10, percentile = 95 } = given(options, 'options with { as: "mm/s rms" }');
-  given(readings, "readings as a list");
+  const { at, enough = 10, percentile = 95 } = given(options, 'options such as { as: "mm/s rms" }');
+  given(readings, "a list of readings");
   const as = readingType(options.as);
   if (as.startsWith("dB")) {
     throw new VeladisError("out-of-range", {

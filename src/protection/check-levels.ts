@@ -37,7 +37,10 @@ function copied(levels: ArrayLike<number>): Float64Array {
   for (let i = 0; i < copy.length; i++) {
     const level = levels[i];
     if (typeof level !== "number") {
-      throw new VeladisError("wrong-type", { expected: `a number at index ${i}`, received: shown(level) });
+      throw new VeladisError("wrong-type", {
+        expected: `a level of zero or more at index ${i}`,
+        received: shown(level),
+      });
     }
     copy[i] = level;
   }
@@ -52,7 +55,7 @@ function copied(levels: ArrayLike<number>): Float64Array {
  */
 export function checkedLevels(levels: ArrayLike<number>, faults: boolean): Float64Array {
   if (typeof levels !== "object" || levels === null || typeof levels.length !== "number") {
-    throw new VeladisError("wrong-type", { expected: "an array of levels", received: shown(levels) });
+    throw new VeladisError("wrong-type", { expected: "a list of levels", received: shown(levels) });
   }
   const checked = levels instanceof Float64Array ? levels : copied(levels);
   if (faultOf(checked) === 0) return checked;

@@ -91,7 +91,7 @@ export function storedSetpoint(
   at?: Frequency,
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
-  given(device, "a device, or {} where nothing is known of it");
+  given(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
   const reading = typeof asked === "string" ? parseAmplitude(asked) : given(asked, "a setpoint with its unit");
   const type = deviceType(device, `${reading.unit} ${reading.detector}`);
   const inDevice = (value: string | Amplitude) =>

@@ -18,10 +18,10 @@ export interface DetectedLevelsOptions {
 
 /** The detector's time constant, checked. */
 export function timeConstant(detector: LevelDetector): number {
-  if (detector?.kind === "rms") return positive(detector.averaging, "an averaging time in seconds above zero");
-  if (detector?.kind === "peak") return positive(detector.decay, "a decay time in seconds above zero");
+  if (detector?.kind === "rms") return positive(detector.averaging, "an averaging time above zero, in s");
+  if (detector?.kind === "peak") return positive(detector.decay, "a decay time above zero, in s");
   throw new VeladisError(detector === undefined ? "missing-fact" : "unknown-option", {
-    expected: 'a detector: { kind: "rms", averaging: 1 } or { kind: "peak", decay: 2 }',
+    expected: 'a detector such as { kind: "rms", averaging: 1 } or { kind: "peak", decay: 2 }',
     received: shown((detector as { kind?: unknown } | undefined)?.kind),
     allowed: ["rms", "peak"],
   });
@@ -50,8 +50,8 @@ export function timeConstant(detector: LevelDetector): number {
  */
 export function detectedLevels(samples: ArrayLike<number>, options: DetectedLevelsOptions): Float64Array {
   const { rate, detector, initial = 0 } = given(options, "options with rate and detector");
-  given(samples, "samples as an array");
-  const left = Math.exp(-1 / (positive(rate, "a sample rate above zero") * timeConstant(detector)));
+  given(samples, "a list of samples");
+  const left = Math.exp(-1 / (positive(rate, "a sample rate above zero, in Hz") * timeConstant(detector)));
   const levels = new Float64Array(samples.length);
   const start = nonNegative(initial, "a level of zero or more before the first sample");
   if (detector.kind === "rms") {

@@ -1,4 +1,4 @@
-import { numeral, positive, type Ratio, shown, splitNumeral, VeladisError } from "../core/index";
+import { numeral, positive, type Ratio, shown, VeladisError, withUnit } from "../core/index";
 
 /** Masses: exact value in kg. Pound and ounce avoirdupois: NIST SP 811, Appendix B.8, exact, from memory. */
 // biome-ignore format: a row of a table is a line
@@ -28,13 +28,7 @@ function unitIn<Table extends Record<string, Ratio>>(table: Table, symbol: strin
 }
 
 function split(written: string, form: string): [number, string] {
-  const [digits, unit] = (typeof written === "string" && splitNumeral(written.trim())) || [];
-  if (!digits || unit === undefined || unit === "") {
-    throw new VeladisError(unit === "" || typeof written === "number" ? "missing-unit" : "syntax", {
-      expected: form,
-      received: shown(written),
-    });
-  }
+  const [digits, unit] = withUnit(written, form);
   return [positive(numeral(digits), form), unit];
 }
 

@@ -71,7 +71,7 @@ export function mechanicalSwitch(
       received: shown(limit),
     });
   }
-  const rows = list(speeds, "speeds as a list").map((speed): SwitchRow => {
+  const rows = list(speeds, "a list of speeds").map((speed): SwitchRow => {
     const hertz = hertzOf(speed);
     const at = { at: { hertz } };
     const velocity = convertAmplitude(operates, "mm/s rms", at);

@@ -93,10 +93,17 @@ export interface Proposal {
  * ```
  */
 export function proposeSetpoints(request: ProposalRequest): Proposal {
-  const { scheme, limits: own, machine, sensor = {}, device = {}, k = 3 } = given(request, "a request as an object");
-  given(device, "a device, or none");
-  given(sensor, "limits of the sensor, or none");
-  positive(k, "standard deviations above zero");
+  const {
+    scheme,
+    limits: own,
+    machine,
+    sensor = {},
+    device = {},
+    k = 3,
+  } = given(request, "a request with baseline, and scheme or limits");
+  given(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
+  given(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it');
+  positive(k, "a number of standard deviations above zero");
   const facts = typeof machine === "string" ? parseMachine(machine) : machine;
   const hertz = facts?.speed === undefined ? undefined : hertzOf(facts.speed);
   const { statistics, level, type: baselineType } = baselineOf(request.baseline, own);
@@ -172,7 +179,8 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       type: as,
     }),
   );
-  const planned = request.onDelay === undefined ? undefined : nonNegative(request.onDelay, "a delay in seconds");
+  const planned =
+    request.onDelay === undefined ? undefined : nonNegative(request.onDelay, "onDelay: a time of zero or more, in s");
   if (planned !== undefined && planned > delay.longest) {
     warnings.push({
       code: "long delay",

@@ -36,8 +36,8 @@ function matching(criteria: readonly CriterionLimits[], type: string): Criterion
   const found = same.find(({ as }) => as.endsWith(` ${detector}`)) ?? same[0] ?? criteria[0];
   if (found !== undefined) return found;
   throw new VeladisError("missing-fact", {
-    expected: "a scheme with limits for this machine",
-    received: "one without any",
+    expected: "a table with limits for this machine",
+    received: "nothing",
   });
 }
 
@@ -60,7 +60,7 @@ export function limitsOfScheme(
   const upper = limits[operation ? "shutdown" : "C/D"];
   if (lower === undefined || (upper === undefined && !operation)) {
     throw new VeladisError("wrong-type", {
-      expected: "a scheme of zones (B/C and C/D) or of a fan's alarm and shutdown, since others set no alarms",
+      expected: "a table of zones (B/C and C/D) or of a fan's alarm and shutdown, since others set no alarms",
       received: `limits ${Object.keys(limits).join(", ")}`,
     });
   }

@@ -50,6 +50,8 @@ export interface Immunity {
 const PHASES = 12;
 const LARGEST = 10_000;
 const GRAVITY = 9.80665;
+const RUNNING = 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"';
+const MULTIPLE = "a multiple of the threshold above 1";
 
 const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
   "the running vibration is one sine at the stated frequency, and its level stands still",
@@ -72,7 +74,7 @@ function largestBelow(holds: (x: number) => boolean, most: number): number {
 
 /** What the device's input makes of a half-sine of 1 g, in the SI unit of the threshold's quantity. */
 function unitResponse(rules: TripRules, milliseconds: number, highPass: number, hertz: number) {
-  const length = positive(milliseconds, "a shock length in milliseconds above zero") / 1000;
+  const length = positive(milliseconds, "a shock length above zero, in ms") / 1000;
   const rate = Math.min(Math.max(64 / length, 40 * hertz, 100 * highPass), 4e6);
   const velocity = rules.threshold.quantity === "velocity";
   // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing.
@@ -110,13 +112,16 @@ export function shockImmunity(
   running: string | Amplitude,
   { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] }: ImmunityOptions = {},
 ): Immunity {
-  const rules = tripRules({ ...given(settings, "settings as an object"), sensorFault: "alarm" }, false);
+  const rules = tripRules(
+    { ...given(settings, "settings with threshold, hysteresis, delay and detector"), sensorFault: "alarm" },
+    false,
+  );
   const { threshold } = rules;
-  const reading = typeof running === "string" ? parseAmplitude(running) : given(running, "running vibration");
+  const reading = typeof running === "string" ? parseAmplitude(running) : given(running, RUNNING);
   const hertz = reading.hertz ?? threshold.hertz;
   if (hertz === undefined) {
     throw new VeladisError("missing-frequency", {
-      expected: 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"',
+      expected: RUNNING,
       received: shown(running),
     });
   }
@@ -127,7 +132,7 @@ export function shockImmunity(
     });
   }
   const tau = timeConstant(settings.detector);
-  const highPass = positive(settings.highPass ?? 10, "a high-pass corner above zero, in hertz");
+  const highPass = positive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz");
   const si = threshold.quantity === "velocity" ? "m/s" : "m/s2";
   const type = `${si} ${settings.detector.kind === "rms" ? "rms" : "pk"}`;
   const inDevice = (value: Amplitude) => convertAmplitude({ ...value, hertz }, type).value;
@@ -167,10 +172,10 @@ export function shockImmunity(
   });
 
   const bursts = multiples.map((multiple) => {
-    const high = set * positive(multiple, "a multiple of the threshold above zero");
+    const high = set * positive(multiple, MULTIPLE);
     if (multiple <= 1) {
       throw new VeladisError("out-of-range", {
-        expected: "bursts above the threshold, as multiples above 1",
+        expected: MULTIPLE,
         received: shown(multiple),
       });
     }

@@ -53,7 +53,7 @@ export function halfSine(time: number, seconds: number): number {
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   const { running, phase = 0 } = given(options, "options with running, shock, rate and seconds");
   const shock = given(options.shock, "a shock with its peak, its length and when it begins");
-  const rate = positive(options.rate, "a sample rate above zero");
+  const rate = positive(options.rate, "a sample rate above zero, in Hz");
   const reading = parseAmplitude(running);
   const pulse = parseAmplitude(shock.peak);
   if (reading.hertz === undefined) {
@@ -70,12 +70,12 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   }
   const amplitude = convertAmplitude(reading, "m/s2 pk").value;
   const peak = convertAmplitude(pulse, "m/s2 pk").value;
-  const length = positive(shock.milliseconds, "a length in milliseconds above zero") / 1000;
-  const at = nonNegative(shock.at, "a beginning in seconds, 0 or more");
+  const length = positive(shock.milliseconds, "a shock length above zero, in ms") / 1000;
+  const at = nonNegative(shock.at, "a beginning of zero or more, in s");
   const omega = 2 * Math.PI * reading.hertz;
-  const offset = finite(phase, "a phase in radians");
+  const offset = finite(phase, "a phase in rad");
   return Float64Array.from(
-    { length: Math.round(positive(options.seconds, "a length in seconds above zero") * rate) },
+    { length: Math.round(positive(options.seconds, "a length of the record above zero, in s") * rate) },
     (_, i) => amplitude * Math.sin((omega * i) / rate + offset) + peak * halfSine(i / rate - at, length),
   );
 }
@@ -101,8 +101,8 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
  * ```
  */
 export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPass: number): Float64Array {
-  const k = 2 * positive(rate, "a sample rate above zero");
-  const omega = k * Math.tan((2 * Math.PI * positive(highPass, "a corner above zero, in hertz")) / k);
+  const k = 2 * positive(rate, "a sample rate above zero, in Hz");
+  const omega = k * Math.tan((2 * Math.PI * positive(highPass, "a high-pass corner above zero, in Hz")) / k);
   const a0 = k * k + Math.SQRT2 * omega * k + omega * omega;
   const a1 = (2 * (omega * omega - k * k)) / a0;
   const a2 = (k * k - Math.SQRT2 * omega * k + omega * omega) / a0;

@@ -39,7 +39,7 @@ function factorTo({ threshold, type }: TripRules, { as, at }: RunOptions): numbe
   const written = readingType(as);
   if (written.startsWith("dB")) {
     throw new VeladisError("out-of-range", {
-      expected: "levels in a linear unit, such as mm/s rms",
+      expected: 'a linear unit for the levels, such as "mm/s rms"',
       received: shown(as),
     });
   }
@@ -92,7 +92,13 @@ export class TripLogic {
    * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-option`, `negative`, `out-of-range`
    */
   constructor(settings: TripSettings, from?: TripState) {
-    this.relay = checkedRelay(settings ?? {});
+    if (typeof settings !== "object" || settings === null) {
+      throw new VeladisError(settings === undefined ? "missing-fact" : "wrong-type", {
+        expected: "settings with threshold, hysteresis, delays and output",
+        received: shown(settings),
+      });
+    }
+    this.relay = checkedRelay(settings);
     this.rules = tripRules(settings, this.relay.latching);
     this.#state = from === undefined ? initialState() : storedState(from);
   }
@@ -132,7 +138,7 @@ export class TripLogic {
    *   {@link convertAmplitude} for a reading
    */
   step(level: Level, seconds: number): TripStatus {
-    const span = nonNegative(seconds, "seconds that the level stands, 0 or more");
+    const span = nonNegative(seconds, "a time of zero or more for the level, in s");
     const number = this.#number(level);
     let events: TripEvent[] | undefined;
     const emit = (event: TripEvent): void => {
@@ -174,15 +180,15 @@ export class TripLogic {
    * ```
    */
   run(levels: ArrayLike<number>, dt: number | ArrayLike<number>, options: RunOptions = {}): TripEvent[] {
-    if (typeof dt === "number") positive(dt, "seconds between levels, above 0");
-    given(dt, "seconds between levels, or their times");
-    given(options, "options as an object");
+    if (typeof dt === "number") positive(dt, "a time between levels above zero, in s");
+    given(dt, "a time between levels, or a list of their times, in s");
+    given(options, 'options such as { as: "mm/s rms" }');
     const checked = checkedLevels(levels, options.nan === "sensor fault");
     const factor = factorTo(this.rules, options);
     const scaled = factor === 1 ? checked : checked.map((level) => level * factor);
-    const commands = [...list(options.commands ?? [], "commands as a list")].sort((a, b) => a.at - b.at);
+    const commands = [...list(options.commands ?? [], "a list of commands")].sort((a, b) => a.at - b.at);
     for (const { at, do: name } of commands) {
-      nonNegative(at, "the time of a command in seconds");
+      nonNegative(at, "a time of zero or more for a command, in s");
       choice(name, tripCommands, "a command");
     }
     const state = { ...this.#state };
@@ -218,7 +224,7 @@ export class TripLogic {
   }
 
   #number(level: Level): number {
-    if (typeof level === "number") return nonNegative(level, `a level in ${this.rules.type}`);
+    if (typeof level === "number") return nonNegative(level, `a level of zero or more, in ${this.rules.type}`);
     if (level === "fault") return Number.NaN;
     const reading = typeof level === "string" ? parseAmplitude(level) : level;
     if (typeof reading !== "object" || reading === null) {

@@ -83,7 +83,7 @@ function checkTimes(levels: Float64Array, times: ArrayLike<number>, clock: numbe
   if (times?.length !== levels.length) {
     throw new VeladisError("length-mismatch", {
       expected: `${levels.length} times, one a level`,
-      received: `${times?.length}`,
+      received: shown(times?.length),
     });
   }
   let last = clock;
@@ -92,7 +92,7 @@ function checkTimes(levels: Float64Array, times: ArrayLike<number>, clock: numbe
     if (typeof time === "number" && time >= last && time < Number.POSITIVE_INFINITY) last = time;
     else {
       throw new VeladisError("out-of-range", {
-        expected: `times in seconds that never fall, at index ${i} ${last} or more`,
+        expected: `a time of ${last} s or more at index ${i}, since times never fall`,
         received: shown(time),
       });
     }

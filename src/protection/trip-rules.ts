@@ -45,7 +45,7 @@ function thresholdOf({ threshold }: ChannelSettings): Amplitude {
 function resetLevel(threshold: Amplitude, hysteresis: string): number {
   if (hysteresis === undefined) {
     throw new VeladisError("missing-fact", {
-      expected: 'hysteresis as a share or an amount, such as "3 %" or "0.02 in/s pk"; "0 %" for none',
+      expected: 'a hysteresis such as "3 %" or "0.02 in/s pk"; "0 %" for none',
       received: shown(hysteresis),
     });
   }
@@ -60,9 +60,12 @@ function resetLevel(threshold: Amplitude, hysteresis: string): number {
 /** A time in seconds that has no default. */
 function seconds(given: number, what: string): number {
   if (given === undefined) {
-    throw new VeladisError("missing-fact", { expected: `${what} in seconds, 0 for none`, received: shown(given) });
+    throw new VeladisError("missing-fact", {
+      expected: `${what}: a time of zero or more, in s`,
+      received: shown(given),
+    });
   }
-  return nonNegative(given, `${what} in seconds, 0 or more`);
+  return nonNegative(given, `${what}: a time of zero or more, in s`);
 }
 
 /**
@@ -72,23 +75,21 @@ function seconds(given: number, what: string): number {
  *   `unknown-option`, `out-of-range`, `negative`
  */
 export function tripRules(settings: ChannelSettings, latching: boolean): TripRules {
-  if (typeof settings !== "object" || settings === null) {
-    throw new VeladisError("wrong-type", { expected: "settings as an object", received: shown(settings) });
-  }
   const threshold = thresholdOf(settings);
   positive(threshold.value, "a threshold above zero");
   const type = `${threshold.unit} ${threshold.detector}`;
   const reset = resetLevel(threshold, settings.hysteresis);
   const { offDelay = 0, startInhibit = 0, multiplier } = settings;
   const startOver = choice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over");
-  const factor = multiplier === undefined ? 1 : positive(multiplier.factor, "a factor on the setpoint");
+  const factor = multiplier === undefined ? 1 : positive(multiplier.factor, "a factor on the setpoint above 1");
   if (multiplier !== undefined && factor <= 1) {
     throw new VeladisError("out-of-range", {
       expected: "a factor on the setpoint above 1",
       received: shown(factor),
     });
   }
-  const multiplied = multiplier === undefined ? 0 : positive(multiplier.seconds, "seconds of a multiplied setpoint");
+  const multiplied =
+    multiplier === undefined ? 0 : positive(multiplier.seconds, "a time of the multiplied setpoint above zero, in s");
   const inhibit = seconds(startInhibit, "startInhibit");
   return Object.freeze({
     threshold,

@@ -85,7 +85,7 @@ export function parseVote(vote: VoteText): Vote {
 export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
   const { needed, of } = parseVote(vote);
   const bad = choice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-  if (list(channels, "what the channels say, as a list").length !== of) {
+  if (list(channels, "a list of what the channels say").length !== of) {
     throw new VeladisError("length-mismatch", {
       expected: `${of} channels for ${vote}`,
       received: `${channels.length}`,

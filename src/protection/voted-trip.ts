@@ -52,7 +52,7 @@ export class VotedTrip {
 
   /** @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic} */
   constructor(settings: VotedTripSettings) {
-    const { vote, badChannel, channels } = given(settings, "settings as an object");
+    const { vote, badChannel, channels } = given(settings, "settings with vote, badChannel, channels and output");
     const { of } = parseVote(vote);
     this.relay = checkedRelay(settings);
     this.vote = vote;
@@ -82,7 +82,7 @@ export class VotedTrip {
    *   channel, and as {@link TripLogic}; nothing has changed then
    */
   step(levels: { readonly [name: string]: Level }, seconds: number): VotedStatus {
-    const span = nonNegative(seconds, "seconds that the levels stand, 0 or more");
+    const span = nonNegative(seconds, "a time of zero or more for the levels, in s");
     this.#checkNames(levels);
     const before = new Map([...this.#channels].map(([name, logic]) => [name, logic.snapshot()]));
     const happened: VotedEvent[] = [];
@@ -109,7 +109,7 @@ export class VotedTrip {
    *   refused have been taken
    */
   run(histories: { readonly [name: string]: ArrayLike<number> }, dt: number, nan?: "sensor fault"): VotedEvent[] {
-    positive(dt, "seconds between levels, above 0");
+    positive(dt, "a time between levels above zero, in s");
     const entries = Object.entries(histories);
     const length = sameLength(entries);
     const events: VotedEvent[] = [];
@@ -173,7 +173,7 @@ export class VotedTrip {
     if (stranger === undefined && missing === undefined) return;
     throw new VeladisError(stranger === undefined ? "missing-fact" : "unknown-option", {
       expected: stranger === undefined ? `a level for ${shown(missing)}` : "the name of a channel",
-      received: stranger === undefined ? "none" : shown(stranger),
+      received: stranger === undefined ? "nothing" : shown(stranger),
       allowed: names,
     });
   }

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { type Source, VeladisError } from "../core/index";
+import { type Source, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { UnitSymbol } from "../units/index";
 import { checkPlace } from "./check-place";
@@ -78,17 +78,17 @@ export interface ChangeOptions<S extends SchemeRef = SchemeRef> {
 export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options: ChangeOptions): Change {
   const scheme = schemeOf(checkedOptions(options).scheme);
   if (scheme.kind !== "zones") {
-    throw new VeladisError("unknown-option", {
+    throw new VeladisError("wrong-type", {
       expected: "a scheme of kind zones, since the criterion is a quarter of zone B's upper limit",
-      received: `${scheme.id}, of kind ${scheme.kind}`,
+      received: `${shown(scheme.id)}, of kind ${scheme.kind}`,
     });
   }
   const { chosen, facts, assumed } = classOf(scheme, options.machine ?? {}, options.assume);
   const [reading] = readingsOf(now);
   const [baseline] = readingsOf(before);
   if (reading === undefined || baseline === undefined || reading.level !== undefined) {
-    throw new VeladisError("missing-fact", {
-      expected: "a linear reading, since a difference of levels is a ratio",
+    throw new VeladisError("out-of-range", {
+      expected: "a reading in a linear unit, since a difference of levels is a ratio",
       received: "a level in dB",
     });
   }
@@ -98,7 +98,10 @@ export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options:
   const { limits } = judgedBy(scheme, own ?? (applied[0] as (typeof applied)[0]), facts, undefined);
   const limit = limits["B/C"] as Limit<"zones"> | undefined;
   if (limit === undefined) {
-    throw new VeladisError("missing-fact", { expected: "a table with a limit B/C", received: scheme.id });
+    throw new VeladisError("wrong-type", {
+      expected: "a scheme with a limit B/C, since the criterion is a quarter of zone B's upper limit",
+      received: shown(scheme.id),
+    });
   }
   const was = convertAmplitude(baseline, readerType(reading)).value;
   const change = reading.value - was;

@@ -1,4 +1,4 @@
-import { finite, nearest, shown, VeladisError } from "../core/index";
+import { dataText, finite, nearest, shown, VeladisError } from "../core/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import type { Interval } from "./interval";
 import { closedLabels } from "./machine";
@@ -24,8 +24,9 @@ export function checkedObject(given: unknown, what: string): Record<string, unkn
 
 /** The value itself if it is an array with something in it. */
 export function checkedList(given: unknown, what: string): readonly unknown[] {
-  if (Array.isArray(given) && given.length > 0) return given;
-  throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
+  if (!Array.isArray(given)) throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
+  if (given.length > 0) return given;
+  throw new VeladisError("missing-fact", { expected: what, received: "an empty list" });
 }
 
 function checkInterval(given: unknown, where: string): void {
@@ -33,8 +34,9 @@ function checkInterval(given: unknown, where: string): void {
   checkKeys(interval, ["from", "above", "to", "below", "oneOf"], `the range in ${where}`);
   for (const [bound, value] of Object.entries(interval)) {
     if (bound === "oneOf")
-      for (const one of checkedList(value, `${where}: a list of numbers`)) finite(one as number, where);
-    else finite(value, `${where}: a finite bound`);
+      for (const one of checkedList(value, `${where}: a list of numbers`))
+        finite(one as number, `${where}: a list of numbers`);
+    else finite(value, `${where}: a finite number for ${bound}`);
   }
   const { from, above, to, below } = interval;
   const low = from ?? above ?? Number.NEGATIVE_INFINITY;
@@ -43,7 +45,7 @@ function checkInterval(given: unknown, where: string): void {
   if (!twice && (low < high || (low === high && from !== undefined && to !== undefined))) return;
   throw new VeladisError("out-of-range", {
     expected: `${where}: one lower bound below one upper bound`,
-    received: shown(JSON.stringify(given)),
+    received: dataText(given),
   });
 }
 
@@ -66,12 +68,15 @@ export function checkCondition(given: unknown, where: string): void {
         if (typeof label === "string" && label.trim() !== "" && known) continue;
         if (typeof label === "string" && !known) {
           throw new VeladisError("unknown-option", {
-            expected: `${what}: a label there is`,
+            expected: `${what}: a known label`,
             received: shown(label),
             allowed,
           });
         }
-        throw new VeladisError("wrong-type", { expected: `${what}: a label`, received: shown(label) });
+        throw new VeladisError("wrong-type", {
+          expected: `${what}: a label, or a list of labels`,
+          received: shown(label),
+        });
       }
     }
   }

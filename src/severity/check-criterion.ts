@@ -1,5 +1,5 @@
 import { readingType } from "../amplitude/index";
-import { positive, shown, text, VeladisError } from "../core/index";
+import { dataText, positive, shown, text, VeladisError } from "../core/index";
 import { checkCondition, checkedObject, checkKeys } from "./check-condition";
 import type { SpeedLaw } from "./scheme";
 
@@ -15,7 +15,7 @@ function checkSource(given: unknown, where: string): void {
   text(source.title as string, `${where}: the title of the source, as text`);
   const { provenance } = source;
   if (provenance === "published" || provenance === "memory") return;
-  throw new VeladisError("unknown-option", {
+  throw new VeladisError(provenance === undefined ? "missing-fact" : "unknown-option", {
     expected: `${where}: how the source is known`,
     received: shown(provenance),
     allowed: ["published", "memory"],
@@ -24,20 +24,21 @@ function checkSource(given: unknown, where: string): void {
 
 /** Refuses a measuring band that is none. */
 export function checkBand(given: unknown, where: string): void {
+  const what = `${where}: a band [low, high] above zero and rising, in Hz`;
   if (Array.isArray(given) && given.length === 2) {
     const [low, high] = given;
-    if (positive(low, `${where}: a band in hertz`) < positive(high, `${where}: a band in hertz`)) return;
+    if (positive(low, what) < positive(high, what)) return;
   }
-  throw new VeladisError("out-of-range", {
-    expected: `${where}: a band [low, high] in hertz`,
-    received: shown(JSON.stringify(given)),
-  });
+  throw new VeladisError("out-of-range", { expected: what, received: dataText(given) });
 }
 
 /** A limit as numbers to compare: what it grows with, and where it stops. */
 function sizeOf(limit: unknown, where: string): [number, number] {
   if (typeof limit === "number") return [positive(limit, `${where}: a limit above zero`), Number.POSITIVE_INFINITY];
-  const law = checkedObject(limit, `${where}: a number, { rootOf, atMost? } or null`) as unknown as SpeedLaw;
+  const law = checkedObject(
+    limit,
+    `${where}: a number, null, or a law of speed such as { rootOf: 12000, atMost: 1 }`,
+  ) as unknown as SpeedLaw;
   checkKeys(law, ["rootOf", "atMost"], `the law of speed in ${where}`);
   const most =
     law.atMost === undefined ? Number.POSITIVE_INFINITY : positive(law.atMost, `${where}: atMost above zero`);
@@ -49,7 +50,7 @@ function checkAscending(limits: Record<string, unknown>, names: readonly string[
   if (present.length === 0)
     throw new VeladisError("missing-fact", {
       expected: `${where}: one limit or more`,
-      received: "none",
+      received: "nothing",
       allowed: names,
     });
   present.reduce<[number, number] | undefined>((before, name) => {
@@ -59,7 +60,7 @@ function checkAscending(limits: Record<string, unknown>, names: readonly string[
     if (before === undefined || (!mixed && size[0] > before[0] && size[1] >= before[1])) return size;
     throw new VeladisError("out-of-range", {
       expected: `${where}: ascending limits, all numbers or all laws of speed`,
-      received: `${name} ${shown(JSON.stringify(limit))} not above the one before`,
+      received: `${dataText(limit)} for ${name}, not above the limit before it`,
     });
   }, undefined);
 }
@@ -85,7 +86,7 @@ export function checkCriterion(given: unknown, names: readonly string[], where: 
   checkKeys(limits, names, `the limits of ${where}`);
   checkAscending(limits, names, where);
   if (criterion.source === undefined) {
-    throw new VeladisError("missing-fact", { expected: `${where}: the source of the limits`, received: "none" });
+    throw new VeladisError("missing-fact", { expected: `${where}: the source of the limits`, received: "nothing" });
   }
   checkSource(criterion.source, where);
   const sources = checkedObject(criterion.limitSources ?? {}, `${where}: sources by name of the limit`);

@@ -21,11 +21,14 @@ const classKeys = ["named", "by", "when", "within", "criteria", "note"] as const
 
 function oneOf(given: unknown, allowed: readonly string[], what: string): void {
   if (typeof given === "string" && allowed.includes(given)) return;
-  throw new VeladisError(typeof given === "string" ? "unknown-option" : "wrong-type", {
-    expected: what,
-    received: shown(given),
-    allowed,
-  });
+  throw new VeladisError(
+    typeof given === "string" ? "unknown-option" : given === undefined ? "missing-fact" : "wrong-type",
+    {
+      expected: what,
+      received: shown(given),
+      allowed,
+    },
+  );
 }
 
 /** The names of the limits of the scheme, lowest first. */
@@ -33,16 +36,19 @@ export function checkedNames(scheme: Record<string, unknown>): readonly string[]
   const kind = scheme.kind as SchemeKind;
   if (kind !== "grades") {
     if (scheme.grades === undefined) return limitNames[kind];
-    throw new VeladisError("unknown-option", { expected: "grades for kind grades only", received: shown(kind) });
+    throw new VeladisError("unknown-option", {
+      expected: 'grades only in a scheme of kind "grades"',
+      received: shown(kind),
+    });
   }
-  const grades = checkedList(scheme.grades, "grades: the names of two grades or more, best first").map((grade) =>
+  const grades = checkedList(scheme.grades, "grades: a list of two names or more, best first").map((grade) =>
     text(grade as string, "the name of a grade"),
   );
   // an object sorts names such as "11" before all others, whatever the order they were given in
   const plain = grades.every((grade) => !/^\d+$/.test(grade));
   if (plain && grades.length > 1 && new Set(grades).size === grades.length) return grades.slice(0, -1);
   throw new VeladisError("out-of-range", {
-    expected: "two grades or more, each with a name of its own that is no whole number",
+    expected: "grades: two names or more, all different and no whole numbers",
     received: shown(grades.join(", ")),
   });
 }
@@ -53,7 +59,7 @@ export function checkClass(given: unknown, names: readonly string[], where: stri
   for (const part of ["named", "by", "when", "within"] as const)
     if (one[part] !== undefined) checkCondition(one[part], `${part} of ${where}`);
   if (one.note !== undefined) text(one.note as string, `${where}: a note, as text`);
-  const criteria = checkedList(one.criteria, `${where}: one criterion or more`);
+  const criteria = checkedList(one.criteria, `${where}: a list of one criterion or more`);
   criteria.forEach((criterion, i) => {
     checkCriterion(criterion, names, `criterion ${i + 1} of ${where}`);
   });
@@ -84,7 +90,7 @@ export function checkDisjoint(classes: readonly MachineClass[]): void {
 
 /** A list that may be left out. */
 function listIn(scheme: Record<string, unknown>, name: string): readonly unknown[] {
-  return scheme[name] === undefined ? [] : checkedList(scheme[name], `${name}: one or more`);
+  return scheme[name] === undefined ? [] : checkedList(scheme[name], `${name}: a list of one or more`);
 }
 
 /** An object by fact that may be left out. */
@@ -126,12 +132,12 @@ export function checkSelf(scheme: Record<string, unknown>): void {
   if (scheme.slowBand !== undefined) {
     const slow = checkedObject(scheme.slowBand, "slowBand with below and band");
     checkKeys(slow, ["below", "band"], "slowBand");
-    positive(slow.below as number, "slowBand: a speed in r/min above zero");
+    positive(slow.below as number, "slowBand: a speed above zero, in r/min");
     checkBand(slow.band, "slowBand");
   }
   if (scheme.orientation !== undefined && scheme.orientation !== true)
     throw new VeladisError("wrong-type", {
-      expected: "orientation: true, or left out",
+      expected: "orientation: true or nothing",
       received: shown(scheme.orientation),
     });
   for (const note of listIn(scheme, "notes")) text(note as string, "a note, as text");

@@ -69,10 +69,9 @@ function boundsOf(
   return { exact: least((value) => value), bounds: least(raised) };
 }
 
-function refuse(value: number, isLevel: boolean, where = ""): never {
+function refuse(value: number, isLevel: boolean, where = ""): void {
   if (isLevel) finite(value, `a level in dB${where}`);
   else nonNegative(value, `an amplitude of zero or more${where}`);
-  throw new VeladisError("not-finite", { expected: `a finite number${where}`, received: shown(value) });
 }
 
 /** The number of the zone of a value, and of every value of an array, by up to three bounds without a loop. */

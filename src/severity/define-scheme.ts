@@ -65,11 +65,14 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  * ```
  */
 export function defineScheme<const Id extends string, K extends SchemeKind>(input: SchemeInput<K, Id>): Scheme<K, Id> {
-  const given = checkedObject(plainCopy(input, "scheme"), "a scheme with id, kind, standard and classes");
+  const given = plainCopy(checkedObject(input, "a scheme with id, kind, standard and classes"), "scheme") as Record<
+    string,
+    unknown
+  >;
   const scheme = completed(given);
   checkSelf(scheme);
   const names = checkedNames(scheme);
-  checkedList(given.classes, "classes: one or more").forEach((one, i) => {
+  checkedList(given.classes, "classes: a list of one or more").forEach((one, i) => {
     checkClass(one, names, `class ${i + 1}`);
   });
   const own = scheme as unknown as Scheme<K, Id>;

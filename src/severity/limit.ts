@@ -37,7 +37,7 @@ function limitAt(limit: LimitValue, speed: number | undefined): number | null {
   if (speed === undefined) {
     throw new VeladisError("missing-fact", {
       expected: "the running speed, which these limits fall with",
-      received: "a machine without one",
+      received: "a machine without speed",
     });
   }
   return Math.min(Math.sqrt(limit.rootOf / speed), limit.atMost ?? Number.POSITIVE_INFINITY);

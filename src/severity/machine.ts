@@ -67,7 +67,7 @@ export function findMachineType(name: string): MachineType | undefined {
 
 function labelOf(fact: TextFact, given: unknown): string {
   if (typeof given !== "string" && typeof given !== "number") {
-    throw new VeladisError("wrong-type", { expected: `${facts[fact].ask}, as a text`, received: shown(given) });
+    throw new VeladisError("wrong-type", { expected: `${facts[fact].ask}, as text`, received: shown(given) });
   }
   const label = String(given).trim();
   const allowed = closedLabels[fact];
@@ -127,7 +127,7 @@ export function knownFacts(machine: Machine): KnownFacts {
   for (const [name, given] of Object.entries(machine)) {
     if (!Object.hasOwn(facts, name)) {
       throw new VeladisError("unknown-option", {
-        expected: "facts about a machine",
+        expected: "a fact about a machine",
         received: shown(name),
         didYouMean: nearest(name, Object.keys(facts)),
         allowed: Object.keys(facts),

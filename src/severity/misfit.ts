@@ -1,3 +1,4 @@
+import { shown } from "../core/index";
 import { type Fact, facts } from "./facts";
 import { type Interval, intervalText } from "./interval";
 import type { KnownFacts } from "./machine";
@@ -20,9 +21,7 @@ export interface Misfit {
 function received(fact: Fact, known: KnownFacts): string {
   const entry = facts[fact];
   const value = known[fact];
-  return typeof value === "number" && "unit" in entry
-    ? `${Number(value.toPrecision(10))} ${entry.unit}`
-    : JSON.stringify(value);
+  return typeof value === "number" && "unit" in entry ? `${Number(value.toPrecision(10))} ${entry.unit}` : shown(value);
 }
 
 function expected(fact: Fact, wanted: Condition[Fact], where: string): string {
@@ -53,7 +52,7 @@ export function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Mi
       code: "out-of-range",
       fact: "type",
       expected: `a machine within ${where}`,
-      received: JSON.stringify(known.type),
+      received: shown(known.type),
       allowed: machines,
       reason: `for ${machines.join(", ")} only`,
     };

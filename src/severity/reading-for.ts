@@ -25,7 +25,7 @@ export interface Unjudged {
 export function readingsOf(given: ReadingRef): Amplitude[] {
   const list = Array.isArray(given) ? (given as readonly (string | Amplitude)[]) : [given as string | Amplitude];
   if (list.length === 0) {
-    throw new VeladisError("wrong-type", { expected: "one reading or more", received: "an empty array" });
+    throw new VeladisError("missing-fact", { expected: "one reading or more", received: "an empty list" });
   }
   return list.map((one) => {
     if (typeof one !== "object" || one === null) return parseAmplitude(one);

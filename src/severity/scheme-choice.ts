@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { dataText, shown, VeladisError } from "../core/index";
 import type { MachineRef } from "./class-of";
 import type { Scheme } from "./scheme";
 import { schemeById } from "./scheme-of";
@@ -33,6 +33,6 @@ export function schemeChoice(machine: MachineRef): SchemeChoice {
   }
   throw new VeladisError("out-of-range", {
     expected: "a machine that a table is for",
-    received: shown(typeof machine === "string" ? machine : JSON.stringify(machine)),
+    received: typeof machine === "string" ? shown(machine) : dataText(machine),
   });
 }

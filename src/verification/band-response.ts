@@ -1,4 +1,4 @@
-import { given, positive, shown, VeladisError } from "../core/index";
+import { given, positive, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** A measuring band by its -3 dB edges. */
@@ -27,14 +27,14 @@ export interface Band {
  * ```
  */
 export function bandResponse(at: Frequency, band: Band): number {
-  const { lowest, highest, order = 3 } = given(band, "a band with its edges");
+  const { lowest, highest, order = 3 } = given(band, "a band with its lowest and highest frequency");
   const [low, high, hertz] = [hertzOf(lowest), hertzOf(highest), hertzOf(at)];
   if (!(low < high)) {
     throw new VeladisError("out-of-range", {
       expected: "a band whose highest frequency is above the lowest",
-      received: shown(`${low} Hz to ${high} Hz`),
+      received: `${low} Hz to ${high} Hz`,
     });
   }
-  const power = 2 * positive(order, "an order above zero");
+  const power = 2 * positive(order, "an order of the filter above zero");
   return 1 / Math.sqrt((1 + (low / hertz) ** power) * (1 + (hertz / high) ** power));
 }

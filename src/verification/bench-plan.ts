@@ -101,19 +101,19 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
  * ```
  */
 export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
-  given(settings, "settings as an object");
-  given(shaker, "the limits of the shaker");
+  given(settings, "settings with threshold, hysteresis, onDelay and latching");
+  given(shaker, "a shaker with its limits");
   const { level: _, ...threshold } =
     typeof settings.threshold === "string"
       ? parseAmplitude(settings.threshold)
-      : given(settings.threshold, "a threshold");
-  nonNegative(settings.onDelay, "onDelay in seconds, 0 or more");
+      : given(settings.threshold, 'a threshold with unit and detector, such as "0.51 in/s pk"');
+  nonNegative(settings.onDelay, "onDelay: a time of zero or more, in s");
   const below = amountOf(settings.hysteresis, threshold);
   const reset = Object.freeze({ ...threshold, value: threshold.value - below });
-  const frequencies = list<Frequency>(settings.frequencies ?? [REFERENCE], "frequencies as a list").map(hertzOf);
+  const frequencies = list<Frequency>(settings.frequencies ?? [REFERENCE], "a list of frequencies").map(hertzOf);
   const [main, ...others] = frequencies;
   if (main === undefined) {
-    throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "none" });
+    throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "nothing" });
   }
   const load = settings.load?.kilograms ?? 0;
   const tolerance = amountOf(settings.tolerance ?? "5 %", threshold) / threshold.value;

@@ -54,8 +54,8 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
   }
   if (rule === "guard band" && uncertainty === undefined) {
     throw new VeladisError("missing-fact", {
-      expected: "the expanded uncertainty (k = 2) of the known level, which the guard band is made of",
-      received: "none",
+      expected: 'the expanded uncertainty (k = 2) of the known level, such as "3 %", which the guard band is made of',
+      received: "nothing",
     });
   }
   return rule;
@@ -86,18 +86,12 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
  * ```
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
-  given(check, "a check as an object");
+  given(check, "a check with known level, indicated level and tolerance");
   const read = (reading: string | Amplitude, what: string): Amplitude =>
     typeof reading === "string" ? parseAmplitude(reading) : given(reading, what);
   const known = read(check.known, 'the known level, such as "0.40 in/s pk at 1800 r/min"');
-  const seen = read(check.indicated, "the level that the device shows");
+  const seen = read(check.indicated, 'the level that the device shows, such as "0.39 in/s pk"');
   positive(known.value, "a known level above zero");
-  if (check.tolerance === undefined || check.tolerance === null) {
-    throw new VeladisError("missing-fact", {
-      expected: 'a tolerance such as "10 %", "0.5 dB" or "0.02 in/s pk"',
-      received: "none",
-    });
-  }
   const hertz = known.hertz ?? seen.hertz;
   const unit = `${known.unit} ${known.detector}`;
   const indicated = convertAmplitude(seen, unit, hertz === undefined ? {} : { at: { hertz } });

@@ -1,4 +1,6 @@
-import { list, nonNegative, numeral, shown, splitNumeral, VeladisError } from "../core/index";
+import { list, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
+
+const FORM = 'a relative uncertainty such as "3 %"';
 
 /**
  * Independent relative uncertainties combined by root sum of squares (JCGM 100:2008, 5.1.2, from memory), in percent.
@@ -6,7 +8,7 @@ import { list, nonNegative, numeral, shown, splitNumeral, VeladisError } from ".
  * All must be stated with one coverage factor, which the result then has too.
  *
  * @param parts - e.g. `["3 %", "5 %"]`
- * @throws {@link VeladisError} `missing-unit`, `syntax`, `negative`
+ * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-unit`, `syntax`, `negative`
  * @example
  * ```ts
  * import { combinedUncertainty } from "veladis/protection";
@@ -15,13 +17,10 @@ import { list, nonNegative, numeral, shown, splitNumeral, VeladisError } from ".
  * ```
  */
 export function combinedUncertainty(parts: readonly string[]): number {
-  const squares = list(parts, "uncertainties as a list").map((part) => {
-    const [digits, unit] = (typeof part === "string" && splitNumeral(part.trim())) || [];
-    if (!digits || unit !== "%") {
-      throw new VeladisError(unit === "" || typeof part === "number" ? "missing-unit" : "syntax", {
-        expected: 'a relative uncertainty such as "3 %"',
-        received: shown(part),
-      });
+  const squares = list(parts, "a list of uncertainties").map((part) => {
+    const [digits, unit] = withUnit(part, FORM);
+    if (unit !== "%") {
+      throw new VeladisError("unknown-unit", { expected: FORM, received: shown(part), allowed: ["%"] });
     }
     return nonNegative(numeral(digits), "an uncertainty of zero or more") ** 2;
   });

@@ -54,7 +54,7 @@ export function linearity(
   points: readonly Pick<KnownCheck, "known" | "indicated">[],
   rest: Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">,
 ): Linearity {
-  const checks = list(points, "points with known and indicated levels").map((point) =>
+  const checks = list(points, "a list of points, each with known and indicated level").map((point) =>
     checkAgainstKnown({ ...rest, ...point }),
   );
   const unit = checks[0]?.unit ?? "";

@@ -1,5 +1,5 @@
-import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { nonNegative, positive } from "../core/index";
+import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { nonNegative, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** The limits of a reference shaker, from its data sheet. */
@@ -39,7 +39,7 @@ const limits = ["displacement", "velocity", "acceleration"] as const;
  *
  * @param level - with its frequency in hertz
  * @param load - mass of sensor and fixture in kg
- * @throws {@link VeladisError} `not-positive`, `negative`, and as {@link convertAmplitude}
+ * @throws {@link VeladisError} `missing-frequency`, `not-positive`, `negative`, and as {@link convertAmplitude}
  * @example
  * ```ts
  * import { shakerReach } from "veladis/protection";
@@ -53,8 +53,14 @@ const limits = ["displacement", "velocity", "acceleration"] as const;
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
   const wanted = typeof level === "string" ? parseAmplitude(level) : level;
   const type = `${wanted.unit} ${wanted.detector}`;
-  const hertz = positive(wanted.hertz ?? Number.NaN, "the frequency of the level, in hertz");
-  const mass = nonNegative(load, "the mass of sensor and fixture in kg");
+  const { hertz } = wanted;
+  if (hertz === undefined) {
+    throw new VeladisError("missing-frequency", {
+      expected: 'a level with its frequency, such as "0.40 in/s pk at 1800 r/min"',
+      received: shown(format(wanted)),
+    });
+  }
+  const mass = nonNegative(load, "a mass of sensor and fixture of zero or more, in kg");
   const at = { at: { hertz } };
   const limitedBy: string[] = [];
   const inside = hertz >= hertzOf(shaker.lowest) * (1 - 1e-9) && hertz <= hertzOf(shaker.highest) * (1 + 1e-9);

@@ -1,6 +1,8 @@
 import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { given, list, nonNegative, numeral, positive, shown, splitNumeral, VeladisError } from "../core/index";
+import { given, list, nonNegative, numeral, positive, shown, VeladisError, withUnit } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+
+const DELAY_TOLERANCE = 'a tolerance such as "5 %" or "0.2 s"';
 
 /** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */
 export interface SwitchingStep {
@@ -22,7 +24,7 @@ function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingSt
     typeof setting === "string" ? parseAmplitude(setting) : given(setting, "a setting with its unit");
   const type = `${known.unit} ${known.detector}`;
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
-  const levels = list(steps, "steps with level and output").map(
+  const levels = list(steps, "a list of steps, each with level and output").map(
     ({ level }) => convertAmplitude(given(level, "a level for every step"), type, at).value,
   );
   const wrong = levels.findIndex(
@@ -32,9 +34,12 @@ function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingSt
   if (wrong >= 0 || change < 1 || steps.slice(change).some(({ set }) => set !== rising)) {
     throw new VeladisError("out-of-range", {
       expected: rising
-        ? "levels that rise from one without the output set to one with it, and stay set"
-        : "levels that fall from one with the output set to one without it, and stay so",
-      received: wrong >= 0 ? `${shown(levels[wrong])} ${type} behind ${shown(levels[wrong - 1])}` : "no such change",
+        ? "rising levels, the output clear at the first ones and set at the others"
+        : "falling levels, the output set at the first ones and clear at the others",
+      received:
+        wrong >= 0
+          ? `${levels[wrong]} ${type} after ${levels[wrong - 1]} ${type}`
+          : "an output that does not change so",
     });
   }
   const between = [levels[change - 1] as number, levels[change] as number] as const;
@@ -119,7 +124,7 @@ export interface DelayTest {
  * Measured delays against the delay that is set, all in seconds.
  *
  * @param tolerance - `"5 %"` of the set delay, or `"0.2 s"`
- * @throws {@link VeladisError} `missing-unit`, `syntax`, `negative`, `missing-fact` without a measurement
+ * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `syntax`, `negative`, `missing-fact` without a measurement
  * @example
  * ```ts
  * import { delayTest } from "veladis/protection";
@@ -129,20 +134,18 @@ export interface DelayTest {
  * ```
  */
 export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
-  nonNegative(set, "a set delay in seconds, 0 or more");
-  if (list(measured, "measured delays as a list").length === 0) {
-    throw new VeladisError("missing-fact", { expected: "at least one measured delay in seconds", received: "none" });
+  nonNegative(set, "a set delay of zero or more, in s");
+  if (list(measured, "a list of measured delays, in s").length === 0) {
+    throw new VeladisError("missing-fact", { expected: "at least one measured delay, in s", received: "nothing" });
   }
-  const [digits, unit] = (typeof tolerance === "string" && splitNumeral(tolerance.trim())) || [];
-  if (!digits || !/^(%|s)$/.test(unit as string)) {
-    throw new VeladisError(unit === "" || typeof tolerance === "number" ? "missing-unit" : "syntax", {
-      expected: 'a tolerance such as "5 %" or "0.2 s"',
-      received: shown(tolerance),
-    });
+  const [digits, unit] = withUnit(tolerance, DELAY_TOLERANCE);
+  if (unit !== "%" && unit !== "s") {
+    const allowed = ["%", "s"];
+    throw new VeladisError("unknown-unit", { expected: DELAY_TOLERANCE, received: shown(tolerance), allowed });
   }
   const number = positive(numeral(digits), "a tolerance above zero");
   const allowed = unit === "%" ? (set * number) / 100 : number;
-  const errors = measured.map((one) => nonNegative(one, "a measured delay in seconds") - set);
+  const errors = measured.map((one) => nonNegative(one, "a measured delay of zero or more, in s") - set);
   const worstError = errors.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
   return Object.freeze({
     set,

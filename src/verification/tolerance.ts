@@ -1,8 +1,10 @@
 import { type Amplitude, amountOf } from "../amplitude/index";
-import { nonNegative, numeral, splitNumeral } from "../core/index";
+import { nonNegative, numeral, withUnit } from "../core/index";
 
 /** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.02 in/s pk"`. */
 export type ToleranceText = `${number} %` | `${number}%` | `${number} dB` | (string & {});
+
+const FORM = 'a tolerance such as "10 %", "0.5 dB" or "0.02 in/s pk"';
 
 /** How far a level may lie below and above the known one, in its unit. */
 export interface Margins {
@@ -13,11 +15,11 @@ export interface Margins {
 /**
  * The margins that a tolerance states; in decibels they differ a little.
  *
- * @throws {@link VeladisError} `missing-unit` for a bare number, `negative`, and as {@link amountOf}
+ * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `negative`, and as {@link amountOf}
  */
 export function marginsOf(tolerance: ToleranceText, known: Amplitude): Margins {
-  const [digits, unit] = (typeof tolerance === "string" && splitNumeral(tolerance.trim())) || [];
-  if (digits && /^dB$/i.test(unit as string)) {
+  const [digits, unit] = withUnit(tolerance, FORM);
+  if (/^dB$/i.test(unit)) {
     const ratio = 10 ** (nonNegative(numeral(digits), "a tolerance of zero or more") / 20);
     return { below: known.value * (1 - 1 / ratio), above: known.value * (ratio - 1) };
   }

@@ -156,7 +156,7 @@ describe("a scheme of your own", () => {
     ["a function", (input) => { input.title = () => "x"; }, "wrong-type", /plain data/],
     ["a default for a number", (input) => { input.defaults = { power: { is: "90", because: "x" } }; }, "unknown-option", /support/],
     ["no id", (input) => { delete input.id; }, "wrong-type", /id of a scheme/],
-    ["no classes", (input) => { input.classes = []; }, "wrong-type", /classes/],
+    ["no classes", (input) => { input.classes = []; }, "missing-fact", /classes/],
     ["a band upside down", (input) => { input.band = [1000, 10]; }, "out-of-range", /band/],
   ];
 

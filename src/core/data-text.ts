@@ -1,0 +1,7 @@
+const LONGEST = 60;
+
+/** Plain data as an error message shows it: as JSON, cut at 60 characters. */
+export function dataText(value: unknown): string {
+  const text = String(JSON.stringify(value));
+  return text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
+}

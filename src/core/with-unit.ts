@@ -1,0 +1,21 @@
+import { shown, VeladisError } from "./error";
+import type { VeladisErrorCode } from "./error-codes";
+import { splitNumeral } from "./numeral";
+
+function codeFor(written: unknown, digits: string): VeladisErrorCode {
+  if (written === undefined || written === null) return "missing-fact";
+  if (typeof written === "number" || digits !== "") return "missing-unit";
+  return typeof written === "string" ? "syntax" : "wrong-type";
+}
+
+/**
+ * The digits and the unit of a text such as `"3 %"`; the digits are for {@link numeral} to read.
+ *
+ * @param what - what it should be, for the message, e.g. `'a tolerance such as "5 %"'`
+ * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `syntax` or `wrong-type`
+ */
+export function withUnit(written: string, what: string): [digits: string, unit: string] {
+  const [digits, unit] = typeof written === "string" ? splitNumeral(written.trim()) : ["", ""];
+  if (digits !== "" && unit !== "") return [digits, unit];
+  throw new VeladisError(codeFor(written, digits), { expected: what, received: shown(written) });
+}

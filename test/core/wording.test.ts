@@ -1,0 +1,102 @@
+import { describe, expect, it } from "vitest";
+import {
+  dataText,
+  finite,
+  given,
+  list,
+  nearest,
+  nonNegative,
+  numeral,
+  positive,
+  shown,
+  text,
+  unknownName,
+  withUnit,
+} from "../../src/core/index";
+import { holdWording } from "../refusals/hold-wording";
+import type { Cases } from "../refusals/refused";
+
+// biome-ignore lint/suspicious/noExplicitAny: guards are handed what no type allows
+const any = (value: unknown): any => value;
+const symbols = new Map([
+  ["millimetre", "mm"],
+  ["mm", "mm"],
+  ["micrometre", "um"],
+]);
+
+const cases: Cases = {
+  "a text for a number": () => finite(any("1"), "a level in dB"),
+  "a number that is none": () => finite(Number.NaN, "a level in dB"),
+  "a number beyond all others": () => finite(Number.POSITIVE_INFINITY, "a level in dB"),
+  "a number far below all others": () => finite(Number.NEGATIVE_INFINITY, "a level in dB"),
+  "a number below zero": () => nonNegative(-0.5, "an amplitude of zero or more"),
+  "a text for a number of zero or more": () => nonNegative(any("1"), "an amplitude of zero or more"),
+  "zero where it has no meaning": () => positive(0, "a mass above zero, in kg"),
+  "a number below zero where it must be above": () => positive(-3, "a mass above zero, in kg"),
+  "no number at all": () => positive(any(undefined), "a mass above zero, in kg"),
+  "an empty text": () => text("  ", "a unit of vibration"),
+  "a number for a text": () => text(any(7), "a unit of vibration"),
+  "nothing given": () => given(undefined, "a rotor with mass and speed"),
+  "null given": () => given(null, "a rotor with mass and speed"),
+  "no list": () => list(any("1, 2"), "steps with level and output"),
+  "an object for a list": () => list(any({ length: 2 }), "steps with level and output"),
+  "a list with a hole": () => list([1, undefined], "steps with level and output"),
+  "a decimal comma": () => numeral("1,5"),
+  "a decimal comma in a crest factor": () => numeral("1,5", "a crest factor"),
+  "a word for a number": () => numeral("many"),
+  "a number that no double holds": () => numeral("1e999", "a crest factor"),
+  "a name near one that is known": () => {
+    throw unknownName("unknown-unit", "a unit of length", "milimetre", symbols, { mm: 1, um: 2 });
+  },
+  "a name near none": () => {
+    throw unknownName("unknown-unit", "a unit of length", "furlong", symbols, { mm: 1, um: 2 });
+  },
+  "a name near one by two spellings": () => {
+    throw unknownName("unknown-unit", "a unit of length", "m m", symbols, { mm: 1, um: 2 });
+  },
+  "a list for a text": () => text(any(["list"]), "a text"),
+  "no number before the unit": () => withUnit("kg", 'a mass such as "120 kg"'),
+  "no unit after the number": () => withUnit("120", 'a mass such as "120 kg"'),
+  "a number for a text with its unit": () => withUnit(any(120), 'a mass such as "120 kg"'),
+  "an object for a text with its unit": () => withUnit(any({}), 'a mass such as "120 kg"'),
+  "nothing for a text with its unit": () => withUnit(any(undefined), 'a mass such as "120 kg"'),
+  "junk of any length": () => numeral("x".repeat(1e5)),
+  "a list for a number": () => finite(any([1]), "a number"),
+  "an object for a number": () => finite(any({}), "a number"),
+};
+
+holdWording("core", cases);
+
+describe("a value in a message", () => {
+  it.each([
+    ["a text", "mm/s", '"mm/s"'],
+    ["a text with quotes", 'a "b"', '"a \\"b\\""'],
+    ["a text of 60 characters", "x".repeat(60), `"${"x".repeat(60)}"`],
+    ["a longer text, cut at 60", "x".repeat(61), `"${"x".repeat(60)}…"`],
+    ["a number", -0.5, "-0.5"],
+    ["true", true, "true"],
+    ["a list", [1, 2], "a list"],
+    ["an object", { length: 2 }, "an object"],
+    ["nothing", undefined, "nothing"],
+    ["null", null, "nothing"],
+  ])("%s", (_, value, words) => {
+    expect(shown(value)).toBe(words);
+  });
+});
+
+describe("plain data in a message", () => {
+  it.each([
+    ["an object", { above: 15 }, '{"above":15}'],
+    ["60 characters", "x".repeat(58), `"${"x".repeat(58)}"`],
+    ["more, cut at 60", "x".repeat(59), `"${"x".repeat(59)}…`],
+    ["nothing", undefined, "undefined"],
+  ])("%s", (_, value, words) => {
+    expect(dataText(value)).toBe(words);
+  });
+});
+
+describe("names near a word", () => {
+  it("are at most three, best first", () => {
+    expect(nearest("abc", ["abx", "abc", "xbc", "axc", "xyz"])).toEqual(["abc", "abx", "xbc"]);
+  });
+});

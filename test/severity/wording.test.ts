@@ -1,0 +1,172 @@
+import * as severity from "veladis/severity";
+import { holdWording } from "../refusals/hold-wording";
+import type { Cases } from "../refusals/refused";
+
+// biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
+type Loose = any;
+const s: Record<string, Loose> = severity;
+
+const judged = (machine: unknown, scheme: unknown = "iso-10816-3-2009", reading: unknown = "4 mm/s rms") =>
+  s.classify(reading, { scheme, machine });
+const machine = (facts: unknown) => s.classify("4 mm/s rms", { scheme: "iso-10816-3-2009", machine: facts });
+const rule = s.classifier("iso-10816-3-2009", "group 1 rigid", "mm/s rms");
+const ruleOfLevels = s.classifier("iso-10816-3-2009", "group 1 rigid", "dB re 1e-9 m/s");
+const changed = (scheme: string, facts: string, now = "4 mm/s rms", before = "2 mm/s rms") =>
+  s.changeFromBaseline(now, before, { scheme, machine: facts });
+
+const source = { title: "site rule 12", provenance: "memory" };
+const criterion = { as: "mm/s rms", limits: { "A/B": 1, "B/C": 2, "C/D": 4 }, source };
+const scheme = { id: "site-rule-12", kind: "zones", standard: "site rule 12", classes: [{ criteria: [criterion] }] };
+const defined = (parts: object) => s.defineScheme({ ...scheme, ...parts });
+const withClass = (parts: object) => defined({ classes: [{ criteria: [criterion], ...parts }] });
+const withCriterion = (parts: object) => withClass({ criteria: [{ ...criterion, ...parts }] });
+const grades = (names: unknown) => defined({ kind: "grades", grades: names });
+let deep: object = {};
+for (let i = 0; i < 20; i++) deep = { deep };
+
+const cases: Cases = {
+  "classify, no options": () => s.classify("4 mm/s rms"),
+  "classify, no reading": () => judged("group 1 rigid", undefined, null),
+  "classify, no readings": () => judged("group 1 rigid", undefined, []),
+  "classify, no scheme": () => judged("group 1 rigid", null),
+  "classify, a scheme near one": () => judged("group 1 rigid", "iso-10816-3-2010"),
+  "classify, a scheme near none": () => judged("group 1 rigid", "best practice"),
+  "classify, acceleration without frequency": () => judged("group 1 rigid", undefined, "1 g pk"),
+  "classify, a crest factor across quantities": () =>
+    s.classify("1 g pk at 25 Hz", { scheme: "iso-10816-3-2009", machine: "group 1 rigid", crestFactor: 3 }),
+  "classify, velocity where the shaft is measured": () =>
+    judged("motor 3000 r/min", "iso-7919-3-2009", "4 mm/s rms at 50 Hz"),
+  "classify, a reading on the housing where the shaft is measured": () =>
+    judged("motor 3000 r/min housing", "iso-7919-3-2009", "80 um pp"),
+  "classify, limits that fall with a speed not told": () =>
+    s.classify("4 mm/s rms", { scheme: withCriterion({ limits: { "A/B": { rootOf: 12000 } } }), machine: {} }),
+  "schemeChoice, a machine that no table is for": () => s.schemeChoice("motor 60000 r/min 90000 kW shaft"),
+  "schemeChoice, as data": () =>
+    s.schemeChoice({ type: "motor", speed: "60000 r/min", power: "90000 kW", place: "shaft" }),
+  "machine, nothing": () => machine(null),
+  "machine, an empty line": () => machine(" "),
+  "machine, a number": () => machine(7),
+  "machine, a list": () => machine(["motor"]),
+  "machine, a line of any length": () => machine("motor ".repeat(100)),
+  "machine, two powers in a line": () => machine("motor 90 kW 80 kW"),
+  "machine, a number without unit in a line": () => machine("motor 90"),
+  "machine, a unit that is none in a line": () => machine("motor 90 foo"),
+  "machine, a word near a fact": () => machine("motr 90 kW"),
+  "machine, a word that says nothing": () => machine("magnificent"),
+  "machine, a part that is no fact": () => machine({ suport: "rigid" }),
+  "machine, a support that is none": () => machine({ support: "ridgid" }),
+  "machine, a type that is none": () => machine({ type: "toaster" }),
+  "machine, true for the support": () => machine({ support: true }),
+  "machine, a power without unit": () => machine({ power: 90 }),
+  "machine, a speed without unit": () => machine({ speed: 2980 }),
+  "machine, true for the power": () => machine({ power: true }),
+  "machine, a power that is no number": () => machine({ power: "much" }),
+  "machine, a power with no unit in the text": () => machine({ power: "90" }),
+  "machine, a power in a unit that is none": () => machine({ power: "90 foo" }),
+  "machine, a power of zero": () => machine({ power: "0 kW" }),
+  "machine, a power with a decimal comma": () => machine({ power: "7,5 kW" }),
+  "machine, a power of zero as a number": () => machine({ power: { kilowatts: 0 } }),
+  "machine, a shaft height that is no number": () => machine({ shaftHeight: "tall" }),
+  "machine, a shaft height of zero as a number": () => machine({ shaftHeight: { millimetres: 0 } }),
+  "machine, a support against its natural frequency": () => machine("group 2 rigid 1500 r/min natural 26 Hz"),
+  "machine, a flexible support against its natural frequency": () =>
+    machine("group 2 flexible 1500 r/min natural 60 Hz"),
+  "machine, the support missing": () => machine("group 1"),
+  "machine, two facts missing": () => machine({}),
+  "machine, a group that is none": () => machine("group 3 rigid"),
+  "machine, a power below the table": () => machine("motor 15 kW rigid"),
+  "machine, a label against its power": () => machine("group 2 400 kW rigid"),
+  "machine, of another table": () => judged("pump rigid BV-3", "iso-14694-2003"),
+  "machine, excluded from a table": () => machine("fan 299 kW rigid"),
+  "classifier, below zero": () => rule(-1),
+  "classifier, infinite": () => rule(Number.POSITIVE_INFINITY),
+  "classifier, a level not a number": () => ruleOfLevels(Number.NaN),
+  "classifier.index, not a number": () => rule.index(Number.NaN),
+  "classifier.array, a list": () => rule.array([1, 2]),
+  "classifier.array, a list for the zones": () => rule.array(new Float64Array(2), [0, 0]),
+  "classifier.array, zones for other readings": () => rule.array(new Float64Array(2), new Uint8Array(1)),
+  "classifier.array, below zero": () => rule.array(Float64Array.of(1, -1)),
+  "classifier.array, a level infinite": () => ruleOfLevels.array(Float64Array.of(95, Number.POSITIVE_INFINITY)),
+  "changeFromBaseline, a scheme without zones": () => changed("iso-14694-2003", "rigid BV-3"),
+  "changeFromBaseline, a level": () => changed("iso-10816-3-2009", "group 1 rigid", "95 dB re 1e-9 m/s"),
+  "changeFromBaseline, a table without limit B/C": () =>
+    s.changeFromBaseline("4 mm/s rms", "2 mm/s rms", { scheme: withCriterion({ limits: { "A/B": 1 } }), machine: {} }),
+  "defineScheme, nothing": () => s.defineScheme(),
+  "defineScheme, a word": () => s.defineScheme("zones"),
+  "defineScheme, a part that is none": () => defined({ standrad: "site rule 12" }),
+  "defineScheme, a function among the parts": () => defined({ notes: [() => "note"] }),
+  "defineScheme, parts within parts without end": () => defined({ notes: [deep] }),
+  "defineScheme, a number that is none": () => withCriterion({ limits: { "A/B": Number.NaN } }),
+  "defineScheme, a kind that is none": () => defined({ kind: "zone" }),
+  "defineScheme, a number for the kind": () => defined({ kind: 4 }),
+  "defineScheme, no id": () => defined({ id: "" }),
+  "defineScheme, a status that is none": () => defined({ status: "old" }),
+  "defineScheme, withdrawn for nothing": () => defined({ status: "withdrawn" }),
+  "defineScheme, a place that is none": () => defined({ place: "bearing" }),
+  "defineScheme, a band that is none": () => defined({ band: [10] }),
+  "defineScheme, a band of zero": () => defined({ band: [0, 1000] }),
+  "defineScheme, a band up to zero": () => defined({ band: [10, 0] }),
+  "defineScheme, a band out of order": () => defined({ band: [1000, 10] }),
+  "defineScheme, a slow band that is none": () => defined({ slowBand: 600 }),
+  "defineScheme, a slow band below zero": () => defined({ slowBand: { below: 0, band: [2, 1000] } }),
+  "defineScheme, a word for the orientation": () => defined({ orientation: "horizontal" }),
+  "defineScheme, one note": () => defined({ notes: "as agreed" }),
+  "defineScheme, a note that is no text": () => defined({ notes: [7] }),
+  "defineScheme, machines that are none": () => defined({ machines: ["toaster"] }),
+  "defineScheme, one exclusion": () => defined({ exclusions: ["fans"] }),
+  "defineScheme, an exclusion without reason": () => defined({ exclusions: [{ when: { type: "fan" } }] }),
+  "defineScheme, asks for what is no fact": () => defined({ ask: ["colour"] }),
+  "defineScheme, meanings that are none": () => defined({ meanings: "group" }),
+  "defineScheme, a meaning that is no text": () => defined({ meanings: { group: 1 } }),
+  "defineScheme, a default that is none": () => defined({ defaults: { support: "rigid" } }),
+  "defineScheme, a default of nothing": () => defined({ defaults: { support: { because: "usual" } } }),
+  "defineScheme, a default without reason": () => defined({ defaults: { support: { is: "rigid" } } }),
+  "defineScheme, conditions that are none": () => defined({ within: "all" }),
+  "defineScheme, a condition on what is no fact": () => defined({ within: { colour: "red" } }),
+  "defineScheme, a range that is none": () => defined({ within: { power: 15 } }),
+  "defineScheme, a bound that is none": () => defined({ within: { power: { over: 15 } } }),
+  "defineScheme, a bound that is no number": () => defined({ within: { power: { above: "15 kW" } } }),
+  "defineScheme, one of no numbers": () => defined({ within: { speed: { oneOf: [] } } }),
+  "defineScheme, one of a word": () => defined({ within: { speed: { oneOf: ["1500"] } } }),
+  "defineScheme, a range out of order": () => defined({ within: { power: { above: 300, to: 15 } } }),
+  "defineScheme, no label": () => defined({ within: { support: [] } }),
+  "defineScheme, a label that is none": () => defined({ within: { support: "ridgid" } }),
+  "defineScheme, a label that is no text": () => defined({ within: { group: [1] } }),
+  "defineScheme, grades for zones": () => defined({ grades: ["good", "bad"] }),
+  "defineScheme, no grades": () => grades(undefined),
+  "defineScheme, a grade without name": () => grades(["good", ""]),
+  "defineScheme, one grade": () => grades(["good"]),
+  "defineScheme, no classes": () => defined({ classes: [] }),
+  "defineScheme, a class that is none": () => defined({ classes: ["I"] }),
+  "defineScheme, a class with a part that is none": () => withClass({ name: "I" }),
+  "defineScheme, a class with a note that is no text": () => withClass({ note: 7 }),
+  "defineScheme, a class without criteria": () => withClass({ criteria: [] }),
+  "defineScheme, a class with limits of other names": () =>
+    withClass({ criteria: [criterion, { ...criterion, as: "um pp", limits: { "A/B": 20 } }] }),
+  "defineScheme, two classes for one machine": () =>
+    defined({ classes: [{ criteria: [criterion] }, { named: { group: "1" }, criteria: [criterion] }] }),
+  "defineScheme, a criterion that is none": () => withClass({ criteria: [4.5] }),
+  "defineScheme, a criterion in no type": () => withCriterion({ as: undefined }),
+  "defineScheme, a criterion in another spelling": () => withCriterion({ as: "ips pk" }),
+  "defineScheme, a criterion in decibels": () => withCriterion({ as: "dB re 1e-9 m/s" }),
+  "defineScheme, limits that are none": () => withCriterion({ limits: [1, 2, 4] }),
+  "defineScheme, a limit of another kind": () => withCriterion({ limits: { alarm: 4 } }),
+  "defineScheme, no limit": () => withCriterion({ limits: {} }),
+  "defineScheme, a limit of zero": () => withCriterion({ limits: { "A/B": 0 } }),
+  "defineScheme, a limit that is a word": () => withCriterion({ limits: { "A/B": "low" } }),
+  "defineScheme, a law of speed of nothing": () => withCriterion({ limits: { "A/B": { rootOf: 0 } } }),
+  "defineScheme, a law of speed up to nothing": () => withCriterion({ limits: { "A/B": { rootOf: 1, atMost: 0 } } }),
+  "defineScheme, limits out of order": () => withCriterion({ limits: { "A/B": 2, "B/C": 1 } }),
+  "defineScheme, no source": () => withCriterion({ source: undefined }),
+  "defineScheme, a source that is none": () => withCriterion({ source: "site rule 12" }),
+  "defineScheme, a source without title": () => withCriterion({ source: { provenance: "memory" } }),
+  "defineScheme, a source with a title that is no text": () =>
+    withCriterion({ source: { title: 7, provenance: "memory" } }),
+  "defineScheme, a source known in no way": () => withCriterion({ source: { title: "site rule 12" } }),
+  "defineScheme, sources that are none": () => withCriterion({ limitSources: "site rule 12" }),
+  "defineScheme, ceilings that are none": () => withCriterion({ ceilings: 9 }),
+  "defineScheme, a ceiling of zero for the alarm": () => withCriterion({ ceilings: { alarm: 0, trip: 9, source } }),
+  "defineScheme, a ceiling of zero for the trip": () => withCriterion({ ceilings: { alarm: 5, trip: 0, source } }),
+};
+
+holdWording("severity", cases);

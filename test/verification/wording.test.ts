@@ -1,0 +1,76 @@
+import * as protection from "veladis/protection";
+import { marginsOf } from "../../src/verification/tolerance";
+import { holdWording } from "../refusals/hold-wording";
+import type { Cases } from "../refusals/refused";
+
+// biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
+type Loose = any;
+const p: Record<string, Loose> = protection;
+
+const known = "0.4 in/s pk at 1800 r/min";
+const check = { known, indicated: "0.41 in/s pk", tolerance: "5 %" };
+const checked = (changed: object) => p.checkAgainstKnown({ ...check, ...changed });
+const shaker = { lowest: "10 Hz", highest: "1000 Hz" };
+const settings = { threshold: "0.5 in/s pk", hysteresis: "5 %", onDelay: 2, latching: true };
+const plan = (changed: object) => p.benchPlan({ ...settings, ...changed }, shaker);
+const reach = (level: unknown, changed: object, load: unknown = 0.1) =>
+  p.shakerReach(level, { ...shaker, ...changed }, load);
+const rest = { tolerance: "5 %" };
+const steps = [
+  { level: "0.4 in/s pk", set: false },
+  { level: "0.5 in/s pk", set: true },
+];
+
+const cases: Cases = {
+  "checkAgainstKnown, nothing": () => p.checkAgainstKnown(),
+  "checkAgainstKnown, no known level": () => checked({ known: undefined }),
+  "checkAgainstKnown, no indicated level": () => checked({ indicated: undefined }),
+  "checkAgainstKnown, a known level of zero": () => checked({ known: "0 in/s pk" }),
+  "checkAgainstKnown, no tolerance": () => checked({ tolerance: undefined }),
+  "checkAgainstKnown, a tolerance without unit": () => checked({ tolerance: "5" }),
+  "checkAgainstKnown, a tolerance below zero": () => checked({ tolerance: "-0.5 dB" }),
+  "checkAgainstKnown, a tolerance with a decimal comma": () => checked({ tolerance: "0,5 dB" }),
+  "checkAgainstKnown, a tolerance that is no text": () => marginsOf(null as Loose, {} as Loose),
+  "checkAgainstKnown, a rule that is none": () => checked({ rule: "gard band" }),
+  "checkAgainstKnown, a guard band of nothing": () => checked({ rule: "guard band" }),
+  "linearity, no points": () => p.linearity(undefined, rest),
+  "linearity, one level": () => p.linearity([check], rest),
+  "linearity, levels in two units": () => p.linearity([check, { known: "4 mm/s rms", indicated: "4 mm/s rms" }], rest),
+  "combinedUncertainty, no list": () => p.combinedUncertainty("3 %"),
+  "combinedUncertainty, no unit": () => p.combinedUncertainty(["3"]),
+  "combinedUncertainty, no number": () => p.combinedUncertainty(["some"]),
+  "combinedUncertainty, in decibels": () => p.combinedUncertainty(["0.5 dB"]),
+  "combinedUncertainty, below zero": () => p.combinedUncertainty(["-3 %"]),
+  "combinedUncertainty, a decimal comma": () => p.combinedUncertainty(["3,5 %"]),
+  "bandResponse, no band": () => p.bandResponse("25 Hz"),
+  "bandResponse, edges out of order": () => p.bandResponse("25 Hz", { lowest: "1000 Hz", highest: "10 Hz" }),
+  "bandResponse, an order of zero": () => p.bandResponse("25 Hz", { lowest: "10 Hz", highest: "1000 Hz", order: 0 }),
+  "benchPlan, no settings": () => p.benchPlan(undefined, shaker),
+  "benchPlan, no shaker": () => p.benchPlan(settings),
+  "benchPlan, no threshold": () => plan({ threshold: undefined }),
+  "benchPlan, a delay below zero": () => plan({ onDelay: -1 }),
+  "benchPlan, one frequency": () => plan({ frequencies: "80 Hz" }),
+  "benchPlan, no frequency": () => plan({ frequencies: [] }),
+  "shakerReach, no frequency": () => reach("0.4 in/s pk", {}),
+  "shakerReach, a load below zero": () => reach(known, {}, -1),
+  "shakerReach, a force that moves nothing": () => reach(known, { force: { newtons: 100 } }, 0),
+  "shakerReach, a force of zero": () => reach(known, { force: { newtons: 0 } }),
+  "tripPointTest, no threshold": () => p.tripPointTest(undefined, steps, rest),
+  "tripPointTest, no steps": () => p.tripPointTest("0.5 in/s pk", undefined, rest),
+  "tripPointTest, a step without level": () => p.tripPointTest("0.5 in/s pk", [{ set: false }], rest),
+  "tripPointTest, levels that fall": () => p.tripPointTest("0.5 in/s pk", [...steps].reverse(), rest),
+  "tripPointTest, an output that never sets": () => p.tripPointTest("0.5 in/s pk", steps.slice(0, 1), rest),
+  "resetPointTest, levels that rise": () => p.resetPointTest("0.5 in/s pk", steps, rest),
+  "resetPointTest, an output that never clears": () => p.resetPointTest("0.5 in/s pk", steps.slice(1), rest),
+  "delayTest, a set delay below zero": () => p.delayTest(-1, [1], "5 %"),
+  "delayTest, no list": () => p.delayTest(1, 1, "5 %"),
+  "delayTest, nothing measured": () => p.delayTest(1, [], "5 %"),
+  "delayTest, a measured delay below zero": () => p.delayTest(1, [-1], "5 %"),
+  "delayTest, no tolerance": () => p.delayTest(1, [1]),
+  "delayTest, a tolerance without unit": () => p.delayTest(1, [1], "5"),
+  "delayTest, a tolerance in minutes": () => p.delayTest(1, [1], "5 min"),
+  "delayTest, a tolerance of zero": () => p.delayTest(1, [1], "0 %"),
+  "delayTest, a tolerance with a decimal comma": () => p.delayTest(1, [1], "0,2 s"),
+};
+
+holdWording("verification", cases);
