@@ -4,6 +4,21 @@ import { shown, VeladisError } from "../core/index";
 type Options = NonNullable<ParseArgsConfig["options"]>;
 
 /**
+ * Options of a command that takes nothing else: a text beside them would be a slip, such as a forgotten comma in a list.
+ *
+ * @throws {@link VeladisError} `unknown-option` with the options there are
+ */
+export function parsedOptions<const O extends Options>(args: readonly string[], options: O) {
+  const { values, positionals } = parsedArguments(args, options);
+  if (positionals.length === 0) return values;
+  throw new VeladisError("unknown-option", {
+    expected: "options alone, with quotation marks about values of several words",
+    received: positionals.map(shown).join(" "),
+    allowed: Object.keys(options).map((name) => `--${name}`),
+  });
+}
+
+/**
  * Options and positional arguments of a command.
  *
  * @throws {@link VeladisError} `unknown-option` with the options there are

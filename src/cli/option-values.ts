@@ -1,4 +1,5 @@
-import { numeral, shown, text, VeladisError } from "../core/index";
+import { numeral, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { frequency } from "../frequency/index";
 
 /** The value of an option that the command cannot do without. */
 export function needed(value: string | undefined, option: string, example: string): string {
@@ -29,6 +30,25 @@ export function ends(value: string, what: string): [string, string] {
   const [low, high, ...more] = value.split(/\s+to\s+/);
   if (low !== undefined && high !== undefined && more.length === 0) return [low.trim(), high.trim()];
   throw new VeladisError("syntax", { expected: what, received: shown(value) });
+}
+
+/** The edges of a band in hertz: of `10-1000`, `10 to 1000 Hz` or `"10 Hz to 1 kHz"`; bare numbers are hertz. */
+export function bandOption(value: string): [low: number, high: number] {
+  const [low, high, ...more] = value.trim().split(/\s*(?:–|\.\.|\bto\b)\s*|(?<=[^eE])\s*-\s*/);
+  if (low === undefined || high === undefined || more.length > 0) {
+    throw new VeladisError("syntax", {
+      expected: 'a band such as 10-1000 or "10 Hz to 1000 Hz"',
+      received: shown(value),
+    });
+  }
+  const unit = splitNumeral(high)[1] || "Hz";
+  const hertzOf = (edge: string, which: string): number => {
+    const [digits, own] = splitNumeral(edge);
+    return digits === "" || own === ""
+      ? numeral(edge, `the ${which} edge of the band`) * frequency(`1 ${unit}`).hertz
+      : frequency(edge).hertz;
+  };
+  return [hertzOf(low, "lower"), hertzOf(high, "upper")];
 }
 
 /** Contact and coil of `"normally open, normally energised"`. */

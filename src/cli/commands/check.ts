@@ -9,7 +9,7 @@ import {
   type Linearity,
   linearity,
 } from "../../verification/index";
-import { parsedArguments } from "../arguments";
+import { parsedOptions } from "../arguments";
 import { cautionsText } from "../cautions-text";
 import { type Command, exitCodes } from "../command";
 import { csvPoints } from "../csv-points";
@@ -78,7 +78,7 @@ function linearityText({ points, slope, offset, unit, worst, nonLinearity, verdi
 }
 
 async function run(args: readonly string[], io: Io): Promise<number> {
-  const { values } = parsedArguments(args, options);
+  const values = parsedOptions(args, options);
   const rest = {
     tolerance: needed(values.tolerance, "tolerance", '"5 %", "0.5 dB" or "0.02 in/s pk"'),
     ...(values.uncertainty !== undefined && { uncertainty: values.uncertainty }),

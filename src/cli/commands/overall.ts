@@ -8,20 +8,13 @@ import {
 } from "../../amplitude/index";
 import { numeral, shown, text, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import {
-  type Band,
-  type BandEdges,
-  orderLines,
-  type Spectrum,
-  type Trend,
-  topLines,
-  type WindowName,
-} from "../../signal/index";
+import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
 import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
 import type { Io } from "../io";
 import { linesOfRecord } from "../lines-of-record";
+import { bandOption } from "../option-values";
 import { overallText } from "../overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record-analysis";
 import { type SampleFile, sampleFile } from "../sample-file";
@@ -49,18 +42,6 @@ const options = {
   digits: { type: "string", default: "3" },
   json: { type: "boolean", default: false },
 } as const;
-
-/** The band that "10-1000" or "10 to 1000" means, with or without "Hz". */
-function bandOf(written: string): Band {
-  const edges = written
-    .replace(/\s*Hz\s*$/i, "")
-    .split(/\s*(?:-|–|\.\.|\bto\b)\s*/)
-    .map((edge) => edge.trim());
-  if (edges.length !== 2) {
-    throw new VeladisError("syntax", { expected: "a band in Hz such as 10-1000", received: shown(written) });
-  }
-  return [numeral(edges[0] as string, "the lower edge in Hz"), numeral(edges[1] as string, "the upper edge in Hz")];
-}
 
 /** A type to answer in, and what is measured for it: an RMS value where it is a level in decibels. */
 function askedType(written: string): { readonly type: ReadingType; readonly measured: AmplitudeType } {
@@ -110,7 +91,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   const judge = judging
     ? await (await import("../judge-record")).recordJudge(unit, values.by, values.machine ?? "")
     : undefined;
-  const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOf(values.band);
+  const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
   const { column, format: stored, endian, scale } = values;
   const file = await sampleFile(io, { file: positionals[0], column, format: stored, endian, scale });

@@ -11,7 +11,7 @@ settings
   --threshold, --hysteresis, --delay, --off-delay, --latching or --non-latching, --relay, --sensor-fault
                            as for veladis simulate
   --at <frequencies>       to test at, with commas; the first proves the trip. 79.4 Hz if not given
-  --band "10 Hz to 1000 Hz"    measuring band of the device
+  --band <low-high>        measuring band of the device in Hz: 10-1000, or "10 Hz to 1 kHz"
   --tolerance <share>      of the device, 5 % if not given
   --load <kg>              mass of sensor and fixture
 shaker, from its data sheet

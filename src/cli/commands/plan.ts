@@ -2,11 +2,11 @@ import { format, significant } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type BenchPlan, type BenchSettings, benchPlan, type Shaker } from "../../verification/index";
-import { parsedArguments } from "../arguments";
+import { parsedOptions } from "../arguments";
 import { cautionsText } from "../cautions-text";
 import { type Command, exitCodes } from "../command";
 import type { Io } from "../io";
-import { ends, listed, needed, numberOption, relayOption } from "../option-values";
+import { bandOption, ends, listed, needed, numberOption, relayOption } from "../option-values";
 import { sheetText } from "../sheet-option";
 import { textTable } from "../text-table";
 import { dashed } from "../wrapped";
@@ -38,7 +38,7 @@ const options = {
   json: { type: "boolean", default: false },
 } as const;
 
-type Values = ReturnType<typeof parsedArguments<typeof options>>["values"];
+type Values = ReturnType<typeof parsedOptions<typeof options>>;
 
 function kilograms(value: string | undefined): { kilograms: number } | undefined {
   return value === undefined ? undefined : { kilograms: numberOption(value, "a mass in kg") };
@@ -51,7 +51,7 @@ function settingsOf(values: Values): BenchSettings {
       received: values.latching ? "both" : "neither",
     });
   }
-  const [low, high] = values.band === undefined ? [] : ends(values.band, 'a band such as "10 Hz to 1000 Hz"');
+  const [low, high] = values.band === undefined ? [] : bandOption(values.band);
   const load = kilograms(values.load);
   const relay = values.relay === undefined ? undefined : relayOption(values.relay);
   return {
@@ -63,7 +63,7 @@ function settingsOf(values: Values): BenchSettings {
     ...(relay as Pick<BenchSettings, "contact" | "coil"> | undefined),
     ...(values["sensor-fault"] !== undefined && { sensorFault: values["sensor-fault"] }),
     ...(values.at !== undefined && { frequencies: listed(values.at).map(frequency) }),
-    ...(low !== undefined && high !== undefined && { band: { lowest: frequency(low), highest: frequency(high) } }),
+    ...(low !== undefined && high !== undefined && { band: { lowest: { hertz: low }, highest: { hertz: high } } }),
     ...(values.tolerance !== undefined && { tolerance: values.tolerance }),
     ...(load && { load }),
   };
@@ -117,7 +117,7 @@ function planText({ threshold, reset, steps, notes, possible }: BenchPlan): stri
 }
 
 async function run(args: readonly string[], io: Io): Promise<number> {
-  const { values } = parsedArguments(args, options);
+  const values = parsedOptions(args, options);
   const plan = benchPlan(settingsOf(values), shakerOf(values));
   if (values.json) {
     for (const step of plan.steps) await io.out(`${JSON.stringify({ ...step, cautions: plan.cautions })}\n`);

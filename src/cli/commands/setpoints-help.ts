@@ -6,7 +6,7 @@ reason and the source of the rule. The proposal is for the person who answers fo
 
   veladis setpoints --baseline "2 mm/s rms" --by iso-10816-3-2009 --machine "motor 90 kW 1490 r/min rigid group 2"
   veladis setpoints --baseline "0.08 in/s pk" --limits "0.25 in/s pk, 0.4 in/s pk" --machine "pump 1780 r/min" \\
-    --step "0.03 in/s pk" --band "10 Hz to 1000 Hz" --loop "0 to 1 in/s pk"
+    --step "0.03 in/s pk" --band 10-1000 --loop "0 to 1 in/s pk"
   veladis setpoints --file docs/examples/pump-rig/normal-excerpt.csv --from "g rms" --k 3
 
 baseline
@@ -22,7 +22,7 @@ limits
 sensor and device
   --noise-floor, --full-scale <reading>, --loop "0 to 25.4 mm/s rms"
   --step, --lowest, --highest <reading>    steps and range of the device's setpoint
-  --band "10 Hz to 1000 Hz"                its measuring band
+  --band <low-high>                        its measuring band in Hz: 10-1000, or "10 Hz to 1 kHz"
   --rounds down|nearest|up                 what it does between two steps, nearest if not given
   --asked <reading>        what a setpoint of yours becomes in the device
   --delay <seconds>        a trip delay of yours, to be judged

@@ -1,14 +1,14 @@
 import { VeladisError } from "../../core/index";
-import { type Frequency, frequency, hertz } from "../../frequency/index";
+import { type Frequency, hertz } from "../../frequency/index";
 import { type Baseline, baseline, type Device, proposeSetpoints, storedSetpoint } from "../../protection/index";
 import { parseMachine } from "../../severity/index";
-import { parsedArguments } from "../arguments";
+import { parsedOptions } from "../arguments";
 import { cautionsText } from "../cautions-text";
 import { type Command, exitCodes } from "../command";
 import { csvLevels } from "../csv-levels";
 import type { Io } from "../io";
 import { openFile } from "../open-file";
-import { ends, listed, needed, numberOption } from "../option-values";
+import { bandOption, listed, needed, numberOption } from "../option-values";
 import { baselineText, proposalText, storedText } from "../proposal-text";
 import { choiceOf } from "../scheme-choice";
 import { sheetText } from "../sheet-option";
@@ -40,7 +40,7 @@ const options = {
   json: { type: "boolean", default: false },
 } as const;
 
-type Values = ReturnType<typeof parsedArguments<typeof options>>["values"];
+type Values = ReturnType<typeof parsedOptions<typeof options>>;
 
 async function baselineFrom(values: Values): Promise<Baseline | string> {
   if (values.file === undefined) return needed(values.baseline, "baseline", '"2 mm/s rms", or --file with readings');
@@ -62,13 +62,13 @@ async function baselineFrom(values: Values): Promise<Baseline | string> {
 
 function deviceOf(values: Values): Device {
   const { step, lowest, highest, band, rounds } = values;
-  const [low, high] = band === undefined ? [] : ends(band, 'a band such as "10 Hz to 1000 Hz"');
+  const [low, high] = band === undefined ? [] : bandOption(band);
   return {
     ...(step !== undefined && { step }),
     ...(lowest !== undefined && { lowest }),
     ...(highest !== undefined && { highest }),
     ...(rounds !== undefined && { rounds: rounds as "nearest" }),
-    ...(low !== undefined && high !== undefined && { band: { lowest: frequency(low), highest: frequency(high) } }),
+    ...(low !== undefined && high !== undefined && { band: { lowest: { hertz: low }, highest: { hertz: high } } }),
   };
 }
 
@@ -85,7 +85,7 @@ function limitsOf(values: Values) {
 }
 
 async function run(args: readonly string[], io: Io): Promise<number> {
-  const { values } = parsedArguments(args, options);
+  const values = parsedOptions(args, options);
   const given = await baselineFrom(values);
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);

@@ -3,7 +3,7 @@ import { significant } from "../../amplitude/index";
 import { cautions, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type TripCommand, type TripCommandName, TripLogic, type TripSettings } from "../../protection/index";
-import { parsedArguments } from "../arguments";
+import { parsedOptions } from "../arguments";
 import { cautionsText } from "../cautions-text";
 import { type Command, exitCodes } from "../command";
 import { csvLevels } from "../csv-levels";
@@ -36,7 +36,7 @@ const options = {
   json: { type: "boolean", default: false },
 } as const;
 
-type Values = ReturnType<typeof parsedArguments<typeof options>>["values"];
+type Values = ReturnType<typeof parsedOptions<typeof options>>;
 
 function commandsOf(list: string | undefined): TripCommand[] {
   return (list === undefined ? [] : listed(list)).map((one) => {
@@ -96,7 +96,7 @@ function settingsOf(values: Values): Omit<TripSettings, "onDelay"> {
 }
 
 async function run(args: readonly string[], io: Io): Promise<number> {
-  const { values } = parsedArguments(args, options);
+  const values = parsedOptions(args, options);
   const settings = settingsOf(values);
   const delays = listed(needed(values.delay, "delay", "in seconds, 0 for none")).map((one) =>
     numberOption(one, "an on-delay in seconds"),
