@@ -1,3 +1,20 @@
+import { detectorFacts } from "../../detectors/index";
+import { type Unit, units } from "../../units/index";
+
+/** The symbols of all units, a line for each quantity. */
+function unitLines(): string {
+  const all = Object.entries<Unit>(units);
+  const quantities = [...new Set(all.map(([, { quantity }]) => quantity))];
+  return quantities
+    .map((one) =>
+      all
+        .filter(([, { quantity }]) => quantity === one)
+        .map(([symbol]) => symbol)
+        .join(" "),
+    )
+    .join(",\n           ");
+}
+
 /** The page that `veladis --help` prints of this command. */
 export const help = `veladis "<reading> [at <frequency>] [with crest factor <n>] [to <type>, <type> ...]"
 
@@ -12,9 +29,11 @@ A reading is a value, a unit and a detector. Without "to", all everyday equivale
   veladis --file route.txt --to "mm/s rms"
   veladis --file levels.csv --column 2 --from "g rms" --to "m/s2 rms, g pk"
 
-units      m/s2 mm/s2 cm/s2 Gal g mg in/s2 ft/s2, m/s cm/s mm/s um/s in/s ft/s,
-           m cm mm um nm in mil ft, and the ways people write them (ips, micron, thou)
-detectors  rms, pk (peak), pp (peak-to-peak), avg (rectified average)
+units      ${unitLines()},
+           and the ways people write them (m/s², ips, µm, micron, thou)
+detectors  ${Object.entries(detectorFacts)
+  .map(([symbol, { name }]) => `${symbol} (${name})`)
+  .join(", ")}
 frequency  25 Hz, 1500 r/min (rpm, cpm), 157 rad/s, 2x 1500 r/min
 levels     dB re 1e-9 m/s, dB re ISO 1683 velocity
 
