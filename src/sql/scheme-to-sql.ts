@@ -1,3 +1,4 @@
+import { assumedText } from "../amplitude/index";
 import type { Frequency } from "../frequency/index";
 import { type Assume, classifier, type MachineRef, type SchemeRef, schemeById } from "../severity/index";
 import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
@@ -57,10 +58,12 @@ export function schemeToSql(scheme: SchemeRef, machine: MachineRef, options: Sch
   const steps = judge.bounds.map((bound, i) => `WHEN ${value} <= ${numberLiteral(bound)} THEN ${zones[i]}`);
   const worst = zones[judge.bounds.length];
   const { standard, edition } = typeof scheme === "string" ? schemeById(scheme) : scheme;
+  const { assumed } = judge;
+  const granted = assumedText({ assumed, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
   const told = [
     `${standard} (${edition}), ${judge.from}`,
     ...(judge.verified ? [] : ["limits from MEMORY: check them against the standard"]),
-    ...judge.assumed.map((name) => `taken for granted: ${name}`),
+    ...(granted ? [`taken for granted: ${granted}`] : []),
     ...judge.assumedFacts,
   ];
   return [

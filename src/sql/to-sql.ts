@@ -1,4 +1,11 @@
-import { type ConvertOptions, convertAmplitude, converter, parseAmplitude, readingType } from "../amplitude/index";
+import {
+  assumedText,
+  type ConvertOptions,
+  convertAmplitude,
+  converter,
+  parseAmplitude,
+  readingType,
+} from "../amplitude/index";
 import { type Frequency, frequency } from "../frequency/index";
 import { quantities } from "../units/index";
 import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
@@ -87,10 +94,8 @@ function grantedText(before: string, after: string, { at, crestFactor }: ToSqlOp
     ...(at !== undefined && { at: isColumn(at) ? { hertz: 1 } : at }),
     ...(crestFactor !== undefined && { crestFactor }),
   });
-  const words = assumed.map((name) =>
-    name === "one-frequency" ? "one frequency" : name === "crest-factor" ? `crest factor ${crestFactor}` : name,
-  );
-  return words.length === 0 ? "" : `; taken for granted: ${words.join(", ")}`;
+  const words = assumedText({ assumed, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
+  return words && `; taken for granted: ${words}`;
 }
 
 function atText(at: ToSqlOptions["at"]): string {

@@ -1,10 +1,5 @@
-import { convertAmplitude, equivalents, format, significant } from "../../../src/index";
+import { assumptions, convertAmplitude, equivalents, format, significant } from "../../../src/index";
 import { answer, answering, element, table, textField } from "./dom.js";
-
-const said = {
-  sine: "peak and RMS are related as for one sine wave",
-  "one-frequency": "all of the vibration is at that one frequency",
-};
 
 /** One reading in the types a practitioner meets. */
 export function converter(place) {
@@ -27,7 +22,7 @@ export function converter(place) {
           "p",
           {},
           rows.length === 2 ? "Give a frequency to see the other quantities. " : "",
-          `Taken for granted where it was needed: ${[...assumed].map((name) => said[name] ?? name).join("; ")}.`,
+          `Taken for granted where it was needed: ${[...assumed].map((name) => assumptions[name]).join("; ")}.`,
         ),
       ];
     });

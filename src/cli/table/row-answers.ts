@@ -1,4 +1,4 @@
-import { readingType, significant } from "../../amplitude/index";
+import { assumedText, readingType, significant } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import type { Scheme } from "../../severity/index";
 import { type RowConverters, rowConverters } from "./row-converters";
@@ -36,10 +36,6 @@ export interface RowAnswers {
   /** Titles of the columns that are added. */
   readonly titles: readonly string[];
   tally(): Tally;
-}
-
-function grantedText(name: string, crestFactor: number | undefined): string {
-  return name === "one-frequency" ? "one frequency" : name === "crest-factor" ? `crest factor ${crestFactor}` : name;
 }
 
 /** The titles of the columns that are added; refused when the table has one of them already. */
@@ -106,7 +102,9 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
   const conversionsFor = rowConverters(read, settings);
   const judgeFor = judges(settings) ? rowJudges(settings, scheme) : undefined;
   const compile = ({ each, assumed }: RowConverters, judge: RowJudge | undefined): Compiled => {
-    const names = [...new Set([...assumed, ...(judge?.assumed ?? [])])].map((name) => grantedText(name, crestFactor));
+    const names = [...new Set([...assumed, ...(judge?.assumed ?? [])])].map((name) =>
+      assumedText({ assumed: [name], ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1),
+    );
     const granted = [...names, ...(judge?.assumedFacts ?? [])];
     return { each, judge, granted, tails: new Map() };
   };

@@ -1,3 +1,4 @@
+import type { Assumption } from "../../amplitude/index";
 import { shown, VeladisError } from "../../core/index";
 import { classifier, type Machine, parseMachine, type Scheme, schemeChoice } from "../../severity/index";
 import { remembered } from "./remembered";
@@ -14,7 +15,7 @@ export interface RowJudge {
   readonly by: string;
   /** Whether every limit was read in print. */
   readonly verified: boolean;
-  readonly assumed: readonly string[];
+  readonly assumed: readonly Assumption[];
   readonly assumedFacts: readonly string[];
 }
 
