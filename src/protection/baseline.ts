@@ -76,7 +76,7 @@ const OUTLYING = 3.5;
 
 type Readings = ArrayLike<number> | readonly (string | Amplitude)[];
 
-function sameLength(given: ArrayLike<unknown>, length: number, what: string): void {
+function checkLength(given: ArrayLike<unknown>, length: number, what: string): void {
   if (given?.length === length) return;
   throw new VeladisError("length-mismatch", {
     expected: `${length} ${what}, one a reading`,
@@ -88,11 +88,11 @@ function sameLength(given: ArrayLike<unknown>, length: number, what: string): vo
 function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index: number) => boolean {
   const tests: ((index: number) => boolean)[] = [];
   if (mask !== undefined) {
-    sameLength(mask, length, "marks");
+    checkLength(mask, length, "marks");
     tests.push((i) => mask[i] === true);
   }
   if (speed !== undefined) {
-    sameLength(speed.readings, length, "speeds");
+    checkLength(speed.readings, length, "speeds");
     const per = frequency(`1 ${speed.unit ?? "r/min"}`).hertz;
     const least = speed.atLeast === undefined ? 0 : frequency(speed.atLeast).hertz;
     const most = speed.atMost === undefined ? Number.POSITIVE_INFINITY : frequency(speed.atMost).hertz;
@@ -102,7 +102,7 @@ function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index:
     });
   }
   if (time !== undefined) {
-    sameLength(time.readings, length, "times");
+    checkLength(time.readings, length, "times");
     const { from = Number.NEGATIVE_INFINITY, to = Number.POSITIVE_INFINITY } = time;
     tests.push((i) => {
       const at = finite(time.readings[i] as number, `a time in s at index ${i}`);

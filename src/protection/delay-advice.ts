@@ -42,8 +42,9 @@ const PRACTICE = {
 
 /** Delays recommended for a machine. */
 export interface DelayAdvice {
-  /** Seconds. */
+  /** On-delay of the alarm in seconds. */
   readonly alarm: number;
+  /** On-delay of the trip in seconds. */
   readonly trip: number;
   /** The longest trip delay that suits the machine, in seconds. */
   readonly longest: number;

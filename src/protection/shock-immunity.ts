@@ -1,5 +1,6 @@
 import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
 import { given, positive, shown, VeladisError } from "../core/index";
+import { units } from "../units/index";
 import { type LevelDetector, timeConstant } from "./front-end";
 import { halfSine, velocityOf } from "./shock";
 import { timeAbove } from "./time-above";
@@ -47,9 +48,10 @@ export interface Immunity {
   readonly assumed: readonly string[];
 }
 
+/** Phases of the running vibration at which a shock is tried. */
 const PHASES = 12;
+/** The largest shock that is tried, in g: beyond what a sensor outlives. */
 const LARGEST = 10_000;
-const GRAVITY = 9.80665;
 const RUNNING = 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"';
 const MULTIPLE = "a multiple of the threshold above 1";
 
@@ -79,7 +81,10 @@ function unitResponse(rules: TripRules, milliseconds: number, highPass: number, 
   const velocity = rules.threshold.quantity === "velocity";
   // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing.
   const samples = Math.ceil((length + (velocity ? 12 / (Math.SQRT2 * Math.PI * highPass) : 0)) * rate) + 1;
-  const pulse = Float64Array.from({ length: samples }, (_, i) => GRAVITY * halfSine(i / rate, length));
+  const pulse = Float64Array.from(
+    { length: samples },
+    (_, i) => (units.g.num / units.g.den) * halfSine(i / rate, length),
+  );
   return { rate, response: velocity ? velocityOf(pulse, rate, highPass) : pulse };
 }
 

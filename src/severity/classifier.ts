@@ -184,9 +184,9 @@ export function classifier<const S extends SchemeRef>(
   const zones = Object.freeze(zonesBetween(table.kind, names, table.grades ?? [])) as readonly Zone[];
   const isLevel = reading.level !== undefined;
   const { judge, index, array } = compiled(bounds, zones, isLevel);
-  const options_ = crestFactor === undefined ? {} : { crestFactor };
+  const crest = crestFactor === undefined ? {} : { crestFactor };
   const assumed = [
-    ...new Set(applied.flatMap((one) => convertAmplitude(one.reading, one.criterion.as, options_).assumed)),
+    ...new Set(applied.flatMap((one) => convertAmplitude(one.reading, one.criterion.as, crest).assumed)),
   ];
   return Object.freeze(
     Object.assign(judge, {

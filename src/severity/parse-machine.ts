@@ -118,11 +118,11 @@ function phrase(rest: string, before: string): [Machine, length: number] | undef
     /^(?:natural(?: frequency)?(?: of)?|shaft height|rated|at|and|on|with|a|an|the|H)(?=[\s=:]|$)[\s=:]*/i.exec(rest);
   const pieces = rest.split(/([\s,;]+)/);
   for (let count = Math.min(pieces.length, 7); count >= 1; count -= 2) {
-    const words_ = pieces.slice(0, count).join("");
-    const type = findMachineType(words_);
-    if (type !== undefined) return [{ type }, words_.length];
-    const known = Object.entries(words).find(([word]) => folded(word) === folded(words_));
-    if (known !== undefined && filler === null) return [known[1], words_.length];
+    const said = pieces.slice(0, count).join("");
+    const type = findMachineType(said);
+    if (type !== undefined) return [{ type }, said.length];
+    const known = Object.entries(words).find(([word]) => folded(word) === folded(said));
+    if (known !== undefined && filler === null) return [known[1], said.length];
   }
   return filler === null ? undefined : [{}, filler[0].trimEnd().length];
 }

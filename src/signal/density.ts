@@ -23,11 +23,13 @@ export interface Density extends Averaging {
   /** The unit whose square it holds. */
   readonly squared: UnitSymbol;
   readonly quantity: Quantity;
+  /** Samples a second. */
   readonly rate: number;
   /** Spacing of the values in hertz. */
   readonly resolution: number;
   /** Values below this frequency in hertz are not given: they are 0, and no band may reach below. */
   readonly from: number;
+  /** The density of each line from 0 Hz to half the sampling rate, in `unit`. */
   readonly values: Float64Array;
 }
 
@@ -111,6 +113,15 @@ export function convertDensity(density: Density, unit: DensityUnit, options: { r
  *
  * @param as - what to answer in, of the density's own quantity; RMS of its unit if not given
  * @throws {@link VeladisError} `out-of-range` for a band the density does not hold, `wrong-quantity`
+ * @example
+ * ```ts
+ * import { density, densityOverall } from "veladis/signal";
+ *
+ * const samples = Float64Array.from({ length: 8192 }, (_, i) => Math.sin((2 * Math.PI * 64 * i) / 2048));
+ * const psd = density(samples, { rate: 2048, unit: "g", segment: 2048 });
+ * densityOverall(psd, [10, 1000], "m/s2 rms").value.toFixed(3); // => "6.934"
+ * densityOverall(psd, [10, 1000], "mm/s rms"); // throws wrong-quantity
+ * ```
  */
 export function densityOverall(density: Density, band: Band, as?: AmplitudeType): BandOverall {
   const { squared, quantity, resolution, values } = density;

@@ -34,6 +34,7 @@ export interface Overall extends MeasuredAmplitude {
   readonly order?: number;
   /** How it was computed: bin by bin from the spectrum of the whole record, or by a causal filter. */
   readonly method: "spectrum" | "filter";
+  /** Samples a second. */
   readonly rate: number;
   /** How many samples it stands on. */
   readonly count: number;

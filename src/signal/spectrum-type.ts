@@ -20,6 +20,7 @@ export interface Spectrum extends Averaging {
   readonly unit: UnitSymbol;
   readonly detector: Detector;
   readonly quantity: Quantity;
+  /** Samples a second. */
   readonly rate: number;
   /** Spacing of the lines in hertz. */
   readonly resolution: number;

@@ -12,6 +12,7 @@ export interface BenchSettings {
   readonly hysteresis: string;
   /** Seconds. */
   readonly onDelay: number;
+  /** Seconds; 0 if not given. */
   readonly offDelay?: number;
   readonly latching: boolean;
   readonly contact?: "normally open" | "normally closed";

@@ -109,7 +109,9 @@ export function resetPointTest(reset: string | Amplitude, steps: readonly Switch
 
 /** A measured delay against the delay that is set. */
 export interface DelayTest {
+  /** Seconds. */
   readonly set: number;
+  /** Seconds. */
   readonly measured: readonly number[];
   /** The measured delay that is furthest off, less the set one, in seconds. */
   readonly worstError: number;
