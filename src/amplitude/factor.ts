@@ -1,26 +1,12 @@
 import { shown, VeladisError } from "../core/index";
 import { hertz } from "../frequency/index";
-import type { Pair } from "./pair";
+import type { Factor, Pair } from "./pair";
 import type { ConvertOptions } from "./types";
-
-/** A conversion between two linear kinds: multiply by `num`, then divide by `den`. One of the two may be 1. */
-export interface Factor {
-  readonly num: number;
-  readonly den: number;
-}
-
-/** Factor by the ratios of a sine wave at one frequency; exact integers as long as nothing irrational enters. */
-function sineFactor({ steps, num, den, exact, factor }: Pair, hz: number): Factor {
-  if (exact) return { num, den };
-  if (steps === 0) return { num: factor, den: 1 };
-  const power = steps === 1 || steps === -1 ? hz : hz * hz;
-  return { num: steps > 0 ? factor * power : factor / power, den: 1 };
-}
 
 /** Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak. */
 function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number): Factor {
   const received = shown(crestFactor);
-  if (!(crestFactor >= 1 && crestFactor < Number.POSITIVE_INFINITY)) {
+  if (!(crestFactor >= 1 && Number.isFinite(crestFactor))) {
     throw new VeladisError("out-of-range", { expected: "a crest factor (peak over RMS) of 1 or more", received });
   }
   if (steps !== 0 || from.pi !== to.pi) {
@@ -50,5 +36,5 @@ export function factorOf(pair: Pair, options: ConvertOptions | undefined): Facto
   }
   const hz = at === undefined ? 1 : hertz(at);
   const crest = options?.crestFactor;
-  return crest === undefined ? sineFactor(pair, hz) : crestFactored(pair, crest);
+  return crest === undefined ? pair.sine(hz) : crestFactored(pair, crest);
 }

@@ -56,7 +56,7 @@ function linearKind(words: readonly string[]): Kind {
     if (detector !== undefined) return kind(unitSymbol(words.slice(0, at).join(" ")), detector);
   }
   const all = words.join(" ");
-  const last = words[words.length - 1] as string;
+  const last = words.at(-1) as string;
   if (words.length === 1 || findUnit(all) !== undefined) {
     throw new VeladisError("missing-detector", {
       expected: `a detector after the unit, as in "${unitSymbol(all)} rms"`,
@@ -80,10 +80,10 @@ function levelKind([re = "", ...words]: readonly string[], type: string): Kind {
       byName(),
       levelReferences,
     );
-  const detector = findDetector(words[words.length - 1] ?? "");
+  const detector = findDetector(words.at(-1) ?? "");
   if (detector !== undefined) words.pop();
   if (!/^re[:f]?$/i.test(re) || words.length === 0) throw refusal("missing-reference");
-  if ((detector ?? "rms") !== "rms") throw refusal("unknown-detector");
+  if (detector !== undefined && detector !== "rms") throw refusal("unknown-detector");
   const written = words.join(" ");
   const name = byName().get(written.toLowerCase());
   if (name !== undefined) return kind(levelReferences[name].unit, "rms", levelReferences[name].value);
@@ -100,7 +100,7 @@ function levelKind([re = "", ...words]: readonly string[], type: string): Kind {
  */
 export const kindOf: (type: string) => Kind = /* @__PURE__ */ memo((type) => {
   const [first = "", ...more] = text(type, FORM)
-    .slice(0, LONGEST + 1)
+    .slice(0, LONGEST)
     .replace(/[()[\]_,]/g, " ")
     .trim()
     .split(/\s+/);

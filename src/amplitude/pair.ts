@@ -1,6 +1,12 @@
 import { memo } from "../core/index";
 import { type Kind, kindOf } from "./kind";
 
+/** A conversion between two linear kinds: multiply by `num`, then divide by `den`. One of the two may be 1. */
+export interface Factor {
+  readonly num: number;
+  readonly den: number;
+}
+
 /** Two kinds, and the conversion between them as far as it needs no frequency. */
 export interface Pair {
   readonly from: Kind;
@@ -10,28 +16,41 @@ export interface Pair {
   /** The rational part, in lowest terms. */
   readonly num: number;
   readonly den: number;
-  /** Whether the rational part is all there is. */
-  readonly exact: boolean;
   /** The factor at 1 Hz by the ratios of a sine, rounded once. */
   readonly factor: number;
+  /** The factor by the ratios of a sine of so many hertz; exact integers as long as nothing irrational enters. */
+  readonly sine: (hz: number) => Factor;
 }
 
 /** Binary places of the whole numbers below. */
-const PLACES = 112n;
-/** Pi and the square root of two times 2^112: a factor is formed in whole numbers and rounded at the end. */
-const PI = 0x3243f6a8885a308d313198a2e0370n;
-const ROOT_TWO = 0x16a09e667f3bcc908b2fb1366ea95n;
+const PLACES = 80n;
+/** Pi and the square root of two times 2^80: a factor is formed in whole numbers and rounded at the end. */
+const PI = 0x3243f6a8885a308d31319n;
+const ROOT_TWO = 0x16a09e667f3bcc908b2fbn;
 
 /** The number times the base as often as the power says, or over it when the power is negative. */
 function timesPower(number: bigint, base: bigint, power: number): bigint {
-  if (power === 0) return number;
+  if (!power) return number;
   return power > 0
     ? timesPower((number * base) >> PLACES, base, power - 1)
     : timesPower((number << PLACES) / base, base, power + 1);
 }
 
 function commonDivisor(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : commonDivisor(b, a % b);
+  return b ? commonDivisor(b, a % b) : a;
+}
+
+/** The upper half of the digits of a number: products of two such are exact (Veltkamp). */
+function head(x: number): number {
+  const shifted = x * 0x8000001;
+  return shifted - (shifted - x);
+}
+
+/** What a product has lost to rounding (Dekker). */
+function residue(a: number, b: number): number {
+  const top = head(a);
+  const upper = head(b);
+  return top * upper - a * b + top * (b - upper) + (a - top) * b;
 }
 
 function pair(from: Kind, to: Kind): Pair {
@@ -42,16 +61,36 @@ function pair(from: Kind, to: Kind): Pair {
   const below = BigInt(from.den) * BigInt(to.num);
   const common = commonDivisor(above, below);
   const ratio = (above << (2n * PLACES)) / below;
-  const factor = timesPower(timesPower(ratio, PI, power), ROOT_TWO, rootTwo);
-  return {
-    from,
-    to,
-    steps,
-    num: Number(above / common),
-    den: Number(below / common),
-    exact: steps === 0 && power === 0 && rootTwo === 0,
-    factor: Number(factor) * 2 ** (steps - 224),
+  const irrational = timesPower(timesPower(ratio, PI, power), ROOT_TWO, rootTwo);
+  const num = Number(above / common);
+  const den = Number(below / common);
+  const unit = 2 ** (steps - 160);
+  const factor = Number(irrational) * unit;
+  const rest = Number(irrational - BigInt(factor / unit)) * unit;
+  // A loop asks for the same frequency again and again: a comparison is several times faster than what follows.
+  let lastHz = 1;
+  let last = steps === 0 && power === 0 && rootTwo === 0 ? { num, den } : { num: factor, den: 1 };
+  const sine = (hz: number): Factor => {
+    // in two numbers, high and low, so that the factor is rounded once
+    if (steps !== 0 && hz !== lastHz) {
+      let high = factor;
+      let low = rest;
+      for (let i = steps; i > 0; i--) {
+        low = residue(high, hz) + low * hz;
+        high *= hz;
+      }
+      for (let i = steps; i < 0; i++) {
+        const quotient = high / hz;
+        low = (high - quotient * hz - residue(quotient, hz) + low) / hz;
+        high = quotient;
+      }
+      lastHz = hz;
+      // beyond 1e300 nothing is known of the rest
+      last = { num: high + low || high, den: 1 };
+    }
+    return last;
   };
+  return { from, to, steps, num, den, factor, sine };
 }
 
 const fromText = /* @__PURE__ */ memo((from) => memo((to) => pair(kindOf(from), kindOf(to))));

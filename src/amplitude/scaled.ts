@@ -1,12 +1,11 @@
 import { finite, nonNegative, shown, VeladisError } from "../core/index";
-import type { Factor } from "./factor";
+import type { Factor } from "./pair";
 
 const WHAT = "an amplitude of zero or more";
-const MAX_VALUE = 1.7976931348623157e308; // Number.MAX_VALUE, written out so that a bundle can drop it
 
 /** The result if it is a positive number that 64 bits hold; never an infinity, never a zero by rounding. */
 function held(result: number): number {
-  if (result > 0 && result <= MAX_VALUE) return result;
+  if (result - result * 0 > 0) return result;
   throw new VeladisError(result > 0 ? "not-finite" : "out-of-range", {
     expected: "a result that a 64-bit number can hold",
     received: shown(result),
@@ -23,8 +22,10 @@ export function scaledWithCare(value: number, { num, den }: Factor): number {
 
 /** The amplitude times the factor, refused when it is no amplitude. */
 export function scaled(value: number, factor: Factor): number {
-  const result = (value * factor.num) / factor.den;
-  if (typeof value === "number" && result > 0 && result <= MAX_VALUE) return result;
+  const { num, den } = factor;
+  const result = den === 1 ? value * num : (value * num) / den;
+  // for an infinity, `result - result * 0` is NaN: one comparison refuses all that is no amplitude
+  if (typeof value === "number" && result - result * 0 > 0) return result;
   return scaledWithCare(value, factor);
 }
 

@@ -4,7 +4,7 @@
  * The memory cannot be seen from outside: the same text always gives the same answer. It is emptied when full,
  * so that a flood of different texts costs time but no memory. Errors are not remembered.
  */
-export function memo<Answer>(read: (text: string) => Answer, limit = 256): (text: string) => Answer {
+export function memo<Answer>(read: (text: string) => Answer): (text: string) => Answer {
   const known = new Map<string, Answer>();
   // A loop asks for the same text again and again: comparing with the last is several times faster than hashing.
   let lastText: string | undefined;
@@ -14,7 +14,7 @@ export function memo<Answer>(read: (text: string) => Answer, limit = 256): (text
     let answer = known.get(text);
     if (answer === undefined) {
       answer = read(text);
-      if (known.size >= limit) known.clear();
+      if (known.size > 255) known.clear();
       known.set(text, answer);
     }
     lastText = text;

@@ -7,7 +7,7 @@ function strangers(a: string, b: string): number {
     const at = left.indexOf(letter);
     if (at >= 0) left.splice(at, 1);
   }
-  return Math.max(left.length, a.length - b.length + left.length);
+  return left.length + Math.max(0, a.length - b.length);
 }
 
 /**

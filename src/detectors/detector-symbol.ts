@@ -5,14 +5,12 @@ const bySpelling = /* @__PURE__ */ namesIn(detectors, true);
 
 /** The detector's symbol, or undefined when the spelling is none of a detector. */
 export function findDetector(spelling: string): Detector | undefined {
-  return spelling.length > 32
-    ? undefined
-    : bySpelling().get(
-        spelling
-          .trim()
-          .toLowerCase()
-          .replace(/(?<=\w)[-‐-–\s./]+(?=\w)|\.$/g, ""),
-      );
+  return bySpelling().get(
+    spelling
+      .trim()
+      .toLowerCase()
+      .replace(/(?<=\w)[-‐-–\s./]+(?=\w)|\.$/g, ""),
+  );
 }
 
 /** The error for a text that names no detector. */

@@ -73,7 +73,7 @@ const read = /* @__PURE__ */ memo((at) => {
  * ```
  */
 export function hertz(at: Frequency): number {
-  return typeof at === "string" ? read(at) : positive(Object(at).hertz, FORM);
+  return typeof at === "string" ? read(at) : positive(at?.hertz, FORM);
 }
 
 /**

@@ -4,9 +4,6 @@ import { type UnitSymbol, units } from "./catalogue";
 /** Names read without regard to case. */
 const named = /* @__PURE__ */ namesIn(units, false);
 
-/** Beyond any spelling of a unit. */
-const LONGEST = 40;
-
 /** One way of writing for the several that people have: micro signs, raised or careted 2, "per second", "sec". */
 function folded(spelling: string): string {
   return spelling
@@ -20,7 +17,6 @@ function folded(spelling: string): string {
 
 /** The unit's symbol, or undefined when the spelling is none of a unit. */
 export function findUnit(spelling: string): UnitSymbol | undefined {
-  if (spelling.length > LONGEST) return undefined;
   const plain = folded(spelling.trim());
   if (Object.hasOwn(units, plain)) return plain as UnitSymbol;
   const [, name = "", rate = ""] = /^(.*?)(\/s2?)?$/.exec(plain.toLowerCase()) ?? [];

@@ -102,9 +102,12 @@ describe("memo", () => {
       reads.push(text);
       if (text === "bad") throw new Error("bad");
       return text.length;
-    }, 2);
-    expect(["a", "a", "bb", "ccc", "a"].map(length)).toEqual([1, 1, 2, 3, 1]);
-    expect(reads).toEqual(["a", "bb", "ccc", "a"]);
+    });
+    const texts = Array.from({ length: 256 }, (_, i) => `${i}`);
+    for (const text of [...texts, ...texts, "7", "7"]) expect(length(text)).toBe(text.length);
+    expect(reads).toEqual(texts);
+    expect(["one more", "7", "one more"].map(length)).toEqual([8, 1, 8]);
+    expect(reads.slice(256)).toEqual(["one more", "7"]);
     expect(() => length("bad")).toThrow();
     expect(() => length("bad")).toThrow();
   });
