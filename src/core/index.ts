@@ -1,4 +1,5 @@
 export { cautions } from "./cautions";
+export { choice, unknownOption } from "./choice";
 export { dataText } from "./data-text";
 export { type ErrorDetail, shown, VeladisError } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";

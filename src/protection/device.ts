@@ -1,7 +1,6 @@
 import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
-import { given, positive, shown, VeladisError } from "../core/index";
+import { choice, given, positive, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
-import { choice } from "./choice";
 
 /** What a device does with a setting between two of its steps. */
 export const roundings = /* @__PURE__ */ Object.freeze(["down", "nearest", "up"] as const);
@@ -10,7 +9,9 @@ export const roundings = /* @__PURE__ */ Object.freeze(["down", "nearest", "up"]
 export interface Device {
   /** Smallest step of a setpoint, e.g. `"0.03 in/s pk"`; its unit and detector are the device's. */
   readonly step?: string;
+  /** Lowest setpoint it holds, with its unit. */
   readonly lowest?: string;
+  /** Highest setpoint it holds, with its unit. */
   readonly highest?: string;
   /** What it does with a setting between two steps; `nearest` if not given. */
   readonly rounds?: (typeof roundings)[number];

@@ -51,7 +51,7 @@ export function timeConstant(detector: LevelDetector): number {
 export function detectedLevels(samples: ArrayLike<number>, options: DetectedLevelsOptions): Float64Array {
   const { rate, detector, initial = 0 } = given(options, "options with rate and detector");
   given(samples, "a list of samples");
-  const left = Math.exp(-1 / (positive(rate, "a sample rate above zero, in Hz") * timeConstant(detector)));
+  const left = Math.exp(-1 / (positive(rate, "a sampling rate above zero, in Hz") * timeConstant(detector)));
   const levels = new Float64Array(samples.length);
   const start = nonNegative(initial, "a level of zero or more before the first sample");
   if (detector.kind === "rms") {

@@ -1,4 +1,5 @@
-import { choice, yesOrNo } from "./choice";
+import { choice } from "../core/index";
+import { yesOrNo } from "./yes-or-no";
 
 /** Position of a contact while its coil is de-energised. */
 export const contacts = /* @__PURE__ */ Object.freeze(["normally open", "normally closed"] as const);

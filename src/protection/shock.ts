@@ -53,7 +53,7 @@ export function halfSine(time: number, seconds: number): number {
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   const { running, phase = 0 } = given(options, "options with running, shock, rate and seconds");
   const shock = given(options.shock, "a shock with its peak, its length and when it begins");
-  const rate = positive(options.rate, "a sample rate above zero, in Hz");
+  const rate = positive(options.rate, "a sampling rate above zero, in Hz");
   const reading = parseAmplitude(running);
   const pulse = parseAmplitude(shock.peak);
   if (reading.hertz === undefined) {
@@ -101,7 +101,7 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
  * ```
  */
 export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPass: number): Float64Array {
-  const k = 2 * positive(rate, "a sample rate above zero, in Hz");
+  const k = 2 * positive(rate, "a sampling rate above zero, in Hz");
   const omega = k * Math.tan((2 * Math.PI * positive(highPass, "a high-pass corner above zero, in Hz")) / k);
   const a0 = k * k + Math.SQRT2 * omega * k + omega * omega;
   const a1 = (2 * (omega * omega - k * k)) / a0;

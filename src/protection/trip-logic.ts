@@ -1,7 +1,6 @@
 import { type Amplitude, type ConvertOptions, convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
-import { given, list, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { choice, given, list, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { checkedLevels } from "./check-levels";
-import { choice } from "./choice";
 import { checkedRelay, type RelaySettings } from "./relay";
 import { advance } from "./trip-advance";
 import { command, type ResetOutcome, resetByHand, type TripCommand, tripCommands } from "./trip-commands";

@@ -1,6 +1,5 @@
 import { type Amplitude, amountOf, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { nonNegative, positive, shown, VeladisError } from "../core/index";
-import { choice } from "./choice";
+import { choice, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { type ChannelSettings, sensorFaults, timerResets } from "./trip-settings";
 
 /** Relative allowance for float noise, towards the trip: on levels and on times. */
@@ -18,14 +17,18 @@ export interface TripRules {
   readonly resetAt: number;
   /** The on-delay starts over below this. */
   readonly startOverAt: number;
+  /** Seconds. */
   readonly onDelay: number;
+  /** Seconds. */
   readonly offDelay: number;
   readonly sensorFault: ChannelSettings["sensorFault"];
   readonly latching: boolean;
+  /** Seconds from power-up and from each start in which no trip is set. */
   readonly inhibit: number;
+  /** What threshold and reset level are multiplied with for the seconds that `multiplied` says. */
   readonly factor: number;
   readonly multiplied: number;
-  /** The longer of the two start-up windows; once past, neither matters. */
+  /** The longer of the two start-up windows in seconds; once past, neither matters. */
   readonly windows: number;
 }
 

@@ -1,5 +1,4 @@
-import { list, shown, VeladisError } from "../core/index";
-import { choice } from "./choice";
+import { choice, list, shown, VeladisError } from "../core/index";
 
 /** M channels out of N, as the trade writes it: `"2oo3"`. */
 export type VoteText = `${number}oo${number}`;

@@ -1,5 +1,4 @@
-import { given, nonNegative, positive, shown, VeladisError } from "../core/index";
-import { choice } from "./choice";
+import { choice, given, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { checkedRelay, type RelaySettings, relayStatus } from "./relay";
 import { sameLength } from "./same-length";
 import type { ResetOutcome } from "./trip-commands";

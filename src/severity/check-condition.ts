@@ -1,4 +1,4 @@
-import { dataText, finite, nearest, shown, VeladisError } from "../core/index";
+import { dataText, finite, shown, unknownOption, VeladisError } from "../core/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import type { Interval } from "./interval";
 import { closedLabels } from "./machine";
@@ -7,12 +7,7 @@ import { closedLabels } from "./machine";
 export function checkKeys(given: object, allowed: readonly string[], where: string): void {
   for (const name of Object.keys(given)) {
     if (allowed.includes(name)) continue;
-    throw new VeladisError("unknown-option", {
-      expected: `a part of ${where}`,
-      received: shown(name),
-      didYouMean: nearest(name, allowed),
-      allowed,
-    });
+    throw unknownOption(name, allowed, `a part of ${where}`);
   }
 }
 
@@ -66,13 +61,7 @@ export function checkCondition(given: unknown, where: string): void {
         const allowed = closedLabels[fact as TextFact];
         const known = allowed === undefined || allowed.includes(label as string);
         if (typeof label === "string" && label.trim() !== "" && known) continue;
-        if (typeof label === "string" && !known) {
-          throw new VeladisError("unknown-option", {
-            expected: `${what}: a known label`,
-            received: shown(label),
-            allowed,
-          });
-        }
+        if (typeof label === "string" && allowed !== undefined) throw unknownOption(label, allowed, `${what}: a label`);
         throw new VeladisError("wrong-type", {
           expected: `${what}: a label, or a list of labels`,
           received: shown(label),

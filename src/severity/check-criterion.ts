@@ -1,5 +1,5 @@
 import { readingType } from "../amplitude/index";
-import { dataText, positive, shown, text, VeladisError } from "../core/index";
+import { choice, dataText, positive, shown, text, VeladisError } from "../core/index";
 import { checkCondition, checkedObject, checkKeys } from "./check-condition";
 import type { SpeedLaw } from "./scheme";
 
@@ -13,13 +13,7 @@ function checkSource(given: unknown, where: string): void {
   for (const [name, value] of Object.entries(source))
     text(value as string, `${where}: the ${name} of the source, as text`);
   text(source.title as string, `${where}: the title of the source, as text`);
-  const { provenance } = source;
-  if (provenance === "published" || provenance === "memory") return;
-  throw new VeladisError(provenance === undefined ? "missing-fact" : "unknown-option", {
-    expected: `${where}: how the source is known`,
-    received: shown(provenance),
-    allowed: ["published", "memory"],
-  });
+  choice(source.provenance, ["published", "memory"], `${where}: how the source is known`);
 }
 
 /** Refuses a measuring band that is none. */

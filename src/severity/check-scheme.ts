@@ -1,4 +1,4 @@
-import { positive, shown, text, VeladisError } from "../core/index";
+import { choice, positive, shown, text, VeladisError } from "../core/index";
 import { checkCondition, checkedList, checkedObject, checkKeys } from "./check-condition";
 import { checkBand, checkCriterion } from "./check-criterion";
 import { type Fact, facts, isNumberFact } from "./facts";
@@ -18,18 +18,6 @@ const others = [
   "grades", "orientation", "notes", "classes",
 ] as const;
 const classKeys = ["named", "by", "when", "within", "criteria", "note"] as const;
-
-function oneOf(given: unknown, allowed: readonly string[], what: string): void {
-  if (typeof given === "string" && allowed.includes(given)) return;
-  throw new VeladisError(
-    typeof given === "string" ? "unknown-option" : given === undefined ? "missing-fact" : "wrong-type",
-    {
-      expected: what,
-      received: shown(given),
-      allowed,
-    },
-  );
-}
 
 /** The names of the limits of the scheme, lowest first. */
 export function checkedNames(scheme: Record<string, unknown>): readonly string[] {
@@ -102,14 +90,14 @@ function byFact(scheme: Record<string, unknown>, name: string): unknown[] {
 
 function checkScope(scheme: Record<string, unknown>): void {
   if (scheme.within !== undefined) checkCondition(scheme.within, "within");
-  for (const type of listIn(scheme, "machines")) oneOf(type, Object.keys(machineTypes), "a kind of machine");
+  for (const type of listIn(scheme, "machines")) choice(type, Object.keys(machineTypes), "a kind of machine");
   for (const given of listIn(scheme, "exclusions")) {
     const exclusion = checkedObject(given, "an exclusion with when and reason");
     checkKeys(exclusion, ["when", "reason"], "an exclusion");
     checkCondition(exclusion.when, "an exclusion");
     text(exclusion.reason as string, "the reason of an exclusion, as text");
   }
-  for (const fact of listIn(scheme, "ask")) oneOf(fact, Object.keys(facts), "a fact");
+  for (const fact of listIn(scheme, "ask")) choice(fact, Object.keys(facts), "a fact");
   for (const meaning of byFact(scheme, "meanings")) text(meaning as string, "what the labels of a fact mean, as text");
   for (const given of byFact(scheme, "defaults")) {
     const one = checkedObject(given, "a default with is and because");
@@ -122,10 +110,10 @@ function checkScope(scheme: Record<string, unknown>): void {
 /** Refuses what a scheme says of itself and its scope when it is no such thing; classes are checked apart. */
 export function checkSelf(scheme: Record<string, unknown>): void {
   checkKeys(scheme, [...texts, ...others], "a scheme");
-  oneOf(scheme.kind, kinds, "the kind of a scheme");
+  choice(scheme.kind, kinds, "the kind of a scheme");
   for (const name of texts) text(scheme[name] as string, `the ${name} of a scheme, as text`);
-  oneOf(scheme.status, ["current", "withdrawn", "guide"], "the status of a scheme");
-  oneOf(scheme.place, ["housing", "shaft"], "the measuring place of a scheme");
+  choice(scheme.status, ["current", "withdrawn", "guide"], "the status of a scheme");
+  choice(scheme.place, ["housing", "shaft"], "the measuring place of a scheme");
   if (scheme.status === "withdrawn" || scheme.replacedBy !== undefined)
     text(scheme.replacedBy as string, "what replaced a withdrawn edition, as text");
   if (scheme.band !== null) checkBand(scheme.band, "the scheme");

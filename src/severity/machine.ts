@@ -1,4 +1,4 @@
-import { nearest, positive, shown, VeladisError } from "../core/index";
+import { positive, shown, unknownOption, VeladisError } from "../core/index";
 import { type Frequency, frequency, hertz } from "../frequency/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import { folded } from "./label";
@@ -74,12 +74,7 @@ function labelOf(fact: TextFact, given: unknown): string {
   if (allowed === undefined) return label;
   const known = fact === "type" ? findMachineType(label) : allowed.find((one) => folded(one) === folded(label));
   if (known !== undefined) return known;
-  throw new VeladisError("unknown-option", {
-    expected: facts[fact].ask,
-    received: shown(label),
-    didYouMean: nearest(label, allowed),
-    allowed,
-  });
+  throw unknownOption(label, allowed, facts[fact].ask);
 }
 
 const readers = {
@@ -126,12 +121,7 @@ export function knownFacts(machine: Machine): KnownFacts {
   const known: { [F in Fact]?: number | string } = {};
   for (const [name, given] of Object.entries(machine)) {
     if (!Object.hasOwn(facts, name)) {
-      throw new VeladisError("unknown-option", {
-        expected: "a fact about a machine",
-        received: shown(name),
-        didYouMean: nearest(name, Object.keys(facts)),
-        allowed: Object.keys(facts),
-      });
+      throw unknownOption(name, Object.keys(facts), "a fact about a machine");
     }
     if (given === undefined) continue;
     const fact = name as Fact;

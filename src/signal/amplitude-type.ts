@@ -27,18 +27,18 @@ export interface MeasuredAmplitude {
 /** An amplitude type, taken apart. */
 export type AnswerType = Pick<MeasuredAmplitude, "unit" | "detector" | "quantity">;
 
-const FORM = 'what to answer in, such as "mm/s rms"';
+const FORM = 'a unit and a detector for the answer, such as "mm/s rms"';
 
 /**
  * The amplitude type that a text names, taken apart.
  *
- * @throws {@link VeladisError} `wrong-type`, `syntax`, `unknown-unit`, `unknown-detector`, `missing-detector`
+ * @throws {@link VeladisError} `wrong-type`, `syntax`, `out-of-range` for a level, `unknown-unit`, `unknown-detector`, `missing-detector`
  */
 export function answerType(as: string): AnswerType {
   const words = text(as, FORM).trim().split(/\s+/);
   if (/^dB$/i.test(words[0] as string)) {
-    throw new VeladisError("wrong-type", {
-      expected: "a linear amplitude type; convert the answer to have it as a level",
+    throw new VeladisError("out-of-range", {
+      expected: 'a linear unit for the answer, such as "mm/s rms"; convert the answer to have it as a level',
       received: shown(as),
     });
   }

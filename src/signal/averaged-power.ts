@@ -56,7 +56,7 @@ function checkedSegment(segment: number): number {
 
 function checkedOverlap(overlap: number): number {
   if (overlap >= 0 && overlap < 1) return overlap;
-  throw new VeladisError("out-of-range", { expected: "an overlap from 0 up to but not 1", received: shown(overlap) });
+  throw new VeladisError("out-of-range", { expected: "an overlap from 0 to below 1", received: shown(overlap) });
 }
 
 /**

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { choice, shown, VeladisError } from "../core/index";
 import { filterOrder } from "./butterworth-gain";
 import { samplingRate } from "./samples";
 import { type Complex, type Section, sectionResponse } from "./sections";
@@ -90,7 +90,7 @@ function checkedEdges({ type, edges, rate }: ButterworthOptions): readonly numbe
   if (fits) return edges;
   throw new VeladisError("out-of-range", {
     expected: `${type === "band-pass" ? "two rising edges" : "one edge"} above 0 and below ${rate / 2} Hz, half the sampling rate`,
-    received: Array.isArray(edges) ? edges.join(" and ") || "none" : shown(edges),
+    received: Array.isArray(edges) ? edges.join(" and ") || "nothing" : shown(edges),
   });
 }
 
@@ -115,13 +115,7 @@ function checkedEdges({ type, edges, rate }: ButterworthOptions): readonly numbe
  */
 export function butterworth(options: ButterworthOptions): Section[] {
   const { type } = options;
-  if (!Object.hasOwn(zeros, type)) {
-    throw new VeladisError("unknown-option", {
-      expected: "a type of filter",
-      received: shown(type),
-      allowed: Object.keys(zeros),
-    });
-  }
+  choice(type, Object.keys(zeros), "a type of filter");
   const rate = samplingRate(options.rate);
   const order = filterOrder(options.order);
   const warped = checkedEdges(options).map((edge) => Math.tan((Math.PI * edge) / rate)) as [number, number];

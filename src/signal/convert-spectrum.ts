@@ -18,11 +18,11 @@ export function lowestOf(from: number | undefined, steps: number, resolution: nu
   if (from === undefined) {
     if (steps === 0) return 0;
     throw new VeladisError("missing-frequency", {
-      expected: "the lowest frequency to give, as in { from: 10 }, since the quantity changes line by line",
-      received: "none",
+      expected: "a lowest frequency, as in { from: 10 }, since the quantity changes line by line",
+      received: "nothing",
     });
   }
-  const lowest = nonNegative(from, "the lowest frequency to give, in Hz");
+  const lowest = nonNegative(from, "a lowest frequency of zero or more, in Hz");
   if (steps < 0 && lowest < resolution) {
     throw new VeladisError("out-of-range", {
       expected: `a lowest frequency of ${resolution} Hz, the resolution, or more, since integration divides by it`,
@@ -43,7 +43,7 @@ export function firstLine(from: number, resolution: number): number {
  * Lines below `from` are set to 0 and not given; a band may not reach below.
  *
  * @throws {@link VeladisError} `missing-frequency` when the quantity changes without `from`, `out-of-range` for a
- *   `from` below the resolution, `unknown-unit`, `unknown-detector`, `missing-detector`, `wrong-type` for a level
+ *   `from` below the resolution, `unknown-unit`, `unknown-detector`, `missing-detector`, `out-of-range` for a level
  * @example
  * ```ts
  * import { convertSpectrum, spectrum } from "veladis/signal";

@@ -1,4 +1,4 @@
-import { frozen, shown, VeladisError } from "../core/index";
+import { choice, frozen } from "../core/index";
 import { finiteSamples, type Samples, sumOf } from "./samples";
 
 /** What can be taken off a record before it is analysed. */
@@ -13,12 +13,7 @@ export type Trend = keyof typeof trends;
 
 /** The name of a trend, if it is one. */
 export function trendOf(name: string): Trend {
-  if (Object.hasOwn(trends, name)) return name as Trend;
-  throw new VeladisError("unknown-option", {
-    expected: "what to take off the record",
-    received: shown(name),
-    allowed: Object.keys(trends),
-  });
+  return choice(name, Object.keys(trends) as Trend[], "what to take off the record");
 }
 
 /** Mean of the record, and slope a sample of its line of least squares. */

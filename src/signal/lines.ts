@@ -157,7 +157,10 @@ export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): Orde
   const { within = 0.02, orders = [1, 2, 3, 4] } = options;
   const shaft = hertz(options.speed);
   if (!(within >= 0 && within < 0.5)) {
-    throw new VeladisError("out-of-range", { expected: "a part from 0 up to 0.5", received: shown(within) });
+    throw new VeladisError("out-of-range", {
+      expected: "a part of an order from 0 to below 0.5",
+      received: shown(within),
+    });
   }
   const { resolution, rate } = spectrum;
   const highest = topLines(spectrum, { count: HIGHEST });

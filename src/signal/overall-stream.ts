@@ -106,7 +106,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
   const settle =
     options.settle === undefined
       ? filter.settling
-      : Math.ceil(nonNegative(options.settle, "seconds to settle, zero or more") * rate);
+      : Math.ceil(nonNegative(options.settle, "a settling time of zero or more, in s") * rate);
   const factor = unitFactor(unit, answer.unit);
   const block = new Float64Array(BLOCK);
   let filled = 0;

@@ -33,7 +33,7 @@ export function sumOf(x: Float64Array): number {
 export function finiteSamples(samples: Samples, from = 0): Float64Array {
   const typed = ArrayBuffer.isView(samples) && !(samples instanceof DataView) && typeof samples[0] !== "bigint";
   if (!(typed || Array.isArray(samples))) {
-    throw new VeladisError("wrong-type", { expected: "an array of samples", received: shown(samples) });
+    throw new VeladisError("wrong-type", { expected: "a list of samples", received: shown(samples) });
   }
   if (!typed) refuseOffender(samples, from);
   const copy = new Float64Array(samples);
@@ -71,5 +71,5 @@ export function vibrationSamples(samples: Samples, least = 2): Float64Array {
  * @throws {@link VeladisError} `wrong-type`, `not-a-number`, `not-finite` or `not-positive`
  */
 export function samplingRate(rate: number): number {
-  return positive(rate, "a sampling rate in samples a second, above zero");
+  return positive(rate, "a sampling rate above zero, in Hz");
 }

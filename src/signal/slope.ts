@@ -1,4 +1,4 @@
-import { finite, positive, VeladisError } from "../core/index";
+import { dataText, finite, positive, shown, VeladisError } from "../core/index";
 
 const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
 
@@ -17,7 +17,7 @@ const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
  * ```
  */
 export function decibelsPerOctave(exponent: number): number {
-  return DECIBELS_OF_AN_OCTAVE * finite(exponent, "an exponent");
+  return DECIBELS_OF_AN_OCTAVE * finite(exponent, "a finite exponent");
 }
 
 /**
@@ -32,7 +32,7 @@ export function decibelsPerOctave(exponent: number): number {
  * ```
  */
 export function slopeExponent(decibels: number): number {
-  return finite(decibels, "a slope in dB an octave") / DECIBELS_OF_AN_OCTAVE;
+  return finite(decibels, "a finite slope, in dB an octave") / DECIBELS_OF_AN_OCTAVE;
 }
 
 /** A break point of a profile: frequency in hertz, density. */
@@ -47,20 +47,20 @@ export type BreakPoint = readonly [hertz: number, density: number];
 export function checkedPoints(points: readonly BreakPoint[]): readonly BreakPoint[] {
   if (!Array.isArray(points) || points.some((point) => !Array.isArray(point) || point.length !== 2)) {
     throw new VeladisError("wrong-type", {
-      expected: "break points as [[hertz, density], ...]",
-      received: "something else",
+      expected: "a list of break points such as [[10, 0.01], [100, 0.1]], frequency in Hz and density",
+      received: Array.isArray(points) ? dataText(points) : shown(points),
     });
   }
   if (points.length < 2) {
     throw new VeladisError("missing-fact", { expected: "two break points or more", received: `${points.length}` });
   }
   points.forEach(([hertz, density], i) => {
-    positive(hertz, `a frequency above zero at break point ${i}`);
+    positive(hertz, `a frequency above zero at break point ${i}, in Hz`);
     positive(density, `a density above zero at break point ${i}`);
     const before = points[i - 1]?.[0];
     if (before !== undefined && !(hertz > before)) {
       throw new VeladisError("out-of-range", {
-        expected: `frequencies that rise; above ${before} Hz at break point ${i}`,
+        expected: `a frequency above ${before} Hz at break point ${i}, since frequencies rise`,
         received: `${hertz} Hz`,
       });
     }
@@ -103,7 +103,7 @@ export function profileSlopes(points: readonly BreakPoint[]): number[] {
  */
 export function profileDensity(points: readonly BreakPoint[], hertz: number): number {
   const checked = checkedPoints(points);
-  const at = positive(hertz, "a frequency above zero");
+  const at = positive(hertz, "a frequency above zero, in Hz");
   const i = checked.findIndex(([f], k) => k > 0 && at <= f);
   const [from, to] = [checked[i - 1], checked[i]];
   if (from === undefined || to === undefined || at < from[0]) {
@@ -130,7 +130,7 @@ export function profileDensity(points: readonly BreakPoint[], hertz: number): nu
  * ```
  */
 export function pointAlong([f, s]: BreakPoint, decibels: number, hertz: number): BreakPoint {
-  const ratio = positive(hertz, "a frequency above zero") / positive(f, "a frequency above zero");
+  const ratio = positive(hertz, "a frequency above zero, in Hz") / positive(f, "a frequency above zero, in Hz");
   return [
     hertz,
     positive(positive(s, "a density above zero") * ratio ** slopeExponent(decibels), "a density above zero"),

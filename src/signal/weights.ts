@@ -15,8 +15,11 @@ import { type WindowName, windowName, windows } from "./windows";
  */
 export function windowWeights(window: WindowName, length: number): Float64Array {
   const { terms } = windows[windowName(window)];
-  if (!Number.isSafeInteger(positive(length, "a number of samples"))) {
-    throw new VeladisError("out-of-range", { expected: "a whole number of samples", received: shown(length) });
+  if (!Number.isSafeInteger(positive(length, "a whole number of samples above zero"))) {
+    throw new VeladisError("out-of-range", {
+      expected: "a whole number of samples above zero",
+      received: shown(length),
+    });
   }
   const weights = new Float64Array(length).fill(terms[0]);
   if (terms.length === 1) return weights;

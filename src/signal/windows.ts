@@ -1,4 +1,4 @@
-import { frozen, type Source, shown, VeladisError } from "../core/index";
+import { frozen, type Source, unknownOption } from "../core/index";
 
 /** A window that is a sum of cosines: `w(j) = sum over m of (-1)^m terms[m] cos(2 pi m j / n)`. */
 export interface Window {
@@ -75,9 +75,5 @@ export function windowName(written: string): WindowName {
     [name, ...spoken].some((spelling) => plain(spelling) === plain(`${written}`)),
   );
   if (found !== undefined) return found[0];
-  throw new VeladisError("unknown-option", {
-    expected: "a window",
-    received: shown(written),
-    allowed: Object.keys(windows),
-  });
+  throw unknownOption(written, Object.keys(windows), "a window");
 }

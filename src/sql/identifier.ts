@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { choice, shown, VeladisError } from "../core/index";
 
 /** How the engine writes names: `"double"` quotes (standard SQL, DuckDB, PostgreSQL) or a `` "backtick" `` (Spark). */
 export type NameQuotes = "double" | "backtick";
@@ -12,12 +12,7 @@ const LONGEST = 128;
 
 /** The quotes asked for, checked at run time. */
 export function checkedQuotes(quotes: NameQuotes = "double"): NameQuotes {
-  if (quotes === "double" || quotes === "backtick") return quotes;
-  throw new VeladisError("unknown-option", {
-    expected: "how the engine quotes names",
-    received: shown(quotes),
-    allowed: ["double", "backtick"],
-  });
+  return choice(quotes, ["double", "backtick"], "how the engine quotes names");
 }
 
 /**
@@ -39,14 +34,14 @@ function identifier(name: string, quotes: NameQuotes): string {
 /**
  * The operand as SQL: a quoted name, names with points between, or an expression in brackets.
  *
- * @throws {@link VeladisError} `missing-fact` when there is none, and as {@link identifier}
+ * @throws {@link VeladisError} `missing-fact` when there is none, `wrong-type` when there are two, and as {@link identifier}
  */
 export function operand(given: SqlOperand | undefined, quotes: NameQuotes): string {
   const { column, expression } = (given ?? {}) as { column?: string | readonly string[]; expression?: string };
   if ((column === undefined) === (expression === undefined)) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError(column === undefined ? "missing-fact" : "wrong-type", {
       expected: 'where the values stand: { column: "reading" } or { expression: "raw / 1000" }',
-      received: column === undefined ? "neither" : "both",
+      received: column === undefined ? "nothing" : "both",
     });
   }
   if (expression !== undefined) {
@@ -54,6 +49,7 @@ export function operand(given: SqlOperand | undefined, quotes: NameQuotes): stri
     throw new VeladisError("syntax", { expected: "an expression of SQL", received: shown(expression) });
   }
   const names = typeof column === "string" ? [column] : [...(column ?? [])];
-  if (names.length === 0) throw new VeladisError("syntax", { expected: "a name or more", received: "an empty list" });
+  if (names.length === 0)
+    throw new VeladisError("missing-fact", { expected: "one name or more", received: "an empty list" });
   return names.map((name) => identifier(name, quotes)).join(".");
 }

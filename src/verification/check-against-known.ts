@@ -1,5 +1,5 @@
 import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { cautions, given, nearest, positive, shown, VeladisError } from "../core/index";
+import { cautions, given, positive, unknownOption, VeladisError } from "../core/index";
 import { type Decision, type DecisionRule, decided, decisionRules } from "./decision";
 import { marginsOf, type ToleranceText } from "./tolerance";
 
@@ -45,12 +45,7 @@ export interface KnownCheckResult extends Decision {
 function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
   if (rule === undefined) return uncertainty === undefined ? "simple acceptance" : "guard band";
   if (!Object.hasOwn(decisionRules, rule)) {
-    throw new VeladisError("unknown-option", {
-      expected: "a decision rule",
-      received: shown(rule),
-      didYouMean: nearest(String(rule), Object.keys(decisionRules)),
-      allowed: Object.keys(decisionRules),
-    });
+    throw unknownOption(rule, Object.keys(decisionRules), "a decision rule");
   }
   if (rule === "guard band" && uncertainty === undefined) {
     throw new VeladisError("missing-fact", {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  choice,
   dataText,
   finite,
   given,
@@ -54,6 +55,10 @@ const cases: Cases = {
   "a name near one by two spellings": () => {
     throw unknownName("unknown-unit", "a unit of length", "m m", symbols, { mm: 1, um: 2 });
   },
+  "a word near one of a list": () => choice("neares", ["down", "nearest", "up"], "what the device does"),
+  "a word near none of a list": () => choice("sideways", ["down", "nearest", "up"], "what the device does"),
+  "no word of a list": () => choice(undefined, ["down", "nearest", "up"], "what the device does"),
+  "a number for a word of a list": () => choice(1, ["down", "nearest", "up"], "what the device does"),
   "a list for a text": () => text(any(["list"]), "a text"),
   "no number before the unit": () => withUnit("kg", 'a mass such as "120 kg"'),
   "no unit after the number": () => withUnit("120", 'a mass such as "120 kg"'),

@@ -93,9 +93,9 @@ describe("what is refused", () => {
   it.each([
     ["missing-fact", () => toSql("mm/s pk", "mm/s rms", {} as never)],
     ["missing-fact", () => toSql("mm/s pk", "mm/s rms", undefined as never)],
-    ["missing-fact", () => toSql("mm/s pk", "mm/s rms", { column: "v", expression: "v" } as never)],
+    ["wrong-type", () => toSql("mm/s pk", "mm/s rms", { column: "v", expression: "v" } as never)],
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "" })],
-    ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: [] })],
+    ["missing-fact", () => toSql("mm/s pk", "mm/s rms", { column: [] })],
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "a\u0000b" })],
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "v".repeat(129) })],
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { expression: " " })],

@@ -1,0 +1,23 @@
+import { shown, VeladisError } from "./error";
+import { nearest } from "./nearest";
+
+/** The error for a word that is none of a closed list, with the nearest that are. */
+export function unknownOption(given: unknown, allowed: readonly string[], what: string): VeladisError {
+  const isText = typeof given === "string";
+  return new VeladisError(given === undefined ? "missing-fact" : isText ? "unknown-option" : "wrong-type", {
+    expected: what,
+    received: shown(given),
+    didYouMean: isText ? nearest(given, allowed) : [],
+    allowed,
+  });
+}
+
+/**
+ * The word itself if it is one of the allowed ones.
+ *
+ * @throws {@link VeladisError} `missing-fact` when nothing was given, `unknown-option`, or `wrong-type` for no text
+ */
+export function choice<const Word extends string>(given: unknown, allowed: readonly Word[], what: string): Word {
+  if (allowed.includes(given as Word)) return given as Word;
+  throw unknownOption(given, allowed, what);
+}

@@ -1,0 +1,141 @@
+import * as signal from "veladis/signal";
+import { vi } from "vitest";
+import { holdWording } from "../refusals/hold-wording";
+import type { Cases } from "../refusals/refused";
+import { noise, tones } from "./signals";
+
+// every detector of the catalogue reads running sums: here the average is one that cannot
+vi.mock("../../src/detectors/index", async (original) => {
+  const real = await original<typeof import("../../src/detectors/index")>();
+  const { ofSums: _, ...avg } = real.detectorFacts.avg;
+  return { ...real, detectorFacts: { ...real.detectorFacts, avg } };
+});
+
+// biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
+type Loose = any;
+const s: Record<string, Loose> = signal;
+
+const rate = 1000;
+const options = { rate, unit: "g", band: [10, 400], as: "mm/s rms" };
+const wave = tones(1000, rate, [1, 50]);
+const overall = (changed: object, samples: unknown = wave) => s.overall(samples, { ...options, ...changed });
+const bad = (value: number) => {
+  const x = noise(1000);
+  x[617] = value;
+  return x;
+};
+const fed = (stream: Loose, samples: unknown) => {
+  stream.push(samples);
+  return stream.read();
+};
+const stream = (changed: object, samples: unknown = wave) => fed(s.overallStream({ ...options, ...changed }), samples);
+const spectrum = (changed: object) => s.spectrum(wave, { rate, unit: "g", ...changed });
+const spectra = (samples: unknown) => fed(s.spectrumStream({ rate, unit: "g", segment: 8 }), samples);
+const lines = spectrum({});
+const density = s.density(wave, options);
+const profile = (points: unknown, changed: object = {}) =>
+  s.profileOverall(points, { unit: "g2/Hz", as: "g rms", ...changed });
+const flat = [
+  [10, 1],
+  [100, 1],
+];
+const filter = (changed: object) => s.butterworth({ type: "low-pass", order: 2, edges: [100], rate, ...changed });
+
+const cases: Cases = {
+  "samples, none": () => overall({}, null),
+  "samples, a text among them": () => overall({}, ["1", 2]),
+  "samples, not a number": () => overall({}, bad(Number.NaN)),
+  "samples, infinite": () => overall({}, bad(Number.POSITIVE_INFINITY)),
+  "samples, no more than one": () => overall({}, [1]),
+  "samples, an empty list": () => overall({}, []),
+  "samples, all the same": () => overall({}, new Float64Array(1000).fill(0.3)),
+  "samples, beyond what squares hold": () =>
+    overall(
+      {},
+      wave.map((x: number) => x * 1e300),
+    ),
+  "samples, with a detector": () => overall({ unit: "g rms" }),
+  "samples, without unit": () => overall({ unit: undefined }),
+  "samples, in a unit near one": () => overall({ unit: "mn/s2" }),
+  "sampling rate, zero": () => overall({ rate: 0 }),
+  "sampling rate, none": () => overall({ rate: undefined }),
+  "answer, none": () => overall({ as: undefined }),
+  "answer, without detector": () => overall({ as: "mm/s" }),
+  "answer, a detector that is none": () => overall({ as: "mm/s quasi" }),
+  "answer, as a level": () => overall({ as: "dB re 1e-9 m/s" }),
+  "band, none": () => overall({ band: 10 }),
+  "band, a lower edge not a number": () => overall({ band: [Number.NaN, 400] }),
+  "band, an upper edge not a number": () => overall({ band: [10, Number.NaN] }),
+  "band, upside down": () => overall({ band: [400, 10] }),
+  "band, above half the rate": () => overall({ band: [10, 501] }),
+  "band, below the resolution": () => overall({ band: [0.9, 400] }),
+  "band, without a bin": () => overall({ band: [10.2, 10.8] }),
+  "band, edges that are none": () => overall({ edges: "-3dB" }),
+  "band, of a spectrum below its lowest line": () =>
+    s.bandOverall(s.convertSpectrum(lines, "mm/s rms", { from: 20 }), [10, 100]),
+  "trend, near one": () => overall({ detrend: "liner" }),
+  "trend, a number": () => overall({ detrend: 3 }),
+  "filter order, zero": () => overall({ edges: "-3 dB", order: 0 }),
+  "window, for a peak": () => overall({ as: "mm/s pk", window: "hann" }),
+  "window, near one": () => spectrum({ window: "haning" }),
+  "window, near none": () => spectrum({ window: "kaiser" }),
+  "window, of no samples": () => s.windowWeights("hann", 0),
+  "window, of half a sample": () => s.windowWeights("hann", 2.5),
+  "points between samples, half of one": () => overall({ as: "mm/s pk", oversample: 0.5 }),
+  "stream, not settled": () => stream({}, wave.subarray(0, 100)),
+  "stream, all the same": () => stream({}, new Float64Array(2000).fill(1)),
+  "stream, a settling time below zero": () => stream({ settle: -1 }),
+  "stream, a detector that needs the whole signal": () => stream({ as: "mm/s avg" }),
+  "spectrum stream, no whole segment": () => spectra([1, 2]),
+  "spectrum stream, all the same": () => spectra(new Float64Array(9).fill(0.1)),
+  "segment, half a sample": () => spectrum({ segment: 10.5 }),
+  "segment, overlapping whole": () => spectrum({ segment: 100, overlap: 1 }),
+  "spectrum, another quantity from no frequency": () => spectrum({ as: "mm/s rms" }),
+  "spectrum, another quantity from below zero": () => s.convertSpectrum(lines, "mm/s rms", { from: -1 }),
+  "spectrum, another quantity from below the resolution": () => s.convertSpectrum(lines, "mm/s rms", { from: 0.5 }),
+  "lines, none asked for": () => s.topLines(lines, { count: 0 }),
+  "lines, within half an order": () => s.orderLines(lines, { speed: "25 Hz", within: 0.5 }),
+  "lines, beyond the spectrum": () => s.orderLines(lines, { speed: "25 Hz", orders: [21] }),
+  "density unit, none": () => s.densityUnit(undefined),
+  "density unit, without square": () => s.densityUnit("g/Hz"),
+  "density unit, a unit of amplitude": () => s.densityUnit("g"),
+  "density, as another quantity": () => s.densityOverall(density, [20, 100], "mm/s rms"),
+  "profile, none": () => profile(7),
+  "profile, points that are none": () => profile([1, 2]),
+  "profile, one point": () => profile([[10, 1]]),
+  "profile, from zero": () =>
+    profile([
+      [0, 1],
+      [20, 1],
+    ]),
+  "profile, a density of zero": () =>
+    profile([
+      [10, 0],
+      [20, 1],
+    ]),
+  "profile, frequencies that fall": () =>
+    profile([
+      [10, 1],
+      [5, 1],
+    ]),
+  "profile, as a peak": () => profile(flat, { as: "g pk" }),
+  "profile, zero deviations": () => profile(flat, { sigmas: 0 }),
+  "profile density, at zero": () => s.profileDensity(flat, 0),
+  "profile density, outside": () => s.profileDensity(flat, 250),
+  "point along a slope, at zero": () => s.pointAlong([10, 1], 3, 0),
+  "point along a slope, from zero": () => s.pointAlong([0, 1], 3, 20),
+  "point along a slope, from a density of zero": () => s.pointAlong([10, 0], 3, 20),
+  "point along a slope, to nothing": () => s.pointAlong([1, 1e-300], -1e4, 1e3),
+  "slope, not a number": () => s.slopeExponent(Number.NaN),
+  "exponent, not a number": () => s.decibelsPerOctave(Number.NaN),
+  "deviations, below zero": () => s.gaussianWithin(-1),
+  "deviations of peaks, below zero": () => s.rayleighBeyond(-1),
+  "filter, a type that is none": () => filter({ type: "notch" }),
+  "filter, a type near one": () => filter({ type: "lowpass" }),
+  "filter, an edge at half the rate": () => filter({ edges: [500] }),
+  "filter, one edge too few": () => filter({ type: "band-pass" }),
+  "filter, no edges": () => filter({ edges: [] }),
+  "filter, edges that are none": () => filter({ edges: 100 }),
+};
+
+holdWording("signal", cases);

@@ -1,0 +1,15 @@
+import { toSql } from "veladis/sql";
+import { holdWording } from "../refusals/hold-wording";
+
+const query = (where: unknown) => toSql("in/s pk", "mm/s rms", where as Parameters<typeof toSql>[2]);
+
+holdWording("sql", {
+  "no place for the values": () => query({}),
+  "two places for the values": () => query({ column: "reading", expression: "raw / 1000" }),
+  "an empty expression": () => query({ expression: " " }),
+  "no names": () => query({ column: [] }),
+  "a name that is no text": () => query({ column: ["plant", 7] }),
+  "an empty name": () => query({ column: "" }),
+  "a name with a control character": () => query({ column: "a\u0000b" }),
+  "quotes that are none": () => query({ column: "reading", quotes: "backticks" }),
+});
