@@ -24,6 +24,21 @@ export function apart(ticks: readonly Tick[], gap: (text: string) => number): Ti
   return kept;
 }
 
+/** Ticks of a logarithmic axis: decades, with 2 and 5 where there is room. */
+export function logTicks(low: number, high: number, place: (value: number) => number, room: number): Tick[] {
+  const decade = Math.abs(place(low * 10) - place(low));
+  const steps = decade > room * 3 ? [1, 2, 5] : [1];
+  const ticks: Tick[] = [];
+  for (let power = Math.floor(Math.log10(low)); 10 ** power <= high * (1 + 1e-9); power++) {
+    for (const step of steps) {
+      const value = Number(`${step}e${power}`);
+      if (value >= low * (1 - 1e-9) && value <= high * (1 + 1e-9))
+        ticks.push({ at: place(value), text: tickText(value) });
+    }
+  }
+  return ticks;
+}
+
 /** Numbers along the foot of a plot, with lines up through it. */
 export function footAxis(ticks: readonly Tick[], width: number, height: number, unit: string): string {
   return [

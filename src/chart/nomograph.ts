@@ -2,7 +2,7 @@ import { scaleLog } from "d3-scale";
 import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
 import { positive, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
-import { apart, type Tick, tickText } from "./axis";
+import { apart, logTicks, tickText } from "./axis";
 import { type ChartOptions, given, widthFor } from "./chart-options";
 import { diagonals, families, type LogFrame, type Obstacle } from "./diagonals";
 import { clipped, framed } from "./frame";
@@ -45,21 +45,6 @@ function range(given: readonly [number, number] | undefined, usual: readonly [nu
     expected: `${what} from low to high, at least 1 to 2`,
     received: shown(`${low} to ${high}`),
   });
-}
-
-/** Ticks of a logarithmic axis: decades, with 2 and 5 where there is room. */
-function logTicks(low: number, high: number, place: (value: number) => number, room: number): Tick[] {
-  const decade = Math.abs(place(low * 10) - place(low));
-  const steps = decade > room * 3 ? [1, 2, 5] : [1];
-  const ticks: Tick[] = [];
-  for (let power = Math.floor(Math.log10(low)); 10 ** power <= high * (1 + 1e-9); power++) {
-    for (const step of steps) {
-      const value = Number(`${step}e${power}`);
-      if (value >= low * (1 - 1e-9) && value <= high * (1 + 1e-9))
-        ticks.push({ at: place(value), text: tickText(value) });
-    }
-  }
-  return ticks;
 }
 
 interface Placed {

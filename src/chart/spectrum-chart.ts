@@ -3,8 +3,8 @@ import { line } from "d3-shape";
 import { significant } from "../amplitude/index";
 import { finite, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
-import type { Spectrum } from "../signal/index";
-import { footAxis, sideAxis, type Tick, tickText } from "./axis";
+import type { Density, Spectrum } from "../signal/index";
+import { apart, footAxis, logTicks, sideAxis, type Tick, tickText } from "./axis";
 import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
 import { clipped, framed } from "./frame";
 import { label, rounded, stroke, tag } from "./markup";
@@ -14,32 +14,42 @@ import { valueAxis } from "./value-axis";
 
 /** What {@link spectrumChart} draws. */
 export interface SpectrumChartOptions extends ChartOptions {
-  /** What `spectrum` returned, or lines of one's own: line k stands at `k * resolution` hertz. */
-  readonly spectrum: Pick<Spectrum, "unit" | "detector" | "resolution"> & { readonly values: ArrayLike<number> };
+  /** What `spectrum` or `density` returned, or lines of one's own: line k stands at `k * resolution` hertz. */
+  readonly spectrum: (
+    | Pick<Spectrum, "unit" | "detector" | "resolution">
+    | (Pick<Density, "unit" | "resolution"> & { readonly detector?: undefined })
+  ) & { readonly values: ArrayLike<number> };
   /** Shaft speed; its orders are marked 1x, 2x, ... */
   readonly speed?: Frequency;
   /** Orders of the speed that are marked; 1 and 2 if not given. */
   readonly orders?: readonly number[];
   /** Frequencies shown, in hertz; all if not given. */
   readonly frequency?: readonly [low: number, high: number];
-  /** Linear if not given; `"log"` shows four decades below the highest line. */
+  /** Linear if not given; `"log"` shows at most four decades below the highest line. */
   readonly scale?: "linear" | "log";
+  /** The scale of the frequencies: linear if not given; a logarithmic one begins at the first line above 0 Hz. */
+  readonly frequencyScale?: "linear" | "log";
 }
 
 const LEFT = 56;
 const RIGHT = 16;
 
-function linesOf({ spectrum, frequency }: SpectrumChartOptions): { points: CurvePoint[]; low: number; high: number } {
+function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions): {
+  points: CurvePoint[];
+  low: number;
+  high: number;
+} {
   const { values, resolution } = given(spectrum, "what spectrum(samples, ...) returns");
   positive(resolution, "a spacing of the lines above zero, in Hz");
   const all = Array.from(
     values,
     (value, k): CurvePoint => ({ x: k * resolution, y: finite(value, `a finite line at index ${k}`) }),
   );
-  const [low, high] = frequency ?? [0, (all.length - 1) * resolution];
-  if (!(Number.isFinite(low) && Number.isFinite(high) && low >= 0 && high > low)) {
+  const isLog = frequencyScale === "log";
+  const [low, high] = frequency ?? [isLog ? resolution : 0, (all.length - 1) * resolution];
+  if (!(Number.isFinite(low) && Number.isFinite(high) && low >= 0 && high > low) || (isLog && low === 0)) {
     throw new VeladisError("out-of-range", {
-      expected: "frequencies in Hz from low to high",
+      expected: `frequencies in Hz from low to high${isLog ? ", above zero" : ""}`,
       received: shown(`${low} to ${high}`),
     });
   }
@@ -51,28 +61,52 @@ function linesOf({ spectrum, frequency }: SpectrumChartOptions): { points: Curve
   });
 }
 
-/** An upright axis: linear from zero, or four decades below the highest line. */
+/** An upright axis: linear from zero, or the decades of the lines, at most four. */
 function amplitudeAxis(
   scale: "linear" | "log",
-  most: number,
+  points: readonly CurvePoint[],
   height: number,
 ): { y: (value: number) => number; ticks: Tick[] } {
+  const most = points.reduce((highest, { y }) => Math.max(highest, y), 0);
   if (scale === "linear" || most <= 0) return valueAxis(most, height);
-  const top = 10 ** Math.ceil(Math.log10(most * 1.02));
-  const y = scaleLog([top / 1e4, top], [height, 0]);
-  const ticks = [0, 1, 2, 3, 4].map((power) => Number((top / 10 ** power).toPrecision(6)));
+  const least = points.reduce((lowest, { y }) => (y > 0 ? Math.min(lowest, y) : lowest), most);
+  const top = Math.ceil(Math.log10(most * 1.02));
+  const decades = Math.min(4, Math.max(1, top - Math.floor(Math.log10(least))));
+  const bottom = 10 ** (top - decades);
+  const y = scaleLog([bottom, 10 ** top], [height, 0]);
+  const ticks = Array.from({ length: decades + 1 }, (_, power) => Number(`1e${top - power}`));
   return {
-    y: (value) => y(Math.max(value, top / 1e4)),
+    y: (value) => y(Math.max(value, bottom)),
     ticks: ticks.map((value) => ({ at: y(value), text: tickText(value) })),
   };
 }
 
+/** Places along the foot of the chart, and its ticks. */
+function frequencyAxis(
+  scale: "linear" | "log",
+  [low, high]: readonly [number, number],
+  width: number,
+): { x: (hertz: number) => number; foot: Tick[] } {
+  if (scale === "log") {
+    const x = scaleLog([low, high], [0, width]);
+    return { x, foot: apart(logTicks(low, high, x, 40), (text) => widthOf(text) + 6) };
+  }
+  const x = scaleLinear([low, high], [0, width]);
+  return { x, foot: x.ticks(Math.max(3, Math.round(width / 70))).map((f) => ({ at: x(f), text: tickText(f) })) };
+}
+
+/** One of the two scales there are. */
+function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
+  if (given === "linear" || given === "log") return given;
+  throw new VeladisError("unknown-option", { expected: what, received: shown(given), allowed: ["linear", "log"] });
+}
+
 /**
- * A spectrum with marks at the orders of the shaft speed.
+ * A spectrum or a density, with marks at the orders of the shaft speed.
  *
  * Where lines are closer than pixels the lowest and highest of each pixel column are kept, so that no line is lost.
  *
- * @param options - `spectrum`, `speed`, `orders`, `frequency`, `scale`, and {@link ChartOptions}
+ * @param options - `spectrum`, `speed`, `orders`, `frequency`, `scale`, `frequencyScale`, and {@link ChartOptions}
  * @returns an SVG document as text
  * @throws {@link VeladisError} `missing-fact` for fewer than two lines, `not-finite`, `out-of-range`, and as
  *   {@link hertz} for the speed
@@ -89,25 +123,20 @@ function amplitudeAxis(
  * ```
  */
 export function spectrumChart(options: SpectrumChartOptions): string {
-  const { spectrum, speed, orders = [1, 2], scale = "linear" } = given(options, "{ spectrum }");
-  if (scale !== "linear" && scale !== "log") {
-    throw new VeladisError("unknown-option", {
-      expected: "a scale",
-      received: shown(scale),
-      allowed: ["linear", "log"],
-    });
-  }
+  const { spectrum, speed, orders = [1, 2] } = given(options, "{ spectrum }");
+  const scale = scaleOf(options.scale ?? "linear", "a scale");
+  const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");
   const { points, low, high } = linesOf(options);
   const width = widthFor(options) - LEFT - RIGHT;
   const height = heightFor(options, 240);
-  const type = `${spectrum.unit} ${spectrum.detector}`;
-  const x = scaleLinear([low, high], [0, width]);
+  const type = spectrum.detector === undefined ? spectrum.unit : `${spectrum.unit} ${spectrum.detector}`;
+  const kind = spectrum.detector === undefined ? "Density" : "Spectrum";
+  const { x, foot } = frequencyAxis(frequencyScale, [low, high], width);
   const highest = points.reduce((a, b) => (b.y > a.y ? b : a));
-  const { y, ticks } = amplitudeAxis(scale, highest.y, height);
+  const { y, ticks } = amplitudeAxis(scale, points, height);
   const draw = line<CurvePoint>()
     .x((point) => rounded(x(point.x)))
     .y((point) => rounded(y(point.y)));
-  const foot = x.ticks(Math.max(3, Math.round(width / 70))).map((f) => ({ at: x(f), text: tickText(f) }));
   const shaft = speed === undefined ? undefined : hertzOf(speed);
   let taken = Number.NEGATIVE_INFINITY;
   const marks = orders.flatMap((order) => {
@@ -124,9 +153,9 @@ export function spectrumChart(options: SpectrumChartOptions): string {
       ? ""
       : ` Marks at ${orders.map((order) => `${tickText(order)}x`).join(", ")} of ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`;
   return framed(options, {
-    title: `Spectrum in ${type}`,
+    title: `${kind} in ${type}`,
     description:
-      `Spectrum in ${type} from ${tickText(low)} to ${tickText(high)} Hz, lines ${tickText(Number(spectrum.resolution.toPrecision(4)))} Hz apart, ` +
+      `${kind} in ${type} from ${tickText(low)} to ${tickText(high)} Hz, lines ${tickText(Number(spectrum.resolution.toPrecision(4)))} Hz apart, ` +
       `the highest ${significant(highest.y)} at ${significant(highest.x, 4)} Hz.${turning}`,
     notes:
       shaft === undefined ? [] : [`1x is the shaft speed, ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`],

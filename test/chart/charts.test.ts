@@ -4,6 +4,7 @@ import { charts, fanLevels, fanSettings } from "../../docs/site/charts";
 import { chartColours, nomograph, severityBar, spectrumChart, trendChart, tripTimeline } from "../../src/entries/chart";
 import { TripLogic } from "../../src/entries/protection";
 import { builtInSchemes, classify } from "../../src/entries/severity";
+import { density } from "../../src/entries/signal";
 import { convert, VeladisError } from "../../src/index";
 import { all, type Node, parsed, words } from "./svg";
 
@@ -241,11 +242,41 @@ describe("spectrum", () => {
     expect(Math.min(...ys)).toBeLessThan(20);
   });
 
-  it("draws in decades too", () => {
-    const root = parsed(
-      spectrumChart({ spectrum: { unit: "g", detector: "pk", resolution: 1, values }, scale: "log" }),
+  it("draws in decades too: those of the lines, and four at most", () => {
+    const ticksOf = (lines: ArrayLike<number>): string[] =>
+      words(spectrumChart({ spectrum: { unit: "g", detector: "pk", resolution: 1, values: lines }, scale: "log" }));
+    expect(ticksOf(values)).toEqual(expect.arrayContaining(["0.01", "0.1", "1", "10"]));
+    expect(ticksOf(values)).not.toContain("0.001");
+    expect(ticksOf([0, 1e-9, 2])).toEqual(expect.arrayContaining(["0.001", "0.01", "0.1", "1", "10"]));
+    expect(ticksOf([0, 1e-9, 2])).not.toContain("0.0001");
+    expect(ticksOf([0, 3, 3])).toEqual(expect.arrayContaining(["1", "10"]));
+    expect(ticksOf([0, 0, 0])).toContain("0");
+  });
+
+  // MIL-STD-810 and its kin print profiles so: straight lines on double logarithmic paper
+  it("draws a density on double logarithmic paper, where a power of the frequency is a straight line", () => {
+    const power = Float64Array.from({ length: 1001 }, (_, k) => (k === 0 ? 0 : 10 / k));
+    const svg = spectrumChart({
+      spectrum: { unit: "g2/Hz", resolution: 1, values: power },
+      scale: "log",
+      frequencyScale: "log",
+    });
+    expect(svg).toContain("<title>Density in g2/Hz</title>");
+    expect(words(svg)).toEqual(expect.arrayContaining(["1", "10", "100", "0.01"]));
+    const [d = ""] = all(parsed(svg), "path", "data").map(({ attributes }) => attributes.d);
+    const points = [...d.matchAll(/([\d.]+),([\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+    const [[x0, y0], [x1, y1]] = [points[0], points.at(-1)] as [readonly [number, number], readonly [number, number]];
+    for (const [x, y] of points) expect(y).toBeCloseTo(y0 + ((y1 - y0) * (x - x0)) / (x1 - x0), 0);
+  });
+
+  it("takes what density returns, and refuses a logarithmic scale from 0 Hz", () => {
+    const psd = density(
+      Float64Array.from({ length: 4096 }, (_, i) => Math.sin(i * i)),
+      { rate: 1024, unit: "g" },
     );
-    expect(all(root, "text").map(({ text }) => text)).toEqual(expect.arrayContaining(["0.001", "0.1", "10"]));
+    expect(spectrumChart({ spectrum: psd, frequencyScale: "log" })).toContain("Density in g2/Hz from 2 to 512 Hz");
+    expect(() => spectrumChart({ spectrum: psd, frequencyScale: "log", frequency: [0, 100] })).toThrow(/above zero/);
+    expect(() => spectrumChart({ spectrum: psd, frequencyScale: "octaves" as "log" })).toThrow(/of the frequencies/);
   });
 });
 
