@@ -22,7 +22,7 @@ const member = (text) =>
 
 /** Unions of dozens of texts, and the name that says the same. */
 const unions = [
-  [new RegExp(`(?:${member("[^& ]{1,7} (?:pk|pp|rms|avg)")}){20,}`, "g"), "veladis.AmplitudeType"],
+  [new RegExp(`(?:${member("[^& ]{1,7} [a-z]+")}){20,}`, "g"), "veladis.AmplitudeType"],
   [new RegExp(`(?:${member("[^& -]{1,8}")}){25,}`, "g"), "veladis.UnitSpelling"],
   [new RegExp(`(?:${member("[a-z]+-[a-zA-Z\\d.-]+")}){25,}`, "g"), "veladis_severity.SchemeId"],
 ];

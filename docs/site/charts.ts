@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { nomograph, severityBar, spectrumChart, trendChart, tripTimeline } from "../../src/entries/chart";
 import { baseline, proposeSetpoints, type TripSettings } from "../../src/entries/protection";
 import { classify, defineScheme } from "../../src/entries/severity";
-import { spectrum } from "../../src/entries/signal";
+import { profileDensity, spectrum } from "../../src/entries/signal";
 
 /** Settings of the induced-draught fan in the examples; invented. */
 export const fanSettings: TripSettings = {
@@ -76,6 +76,20 @@ const ownRule = defineScheme({
       ],
     },
   ],
+});
+
+/** The profile of the guide to densities: break points of NAVMAT P-9492, with end points as usually quoted. */
+const profile = [
+  [20, 0.01],
+  [80, 0.04],
+  [350, 0.04],
+  [2000, 0.007],
+] as const;
+
+/** Four seconds of the two tones in the explanation of overalls: 2.5 mm/s at 1x and 0.9 mm/s at 7x; invented. */
+const twoTones = Float64Array.from({ length: rate * 4 }, (_, i) => {
+  const t = (2 * Math.PI * 24.75 * i) / rate;
+  return Math.SQRT2 * (2.5 * Math.sin(t) + 0.9 * Math.sin(7 * t));
 });
 
 /** Each chart by its file name, drawn at a width in pixels. */
@@ -270,6 +284,33 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
         { reading: "1.2 mil pp at 2980 r/min", label: "shaft probe, 240 mV pp" },
         { reading: "3.02 mm/s rms at 2980 r/min", label: "loop, 5.9 mA" },
       ],
+    }),
+  "two-tones": (width) =>
+    spectrumChart({
+      width,
+      title: "Circulation pump: an overall of 2.66 mm/s from two tones",
+      spectrum: spectrum(twoTones, { rate, unit: "mm/s", as: "mm/s rms" }),
+      speed: "1485 r/min",
+      orders: [1, 7],
+      frequency: [0, 250],
+    }),
+  "shaker-profile": (width) =>
+    spectrumChart({
+      width,
+      title: "The profile of the shaker: 6.06 g rms, or 52.6 mm/s rms",
+      spectrum: {
+        unit: "g2/Hz",
+        resolution: 1,
+        values: Float64Array.from({ length: 2001 }, (_, hertz) => (hertz < 20 ? 0 : profileDensity(profile, hertz))),
+      },
+      frequency: [20, 2000],
+      scale: "log",
+      frequencyScale: "log",
+    }),
+  "limits-from-memory": (width) =>
+    severityBar({
+      width,
+      judgement: classify("3.9 mm/s rms", { scheme: "iso-20816-3-2022", machine: "group 1 rigid" }),
     }),
   "fan-operation": (width) =>
     severityBar({
