@@ -1,3 +1,4 @@
+export { asReturned } from "./as-returned";
 export { cautions } from "./cautions";
 export { choice, unknownOption } from "./choice";
 export { dataText } from "./data-text";

@@ -1,5 +1,5 @@
 import { assumptions, format, significant } from "../amplitude/index";
-import { cautions } from "../core/index";
+import { asReturned, cautions } from "../core/index";
 import type { Baseline, Proposal, ProposedSetpoint, TripSettings } from "../protection/index";
 import type {
   AsFoundAsLeft,
@@ -206,6 +206,10 @@ function assumedOn({ baseline, proposal, check, asFoundAsLeft }: SheetRequest): 
  * ```
  */
 export function setpointSheet(request: SheetRequest): Sheet {
+  return asReturned("a machine, and what the functions of protection return", () => filledSheet(request));
+}
+
+function filledSheet(request: SheetRequest): Sheet {
   const { machine, facts, baseline, proposal, settings, plan, remarks = [] } = request;
   const assumed = assumedOn(request);
   return {

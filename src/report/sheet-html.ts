@@ -1,3 +1,4 @@
+import { asReturned } from "../core/index";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
 
 const STYLE = `
@@ -49,7 +50,11 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * sheetHtml(setpointSheet({ machine: "Circulation pump 3, gear side" })).includes("<h2>Signed</h2>"); // => true
  * ```
  */
-export function sheetHtml({ title, subject, cautions, sections, blanks }: Sheet, language = "en-GB"): string {
+export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
+  return asReturned("a sheet as setpointSheet returns it, and a language", () => html(sheet, language));
+}
+
+function html({ title, subject, cautions, sections, blanks }: Sheet, language: string): string {
   return `<!doctype html>
 <html lang="${safe(language)}">
 <head>

@@ -1,3 +1,4 @@
+import { asReturned } from "../core/index";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
 
 /** Text that stays text in Markdown. */
@@ -36,7 +37,11 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * // => "Circulation pump 3, gear side"
  * ```
  */
-export function sheetMarkdown({ title, subject, cautions, sections, blanks }: Sheet): string {
+export function sheetMarkdown(sheet: Sheet): string {
+  return asReturned("a sheet as setpointSheet returns it", () => markdown(sheet));
+}
+
+function markdown({ title, subject, cautions, sections, blanks }: Sheet): string {
   const parts = [
     `# ${plain(title)}\n`,
     `${plain(subject)}\n`,

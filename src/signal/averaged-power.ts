@@ -1,5 +1,6 @@
 import { shown, VeladisError } from "../core/index";
 import { removeTrend, type Trend, trendOf } from "./detrend";
+import { finiteLevels } from "./finite-level";
 import { realFftOf } from "./real-fft";
 import { windowWeights } from "./weights";
 import { type WindowName, windowName } from "./windows";
@@ -55,7 +56,7 @@ function checkedSegment(segment: number): number {
 }
 
 function checkedOverlap(overlap: number): number {
-  if (overlap >= 0 && overlap < 1) return overlap;
+  if (typeof overlap === "number" && overlap >= 0 && overlap < 1) return overlap;
   throw new VeladisError("out-of-range", { expected: "an overlap from 0 to below 1", received: shown(overlap) });
 }
 
@@ -122,7 +123,7 @@ export function powerAverager(options: AveragingOptions & { readonly segment: nu
           received: `${filled} samples`,
         });
       }
-      return total.map((sum, k) => ((k === 0 || 2 * k === segment ? 1 : 2) * sum) / averages);
+      return finiteLevels(total.map((sum, k) => ((k === 0 || 2 * k === segment ? 1 : 2) * sum) / averages));
     },
   };
 }

@@ -1,6 +1,8 @@
 import { shown, VeladisError } from "../core/index";
 import { type MeasuredAmplitude, sineRatio } from "./amplitude-type";
 import { type Band, binsOf, checkedBand } from "./band";
+import { finiteLevel } from "./finite-level";
+import { givenSpectrum } from "./given-lines";
 import type { Spectrum } from "./spectrum-type";
 
 /** The RMS level of a band, from a spectrum or a density. */
@@ -45,14 +47,14 @@ export function givenBand(
  * ```
  */
 export function bandOverall(spectrum: Spectrum, band: Band): BandOverall {
-  const { unit, detector, quantity, resolution, values, noiseBandwidth } = spectrum;
+  const { unit, detector, quantity, resolution, values, noiseBandwidth } = givenSpectrum(spectrum);
   const given = givenBand(band, spectrum);
   const [first, end] = binsOf(given, resolution);
   const last = Math.min(end, values.length - 1);
   let squares = 0;
   for (let k = first; k <= last; k++) squares += (values[k] as number) ** 2;
   return Object.freeze({
-    value: sineRatio(detector, "rms") * Math.sqrt(squares / noiseBandwidth),
+    value: finiteLevel(sineRatio(detector, "rms") * Math.sqrt(squares / noiseBandwidth)),
     unit,
     detector: "rms",
     quantity,

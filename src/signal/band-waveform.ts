@@ -1,6 +1,7 @@
-import { shown, VeladisError } from "../core/index";
+import { given, shown, VeladisError } from "../core/index";
 import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
 import { derivations, sampleUnit, unitFactor } from "./amplitude-type";
+import { finiteLevels } from "./finite-level";
 import type { OverallOptions } from "./overall-type";
 import { realFftOf } from "./real-fft";
 import { type RecordBins, recordBins, turnedBins } from "./record-bins";
@@ -60,7 +61,7 @@ export interface BandWaveform extends Pick<RecordBins["done"], "band" | "edges" 
  * ```
  */
 export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
-  const from = sampleUnit(options.unit);
+  const from = sampleUnit(given(options, "options with rate, unit, band and as").unit);
   const unit = sampleUnit(options.as);
   const over = oversampling(options.oversample ?? 1);
   const steps = derivations(from, unit);
@@ -86,6 +87,6 @@ export function bandWaveform(samples: Samples, options: BandWaveformOptions): Ba
     ...(done.order !== undefined && { order: done.order }),
     detrend: done.detrend,
     bins: done.bins,
-    values: waveformOfBins(record, steps, over, unitFactor(from, unit)),
+    values: finiteLevels(waveformOfBins(record, steps, over, unitFactor(from, unit))),
   });
 }

@@ -59,6 +59,7 @@ const ON_EDGE = 1e-9;
 export function binsOf([low, high]: Band, resolution: number): [first: number, last: number] {
   const first = Math.ceil((low / resolution) * (1 - ON_EDGE));
   const last = Math.floor((high / resolution) * (1 + ON_EDGE));
-  if (first > last) refuse(`a band that holds a bin, at a resolution of ${resolution} Hz`, `${low} to ${high} Hz`);
+  if (!(first <= last && Number.isFinite(last)))
+    refuse(`a band that holds a bin, at a resolution of ${resolution} Hz`, `${low} to ${high} Hz`);
   return [first, last];
 }

@@ -1,5 +1,6 @@
-import { shown, VeladisError } from "../core/index";
-import type { Band } from "./band";
+import { positive, shown, VeladisError } from "../core/index";
+import { type Band, checkedBand } from "./band";
+import { finiteLevel } from "./finite-level";
 
 /**
  * The order if nothing is said: the third, as of the pair of filters in ISO 2954:2012 (as a literature survey reports
@@ -25,6 +26,7 @@ export function filterOrder(order: number, least = 1): number {
  *
  * Order n means slopes of 6 n dB an octave on either side.
  *
+ * @throws {@link VeladisError} `out-of-range` for band or order, `not-positive` for the frequency
  * @example
  * ```ts
  * import { bandPassPowerGain } from "veladis/signal";
@@ -33,7 +35,13 @@ export function filterOrder(order: number, least = 1): number {
  * Math.sqrt(bandPassPowerGain([10, 1000], 3, 12.6)).toFixed(3); // => "0.898"
  * ```
  */
-export function bandPassPowerGain([low, high]: Band, order: number, hertz: number): number {
+export function bandPassPowerGain(band: Band, order: number, hertz: number): number {
+  const [low, high] = checkedBand(band, Number.POSITIVE_INFINITY, 0);
+  return finiteLevel(powerGain(low, high, filterOrder(order), positive(hertz, "a frequency above zero")));
+}
+
+/** The same of what is checked: it is asked for every bin. */
+export function powerGain(low: number, high: number, order: number, hertz: number): number {
   const off = (hertz * hertz - low * high) / ((high - low) * hertz);
   // products, since a power costs ten times as much and this is asked for every bin
   let power = 1;

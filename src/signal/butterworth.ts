@@ -1,4 +1,4 @@
-import { choice, shown, VeladisError } from "../core/index";
+import { choice, given, shown, VeladisError } from "../core/index";
 import { filterOrder } from "./butterworth-gain";
 import { samplingRate } from "./samples";
 import { type Complex, type Section, sectionResponse } from "./sections";
@@ -86,11 +86,16 @@ function checkedEdges({ type, edges, rate }: ButterworthOptions): readonly numbe
   const fits =
     Array.isArray(edges) &&
     edges.length === (type === "band-pass" ? 2 : 1) &&
-    edges.every((edge, i) => edge > (i === 0 ? 0 : (edges[i - 1] as number)) && edge < rate / 2);
-  if (fits) return edges;
+    edges.every(
+      (edge, i) => Number.isFinite(edge) && edge > (i === 0 ? 0 : (edges[i - 1] as number)) && edge < rate / 2,
+    );
+  return fits ? edges : refuseEdges({ type, edges, rate });
+}
+
+function refuseEdges({ type, edges, rate }: Omit<ButterworthOptions, "order">): never {
   throw new VeladisError("out-of-range", {
     expected: `${type === "band-pass" ? "two rising edges" : "one edge"} above 0 and below ${rate / 2} Hz, half the sampling rate`,
-    received: Array.isArray(edges) ? edges.join(" and ") || "nothing" : shown(edges),
+    received: Array.isArray(edges) ? edges.slice(0, 3).map(shown).join(" and ") || "nothing" : shown(edges),
   });
 }
 
@@ -114,7 +119,7 @@ function checkedEdges({ type, edges, rate }: ButterworthOptions): readonly numbe
  * ```
  */
 export function butterworth(options: ButterworthOptions): Section[] {
-  const { type } = options;
+  const { type } = given(options, "options with type, order, edges and rate");
   choice(type, Object.keys(zeros), "a type of filter");
   const rate = samplingRate(options.rate);
   const order = filterOrder(options.order);
@@ -128,6 +133,7 @@ export function butterworth(options: ButterworthOptions): Section[] {
   return poles.map((a): Section => {
     const b = zeros[type][a[1] === 0 ? "one" : "two"];
     const gain = Math.hypot(...sectionResponse({ b, a }, middle));
+    if (!(gain > 0 && gain < Number.POSITIVE_INFINITY)) refuseEdges(options);
     return { b: [b[0] / gain, b[1] / gain, b[2] / gain], a };
   });
 }

@@ -1,5 +1,7 @@
-import { nonNegative, shown, VeladisError } from "../core/index";
+import { given, nonNegative, shown, VeladisError } from "../core/index";
 import { type AmplitudeType, answerType, derivations, sineRatio, unitFactor } from "./amplitude-type";
+import { finiteLevels } from "./finite-level";
+import { givenSpectrum } from "./given-lines";
 import type { Spectrum } from "./spectrum-type";
 
 /** Options of {@link convertSpectrum}. */
@@ -57,13 +59,15 @@ export function firstLine(from: number, resolution: number): number {
  */
 export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
   const { unit, detector, quantity } = answerType(as);
-  const { resolution } = spectrum;
+  const { resolution } = givenSpectrum(spectrum);
   const steps = derivations(spectrum.unit, unit);
-  const from = Math.max(spectrum.from, lowestOf(options.from, steps, resolution));
+  const from = Math.max(spectrum.from, lowestOf(given(options, "options as an object").from, steps, resolution));
   const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
   const first = firstLine(from, resolution);
-  const values = spectrum.values.map((value, k) =>
-    k < first ? 0 : value * factor * (steps === 0 ? 1 : (2 * Math.PI * k * resolution) ** steps),
+  const values = finiteLevels(
+    spectrum.values.map((value, k) =>
+      k < first ? 0 : value * factor * (steps === 0 ? 1 : (2 * Math.PI * k * resolution) ** steps),
+    ),
   );
   return Object.freeze({
     ...spectrum,

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { given, shown, VeladisError } from "../core/index";
 import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
 import { type AmplitudeType, amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
 import { type Averaging, type AveragingOptions, powerAverager } from "./averaged-power";
@@ -6,6 +6,8 @@ import { type Band, binsOf } from "./band";
 import { type BandOverall, givenBand } from "./band-overall";
 import { firstLine, lowestOf } from "./convert-spectrum";
 import { type DensityUnit, densityText, densityUnit } from "./density-unit";
+import { finiteLevel, finiteLevels } from "./finite-level";
+import { givenDensity } from "./given-lines";
 import { type Samples, samplingRate, vibrationSamples } from "./samples";
 
 /** What a density needs to be told. */
@@ -55,7 +57,7 @@ const SEGMENTS = 8;
  * ```
  */
 export function density(samples: Samples, options: DensityOptions): Density {
-  const rate = samplingRate(options.rate);
+  const rate = samplingRate(given(options, "options with rate and unit").rate);
   const squared = sampleUnit(options.unit);
   const x = vibrationSamples(samples, 2 * SEGMENTS);
   const segment = options.segment ?? Math.floor(x.length / SEGMENTS);
@@ -70,7 +72,7 @@ export function density(samples: Samples, options: DensityOptions): Density {
     resolution: rate / segment,
     from: 0,
     ...averager.averaging(),
-    values: averager.power().map((power) => power * scale),
+    values: finiteLevels(averager.power().map((power) => power * scale)),
   });
 }
 
@@ -90,13 +92,15 @@ export function density(samples: Samples, options: DensityOptions): Density {
  */
 export function convertDensity(density: Density, unit: DensityUnit, options: { readonly from?: number } = {}): Density {
   const squared = densityUnit(unit);
-  const steps = derivations(density.squared, squared);
+  const steps = derivations(givenDensity(density).squared, squared);
   const { resolution } = density;
-  const from = Math.max(density.from, lowestOf(options.from, steps, resolution));
+  const from = Math.max(density.from, lowestOf(given(options, "options as an object").from, steps, resolution));
   const factor = unitFactor(density.squared, squared) ** 2;
   const first = firstLine(from, resolution);
-  const values = density.values.map((value, k) =>
-    k < first ? 0 : value * factor * (steps === 0 ? 1 : (2 * Math.PI * k * resolution) ** (2 * steps)),
+  const values = finiteLevels(
+    density.values.map((value, k) =>
+      k < first ? 0 : value * factor * (steps === 0 ? 1 : (2 * Math.PI * k * resolution) ** (2 * steps)),
+    ),
   );
   return Object.freeze({
     ...density,
@@ -124,7 +128,7 @@ export function convertDensity(density: Density, unit: DensityUnit, options: { r
  * ```
  */
 export function densityOverall(density: Density, band: Band, as?: AmplitudeType): BandOverall {
-  const { squared, quantity, resolution, values } = density;
+  const { squared, quantity, resolution, values } = givenDensity(density);
   const answer = answerType(as ?? `${squared} rms`);
   if (answer.quantity !== quantity || answer.detector !== "rms") {
     throw new VeladisError("wrong-quantity", {
@@ -132,11 +136,11 @@ export function densityOverall(density: Density, band: Band, as?: AmplitudeType)
       received: shown(as),
     });
   }
-  const given = givenBand(band, density);
-  const [first, end] = binsOf(given, resolution);
+  const inside = givenBand(band, density);
+  const [first, end] = binsOf(inside, resolution);
   const last = Math.min(end, values.length - 1);
   let sum = 0;
   for (let k = first; k <= last; k++) sum += values[k] as number;
-  const rms = unitFactor(squared, answer.unit) * Math.sqrt(sum * resolution);
-  return Object.freeze({ ...amplitudeOf(rms, answer), band: given, bins: [first, last] as const });
+  const rms = finiteLevel(unitFactor(squared, answer.unit) * Math.sqrt(sum * resolution));
+  return Object.freeze({ ...amplitudeOf(rms, answer), band: inside, bins: [first, last] as const });
 }

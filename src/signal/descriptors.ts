@@ -1,7 +1,9 @@
+import { given, VeladisError } from "../core/index";
 import { type Detector, detectorFacts } from "../detectors/index";
 import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
 import { amplitudeOf, type MeasuredAmplitude, sampleUnit } from "./amplitude-type";
 import { lineOf, removeTrend, type Trend, trendOf } from "./detrend";
+import { finiteLevel } from "./finite-level";
 import { type Samples, vibrationSamples } from "./samples";
 
 /** What a waveform is like, in figures. */
@@ -77,7 +79,7 @@ function longestCrest(x: Float64Array): number {
  * ```
  */
 export function descriptors(samples: Samples, options: DescriptorsOptions): Descriptors {
-  const unit = sampleUnit(options.unit);
+  const unit = sampleUnit(given(options, "options with the unit").unit);
   const removed = trendOf(options.detrend ?? "mean");
   const x = vibrationSamples(samples);
   const { mean } = lineOf(x);
@@ -99,19 +101,22 @@ export function descriptors(samples: Samples, options: DescriptorsOptions): Desc
   const variance = square / x.length;
   const rms = by("rms");
   const peak = by("pk");
+  if (!(finiteLevel(rms.value) > 0)) {
+    throw new VeladisError("sensor-fault", { expected: "a signal that vibrates", received: "nothing but its trend" });
+  }
   return Object.freeze({
     unit,
     quantity,
     count: x.length,
     removed,
-    mean,
+    mean: finiteLevel(mean),
     rms,
     peak,
     peakToPeak: by("pp"),
     average: by("avg"),
     crestFactor: peak.value / rms.value,
-    skewness: cube / x.length / variance ** 1.5,
-    kurtosis: fourth / x.length / variance ** 2,
+    skewness: finiteLevel(cube / x.length / variance ** 1.5),
+    kurtosis: finiteLevel(fourth / x.length / variance ** 2),
     flatCrest,
   });
 }

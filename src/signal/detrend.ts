@@ -1,4 +1,5 @@
 import { choice, frozen } from "../core/index";
+import { finiteLevels } from "./finite-level";
 import { finiteSamples, type Samples, sumOf } from "./samples";
 
 /** What can be taken off a record before it is analysed. */
@@ -56,5 +57,5 @@ export function removeTrend(x: Float64Array, trend: Trend): Float64Array {
  * ```
  */
 export function detrended(samples: Samples, trend: Trend = "mean"): Float64Array {
-  return removeTrend(finiteSamples(samples), trendOf(trend));
+  return finiteLevels(removeTrend(finiteSamples(samples), trendOf(trend)));
 }

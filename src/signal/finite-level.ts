@@ -1,9 +1,10 @@
 import { VeladisError } from "../core/index";
+import { sumOf } from "./samples";
 
 /**
- * The level, if the values it was made from were not so large that their squares left the range of numbers.
+ * The level itself if it is finite.
  *
- * @throws {@link VeladisError} `not-finite`
+ * @throws {@link VeladisError} `not-finite` where numbers of the record left the range of numbers on the way
  */
 export function finiteLevel(value: number): number {
   if (Number.isFinite(value)) return value;
@@ -11,4 +12,11 @@ export function finiteLevel(value: number): number {
     expected: "values whose squares a 64-bit number can hold",
     received: "values beyond 1e150 or so, as of a file read in the wrong format",
   });
+}
+
+/** The levels themselves if each is finite. */
+export function finiteLevels(values: Float64Array): Float64Array {
+  // a sum is finite only if every level is
+  if (!Number.isFinite(sumOf(values))) values.forEach((value) => void finiteLevel(value));
+  return values;
 }

@@ -1,8 +1,10 @@
-import { shown, VeladisError } from "../core/index";
+import { finite, given, list, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { MeasuredAmplitude } from "./amplitude-type";
 import { type Band, checkedBand } from "./band";
 import { firstLine } from "./convert-spectrum";
+import { finiteLevel } from "./finite-level";
+import { givenSpectrum } from "./given-lines";
 import type { Spectrum } from "./spectrum-type";
 import { placeOfTone, windowKernel } from "./window-kernel";
 
@@ -36,7 +38,7 @@ function lineAt(
     unit,
     detector,
     quantity,
-    hertz: place * resolution,
+    hertz: finiteLevel(place * resolution),
     bin,
   });
 }
@@ -94,11 +96,11 @@ function summitsByHeight(spectrum: Spectrum, band: Band): number[] {
  * ```
  */
 export function topLines(spectrum: Spectrum, options: TopLinesOptions = {}): SpectrumLine[] {
-  const { count = 10, band } = options;
+  const { count = 10, band } = given(options, "options as an object");
   if (!(Number.isInteger(count) && count >= 1)) {
     throw new VeladisError("out-of-range", { expected: "a number of lines, 1 or more", received: shown(count) });
   }
-  const { rate } = spectrum;
+  const { rate } = givenSpectrum(spectrum);
   const where = band === undefined ? ([0, rate / 2] as const) : checkedBand(band, rate, 0);
   const lines: SpectrumLine[] = [];
   for (const bin of summitsByHeight(spectrum, where)) {
@@ -154,18 +156,18 @@ export interface OrderLine {
  * ```
  */
 export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): OrderLine[] {
-  const { within = 0.02, orders = [1, 2, 3, 4] } = options;
+  const { within = 0.02, orders = [1, 2, 3, 4] } = given(options, 'options with { speed: "1490 r/min" }');
   const shaft = hertz(options.speed);
-  if (!(within >= 0 && within < 0.5)) {
+  if (!(typeof within === "number" && within >= 0 && within < 0.5)) {
     throw new VeladisError("out-of-range", {
       expected: "a part of an order from 0 to below 0.5",
       received: shown(within),
     });
   }
-  const { resolution, rate } = spectrum;
+  const { resolution, rate } = givenSpectrum(spectrum);
   const highest = topLines(spectrum, { count: HIGHEST });
-  return orders.map((order) => {
-    const expected = order * shaft;
+  return list(orders, "orders of the running speed as a list").map((order) => {
+    const expected = finite(order, "an order of the running speed") * shaft;
     if (!(expected > spectrum.from && expected < rate / 2)) {
       throw new VeladisError("out-of-range", {
         expected: `multiples between ${spectrum.from} and ${rate / 2} Hz, which the spectrum gives`,

@@ -1,4 +1,4 @@
-import { nonNegative, shown, VeladisError } from "../core/index";
+import { given, nonNegative, shown, VeladisError } from "../core/index";
 import { type Detector, type DetectorFacts, detectorFacts } from "../detectors/index";
 import { amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
 import { checkedBand } from "./band";
@@ -42,7 +42,7 @@ const BLOCK = 4096;
 /** Runs of a chunk, so that a large one is not held in memory twice. */
 function* runsOf(chunk: Samples, from: number): Generator<Float64Array> {
   const length = chunk?.length;
-  if (!(length > BLOCK)) yield finiteSamples(chunk, from);
+  if (!(length > BLOCK && (Array.isArray(chunk) || ArrayBuffer.isView(chunk)))) yield finiteSamples(chunk, from);
   else {
     const part = chunk as Float64Array | number[];
     const cut = Array.isArray(part) ? part.slice.bind(part) : part.subarray?.bind(part);
@@ -95,7 +95,7 @@ function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]>
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {
-  const rate = samplingRate(options.rate);
+  const rate = samplingRate(given(options, "options with rate, unit, band and as").rate);
   const unit = sampleUnit(options.unit);
   const answer = answerType(options.as);
   const ofSums = readingOfSums(answer.detector);

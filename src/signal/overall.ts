@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { given, shown, VeladisError } from "../core/index";
 import { detectorFacts } from "../detectors/index";
 import { amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
 import { oversampling, waveformOfBins } from "./band-waveform";
@@ -48,7 +48,7 @@ import { windowName } from "./windows";
  * ```
  */
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
-  const unit = sampleUnit(options.unit);
+  const unit = sampleUnit(given(options, "options with rate, unit, band and as").unit);
   const answer = answerType(options.as);
   const over = oversampling(options.oversample ?? 1);
   const { detector } = answer;

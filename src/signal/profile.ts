@@ -1,4 +1,4 @@
-import { positive, shown, VeladisError } from "../core/index";
+import { given, positive, shown, VeladisError } from "../core/index";
 import {
   type AmplitudeType,
   amplitudeOf,
@@ -63,7 +63,7 @@ function segmentIntegral([f1, s1]: BreakPoint, [f2, s2]: BreakPoint, integration
 function gaussianPeak(rms: MeasuredAmplitude, sigmas: number): GaussianPeak {
   return Object.freeze({
     ...rms,
-    value: sigmas * rms.value,
+    value: finiteLevel(sigmas * rms.value),
     detector: "pk",
     sigmas,
     within: gaussianWithin(sigmas),
@@ -96,7 +96,7 @@ function gaussianPeak(rms: MeasuredAmplitude, sigmas: number): GaussianPeak {
  */
 export function profileOverall(points: readonly BreakPoint[], options: ProfileOptions): ProfileOverall {
   const checked = checkedPoints(points);
-  const unit = densityUnit(options.unit);
+  const unit = densityUnit(given(options, "options with unit and as").unit);
   const answer = answerType(options.as);
   if (answer.detector !== "rms") {
     throw new VeladisError("unknown-detector", {

@@ -1,5 +1,5 @@
 import { type Band, bandEdgesOf, binsOf, checkedBand } from "./band";
-import { bandPassPowerGain, DEFAULT_ORDER, filterOrder } from "./butterworth-gain";
+import { DEFAULT_ORDER, filterOrder, powerGain } from "./butterworth-gain";
 import { removeTrend, trendOf } from "./detrend";
 import type { OverallOptions, SpectrumOverall } from "./overall-type";
 import { realFftOf } from "./real-fft";
@@ -41,7 +41,7 @@ function derivationGains(first: number, last: number, resolution: number, steps:
 
 function withEdges(gains: Float64Array, first: number, resolution: number, band: Band, order: number): void {
   for (let i = 0; i < gains.length; i++) {
-    gains[i] = (gains[i] as number) * Math.sqrt(bandPassPowerGain(band, order, (first + i) * resolution));
+    gains[i] = (gains[i] as number) * Math.sqrt(powerGain(band[0], band[1], order, (first + i) * resolution));
   }
 }
 

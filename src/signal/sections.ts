@@ -1,3 +1,5 @@
+import { finite, list } from "../core/index";
+import { finiteLevel } from "./finite-level";
 import { samplingRate } from "./samples";
 
 /** A second-order section: `(b0 + b1/z + b2/z^2) / (1 + a1/z + a2/z^2)`. */
@@ -36,14 +38,17 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
-  const angle = (2 * Math.PI * hertz) / samplingRate(rate);
+  const angle = (2 * Math.PI * finite(hertz, "a frequency in Hz")) / samplingRate(rate);
   let re = 1;
   let im = 0;
-  for (const section of sections) {
+  for (const section of list(sections, "second-order sections as a list")) {
+    for (const part of [...list(section.b, "b of a section"), ...list(section.a, "a of a section")]) {
+      finite(part, "a coefficient of a section");
+    }
     const [sr, si] = sectionResponse(section, angle);
     [re, im] = [re * sr - im * si, re * si + im * sr];
   }
-  return { gain: Math.hypot(re, im), phase: Math.atan2(im, re) };
+  return { gain: finiteLevel(Math.hypot(re, im)), phase: Math.atan2(im, re) };
 }
 
 /** Numbers a section keeps between samples. */

@@ -1,4 +1,4 @@
-import { dataText, finite, positive, shown, VeladisError } from "../core/index";
+import { dataText, finite, list, positive, shown, VeladisError } from "../core/index";
 
 const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
 
@@ -17,7 +17,7 @@ const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
  * ```
  */
 export function decibelsPerOctave(exponent: number): number {
-  return DECIBELS_OF_AN_OCTAVE * finite(exponent, "a finite exponent");
+  return finite(DECIBELS_OF_AN_OCTAVE * finite(exponent, "a finite exponent"), "a slope below 1.8e308 dB an octave");
 }
 
 /**
@@ -45,7 +45,7 @@ export type BreakPoint = readonly [hertz: number, density: number];
  *   `out-of-range` when frequencies do not rise
  */
 export function checkedPoints(points: readonly BreakPoint[]): readonly BreakPoint[] {
-  if (!Array.isArray(points) || points.some((point) => !Array.isArray(point) || point.length !== 2)) {
+  if (!Array.isArray(points) || Array.from(points).some((point) => !Array.isArray(point) || point.length !== 2)) {
     throw new VeladisError("wrong-type", {
       expected: "a list of break points such as [[10, 0.01], [100, 0.1]], frequency in Hz and density",
       received: Array.isArray(points) ? dataText(points) : shown(points),
@@ -129,10 +129,12 @@ export function profileDensity(points: readonly BreakPoint[], hertz: number): nu
  * pointAlong([80, 0.04], -3, 20).map((value) => value.toFixed(4)); // => ["20.0000", "0.1592"]
  * ```
  */
-export function pointAlong([f, s]: BreakPoint, decibels: number, hertz: number): BreakPoint {
-  const ratio = positive(hertz, "a frequency above zero, in Hz") / positive(f, "a frequency above zero, in Hz");
+export function pointAlong(point: BreakPoint, decibels: number, hertz: number): BreakPoint {
+  const [f, s] = list(point, "a break point as [hertz, density]");
+  const ratio =
+    positive(hertz, "a frequency above zero, in Hz") / positive(f as number, "a frequency above zero, in Hz");
   return [
     hertz,
-    positive(positive(s, "a density above zero") * ratio ** slopeExponent(decibels), "a density above zero"),
+    positive(positive(s as number, "a density above zero") * ratio ** slopeExponent(decibels), "a density above zero"),
   ];
 }

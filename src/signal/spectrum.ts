@@ -1,4 +1,4 @@
-import { VeladisError } from "../core/index";
+import { given, VeladisError } from "../core/index";
 import { answerType, derivations, sampleUnit } from "./amplitude-type";
 import { powerAverager } from "./averaged-power";
 import { convertSpectrum, lowestOf } from "./convert-spectrum";
@@ -41,7 +41,7 @@ export interface SpectrumStream {
  * ```
  */
 export function spectrumStream(options: SpectrumOptions & { readonly segment: number }): SpectrumStream {
-  const rate = samplingRate(options.rate);
+  const rate = samplingRate(given(options, "options with rate and unit").rate);
   const unit = sampleUnit(options.unit);
   const averager = powerAverager(options);
   // refused before a long signal has gone by, not after
@@ -113,7 +113,10 @@ function answerTypeOf(unit: string): Pick<Spectrum, "unit" | "detector" | "quant
  */
 export function spectrum(samples: Samples, options: SpectrumOptions): Spectrum {
   const x = vibrationSamples(samples);
-  const stream = spectrumStream({ ...options, segment: options.segment ?? x.length });
+  const stream = spectrumStream({
+    ...options,
+    segment: given(options, "options with rate and unit").segment ?? x.length,
+  });
   stream.push(x);
   return stream.read();
 }

@@ -1,4 +1,6 @@
 import { positive, shown, VeladisError } from "../core/index";
+import { finiteLevel } from "./finite-level";
+import { finiteSamples } from "./samples";
 import { writeUnitRoot } from "./unit-root";
 import { type WindowName, windowName, windows } from "./windows";
 
@@ -48,7 +50,8 @@ export function windowWeights(window: WindowName, length: number): Float64Array 
  * ```
  */
 export function coherentGain(weights: Float64Array): number {
-  return weights.reduce((sum, weight) => sum + weight, 0) / weights.length;
+  const given = finiteSamples(weights);
+  return finiteLevel(given.reduce((sum, weight) => sum + weight, 0) / given.length);
 }
 
 /**
@@ -65,6 +68,7 @@ export function coherentGain(weights: Float64Array): number {
  * ```
  */
 export function noiseBandwidth(weights: Float64Array): number {
-  const squares = weights.reduce((sum, weight) => sum + weight * weight, 0);
-  return squares / weights.length / coherentGain(weights) ** 2;
+  const given = finiteSamples(weights);
+  const squares = given.reduce((sum, weight) => sum + weight * weight, 0);
+  return finiteLevel(squares / given.length / coherentGain(given) ** 2);
 }

@@ -71,8 +71,9 @@ export type WindowName = keyof typeof windows;
  */
 export function windowName(written: string): WindowName {
   const plain = (text: string): string => text.toLowerCase().replace(/[\s_-]/g, "");
+  const asked = typeof written === "string" ? plain(written) : undefined;
   const found = (Object.entries(windows) as [WindowName, Window][]).find(([name, { spoken }]) =>
-    [name, ...spoken].some((spelling) => plain(spelling) === plain(`${written}`)),
+    [name, ...spoken].some((spelling) => plain(spelling) === asked),
   );
   if (found !== undefined) return found[0];
   throw unknownOption(written, Object.keys(windows), "a window");

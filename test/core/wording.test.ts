@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  asReturned,
   choice,
   dataText,
   finite,
@@ -26,6 +27,8 @@ const symbols = new Map([
 ]);
 
 const cases: Cases = {
+  "something else than a function returned": () =>
+    asReturned("a sheet as setpointSheet returns it", () => any(undefined).title),
   "a text for a number": () => finite(any("1"), "a level in dB"),
   "a number that is none": () => finite(Number.NaN, "a level in dB"),
   "a number beyond all others": () => finite(Number.POSITIVE_INFINITY, "a level in dB"),

@@ -1,0 +1,75 @@
+import { finite, given, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { detectors } from "../detectors/index";
+import { quantities, units } from "../units/index";
+import type { Averaging } from "./averaged-power";
+import type { Density } from "./density";
+import { trends } from "./detrend";
+import { sumOf } from "./samples";
+import type { Spectrum } from "./spectrum-type";
+import { windows } from "./windows";
+
+function checkName(table: object, name: unknown, what: string): void {
+  if (typeof name === "string" && Object.hasOwn(table, name)) return;
+  throw new VeladisError("wrong-type", { expected: what, received: shown(name), allowed: Object.keys(table) });
+}
+
+/** How the lines were averaged. */
+function checkAveraging({
+  window,
+  detrend,
+  noiseBandwidth,
+  coherentGain,
+  segment,
+  overlap,
+  averages,
+}: Averaging): void {
+  checkName(windows, window, "the window of the lines");
+  checkName(trends, detrend, "what was taken off before the lines were made");
+  positive(noiseBandwidth, "the noise bandwidth of the lines, above zero");
+  positive(coherentGain, "the coherent gain of the lines, above zero");
+  positive(segment, "the segment of the lines, above zero");
+  positive(averages, "the averages of the lines, above zero");
+  nonNegative(overlap, "the overlap of the lines, zero or more");
+}
+
+/** Lines whose numbers can be counted on: a step of zero would make endless loops of those that walk them. */
+function checkLines(lines: Omit<Density, "unit" | "squared">): void {
+  const { rate, resolution, from, values, quantity } = lines;
+  checkAveraging(lines);
+  positive(rate, "the sampling rate of the lines, above zero");
+  positive(resolution, "the resolution of the lines, above zero");
+  nonNegative(from, "the frequency from which on lines are given");
+  checkName(quantities, quantity, "the quantity of the lines");
+  if (!(values instanceof Float64Array)) {
+    throw new VeladisError("wrong-type", { expected: "lines in a Float64Array", received: shown(values) });
+  }
+  if (Number.isFinite(sumOf(values))) return;
+  values.forEach((value, i) => void finite(value, `a finite line at index ${i}`));
+}
+
+/**
+ * The spectrum itself if it is one, as `spectrum` or a stream of spectra returns it.
+ *
+ * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `not-positive`, `negative`, `not-a-number`, `not-finite`
+ */
+export function givenSpectrum(spectrum: Spectrum): Spectrum {
+  const { unit, detector, derivations } = given(spectrum, "a spectrum");
+  checkName(units, unit, "the unit of a spectrum");
+  checkName(detectors, detector, "the detector of a spectrum");
+  if (!(Number.isInteger(derivations) && Math.abs(derivations) <= 2)) {
+    throw new VeladisError("out-of-range", { expected: "derivations from -2 to 2", received: shown(derivations) });
+  }
+  checkLines(spectrum);
+  return spectrum;
+}
+
+/**
+ * The density itself if it is one, as `density` returns it.
+ *
+ * @throws {@link VeladisError} as {@link givenSpectrum}
+ */
+export function givenDensity(density: Density): Density {
+  checkName(units, given(density, "a density").squared, "the unit of a density");
+  checkLines(density);
+  return density;
+}
