@@ -19,6 +19,19 @@ export function parsedOptions<const O extends Options>(args: readonly string[], 
 }
 
 /**
+ * Refuses texts beside an option that says what to answer, since one of the two would be passed over.
+ *
+ * @throws {@link VeladisError} `unknown-option`
+ */
+export function alone(option: string, positionals: readonly string[]): void {
+  if (positionals.length === 0) return;
+  throw new VeladisError("unknown-option", {
+    expected: `--${option}, or a text in its place, not both`,
+    received: positionals.map(shown).join(" "),
+  });
+}
+
+/**
  * Options and positional arguments of a command.
  *
  * @throws {@link VeladisError} `unknown-option` with the options there are

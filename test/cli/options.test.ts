@@ -61,6 +61,19 @@ describe("a text where a command takes options alone", () => {
   });
 });
 
+describe("a text beside an option that says the same", () => {
+  it.each([
+    [["1 g pk", "--file", "docs/examples/route.txt", "--to", "m/s2 rms"], "--file"],
+    [["1 g pk", "--column", "2", "--from", "g rms", "--to", "m/s2 rms"], "--column"],
+    [["schemes", "iso-10816-4", "--machine", "pump 90 kW"], "--machine"],
+    [["balance", "G 6.3", "--unbalance", "20 oz·in", "--mass", "400 kg", "--speed", "1480 r/min"], "--unbalance"],
+  ])("%j is refused", async (args, option) => {
+    const { code, err } = await veladis([...args, "--json"]);
+    expect([code, JSON.parse(err).error.code]).toEqual([2, "unknown-option"]);
+    expect(JSON.parse(err).error.expected).toContain(option);
+  });
+});
+
 describe("the help of the command", () => {
   it("lists every unit and detector of the catalogues", async () => {
     const words = (await veladis(["--help"])).out.split(/[\s,]+/);

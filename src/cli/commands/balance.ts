@@ -7,7 +7,7 @@ import {
   type PermissibleUnbalance,
   permissibleUnbalance,
 } from "../../protection/index";
-import { parsedArguments } from "../arguments";
+import { alone, parsedArguments } from "../arguments";
 import { cautionsText } from "../cautions-text";
 import { type Command, exitCodes } from "../command";
 import type { Io } from "../io";
@@ -62,6 +62,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     speed: frequency(needed(values.speed, "speed", '"1480 r/min"')),
   };
   if (values.unbalance !== undefined) {
+    alone("unbalance", positionals);
     const grade = gradeOfUnbalance(values.unbalance, rotor);
     const force = centrifugalForce(values.unbalance, rotor.speed);
     await io.out(

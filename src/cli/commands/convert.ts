@@ -3,7 +3,7 @@ import { numeral, VeladisError } from "../../core/index";
 import { parseSentence, type Sentence } from "../../sentence/index";
 import { answerObject, answersOf } from "../answer";
 import { answerLines } from "../answer-lines";
-import { parsedArguments } from "../arguments";
+import { alone, parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
 import type { Io } from "../io";
 import { targetsOf } from "../option-values";
@@ -98,6 +98,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     json: values.json,
     keepGoing: values["keep-going"],
   };
+  for (const option of ["file", "column"] as const) if (values[option] !== undefined) alone(option, positionals);
   if (positionals.length > 0) {
     await io.out(answerText(sentenceOf(positionals.join(" "), settings), settings));
     return exitCodes.done;

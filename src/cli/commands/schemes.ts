@@ -1,5 +1,5 @@
 import { builtInSchemes, countLimits, schemeById, selectSchemes } from "../../severity/index";
-import { parsedArguments } from "../arguments";
+import { alone, parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
 import type { Io } from "../io";
 import { schemeList, selectionText } from "../scheme-list";
@@ -34,6 +34,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   const { values, positionals } = parsedArguments(args, options);
   const line = (value: unknown): string => `${JSON.stringify(value)}\n`;
   if (values.machine !== undefined) {
+    alone("machine", positionals);
     const selection = selectSchemes(values.machine);
     const rows = [...selection.candidates, ...(values.all ? selection.excluded : [])];
     await io.out(values.json ? rows.map(line).join("") : selectionText(selection, values.all));
