@@ -1,4 +1,4 @@
-import { finite, nearest, shown, VeladisError } from "../core/index";
+import { choice, finite, shown, VeladisError } from "../core/index";
 import { type ChartTheme, chartThemes } from "./style";
 
 /** What every chart can be told. */
@@ -17,8 +17,9 @@ export interface ChartOptions {
 
 function size(given: number | undefined, usual: number, least: number, what: string): number {
   if (given === undefined) return usual;
-  if (finite(given, what) >= least && given <= 2000) return given;
-  throw new VeladisError("out-of-range", { expected: `${what}, ${least} to 2000 pixels`, received: shown(given) });
+  const expected = `${what} from ${least} to 2000 pixels`;
+  if (finite(given, expected) >= least && given <= 2000) return given;
+  throw new VeladisError("out-of-range", { expected, received: shown(given) });
 }
 
 /** The width of a chart, checked. */
@@ -33,17 +34,14 @@ export function heightFor({ height }: ChartOptions, usual: number): number {
 
 /** The theme, checked. */
 export function themeFor({ theme = "auto" }: ChartOptions): ChartTheme {
-  if (chartThemes.includes(theme)) return theme;
-  throw new VeladisError("unknown-option", {
-    expected: "a theme",
-    received: shown(theme),
-    didYouMean: nearest(String(theme), [...chartThemes]),
-    allowed: chartThemes,
-  });
+  return choice(theme, chartThemes, "a theme");
 }
 
 /** Options, or an error that says what should have come. */
-export function given<Options extends object>(options: Options, example: string): Options {
+export function given<Options extends object>(options: Options, what: string): Options {
   if (typeof options === "object" && options !== null) return options;
-  throw new VeladisError("wrong-type", { expected: `an object such as ${example}`, received: shown(options) });
+  throw new VeladisError(options === undefined ? "missing-fact" : "wrong-type", {
+    expected: what,
+    received: shown(options),
+  });
 }

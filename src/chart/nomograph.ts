@@ -1,6 +1,6 @@
 import { scaleLog } from "d3-scale";
 import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
-import { positive, shown, VeladisError } from "../core/index";
+import { choice, positive, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { apart, logTicks, tickText } from "./axis";
 import { type ChartOptions, given, widthFor } from "./chart-options";
@@ -42,8 +42,8 @@ function range(given: readonly [number, number] | undefined, usual: readonly [nu
   positive(low, `${what} above zero`);
   if (positive(high, `${what} above zero`) / low >= 2) return [low, high] as const;
   throw new VeladisError("out-of-range", {
-    expected: `${what} from low to high, at least 1 to 2`,
-    received: shown(`${low} to ${high}`),
+    expected: `${what} from low to high, the high one twice the low one or more`,
+    received: `${low} to ${high}`,
   });
 }
 
@@ -98,14 +98,13 @@ function points(placed: readonly Placed[], width: number): { markup: string; tak
  * ```
  */
 export function nomograph(options: NomographOptions = {}): string {
-  const { readings = [], severity, detector = "rms", units = "metric" } = given(options, "{ readings: [] }");
-  if (!Object.hasOwn(families, units)) {
-    throw new VeladisError("unknown-option", {
-      expected: "units of the diagonals",
-      received: shown(units),
-      allowed: Object.keys(families),
-    });
-  }
+  const {
+    readings = [],
+    severity,
+    detector = "rms",
+    units = "metric",
+  } = given(options, 'options such as { readings: ["4.1 mm/s rms at 1490 r/min"] }');
+  choice(units, Object.keys(families), "units of the diagonals");
   const as = `mm/s ${detector}`;
   const frequency = range(options.frequency, [1, 2000], "frequencies in Hz");
   const velocity = range(options.velocity, [0.1, 100], "velocities in mm/s");

@@ -50,8 +50,11 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
  * ```
  */
 export function severityBar(options: SeverityBarOptions): string {
-  const { judgement } = given(options, '{ judgement: classify("3.9 mm/s rms", ...) }');
-  const { zones, limits, judged, zone, word, kind } = given(judgement, 'what classify("3.9 mm/s rms", ...) returns');
+  const { judgement } = given(options, 'options such as { judgement: classify("3.9 mm/s rms", ...) }');
+  const { zones, limits, judged, zone, word, kind } = given(
+    judgement,
+    'a judgement, as classify("3.9 mm/s rms", ...) returns',
+  );
   const bounds = Object.values(limits).map(({ printed }) => printed.value);
   const width = widthFor(options) - 2 * SIDE;
   const height = heightFor(options, 80);

@@ -1,7 +1,7 @@
 import { scaleLinear, scaleLog } from "d3-scale";
 import { line } from "d3-shape";
 import { significant } from "../amplitude/index";
-import { finite, positive, shown, VeladisError } from "../core/index";
+import { choice, finite, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import type { Density, Spectrum } from "../signal/index";
 import { apart, footAxis, logTicks, sideAxis, type Tick, tickText } from "./axis";
@@ -39,7 +39,7 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   low: number;
   high: number;
 } {
-  const { values, resolution } = given(spectrum, "what spectrum(samples, ...) returns");
+  const { values, resolution } = given(spectrum, "a spectrum, as spectrum(samples, ...) returns");
   positive(resolution, "a spacing of the lines above zero, in Hz");
   const all = Array.from(
     values,
@@ -50,7 +50,7 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   if (!(Number.isFinite(low) && Number.isFinite(high) && low >= 0 && high > low) || (isLog && low === 0)) {
     throw new VeladisError("out-of-range", {
       expected: `frequencies in Hz from low to high${isLog ? ", above zero" : ""}`,
-      received: shown(`${low} to ${high}`),
+      received: `${low} to ${high}`,
     });
   }
   const points = all.filter(({ x }) => x >= low && x <= high);
@@ -97,8 +97,7 @@ function frequencyAxis(
 
 /** One of the two scales there are. */
 function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
-  if (given === "linear" || given === "log") return given;
-  throw new VeladisError("unknown-option", { expected: what, received: shown(given), allowed: ["linear", "log"] });
+  return choice(given, ["linear", "log"], what);
 }
 
 /**
@@ -123,7 +122,7 @@ function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
  * ```
  */
 export function spectrumChart(options: SpectrumChartOptions): string {
-  const { spectrum, speed, orders = [1, 2] } = given(options, "{ spectrum }");
+  const { spectrum, speed, orders = [1, 2] } = given(options, "options such as { spectrum }");
   const scale = scaleOf(options.scale ?? "linear", "a scale");
   const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");
   const { points, low, high } = linesOf(options);
@@ -140,7 +139,7 @@ export function spectrumChart(options: SpectrumChartOptions): string {
   const shaft = speed === undefined ? undefined : hertzOf(speed);
   let taken = Number.NEGATIVE_INFINITY;
   const marks = orders.flatMap((order) => {
-    const f = positive(order, "an order above zero") * (shaft ?? Number.NaN);
+    const f = positive(order, "an order of the shaft speed above zero") * (shaft ?? Number.NaN);
     if (!(f >= low && f <= high)) return [];
     const at = x(f);
     const text = `${tickText(order)}x`;

@@ -1,7 +1,7 @@
 import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import { type Amplitude, convertAmplitude, parseAmplitude, readingType, significant } from "../amplitude/index";
-import { finite, nonNegative, shown, VeladisError } from "../core/index";
+import { finite, list, nonNegative, VeladisError } from "../core/index";
 import { apart, footAxis, sideAxis, tickText } from "./axis";
 import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
 import { clipped, framed } from "./frame";
@@ -40,11 +40,8 @@ const LEFT = 46;
 const RIGHT = 28;
 
 function pointsOf({ readings, as }: TrendChartOptions): CurvePoint[] {
-  if (!Array.isArray(readings) || readings.length === 0) {
-    throw new VeladisError("missing-fact", {
-      expected: "at least one reading with its time",
-      received: shown(readings),
-    });
+  if (list(readings, "a list of readings with their times").length === 0) {
+    throw new VeladisError("missing-fact", { expected: "at least one reading with its time", received: "nothing" });
   }
   const dated = readings.filter(({ time }) => time instanceof Date).length;
   if (dated !== 0 && dated !== readings.length) {
@@ -116,7 +113,12 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
  * ```
  */
 export function trendChart(options: TrendChartOptions): string {
-  const { as: written, readings, timeUnit = "days", severity } = given(options, '{ readings, as: "mm/s rms" }');
+  const {
+    as: written,
+    readings,
+    timeUnit = "days",
+    severity,
+  } = given(options, 'options such as { readings, as: "mm/s rms" }');
   const as = readingType(written);
   const points = pointsOf(options);
   const width = widthFor(options) - LEFT - RIGHT;

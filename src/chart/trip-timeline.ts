@@ -82,8 +82,8 @@ function eventWords(events: readonly TripEvent[], x: (time: number) => number, w
  * ```
  */
 export function tripTimeline(options: TripTimelineOptions): string {
-  const { settings, levels, dt, as, at, commands, nan } = given(options, "{ settings, levels, dt }");
-  positive(dt, "seconds between levels, above 0");
+  const { settings, levels, dt, as, at, commands, nan } = given(options, "options such as { settings, levels, dt }");
+  positive(dt, "a time between levels above zero, in s");
   if (!(levels?.length >= 1 && levels.length <= 200_000)) {
     throw new VeladisError("out-of-range", { expected: "1 to 200 000 levels", received: shown(levels?.length) });
   }

@@ -40,7 +40,8 @@ async function evaluated(line: Line, session: Session): Promise<Value> {
     const place = (error as { char?: number }).char;
     throw new VeladisError("syntax", {
       expected: "an expression that can be read and evaluated",
-      received: place === undefined ? "one that cannot" : `one that breaks off or goes wrong near character ${place}`,
+      received:
+        place === undefined ? "one that cannot be" : `one that breaks off or goes wrong near character ${place}`,
     });
   }
 }
@@ -81,13 +82,13 @@ function remember({ name }: Line, value: Value, { variables }: Session): void {
  * ```
  */
 export async function evaluateLine(line: string, session: Session = newSession()): Promise<Answer> {
-  checkBounds(text(line, "a line to evaluate"));
+  checkBounds(text(line, 'a line such as "2 * 4.1 mm/s rms to in/s pk"'));
   const parts = splitLine(line, new Set(session.variables.keys()));
   const value = await evaluated(parts, session);
   const crest = parts.crestFactor;
   if (crest !== undefined && parts.targets.length === 0) {
     throw new VeladisError("missing-fact", {
-      expected: "what to convert to behind the crest factor",
+      expected: 'a reading type after "to", which the crest factor serves',
       received: "nothing",
     });
   }

@@ -150,7 +150,7 @@ export const functions = /* @__PURE__ */ frozen({
     run: ([reading, machine, scheme]) =>
       judged(
         amplitude(reading),
-        phrase(machine, "the machine"),
+        phrase(machine, "a machine"),
         scheme === undefined ? undefined : phrase(scheme, "a table"),
       ),
   },
@@ -160,8 +160,8 @@ export const functions = /* @__PURE__ */ frozen({
     arity: [2, 3],
     run: ([baseline, machine, scheme]) =>
       proposed(
-        amplitude(baseline, "the baseline"),
-        phrase(machine, "the machine"),
+        amplitude(baseline, "a baseline"),
+        phrase(machine, "a machine"),
         scheme === undefined ? undefined : phrase(scheme, "a table"),
       ),
   },

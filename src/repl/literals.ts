@@ -76,7 +76,11 @@ function frequencyEnd(text: string, start: number): number {
     }
   }
   throw (
-    refused ?? new VeladisError("syntax", { expected: "a frequency behind at", received: shown(text.slice(start)) })
+    refused ??
+    new VeladisError("syntax", {
+      expected: 'a frequency after "at", such as "1500 r/min"',
+      received: shown(text.slice(start)),
+    })
   );
 }
 

@@ -18,7 +18,9 @@ export interface Line {
   readonly targets: readonly string[];
 }
 
-const form = { expected: "an expression, with one assignment before and one list of targets behind at the most" };
+const form = {
+  expected: 'an expression such as "2 * 4.1 mm/s rms to in/s pk", with one "=" before it and one "to" after it at most',
+};
 
 function checkedName(name: string): string {
   if (!name.startsWith("_") && !knownNames.includes(name) && name !== "last") return name;
@@ -61,7 +63,7 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
     throw new VeladisError("syntax", { ...form, received: shown(line) });
   }
   if (/(^|[^A-Za-z0-9_])_/.test(written.replace(/"[^"]*"?/g, ""))) {
-    throw new VeladisError("syntax", { expected: "names that do not begin with _", received: shown(line) });
+    throw new VeladisError("syntax", { expected: "a name that does not begin with _", received: shown(line) });
   }
   const literals = literalsOf(written, variables);
   return {

@@ -8,7 +8,7 @@ import type {
   RelationalNode,
   SymbolNode,
 } from "mathjs";
-import { shown, unknownName, VeladisError } from "../core/index";
+import { shown, unknownName, VeladisError, type VeladisErrorCode } from "../core/index";
 import { amplitudeOperation } from "./arithmetic";
 import { bounds } from "./bounds";
 import type { Engine } from "./engine";
@@ -51,10 +51,15 @@ export const knownNames: readonly string[] = /* @__PURE__ */ (() => [
 /** A number or a truth as mathjs gave it, or a refusal: never an infinity, NaN or anything else. */
 function checked(result: unknown, what: string): number | boolean {
   if (typeof result === "boolean" || (typeof result === "number" && Number.isFinite(result))) return result;
-  throw new VeladisError(typeof result === "number" ? "not-finite" : "wrong-type", {
-    expected: `a finite number from ${what}`,
+  throw new VeladisError(codeOf(result), {
+    expected: what,
     received: typeof result === "number" ? String(result) : shown(result),
   });
+}
+
+function codeOf(result: unknown): VeladisErrorCode {
+  if (typeof result !== "number") return "wrong-type";
+  return Number.isNaN(result) ? "not-a-number" : "not-finite";
 }
 
 function numbersOf(args: readonly Value[], what: string): number[] {
@@ -107,7 +112,7 @@ export class Walker {
 
   #constant({ value }: ConstantNode): Value {
     if (typeof value === "string" || typeof value === "boolean") return value;
-    return checked(value, "a number");
+    return checked(value, "a number below 1.8e308");
   }
 
   #named(name: string): Value {
@@ -139,7 +144,7 @@ export class Walker {
         received: kindText(wrong),
       });
     }
-    return checked(this.#engine.call(operator, args as number[]), symbol);
+    return checked(this.#engine.call(operator, args as number[]), `a finite number from ${symbol}`);
   }
 
   #relation(node: RelationalNode): Value {
@@ -163,13 +168,14 @@ export class Walker {
     }
     const args = node.args.map((arg) => this.valueOf(arg));
     if (ofNumbers.has(name as string)) {
-      return checked(this.#engine.call(name as string, numbersOf(args, name as string)), name as string);
+      const result = this.#engine.call(name as string, numbersOf(args, name as string));
+      return checked(result, `a finite number from ${name}`);
     }
     const { arity, run, usage }: CalculatorFunction = functions[name as keyof typeof functions];
     if (args.length < arity[0] || args.length > arity[1]) {
       throw new VeladisError("missing-fact", {
         expected: `a call such as ${usage}`,
-        received: `${args.length} argument${args.length === 1 ? "" : "s"}`,
+        received: `${args.length} value${args.length === 1 ? "" : "s"}`,
       });
     }
     return run(args);

@@ -358,7 +358,7 @@ describe("options", () => {
     expect(codeOf(() => severityBar({ judgement, width: 100 }))).toBe("out-of-range");
     expect(codeOf(() => severityBar({ judgement, width: Number.NaN }))).toBe("not-a-number");
     expect(codeOf(() => severityBar({ judgement, theme: "sepia" as "dark" }))).toBe("unknown-option");
-    expect(codeOf(() => severityBar(undefined as never))).toBe("wrong-type");
+    expect(codeOf(() => severityBar(undefined as never))).toBe("missing-fact");
   });
 
   it("set the colours: by the reader's system, or one in any case", () => {

@@ -53,14 +53,21 @@ async function refusal(what: string, act: () => unknown): Promise<Refusal> {
     if (error instanceof VeladisError) return { what, error, calls: callsOf(error) };
     throw new Error(`${what}: another error than the library's`, { cause: error });
   }
-  throw new Error(`${what}: accepted, with ${JSON.stringify(result)}`);
+  throw new Error(`${what}: accepted, with ${JSON.stringify(result)?.slice(0, 200)}`);
 }
 
 /** The refusals of all cases, in their order. */
 export function refusalsOf(cases: Cases): Promise<Refusal[]> {
   return withDeepStacks(async () => {
     const refusals: Refusal[] = [];
-    for (const [what, act] of Object.entries(cases)) refusals.push(await refusal(what, act));
+    const failures: unknown[] = [];
+    for (const [what, act] of Object.entries(cases)) {
+      await refusal(what, act).then(
+        (one) => refusals.push(one),
+        (error) => failures.push(error),
+      );
+    }
+    if (failures.length > 0) throw new AggregateError(failures, failures.map(String).join("\n"));
     return refusals;
   });
 }

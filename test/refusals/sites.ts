@@ -53,20 +53,27 @@ function refusersIn(trees: readonly Tree[]): string[] {
 
 const isWords = (node: ts.Node | undefined): boolean => node !== undefined && WORDS.has(node.getText());
 
+/** Names that a file imports. */
+function importsOf({ tree }: Tree): string[] {
+  return nodesOf(tree).flatMap((node) => (ts.isImportSpecifier(node) ? [node.name.text] : []));
+}
+
 /** Where the sources of a floor refuse, or have a shared function refuse in their words. */
 export function sitesOf(folder: string): Call[] {
   const trees = treesOf(folder);
   const refusers = new Set([...refusersIn(treesOf("core")), ...refusersIn(treesOf("detectors")), ...refusersIn(trees)]);
-  return trees.flatMap(({ file, tree }) =>
-    nodesOf(tree).flatMap((node): Call[] => {
+  return trees.flatMap((one) => {
+    const { file, tree } = one;
+    const names = new Set([...importsOf(one), ...refusersIn([one])]);
+    return nodesOf(tree).flatMap((node): Call[] => {
       if (!(ts.isNewExpression(node) || ts.isCallExpression(node))) return [];
       const { expression } = node;
       const called = expression.getText();
-      const refuses = ts.isNewExpression(node) ? called === "VeladisError" : refusers.has(called);
+      const refuses = ts.isNewExpression(node) ? called === "VeladisError" : refusers.has(called) && names.has(called);
       if (!refuses || (ts.isCallExpression(node) && node.arguments.some(isWords))) return [];
       return [{ file, line: tree.getLineAndCharacterOfPosition(node.getStart()).line + 1, called }];
-    }),
-  );
+    });
+  });
 }
 
 const key = ({ file, line, called }: Call): string => `${file}:${line} ${called}`;

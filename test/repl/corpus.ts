@@ -243,8 +243,8 @@ export const refused: readonly RefusedLine[] = [
   { line: "1 2 +* 3", code: "syntax" },
   { line: ")", code: "syntax" },
   { line: "1/0", code: "not-finite" },
-  { line: "0/0", code: "not-finite" },
-  { line: "sqrt(-1)", code: "not-finite" },
+  { line: "0/0", code: "not-a-number" },
+  { line: "sqrt(-1)", code: "not-a-number" },
   { line: "1e999", code: "not-finite" },
 ];
 

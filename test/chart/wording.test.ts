@@ -1,0 +1,78 @@
+import * as chart from "veladis/chart";
+import { holdWording } from "../refusals/hold-wording";
+import type { Cases } from "../refusals/refused";
+
+// biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
+type Loose = any;
+const c: Record<string, Loose> = chart;
+
+const trend = (changed: object) =>
+  c.trendChart({
+    readings: [
+      { time: 0, reading: 2 },
+      { time: 1, reading: 2.1 },
+    ],
+    as: "mm/s rms",
+    ...changed,
+  });
+const nomograph = (changed: object) => c.nomograph({ readings: ["4.1 mm/s rms at 1490 r/min"], ...changed });
+const lines = { unit: "mm/s", detector: "rms", resolution: 1, values: Float64Array.of(0, 1, 2, 3) };
+const spectrum = (changed: object) => c.spectrumChart({ spectrum: lines, speed: "60 r/min", ...changed });
+const settings = {
+  threshold: "0.51 in/s pk",
+  hysteresis: "3 %",
+  onDelay: 1,
+  timerResets: "below threshold",
+  sensorFault: "alarm",
+  latching: true,
+  contact: "normally open",
+  coil: "normally energised",
+};
+const timeline = (changed: object) => c.tripTimeline({ settings, levels: [0.2, 0.6], dt: 1, ...changed });
+
+const cases: Cases = {
+  "trendChart, no options": () => c.trendChart(),
+  "trendChart, a word for options": () => c.trendChart("trend"),
+  "trendChart, no readings": () => trend({ readings: undefined }),
+  "trendChart, readings that are none": () => trend({ readings: "2 mm/s rms" }),
+  "trendChart, an empty list": () => trend({ readings: [] }),
+  "trendChart, dates among numbers": () =>
+    trend({
+      readings: [
+        { time: 0, reading: 2 },
+        { time: new Date(0), reading: 2 },
+      ],
+    }),
+  "trendChart, a reading below zero": () => trend({ readings: [{ time: 0, reading: -2 }] }),
+  "trendChart, a time that is none": () => trend({ readings: [{ time: "noon", reading: 2 }] }),
+  "trendChart, a table of another quantity": () =>
+    trend({ as: "g pk", severity: { scheme: "iso-10816-3-2009", machine: "group 1 rigid" } }),
+  "width, too small": () => trend({ width: 100 }),
+  "width, a text": () => trend({ width: "640" }),
+  "height, too large": () => trend({ height: 5000 }),
+  "theme, near one": () => trend({ theme: "drak" }),
+  "nomograph, no options": () => c.nomograph(null),
+  "nomograph, units that are none": () => nomograph({ units: "metrical" }),
+  "nomograph, from zero": () => nomograph({ frequency: [0, 100] }),
+  "nomograph, to zero": () => nomograph({ frequency: [1, 0] }),
+  "nomograph, from high to low": () => nomograph({ velocity: [100, 1] }),
+  "nomograph, a reading without frequency": () => nomograph({ readings: ["4.1 mm/s rms"] }),
+  "nomograph, a reading of zero": () => nomograph({ readings: ["0 mm/s rms at 25 Hz"] }),
+  "severityBar, no options": () => c.severityBar(),
+  "severityBar, no judgement": () => c.severityBar({}),
+  "spectrumChart, no options": () => c.spectrumChart(),
+  "spectrumChart, no spectrum": () => spectrum({ spectrum: undefined }),
+  "spectrumChart, no resolution": () => spectrum({ spectrum: { ...lines, resolution: 0 } }),
+  "spectrumChart, a line not a number": () => spectrum({ spectrum: { ...lines, values: [0, Number.NaN, 1] } }),
+  "spectrumChart, from high to low": () => spectrum({ frequency: [3, 1] }),
+  "spectrumChart, from zero on a logarithmic scale": () => spectrum({ frequency: [0, 3], frequencyScale: "log" }),
+  "spectrumChart, one line": () => spectrum({ frequency: [0.5, 1.5] }),
+  "spectrumChart, a scale that is none": () => spectrum({ scale: "logarithmic" }),
+  "spectrumChart, a scale of the frequencies that is none": () => spectrum({ frequencyScale: "octaves" }),
+  "spectrumChart, an order of zero": () => spectrum({ orders: [0] }),
+  "tripTimeline, no options": () => c.tripTimeline(),
+  "tripTimeline, no time between levels": () => timeline({ dt: 0 }),
+  "tripTimeline, no levels": () => timeline({ levels: [] }),
+};
+
+holdWording("chart", cases);

@@ -1,0 +1,81 @@
+import { all, create } from "mathjs";
+import { evaluateLine, helpText, newSession, registerAmplitudes } from "veladis/mathjs";
+import { holdWording } from "../refusals/hold-wording";
+import type { Cases } from "../refusals/refused";
+
+const line = (text: unknown) => evaluateLine(text as string);
+const after = async (...texts: string[]) => {
+  const session = newSession();
+  for (const text of texts) await evaluateLine(text, session);
+};
+const full = async () => {
+  const session = newSession();
+  for (let i = 0; i < 1000; i++) session.variables.set(`a${i}`, i);
+  await evaluateLine("more = 1", session);
+};
+const math = registerAmplitudes(create(all as NonNullable<typeof all>));
+
+const cases: Cases = {
+  "no line": () => line(undefined),
+  "an empty line": () => line(" "),
+  "a line of any length": () => line("1+".repeat(500)),
+  "brackets within brackets": () => line("(".repeat(40)),
+  "an expression of too many parts": () => after("b = 1", `${"2b+".repeat(160)}2b`),
+  "an expression that breaks off": () => line("2 + * 3"),
+  "two assignments": () => line("a = b = 2"),
+  "no target after to": () => line("2 mm/s rms to"),
+  "a name of a function": () => line("mean = 2"),
+  "a name with an underscore in front": () => line("_a + 1"),
+  "a crest factor for nothing": () => line("2 mm/s rms crest factor 3"),
+  "a crest factor with a decimal comma": () => line("2 mm/s rms crest factor 3,5 to mm/s pk"),
+  "a number as an amplitude": () => line("2 * 3 to mm/s rms"),
+  "a number with a unit alone": () => line("2 mm/s + 1"),
+  "no frequency after at": () => line("2 mm/s rms at + 1"),
+  "a frequency that is none": () => line("2 mm/s rms at 25 furlongs"),
+  "more variables than a session holds": () => full(),
+  "a variable near one": () => after("reading = 2", "raeding * 2"),
+  "a function near one": () => line("maen(1, 2)"),
+  "a function of something else": () => after("b = 1", "b.c(3)"),
+  "no value for a function": () => line("mean()"),
+  "too few values for a function": () => line("change(2 mm/s rms)"),
+  "an empty list": () => line("mean([])"),
+  "a text among numbers": () => line('mean(1, "two")'),
+  "a number among amplitudes": () => line("rss(2.1 mm/s rms, 0.8)"),
+  "a text for a function of numbers": () => line('sqrt("two")'),
+  "a function without finite value": () => line("log(0)"),
+  "a root without real value": () => line("sqrt(-1)"),
+  "a quotient without finite value": () => line("1 / 0"),
+  "a number beyond all numbers": () => line("1e999"),
+  "a text times a number": () => line('"two" * 2'),
+  "an amplitude times an amplitude": () => line("2 mm/s rms * 3 mm/s rms"),
+  "the sign of an amplitude": () => line("-(2 mm/s rms)"),
+  "a difference below zero": () => line("2 mm/s rms - 3 mm/s rms"),
+  "velocity and displacement": () => line("2 mm/s rms + 3 um rms"),
+  "RMS and peak": () => line("2 mm/s rms + 3 mm/s pk"),
+  "two frequencies": () => line("2 mm/s rms at 25 Hz + 3 mm/s rms at 50 Hz"),
+  "peaks in a sum of squares": () => line("rss(2 mm/s pk, 3 mm/s pk)"),
+  "an operator that is none": () => line("5!"),
+  "a choice": () => line("1 ? 2 : 3"),
+  "a part of a value": () => line("[1, 2][1]"),
+  "a definition": () => line("f(x) = x"),
+  "the number of a number": () => line("value(2)"),
+  "a reading type that is no text": () => line("value(2 mm/s rms, 3)"),
+  "another frequency of a number": () => line('at(2, "25 Hz")'),
+  "a frequency that is no text": () => line("at(2 mm/s rms, 25)"),
+  "the frequency of a number": () => line("hertz(2)"),
+  "a frequency that is not known": () => line("hertz(2 mm/s rms)"),
+  "the change of a number": () => line("change(2, 3 mm/s rms)"),
+  "the change from a number": () => line("change(2 mm/s rms, 3)"),
+  "the change from zero": () => line("change(2 mm/s rms, 0 mm/s rms)"),
+  "the zone of a number": () => line('judge(2, "pump 90 kW rigid")'),
+  "a machine that is no text": () => line("judge(2 mm/s rms, 3)"),
+  "a table that is no text": () => line('judge(2 mm/s rms, "pump 90 kW rigid", 3)'),
+  "setpoints from a number": () => line('setpoints(2, "pump 90 kW rigid")'),
+  "setpoints for a machine that is no text": () => line("setpoints(2 mm/s rms, 3)"),
+  "setpoints by a table that is no text": () => line('setpoints(2 mm/s rms, "pump 90 kW rigid", 3)'),
+  "help on a topic near one": () => helpText("rrs"),
+  "help on a topic near none": () => helpText("weather"),
+  "a number among amplitudes in an instance of mathjs": () => math.evaluate('rss(amplitude("2 mm/s rms"), 3)'),
+};
+
+holdWording("repl", cases);
