@@ -18,9 +18,15 @@ export default defineConfig({
       {
         root,
         resolve: { alias },
-        test: { ...common, name: "node", include: ["test/**/*.test.ts"], exclude: ["test/browser/**"] },
+        test: {
+          ...common,
+          name: "node",
+          include: ["test/**/*.test.ts"],
+          exclude: ["test/browser/**", "test/consumers/**"],
+        },
       },
       { root, resolve: { alias }, test: { ...common, name: "browser", include: ["test/browser/**/*.test.ts"] } },
+      { root, resolve: { alias }, test: { ...common, name: "consumers", include: ["test/consumers/**/*.test.ts"] } },
     ],
     coverage: {
       provider: "v8",
