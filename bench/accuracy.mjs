@@ -61,4 +61,4 @@ for (const [where, name, bound] of [
   report(`largest error of ${sorted.length} conversions ${name}`, at(1), bound, "ulp");
   console.log(`      99.99 of 100 within ${at(0.9999).toFixed(2)} ulp, half within ${at(0.5).toFixed(2)} ulp`);
 }
-finish();
+finish("Error of a conversion");

@@ -53,4 +53,4 @@ report("classifier(...).array, three limits", perSecond(best.array), 50, "M/s", 
 report("classifier(...).array, eight limits", perSecond(best.chart), 20, "M/s", true);
 report("classify, everything in words", 1e6 / best.classify, 10, "k/s", true);
 if (Number.isNaN(sink)) throw new Error("no reading was judged");
-finish();
+finish("Judging");

@@ -1,4 +1,5 @@
 // Times contestants in turns, round after round, so that a busy machine slows all alike; keeps each one's best.
+import { appendFileSync } from "node:fs";
 
 /** Best nanoseconds per operation of each contestant: `{ name: [operations, run] }`. */
 export function bestOf(contestants, rounds = 15) {
@@ -14,18 +15,19 @@ export function bestOf(contestants, rounds = 15) {
   return best;
 }
 
-const marks = [];
+const figures = [];
 
 /** Prints a figure beside its bound, and remembers whether it holds. */
 export function report(name, value, bound, unit, atLeast = false) {
   const holds = atLeast ? value >= bound : value <= bound;
-  marks.push(holds);
   const shown = value >= 100 ? value.toFixed(0) : value.toFixed(2);
-  const mark = holds ? "ok" : "SLOW";
-  console.log(`${mark.padEnd(5)} ${name.padEnd(58)} ${shown.padStart(8)} ${unit}  (${atLeast ? ">=" : "<="} ${bound})`);
+  const limit = `${atLeast ? ">=" : "<="} ${bound}`;
+  figures.push({ name, shown, unit, limit, holds });
+  console.log(`${(holds ? "ok" : "SLOW").padEnd(5)} ${name.padEnd(58)} ${shown.padStart(8)} ${unit}  (${limit})`);
 }
 
-/** Ends the script with exit code 1 when a figure did not hold. */
-export function finish() {
-  if (marks.includes(false)) process.exitCode = 1;
+/** Ends the script: exit code 1 when a figure did not hold; all figures into the file that `bench/all.mjs` reads. */
+export function finish(title) {
+  if (figures.some(({ holds }) => !holds)) process.exitCode = 1;
+  if (process.env.BENCH_FIGURES) appendFileSync(process.env.BENCH_FIGURES, `${JSON.stringify({ title, figures })}\n`);
 }

@@ -83,4 +83,4 @@ for (let round = 0; round < 6; round++) {
 }
 const growth = held.at(-1) - held[1];
 report(`stream, memory gained over ${(4 * 200 * chunk.length) / 1e6} M samples`, Math.max(0, growth), 1, "MiB");
-finish();
+finish("Overall from samples");

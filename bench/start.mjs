@@ -48,9 +48,9 @@ function above(run, empty, rounds = 60) {
 
 const emptyModule = node("--input-type=module", "-e", "");
 const importCore = node("--input-type=module", "-e", `import ${JSON.stringify(`${dist}index.js`)}`);
-report("import of the core above an empty node", above(importCore, emptyModule), 6, "ms");
+report("import of the core above an empty node", above(importCore, emptyModule), 5, "ms");
 const requireCore = node("-e", `require(${JSON.stringify(`${dist}index.cjs`)})`);
-report("require of the core above an empty node", above(requireCore, node("-e", "")), 6, "ms");
+report("require of the core above an empty node", above(requireCore, node("-e", "")), 5, "ms");
 report("one-line command over an empty node", best.command / best.emptyFile, 1.6, "x");
 const prompt = { empty: Number.POSITIVE_INFINITY, calculator: Number.POSITIVE_INFINITY };
 for (let round = 0; round < 25; round++) {
@@ -59,4 +59,4 @@ for (let round = 0; round < 25; round++) {
 }
 report("prompt of the calculator over that of an empty node", prompt.calculator / prompt.empty, 1.7, "x");
 console.log(`      empty node ${best.emptyFile.toFixed(1)} ms, one-line command ${best.command.toFixed(1)} ms`);
-finish();
+finish("Start");

@@ -53,7 +53,7 @@ const table = (path, ...more) => [
   command,
   ...["table", path, "--column", "value", "--replace", "--out", join(folder, "out.csv"), ...more],
 ];
-const fixed = ["--from", "mm/s rms", "--to", "in/s pk", "--machine", "group 2 rigid", "--by", "iso-10816-3-2009"];
+const fixed = ["--from", "mm/s rms", "--to", "in/s pk", "--machine", "group 2 rigid", "--scheme", "iso-10816-3-2009"];
 const byRow = [
   "--from-column",
   "unit",
@@ -99,4 +99,4 @@ try {
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
-finish();
+finish("Files");

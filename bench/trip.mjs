@@ -4,7 +4,7 @@ import { bestOf, finish, report } from "./measure.mjs";
 const { TripLogic } = await import(process.argv[2] ?? "../dist/protection.js");
 
 const COUNT = 1e7;
-const WANTED = 150;
+const WANTED = 250;
 const dt = 0.001;
 const settings = {
   threshold: "0.51 in/s pk",
@@ -69,4 +69,4 @@ const others = bestOf(
 for (const [name, each] of Object.entries(others)) {
   console.log(`      ${name.padEnd(58)} ${(1000 / each).toFixed(1).padStart(8)} M levels/s`);
 }
-finish();
+finish("Trip logic");
