@@ -12,7 +12,8 @@ const common = {
   target: "node20",
   platform: "node",
   splitting: true,
-  treeshake: true,
+  // a chunk of which nothing is used is not loaded either
+  treeshake: { moduleSideEffects: "no-external" },
   // `node:sqlite` and the like have no other name
   removeNodeProtocol: false,
   // tsup sets an option that TypeScript 6 calls deprecated
