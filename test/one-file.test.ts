@@ -138,7 +138,7 @@ describe("what a contributor adds", () => {
     expect(first("1 kn half to m/s half")).toBe("1 kn half = 0.514 m/s half");
     expect(first("1 mm/s rms at 9000 deg/s to um rms")).toBe("1 mm/s rms at 9000 deg/s = 6.37 um rms  (one frequency)");
     expect(first("20 dB re works velocity to nm/s rms")).toBe("20 dB re works velocity = 50.0 nm/s rms");
-    expect(first("judge", "3 mm/s rms", "--by", "heating-works-fans", "--machine", "flexible")).toMatch(/zone B/);
+    expect(first("judge", "3 mm/s rms", "--scheme", "heating-works-fans", "--machine", "flexible")).toMatch(/zone B/);
     expect(node("cli.mjs", "--help").out).toMatch(/units .*\bkn\b[^]*detectors .*\bhalf\b/);
     expect(node("cli.mjs", "schemes").out).toContain("heating-works-fans");
   });

@@ -41,8 +41,8 @@ function measuredTypes({ classes }: Scheme): AmplitudeType[] {
  * @throws {@link VeladisError} `missing-fact` for a table of shaft vibration and samples that are no displacement, and
  *   all of {@link choiceOf}
  */
-export async function recordJudge(unit: UnitSymbol, by: string | undefined, machine: string): Promise<RecordJudge> {
-  const { scheme, others } = await choiceOf(by, machine);
+export async function recordJudge(unit: UnitSymbol, name: string | undefined, machine: string): Promise<RecordJudge> {
+  const { scheme, others } = await choiceOf(name, machine);
   if (scheme.place === "shaft" && units[unit].quantity !== "displacement") {
     throw new VeladisError("missing-fact", {
       expected: `samples of the shaft's displacement against its housing, as ${scheme.standard} needs`,

@@ -109,7 +109,7 @@ describe("zones", () => {
   it("of one machine, as classify says, with how far the limits are known", async () => {
     const values = ["0.5", "1.4", "1.41", "2.8", "4.5", "4.51", "30"];
     const path = file(`v\n${values.join("\n")}\n`);
-    const machine = ["--machine", "group 2 rigid", "--by", "iso-10816-3-2009"];
+    const machine = ["--machine", "group 2 rigid", "--scheme", "iso-10816-3-2009"];
     const { out, err } = await veladis(["table", path, "--column", "v", "--from", "mm/s rms", ...machine]);
     const options = { scheme: "iso-10816-3-2009", machine: "group 2 rigid" } as const;
     expect(rowsOf(out)).toEqual([
@@ -135,7 +135,7 @@ describe("zones", () => {
 
   it("the running speed of a row is a fact of its machine", async () => {
     const path = file("v,n\n50,1500\n50,12000\n");
-    const told = ["--from", "um pp", "--speed-column", "n", "--speed-unit", "r/min", "--by", "api-617-8th-shaft"];
+    const told = ["--from", "um pp", "--speed-column", "n", "--speed-unit", "r/min", "--scheme", "api-617-8th-shaft"];
     const { out } = await veladis(["table", path, "--column", "v", ...told, "--machine", "compressor shaft"]);
     const zone = (n: number) =>
       classify("50 um pp", { scheme: "api-617-8th-shaft", machine: `compressor shaft ${n} r/min` }).zone;
@@ -148,7 +148,7 @@ describe("zones", () => {
 
   it("a cell of several lines says no more than one line", async () => {
     const path = file('v,unit,m\n3,"mm/s\trms","group 2\nrigid"\n3,"mm/s rms\n25\ngroup 1 flexible",group 2 rigid\n');
-    const told = ["--column", "v", "--from-column", "unit", "--machine-column", "m", "--by", "iso-10816-3-2009"];
+    const told = ["--column", "v", "--from-column", "unit", "--machine-column", "m", "--scheme", "iso-10816-3-2009"];
     const { out, err } = await veladis(["table", path, ...told]);
     expect(out).toContain('rigid",C,iso-10816-3-2009,MEMORY,\n');
     expect(err).toContain("2 rows: 1 written, 1 refused");
@@ -156,14 +156,14 @@ describe("zones", () => {
 
   it("a speed that is told twice is refused", async () => {
     const told = ["--column", "v", "--from", "mm/s rms", "--machine", "group 2 rigid 1500 r/min"];
-    const own = ["--speed-column", "n", "--speed-unit", "r/min", "--by", "iso-10816-3-2009"];
+    const own = ["--speed-column", "n", "--speed-unit", "r/min", "--scheme", "iso-10816-3-2009"];
     const { err, code } = await veladis(["table", file("v,n\n1,1480\n"), ...told, ...own]);
     expect([code, err]).toEqual([2, expect.stringContaining("the running speed once")]);
   });
 
   it("what is assumed is said; with --strict it is refused", async () => {
     const path = file("v\n2\n");
-    const told = ["--column", "v", "--from", "mm/s rms", "--machine", "pump 250 kW", "--by", "iso-10816-7-2009"];
+    const told = ["--column", "v", "--from", "mm/s rms", "--machine", "pump 250 kW", "--scheme", "iso-10816-7-2009"];
     expect((await veladis(["table", path, ...told])).out).toContain("not given, and taken for its lower limits");
     const { code, err, out } = await veladis(["table", path, ...told, "--strict"]);
     expect([code, out]).toEqual([2, ""]);
@@ -178,7 +178,7 @@ describe("zones", () => {
       classes: [{ criteria: [{ as: "mm/s rms", limits: { fine: 2 }, source: { title: "r", provenance: "memory" } }] }],
     };
     const by = file(JSON.stringify(scheme), "rule.json");
-    const { out } = await veladis(["table", file("v\n1\n3\n"), "--column", "v", "--from", "mm/s rms", "--by", by]);
+    const { out } = await veladis(["table", file("v\n1\n3\n"), "--column", "v", "--from", "mm/s rms", "--scheme", by]);
     expect(out).toBe(
       'v,zone,judged by,limits,taken for granted\n1,fine,site-rule,MEMORY,\n3,"watch, soon",site-rule,MEMORY,\n',
     );
@@ -239,7 +239,7 @@ describe("refused rows", () => {
 
 describe("as JSON", () => {
   it("an object a row, one a refused row, and the summary", async () => {
-    const machine = ["--machine", "group 2 rigid", "--by", "iso-10816-3-2009", "--json"];
+    const machine = ["--machine", "group 2 rigid", "--scheme", "iso-10816-3-2009", "--json"];
     const { out, err, code } = await veladis(["table", file("tag,v\nfän,2.54\nb,-1\n"), ...fixed, ...machine]);
     expect(JSON.parse(out)).toEqual({
       line: 2,
@@ -318,7 +318,7 @@ describe("an output is there whole or not at all", () => {
     ["an order without the speed", (input: string) => [input, ...fixed, "--at", "1x"]],
     [
       "a machine that is none",
-      (input: string) => [input, ...fixed, "--machine", "group 9", "--by", "iso-10816-3-2009"],
+      (input: string) => [input, ...fixed, "--machine", "group 9", "--scheme", "iso-10816-3-2009"],
     ],
     ["two ways to say one thing", (input: string) => [input, ...fixed, "--from-column", "v"]],
     ["a detector alone", (input: string) => [input, "--column", "v", "--to", "in/s pk", "--detector", "rms"]],

@@ -62,7 +62,7 @@ describe("veladis judge", () => {
   });
 
   it("marks limits from memory, and withdrawn editions", async () => {
-    const { out } = await judge(["4 mm/s rms", "--machine", "class II", "--by", "iso-2372-1974"]);
+    const { out } = await judge(["4 mm/s rms", "--machine", "class II", "--scheme", "iso-2372-1974"]);
     expect(out).toMatch(/MEMORY/);
     expect(out).toMatch(/limits from memory: check them against the standard/);
     expect(out).toMatch(/withdrawn edition, replaced by ISO 10816-1:1995/);
@@ -75,7 +75,7 @@ describe("veladis judge", () => {
   });
 
   it("judges a change since the baseline", async () => {
-    const args = ["3.1 mm/s rms", "--machine", "group 1 rigid", "--by", "iso-10816-3-2009", "--since", "1.8 mm/s rms"];
+    const args = ["3.1 mm/s rms", "--machine", "group 1 rigid", "--scheme", "iso-10816-3-2009", "--since", "1.8 mm/s rms"];
     expect((await judge(args)).out).toMatch(/a rise of 1\.30 mm\/s rms, SIGNIFICANT \(more than 1\.13/);
   });
 
@@ -97,7 +97,7 @@ describe("veladis judge", () => {
   });
 
   it("judges lines of readings, one line each", async () => {
-    const { out } = await judge(["--machine", "group 1 rigid", "--by", "iso-20816-3-2022"], "4.1 mm/s rms\n");
+    const { out } = await judge(["--machine", "group 1 rigid", "--scheme", "iso-20816-3-2022"], "4.1 mm/s rms\n");
     expect(out).toBe(
       "4.1 mm/s rms: B, acceptable for unrestricted long-term operation; B/C 4.50 mm/s rms (0.8 dB); ISO 20816-3 (2022), FROM MEMORY\n",
     );
@@ -105,20 +105,20 @@ describe("veladis judge", () => {
 
   it("takes a table of your own from a file, and refuses one that is none", async () => {
     const own = "docs/examples/drive-rule.json";
-    expect((await judge(["0.19 in/s pk", "--machine", "gear drive 200 kW", "--by", own])).out).toMatch(/zone B/);
+    expect((await judge(["0.19 in/s pk", "--machine", "gear drive 200 kW", "--scheme", own])).out).toMatch(/zone B/);
     const path = join(mkdtempSync(join(tmpdir(), "veladis-")), "bad.json");
     writeFileSync(path, "{ no json");
-    expect((await judge(["1 mm/s rms", "--by", path])).err).toMatch(/syntax/);
+    expect((await judge(["1 mm/s rms", "--scheme", path])).err).toMatch(/syntax/);
     writeFileSync(path, '{ "id": "x" }');
-    expect((await judge(["1 mm/s rms", "--by", path])).err).toMatch(/kind/);
-    expect((await judge(["1 mm/s rms", "--by", "none.json"])).err).toMatch(/can be read/);
+    expect((await judge(["1 mm/s rms", "--scheme", path])).err).toMatch(/kind/);
+    expect((await judge(["1 mm/s rms", "--scheme", "none.json"])).err).toMatch(/can be read/);
   });
 
   it("refuses no reading, no machine, no such option and no such table", async () => {
     expect((await judge([])).code).toBe(2);
     expect((await judge(["1 mm/s rms"])).err).toMatch(/the machine, as in --machine/);
     expect((await judge(["1 mm/s rms", "--maschine", "pump"])).err).toMatch(/unknown-option/);
-    expect((await judge(["1 mm/s rms", "--by", "iso-10816-8"])).err).toMatch(/did you mean/);
+    expect((await judge(["1 mm/s rms", "--scheme", "iso-10816-8"])).err).toMatch(/did you mean/);
     await expect(
       judgeCommand.run(["1 mm/s rms"], { piped: undefined, colour: false, out: () => {}, err: () => {} }),
     ).rejects.toBeInstanceOf(VeladisError);

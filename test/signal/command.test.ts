@@ -222,7 +222,7 @@ describe("the zone", () => {
     const { err, code } = await command([
       path,
       ...basic,
-      "--by",
+      "--scheme",
       "iso-7919-3-2009",
       "--machine",
       "motor 1480 r/min shaft",

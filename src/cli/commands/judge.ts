@@ -13,7 +13,7 @@ import { help } from "./judge-help";
 
 const options = {
   machine: { type: "string", default: "" },
-  by: { type: "string" },
+  scheme: { type: "string" },
   since: { type: "string" },
   "crest-factor": { type: "string" },
   strict: { type: "boolean", default: false },
@@ -35,7 +35,7 @@ function changeText(change: Change, digits: number): string {
 async function run(args: readonly string[], io: Io): Promise<number> {
   const { values, positionals } = parsedArguments(args, options);
   const digits = digitsOf(values.digits);
-  const { scheme, others } = await choiceOf(values.by, values.machine);
+  const { scheme, others } = await choiceOf(values.scheme, values.machine);
   const machine = values.machine.trim() === "" ? {} : values.machine;
   const assume = values.strict ? "nothing" : "lowest limits";
   const crest = values["crest-factor"];

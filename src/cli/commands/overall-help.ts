@@ -18,7 +18,7 @@ options
   --rate <n>          samples a second
   --unit <unit>       unit of the samples: g, m/s2, mm/s, um, ...
   --to <types>        what to answer in; "mm/s rms" if not given
-  --band <low-high>   band in Hz, or "10 Hz to 1 kHz"; that of the table with --machine or --by, else 10-1000
+  --band <low-high>   band in Hz, or "10 Hz to 1 kHz"; that of the table with --machine or --scheme, else 10-1000
   --edges <rule>      ideal (if not given), or 3dB as an instrument has them
   --order <n>         order of the -3 dB edges; 3 if not given
   --window <name>     hann where tones do not fit the record; RMS values only
@@ -31,7 +31,7 @@ options
   --lines <n>         how many lines; 5 if not given
   --speed <speed>     shaft speed, for the lines at 1x to 4x
   --machine <words>   judge the level by the published table that is for the machine
-  --by <table>        judge it by this table (veladis schemes lists them)
+  --scheme <table>    judge it by this table (veladis schemes lists them)
   --digits <n>        significant digits, 3 if not given
   --json              one JSON object
 

@@ -38,7 +38,7 @@ const options = {
   lines: { type: "string", default: "5" },
   speed: { type: "string" },
   machine: { type: "string" },
-  by: { type: "string" },
+  scheme: { type: "string" },
   digits: { type: "string", default: "3" },
   json: { type: "boolean", default: false },
 } as const;
@@ -87,9 +87,9 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   const unit = unitSymbol(needed(values.unit, "the unit of the samples, as in --unit g"));
   const asked = values.to.split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
-  const judging = values.machine !== undefined || values.by !== undefined;
+  const judging = values.machine !== undefined || values.scheme !== undefined;
   const judge = judging
-    ? await (await import("../judge-record")).recordJudge(unit, values.by, values.machine ?? "")
+    ? await (await import("../judge-record")).recordJudge(unit, values.scheme, values.machine ?? "")
     : undefined;
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];

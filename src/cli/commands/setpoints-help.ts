@@ -4,7 +4,7 @@ export const help = `veladis setpoints --baseline "<reading>" | --file <csv> --f
 Alarm, trip, delay and hysteresis for a machine, from its baseline and a table of limits, each number with its
 reason and the source of the rule. The proposal is for the person who answers for the machine to decide on.
 
-  veladis setpoints --baseline "2 mm/s rms" --by iso-10816-3-2009 --machine "motor 90 kW 1490 r/min rigid group 2"
+  veladis setpoints --baseline "2 mm/s rms" --scheme iso-10816-3-2009 --machine "motor 90 kW 1490 r/min rigid group 2"
   veladis setpoints --baseline "0.08 in/s pk" --limits "0.25 in/s pk, 0.4 in/s pk" --machine "pump 1780 r/min" \\
     --step "0.03 in/s pk" --band 10-1000 --loop "0 to 1 in/s pk"
   veladis setpoints --file docs/examples/pump-rig/normal-excerpt.csv --from "g rms" --k 3
@@ -15,7 +15,7 @@ baseline
   --from <type>            what the readings of a file are written in
   --start-up <seconds>     leaves readings out that are earlier than this
 limits
-  --by <table>             a table of limits (veladis schemes lists them), or a .json file with one of your own
+  --scheme <table>         a table of limits (veladis schemes lists them), or a .json file with one of your own
   --limits "<B/C>, <C/D>"  limits of the maker or the site in their place
   --machine <words>        "pump 90 kW 1490 r/min rigid"; kind and speed also decide the delay
   --k <number>             standard deviations of the statistical alternative, 3 if not given

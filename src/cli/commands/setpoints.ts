@@ -21,7 +21,7 @@ const options = {
   column: { type: "string", default: "2" },
   time: { type: "string", default: "1" },
   "start-up": { type: "string" },
-  by: { type: "string" },
+  scheme: { type: "string" },
   limits: { type: "string" },
   machine: { type: "string" },
   k: { type: "string", default: "3" },
@@ -92,7 +92,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   const at: Frequency | undefined = machine?.speed === undefined ? undefined : { hertz: hertz(machine.speed) };
   const proposal = proposeSetpoints({
     baseline: given,
-    ...(values.by !== undefined && { scheme: (await choiceOf(values.by, values.machine ?? "")).scheme }),
+    ...(values.scheme !== undefined && { scheme: (await choiceOf(values.scheme, values.machine ?? "")).scheme }),
     ...limitsOf(values),
     ...(machine !== undefined && { machine }),
     sensor: {

@@ -9,7 +9,7 @@ where the package hyparquet is installed beside veladis. What is written is CSV.
   veladis table readings.csv --column value --from "um pp" --to "mm/s rms" \\
     --speed-column speed --speed-unit r/min --at 1x
   veladis table readings.csv --column value --from "mm/s rms" --machine "group 2 rigid" \\
-    --by iso-10816-3-2009 --out judged.csv
+    --scheme iso-10816-3-2009 --out judged.csv
   veladis table readings.csv --column value --from "mm/s rms" --machine-column machine
 
 columns, by name or number
@@ -28,7 +28,7 @@ the same for all rows
   --machine <words>        as for veladis judge; words of columns stand behind them
 what is added
   --to <types>             columns with the reading in these types
-  --by <table>             the table of limits to judge by, or a .json file with one of your own;
+  --scheme <table>         the table of limits to judge by, or a .json file with one of your own;
                            without it, the first that is for the machine
   --strict                 refuse when a fact is missing, in place of taking the lowest limits
   --digits <n>             significant digits; all there are if not given

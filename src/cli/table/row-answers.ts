@@ -122,7 +122,7 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
   const tailOf = ({ judge, granted, tails }: Compiled, zone: string | undefined): Tail => {
     let tail = tails.get(zone);
     if (tail === undefined) {
-      const judged = judge === undefined ? [] : [zone as string, judge.by, judge.verified ? "read" : "MEMORY"];
+      const judged = judge === undefined ? [] : [zone as string, judge.scheme, judge.verified ? "read" : "MEMORY"];
       tail = { cells: [...judged, granted.join("; ")], zone, rows: 0 };
       tails.set(zone, tail);
     }

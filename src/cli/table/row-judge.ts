@@ -12,7 +12,7 @@ const MOST_JUDGES = 1024;
 export interface RowJudge {
   zone(value: number): string;
   /** Id of the table of limits. */
-  readonly by: string;
+  readonly scheme: string;
   /** Whether every limit was read in print. */
   readonly verified: boolean;
   readonly assumed: readonly Assumption[];
@@ -37,7 +37,7 @@ function machineOf(told: string, read: (words: string) => Machine): Machine {
 function selectedScheme(machine: Machine): Scheme {
   if (Object.keys(machine).length === 0) {
     throw new VeladisError("missing-fact", {
-      expected: "the machine in words, or a table of limits, as in --by iso-10816-3-2009",
+      expected: "the machine in words, or a table of limits, as in --scheme iso-10816-3-2009",
       received: "neither",
     });
   }
@@ -60,7 +60,7 @@ export function rowJudges(
       ...(crestFactor !== undefined && { crestFactor }),
     });
     const { verified, assumed, assumedFacts } = judge;
-    return { zone: judge, by: scheme.id, verified, assumed, assumedFacts };
+    return { zone: judge, scheme: scheme.id, verified, assumed, assumedFacts };
   }, MOST_JUDGES);
   return ({ type, hertz, machine }) => found(`${type}\n${hertz ?? ""}\n${machine}`);
 }

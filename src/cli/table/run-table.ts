@@ -52,7 +52,7 @@ function firstLine(raw: string, last: number): number {
  */
 export async function runTable(io: Io, settings: TableSettings): Promise<number> {
   const { json, keepGoing, file } = settings;
-  const scheme = settings.by === undefined ? undefined : await namedScheme(settings.by);
+  const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme);
   const outputs = await outputsOf(io, settings);
   const progress = progressOf(io, file);
   const counts: Counts = { rows: 0, refused: 0 };

@@ -30,7 +30,7 @@ export interface TableSettings {
   /** Columns whose words describe the machine of a row. */
   readonly machineColumns: readonly string[];
   /** Id or file of the table of limits; left out, the first that is for the machine. */
-  readonly by: string | undefined;
+  readonly scheme: string | undefined;
   readonly strict: boolean;
   /** The file to write, or undefined for standard output. */
   readonly out: string | undefined;
@@ -44,6 +44,6 @@ export interface TableSettings {
 }
 
 /** Whether rows are judged and not only converted. */
-export function judges({ by, machine, machineColumns }: TableSettings): boolean {
-  return by !== undefined || machine.trim() !== "" || machineColumns.length > 0;
+export function judges({ scheme, machine, machineColumns }: TableSettings): boolean {
+  return scheme !== undefined || machine.trim() !== "" || machineColumns.length > 0;
 }
