@@ -31,7 +31,7 @@ export function factorOf(pair: Pair, options: ConvertOptions | undefined): Facto
   if (at === undefined && pair.steps !== 0) {
     throw new VeladisError("missing-frequency", {
       expected: `a frequency, as in "at 1500 r/min", since ${pair.from.quantity} becomes ${pair.to.quantity}`,
-      received: "none",
+      received: "nothing",
     });
   }
   const hz = at === undefined ? 1 : hertz(at);

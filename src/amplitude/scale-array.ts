@@ -70,7 +70,7 @@ export function scaleArray(source: Float64Array, target: Float64Array, factor: n
     if (!(value >= 0 && result <= Number.MAX_VALUE)) {
       nonNegative(value, `an amplitude of zero or more at index ${i}`);
       throw new VeladisError("not-finite", {
-        expected: `a result that a 64-bit number can hold at index ${i}`,
+        expected: `a result that a number can hold at index ${i}`,
         received: shown(result),
       });
     }

@@ -7,7 +7,7 @@ const WHAT = "an amplitude of zero or more";
 function held(result: number): number {
   if (result - result * 0 > 0) return result;
   throw new VeladisError(result > 0 ? "not-finite" : "out-of-range", {
-    expected: "a result that a 64-bit number can hold",
+    expected: "a result that a number can hold",
     received: shown(result),
   });
 }
@@ -38,7 +38,7 @@ export function linearOf(decibels: number, reference: number): number {
 export function decibelsOf(value: number, reference: number): number {
   if (value > 0) return 20 * Math.log10(value / reference);
   throw new VeladisError("not-positive", {
-    expected: "an amplitude above zero, since zero has no level in decibels",
+    expected: "an amplitude above zero, since zero has no level in dB",
     received: shown(value),
   });
 }

@@ -12,8 +12,6 @@ export interface ErrorDetail {
   readonly didYouMean?: readonly string[];
 }
 
-const LONGEST = 60;
-
 /**
  * A value as an error message shows it: texts quoted and cut at 60 characters, so that a megabyte of junk
  * gives a short message.
@@ -21,7 +19,7 @@ const LONGEST = 60;
 export function shown(value: unknown): string {
   if (typeof value === "object" && value !== null) return Array.isArray(value) ? "a list" : "an object";
   const text = String(value ?? "nothing");
-  const cut = text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
+  const cut = text.replace(/(.{60}).+/s, "$1…");
   return typeof value === "string" ? JSON.stringify(cut) : cut;
 }
 

@@ -9,6 +9,8 @@ export type Frequency = FrequencyText | { readonly hertz: number };
 
 const FORM = 'a frequency above zero such as "25 Hz", "1500 r/min" or "2x 1500 r/min"';
 
+const UNIT = "a unit of frequency or shaft speed";
+
 const bySpelling = /* @__PURE__ */ namesIn(frequencyUnits, true);
 
 /**
@@ -23,20 +25,14 @@ const bySpelling = /* @__PURE__ */ namesIn(frequencyUnits, true);
  * ```
  */
 export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
-  const folded = text(spelling, "a unit of frequency")
+  const folded = text(spelling, UNIT)
     .trim()
     .toLowerCase()
     .replace("^", "")
     .replace(/( per |\/)(s|min)[a-z]*$/, "/$2");
   const symbol = bySpelling().get(folded);
   if (symbol !== undefined) return symbol;
-  throw unknownName(
-    "unknown-frequency-unit",
-    "a unit of frequency or shaft speed",
-    spelling,
-    bySpelling(),
-    frequencyUnits,
-  );
+  throw unknownName("unknown-frequency-unit", UNIT, spelling, bySpelling(), frequencyUnits);
 }
 
 const read = /* @__PURE__ */ memo((at) => {

@@ -9,7 +9,7 @@ import { sumOf } from "./samples";
 export function finiteLevel(value: number): number {
   if (Number.isFinite(value)) return value;
   throw new VeladisError("not-finite", {
-    expected: "values whose squares a 64-bit number can hold",
+    expected: "values whose squares a number can hold",
     received: "values beyond 1e150 or so, as of a file read in the wrong format",
   });
 }

@@ -54,7 +54,7 @@ describe("converter().array", () => {
   it("accepts negative zero, refuses what overflows", () => {
     expect(toMetric.array(Float64Array.of(-0, 1))).toEqual(Float64Array.of(-0, 25.4));
     expect(codeOf(() => toMetric.array(Float64Array.of(1, 1e308)))).toBe(
-      "not-finite: a result that a 64-bit number can hold at index 1",
+      "not-finite: a result that a number can hold at index 1",
     );
   });
 
@@ -75,7 +75,7 @@ describe("converter().array", () => {
     expect("factor" in toLevel).toBe(false);
     expect([...toLevel.array(Float64Array.of(1e-6, 1e-3))]).toEqual([0, 60].map((level) => expect.closeTo(level, 12)));
     expect(codeOf(() => toLevel.array(Float64Array.of(1, 0)))).toBe(
-      "not-positive: an amplitude above zero, since zero has no level in decibels at index 1",
+      "not-positive: an amplitude above zero, since zero has no level in dB at index 1",
     );
     expect(codeOf(() => toLevel.array(ramp(2), ramp(3)))).toMatch(/^length-mismatch/);
   });
