@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { remedies } from "../../docs/site/pages/remedies";
 import { errorCodes, memo, nearest, numeral, shown, splitNumeral, VeladisError } from "../../src/core/index";
 
 describe("VeladisError", () => {
@@ -110,5 +111,12 @@ describe("memo", () => {
     expect(reads.slice(256)).toEqual(["one more", "7"]);
     expect(() => length("bad")).toThrow();
     expect(() => length("bad")).toThrow();
+  });
+});
+
+describe("the page of error codes", () => {
+  it("says of each code, and of no other, what to do", () => {
+    expect(Object.keys(remedies)).toEqual(Object.keys(errorCodes));
+    for (const [code, words] of Object.entries(remedies)) expect(words.length, code).toBeGreaterThan(20);
   });
 });

@@ -13,8 +13,10 @@ import {
   type UnitSymbol,
   unitFacts,
   units,
+  type VeladisErrorCode,
 } from "../../../src/index";
 import { codes, KNOWN, known, MADE, page, sourceText, table } from "./markdown";
+import { remedies } from "./remedies";
 
 type Row = { readonly also?: readonly string[]; readonly spoken?: readonly string[] };
 
@@ -121,10 +123,15 @@ function machinePage(): string {
 }
 
 function errorPage(): string {
-  const rows = Object.entries(errorCodes).map(([code, meaning]) => [`\`${code}\``, meaning]);
+  const rows = (Object.entries(errorCodes) as [VeladisErrorCode, string][]).map(([code, meaning]) => [
+    `\`${code}\``,
+    meaning,
+    remedies[code],
+  ]);
   return page("Error codes", [
     `The library throws one class, \`VeladisError\`, and a program branches on its \`code\`. ${MADE}`,
-    table(["code", "meaning"], rows),
+    "An error also carries `expected` (what would have been right), `received` (what came; `nothing` where nothing came), `didYouMean` (the nearest names) and `allowed` (the whole list, where there is one); its `message` puts them into one line. The command prints them on standard error, a line each, or as one JSON object with `--json`, and ends with exit code 2.",
+    table(["code", "meaning", "what to do"], rows),
   ]);
 }
 
