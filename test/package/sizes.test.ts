@@ -14,9 +14,9 @@ type Weights = Record<string, Record<string, Weight>>;
 
 const noted = `${root}/test/references/bundle-sizes.json`;
 
-/** What a user may rely on, in bytes. */
+/** What a user may rely on, in bytes; `npm run size` holds convert to 4 KiB. */
 const promised: Readonly<Record<string, Readonly<Record<string, number>>>> = {
-  veladis: { convert: 4096, parseAmplitude: 4096, format: 4096, converter: 5120, sensor: 6144, currentLoop: 6144 },
+  veladis: { parseAmplitude: 4096, format: 4096, converter: 5120, sensor: 6144, currentLoop: 6144 },
   "veladis/severity": { iso10816Part3Of2009: 2048, parseMachine: 4096, defineScheme: 8192 },
   "veladis/protection": { TripLogic: 10_240, checkAgainstKnown: 6144, baseline: 6144 },
   "veladis/signal": { overall: 10_240, spectrum: 9216, windows: 1536 },
