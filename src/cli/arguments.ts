@@ -1,5 +1,7 @@
 import { type ParseArgsConfig, parseArgs } from "node:util";
-import { shown, VeladisError } from "../core/index";
+import { shown, unknownOption, VeladisError } from "../core/index";
+
+const OPTIONS = "options of this command, each with its value where it takes one";
 
 type Options = NonNullable<ParseArgsConfig["options"]>;
 
@@ -34,17 +36,18 @@ export function alone(option: string, positionals: readonly string[]): void {
 /**
  * Options and positional arguments of a command.
  *
- * @throws {@link VeladisError} `unknown-option` with the options there are
+ * @throws {@link VeladisError} `unknown-option` with the options there are, or `syntax` for a value missing or too many
  */
 export function parsedArguments<const O extends Options>(args: readonly string[], options: O) {
   try {
     return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
-    throw new VeladisError("unknown-option", {
-      expected: "options this command has, and texts that begin with a dash behind --",
-      received: shown(error.message.split(". ")[0]),
-      allowed: Object.keys(options).map((name) => `--${name}`),
-    });
+    const allowed = Object.keys(options).map((name) => `--${name}`);
+    const [sentence = ""] = error.message.split(". ");
+    const unknown = /^Unknown option '(.*?)'/.exec(sentence)?.[1];
+    if (unknown !== undefined)
+      throw unknownOption(unknown, allowed, `${OPTIONS}; a text that begins with a dash stands after --`);
+    throw new VeladisError("syntax", { expected: OPTIONS, received: sentence.replace(/^O/, "o") });
   }
 }

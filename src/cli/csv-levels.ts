@@ -24,14 +24,14 @@ export interface CsvLevelsOptions {
 
 /** Seconds of a time: a number of seconds, or a date with a time of day. */
 function secondsOf(written: string): number {
-  if (/^[+-]?[\d.]/.test(written) && !/^\d{4}-\d\d-\d\d/.test(written)) return numeral(written, "a time in seconds");
+  if (/^[+-]?[\d.]/.test(written) && !/^\d{4}-\d\d-\d\d/.test(written)) return numeral(written, "a time in s");
   // Without a zone a date is read as UTC, so that a history is the same wherever it is read.
   const plain = written.trim().replace(" ", "T");
   const zoned = /(?:Z|[+-]\d\d:?\d\d)$/.test(plain) ? plain : `${plain}Z`;
   const milliseconds = Date.parse(zoned);
   if (Number.isFinite(milliseconds)) return milliseconds / 1000;
   throw new VeladisError("syntax", {
-    expected: 'a time in seconds, or a date and time such as "2020-02-08 17:07:11"',
+    expected: 'a time in s, or a date and time such as "2020-02-08 17:07:11"',
     received: shown(written),
   });
 }

@@ -3,8 +3,9 @@ import { frequency } from "../frequency/index";
 
 /** The value of an option that the command cannot do without. */
 export function needed(value: string | undefined, option: string, example: string): string {
-  if (value !== undefined) return text(value, `--${option} ${example}`);
-  throw new VeladisError("missing-fact", { expected: `--${option} ${example}`, received: "none" });
+  const expected = `--${option} such as ${example}`;
+  if (value !== undefined) return text(value, expected);
+  throw new VeladisError("missing-fact", { expected, received: "nothing" });
 }
 
 /** The number behind an option. */
@@ -45,7 +46,7 @@ export function bandOption(value: string): [low: number, high: number] {
   const hertzOf = (edge: string, which: string): number => {
     const [digits, own] = splitNumeral(edge);
     return digits === "" || own === ""
-      ? numeral(edge, `the ${which} edge of the band`) * frequency(`1 ${unit}`).hertz
+      ? numeral(edge, `the ${which} edge of the band in Hz`) * frequency(`1 ${unit}`).hertz
       : frequency(edge).hertz;
   };
   return [hertzOf(low, "lower"), hertzOf(high, "upper")];
@@ -56,7 +57,7 @@ export function relayOption(value: string): { contact: string; coil: string } {
   const [contact, coil] = listed(value);
   if (contact !== undefined && coil !== undefined) return { contact, coil };
   throw new VeladisError("syntax", {
-    expected: 'contact and coil, as in --relay "normally open, normally energised"',
+    expected: '--relay with contact and coil, such as "normally open, normally energised"',
     received: shown(value),
   });
 }

@@ -1,7 +1,7 @@
 import { stat } from "node:fs/promises";
 import { extname } from "node:path";
 import type { Readable } from "node:stream";
-import { numeral, shown, VeladisError } from "../core/index";
+import { choice, numeral, shown, unknownOption, VeladisError } from "../core/index";
 import { csvSamples } from "./csv-samples";
 import type { Io } from "./io";
 import { openFile } from "./open-file";
@@ -33,20 +33,18 @@ function formatOf({ file, format }: FileOptions): RawFormat | "csv" {
   if (/^(csv|txt|tsv|)$/i.test(named) && (format !== undefined || ending !== "" || file === undefined)) return "csv";
   const raw = findRawFormat(named);
   if (raw !== undefined) return raw;
+  const expected = "how the samples are stored, as in --format float32";
+  const allowed = ["csv", ...Object.keys(rawFormats)];
+  if (format !== undefined) throw unknownOption(format, allowed, expected);
   throw new VeladisError("missing-fact", {
-    expected: "how the samples are stored, as in --format float32",
-    received: format === undefined ? `a file that does not say it: ${shown(file)}` : shown(format),
-    allowed: ["csv", ...Object.keys(rawFormats)],
+    expected,
+    received: `a file that does not say it: ${shown(file)}`,
+    allowed,
   });
 }
 
 function isLittleEndian(endian: string): boolean {
-  if (endian === "little" || endian === "big") return endian === "little";
-  throw new VeladisError("unknown-option", {
-    expected: "which end of a number comes first",
-    received: shown(endian),
-    allowed: ["little", "big"],
-  });
+  return choice(endian, ["little", "big"], "--endian with the end of a number that comes first") === "little";
 }
 
 function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
@@ -57,9 +55,12 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
       received: "whole numbers without it",
     });
   }
-  const value = numeral(scale, "what a stored number is multiplied with");
+  const value = numeral(scale, "a factor of the stored numbers");
   if (value !== 0) return value;
-  throw new VeladisError("out-of-range", { expected: "a factor that is not zero", received: shown(scale) });
+  throw new VeladisError("out-of-range", {
+    expected: "a factor of the stored numbers that is not zero",
+    received: shown(scale),
+  });
 }
 
 /**
@@ -77,7 +78,7 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
   if (stream === undefined) {
     throw new VeladisError("missing-fact", {
       expected: "a file of samples, as in veladis overall fan.csv --rate 5120 --unit g",
-      received: "none",
+      received: "nothing",
     });
   }
   const size = file === undefined ? undefined : (await stat(file)).size;

@@ -17,7 +17,7 @@ export async function choiceOf(name: string | undefined, machine: string): Promi
     throw new VeladisError("missing-fact", {
       expected:
         'the machine, as in --machine "pump 90 kW 2980 r/min rigid", or a table, as in --scheme iso-10816-3-2009',
-      received: "neither",
+      received: "nothing",
     });
   }
   const { scheme, others } = schemeChoice(machine);

@@ -106,7 +106,7 @@ describe("veladis simulate", () => {
     [[...impulse, "--delay", "soon", "--latching"], "not-a-number"],
     [[...impulse, "--delay", "3", "--latching", "--commands", "reset"], "syntax"],
     [[...impulse, "--delay", "3", "--latching", "--commands", "kick at 5"], "unknown-option"],
-    [[...impulse, "--delay", "3", "--latching", "--column", "9"], "missing-fact"],
+    [[...impulse, "--delay", "3", "--latching", "--column", "9"], "unknown-option"],
     [[...impulse, "--delay", "3", "--latching", "--multiplier", "2"], "syntax"],
     [[...impulse, "--delay", "3", "--latching", "--relay", "open"], "syntax"],
     [["simulate", "--json"], "missing-fact"],

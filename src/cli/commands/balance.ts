@@ -30,7 +30,7 @@ function planesOf(written: string | undefined): { planes?: { left: string; right
   const [left, right, ...more] = listed(written);
   if (left !== undefined && right !== undefined && more.length === 0) return { planes: { left, right } };
   throw new VeladisError("syntax", {
-    expected: 'two distances from the centre of mass, as in --planes "300 mm, 700 mm"',
+    expected: '--planes with two distances from the centre of mass, such as "300 mm, 700 mm"',
     received: shown(written),
   });
 }

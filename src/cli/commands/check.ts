@@ -88,7 +88,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   if (values.known === undefined && (values.file !== undefined || values.from !== undefined)) {
     const from = needed(values.from, "from", '"mm/s rms", what the levels of the CSV are written in');
     const stream = values.file === undefined ? io.piped : await openFile(values.file);
-    if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "none" });
+    if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "nothing" });
     const result = linearity(await csvPoints(stream, from), rest);
     if (values.json) await io.out(`${JSON.stringify(result)}\n`);
     else if (values.sheet !== undefined) await io.out(sheetText(values.sheet, { machine, linearity: result }));

@@ -110,7 +110,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   }
   throw new VeladisError("missing-fact", {
     expected: 'a reading, as in veladis "0.25 in/s pk at 1500 r/min to mm/s rms"',
-    received: "none",
+    received: "nothing",
   });
 }
 

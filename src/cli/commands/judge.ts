@@ -64,7 +64,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   if (io.piped === undefined) {
     throw new VeladisError("missing-fact", {
       expected: 'a reading, as in veladis judge "4.1 mm/s rms"',
-      received: "none",
+      received: "nothing",
     });
   }
   return answerLines(io, { json: values.json, keepGoing: values["keep-going"] }, (text, line) =>

@@ -6,7 +6,7 @@ import {
   type ReadingType,
   readingType,
 } from "../../amplitude/index";
-import { numeral, shown, text, VeladisError } from "../../core/index";
+import { numeral, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
@@ -14,7 +14,7 @@ import { parsedArguments } from "../arguments";
 import { type Command, exitCodes } from "../command";
 import type { Io } from "../io";
 import { linesOfRecord } from "../lines-of-record";
-import { bandOption } from "../option-values";
+import { bandOption, needed, numberOption } from "../option-values";
 import { overallText } from "../overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record-analysis";
 import { type SampleFile, sampleFile } from "../sample-file";
@@ -55,11 +55,6 @@ function edgesOf(written: string | undefined): BandEdges | undefined {
   return written !== undefined && /^-?3\s*dB$/i.test(written) ? "-3 dB" : (written as BandEdges | undefined);
 }
 
-function needed(value: string | undefined, expected: string): string {
-  if (value !== undefined) return text(value, expected);
-  throw new VeladisError("missing-fact", { expected, received: "none" });
-}
-
 /** Takes the whole file in, showing how far it is. */
 async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
   const analyser = recordAnalyser(settings);
@@ -83,8 +78,8 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     throw new VeladisError("unknown-option", { expected: "one file", received: positionals.map(shown).join(", ") });
   }
   const digits = digitsOf(values.digits);
-  const rate = numeral(needed(values.rate, "the sampling rate, as in --rate 25600"), "a sampling rate");
-  const unit = unitSymbol(needed(values.unit, "the unit of the samples, as in --unit g"));
+  const rate = numberOption(needed(values.rate, "rate", "25600, the sampling rate in Hz"), "a sampling rate in Hz");
+  const unit = unitSymbol(needed(values.unit, "unit", "g, the unit of the samples"));
   const asked = values.to.split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   const judging = values.machine !== undefined || values.scheme !== undefined;
@@ -100,7 +95,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     unit,
     band,
     edges: edgesOf(values.edges),
-    order: values.order === undefined ? undefined : numeral(values.order, "the order of the edges"),
+    order: values.order === undefined ? undefined : numeral(values.order, "an order of the edges"),
     detrend: values.detrend as Trend | undefined,
     window: values.window as WindowName | undefined,
     targets,

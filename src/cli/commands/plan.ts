@@ -48,7 +48,7 @@ function settingsOf(values: Values): BenchSettings {
   if (values.latching === values["non-latching"]) {
     throw new VeladisError("missing-fact", {
       expected: "either --latching or --non-latching",
-      received: values.latching ? "both" : "neither",
+      received: values.latching ? "both" : "nothing",
     });
   }
   const [low, high] = values.band === undefined ? [] : bandOption(values.band);
@@ -57,8 +57,8 @@ function settingsOf(values: Values): BenchSettings {
   return {
     threshold: needed(values.threshold, "threshold", '"0.51 in/s pk"'),
     hysteresis: needed(values.hysteresis, "hysteresis", '"3 %"; "0 %" for none'),
-    onDelay: numberOption(needed(values.delay, "delay", "in seconds, 0 for none"), "an on-delay in seconds"),
-    offDelay: numberOption(values["off-delay"], "an off-delay in seconds"),
+    onDelay: numberOption(needed(values.delay, "delay", "2, in s; 0 for none"), "an on-delay in s"),
+    offDelay: numberOption(values["off-delay"], "an off-delay in s"),
     latching: values.latching,
     ...(relay as Pick<BenchSettings, "contact" | "coil"> | undefined),
     ...(values["sensor-fault"] !== undefined && { sensorFault: values["sensor-fault"] }),

@@ -1,4 +1,4 @@
-import { VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import { type Frequency, hertz } from "../../frequency/index";
 import { type Baseline, baseline, type Device, proposeSetpoints, storedSetpoint } from "../../protection/index";
 import { parseMachine } from "../../severity/index";
@@ -55,7 +55,7 @@ async function baselineFrom(values: Values): Promise<Baseline | string> {
   return baseline(levels, {
     as,
     ...(first !== undefined && {
-      time: { readings: times, from: numberOption(first, "the end of start-up in seconds") },
+      time: { readings: times, from: numberOption(first, "the end of start-up in s") },
     }),
   });
 }
@@ -77,8 +77,8 @@ function limitsOf(values: Values) {
   const [lower, upper] = listed(values.limits);
   if (lower === undefined || upper === undefined) {
     throw new VeladisError("syntax", {
-      expected: 'limits B/C and C/D, as in --limits "4.5 mm/s rms, 7.1 mm/s rms"',
-      received: values.limits,
+      expected: '--limits with B/C and C/D, such as "4.5 mm/s rms, 7.1 mm/s rms"',
+      received: shown(values.limits),
     });
   }
   return { limits: { "B/C": lower, "C/D": upper, source: "limits given by the user" } };
@@ -101,8 +101,8 @@ async function run(args: readonly string[], io: Io): Promise<number> {
       ...(values.loop !== undefined && { loop: values.loop }),
     },
     device,
-    k: numberOption(values.k, "standard deviations"),
-    ...(values.delay !== undefined && { onDelay: numberOption(values.delay, "a delay in seconds") }),
+    k: numberOption(values.k, "a number of standard deviations"),
+    ...(values.delay !== undefined && { onDelay: numberOption(values.delay, "a delay in s") }),
   });
   const asked = values.asked === undefined ? undefined : storedSetpoint(values.asked, device, at);
   const statistics = typeof given === "string" ? undefined : given;

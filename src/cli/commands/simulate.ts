@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import { significant } from "../../amplitude/index";
-import { cautions, shown, VeladisError } from "../../core/index";
+import { cautions, choice, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type TripCommand, type TripCommandName, TripLogic, type TripSettings } from "../../protection/index";
 import { parsedOptions } from "../arguments";
@@ -44,7 +44,7 @@ function commandsOf(list: string | undefined): TripCommand[] {
     if (name === undefined || at === undefined) {
       throw new VeladisError("syntax", { expected: 'commands such as "reset at 900"', received: shown(one) });
     }
-    return { do: name as TripCommandName, at: numberOption(at, "the time of a command in seconds") };
+    return { do: name as TripCommandName, at: numberOption(at, "a time of a command in s") };
   });
 }
 
@@ -52,12 +52,15 @@ function multiplierOf(written: string | undefined): Pick<TripSettings, "multipli
   if (written === undefined) return {};
   const [factor, seconds, ...more] = written.split(/\s+for\s+/);
   if (factor === undefined || seconds === undefined || more.length > 0) {
-    throw new VeladisError("syntax", { expected: 'a factor and seconds, as in "2 for 30"', received: shown(written) });
+    throw new VeladisError("syntax", {
+      expected: 'a factor and a time in s, such as "2 for 30"',
+      received: shown(written),
+    });
   }
   return {
     multiplier: {
       factor: numberOption(factor, "a factor"),
-      seconds: numberOption(seconds.replace(/\s*s$/, ""), "seconds"),
+      seconds: numberOption(seconds.replace(/\s*s$/, ""), "a time in s"),
     },
   };
 }
@@ -70,24 +73,18 @@ function settingsOf(values: Values): Omit<TripSettings, "onDelay"> {
   if (values.latching === values["non-latching"]) {
     throw new VeladisError("missing-fact", {
       expected: "either --latching or --non-latching",
-      received: values.latching ? "both" : "neither",
+      received: values.latching ? "both" : "nothing",
     });
   }
-  if (!Object.hasOwn(resets, when)) {
-    throw new VeladisError("unknown-option", {
-      expected: "when the on-delay starts over",
-      received: shown(when),
-      allowed: Object.keys(resets),
-    });
-  }
+  choice(when, Object.keys(resets), "--timer-resets with the level below which the on-delay starts over");
   const relay = relayOption(values.relay ?? "normally open, normally energised");
   return {
     threshold: needed(values.threshold, "threshold", '"0.51 in/s pk"'),
     hysteresis: needed(values.hysteresis, "hysteresis", '"3 %"; "0 %" for none'),
-    offDelay: numberOption(values["off-delay"], "an off-delay in seconds"),
+    offDelay: numberOption(values["off-delay"], "an off-delay in s"),
     timerResets: resets[when as keyof typeof resets],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
-    startInhibit: numberOption(values.inhibit, "an inhibit time in seconds"),
+    startInhibit: numberOption(values.inhibit, "an inhibit time in s"),
     ...multiplierOf(values.multiplier),
     latching: values.latching,
     contact: relay.contact as TripSettings["contact"],
@@ -98,8 +95,8 @@ function settingsOf(values: Values): Omit<TripSettings, "onDelay"> {
 async function run(args: readonly string[], io: Io): Promise<number> {
   const values = parsedOptions(args, options);
   const settings = settingsOf(values);
-  const delays = listed(needed(values.delay, "delay", "in seconds, 0 for none")).map((one) =>
-    numberOption(one, "an on-delay in seconds"),
+  const delays = listed(needed(values.delay, "delay", "2, in s; 0 for none")).map((one) =>
+    numberOption(one, "an on-delay in s"),
   );
   const from = needed(values.from, "from", '"g rms", what the levels are written in');
   const commands = commandsOf(values.commands);
@@ -109,7 +106,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   if (stream === undefined) {
     throw new VeladisError("missing-fact", {
       expected: "--file with a CSV of time and level, or piped CSV",
-      received: "none",
+      received: "nothing",
     });
   }
   const name = values.file === undefined ? "standard input" : basename(values.file);
@@ -120,7 +117,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     faults,
     ...(values.every === undefined && { time: values.time }),
   });
-  const dt = values.every === undefined ? history.times : numberOption(values.every, "seconds between levels");
+  const dt = values.every === undefined ? history.times : numberOption(values.every, "a time between levels in s");
   const simulations = delays.map((onDelay): Simulation => {
     const logic = new TripLogic({ ...settings, onDelay });
     const events = logic.run(history.levels, dt, {

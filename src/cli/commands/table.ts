@@ -68,7 +68,7 @@ function settingsOf(args: readonly string[]): TableSettings {
   if (settings.targets.length > 0 || judges(settings)) return settings;
   throw new VeladisError("missing-fact", {
     expected: 'what to add: --to "mm/s rms", or --machine "group 2 rigid" to judge',
-    received: "neither",
+    received: "nothing",
   });
 }
 

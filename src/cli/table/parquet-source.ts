@@ -1,4 +1,4 @@
-import { VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import { bytesOf, quotedCell, type RowVisitor } from "./row-source";
 
 async function reader(): Promise<typeof import("hyparquet")> {
@@ -8,7 +8,7 @@ async function reader(): Promise<typeof import("hyparquet")> {
     if ((error as NodeJS.ErrnoException).code !== "ERR_MODULE_NOT_FOUND") throw error;
     throw new VeladisError("missing-fact", {
       expected: "the package hyparquet beside veladis, to read Parquet: npm install hyparquet",
-      received: "none that is installed",
+      received: "nothing",
     });
   }
 }
@@ -17,7 +17,7 @@ async function reader(): Promise<typeof import("hyparquet")> {
 async function slices(path: string) {
   const { open } = await import("node:fs/promises");
   const handle = await open(path).catch(() => {
-    throw new VeladisError("missing-fact", { expected: "a file that can be read", received: JSON.stringify(path) });
+    throw new VeladisError("missing-fact", { expected: "a file that can be read", received: shown(path) });
   });
   const { size } = await handle.stat();
   return {
@@ -69,7 +69,7 @@ export async function visitParquet(path: string, visitor: RowVisitor): Promise<v
     const expected = message.includes("compression codec")
       ? "a Parquet file without compression, or by snappy, gzip or brotli (zstd from node 22.15 on)"
       : "a Parquet file";
-    throw new VeladisError("syntax", { expected, received: `${JSON.stringify(path)}: ${message}` });
+    throw new VeladisError("syntax", { expected, received: `${shown(path)}: ${message}` });
   };
   try {
     const metadata = await parquetMetadataAsync(file).catch(refused);

@@ -1,5 +1,5 @@
 import { assumedText, readingType, significant } from "../../amplitude/index";
-import { VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import type { Scheme } from "../../severity/index";
 import { type RowConverters, rowConverters } from "./row-converters";
 import { type RowJudge, rowJudges } from "./row-judge";
@@ -49,7 +49,7 @@ function titlesFor(header: readonly string[], settings: TableSettings): string[]
   if (twice === undefined) return titles;
   throw new VeladisError("syntax", {
     expected: "a table without the columns that are added, and each added once",
-    received: `a second column ${JSON.stringify(twice)}`,
+    received: `a second column ${shown(twice)}`,
   });
 }
 

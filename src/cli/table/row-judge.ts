@@ -38,7 +38,7 @@ function selectedScheme(machine: Machine): Scheme {
   if (Object.keys(machine).length === 0) {
     throw new VeladisError("missing-fact", {
       expected: "the machine in words, or a table of limits, as in --scheme iso-10816-3-2009",
-      received: "neither",
+      received: "nothing",
     });
   }
   return schemeChoice(machine).scheme;

@@ -1,4 +1,4 @@
-import { VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import type { Answer, Tail } from "./row-answers";
 import { bytesOf, quotedCell, type TableForm } from "./row-source";
 
@@ -48,7 +48,7 @@ export function jsonOutput(titles: readonly string[], header: readonly string[],
   if (twice !== undefined) {
     throw new VeladisError("syntax", {
       expected: "columns with names of their own, for JSON",
-      received: `two columns ${JSON.stringify(twice)}`,
+      received: `two columns ${shown(twice)}`,
     });
   }
   const line = (value: object): string => bytesOf(`${JSON.stringify(value)}\n`);

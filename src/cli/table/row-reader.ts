@@ -113,7 +113,7 @@ function atReader(header: Cells, settings: TableSettings, speed: Reader<number |
   if (speed === undefined) {
     throw new VeladisError("missing-fact", {
       expected: `the column of the running speed, as in --speed-column speed, for --at ${at.fixed}`,
-      received: "none",
+      received: "nothing",
     });
   }
   return (cells: Cells): number | undefined => {

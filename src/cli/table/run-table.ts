@@ -1,5 +1,5 @@
 import { stat } from "node:fs/promises";
-import { VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import { exitCodes } from "../command";
 import { failureText } from "../failure";
 import type { Io } from "../io";
@@ -28,13 +28,13 @@ async function visitInput(io: Io, { file }: TableSettings, visitor: RowVisitor):
     const { size } = await stat(file);
     return visitCsv(stream, size, visitor).catch((error: NodeJS.ErrnoException) => {
       if (error.syscall === undefined) throw error;
-      throw new VeladisError("missing-fact", { expected: "a file that can be read", received: error.message });
+      throw new VeladisError("missing-fact", { expected: "a file that can be read", received: shown(file) });
     });
   }
   if (io.piped !== undefined) return visitCsv(io.piped, undefined, visitor);
   throw new VeladisError("missing-fact", {
     expected: 'a file or piped CSV, as in veladis table readings.csv --column value --from "mm/s rms" --to "in/s pk"',
-    received: "none",
+    received: "nothing",
   });
 }
 

@@ -1,5 +1,5 @@
 import { realpath, rm } from "node:fs/promises";
-import { VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import type { Io } from "../io";
 import type { TableSettings } from "./settings";
 import { type WholeFile, wholeFile } from "./whole-file";
@@ -33,7 +33,7 @@ export async function outputsOf(io: Io, { file, out, refused, replace }: TableSe
     if (!places.includes(one.path) && opened.every((other) => other === one || other.path !== one.path)) return one;
     throw new VeladisError("unknown-option", {
       expected: "input, output and refused rows in files of their own",
-      received: `${JSON.stringify(path)} twice`,
+      received: `${shown(path)} twice`,
     });
   };
   const discard = async (): Promise<void> => {
