@@ -1,5 +1,5 @@
 import type { Readable } from "node:stream";
-import { numeral, shown, VeladisError } from "../core/index";
+import { numeral, plainNumeral, shown, VeladisError } from "../core/index";
 import { columnIndex } from "./column-index";
 import { separatorOf } from "./csv-rows";
 
@@ -26,11 +26,9 @@ function cellsOf(line: string, separator: string): string[] {
   return [...cells, cell.trim()];
 }
 
-const plainNumber = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
-
 /** A number as `numeral` reads it, quickly where nothing is to be said. */
 function sampleOf(cell: string, line: number): number {
-  const value = plainNumber.test(cell) ? Number(cell) : Number.NaN;
+  const value = plainNumeral.test(cell) ? Number(cell) : Number.NaN;
   return Number.isFinite(value) ? value : numeral(cell, `a sample at line ${line}`);
 }
 

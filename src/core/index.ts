@@ -10,7 +10,7 @@ export { finite, nonNegative, positive, text } from "./guards";
 export { memo } from "./memo";
 export { namesIn } from "./names-in";
 export { nearest } from "./nearest";
-export { numeral, splitNumeral } from "./numeral";
+export { numeral, plainNumeral, splitNumeral } from "./numeral";
 export type { Ratio } from "./ratio";
 export type { Provenance, Source } from "./source";
 export { unknownName } from "./unknown-name";

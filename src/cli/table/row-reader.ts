@@ -1,5 +1,5 @@
 import { parseAmplitude, writtenValue } from "../../amplitude/index";
-import { numeral, positive, shown, VeladisError } from "../../core/index";
+import { numeral, plainNumeral, positive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { columnIndex } from "../column-index";
 import { remembered } from "./remembered";
@@ -19,7 +19,6 @@ export interface RowFacts {
 type Cells = readonly string[];
 type Reader<T> = (cells: Cells) => T;
 
-const plainNumber = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 const order = /^(\d+(?:\.\d+)?)\s*[x×]$/i;
 
 /** A short plain decimal, exactly: digits and power of ten are both whole numbers that 64 bits hold. */
@@ -43,7 +42,7 @@ const tens = Array.from({ length: 16 }, (_, power) => 10 ** power);
 function numberIn(cell = ""): number {
   const short = shortNumber(cell);
   if (short >= 0) return short;
-  const value = plainNumber.test(cell) ? Number(cell) : Number.NaN;
+  const value = plainNumeral.test(cell) ? Number(cell) : Number.NaN;
   return Number.isFinite(value) ? value : numeral(cell, "a reading");
 }
 
@@ -83,7 +82,7 @@ function hertzReader(header: Cells, column: string, unit: string | undefined, op
   const index = columnIndex(header, column);
   const read = remembered((written) => {
     const cell = comma ? pointed(written) : written;
-    if (!plainNumber.test(cell)) return frequency(cell).hertz;
+    if (!plainNumeral.test(cell)) return frequency(cell).hertz;
     if (unit !== undefined) return frequency(`${cell} ${unit}`).hertz;
     throw new VeladisError("missing-unit", {
       expected: `a frequency with its unit, or --${option} to say it for bare numbers`,
@@ -153,7 +152,7 @@ export interface RowReader {
 export function rowReader(header: Cells, settings: TableSettings): RowReader {
   const value = columnIndex(header, settings.column);
   const { decimalComma } = settings;
-  if (header[value] !== settings.column && plainNumber.test(header[value] as string)) {
+  if (header[value] !== settings.column && plainNumeral.test(header[value] as string)) {
     throw new VeladisError("missing-fact", {
       expected: "a header line above the first row",
       received: `${shown(header[value])} in its place`,
