@@ -1,6 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { cpSync, existsSync, mkdtempSync, readFileSync, symlinkSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { cpSync, existsSync, readFileSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { root } from "../examples/fences";
 
@@ -12,12 +11,10 @@ function git(...args: string[]): string[] {
 const tracked = (): string[] =>
   git("ls-files", "-z", "--cached", "--others", "--exclude-standard").filter((path) => existsSync(join(root, path)));
 
-/** A copy of the project in a folder of its own, with the packages that are installed here. */
-export function copyOfProject(): string {
-  const copy = mkdtempSync(join(tmpdir(), "veladis-copy-"));
+/** Copies the project into an empty folder, with the packages that are installed here. */
+export function copyProject(copy: string): void {
   for (const path of tracked()) cpSync(join(root, path), join(copy, path));
   symlinkSync(join(root, "node_modules"), join(copy, "node_modules"));
-  return copy;
 }
 
 /** The text of every file of the copy that the project has, or that is new below `src`. */
