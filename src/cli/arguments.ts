@@ -48,6 +48,8 @@ export function parsedArguments<const O extends Options>(args: readonly string[]
     const unknown = /^Unknown option '(.*?)'/.exec(sentence)?.[1];
     if (unknown !== undefined)
       throw unknownOption(unknown, allowed, `${OPTIONS}; a text that begins with a dash stands after --`);
-    throw new VeladisError("syntax", { expected: OPTIONS, received: sentence.replace(/^O/, "o") });
+    const option = /'(.*?)(?: <value>)?'/.exec(sentence)?.[1];
+    const received = `${option} ${sentence.includes("does not take") ? "with a value" : "without its value"}`;
+    throw new VeladisError("syntax", { expected: OPTIONS, received });
   }
 }

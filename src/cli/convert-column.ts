@@ -16,7 +16,7 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
   if (from === undefined || targets.length === 0 || stream === undefined) {
     throw new VeladisError("missing-fact", {
       expected: 'a file or piped CSV, with --from "g rms" and --to "m/s2 rms" beside --column',
-      received: "fewer of them",
+      received: "--column without them",
     });
   }
   const suffix = `${readingType(from)}${at === undefined ? "" : ` at ${at}`}`;

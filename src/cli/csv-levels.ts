@@ -73,7 +73,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     } catch (error) {
       if (!(error instanceof VeladisError)) throw error;
       const { code, expected, received } = error;
-      throw new VeladisError(code, { expected: `${expected}, at ${file} line ${line}`, received });
+      throw new VeladisError(code, { expected: `${expected}, at line ${line} of ${file}`, received });
     }
   }
   if (levels.length > 0) return { levels: Float64Array.from(levels), times: Float64Array.from(times) };

@@ -19,7 +19,7 @@ export async function csvPoints(stream: Readable, from: string): Promise<{ known
       }
       continue;
     }
-    const [known, indicated] = columns.map((column) => numeral(cells[column] ?? "", `a level on line ${line}`));
+    const [known, indicated] = columns.map((column) => numeral(cells[column] ?? "", `a level at line ${line}`));
     points.push({ known: `${known} ${type}`, indicated: `${indicated} ${type}` });
   }
   return points;

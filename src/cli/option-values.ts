@@ -46,10 +46,10 @@ export function bandOption(value: string): [low: number, high: number] {
   const hertzOf = (edge: string, which: string): number => {
     const [digits, own] = splitNumeral(edge);
     return digits === "" || own === ""
-      ? numeral(edge, `the ${which} edge of the band in Hz`) * frequency(`1 ${unit}`).hertz
+      ? numeral(edge, `${which} edge of the band in Hz`) * frequency(`1 ${unit}`).hertz
       : frequency(edge).hertz;
   };
-  return [hertzOf(low, "lower"), hertzOf(high, "upper")];
+  return [hertzOf(low, "a lower"), hertzOf(high, "an upper")];
 }
 
 /** Contact and coil of `"normally open, normally energised"`. */

@@ -7,7 +7,8 @@ export function unknownOption(given: unknown, allowed: readonly string[], what: 
   return new VeladisError(given === undefined ? "missing-fact" : isText ? "unknown-option" : "wrong-type", {
     expected: what,
     received: shown(given),
-    didYouMean: isText ? nearest(given, allowed) : [],
+    // a single letter or digit is near to every other
+    didYouMean: isText && given.length > 1 ? nearest(given, allowed) : [],
     allowed,
   });
 }

@@ -80,7 +80,15 @@ const key = ({ file, line, called }: Call): string => `${file}:${line} ${called}
 
 /** The places of a floor that none of the refusals came from. */
 export function unreached(folder: string, refusals: readonly Refusal[]): string[] {
-  const reached = new Set(refusals.flatMap(({ calls }) => calls.map(key)));
+  return unreachedBy(
+    folder,
+    refusals.flatMap(({ calls }) => calls),
+  );
+}
+
+/** The places of a floor that are not among these calls. */
+export function unreachedBy(folder: string, calls: readonly Call[]): string[] {
+  const reached = new Set(calls.map(key));
   return sitesOf(folder)
     .map(key)
     .filter((site) => !reached.has(site));

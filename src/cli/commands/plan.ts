@@ -72,7 +72,7 @@ function settingsOf(values: Values): BenchSettings {
 function shakerOf(values: Values): Shaker {
   const { stroke, velocity, acceleration, force, uncertainty } = values;
   const form = '"7 Hz to 10 kHz", the frequencies of the shaker';
-  const [lowest, highest] = ends(needed(values.shaker, "shaker", form), form);
+  const [lowest, highest] = ends(needed(values.shaker, "shaker", form), `--shaker such as ${form}`);
   const movingMass = kilograms(values["moving-mass"]);
   const payload = kilograms(values.payload);
   return {

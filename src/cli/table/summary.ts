@@ -26,7 +26,7 @@ export function summaryText(
   const refusedTo = refused > 0 && refusedPath !== undefined ? ` to ${refusedPath}` : "";
   const inZones = [...zones].sort(([a], [b]) => (a < b ? -1 : 1)).map(([zone, count]) => `${zone} ${grouped(count)}`);
   return [
-    `${grouped(rows)} rows: ${grouped(written)} written${to}, ${grouped(refused)} refused${refusedTo}\n`,
+    `${grouped(rows)} ${rows === 1 ? "row" : "rows"}: ${grouped(written)} written${to}, ${grouped(refused)} refused${refusedTo}\n`,
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
     labelled("granted", granted.length > 0 ? [granted.join("; ")] : []),
     labelled(

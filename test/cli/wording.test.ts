@@ -1,0 +1,159 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { type Call, callsOf, withDeepStacks } from "../refusals/refused";
+import { isInstrumented, unreachedBy } from "../refusals/sites";
+
+const reached: Call[] = [];
+
+// what a command refuses it prints; the places in the sources are told when the error is made
+vi.mock("../../src/core/error", async (original) => {
+  const real = await original<typeof import("../../src/core/error")>();
+  class Noted extends real.VeladisError {
+    constructor(...parts: ConstructorParameters<typeof real.VeladisError>) {
+      super(...parts);
+      reached.push(...callsOf(this));
+    }
+  }
+  return { ...real, VeladisError: Noted };
+});
+
+const { veladis } = await import("./in-process");
+
+const folder = mkdtempSync(join(tmpdir(), "wording-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function file(name: string, content: string | Uint8Array): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+const absent = join(folder, "absent.csv");
+const route = file("route.txt", "0.25 in/s pk\n4,1 mm/s rms\n");
+const levels = file("levels.csv", "time,level\n0,4\n1,5\n0,6\n");
+const rising = file("rising.csv", "time,level\n0,4\n1,5\n2,6\n3,5\n");
+const unclosed = file("unclosed.csv", 'value\n"4.1\n');
+const blank = file("blank.csv", "value,machine\n4.1,\n");
+const word = file("word.csv", "time,level\n0,four\n");
+const noon = file("noon.csv", "time,level\nnoon,4\n");
+const dotted = file("dotted.csv", "time,level\n1.2.3,4\n");
+const header = file("header.csv", "");
+const points = file("points.csv", "known,shown\n1,1\n");
+const broken = file("broken.csv", "known,indicated\n1,1\n2,two\n");
+const one = file("one.csv", "1\n2\n3\n1\n2\n3\n1\n2\n");
+const two = file("two.csv", "1,2\n3,4\n");
+const holes = file("holes.csv", "1,2\n3\n");
+const empty = file("empty.csv", "a,b\n1,\n");
+const letters = file("letters.csv", "1\ntwo\n");
+const odd = file("odd.f32", new Uint8Array(7));
+const rails = file("rails.i16", Uint8Array.of(0, 0, 255, 127, 0, 128, 1, 0));
+const unsaid = file("samples.dat", new Uint8Array(8));
+const json = file("scheme.json", "{ not json");
+const readings = file("readings.csv", "value,unit,speed,machine\n4.1,mm/s,1500,pump 90 kW 1490 r/min\n4,mm/s,1490\n");
+const comma = file("comma.csv", "value;speed\n4.1;1500\n");
+const twice = file("twice.csv", "value,value\n4.1,5\n");
+const headless = file("headless.csv", "4.1,5\n4.2,5\n");
+const open = file("open.csv", `value\n"${"x".repeat(2 << 20)}\n`);
+const quoted = file("quoted.csv", 'value\n4 "mm"\n');
+const parquet = file("broken.parquet", "PAR1 and nothing else");
+const there = file("there.csv", "kept\n");
+mkdirSync(join(folder, "place"));
+
+const simulate =
+  "simulate --threshold|0.51 in/s pk|--hysteresis|3 %|--timer-resets|threshold|--from|in/s pk|--latching";
+const plan = "plan --threshold|0.51 in/s pk|--hysteresis|3 %|--delay|2|--latching";
+const overall = "overall --rate|100|--unit|g";
+const table = `table ${readings}|--column|value`;
+
+type Case = readonly [words: string, input?: string];
+
+const args = (words: string): string[] => words.replace(/^(\w+) /, "$1|").split("|");
+
+// biome-ignore format: a row of a table is a line
+const cases: readonly Case[] = [
+  // one reading, lines of a route, a column
+  ["--json|4.1"], ["4.1 mm/s"], ["--digit|3|4.1 mm/s rms"], ["4.1 mm/s rms|--digits"], ["4.1 mm/s rms|--digits|two"],
+  [`--file|${route}`], [`--file|${route}|--to|in/s pk`], [`--file|${absent}|--to|in/s pk`], ["--column|2", "4.1\n"],
+  ["--to|in/s pk", `${"x".repeat(2 << 20)}\n`], [`--file|${levels}|--column|levle|--from|mm/s rms|--to|in/s pk`],
+  ["--to|in/s pk", "x".repeat(2 << 20)], ["--file|x.csv|4.1 mm/s rms|--to|in/s pk"], [""], ["convert"],
+  // judge
+  ["judge"], ["judge 4.1 mm/s rms"], ["judge --machine|group 1 rigid"], ["judge 4.1 mm/s rms|--machine|group 1 rigid|--crest-factor|3,5"],
+  [`judge 4.1 mm/s rms|--scheme|${join(folder, "absent.json")}`], [`judge 4.1 mm/s rms|--scheme|${json}`],
+  ["judge 4.1 mm/s rms|--machine|group 1 rigid|--crest-factor|many"],
+  // schemes
+  ["schemes pump|--machine|pump"], ["schemes iso-10816-3-2010"],
+  // overall
+  ["overall"], [`overall ${one}|${two}`], ["overall --rate|100"], ["overall --rate|100|--unit|g"], ["overall --rate|fast|--unit|g"], ["overall --rate| |--unit|g"],
+  [`${overall}|${two}`], [`${overall}|${two}|--column|3`], [`${overall}|${holes}|--column|2`], [`${overall}|${empty}|--column|b`], [`${overall}|${letters}`], [`${overall}|${odd}|--format|float32`],
+  [`${overall}|${rails}|--format|int16|--scale|0.01`], [`${overall}|${rails}|--format|int16`], [`${overall}|${rails}|--format|int16|--scale|some`], [`${overall}|${rails}|--format|int16|--scale|0`],
+  [`${overall}|${unsaid}`], [`${overall}|${unsaid}|--format|flot32`], [`${overall}|${unsaid}|--format|float32|--endian|middle`],
+  [`${overall}|${one}|--band|10`], [`${overall}|${one}|--band|low-high`], [`${overall}|${one}|--band|1-high`], [`${overall}|${one}|--order|three`], [`${overall}|${one}|--band|20-40|--lines|many`],
+  [`${overall}|${one}|--causal|--edges|ideal|--band|20-40`], [`${overall}|${one}|--scheme|iso-7919-3-2009|--machine|motor 3000 r/min`],
+  // setpoints
+  ["setpoints"], ["setpoints --baseline|2 mm/s rms|--limits|4.5 mm/s rms"], ["setpoints --baseline|2 mm/s rms|--machine|pump|--k|three"],
+  [`setpoints --file|${levels}`], [`setpoints --file|${levels}|--from|mm/s rms|--start-up|noon`], ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--delay|soon"],
+  ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--sheet|pdf"], ["setpoints 2 mm/s rms"],
+  [`setpoints --file|${rising}|--from|mm/s rms|--start-up|noon`],
+  // simulate
+  ["simulate"], ["simulate --timer-resets|threshold"], ["simulate --timer-resets|treshold|--latching"], ["simulate --timer-resets|threshold|--latching"], ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk"],
+  ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk|--hysteresis|3 %"], [`${simulate}|--delay|soon|--file|${levels}`], [`${simulate}|--delay|1`],
+  ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk|--hysteresis|3 %|--delay|1"],
+  [`${simulate}|--delay|1|--file|${levels}`], [`${simulate}|--delay|1|--file|${word}`], [`${simulate}|--delay|1|--file|${noon}`], [`${simulate}|--delay|1|--file|${dotted}`], [`${simulate}|--delay|1|--file|${header}`], [`${simulate}|--delay|1|--file|${levels}|--every|often|--column|level`],
+  [`${simulate}|--delay|1|--file|${levels}|--commands|reset`], [`${simulate}|--delay|1|--file|${levels}|--commands|reset at noon`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|two for 30`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2 for ever`],
+  [`${simulate}|--delay|1|--file|${levels}|--off-delay|soon`], [`${simulate}|--delay|1|--file|${levels}|--inhibit|soon`], [`${simulate}|--delay|1|--file|${levels}|--relay|normally open`],
+  // plan
+  ["plan"], ["plan --latching"], ["plan --latching|--threshold|0.51 in/s pk"], ["plan --latching|--threshold|0.51 in/s pk|--hysteresis|3 %"], ["plan --latching|--threshold|0.51 in/s pk|--hysteresis|3 %|--delay|soon"], [plan], [`${plan}|--off-delay|soon`],
+  [`${plan}|--shaker|10 Hz`], [`${plan}|--shaker|10 Hz to 1 kHz|--force|strong`], [`${plan}|--shaker|10 Hz to 1 kHz|--load|heavy`],
+  // check
+  ["check"], ["check --tolerance|5 %"], ["check --tolerance|5 %|--known|0.4 in/s pk"], ["check --tolerance|5 %|--file|points.csv"], [`check --tolerance|5 %|--from|mm/s rms|--file|${points}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${broken}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${absent}`],
+  ["check --tolerance|5 %|--from|mm/s rms"],
+  // balance
+  ["balance"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"],
+  // table
+  ["table"], [`table ${readings}|${levels}|--column|value`], [table], ["table --column|value|--to|in/s pk"], [`table ${absent}|--column|value|--to|in/s pk`], [`table ${folder}|--column|value|--to|in/s pk`],
+  [`${table}|--to|in/s pk|--crest-factor|many`], [`${table}|--to|in/s pk|--from|mm/s rms|--out|${readings}`], [`${table}|--to|in/s pk|--from|mm/s rms`], [`${table}|--to|in/s pk|--from|mm/s rms|--from-column|unit`], [`${table}|--to|in/s pk|--detector|rms`],
+  [`${table}|--from|mm/s rms|--to|mm/s rms,mm/s rms`], [`${table}|--from|mm/s rms|--to|um pp|--at|2x`], [`${table}|--from|mm/s rms|--to|um pp|--at|1x|--speed-column|speed`], [`${table}|--from|mm/s rms|--to|um pp|--at|0x|--speed-column|speed|--speed-unit|r/min`],
+  [`${table}|--from|mm/s rms|--machine-column|machine|--speed-column|speed|--speed-unit|r/min`], [`${table}|--from|mm/s rms|--machine-column|spede|--scheme|iso-2372-1974`], [`${table}|--from|mm/s rms|--speed-column|speed|--machine| `],
+  [`table ${comma}|--column|value|--decimal-comma|--from|mm/s rms|--to|in/s pk`], [`table ${twice}|--column|value|--from|mm/s rms|--to|in/s pk|--json`], [`table ${headless}|--column|1|--from|mm/s rms|--to|in/s pk`], [`table ${open}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${quoted}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${header}|--column|value|--from|mm/s rms|--to|in/s pk`],
+  [`table ${parquet}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${join(folder, "absent.parquet")}|--column|value|--from|mm/s rms|--to|in/s pk`], ["table --column|value|--from|mm/s rms|--to|in/s pk", "value\nmany\n"],
+  [`table ${unclosed}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${blank}|--column|value|--from|mm/s rms|--machine-column|machine`], [`${table}|--from|mm/s rms|--to|um pp|--at|${"9".repeat(400)}x|--speed-column|speed`],
+  [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "new.csv")}|--refused|${join(folder, "new.csv")}`],
+  [`${table}|--from|mm/s rms|--to|in/s pk|--out|${there}`], [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "place")}`], [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "no", "out.csv")}`],
+];
+
+/** Where a place in the sources is reached by a fault of the computer alone: no room, no leave, a package missing. */
+const faults = ["src/cli/table/parquet-source.ts", "src/cli/table/run-table.ts", "src/cli/table/whole-file.ts"];
+
+describe("refusals of the command", () => {
+  const entries: string[] = [];
+  beforeAll(async () => {
+    await withDeepStacks(async () => {
+      for (const [words, input] of cases) {
+        const { err, code } = await veladis(words === "" ? ["--json", ""] : args(words), input);
+        const told = args(words).map((word) => (/[ ]/.test(word) || word === "" ? `"${word}"` : word));
+        entries.push(`$ veladis ${told.join(" ")}${input === undefined ? "" : "   (piped)"}\n${err}exit ${code}\n`);
+      }
+    });
+  });
+
+  it("are worded as on their page", async () => {
+    // what the engine of JavaScript says of broken JSON is its own
+    const page = entries
+      .join("\n")
+      .replaceAll(folder, "FOLDER")
+      .replace(/(scheme\.json": ).*/, "$1...");
+    await expect(page).toMatchFileSnapshot("../refusals/pages/cli.txt");
+  });
+
+  it("end with exit code 2 and begin with the name of the command and a code", () => {
+    for (const entry of entries)
+      expect(entry).toMatch(/\n(veladis: (.*: )?[a-z-]+\n {2}expected: |\{"error":)[\s\S]*\nexit 2\n$/);
+  });
+
+  it.skipIf(isInstrumented("cli"))("come from every place in the sources that refuses", () => {
+    const left = unreachedBy("cli", reached).filter((site) => !faults.some((one) => site.startsWith(one)));
+    expect(left).toEqual([]);
+  });
+});
