@@ -52,7 +52,8 @@ function server(session: Session): REPLServer {
     completer: (line: string) => completions(line, session),
     writer: String,
     eval: (input, _context, _file, done) => {
-      const line = input.replace(/\s*\n\s*/g, " ").trim();
+      // lines that go on are joined by \n, from Node 24 on by \r
+      const line = input.replace(/\s*[\r\n]\s*/g, " ").trim();
       if (isUnfinished(line) && line.length < bounds.length)
         return done(new Recoverable(new SyntaxError("unfinished")), undefined);
       turn = turn.then(async () => {

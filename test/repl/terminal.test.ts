@@ -60,7 +60,8 @@ describe.skipIf(!existsSync("/usr/bin/script"))("the calculator on a terminal", 
     await type("a = 0.25 in/s pk at 1500 r/min\r", "a = 0.250 in/s pk at 25 Hz (1500 r/min)");
     await type("a * 1.25 to mm/s rms\r", "5.61 mm/s rms  (sine)");
     await type("rs\t", "rss(");
-    await type("2.1 mm/s rms,\r", "... ");
+    // from Node 24 on a bar asks for more, not three dots
+    await type("2.1 mm/s rms,\r", /(\.\.\.|\|) /);
     await type("0.8 mm/s rms)\r", "2.25 mm/s rms");
     await type("2 mm/s rms + 1 mm/s pk\r", "veladis: wrong-detector");
     await type("help rss\r", "root of the sum of squares");
