@@ -24,10 +24,7 @@ export function significant(value: number, digits = 3): string {
   if (finite(value, "a finite number") === 0) return "0";
   const rounded = value.toPrecision(digits);
   const size = Math.abs(Number(rounded));
-  if (size >= 1e6 || size < 1e-4)
-    return Number(rounded)
-      .toExponential(digits - 1)
-      .replace("e+", "e");
+  if (size >= 1e6 || size < 1e-4) return value.toExponential(digits - 1).replace("e+", "e");
   if (!rounded.includes("e")) return rounded;
   return size >= 1 ? Number(rounded).toFixed(0) : Number(rounded).toFixed(digits + 3);
 }

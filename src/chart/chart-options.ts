@@ -37,6 +37,13 @@ export function themeFor({ theme = "auto" }: ChartOptions): ChartTheme {
   return choice(theme, chartThemes, "a theme");
 }
 
+/** A text of the chart's own, or of its user. */
+export function wordsFor(given: string | undefined, usual: string, what: string): string {
+  if (given === undefined) return usual;
+  if (typeof given === "string" && given.length <= 10_000) return given;
+  throw new VeladisError("wrong-type", { expected: `${what} of up to 10 000 letters`, received: shown(given) });
+}
+
 /** Options, or an error that says what should have come. */
 export function given<Options extends object>(options: Options, what: string): Options {
   if (typeof options === "object" && options !== null) return options;

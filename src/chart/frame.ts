@@ -1,4 +1,4 @@
-import { type ChartOptions, themeFor, widthFor } from "./chart-options";
+import { type ChartOptions, themeFor, widthFor, wordsFor } from "./chart-options";
 import { escaped, label, tag } from "./markup";
 import { styleOf } from "./style";
 import { wrapped } from "./text-width";
@@ -30,7 +30,8 @@ export function framed(options: ChartOptions, content: Content): string {
   const width = widthFor(options);
   const theme = themeFor(options);
   const { left, top, bottom, plotHeight, plot } = content;
-  const title = options.title ?? content.title;
+  const title = wordsFor(options.title, content.title, "a title");
+  const description = wordsFor(options.description, content.description, "a description");
   // Bold letters are wider than the estimate for plain ones.
   const heading = wrapped(title, width - 2 * EDGE, 16.5);
   const plotTop = EDGE + heading.length * 19 + top;
@@ -48,7 +49,7 @@ export function framed(options: ChartOptions, content: Content): string {
       height: Math.ceil(height),
     },
     tag("title", {}, escaped(title)),
-    tag("desc", {}, escaped(options.description ?? content.description)),
+    tag("desc", {}, escaped(description)),
     tag("style", {}, styleOf(theme)),
     tag("rect", { class: "paper", width: "100%", height: "100%" }),
     ...heading.map((line, i) => label(EDGE, EDGE + 14 + i * 19, line, { class: "heading" })),

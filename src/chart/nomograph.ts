@@ -1,6 +1,6 @@
 import { scaleLog } from "d3-scale";
 import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
-import { choice, positive, shown, VeladisError } from "../core/index";
+import { asReturned, choice, positive, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { apart, logTicks, tickText } from "./axis";
 import { type ChartOptions, given, widthFor } from "./chart-options";
@@ -8,7 +8,7 @@ import { diagonals, families, type LogFrame, type Obstacle } from "./diagonals";
 import { clipped, framed } from "./frame";
 import { label, stroke, tag } from "./markup";
 import { nomographZones } from "./nomograph-zones";
-import { widthOf } from "./text-width";
+import { fitted, widthOf } from "./text-width";
 import { type ChartSeverity, zonesFor } from "./zones";
 
 /** A reading shown as a point; its frequency must be known. */
@@ -37,12 +37,16 @@ export interface NomographOptions extends Omit<ChartOptions, "height"> {
 const LEFT = 46;
 const RIGHT = 52;
 
+/** The frame holds no more than this: each decade has lines of its own. */
+const LEAST = 1e-12;
+const MOST = 1e12;
+
 function range(given: readonly [number, number] | undefined, usual: readonly [number, number], what: string) {
   const [low, high] = given ?? usual;
   positive(low, `${what} above zero`);
-  if (positive(high, `${what} above zero`) / low >= 2) return [low, high] as const;
+  if (positive(high, `${what} above zero`) / low >= 2 && low >= LEAST && high <= MOST) return [low, high] as const;
   throw new VeladisError("out-of-range", {
-    expected: `${what} from low to high, the high one twice the low one or more`,
+    expected: `${what} from low to high, the high one twice the low one or more, within ${LEAST} to ${MOST}`,
     received: `${low} to ${high}`,
   });
 }
@@ -98,6 +102,10 @@ function points(placed: readonly Placed[], width: number): { markup: string; tak
  * ```
  */
 export function nomograph(options: NomographOptions = {}): string {
+  return asReturned("what the options of a chart say", () => drawnNomograph(options));
+}
+
+function drawnNomograph(options: NomographOptions): string {
   const {
     readings = [],
     severity,
@@ -132,7 +140,7 @@ export function nomograph(options: NomographOptions = {}): string {
     return {
       x: x(amplitude.hertz),
       y: y(value),
-      text: words ?? format(amplitude),
+      text: fitted(words ?? format(amplitude), width),
       value,
       hertz: amplitude.hertz,
       assumed,

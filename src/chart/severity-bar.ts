@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { format, significant } from "../amplitude/index";
+import { asReturned } from "../core/index";
 import type { Judgement, SchemeKind } from "../severity/index";
 import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
 import { framed } from "./frame";
@@ -50,6 +51,10 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
  * ```
  */
 export function severityBar(options: SeverityBarOptions): string {
+  return asReturned("what the options of a chart say", () => drawnSeverityBar(options));
+}
+
+function drawnSeverityBar(options: SeverityBarOptions): string {
   const { judgement } = given(options, 'options such as { judgement: classify("3.9 mm/s rms", ...) }');
   const { zones, limits, judged, zone, word, kind } = given(
     judgement,

@@ -1,7 +1,7 @@
 import { scaleLinear, scaleLog } from "d3-scale";
 import { line } from "d3-shape";
 import { significant } from "../amplitude/index";
-import { choice, finite, positive, shown, VeladisError } from "../core/index";
+import { asReturned, choice, finite, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import type { Density, Spectrum } from "../signal/index";
 import { apart, footAxis, logTicks, sideAxis, type Tick, tickText } from "./axis";
@@ -122,6 +122,10 @@ function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
  * ```
  */
 export function spectrumChart(options: SpectrumChartOptions): string {
+  return asReturned("what the options of a chart say", () => drawnSpectrumChart(options));
+}
+
+function drawnSpectrumChart(options: SpectrumChartOptions): string {
   const { spectrum, speed, orders = [1, 2] } = given(options, "options such as { spectrum }");
   const scale = scaleOf(options.scale ?? "linear", "a scale");
   const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");

@@ -15,8 +15,13 @@ export function widthOf(text: string, size = 12): number {
 export function fitted(text: string, width: number, size = 12): string {
   if (widthOf(text, size) <= width) return text;
   const letters = [...text];
-  while (letters.length > 1 && widthOf(`${letters.join("")}…`, size) > width) letters.pop();
-  return `${letters.join("").trimEnd()}…`;
+  let units = 0;
+  let kept = 0;
+  for (; kept < letters.length; kept++) {
+    units += widthOf(letters[kept] as string, 1);
+    if ((units + widthOf("…", 1)) * size > width) break;
+  }
+  return `${letters.slice(0, Math.max(kept, 1)).join("").trimEnd()}…`;
 }
 
 /** A text in lines that fit a width, parted at spaces. */

@@ -1,7 +1,7 @@
 import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import { type Amplitude, convertAmplitude, parseAmplitude, readingType, significant } from "../amplitude/index";
-import { finite, list, nonNegative, VeladisError } from "../core/index";
+import { asReturned, finite, list, nonNegative, VeladisError } from "../core/index";
 import { apart, footAxis, sideAxis, tickText } from "./axis";
 import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
 import { clipped, framed } from "./frame";
@@ -113,6 +113,10 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
  * ```
  */
 export function trendChart(options: TrendChartOptions): string {
+  return asReturned("what the options of a chart say", () => drawnTrendChart(options));
+}
+
+function drawnTrendChart(options: TrendChartOptions): string {
   const {
     as: written,
     readings,

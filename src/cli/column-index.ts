@@ -1,5 +1,9 @@
 import { unknownOption } from "../core/index";
 
+/** Of a file that is no table the header can be anything: as much of it as helps. */
+const MOST = 100;
+const LONGEST = 40;
+
 /**
  * Index of the column that a name or a number from 1 means.
  *
@@ -10,5 +14,6 @@ export function columnIndex(header: readonly string[], column: string): number {
   const numbered = /^\d+$/.test(column) ? Number(column) - 1 : -1;
   const index = named >= 0 ? named : numbered;
   if (index >= 0 && index < header.length) return index;
-  throw unknownOption(column, header, "a column of the header, by name or number");
+  const columns = header.slice(0, MOST).map((name) => (name.length > LONGEST ? `${name.slice(0, LONGEST)}…` : name));
+  throw unknownOption(column, columns, "a column of the header, by name or number");
 }

@@ -3,7 +3,7 @@ import { shown, VeladisError } from "./error";
 const leading = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
 
 /** A text that is a number as {@link numeral} takes it and nothing else, without white space about it. */
-export const plainNumeral = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+export const plainNumeral = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/;
 
 /**
  * A text split behind the number it begins with: the number's digits, none if it begins with no number, and the rest

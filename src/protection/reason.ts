@@ -1,4 +1,4 @@
-import type { Source } from "../core/index";
+import { frozen, type Source } from "../core/index";
 
 /** Why a number is what it is, and where the rule comes from. */
 export interface Reason {
@@ -28,7 +28,7 @@ const RECALLED = {
 
 /** The rules for setpoints, by name, each with its source. */
 // biome-ignore format: a row of a table is a line
-export const setpointRules = /* @__PURE__ */ Object.freeze({
+export const setpointRules = /* @__PURE__ */ frozen({
   "alarm from baseline": { text: "ALARM is the baseline plus a quarter of the upper limit of zone B", source: CLAUSE },
   "alarm below zone C": { text: "with a low baseline the ALARM may lie below zone C", source: CLAUSE },
   "alarm cap": { text: "ALARM should not normally exceed 1.25 times the upper limit of zone B", source: RECALLED },

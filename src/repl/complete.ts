@@ -3,6 +3,7 @@ import { detectors } from "../detectors/index";
 import { frequencyUnits } from "../frequency/index";
 import { builtInSchemes } from "../severity/index";
 import { units } from "../units/index";
+import { bounds } from "./bounds";
 import { functions, numberFunctions } from "./functions";
 import { topics } from "./help";
 import type { Session } from "./session";
@@ -46,6 +47,7 @@ function candidates(before: string, { variables }: Session): readonly string[] {
  * ```
  */
 export function completions(line: string, session: Session): [found: string[], word: string] {
+  if (line.length > bounds.length) return [[], ""];
   const word = /[^\s(,"[*+<>=]*$/.exec(line)?.[0] ?? "";
   const before = line.slice(0, line.length - word.length);
   const found = candidates(before, session).filter((one) => one.toLowerCase().startsWith(word.toLowerCase()));

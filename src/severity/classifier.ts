@@ -196,7 +196,7 @@ export function classifier<const S extends SchemeRef>(
       from: type,
       scheme: table.id,
       assumed: Object.freeze(assumed),
-      assumedFacts,
+      assumedFacts: Object.freeze([...assumedFacts]),
       verified: limits.flat().every(({ verified }) => verified),
       index,
       array,

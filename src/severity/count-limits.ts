@@ -1,6 +1,7 @@
-import type { Source } from "../core/index";
+import { list, type Source } from "../core/index";
 import { namesOf } from "./limit";
 import type { Criterion, Scheme } from "./scheme";
+import { schemeOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
 
 /** How many limits were read in print, and how many are from memory. */
@@ -45,7 +46,7 @@ function countOf(scheme: Scheme): SchemeCount {
 export function countLimits(
   schemes: readonly Scheme[] = builtInSchemes,
 ): LimitCount & { readonly schemes: readonly SchemeCount[] } {
-  const counts = schemes.map(countOf);
+  const counts = list(schemes, "schemes as a list").map(schemeOf).map(countOf);
   const total = (part: keyof LimitCount): number => counts.reduce((sum, count) => sum + count[part], 0);
   return { published: total("published"), memory: total("memory"), schemes: counts };
 }

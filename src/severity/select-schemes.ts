@@ -1,3 +1,4 @@
+import { list } from "../core/index";
 import { factsOfMachine, type MachineRef } from "./class-of";
 import { facts as factTable } from "./facts";
 import { type Fit, fitOf, type MissingFact } from "./fit";
@@ -8,6 +9,7 @@ import { conditionOf, conditionText } from "./machine-class";
 import { machineTypes } from "./machine-types";
 import { applies } from "./reading-for";
 import type { Condition, MachineClass, Scheme } from "./scheme";
+import { schemeOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
 import { assumptionsFor, severestOf } from "./severest";
 
@@ -152,7 +154,7 @@ export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] 
   const known = factsOfMachine(nameplate);
   const found: { candidate: Candidate; order: number[] }[] = [];
   const excluded: Excluded[] = [];
-  for (const scheme of schemes) {
+  for (const scheme of list(schemes, "schemes as a list").map(schemeOf)) {
     const fit = fitOf(scheme, known);
     const { id, standard, edition } = scheme;
     if (fit.misfit !== undefined) {

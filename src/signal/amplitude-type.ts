@@ -83,7 +83,8 @@ export function sampleUnit(unit: string): UnitSymbol {
     return unitSymbol(written);
   } catch (error) {
     const words = written.trim().split(/\s+/);
-    const detected = words.some((_, at) => at > 0 && findDetector(words.slice(at).join(" ")) !== undefined);
+    const detected =
+      words.length <= 6 && words.some((_, at) => at > 0 && findDetector(words.slice(at).join(" ")) !== undefined);
     if (!(error instanceof VeladisError) || !detected) throw error;
     throw new VeladisError("unknown-unit", {
       expected: "the unit of the samples without a detector, since samples have none",

@@ -73,6 +73,22 @@ const cases: Cases = {
   "tripTimeline, no options": () => c.tripTimeline(),
   "tripTimeline, no time between levels": () => timeline({ dt: 0 }),
   "tripTimeline, no levels": () => timeline({ levels: [] }),
+  "tripTimeline, a title that is none": () => timeline({ title: 7 }),
+  "tripTimeline, a description without end": () => timeline({ description: "x".repeat(10_001) }),
+  "tripTimeline, commands that are none": () => timeline({ commands: 7 }),
+  "nomograph, readings that are none": () => nomograph({ readings: 7 }),
+  "nomograph, beyond all frames": () => nomograph({ frequency: [1, 1e300] }),
+  "severityBar, a judgement that is none": () => c.severityBar({ judgement: { limits: {}, zones: 7 } }),
+  "spectrumChart, orders that are none": () => spectrum({ orders: 7 }),
+  "trendChart, times beyond what can be placed": () =>
+    trend({
+      readings: [
+        { time: -1.7e308, reading: 2 },
+        { time: 1.7e308, reading: 2.1 },
+      ],
+    }),
+  "trendChart, a reading that is none": () => trend({ readings: [7] }),
+  "trendChart, a unit of time that is none": () => trend({ timeUnit: 7 }),
 };
 
 holdWording("chart", cases);

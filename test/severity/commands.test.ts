@@ -75,7 +75,15 @@ describe("veladis judge", () => {
   });
 
   it("judges a change since the baseline", async () => {
-    const args = ["3.1 mm/s rms", "--machine", "group 1 rigid", "--scheme", "iso-10816-3-2009", "--since", "1.8 mm/s rms"];
+    const args = [
+      "3.1 mm/s rms",
+      "--machine",
+      "group 1 rigid",
+      "--scheme",
+      "iso-10816-3-2009",
+      "--since",
+      "1.8 mm/s rms",
+    ];
     expect((await judge(args)).out).toMatch(/a rise of 1\.30 mm\/s rms, SIGNIFICANT \(more than 1\.13/);
   });
 

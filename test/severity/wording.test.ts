@@ -167,6 +167,8 @@ const cases: Cases = {
   "defineScheme, ceilings that are none": () => withCriterion({ ceilings: 9 }),
   "defineScheme, a ceiling of zero for the alarm": () => withCriterion({ ceilings: { alarm: 0, trip: 9, source } }),
   "defineScheme, a ceiling of zero for the trip": () => withCriterion({ ceilings: { alarm: 5, trip: 0, source } }),
+  "schemes, of no list": () => s.selectSchemes("pump", 7),
+  "schemes to count, of no list": () => s.countLimits(7),
 };
 
 holdWording("severity", cases);

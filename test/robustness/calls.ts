@@ -1,0 +1,537 @@
+import { all, create } from "mathjs";
+import * as root from "veladis";
+import * as chart from "veladis/chart";
+import * as mathjs from "veladis/mathjs";
+import * as protection from "veladis/protection";
+import * as severity from "veladis/severity";
+import * as signal from "veladis/signal";
+import * as sql from "veladis/sql";
+
+/** Every entry of the package, by the name it is imported with. */
+export const entries = {
+  veladis: root,
+  "veladis/severity": severity,
+  "veladis/protection": protection,
+  "veladis/signal": signal,
+  "veladis/chart": chart,
+  "veladis/mathjs": mathjs,
+  "veladis/sql": sql,
+} as const;
+
+/** A public function, or a method of what one returns, with arguments that it answers. */
+export interface Call {
+  readonly name: string;
+  /** Made anew for every call, since a call may keep or change what it is given. */
+  readonly args: () => unknown[];
+  readonly run: (...args: unknown[]) => unknown;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: hostile arguments are of no type
+type Loose = any;
+
+const on =
+  (module: object) =>
+  (name: string, ...args: unknown[]): Call => ({
+    name,
+    args: () => structuredClone(args),
+    run: (...given) => (module as Loose)[name](...given),
+  });
+
+/** The arguments of a constructor. */
+const made =
+  (module: object) =>
+  (name: string, ...args: unknown[]): Call => ({
+    name: `new ${name}`,
+    args: () => structuredClone(args),
+    run: (...given) => new (module as Loose)[name](...given),
+  });
+
+/** A method of a fresh object for every call. */
+const of = (name: string, object: () => object, method: string, ...args: unknown[]): Call => ({
+  name: `${name}.${method}`,
+  args: () => structuredClone(args),
+  run: (...given) => (object() as Loose)[method](...given),
+});
+
+/** Calls the object itself, as a converter or a classifier is called. */
+const calling = (name: string, object: () => unknown, ...args: unknown[]): Call => ({
+  name: `${name}()`,
+  args: () => structuredClone(args),
+  run: (...given) => (object() as Loose)(...given),
+});
+
+const amplitude = { value: 4, unit: "mm/s", detector: "rms", quantity: "velocity", hertz: 25 };
+const samples = Array.from({ length: 64 }, (_, i) => Math.sin(i) + 0.1 * Math.cos(3 * i));
+const shape = { rate: 1000, unit: "g" };
+
+const r = on(root);
+const amplitudes: Call[] = [
+  r("amountOf", "5 %", "10 mm/s rms"),
+  r("assumedText", { assumed: ["sine", "crest-factor"], crestFactor: 3 }),
+  r("convert", 0.25, "in/s pk", "mil pp", { at: "1500 r/min" }),
+  r("convert", 2, "g rms", "g pk", { crestFactor: 4 }),
+  r("convert", 95, "dB re 1e-9 m/s", "mm/s rms"),
+  r("convertAmplitude", "0.25 in/s pk", "mil pp", { at: { hertz: 25 }, crestFactor: undefined }),
+  r("convertAmplitude", amplitude, "in/s pk", { crestFactor: 4 }),
+  r("converter", "in/s pk", "mm/s rms", { at: "25 Hz" }),
+  calling("converter", () => root.converter("in/s pk", "mm/s rms"), 1),
+  calling("converter of levels", () => root.converter("dB re 1e-9 m/s", "mm/s rms"), 90),
+  of("converter", () => root.converter("in/s pk", "mm/s rms"), "array", Float64Array.of(1, 2), Float64Array.of(0, 0)),
+  of("converter of levels", () => root.converter("mm/s rms", "dB re 1e-9 m/s"), "array", Float64Array.of(1, 2)),
+  r("currentLoop", "0 to 25 mm/s rms"),
+  r("currentLoop", "0 to 25 mm/s rms", { lowFault: 3.6, lowest: 3.8, highest: 20.5, highFault: 21 }),
+  of("currentLoop", () => root.currentLoop("0 to 25 mm/s rms"), "reading", 12, "in/s pk", { at: "25 Hz" }),
+  of("currentLoop", () => root.currentLoop("0 to 25 mm/s rms"), "current", amplitude, { at: "25 Hz" }),
+  of("currentLoop", () => root.currentLoop("0 to 25 mm/s rms"), "percent", 12),
+  r("detectorSymbol", "peak-to-peak"),
+  r("equivalents", "0.25 in/s pk at 25 Hz", { at: "30 Hz" }),
+  r("format", amplitude, { digits: 4 }),
+  r("format", 4.5, "mm/s rms", { digits: 4 }),
+  r("formatVoltage", { value: 0.5, unit: "mV", detector: "rms" }, 3),
+  r("frequency", "2x 1500 r/min"),
+  r("frequencyUnitSymbol", "rpm"),
+  r("hertz", "25 Hz"),
+  r("hertz", { hertz: 25 }),
+  r("parseAmplitude", "0.25 in/s pk at 1500 r/min"),
+  r("readingType", "ips peak"),
+  r("sensor", "100 mV/g"),
+  of("sensor", () => root.sensor("100 mV/g"), "sensitivity", "mV/(m/s2)"),
+  of("sensor", () => root.sensor("100 mV/g"), "voltage", "2 g pk", "mV rms", { at: "25 Hz", crestFactor: 3 }),
+  of("sensor", () => root.sensor("100 mV/g"), "reading", { value: 3, unit: "mV", detector: "rms" }, "mm/s rms", {
+    at: "25 Hz",
+  }),
+  r("significant", 12.345, 3),
+  r("sineFrequency", "4 mm/s rms", "0.1 g pk"),
+  r("unitSymbol", "inches per second"),
+  r("writtenValue", { value: 3, level: { decibels: 60, re: "1 nm/s" } }),
+];
+
+const own = {
+  id: "invented-fan-house",
+  kind: "zones",
+  standard: "site rule, invented",
+  edition: "2026",
+  classes: [
+    {
+      by: { support: "rigid", power: { above: 15, to: 300 } },
+      criteria: [
+        {
+          as: "mm/s rms",
+          limits: { "A/B": 1.4, "B/C": 2.8, "C/D": 4.5 },
+          source: { title: "site rule, invented", provenance: "memory" },
+        },
+      ],
+    },
+  ],
+};
+const machine = { type: "motor", power: "90 kW", support: "rigid", speed: "2980 r/min", group: 2 };
+const scheme = "iso-10816-3-2009";
+
+const s = on(severity);
+const judge = (): Loose => severity.classifier(scheme, "group 2 rigid", "mm/s rms");
+const severities: Call[] = [
+  s("changeFromBaseline", "4 mm/s rms", amplitude, { scheme, machine: "group 2 rigid", assume: "lowest limits" }),
+  s("classifier", scheme, machine, "in/s pk", { at: "25 Hz", crestFactor: 3, assume: "lowest limits" }),
+  calling("classifier", judge, 3),
+  of("classifier", judge, "index", 3),
+  of("classifier", judge, "array", Float64Array.of(1, 3), new Uint8Array(2)),
+  s("classify", ["4 mm/s rms", "30 um rms"], { scheme, machine, assume: "lowest limits" }),
+  s("classify", amplitude, { scheme: own, machine: "90 kW rigid", crestFactor: 2 }),
+  s("conditionText", { support: ["rigid"], power: { above: 15, to: 300 } }),
+  s("countLimits", [own]),
+  s("defineScheme", own),
+  s("limitsFor", { scheme, machine, assume: "lowest limits", as: "um pp", at: "25 Hz" }),
+  s("parseMachine", "pump 90 kW 2980 r/min rigid"),
+  s("schemeById", scheme),
+  s("selectSchemes", machine, [own]),
+  s("selectSchemes", "motor 90 kW rigid"),
+  s("severityColour", 1, 4),
+  s("supportOf", "65 Hz", { hertz: 25 }),
+  s("zoneWord", "zones", "B"),
+];
+
+const channel = {
+  threshold: "0.51 in/s pk",
+  hysteresis: "3 %",
+  onDelay: 1,
+  timerResets: "below threshold",
+  sensorFault: "alarm",
+  offDelay: 2,
+  startInhibit: 3,
+  multiplier: { factor: 2, seconds: 5 },
+};
+const relay = { latching: true, contact: "normally open", coil: "normally energised" };
+const settings = { ...channel, ...relay };
+const shaker = {
+  name: "bench shaker",
+  lowest: "10 Hz",
+  highest: "1 kHz",
+  displacement: "5 mm pp",
+  velocity: "1 m/s pk",
+  acceleration: "10 g pk",
+  force: { newtons: 50 },
+  movingMass: { kilograms: 0.2 },
+  payload: { kilograms: 0.8 },
+  uncertainty: "3 %",
+};
+const plan = {
+  threshold: "0.51 in/s pk at 1800 r/min",
+  hysteresis: "3 %",
+  onDelay: 3,
+  offDelay: 1,
+  latching: true,
+  contact: "normally open",
+  coil: "normally energised",
+  sensorFault: "alarm",
+  frequencies: ["30 Hz", { hertz: 60 }],
+  band: { lowest: "10 Hz", highest: "1 kHz", order: 2 },
+  load: { kilograms: 0.3 },
+  tolerance: "5 %",
+};
+const rest = { tolerance: "10 %", uncertainty: "3 %", rule: "guard band" };
+const check = { known: "0.40 in/s pk at 1800 r/min", indicated: "0.41 in/s pk", ...rest };
+const history = [1, 1.1, 1.2, 1.05, 1.1, 1.15, 1.3, 1.2, 1.1, 1.05, 1.2];
+
+const p = on(protection);
+const rising = [
+  { level: "0.49 in/s pk", set: false },
+  { level: "0.52 in/s pk", set: true },
+];
+const falling = [
+  { level: "0.52 in/s pk", set: true },
+  { level: "0.49 in/s pk", set: false },
+];
+const logic = (): Loose => new protection.TripLogic(settings as Loose);
+const votes = { vote: "2oo3", badChannel: "does not vote", ...relay, channels: { a: channel, b: channel, c: channel } };
+const voting = (): Loose => new protection.VotedTrip(votes as Loose);
+const sheet = (): Loose =>
+  protection.setpointSheet({
+    machine: "boiler-feed pump 2",
+    facts: { place: "drive end" },
+    baseline: protection.baseline(history, { as: "mm/s rms" }),
+    proposal: protection.proposeSetpoints({ baseline: "1.2 mm/s rms", scheme, machine: "group 2 rigid" }),
+    settings: settings as Loose,
+    known: "0.40 in/s pk at 1800 r/min",
+    check: protection.checkAgainstKnown(check as Loose),
+    linearity: protection.linearity([check, { ...check, known: "1 in/s pk" }], rest as Loose),
+    tripPoint: protection.tripPointTest("0.5 in/s pk", rising, rest as Loose),
+    resetPoint: protection.resetPointTest("0.5 in/s pk", falling, rest as Loose),
+    delay: protection.delayTest(3, [3.1, 2.9], "0.2 s"),
+    plan: protection.benchPlan(plan as Loose, shaker as Loose),
+    remarks: ["invented"],
+  });
+const protections: Call[] = [
+  p("asFoundAsLeft", { known: check.known, asFound: "0.5 in/s pk", asLeft: "0.41 in/s pk", ...rest }),
+  p("balanceGrade", "G 6.3"),
+  p("balanceGrade", 6.3),
+  p("bandResponse", "25 Hz", plan.band),
+  p("baseline", history, {
+    as: "mm/s rms",
+    at: "25 Hz",
+    mask: history.map(() => true),
+    speed: { readings: history.map(() => 1490), unit: "r/min", atLeast: "1400 r/min", atMost: "1500 r/min" },
+    time: { readings: history.map((_, i) => i), from: 0, to: 20 },
+    enough: 10,
+    percentile: 95,
+  }),
+  p("baseline", ["1 mm/s rms", amplitude, "0.1 in/s pk"], { as: "mm/s rms" }),
+  p("benchPlan", plan, shaker),
+  p("centrifugalForce", "20 g·mm", "1500 r/min"),
+  p("checkAgainstKnown", check),
+  p("combinedUncertainty", ["3 %", "2 %"]),
+  p("delayAdvice", "fan", 25),
+  p("delayTest", 3, [3.1, 2.9], "0.2 s"),
+  p("detectedLevels", samples, { rate: 1000, detector: { kind: "rms", averaging: 0.1 }, initial: 1 }),
+  p("detectedLevels", samples, { rate: 1000, detector: { kind: "peak", decay: 0.1 } }),
+  p("gradeOfUnbalance", "20 g·mm", { mass: "120 kg", speed: "1500 r/min" }),
+  p("linearity", [check, { known: "1 in/s pk", indicated: "1.1 in/s pk" }], rest),
+  p("mechanicalSwitch", "2 g pk", { speeds: ["900 r/min", { hertz: 25 }], limit: "7.1 mm/s rms" }),
+  p("mechanicalSwitch", "2 g pk", { speeds: [], limit: amplitude }),
+  p("parseVote", "2oo3"),
+  p("permissibleEccentricity", "G 6.3", "1500 r/min"),
+  p("permissibleUnbalance", "G 6.3", {
+    mass: "120 kg",
+    speed: "1500 r/min",
+    planes: { left: "300 mm", right: "200 mm" },
+  }),
+  p("proposeSetpoints", {
+    baseline: "1.2 mm/s rms",
+    scheme,
+    machine,
+    sensor: { noiseFloor: "0.1 mm/s rms", fullScale: "2 in/s pk", loop: "0 to 25 mm/s rms" },
+    device: { step: "0.1 mm/s rms", lowest: "0.5 mm/s rms", highest: "50 mm/s rms", rounds: "down", band: plan.band },
+    k: 3,
+    onDelay: 3,
+  }),
+  p("proposeSetpoints", {
+    baseline: protection.baseline(history, { as: "mm/s rms" }),
+    limits: { "B/C": "2.8 mm/s rms", "C/D": amplitude, source: "the maker's manual" },
+    k: 2,
+  }),
+  p("relayStatus", relay, true, true),
+  p("resetPointTest", "0.5 in/s pk", falling, rest),
+  p("setpointSheet", {
+    machine: "boiler-feed pump 2",
+    facts: { place: "drive end" },
+    settings,
+    known: "0.40 in/s pk",
+    remarks: ["invented"],
+  }),
+  {
+    name: "setpointSheet",
+    args: () => [structuredClone(sheet().data)],
+    run: (one) => protection.setpointSheet(one as Loose),
+  },
+  p("shakerReach", "0.4 in/s pk at 30 Hz", shaker, 0.3),
+  {
+    name: "sheetHtml",
+    args: () => [structuredClone(sheet()), "en"],
+    run: (...a) => (protection as Loose).sheetHtml(...a),
+  },
+  { name: "sheetJson", args: () => [structuredClone(sheet())], run: (...a) => (protection as Loose).sheetJson(...a) },
+  {
+    name: "sheetMarkdown",
+    args: () => [structuredClone(sheet())],
+    run: (...a) => (protection as Loose).sheetMarkdown(...a),
+  },
+  p(
+    "shockImmunity",
+    {
+      threshold: "0.5 g pk",
+      hysteresis: "3 %",
+      onDelay: 0.01,
+      timerResets: "below threshold",
+      detector: { kind: "peak", decay: 0.05 },
+      highPass: 2,
+    },
+    "0.1 g pk at 25 Hz",
+    { milliseconds: [5], multiples: [2] },
+  ),
+  p("shockOnRunning", {
+    running: "0.1 g pk at 25 Hz",
+    shock: { peak: "5 g pk", milliseconds: 5, at: 0.02 },
+    rate: 1000,
+    seconds: 0.1,
+    phase: 0.1,
+  }),
+  p(
+    "storedSetpoint",
+    "0.5 in/s pk",
+    { step: "0.1 mm/s rms", lowest: "0.5 mm/s rms", highest: "50 mm/s rms" },
+    "25 Hz",
+    "down",
+  ),
+  p("tripPointTest", "0.5 in/s pk", rising, rest),
+  p("unbalanceOf", "20 g", "10 mm", "g·mm"),
+  p("velocityOf", samples, 1000, 2),
+  p("voted", "2oo3", ["trip", "healthy", "bad"], "does not vote"),
+  made(protection)("TripLogic", settings),
+  { ...made(protection)("TripLogic", settings, logic().snapshot()), name: "new TripLogic from a state" },
+  of("TripLogic", logic, "resume", logic().snapshot()),
+  of("TripLogic", logic, "step", 0.3, 1),
+  of("TripLogic", logic, "step", "0.3 in/s pk", 1),
+  of("TripLogic", logic, "run", [0.1, 0.6, 0.6, 0.6], 1, {
+    as: "in/s pk",
+    at: "25 Hz",
+    commands: [{ at: 2, do: "bypass on" }],
+    nan: "sensor fault",
+    excursions: true,
+  }),
+  of("TripLogic", logic, "run", [0.1, 0.6, 0.6, 0.6], [1, 2, 4, 5]),
+  of("TripLogic", logic, "bypass", true),
+  of("TripLogic", logic, "power", false),
+  made(protection)("VotedTrip", votes),
+  of("VotedTrip", voting, "step", { a: 0.1, b: "0.1 in/s pk", c: 0.2 }, 1),
+  of("VotedTrip", voting, "run", { a: [0.1, 0.6], b: [0.1, 0.6], c: [0, 0] }, 1, "sensor fault"),
+  of("VotedTrip", voting, "bypass", "a", true),
+  of("VotedTrip", voting, "power", false),
+];
+
+const g = on(signal);
+const spectrum = (): Loose => structuredClone(signal.spectrum(samples, { ...(shape as Loose), segment: 32 }));
+const density = (): Loose => structuredClone(signal.density(samples, { ...(shape as Loose), segment: 32 }));
+const averaging = { ...shape, segment: 32, overlap: 0.5, window: "hann", detrend: "mean" };
+const stream = { ...shape, band: [10, 400], as: "mm/s rms", order: 4, settle: 0.01 };
+const withSpectrum = (name: string, ...more: unknown[]): Call => ({
+  name,
+  args: () => [spectrum(), ...structuredClone(more)],
+  run: (...given) => (signal as Loose)[name](...given),
+});
+const withDensity = (name: string, ...more: unknown[]): Call => ({
+  ...withSpectrum(name),
+  args: () => [density(), ...structuredClone(more)],
+});
+const points = [
+  [20, 0.01],
+  [80, 0.04],
+  [350, 0.04],
+  [2000, 0.007],
+];
+const signals: Call[] = [
+  withSpectrum("bandOverall", [50, 400]),
+  g("bandPassPowerGain", [10, 1000], 4, 25),
+  g("bandWaveform", samples, {
+    ...shape,
+    band: [50, 400],
+    as: "mm/s",
+    edges: "-3 dB",
+    order: 4,
+    detrend: "mean",
+    oversample: 2,
+  }),
+  g("butterworth", { type: "band-pass", order: 4, edges: [10, 400], rate: 1000 }),
+  g("coherentGain", Float64Array.of(0.5, 1, 0.5)),
+  withDensity("convertDensity", "(mm/s)2/Hz", { from: 40 }),
+  withSpectrum("convertSpectrum", "mm/s rms", { from: 40 }),
+  g("decibelsPerOctave", 2),
+  g("density", samples, averaging),
+  withDensity("densityOverall", [50, 400], "m/s2 rms"),
+  g("densityUnit", "(mm/s)2/Hz"),
+  g("descriptors", samples, { unit: "g", detrend: "linear" }),
+  g("detrended", samples, "linear"),
+  g("format", amplitude, { digits: 3 }),
+  g("gaussianWithin", 3),
+  g("noiseBandwidth", Float64Array.of(0.5, 1, 0.5)),
+  withSpectrum("orderLines", { speed: "3000 r/min", orders: [1, 2], within: 0.1 }),
+  g("overall", samples, {
+    ...shape,
+    band: [50, 400],
+    as: "mm/s rms",
+    edges: "-3 dB",
+    order: 4,
+    detrend: "mean",
+    window: "hann",
+    oversample: 2,
+  }),
+  g("overall", samples, { ...shape, band: [50, 400], as: "g pk" }),
+  g("overallStream", stream),
+  of("overallStream", () => signal.overallStream(stream as Loose), "push", samples),
+  g("pointAlong", [20, 0.01], 3, 80),
+  g("profileDensity", points, 100),
+  g("profileOverall", points, { unit: "g2/Hz", as: "g rms", sigmas: 3 }),
+  g("profileSlopes", points),
+  g("rayleighBeyond", 3),
+  g("responseAt", [{ b: [1, 2, 1], a: [-0.5, 0.1] }], 25, 1000),
+  g("slopeExponent", 3),
+  g("spectrum", samples, { ...averaging, as: "mm/s rms", from: 40 }),
+  g("spectrumStream", { ...averaging, as: "g pk" }),
+  of("spectrumStream", () => signal.spectrumStream(averaging as Loose), "push", samples),
+  withSpectrum("topLines", { count: 3, band: [50, 400] }),
+  g("windowName", "Hanning"),
+  g("windowWeights", "hann", 16),
+];
+
+const c = on(chart);
+const drawn = { width: 640, height: 200, title: "a title", description: "a text", theme: "dark" };
+const charts: Call[] = [
+  c("nomograph", {
+    width: 640,
+    title: "a title",
+    description: "a text",
+    theme: "dark",
+    readings: ["4 mm/s rms at 25 Hz", amplitude, { reading: "4 mm/s rms at 30 Hz", label: "pump" }],
+    severity: { scheme, machine: "group 2 rigid", assume: "lowest limits" },
+    detector: "rms",
+    units: "metric",
+    frequency: [1, 1000],
+    velocity: [0.1, 100],
+  }),
+  {
+    name: "severityBar",
+    args: () => [
+      { ...drawn, judgement: structuredClone(severity.classify("4 mm/s rms", { scheme, machine: "group 2 rigid" })) },
+    ],
+    run: (...given) => (chart as Loose).severityBar(...given),
+  },
+  {
+    name: "spectrumChart",
+    args: () => [
+      { ...drawn, spectrum: spectrum(), speed: "3000 r/min", orders: [1, 2], frequency: [50, 400], scale: "log" },
+    ],
+    run: (...given) => (chart as Loose).spectrumChart(...given),
+  },
+  c("trendChart", {
+    ...drawn,
+    readings: [
+      { time: 0, reading: 1 },
+      { time: 5, reading: "2 mm/s rms" },
+      { time: 9, reading: amplitude },
+    ],
+    as: "mm/s rms",
+    timeUnit: "d",
+    baseline: "1 mm/s rms",
+    alarm: "2 mm/s rms",
+    trip: amplitude,
+    severity: { scheme, machine: "group 2 rigid" },
+  }),
+  c("tripTimeline", {
+    ...drawn,
+    settings,
+    levels: [0.1, 0.6, 0.6, 0.6, 0.1],
+    dt: 1,
+    as: "in/s pk",
+    at: "25 Hz",
+    commands: [{ at: 2, do: "bypass on" }],
+    nan: "sensor fault",
+  }),
+];
+
+const m = on(mathjs);
+const math = /* one for all: an instance costs half a second */ create(all as Loose);
+const calculators: Call[] = [
+  {
+    name: "completions",
+    args: () => ["4 mm/s r", mathjs.newSession()],
+    run: (...given) => (mathjs as Loose).completions(...given),
+  },
+  m("evaluateLine", "a = 0.25 in/s pk at 1500 r/min to mm/s rms"),
+  {
+    name: "evaluateLine",
+    args: () => ["a = 2 * 3", mathjs.newSession()],
+    run: (...given) => (mathjs as Loose).evaluateLine(...given),
+  },
+  m("helpText", "units"),
+  m("newSession"),
+  {
+    name: "registerAmplitudes",
+    args: () => [],
+    run: (...given) => given.length > 0 && (mathjs as Loose).registerAmplitudes(...given),
+  },
+  {
+    name: "registerAmplitudes.amplitude",
+    args: () => ["4 mm/s rms"],
+    run: (...given) => typeof given[0] === "string" && (math as Loose).amplitude(...given),
+  },
+];
+
+const q = on(sql);
+const queries: Call[] = [
+  q("schemeToSql", scheme, machine, {
+    column: "v",
+    from: "in/s pk",
+    at: "25 Hz",
+    crestFactor: 3,
+    assume: "lowest limits",
+    quotes: "double",
+  }),
+  q("toSql", "in/s pk", "mil pp", {
+    column: ["t", "v"],
+    at: { column: "n", unit: "r/min", order: 2 },
+    quotes: "backtick",
+  }),
+  q("toSql", "g pk", "mm/s rms", { expression: "a + b", at: { hertz: 25 } }),
+  q("toSql", "g rms", "g pk", { column: "v", crestFactor: 4 }),
+];
+
+mathjs.registerAmplitudes(math as Loose);
+
+/** All of them, by entry. */
+export const calls: { readonly [Entry in keyof typeof entries]: readonly Call[] } = {
+  veladis: amplitudes,
+  "veladis/severity": severities,
+  "veladis/protection": protections,
+  "veladis/signal": signals,
+  "veladis/chart": charts,
+  "veladis/mathjs": calculators,
+  "veladis/sql": queries,
+};
