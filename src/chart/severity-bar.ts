@@ -38,7 +38,7 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
  *
  * @param options - `judgement` as `classify` returns it, and {@link ChartOptions}
  * @returns an SVG document as text; lengths in the unit and detector of the standard
- * @throws {@link VeladisError} `wrong-type`, `out-of-range` for a size
+ * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `out-of-range` for a size
  * @example
  * ```ts
  * import { severityBar } from "veladis/chart";

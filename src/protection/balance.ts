@@ -99,7 +99,7 @@ export function permissibleEccentricity(grade: string | number, speed: Frequency
  * The split follows the static load: the plane nearer to the centre of mass gets the greater share. ISO 21940-11
  * refers it to the bearings.
  *
- * @throws {@link VeladisError} `syntax`, `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-fact`, `syntax`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { permissibleUnbalance } from "veladis/protection";
@@ -136,7 +136,7 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
  * The grade that a rotor has with a residual unbalance, in mm/s: the way back.
  *
  * @param unbalance - of the whole rotor, e.g. `"16260 g·mm"` or `"20 oz·in"`
- * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { gradeOfUnbalance } from "veladis/protection";
@@ -152,7 +152,7 @@ export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">
 /**
  * The centrifugal force of an unbalance, in N: `U omega²`.
  *
- * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { centrifugalForce } from "veladis/protection";
@@ -171,7 +171,7 @@ export function centrifugalForce(unbalance: string, speed: Frequency): number {
  * @param mass - e.g. `"4 oz"`
  * @param radius - e.g. `"2 in"`
  * @param unit - e.g. `"oz·in"`; `"g·mm"` if not given
- * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { unbalanceOf } from "veladis/protection";

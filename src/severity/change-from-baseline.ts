@@ -61,7 +61,7 @@ export interface ChangeOptions<S extends SchemeRef = SchemeRef> {
  * @param now - the reading; its unit and detector are those of the answer
  * @param before - the baseline of the same point, in any unit
  * @param options - a scheme of kind `zones`, and the machine
- * @throws {@link VeladisError} `unknown-option` for a scheme without zones, `missing-fact` for a level in dB, and all
+ * @throws {@link VeladisError} `wrong-type` for a scheme without zones, `out-of-range` for a level in dB, and all
  *   of {@link classify}
  * @example
  * ```ts

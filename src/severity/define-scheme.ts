@@ -35,7 +35,7 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  *
  * @param input - the scheme; all but `id`, `kind`, `standard` and `classes` may be left out
  * @returns the scheme, complete and frozen; a copy, so that later changes of the input do not reach it
- * @throws {@link VeladisError} `wrong-type`, `syntax`, `unknown-option` for names there are none of, `unknown-unit`,
+ * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `syntax`, `unknown-option` for names there are none of, `unknown-unit`,
  *   `unknown-detector`, `missing-detector`, `not-positive`, `missing-fact` for limits without a source,
  *   `out-of-range` for limits that do not ascend and classes that overlap
  * @example
@@ -61,7 +61,7 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  * });
  * classify("5 mm/s rms", { scheme: siteRule, machine: "flexible" }).zone; // => "C"
  * JSON.stringify(defineScheme(JSON.parse(JSON.stringify(siteRule)))) === JSON.stringify(siteRule); // => true
- * defineScheme({ ...siteRule, classes: [] }); // throws wrong-type
+ * defineScheme({ ...siteRule, classes: [] }); // throws missing-fact
  * ```
  */
 export function defineScheme<const Id extends string, K extends SchemeKind>(input: SchemeInput<K, Id>): Scheme<K, Id> {

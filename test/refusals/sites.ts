@@ -59,7 +59,7 @@ function importsOf({ tree }: Tree): string[] {
 }
 
 /** Where the sources of a floor refuse, or have a shared function refuse in their words. */
-export function sitesOf(folder: string): Call[] {
+function sitesOf(folder: string): Call[] {
   const trees = treesOf(folder);
   const refusers = new Set([...refusersIn(treesOf("core")), ...refusersIn(treesOf("detectors")), ...refusersIn(trees)]);
   return trees.flatMap((one) => {
