@@ -7,7 +7,7 @@ import { frozen } from "../core/index";
  * - `zones`: in service, zones A to D
  * - `acceptance`: a test of a new or repaired machine, pass or fail
  * - `operation`: a fan's start-up, alarm and shutdown limits
- * - `grades`: grades with names of their own, as charts and rules of thumb have them
+ * - `grades`: grades with names of their own, as steps without a verdict and rules of thumb have them
  */
 export type SchemeKind = "zones" | "acceptance" | "operation" | "grades";
 

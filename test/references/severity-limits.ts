@@ -343,14 +343,6 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
     ["region allowable test site", "um pp", [100], "p"],
     ["region allowable test works", "um pp", [125], "p"],
   ],
-  "tac-table-ii-cooling-tower": [
-    ['class "long hollow drive shaft"', "mm/s rms", [6.7, 10.8, 16.2], "ppp"],
-    ['class "close-coupled belt drive"', "mm/s rms", [4.9, 7.6, 11.7], "ppp"],
-    ['class "close-coupled direct drive"', "mm/s rms", [3.6, 5.4, 8.1], "ppp"],
-  ],
-  "general-machinery-chart": [
-    ["", "in/s pk", [0.0049, 0.0098, 0.0196, 0.0392, 0.0785, 0.157, 0.314, 0.628], "mmmmmmmm"],
-  ],
   "compressor-handbook-rule": [["", "in/s pk", [0.03, 0.2], "pp"]],
   // ISO 7919-2:2009 Table A.1: 100/200/320; 95/185/290; 90/165/240; 80/150/220
   "iso-7919-2-2009": [

@@ -15,7 +15,7 @@ The tables of limits: all of them, one in full, or those for a machine, best fir
   veladis schemes --machine "motor 315 mm 2980 r/min natural 65 Hz" --json
 
 kinds      zones: in service, A to D; acceptance: pass or fail of a new machine;
-           operation: a fan's start-up, alarm and shutdown; grades: charts and rules of thumb
+           operation: a fan's start-up, alarm and shutdown; grades: steps without a verdict, and rules of thumb
 limits     read: read in print, the page is named; MEMORY: not checked, see the standard
 
 options

@@ -5,7 +5,6 @@ import { api610 } from "./api-610";
 import { api610Shaft } from "./api-610-shaft";
 import { api617Shaft } from "./api-617-shaft";
 import { compressorHandbookRule } from "./compressor-handbook-rule";
-import { generalMachineryChart } from "./general-machinery-chart";
 import { iec60034Part14Of2003 } from "./iec-60034-14-2003";
 import { iso2372Of1974 } from "./iso-2372-1974";
 import { iso2373Of1974 } from "./iso-2373-1974";
@@ -36,7 +35,6 @@ import { iso20816Part8Of2018 } from "./iso-20816-8-2018";
 import { lrReciprocatingGuidance } from "./lr-recip-guidance";
 import { nemaMg1Part7 } from "./nema-mg1-7";
 import { nemaMg1Part20Old } from "./nema-mg1-20-52";
-import { coolingTowerDrives } from "./tac-table-ii-cooling-tower";
 
 export {
   ansiAmca204Acceptance,
@@ -46,8 +44,6 @@ export {
   api610Shaft,
   api617Shaft,
   compressorHandbookRule,
-  coolingTowerDrives,
-  generalMachineryChart,
   iec60034Part14Of2003,
   iso2372Of1974,
   iso2373Of1974,
@@ -89,7 +85,6 @@ export const builtInSchemes = /* @__PURE__ */ Object.freeze([
   api610,
   api617Shaft,
   compressorHandbookRule,
-  generalMachineryChart,
   iec60034Part14Of2003,
   iso10816Part1AnnexB,
   iso10816Part2Of2009,
@@ -120,7 +115,6 @@ export const builtInSchemes = /* @__PURE__ */ Object.freeze([
   lrReciprocatingGuidance,
   nemaMg1Part20Old,
   nemaMg1Part7,
-  coolingTowerDrives,
 ] as const);
 
 /** The id of a built-in scheme. */
