@@ -1,4 +1,7 @@
 /** The packed tarball under each version of Node that it admits. Needs `dist/` and a registry of npm packages. */
+import { spawn } from "node:child_process";
+import { existsSync } from "node:fs";
+import { stripVTControlCharacters } from "node:util";
 import { afterAll, describe, expect, it } from "vitest";
 import { entryNames, newConsumer, ran } from "../package/consumer";
 import { answers, job, jobImports } from "../package/job";
@@ -11,6 +14,21 @@ afterAll(() => {
   consumer.remove();
   end();
 });
+
+/** What the calculator shows on a pseudo-terminal, made by script(1) of util-linux, for keys typed one after another. */
+function shown(node: string, keys: readonly string[]): Promise<string> {
+  const line = `"${node}" "${consumer.installed}/dist/cli.js"`;
+  const env = { ...process.env, VELADIS_HISTORY: "", TERM: "xterm" };
+  const child = spawn("script", ["-qec", line, "/dev/null"], { env });
+  const left = [...keys];
+  let screen = "";
+  child.stdout.on("data", (text) => {
+    screen += String(text);
+    // a prompt: of a line, or of one that goes on
+    if (/(> |\.\.\. |\| )$/.test(stripVTControlCharacters(screen))) child.stdin.write(left.shift() ?? "\x04");
+  });
+  return new Promise((resolve) => child.on("close", () => resolve(screen)));
+}
 
 const print = "console.log(JSON.stringify(result));";
 
@@ -54,6 +72,10 @@ for (const binary of binaries) {
       const esm = printed("all.mjs", count("await import"));
       expect(Number(esm)).toBeGreaterThan(100);
       expect(printed("all.cjs", count("require"))).toBe(esm);
+    });
+
+    it.skipIf(!existsSync("/usr/bin/script"))("opens the calculator, whose lines may go on", async () => {
+      expect(await shown(binary.path, ["rss(2.1 mm/s rms,\r", "0.8 mm/s rms)\r", "exit\r"])).toContain("2.25 mm/s rms");
     });
 
     it("runs the command: a line, an expression, a judgement, a trip", () => {
