@@ -65,7 +65,7 @@ function linearKind(words: readonly string[]): Kind {
     });
   }
   unitSymbol(all.slice(0, -last.length));
-  throw unknownDetector(last, "a detector after the unit");
+  throw unknownDetector(last);
 }
 
 const byName = /* @__PURE__ */ namesIn(levelReferences, true);

@@ -14,8 +14,8 @@ export function findDetector(spelling: string): Detector | undefined {
 }
 
 /** The error for a text that names no detector. */
-export function unknownDetector(spelling: string, expected = "a detector"): VeladisError {
-  return unknownName("unknown-detector", expected, spelling, bySpelling(), detectors);
+export function unknownDetector(spelling: string): VeladisError {
+  return unknownName("unknown-detector", "a detector", spelling, bySpelling(), detectors);
 }
 
 /**

@@ -69,7 +69,7 @@ const read = /* @__PURE__ */ memo((at) => {
  * ```
  */
 export function hertz(at: Frequency): number {
-  return typeof at === "string" ? read(at) : positive(at?.hertz, FORM);
+  return typeof at === "object" ? positive(at?.hertz, FORM) : read(text(at, FORM));
 }
 
 /**

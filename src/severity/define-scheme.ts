@@ -35,8 +35,8 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  *
  * @param input - the scheme; all but `id`, `kind`, `standard` and `classes` may be left out
  * @returns the scheme, complete and frozen; a copy, so that later changes of the input do not reach it
- * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `syntax`, `unknown-option` for names there are none of, `unknown-unit`,
- *   `unknown-detector`, `missing-detector`, `not-positive`, `missing-fact` for limits without a source,
+ * @throws {@link VeladisError} `wrong-type`, `syntax`, `unknown-option` for names there are none of, `unknown-unit`,
+ *   `unknown-detector`, `missing-detector`, `not-positive`, `missing-fact` for limits without a source or no classes,
  *   `out-of-range` for limits that do not ascend and classes that overlap
  * @example
  * ```ts

@@ -56,7 +56,7 @@ export function answerType(as: string): AnswerType {
       allowed: Object.keys(detectors),
     });
   }
-  throw unknownDetector(words[words.length - 1] as string, "a detector after the unit");
+  throw unknownDetector(words[words.length - 1] as string);
 }
 
 /** How many times the answer is the time derivative of what is measured: -2 to 2. */

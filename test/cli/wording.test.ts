@@ -95,7 +95,7 @@ const cases: readonly Case[] = [
   ["setpoints"], ["setpoints --baseline|2 mm/s rms|--limits|4.5 mm/s rms"], ["setpoints --baseline|2 mm/s rms|--machine|pump|--k|three"],
   [`setpoints --file|${levels}`], [`setpoints --file|${levels}|--from|mm/s rms|--start-up|noon`], ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--delay|soon"],
   ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--sheet|pdf"], ["setpoints 2 mm/s rms"],
-  [`setpoints --file|${rising}|--from|mm/s rms|--start-up|noon`],
+  [`setpoints --file|${unclosed}|--column|value|--from|mm/s rms`], [`setpoints --file|${rising}|--from|mm/s rms|--start-up|noon`],
   // simulate
   ["simulate"], ["simulate --timer-resets|threshold"], ["simulate --timer-resets|treshold|--latching"], ["simulate --timer-resets|threshold|--latching"], ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk"],
   ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk|--hysteresis|3 %"], [`${simulate}|--delay|soon|--file|${levels}`], [`${simulate}|--delay|1`],

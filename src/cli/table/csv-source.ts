@@ -63,7 +63,7 @@ function settled(act: (done: (error?: Error | null) => void) => void): Promise<v
     act((error) => (error ? reject(error) : resolve()));
   }).catch((error: unknown) => {
     if (!(error instanceof CsvError)) throw error;
-    throw new VeladisError("syntax", { expected: "a table as CSV", received: error.message });
+    throw new VeladisError("syntax", { expected: "CSV, with quotes doubled within quotes", received: error.message });
   });
 }
 
