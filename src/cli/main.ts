@@ -1,11 +1,17 @@
 #!/usr/bin/env node
+import { exitCodes } from "./command";
 import { run } from "./run";
 
 // A reader that has seen enough (head, less) closes the pipe; that is no failure.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code !== "EPIPE") throw error;
-  process.exit();
+  if (error.code === "EPIPE") process.exit();
+  process.stderr.write(
+    `veladis: missing-fact\n  expected: room and leave to write the output\n  received: ${error.code}\n`,
+  );
+  process.exit(exitCodes.refused);
 });
+// Nobody is left to be told.
+process.stderr.on("error", () => undefined);
 
 const { stdin, stdout, stderr } = process;
 
