@@ -40,7 +40,8 @@ const FORM = 'a sensitivity such as "100 mV/g" or "20 mV/(mm/s)"';
 const pair = /^(\S+?)\s*(?:\/|\sper\s)\s*(?:\((.+)\)|(.+))$/;
 
 function parsePair(written: string): { voltage: Voltage; unit: UnitSymbol } {
-  const [, voltage, bracketed, bare] = (written.length <= 80 && pair.exec(written.trim())) || [];
+  const [, voltage, bracketed, bare] =
+    (typeof written === "string" && written.length <= 80 && pair.exec(written.trim())) || [];
   const unit = bracketed ?? bare;
   if (voltage === undefined || unit === undefined) {
     throw new VeladisError("syntax", {

@@ -1,5 +1,6 @@
 import { significant } from "../amplitude/index";
-import type { MachineType } from "../severity/index";
+import { choice, positive } from "../core/index";
+import { type MachineType, machineTypes } from "../severity/index";
 import { COMMON_PRACTICE, type Reason } from "./reason";
 
 /** Delays for one kind of machine, in seconds, all common practice without a source. */
@@ -51,11 +52,14 @@ export interface DelayAdvice {
   readonly reasons: readonly Reason[];
 }
 
+const kinds = /* @__PURE__ */ Object.keys(machineTypes) as MachineType[];
+
 /**
  * On-delays for a kind of machine and its speed, with reasons.
  *
  * @param type - the kind of machine, if it is known
  * @param hertz - running speed in hertz, if it is known
+ * @throws {@link VeladisError} `unknown-option` or `wrong-type` for a kind of machine there is none of, `not-positive`
  * @example
  * ```ts
  * import { delayAdvice } from "veladis/protection";
@@ -66,7 +70,9 @@ export interface DelayAdvice {
  * ```
  */
 export function delayAdvice(type: MachineType | undefined, hertz: number | undefined): DelayAdvice {
-  const row = (type === undefined ? undefined : delays[type]) ?? OTHER;
+  const known = type === undefined ? undefined : choice(type, kinds, "a kind of machine");
+  const row = (known === undefined ? undefined : delays[known]) ?? OTHER;
+  if (hertz !== undefined) positive(hertz, "a running speed above zero, in Hz");
   const name = type ?? "machine";
   const reasons: Reason[] = [
     { text: `${row.trip} s for a ${name}: ${row.why}`, source: row.trip >= 3 ? PRACTICE : COMMON_PRACTICE },

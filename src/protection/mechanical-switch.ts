@@ -71,6 +71,7 @@ export function mechanicalSwitch(
       received: shown(limit),
     });
   }
+  if (level !== null) positive(level.value, "a limit above zero");
   const rows = list(speeds, "a list of speeds").map((speed): SwitchRow => {
     const hertz = hertzOf(speed);
     const at = { at: { hertz } };

@@ -1,4 +1,4 @@
-import { choice, shown, VeladisError } from "../core/index";
+import { choice, list, shown, VeladisError } from "../core/index";
 
 /** How the engine writes names: `"double"` quotes (standard SQL, DuckDB, PostgreSQL) or a `` "backtick" `` (Spark). */
 export type NameQuotes = "double" | "backtick";
@@ -48,7 +48,7 @@ export function operand(given: SqlOperand | undefined, quotes: NameQuotes): stri
     if (typeof expression === "string" && expression.trim() !== "") return `(${expression.trim()})`;
     throw new VeladisError("syntax", { expected: "an expression of SQL", received: shown(expression) });
   }
-  const names = typeof column === "string" ? [column] : [...(column ?? [])];
+  const names = typeof column === "string" ? [column] : list(column as readonly string[], "a name, or a list of names");
   if (names.length === 0)
     throw new VeladisError("missing-fact", { expected: "one name or more", received: "an empty list" });
   return names.map((name) => identifier(name, quotes)).join(".");

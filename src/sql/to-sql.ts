@@ -51,7 +51,7 @@ const converterText = converter as unknown as (
 ) => { readonly factor: number };
 
 function isColumn(at: Frequency | SqlFrequency): at is SqlFrequency {
-  return typeof at === "object" && !("hertz" in at);
+  return typeof at === "object" && at !== null && !("hertz" in at);
 }
 
 /** The frequency of a row in hertz, as SQL. */

@@ -145,6 +145,7 @@ const severities: Call[] = [
   s("schemeById", scheme),
   s("selectSchemes", machine, [own]),
   s("selectSchemes", "motor 90 kW rigid"),
+  s("schemeChoice", machine),
   s("severityColour", 1, 4),
   s("supportOf", "65 Hz", { hertz: 25 }),
   s("zoneWord", "zones", "B"),

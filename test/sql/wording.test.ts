@@ -4,6 +4,8 @@ import { holdWording } from "../refusals/hold-wording";
 const query = (where: unknown) => toSql("in/s pk", "mm/s rms", where as Parameters<typeof toSql>[2]);
 
 holdWording("sql", {
+  "column, a number": () => query({ column: 7 }),
+  "frequency, too low for its factor": () => toSql("g pk", "mm/s rms", { column: "v", at: { hertz: 5e-324 } }),
   "no place for the values": () => query({}),
   "two places for the values": () => query({ column: "reading", expression: "raw / 1000" }),
   "an empty expression": () => query({ expression: " " }),
