@@ -4,10 +4,13 @@ import fc from "../../node_modules/fast-check/lib/fast-check.js";
 const most = 150;
 
 const assert: typeof fc.assert = (property, options) =>
-  fc.assert(property as never, {
-    ...options,
-    numRuns: Math.min(most, options?.numRuns ?? 100),
-    endOnFailure: true,
-  } as never) as never;
+  fc.assert(
+    property as never,
+    {
+      ...options,
+      numRuns: Math.min(most, options?.numRuns ?? 100),
+      endOnFailure: true,
+    } as never,
+  ) as never;
 
 export default { ...fc, assert };
