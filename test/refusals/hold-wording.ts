@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { type Cases, composed, pageOf, type Refusal, refusalsOf } from "./refused";
 import { isInstrumented, unreached } from "./sites";
 
@@ -8,22 +8,24 @@ import { isInstrumented, unreached } from "./sites";
  */
 export function holdWording(floor: string, cases: Cases): void {
   describe(`refusals of ${floor}`, () => {
-    let refusals: Refusal[] = [];
-    beforeAll(async () => {
-      refusals = await refusalsOf(cases);
-    });
+    // within a test: what runs before all tests belongs to none of them, and mutation testing would not run it
+    let asked: Promise<Refusal[]> | undefined;
+    const collected = () => {
+      asked ??= refusalsOf(cases);
+      return asked;
+    };
 
     it("are worded as on their page", async () => {
-      await expect(pageOf(refusals)).toMatchFileSnapshot(`../refusals/pages/${floor}.txt`);
+      await expect(pageOf(await collected())).toMatchFileSnapshot(`../refusals/pages/${floor}.txt`);
     });
 
-    it("say in their message what their parts say", () => {
-      for (const { error } of refusals) expect(error.message).toBe(composed(error));
+    it("say in their message what their parts say", async () => {
+      for (const { error } of await collected()) expect(error.message).toBe(composed(error));
     });
 
     // code under mutation holds each expression several times
-    it.skipIf(isInstrumented(floor))("come from every place in the sources that refuses", () => {
-      expect(unreached(floor, refusals)).toEqual([]);
+    it.skipIf(isInstrumented(floor))("come from every place in the sources that refuses", async () => {
+      expect(unreached(floor, await collected())).toEqual([]);
     });
   });
 }
