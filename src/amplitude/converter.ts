@@ -106,12 +106,18 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
   const one =
     den === 1
       ? (value: number): number => {
-          const result = value * k;
-          return typeof value === "number" && result - result * 0 > 0 ? result : scaledWithCare(value, factor);
+          if (typeof value === "number") {
+            const result = value * k;
+            if (result - result * 0 > 0) return result;
+          }
+          return scaledWithCare(value, factor);
         }
       : (value: number): number => {
-          const result = (value * num) / den;
-          return typeof value === "number" && result - result * 0 > 0 ? result : scaledWithCare(value, factor);
+          if (typeof value === "number") {
+            const result = (value * num) / den;
+            if (result - result * 0 > 0) return result;
+          }
+          return scaledWithCare(value, factor);
         };
   return Object.freeze(
     Object.assign(one, {

@@ -23,9 +23,11 @@ export function scaledWithCare(value: number, { num, den }: Factor): number {
 /** The amplitude times the factor, refused when it is no amplitude. */
 export function scaled(value: number, factor: Factor): number {
   const { num, den } = factor;
-  const result = den === 1 ? value * num : (value * num) / den;
-  // for an infinity, `result - result * 0` is NaN: one comparison refuses all that is no amplitude
-  if (typeof value === "number" && result - result * 0 > 0) return result;
+  if (typeof value === "number") {
+    const result = den === 1 ? value * num : (value * num) / den;
+    // for an infinity, `result - result * 0` is NaN: one comparison refuses all that is no amplitude
+    if (result - result * 0 > 0) return result;
+  }
   return scaledWithCare(value, factor);
 }
 
@@ -36,7 +38,7 @@ export function linearOf(decibels: number, reference: number): number {
 
 /** The level of a linear value: `20 lg(value / reference)`. Zero has none. */
 export function decibelsOf(value: number, reference: number): number {
-  if (value > 0) return 20 * Math.log10(value / reference);
+  if (value > 0) return 20 * Math.log10(held(value / reference));
   throw new VeladisError("not-positive", {
     expected: "an amplitude above zero, since zero has no level in dB",
     received: shown(value),
