@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { isInstrumented } from "./is-instrumented";
 import { type Cases, composed, pageOf, type Refusal, refusalsOf } from "./refused";
-import { isInstrumented, unreached } from "./sites";
 
 /**
  * Holds all that a floor says when it refuses against the page kept in `pages/`, and the cases against the sources:
@@ -25,6 +25,7 @@ export function holdWording(floor: string, cases: Cases): void {
 
     // code under mutation holds each expression several times
     it.skipIf(isInstrumented(floor))("come from every place in the sources that refuses", async () => {
+      const { unreached } = await import("./sites");
       expect(unreached(floor, await collected())).toEqual([]);
     });
   });

@@ -93,8 +93,3 @@ export function unreachedBy(folder: string, calls: readonly Call[]): string[] {
     .map(key)
     .filter((site) => !reached.has(site));
 }
-
-/** Whether the sources of a floor are those of a mutation run. */
-export function isInstrumented(folder: string): boolean {
-  return treesOf(folder).some(({ tree }) => tree.text.includes("stryMutAct"));
-}
