@@ -2,8 +2,9 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { isInstrumented } from "../refusals/is-instrumented";
 import { type Call, callsOf, withDeepStacks } from "../refusals/refused";
-import { isInstrumented, unreachedBy } from "../refusals/sites";
+import { unreachedBy } from "../refusals/sites";
 
 const reached: Call[] = [];
 
