@@ -14,6 +14,25 @@ const codeOf = (act: () => unknown): string => {
 const toMetric = converter("in/s pk", "mm/s pk");
 const ramp = (length: number): Float64Array => Float64Array.from({ length }, (_, i) => i / 8);
 
+describe("converter", () => {
+  const exact = converter("mm/s pk", "in/s pk");
+  const irrational = converter("um pk", "m rms");
+
+  it("gives plain zero for zero of either sign", () => {
+    for (const one of [exact, irrational]) {
+      expect(Object.is(one(0), 0)).toBe(true);
+      expect(Object.is(one(-0), 0)).toBe(true);
+    }
+  });
+
+  it("refuses what becomes zero by rounding, or infinite", () => {
+    for (const one of [exact, irrational]) expect(codeOf(() => one(5e-324))).toMatch(/^out-of-range/);
+    for (const back of [converter("in/s pk", "mm/s pk"), converter("m rms", "um pk")]) {
+      expect(codeOf(() => back(1e308))).toMatch(/^not-finite/);
+    }
+  });
+});
+
 describe("converter().array", () => {
   it.each([0, 1, 7, 8, 9, 15, 16, 17, 1000])("multiplies %i elements by the factor", (length) => {
     const source = ramp(length);
@@ -70,6 +89,31 @@ describe("converter().array", () => {
     expect(codeOf(() => toMetric.array(buffer.subarray(3, 9), buffer.subarray(3, 9)))).toBe("accepted");
   });
 
+  it("looks at where two arrays lie, on one buffer or on two", () => {
+    const buffer = new Float64Array(40);
+    const other = new Float64Array(40);
+    for (const [from, to] of [
+      [20, 21],
+      [21, 20],
+      [20, 29],
+      [29, 20],
+    ] as const) {
+      const source = buffer.subarray(from, from + 10);
+      expect(codeOf(() => toMetric.array(source, buffer.subarray(to, to + 10)))).toMatch(/^out-of-range/);
+      expect(codeOf(() => toMetric.array(source, other.subarray(to, to + 10)))).toBe("accepted");
+    }
+    expect(codeOf(() => toMetric.array(buffer.subarray(20, 30), buffer.subarray(10, 20)))).toBe("accepted");
+    expect(codeOf(() => toMetric.array(buffer.subarray(20, 30), buffer.subarray(30, 40)))).toBe("accepted");
+  });
+
+  it("accepts the largest number there is", () => {
+    const same = converter("m pk", "m pk");
+    for (const length of [1, 8]) {
+      const source = new Float64Array(length).fill(Number.MAX_VALUE);
+      expect(same.array(source)).toEqual(source);
+    }
+  });
+
   it("goes through levels element by element", () => {
     const toLevel = converter("mm/s rms", "dB re 1e-9 m/s");
     expect("factor" in toLevel).toBe(false);
@@ -78,6 +122,29 @@ describe("converter().array", () => {
       "not-positive: an amplitude above zero, since zero has no level in dB at index 1",
     );
     expect(codeOf(() => toLevel.array(ramp(2), ramp(3)))).toMatch(/^length-mismatch/);
+  });
+
+  it("goes from levels, between levels, and into the source itself", () => {
+    const fromLevel = converter("dB re 1e-9 m/s", "mm/s rms");
+    expect("factor" in fromLevel).toBe(false);
+    expect(fromLevel(120)).toBeCloseTo(1, 14);
+    const levels = Float64Array.of(120, 100, -20);
+    const target = new Float64Array(3);
+    expect(fromLevel.array(levels, target)).toBe(target);
+    expect([...target]).toEqual([1, 0.1, 1e-7].map((value) => expect.closeTo(value, 14)));
+    expect(fromLevel.array(levels, levels)).toBe(levels);
+    expect(levels).toEqual(target);
+    // 20 lg(10) = 20 dB between the references of ISO 1683 and ANSI S1.8-1969
+    const between = converter("dB re ISO 1683 velocity", "dB re ANSI S1.8-1969 velocity");
+    expect([...between.array(Float64Array.of(95, 0))]).toEqual([75, -20].map((level) => expect.closeTo(level, 12)));
+  });
+
+  it("names the place of a level that is refused, and writes nothing", () => {
+    const fromLevel = converter("dB re 1e-9 m/s", "mm/s rms");
+    const levels = Float64Array.of(95, 100, Number.NaN, 100);
+    const target = new Float64Array(4).fill(7);
+    expect(codeOf(() => fromLevel.array(levels, target))).toBe("not-a-number: a level in dB at index 2");
+    expect(target).toEqual(new Float64Array(4).fill(7));
   });
 
   it("is frozen and says its ends in plain spelling", () => {

@@ -31,8 +31,18 @@ describe("significant", () => {
     [-2.5, 2, "-2.5"],
     [5, 1, "5"],
     [12.345678901234567, 17, "12.345678901234567"],
+    [0.1, 17, "0.10000000000000001"],
+    [0.00012, 1, "0.0001"],
+    [95000, 1, "100000"],
+    [94999, 1, "90000"],
+    [-1234, 2, "-1200"],
+    [950000, 1, "1e6"],
   ])("%d to %i digits is %s", (value, digits, text) => {
     expect(significant(value, digits)).toBe(text);
+  });
+
+  it.each([0, 18, -1, 2.5, Number.NaN, Number.POSITIVE_INFINITY])("%d digits are refused", (digits) => {
+    expect(() => significant(1, digits)).toThrow(expect.objectContaining({ code: "out-of-range" }));
   });
 });
 
@@ -100,5 +110,26 @@ describe("equivalents", () => {
 
   it("takes a frequency from the options", () => {
     expect(equivalents("1 mm/s rms", { at: "25 Hz" }).length).toBe(6);
+  });
+
+  it.each([
+    ["0.25 in/s pk", ["mm/s", "in/s"]],
+    ["80 um pp", ["um", "mil"]],
+    ["2 ft/s2 rms", ["m/s2", "g"]],
+  ])("of %s without a frequency has the rows of its quantity", (reading, expected) => {
+    const rows = equivalents(reading);
+    expect(rows.map(({ unit }) => unit)).toEqual(expected);
+    for (const { unit, rms, pk, pp } of rows) {
+      expect([rms, pk, pp].map((answer) => `${answer.unit} ${answer.detector}`)).toEqual([
+        `${unit} rms`,
+        `${unit} pk`,
+        `${unit} pp`,
+      ]);
+    }
+  });
+
+  it("applies a crest factor without a frequency, too", () => {
+    const [metric] = equivalents("2 mm/s rms", { crestFactor: 3 });
+    expect([metric?.rms.value, metric?.pk.value, metric?.pp.value]).toEqual([2, 6, 12]);
   });
 });

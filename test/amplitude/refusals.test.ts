@@ -244,6 +244,8 @@ describe("the others refuse", () => {
     ["a zero reading", () => sineFrequency("0 g pk", "1 mm pp"), "not-positive"],
     ["an unknown target", () => convertAmplitude("1 g pk", "bogus"), "unknown-unit"],
     ["a reading of nothing", () => equivalents(""), "syntax"],
+    ["null for a reading", () => convertAmplitude(null as never, "g pk"), "wrong-type"],
+    ["null for a reading to compare", () => sineFrequency("1 mm pp", null as never), "wrong-type"],
   ] as const)("%s", (_, act, code) => {
     expect(refusal(act).code).toBe(code);
   });

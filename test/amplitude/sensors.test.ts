@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { currentLoop, format, formatVoltage, parseAmplitude, sensor } from "../../src/index";
+import { currentLoop, format, formatVoltage, parseAmplitude, sensor, VeladisError } from "../../src/index";
 
 describe("sensor", () => {
   it.each([
@@ -40,6 +40,70 @@ describe("sensor", () => {
     expect(formatVoltage(probe.voltage(parseAmplitude("0.4 in/s pk at 1800 r/min"), "mV pp"), 4)).toBe("848.8 mV pp");
     expect(probe.unit).toBe("mil");
     expect(Object.isFrozen(probe)).toBe(true);
+  });
+
+  // g is 9.80665 m/s2 and the inch 25.4 mm exactly: NIST SP 811, Appendix B.8
+  it.each([
+    ["10 mV/(m/s2)", "mV/g", 98.0665],
+    ["98.0665 mV/g", "V/(m/s2)", 0.01],
+    ["20 mV/(mm/s)", "mV/(in/s)", 508],
+    ["508 mV/(in/s)", "uV/(mm/s)", 20_000],
+    ["100 mV/g", "mV/(ft/s2)", (100 * 0.3048) / 9.80665],
+    ["100 mV/(ft/s2)", "mV/g", (100 * 9.80665) / 0.3048],
+  ])("%s is in %s: %d", (stated, per, expected) => {
+    expect(sensor(stated).sensitivity(per) / expected).toBeCloseTo(1, 14);
+  });
+
+  const padded = (start: string, end: string, length: number): string => start.padEnd(length - end.length) + end;
+  const codeOf = (act: () => unknown): string => {
+    try {
+      act();
+    } catch (error) {
+      if (error instanceof VeladisError) return error.code;
+      throw error;
+    }
+    return "accepted";
+  };
+
+  it("reads its texts with spaces about and within them", () => {
+    const own = sensor("  100   mV  /  g ");
+    expect(own.sensitivity(" mV / g ")).toBe(100);
+    expect(own.sensitivity("V per  g")).toBe(0.1);
+    expect(own.reading(" 100   mV   rms ", "g rms").value).toBe(1);
+    expect(own.voltage("1 g rms", " mV   rms " as "mV rms").value).toBe(100);
+  });
+
+  it("reads texts of up to 80 characters", () => {
+    const own = sensor(padded("100", "mV/g", 80));
+    expect(own.sensitivity(padded("mV/", "g", 80))).toBe(100);
+    expect(own.reading(padded("100 mV", "rms", 80), "g rms").value).toBe(1);
+    expect([
+      codeOf(() => sensor(padded("100", "mV/g", 81))),
+      codeOf(() => own.sensitivity(padded("mV/", "g", 81))),
+      codeOf(() => own.reading(padded("100 mV", "rms", 81), "g rms")),
+    ]).toEqual(["syntax", "syntax", "syntax"]);
+  });
+
+  it("refuses a text with a part missing as a whole", () => {
+    for (const written of ["100", "mV/g", "100 mV/", "100 /g"]) {
+      expect(() => sensor(written)).toThrow(expect.objectContaining({ code: "syntax" }));
+    }
+    expect(() => sensor("100")).toThrow(expect.objectContaining({ received: '"100"' }));
+    const own = sensor("100 mV/g");
+    expect(codeOf(() => own.reading("mV", "g pk"))).toBe("syntax");
+    expect(codeOf(() => own.reading("70 mV rms\npk", "g pk"))).toBe("syntax");
+    expect(codeOf(() => own.reading("70 mV rms pk", "g pk"))).toBe("unknown-detector");
+    expect(codeOf(() => own.reading("70 kV rms", "g pk"))).toBe("unknown-unit");
+  });
+
+  it("refuses what is no text", () => {
+    const own = sensor("100 mV/g");
+    for (const bad of [undefined, null, 5, ["mV/g"]] as never[]) {
+      expect(codeOf(() => own.sensitivity(bad))).toMatch(/^(syntax|wrong-type)$/);
+    }
+    for (const bad of [undefined, null, 5] as never[]) {
+      expect(codeOf(() => own.reading(bad, "g pk"))).toBe("wrong-type");
+    }
   });
 });
 
@@ -81,5 +145,66 @@ describe("currentLoop", () => {
     const tight = currentLoop("0 to 10 g pk", { lowFault: 3.9, lowest: 4, highest: 20, highFault: 20.1 });
     expect(() => tight.reading(3.8)).toThrow(expect.objectContaining({ code: "sensor-fault" }));
     expect(tight.current("11 g pk")).toEqual({ milliamperes: 20, state: "above range" });
+  });
+
+  it("reads a range with spaces about and within it, and a start with a type of its own", () => {
+    for (const range of [
+      " 0 to 25.4 mm/s rms",
+      "0   to   25.4 mm/s rms ",
+      "0\tto\n25.4 mm/s rms",
+      "0mm/s_rms to 25.4 mm/s rms",
+      "0.0e0 to 2.54e1 mm/s rms",
+      "+0 to 1 in/s rms",
+    ]) {
+      expect(currentLoop(range).reading(12, "mm/s rms").value, range).toBeCloseTo(12.7, 12);
+    }
+  });
+
+  it.each([
+    ["0 to 10 to 25 mm/s rms", "syntax"],
+    ["0to25 mm/s rms", "syntax"],
+    ["5 to 5 mm/s rms", "out-of-range"],
+    ["0 to 0 mm/s rms", "out-of-range"],
+    ["25.4 mm/s rms to 1 in/s rms", "out-of-range"],
+    ["60 dB re 1 nm/s to 1 mm/s rms", "out-of-range"],
+    ["0 to 25", "missing-unit"],
+  ])("refuses the range %j as %s", (range, code) => {
+    expect(() => currentLoop(range)).toThrow(expect.objectContaining({ code }));
+  });
+
+  it("reads a range of 200 characters, and no endless one", () => {
+    const range = (length: number): string => `0 to 25.4${" ".repeat(length - 17)}mm/s rms`;
+    expect(currentLoop(range(200)).reading(20).value).toBe(25.4);
+    expect(() => currentLoop(range(300))).toThrow(expect.objectContaining({ code: "syntax" }));
+  });
+
+  it("takes limits that meet each other and the range exactly", () => {
+    const bare = currentLoop("0 to 16 g pk", { lowFault: 4, lowest: 4, highest: 20, highFault: 20 });
+    expect(bare.reading(4)).toMatchObject({ value: 0, state: "in range" });
+    expect(bare.reading(20)).toMatchObject({ value: 16, state: "in range" });
+  });
+
+  it.each([
+    ["lowest below the fault", { lowFault: 3.81 }],
+    ["lowest above 4 mA", { lowest: 4.01 }],
+    ["highest under 20 mA", { highest: 19.99 }],
+    ["highest above the fault", { highFault: 20.49 }],
+  ])("refuses limits of which only one is out of order: %s", (_, wrong) => {
+    const limits = { lowFault: 3.6, lowest: 3.8, highest: 20.5, highFault: 21 };
+    expect(() => currentLoop("0 to 1 g pk", limits)).not.toThrow();
+    expect(() => currentLoop("0 to 1 g pk", { ...limits, ...wrong })).toThrow(
+      expect.objectContaining({ code: "out-of-range", received: Object.values({ ...limits, ...wrong }).join(", ") }),
+    );
+  });
+
+  it("refuses limits that no current reaches", () => {
+    for (const [name, bad] of [
+      ["lowFault", Number.NEGATIVE_INFINITY],
+      ["highFault", Number.POSITIVE_INFINITY],
+      ["highest", Number.NaN],
+    ] as const) {
+      const limits = { lowFault: 3.6, lowest: 3.8, highest: 20.5, highFault: 21, [name]: bad };
+      expect(() => currentLoop("0 to 1 g pk", limits), name).toThrow(VeladisError);
+    }
   });
 });

@@ -52,6 +52,10 @@ describe("the catalogue of detectors", () => {
     ["RMS", "rms"],
     ["rectified mean", "avg"],
     ["Average", "avg"],
+    [" rms ", "rms"],
+    ["rms.", "rms"],
+    ["peak - to - peak", "pp"],
+    ["p . p", "pp"],
   ])("%j is %s", (spelling, symbol) => {
     expect(detectorSymbol(spelling)).toBe(symbol);
   });
@@ -62,7 +66,7 @@ describe("the catalogue of detectors", () => {
     for (const [symbol, { spoken }] of table) for (const name of spoken) expect(detectorSymbol(name)).toBe(symbol);
   });
 
-  it.each(["p", "mean", "rsm", "", " - ", "constructor"])("%j is none", (spelling) => {
+  it.each(["p", "mean", "rsm", "", " - ", "constructor", ".rms", "rms..", "-pk"])("%j is none", (spelling) => {
     expect(() => detectorSymbol(spelling)).toThrow(/detector/);
   });
 });

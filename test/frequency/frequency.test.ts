@@ -31,6 +31,8 @@ describe("frequencies", () => {
     ["2× 1500 rpm", 50],
     ["0.5x 3000 r/min", 25],
     ["2x of 1500 rpm", 50],
+    ["2x  of   1500 rpm", 50],
+    ["2x1500rpm", 50],
     ["1x 25 Hz", 25],
     ["  25   Hz ", 25],
     ["1e3 Hz", 1000],
@@ -49,6 +51,14 @@ describe("frequencies", () => {
       ([symbol, { also = [], spoken }]) => [symbol, ...also, ...spoken].map((spelling) => [spelling, symbol] as const),
     );
     for (const [spelling, symbol] of spellings) expect(frequencyUnitSymbol(spelling.toUpperCase())).toBe(symbol);
+  });
+
+  it("units are read with spaces about them", () => {
+    expect(frequencyUnitSymbol("  cycles per second ")).toBe("Hz");
+  });
+
+  it("null is no frequency", () => {
+    expect(() => hertz(null as unknown as FrequencyText)).toThrow(expect.objectContaining({ code: "wrong-type" }));
   });
 
   it("r/min and Hz agree to the last bit where 60 divides", () => {
@@ -70,6 +80,9 @@ describe("frequencies", () => {
     ["1500 rmp", "unknown-frequency-unit"],
     ["1500 rpm rpm", "unknown-frequency-unit"],
     ["25 constructor", "unknown-frequency-unit"],
+    ["25 max", "unknown-frequency-unit"],
+    ["25 Hz x 2", "unknown-frequency-unit"],
+    ["25 rev/min-1", "unknown-frequency-unit"],
   ])("%j is refused as %s", (text, code) => {
     expect(() => frequency(text)).toThrow(expect.objectContaining({ code }));
   });

@@ -63,6 +63,9 @@ describe("the catalogue of units", () => {
     ["Inch/s²", "in/s2"],
     ["feet per second squared", "ft/s2"],
     ["µin/s", "uin/s"],
+    ["mm per s", "mm/s"],
+    ["metres per s squared", "m/s2"],
+    ["mm/second", "mm/s"],
   ])("%j is %s", (spelling, symbol) => {
     expect(unitSymbol(spelling)).toBe(symbol);
   });
@@ -76,6 +79,8 @@ describe("the catalogue of units", () => {
     "kg",
     "Mil/s",
     "mm/s/s",
+    "m/s squared/s",
+    "inches squared",
     "mils/s",
     "g/s",
     "undefined/s",
