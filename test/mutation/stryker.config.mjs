@@ -9,7 +9,7 @@ export default {
   coverageAnalysis: "perTest",
   // lists of exports hold nothing to mutate
   mutate: [`src/{${floors().join(",")},none}/*.ts`, "!src/*/index.ts"],
-  ignorePatterns: ["/site", "/dist", "/reports", "/coverage"],
+  ignorePatterns: ["/.stryker-tmp", "/site", "/dist", "/reports", "/coverage"],
   // a value built on import is a table or a lookup made of one: tables are held against copies keyed by hand
   ignoreStatic: true,
   incremental: true,
