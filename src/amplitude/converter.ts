@@ -102,20 +102,20 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
   const { num, den } = factor;
   const k = num / den;
   // A division takes several times as long as a product, so it is done only where it keeps an exact ratio exact.
-  // For an infinity, `result - result * 0` is NaN: one comparison refuses all that is no amplitude.
+  // An infinity times zero is NaN: one comparison refuses all that is no amplitude.
   const one =
     den === 1
       ? (value: number): number => {
           if (typeof value === "number") {
             const result = value * k;
-            if (result - result * 0 > 0) return result;
+            if (result * 0 < result) return result;
           }
           return scaledWithCare(value, factor);
         }
       : (value: number): number => {
           if (typeof value === "number") {
             const result = (value * num) / den;
-            if (result - result * 0 > 0) return result;
+            if (result * 0 < result) return result;
           }
           return scaledWithCare(value, factor);
         };

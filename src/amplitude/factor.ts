@@ -16,8 +16,7 @@ function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number)
     });
   }
   const rootTwo = to.rootTwo - from.rootTwo;
-  if (rootTwo === 0) return { num, den };
-  return { num: rootTwo > 0 ? (crestFactor * num) / den : num / den / crestFactor, den: 1 };
+  return { num: rootTwo > 0 ? num * crestFactor : num, den: rootTwo < 0 ? den * crestFactor : den };
 }
 
 /**

@@ -52,7 +52,7 @@ function kind(unit: UnitSymbol, detector: Detector, reference = 0): Kind {
 /** The last words that name a detector, and the words before them that name the unit. */
 function linearKind(words: readonly string[]): Kind {
   for (let at = 1; at < words.length; at++) {
-    const detector = findDetector(words.slice(at).join(" "));
+    const detector = findDetector(words.slice(at).join(""));
     if (detector !== undefined) return kind(unitSymbol(words.slice(0, at).join(" ")), detector);
   }
   const all = words.join(" ");
@@ -71,7 +71,7 @@ function linearKind(words: readonly string[]): Kind {
 const byName = /* @__PURE__ */ namesIn(levelReferences, true);
 
 /** The kind of a level, from the words behind "dB". */
-function levelKind([re = "", ...words]: readonly string[], type: string): Kind {
+function levelKind([re, ...words]: readonly string[], type: string): Kind {
   const refusal = (code: VeladisErrorCode): VeladisError =>
     unknownName(
       code,
@@ -82,7 +82,7 @@ function levelKind([re = "", ...words]: readonly string[], type: string): Kind {
     );
   const detector = findDetector(words.at(-1) ?? "");
   if (detector !== undefined) words.pop();
-  if (!/^re[:f]?$/i.test(re) || words.length === 0) throw refusal("missing-reference");
+  if (words.length === 0 || !/^re[:f]?$/i.test(re as string)) throw refusal("missing-reference");
   if (detector !== undefined && detector !== "rms") throw refusal("unknown-detector");
   const written = words.join(" ");
   const name = byName().get(written.toLowerCase());
@@ -99,11 +99,11 @@ function levelKind([re = "", ...words]: readonly string[], type: string): Kind {
  *   `missing-reference`, `unknown-reference`, `not-positive`
  */
 export const kindOf: (type: string) => Kind = /* @__PURE__ */ memo((type) => {
-  const [first = "", ...more] = text(type, FORM)
+  const [first, ...more] = text(type, FORM)
     .slice(0, LONGEST)
     .replace(/[()[\]_,]/g, " ")
     .trim()
-    .split(/\s+/);
+    .split(/\s+/) as [string, ...string[]];
   if (type.length > LONGEST || first === "")
     throw new VeladisError("syntax", { expected: FORM, received: shown(type) });
   return first.toLowerCase() === "db" ? levelKind(more, type) : linearKind([first, ...more]);

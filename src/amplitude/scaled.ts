@@ -5,7 +5,7 @@ const WHAT = "an amplitude of zero or more";
 
 /** The result if it is a positive number that 64 bits hold; never an infinity, never a zero by rounding. */
 function held(result: number): number {
-  if (result - result * 0 > 0) return result;
+  if (result * 0 < result) return result;
   throw new VeladisError(result > 0 ? "not-finite" : "out-of-range", {
     expected: "a result that a number can hold",
     received: shown(result),
@@ -25,8 +25,8 @@ export function scaled(value: number, factor: Factor): number {
   const { num, den } = factor;
   if (typeof value === "number") {
     const result = den === 1 ? value * num : (value * num) / den;
-    // for an infinity, `result - result * 0` is NaN: one comparison refuses all that is no amplitude
-    if (result - result * 0 > 0) return result;
+    // an infinity times zero is NaN: one comparison refuses all that is no amplitude
+    if (result * 0 < result) return result;
   }
   return scaledWithCare(value, factor);
 }

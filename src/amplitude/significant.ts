@@ -25,6 +25,6 @@ export function significant(value: number, digits = 3): string {
   const rounded = value.toPrecision(digits);
   const size = Math.abs(Number(rounded));
   if (size >= 1e6 || size < 1e-4) return value.toExponential(digits - 1).replace("e+", "e");
-  if (!rounded.includes("e")) return rounded;
-  return size >= 1 ? Number(rounded).toFixed(0) : Number(rounded).toFixed(digits + 3);
+  // a number of more places than digits comes with an exponent
+  return rounded.includes("e") ? Number(rounded).toFixed(0) : rounded;
 }

@@ -29,7 +29,7 @@ export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
     .trim()
     .toLowerCase()
     .replace("^", "")
-    .replace(/( per |\/)(s|min)[a-z]*$/, "/$2");
+    .replace(/( per |\/)(s|min)[a-z]*/, "/$2");
   const symbol = bySpelling().get(folded);
   if (symbol !== undefined) return symbol;
   throw unknownName("unknown-frequency-unit", UNIT, spelling, bySpelling(), frequencyUnits);

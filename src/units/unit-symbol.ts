@@ -12,14 +12,15 @@ function folded(spelling: string): string {
     .replace("μ", "u")
     .replace("^", "")
     .replace(/( per |\/)s(ec(ond)?)?\b/, "/s")
-    .replace(/s squared$/, "s2");
+    .replace("s squared", "s2");
 }
 
 /** The unit's symbol, or undefined when the spelling is none of a unit. */
 export function findUnit(spelling: string): UnitSymbol | undefined {
   const plain = folded(spelling.trim());
   if (Object.hasOwn(units, plain)) return plain as UnitSymbol;
-  const [, name = "", rate = ""] = /^(.*?)(\/s2?)?$/.exec(plain.toLowerCase()) ?? [];
+  // a folded text is one line, so that this always matches
+  const [, name, rate = ""] = /(.*?)(\/s2?)?$/.exec(plain.toLowerCase()) as string[] as [string, string, string?];
   const symbol = `${named().get(name)}${rate}`;
   return Object.hasOwn(units, symbol) ? (symbol as UnitSymbol) : undefined;
 }
