@@ -1,6 +1,6 @@
 import { finite } from "../core/index";
 import { factorOf } from "./factor";
-import { pairOf } from "./pair";
+import { type Factor, type Pair, pairOf } from "./pair";
 import { decibelsOf, linearOf, scaled } from "./scaled";
 import type { ConvertArguments, ConvertOptions, ReadingType } from "./types";
 
@@ -38,8 +38,11 @@ export function convert<const From extends ReadingType, const To extends Reading
 ): number;
 export function convert(value: number, from: string, to: string, options?: ConvertOptions): number {
   const pair = pairOf(from, to);
-  const factor = factorOf(pair, options);
-  const { from: before, to: after } = pair;
+  return converted(value, pair, factorOf(pair, options));
+}
+
+/** The value by a factor of the pair, from and to levels where the pair has them. */
+export function converted(value: number, { from: before, to: after }: Pair, factor: Factor): number {
   if (before.reference === 0 && after.reference === 0) return scaled(value, factor);
   if (before.reference === 0) return decibelsOf(scaled(value, factor), after.reference);
   if (after.reference === 0) return scaled(linearOf(value, before.reference), factor);

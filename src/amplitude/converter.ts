@@ -1,5 +1,5 @@
 import { VeladisError } from "../core/index";
-import { convert } from "./convert";
+import { converted } from "./convert";
 import { factorOf } from "./factor";
 import { pairOf } from "./pair";
 import { typeText } from "./reading-type";
@@ -40,8 +40,7 @@ function elementwise(one: (value: number) => number, source: Float64Array, targe
     try {
       return one(value);
     } catch (error) {
-      if (!(error instanceof VeladisError)) throw error;
-      const { code, expected, received } = error;
+      const { code, expected, received } = error as VeladisError;
       throw new VeladisError(code, {
         expected: `${expected} at index ${i}`,
         received,
@@ -85,13 +84,7 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
   const ends = { from: typeText(before), to: typeText(after) };
   const factor = factorOf(pair, options);
   if (before.reference !== 0 || after.reference !== 0) {
-    const byLevel = (value: number): number =>
-      (convert as (value: number, from: string, to: string, options?: ConvertOptions) => number)(
-        value,
-        ends.from,
-        ends.to,
-        options,
-      );
+    const byLevel = (value: number): number => converted(value, pair, factor);
     return Object.freeze(
       Object.assign(byLevel, {
         ...ends,

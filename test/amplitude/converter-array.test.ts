@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { converter, VeladisError } from "../../src/index";
+import { convert, converter, VeladisError } from "../../src/index";
 
 const codeOf = (act: () => unknown): string => {
   try {
@@ -22,6 +22,29 @@ describe("converter", () => {
     for (const one of [exact, irrational]) {
       expect(Object.is(one(0), 0)).toBe(true);
       expect(Object.is(one(-0), 0)).toBe(true);
+    }
+  });
+
+  it("stays what it was compiled as, whatever becomes of the options", () => {
+    for (const from of ["mm/s rms", "dB re 1 nm/s"] as const) {
+      const options = { at: { hertz: 25 } };
+      const compiled = converter(from, "um pp", options);
+      const before = compiled(95);
+      options.at.hertz = 50;
+      expect(compiled(95)).toBe(before);
+      expect(converter(from, "um pp", options)(95)).toBeCloseTo(before / 2, 10);
+    }
+  });
+
+  it("by way of a level gives the same bits as convert", () => {
+    const options = { at: "1500 r/min" } as const;
+    for (const [from, to] of [
+      ["mm/s rms", "dB re 1 um/s2"],
+      ["dB re 1 nm/s", "um pp"],
+      ["dB re 1 nm/s", "dB re 1 pm"],
+    ] as const) {
+      const compiled = converter(from, to, options);
+      for (const value of [0.1, 4.5, 95]) expect(compiled(value)).toBe(convert(value, from, to, options));
     }
   });
 
