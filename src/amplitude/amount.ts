@@ -1,4 +1,4 @@
-import { nonNegative, numeral, withUnit } from "../core/index";
+import { held, nonNegative, numeral, withUnit } from "../core/index";
 import { type Amplitude, amplitudeOf } from "./amplitude";
 import { convertAmplitude } from "./convert-amplitude";
 
@@ -25,7 +25,7 @@ export function amountOf(written: string, of: string | Amplitude): number {
   const whole = amplitudeOf(of);
   const [digits, rest] = withUnit(written, FORM);
   const number = nonNegative(numeral(digits), "an amount of zero or more");
-  if (/^(%|percent|per cent)$/i.test(rest)) return (whole.value * number) / 100;
+  if (/^(%|percent|per cent)$/i.test(rest)) return held((whole.value * number) / 100);
   const at = whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } };
   return convertAmplitude(written, `${whole.unit} ${whole.detector}`, at).value;
 }

@@ -2,6 +2,7 @@ import { nonNegative, numeral, shown, splitNumeral, text, VeladisError } from ".
 import type { Detector } from "../detectors/index";
 import { type FrequencyText, hertz } from "../frequency/index";
 import type { Quantity, UnitSymbol } from "../units/index";
+import { checkedAmplitude } from "./checked-amplitude";
 import { kindOf } from "./kind";
 import { linearOf } from "./scaled";
 
@@ -50,7 +51,7 @@ export function parseAmplitude(reading: string): Amplitude {
       expected: FORM,
       received: shown(reading),
     });
-  const [subject, at, ...more] = written.split(/\s+at(?:\s+|$)|\s*@\s*/i);
+  const [subject, at, ...more] = written.split(/\sat(?:\s|$)|@/i);
   const [value, type] = splitNumeral(subject as string);
   if (value === "" || more.length > 0) {
     throw new VeladisError("syntax", {
@@ -85,7 +86,11 @@ export function parseAmplitude(reading: string): Amplitude {
   });
 }
 
-/** The reading itself, read if it is a text. */
+/**
+ * The reading itself, read if it is a text, held against the catalogues if it is taken apart.
+ *
+ * @throws {@link VeladisError} all of {@link parseAmplitude}
+ */
 export function amplitudeOf(reading: string | Amplitude): Amplitude {
-  return typeof reading === "object" && reading !== null ? reading : parseAmplitude(reading);
+  return typeof reading === "object" && reading !== null ? checkedAmplitude(reading) : parseAmplitude(reading);
 }

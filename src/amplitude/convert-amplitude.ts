@@ -1,6 +1,7 @@
 import { hertz } from "../frequency/index";
 import { type Amplitude, amplitudeOf } from "./amplitude";
 import type { Assumption } from "./assumptions";
+import { checkedOptions } from "./checked-options";
 import { factorOf } from "./factor";
 import { type Pair, pairOf } from "./pair";
 import { typeText } from "./reading-type";
@@ -45,17 +46,15 @@ function assumedBetween({ from, to, steps }: Pair, crestFactor: number | undefin
 export function convertAmplitude(
   reading: string | Amplitude,
   to: string,
-  options: ConvertOptions = {},
+  options?: ConvertOptions,
 ): ConvertedAmplitude {
+  const told = checkedOptions(options);
+  const { at, crestFactor } = told;
   const amplitude = amplitudeOf(reading);
   const pair = pairOf(`${amplitude.unit} ${amplitude.detector}`, to);
   const after = pair.to;
-  const hz = options.at === undefined ? amplitude.hertz : hertz(options.at);
-  const crestFactor = options.crestFactor;
-  const factor = factorOf(pair, {
-    ...(hz !== undefined && { at: { hertz: hz } }),
-    ...(crestFactor !== undefined && { crestFactor }),
-  });
+  const hz = at === undefined ? amplitude.hertz : hertz(at);
+  const factor = factorOf(pair, hz === undefined ? told : { ...told, at: { hertz: hz } });
   const value = scaled(amplitude.value, factor);
   const assumed = Object.freeze(assumedBetween(pair, crestFactor));
   return Object.freeze({

@@ -1,4 +1,4 @@
-import { finite, frozen, type Source, shown, text, VeladisError } from "../core/index";
+import { finite, frozen, given, held, type Source, shown, text, VeladisError } from "../core/index";
 import { type Amplitude, parseAmplitude } from "./amplitude";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import { kindOf } from "./kind";
@@ -56,19 +56,20 @@ export interface CurrentLoop {
 
 const FORM = 'a range such as "0 to 25.4 mm/s rms"';
 
+const LIMITS = "loop limits with lowFault <= lowest <= 4 mA and 20 mA <= highest <= highFault";
+
 function checkedLimits(limits: Omit<LoopLimits, "source">): typeof limits {
-  const { lowFault, lowest, highest, highFault } = limits;
+  const { lowFault, lowest, highest, highFault } = given(limits, LIMITS);
   if (
-    lowFault <= lowest &&
+    finite(lowFault, LIMITS) <= finite(lowest, LIMITS) &&
     lowest <= 4 &&
-    20 <= highest &&
-    highest <= highFault &&
-    highFault < Number.POSITIVE_INFINITY
+    20 <= finite(highest, LIMITS) &&
+    highest <= finite(highFault, LIMITS)
   ) {
     return limits;
   }
   throw new VeladisError("out-of-range", {
-    expected: "loop limits with lowFault <= lowest <= 4 mA and 20 mA <= highest <= highFault",
+    expected: LIMITS,
     received: [lowFault, lowest, highest, highFault].join(", "),
   });
 }
@@ -92,9 +93,8 @@ function checkedLimits(limits: Omit<LoopLimits, "source">): typeof limits {
  * ```
  */
 export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = loopLimits): CurrentLoop {
-  const written = text(range, FORM);
-  const [start, end, ...more] = written.length <= 200 ? written.split(/\s+to\s+/) : [];
-  if (start === undefined || end === undefined || more.length > 0) {
+  const [start, end, ...more] = text(range, FORM).split(/\sto\s/) as [string, string?, ...string[]];
+  if (end === undefined || more.length > 0) {
     throw new VeladisError("syntax", {
       expected: FORM,
       received: shown(range),
@@ -139,7 +139,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
       });
     },
     percent(milliamperes: number): number {
-      return ((finite(milliamperes, "a loop current in mA") - 4) / 16) * 100;
+      return held(((finite(milliamperes, "a loop current in mA") - 4) / 16) * 100);
     },
   });
 }

@@ -1,6 +1,7 @@
 import type { Detector } from "../detectors/index";
 import { type UnitSymbol, units } from "../units/index";
 import { type Amplitude, amplitudeOf } from "./amplitude";
+import { checkedOptions } from "./checked-options";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import type { ConvertOptions } from "./types";
 
@@ -31,15 +32,15 @@ export interface EquivalentsRow {
  * equivalents("0.25 in/s pk").length; // => 2
  * ```
  */
-export function equivalents(reading: string | Amplitude, options: ConvertOptions = {}): EquivalentsRow[] {
+export function equivalents(reading: string | Amplitude, options?: ConvertOptions): EquivalentsRow[] {
   const amplitude = amplitudeOf(reading);
-  const crossing = options.at !== undefined || amplitude.hertz !== undefined;
+  const told = checkedOptions(options);
+  const { crestFactor, ...across } = told;
+  const crossing = told.at !== undefined || amplitude.hertz !== undefined;
   const rows = everyday.filter((unit) => crossing || units[unit].quantity === amplitude.quantity);
   return rows.map((unit) => {
-    const same = units[unit].quantity === amplitude.quantity;
-    const { crestFactor, ...rest } = options;
-    const told = same && crestFactor !== undefined ? { ...rest, crestFactor } : rest;
-    const [rms, pk, pp] = everydayDetectors.map((detector) => convertAmplitude(amplitude, `${unit} ${detector}`, told));
+    const by = units[unit].quantity === amplitude.quantity ? told : across;
+    const [rms, pk, pp] = everydayDetectors.map((detector) => convertAmplitude(amplitude, `${unit} ${detector}`, by));
     return { unit, rms, pk, pp } as EquivalentsRow;
   });
 }

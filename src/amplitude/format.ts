@@ -1,4 +1,6 @@
+import { given } from "../core/index";
 import type { Amplitude } from "./amplitude";
+import { checkedAmplitude } from "./checked-amplitude";
 import { kindOf } from "./kind";
 import { typeText } from "./reading-type";
 import { significant } from "./significant";
@@ -44,7 +46,9 @@ export function format(
     return `${number(reading, options?.digits)} ${typeText(kind)}`;
   }
   const { digits } = (typeOrOptions ?? {}) as FormatOptions;
-  const { value, unit, detector, level } = reading;
+  const { value, unit, detector, level } = checkedAmplitude(
+    given(reading, 'a reading such as "4.49 mm/s rms", taken apart'),
+  );
   if (level) return `${decibelText(level.decibels, digits)} dB re ${level.re}`;
   return `${significant(value, digits)} ${unit} ${detector}`;
 }

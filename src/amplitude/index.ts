@@ -1,5 +1,5 @@
 export { amountOf } from "./amount";
-export { type Amplitude, type Level, parseAmplitude } from "./amplitude";
+export { type Amplitude, amplitudeOf, type Level, parseAmplitude } from "./amplitude";
 export { type Assumption, assumedText, assumptions } from "./assumptions";
 export { convert } from "./convert";
 export { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";

@@ -1,8 +1,9 @@
-import { nonNegative, numeral, positive, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { held, numeral, positive, shown, splitNumeral, text, VeladisError } from "../core/index";
 import { type UnitSymbol, unitSymbol, units } from "../units/index";
 import type { Amplitude } from "./amplitude";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import {
+  checkedVoltage,
   parseVoltage,
   type Voltage,
   type VoltageReading,
@@ -40,16 +41,15 @@ const FORM = 'a sensitivity such as "100 mV/g" or "20 mV/(mm/s)"';
 const pair = /^(\S+?)\s*(?:\/|\sper\s)\s*(?:\((.+)\)|(.+))$/;
 
 function parsePair(written: string): { voltage: Voltage; unit: UnitSymbol } {
-  const [, voltage, bracketed, bare] =
-    (typeof written === "string" && written.length <= 80 && pair.exec(written.trim())) || [];
-  const unit = bracketed ?? bare;
-  if (voltage === undefined || unit === undefined) {
+  const found = typeof written === "string" && written.length <= 80 && pair.exec(written.trim());
+  if (!found) {
     throw new VeladisError("syntax", {
       expected: FORM,
       received: shown(written),
     });
   }
-  return { voltage: voltageSymbol(voltage), unit: unitSymbol(unit) };
+  const [, voltage, bracketed, bare] = found;
+  return { voltage: voltageSymbol(voltage as string), unit: unitSymbol((bracketed ?? bare) as string) };
 }
 
 /**
@@ -72,7 +72,7 @@ function parsePair(written: string): { voltage: Voltage; unit: UnitSymbol } {
  */
 export function sensor(sensitivity: string): Sensor {
   const written = text(sensitivity, FORM).trim();
-  const [number, rest] = splitNumeral(written.slice(0, 81));
+  const [number, rest] = splitNumeral(written);
   if (number === "" || rest === "" || written.length > 80) {
     throw new VeladisError("syntax", {
       expected: FORM,
@@ -93,21 +93,21 @@ export function sensor(sensitivity: string): Sensor {
           received: shown(per),
         });
       }
-      return (voltageIn(scale, own.voltage, other.voltage) * unit.num * den) / (unit.den * num);
+      return held((voltageIn(scale, own.voltage, other.voltage) * unit.num * den) / (unit.den * num));
     },
     voltage(reading: string | Amplitude, as: VoltageType, options?: ConvertOptions): VoltageReading {
       const { unit, detector } = parseVoltage(`1 ${as}`);
       const { value } = convertAmplitude(reading, `${own.unit} ${detector}`, options);
       return Object.freeze({
-        value: voltageIn(value * scale, own.voltage, unit),
+        value: held(voltageIn(value * scale, own.voltage, unit)),
         unit,
         detector,
       });
     },
     reading(voltage: string | VoltageReading, as: string, options?: ConvertOptions): ConvertedAmplitude {
       const { value, unit, detector } =
-        typeof voltage === "object" && voltage !== null ? voltage : parseVoltage(voltage);
-      const volts = voltageIn(nonNegative(value, "a voltage of zero or more"), unit, own.voltage);
+        typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage);
+      const volts = voltageIn(value, unit, own.voltage);
       return convertAmplitude(
         {
           value: volts / scale,

@@ -1,5 +1,5 @@
-import { nonNegative, numeral, shown, splitNumeral, text, VeladisError } from "../core/index";
-import { type Detector, findDetector } from "../detectors/index";
+import { given, nonNegative, numeral, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { type Detector, detectorSymbol, findDetector } from "../detectors/index";
 import { significant } from "./significant";
 
 /** Voltages by symbol: how many of each make a volt. */
@@ -40,21 +40,31 @@ export function voltageIn(value: number, from: Voltage, to: Voltage): number {
   return (value * perVolt[to]) / perVolt[from];
 }
 
+/** A voltage that was taken apart, held against the tables. */
+export function checkedVoltage(reading: VoltageReading): VoltageReading {
+  const { value, unit, detector } = given(reading, FORM);
+  return {
+    value: nonNegative(value, "a voltage of zero or more"),
+    unit: voltageSymbol(text(unit, "a unit of voltage")),
+    detector: detectorSymbol(text(detector, "the detector of a voltage")),
+  };
+}
+
 /** The voltage reading that a text says, e.g. `"70.7 mV rms"`. */
 export function parseVoltage(reading: string): VoltageReading {
   const written = text(reading, FORM).trim();
-  const [value, rest] = splitNumeral(written.slice(0, 81));
-  const [, voltage, spelling] = (written.length <= 80 && /^(\S+)\s+(\S.*)$/.exec(rest)) || [];
-  const detector = findDetector(spelling ?? "");
-  if (value === "" || voltage === undefined || detector === undefined) {
-    throw new VeladisError(spelling === undefined ? "syntax" : "unknown-detector", {
+  const [value, rest] = splitNumeral(written);
+  const found = value !== "" && written.length <= 80 && /^(\S+)\s+(\S.*)$/.exec(rest);
+  const detector = found && findDetector(found[2] as string);
+  if (!(found && detector)) {
+    throw new VeladisError(found ? "unknown-detector" : "syntax", {
       expected: FORM,
       received: shown(reading),
     });
   }
   return {
     value: nonNegative(numeral(value), "a voltage of zero or more"),
-    unit: voltageSymbol(voltage),
+    unit: voltageSymbol(found[1] as string),
     detector,
   };
 }
@@ -70,6 +80,7 @@ export function parseVoltage(reading: string): VoltageReading {
  * formatVoltage(sensor("100 mV/g").voltage("1 g pk", "mV rms")); // => "70.7 mV rms"
  * ```
  */
-export function formatVoltage({ value, unit, detector }: VoltageReading, digits?: number): string {
+export function formatVoltage(reading: VoltageReading, digits?: number): string {
+  const { value, unit, detector } = checkedVoltage(reading);
   return `${significant(value, digits)} ${unit} ${detector}`;
 }

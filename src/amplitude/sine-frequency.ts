@@ -1,4 +1,4 @@
-import { positive, shown, VeladisError } from "../core/index";
+import { held, positive, shown, VeladisError } from "../core/index";
 import { quantities } from "../units/index";
 import { type Amplitude, amplitudeOf } from "./amplitude";
 import { convertAmplitude } from "./convert-amplitude";
@@ -35,5 +35,6 @@ export function sineFrequency(one: string | Amplitude, other: string | Amplitude
   }
   const atOneHertz = convertAmplitude(first, `${second.unit} ${second.detector}`, { at: { hertz: 1 } });
   const ratio = second.value / atOneHertz.value;
-  return Math.abs(steps) === 1 ? ratio ** steps : Math.sqrt(steps > 0 ? ratio : 1 / ratio);
+  const power = ratio ** Math.sign(steps);
+  return held(Math.abs(steps) === 1 ? power : Math.sqrt(power));
 }

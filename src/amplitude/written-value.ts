@@ -1,3 +1,4 @@
+import { finite, given, nonNegative } from "../core/index";
 import type { Amplitude } from "./amplitude";
 
 /**
@@ -11,6 +12,9 @@ import type { Amplitude } from "./amplitude";
  * writtenValue(convertAmplitude("1 in/s rms", "mm/s rms")); // => 25.4
  * ```
  */
-export function writtenValue({ level, value }: Pick<Amplitude, "level" | "value">): number {
-  return level?.decibels ?? value;
+export function writtenValue(reading: Pick<Amplitude, "level" | "value">): number {
+  const { level, value } = given(reading, "a reading with its value");
+  return level === undefined
+    ? nonNegative(value, "an amplitude of zero or more")
+    : finite(level?.decibels, "a level in dB");
 }

@@ -1,4 +1,4 @@
-import { type Amplitude, convertAmplitude, parseAmplitude, significant } from "../amplitude/index";
+import { type Amplitude, amplitudeOf, convertAmplitude, significant } from "../amplitude/index";
 import { label, stroke } from "./markup";
 import { widthOf } from "./text-width";
 
@@ -12,7 +12,7 @@ export interface DrawnLevel {
 /** A level that was given in words, in the type of the chart. */
 export function levelIn(kind: DrawnLevel["kind"], given: string | Amplitude | undefined, as: string): DrawnLevel[] {
   if (given === undefined) return [];
-  const amplitude = typeof given === "string" ? parseAmplitude(given) : given;
+  const amplitude = amplitudeOf(given);
   const { value } = convertAmplitude(amplitude, as);
   return [{ kind, value, text: `${kind} ${significant(value)}` }];
 }

@@ -1,13 +1,14 @@
 import { scaleLog } from "d3-scale";
-import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
-import { asReturned, choice, positive, shown, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { choice, list, positive, shown, text, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { apart, logTicks, tickText } from "./axis";
-import { type ChartOptions, given, widthFor } from "./chart-options";
+import { type ChartOptions, given, widthFor, wordsFor } from "./chart-options";
 import { diagonals, families, type LogFrame, type Obstacle } from "./diagonals";
 import { clipped, framed } from "./frame";
 import { label, stroke, tag } from "./markup";
 import { nomographZones } from "./nomograph-zones";
+import { pairOf } from "./pair-of";
 import { fitted, widthOf } from "./text-width";
 import { type ChartSeverity, zonesFor } from "./zones";
 
@@ -42,7 +43,7 @@ const LEAST = 1e-12;
 const MOST = 1e12;
 
 function range(given: readonly [number, number] | undefined, usual: readonly [number, number], what: string) {
-  const [low, high] = given ?? usual;
+  const [low, high] = pairOf(given ?? usual, what);
   positive(low, `${what} above zero`);
   if (positive(high, `${what} above zero`) / low >= 2 && low >= LEAST && high <= MOST) return [low, high] as const;
   throw new VeladisError("out-of-range", {
@@ -102,10 +103,6 @@ function points(placed: readonly Placed[], width: number): { markup: string; tak
  * ```
  */
 export function nomograph(options: NomographOptions = {}): string {
-  return asReturned("what the options of a chart say", () => drawnNomograph(options));
-}
-
-function drawnNomograph(options: NomographOptions): string {
   const {
     readings = [],
     severity,
@@ -113,7 +110,7 @@ function drawnNomograph(options: NomographOptions): string {
     units = "metric",
   } = given(options, 'options such as { readings: ["4.1 mm/s rms at 1490 r/min"] }');
   choice(units, Object.keys(families), "units of the diagonals");
-  const as = `mm/s ${detector}`;
+  const as = `mm/s ${text(detector, "a detector")}`;
   const frequency = range(options.frequency, [1, 2000], "frequencies in Hz");
   const velocity = range(options.velocity, [0.1, 100], "velocities in mm/s");
   const room = widthFor(options) - LEFT - RIGHT;
@@ -125,10 +122,10 @@ function drawnNomograph(options: NomographOptions): string {
   const x = scaleLog(frequency, [0, width]);
   const y = scaleLog(velocity, [height, 0]);
   const frame: LogFrame = { x, y, frequency, velocity, as, decade };
-  const shownPoints = readings.map((one) => {
+  const shownPoints = list(readings, "a list of readings").map((one) => {
     const { reading, label: words } =
       typeof one === "object" && "reading" in one ? one : { reading: one, label: undefined };
-    const amplitude = typeof reading === "string" ? parseAmplitude(reading) : reading;
+    const amplitude = amplitudeOf(reading);
     if (amplitude.hertz === undefined) {
       throw new VeladisError("missing-frequency", {
         expected: `a reading with its frequency, as in "4.1 mm/s rms at 1490 r/min"`,
@@ -140,7 +137,7 @@ function drawnNomograph(options: NomographOptions): string {
     return {
       x: x(amplitude.hertz),
       y: y(value),
-      text: fitted(words ?? format(amplitude), width),
+      text: fitted(wordsFor(words, format(amplitude), "a label"), width),
       value,
       hertz: amplitude.hertz,
       assumed,

@@ -1,9 +1,9 @@
 import { scaleLinear } from "d3-scale";
 import { format, significant } from "../amplitude/index";
-import { asReturned } from "../core/index";
 import type { Judgement, SchemeKind } from "../severity/index";
 import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
 import { framed } from "./frame";
+import { checkedJudgement } from "./judgement-shape";
 import { label, rounded, stroke, tag } from "./markup";
 import { zoneStrength } from "./palette";
 import { fitted, widthOf } from "./text-width";
@@ -51,15 +51,8 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
  * ```
  */
 export function severityBar(options: SeverityBarOptions): string {
-  return asReturned("what the options of a chart say", () => drawnSeverityBar(options));
-}
-
-function drawnSeverityBar(options: SeverityBarOptions): string {
   const { judgement } = given(options, 'options such as { judgement: classify("3.9 mm/s rms", ...) }');
-  const { zones, limits, judged, zone, word, kind } = given(
-    judgement,
-    'a judgement, as classify("3.9 mm/s rms", ...) returns',
-  );
+  const { zones, limits, judged, zone, word, kind } = checkedJudgement(judgement as Judgement);
   const bounds = Object.values(limits).map(({ printed }) => printed.value);
   const width = widthFor(options) - 2 * SIDE;
   const height = heightFor(options, 80);

@@ -1,13 +1,14 @@
 import { scaleLinear, scaleLog } from "d3-scale";
 import { line } from "d3-shape";
 import { significant } from "../amplitude/index";
-import { asReturned, choice, finite, positive, shown, VeladisError } from "../core/index";
+import { choice, finite, held, list, positive, shown, text, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import type { Density, Spectrum } from "../signal/index";
 import { apart, footAxis, logTicks, sideAxis, type Tick, tickText } from "./axis";
 import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
 import { clipped, framed } from "./frame";
 import { label, rounded, stroke, tag } from "./markup";
+import { pairOf } from "./pair-of";
 import { widthOf } from "./text-width";
 import { type CurvePoint, thinned } from "./thinned";
 import { valueAxis } from "./value-axis";
@@ -33,21 +34,30 @@ export interface SpectrumChartOptions extends ChartOptions {
 
 const LEFT = 56;
 const RIGHT = 16;
+const FRAME = "frequencies of the frame, in Hz";
 
 function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions): {
   points: CurvePoint[];
   low: number;
   high: number;
 } {
-  const { values, resolution } = given(spectrum, "a spectrum, as spectrum(samples, ...) returns");
+  const { values, resolution, unit, detector } = given(spectrum, "a spectrum, as spectrum(samples, ...) returns");
+  text(unit, "the unit of a spectrum");
+  if (detector !== undefined) text(detector, "the detector of a spectrum");
+  if (!(Array.isArray(values) || ArrayBuffer.isView(values))) {
+    throw new VeladisError("wrong-type", { expected: "the lines of a spectrum", received: shown(values) });
+  }
   positive(resolution, "a spacing of the lines above zero, in Hz");
   const all = Array.from(
     values,
     (value, k): CurvePoint => ({ x: k * resolution, y: finite(value, `a finite line at index ${k}`) }),
   );
   const isLog = frequencyScale === "log";
-  const [low, high] = frequency ?? [isLog ? resolution : 0, (all.length - 1) * resolution];
-  if (!(Number.isFinite(low) && Number.isFinite(high) && low >= 0 && high > low) || (isLog && low === 0)) {
+  const [low, high] =
+    frequency === undefined
+      ? ([isLog ? resolution : 0, (all.length - 1) * resolution] as const)
+      : pairOf(frequency, "frequencies in Hz");
+  if (!(finite(low, FRAME) >= 0 && finite(high, FRAME) > low) || (isLog && low === 0)) {
     throw new VeladisError("out-of-range", {
       expected: `frequencies in Hz from low to high${isLog ? ", above zero" : ""}`,
       received: `${low} to ${high}`,
@@ -122,10 +132,6 @@ function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
  * ```
  */
 export function spectrumChart(options: SpectrumChartOptions): string {
-  return asReturned("what the options of a chart say", () => drawnSpectrumChart(options));
-}
-
-function drawnSpectrumChart(options: SpectrumChartOptions): string {
   const { spectrum, speed, orders = [1, 2] } = given(options, "options such as { spectrum }");
   const scale = scaleOf(options.scale ?? "linear", "a scale");
   const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");
@@ -141,8 +147,10 @@ function drawnSpectrumChart(options: SpectrumChartOptions): string {
     .x((point) => rounded(x(point.x)))
     .y((point) => rounded(y(point.y)));
   const shaft = speed === undefined ? undefined : hertzOf(speed);
+  // in r/min it has to be a number too
+  if (shaft !== undefined) held(shaft * 60);
   let taken = Number.NEGATIVE_INFINITY;
-  const marks = orders.flatMap((order) => {
+  const marks = list(orders, "a list of orders of the shaft speed").flatMap((order) => {
     const f = positive(order, "an order of the shaft speed above zero") * (shaft ?? Number.NaN);
     if (!(f >= low && f <= high)) return [];
     const at = x(f);

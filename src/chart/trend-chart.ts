@@ -1,9 +1,16 @@
 import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
-import { type Amplitude, convertAmplitude, parseAmplitude, readingType, significant } from "../amplitude/index";
-import { asReturned, finite, list, nonNegative, VeladisError } from "../core/index";
+import {
+  type Amplitude,
+  amplitudeOf,
+  convertAmplitude,
+  parseAmplitude,
+  readingType,
+  significant,
+} from "../amplitude/index";
+import { finite, list, nonNegative, VeladisError } from "../core/index";
 import { apart, footAxis, sideAxis, tickText } from "./axis";
-import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
+import { type ChartOptions, given, heightFor, widthFor, wordsFor } from "./chart-options";
 import { clipped, framed } from "./frame";
 import { levelIn, levelLines } from "./levels";
 import { rounded, tag } from "./markup";
@@ -55,8 +62,8 @@ function pointsOf({ readings, as }: TrendChartOptions): CurvePoint[] {
       const y =
         typeof reading === "number"
           ? nonNegative(reading, `a reading of zero or more at index ${i}`)
-          : convertAmplitude(typeof reading === "string" ? parseAmplitude(reading) : reading, as).value;
-      return { x: finite(Number(time), `a time at index ${i}`), y };
+          : convertAmplitude(amplitudeOf(reading), as).value;
+      return { x: finite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`), y };
     })
     .sort((a, b) => a.x - b.x);
 }
@@ -113,16 +120,8 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
  * ```
  */
 export function trendChart(options: TrendChartOptions): string {
-  return asReturned("what the options of a chart say", () => drawnTrendChart(options));
-}
-
-function drawnTrendChart(options: TrendChartOptions): string {
-  const {
-    as: written,
-    readings,
-    timeUnit = "days",
-    severity,
-  } = given(options, 'options such as { readings, as: "mm/s rms" }');
+  const { as: written, readings, severity } = given(options, 'options such as { readings, as: "mm/s rms" }');
+  const timeUnit = wordsFor(options.timeUnit, "days", "a unit of time");
   const as = readingType(written);
   const points = pointsOf(options);
   const width = widthFor(options) - LEFT - RIGHT;

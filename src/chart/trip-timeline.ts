@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { curveStepAfter, line } from "d3-shape";
 import { significant } from "../amplitude/index";
-import { asReturned, cautions, positive, shown, VeladisError } from "../core/index";
+import { cautions, positive, shown, VeladisError } from "../core/index";
 import type { RunOptions, TripEvent, TripSettings } from "../protection/index";
 import { footAxis, sideAxis, tickText } from "./axis";
 import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
@@ -82,10 +82,6 @@ function eventWords(events: readonly TripEvent[], x: (time: number) => number, w
  * ```
  */
 export function tripTimeline(options: TripTimelineOptions): string {
-  return asReturned("what the options of a chart say", () => drawnTripTimeline(options));
-}
-
-function drawnTripTimeline(options: TripTimelineOptions): string {
   const { settings, levels, dt, as, at, commands, nan } = given(options, "options such as { settings, levels, dt }");
   positive(dt, "a time between levels above zero, in s");
   if (!(levels?.length >= 1 && levels.length <= 200_000)) {

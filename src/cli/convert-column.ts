@@ -1,7 +1,7 @@
 import { assumedText, convertAmplitude, parseAmplitude, readingType, writtenValue } from "../amplitude/index";
 import { VeladisError } from "../core/index";
 
-import { columnIndex } from "./column-index";
+import { headedColumn } from "./column-index";
 import { exitCodes } from "./command";
 import type { ConvertSettings } from "./commands/convert";
 import { csvRows } from "./csv-rows";
@@ -29,7 +29,7 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
   let refused = 0;
   for await (const { line, cells, raw } of csvRows(stream)) {
     if (index < 0) {
-      index = columnIndex(cells, column as string);
+      index = headedColumn(cells, column as string);
       if (!json) await io.out(`${[raw, ...titles].join(",")}\n`);
       continue;
     }

@@ -1,6 +1,6 @@
 import type { Readable } from "node:stream";
 import { numeral, shown, VeladisError } from "../core/index";
-import { columnIndex } from "./column-index";
+import { headedColumn } from "./column-index";
 import { csvRows } from "./csv-rows";
 
 /** Levels from a CSV file with their times in seconds from the first. */
@@ -54,7 +54,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   let start: number | undefined;
   for await (const { cells, line } of csvRows(stream)) {
     if (columns === undefined) {
-      columns = { level: columnIndex(cells, column), time: time === undefined ? -1 : columnIndex(cells, time) };
+      columns = { level: headedColumn(cells, column), time: time === undefined ? -1 : headedColumn(cells, time) };
       continue;
     }
     try {

@@ -1,4 +1,4 @@
-import { given, nonNegative, numeral, positive, type Source, shown, splitNumeral, VeladisError } from "../core/index";
+import { given, held, numeral, positive, type Source, shown, splitNumeral, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { kilogramMetres, kilograms, metres, unbalanceIn } from "./mass";
 
@@ -71,8 +71,10 @@ export function balanceGrade(grade: string | number): number {
   return positive(numeral(digits), "a balance grade above zero, in mm/s");
 }
 
+const PLANES = 'planes such as { left: "300 mm", right: "200 mm" }';
+
 function angular(speed: Frequency): number {
-  return 2 * Math.PI * hertzOf(speed);
+  return held(2 * Math.PI * hertzOf(speed));
 }
 
 /**
@@ -90,7 +92,7 @@ function angular(speed: Frequency): number {
  * ```
  */
 export function permissibleEccentricity(grade: string | number, speed: Frequency): number {
-  return (1000 * balanceGrade(grade)) / angular(speed);
+  return held((1000 * balanceGrade(grade)) / angular(speed));
 }
 
 /**
@@ -118,14 +120,17 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
   const { mass, speed, planes } = given(rotor, "a rotor with mass and speed");
   const g = balanceGrade(grade);
   const eccentricity = permissibleEccentricity(g, speed);
-  const unbalance = eccentricity * kilograms(mass);
-  const [left, right] = planes === undefined ? [1, 1] : [metres(planes.left), metres(planes.right)];
+  const unbalance = held(eccentricity * kilograms(mass));
+  const [left, right] = planes === undefined ? [1, 1] : [metres(given(planes, PLANES).left), metres(planes.right)];
   return Object.freeze({
     grade: g,
     inSeries: (balanceGrades as readonly number[]).includes(g),
     eccentricity,
     unbalance,
-    planes: Object.freeze({ left: (unbalance * right) / (left + right), right: (unbalance * left) / (left + right) }),
+    planes: Object.freeze({
+      left: held((unbalance * right) / (left + right)),
+      right: held((unbalance * left) / (left + right)),
+    }),
     force: centrifugalForce(`${unbalance} g·mm`, speed),
     source: ISO_21940_11,
     note: NOTE,
@@ -146,7 +151,7 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
  */
 export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">): number {
   const { mass, speed } = given(rotor, "a rotor with mass and speed");
-  return (1000 * kilogramMetres(unbalance) * angular(speed)) / kilograms(mass);
+  return held((1000 * kilogramMetres(unbalance) * angular(speed)) / kilograms(mass));
 }
 
 /**
@@ -162,7 +167,7 @@ export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">
  */
 export function centrifugalForce(unbalance: string, speed: Frequency): number {
   const omega = angular(speed);
-  return kilogramMetres(unbalance) * omega * omega;
+  return held(kilogramMetres(unbalance) * omega * omega);
 }
 
 /**
@@ -181,5 +186,5 @@ export function centrifugalForce(unbalance: string, speed: Frequency): number {
  * ```
  */
 export function unbalanceOf(mass: string, radius: string, unit = "g·mm"): number {
-  return nonNegative(unbalanceIn(kilograms(mass) * metres(radius), unit), "an unbalance of zero or more");
+  return held(unbalanceIn(kilograms(mass) * metres(radius), unit));
 }

@@ -1,13 +1,14 @@
 import {
   type Amplitude,
   type Assumption,
+  amplitudeOf,
   type ConvertOptions,
   convertAmplitude,
-  parseAmplitude,
   readingType,
 } from "../amplitude/index";
-import { finite, given, nonNegative, shown, VeladisError } from "../core/index";
+import { finite, given, held, nonNegative, positive, shown, text, VeladisError } from "../core/index";
 import { frequency } from "../frequency/index";
+import { lengthOf } from "./number-list";
 import { meanAndDeviation, quantile, robustSpread } from "./statistics";
 
 /** Which readings are steady running: a mask, the shaft speed at each reading, or its time. */
@@ -92,8 +93,9 @@ function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index:
     tests.push((i) => mask[i] === true);
   }
   if (speed !== undefined) {
+    given(speed, 'speeds such as { readings, atLeast: "1400 r/min" }');
     checkLength(speed.readings, length, "speeds");
-    const per = frequency(`1 ${speed.unit ?? "r/min"}`).hertz;
+    const per = frequency(`1 ${text(speed.unit ?? "r/min", "a unit of speed")}`).hertz;
     const least = speed.atLeast === undefined ? 0 : frequency(speed.atLeast).hertz;
     const most = speed.atMost === undefined ? Number.POSITIVE_INFINITY : frequency(speed.atMost).hertz;
     tests.push((i) => {
@@ -102,8 +104,10 @@ function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index:
     });
   }
   if (time !== undefined) {
+    given(time, "times such as { readings, from: 0 }");
     checkLength(time.readings, length, "times");
-    const { from = Number.NEGATIVE_INFINITY, to = Number.POSITIVE_INFINITY } = time;
+    const from = time.from === undefined ? Number.NEGATIVE_INFINITY : finite(time.from, "a first time, in s");
+    const to = time.to === undefined ? Number.POSITIVE_INFINITY : finite(time.to, "a last time, in s");
     tests.push((i) => {
       const at = finite(time.readings[i] as number, `a time in s at index ${i}`);
       return at >= from && at <= to;
@@ -115,10 +119,10 @@ function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index:
 /** The readings as numbers in one type, and what was assumed on the way. */
 function numbersOf(readings: Readings, as: string, at: ConvertOptions["at"]): [Float64Array, Assumption[]] {
   const assumed = new Set<Assumption>();
-  const values = Float64Array.from({ length: readings.length }, (_, i) => {
+  const values = Float64Array.from({ length: lengthOf(readings, "a list of readings") }, (_, i) => {
     const reading = readings[i] as number | string | Amplitude;
     if (typeof reading === "number") return nonNegative(reading, `a reading of zero or more at index ${i}`);
-    const amplitude = typeof reading === "string" ? parseAmplitude(reading) : given(reading, `a reading at index ${i}`);
+    const amplitude = amplitudeOf(given(reading, `a reading at index ${i}`));
     const answer = convertAmplitude(amplitude, as, at === undefined || amplitude.hertz !== undefined ? {} : { at });
     for (const name of answer.assumed) assumed.add(name);
     return answer.value;
@@ -158,7 +162,8 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       received: shown(options.as),
     });
   }
-  if (!(percentile >= 0 && percentile <= 100)) {
+  positive(enough, "how many readings are enough, above zero");
+  if (!(finite(percentile, "a percentile from 0 to 100") >= 0 && percentile <= 100)) {
     throw new VeladisError("out-of-range", { expected: "a percentile from 0 to 100", received: shown(percentile) });
   }
   const [values, assumed] = numbersOf(readings, as, at);
@@ -177,7 +182,7 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
   const outliers = kept
     .map((index) => {
       const value = values[index] as number;
-      return { index, value, score: spread > 0 ? Math.abs(value - median) / spread : 0 };
+      return { index, value, score: spread > 0 ? held(Math.abs(value - median) / spread) : 0 };
     })
     .filter(({ score }) => score > OUTLYING);
   const flagged = new Set(outliers.map(({ index }) => index));

@@ -1,4 +1,5 @@
 import { shown, VeladisError } from "../core/index";
+import { lengthOf } from "./number-list";
 
 /** Anything but zero when a level is negative, infinite or no number. */
 function faultOf(levels: Float64Array): number {
@@ -33,7 +34,7 @@ function refuse(level: number, index: number): never {
 
 /** A copy of what is no Float64Array, refused where it holds anything but numbers. */
 function copied(levels: ArrayLike<number>): Float64Array {
-  const copy = new Float64Array(levels.length);
+  const copy = new Float64Array(lengthOf(levels, "a list of levels"));
   for (let i = 0; i < copy.length; i++) {
     const level = levels[i];
     if (typeof level !== "number") {
@@ -54,9 +55,6 @@ function copied(levels: ArrayLike<number>): Float64Array {
  * @throws {@link VeladisError} `wrong-type`, `negative`, `not-a-number`, `not-finite`, with the index
  */
 export function checkedLevels(levels: ArrayLike<number>, faults: boolean): Float64Array {
-  if (typeof levels !== "object" || levels === null || typeof levels.length !== "number") {
-    throw new VeladisError("wrong-type", { expected: "a list of levels", received: shown(levels) });
-  }
   const checked = levels instanceof Float64Array ? levels : copied(levels);
   if (faultOf(checked) === 0) return checked;
   for (let i = 0; i < checked.length; i++) {

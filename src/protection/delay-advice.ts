@@ -1,5 +1,5 @@
 import { significant } from "../amplitude/index";
-import { choice, positive } from "../core/index";
+import { choice, held, positive } from "../core/index";
 import { type MachineType, machineTypes } from "../severity/index";
 import { COMMON_PRACTICE, type Reason } from "./reason";
 
@@ -85,7 +85,7 @@ export function delayAdvice(type: MachineType | undefined, hertz: number | undef
   } else if (most === 3) {
     reasons.push({ text: "about 1 s, not more than 3 s", source: API_670 });
   }
-  const tenTurns = hertz === undefined ? 0 : 10 / hertz;
+  const tenTurns = hertz === undefined ? 0 : held(10 / hertz);
   if (tenTurns > trip) {
     trip = Math.ceil(tenTurns);
     most = Math.max(most, trip);

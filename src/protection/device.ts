@@ -1,5 +1,5 @@
-import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
-import { choice, given, positive, shown, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { choice, given, held as holdable, knownKeys, positive, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
 
 /** What a device does with a setting between two of its steps. */
@@ -32,6 +32,21 @@ export interface StoredSetpoint {
   readonly acts: "as asked" | "earlier" | "later";
   /** The effect in words. */
   readonly effect: string;
+}
+
+const keys: Readonly<Record<keyof Device, true>> = /* @__PURE__ */ Object.freeze({
+  step: true,
+  lowest: true,
+  highest: true,
+  rounds: true,
+  band: true,
+});
+
+/** The device itself if it is one, without a key that no device has. */
+export function checkedDevice(device: Device): Device {
+  given(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
+  if (device.band !== undefined) given(device.band, 'a band such as { lowest: "10 Hz", highest: "1 kHz" }');
+  return knownKeys(device, keys, "a fact of a device");
 }
 
 /** The device's own reading type: that of its step or of an end of its range; else the one given. */
@@ -92,8 +107,8 @@ export function storedSetpoint(
   at?: Frequency,
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
-  given(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
-  const reading = typeof asked === "string" ? parseAmplitude(asked) : given(asked, "a setpoint with its unit");
+  checkedDevice(device);
+  const reading = amplitudeOf(given(asked, "a setpoint with its unit"));
   const type = deviceType(device, `${reading.unit} ${reading.detector}`);
   const inDevice = (value: string | Amplitude) =>
     convertAmplitude(given(value, "a level with its unit"), type, at === undefined ? {} : { at }).value;
@@ -115,7 +130,7 @@ export function storedSetpoint(
   const difference = Math.abs(held - value) <= 1e-9 * value ? 0 : held - value;
   const askedHere = Object.freeze({ ...own, value, hertz });
   const stored = Object.freeze({ ...own, value: held, hertz });
-  const percent = (100 * difference) / value;
+  const percent = holdable((100 * difference) / value);
   return Object.freeze({
     asked: askedHere,
     stored,

@@ -1,4 +1,5 @@
-import { finite, given, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { given, held, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { finiteSamples } from "./number-list";
 
 /** How a device makes a level of a waveform. */
 export type LevelDetector =
@@ -50,26 +51,25 @@ export function timeConstant(detector: LevelDetector): number {
  */
 export function detectedLevels(samples: ArrayLike<number>, options: DetectedLevelsOptions): Float64Array {
   const { rate, detector, initial = 0 } = given(options, "options with rate and detector");
-  given(samples, "a list of samples");
+  const checked = finiteSamples(given(samples, "a list of samples"));
   const left = Math.exp(-1 / (positive(rate, "a sampling rate above zero, in Hz") * timeConstant(detector)));
-  const levels = new Float64Array(samples.length);
+  const levels = new Float64Array(checked.length);
   const start = nonNegative(initial, "a level of zero or more before the first sample");
   if (detector.kind === "rms") {
     let square = start * start;
     for (let i = 0; i < levels.length; i++) {
-      const x = samples[i] as number;
+      const x = checked[i] as number;
       square = x * x + (square - x * x) * left;
       levels[i] = Math.sqrt(square);
     }
   } else {
     let peak = start;
     for (let i = 0; i < levels.length; i++) {
-      peak = Math.max(Math.abs(samples[i] as number), peak * left);
+      peak = Math.max(Math.abs(checked[i] as number), peak * left);
       levels[i] = peak;
     }
   }
-  if (levels.length > 0 && !Number.isFinite(levels[levels.length - 1] as number)) {
-    for (let i = 0; i < levels.length; i++) finite(samples[i] as number, `a finite sample at index ${i}`);
-  }
+  // what has once left the range of numbers never comes back
+  if (levels.length > 0) held(levels[levels.length - 1] as number);
   return levels;
 }

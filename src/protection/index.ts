@@ -10,6 +10,7 @@ export {
   unbalanceOf,
 } from "./balance";
 export { type Baseline, type BaselineOptions, baseline, type Outlier, type SteadyOptions } from "./baseline";
+export { baselineShape } from "./baseline-shape";
 export { type DelayAdvice, delayAdvice } from "./delay-advice";
 export { type Device, roundings, type StoredSetpoint, storedSetpoint } from "./device";
 export { type DetectedLevelsOptions, detectedLevels, type LevelDetector } from "./front-end";

@@ -1,4 +1,4 @@
-import { numeral, positive, type Ratio, shown, VeladisError, withUnit } from "../core/index";
+import { numeral, positive, type Ratio, shown, text, VeladisError, withUnit } from "../core/index";
 
 /** Masses: exact value in kg. Pound and ounce avoirdupois: NIST SP 811, Appendix B.8, exact, from memory. */
 // biome-ignore format: a row of a table is a line
@@ -46,11 +46,13 @@ export function metres(distance: string): number {
   return (value * num) / den;
 }
 
+const UNIT = 'a unit of unbalance, mass times distance, such as "g·mm" or "oz·in"';
+
 function unbalanceUnit(unit: string): Ratio {
-  const [, mass, distance] = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(unit) ?? [];
+  const [, mass, distance] = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(text(unit, UNIT)) ?? [];
   if (mass === undefined || distance === undefined) {
     throw new VeladisError("unknown-unit", {
-      expected: 'a unit of unbalance, mass times distance, such as "g·mm" or "oz·in"',
+      expected: UNIT,
       received: shown(unit),
     });
   }

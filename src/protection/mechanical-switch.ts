@@ -1,5 +1,5 @@
-import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { given, list, positive, shown, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, convertAmplitude } from "../amplitude/index";
+import { given, held, list, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** What the setting of an acceleration-operated switch means at one speed. */
@@ -54,9 +54,10 @@ const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
  */
 export function mechanicalSwitch(
   setting: string | Amplitude,
-  { speeds = [], limit }: { readonly speeds?: readonly Frequency[]; readonly limit?: string | Amplitude } = {},
+  options: { readonly speeds?: readonly Frequency[]; readonly limit?: string | Amplitude } = {},
 ): SwitchReach {
-  const operates = typeof setting === "string" ? parseAmplitude(setting) : given(setting, 'a setting such as "2 g pk"');
+  const { speeds = [], limit } = given(options, 'options such as { limit: "7.1 mm/s rms" }');
+  const operates = amplitudeOf(given(setting, 'a setting such as "2 g pk"'));
   if (operates.quantity !== "acceleration") {
     throw new VeladisError("wrong-quantity", {
       expected: 'the setting of an acceleration-operated switch, such as "2 g pk"',
@@ -64,7 +65,7 @@ export function mechanicalSwitch(
     });
   }
   const peak = positive(convertAmplitude(operates, "m/s2 pk").value, "a setting above zero");
-  const level = limit === undefined ? null : typeof limit === "string" ? parseAmplitude(limit) : limit;
+  const level = limit === undefined ? null : amplitudeOf(given(limit, 'a limit such as "7.1 mm/s rms"'));
   if (level?.quantity === "acceleration") {
     throw new VeladisError("wrong-quantity", {
       expected: "a severity limit in velocity or displacement",
@@ -77,10 +78,10 @@ export function mechanicalSwitch(
     const at = { at: { hertz } };
     const velocity = convertAmplitude(operates, "mm/s rms", at);
     const most = level === null ? null : convertAmplitude(level, "mm/s rms", at).value;
-    const timesLimit = most === null ? null : velocity.value / most;
+    const timesLimit = most === null ? null : held(velocity.value / most);
     return Object.freeze({
       hertz,
-      speed: hertz * 60,
+      speed: held(hertz * 60),
       velocity,
       displacement: convertAmplitude(operates, "um pp", at),
       timesLimit,
@@ -102,5 +103,5 @@ function blindSpeed(peak: number, level: Amplitude) {
       ? peak / convertAmplitude(level, "m/s pk").value
       : Math.sqrt(peak / convertAmplitude(level, "m pk").value);
   const hertz = radians / (2 * Math.PI);
-  return Object.freeze({ hertz, speed: hertz * 60 });
+  return Object.freeze({ hertz, speed: held(hertz * 60) });
 }

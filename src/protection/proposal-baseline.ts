@@ -1,16 +1,18 @@
-import { type Amplitude, parseAmplitude } from "../amplitude/index";
-import { VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf } from "../amplitude/index";
+import { shaped, VeladisError } from "../core/index";
 import type { Baseline } from "./baseline";
+import { baselineShape } from "./baseline-shape";
 import type { OwnLimits } from "./setpoint-limits";
 
 /** Baseline level, its statistics and its type, whatever form it was given in. */
 export function baselineOf(given: Baseline | Amplitude | string, limits: OwnLimits | undefined) {
   if (typeof given === "object" && given !== null && "median" in given) {
+    shaped(given, baselineShape, "baseline");
     return { statistics: given, level: given.median, type: given.as };
   }
   if (given === "none") {
     const own = limits?.["B/C"];
-    const reading = own === undefined ? undefined : typeof own === "string" ? parseAmplitude(own) : own;
+    const reading = own === undefined ? undefined : amplitudeOf(own);
     return { statistics: null, level: null, type: reading && `${reading.unit} ${reading.detector}` };
   }
   if (given === undefined || given === null) {
@@ -19,7 +21,7 @@ export function baselineOf(given: Baseline | Amplitude | string, limits: OwnLimi
       received: "nothing",
     });
   }
-  const reading = typeof given === "string" ? parseAmplitude(given) : given;
+  const reading = amplitudeOf(given);
   return { statistics: null, level: reading.value, type: `${reading.unit} ${reading.detector}` };
 }
 

@@ -1,10 +1,10 @@
 import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
-import { cautions, given, nonNegative, positive, VeladisError } from "../core/index";
+import { cautions, given, held as holdable, knownKeys, nonNegative, positive, VeladisError } from "../core/index";
 import { hertz as hertzOf } from "../frequency/index";
 import { type MachineRef, parseMachine, type SchemeRef } from "../severity/index";
 import type { Baseline } from "./baseline";
 import { type DelayAdvice, delayAdvice } from "./delay-advice";
-import { type Device, deviceType, type StoredSetpoint, storedSetpoint } from "./device";
+import { checkedDevice, type Device, deviceType, type StoredSetpoint, storedSetpoint } from "./device";
 import { baselineOf, inDevice } from "./proposal-baseline";
 import { type Reason, setpointRules } from "./reason";
 import { limitsOfScheme, limitsOfSite, type OwnLimits } from "./setpoint-limits";
@@ -28,6 +28,23 @@ export interface ProposalRequest {
   /** On-delay of the trip that is planned, in seconds, to be judged. */
   readonly onDelay?: number;
 }
+
+const keys: Readonly<Record<keyof ProposalRequest, true>> = /* @__PURE__ */ Object.freeze({
+  baseline: true,
+  scheme: true,
+  limits: true,
+  machine: true,
+  sensor: true,
+  device: true,
+  k: true,
+  onDelay: true,
+});
+
+const sensorKeys: Readonly<Record<keyof SensorLimits, true>> = /* @__PURE__ */ Object.freeze({
+  noiseFloor: true,
+  fullScale: true,
+  loop: true,
+});
 
 /** A proposed setpoint: what the rules give, what to enter and what the device holds. */
 export interface ProposedSetpoint extends StoredSetpoint {
@@ -101,8 +118,13 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     device = {},
     k = 3,
   } = given(request, "a request with baseline, and scheme or limits");
-  given(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
-  given(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it');
+  knownKeys(request, keys, "a part of a request for setpoints");
+  checkedDevice(device);
+  knownKeys(
+    given(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it'),
+    sensorKeys,
+    "a limit of a sensor",
+  );
   positive(k, "a number of standard deviations above zero");
   const facts = typeof machine === "string" ? parseMachine(machine) : machine;
   const hertz = facts?.speed === undefined ? undefined : hertzOf(facts.speed);
@@ -124,7 +146,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
         : limitsOfScheme(scheme, machine, as, hertz);
 
   const limitOf = ({ mean, standardDeviation }: Baseline["withoutOutliers"]): number =>
-    here(mean + k * standardDeviation);
+    here(holdable(mean + k * standardDeviation));
   for (const name of limits?.assumed ?? []) assumed.add(name);
   const statistical =
     statistics === null || statistics.standardDeviation === 0

@@ -1,4 +1,4 @@
-import { choice } from "../core/index";
+import { choice, deviceSettings, given, knownKeys } from "../core/index";
 import { yesOrNo } from "./yes-or-no";
 
 /** Position of a contact while its coil is de-energised. */
@@ -25,8 +25,9 @@ export interface RelayStatus {
   readonly contact: "open" | "closed";
 }
 
-/** The settings, checked. */
-export function checkedRelay({ latching, contact, coil }: RelaySettings): RelaySettings {
+/** The settings, checked; settings of a whole trip serve. */
+export function checkedRelay(settings: RelaySettings): RelaySettings {
+  const { latching, contact, coil } = settings;
   return Object.freeze({
     latching: yesOrNo(latching, "latching: whether a set output stays until it is reset by hand"),
     contact: choice(contact, contacts, "contact: its position while the coil is de-energised"),
@@ -40,6 +41,7 @@ export function checkedRelay({ latching, contact, coil }: RelaySettings): RelayS
  * @param settings - position of the contact without power, and state of the coil while nothing is wrong
  * @param set - whether the logic calls for a trip
  * @param powered - whether the device has power
+ * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `unknown-option`
  * @example
  * ```ts
  * import { relayStatus } from "veladis/protection";
@@ -51,6 +53,16 @@ export function checkedRelay({ latching, contact, coil }: RelaySettings): RelayS
  * ```
  */
 export function relayStatus(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
+  given(settings, "settings of a relay: latching, contact and coil");
+  return relayNow(
+    checkedRelay(knownKeys(settings, deviceSettings, "a setting of a device")),
+    yesOrNo(set, "whether the logic calls for a trip"),
+    yesOrNo(powered, "whether the device has power"),
+  );
+}
+
+/** The same for settings that were checked. */
+export function relayNow(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
   const failSafe = settings.coil === "normally energised";
   const energised = powered && failSafe !== set;
   const closed = (settings.contact === "normally open") === energised;

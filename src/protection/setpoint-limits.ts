@@ -1,5 +1,5 @@
 import { type Amplitude, type Assumption, convertAmplitude, parseAmplitude, significant } from "../amplitude/index";
-import { given, positive, type Source, VeladisError } from "../core/index";
+import { given, knownKeys, positive, type Source, text, VeladisError } from "../core/index";
 import { type CriterionLimits, type Limit, limitsFor, type MachineRef, type SchemeRef } from "../severity/index";
 
 /** Limits to set from, in the type of the baseline. */
@@ -86,8 +86,13 @@ export function limitsOfScheme(
 
 /** Limits of the maker or the site, in the type of the baseline. */
 export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
+  knownKeys(own, { "B/C": true, "C/D": true, source: true }, "a limit of the site");
   const at = hertz === undefined ? {} : { at: { hertz } };
-  const source: Source = { title: own.source, provenance: "memory", note: "as stated by the user" };
+  const source: Source = {
+    title: text(own.source, "the source of the limits, as text"),
+    provenance: "memory",
+    note: "as stated by the user",
+  };
   const converted = (name: "B/C" | "C/D") =>
     convertAmplitude(given(own[name], `a limit ${name} with its unit`), type, at);
   const told = (name: "B/C" | "C/D") => ({

@@ -1,3 +1,4 @@
+import { held } from "../core/index";
 import type { Baseline } from "./baseline";
 import { COMMON_PRACTICE, type Reason, setpointRules } from "./reason";
 import type { SetpointLimits } from "./setpoint-limits";
@@ -32,7 +33,7 @@ export function alarmTarget(base: number | null, { lower, ceilings, kind }: Setp
   if (kind === "operation") {
     return { value: lower.value, range: [base ?? 0, lower.value], reasons: [setpointRules["fan limits"], limit] };
   }
-  const cap = Math.min(1.25 * lower.value, ceilings?.alarm ?? Number.POSITIVE_INFINITY);
+  const cap = Math.min(held(1.25 * lower.value), ceilings?.alarm ?? Number.POSITIVE_INFINITY);
   const capReason: Reason =
     cap === ceilings?.alarm
       ? { ...setpointRules["printed ceiling"], source: ceilings.source }
@@ -54,7 +55,7 @@ export function tripTarget({ lower, upper, ceilings, kind }: SetpointLimits): Ta
   if (kind === "operation") {
     return { value: upper.value, range: [lower.value, upper.value], reasons: [setpointRules["fan limits"], limit] };
   }
-  const cap = Math.min(1.25 * upper.value, ceilings?.trip ?? Number.POSITIVE_INFINITY);
+  const cap = Math.min(held(1.25 * upper.value), ceilings?.trip ?? Number.POSITIVE_INFINITY);
   const reasons: Reason[] = [
     setpointRules["trip nature"],
     limit,

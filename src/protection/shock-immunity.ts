@@ -1,5 +1,5 @@
-import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { given, positive, shown, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { deviceSettings, given, held, knownKeys, list, positive, shown, VeladisError } from "../core/index";
 import { units } from "../units/index";
 import { type LevelDetector, timeConstant } from "./front-end";
 import { halfSine, velocityOf } from "./shock";
@@ -52,6 +52,9 @@ export interface Immunity {
 const PHASES = 12;
 /** The largest shock that is tried, in g: beyond what a sensor outlives. */
 const LARGEST = 10_000;
+/** Samples of the longest record that is tried, some thousand times over. */
+const MOST = 250_000;
+const SETTINGS = "settings with threshold, hysteresis, delay and detector";
 const RUNNING = 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"';
 const MULTIPLE = "a multiple of the threshold above 1";
 
@@ -81,6 +84,12 @@ function unitResponse(rules: TripRules, milliseconds: number, highPass: number, 
   const velocity = rules.threshold.quantity === "velocity";
   // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing.
   const samples = Math.ceil((length + (velocity ? 12 / (Math.SQRT2 * Math.PI * highPass) : 0)) * rate) + 1;
+  if (!(samples <= MOST)) {
+    throw new VeladisError("out-of-range", {
+      expected: "a shock and a high-pass corner that a record of a quarter of a million samples shows",
+      received: `${milliseconds} ms and ${highPass} Hz`,
+    });
+  }
   const pulse = Float64Array.from(
     { length: samples },
     (_, i) => (units.g.num / units.g.den) * halfSine(i / rate, length),
@@ -115,14 +124,18 @@ function unitResponse(rules: TripRules, milliseconds: number, highPass: number, 
 export function shockImmunity(
   settings: ImmunitySettings,
   running: string | Amplitude,
-  { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] }: ImmunityOptions = {},
+  options: ImmunityOptions = {},
 ): Immunity {
-  const rules = tripRules(
-    { ...given(settings, "settings with threshold, hysteresis, delay and detector"), sensorFault: "alarm" },
-    false,
+  const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = knownKeys(
+    given(options, "options such as { milliseconds: [5] }"),
+    { milliseconds: true, multiples: true },
+    "an option of the shocks and bursts",
   );
+  const known: Readonly<Record<keyof ImmunitySettings, true>> = deviceSettings;
+  knownKeys(given(settings, SETTINGS), known, "a setting of a device");
+  const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
   const { threshold } = rules;
-  const reading = typeof running === "string" ? parseAmplitude(running) : given(running, RUNNING);
+  const reading = amplitudeOf(given(running, RUNNING));
   const hertz = reading.hertz ?? threshold.hertz;
   if (hertz === undefined) {
     throw new VeladisError("missing-frequency", {
@@ -153,7 +166,7 @@ export function shockImmunity(
   const order = settings.detector.kind === "rms" ? 2 : 1;
   const excess = (x: number) => x ** order - level ** 2 * (order - 1);
 
-  const shocks = milliseconds.map((length) => {
+  const shocks = list(milliseconds, "a list of lengths of shocks, in ms").map((length) => {
     const { rate, response } = unitResponse(rules, length, highPass, hertz);
     const runningPeak = settings.detector.kind === "rms" ? level * Math.SQRT2 : level;
     const trips = (g: number, delay: number) =>
@@ -176,8 +189,8 @@ export function shockImmunity(
     });
   });
 
-  const bursts = multiples.map((multiple) => {
-    const high = set * positive(multiple, MULTIPLE);
+  const bursts = list(multiples, "a list of multiples of the threshold").map((multiple) => {
+    const high = held(set * positive(multiple, MULTIPLE));
     if (multiple <= 1) {
       throw new VeladisError("out-of-range", {
         expected: MULTIPLE,

@@ -1,5 +1,6 @@
 import { convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { finite, given, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { finite, given, held, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { finiteSamples } from "./number-list";
 
 /** A half-sine shock: acceleration that rises and falls once. */
 export interface HalfSine {
@@ -24,6 +25,23 @@ export interface ShockOnRunningOptions {
   /** Phase of the running vibration at time 0, in radians; 0 if not given. */
   readonly phase?: number;
 }
+
+const keys: Readonly<Record<keyof ShockOnRunningOptions, true>> = /* @__PURE__ */ Object.freeze({
+  running: true,
+  shock: true,
+  rate: true,
+  seconds: true,
+  phase: true,
+});
+
+const shockKeys: Readonly<Record<keyof ShockOnRunningOptions["shock"], true>> = /* @__PURE__ */ Object.freeze({
+  peak: true,
+  milliseconds: true,
+  at: true,
+});
+
+/** Samples of the longest waveform: more than a page or a device ever needs. */
+const MOST = 1e8;
 
 /** Value of a half-sine of peak 1 at a time. */
 export function halfSine(time: number, seconds: number): number {
@@ -51,8 +69,13 @@ export function halfSine(time: number, seconds: number): number {
  * ```
  */
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
-  const { running, phase = 0 } = given(options, "options with running, shock, rate and seconds");
-  const shock = given(options.shock, "a shock with its peak, its length and when it begins");
+  given(options, "options with running, shock, rate and seconds");
+  const { running, phase = 0 } = knownKeys(options, keys, "an option of a shock on running vibration");
+  const shock = knownKeys(
+    given(options.shock, "a shock with its peak, its length and when it begins"),
+    shockKeys,
+    "a part of a shock",
+  );
   const rate = positive(options.rate, "a sampling rate above zero, in Hz");
   const reading = parseAmplitude(running);
   const pulse = parseAmplitude(shock.peak);
@@ -74,8 +97,15 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   const at = nonNegative(shock.at, "a beginning of zero or more, in s");
   const omega = 2 * Math.PI * reading.hertz;
   const offset = finite(phase, "a phase in rad");
+  const count = Math.round(positive(options.seconds, "a length of the record above zero, in s") * rate);
+  if (count > MOST) {
+    throw new VeladisError("out-of-range", {
+      expected: "a record of at most 100 million samples",
+      received: `${options.seconds} s at ${rate} Hz`,
+    });
+  }
   return Float64Array.from(
-    { length: Math.round(positive(options.seconds, "a length of the record above zero, in s") * rate) },
+    { length: count },
     (_, i) => amplitude * Math.sin((omega * i) / rate + offset) + peak * halfSine(i / rate - at, length),
   );
 }
@@ -107,13 +137,16 @@ export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPa
   const a1 = (2 * (omega * omega - k * k)) / a0;
   const a2 = (k * k - Math.SQRT2 * omega * k + omega * omega) / a0;
   const b = k / a0;
-  const velocity = new Float64Array(acceleration.length);
+  const samples = finiteSamples(given(acceleration, "a list of samples"));
+  const velocity = new Float64Array(samples.length);
   let [x1, x2, y1, y2] = [0, 0, 0, 0];
   for (let i = 0; i < velocity.length; i++) {
-    const x = acceleration[i] as number;
+    const x = samples[i] as number;
     const y = b * (x - x2) - a1 * y1 - a2 * y2;
     [x2, x1, y2, y1] = [x1, x, y1, y];
     velocity[i] = y;
   }
+  // what has once left the range of numbers never comes back
+  if (velocity.length > 0) held(velocity[velocity.length - 1] as number);
   return velocity;
 }

@@ -1,3 +1,5 @@
+import { held } from "../core/index";
+
 /** Plain statistics of values in rising order. */
 export function quantile(sorted: Float64Array, share: number): number {
   const at = (sorted.length - 1) * share;
@@ -18,11 +20,11 @@ export function meanAndDeviation(values: Float64Array): { mean: number; standard
     mean += before / (i + 1);
     sum += before * (value - mean);
   }
-  return { mean, standardDeviation: values.length < 2 ? 0 : Math.sqrt(sum / (values.length - 1)) };
+  return { mean, standardDeviation: values.length < 2 ? 0 : Math.sqrt(held(sum / (values.length - 1))) };
 }
 
 /** Median of the distances from the median, times 1.4826: the standard deviation of normal scatter, blind to outliers. */
 export function robustSpread(values: Float64Array, median: number): number {
   const distances = values.map((value) => Math.abs(value - median)).sort();
-  return 1.4826 * quantile(distances, 0.5);
+  return held(1.4826 * quantile(distances, 0.5));
 }

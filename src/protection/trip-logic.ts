@@ -1,16 +1,28 @@
-import { type Amplitude, type ConvertOptions, convertAmplitude, parseAmplitude, readingType } from "../amplitude/index";
-import { choice, given, list, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { type Amplitude, type ConvertOptions, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import {
+  choice,
+  deviceSettings,
+  given,
+  knownKeys,
+  list,
+  nonNegative,
+  positive,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { checkedLevels } from "./check-levels";
 import { checkedRelay, type RelaySettings } from "./relay";
 import { advance } from "./trip-advance";
 import { command, type ResetOutcome, resetByHand, type TripCommand, tripCommands } from "./trip-commands";
 import type { TripEvent } from "./trip-events";
+import { factorTo } from "./trip-factor";
 import { play } from "./trip-play";
 import { type TripRules, tripRules } from "./trip-rules";
 import { takeSignal } from "./trip-scan";
 import type { TripSettings } from "./trip-settings";
 import { initialState, storedState, type TripState, timeOf } from "./trip-state";
 import { statusOf, type TripStatus } from "./trip-status";
+import { yesOrNo } from "./yes-or-no";
 
 /** A level as a trip channel takes it: a number in the unit of the threshold, a reading, or `"fault"`. */
 export type Level = number | string | Amplitude;
@@ -30,20 +42,6 @@ export interface RunOptions {
 }
 
 const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
-
-/** Factor from levels as they are written to the unit of the threshold. */
-function factorTo({ threshold, type }: TripRules, { as, at }: RunOptions): number {
-  if (as === undefined) return 1;
-  const frequency = at ?? (threshold.hertz === undefined ? undefined : { hertz: threshold.hertz });
-  const written = readingType(as);
-  if (written.startsWith("dB")) {
-    throw new VeladisError("out-of-range", {
-      expected: 'a linear unit for the levels, such as "mm/s rms"',
-      received: shown(as),
-    });
-  }
-  return convertAmplitude(`1 ${written}`, type, frequency === undefined ? {} : { at: frequency }).value;
-}
 
 /**
  * The trip logic of one channel and its relay: a state machine without a clock of its own.
@@ -97,6 +95,8 @@ export class TripLogic {
         received: shown(settings),
       });
     }
+    const known: Readonly<Record<keyof TripSettings, true>> = deviceSettings;
+    knownKeys(settings, known, "a setting of a device");
     this.relay = checkedRelay(settings);
     this.rules = tripRules(settings, this.relay.latching);
     this.#state = from === undefined ? initialState() : storedState(from);
@@ -182,9 +182,16 @@ export class TripLogic {
     if (typeof dt === "number") positive(dt, "a time between levels above zero, in s");
     given(dt, "a time between levels, or a list of their times, in s");
     given(options, 'options such as { as: "mm/s rms" }');
-    const checked = checkedLevels(levels, options.nan === "sensor fault");
+    const faults = options.nan === "sensor fault";
+    const checked = checkedLevels(levels, faults);
     const factor = factorTo(this.rules, options);
-    const scaled = factor === 1 ? checked : checked.map((level) => level * factor);
+    const scaled =
+      factor === 1
+        ? checked
+        : checkedLevels(
+            checked.map((level) => level * factor),
+            faults,
+          );
     const commands = [...list(options.commands ?? [], "a list of commands")].sort((a, b) => a.at - b.at);
     for (const { at, do: name } of commands) {
       nonNegative(at, "a time of zero or more for a command, in s");
@@ -208,12 +215,12 @@ export class TripLogic {
 
   /** Blocks new trips, or allows them again. It does not release a trip. Who may do so is for the site to rule. */
   bypass(on: boolean): TripStatus {
-    return this.#command(on ? "bypass on" : "bypass off");
+    return this.#command(yesOrNo(on, "whether new trips are blocked") ? "bypass on" : "bypass off");
   }
 
   /** Takes the device's power away, or gives it back, which begins the start-up windows anew. */
   power(on: boolean): TripStatus {
-    return this.#command(on ? "power back" : "power lost");
+    return this.#command(yesOrNo(on, "whether the device has power") ? "power back" : "power lost");
   }
 
   #command(name: TripCommand["do"]): TripStatus {

@@ -1,5 +1,5 @@
-import { type Amplitude, amountOf, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { choice, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { type Amplitude, amountOf, amplitudeOf, convertAmplitude } from "../amplitude/index";
+import { choice, given, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { type ChannelSettings, sensorFaults, timerResets } from "./trip-settings";
 
 /** Relative allowance for float noise, towards the trip: on levels and on times. */
@@ -35,7 +35,7 @@ export interface TripRules {
 function thresholdOf({ threshold }: ChannelSettings): Amplitude {
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
     // A level in decibels goes on as its linear value.
-    const { level: _, ...linear } = typeof threshold === "string" ? parseAmplitude(threshold) : threshold;
+    const { level: _, ...linear } = amplitudeOf(threshold);
     return Object.freeze(linear);
   }
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
@@ -84,6 +84,10 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
   const reset = resetLevel(threshold, settings.hysteresis);
   const { offDelay = 0, startInhibit = 0, multiplier } = settings;
   const startOver = choice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over");
+  if (multiplier !== undefined) {
+    given(multiplier, "a multiplier of the setpoint such as { factor: 2, seconds: 10 }");
+    knownKeys(multiplier, { factor: true, seconds: true }, "a part of the multiplier");
+  }
   const factor = multiplier === undefined ? 1 : positive(multiplier.factor, "a factor on the setpoint above 1");
   if (multiplier !== undefined && factor <= 1) {
     throw new VeladisError("out-of-range", {

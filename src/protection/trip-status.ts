@@ -1,4 +1,4 @@
-import { type RelaySettings, type RelayStatus, relayStatus } from "./relay";
+import { type RelaySettings, type RelayStatus, relayNow } from "./relay";
 import type { TripEvent } from "./trip-events";
 import type { TripRules } from "./trip-rules";
 import { factorNow, isHeld, isInhibited, isSet, type TripState, timeOf } from "./trip-state";
@@ -56,7 +56,7 @@ export function statusOf(
   return {
     time: timeOf(state),
     state: stateName(rules, state),
-    ...relayStatus(relay, isSet(state), state.powered),
+    ...relayNow(relay, isSet(state), state.powered),
     protecting: !blocked,
     events,
   };

@@ -1,11 +1,13 @@
-import { choice, given, nonNegative, positive, shown, VeladisError } from "../core/index";
-import { checkedRelay, type RelaySettings, relayStatus } from "./relay";
+import { choice, given, knownKeys, nonNegative, positive, shown, text, VeladisError } from "../core/index";
+import { checkedRelay, type RelaySettings, relayNow } from "./relay";
 import { sameLength } from "./same-length";
 import type { ResetOutcome } from "./trip-commands";
 import { type Level, TripLogic } from "./trip-logic";
 import type { TripStatus } from "./trip-status";
 import { type BadChannel, badChannels, type ChannelVote, parseVote, type VoteText, voted } from "./vote";
-import type { VotedEvent, VotedStatus, VotedTripSettings } from "./voted-types";
+import { checkNames } from "./voted-names";
+import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
+import { yesOrNo } from "./yes-or-no";
 
 const open = { latching: false, contact: "normally open", coil: "normally energised" } as const;
 
@@ -51,19 +53,25 @@ export class VotedTrip {
 
   /** @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic} */
   constructor(settings: VotedTripSettings) {
-    const { vote, badChannel, channels } = given(settings, "settings with vote, badChannel, channels and output");
+    given(settings, "settings with vote, badChannel, channels and output");
+    const { vote, badChannel, channels } = knownKeys(settings, votedKeys, "a setting of a voted trip");
     const { of } = parseVote(vote);
     this.relay = checkedRelay(settings);
     this.vote = vote;
     this.badChannel = choice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-    const entries = Object.entries(channels ?? {});
+    const entries = Object.entries(given(channels, "settings of the channels by name"));
     if (entries.length !== of) {
       throw new VeladisError("length-mismatch", {
         expected: `${of} channels for ${vote}`,
         received: `${entries.length}`,
       });
     }
-    this.#channels = new Map(entries.map(([name, channel]) => [name, new TripLogic({ ...channel, ...open })]));
+    this.#channels = new Map(
+      entries.map(([name, channel]) => [
+        name,
+        new TripLogic({ ...given(channel, `settings of channel ${shown(name)}`), ...open }),
+      ]),
+    );
     for (const name of this.#channels.keys()) this.#votes.set(name, "healthy");
   }
 
@@ -82,7 +90,7 @@ export class VotedTrip {
    */
   step(levels: { readonly [name: string]: Level }, seconds: number): VotedStatus {
     const span = nonNegative(seconds, "a time of zero or more for the levels, in s");
-    this.#checkNames(levels);
+    checkNames([...this.#channels.keys()], given(levels, "a level for every channel, by name"));
     const before = new Map([...this.#channels].map(([name, logic]) => [name, logic.snapshot()]));
     const happened: VotedEvent[] = [];
     try {
@@ -109,7 +117,7 @@ export class VotedTrip {
    */
   run(histories: { readonly [name: string]: ArrayLike<number> }, dt: number, nan?: "sensor fault"): VotedEvent[] {
     positive(dt, "a time between levels above zero, in s");
-    const entries = Object.entries(histories);
+    const entries = Object.entries(given(histories, "levels of every channel, by name"));
     const length = sameLength(entries);
     const events: VotedEvent[] = [];
     for (let i = 0; i < length; i++) {
@@ -140,14 +148,15 @@ export class VotedTrip {
 
   /** Takes the power of the whole system away, or gives it back. */
   power(on: boolean): VotedStatus {
-    this.#powered = on;
+    this.#powered = yesOrNo(on, "whether the system has power");
     return this.#all((logic) => logic.power(on));
   }
 
   /** Blocks new trips of one channel, or allows them again; it then votes healthy. */
   bypass(channel: string, on: boolean): VotedStatus {
-    this.#checkNames({ [channel]: 0 }, false);
-    return this.#all((logic, name) => (name === channel ? logic.bypass(on) : logic.status));
+    const blocked = yesOrNo(on, "whether new trips are blocked");
+    checkNames([...this.#channels.keys()], { [text(channel, "the name of a channel")]: 0 }, false);
+    return this.#all((logic, name) => (name === channel ? logic.bypass(blocked) : logic.status));
   }
 
   #refusal(trip: boolean): string | undefined {
@@ -163,18 +172,6 @@ export class VotedTrip {
       happened.push(...change(logic, channel).events.map((event) => ({ ...event, channel })));
     }
     return this.#status(this.#voteThrough(happened));
-  }
-
-  #checkNames(levels: { readonly [name: string]: Level }, every = true): void {
-    const names = [...this.#channels.keys()];
-    const stranger = Object.keys(levels).find((name) => !this.#channels.has(name));
-    const missing = names.find((name) => every && levels[name] === undefined);
-    if (stranger === undefined && missing === undefined) return;
-    throw new VeladisError(stranger === undefined ? "missing-fact" : "unknown-option", {
-      expected: stranger === undefined ? `a level for ${shown(missing)}` : "the name of a channel",
-      received: stranger === undefined ? "nothing" : shown(stranger),
-      allowed: names,
-    });
   }
 
   #outcome() {
@@ -234,7 +231,7 @@ export class VotedTrip {
     const [any] = this.#channels.values();
     return Object.freeze({
       time: any?.time ?? 0,
-      ...relayStatus(this.relay, this.#set, this.#powered),
+      ...relayNow(this.relay, this.#set, this.#powered),
       voting: trip,
       latched: this.#set && !trip,
       unable,

@@ -14,6 +14,16 @@ export interface VotedTripSettings extends RelaySettings {
   readonly channels: { readonly [name: string]: ChannelSettings };
 }
 
+/** The settings of a voted trip by name; those of the channels have their place in each. */
+export const votedKeys: Readonly<Record<keyof VotedTripSettings, true>> = /* @__PURE__ */ Object.freeze({
+  vote: true,
+  badChannel: true,
+  channels: true,
+  latching: true,
+  contact: true,
+  coil: true,
+});
+
 /** Something that happened to a channel, or to the vote. */
 export interface VotedEvent extends Omit<TripEvent, "event"> {
   readonly event: TripEvent["event"] | "protection lost" | "protection back";

@@ -1,4 +1,5 @@
 import { levelReferences } from "../amplitude/index";
+import { shown, VeladisError } from "../core/index";
 import { detectors } from "../detectors/index";
 import { frequencyUnits } from "../frequency/index";
 import { builtInSchemes } from "../severity/index";
@@ -6,7 +7,7 @@ import { units } from "../units/index";
 import { bounds } from "./bounds";
 import { functions, numberFunctions } from "./functions";
 import { topics } from "./help";
-import type { Session } from "./session";
+import { checkedSession, type Session } from "./session";
 import { knownNames } from "./walk";
 
 /** Words that a line can begin with, besides names and readings. */
@@ -47,6 +48,10 @@ function candidates(before: string, { variables }: Session): readonly string[] {
  * ```
  */
 export function completions(line: string, session: Session): [found: string[], word: string] {
+  checkedSession(session);
+  if (typeof line !== "string") {
+    throw new VeladisError("wrong-type", { expected: "the line as far as it is typed", received: shown(line) });
+  }
   if (line.length > bounds.length) return [[], ""];
   const word = /[^\s(,"[*+<>=]*$/.exec(line)?.[0] ?? "";
   const before = line.slice(0, line.length - word.length);

@@ -2,7 +2,7 @@ import { type Amplitude, assumedText, type ConvertedAmplitude, convertAmplitude,
 import { numeral, text, VeladisError } from "../core/index";
 import { bounds, checkBounds } from "./bounds";
 import { loadEngine } from "./engine";
-import { newSession, type Session } from "./session";
+import { checkedSession, newSession, type Session } from "./session";
 import { type Line, splitLine } from "./split-line";
 import { amplitude, type Value, valueText } from "./value";
 import { Walker } from "./walk";
@@ -82,6 +82,7 @@ function remember({ name }: Line, value: Value, { variables }: Session): void {
  * ```
  */
 export async function evaluateLine(line: string, session: Session = newSession()): Promise<Answer> {
+  checkedSession(session);
   checkBounds(text(line, 'a line such as "2 * 4.1 mm/s rms to in/s pk"'));
   const parts = splitLine(line, new Set(session.variables.keys()));
   const value = await evaluated(parts, session);

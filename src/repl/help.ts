@@ -1,5 +1,5 @@
 import { assumptions, levelReferences } from "../amplitude/index";
-import { frozen, unknownName } from "../core/index";
+import { frozen, shown, unknownName, VeladisError } from "../core/index";
 import { detectorFacts } from "../detectors/index";
 import { frequencyUnitFacts } from "../frequency/index";
 import { builtInSchemes } from "../severity/index";
@@ -79,6 +79,9 @@ function overview(): string {
  * @throws {@link VeladisError} `unknown-option` with the nearest topics
  */
 export function helpText(topic = ""): string {
+  if (typeof topic !== "string") {
+    throw new VeladisError("wrong-type", { expected: "a topic of the help, or a function", received: shown(topic) });
+  }
   const name = topic.trim().toLowerCase();
   if (name === "") return overview();
   if (Object.hasOwn(topics, name)) return topics[name as keyof typeof topics]();

@@ -1,3 +1,4 @@
+import { shown, VeladisError } from "../core/index";
 import type { Engine } from "./engine";
 import type { Value } from "./value";
 
@@ -22,4 +23,17 @@ export interface Session {
  */
 export function newSession(): Session {
   return { variables: new Map() };
+}
+
+/**
+ * The session itself if it is one.
+ *
+ * @throws {@link VeladisError} `missing-fact` or `wrong-type`
+ */
+export function checkedSession(session: Session): Session {
+  if (session?.variables instanceof Map) return session;
+  throw new VeladisError(session === undefined ? "missing-fact" : "wrong-type", {
+    expected: "a session as newSession returns it",
+    received: shown(session),
+  });
 }

@@ -1,5 +1,5 @@
 import { assumptions, format, significant } from "../amplitude/index";
-import { asReturned, cautions } from "../core/index";
+import { cautions, given, knownKeys, shaped } from "../core/index";
 import type { Baseline, Proposal, ProposedSetpoint, TripSettings } from "../protection/index";
 import type {
   AsFoundAsLeft,
@@ -10,6 +10,7 @@ import type {
   SwitchingPoint,
 } from "../verification/index";
 import { proposalCitations } from "./citations";
+import { requestShape } from "./request-shape";
 import type { Sheet, SheetSection } from "./sheet";
 import { checkSections, planSection } from "./verification-sections";
 
@@ -195,6 +196,8 @@ function assumedOn({ baseline, proposal, check, asFoundAsLeft }: SheetRequest): 
  *
  * Write it with {@link sheetMarkdown}, {@link sheetHtml} or {@link sheetJson}.
  *
+ * @throws {@link VeladisError} `missing-fact`, `wrong-type` for a part that is not what its function returns,
+ *   `unknown-option` for a part that no sheet has, and as {@link TripLogic} for the settings
  * @example
  * ```ts
  * import { checkAgainstKnown, setpointSheet, sheetMarkdown } from "veladis/protection";
@@ -206,10 +209,9 @@ function assumedOn({ baseline, proposal, check, asFoundAsLeft }: SheetRequest): 
  * ```
  */
 export function setpointSheet(request: SheetRequest): Sheet {
-  return asReturned("a machine, and what the functions of protection return", () => filledSheet(request));
-}
-
-function filledSheet(request: SheetRequest): Sheet {
+  const shapes = requestShape();
+  knownKeys(given(request, 'a request such as { machine: "Circulation pump 3" }'), shapes, "a part of a sheet");
+  for (const [name, shape] of Object.entries(shapes)) shaped(request[name as keyof SheetRequest], shape, name);
   const { machine, facts, baseline, proposal, settings, plan, remarks = [] } = request;
   const assumed = assumedOn(request);
   return {

@@ -1,5 +1,6 @@
-import { asReturned } from "../core/index";
+import { text } from "../core/index";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
+import { checkedSheet } from "./sheet-shape";
 
 const STYLE = `
   :root { color-scheme: light; }
@@ -28,10 +29,10 @@ function tableText({ columns, rows }: SheetTable): string {
   return `<table>\n<thead>\n${row(columns, "th")}</thead>\n<tbody>\n${rows.map((cells) => row(cells, "td")).join("")}</tbody>\n</table>\n`;
 }
 
-function sectionText({ title, text = [], table, list = [] }: SheetSection): string {
+function sectionText({ title, text: lines = [], table, list = [] }: SheetSection): string {
   return [
     `<h2>${safe(title)}</h2>\n`,
-    ...text.map((one) => `<p>${safe(one)}</p>\n`),
+    ...lines.map((one) => `<p>${safe(one)}</p>\n`),
     ...(table === undefined ? [] : [tableText(table)]),
     ...(list.length === 0 ? [] : [`<ul>\n${list.map((one) => `<li>${safe(one)}</li>\n`).join("")}</ul>\n`]),
   ].join("");
@@ -43,6 +44,7 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * Its text is escaped, and it loads nothing from elsewhere.
  *
  * @param language - of the page, `"en-GB"` if not given
+ * @throws {@link VeladisError} `missing-fact` or `wrong-type` for what is no sheet
  * @example
  * ```ts
  * import { setpointSheet, sheetHtml } from "veladis/protection";
@@ -51,10 +53,8 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * ```
  */
 export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
-  return asReturned("a sheet as setpointSheet returns it, and a language", () => html(sheet, language));
-}
-
-function html({ title, subject, cautions, sections, blanks }: Sheet, language: string): string {
+  const { title, subject, cautions, sections, blanks } = checkedSheet(sheet);
+  text(language, 'the language of a page, such as "en-GB"');
   return `<!doctype html>
 <html lang="${safe(language)}">
 <head>

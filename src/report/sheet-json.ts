@@ -1,8 +1,20 @@
+import { finite, shown, VeladisError } from "../core/index";
 import type { Sheet } from "./sheet";
+import { checkedSheet } from "./sheet-shape";
+
+const PLAIN = "data that JSON can hold";
+
+/** A part of the data as it is; what JSON would turn into something else or could not write is refused. */
+function plain(_name: string, part: unknown): unknown {
+  if (typeof part === "number") return finite(part, PLAIN);
+  if (part === undefined || part === null || ["string", "boolean", "object"].includes(typeof part)) return part;
+  throw new VeladisError("wrong-type", { expected: PLAIN, received: shown(part) });
+}
 
 /**
  * A sheet as JSON: its text, and under `data` what it was made of, with every number whole.
  *
+ * @throws {@link VeladisError} `missing-fact` or `wrong-type` for what is no sheet
  * @example
  * ```ts
  * import { setpointSheet, sheetJson } from "veladis/protection";
@@ -12,5 +24,5 @@ import type { Sheet } from "./sheet";
  * ```
  */
 export function sheetJson(sheet: Sheet): string {
-  return `${JSON.stringify(sheet, undefined, 2)}\n`;
+  return `${JSON.stringify(checkedSheet(sheet), plain, 2)}\n`;
 }

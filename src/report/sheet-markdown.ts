@@ -1,5 +1,5 @@
-import { asReturned } from "../core/index";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
+import { checkedSheet } from "./sheet-shape";
 
 /** Text that stays text in Markdown. */
 function plain(text: string): string {
@@ -29,6 +29,7 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * A sheet as Markdown.
  *
  * @returns the text, with an empty line between its parts and a line feed at the end
+ * @throws {@link VeladisError} `missing-fact` or `wrong-type` for what is no sheet
  * @example
  * ```ts
  * import { setpointSheet, sheetMarkdown } from "veladis/protection";
@@ -38,10 +39,7 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * ```
  */
 export function sheetMarkdown(sheet: Sheet): string {
-  return asReturned("a sheet as setpointSheet returns it", () => markdown(sheet));
-}
-
-function markdown({ title, subject, cautions, sections, blanks }: Sheet): string {
+  const { title, subject, cautions, sections, blanks } = checkedSheet(sheet);
   const parts = [
     `# ${plain(title)}\n`,
     `${plain(subject)}\n`,

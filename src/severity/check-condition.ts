@@ -20,7 +20,8 @@ export function checkedObject(given: unknown, what: string): Record<string, unkn
 /** The value itself if it is an array with something in it. */
 export function checkedList(given: unknown, what: string): readonly unknown[] {
   if (!Array.isArray(given)) throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
-  if (given.length > 0) return given;
+  // as data, in which a hole is nothing
+  if (given.length > 0) return Array.from(given);
   throw new VeladisError("missing-fact", { expected: what, received: "an empty list" });
 }
 

@@ -6,7 +6,7 @@ import {
   readingType,
   writtenValue,
 } from "../amplitude/index";
-import { finite, nonNegative, shown, VeladisError } from "../core/index";
+import { finite, given, nonNegative, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { checkPlace } from "./check-place";
 import { type Assume, classOf, type MachineRef } from "./class-of";
@@ -129,7 +129,7 @@ function checkArrays(values: Float64Array, target: Uint8Array): void {
   }
   if (values.length === target.length) return;
   throw new VeladisError("length-mismatch", {
-    expected: `a destination of ${values.length} elements`,
+    expected: `a target of ${values.length} elements`,
     received: `one of ${target.length}`,
   });
 }
@@ -171,7 +171,7 @@ export function classifier<const S extends SchemeRef>(
   from: string,
   options: ClassifierOptions = {},
 ): Classifier<KindOf<S>> {
-  const { at, crestFactor, assume } = options;
+  const { at, crestFactor, assume } = given(options, 'options such as { at: "1500 r/min" }');
   const table: Scheme = schemeOf(scheme);
   const reading = sample(from, at);
   const { chosen, facts, assumed: assumedFacts } = classOf(table, machine, assume);

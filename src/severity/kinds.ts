@@ -1,4 +1,4 @@
-import { frozen } from "../core/index";
+import { choice, frozen, text } from "../core/index";
 
 /**
  * What a table is for. They are never mixed: a machine that passes its acceptance test may still be judged in
@@ -52,6 +52,7 @@ const words: Readonly<Record<string, string>> = {
 /**
  * What a zone means, in words; a grade is its own word.
  *
+ * @throws {@link VeladisError} `missing-fact`, `unknown-option`, `wrong-type`, `syntax`
  * @example
  * ```ts
  * import { zoneWord } from "veladis/severity";
@@ -61,7 +62,9 @@ const words: Readonly<Record<string, string>> = {
  * ```
  */
 export function zoneWord(kind: SchemeKind, zone: string): string {
-  return kind === "grades" ? zone : (words[zone] ?? zone);
+  choice(kind, [...Object.keys(limitNames), "grades"], "the kind of a scheme");
+  text(zone, "the name of a zone");
+  return kind === "grades" || !Object.hasOwn(words, zone) ? zone : (words[zone] as string);
 }
 
 /**

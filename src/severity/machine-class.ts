@@ -1,3 +1,4 @@
+import { checkCondition } from "./check-condition";
 import { type Fact, facts, isNumberFact } from "./facts";
 import { type Interval, intervalText } from "./interval";
 import type { Condition, MachineClass } from "./scheme";
@@ -15,6 +16,7 @@ export function conditionOf({ named, by, when }: MachineClass): Condition {
 /**
  * A condition on a machine in words.
  *
+ * @throws {@link VeladisError} `wrong-type`, `unknown-option`, and whatever {@link defineScheme} says of a condition
  * @example
  * ```ts
  * import { conditionText } from "veladis/severity";
@@ -24,6 +26,7 @@ export function conditionOf({ named, by, when }: MachineClass): Condition {
  * ```
  */
 export function conditionText(condition: Condition): string {
+  checkCondition(condition, "the condition");
   return (Object.keys(condition) as Fact[])
     .map((fact) => {
       const entry = facts[fact];

@@ -1,4 +1,4 @@
-import { positive, shown, unknownOption, VeladisError } from "../core/index";
+import { held, positive, shown, unknownOption, VeladisError } from "../core/index";
 import { type Frequency, frequency, hertz } from "../frequency/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import { folded } from "./label";
@@ -86,7 +86,7 @@ const readers = {
     typeof given === "string"
       ? sizeOf(given, millimetresPer, 'a shaft height above zero such as "280 mm"')
       : positive(given.millimetres, "a shaft height above zero, in mm"),
-  speed: (given: Frequency) => hertzOf(given) * 60,
+  speed: (given: Frequency) => held(hertzOf(given) * 60),
   naturalFrequency: (given: Frequency) => hertzOf(given),
 };
 

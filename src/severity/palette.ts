@@ -1,3 +1,5 @@
+import { finite, positive } from "../core/index";
+
 /**
  * Colours for zones, best to worst: one hue from light to dark, so that they are told apart by lightness alone, by
  * colour-blind readers and in grey print. They come second to the letter and the word, never alone.
@@ -9,6 +11,7 @@ export const severityPalette = /* @__PURE__ */ Object.freeze(["#e6eef5", "#a9c3d
  *
  * @param at - 0 for the best zone
  * @param count - how many zones there are
+ * @throws {@link VeladisError} `wrong-type`, `not-a-number`, `not-finite`, `not-positive`
  * @example
  * ```ts
  * import { severityColour } from "veladis/severity";
@@ -18,6 +21,8 @@ export const severityPalette = /* @__PURE__ */ Object.freeze(["#e6eef5", "#a9c3d
  * ```
  */
 export function severityColour(at: number, count: number): string {
+  finite(at, "the place of a zone, 0 for the best");
+  positive(count, "how many zones there are");
   const last = severityPalette.length - 1;
   const share = count > 1 ? Math.min(Math.max(at / (count - 1), 0), 1) : 0;
   return severityPalette[Math.round(share * last)] as string;

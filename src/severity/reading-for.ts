@@ -1,4 +1,4 @@
-import { type Amplitude, parseAmplitude } from "../amplitude/index";
+import { type Amplitude, amplitudeOf } from "../amplitude/index";
 import { VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { contains, type Interval } from "./interval";
@@ -27,11 +27,8 @@ export function readingsOf(given: ReadingRef): Amplitude[] {
   if (list.length === 0) {
     throw new VeladisError("missing-fact", { expected: "one reading or more", received: "an empty list" });
   }
-  return list.map((one) => {
-    if (typeof one !== "object" || one === null) return parseAmplitude(one);
-    // the quantity is the unit's own, whatever the object says
-    return { ...one, quantity: amplitudeIn(`${one.unit} ${one.detector}`).quantity };
-  });
+  // not `map`, which passes over the holes of a list
+  return Array.from(list, amplitudeOf);
 }
 
 /** How well a detector suits a column: itself, of its family (peak values, or means), or not. */

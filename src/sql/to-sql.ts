@@ -6,6 +6,7 @@ import {
   parseAmplitude,
   readingType,
 } from "../amplitude/index";
+import { positive, text } from "../core/index";
 import { type Frequency, frequency } from "../frequency/index";
 import { quantities } from "../units/index";
 import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
@@ -56,7 +57,9 @@ function isColumn(at: Frequency | SqlFrequency): at is SqlFrequency {
 
 /** The frequency of a row in hertz, as SQL. */
 function hertzOf({ unit, order, ...where }: SqlFrequency, quotes: NameQuotes): { sql: string; valid: string } {
-  const { hertz } = frequency(`${order === undefined ? "" : `${order}x `}1 ${unit}`);
+  text(unit, 'the unit of the frequencies in a column, such as "r/min"');
+  const turns = order === undefined ? "" : `${positive(order, "an order of the shaft speed above zero")}x `;
+  const { hertz } = frequency(`${turns}1 ${unit}`);
   const number = operand(where as SqlOperand, quotes);
   return {
     sql: hertz === 1 ? number : `(${number} * ${numberLiteral(hertz)})`,

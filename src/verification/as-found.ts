@@ -1,3 +1,4 @@
+import { given, held } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** A check before and after an adjustment. */
@@ -34,20 +35,19 @@ const meanings = {
  * pair.adjustment?.toFixed(3); // => "0.930"
  * ```
  */
-export function asFoundAsLeft({
-  asFound,
-  asLeft,
-  ...check
-}: Omit<KnownCheck, "indicated"> & {
-  readonly asFound: KnownCheck["indicated"];
-  readonly asLeft: KnownCheck["indicated"];
-}): AsFoundAsLeft {
+export function asFoundAsLeft(
+  pair: Omit<KnownCheck, "indicated"> & {
+    readonly asFound: KnownCheck["indicated"];
+    readonly asLeft: KnownCheck["indicated"];
+  },
+): AsFoundAsLeft {
+  const { asFound, asLeft, ...check } = given(pair, "a pair of checks with known level, asFound, asLeft and tolerance");
   const found = checkAgainstKnown({ ...check, indicated: asFound });
   const left = checkAgainstKnown({ ...check, indicated: asLeft });
   return Object.freeze({
     asFound: found,
     asLeft: left,
-    adjustment: found.indicated.value > 0 ? left.indicated.value / found.indicated.value : null,
+    adjustment: found.indicated.value > 0 ? held(left.indicated.value / found.indicated.value) : null,
     meaning: meanings[found.verdict],
   });
 }

@@ -1,4 +1,4 @@
-import { given, positive, VeladisError } from "../core/index";
+import { given, knownKeys, positive, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** A measuring band by its -3 dB edges. */
@@ -8,6 +8,12 @@ export interface Band {
   /** Order of the Butterworth high-pass and low-pass at its edges; 3 if not given. */
   readonly order?: number;
 }
+
+const keys: Readonly<Record<keyof Band, true>> = /* @__PURE__ */ Object.freeze({
+  lowest: true,
+  highest: true,
+  order: true,
+});
 
 /**
  * The share of a sine that a device with a measuring band nominally reads.
@@ -27,7 +33,11 @@ export interface Band {
  * ```
  */
 export function bandResponse(at: Frequency, band: Band): number {
-  const { lowest, highest, order = 3 } = given(band, "a band with its lowest and highest frequency");
+  const {
+    lowest,
+    highest,
+    order = 3,
+  } = knownKeys(given(band, "a band with its lowest and highest frequency"), keys, "a part of a band");
   const [low, high, hertz] = [hertzOf(lowest), hertzOf(highest), hertzOf(at)];
   if (!(low < high)) {
     throw new VeladisError("out-of-range", {

@@ -1,3 +1,4 @@
+import { held } from "../core/index";
 import type { BenchSettings } from "./bench-plan";
 
 /** One step of a bench test before it is put to a frequency. */
@@ -97,7 +98,7 @@ export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): Benc
   const { tolerance, threshold } = numbers;
   const healthy = contactText(settings, false);
   const tripped = contactText(settings, true);
-  const wait = Math.max(2 * onDelay, 2);
+  const wait = held(Math.max(2 * onDelay, 2));
   const short = Number((0.9 * onDelay).toPrecision(3));
   const trip: BenchMove[] = [
     {

@@ -1,9 +1,11 @@
-import { type Amplitude, amountOf, convertAmplitude, format, parseAmplitude, significant } from "../amplitude/index";
-import { cautions, given, list, nonNegative, VeladisError } from "../core/index";
+import { type Amplitude, amountOf, amplitudeOf, convertAmplitude, format, significant } from "../amplitude/index";
+import { cautions, given, held, list, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Band, bandResponse } from "./band-response";
 import { type BenchMove, benchMoves } from "./bench-moves";
+import { checkBench } from "./bench-settings";
 import { type Shaker, shakerReach } from "./shaker";
+import { marginsOf } from "./tolerance";
 
 /** Settings that a bench plan proves; the settings of a `TripLogic` serve. */
 export interface BenchSettings {
@@ -83,7 +85,7 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
  *
  * @param settings - as stored in the device; the settings of a `TripLogic` serve
  * @param shaker - the limits of the reference shaker
- * @throws {@link VeladisError} `missing-fact`, and as {@link shakerReach}
+ * @throws {@link VeladisError} `missing-fact`, `out-of-range`, `unknown-option` for a mistyped key, and as {@link shakerReach}
  * @example
  * ```ts
  * import { format } from "veladis";
@@ -102,22 +104,28 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
  * ```
  */
 export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
-  given(settings, "settings with threshold, hysteresis, onDelay and latching");
+  checkBench(given(settings, "settings with threshold, hysteresis, onDelay and latching"));
   given(shaker, "a shaker with its limits");
-  const { level: _, ...threshold } =
-    typeof settings.threshold === "string"
-      ? parseAmplitude(settings.threshold)
-      : given(settings.threshold, 'a threshold with unit and detector, such as "0.51 in/s pk"');
-  nonNegative(settings.onDelay, "onDelay: a time of zero or more, in s");
+  const { level: _, ...threshold } = amplitudeOf(
+    given(settings.threshold, 'a threshold with unit and detector, such as "0.51 in/s pk"'),
+  );
+  positive(threshold.value, "a threshold above zero");
   const below = amountOf(settings.hysteresis, threshold);
+  if (below >= threshold.value) {
+    throw new VeladisError("out-of-range", {
+      expected: "a hysteresis smaller than the threshold, or the output could never clear",
+      received: shown(settings.hysteresis),
+    });
+  }
   const reset = Object.freeze({ ...threshold, value: threshold.value - below });
   const frequencies = list<Frequency>(settings.frequencies ?? [REFERENCE], "a list of frequencies").map(hertzOf);
   const [main, ...others] = frequencies;
   if (main === undefined) {
     throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "nothing" });
   }
-  const load = settings.load?.kilograms ?? 0;
-  const tolerance = amountOf(settings.tolerance ?? "5 %", threshold) / threshold.value;
+  if (shaker.uncertainty !== undefined) marginsOf(shaker.uncertainty, threshold);
+  const load = settings.load === undefined ? 0 : settings.load?.kilograms;
+  const tolerance = held(amountOf(settings.tolerance ?? "5 %", threshold) / threshold.value);
 
   const stepOf = ({ what, share, expect }: BenchMove, hertz: number, number: number): BenchStep => {
     const level = share === null ? null : Object.freeze({ ...threshold, value: threshold.value * share, hertz });
@@ -127,7 +135,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
       number,
       what,
       hertz,
-      speed: hertz * 60,
+      speed: held(hertz * 60),
       level,
       displacement: as("um pp"),
       acceleration: as("g pk"),

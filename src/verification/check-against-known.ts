@@ -1,5 +1,5 @@
-import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { cautions, given, positive, unknownOption, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, convertAmplitude } from "../amplitude/index";
+import { cautions, choice, given, held, knownKeys, positive, VeladisError } from "../core/index";
 import { type Decision, type DecisionRule, decided, decisionRules } from "./decision";
 import { marginsOf, type ToleranceText } from "./tolerance";
 
@@ -42,11 +42,17 @@ export interface KnownCheckResult extends Decision {
   readonly cautions: readonly string[];
 }
 
+const keys: Readonly<Record<keyof KnownCheck, true>> = /* @__PURE__ */ Object.freeze({
+  known: true,
+  indicated: true,
+  tolerance: true,
+  uncertainty: true,
+  rule: true,
+});
+
 function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
   if (rule === undefined) return uncertainty === undefined ? "simple acceptance" : "guard band";
-  if (!Object.hasOwn(decisionRules, rule)) {
-    throw unknownOption(rule, Object.keys(decisionRules), "a decision rule");
-  }
+  choice(rule, Object.keys(decisionRules), "a decision rule");
   if (rule === "guard band" && uncertainty === undefined) {
     throw new VeladisError("missing-fact", {
       expected: 'the expanded uncertainty (k = 2) of the known level, such as "3 %", which the guard band is made of',
@@ -60,7 +66,7 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
  * What a device shows, held against a known vibration.
  *
  * @throws {@link VeladisError} `not-positive` for a known level of zero, `missing-unit` for a bare tolerance,
- *   `missing-fact`, and as {@link convertAmplitude}
+ *   `missing-fact`, `unknown-option` for a mistyped key, `not-finite`, and as {@link convertAmplitude}
  * @example
  * ```ts
  * import { checkAgainstKnown } from "veladis/protection";
@@ -81,9 +87,8 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
  * ```
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
-  given(check, "a check with known level, indicated level and tolerance");
-  const read = (reading: string | Amplitude, what: string): Amplitude =>
-    typeof reading === "string" ? parseAmplitude(reading) : given(reading, what);
+  knownKeys(given(check, "a check with known level, indicated level and tolerance"), keys, "a part of a check");
+  const read = (reading: string | Amplitude, what: string): Amplitude => amplitudeOf(given(reading, what));
   const known = read(check.known, 'the known level, such as "0.40 in/s pk at 1800 r/min"');
   const seen = read(check.indicated, 'the level that the device shows, such as "0.39 in/s pk"');
   positive(known.value, "a known level above zero");
@@ -100,8 +105,8 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     indicated,
     unit,
     error,
-    errorPercent: (100 * error) / known.value,
-    errorDecibels: indicated.value > 0 ? 20 * Math.log10(indicated.value / known.value) : null,
+    errorPercent: held((100 * error) / known.value),
+    errorDecibels: indicated.value > 0 ? 20 * Math.log10(held(indicated.value / known.value)) : null,
     tolerance: tolerance.above,
     uncertainty: uncertainty?.above ?? null,
     ...decided(rule, error, tolerance, uncertainty, known.value),

@@ -1,4 +1,4 @@
-import { list, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
+import { held, list, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
 
 const FORM = 'a relative uncertainty such as "3 %"';
 
@@ -24,5 +24,5 @@ export function combinedUncertainty(parts: readonly string[]): number {
     }
     return nonNegative(numeral(digits), "an uncertainty of zero or more") ** 2;
   });
-  return Math.sqrt(squares.reduce((sum, square) => sum + square, 0));
+  return Math.sqrt(held(squares.reduce((sum, square) => sum + square, 0)));
 }

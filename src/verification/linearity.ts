@@ -1,5 +1,5 @@
 import type { Amplitude } from "../amplitude/index";
-import { list, VeladisError } from "../core/index";
+import { held, list, VeladisError } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** One point of a linearity check. */
@@ -71,12 +71,13 @@ export function linearity(
   const value = ({ value }: Amplitude): number => value;
   const x = mean(({ known }) => value(known));
   const y = mean(({ indicated }) => value(indicated));
-  const slope =
+  const slope = held(
     mean(({ known, indicated }) => (value(known) - x) * (value(indicated) - y)) /
-    mean(({ known }) => (value(known) - x) ** 2);
-  const offset = y - slope * x;
+      mean(({ known }) => (value(known) - x) ** 2),
+  );
+  const offset = held(y - slope * x);
   const found = checks.map((check) =>
-    Object.freeze({ ...check, offLine: check.indicated.value - offset - slope * check.known.value }),
+    Object.freeze({ ...check, offLine: held(check.indicated.value - offset - slope * check.known.value) }),
   );
   const span = Math.max(...levels);
   return Object.freeze({
@@ -85,7 +86,7 @@ export function linearity(
     offset,
     points: Object.freeze(found),
     worst: found.reduce((a, b) => (Math.abs(b.errorPercent) > Math.abs(a.errorPercent) ? b : a)),
-    nonLinearity: (100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span,
+    nonLinearity: held((100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span),
     verdict: found.reduce((a, b) => (order[b.verdict] > order[a.verdict] ? b : a)).verdict,
   });
 }

@@ -1,5 +1,5 @@
-import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
-import { nonNegative, positive, shown, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { given, held, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** The limits of a reference shaker, from its data sheet. */
@@ -32,14 +32,30 @@ export interface ShakerReach {
   readonly highest: number | null;
 }
 
+const keys: Readonly<Record<keyof Shaker, true>> = /* @__PURE__ */ Object.freeze({
+  name: true,
+  lowest: true,
+  highest: true,
+  displacement: true,
+  velocity: true,
+  acceleration: true,
+  force: true,
+  movingMass: true,
+  payload: true,
+  uncertainty: true,
+});
+
 const limits = ["displacement", "velocity", "acceleration"] as const;
+
+const MOVING = "a moving mass of the shaker such as { kilograms: 0.2 }";
+const PAYLOAD = "a payload such as { kilograms: 0.5 }";
 
 /**
  * Whether a shaker can give a level at a frequency with a mass mounted on it.
  *
  * @param level - with its frequency in hertz
  * @param load - mass of sensor and fixture in kg
- * @throws {@link VeladisError} `missing-frequency`, `not-positive`, `negative`, and as {@link convertAmplitude}
+ * @throws {@link VeladisError} `missing-frequency`, `not-positive`, `negative`, `unknown-option` for a mistyped key, and as {@link convertAmplitude}
  * @example
  * ```ts
  * import { shakerReach } from "veladis/protection";
@@ -51,7 +67,8 @@ const limits = ["displacement", "velocity", "acceleration"] as const;
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
-  const wanted = typeof level === "string" ? parseAmplitude(level) : level;
+  const wanted = amplitudeOf(given(level, "a level with its frequency"));
+  knownKeys(given(shaker, "a shaker with its limits"), keys, "a limit of a shaker");
   const type = `${wanted.unit} ${wanted.detector}`;
   const { hertz } = wanted;
   if (hertz === undefined) {
@@ -75,12 +92,16 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
     if (most !== undefined) hold(convertAmplitude(most, type, at).value, name === "displacement" ? "stroke" : name);
   }
   if (shaker.force !== undefined) {
-    const moved = positive(mass + (shaker.movingMass?.kilograms ?? 0), "a moving mass above zero, in kg");
-    const acceleration = positive(shaker.force.newtons, "a force above zero, in N") / moved;
+    const own = shaker.movingMass === undefined ? 0 : nonNegative(shaker.movingMass?.kilograms, MOVING);
+    const moved = positive(mass + own, "a moving mass above zero, in kg");
+    const force = given(shaker.force, "a force such as { newtons: 100 }");
+    const acceleration = held(positive(force.newtons, "a force above zero, in N") / moved);
     const peak = { ...parseAmplitude("1 m/s2 pk"), value: acceleration };
     hold(convertAmplitude(peak, type, at).value, "force");
   }
-  if (shaker.payload !== undefined && mass > shaker.payload.kilograms * (1 + 1e-9)) limitedBy.push("payload");
+  if (shaker.payload !== undefined && mass > nonNegative(shaker.payload?.kilograms, PAYLOAD) * (1 + 1e-9)) {
+    limitedBy.push("payload");
+  }
   return Object.freeze({
     possible: limitedBy.length === 0,
     limitedBy: Object.freeze(limitedBy),

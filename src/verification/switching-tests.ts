@@ -1,5 +1,5 @@
-import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { given, list, nonNegative, numeral, positive, shown, VeladisError, withUnit } from "../core/index";
+import { type Amplitude, amplitudeOf, convertAmplitude } from "../amplitude/index";
+import { given, held, list, nonNegative, numeral, positive, shown, VeladisError, withUnit } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 const DELAY_TOLERANCE = 'a tolerance such as "5 %" or "0.2 s"';
@@ -20,8 +20,7 @@ type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
 /** The change that a slow rise or fall shows, held against the setting. */
 function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
-  const { level: _level, ...known } =
-    typeof setting === "string" ? parseAmplitude(setting) : given(setting, "a setting with its unit");
+  const { level: _level, ...known } = amplitudeOf(given(setting, "a setting with its unit"));
   const type = `${known.unit} ${known.detector}`;
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
   const levels = list(steps, "a list of steps, each with level and output").map(
@@ -146,14 +145,14 @@ export function delayTest(set: number, measured: readonly number[], tolerance: s
     throw new VeladisError("unknown-unit", { expected: DELAY_TOLERANCE, received: shown(tolerance), allowed });
   }
   const number = positive(numeral(digits), "a tolerance above zero");
-  const allowed = unit === "%" ? (set * number) / 100 : number;
+  const allowed = unit === "%" ? held((set * number) / 100) : number;
   const errors = measured.map((one) => nonNegative(one, "a measured delay of zero or more, in s") - set);
   const worstError = errors.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
   return Object.freeze({
     set,
     measured: Object.freeze([...measured]),
     worstError,
-    worstPercent: set === 0 ? null : (100 * worstError) / set,
+    worstPercent: set === 0 ? null : held((100 * worstError) / set),
     tolerance: allowed,
     verdict: Math.abs(worstError) <= allowed * (1 + 1e-9) + 1e-12 ? "pass" : "fail",
   });

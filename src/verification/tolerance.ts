@@ -1,5 +1,5 @@
 import { type Amplitude, amountOf } from "../amplitude/index";
-import { nonNegative, numeral, withUnit } from "../core/index";
+import { held, nonNegative, numeral, withUnit } from "../core/index";
 
 /** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.02 in/s pk"`. */
 export type ToleranceText = `${number} %` | `${number}%` | `${number} dB` | (string & {});
@@ -21,7 +21,7 @@ export function marginsOf(tolerance: ToleranceText, known: Amplitude): Margins {
   const [digits, unit] = withUnit(tolerance, FORM);
   if (/^dB$/i.test(unit)) {
     const ratio = 10 ** (nonNegative(numeral(digits), "a tolerance of zero or more") / 20);
-    return { below: known.value * (1 - 1 / ratio), above: known.value * (ratio - 1) };
+    return { below: known.value * (1 - 1 / ratio), above: held(known.value * (ratio - 1)) };
   }
   const amount = amountOf(tolerance, known);
   return { below: amount, above: amount };

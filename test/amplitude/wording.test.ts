@@ -1,15 +1,18 @@
 import {
+  assumedText,
   convert,
   convertAmplitude,
   converter,
   currentLoop,
   equivalents,
   format,
+  formatVoltage,
   parseAmplitude,
   readingType,
   sensor,
   significant,
   sineFrequency,
+  writtenValue,
 } from "veladis";
 import { amountOf } from "../../src/amplitude/index";
 import { holdWording } from "../refusals/hold-wording";
@@ -22,6 +25,7 @@ const by: (from: string, to: string, options?: unknown) => Loose = converter as 
 const loop = currentLoop("0 to 25.4 mm/s rms");
 const limits = { lowFault: 3.6, lowest: 3.8, highest: 20.5, highFault: 21 };
 const own = sensor("100 mV/g");
+const reading = parseAmplitude("4 mm/s rms");
 const shared = new Float64Array(4).buffer;
 
 const cases: Cases = {
@@ -84,9 +88,30 @@ const cases: Cases = {
   "parseAmplitude, no frequency behind at": () => parseAmplitude("4.1 mm/s rms at"),
   "readingType, no text": () => readingType(undefined as Loose),
   "convertAmplitude, zero to a level": () => convertAmplitude("0 mm/s rms", "dB re 1e-9 m/s"),
+  "convertAmplitude, null for options": () => convertAmplitude("4 mm/s rms", "in/s pk", null as Loose),
+  "convertAmplitude, a text for options": () => convertAmplitude("4 mm/s rms", "um pp", "25 Hz" as Loose),
   "equivalents, no reading": () => equivalents("" as Loose),
   "sineFrequency, zero": () => sineFrequency("0 mm/s rms", "10 um pp"),
   "sineFrequency, one quantity": () => sineFrequency("4 mm/s rms", "0.2 in/s pk"),
+  "a reading without unit": () => format({ ...reading, unit: undefined } as Loose),
+  "a reading without detector": () => format({ ...reading, detector: undefined } as Loose),
+  "a reading with a level for its unit": () => format({ ...reading, unit: "dB re 1", detector: "nm/s" } as Loose),
+  "a reading below zero": () => format({ ...reading, value: -1 }),
+  "a reading at a standstill": () => format({ ...reading, hertz: 0 }),
+  "a reading with null for its level": () => format({ ...reading, level: null } as Loose),
+  "a reading with a level of no number": () => format({ ...reading, level: { decibels: Number.NaN, re: "1 nm/s" } }),
+  "a reading with a level of no reference": () => format({ ...reading, level: { decibels: 95 } } as Loose),
+  "format, no reading": () => format(undefined as Loose),
+  "formatVoltage, no voltage": () => formatVoltage(undefined as Loose),
+  "formatVoltage, no unit": () => formatVoltage({ value: 1, detector: "rms" } as Loose),
+  "formatVoltage, no detector": () => formatVoltage({ value: 1, unit: "mV" } as Loose),
+  "writtenValue, no reading": () => writtenValue(undefined as Loose),
+  "writtenValue, below zero": () => writtenValue({ value: -1 }),
+  "writtenValue, a level of no number": () => writtenValue({ value: 1, level: { re: "1 nm/s" } } as Loose),
+  "assumedText, no answer": () => assumedText(undefined as Loose),
+  "assumedText, no list": () => assumedText({ assumed: "sine" } as Loose),
+  "assumedText, what nobody assumes": () => assumedText({ assumed: ["sinus"] } as Loose),
+  "assumedText, no crest factor": () => assumedText({ assumed: ["crest-factor"] }),
   "significant, too many digits": () => significant(1, 18),
   "significant, not a number": () => significant(Number.NaN),
   "format, half a digit": () => format(4.1, "mm/s rms", { digits: 0.5 }),
@@ -101,6 +126,12 @@ const cases: Cases = {
   "currentLoop, no range": () => currentLoop("25.4 mm/s rms"),
   "currentLoop, a falling range": () => currentLoop("25.4 to 0 mm/s rms"),
   "currentLoop, limits out of order": () => currentLoop("0 to 25.4 mm/s rms", { ...limits, lowest: 4.5 }),
+  "currentLoop, null for limits": () => currentLoop("0 to 25.4 mm/s rms", null as Loose),
+  "currentLoop, a text for a limit": () => currentLoop("0 to 25.4 mm/s rms", { ...limits, lowFault: "3.6" } as Loose),
+  "currentLoop, no lowest": () => currentLoop("0 to 25.4 mm/s rms", { ...limits, lowest: undefined } as Loose),
+  "currentLoop, a highest not a number": () => currentLoop("0 to 25.4 mm/s rms", { ...limits, highest: Number.NaN }),
+  "currentLoop, a highFault without end": () =>
+    currentLoop("0 to 25.4 mm/s rms", { ...limits, highFault: Number.POSITIVE_INFINITY }),
   "currentLoop, a failed loop": () => loop.reading(3.2),
   "currentLoop, a loop beyond its range": () => loop.reading(21.7),
   "currentLoop, a current not a number": () => loop.reading(Number.NaN),

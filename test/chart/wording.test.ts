@@ -1,4 +1,5 @@
 import * as chart from "veladis/chart";
+import { classify } from "veladis/severity";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 
@@ -30,7 +31,21 @@ const settings = {
 };
 const timeline = (changed: object) => c.tripTimeline({ settings, levels: [0.2, 0.6], dt: 1, ...changed });
 
+const judgement = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine: "group 2 rigid" });
+
 const cases: Cases = {
+  "severityBar, a judgement without limits": () => c.severityBar({ judgement: { ...judgement, limits: {} } }),
+  "severityBar, a judgement of no reading": () => c.severityBar({ judgement: { ...judgement, judged: null } }),
+  "nomograph, a number for a detector": () => nomograph({ detector: 1 }),
+  "nomograph, a number for a label": () => nomograph({ readings: [{ reading: "4.1 mm/s rms at 25 Hz", label: 4 }] }),
+  "nomograph, one frequency": () => nomograph({ frequency: 10 }),
+  "nomograph, null for a table": () => nomograph({ severity: null }),
+  "spectrumChart, a spectrum without unit": () => spectrum({ spectrum: { ...lines, unit: undefined } }),
+  "spectrumChart, a number for a detector": () => spectrum({ spectrum: { ...lines, detector: 1 } }),
+  "spectrumChart, a spectrum without lines": () => spectrum({ spectrum: { ...lines, values: undefined } }),
+  "spectrumChart, one frequency": () => spectrum({ frequency: 10 }),
+  "spectrumChart, a frame from nowhere": () => spectrum({ frequency: [Number.NaN, 3] }),
+  "spectrumChart, a frame without end": () => spectrum({ frequency: [0, Number.POSITIVE_INFINITY] }),
   "trendChart, no options": () => c.trendChart(),
   "trendChart, a word for options": () => c.trendChart("trend"),
   "trendChart, no readings": () => trend({ readings: undefined }),

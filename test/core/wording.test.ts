@@ -1,15 +1,19 @@
 import { describe, expect, it } from "vitest";
 import {
-  asReturned,
   choice,
   dataText,
   finite,
   given,
+  held,
+  knownKeys,
   list,
   nearest,
   nonNegative,
   numeral,
+  orNothing,
+  orNull,
   positive,
+  shaped,
   shown,
   text,
   unknownName,
@@ -27,8 +31,19 @@ const symbols = new Map([
 ]);
 
 const cases: Cases = {
-  "something else than a function returned": () =>
-    asReturned("a sheet as setpointSheet returns it", () => any(undefined).title),
+  "a key that no settings have": () =>
+    knownKeys(any({ hysterisis: "3 %" }), { threshold: 1, hysteresis: 1 }, "a setting"),
+  "a result that no double holds": () => held(1e308 * 10),
+  "a part of a result that is missing": () => shaped({}, { title: "text" }, "sheet"),
+  "a number for a text of a result": () => shaped({ title: 7 }, { title: "text" }, "sheet"),
+  "a text for a truth of a result": () => shaped({ verified: "yes" }, { verified: "truth" }, "proposal"),
+  "no number in a result": () => shaped({ mean: undefined }, { mean: "number" }, "baseline"),
+  "a text for a number of a result": () => shaped({ mean: "2" }, { mean: "number" }, "baseline"),
+  "a text for a list of a result": () => shaped({ rows: "2" }, { rows: ["number"] }, "table"),
+  "a text for an object of a result": () => shaped({ worst: "2" }, { worst: { error: "number" } }, "linearity"),
+  "NaN in a list of a result": () => shaped([1, Number.NaN], ["number"], "measured"),
+  "null where a part may only be left out": () => shaped({ text: null }, { text: orNothing("text") }, "section"),
+  "nothing where a part may only be null": () => shaped({}, { alarm: orNull({ k: "number" }) }, "proposal"),
   "a text for a number": () => finite(any("1"), "a level in dB"),
   "a number that is none": () => finite(Number.NaN, "a level in dB"),
   "a number beyond all others": () => finite(Number.POSITIVE_INFINITY, "a level in dB"),

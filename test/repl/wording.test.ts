@@ -1,5 +1,5 @@
 import { all, create } from "mathjs";
-import { evaluateLine, helpText, newSession, registerAmplitudes } from "veladis/mathjs";
+import { completions, evaluateLine, helpText, newSession, registerAmplitudes } from "veladis/mathjs";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 
@@ -16,6 +16,10 @@ const full = async () => {
 const math = registerAmplitudes(create(all as NonNullable<typeof all>));
 
 const cases: Cases = {
+  "a session that is none": () => evaluateLine("2 * 3", {} as never),
+  "no session to complete from": () => completions("4 mm", undefined as never),
+  "a number to complete": () => completions(4 as never, newSession()),
+  "help about a number": () => helpText(4 as never),
   "no line": () => line(undefined),
   "an empty line": () => line(" "),
   "a line of any length": () => line("1+".repeat(500)),

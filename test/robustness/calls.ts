@@ -205,7 +205,7 @@ const falling = [
 const logic = (): Loose => new protection.TripLogic(settings as Loose);
 const votes = { vote: "2oo3", badChannel: "does not vote", ...relay, channels: { a: channel, b: channel, c: channel } };
 const voting = (): Loose => new protection.VotedTrip(votes as Loose);
-const sheet = (): Loose =>
+const whole: Loose = (() =>
   protection.setpointSheet({
     machine: "boiler-feed pump 2",
     facts: { place: "drive end" },
@@ -220,7 +220,8 @@ const sheet = (): Loose =>
     delay: protection.delayTest(3, [3.1, 2.9], "0.2 s"),
     plan: protection.benchPlan(plan as Loose, shaker as Loose),
     remarks: ["invented"],
-  });
+  }))();
+const sheet = (): Loose => structuredClone(whole);
 const protections: Call[] = [
   p("asFoundAsLeft", { known: check.known, asFound: "0.5 in/s pk", asLeft: "0.41 in/s pk", ...rest }),
   p("balanceGrade", "G 6.3"),
@@ -280,19 +281,19 @@ const protections: Call[] = [
   }),
   {
     name: "setpointSheet",
-    args: () => [structuredClone(sheet().data)],
+    args: () => [sheet().data],
     run: (one) => protection.setpointSheet(one as Loose),
   },
   p("shakerReach", "0.4 in/s pk at 30 Hz", shaker, 0.3),
   {
     name: "sheetHtml",
-    args: () => [structuredClone(sheet()), "en"],
+    args: () => [sheet(), "en"],
     run: (...a) => (protection as Loose).sheetHtml(...a),
   },
-  { name: "sheetJson", args: () => [structuredClone(sheet())], run: (...a) => (protection as Loose).sheetJson(...a) },
+  { name: "sheetJson", args: () => [sheet()], run: (...a) => (protection as Loose).sheetJson(...a) },
   {
     name: "sheetMarkdown",
-    args: () => [structuredClone(sheet())],
+    args: () => [sheet()],
     run: (...a) => (protection as Loose).sheetMarkdown(...a),
   },
   p(

@@ -25,6 +25,11 @@ let deep: object = {};
 for (let i = 0; i < 20; i++) deep = { deep };
 
 const cases: Cases = {
+  "classifier, null for options": () => s.classifier("iso-10816-3-2009", "group 1 rigid", "mm/s rms", null),
+  "zoneWord, a kind that is none": () => s.zoneWord("zone", "B"),
+  "zoneWord, no zone": () => s.zoneWord("zones"),
+  "severityColour, no place": () => s.severityColour(undefined, 4),
+  "severityColour, of no zones": () => s.severityColour(0, 0),
   "classify, no options": () => s.classify("4 mm/s rms"),
   "classify, no reading": () => judged("group 1 rigid", undefined, null),
   "classify, no readings": () => judged("group 1 rigid", undefined, []),

@@ -6,6 +6,9 @@ const query = (where: unknown) => toSql("in/s pk", "mm/s rms", where as Paramete
 holdWording("sql", {
   "column, a number": () => query({ column: 7 }),
   "frequency, too low for its factor": () => toSql("g pk", "mm/s rms", { column: "v", at: { hertz: 5e-324 } }),
+  "frequency, no unit": () => toSql("g pk", "mm/s rms", { column: "v", at: { column: "n" } as never }),
+  "frequency, a text for the order": () =>
+    toSql("g pk", "mm/s rms", { column: "v", at: { column: "n", unit: "r/min", order: "2" } as never }),
   "no place for the values": () => query({}),
   "two places for the values": () => query({ column: "reading", expression: "raw / 1000" }),
   "an empty expression": () => query({ expression: " " }),

@@ -1,7 +1,7 @@
 import { parseAmplitude, writtenValue } from "../../amplitude/index";
 import { numeral, plainNumeral, positive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import { columnIndex } from "../column-index";
+import { headedColumn } from "../column-index";
 import { remembered } from "./remembered";
 import { judges, type Mapped, type TableSettings } from "./settings";
 
@@ -73,13 +73,13 @@ function textReader(header: Cells, { column, fixed }: Mapped, name: string): Rea
       received: "both",
     });
   }
-  const index = columnIndex(header, column);
+  const index = headedColumn(header, column);
   return (cells) => oneLine(cells[index] as string);
 }
 
 /** Reads a frequency in hertz from a column; a blank cell tells none. */
 function hertzReader(header: Cells, column: string, unit: string | undefined, option: string, comma: boolean) {
-  const index = columnIndex(header, column);
+  const index = headedColumn(header, column);
   const read = remembered((written) => {
     const cell = comma ? pointed(written) : written;
     if (!plainNumeral.test(cell)) return frequency(cell).hertz;
@@ -125,7 +125,7 @@ function machineReader(header: Cells, settings: TableSettings, speed: Reader<num
   const { machine, machineColumns } = settings;
   if (!judges(settings)) return () => "";
   const words = oneLine(machine);
-  const indices = machineColumns.map((column) => columnIndex(header, column));
+  const indices = machineColumns.map((column) => headedColumn(header, column));
   if (indices.length === 0 && speed === undefined) return () => words;
   return (cells: Cells): string => {
     const said = [words, ...indices.map((i) => oneLine(cells[i] as string))].filter(Boolean).join(" ");
@@ -150,14 +150,8 @@ export interface RowReader {
  *   what {@link parseAmplitude} throws
  */
 export function rowReader(header: Cells, settings: TableSettings): RowReader {
-  const value = columnIndex(header, settings.column);
+  const value = headedColumn(header, settings.column);
   const { decimalComma } = settings;
-  if (header[value] !== settings.column && plainNumeral.test(header[value] as string)) {
-    throw new VeladisError("missing-fact", {
-      expected: "a header line above the first row",
-      received: `${shown(header[value])} in its place`,
-    });
-  }
   const number = (cells: Cells): number => numberIn(decimalComma ? pointed(cells[value] as string) : cells[value]);
   const from = textReader(header, settings.from, "from");
   const detector = textReader(header, settings.detector, "detector");

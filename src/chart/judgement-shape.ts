@@ -1,0 +1,37 @@
+import { type Amplitude, amplitudeOf } from "../amplitude/index";
+import { given, shaped, shown, VeladisError } from "../core/index";
+import type { Judgement } from "../severity/index";
+
+function limits(value: unknown, where: string): void {
+  if (typeof value !== "object" || value === null || Object.keys(value).length === 0) {
+    throw new VeladisError("wrong-type", { expected: `${where}: limits by name`, received: shown(value) });
+  }
+  for (const [name, limit] of Object.entries(value)) {
+    shaped(limit, { name: "text", printed: { value: "number" } }, `${where} ${shown(name)}`);
+  }
+}
+
+/**
+ * The judgement itself if it is one, as far as a chart draws it.
+ *
+ * @throws {@link VeladisError} `missing-fact` or `wrong-type` with the place that is wrong
+ */
+export function checkedJudgement(judgement: Judgement): Judgement {
+  given(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns');
+  const shape = {
+    kind: "text",
+    zone: "text",
+    zones: ["text"],
+    word: "text",
+    judged: (value: Amplitude, where: string) => amplitudeOf(given(value, `${where}: the reading that was judged`)),
+    limits,
+    standard: "text",
+    edition: "text",
+    verified: "truth",
+    assumedSine: "truth",
+    assumedFacts: ["text"],
+    criteria: [{}],
+  } as const satisfies { readonly [Name in keyof Judgement]?: unknown };
+  shaped(judgement, shape, "judgement");
+  return judgement;
+}

@@ -1,0 +1,10 @@
+import { list } from "../core/index";
+
+/**
+ * Two numbers as they were given, low and high; what they may be is for the caller to say.
+ *
+ * @throws {@link VeladisError} `missing-fact` or `wrong-type`
+ */
+export function pairOf(given: readonly [number, number], what: string): readonly [number, number] {
+  return list(given, `${what}, as [low, high]`) as readonly [number, number];
+}

@@ -1,0 +1,53 @@
+import { shown, VeladisError } from "./error";
+import { finite } from "./guards";
+
+/** What stands in a place of plain data: a kind, the parts of an object, or what every element of a list is. */
+export type Shape =
+  | "text"
+  | "number"
+  | "truth"
+  | "number or null"
+  | { readonly [name: string]: Shape }
+  | readonly [element: Shape]
+  | ((value: never, where: string) => unknown);
+
+/** A shape whose place may be empty. */
+export function orNull(shape: Shape): Shape {
+  return (value: unknown, where: string) => value === null || shaped(value, shape, where);
+}
+
+/** A shape that may be left out. */
+export function orNothing(shape: Shape): Shape {
+  return (value: unknown, where: string) => value === undefined || shaped(value, shape, where);
+}
+
+function refuse(value: unknown, expected: string): never {
+  throw new VeladisError(value === undefined ? "missing-fact" : "wrong-type", { expected, received: shown(value) });
+}
+
+/**
+ * Data that another function has returned, held against its shape before any of it is printed or drawn.
+ *
+ * @param where - the place, for the message, e.g. `"check"`; parts are named behind it: `check.known.value`
+ * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `not-a-number`, `not-finite`
+ */
+export function shaped(value: unknown, shape: Shape, where: string): true {
+  if (typeof shape === "function") shape(value as never, where);
+  else if (shape === "text") typeof value === "string" || refuse(value, `${where}: a text`);
+  else if (shape === "truth") typeof value === "boolean" || refuse(value, `${where}: true or false`);
+  else if (typeof shape === "string") {
+    if (value === undefined) refuse(value, `${where}: a ${shape}`);
+    if (value !== null || shape === "number") finite(value as number, `${where}: a ${shape}`);
+  } else if (isList(shape)) {
+    if (!Array.isArray(value)) refuse(value, `${where}: a list`);
+    for (const [i, element] of (value as unknown[]).entries()) shaped(element, shape[0], `${where}[${i}]`);
+  } else {
+    if (typeof value !== "object" || value === null) refuse(value, `${where}: an object`);
+    for (const [name, part] of Object.entries(shape)) shaped((value as never)[name], part, `${where}.${name}`);
+  }
+  return true;
+}
+
+function isList(shape: object): shape is readonly [element: Shape] {
+  return Array.isArray(shape);
+}

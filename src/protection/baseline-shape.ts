@@ -1,0 +1,20 @@
+import type { Shape } from "../core/index";
+import type { Baseline } from "./baseline";
+
+/** What a baseline holds, for those who are given one. */
+export const baselineShape = {
+  as: "text",
+  count: "number",
+  excluded: "number",
+  median: "number",
+  mean: "number",
+  standardDeviation: "number",
+  spread: "number",
+  lowest: "number",
+  highest: "number",
+  percentile: { percent: "number", value: "number" },
+  outliers: [{ index: "number", value: "number", score: "number" }],
+  withoutOutliers: { count: "number", mean: "number", standardDeviation: "number" },
+  warnings: ["text"],
+  assumed: ["text"],
+} as const satisfies Readonly<Record<keyof Baseline, Shape>>;

@@ -1,0 +1,17 @@
+import { shown, VeladisError } from "../core/index";
+
+/**
+ * Refuses names that are no channel's, and where every channel needs something, the first that has nothing.
+ *
+ * @throws {@link VeladisError} `unknown-option` or `missing-fact`
+ */
+export function checkNames(names: readonly string[], levels: { readonly [name: string]: unknown }, every = true): void {
+  const stranger = Object.keys(levels).find((name) => !names.includes(name));
+  const missing = names.find((name) => every && levels[name] === undefined);
+  if (stranger === undefined && missing === undefined) return;
+  throw new VeladisError(stranger === undefined ? "missing-fact" : "unknown-option", {
+    expected: stranger === undefined ? `a level for ${shown(missing)}` : "the name of a channel",
+    received: stranger === undefined ? "nothing" : shown(stranger),
+    allowed: names,
+  });
+}

@@ -1,0 +1,144 @@
+import { type Amplitude, amplitudeOf } from "../amplitude/index";
+import { choice, given, orNothing, orNull, type Shape, shaped, shown, text, VeladisError } from "../core/index";
+import { baselineShape, TripLogic, type TripSettings } from "../protection/index";
+import type { SheetRequest } from "./setpoint-sheet";
+
+type ShapeOf<Data> = { readonly [Name in keyof Data]-?: Shape };
+
+function reading(value: Amplitude & { readonly assumed?: unknown }, where: string): void {
+  const expected = `${where}: a reading, taken apart`;
+  if (typeof given(value, expected) === "object") {
+    const { quantity } = amplitudeOf(value);
+    choice(value.quantity, [quantity], `${where}.quantity: that of its unit`);
+    shaped(value.assumed, orNothing(["text"]), `${where}.assumed`);
+  } else throw new VeladisError("wrong-type", { expected, received: shown(value) });
+}
+
+function facts(value: unknown, where: string): void {
+  if (typeof value !== "object" || value === null) {
+    throw new VeladisError("wrong-type", { expected: `${where}: texts by name`, received: shown(value) });
+  }
+  for (const [name, fact] of Object.entries(value)) text(fact, `${where}: a text for ${shown(name)}`);
+}
+
+/**
+ * What a setpoint and verification sheet is made of, by the name of the part. Made when it is asked for, so that
+ * bundles without sheets do without it.
+ */
+export function requestShape(): ShapeOf<SheetRequest> {
+  const source = {
+    title: "text",
+    where: orNothing("text"),
+    provenance: "text",
+    page: orNothing("text"),
+    note: orNothing("text"),
+  } as const;
+
+  const reasons = [{ about: orNothing("text"), text: "text", source }] as const;
+
+  const setpoint = {
+    asked: reading,
+    stored: reading,
+    difference: "number",
+    percent: "number",
+    acts: "text",
+    effect: "text",
+    reset: reading,
+    range: ["number"],
+    reasons,
+  } as const;
+
+  const proposal = {
+    as: "text",
+    baseline: "number or null",
+    alarm: orNull(setpoint),
+    trip: orNull(setpoint),
+    statistical: orNull({ k: "number", value: "number", withoutOutliers: "number", reasons }),
+    delay: { alarm: "number", trip: "number", longest: "number", reasons },
+    hysteresis: { percent: "number", reasons },
+    warnings: [{ code: "text", text: "text" }],
+    assumed: ["text"],
+    verified: "truth",
+    cautions: ["text"],
+  } as const satisfies ShapeOf<NonNullable<SheetRequest["proposal"]>>;
+
+  const point = {
+    known: reading,
+    indicated: reading,
+    unit: "text",
+    error: "number",
+    errorPercent: "number",
+    errorDecibels: "number or null",
+    tolerance: "number",
+    uncertainty: "number or null",
+    verdict: "text",
+    call: "text",
+    acceptance: { below: "number", above: "number" },
+    rule: "text",
+    ruleText: "text",
+    assumed: ["text"],
+    cautions: ["text"],
+  } as const;
+
+  const check = { ...point, shown: reading } as const satisfies ShapeOf<NonNullable<SheetRequest["check"]>>;
+  const switching = { ...point, between: ["number"] } as const satisfies ShapeOf<
+    NonNullable<SheetRequest["tripPoint"]>
+  >;
+  const onLine = { ...check, offLine: "number" } as const;
+
+  const linearity = {
+    unit: "text",
+    slope: "number",
+    offset: "number",
+    points: [onLine],
+    worst: onLine,
+    nonLinearity: "number",
+    verdict: "text",
+  } as const satisfies ShapeOf<NonNullable<SheetRequest["linearity"]>>;
+
+  const plan = {
+    threshold: reading,
+    reset: reading,
+    steps: [
+      {
+        number: "number",
+        what: "text",
+        hertz: "number",
+        speed: "number",
+        level: orNull(reading),
+        displacement: orNull(reading),
+        acceleration: orNull(reading),
+        possible: "truth",
+        limitedBy: ["text"],
+        expect: "text",
+      },
+    ],
+    possible: "truth",
+    notes: ["text"],
+    cautions: ["text"],
+  } as const satisfies ShapeOf<NonNullable<SheetRequest["plan"]>>;
+
+  return {
+    machine: (value: string) => text(value, "what the machine is called"),
+    facts: orNothing(facts),
+    baseline: orNothing(baselineShape),
+    proposal: orNothing(proposal),
+    settings: orNothing((value: TripSettings) => new TripLogic(value)),
+    known: orNothing("text"),
+    check: orNothing(check),
+    asFoundAsLeft: orNothing({ asFound: check, asLeft: check, adjustment: "number or null", meaning: "text" }),
+    linearity: orNothing(linearity),
+    tripPoint: orNothing(switching),
+    resetPoint: orNothing(switching),
+    delay: orNothing({
+      set: "number",
+      measured: ["number"],
+      worstError: "number",
+      worstPercent: "number or null",
+      tolerance: "number",
+      verdict: "text",
+    }),
+    plan: orNothing(plan),
+    remarks: orNothing(["text"]),
+  };
+}

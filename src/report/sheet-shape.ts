@@ -1,0 +1,22 @@
+import { orNothing, shaped } from "../core/index";
+import type { Sheet } from "./sheet";
+
+/**
+ * The sheet itself if it is one.
+ *
+ * @throws {@link VeladisError} `missing-fact` or `wrong-type` with the place that is wrong
+ */
+export function checkedSheet(sheet: Sheet): Sheet {
+  const lines = orNothing(["text"]);
+  const table = orNothing({ columns: ["text"], rows: [["text"]] });
+  const shape = {
+    title: "text",
+    subject: "text",
+    cautions: ["text"],
+    sections: [{ title: "text", text: lines, table, list: lines }],
+    blanks: ["text"],
+    data: {},
+  } as const satisfies { readonly [Name in keyof Sheet]: unknown };
+  shaped(sheet, shape, "sheet");
+  return sheet;
+}
