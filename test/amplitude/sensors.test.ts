@@ -91,6 +91,7 @@ describe("sensor", () => {
     expect(() => sensor("100")).toThrow(expect.objectContaining({ received: '"100"' }));
     const own = sensor("100 mV/g");
     expect(codeOf(() => own.reading("mV", "g pk"))).toBe("syntax");
+    expect(codeOf(() => own.reading("mV rms", "g pk"))).toBe("syntax");
     expect(codeOf(() => own.reading("70 mV rms\npk", "g pk"))).toBe("syntax");
     expect(codeOf(() => own.reading("70 mV rms pk", "g pk"))).toBe("unknown-detector");
     expect(codeOf(() => own.reading("70 kV rms", "g pk"))).toBe("unknown-unit");

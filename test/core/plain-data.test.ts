@@ -1,0 +1,103 @@
+import { describe, expect, it } from "vitest";
+import { held, knownKeys, orNothing, orNull, type Shape, shaped, VeladisError } from "../../src/core/index";
+
+/** Code and expectation of a refusal. */
+function refusal(act: () => unknown): string {
+  try {
+    act();
+  } catch (error) {
+    if (error instanceof VeladisError) return `${error.code}: ${error.expected}`;
+    throw error;
+  }
+  return "accepted";
+}
+
+describe("plain data of a shape", () => {
+  it.each<[string, unknown, Shape]>([
+    ["a text, also an empty one", "", "text"],
+    ["true", true, "truth"],
+    ["false", false, "truth"],
+    ["a number, also zero and below", -0, "number"],
+    ["a number that may be null", 2.5, "number or null"],
+    ["null for it", null, "number or null"],
+    ["an object with more than is asked for", { title: "x", more: 1 }, { title: "text" }],
+    ["an object of nothing", {}, {}],
+    ["an empty list", [], ["number"]],
+    ["a list of objects", [{ k: 1 }, { k: 2 }], [{ k: "number" }]],
+    ["null where it may be null", null, orNull({ k: "number" })],
+    ["an object where it may be null", { k: 1 }, orNull({ k: "number" })],
+    ["nothing where it may be left out", {}, { note: orNothing("text") }],
+    ["a text where it may be left out", { note: "x" }, { note: orNothing("text") }],
+  ])("is %s", (_, value, shape) => {
+    expect(shaped(value, shape, "result")).toBe(true);
+  });
+
+  it.each<[string, unknown, Shape, string]>([
+    ["a number for a text", 7, "text", "wrong-type: result: a text"],
+    ["null for a text", null, "text", "wrong-type: result: a text"],
+    ["nothing for a text", undefined, "text", "missing-fact: result: a text"],
+    ["one for true", 1, "truth", "wrong-type: result: true or false"],
+    ["nothing for a truth", undefined, "truth", "missing-fact: result: true or false"],
+    ["null for a number", null, "number", "wrong-type: result: a number"],
+    ["NaN for a number", Number.NaN, "number", "not-a-number: result: a number"],
+    ["nothing for a number", undefined, "number", "missing-fact: result: a number"],
+    [
+      "infinity where null may stand",
+      Number.POSITIVE_INFINITY,
+      "number or null",
+      "not-finite: result: a number or null",
+    ],
+    ["nothing where null may stand", undefined, "number or null", "missing-fact: result: a number or null"],
+    ["a text where null may stand", "1", "number or null", "wrong-type: result: a number or null"],
+    ["an object for a list", { length: 0 }, ["number"], "wrong-type: result: a list"],
+    ["nothing for a list", undefined, ["number"], "missing-fact: result: a list"],
+    ["null for an object", null, {}, "wrong-type: result: an object"],
+    ["a text for an object", "x", {}, "wrong-type: result: an object"],
+    [
+      "a part deep inside",
+      { rows: [{ k: 1 }, { k: "2" }] },
+      { rows: [{ k: "number" }] },
+      "wrong-type: result.rows[1].k: a number",
+    ],
+    ["a part that may be null", { k: "1" }, { k: orNull("number") }, "wrong-type: result.k: a number"],
+    ["nothing where only null may stand", undefined, orNull("text"), "missing-fact: result: a text"],
+    ["null where it may only be left out", null, orNothing("text"), "wrong-type: result: a text"],
+  ])("is not %s", (_, value, shape, words) => {
+    expect(refusal(() => shaped(value, shape, "result"))).toBe(words);
+  });
+
+  it("may be held by a function of its own, which is told the place", () => {
+    const seen: unknown[] = [];
+    const look = (value: never, where: string) => seen.push([value, where]);
+    expect(shaped({ parts: [1, 2] }, { parts: [look] }, "sheet")).toBe(true);
+    expect(seen).toEqual([
+      [1, "sheet.parts[0]"],
+      [2, "sheet.parts[1]"],
+    ]);
+  });
+});
+
+describe("settings", () => {
+  const known = { threshold: true, hysteresis: true, onDelay: true };
+
+  it("are given back if each key is a known one", () => {
+    for (const settings of [{}, { threshold: "7.1 mm/s rms" }, { onDelay: undefined, threshold: 1 }]) {
+      expect(knownKeys(settings, known, "a setting of a trip")).toBe(settings);
+    }
+  });
+
+  it("are refused for one key that is a stranger, also one that every object inherits", () => {
+    expect(refusal(() => knownKeys({ threshold: 1, hysterisis: 1 }, known, "a setting"))).toBe(
+      "unknown-option: a setting",
+    );
+    expect(refusal(() => knownKeys({ toString: 1 }, known, "a setting"))).toBe("unknown-option: a setting");
+  });
+});
+
+describe("a result", () => {
+  it("is given back if a number can hold it", () => {
+    expect([held(0), held(-2.5), held(Number.MAX_VALUE)]).toEqual([0, -2.5, Number.MAX_VALUE]);
+    expect(refusal(() => held(1e308 * 10))).toBe("not-finite: a result that a number can hold");
+    expect(refusal(() => held(Number.NaN))).toBe("not-a-number: a result that a number can hold");
+  });
+});
