@@ -48,13 +48,12 @@ export function convertAmplitude(
   to: string,
   options?: ConvertOptions,
 ): ConvertedAmplitude {
-  const told = checkedOptions(options);
-  const { at, crestFactor } = told;
+  const { at, crestFactor } = checkedOptions(options);
   const amplitude = amplitudeOf(reading);
   const pair = pairOf(`${amplitude.unit} ${amplitude.detector}`, to);
   const after = pair.to;
   const hz = at === undefined ? amplitude.hertz : hertz(at);
-  const factor = factorOf(pair, hz === undefined ? told : { ...told, at: { hertz: hz } });
+  const factor = factorOf(pair, hz === undefined ? undefined : { hertz: hz }, crestFactor);
   const value = scaled(amplitude.value, factor);
   const assumed = Object.freeze(assumedBetween(pair, crestFactor));
   return Object.freeze({

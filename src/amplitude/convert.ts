@@ -38,7 +38,7 @@ export function convert<const From extends ReadingType, const To extends Reading
 ): number;
 export function convert(value: number, from: string, to: string, options?: ConvertOptions): number {
   const pair = pairOf(from, to);
-  return converted(value, pair, factorOf(pair, options));
+  return converted(value, pair, factorOf(pair, options?.at, options?.crestFactor));
 }
 
 /** The value by a factor of the pair, from and to levels where the pair has them. */

@@ -82,7 +82,7 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
   const pair = pairOf(from, to);
   const { from: before, to: after } = pair;
   const ends = { from: typeText(before), to: typeText(after) };
-  const factor = factorOf(pair, options);
+  const factor = factorOf(pair, options?.at, options?.crestFactor);
   if (before.reference !== 0 || after.reference !== 0) {
     const byLevel = (value: number): number => converted(value, pair, factor);
     return Object.freeze(

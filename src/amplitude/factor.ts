@@ -1,7 +1,6 @@
 import { shown, VeladisError } from "../core/index";
-import { hertz } from "../frequency/index";
+import { type Frequency, hertz } from "../frequency/index";
 import type { Factor, Pair } from "./pair";
-import type { ConvertOptions } from "./types";
 
 /** Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak. */
 function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number): Factor {
@@ -20,13 +19,12 @@ function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number)
 }
 
 /**
- * The factor of a pair as the options ask for it.
+ * The factor of a pair at a frequency, by a crest factor if one is stated.
  *
  * @throws {@link VeladisError} `missing-frequency`, `out-of-range` or `not-a-sine` for the crest factor, and as
  *   {@link hertz}
  */
-export function factorOf(pair: Pair, options: ConvertOptions | undefined): Factor {
-  const at = options?.at;
+export function factorOf(pair: Pair, at: Frequency | undefined, crestFactor: number | undefined): Factor {
   if (at === undefined && pair.steps !== 0) {
     throw new VeladisError("missing-frequency", {
       expected: `a frequency, as in "at 1500 r/min", since ${pair.from.quantity} becomes ${pair.to.quantity}`,
@@ -34,6 +32,5 @@ export function factorOf(pair: Pair, options: ConvertOptions | undefined): Facto
     });
   }
   const hz = at === undefined ? 1 : hertz(at);
-  const crest = options?.crestFactor;
-  return crest === undefined ? pair.sine(hz) : crestFactored(pair, crest);
+  return crestFactor === undefined ? pair.sine(hz) : crestFactored(pair, crestFactor);
 }
