@@ -18,8 +18,9 @@ import { raised } from "./tolerance";
 
 /** How far a reading is from a limit; above 1 and 0 dB while the reading is below it. */
 export interface Margin {
-  /** Limit over reading; infinite for a reading of zero. */
+  /** Limit over reading; infinite for a reading of zero or next to it, which JSON writes as null. */
   readonly ratio: number;
+  /** `20 lg` of it, infinite with it. */
   readonly decibels: number;
 }
 
