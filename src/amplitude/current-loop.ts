@@ -93,7 +93,8 @@ function checkedLimits(limits: Omit<LoopLimits, "source">): typeof limits {
  * ```
  */
 export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = loopLimits): CurrentLoop {
-  const [start, end, ...more] = text(range, FORM).split(/\sto\s/) as [string, string?, ...string[]];
+  // a number stands behind it, unlike in "peak to peak"
+  const [start, end, ...more] = text(range, FORM).split(/\sto\s+(?=[\d.+-])/) as [string, string?, ...string[]];
   if (end === undefined || more.length > 0) {
     throw new VeladisError("syntax", {
       expected: FORM,

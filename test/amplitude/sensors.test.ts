@@ -161,8 +161,22 @@ describe("currentLoop", () => {
     }
   });
 
+  it("tells the to of a range from that of a detector", () => {
+    for (const range of [
+      "0 to 250 um peak to peak",
+      "0 um peak to peak to 250 um peak to peak",
+      "0 um zero to peak to .25 mm peak to peak",
+      "-0 to +250 um peak to peak",
+    ]) {
+      expect(format(currentLoop(range).reading(12, "um pp")), range).toBe("125 um pp");
+    }
+  });
+
   it.each([
     ["0 to 10 to 25 mm/s rms", "syntax"],
+    ["0 to mm/s rms", "syntax"],
+    ["0 um peak to peak", "syntax"],
+    ["0 to -25 mm/s rms", "negative"],
     ["0to25 mm/s rms", "syntax"],
     ["5 to 5 mm/s rms", "out-of-range"],
     ["0 to 0 mm/s rms", "out-of-range"],
