@@ -1,4 +1,4 @@
-import { choice, frozen, given, list, positive } from "../core/index";
+import { choice, frozen, list, positive } from "../core/index";
 
 /** What a conversion can take for granted, and what that means. */
 export const assumptions = /* @__PURE__ */ frozen({
@@ -33,11 +33,10 @@ export function assumedText(answer: {
   readonly assumed: readonly Assumption[];
   readonly crestFactor?: number;
 }): string {
-  const { assumed, crestFactor } = given(answer, "an answer with what it took for granted");
   const names = Object.keys(words) as Assumption[];
-  const texts = list(assumed, "assumed: a list of what was taken for granted").map((one) =>
+  const texts = list(answer?.assumed, "what was taken for granted").map((one) =>
     choice(one, names, "what was taken for granted") === "crest-factor"
-      ? `${words[one]} ${positive(crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`
+      ? `${words[one]} ${positive(answer.crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`
       : words[one],
   );
   return texts.length === 0 ? "" : `(${texts.join(", ")})`;

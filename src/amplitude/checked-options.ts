@@ -1,15 +1,13 @@
 import { shown, VeladisError } from "../core/index";
 import type { ConvertOptions } from "./types";
 
-const NONE: ConvertOptions = /* @__PURE__ */ Object.freeze({});
-
 /**
  * The options themselves, none if they were left out. Null is refused as anything else that is no object: what was
  * meant by it nobody can tell.
  *
  * @throws {@link VeladisError} `missing-fact` for null, `wrong-type`
  */
-export function checkedOptions(options: ConvertOptions = NONE): ConvertOptions {
+export function checkedOptions(options: ConvertOptions = {}): ConvertOptions {
   if (typeof options === "object" && options !== null) return options;
   throw new VeladisError(options === null ? "missing-fact" : "wrong-type", {
     expected: 'options such as { at: "1500 r/min" }',

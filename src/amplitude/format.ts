@@ -47,7 +47,7 @@ export function format(
   }
   const { digits } = (typeOrOptions ?? {}) as FormatOptions;
   const { value, unit, detector, level } = checkedAmplitude(
-    given(reading, 'a reading such as "4.49 mm/s rms", taken apart'),
+    given(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"'),
   );
   if (level) return `${decibelText(level.decibels, digits)} dB re ${level.re}`;
   return `${significant(value, digits)} ${unit} ${detector}`;

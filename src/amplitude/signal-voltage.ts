@@ -45,8 +45,8 @@ export function checkedVoltage(reading: VoltageReading): VoltageReading {
   const { value, unit, detector } = given(reading, FORM);
   return {
     value: nonNegative(value, "a voltage of zero or more"),
-    unit: voltageSymbol(text(unit, "a unit of voltage")),
-    detector: detectorSymbol(text(detector, "the detector of a voltage")),
+    unit: voltageSymbol(text(unit, FORM)),
+    detector: detectorSymbol(text(detector, FORM)),
   };
 }
 

@@ -13,7 +13,7 @@ import type { Amplitude } from "./amplitude";
  * ```
  */
 export function writtenValue(reading: Pick<Amplitude, "level" | "value">): number {
-  const { level, value } = given(reading, "a reading with its value");
+  const { level, value } = given(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"');
   return level === undefined
     ? nonNegative(value, "an amplitude of zero or more")
     : finite(level?.decibels, "a level in dB");
