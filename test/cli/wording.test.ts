@@ -99,7 +99,7 @@ const cases: readonly Case[] = [
   [`setpoints --file|${unclosed}|--column|value|--from|mm/s rms`], [`setpoints --file|${rising}|--from|mm/s rms|--start-up|noon`],
   // simulate
   ["simulate"], ["simulate --timer-resets|threshold"], ["simulate --timer-resets|treshold|--latching"], ["simulate --timer-resets|threshold|--latching"], ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk"],
-  ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk|--hysteresis|3 %"], [`${simulate}|--delay|soon|--file|${levels}`], [`${simulate}|--delay|1`],
+  ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk|--hysteresis|3 %"], [`${simulate}|--delay|soon|--file|${levels}`], [`${simulate}|--delay|1`], [`${simulate}|--delay|1|--every|1|--column|2|--file|${headless}`],
   ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk|--hysteresis|3 %|--delay|1"],
   [`${simulate}|--delay|1|--file|${levels}`], [`${simulate}|--delay|1|--file|${word}`], [`${simulate}|--delay|1|--file|${noon}`], [`${simulate}|--delay|1|--file|${dotted}`], [`${simulate}|--delay|1|--file|${header}`], [`${simulate}|--delay|1|--file|${levels}|--every|often|--column|level`],
   [`${simulate}|--delay|1|--file|${levels}|--commands|reset`], [`${simulate}|--delay|1|--file|${levels}|--commands|reset at noon`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|two for 30`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2 for ever`],
