@@ -63,4 +63,10 @@ describe("the number of a reading as it is written", () => {
     }
     expect(writtenValue(convertAmplitude("1 m/s rms", "dB re 1e-9 m/s"))).toBeCloseTo(180, 12);
   });
+
+  it("is none where the level is null or has no decibels", () => {
+    for (const level of [null, {}, { decibels: "95" }] as never[]) {
+      expect(() => writtenValue({ value: 1, level })).toThrow(expect.objectContaining({ code: "wrong-type" }));
+    }
+  });
 });
