@@ -3,7 +3,7 @@ import { converted } from "./convert";
 import { factorOf } from "./factor";
 import { pairOf } from "./pair";
 import { typeText } from "./reading-type";
-import { checkArrays, scaleArray } from "./scale-array";
+import { scaleArray, targetFor } from "./scale-array";
 import { scaledWithCare } from "./scaled";
 import type { ConvertArguments, ConvertOptions, LevelType, ReadingType } from "./types";
 
@@ -34,20 +34,17 @@ export type ConverterOf<From extends ReadingType, To extends ReadingType> = [Ext
   ? Converter
   : LevelConverter;
 
-function elementwise(one: (value: number) => number, source: Float64Array, target: Float64Array): Float64Array {
-  checkArrays(source, target);
-  const results = source.map((value, i) => {
+/** The target, or a new one, filled with every value as `one` gives it; a refusal names the index. */
+function elementwise(one: (value: number) => number, source: Float64Array, given?: Float64Array): Float64Array {
+  const target = targetFor(source, given);
+  for (let i = 0; i < source.length; i++) {
     try {
-      return one(value);
+      target[i] = one(source[i] as number);
     } catch (error) {
       const { code, expected, received } = error as VeladisError;
-      throw new VeladisError(code, {
-        expected: `${expected} at index ${i}`,
-        received,
-      });
+      throw new VeladisError(code, { expected: `${expected} at index ${i}`, received });
     }
-  });
-  target.set(results);
+  }
   return target;
 }
 
@@ -88,7 +85,7 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
     return Object.freeze(
       Object.assign(byLevel, {
         ...ends,
-        array: (source: Float64Array, target = new Float64Array(source.length)) => elementwise(byLevel, source, target),
+        array: (source: Float64Array, target?: Float64Array) => elementwise(byLevel, source, target),
       }),
     );
   }
@@ -116,7 +113,7 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
     Object.assign(one, {
       ...ends,
       factor: k,
-      array: (source: Float64Array, target = new Float64Array(source.length)) => scaleArray(source, target, k),
+      array: (source: Float64Array, target?: Float64Array) => scaleArray(k, source, target),
     }),
   );
 }

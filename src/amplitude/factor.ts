@@ -5,7 +5,7 @@ import type { Factor, Pair } from "./pair";
 /** Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak. */
 function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number): Factor {
   const received = shown(crestFactor);
-  if (!(crestFactor >= 1 && Number.isFinite(crestFactor))) {
+  if (!(Number.isFinite(crestFactor) && crestFactor >= 1)) {
     throw new VeladisError("out-of-range", { expected: "a crest factor (peak over RMS) of 1 or more", received });
   }
   if (steps !== 0 || from.pi !== to.pi) {

@@ -33,37 +33,41 @@ function scaledBlocks(source: Float64Array, target: Float64Array, k: number): nu
   return i;
 }
 
-/** Refuses a destination that is no Float64Array, of other length, or overlaps the source askew. */
-export function checkArrays(source: Float64Array, target: Float64Array): void {
-  for (const array of [source, target]) {
-    if (array instanceof Float64Array) continue;
-    throw new VeladisError("wrong-type", {
-      expected: "a Float64Array",
-      received: shown(array),
-    });
-  }
+function float64Array(array: Float64Array): Float64Array {
+  if (array instanceof Float64Array) return array;
+  throw new VeladisError("wrong-type", { expected: "a Float64Array", received: shown(array) });
+}
+
+/** The target, or a new one; refused when one is no Float64Array, of other length, or overlaps the source askew. */
+export function targetFor(
+  source: Float64Array,
+  target: Float64Array = new Float64Array(float64Array(source).length),
+): Float64Array {
+  float64Array(source);
+  float64Array(target);
   if (source.length !== target.length) {
     throw new VeladisError("length-mismatch", {
-      expected: `a destination of ${source.length} elements`,
+      expected: `a target of ${source.length} elements`,
       received: `one of ${target.length}`,
     });
   }
   const askew = source.buffer === target.buffer && source.byteOffset !== target.byteOffset;
   if (askew && Math.abs(source.byteOffset - target.byteOffset) < source.byteLength) {
     throw new VeladisError("out-of-range", {
-      expected: "a destination that is the source itself or lies clear of it",
+      expected: "a target that is the source itself or lies clear of it",
       received: "one that overlaps it in part",
     });
   }
+  return target;
 }
 
 /**
- * The target filled with every value times the factor.
+ * The target, or a new one, filled with every value times the factor.
  *
  * A refusal names the index; the elements before it are written, it and those behind it are as they were.
  */
-export function scaleArray(source: Float64Array, target: Float64Array, factor: number): Float64Array {
-  checkArrays(source, target);
+export function scaleArray(factor: number, source: Float64Array, given?: Float64Array): Float64Array {
+  const target = targetFor(source, given);
   for (let i = scaledBlocks(source, target, factor); i < source.length; i++) {
     const value = source[i] as number;
     const result = value * factor;

@@ -100,7 +100,7 @@ describe("converter().array", () => {
     );
   });
 
-  it("refuses a destination of other length, of other kind, or overlapping in part", () => {
+  it("refuses a target of other length, of other kind, or overlapping in part", () => {
     const buffer = new Float64Array(20);
     expect(codeOf(() => toMetric.array(ramp(3), ramp(4)))).toMatch(/^length-mismatch/);
     expect(codeOf(() => toMetric.array([1, 2] as unknown as Float64Array))).toMatch(/^wrong-type/);
@@ -162,12 +162,12 @@ describe("converter().array", () => {
     expect([...between.array(Float64Array.of(95, 0))]).toEqual([75, -20].map((level) => expect.closeTo(level, 12)));
   });
 
-  it("names the place of a level that is refused, and writes nothing", () => {
+  it("names the place of a level that is refused; what stands before it is converted, the rest as it was", () => {
     const fromLevel = converter("dB re 1e-9 m/s", "mm/s rms");
     const levels = Float64Array.of(95, 100, Number.NaN, 100);
     const target = new Float64Array(4).fill(7);
     expect(codeOf(() => fromLevel.array(levels, target))).toBe("not-a-number: a level in dB at index 2");
-    expect(target).toEqual(new Float64Array(4).fill(7));
+    expect(target).toEqual(Float64Array.of(fromLevel(95), fromLevel(100), 7, 7));
   });
 
   it("is frozen and says its ends in plain spelling", () => {
