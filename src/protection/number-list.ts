@@ -1,7 +1,7 @@
 import { finite, shown, VeladisError } from "../core/index";
 
 /** More than any history or record in memory; a length beyond it was made up. */
-const LONGEST = 2 ** 27;
+const LONGEST = 0x8000000;
 
 /**
  * The length of a list of numbers.
