@@ -53,6 +53,26 @@ function residue(a: number, b: number): number {
   return top * upper - a * b + top * (b - upper) + (a - top) * b;
 }
 
+/**
+ * The factor, whose rest is known, times the frequency as often as the steps say, or over it when they are negative; in
+ * two numbers, high and low, so that it is rounded once.
+ */
+function timesHertz(factor: number, rest: number, hz: number, steps: number): number {
+  let high = factor;
+  let low = rest;
+  for (let i = steps; i > 0; i--) {
+    low = residue(high, hz) + low * hz;
+    high *= hz;
+  }
+  for (let i = steps; i < 0; i++) {
+    const quotient = high / hz;
+    low = (high - quotient * hz - residue(quotient, hz) + low) / hz;
+    high = quotient;
+  }
+  // beyond 1e300 nothing is known of the rest
+  return high + low || high;
+}
+
 function pair(from: Kind, to: Kind): Pair {
   const steps = to.order - from.order;
   const power = to.pi - from.pi + steps;
@@ -67,26 +87,13 @@ function pair(from: Kind, to: Kind): Pair {
   const unit = 2 ** (steps - 160);
   const factor = Number(irrational) * unit;
   const rest = Number(irrational - BigInt(factor / unit)) * unit;
-  // A loop asks for the same frequency again and again: a comparison is several times faster than what follows.
+  // A loop asks for the same frequency again and again: a comparison is several times faster than what it saves.
   let lastHz = 1;
   let last = steps === 0 && power === 0 && rootTwo === 0 ? { num, den } : { num: factor, den: 1 };
   const sine = (hz: number): Factor => {
-    // in two numbers, high and low, so that the factor is rounded once
     if (steps !== 0 && hz !== lastHz) {
-      let high = factor;
-      let low = rest;
-      for (let i = steps; i > 0; i--) {
-        low = residue(high, hz) + low * hz;
-        high *= hz;
-      }
-      for (let i = steps; i < 0; i++) {
-        const quotient = high / hz;
-        low = (high - quotient * hz - residue(quotient, hz) + low) / hz;
-        high = quotient;
-      }
+      last = { num: timesHertz(factor, rest, hz, steps), den: 1 };
       lastHz = hz;
-      // beyond 1e300 nothing is known of the rest
-      last = { num: high + low || high, den: 1 };
     }
     return last;
   };

@@ -36,7 +36,7 @@ export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
 }
 
 const read = /* @__PURE__ */ memo((at) => {
-  let [value, rest] = splitNumeral(at.trim());
+  let [value, rest] = splitNumeral(text(at, FORM).trim());
   let order = 1;
   const marked = /^[xX×]\s*(?:of\s+)?/.exec(rest)?.[0];
   if (value !== "" && marked !== undefined) {
@@ -69,7 +69,7 @@ const read = /* @__PURE__ */ memo((at) => {
  * ```
  */
 export function hertz(at: Frequency): number {
-  return typeof at === "object" ? positive(at?.hertz, FORM) : read(text(at, FORM));
+  return typeof at === "object" ? positive(at?.hertz, FORM) : read(at);
 }
 
 /**
