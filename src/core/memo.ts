@@ -7,7 +7,8 @@
 export function memo<Answer>(read: (text: string) => Answer): (text: string) => Answer {
   const known = new Map<string, Answer>();
   // A loop asks for the same text again and again: comparing with the last is several times faster than hashing.
-  let lastText: string | undefined;
+  // nothing that anybody could ask for, not even nothing
+  let lastText: unknown = known;
   let last: Answer | undefined;
   return (text) => {
     if (text === lastText) return last as Answer;
