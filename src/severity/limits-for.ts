@@ -1,4 +1,10 @@
-import { convertAmplitude, writtenValue } from "../amplitude/index";
+import {
+  type AmplitudeType,
+  type ConvertOptions,
+  convertAmplitude,
+  readingType,
+  writtenValue,
+} from "../amplitude/index";
 import type { Source } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import type { Quantity } from "../units/index";
@@ -8,7 +14,7 @@ import type { SchemeKind } from "./kinds";
 import { amplitudeIn, type Limit, limitsOf } from "./limit";
 import { conditionOf } from "./machine-class";
 import { applies } from "./reading-for";
-import type { Condition, Criterion, Scheme } from "./scheme";
+import type { Condition, Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
 /** A ceiling for settings that the standard prints beside its zones. */
@@ -45,13 +51,14 @@ export interface LimitsForOptions<S extends SchemeRef = SchemeRef> {
 }
 
 function converted(
-  as: string,
+  as: AmplitudeType,
   value: number,
-  { as: to, at }: LimitsForOptions,
-): { value: number; as: string } & Pick<Limit, "unit" | "detector"> {
-  const limit = convertAmplitude(amplitudeIn(as as Criterion["as"], value), to ?? as, at === undefined ? {} : { at });
+  { as: asked, at }: LimitsForOptions,
+): Pick<Limit, "value" | "as" | "unit" | "detector"> {
+  const to = asked ?? as;
+  const limit = convertAmplitude(amplitudeIn(as, value), to, { at } as ConvertOptions);
   const { unit, detector } = limit;
-  return { value: writtenValue(limit), unit, detector, as: to ?? as };
+  return { value: writtenValue(limit), as: readingType(to), unit, detector };
 }
 
 /**
@@ -79,10 +86,10 @@ export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S
   return chosen.criteria
     .filter((one) => applies(one, facts) !== false)
     .map((criterion) => {
-      const limits = limitsOf(scheme, criterion, facts.speed as number | undefined).map((limit) => {
-        const { as: _, ...mine } = converted(criterion.as, limit.value, options);
-        return { ...limit, ...mine };
-      });
+      const limits = limitsOf(scheme, criterion, facts.speed as number | undefined).map((limit) => ({
+        ...limit,
+        ...converted(criterion.as, limit.value, options),
+      }));
       const { ceilings } = criterion;
       return {
         quantity: amplitudeIn(criterion.as).quantity,
