@@ -1,4 +1,4 @@
-import { convertAmplitude } from "../amplitude/index";
+import { type Amplitude, convertAmplitude } from "../amplitude/index";
 import { type Source, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { UnitSymbol } from "../units/index";
@@ -6,7 +6,7 @@ import { checkPlace } from "./check-place";
 import { checkedOptions } from "./checked-options";
 import { type Assume, classOf, type MachineRef } from "./class-of";
 import { judgedBy, readerType } from "./judge-criterion";
-import type { Limit } from "./limit";
+import { amplitudeIn, type Limit } from "./limit";
 import { appliedCriteria, type ReadingRef, readingsOf } from "./reading-for";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 import { raised } from "./tolerance";
@@ -84,9 +84,9 @@ export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options:
     });
   }
   const { chosen, facts, assumed } = classOf(scheme, options.machine ?? {}, options.assume);
-  const [reading] = readingsOf(now);
-  const [baseline] = readingsOf(before);
-  if (reading === undefined || baseline === undefined || reading.level !== undefined) {
+  const [reading] = readingsOf(now) as [Amplitude];
+  const [baseline] = readingsOf(before) as [Amplitude];
+  if (reading.level !== undefined) {
     throw new VeladisError("out-of-range", {
       expected: "a reading in a linear unit, since a difference of levels is a ratio",
       received: "a level in dB",
@@ -94,7 +94,7 @@ export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options:
   }
   checkPlace(scheme, facts, [reading, baseline]);
   const { applied } = appliedCriteria(chosen, [reading], facts, undefined);
-  const own = applied.find(({ criterion }) => convertAmplitude(reading, criterion.as).assumed.length === 0);
+  const own = applied.find(({ criterion }) => amplitudeIn(criterion.as).quantity === reading.quantity);
   const { limits } = judgedBy(scheme, own ?? (applied[0] as (typeof applied)[0]), facts, undefined);
   const limit = limits["B/C"] as Limit<"zones"> | undefined;
   if (limit === undefined) {

@@ -36,6 +36,38 @@ describe("a change since the baseline", () => {
   it("takes the column of the reading's own quantity", () => {
     const change = changeFromBaseline("40 um rms", "25 um rms", table);
     expect(change).toMatchObject({ allowed: 57 / 4, significant: true, limit: { verified: false } });
+    // also where its frequency would carry it to the other column, and whatever its detector
+    expect(changeFromBaseline("40 um rms at 25 Hz", "25 um rms", table).allowed).toBe(57 / 4);
+    const peaks = changeFromBaseline("80 um pp at 25 Hz", "50 um pp", table);
+    expect(peaks.limit.printed).toMatchObject({ value: 57, unit: "um" });
+    expect(peaks.allowed).toBeCloseTo((57 * 2 * Math.SQRT2) / 4, 9);
+    // a quantity the table has no column of: by way of the first one
+    const acceleration = changeFromBaseline("0.2 g rms at 25 Hz", "0.1 g rms", table);
+    expect(acceleration.limit.printed).toMatchObject({ value: 4.5, unit: "mm/s" });
+  });
+
+  it("is significant only beyond float noise", () => {
+    const none = { value: 0, unit: "mm/s", detector: "rms", quantity: "velocity", hertz: undefined } as const;
+    const changed = (value: number) => changeFromBaseline({ ...none, value }, none, table).significant;
+    expect(changed(1.125 * (1 + 1e-9))).toBe(false);
+    expect(changed(1.125 * (1 + 2e-9))).toBe(true);
+  });
+
+  it("says what is from memory and what to do about it", () => {
+    const told = (now: string, before: string) => changeFromBaseline(now, before, table).cautions;
+    const criterion = "the criterion is from memory: check it against the standard";
+    const cause = "find the cause of a significant change; a fall can be a failure too";
+    expect(told("4 mm/s rms", "2 mm/s rms")).toEqual([criterion, cause]);
+    expect(told("40 um rms", "25 um rms")).toEqual([
+      criterion,
+      "the limit B/C is from memory: check it against the standard",
+      cause,
+    ]);
+  });
+
+  it("may have a level for its baseline, of which the value is known", () => {
+    const change = changeFromBaseline("3 mm/s rms", "120 dB re 1e-9 m/s", table);
+    expect(change.change).toBeCloseTo(2, 9);
   });
 
   it("is refused where there is no zone B, for levels, and without a frequency", () => {
