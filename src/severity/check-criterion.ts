@@ -40,7 +40,7 @@ function sizeOf(limit: unknown, where: string): [number, number] {
 }
 
 function checkAscending(limits: Record<string, unknown>, names: readonly string[], where: string): void {
-  const present = names.filter((name) => limits[name] !== undefined && limits[name] !== null);
+  const present = names.filter((name) => (limits[name] ?? null) !== null);
   if (present.length === 0)
     throw new VeladisError("missing-fact", {
       expected: `${where}: one limit or more`,
@@ -50,7 +50,7 @@ function checkAscending(limits: Record<string, unknown>, names: readonly string[
   present.reduce<[number, number] | undefined>((before, name) => {
     const limit = limits[name];
     const size = sizeOf(limit, `${name} in ${where}`);
-    const mixed = before !== undefined && typeof limit !== typeof limits[present[0] as string];
+    const mixed = typeof limit !== typeof limits[present[0] as string];
     if (before === undefined || (!mixed && size[0] > before[0] && size[1] >= before[1])) return size;
     throw new VeladisError("out-of-range", {
       expected: `${where}: ascending limits, all numbers or all laws of speed`,

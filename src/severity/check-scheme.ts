@@ -53,7 +53,7 @@ export function checkClass(given: unknown, names: readonly string[], where: stri
   });
   const present = criteria.map((criterion) => {
     const { limits } = criterion as { limits: Record<string, unknown> };
-    return names.filter((name) => limits[name] !== undefined && limits[name] !== null).join(", ");
+    return names.filter((name) => (limits[name] ?? null) !== null).join(", ");
   });
   if (new Set(present).size === 1) return;
   throw new VeladisError("out-of-range", {
@@ -63,15 +63,17 @@ export function checkClass(given: unknown, names: readonly string[], where: stri
 }
 
 export function checkDisjoint(classes: readonly MachineClass[]): void {
+  const told = (i: number): string => {
+    const { named, by, when } = classes[i] as MachineClass;
+    return `class ${i + 1} (${conditionText({ ...named, ...by, ...when }) || "any machine"})`;
+  };
   classes.forEach((one, i) => {
-    const other = classes.findIndex((later, j) => j > i && classesMeet(one, later));
-    if (other < 0) return;
-    const both = [one, classes[other] as MachineClass].map(({ named, by, when }) =>
-      conditionText({ ...named, ...by, ...when }),
-    );
-    throw new VeladisError("out-of-range", {
-      expected: "classes that no machine can belong to two of",
-      received: `class ${i + 1} (${both[0] || "any machine"}) and class ${other + 1} (${both[1] || "any machine"})`,
+    classes.forEach((later, j) => {
+      if (j <= i || !classesMeet(one, later)) return;
+      throw new VeladisError("out-of-range", {
+        expected: "classes that no machine can belong to two of",
+        received: `${told(i)} and ${told(j)}`,
+      });
     });
   });
 }

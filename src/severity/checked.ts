@@ -3,7 +3,7 @@ const CHECKED = /* @__PURE__ */ Symbol("checked scheme");
 
 /** The scheme itself, marked as checked. */
 export function asChecked<T extends object>(scheme: T): T {
-  return Object.defineProperty(scheme, CHECKED, { value: true });
+  return Object.defineProperty(scheme, CHECKED, {});
 }
 
 /** True for a scheme that passed its checks. */

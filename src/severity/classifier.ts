@@ -1,6 +1,7 @@
 import {
   type Amplitude,
   type Assumption,
+  type ConvertOptions,
   convertAmplitude,
   parseAmplitude,
   readingType,
@@ -55,15 +56,14 @@ function boundsOf(
   applied: readonly Applied[],
   limits: readonly (readonly Limit[])[],
   from: string,
-  crestFactor?: number,
+  crest: ConvertOptions,
 ): { exact: number[]; bounds: number[] } {
-  const count = limits[0]?.length ?? 0;
   const inReaders = (value: number, { criterion, reading }: Applied): number => {
     const standard = { ...amplitudeIn(criterion.as, value), hertz: reading.hertz };
-    return writtenValue(convertAmplitude(standard, from, crestFactor === undefined ? {} : { crestFactor }));
+    return writtenValue(convertAmplitude(standard, from, crest));
   };
   const least = (change: (value: number) => number): number[] =>
-    Array.from({ length: count }, (_, k) =>
+    (limits[0] as readonly Limit[]).map((_, k) =>
       Math.min(...applied.map((one, i) => inReaders(change(((limits[i] as readonly Limit[])[k] as Limit).value), one))),
     );
   return { exact: least((value) => value), bounds: least(raised) };
@@ -109,7 +109,8 @@ function compiled(bounds: readonly number[], zones: readonly Zone[], isLevel: bo
       target[i] = Number(value > a) + Number(value > b) + Number(value > c);
     }
     if (fault !== 0) refuseFirst(values, lowest, isLevel);
-    if (!few) for (let i = 0; i < values.length; i++) target[i] = index(values[i] as number);
+    for (const bound of more)
+      for (let i = 0; i < values.length; i++) target[i] = (target[i] as number) + Number((values[i] as number) > bound);
     return target;
   };
   return { judge, index, array };
@@ -134,10 +135,9 @@ function checkArrays(values: Float64Array, target: Uint8Array): void {
   });
 }
 
-/** One of the reading type, as a reading; a level of 0 dB. */
+/** One of the reading type, as a reading. */
 function sample(from: string, at: Frequency | undefined): Amplitude {
-  const type = readingType(from);
-  const one = parseAmplitude(type.startsWith("dB") ? `0 ${type}` : `1 ${type}`);
+  const one = parseAmplitude(`1 ${readingType(from)}`);
   return at === undefined ? one : { ...one, hertz: hertz(at) };
 }
 
@@ -179,12 +179,12 @@ export function classifier<const S extends SchemeRef>(
   const { applied } = appliedCriteria(chosen, [reading], facts, crestFactor);
   const limits = applied.map(({ criterion }) => limitsOf(table, criterion, facts.speed as number | undefined));
   const type = readingType(from);
-  const { exact, bounds } = boundsOf(applied, limits, type, crestFactor);
+  const crest = { crestFactor } as ConvertOptions;
+  const { exact, bounds } = boundsOf(applied, limits, type, crest);
   const names = (limits[0] as Limit[]).map(({ name }) => name);
-  const zones = Object.freeze(zonesBetween(table.kind, names, table.grades ?? [])) as readonly Zone[];
+  const zones = Object.freeze(zonesBetween(table.kind, names, table.grades)) as readonly Zone[];
   const isLevel = reading.level !== undefined;
   const { judge, index, array } = compiled(bounds, zones, isLevel);
-  const crest = crestFactor === undefined ? {} : { crestFactor };
   const assumed = [
     ...new Set(applied.flatMap((one) => convertAmplitude(one.reading, one.criterion.as, crest).assumed)),
   ];

@@ -16,7 +16,7 @@ export interface SchemeCount extends LimitCount {
 }
 
 function sourcesOf(scheme: Scheme, { limits, source, limitSources, ceilings }: Criterion): Source[] {
-  const present = namesOf(scheme).filter((name) => limits[name] !== undefined && limits[name] !== null);
+  const present = namesOf(scheme).filter((name) => (limits[name] ?? null) !== null);
   const set = ceilings === undefined ? [] : [ceilings.source, ceilings.source];
   return [...present.map((name) => limitSources?.[name] ?? source), ...set];
 }

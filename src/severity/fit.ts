@@ -31,36 +31,36 @@ export interface Fit {
   readonly assumed: readonly string[];
 }
 
-/** Which of power and shaft height decides where a class is bounded by both: shaft height for electrical machines. */
-function sizeFact({ type, power, shaftHeight }: KnownFacts): Fact {
-  if (type === undefined) return shaftHeight !== undefined && power === undefined ? "shaftHeight" : "power";
+/** Which of power and shaft height does not decide where a class is bounded by both: power for electrical machines. */
+function idleSize({ type, power, shaftHeight }: KnownFacts): Fact {
+  if (type === undefined) return shaftHeight !== undefined && power === undefined ? "power" : "shaftHeight";
   const electrical = machineTypes[type as MachineType].electrical;
-  return electrical && (shaftHeight !== undefined || power === undefined) ? "shaftHeight" : "power";
+  return electrical && (shaftHeight !== undefined || power === undefined) ? "power" : "shaftHeight";
 }
 
 /** What speaks against a class, and what is not known of it. */
 function against(one: MachineClass, known: KnownFacts): { unmet: Fact[]; unknown: Fact[] } {
   const unmet: Fact[] = [];
   const unknown: Fact[] = [];
-  const check = (condition: Condition | undefined, list: readonly Fact[], needed: boolean): void => {
+  const check = (condition: Condition | undefined, needed = false, list = factsOf(condition)): void => {
     for (const fact of list) {
       const found = verdict(condition as Condition, fact, known);
       if (found === "unmet") unmet.push(fact);
       if (found === "unknown" && needed) unknown.push(fact);
     }
   };
-  check(one.when, factsOf(one.when), true);
-  check(one.within, factsOf(one.within), false);
+  check(one.when, true);
+  check(one.within);
   const named = factsOf(one.named);
   const isNamed = named.length > 0 && named.every((fact) => known[fact] !== undefined);
-  if (isNamed) check(one.named, named, true);
+  if (isNamed) check(one.named);
   let by = factsOf(one.by);
   if (by.includes("power") && by.includes("shaftHeight")) {
-    const other = sizeFact(known) === "power" ? "shaftHeight" : "power";
+    const other = idleSize(known);
     // without a type both count, so that a contradiction shows
     if (known.type !== undefined || known[other] === undefined) by = by.filter((fact) => fact !== other);
   }
-  check(one.by, by, !isNamed);
+  check(one.by, !isNamed, by);
   return { unmet, unknown };
 }
 
@@ -126,8 +126,8 @@ export function fitOf(scheme: Scheme, given: KnownFacts): Fit {
       known,
     ),
   );
-  const complete = open.filter(({ unknown }) => unknown.length === 0);
-  const chosen = complete.length === 1 ? complete[0]?.one : undefined;
+  const [first, second] = open.filter(({ unknown }) => unknown.length === 0);
+  const chosen = second === undefined ? first?.one : undefined;
   const unknown = chosen === undefined ? [...new Set(open.flatMap((one) => one.unknown))] : [];
   return {
     ...base,

@@ -17,10 +17,9 @@ export interface Interval {
 /** True when the value lies in the range; float noise of 1e-9 about a bound counts as the bound. */
 export function contains({ from, above, to, below, oneOf }: Interval, value: number): boolean {
   if (oneOf !== undefined) return oneOf.some((one) => same(one, value));
-  if (from !== undefined && value < from && !same(value, from)) return false;
-  if (above !== undefined && (value <= above || same(value, above))) return false;
-  if (to !== undefined && value > to && !same(value, to)) return false;
-  return !(below !== undefined && (value >= below || same(value, below)));
+  // beyond a bound that is not there is no number, and no comparison with that is true
+  const beyond = (bound = Number.NaN): number => (same(value, bound) ? 0 : value - bound);
+  return !(beyond(from) < 0 || beyond(above) <= 0 || beyond(to) > 0 || beyond(below) >= 0);
 }
 
 /** The range in words: `"above 15 to 300 kW"`. */

@@ -2,6 +2,7 @@ import {
   type Amplitude,
   type Assumption,
   type ConvertedAmplitude,
+  type ConvertOptions,
   convertAmplitude,
   type ReadingType,
   readingType,
@@ -53,16 +54,15 @@ export function readerType({ unit, detector, level }: Amplitude): ReadingType {
 function bandOf(scheme: Scheme, criterion: Criterion, { speed }: KnownFacts): CriterionJudgement["band"] {
   if (criterion.band !== undefined) return criterion.band;
   const { slowBand, band } = scheme;
-  return slowBand !== undefined && typeof speed === "number" && speed < slowBand.below ? slowBand.band : band;
+  return slowBand !== undefined && (speed as number) < slowBand.below ? slowBand.band : band;
 }
 
 /** A limit in the reader's own type. */
 function inReadersType(limit: Limit, reading: Amplitude, crestFactor: number | undefined): Limit {
   const { value, unit, detector } = limit.printed;
   const standard = { ...amplitudeIn(`${unit} ${detector}`, value), hertz: reading.hertz };
-  const options = crestFactor === undefined ? {} : { crestFactor };
   const as = readerType(reading);
-  const mine = convertAmplitude(standard, as, options);
+  const mine = convertAmplitude(standard, as, { crestFactor } as ConvertOptions);
   return Object.freeze({
     ...limit,
     value: writtenValue(mine),
@@ -79,10 +79,10 @@ export function judgedBy(
   known: KnownFacts,
   crestFactor: number | undefined,
 ): CriterionJudgement {
-  const judged = convertAmplitude(reading, criterion.as, crestFactor === undefined ? {} : { crestFactor });
+  const judged = convertAmplitude(reading, criterion.as, { crestFactor } as ConvertOptions);
   const standard = limitsOf(scheme, criterion, known.speed as number | undefined);
   const names = standard.map(({ name }) => name);
-  const zones = zonesBetween(scheme.kind, names, scheme.grades ?? []);
+  const zones = zonesBetween(scheme.kind, names, scheme.grades);
   const above = standard.filter(({ value }) => judged.value > raised(value)).length;
   const mine = standard.map((limit) => inReadersType(limit, reading, crestFactor));
   const at = Math.min(above, standard.length - 1);

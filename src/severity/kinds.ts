@@ -73,7 +73,11 @@ export function zoneWord(kind: SchemeKind, zone: string): string {
  * @param present - names of the limits that have a value, lowest first
  * @param grades - the scheme's own names, for kind `grades`
  */
-export function zonesBetween(kind: SchemeKind, present: readonly string[], grades: readonly string[]): string[] {
+export function zonesBetween(
+  kind: SchemeKind,
+  present: readonly string[],
+  grades: readonly string[] | undefined,
+): string[] {
   switch (kind) {
     case "zones":
       return [present.includes("A/B") ? "A" : "AB", ...present.map((name) => name.slice(-1))];
@@ -82,6 +86,6 @@ export function zonesBetween(kind: SchemeKind, present: readonly string[], grade
     case "operation":
       return ["start-up", ...present.map((name) => (name === "start-up" ? "service" : name))];
     case "grades":
-      return [...grades];
+      return [...(grades as readonly string[])];
   }
 }

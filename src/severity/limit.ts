@@ -28,7 +28,7 @@ export interface Limit<K extends SchemeKind = SchemeKind> extends PrintedLimit {
 
 /** The names of the limits of a scheme, lowest first. */
 export function namesOf(scheme: Scheme): readonly string[] {
-  return scheme.kind === "grades" ? (scheme.grades ?? []).slice(0, -1) : limitNames[scheme.kind];
+  return scheme.kind === "grades" ? (scheme.grades as readonly string[]).slice(0, -1) : limitNames[scheme.kind];
 }
 
 /** The value of a limit at a shaft speed in r/min; null where the standard gives none. */

@@ -46,4 +46,51 @@ describe("a compiled classifier", () => {
     expect(() => judge.array([1] as never)).toThrow(/Float64Array/);
     expect(() => classifier("iso-10816-3-2009", "group 1 rigid", "g pk")).toThrow(/frequency/);
   });
+
+  // the tables with three limits and with ten, and levels below and above zero
+  it.each([
+    ["iso-10816-3-2009", "group 1 rigid", "mm/s rms"],
+    ["iso-10816-3-2009", "group 1 rigid", "dB re 1 mm/s"],
+    ["iso-10816-3-2009", "group 1 rigid", "dB re 1 m/s"],
+    ["iso-10816-6-1995-grades", "reciprocating engine 500 kW", "mm/s rms"],
+    ["iso-14694-2003", "fan 3 kW rigid BV-2", "mm/s rms"],
+    ["iec-60034-14-2003", "motor 280 mm mounting free", "mm/s rms"],
+  ] as const)("%s, %s, in %s: a bound is the last value of its zone", (scheme, machine, type) => {
+    const own = classifier(scheme, machine, type);
+    expect(own.bounds.length).toBe(own.zones.length - 1);
+    const steps = own.bounds.flatMap((bound, k) => [
+      { value: bound, at: k },
+      { value: bound + Math.abs(bound) * 1e-15, at: k + 1 },
+    ]);
+    const values = Float64Array.from(steps, ({ value }) => value);
+    const places = steps.map(({ at }) => at);
+    expect([...own.array(values)]).toEqual(places);
+    expect([...values].map((value) => own.index(value))).toEqual(places);
+    expect([...values].map((value) => own(value))).toEqual(places.map((at) => own.zones[at]));
+  });
+
+  it("takes the largest reading there is for the worst zone, zero for the best, and names the first that is none", () => {
+    const few = classifier("iso-10816-3-2009", "group 1 rigid", "mm/s rms");
+    expect([few(0), few(Number.MAX_VALUE)]).toEqual(["A", "D"]);
+    expect([...few.array(Float64Array.of(0, Number.MAX_VALUE))]).toEqual([0, 3]);
+    expect(() => few.array(Float64Array.of(0, -1, -2))).toThrow(/at index 1,/);
+    expect(() => few.array(Float64Array.of(Number.MAX_VALUE, Number.NaN))).toThrow(/at index 1,/);
+    for (const value of ["1", null, true, Number.POSITIVE_INFINITY]) {
+      expect(() => few(value as never)).toThrow(VeladisError);
+      expect(() => few.index(value as never)).toThrow(VeladisError);
+    }
+    const level = classifier("iso-10816-3-2009", "group 1 rigid", "dB re 1 mm/s");
+    const lowest = -Number.MAX_VALUE;
+    expect([...level.array(Float64Array.of(lowest, -20, 40))]).toEqual([0, 0, 3]);
+    expect(() => level.array(Float64Array.of(lowest, Number.NEGATIVE_INFINITY))).toThrow(/at index 1,/);
+    expect(() => level.index("1" as never)).toThrow(VeladisError);
+  });
+
+  it("takes a crest factor in place of the sine", () => {
+    const peaks = classifier("iso-10816-3-2009", "group 1 rigid", "mm/s pk", { crestFactor: 4 });
+    // ISO 10816-3:2009 group 1 rigid: 2.3, 4.5, 7.1 mm/s RMS; four times that as peaks
+    expect(peaks.limits.map((limit) => Number(limit.toPrecision(12)))).toEqual([9.2, 18, 28.4]);
+    expect(peaks.assumed).toEqual(["crest-factor"]);
+    expect(classifier("iso-10816-3-2009", "group 1 rigid", "mm/s pk").assumed).toEqual(["sine"]);
+  });
 });

@@ -172,6 +172,30 @@ describe("a scheme of your own", () => {
     throw new Error("was not refused");
   });
 
+  // biome-ignore format: a row of a table is a line
+  it.each<[what: string, change: (input: Loose) => void]>([
+    ["a range of one value", (input) => { input.within = { speed: { from: 1500, to: 1500 } }; }],
+    ["a range without an end", (input) => { input.within = { power: { above: 15 }, speed: { below: 3600 } }; }],
+    ["several labels for a fact", (input) => { input.within = { support: ["rigid", "flexible"], part: ["gear", "motor side"] }; }],
+    ["grades whose names begin with a number", (input) => {
+      Object.assign(input, { kind: "grades", grades: ["1st", "2nd", "no 3"], classes: [input.classes[1]] });
+      first(input).limits = { "1st": 1, "2nd": 2 };
+    }],
+    ["laws of speed that stop at the same value", (input) => {
+      first(input).limits = { "A/B": { rootOf: 1, atMost: 5 }, "B/C": { rootOf: 4, atMost: 5 }, "C/D": { rootOf: 9 } };
+    }],
+    ["a limit that all criteria have as nothing", (input) => {
+      for (const one of input.classes[0].criteria) one.limits["A/B"] = null;
+    }],
+    ["a criterion with a band of its own, for slow machines", (input) => {
+      Object.assign(first(input), { band: [2, 1000], when: { speed: { below: 600 } } });
+    }],
+    ["the edition that replaced a withdrawn one", (input) => { Object.assign(input, { status: "withdrawn", replacedBy: "Site rule 8" }); }],
+  ])("may have %s", (_, change) => {
+    const input = changed(change);
+    expect(defineScheme(input)).toMatchObject(input);
+  });
+
   it.each([undefined, null, 3, "x", []])("is refused as %s", (input) => {
     expect(() => defineScheme(input as never)).toThrow(VeladisError);
   });
