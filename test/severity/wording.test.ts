@@ -36,16 +36,22 @@ const cases: Cases = {
   "classify, no scheme": () => judged("group 1 rigid", null),
   "classify, a scheme near one": () => judged("group 1 rigid", "iso-10816-3-2010"),
   "classify, a scheme near none": () => judged("group 1 rigid", "best practice"),
+  "classify, a scheme whose id is a number": () => judged("group 1 rigid", { ...scheme, id: 12 }),
+  "classify, two readings without frequency": () => judged({}, withClass({}), ["1 g pk", "80 um pp"]),
   "classify, acceleration without frequency": () => judged("group 1 rigid", undefined, "1 g pk"),
   "classify, a crest factor across quantities": () =>
     s.classify("1 g pk at 25 Hz", { scheme: "iso-10816-3-2009", machine: "group 1 rigid", crestFactor: 3 }),
   "classify, velocity where the shaft is measured": () =>
     judged("motor 3000 r/min", "iso-7919-3-2009", "4 mm/s rms at 50 Hz"),
+  "classifier, velocity where the shaft is measured": () =>
+    s.classifier("iso-7919-3-2009", "motor 3000 r/min", "mm/s rms", { at: "50 Hz" }),
   "classify, a reading on the housing where the shaft is measured": () =>
     judged("motor 3000 r/min housing", "iso-7919-3-2009", "80 um pp"),
   "classify, limits that fall with a speed not told": () =>
     s.classify("4 mm/s rms", { scheme: withCriterion({ limits: { "A/B": { rootOf: 12000 } } }), machine: {} }),
   "schemeChoice, a machine that no table is for": () => s.schemeChoice("motor 60000 r/min 90000 kW shaft"),
+  "schemeChoice, in many words": () =>
+    s.schemeChoice("motor 60000 r/min 90000 kW shaft, group 1, class III, category II, part casing, band low"),
   "schemeChoice, as data": () =>
     s.schemeChoice({ type: "motor", speed: "60000 r/min", power: "90000 kW", place: "shaft" }),
   "machine, nothing": () => machine(null),
@@ -55,8 +61,11 @@ const cases: Cases = {
   "machine, a line of any length": () => machine("motor ".repeat(100)),
   "machine, two powers in a line": () => machine("motor 90 kW 80 kW"),
   "machine, a number without unit in a line": () => machine("motor 90"),
+  "machine, a number without unit before others in a line": () => machine("motor 90, rigid"),
   "machine, a unit that is none in a line": () => machine("motor 90 foo"),
   "machine, a word near a fact": () => machine("motr 90 kW"),
+  "machine, a word that says nothing behind a comma": () => machine(", magnificent"),
+  "machine, nothing but separators": () => machine(" ;, "),
   "machine, a word that says nothing": () => machine("magnificent"),
   "machine, a part that is no fact": () => machine({ suport: "rigid" }),
   "machine, a support that is none": () => machine({ support: "ridgid" }),
@@ -65,6 +74,7 @@ const cases: Cases = {
   "machine, a power without unit": () => machine({ power: 90 }),
   "machine, a speed without unit": () => machine({ speed: 2980 }),
   "machine, true for the power": () => machine({ power: true }),
+  "machine, null for the power": () => machine({ power: null }),
   "machine, a power that is no number": () => machine({ power: "much" }),
   "machine, a power with no unit in the text": () => machine({ power: "90" }),
   "machine, a power in a unit that is none": () => machine({ power: "90 foo" }),
@@ -80,6 +90,9 @@ const cases: Cases = {
   "machine, two facts missing": () => machine({}),
   "machine, a group that is none": () => machine("group 3 rigid"),
   "machine, a power below the table": () => machine("motor 15 kW rigid"),
+  "machine, a speed beside the table's": () => judged("2980 r/min", "iso-10816-2-2009"),
+  "machine, a category beside the table's": () =>
+    judged("category III", defined({ within: { category: ["I", "II"] } })),
   "machine, a label against its power": () => machine("group 2 400 kW rigid"),
   "machine, of another table": () => judged("pump rigid BV-3", "iso-14694-2003"),
   "machine, excluded from a table": () => machine("fan 299 kW rigid"),
@@ -96,36 +109,49 @@ const cases: Cases = {
   "changeFromBaseline, a level": () => changed("iso-10816-3-2009", "group 1 rigid", "95 dB re 1e-9 m/s"),
   "changeFromBaseline, a table without limit B/C": () =>
     s.changeFromBaseline("4 mm/s rms", "2 mm/s rms", { scheme: withCriterion({ limits: { "A/B": 1 } }), machine: {} }),
+  "changeFromBaseline, velocity where the shaft is measured": () =>
+    changed("iso-7919-3-2009", "motor 3000 r/min", "4 mm/s rms at 50 Hz", "40 um pp at 50 Hz"),
   "defineScheme, nothing": () => s.defineScheme(),
   "defineScheme, a word": () => s.defineScheme("zones"),
   "defineScheme, a part that is none": () => defined({ standrad: "site rule 12" }),
   "defineScheme, a function among the parts": () => defined({ notes: [() => "note"] }),
   "defineScheme, parts within parts without end": () => defined({ notes: [deep] }),
+  "defineScheme, a number that is none in a part of a long name": () => withClass({ ["long ".repeat(12)]: Number.NaN }),
   "defineScheme, a number that is none": () => withCriterion({ limits: { "A/B": Number.NaN } }),
   "defineScheme, a kind that is none": () => defined({ kind: "zone" }),
   "defineScheme, a number for the kind": () => defined({ kind: 4 }),
   "defineScheme, no id": () => defined({ id: "" }),
   "defineScheme, a status that is none": () => defined({ status: "old" }),
   "defineScheme, withdrawn for nothing": () => defined({ status: "withdrawn" }),
+  "defineScheme, replaced by what is no text": () => defined({ replacedBy: 7 }),
   "defineScheme, a place that is none": () => defined({ place: "bearing" }),
   "defineScheme, a band that is none": () => defined({ band: [10] }),
   "defineScheme, a band of zero": () => defined({ band: [0, 1000] }),
   "defineScheme, a band up to zero": () => defined({ band: [10, 0] }),
   "defineScheme, a band out of order": () => defined({ band: [1000, 10] }),
+  "defineScheme, a band of one frequency": () => defined({ band: [10, 10] }),
   "defineScheme, a slow band that is none": () => defined({ slowBand: 600 }),
   "defineScheme, a slow band below zero": () => defined({ slowBand: { below: 0, band: [2, 1000] } }),
+  "defineScheme, a slow band with a part that is none": () =>
+    defined({ slowBand: { below: 600, band: [2, 1000], to: 600 } }),
+  "defineScheme, a slow band with a band that is none": () => defined({ slowBand: { below: 600, band: [2] } }),
   "defineScheme, a word for the orientation": () => defined({ orientation: "horizontal" }),
   "defineScheme, one note": () => defined({ notes: "as agreed" }),
   "defineScheme, a note that is no text": () => defined({ notes: [7] }),
   "defineScheme, machines that are none": () => defined({ machines: ["toaster"] }),
   "defineScheme, one exclusion": () => defined({ exclusions: ["fans"] }),
   "defineScheme, an exclusion without reason": () => defined({ exclusions: [{ when: { type: "fan" } }] }),
+  "defineScheme, an exclusion with a part that is none": () =>
+    defined({ exclusions: [{ when: { type: "fan" }, because: "too small" }] }),
+  "defineScheme, an exclusion of no machine": () => defined({ exclusions: [{ reason: "too small" }] }),
   "defineScheme, asks for what is no fact": () => defined({ ask: ["colour"] }),
   "defineScheme, meanings that are none": () => defined({ meanings: "group" }),
   "defineScheme, a meaning that is no text": () => defined({ meanings: { group: 1 } }),
   "defineScheme, a default that is none": () => defined({ defaults: { support: "rigid" } }),
   "defineScheme, a default of nothing": () => defined({ defaults: { support: { because: "usual" } } }),
   "defineScheme, a default without reason": () => defined({ defaults: { support: { is: "rigid" } } }),
+  "defineScheme, a default with a part that is none": () =>
+    defined({ defaults: { support: { is: "rigid", reason: "usual" } } }),
   "defineScheme, conditions that are none": () => defined({ within: "all" }),
   "defineScheme, a condition on what is no fact": () => defined({ within: { colour: "red" } }),
   "defineScheme, a range that is none": () => defined({ within: { power: 15 } }),
@@ -134,22 +160,47 @@ const cases: Cases = {
   "defineScheme, one of no numbers": () => defined({ within: { speed: { oneOf: [] } } }),
   "defineScheme, one of a word": () => defined({ within: { speed: { oneOf: ["1500"] } } }),
   "defineScheme, a range out of order": () => defined({ within: { power: { above: 300, to: 15 } } }),
+  "defineScheme, a range with two upper bounds": () => defined({ within: { power: { to: 300, below: 400 } } }),
+  "defineScheme, a range that its lower bound leaves empty": () =>
+    defined({ within: { power: { above: 15, to: 15 } } }),
+  "defineScheme, a range that its upper bound leaves empty": () =>
+    defined({ within: { power: { from: 15, below: 15 } } }),
   "defineScheme, no label": () => defined({ within: { support: [] } }),
   "defineScheme, a label that is none": () => defined({ within: { support: "ridgid" } }),
   "defineScheme, a label that is no text": () => defined({ within: { group: [1] } }),
+  "defineScheme, a label of spaces": () => defined({ within: { group: " " } }),
+  "defineScheme, a number among labels that are known": () => defined({ within: { support: ["rigid", 7] } }),
   "defineScheme, grades for zones": () => defined({ grades: ["good", "bad"] }),
   "defineScheme, no grades": () => grades(undefined),
   "defineScheme, a grade without name": () => grades(["good", ""]),
   "defineScheme, one grade": () => grades(["good"]),
+  "defineScheme, two grades of one name": () => grades(["good", "good"]),
+  "defineScheme, a grade that is a whole number": () => grades(["good", "11"]),
+  "defineScheme, a limit above the worst grade": () =>
+    defined({
+      kind: "grades",
+      grades: ["good", "bad"],
+      classes: [{ criteria: [{ ...criterion, limits: { good: 1, bad: 2 } }] }],
+    }),
   "defineScheme, no classes": () => defined({ classes: [] }),
   "defineScheme, a class that is none": () => defined({ classes: ["I"] }),
   "defineScheme, a class with a part that is none": () => withClass({ name: "I" }),
   "defineScheme, a class with a note that is no text": () => withClass({ note: 7 }),
+  "defineScheme, a class by what is no fact": () => withClass({ by: { colour: "red" } }),
   "defineScheme, a class without criteria": () => withClass({ criteria: [] }),
   "defineScheme, a class with limits of other names": () =>
     withClass({ criteria: [criterion, { ...criterion, as: "um pp", limits: { "A/B": 20 } }] }),
+  "defineScheme, a class with a limit that one criterion has as nothing": () =>
+    withClass({ criteria: [criterion, { ...criterion, as: "um pp", limits: { ...criterion.limits, "C/D": null } }] }),
   "defineScheme, two classes for one machine": () =>
     defined({ classes: [{ criteria: [criterion] }, { named: { group: "1" }, criteria: [criterion] }] }),
+  "defineScheme, a last class for any machine": () =>
+    defined({
+      classes: [{ named: { group: "1" } }, { named: { group: "2" } }, {}].map((one) => ({
+        ...one,
+        criteria: [criterion],
+      })),
+    }),
   "defineScheme, a criterion that is none": () => withClass({ criteria: [4.5] }),
   "defineScheme, a criterion in no type": () => withCriterion({ as: undefined }),
   "defineScheme, a criterion in another spelling": () => withCriterion({ as: "ips pk" }),
@@ -161,17 +212,32 @@ const cases: Cases = {
   "defineScheme, a limit that is a word": () => withCriterion({ limits: { "A/B": "low" } }),
   "defineScheme, a law of speed of nothing": () => withCriterion({ limits: { "A/B": { rootOf: 0 } } }),
   "defineScheme, a law of speed up to nothing": () => withCriterion({ limits: { "A/B": { rootOf: 1, atMost: 0 } } }),
+  "defineScheme, a law of speed with a part that is none": () =>
+    withCriterion({ limits: { "A/B": { rootOf: 1, upTo: 2 } } }),
   "defineScheme, limits out of order": () => withCriterion({ limits: { "A/B": 2, "B/C": 1 } }),
+  "defineScheme, a number and a law of speed": () => withCriterion({ limits: { "A/B": 1, "B/C": { rootOf: 12000 } } }),
+  "defineScheme, laws of speed that stop out of order": () =>
+    withCriterion({ limits: { "A/B": { rootOf: 1, atMost: 5 }, "B/C": { rootOf: 4, atMost: 3 } } }),
   "defineScheme, no source": () => withCriterion({ source: undefined }),
   "defineScheme, a source that is none": () => withCriterion({ source: "site rule 12" }),
   "defineScheme, a source without title": () => withCriterion({ source: { provenance: "memory" } }),
   "defineScheme, a source with a title that is no text": () =>
     withCriterion({ source: { title: 7, provenance: "memory" } }),
   "defineScheme, a source known in no way": () => withCriterion({ source: { title: "site rule 12" } }),
+  "defineScheme, a source with a part that is none": () =>
+    withCriterion({ source: { ...source, author: "the works" } }),
   "defineScheme, sources that are none": () => withCriterion({ limitSources: "site rule 12" }),
+  "defineScheme, a source for a limit that is none": () => withCriterion({ limitSources: { alarm: source } }),
+  "defineScheme, a source of one limit that is none": () => withCriterion({ limitSources: { "A/B": "rule 12" } }),
   "defineScheme, ceilings that are none": () => withCriterion({ ceilings: 9 }),
+  "defineScheme, ceilings with a part that is none": () =>
+    withCriterion({ ceilings: { alarm: 5, trip: 9, stop: 12, source } }),
   "defineScheme, a ceiling of zero for the alarm": () => withCriterion({ ceilings: { alarm: 0, trip: 9, source } }),
   "defineScheme, a ceiling of zero for the trip": () => withCriterion({ ceilings: { alarm: 5, trip: 0, source } }),
+  "defineScheme, ceilings without source": () => withCriterion({ ceilings: { alarm: 5, trip: 9 } }),
+  "defineScheme, a criterion with a band that is none": () => withCriterion({ band: [10] }),
+  "defineScheme, a criterion that applies to what is no fact": () => withCriterion({ when: { colour: "red" } }),
+  "defineScheme, a criterion that applies by power": () => withCriterion({ when: { power: { above: 15 } } }),
   "schemes, of no list": () => s.selectSchemes("pump", 7),
   "schemes to count, of no list": () => s.countLimits(7),
 };
