@@ -12,22 +12,19 @@ function edges({ from, above, to, below }: Interval): number[] {
 function intervalsMeet(a: Interval, b: Interval): boolean {
   const single = a.oneOf ?? b.oneOf;
   if (single !== undefined) return single.some((value) => contains(a, value) && contains(b, value));
-  const points = [...edges(a), ...edges(b)].sort((x, y) => x - y);
-  if (points.length === 0) return true;
+  const points = [-Number.MAX_VALUE, ...edges(a), ...edges(b), Number.MAX_VALUE].sort((x, y) => x - y);
   const between = points.slice(1).map((point, i) => (point + (points[i] as number)) / 2);
-  const beyond = [(points[0] as number) / 2, (points[points.length - 1] as number) * 2];
-  return [...points, ...between, ...beyond].some((value) => contains(a, value) && contains(b, value));
+  return [...points, ...between].some((value) => contains(a, value) && contains(b, value));
 }
 
 /** True when a machine can meet both conditions. */
 function conditionsMeet(a: Condition, b: Condition): boolean {
   return (Object.keys(a) as Fact[]).every((fact) => {
-    const one = a[fact];
     const other = b[fact];
-    if (one === undefined || other === undefined) return true;
-    if (isNumberFact(fact)) return intervalsMeet(one as Interval, other as Interval);
+    if (other === undefined) return true;
+    if (isNumberFact(fact)) return intervalsMeet(a[fact] as Interval, other as Interval);
     const others = labels(other as string).map(folded);
-    return labels(one as string).some((label) => others.includes(folded(label)));
+    return labels(a[fact] as string).some((label) => others.includes(folded(label)));
   });
 }
 
@@ -35,5 +32,7 @@ function conditionsMeet(a: Condition, b: Condition): boolean {
 export function classesMeet(a: MachineClass, b: MachineClass): boolean {
   const byLabel = conditionsMeet({ ...a.named, ...a.when }, { ...b.named, ...b.when });
   if (a.by === undefined || b.by === undefined) return byLabel;
-  return byLabel || conditionsMeet({ ...a.by, ...a.when }, { ...b.by, ...b.when });
+  // classes without labels are told by the facts alone
+  const named = a.named !== undefined && b.named !== undefined && byLabel;
+  return named || conditionsMeet({ ...a.by, ...a.when }, { ...b.by, ...b.when });
 }
