@@ -1,5 +1,5 @@
 import { checkCondition } from "./check-condition";
-import { type Fact, facts, isNumberFact } from "./facts";
+import { type Fact, facts } from "./facts";
 import { type Interval, intervalText } from "./interval";
 import type { Condition, MachineClass } from "./scheme";
 
@@ -31,7 +31,7 @@ export function conditionText(condition: Condition): string {
     .map((fact) => {
       const entry = facts[fact];
       const wanted = condition[fact];
-      if (!isNumberFact(fact) || !("unit" in entry)) return `${fact} ${labels(wanted as string).join(" or ")}`;
+      if (!("unit" in entry)) return `${fact} ${labels(wanted as string).join(" or ")}`;
       const range = intervalText(wanted as Interval, entry.unit);
       return `${fact === "shaftHeight" ? "shaft height" : fact} ${range}`;
     })

@@ -1,5 +1,5 @@
 import { held, positive, shown, unknownOption, VeladisError } from "../core/index";
-import { type Frequency, frequency, hertz } from "../frequency/index";
+import { type Frequency, hertz } from "../frequency/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import { folded } from "./label";
 import { type MachineType, machineTypes } from "./machine-types";
@@ -86,13 +86,9 @@ const readers = {
     typeof given === "string"
       ? sizeOf(given, millimetresPer, 'a shaft height above zero such as "280 mm"')
       : positive(given.millimetres, "a shaft height above zero, in mm"),
-  speed: (given: Frequency) => held(hertzOf(given) * 60),
-  naturalFrequency: (given: Frequency) => hertzOf(given),
+  speed: (given: Frequency) => held(hertz(given) * 60),
+  naturalFrequency: (given: Frequency) => hertz(given),
 };
-
-function hertzOf(given: Frequency): number {
-  return typeof given === "string" ? frequency(given).hertz : hertz(given);
-}
 
 function numberOf(fact: keyof typeof readers, given: unknown): number {
   if (typeof given !== "string" && (typeof given !== "object" || given === null)) {

@@ -41,20 +41,20 @@ function has(per: object, unit: string): boolean {
 }
 
 /** The fact that a number with its unit says. */
-function sized(digits: string, unit: string, before: string): Machine {
+function sized(digits: string, unit: string, natural: boolean): Machine {
   const said = `${digits} ${unit}`;
   if (has(kilowattsPer, unit)) return { power: said as `${number} kW` };
   if (has(millimetresPer, unit)) return { shaftHeight: said as `${number} mm` };
   const { hertz } = frequency(said as FrequencyText);
-  return /natural( frequency)?( of)?$/.test(before) ? { naturalFrequency: { hertz } } : { speed: { hertz } };
+  return natural ? { naturalFrequency: { hertz } } : { speed: { hertz } };
 }
 
 const read = /* @__PURE__ */ memo((line): Machine => {
   const written = line.trim();
   if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
-  let rest = written.replace(/(\d)\s*,\s+/g, "$1 ").trim();
+  let rest = written;
   let machine: Machine = {};
-  let before = "";
+  let natural = false;
   const add = (said: Machine, length: number): void => {
     for (const fact of Object.keys(said) as Fact[]) {
       if (machine[fact] === undefined || machine[fact] === said[fact]) continue;
@@ -64,12 +64,12 @@ const read = /* @__PURE__ */ memo((line): Machine => {
       });
     }
     machine = { ...machine, ...said };
-    before = rest.slice(0, length).trim().toLowerCase();
+    natural = /^natural/i.test(rest);
     rest = rest.slice(length).replace(/^[\s,;]+/, "");
   };
   while (rest !== "") {
-    const said = phrase(rest, before);
-    if (said === undefined) refuse(rest, line);
+    const said = phrase(rest, natural);
+    if (said === undefined) refuse(rest);
     else add(...said);
   }
   return Object.freeze(machine);
@@ -96,16 +96,16 @@ export function parseMachine(line: string): Machine {
 }
 
 /** What the next words say, and how many characters they take. */
-function phrase(rest: string, before: string): [Machine, length: number] | undefined {
+function phrase(rest: string, natural: boolean): [Machine, length: number] | undefined {
   const [digits, behind] = splitNumeral(rest);
   if (digits !== "") {
-    const unit = /^\S+/.exec(behind)?.[0].replace(/[,;]+$/, "");
+    const unit = /^[^\s,;]+/.exec(behind)?.[0];
     if (unit === undefined)
       throw new VeladisError("missing-unit", {
         expected: `a unit after the number, as in "90 kW"`,
         received: shown(rest),
       });
-    return [sized(digits, unit, before), rest.length - behind.length + unit.length];
+    return [sized(digits, unit, natural), rest.length - behind.length + unit.length];
   }
   const label = new RegExp(`^(${named.join("|")})[\\s:=]+(?:"([^"]+)"|([^\\s,;]+))`, "i").exec(rest);
   if (label !== null) {
@@ -116,22 +116,23 @@ function phrase(rest: string, before: string): [Machine, length: number] | undef
   if (category !== null) return [{ category: `BV-${category[1]}` }, category[0].length];
   const filler =
     /^(?:natural(?: frequency)?(?: of)?|shaft height|rated|at|and|on|with|a|an|the|H)(?=[\s=:]|$)[\s=:]*/i.exec(rest);
+  if (filler !== null) return [{}, filler[0].length];
   const pieces = rest.split(/([\s,;]+)/);
-  for (let count = Math.min(pieces.length, 7); count >= 1; count -= 2) {
+  for (const count of [5, 3, 1]) {
     const said = pieces.slice(0, count).join("");
     const type = findMachineType(said);
     if (type !== undefined) return [{ type }, said.length];
     const known = Object.entries(words).find(([word]) => folded(word) === folded(said));
-    if (known !== undefined && filler === null) return [known[1], said.length];
+    if (known !== undefined) return [known[1], said.length];
   }
-  return filler === null ? undefined : [{}, filler[0].trimEnd().length];
+  return undefined;
 }
 
-function refuse(rest: string, line: string): never {
-  const word = /^[^\s,;]+/.exec(rest)?.[0] ?? rest;
+function refuse(rest: string): never {
+  const word = /[^\s,;]+/.exec(rest)?.[0] ?? rest;
   throw new VeladisError("unknown-option", {
     expected: `${FORM}, each word a fact of the machine`,
-    received: shown(word === line ? line : word),
+    received: shown(word),
     didYouMean: nearest(word, [...Object.keys(machineTypes), ...Object.keys(words), ...named]),
     allowed: [...Object.keys(machineTypes), "rigid", "flexible", "housing", "shaft", "new", "in service", ...named],
   });

@@ -20,8 +20,8 @@ export type LengthText = `${number} ${keyof typeof millimetresPer}`;
 
 /** The number of base units that a text such as `"90 kW"` says. */
 export function sizeOf(written: string, per: Readonly<Record<string, number>>, what: string): number {
-  const [digits, unit] = (written.length <= 40 && splitNumeral(written.trim())) || ["", ""];
-  if (digits === "") {
+  const [digits, unit] = splitNumeral(written.trim());
+  if (digits === "" || written.length > 40) {
     throw new VeladisError("syntax", { expected: what, received: shown(written) });
   }
   const key = Object.keys(per).find((name) => name.toLowerCase() === unit.toLowerCase());

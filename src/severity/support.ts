@@ -1,14 +1,13 @@
 import { shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { KnownFacts } from "./machine";
-import { same } from "./tolerance";
+import { raised } from "./tolerance";
 
 /** A support is rigid when its lowest natural frequency is this many times the main excitation frequency or more. */
 const RIGID_FROM = 1.25;
 
 function ruled(natural: number, running: number): "rigid" | "flexible" {
-  const least = RIGID_FROM * running;
-  return natural >= least || same(natural, least) ? "rigid" : "flexible";
+  return raised(natural) >= RIGID_FROM * running ? "rigid" : "flexible";
 }
 
 /**

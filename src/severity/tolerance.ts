@@ -8,5 +8,5 @@ export function raised(limit: number): number {
 
 /** True when two numbers differ by float noise only. */
 export function same(a: number, b: number): boolean {
-  return Math.abs(a - b) <= TOLERANCE * Math.max(Math.abs(a), Math.abs(b));
+  return Math.abs(a - b) <= TOLERANCE * Math.abs(a);
 }

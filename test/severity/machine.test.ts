@@ -1,10 +1,12 @@
 import fc from "fast-check";
 import { VeladisError } from "veladis";
-import { type Machine, machineTypes, parseMachine } from "veladis/severity";
+import { conditionText, type Machine, machineTypes, parseMachine } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { factsOfMachine } from "../../src/severity/class-of";
 import { contains, intervalText } from "../../src/severity/interval";
 import { knownFacts } from "../../src/severity/machine";
-import { kilowattsPer } from "../../src/severity/size";
+import { kilowattsPer, type PowerText } from "../../src/severity/size";
+import { same } from "../../src/severity/tolerance";
 
 // biome-ignore format: a row of a table is a line
 const lines: [line: string, facts: object][] = [
@@ -19,6 +21,20 @@ const lines: [line: string, facts: object][] = [
   ["steam turbine set 50 MW 3000 r/min housing", { type: "steam turbine", power: 50000, speed: 3000, place: "housing" }],
   ["gearbox 100 hp", { type: "gear drive", power: 74.56998715822702 }],
   ["part gearbox band high", { part: "gearbox", band: "high" }],
+  ["24.8 Hz motor", { type: "motor", speed: 1488 }],
+  ["Natural: 65 Hz, 1490 r/min", { naturalFrequency: 65, speed: 1490 }],
+  ["natural frequency of = 65 Hz 1490 r/min", { naturalFrequency: 65, speed: 1490 }],
+  ["part natural 25 Hz", { part: "natural", speed: 1500 }],
+  ["motor rated 90 kW at 1490 r/min with a shaft height 280 mm", { type: "motor", power: 90, speed: 1490, shaftHeight: 280 }],
+  ["motor, shaft height 280 mm rated", { type: "motor", shaftHeight: 280 }],
+  ["with=rigid 90 kW", { support: "rigid", power: 90 }],
+  ["GROUP 2 Class: III", { group: "2", class: "III" }],
+  ["bv 3 fan", { type: "fan", category: "BV-3" }],
+  ["pump rigid, pump, rigid support", { type: "pump", support: "rigid" }],
+  ["cooling  tower  drive 90 kW,rigid;new", { type: "cooling tower drive", power: 90, support: "rigid", condition: "new" }],
+  ['part "rod 2, inner" flexible', { part: "rod 2, inner", support: "flexible" }],
+  ['part "rod"rigid 90 kW', { part: "rod", support: "rigid", power: 90 }],
+  ["  fan\n", { type: "fan" }],
 ];
 
 describe("a machine in words", () => {
@@ -38,6 +54,12 @@ describe("a machine in words", () => {
     }
   });
 
+  it("may be 300 characters long, without the white space about it", () => {
+    const part = "x".repeat(300 - 'part ""'.length);
+    expect(parseMachine(` part "${part}" `)).toEqual({ part });
+    expect(() => parseMachine(`part "${part}x"`)).toThrow(/such as "pump 90 kW/);
+  });
+
   it("junk is refused with a short message, whatever it is", () => {
     fc.assert(
       fc.property(fc.string({ maxLength: 400 }), (junk) => {
@@ -53,7 +75,36 @@ describe("a machine in words", () => {
   });
 });
 
+describe("a machine as data", () => {
+  it("may hold numbers for labels, white space, any name of its kind, and parts that are undefined", () => {
+    const machine = { type: "gearbox", group: 2, category: " II ", power: undefined, speed: { hertz: 25 } };
+    expect(knownFacts(machine as unknown as Machine)).toStrictEqual({
+      type: "gear drive",
+      group: "2",
+      category: "II",
+      speed: 1500,
+    });
+  });
+
+  it("has the support that its natural frequency and speed give, where both are told", () => {
+    const support = (machine: string) => factsOfMachine(machine).support;
+    expect(support("1500 r/min natural 20 Hz")).toBe("flexible");
+    expect(support("1500 r/min natural 20 Hz flexible")).toBe("flexible");
+    expect(support("1500 r/min natural 65 Hz rigid")).toBe("rigid");
+    expect(support("1500 r/min rigid")).toBe("rigid");
+    expect(support("1500 r/min")).toBeUndefined();
+    expect(support("natural 65 Hz")).toBeUndefined();
+  });
+});
+
 describe("sizes", () => {
+  it("are read with white space about them, to 40 characters", () => {
+    const spaced = (characters: number) => `90${" ".repeat(characters - 4)}kW` as PowerText;
+    expect(knownFacts({ power: " 90 kW " as PowerText }).power).toBe(90);
+    expect(knownFacts({ power: spaced(40) }).power).toBe(90);
+    expect(() => knownFacts({ power: spaced(41) })).toThrow(/such as "90 kW"/);
+  });
+
   // NIST SP 811 Appendix B.8: horsepower (550 ft lbf/s) 745.699 9 W, (metric) 735.498 8 W; from memory
   it("horsepower", () => {
     expect(kilowattsPer.hp).toBeCloseTo(0.7456999, 7);
@@ -70,6 +121,22 @@ describe("sizes", () => {
     expect(contains({ from: 160, below: 315 }, 315 * (1 - 1e-12))).toBe(false);
     expect(contains({ oneOf: [1500, 1800] }, (1500 / 60) * 60)).toBe(true);
     expect(contains({}, 1)).toBe(true);
+  });
+
+  it("numbers are the same but for float noise of a relative 1e-9", () => {
+    expect(same(0, 0)).toBe(true);
+    expect(same(50, 50 * (1 + 9e-10))).toBe(true);
+    expect(same(50, 50 * (1 + 11e-10))).toBe(false);
+    expect(same(-50, -50 * (1 + 9e-10))).toBe(true);
+    expect(same(50, -50)).toBe(false);
+  });
+
+  it("conditions in words", () => {
+    expect(conditionText({})).toBe("");
+    expect(conditionText({ support: ["rigid", "flexible"] })).toBe("support rigid or flexible");
+    expect(conditionText({ group: "2", shaftHeight: { from: 160, below: 315 }, speed: { to: 600 } })).toBe(
+      "group 2, shaft height 160 to below 315 mm, speed up to 600 r/min",
+    );
   });
 
   it("ranges in words", () => {
