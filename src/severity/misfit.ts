@@ -10,7 +10,6 @@ import { domain, factsOf, verdict } from "./verdict";
 /** Why a machine has no place in a scheme. */
 export interface Misfit {
   readonly code: "out-of-range" | "unknown-option";
-  readonly fact: Fact;
   readonly expected: string;
   readonly received: string;
   readonly allowed?: readonly string[];
@@ -21,7 +20,7 @@ export interface Misfit {
 function received(fact: Fact, known: KnownFacts): string {
   const entry = facts[fact];
   const value = known[fact];
-  return typeof value === "number" && "unit" in entry ? `${Number(value.toPrecision(10))} ${entry.unit}` : shown(value);
+  return "unit" in entry ? `${Number((value as number).toPrecision(10))} ${entry.unit}` : shown(value);
 }
 
 function expected(fact: Fact, wanted: Condition[Fact], where: string): string {
@@ -33,24 +32,22 @@ function expected(fact: Fact, wanted: Condition[Fact], where: string): string {
 
 /** What the scheme's scope has against the machine. */
 export function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Misfit | undefined {
-  const { machines, exclusions, within, place } = scheme;
+  const { machines, exclusions = [], within = {}, place } = scheme;
   if (known.place !== undefined && known.place !== place) {
     return {
       code: "out-of-range",
-      fact: "place",
       expected: `a reading taken on the ${place}, which ${where} is for`,
       received: `one taken on the ${known.place}`,
       reason: `for readings on the ${place}`,
     };
   }
-  for (const { when, reason } of exclusions ?? []) {
+  for (const { when, reason } of exclusions) {
     if (!factsOf(when).every((fact) => verdict(when, fact, known) === "met")) continue;
-    return { code: "out-of-range", fact: "type", expected: `a machine within ${where}`, received: reason, reason };
+    return { code: "out-of-range", expected: `a machine within ${where}`, received: reason, reason };
   }
   if (known.type !== undefined && machines !== undefined && !machines.includes(known.type as MachineType)) {
     return {
       code: "out-of-range",
-      fact: "type",
       expected: `a machine within ${where}`,
       received: shown(known.type),
       allowed: machines,
@@ -58,13 +55,12 @@ export function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Mi
     };
   }
   for (const fact of factsOf(within)) {
-    if (verdict(within as Condition, fact, known) !== "unmet") continue;
+    if (verdict(within, fact, known) !== "unmet") continue;
     return {
       code: "out-of-range",
-      fact,
-      expected: expected(fact, within?.[fact], where),
+      expected: expected(fact, within[fact], where),
       received: received(fact, known),
-      reason: `for ${conditionText({ [fact]: within?.[fact] })}; this machine: ${received(fact, known)}`,
+      reason: `for ${conditionText({ [fact]: within[fact] })}; this machine: ${received(fact, known)}`,
     };
   }
   return undefined;
@@ -72,13 +68,12 @@ export function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Mi
 
 /** What to blame when no class is left: a fact that no class admits, else facts that contradict each other. */
 export function misfitOf(scheme: Scheme, known: KnownFacts, unmet: readonly Fact[][], where: string): Misfit {
-  const fact = unmet[0]?.find((one) => unmet.every((list) => list.includes(one)));
+  const fact = (unmet[0] as Fact[]).find((one) => unmet.every((list) => list.includes(one)));
   if (fact === undefined) {
     const fewest = Math.min(...unmet.map((list) => list.length));
     const against = [...new Set(unmet.filter((list) => list.length === fewest).flat())];
     return {
       code: "out-of-range",
-      fact: against[0] as Fact,
       expected: `a machine within ${where}, whose ${against.join(" and ")} agree`,
       received: against.map((one) => `${one} ${received(one, known)}`).join(", "),
     };
@@ -88,7 +83,6 @@ export function misfitOf(scheme: Scheme, known: KnownFacts, unmet: readonly Fact
   if (!("unit" in entry)) {
     return {
       code: "unknown-option",
-      fact,
       expected: `${entry.ask}, as in ${where}`,
       received: received(fact, known),
       allowed: texts,
@@ -97,7 +91,6 @@ export function misfitOf(scheme: Scheme, known: KnownFacts, unmet: readonly Fact
   const ranges = [...new Set(intervals.map((interval) => intervalText(interval, entry.unit)))];
   return {
     code: "out-of-range",
-    fact,
     expected: `${entry.ask} within ${where}: ${ranges.join("; ")}`,
     received: received(fact, known),
   };

@@ -25,8 +25,6 @@ export function plainCopy(value: unknown, where: string, depth = 0): unknown {
     Object.defineProperty(copy, name, {
       value: plainCopy(part, `${where}.${name.slice(0, 40)}`, depth + 1),
       enumerable: true,
-      configurable: true,
-      writable: true,
     });
   }
   return copy;

@@ -114,7 +114,7 @@ function order(scheme: Scheme, candidate: Candidate, known: KnownFacts): number[
   return [
     wanted ? 0 : 1,
     scheme.kind === "grades" ? 1 : 0,
-    known.place === undefined && scheme.place === "shaft" ? 1 : 0,
+    scheme.place === "shaft" ? 1 : 0,
     standing,
     candidate.status === "asks" ? 1 : 0,
     scheme.machines?.length ?? 99,
@@ -124,8 +124,7 @@ function order(scheme: Scheme, candidate: Candidate, known: KnownFacts): number[
 }
 
 function compared(a: readonly number[], b: readonly number[]): number {
-  const at = a.findIndex((value, i) => value !== b[i]);
-  return at < 0 ? 0 : (a[at] as number) - (b[at] as number);
+  return a.map((value, i) => value - (b[i] as number)).find((difference) => difference !== 0) ?? 0;
 }
 
 /**

@@ -8,7 +8,8 @@ function numbersOf({ criteria }: MachineClass): Map<string, readonly number[]> |
   const numbers = new Map<string, readonly number[]>();
   for (const { as, limits } of criteria) {
     const values = (Object.values(limits) as LimitValue[]).filter((value) => value !== null);
-    if (values.some((value) => typeof value === "object")) return undefined;
+    // the limits of a criterion are all numbers or all laws of speed
+    if (typeof values[0] === "object") return undefined;
     numbers.set(as, values as number[]);
   }
   return numbers;
