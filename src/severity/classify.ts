@@ -87,8 +87,8 @@ function cautionsOf(scheme: Scheme, verified: boolean, note: string | undefined)
  * @param options - the scheme (an id or a scheme object), the machine (data or words), a crest factor
  * @returns the judgement of the governing criterion; limits in the reader's unit, `printed` in the standard's
  * @throws {@link VeladisError} `missing-fact` with what the table needs, `out-of-range` for a machine outside the
- *   table, `unknown-option` for a scheme or class there is none of, `missing-frequency`, and all of
- *   {@link parseAmplitude}
+ *   table and for two readings of one quantity and detector, `unknown-option` for a scheme or class there is none of,
+ *   `missing-frequency`, and all of {@link parseAmplitude}
  * @example
  * ```ts
  * import { classify } from "veladis/severity";

@@ -28,7 +28,14 @@ export function readingsOf(given: ReadingRef): Amplitude[] {
     throw new VeladisError("missing-fact", { expected: "one reading or more", received: "an empty list" });
   }
   // not `map`, which passes over the holes of a list
-  return Array.from(list, amplitudeOf);
+  const readings = Array.from(list, amplitudeOf);
+  const kinds = readings.map(({ quantity, detector }) => `${quantity} ${detector}`);
+  const twice = kinds.find((kind, i) => kinds.indexOf(kind) < i);
+  if (twice === undefined) return readings;
+  throw new VeladisError("out-of-range", {
+    expected: "one reading of a quantity and detector, of several directions the largest",
+    received: `two of ${twice}`,
+  });
 }
 
 /** How well a detector suits a column: itself, of its family (peak values, or means), or not. */

@@ -45,6 +45,19 @@ describe("of several readings", () => {
     expect(judged(["mm/s pk"], ["6 mm/s rms", "9 mm/s pk"])).toEqual([["mm/s pk", 9]]);
   });
 
+  it("that suit alike the first", () => {
+    expect(judged(["um rms"], ["8 um pk", "16 um pp"])).toEqual([["um rms", 5.65685]]);
+    expect(judged(["um rms"], ["16.1 um pp", "8 um pk"])).toEqual([["um rms", 5.69221]]);
+  });
+
+  it("none, where two are of one quantity and detector: a larger one must not go unread", () => {
+    expect(() => judged(["mm/s rms"], ["2 mm/s rms", "9 mm/s rms"])).toThrow("two of velocity rms");
+    expect(() => judged(["um pp"], ["2 mm/s rms", "60 um pp", "0.5 in/s rms at 25 Hz"])).toThrow(
+      "of several directions",
+    );
+    expect(judged(["um pp"], ["2 mm/s rms", "60 um pp", "2 mm/s pk"])).toEqual([["um pp", 60]]);
+  });
+
   it("the one of the column's quantity before one whose frequency is known", () => {
     expect(judged(["mm/s rms"], ["100 um rms at 25 Hz", "9 mm/s pk"])).toEqual([["mm/s rms", 6.36396]]);
     expect(judged(["mm/s rms", "um pp"], ["100 um pp at 25 Hz", "9 mm/s rms"])).toEqual([

@@ -33,6 +33,8 @@ const cases: Cases = {
   "classify, no options": () => s.classify("4 mm/s rms"),
   "classify, no reading": () => judged("group 1 rigid", undefined, null),
   "classify, no readings": () => judged("group 1 rigid", undefined, []),
+  "classify, two readings of one quantity and detector": () =>
+    judged("group 1 rigid", undefined, ["2 mm/s rms", "0.5 in/s rms"]),
   "classify, no scheme": () => judged("group 1 rigid", null),
   "classify, a scheme near one": () => judged("group 1 rigid", "iso-10816-3-2010"),
   "classify, a scheme near none": () => judged("group 1 rigid", "best practice"),
