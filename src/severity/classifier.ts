@@ -110,7 +110,9 @@ function compiled(bounds: readonly number[], zones: readonly Zone[], isLevel: bo
     }
     if (fault !== 0) refuseFirst(values, lowest, isLevel);
     for (const bound of more)
-      for (let i = 0; i < values.length; i++) target[i] = (target[i] as number) + Number((values[i] as number) > bound);
+      values.forEach((value, i) => {
+        target[i] = (target[i] as number) + Number(value > bound);
+      });
     return target;
   };
   return { judge, index, array };

@@ -33,7 +33,7 @@ export interface Fit {
 
 /** Which of power and shaft height does not decide where a class is bounded by both: power for electrical machines. */
 function idleSize({ type, power, shaftHeight }: KnownFacts): Fact {
-  if (type === undefined) return shaftHeight !== undefined && power === undefined ? "power" : "shaftHeight";
+  if (type === undefined) return shaftHeight !== undefined ? "power" : "shaftHeight";
   const electrical = machineTypes[type as MachineType].electrical;
   return electrical && (shaftHeight !== undefined || power === undefined) ? "power" : "shaftHeight";
 }
@@ -53,7 +53,7 @@ function against(one: MachineClass, known: KnownFacts): { unmet: Fact[]; unknown
   check(one.within);
   const named = factsOf(one.named);
   const isNamed = named.length > 0 && named.every((fact) => known[fact] !== undefined);
-  if (isNamed) check(one.named);
+  check(one.named);
   let by = factsOf(one.by);
   if (by.includes("power") && by.includes("shaftHeight")) {
     const other = idleSize(known);

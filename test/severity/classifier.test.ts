@@ -75,7 +75,7 @@ describe("a compiled classifier", () => {
     expect([...few.array(Float64Array.of(0, Number.MAX_VALUE))]).toEqual([0, 3]);
     expect(() => few.array(Float64Array.of(0, -1, -2))).toThrow(/at index 1,/);
     expect(() => few.array(Float64Array.of(Number.MAX_VALUE, Number.NaN))).toThrow(/at index 1,/);
-    for (const value of ["1", null, true, Number.POSITIVE_INFINITY]) {
+    for (const value of ["1", null, true, -1, Number.NaN, Number.POSITIVE_INFINITY]) {
       expect(() => few(value as never)).toThrow(VeladisError);
       expect(() => few.index(value as never)).toThrow(VeladisError);
     }
@@ -83,7 +83,10 @@ describe("a compiled classifier", () => {
     const lowest = -Number.MAX_VALUE;
     expect([...level.array(Float64Array.of(lowest, -20, 40))]).toEqual([0, 0, 3]);
     expect(() => level.array(Float64Array.of(lowest, Number.NEGATIVE_INFINITY))).toThrow(/at index 1,/);
-    expect(() => level.index("1" as never)).toThrow(VeladisError);
+    for (const value of ["1", Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]) {
+      expect(() => level(value as never)).toThrow(VeladisError);
+      expect(() => level.index(value as never)).toThrow(VeladisError);
+    }
   });
 
   it("takes a crest factor in place of the sine", () => {

@@ -35,6 +35,10 @@ describe("what is asked of a machine told by power or by shaft height", () => {
       expect([machine, chosen(bySize(), machine)]).toEqual([machine, { group: "1" }]);
   });
 
+  it("is asked also of classes without a name", () => {
+    expect(asked(rule({ by: large }, { by: small }), {})).toEqual(["power"]);
+  });
+
   it("is the one that a table has, where it has one only", () => {
     const byPower = rule({ named: { group: "1" }, by: { power: { above: 300 } } });
     const byHeight = rule({ named: { group: "1" }, by: { shaftHeight: { from: 315 } } });
@@ -49,6 +53,11 @@ describe("what is asked of a machine that is named", () => {
     expect(asked(scheme, "group 1")).toEqual(["power"]);
     expect(asked(scheme, "group 1 part gear")).toEqual([]);
     expect(chosen(scheme, "group 1 part gear")).toEqual({ group: "1", part: "gear" });
+  });
+
+  it("is nothing where another part of the name speaks against the class", () => {
+    const scheme = rule({ named: { group: "1", part: "gear" }, by: { power: { above: 300 } } });
+    expect(fitOf(scheme, factsOfMachine("group 2 400 kW"))).toMatchObject({ chosen: undefined, open: [] });
   });
 
   it("is the fact that a single class needs", () => {
