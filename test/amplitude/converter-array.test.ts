@@ -1,15 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { convert, converter, VeladisError } from "../../src/index";
-
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof VeladisError) return `${error.code}: ${error.expected}`;
-    throw error;
-  }
-  return "accepted";
-};
+import { convert, converter } from "../../src/index";
+import { codeAndExpectedOf } from "../refusals/refusal-of";
 
 const toMetric = converter("in/s pk", "mm/s pk");
 const ramp = (length: number): Float64Array => Float64Array.from({ length }, (_, i) => i / 8);
@@ -49,9 +40,9 @@ describe("converter", () => {
   });
 
   it("refuses what becomes zero by rounding, or infinite", () => {
-    for (const one of [exact, irrational]) expect(codeOf(() => one(5e-324))).toMatch(/^out-of-range/);
+    for (const one of [exact, irrational]) expect(codeAndExpectedOf(() => one(5e-324))).toMatch(/^out-of-range/);
     for (const back of [converter("in/s pk", "mm/s pk"), converter("m rms", "um pk")]) {
-      expect(codeOf(() => back(1e308))).toMatch(/^not-finite/);
+      expect(codeAndExpectedOf(() => back(1e308))).toMatch(/^not-finite/);
     }
   });
 });
@@ -87,29 +78,31 @@ describe("converter().array", () => {
       source[place] = bad;
       const half = source.map((value, i) => (i < place ? value * toMetric.factor : value));
       const message = `${code}: an amplitude of zero or more at index ${place}`;
-      expect(codeOf(() => toMetric.array(source))).toBe(message);
-      expect(codeOf(() => toMetric.array(source, source))).toBe(message);
+      expect(codeAndExpectedOf(() => toMetric.array(source))).toBe(message);
+      expect(codeAndExpectedOf(() => toMetric.array(source, source))).toBe(message);
       expect(source, "converted before the refused one, untouched from there").toEqual(half);
     }
   });
 
   it("accepts negative zero, refuses what overflows", () => {
     expect(toMetric.array(Float64Array.of(-0, 1))).toEqual(Float64Array.of(-0, 25.4));
-    expect(codeOf(() => toMetric.array(Float64Array.of(1, 1e308)))).toBe(
+    expect(codeAndExpectedOf(() => toMetric.array(Float64Array.of(1, 1e308)))).toBe(
       "not-finite: a result that a number can hold at index 1",
     );
   });
 
   it("refuses a target of other length, of other kind, or overlapping in part", () => {
     const buffer = new Float64Array(20);
-    expect(codeOf(() => toMetric.array(ramp(3), ramp(4)))).toMatch(/^length-mismatch/);
-    expect(codeOf(() => toMetric.array([1, 2] as unknown as Float64Array))).toMatch(/^wrong-type/);
-    expect(codeOf(() => toMetric.array(ramp(2), new Float32Array(2) as unknown as Float64Array))).toMatch(
+    expect(codeAndExpectedOf(() => toMetric.array(ramp(3), ramp(4)))).toMatch(/^length-mismatch/);
+    expect(codeAndExpectedOf(() => toMetric.array([1, 2] as unknown as Float64Array))).toMatch(/^wrong-type/);
+    expect(codeAndExpectedOf(() => toMetric.array(ramp(2), new Float32Array(2) as unknown as Float64Array))).toMatch(
       /^wrong-type/,
     );
-    expect(codeOf(() => toMetric.array(buffer.subarray(0, 10), buffer.subarray(1, 11)))).toMatch(/^out-of-range/);
-    expect(codeOf(() => toMetric.array(buffer.subarray(0, 10), buffer.subarray(10, 20)))).toBe("accepted");
-    expect(codeOf(() => toMetric.array(buffer.subarray(3, 9), buffer.subarray(3, 9)))).toBe("accepted");
+    expect(codeAndExpectedOf(() => toMetric.array(buffer.subarray(0, 10), buffer.subarray(1, 11)))).toMatch(
+      /^out-of-range/,
+    );
+    expect(codeAndExpectedOf(() => toMetric.array(buffer.subarray(0, 10), buffer.subarray(10, 20)))).toBe("accepted");
+    expect(codeAndExpectedOf(() => toMetric.array(buffer.subarray(3, 9), buffer.subarray(3, 9)))).toBe("accepted");
   });
 
   it("looks at where two arrays lie, on one buffer or on two", () => {
@@ -122,11 +115,11 @@ describe("converter().array", () => {
       [29, 20],
     ] as const) {
       const source = buffer.subarray(from, from + 10);
-      expect(codeOf(() => toMetric.array(source, buffer.subarray(to, to + 10)))).toMatch(/^out-of-range/);
-      expect(codeOf(() => toMetric.array(source, other.subarray(to, to + 10)))).toBe("accepted");
+      expect(codeAndExpectedOf(() => toMetric.array(source, buffer.subarray(to, to + 10)))).toMatch(/^out-of-range/);
+      expect(codeAndExpectedOf(() => toMetric.array(source, other.subarray(to, to + 10)))).toBe("accepted");
     }
-    expect(codeOf(() => toMetric.array(buffer.subarray(20, 30), buffer.subarray(10, 20)))).toBe("accepted");
-    expect(codeOf(() => toMetric.array(buffer.subarray(20, 30), buffer.subarray(30, 40)))).toBe("accepted");
+    expect(codeAndExpectedOf(() => toMetric.array(buffer.subarray(20, 30), buffer.subarray(10, 20)))).toBe("accepted");
+    expect(codeAndExpectedOf(() => toMetric.array(buffer.subarray(20, 30), buffer.subarray(30, 40)))).toBe("accepted");
   });
 
   it("accepts the largest number there is", () => {
@@ -141,10 +134,10 @@ describe("converter().array", () => {
     const toLevel = converter("mm/s rms", "dB re 1e-9 m/s");
     expect("factor" in toLevel).toBe(false);
     expect([...toLevel.array(Float64Array.of(1e-6, 1e-3))]).toEqual([0, 60].map((level) => expect.closeTo(level, 12)));
-    expect(codeOf(() => toLevel.array(Float64Array.of(1, 0)))).toBe(
+    expect(codeAndExpectedOf(() => toLevel.array(Float64Array.of(1, 0)))).toBe(
       "not-positive: an amplitude above zero, since zero has no level in dB at index 1",
     );
-    expect(codeOf(() => toLevel.array(ramp(2), ramp(3)))).toMatch(/^length-mismatch/);
+    expect(codeAndExpectedOf(() => toLevel.array(ramp(2), ramp(3)))).toMatch(/^length-mismatch/);
   });
 
   it("goes from levels, between levels, and into the source itself", () => {
@@ -166,7 +159,7 @@ describe("converter().array", () => {
     const fromLevel = converter("dB re 1e-9 m/s", "mm/s rms");
     const levels = Float64Array.of(95, 100, Number.NaN, 100);
     const target = new Float64Array(4).fill(7);
-    expect(codeOf(() => fromLevel.array(levels, target))).toBe("not-a-number: a level in dB at index 2");
+    expect(codeAndExpectedOf(() => fromLevel.array(levels, target))).toBe("not-a-number: a level in dB at index 2");
     expect(target).toEqual(Float64Array.of(fromLevel(95), fromLevel(100), 7, 7));
   });
 

@@ -1,15 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { convert, parseAmplitude, readingType, VeladisError } from "../../src/index";
-
-function refusal(act: () => unknown): VeladisError {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof VeladisError) return error;
-    throw error;
-  }
-  throw new Error("accepted");
-}
+import { convert, parseAmplitude, readingType } from "../../src/index";
+import { refusalOf } from "../refusals/refusal-of";
 
 const FORM = 'an amplitude type such as "mm/s rms" or "dB re 1e-9 m/s"';
 
@@ -37,13 +28,13 @@ describe("a reading type", () => {
     expect(readingType("mm/s rms".padEnd(80))).toBe("mm/s rms");
     expect(readingType("mm/s rms".padStart(80))).toBe("mm/s rms");
     for (const tooLong of ["mm/s rms".padEnd(81), "mm/s rms".padStart(81), `mm/s${" ".repeat(74)}rms`]) {
-      const { code, expected } = refusal(() => readingType(tooLong));
+      const { code, expected } = refusalOf(() => readingType(tooLong));
       expect([tooLong.length, code, expected]).toEqual([81, "syntax", FORM]);
     }
   });
 
   it.each(["()", "[,]", " _ "])("%j is none", (written) => {
-    const { code, expected } = refusal(() => readingType(written));
+    const { code, expected } = refusalOf(() => readingType(written));
     expect([code, expected]).toEqual(["syntax", FORM]);
   });
 
@@ -53,7 +44,7 @@ describe("a reading type", () => {
     ["(standard gravity)", "g", "standard gravity"],
     ["ips", "in/s", "ips"],
   ])("%j lacks its detector", (written, unit, received) => {
-    const error = refusal(() => readingType(written));
+    const error = refusalOf(() => readingType(written));
     expect(error.code).toBe("missing-detector");
     expect(error.expected).toBe(`a detector after the unit, as in "${unit} rms"`);
     expect(error.received).toBe(`"${received}"`);
@@ -61,14 +52,14 @@ describe("a reading type", () => {
   });
 
   it("of one word that is no unit is an unknown unit", () => {
-    const { code, received } = refusal(() => readingType("furlongs"));
+    const { code, received } = refusalOf(() => readingType("furlongs"));
     expect([code, received]).toEqual(["unknown-unit", '"furlongs"']);
   });
 
   it.each(["dB", "dB re", "dB rms", "dB re rms", "dB xre 1 nm/s", "dB rest 1 nm/s", "dB 1 nm/s", "dB re:x 1 nm/s"])(
     "%j lacks its reference",
     (written) => {
-      expect(refusal(() => readingType(written)).code).toBe("missing-reference");
+      expect(refusalOf(() => readingType(written)).code).toBe("missing-reference");
     },
   );
 });
@@ -95,15 +86,15 @@ describe("a reading", () => {
   it("has 200 characters at the most", () => {
     const reading = (length: number): string => `4.5${" ".repeat(length - 11)}mm/s rms`;
     expect(parseAmplitude(reading(200)).value).toBe(4.5);
-    expect(refusal(() => parseAmplitude(reading(201))).code).toBe("syntax");
+    expect(refusalOf(() => parseAmplitude(reading(201))).code).toBe("syntax");
     expect(parseAmplitude(`${reading(200)} `).value).toBe(4.5);
   });
 
   it("with an empty frequency, or two, is none", () => {
     for (const written of ["4.5 mm/s rms at", "4.5 mm/s rms @", "4.5 mm/s rms at 25 Hz @ 50 Hz"]) {
-      expect(refusal(() => parseAmplitude(written)).code).toBe("syntax");
+      expect(refusalOf(() => parseAmplitude(written)).code).toBe("syntax");
     }
-    expect(refusal(() => parseAmplitude("4.5 at 25 Hz")).code).toBe("missing-unit");
+    expect(refusalOf(() => parseAmplitude("4.5 at 25 Hz")).code).toBe("missing-unit");
   });
 
   it("in decibels carries both its level and the linear value", () => {

@@ -14,20 +14,8 @@ import {
   significant,
   sineFrequency,
   unitSymbol,
-  VeladisError,
 } from "../../src/index";
-
-/** The error an act throws; a test fails when it throws another or none. */
-function refusal(act: () => unknown): VeladisError {
-  let result: unknown;
-  try {
-    result = act();
-  } catch (error) {
-    expect(error).toBeInstanceOf(VeladisError);
-    return error as VeladisError;
-  }
-  throw new Error(`accepted, with ${JSON.stringify(result)}`);
-}
+import { refusalOf } from "../refusals/refusal-of";
 
 const untyped = convert as (value: unknown, from: unknown, to: unknown, options?: unknown) => number;
 
@@ -84,7 +72,7 @@ describe("convert refuses", () => {
     [[2, "g rms", "g avg", { crestFactor: 4 }], "not-a-sine"],
     [[2, "g rms", "mm/s pk", { crestFactor: 4, at: "25 Hz" }], "not-a-sine"],
   ] as const)("%j as %s", (args, code) => {
-    const error = refusal(() => untyped(...(args as unknown as [number, string, string, object?])));
+    const error = refusalOf(() => untyped(...(args as unknown as [number, string, string, object?])));
     expect(error.code).toBe(code);
     expect(error.expected).not.toBe("");
     expect(error.received).not.toBe("");
@@ -97,11 +85,11 @@ describe("convert refuses", () => {
 
   it("the compiled form refuses the same", () => {
     for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, -1, "1", null]) {
-      const direct = refusal(() => untyped(bad, "mm/s rms", "in/s pk"));
-      expect(refusal(() => converter("mm/s rms", "in/s pk")(bad as number))).toMatchObject({ code: direct.code });
-      expect(refusal(() => converter("mm/s pk", "in/s pk")(bad as number))).toMatchObject({ code: direct.code });
+      const direct = refusalOf(() => untyped(bad, "mm/s rms", "in/s pk"));
+      expect(refusalOf(() => converter("mm/s rms", "in/s pk")(bad as number))).toMatchObject({ code: direct.code });
+      expect(refusalOf(() => converter("mm/s pk", "in/s pk")(bad as number))).toMatchObject({ code: direct.code });
     }
-    expect(refusal(() => (converter as (from: string, to: string) => unknown)("g pk", "mm/s rms")).code).toBe(
+    expect(refusalOf(() => (converter as (from: string, to: string) => unknown)("g pk", "mm/s rms")).code).toBe(
       "missing-frequency",
     );
   });
@@ -126,16 +114,16 @@ describe("parseAmplitude refuses", () => {
     ["95 dB", "missing-reference"],
     ["3 mm rms rms", "unknown-unit"],
   ])("%j as %s", (text, code) => {
-    expect(refusal(() => parseAmplitude(text)).code).toBe(code);
+    expect(refusalOf(() => parseAmplitude(text)).code).toBe(code);
   });
 
   it("says how a comma was meant", () => {
-    expect(refusal(() => parseAmplitude("1,500 um pp")).message).toMatch(/a point for decimals and no comma/);
+    expect(refusalOf(() => parseAmplitude("1,500 um pp")).message).toMatch(/a point for decimals and no comma/);
   });
 
   it("what is no text", () => {
     for (const bad of [undefined, null, 5, {}, []])
-      expect(refusal(() => parseAmplitude(bad as never)).code).toBe("wrong-type");
+      expect(refusalOf(() => parseAmplitude(bad as never)).code).toBe("wrong-type");
   });
 });
 
@@ -146,11 +134,11 @@ describe("suggestions", () => {
     ["gal pk", ["Gal"]],
     ["micorn pp", ["um"]],
   ])("%j is near %j", (type, near) => {
-    expect(refusal(() => readingType(type)).didYouMean).toEqual(expect.arrayContaining(near));
+    expect(refusalOf(() => readingType(type)).didYouMean).toEqual(expect.arrayContaining(near));
   });
 
   it("come before the list of all that is allowed", () => {
-    const error = refusal(() => unitSymbol("in/z"));
+    const error = refusalOf(() => unitSymbol("in/z"));
     expect(error.message).toBe('expected a unit of vibration, received "in/z"; did you mean in/s?');
     expect(error.allowed).toContain("mm/s");
     expect(JSON.parse(JSON.stringify(error))).toMatchObject({
@@ -161,7 +149,7 @@ describe("suggestions", () => {
   });
 
   it("none for what is near nothing, and then the list is in the message", () => {
-    const error = refusal(() => unitSymbol("furlong"));
+    const error = refusalOf(() => unitSymbol("furlong"));
     expect(error.didYouMean).toBeUndefined();
     expect(error.message).toMatch(/allowed: m\/s2/);
   });
@@ -195,7 +183,7 @@ describe("a megabyte of junk is refused at once and quoted shortly", () => {
 
   it.each(Object.entries(readers))("%s", (_, read) => {
     for (const text of Object.values(junk)) {
-      const error = refusal(() => read(text));
+      const error = refusalOf(() => read(text));
       expect(error.message.length).toBeLessThan(1200);
     }
   });
@@ -203,7 +191,7 @@ describe("a megabyte of junk is refused at once and quoted shortly", () => {
   it("in time that grows no faster than its length", () => {
     const secondsFor = (length: number): number => {
       const start = performance.now();
-      for (const read of Object.values(readers)) refusal(() => read(`1 ${"a ".repeat(length / 2)}`));
+      for (const read of Object.values(readers)) refusalOf(() => read(`1 ${"a ".repeat(length / 2)}`));
       return performance.now() - start;
     };
     secondsFor(megabyte);
@@ -247,6 +235,6 @@ describe("the others refuse", () => {
     ["null for a reading", () => convertAmplitude(null as never, "g pk"), "wrong-type"],
     ["null for a reading to compare", () => sineFrequency("1 mm pp", null as never), "wrong-type"],
   ] as const)("%s", (_, act, code) => {
-    expect(refusal(act).code).toBe(code);
+    expect(refusalOf(act).code).toBe(code);
   });
 });

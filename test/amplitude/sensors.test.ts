@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { currentLoop, format, formatVoltage, parseAmplitude, sensor, VeladisError } from "../../src/index";
+import { codeOf } from "../refusals/refusal-of";
 
 describe("sensor", () => {
   it.each([
@@ -55,16 +56,6 @@ describe("sensor", () => {
   });
 
   const padded = (start: string, end: string, length: number): string => start.padEnd(length - end.length) + end;
-  const codeOf = (act: () => unknown): string => {
-    try {
-      act();
-    } catch (error) {
-      if (error instanceof VeladisError) return error.code;
-      throw error;
-    }
-    return "accepted";
-  };
-
   it("reads its texts with spaces about and within them", () => {
     const own = sensor("  100   mV  /  g ");
     expect(own.sensitivity(" mV / g ")).toBe(100);

@@ -5,18 +5,9 @@ import { chartColours, nomograph, severityBar, spectrumChart, trendChart, tripTi
 import { TripLogic } from "../../src/entries/protection";
 import { builtInSchemes, classify } from "../../src/entries/severity";
 import { density } from "../../src/entries/signal";
-import { convert, VeladisError } from "../../src/index";
+import { convert, type VeladisError } from "../../src/index";
+import { codeOf } from "../refusals/refusal-of";
 import { all, type Node, parsed, words } from "./svg";
-
-const codeOf = (act: () => unknown): string | undefined => {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof VeladisError) return error.code;
-    throw error;
-  }
-  return undefined;
-};
 
 const number = (node: Node | undefined, name: string): number => Number(node?.attributes[name]);
 

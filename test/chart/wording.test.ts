@@ -1,5 +1,6 @@
 import * as chart from "veladis/chart";
 import { classify } from "veladis/severity";
+import { settings } from "../protection/trip-settings";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 
@@ -19,16 +20,6 @@ const trend = (changed: object) =>
 const nomograph = (changed: object) => c.nomograph({ readings: ["4.1 mm/s rms at 1490 r/min"], ...changed });
 const lines = { unit: "mm/s", detector: "rms", resolution: 1, values: Float64Array.of(0, 1, 2, 3) };
 const spectrum = (changed: object) => c.spectrumChart({ spectrum: lines, speed: "60 r/min", ...changed });
-const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 1,
-  timerResets: "below threshold",
-  sensorFault: "alarm",
-  latching: true,
-  contact: "normally open",
-  coil: "normally energised",
-};
 const timeline = (changed: object) => c.tripTimeline({ settings, levels: [0.2, 0.6], dt: 1, ...changed });
 
 const judgement = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine: "group 2 rigid" });

@@ -17,16 +17,7 @@ import {
   VeladisError,
   withUnit,
 } from "../../src/core/index";
-
-function codeOf(act: () => unknown): string {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof VeladisError) return error.code;
-    throw error;
-  }
-  return "accepted";
-}
+import { codeOf } from "../refusals/refusal-of";
 
 describe("the error", () => {
   it("joins several suggestions by or", () => {

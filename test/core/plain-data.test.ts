@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { held, knownKeys, orNothing, orNull, type Shape, shaped, VeladisError } from "../../src/core/index";
+import { held, knownKeys, orNothing, orNull, type Shape, shaped } from "../../src/core/index";
+import { codeAndExpectedOf } from "../refusals/refusal-of";
 
 /** A shape that is made within its test, not on import: so the test is what holds the functions that make it. */
 class Late {
@@ -8,17 +9,6 @@ class Late {
 
 const late = (make: () => Shape): Late => new Late(make);
 const made = (shape: Shape | Late): Shape => (shape instanceof Late ? shape.make() : shape);
-
-/** Code and expectation of a refusal. */
-function refusal(act: () => unknown): string {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof VeladisError) return `${error.code}: ${error.expected}`;
-    throw error;
-  }
-  return "accepted";
-}
 
 describe("plain data of a shape", () => {
   it.each<[string, unknown, Shape | Late]>([
@@ -71,7 +61,7 @@ describe("plain data of a shape", () => {
     ["nothing where only null may stand", undefined, late(() => orNull("text")), "missing-fact: result: a text"],
     ["null where it may only be left out", null, late(() => orNothing("text")), "wrong-type: result: a text"],
   ])("is not %s", (_, value, shape, words) => {
-    expect(refusal(() => shaped(value, made(shape), "result"))).toBe(words);
+    expect(codeAndExpectedOf(() => shaped(value, made(shape), "result"))).toBe(words);
   });
 
   it("may be held by a function of its own, which is told the place", () => {
@@ -95,17 +85,17 @@ describe("settings", () => {
   });
 
   it("are refused for one key that is a stranger, also one that every object inherits", () => {
-    expect(refusal(() => knownKeys({ threshold: 1, hysterisis: 1 }, known, "a setting"))).toBe(
+    expect(codeAndExpectedOf(() => knownKeys({ threshold: 1, hysterisis: 1 }, known, "a setting"))).toBe(
       "unknown-option: a setting",
     );
-    expect(refusal(() => knownKeys({ toString: 1 }, known, "a setting"))).toBe("unknown-option: a setting");
+    expect(codeAndExpectedOf(() => knownKeys({ toString: 1 }, known, "a setting"))).toBe("unknown-option: a setting");
   });
 });
 
 describe("a result", () => {
   it("is given back if a number can hold it", () => {
     expect([held(0), held(-2.5), held(Number.MAX_VALUE)]).toEqual([0, -2.5, Number.MAX_VALUE]);
-    expect(refusal(() => held(1e308 * 10))).toBe("not-finite: a result that a number can hold");
-    expect(refusal(() => held(Number.NaN))).toBe("not-a-number: a result that a number can hold");
+    expect(codeAndExpectedOf(() => held(1e308 * 10))).toBe("not-finite: a result that a number can hold");
+    expect(codeAndExpectedOf(() => held(Number.NaN))).toBe("not-a-number: a result that a number can hold");
   });
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { VeladisError } from "veladis";
 import * as protection from "veladis/protection";
 import { describe, it } from "vitest";
+import { settings } from "./trip-settings";
 
 /** Anything at all, and among it what the functions know. */
 const anything = fc.oneof(
@@ -19,17 +20,6 @@ const record = (...keys: string[]) =>
   );
 
 const listOf = (of: fc.Arbitrary<unknown>) => fc.oneof(fc.array(of, { maxLength: 5 }), anything);
-
-const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 1,
-  timerResets: "below threshold",
-  sensorFault: "alarm",
-  latching: true,
-  contact: "normally open",
-  coil: "normally energised",
-} as const;
 
 const channel = ["threshold", "hysteresis", "onDelay", "timerResets", "sensorFault", "offDelay", "startInhibit"];
 const relay = ["latching", "contact", "coil"];

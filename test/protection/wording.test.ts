@@ -1,21 +1,12 @@
 import * as protection from "veladis/protection";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
+import { settings } from "./trip-settings";
 
 // biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
 type Loose = any;
 const p: Record<string, Loose> = protection;
 
-const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 1,
-  timerResets: "below threshold",
-  sensorFault: "alarm",
-  latching: true,
-  contact: "normally open",
-  coil: "normally energised",
-};
 const trip = (changed: object) => new p.TripLogic({ ...settings, ...changed });
 const logic = () => trip({});
 const run = (levels: unknown, dt: unknown, options?: unknown) => logic().run(levels, dt, options);

@@ -5,20 +5,11 @@ import * as protection from "veladis/protection";
 import { builtInSchemes, classifier, classify, defineScheme } from "veladis/severity";
 import { overall, overallStream, spectrum, spectrumStream } from "veladis/signal";
 import { describe, expect, it } from "vitest";
+import { settings } from "../protection/trip-settings";
 
 const rate = 1000;
 const wave = (hertz: number, size: number, count = 4000): Float64Array =>
   Float64Array.from({ length: count }, (_, i) => size * Math.sin((2 * Math.PI * hertz * i) / rate));
-const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 1,
-  timerResets: "below threshold",
-  sensorFault: "alarm",
-  latching: true,
-  contact: "normally open",
-  coil: "normally energised",
-} as const;
 
 describe("one object serves many users at a time", () => {
   it("a converter and a judge, by a hundred that take turns", async () => {

@@ -3,6 +3,7 @@ import * as protection from "veladis/protection";
 import * as severity from "veladis/severity";
 import * as signal from "veladis/signal";
 import { describe, expect, it } from "vitest";
+import { settings } from "../protection/trip-settings";
 import { entries } from "./calls";
 
 /** Paths within a value that a caller could change: parts that are not frozen, and maps and sets, which never are. */
@@ -23,16 +24,6 @@ describe("tables are frozen to the last row", () => {
 const machine = "group 2 rigid";
 const scheme = "iso-10816-3-2009";
 const levels = [1, 1.1, 1.2, 1.05, 1.1, 1.15, 1.3, 1.2, 1.1, 1.05, 1.2];
-const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 1,
-  timerResets: "below threshold",
-  sensorFault: "alarm",
-  latching: true,
-  contact: "normally open",
-  coil: "normally energised",
-} as const;
 
 describe("what is remembered between calls cannot be changed by who was handed it", () => {
   it.each<[string, () => unknown]>([

@@ -1,4 +1,4 @@
-import { VeladisError, type VeladisErrorCode } from "veladis";
+import type { VeladisErrorCode } from "veladis";
 import {
   bandOverall,
   butterworth,
@@ -22,6 +22,7 @@ import {
   windowWeights,
 } from "veladis/signal";
 import { describe, expect, it } from "vitest";
+import { refusalOf } from "../refusals/refusal-of";
 import { noise, tones } from "./signals";
 
 const options = { rate: 1000, unit: "g", band: [10, 400], as: "mm/s rms" } as const;
@@ -32,16 +33,6 @@ const withBad = (value: number): Float64Array => {
   return x;
 };
 const lines: Spectrum = spectrum(wave, { rate: 1000, unit: "g" });
-
-function refusalOf(act: () => unknown): VeladisError {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof VeladisError) return error;
-    throw error;
-  }
-  throw new Error("was not refused");
-}
 
 type Case = readonly [what: string, code: VeladisErrorCode, act: () => unknown, says?: RegExp];
 

@@ -1,17 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { VeladisError } from "../../src/index";
 import { defineScheme } from "../../src/severity/index";
 import { schemeToSql, toSql } from "../../src/sql/index";
-
-function codeOf(act: () => unknown): string | undefined {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof VeladisError) return error.code;
-    throw error;
-  }
-  return undefined;
-}
+import { codeOf } from "../refusals/refusal-of";
 
 const value = { column: "v" } as const;
 

@@ -1,0 +1,11 @@
+/** A trip at 0.51 in/s peak after a second, latched: the settings that a test starts from. */
+export const settings = {
+  threshold: "0.51 in/s pk",
+  hysteresis: "3 %",
+  onDelay: 1,
+  timerResets: "below threshold",
+  sensorFault: "alarm",
+  latching: true,
+  contact: "normally open",
+  coil: "normally energised",
+} as const;
