@@ -3,27 +3,22 @@ import type { Fit, MissingFact } from "./fit";
 import { conditionText } from "./machine-class";
 import type { Condition, LimitValue, MachineClass, Scheme } from "./scheme";
 
-/** The limits of a class by what they are written in; undefined where any hangs on a speed. */
-function numbersOf({ criteria }: MachineClass): Map<string, readonly number[]> | undefined {
-  const numbers = new Map<string, readonly number[]>();
+/** The limits of a class by what they are written in and their names; undefined where any hangs on a speed. */
+function numbersOf({ criteria }: MachineClass): Map<string, number> | undefined {
+  const numbers = new Map<string, number>();
   for (const { as, limits } of criteria) {
-    const values = (Object.values(limits) as LimitValue[]).filter((value) => value !== null);
-    // the limits of a criterion are all numbers or all laws of speed
-    if (typeof values[0] === "object") return undefined;
-    numbers.set(as, values as number[]);
+    for (const [name, value] of Object.entries(limits) as [string, LimitValue][]) {
+      if (value === null) continue;
+      if (typeof value === "object") return undefined;
+      numbers.set(`${as} ${name}`, value);
+    }
   }
   return numbers;
 }
 
-/** True when no limit of one is above its like of the other, and both limit the same quantities. */
-function isBelow(one: ReadonlyMap<string, readonly number[]>, other: ReadonlyMap<string, readonly number[]>): boolean {
-  return (
-    one.size === other.size &&
-    [...one].every(([as, values]) => {
-      const others = other.get(as);
-      return others?.length === values.length && values.every((value, i) => value <= (others[i] as number));
-    })
-  );
+/** True when no limit of one is above its like of the other, and both have the same limits. */
+function isBelow(one: ReadonlyMap<string, number>, other: ReadonlyMap<string, number>): boolean {
+  return one.size === other.size && [...one].every(([name, value]) => value <= (other.get(name) as number));
 }
 
 /**

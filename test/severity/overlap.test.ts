@@ -27,6 +27,8 @@ describe("classes that a machine can belong to two of", () => {
     [{ above: 10, to: 20 }, { above: 5, below: 11 }, true],
     [{ above: 10, below: 20 }, { above: 20, below: 30 }, false],
     [{ above: 10, below: 40 }, { above: 20, below: 30 }, true],
+    [{ from: 15, to: 15 }, { to: 20 }, true],
+    [{ from: 15, to: 15 }, { above: 15 }, false],
     [{ oneOf: [1500, 1800] }, { to: 1600 }, true],
     [{ oneOf: [1500, 1800] }, { to: 1400 }, false],
     [{ oneOf: [1500, 1800] }, { oneOf: [1800, 3600] }, true],
