@@ -1,0 +1,185 @@
+import { relayStatus, TripLogic, type TripSettings } from "veladis/protection";
+import { describe, expect, it } from "vitest";
+
+// thresholds that a 64-bit number holds exactly: set at 1, reset below 0.5
+const settings = {
+  threshold: "1 mm/s rms",
+  hysteresis: "50 %",
+  onDelay: 6,
+  timerResets: "below threshold",
+  sensorFault: "alarm",
+  latching: false,
+  contact: "normally open",
+  coil: "normally energised",
+} as const satisfies TripSettings;
+
+const stepped = (
+  steps: readonly (readonly [level: number | "fault", seconds: number])[],
+  more: Partial<TripSettings> = {},
+) => {
+  const logic = new TripLogic({ ...settings, ...more });
+  const events: string[] = [];
+  let state = "";
+  for (const [level, seconds] of steps) {
+    const done = logic.step(level, seconds);
+    state = done.state;
+    events.push(...done.events.map(({ event }) => event));
+  }
+  return { state, events };
+};
+
+// at or above sets, strictly below resets: common practice, no source
+describe("a level exactly at an edge", () => {
+  it("keeps the timer of the on-delay running", () => {
+    expect(
+      stepped([
+        [1, 3],
+        [1, 3],
+      ]).events,
+    ).toEqual(["timing", "trip"]);
+    expect(
+      stepped([
+        [1, 3],
+        [0.999, 0],
+        [1, 5],
+      ]).events,
+    ).toEqual(["timing", "rode out", "timing"]);
+  });
+
+  it("at the reset level does not clear, a little below does", () => {
+    expect(
+      stepped([
+        [1, 6],
+        [0.5, 10],
+      ]).state,
+    ).toBe("tripped");
+    expect(
+      stepped([
+        [1, 6],
+        [0.499, 0],
+      ]).state,
+    ).toBe("normal");
+  });
+
+  it("at the reset level starts the off-delay over", () => {
+    const begun = [
+      [1, 6],
+      [0.4, 3],
+      [0.5, 0],
+    ] as const;
+    expect(stepped([...begun, [0.4, 3]], { offDelay: 4 }).state).toBe("clearing");
+    expect(stepped([...begun, [0.4, 4]], { offDelay: 4 }).state).toBe("normal");
+    expect(
+      stepped(
+        [
+          [1, 6],
+          [0.4, 3],
+          [0.49, 1],
+        ],
+        { offDelay: 4 },
+      ).state,
+    ).toBe("normal");
+  });
+});
+
+describe("while the setpoint is multiplied by 2", () => {
+  const more = { multiplier: { factor: 2, seconds: 1000 } };
+
+  it("the timer starts over below twice the threshold", () => {
+    expect(
+      stepped(
+        [
+          [2, 3],
+          [2, 3],
+        ],
+        more,
+      ).events,
+    ).toEqual(["timing", "trip"]);
+    expect(
+      stepped(
+        [
+          [2, 3],
+          [1.9, 3],
+        ],
+        more,
+      ).events,
+    ).toEqual(["timing", "rode out"]);
+  });
+
+  it("the output clears below twice the reset level", () => {
+    expect(
+      stepped(
+        [
+          [2, 6],
+          [1, 10],
+        ],
+        more,
+      ).state,
+    ).toBe("tripped");
+    expect(
+      stepped(
+        [
+          [2, 6],
+          [0.9, 0],
+        ],
+        more,
+      ).state,
+    ).toBe("normal");
+  });
+
+  it("the off-delay starts over at twice the reset level", () => {
+    const slow = { ...more, offDelay: 4 };
+    expect(
+      stepped(
+        [
+          [2, 6],
+          [0.9, 3],
+          [1, 0],
+          [0.9, 3],
+        ],
+        slow,
+      ).state,
+    ).toBe("clearing");
+    expect(
+      stepped(
+        [
+          [2, 6],
+          [0.9, 3],
+          [0.95, 1],
+        ],
+        slow,
+      ).state,
+    ).toBe("normal");
+  });
+});
+
+describe("a sensor fault while the on-delay runs", () => {
+  it("ends the excursion where a fault only marks the signal as bad", () => {
+    expect(
+      stepped(
+        [
+          [1, 3],
+          ["fault", 0],
+        ],
+        { sensorFault: "bad" },
+      ).events,
+    ).toContain("rode out");
+    expect(
+      stepped([
+        [1, 3],
+        ["fault", 0],
+      ]).events,
+    ).not.toContain("rode out");
+  });
+});
+
+describe("the status of a relay", () => {
+  it.each([
+    ["normally energised", "healthy", "energised"],
+    ["normally energised", "trip", "de-energised"],
+    ["normally de-energised", "healthy", "de-energised"],
+    ["normally de-energised", "trip", "energised"],
+  ] as const)("a coil %s, output %s: %s", (coil, output, wanted) => {
+    expect(relayStatus({ latching: false, contact: "normally open", coil }, output === "trip", true).coil).toBe(wanted);
+  });
+});
