@@ -183,3 +183,43 @@ describe("the status of a relay", () => {
     expect(relayStatus({ latching: false, contact: "normally open", coil }, output === "trip", true).coil).toBe(wanted);
   });
 });
+
+describe("a reset by hand", () => {
+  const latched = { latching: true } as const;
+  const refused = (logic: TripLogic) => logic.reset().reason;
+
+  it("is refused where the output does not latch", () => {
+    const logic = new TripLogic(settings);
+    logic.step(1, 6);
+    expect(refused(logic)).toBe("the output does not latch; it clears by itself");
+  });
+
+  it("is refused at the reset level, and accepted a little below", () => {
+    const logic = new TripLogic({ ...settings, ...latched });
+    logic.step(1, 6);
+    logic.step(0.5, 1);
+    expect(refused(logic)).toBe("the level is not below the reset level");
+    logic.step(0.499, 1);
+    expect(logic.reset()).toEqual({ accepted: true });
+  });
+
+  it("is held against the multiplied reset level while that stands", () => {
+    const logic = new TripLogic({ ...settings, ...latched, multiplier: { factor: 2, seconds: 1000 } });
+    logic.step(2, 6);
+    logic.step(1, 1);
+    expect(refused(logic)).toBe("the level is not below the reset level");
+    logic.step(0.9, 1);
+    expect(logic.reset()).toEqual({ accepted: true });
+  });
+});
+
+describe("a command", () => {
+  it("is told as an event of its own, once", () => {
+    const logic = new TripLogic(settings);
+    logic.step(0.2, 1);
+    expect(logic.power(false).events.map(({ event }) => event)).toEqual(["power lost"]);
+    expect(logic.power(true).events.map(({ event }) => event)).toEqual(["power back"]);
+    expect(logic.bypass(true).events.map(({ event }) => event)).toEqual(["bypass on"]);
+    expect(logic.bypass(false).events.map(({ event }) => event)).toEqual(["bypass off"]);
+  });
+});
