@@ -12,6 +12,12 @@ describe("factors across quantities", () => {
     expect(sine(hertz * 1.5)).toEqual(other);
   });
 
+  // the rectified average of a sine is 2/pi of its peak: by hand 2 pi f times 2/pi
+  it("are those of 1 Hz before any other was asked for, also where pi cancels", () => {
+    expect(pairOf("m pk", "m/s avg").sine(1)).toEqual({ num: 4, den: 1 });
+    expect(pairOf("m/s avg", "m pk").sine(1)).toEqual({ num: 0.25, den: 1 });
+  });
+
   it("are asked for once as long as the frequency stays", () => {
     const { sine } = pairOf("m/s pk", "mm pp");
     expect(sine(25)).toBe(sine(25));
