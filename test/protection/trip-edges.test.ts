@@ -1,16 +1,14 @@
 import { relayStatus, TripLogic, type TripSettings } from "veladis/protection";
 import { describe, expect, it } from "vitest";
+import { settings as latched } from "./trip-settings";
 
 // thresholds that a 64-bit number holds exactly: set at 1, reset below 0.5
 const settings = {
+  ...latched,
   threshold: "1 mm/s rms",
   hysteresis: "50 %",
   onDelay: 6,
-  timerResets: "below threshold",
-  sensorFault: "alarm",
   latching: false,
-  contact: "normally open",
-  coil: "normally energised",
 } as const satisfies TripSettings;
 
 const stepped = (
@@ -185,7 +183,6 @@ describe("the status of a relay", () => {
 });
 
 describe("a reset by hand", () => {
-  const latched = { latching: true } as const;
   const refused = (logic: TripLogic) => logic.reset().reason;
 
   it("is refused where the output does not latch", () => {
@@ -195,7 +192,7 @@ describe("a reset by hand", () => {
   });
 
   it("is refused at the reset level, and accepted a little below", () => {
-    const logic = new TripLogic({ ...settings, ...latched });
+    const logic = new TripLogic({ ...settings, latching: true });
     logic.step(1, 6);
     logic.step(0.5, 1);
     expect(refused(logic)).toBe("the level is not below the reset level");
@@ -204,7 +201,7 @@ describe("a reset by hand", () => {
   });
 
   it("is held against the multiplied reset level while that stands", () => {
-    const logic = new TripLogic({ ...settings, ...latched, multiplier: { factor: 2, seconds: 1000 } });
+    const logic = new TripLogic({ ...settings, latching: true, multiplier: { factor: 2, seconds: 1000 } });
     logic.step(2, 6);
     logic.step(1, 1);
     expect(refused(logic)).toBe("the level is not below the reset level");

@@ -15,17 +15,9 @@ import {
   tripPointTest,
 } from "veladis/protection";
 import { describe, expect, it } from "vitest";
+import { settings as latched } from "../protection/trip-settings";
 
-const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 6,
-  timerResets: "below threshold",
-  sensorFault: "alarm",
-  latching: true,
-  contact: "normally open",
-  coil: "normally energised",
-} as const;
+const settings = { ...latched, onDelay: 6 } as const;
 const known = "0.40 in/s pk at 1800 r/min";
 const readings = baseline([2, 2.1, 1.9, 2, 2.2, 2, 2.1, 1.9, 2, 2.05], { as: "mm/s rms" });
 
