@@ -99,7 +99,7 @@ function compiled(bounds: readonly number[], zones: readonly Zone[], isLevel: bo
     if (value <= c) return zc;
     return few ? zd : (zones[index(value)] as Zone);
   };
-  const array = (values: Float64Array, target = new Uint8Array(values.length)): Uint8Array => {
+  const array = (values: Float64Array, target = new Uint8Array(values?.length ?? 0)): Uint8Array => {
     checkArrays(values, target);
     // nothing but readings keeps this 0: a branch in the loop would cost more than the judgement
     let fault = 0;
@@ -109,10 +109,11 @@ function compiled(bounds: readonly number[], zones: readonly Zone[], isLevel: bo
       target[i] = Number(value > a) + Number(value > b) + Number(value > c);
     }
     if (fault !== 0) refuseFirst(values, lowest, isLevel);
-    for (const bound of more)
-      values.forEach((value, i) => {
-        target[i] = (target[i] as number) + Number(value > bound);
-      });
+    for (const bound of more) {
+      for (let i = 0; i < values.length; i++) {
+        target[i] = (target[i] as number) + Number((values[i] as number) > bound);
+      }
+    }
     return target;
   };
   return { judge, index, array };
