@@ -2,7 +2,7 @@ import { nonNegative, numeral, shown, splitNumeral, text, VeladisError } from ".
 import type { Detector } from "../detectors/index";
 import { type FrequencyText, hertz } from "../frequency/index";
 import type { Quantity, UnitSymbol } from "../units/index";
-import { checkedAmplitude } from "./checked-amplitude";
+import { checkedAmplitude, FORM } from "./checked-amplitude";
 import { kindOf } from "./kind";
 import { linearOf } from "./scaled";
 
@@ -25,7 +25,6 @@ export interface Amplitude {
   readonly level?: Level;
 }
 
-const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
 /** Beyond any reading a person writes; keeps junk from being searched. */
 const LONGEST = 200;
 

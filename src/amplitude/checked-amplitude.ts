@@ -1,8 +1,10 @@
-import { finite, given, nonNegative, positive, shown, text, VeladisError } from "../core/index";
+import { finite, given, nonNegative, shown, text, VeladisError } from "../core/index";
+import { hertz as hertzOf } from "../frequency/index";
 import type { Amplitude } from "./amplitude";
 import { kindOf } from "./kind";
 
-const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
+/** What a reading looks like, for messages. */
+export const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
 
 /**
  * A reading that was taken apart, held against the catalogues: its unit and detector may be written in any of their
@@ -12,7 +14,7 @@ const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
  *   {@link readingType}
  */
 export function checkedAmplitude(reading: Amplitude): Amplitude {
-  const { value, hertz: hz, level } = reading;
+  const { value, hertz, level } = reading;
   const kind = kindOf(`${text(reading.unit, FORM)} ${text(reading.detector, FORM)}`);
   const { unit, detector, quantity } = kind;
   if (kind.reference !== 0) {
@@ -22,7 +24,7 @@ export function checkedAmplitude(reading: Amplitude): Amplitude {
     });
   }
   nonNegative(value, "an amplitude of zero or more");
-  if (hz !== undefined) positive(hz, 'a frequency above zero such as "25 Hz", "1500 r/min" or "2x 1500 r/min"');
+  if (hertz !== undefined) hertzOf({ hertz });
   if (level !== undefined) {
     finite(given(level, FORM).decibels, FORM);
     text(level.re, FORM);
