@@ -67,7 +67,19 @@ export {
   detectors,
   type RunningSums,
 } from "./detectors/index";
-export * from "./frequency/index";
+export {
+  type Frequency,
+  type FrequencyText,
+  type FrequencyUnit,
+  type FrequencyUnitFacts,
+  type FrequencyUnitSpelling,
+  type FrequencyUnitSymbol,
+  frequency,
+  frequencyUnitFacts,
+  frequencyUnitSymbol,
+  frequencyUnits,
+  hertz,
+} from "./frequency/index";
 export {
   type Quantity,
   quantities,

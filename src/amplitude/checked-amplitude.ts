@@ -1,5 +1,5 @@
-import { finite, given, nonNegative, shown, text, VeladisError } from "../core/index";
-import { hertz as hertzOf } from "../frequency/index";
+import { finite, given, nonNegative, positive, shown, text, VeladisError } from "../core/index";
+import { FREQUENCY_FORM } from "../frequency/index";
 import type { Amplitude } from "./amplitude";
 import { kindOf } from "./kind";
 
@@ -24,7 +24,7 @@ export function checkedAmplitude(reading: Amplitude): Amplitude {
     });
   }
   nonNegative(value, "an amplitude of zero or more");
-  if (hertz !== undefined) hertzOf({ hertz });
+  if (hertz !== undefined) positive(hertz, FREQUENCY_FORM);
   if (level !== undefined) {
     finite(given(level, FORM).decibels, FORM);
     text(level.re, FORM);

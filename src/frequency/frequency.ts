@@ -1,13 +1,12 @@
 import { memo, namesIn, numeral, positive, shown, splitNumeral, text, unknownName, VeladisError } from "../core/index";
 import { type FrequencyUnit, type FrequencyUnitSpelling, type FrequencyUnitSymbol, frequencyUnits } from "./catalogue";
+import { FREQUENCY_FORM } from "./form";
 
 /** A frequency or shaft speed in words: `"25 Hz"`, `"1500 r/min"`, `"157 rad/s"`, `"2x 1500 r/min"`. */
 export type FrequencyText = `${number} ${FrequencyUnitSpelling}` | `${number}x ${number} ${FrequencyUnitSpelling}`;
 
 /** A frequency: in words, or as `{ hertz }`. */
 export type Frequency = FrequencyText | { readonly hertz: number };
-
-const FORM = 'a frequency above zero such as "25 Hz", "1500 r/min" or "2x 1500 r/min"';
 
 const UNIT = "a unit of frequency or shaft speed";
 
@@ -36,7 +35,7 @@ export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
 }
 
 const read = /* @__PURE__ */ memo((at) => {
-  let [value, rest] = splitNumeral(text(at, FORM).trim());
+  let [value, rest] = splitNumeral(text(at, FREQUENCY_FORM).trim());
   let order = 1;
   const marked = /^[xX×]\s*(?:of\s+)?/.exec(rest)?.[0];
   if (value !== "" && marked !== undefined) {
@@ -44,11 +43,11 @@ const read = /* @__PURE__ */ memo((at) => {
     [value, rest] = splitNumeral(rest.slice(marked.length));
   }
   if (value === "" || rest === "") {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(at) });
+    throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(at) });
   }
   const { num, den, radian }: FrequencyUnit = frequencyUnits[frequencyUnitSymbol(rest)];
-  const cycles = (positive(numeral(value), FORM) * order * num) / den;
-  return positive(radian ? cycles / (2 * Math.PI) : cycles, FORM);
+  const cycles = (positive(numeral(value), FREQUENCY_FORM) * order * num) / den;
+  return positive(radian ? cycles / (2 * Math.PI) : cycles, FREQUENCY_FORM);
 });
 
 /**
@@ -69,7 +68,7 @@ const read = /* @__PURE__ */ memo((at) => {
  * ```
  */
 export function hertz(at: Frequency): number {
-  return typeof at === "object" ? positive(at?.hertz, FORM) : read(at);
+  return typeof at === "object" ? positive(at?.hertz, FREQUENCY_FORM) : read(at);
 }
 
 /**
@@ -88,5 +87,5 @@ export function hertz(at: Frequency): number {
  * ```
  */
 export function frequency(at: string): { hertz: number } {
-  return { hertz: hertz(text(at, FORM) as FrequencyText) };
+  return { hertz: hertz(text(at, FREQUENCY_FORM) as FrequencyText) };
 }

@@ -6,6 +6,7 @@ export {
   frequencyUnitFacts,
   frequencyUnits,
 } from "./catalogue";
+export { FREQUENCY_FORM } from "./form";
 export {
   type Frequency,
   type FrequencyText,
