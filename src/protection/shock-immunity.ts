@@ -1,11 +1,12 @@
 import { type Amplitude, amplitudeOf, convertAmplitude, parseAmplitude } from "../amplitude/index";
 import { deviceSettings, given, held, knownKeys, list, positive, shown, VeladisError } from "../core/index";
-import { units } from "../units/index";
 import { type LevelDetector, timeConstant } from "./front-end";
-import { halfSine, velocityOf } from "./shock";
-import { timeAbove } from "./time-above";
-import { type TripRules, tripRules } from "./trip-rules";
+import { largestShocks } from "./largest-shocks";
+import { longestBurst } from "./longest-burst";
+import type { ShockedDevice } from "./shocked-device";
+import { tripRules } from "./trip-rules";
 import type { ChannelSettings } from "./trip-settings";
+import { unitPulse } from "./unit-pulse";
 
 /** Settings that decide what a device rides through. */
 export interface ImmunitySettings
@@ -48,12 +49,6 @@ export interface Immunity {
   readonly assumed: readonly string[];
 }
 
-/** Phases of the running vibration at which a shock is tried. */
-const PHASES = 12;
-/** The largest shock that is tried, in g: beyond what a sensor outlives. */
-const LARGEST = 10_000;
-/** Samples of the longest record that is tried, some thousand times over. */
-const MOST = 250_000;
 const SETTINGS = "settings with threshold, hysteresis, delay and detector";
 const RUNNING = 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"';
 const MULTIPLE = "a multiple of the threshold above 1";
@@ -64,38 +59,6 @@ const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
   "a burst is a steady level that begins and ends at once",
   "the sensor follows without clipping; a real one may overload and hold the device up for longer",
 ]);
-
-/** The largest argument, up to `most`, for which a rising condition does not hold yet. */
-function largestBelow(holds: (x: number) => boolean, most: number): number {
-  let low = 0;
-  let high = most;
-  for (let i = 0; i < 40; i++) {
-    const middle = (low + high) / 2;
-    if (holds(middle)) high = middle;
-    else low = middle;
-  }
-  return low;
-}
-
-/** What the device's input makes of a half-sine of 1 g, in the SI unit of the threshold's quantity. */
-function unitResponse(rules: TripRules, milliseconds: number, highPass: number, hertz: number) {
-  const length = positive(milliseconds, "a shock length above zero, in ms") / 1000;
-  const rate = Math.min(Math.max(64 / length, 40 * hertz, 100 * highPass), 4e6);
-  const velocity = rules.threshold.quantity === "velocity";
-  // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing.
-  const samples = Math.ceil((length + (velocity ? 12 / (Math.SQRT2 * Math.PI * highPass) : 0)) * rate) + 1;
-  if (!(samples <= MOST)) {
-    throw new VeladisError("out-of-range", {
-      expected: "a shock and a high-pass corner that a record of a quarter of a million samples shows",
-      received: `${milliseconds} ms and ${highPass} Hz`,
-    });
-  }
-  const pulse = Float64Array.from(
-    { length: samples },
-    (_, i) => (units.g.num / units.g.den) * halfSine(i / rate, length),
-  );
-  return { rate, response: velocity ? velocityOf(pulse, rate, highPass) : pulse };
-}
 
 /**
  * The largest shock and the longest burst that do not trip, for a device that runs at a level.
@@ -163,32 +126,11 @@ export function shockImmunity(
       received: shown(running),
     });
   }
-  const order = settings.detector.kind === "rms" ? 2 : 1;
-  const excess = (x: number) => x ** order - level ** 2 * (order - 1);
-
-  const shocks = list(milliseconds, "a list of lengths of shocks, in ms").map((length) => {
-    const { rate, response } = unitResponse(rules, length, highPass, hertz);
-    const runningPeak = settings.detector.kind === "rms" ? level * Math.SQRT2 : level;
-    const trips = (g: number, delay: number) =>
-      Array.from({ length: PHASES }, (_, p) => (2 * Math.PI * p) / PHASES).some((phase) => {
-        const wave = (i: number) =>
-          g * (response[i] as number) + runningPeak * Math.sin((2 * Math.PI * hertz * i) / rate + phase);
-        const { reached, above } = timeAbove(wave, response.length, rate, settings.detector, level, set, hold);
-        return reached && above >= delay;
-      });
-    const limit = (delay: number): Amplitude | null => {
-      if (!trips(LARGEST, delay)) return null;
-      const value = largestBelow((g) => trips(g, delay), LARGEST);
-      return Object.freeze({ ...parseAmplitude("1 g pk"), value });
-    };
-    const withoutDelay = limit(0);
-    return Object.freeze({
-      milliseconds: length,
-      largest: rules.onDelay === 0 ? withoutDelay : limit(rules.onDelay),
-      withoutDelay,
-    });
-  });
-
+  // all is held to sense before any of it is searched, which takes a while
+  const device: ShockedDevice = { detector: settings.detector, hertz, level, set, hold };
+  const pulses = list(milliseconds, "a list of lengths of shocks, in ms").map((length) =>
+    unitPulse(length, Math.max(40 * hertz, 100 * highPass), threshold.quantity === "velocity" ? highPass : undefined),
+  );
   const bursts = list(multiples, "a list of multiples of the threshold").map((multiple) => {
     const high = held(set * positive(multiple, MULTIPLE));
     if (multiple <= 1) {
@@ -197,19 +139,20 @@ export function shockImmunity(
         received: shown(multiple),
       });
     }
-    // Time to reach the threshold, and time from the end of the burst until the level is below it again.
-    const rise = order === 2 ? tau * Math.log(excess(high) / (high ** 2 - set ** 2)) : 0;
-    const fall = (length: number): number => {
-      const top = order === 2 ? excess(high) * -Math.expm1(-length / tau) : high;
-      return tau * Math.log(top / excess(hold));
-    };
-    const longest = (delay: number): number =>
-      largestBelow((length) => length > rise && length - rise + fall(length) >= delay, rise + delay);
     return Object.freeze({
       level: Object.freeze({ ...threshold, value: threshold.value * multiple }),
       timesThreshold: multiple,
-      longest: longest(rules.onDelay),
-      withoutDelay: rise,
+      longest: longestBurst(device, tau, high, rules.onDelay),
+      withoutDelay: longestBurst(device, tau, high, 0),
+    });
+  });
+  const inG = (value: number | null) => (value === null ? null : Object.freeze({ ...parseAmplitude("1 g pk"), value }));
+  const shocks = pulses.map((pulse) => {
+    const [largest, withoutDelay] = largestShocks(device, pulse, [rules.onDelay, 0]) as [number | null, number | null];
+    return Object.freeze({
+      milliseconds: pulse.milliseconds,
+      largest: inG(largest),
+      withoutDelay: inG(withoutDelay),
     });
   });
   return Object.freeze({ shocks: Object.freeze(shocks), bursts: Object.freeze(bursts), assumed });

@@ -5,14 +5,17 @@ import { type LevelDetector, timeConstant } from "./front-end";
  *
  * The waveform is followed sample by sample; behind its end the level decays by itself towards the running level.
  *
- * @param wave - the waveform, running vibration included
+ * @param peak - what the shock is multiplied by
+ * @param shock - the waveform of a shock
+ * @param wave - the running vibration beneath it, as many samples
  * @param running - the level before and after, as the detector shows it
  * @param set - where the time begins; the running vibration lies below
  * @param hold - where the time ends, not above `set`
  */
 export function timeAbove(
-  wave: (index: number) => number,
-  length: number,
+  peak: number,
+  shock: Float64Array,
+  wave: Float64Array,
   rate: number,
   detector: LevelDetector,
   running: number,
@@ -29,8 +32,8 @@ export function timeAbove(
   let since = -1;
   let longest = 0;
   let reached = false;
-  for (let i = 0; i < length; i++) {
-    const x = wave(i);
+  for (let i = 0; i < wave.length; i++) {
+    const x = peak * (shock[i] as number) + (wave[i] as number);
     level = rms ? x * x + (level - x * x) * left : Math.max(Math.abs(x), level * left);
     if (level >= up && since < 0) {
       since = i;
@@ -42,7 +45,7 @@ export function timeAbove(
   }
   if (since >= 0) {
     const tail = tau * Math.log((level - floor) / (down - floor));
-    longest = Math.max(longest, (length - since) / rate + Math.max(0, tail));
+    longest = Math.max(longest, (wave.length - since) / rate + Math.max(0, tail));
   }
   return { reached, above: longest };
 }

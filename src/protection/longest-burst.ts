@@ -1,0 +1,22 @@
+import { largestBelow } from "./largest-below";
+import type { ShockedDevice } from "./shocked-device";
+
+/**
+ * The longest steady burst, in seconds, that does not outlast an on-delay.
+ *
+ * @param tau - the detector's time constant in seconds
+ * @param high - level of the burst, above the threshold
+ */
+export function longestBurst(device: ShockedDevice, tau: number, high: number, delay: number): number {
+  const { detector, level, set, hold } = device;
+  const rms = detector.kind === "rms";
+  const excess = (x: number) => (rms ? x ** 2 - level ** 2 : x);
+  // time to reach the threshold, and time from the end of the burst until the level is below it again
+  const rise = rms ? tau * Math.log(excess(high) / (high ** 2 - set ** 2)) : 0;
+  const fall = (length: number): number => {
+    const top = rms ? excess(high) * -Math.expm1(-length / tau) : high;
+    return tau * Math.log(top / excess(hold));
+  };
+  if (delay === 0) return rise;
+  return largestBelow((length) => length > rise && length - rise + fall(length) >= delay, rise + delay);
+}
