@@ -109,7 +109,7 @@ describe("shock immunity", () => {
   it.each(devices)(
     "%s: the largest shock does not trip the whole chain, a little more does",
     (_, device, length, seconds) => {
-      const [shock] = shockImmunity(device, running, { milliseconds: [length] }).shocks;
+      const [shock] = shockImmunity(device, running, { milliseconds: [length], multiples: [] }).shocks;
       const largest = shock?.largest?.value as number;
       expect(tripsOn(device, largest * 0.97, length, seconds)).toBe(false);
       expect(tripsOn(device, largest * 1.05, length, seconds)).toBe(true);
@@ -118,7 +118,7 @@ describe("shock immunity", () => {
 
   it("RMS averaging rides out more than a peak detector, and a delay more than none", () => {
     const of = (device: ImmunitySettings) =>
-      shockImmunity(device, running, { milliseconds: [5] }).shocks[0]?.largest?.value as number;
+      shockImmunity(device, running, { milliseconds: [5], multiples: [] }).shocks[0]?.largest?.value as number;
     const peak = { kind: "peak", decay: 2 } as const;
     expect(of({ ...settings, detector: peak })).toBeLessThan(of(settings));
     expect(of(settings)).toBeLessThan(of({ ...settings, onDelay: 3 }));
@@ -129,7 +129,7 @@ describe("shock immunity", () => {
   it("the longest burst does not trip the detector and the logic, a little longer does", () => {
     const device = { ...settings, onDelay: 2 };
     const rate = 1000;
-    for (const { level, longest } of shockImmunity(device, running, { multiples: [1.5, 3] }).bursts) {
+    for (const { level, longest } of shockImmunity(device, running, { milliseconds: [], multiples: [1.5, 3] }).bursts) {
       const trips = (seconds: number) => {
         const square = Float64Array.from({ length: 20 * rate }, (_, i) => (i < seconds * rate ? level.value : 0.2));
         const levels = detectedLevels(square, { rate, detector: device.detector, initial: 0.2 });
