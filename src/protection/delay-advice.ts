@@ -71,7 +71,7 @@ const kinds = /* @__PURE__ */ Object.keys(machineTypes) as MachineType[];
  */
 export function delayAdvice(type: MachineType | undefined, hertz: number | undefined): DelayAdvice {
   const known = type === undefined ? undefined : choice(type, kinds, "a kind of machine");
-  const row = (known === undefined ? undefined : delays[known]) ?? OTHER;
+  const row = (known && delays[known]) ?? OTHER;
   if (hertz !== undefined) positive(hertz, "a running speed above zero, in Hz");
   const name = type ?? "machine";
   const reasons: Reason[] = [

@@ -42,10 +42,13 @@ const keys: Readonly<Record<keyof Device, true>> = /* @__PURE__ */ Object.freeze
   band: true,
 });
 
+const ROUNDING = "what the device does between two steps";
+
 /** The device itself if it is one, without a key that no device has. */
 export function checkedDevice(device: Device): Device {
   given(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
   if (device.band !== undefined) given(device.band, 'a band such as { lowest: "10 Hz", highest: "1 kHz" }');
+  if (device.rounds !== undefined) choice(device.rounds, roundings, ROUNDING);
   return knownKeys(device, keys, "a fact of a device");
 }
 
@@ -114,7 +117,7 @@ export function storedSetpoint(
     convertAmplitude(given(value, "a level with its unit"), type, at === undefined ? {} : { at }).value;
   const value = inDevice(reading);
   positive(value, "a setpoint above zero");
-  const rounding = choice(rounds ?? device.rounds ?? "nearest", roundings, "what the device does between two steps");
+  const rounding = choice(rounds ?? device.rounds ?? "nearest", roundings, ROUNDING);
   const step = device.step === undefined ? undefined : positive(inDevice(device.step), "a step above zero");
   const highest = device.highest === undefined ? Number.POSITIVE_INFINITY : inDevice(device.highest);
   const lowest = device.lowest === undefined ? 0 : inDevice(device.lowest);

@@ -22,7 +22,8 @@ const distances = /* @__PURE__ */ Object.freeze({
 } as const satisfies Record<string, Ratio>);
 
 function unitIn<Table extends Record<string, Ratio>>(table: Table, symbol: string, what: string): Ratio {
-  const plain = symbol.normalize("NFKC").replaceAll("μ", "u").replace(/^µ/, "u");
+  // the micro sign is normalised to the Greek letter
+  const plain = symbol.normalize("NFKC").replace("μ", "u");
   if (Object.hasOwn(table, plain)) return table[plain] as Ratio;
   throw new VeladisError("unknown-unit", { expected: what, received: shown(symbol), allowed: Object.keys(table) });
 }
@@ -49,13 +50,14 @@ export function metres(distance: string): number {
 const UNIT = 'a unit of unbalance, mass times distance, such as "g·mm" or "oz·in"';
 
 function unbalanceUnit(unit: string): Ratio {
-  const [, mass, distance] = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(text(unit, UNIT)) ?? [];
-  if (mass === undefined || distance === undefined) {
+  const parts = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(text(unit, UNIT));
+  if (parts === null) {
     throw new VeladisError("unknown-unit", {
       expected: UNIT,
       received: shown(unit),
     });
   }
+  const [mass, distance] = parts.slice(1) as [string, string];
   const first = unitIn(masses, mass, "a unit of mass");
   const second = unitIn(distances, distance, "a unit of length");
   return { num: first.num * second.num, den: first.den * second.den };

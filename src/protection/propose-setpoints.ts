@@ -3,13 +3,15 @@ import { cautions, given, held as holdable, knownKeys, nonNegative, positive, Ve
 import { hertz as hertzOf } from "../frequency/index";
 import { type MachineRef, parseMachine, type SchemeRef } from "../severity/index";
 import type { Baseline } from "./baseline";
+import { caseWarnings } from "./case-warnings";
 import { type DelayAdvice, delayAdvice } from "./delay-advice";
 import { checkedDevice, type Device, deviceType, type StoredSetpoint, storedSetpoint } from "./device";
+import { numberWarnings } from "./number-warnings";
 import { baselineOf, inDevice } from "./proposal-baseline";
 import { type Reason, setpointRules } from "./reason";
 import { limitsOfScheme, limitsOfSite, type OwnLimits } from "./setpoint-limits";
 import { alarmTarget, hysteresisFor, type Target, tripTarget } from "./setpoint-targets";
-import { caseWarnings, numberWarnings, type SensorLimits, type SetpointWarning } from "./setpoint-warnings";
+import type { SensorLimits, SetpointWarning } from "./setpoint-warnings";
 
 /** What {@link proposeSetpoints} is told. */
 export interface ProposalRequest {
@@ -139,7 +141,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
   };
   const base = level === null ? null : here(level);
   const limits =
-    own !== undefined && own !== null
+    own !== undefined
       ? limitsOfSite(own, as, hertz)
       : scheme === undefined
         ? null
@@ -219,9 +221,9 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     hysteresis,
     warnings: Object.freeze(warnings),
     assumed: Object.freeze([...assumed]),
-    verified: [...(alarm?.reasons ?? []), ...(trip?.reasons ?? [])].every(
-      ({ source }) => source.provenance === "published",
-    ),
+    verified:
+      alarm !== null &&
+      [...alarm.reasons, ...(trip?.reasons ?? [])].every(({ source }) => source.provenance === "published"),
     cautions,
   });
 }

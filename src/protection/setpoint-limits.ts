@@ -86,6 +86,7 @@ export function limitsOfScheme(
 
 /** Limits of the maker or the site, in the type of the baseline. */
 export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
+  given(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }');
   knownKeys(own, { "B/C": true, "C/D": true, source: true }, "a limit of the site");
   const at = hertz === undefined ? {} : { at: { hertz } };
   const source: Source = {

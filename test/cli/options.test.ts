@@ -30,7 +30,7 @@ describe("a band is written alike for every command", () => {
     const own = ["--band", "20 Hz to 1 kHz"];
     const limits = ["--limits", "4.5 mm/s rms, 7.1 mm/s rms", "--machine", "pump 1300 r/min"];
     const setpoints = await veladis(["setpoints", "--baseline", "2 mm/s rms", ...limits, ...own, "--json"]);
-    expect(JSON.parse(setpoints.out).warnings.map(({ code }: { code: string }) => code)).toContain("below band");
+    expect(JSON.parse(setpoints.out).warnings.map(({ code }: { code: string }) => code)).toContain("outside band");
     const settings = ["--threshold", "5 mm/s rms", "--hysteresis", "3 %", "--delay", "3", "--latching"];
     const plan = await veladis(["plan", ...settings, "--at", "20 Hz", "--shaker", "7 Hz to 1 kHz", ...own]);
     expect(plan.out).toContain("nominally reads 0.707 of the level");

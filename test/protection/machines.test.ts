@@ -42,6 +42,18 @@ describe("balance against ISO 21940-11 and print", () => {
     expectAgreement(reference, unbalanceOf(reference.mass, reference.radius, "oz·in"));
   });
 
+  it("permits a heavier rotor more, and writes the whole as an unbalance", () => {
+    // e_per in um is g·mm per kg by definition, ISO 21940-11 clause 6, from memory
+    const { unbalance, eccentricity, grade } = permissibleUnbalance("G 2.5", { mass: "80 kg", speed: "3000 r/min" });
+    expect(unbalance).toBeCloseTo(80 * eccentricity, 9);
+    expect(eccentricity).toBeCloseTo(eccentricities[0].printed, 2);
+    expect(grade).toBe(2.5);
+  });
+
+  it.each(["G6.3", "G  6.3", " G 6.3 ", "g 6.3", "G 6.3 mm/s", "G 6.3mm/s"])("reads the grade %s", (written) => {
+    expect(balanceGrade(written)).toBe(6.3);
+  });
+
   it("G13: without distances each plane has half; a pound is sixteen ounces", () => {
     const { planes: split, unbalance } = permissibleUnbalance("G 2.5", { mass: "80 kg", speed: "2980 r/min" });
     expect(split.left).toBeCloseTo(unbalance * planes.half, 9);
@@ -74,10 +86,26 @@ describe("balance against ISO 21940-11 and print", () => {
   it.each([
     ["G", "syntax"],
     ["6.3", "syntax"],
+    ["about G 6.3", "syntax"],
+    ["G 6.3\n40", "syntax"],
     ["G -1", "not-positive"],
     ["G 6.3 in/s", "syntax"],
   ])("refuses the grade %s", (grade, code) => {
     expect(() => balanceGrade(grade)).toThrow(expect.objectContaining({ code }));
+  });
+
+  it("reads an unbalance however its units are joined", () => {
+    // the ounce is 28.349523125 g and the inch 25.4 mm, exactly: NIST SP 811, Appendix B.8, from memory
+    const grams = 4 * 28.349523125 * 25.4;
+    const force = centrifugalForce(`${grams} g·mm`, "3000 r/min");
+    for (const unit of ["oz·in", "oz-in", "oz in", "oz.in", "oz * in", "oz ⋅ in"]) {
+      expect(centrifugalForce(`4 ${unit}`, "3000 r/min")).toBeCloseTo(force, 9);
+      expect(unbalanceOf("4 oz", "1 in", unit)).toBeCloseTo(4, 12);
+    }
+    for (const micro of ["um", "µm", "μm"]) expect(unbalanceOf("1 kg", `300 ${micro}`)).toBeCloseTo(300, 9);
+    for (const odd of ["g·mm2", "2 g·mm", "g·mm·s", "g"]) {
+      expect(() => unbalanceOf("1 kg", "1 mm", odd)).toThrow(expect.objectContaining({ code: "unknown-unit" }));
+    }
   });
 
   it("refuses bare numbers and units it has none of", () => {
@@ -114,6 +142,17 @@ describe("an acceleration-operated switch", () => {
         },
       ),
     );
+  });
+
+  it("operates at a limit that makes just its setting, and says nothing of protection without a limit", () => {
+    const { rows } = mechanicalSwitch("2 g pk", { speeds: ["1490 r/min"] });
+    expect(rows[0]).toMatchObject({ timesLimit: null, protects: null });
+    const limit = `${rows[0]?.velocity.value} mm/s rms`;
+    const { rows: held, blindBelow } = mechanicalSwitch("2 g pk", { speeds: ["1490 r/min"], limit });
+    expect(held[0]).toMatchObject({ protects: true });
+    expect(held[0]?.timesLimit).toBeCloseTo(1, 12);
+    expect(blindBelow?.speed).toBeCloseTo(1490, 6);
+    expect(blindBelow?.hertz).toBeCloseTo(1490 / 60, 8);
   });
 
   it("refuses a setting that is no acceleration and a limit that is one", () => {

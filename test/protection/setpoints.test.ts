@@ -59,6 +59,57 @@ describe("baseline", () => {
     }
   });
 
+  it("counts readings at the ends of the speeds and times that count, and leaves out all beyond", () => {
+    const readings = [1, 2, 3, 4, 5, 6];
+    const counted = (how: object) => baseline(readings, { as: "mm/s rms", ...how });
+    const speeds = [1399, 1400, 1450, 1480, 1500, 1501];
+    const both = { readings: speeds, atLeast: "1400 r/min", atMost: "1500 r/min" };
+    expect(counted({ speed: both })).toMatchObject({ count: 4, lowest: 2, highest: 5 });
+    expect(counted({ speed: { ...both, atLeast: undefined } })).toMatchObject({ lowest: 1, highest: 5 });
+    expect(counted({ speed: { ...both, atMost: undefined } })).toMatchObject({ lowest: 2, highest: 6 });
+    // the same speeds in hertz and in radians a second, whose rounding leaves nothing out
+    for (const [unit, per] of [
+      ["Hz", 1 / 60],
+      ["rad/s", Math.PI / 30],
+    ] as const) {
+      const speed = { ...both, unit, readings: speeds.map((one) => one * per) };
+      expect(counted({ speed })).toMatchObject({ count: 4, lowest: 2, highest: 5 });
+    }
+    const times = [-10, 0, 30, 60, 90, 90.5];
+    expect(counted({ time: { readings: times, from: 0, to: 90 } })).toMatchObject({ count: 4, lowest: 2, highest: 5 });
+    expect(counted({ time: { readings: times, to: 90 } })).toMatchObject({ count: 5, lowest: 1, highest: 5 });
+    expect(counted({ time: { readings: times, from: 0 } })).toMatchObject({ count: 5, lowest: 2, highest: 6 });
+    // all that is asked must hold
+    const mask = [true, true, true, true, false, true];
+    expect(counted({ mask, speed: both, time: { readings: times, from: 0 } })).toMatchObject({ lowest: 2, highest: 4 });
+  });
+
+  it("takes the frequency it is told for readings without their own, and a reading's own before it", () => {
+    const told = { as: "mm/s rms", at: "25 Hz" } as const;
+    const found = baseline(["18 um rms", "18 um rms at 50 Hz", "2 mm/s rms"], told);
+    expect(found.lowest).toBe(2);
+    expect(found.median).toBeCloseTo(convert(18, "um rms", "mm/s rms", { at: "25 Hz" }), 12);
+    expect(found.highest).toBeCloseTo(convert(18, "um rms", "mm/s rms", { at: "50 Hz" }), 12);
+    expect(baseline(["2 mm/s rms", "2 mm/s rms at 25 Hz", "2 mm/s rms"], { as: "mm/s rms" }).median).toBe(2);
+  });
+
+  it("flags beyond 3.5 spreads, not at them, and warns with the numbers of the case", () => {
+    // 2 2 2 3 3 3 3 4 4 4 and 8: median 3, spread 1.4826
+    const readings = [2, 2, 2, 3, 3, 3, 3, 4, 4, 4];
+    const at = (far: number) => baseline([...readings, far], { as: "mm/s rms" });
+    expect(at(3 + 3.5 * 1.4826).outliers).toEqual([]);
+    expect(at(3 + 3.5 * 1.4826 + 1e-6).outliers).toMatchObject([{ index: 10 }]);
+    expect(at(9)).toMatchObject({
+      warnings: ["1 of 11 readings lie more than 3.5 spreads from the median; look at each"],
+      withoutOutliers: { count: 10, mean: 3 },
+    });
+    expect(at(3).warnings).toEqual([]);
+    expect(baseline(readings, { as: "mm/s rms" }).warnings).toEqual([]);
+    expect(baseline(readings, { as: "mm/s rms", enough: 11 }).warnings).toEqual([
+      "10 steady readings are few; take at least 11 over the usual range of load and temperature",
+    ]);
+  });
+
   it("refuses two readings and warns of few", () => {
     expect(() => baseline([2, 2], { as: "mm/s rms" })).toThrow(expect.objectContaining({ code: "out-of-range" }));
     expect(baseline([2, 2.1, 2.2], { as: "mm/s rms" }).warnings[0]).toMatch(/3 steady readings are few/);
@@ -213,6 +264,62 @@ describe("the device", () => {
     });
   });
 
+  it("says what a setting comes to", () => {
+    const effect = (...given: Parameters<typeof storedSetpoint>) => storedSetpoint(...given).effect;
+    const step = { step: "0.03 in/s pk" };
+    expect(effect("0.50 in/s pk", {})).toBe("no steps of the device were given");
+    expect(effect("0.50 in/s pk", { lowest: "0.1 in/s pk" })).toBe("no steps of the device were given");
+    expect(effect("0.50 in/s pk", { highest: "1 in/s pk" })).toBe("the device stores what was asked");
+    expect(effect("0.51 in/s pk", step)).toBe("the device stores what was asked");
+    expect(effect("0.50 in/s pk", step, undefined, "down")).toBe(
+      "the device stores 0.480 in/s pk for 0.500 in/s pk: it acts at a level 4.0 % lower than asked",
+    );
+    expect(effect("2 in/s pk", { highest: "1 in/s pk" })).toMatch(/a level 50\.0 % lower than asked/);
+  });
+
+  it("goes to the step below, the nearest or the one above, as the device does", () => {
+    const stored = (asked: string, rounds: "down" | "nearest" | "up") =>
+      storedSetpoint(`${asked} in/s pk`, { step: "0.03 in/s pk", rounds }).stored.value;
+    expect((["down", "nearest", "up"] as const).map((rounds) => stored("0.49", rounds))).toEqual([0.48, 0.48, 0.51]);
+    expect((["down", "nearest", "up"] as const).map((rounds) => stored("0.50", rounds))).toEqual([0.48, 0.51, 0.51]);
+  });
+
+  it("leaves a setting on a step where it is, though binary numbers say it lies a hair beside", () => {
+    // 0.3 / 0.1 is 2.9999999999999996, 100000.2 / 0.1 is 1000001.9999999999
+    for (const [asked, step] of [
+      ["0.3", "0.1"],
+      ["100000.2", "0.1"],
+      ["10000000.1", "0.1"],
+      ["0.7", "0.1"],
+    ] as const) {
+      for (const rounds of ["down", "up", "nearest"] as const) {
+        const found = storedSetpoint(`${asked} mm/s rms`, { step: `${step} mm/s rms`, rounds });
+        expect(found).toMatchObject({ stored: { value: Number(asked) }, difference: 0, percent: 0, acts: "as asked" });
+      }
+    }
+    // 2.54 mm/s is 0.09999999999999999 in/s here
+    for (const asked of ["2.54 mm/s pk", "5.08 mm/s pk", "17.78 mm/s pk", "0.0254 mm/s pk"]) {
+      const found = storedSetpoint(asked, { step: "0.001 in/s pk", rounds: "down" });
+      expect(found).toMatchObject({ difference: 0, acts: "as asked", effect: "the device stores what was asked" });
+    }
+  });
+
+  it("shows another quantity at a frequency, and holds its lowest and highest themselves", () => {
+    const { stored } = storedSetpoint("7.1 mm/s rms", { step: "1 um pp" }, "25 Hz", "down");
+    expect(stored).toMatchObject({ unit: "um", detector: "pp" });
+    expect(stored.value).toBe(Math.floor(convert(7.1, "mm/s rms", "um pp", { at: "25 Hz" })));
+    expect(() => storedSetpoint("7.1 mm/s rms", { step: "1 um pp" })).toThrow(
+      expect.objectContaining({ code: "missing-frequency" }),
+    );
+    const range = { lowest: "1 mm/s rms", highest: "25 mm/s rms" };
+    expect(storedSetpoint("1 mm/s rms", range)).toMatchObject({ stored: { value: 1 }, acts: "as asked" });
+    expect(storedSetpoint("25 mm/s rms", range)).toMatchObject({ stored: { value: 25 }, acts: "as asked" });
+    // nearer to zero than to the first step: nothing that could be set
+    expect(() => storedSetpoint("0.01 in/s pk", { step: "0.03 in/s pk" })).toThrow(
+      expect.objectContaining({ code: "out-of-range" }),
+    );
+  });
+
   it("holds what it can, in its own unit", () => {
     expect(storedSetpoint("9 mm/s rms", { step: "0.01 in/s pk" }).stored).toMatchObject({ value: 0.5, unit: "in/s" });
     expect(storedSetpoint("99 mm/s rms", { highest: "25 mm/s rms" }).stored.value).toBe(25);
@@ -252,8 +359,8 @@ describe("warnings", () => {
     ["trip beyond full scale", { ...good, sensor: { loop: "0 to 5 mm/s rms" } }],
     ["trip beyond full scale", { ...good, sensor: { fullScale: "0.1 g pk" } }],
     ["little margin", { ...good, baseline: "4.5 mm/s rms", limits: { ...limits, "C/D": "5.8 mm/s rms" } }],
-    ["below band", { ...good, machine: "pump 540 r/min", device: { band: { lowest: "10 Hz", highest: "1 kHz" } } }],
-    ["below band", { ...good, machine: "pump 600 r/min", device: { band: { lowest: "10 Hz", highest: "1 kHz" } } }],
+    ["outside band", { ...good, machine: "pump 540 r/min", device: { band: { lowest: "10 Hz", highest: "1 kHz" } } }],
+    ["outside band", { ...good, machine: "pump 600 r/min", device: { band: { lowest: "10 Hz", highest: "1 kHz" } } }],
     ["unknown frequency", { ...good, machine: "pump", device: { band: { lowest: "10 Hz", highest: "1 kHz" } } }],
     ["long delay", { ...good, onDelay: 12 }],
     ["single baseline", { ...good, baseline: "2 mm/s rms" }],

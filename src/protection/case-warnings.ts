@@ -1,0 +1,63 @@
+import { significant } from "../amplitude/index";
+import type { Baseline } from "./baseline";
+import { setpointRules } from "./reason";
+import type { SetpointLimits } from "./setpoint-limits";
+import type { SetpointWarning } from "./setpoint-warnings";
+
+/** What decides the warnings about limits and baseline. */
+export interface LimitCase {
+  readonly limits: SetpointLimits | null;
+  /** Whether the limits are the user's own. */
+  readonly ofSite: boolean;
+  /** Level of the baseline, in `as`. */
+  readonly base: number | null;
+  readonly statistics: Baseline | null;
+  readonly as: string;
+}
+
+const CAPS = "the caps of 1.25 times the limits are recalled, not checked against a printed copy";
+
+function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning[] {
+  if (limits === null) {
+    const text = "without a scheme or limits of the maker there is no trip to propose; the alarm is statistical";
+    return [{ code: "no limits", text }];
+  }
+  const known = ofSite
+    ? `limits as stated by the user; ${CAPS}`
+    : limits.verified
+      ? CAPS
+      : "limits of the scheme are recalled, not checked against a printed copy";
+  const warnings: SetpointWarning[] = [{ code: "unverified limits", text: known }];
+  const { lower, upper, leftOut } = limits;
+  if (base !== null && base > lower.value) {
+    warnings.push({
+      code: "baseline in zone C",
+      text: `the baseline of ${significant(base)} ${as} is above ${lower.text}: find the cause before setting an alarm from it`,
+    });
+  }
+  if (upper === null) {
+    warnings.push({
+      code: "no shutdown",
+      text: "the standard prints no shutdown limit for this class: it is set from the machine's history",
+    });
+  }
+  if (leftOut.length > 0) {
+    warnings.push({
+      code: "other quantities",
+      text: `the scheme limits ${leftOut.join(" and ")} too; the worst governs, and one setpoint covers one quantity`,
+    });
+  }
+  return warnings;
+}
+
+/** The warnings that limits and baseline call for. */
+export function caseWarnings(given: LimitCase): SetpointWarning[] {
+  const warnings = limitWarnings(given);
+  const { base, statistics } = given;
+  if (base === null) warnings.push({ code: "no baseline", text: setpointRules["no baseline"].text });
+  else if (statistics === null) {
+    warnings.push({ code: "single baseline", text: "the baseline is one reading: nothing is known of its scatter" });
+  }
+  for (const text of statistics?.warnings ?? []) warnings.push({ code: "poor baseline", text });
+  return warnings;
+}

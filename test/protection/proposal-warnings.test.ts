@@ -1,0 +1,186 @@
+import { baseline, type ProposalRequest, proposeSetpoints, setpointRules } from "veladis/protection";
+import { describe, expect, it } from "vitest";
+
+const limits = { "B/C": "4 mm/s rms", "C/D": "8 mm/s rms", source: "the pump's maker" } as const;
+const statistics = baseline([2, 1.9, 2.1, 2, 1.95, 2.05, 2, 1.9, 2.1, 2], { as: "mm/s rms" });
+const sound = { baseline: statistics, limits } as const;
+const device = { band: { lowest: "10 Hz", highest: "1 kHz" } } as const;
+
+const texts = (request: ProposalRequest) => {
+  const { warnings } = proposeSetpoints(request);
+  return Object.fromEntries(warnings.map(({ code, text }) => [code, text]));
+};
+const USER =
+  "limits as stated by the user; the caps of 1.25 times the limits are recalled, not checked against a printed copy";
+
+describe("what is told of limits and baseline", () => {
+  it("where the limits come from", () => {
+    expect(texts(sound)).toEqual({ "unverified limits": USER });
+    const table = { baseline: statistics, machine: "motor 90 kW 1490 r/min rigid group 2" } as const;
+    expect(texts({ ...table, scheme: "iso-10816-3-2009" })["other quantities"]).toBe(
+      "the scheme limits displacement too; the worst governs, and one setpoint covers one quantity",
+    );
+  });
+
+  it("whether those of a table were read in print", () => {
+    const rule = (bc: "published" | "memory", cd: "published" | "memory") =>
+      ({
+        id: "site",
+        kind: "zones",
+        standard: "site rule",
+        edition: "1",
+        classes: [
+          {
+            criteria: [
+              {
+                as: "mm/s rms",
+                limits: { "B/C": 4, "C/D": 8 },
+                source: { title: "site rule", provenance: bc },
+                limitSources: { "C/D": { title: "site rule", provenance: cd } },
+              },
+            ],
+          },
+        ],
+      }) as never;
+    const told = (bc: "published" | "memory", cd: "published" | "memory") =>
+      texts({ baseline: statistics, scheme: rule(bc, cd) })["unverified limits"];
+    const recalled = "limits of the scheme are recalled, not checked against a printed copy";
+    expect(told("published", "published")).toBe(
+      "the caps of 1.25 times the limits are recalled, not checked against a printed copy",
+    );
+    expect(told("memory", "published")).toBe(recalled);
+    expect(told("published", "memory")).toBe(recalled);
+  });
+
+  it("that there are none, or no shutdown", () => {
+    expect(texts({ baseline: statistics, k: 4 })).toEqual({
+      "no limits": "without a scheme or limits of the maker there is no trip to propose; the alarm is statistical",
+    });
+    const fan = { scheme: "iso-14694-2003", machine: "fan 3 kW 1480 r/min rigid BV-2" } as const;
+    expect(texts({ ...fan, baseline: statistics })["no shutdown"]).toBe(
+      "the standard prints no shutdown limit for this class: it is set from the machine's history",
+    );
+  });
+
+  it("that the machine already runs in zone C, above its edge and not at it", () => {
+    expect(texts({ limits, baseline: "4.2 mm/s rms" })["baseline in zone C"]).toBe(
+      "the baseline of 4.20 mm/s rms is above B/C of the pump's maker: find the cause before setting an alarm from it",
+    );
+    expect(texts({ limits, baseline: "4 mm/s rms" })).not.toHaveProperty("baseline in zone C");
+    expect(texts({ limits, baseline: "none" })).not.toHaveProperty("baseline in zone C");
+  });
+
+  it("how little is known of a baseline", () => {
+    expect(texts({ limits, baseline: "none" })["no baseline"]).toBe(setpointRules["no baseline"].text);
+    expect(texts({ limits, baseline: "2 mm/s rms" })["single baseline"]).toBe(
+      "the baseline is one reading: nothing is known of its scatter",
+    );
+    const few = baseline([2, 2.1, 1.9], { as: "mm/s rms" });
+    expect(texts({ limits, baseline: few })["poor baseline"]).toBe(few.warnings[0]);
+  });
+});
+
+describe("what is told of an alarm", () => {
+  // the alarm is 2 + a quarter of 4
+  it("that it does not stand out of the sensor's noise: at the floor, not above it", () => {
+    const noise = (noiseFloor: string) => texts({ ...sound, sensor: { noiseFloor } })["alarm in noise"];
+    expect(noise("3 mm/s rms")).toBe("the alarm of 3.00 mm/s rms is not above the sensor's noise floor of 3 mm/s rms");
+    expect(noise("2.99 mm/s rms")).toBeUndefined();
+    expect(texts({ baseline: "2 mm/s rms", sensor: { noiseFloor: "9 mm/s rms" } })).not.toHaveProperty(
+      "alarm in noise",
+    );
+  });
+
+  it("that it lies in the scatter: three spreads, or the percentile if that reaches higher", () => {
+    const scatter = (changed: object) => texts({ limits, baseline: { ...statistics, ...changed } })["alarm in scatter"];
+    const reaching = (value: number) => ({ spread: 0.01, percentile: { percent: 95, value } });
+    expect(scatter({ spread: 0.35 })).toBe(
+      "the alarm of 3.00 mm/s rms lies within the scatter of the baseline, which reaches 3.05 mm/s rms: it will come without cause",
+    );
+    expect(scatter({ spread: 0.33 })).toBeUndefined();
+    expect(scatter(reaching(3))).toMatch(/which reaches 3.00 mm\/s rms/);
+    expect(scatter(reaching(2.99))).toBeUndefined();
+  });
+});
+
+describe("what is told of a trip", () => {
+  it("that sensor or loop cannot carry it: above their end, not at it", () => {
+    const beyond = (sensor: object) => texts({ ...sound, sensor })["trip beyond full scale"];
+    expect(beyond({ loop: "0 to 7.9 mm/s rms" })).toBe(
+      "the trip of 8.00 mm/s rms lies above what sensor and loop carry (7.90 mm/s rms): it can never act",
+    );
+    expect(beyond({ fullScale: "50 mm/s rms", loop: "0 to 7 mm/s rms" })).toMatch(/7.00 mm/);
+    expect(beyond({ fullScale: "6 mm/s rms", loop: "0 to 7 mm/s rms" })).toMatch(/6.00 mm/);
+    expect(beyond({ loop: "0 to 8 mm/s rms", fullScale: "8 mm/s rms" })).toBeUndefined();
+    expect(beyond({})).toBeUndefined();
+    const scale = { baseline: "none", sensor: { fullScale: "1 mm/s rms" } } as const;
+    expect(texts(scale)).not.toHaveProperty("trip beyond full scale");
+  });
+
+  it("that it follows close on the alarm: less than 1.2 times it", () => {
+    const margin = (level: string) =>
+      texts({ baseline: level, limits: { ...limits, "C/D": "6 mm/s rms" } })["little margin"];
+    // alarms of 5 (the cap) and 4.5
+    expect(margin("5 mm/s rms")).toBeUndefined();
+    expect(texts({ baseline: "5 mm/s rms", limits: { ...limits, "C/D": "5.5 mm/s rms" } })["little margin"]).toBe(
+      "the trip is only 1.10 times the alarm: there is little time to act between them",
+    );
+    expect(margin("3.5 mm/s rms")).toBeUndefined();
+    const held = { baseline: "2 mm/s rms", limits, device: { lowest: "7 mm/s rms" } } as const;
+    expect(Object.keys(texts(held))).toEqual(["beyond device", "unverified limits", "single baseline"]);
+  });
+});
+
+describe("what is told of a device", () => {
+  it("that the shaft turns outside its band, or at the lower edge where it reads 0.707", () => {
+    // flat within 10 % from 1.26 times the lower edge of a band between -3 dB points: ISO 2954, from memory
+    const band = (machine: string) => texts({ ...sound, machine, device })["outside band"];
+    expect(band("pump 540 r/min")).toBe(
+      "the running frequency of 9.00 Hz is below the band of 10.0 to 1000 Hz, so the shaft's own vibration is read low or not at all",
+    );
+    for (const [machine, hertz] of [
+      ["pump 600 r/min", "10.0"],
+      ["pump 750 r/min", "12.5"],
+    ] as const) {
+      expect(band(machine)).toBe(
+        `the running frequency of ${hertz} Hz is at the lower edge of the band (10.0 Hz), where a device reads as little as 0.707 of it`,
+      );
+    }
+    expect(band("pump 90000 r/min")).toBe("the running frequency of 1500 Hz is above the band of 10.0 to 1000 Hz");
+    for (const machine of ["pump 756 r/min", "pump 1490 r/min", "pump 60000 r/min"])
+      expect(band(machine)).toBeUndefined();
+  });
+
+  it("that without a speed its band is held against nothing", () => {
+    expect(texts({ ...sound, device })).toEqual({
+      "unverified limits": USER,
+      "unknown frequency": "state the running speed, so that it can be held against the device's band",
+    });
+  });
+
+  it("that its steps are coarse, or that it cannot hold a setting", () => {
+    expect(texts({ ...sound, device: { step: "1.3 mm/s rms" } })["coarse steps"]).toBe(
+      "alarm: the device stores 2.60 mm/s rms for 3.00 mm/s rms: it acts at a level 13.3 % lower than asked",
+    );
+    const trip = { ...sound, limits: { ...limits, "C/D": "11 mm/s rms" }, device: { step: "3 mm/s rms" } } as const;
+    expect(texts(trip)["coarse steps"]).toBe(
+      "trip: the device stores 9.00 mm/s rms for 11.0 mm/s rms: it acts at a level 18.2 % lower than asked",
+    );
+    expect(texts({ ...sound, device: { step: "0.93 mm/s rms" } })).not.toHaveProperty("coarse steps");
+    expect(texts({ ...sound, device: { lowest: "5 mm/s rms" } })["beyond device"]).toBe(
+      'alarm of 3.00 mm/s rms: expected a setpoint the device can hold, 5 mm/s rms or more, received "3.00 mm/s rms"',
+    );
+  });
+
+  it("that a delay is longer than suits the machine, not one that just does", () => {
+    const delayed = (onDelay: number, machine?: string) =>
+      texts({ ...sound, onDelay, ...(machine !== undefined && { machine }) })["long delay"];
+    expect(delayed(10.5, "pump 1490 r/min")).toBe(
+      "a trip delay of 10.5 s is longer than the 10 s that suit a pump: damage may be done by then",
+    );
+    expect(delayed(12)).toMatch(/the 10 s that suit a machine:/);
+    expect(delayed(12, "1490 r/min")).toMatch(/the 10 s that suit a machine:/);
+    expect(delayed(10, "pump 1490 r/min")).toBeUndefined();
+    expect(delayed(0, "pump 1490 r/min")).toBeUndefined();
+  });
+});
