@@ -29,6 +29,12 @@ export interface OwnLimits {
   readonly source: string;
 }
 
+const ownKeys: Readonly<Record<keyof OwnLimits, true>> = /* @__PURE__ */ Object.freeze({
+  "B/C": true,
+  "C/D": true,
+  source: true,
+});
+
 /** The criterion in the quantity of the baseline, its detector first; else the first. */
 function matching(criteria: readonly CriterionLimits[], type: string): CriterionLimits {
   const { quantity, detector } = parseAmplitude(`1 ${type}`);
@@ -87,7 +93,7 @@ export function limitsOfScheme(
 /** Limits of the maker or the site, in the type of the baseline. */
 export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
   given(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }');
-  knownKeys(own, { "B/C": true, "C/D": true, source: true }, "a limit of the site");
+  knownKeys(own, ownKeys, "a limit of the site");
   const at = hertz === undefined ? {} : { at: { hertz } };
   const source: Source = {
     title: text(own.source, "the source of the limits, as text"),

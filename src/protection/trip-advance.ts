@@ -45,7 +45,7 @@ function expire(rules: TripRules, state: TripState, time: number, emit: Emit): v
 
 /** Makes all changes that take no time. */
 function settle(rules: TripRules, state: TripState, time: number, emit: Emit): void {
-  if (!state.powered || state.signal === "none") return;
+  if (!state.powered) return;
   if (isHeld(rules, state)) {
     if (state.phase === "timing" && rules.sensorFault === "bad") {
       enter(state, "normal");
@@ -73,7 +73,6 @@ function settle(rules: TripRules, state: TripState, time: number, emit: Emit): v
 
 /** Seconds until something can change while the level stays, at most `most`. */
 function untilChange(rules: TripRules, state: TripState, most: number): number {
-  if (!state.powered) return most;
   let next = most;
   if (state.sinceStart < rules.windows) {
     for (const window of [rules.inhibit, rules.multiplied]) {
@@ -102,14 +101,13 @@ export function advance(rules: TripRules, state: TripState, seconds: number, emi
   settle(rules, state, time, emit);
   while (left > 0) {
     const span = untilChange(rules, state, left);
-    if (state.powered) {
-      if (state.sinceStart < rules.windows) state.sinceStart += span;
-      if (!isHeld(rules, state) && (state.phase === "timing" || state.phase === "clearing")) state.timer += span;
-    }
+    // a device without power has lost its timers, and its windows begin anew with the power
+    if (state.sinceStart < rules.windows) state.sinceStart += span;
+    if (!isHeld(rules, state) && (state.phase === "timing" || state.phase === "clearing")) state.timer += span;
     time += span;
     left = left - span > noise ? left - span : 0;
     // A delay that has run counts before whatever else changes at the same moment.
-    if (state.powered && !isHeld(rules, state)) expire(rules, state, time, emit);
+    if (!isHeld(rules, state)) expire(rules, state, time, emit);
     if (left > 0) settle(rules, state, time, emit);
   }
   tick(state, seconds);

@@ -34,19 +34,22 @@ function stand(
 ): void {
   const end = timeOf(state) + seconds;
   let left = seconds;
-  let taken = false;
   for (const { at, do: name } of commands) {
     const part = Math.min(Math.max(at - (end - left), 0), left);
     if (part > seconds * TOLERANCE) {
-      if (!taken) takeSignal(state, level, emit);
-      taken = true;
+      takeSignal(state, level, emit);
       advance(rules, state, part, emit);
       left -= part;
     }
     command(rules, state, name, emit);
   }
-  if (!taken) takeSignal(state, level, emit);
+  takeSignal(state, level, emit);
   advance(rules, state, left, emit);
+}
+
+/** Carries out commands at the present moment: all there is to a history without levels. */
+function obey(rules: TripRules, state: TripState, commands: Commands, emit: Emit): void {
+  for (const { do: name } of commands) command(rules, state, name, emit);
 }
 
 /** Levels that stand `dt` seconds each. */
@@ -62,12 +65,16 @@ function playEven(
   const start = timeOf(state);
   checkCommands(commands, start, start + levels.length * dt);
   const stretch = { levels, from: 0, to: levels.length, dt, excursions, faults: nan !== undefined };
+  if (levels.length === 0) {
+    obey(rules, state, commands, emit);
+    return;
+  }
   const last = levels.length - 1;
   /** The level that stands at a command's time; the new one at a boundary, within float noise. */
   const indexOf = ({ at }: TripCommand): number => Math.min(Math.floor((at - start) / dt + TOLERANCE), last);
   let i = 0;
   let next = 0;
-  while (next < commands.length && last >= 0) {
+  while (next < commands.length) {
     const index = indexOf(commands[next] as TripCommand);
     const first = next;
     while (next < commands.length && indexOf(commands[next] as TripCommand) <= index) next++;
@@ -80,10 +87,10 @@ function playEven(
 
 /** The times, checked: as many as levels, finite, never falling, not before the clock. */
 function checkTimes(levels: Float64Array, times: ArrayLike<number>, clock: number): void {
-  if (times?.length !== levels.length) {
+  if (times.length !== levels.length) {
     throw new VeladisError("length-mismatch", {
       expected: `${levels.length} times, one a level`,
-      received: shown(times?.length),
+      received: shown(times.length),
     });
   }
   let last = clock;
@@ -110,7 +117,11 @@ function playTimed(
 ): void {
   const fresh = state.signal === "none" && timeOf(state) === 0;
   checkTimes(levels, times, fresh ? Number.NEGATIVE_INFINITY : timeOf(state));
-  if (levels.length === 0) return;
+  if (levels.length === 0) {
+    checkCommands(commands, timeOf(state), timeOf(state));
+    obey(rules, state, commands, emit);
+    return;
+  }
   if (fresh) state.base = times[0] as number;
   checkCommands(commands, timeOf(state), times[times.length - 1] as number);
   let next = 0;

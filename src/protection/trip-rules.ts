@@ -32,6 +32,9 @@ export interface TripRules {
   readonly windows: number;
 }
 
+const multiplierKeys: Readonly<Record<keyof NonNullable<ChannelSettings["multiplier"]>, true>> =
+  /* @__PURE__ */ Object.freeze({ factor: true, seconds: true });
+
 function thresholdOf({ threshold }: ChannelSettings): Amplitude {
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
     // A level in decibels goes on as its linear value.
@@ -86,7 +89,7 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
   const startOver = choice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over");
   if (multiplier !== undefined) {
     given(multiplier, "a multiplier of the setpoint such as { factor: 2, seconds: 10 }");
-    knownKeys(multiplier, { factor: true, seconds: true }, "a part of the multiplier");
+    knownKeys(multiplier, multiplierKeys, "a part of the multiplier");
   }
   const factor = multiplier === undefined ? 1 : positive(multiplier.factor, "a factor on the setpoint above 1");
   if (multiplier !== undefined && factor <= 1) {

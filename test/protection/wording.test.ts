@@ -55,6 +55,9 @@ const rotor = { mass: "120 kg", speed: "1500 r/min" };
 
 const cases: Cases = {
   "TripLogic, no settings": () => new p.TripLogic(),
+  "TripLogic, null for settings": () => new p.TripLogic(null),
+  "TripLogic, null for a threshold": () => trip({ threshold: null }),
+  "TripLogic, null for a level": () => logic().step(null, 1),
   "TripLogic, a word for settings": () => new p.TripLogic("2oo3"),
   "TripLogic, latching not said": () => trip({ latching: undefined }),
   "TripLogic, a word for latching": () => trip({ latching: "yes" }),
