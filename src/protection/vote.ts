@@ -45,14 +45,14 @@ export interface VoteOutcome {
  * ```
  */
 export function parseVote(vote: VoteText): Vote {
-  const [, needed, of] = (typeof vote === "string" && /^(\d{1,2})oo(\d{1,2})$/.exec(vote.trim().toLowerCase())) || [];
-  if (needed === undefined || of === undefined) {
+  const parts = typeof vote === "string" ? /^(\d{1,2})oo(\d{1,2})$/.exec(vote.trim().toLowerCase()) : null;
+  if (parts === null) {
     throw new VeladisError(vote === undefined ? "missing-fact" : "syntax", {
       expected: 'a vote such as "2oo3"; there is no default',
       received: shown(vote),
     });
   }
-  const parsed = { needed: Number(needed), of: Number(of) };
+  const parsed = { needed: Number(parts[1]), of: Number(parts[2]) };
   if (parsed.needed >= 1 && parsed.needed <= parsed.of) return Object.freeze(parsed);
   throw new VeladisError("out-of-range", {
     expected: "a vote of at least one channel and no more than there are",

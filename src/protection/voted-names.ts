@@ -11,7 +11,7 @@ export function checkNames(names: readonly string[], levels: { readonly [name: s
   if (stranger === undefined && missing === undefined) return;
   throw new VeladisError(stranger === undefined ? "missing-fact" : "unknown-option", {
     expected: stranger === undefined ? `a level for ${shown(missing)}` : "the name of a channel",
-    received: stranger === undefined ? "nothing" : shown(stranger),
+    received: shown(stranger),
     allowed: names,
   });
 }

@@ -45,7 +45,9 @@ export class VotedTrip {
   readonly badChannel: BadChannel;
   readonly relay: RelaySettings;
   readonly #channels: ReadonlyMap<string, TripLogic>;
-  readonly #votes = new Map<string, ChannelVote>();
+  /** Channels whose output is set, and those whose signal is bad: at the moment that the vote has come to. */
+  readonly #calling = new Set<string>();
+  readonly #bad = new Set<string>();
   #set = false;
   #unable = false;
   #first: string | null = null;
@@ -72,7 +74,6 @@ export class VotedTrip {
         new TripLogic({ ...given(channel, `settings of channel ${shown(name)}`), ...open }),
       ]),
     );
-    for (const name of this.#channels.keys()) this.#votes.set(name, "healthy");
   }
 
   /** State and contact now. */
@@ -175,11 +176,11 @@ export class VotedTrip {
   }
 
   #outcome() {
-    return voted(this.vote, [...this.#votes.values()], this.badChannel);
+    return voted(this.vote, Object.values(this.#votes()), this.badChannel);
   }
 
   #forgetFirst(): void {
-    const calling = [...this.#votes].find(([, vote]) => vote === "trip");
+    const calling = Object.entries(this.#votes()).find(([, vote]) => vote === "trip");
     this.#first = calling?.[0] ?? null;
   }
 
@@ -190,24 +191,24 @@ export class VotedTrip {
       const first = event.event === "trip" && this.#first === null && !this.#set;
       noted.push(Object.freeze(first ? { ...event, firstOut: true } : event));
       if (first) this.#first = event.channel;
-      const before = this.#votes.get(event.channel);
-      const now = this.#voteOf(event, before as ChannelVote);
-      if (now !== before) {
-        this.#votes.set(event.channel, now);
-        this.#count(event.time, noted);
-      }
+      this.#take(event);
+      this.#count(event.time, noted);
     }
     return noted;
   }
 
-  /** What a channel says after an event. */
-  #voteOf({ channel, event }: VotedEvent, before: ChannelVote): ChannelVote {
-    const logic = this.#channels.get(channel) as TripLogic;
-    if (event === "fault" && logic.rules.sensorFault === "bad") return "bad";
-    if (event === "fault over" && before === "bad") return logic.firstOut === null ? "healthy" : "trip";
-    if (before === "bad") return "bad";
-    if (event === "trip") return "trip";
-    return event === "clear" || event === "power lost" ? "healthy" : before;
+  /** What an event changes in what its channel says. The channel itself may be past it already. */
+  #take({ channel, event }: VotedEvent): void {
+    if (event === "fault" && this.#channels.get(channel)?.rules.sensorFault === "bad") this.#bad.add(channel);
+    if (event === "fault over") this.#bad.delete(channel);
+    if (event === "trip") this.#calling.add(channel);
+    if (event === "clear" || event === "power lost") this.#calling.delete(channel);
+  }
+
+  /** What every channel says. */
+  #votes(): Record<string, ChannelVote> {
+    const vote = (name: string) => (this.#bad.has(name) ? "bad" : this.#calling.has(name) ? "trip" : "healthy");
+    return Object.fromEntries([...this.#channels.keys()].map((name) => [name, vote(name)]));
   }
 
   #count(time: number, noted: VotedEvent[]): void {
@@ -237,7 +238,7 @@ export class VotedTrip {
       unable,
       effective,
       firstOut: this.#first,
-      channels: Object.freeze(Object.fromEntries(this.#votes)),
+      channels: Object.freeze(this.#votes()),
       events: Object.freeze(events),
     });
   }

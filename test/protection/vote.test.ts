@@ -1,5 +1,14 @@
 import fc from "fast-check";
-import { type ChannelSettings, type ChannelVote, VotedTrip, type VoteText, voted } from "veladis/protection";
+import {
+  badChannels,
+  type ChannelSettings,
+  type ChannelVote,
+  parseVote,
+  type VotedEvent,
+  VotedTrip,
+  type VoteText,
+  voted,
+} from "veladis/protection";
 import { describe, expect, it } from "vitest";
 import { votesInPrint } from "../references/protection-logic";
 
@@ -32,6 +41,22 @@ describe("votes", () => {
   it.each([["2oo1"], ["0oo2"], ["two of three"], [undefined]])("%s is refused", (vote) => {
     expect(() => voted(vote as VoteText, ["trip"], "does not vote")).toThrow(/expected a vote/);
   });
+
+  it.each([
+    ["2oo3", 2, 3],
+    [" 2OO3 ", 2, 3],
+    ["10oo12", 10, 12],
+    ["1oo10", 1, 10],
+  ])("reads %s", (written, needed, of) => {
+    expect(parseVote(written as VoteText)).toEqual({ needed, of });
+  });
+
+  it.each(["12oo3of", "x2oo3", "2oo3x", "2oo", "oo3", "2 of 3", "100oo100", "", null, 23])(
+    "reads no vote in %s",
+    (written) => {
+      expect(() => parseVote(written as VoteText)).toThrow(expect.objectContaining({ code: "syntax" }));
+    },
+  );
 
   it("asks for the right number of channels and for what a bad one counts", () => {
     expect(() => voted("2oo3", ["trip", "trip"], "does not vote")).toThrow(
@@ -145,23 +170,102 @@ describe("a voted trip", () => {
     expect(logic.step({ a: 8, b: 8, c: 4 }, 100).channels).toMatchObject({ a: "healthy", b: "trip" });
   });
 
-  it("is the vote of three channels on their own, however the steps are split", () => {
-    const level = fc.constantFrom(4, 6.9, 7.1, 9);
+  it("is the vote of three channels on their own, at the same moments however the steps are split", () => {
+    const level = fc.constantFrom(4, 6.9, 7.1, 9, "fault" as const);
     fc.assert(
       fc.property(
         fc.array(fc.tuple(level, level, level, fc.integer({ min: 1, max: 8 })), { maxLength: 12 }),
-        (rows) => {
-          const whole = trio();
-          const split = trio();
+        fc.constantFrom(...badChannels),
+        fc.constantFrom("alarm" as const, "hold" as const, "bad" as const),
+        (rows, badChannel, sensorFault) => {
+          const settings = { ...channel, sensorFault };
+          const more = { badChannel, channels: { a: settings, b: settings, c: settings } };
+          const [whole, split] = [trio(more), trio(more)];
+          const told = (events: readonly VotedEvent[]) =>
+            events.map(({ time, event, channel: name }) => `${time} ${name} ${event}`).sort();
           for (const [a, b, c, seconds] of rows) {
             const status = whole.step({ a, b, c }, seconds);
-            for (let i = 0; i < seconds; i++) split.step({ a, b, c }, 1);
-            expect(split.status.output).toBe(status.output);
-            expect(status.output === "trip").toBe(voted("2oo3", Object.values(status.channels), "does not vote").trip);
+            const pieces = Array.from({ length: seconds }, () => split.step({ a, b, c }, 1).events).flat();
+            expect(told(pieces)).toEqual(told(status.events));
+            expect({ ...split.status, events: [] }).toEqual({ ...status, events: [] });
+            expect(status.output === "trip").toBe(voted("2oo3", Object.values(status.channels), badChannel).trip);
           }
         },
       ),
       { numRuns: 2000 },
     );
+  });
+
+  it("counts a channel that comes back high from the moment its own delay has run, and one that was set at once", () => {
+    const one = (sensorFault: "bad" | "alarm") =>
+      trio({ vote: "1oo2", channels: { a: { ...channel, sensorFault }, b: channel } });
+    const at = (events: readonly VotedEvent[]) =>
+      events.filter(({ channel: name }) => name === "vote").map(({ time, event }) => `${time} ${event}`);
+    const back = one("bad");
+    back.step({ a: "fault", b: 4 }, 1);
+    expect(at(back.step({ a: 9, b: 4 }, 10).events)).toEqual(["4 trip"]);
+    const set = one("bad");
+    set.step({ a: 9, b: 4 }, 5);
+    expect(set.step({ a: "fault", b: 4 }, 1)).toMatchObject({ output: "healthy", channels: { a: "bad" } });
+    expect(at(set.step({ a: 9, b: 4 }, 1).events)).toEqual(["6 trip"]);
+    const alarmed = one("alarm");
+    expect(alarmed.step({ a: "fault", b: 4 }, 2).channels.a).toBe("healthy");
+    expect(alarmed.step({ a: "fault", b: 4 }, 2).channels.a).toBe("trip");
+    expect(alarmed.step({ a: 4, b: 4 }, 1).channels.a).toBe("healthy");
+  });
+
+  it("names the first of all that call, whatever their order", () => {
+    const pair = trio({ vote: "1oo2", channels: { a: channel, b: channel } });
+    expect(pair.step({ a: 4, b: 9 }, 5).firstOut).toBe("b");
+    expect(pair.step({ a: 9, b: 9 }, 5).firstOut).toBe("b");
+    const three = trio();
+    three.step({ a: 4, b: 9, c: 4 }, 5);
+    const status = three.step({ a: 9, b: 9, c: 4 }, 5);
+    expect([status.output, status.firstOut]).toEqual(["trip", "b"]);
+  });
+
+  it("says why a reset is refused", () => {
+    const reason = (logic: VotedTrip) => logic.reset().reason;
+    const logic = trio({ latching: true });
+    expect(reason(logic)).toBe("there is nothing to reset");
+    logic.power(false);
+    expect(reason(logic)).toBe("there is nothing to reset");
+    logic.power(true);
+    logic.step({ a: 9, b: 9, c: 4 }, 5);
+    logic.power(false);
+    expect(reason(logic)).toBe("the device has no power");
+    const loose = trio();
+    loose.step({ a: 9, b: 9, c: 4 }, 5);
+    expect(reason(loose)).toBe("the output does not latch; it clears by itself");
+  });
+
+  it("is latched only while the output stays set without the vote", () => {
+    const logic = trio({ latching: true });
+    expect(logic.status).toMatchObject({ latched: false, events: [], time: 0 });
+    expect(logic.step({ a: 9, b: 9, c: 4 }, 5)).toMatchObject({ latched: false, voting: true });
+    expect(logic.step({ a: 4, b: 4, c: 4 }, 1)).toMatchObject({ latched: true, voting: false, firstOut: "a" });
+    logic.reset();
+    expect(logic.status).toMatchObject({ latched: false, voting: false, firstOut: null, events: [] });
+  });
+
+  it("tells every channel of a start, of power, and one of its bypass", () => {
+    const logic = trio({ channels: { a: { ...channel, startInhibit: 5 }, b: channel, c: channel } });
+    const names = (events: readonly VotedEvent[]) => events.map(({ event, channel: name }) => `${name} ${event}`);
+    logic.step({ a: 4, b: 4, c: 4 }, 10);
+    expect(names(logic.start().events)).toEqual(["a start", "b start", "c start"]);
+    // the start inhibits its channel anew
+    expect(logic.step({ a: 9, b: 9, c: 4 }, 4).channels).toEqual({ a: "healthy", b: "trip", c: "healthy" });
+    expect(logic.step({ a: 9, b: 9, c: 4 }, 4).channels.a).toBe("trip");
+    const off = logic.power(false);
+    expect(names(off.events)).toEqual(["a power lost", "vote clear", "b power lost", "c power lost"]);
+    expect(off.channels).toEqual({ a: "healthy", b: "healthy", c: "healthy" });
+    expect(names(logic.power(true).events)).toEqual(["a power back", "b power back", "c power back"]);
+    expect(names(logic.bypass("b", true).events)).toEqual(["b bypass on"]);
+    expect(names(logic.bypass("b", false).events)).toEqual(["b bypass off"]);
+  });
+
+  it("leaves excursions out of a history", () => {
+    const events = trio().run({ a: [9, 4, 9, 9, 9, 9], b: [4, 4, 4, 4, 4, 4], c: [4, 4, 4, 4, 4, 4] }, 1);
+    expect(events.map(({ time, event }) => `${time} ${event}`)).toEqual(["5 trip"]);
   });
 });
