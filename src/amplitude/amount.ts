@@ -1,4 +1,4 @@
-import { held, nonNegative, numeral, withUnit } from "../core/index";
+import { held, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
 import { type Amplitude, amplitudeOf } from "./amplitude";
 import { convertAmplitude } from "./convert-amplitude";
 
@@ -11,7 +11,8 @@ const FORM = 'a share such as "3 %" or an amount such as "0.02 in/s pk"';
  *
  * @param written - `"3 %"`, or an amplitude such as `"0.02 in/s pk"`
  * @param of - the reading it is a share of; its frequency serves an amount in another quantity
- * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `syntax`, `negative`, and as {@link convertAmplitude}
+ * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `syntax`, `negative`,
+ *   `wrong-type` for decibels, and as {@link convertAmplitude}
  * @example
  * ```ts
  * import { amountOf } from "veladis";
@@ -26,6 +27,8 @@ export function amountOf(written: string, of: string | Amplitude): number {
   const [digits, rest] = withUnit(written, FORM);
   const number = nonNegative(numeral(digits), "an amount of zero or more");
   if (/^(%|percent|per cent)$/i.test(rest)) return held((whole.value * number) / 100);
+  // a difference of levels is a ratio, no amount, and a level is none either
+  if (/^dB/i.test(rest)) throw new VeladisError("wrong-type", { expected: FORM, received: shown(written) });
   const at = whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } };
   return convertAmplitude(written, `${whole.unit} ${whole.detector}`, at).value;
 }

@@ -9,7 +9,7 @@ export function quantile(sorted: Float64Array, share: number): number {
   return below + (above - below) * (at - low);
 }
 
-/** Mean, and standard deviation of a sample (n - 1); 0 for a single value. */
+/** Mean, and standard deviation of a sample (n - 1), of two values or more. */
 export function meanAndDeviation(values: Float64Array): { mean: number; standardDeviation: number } {
   let mean = 0;
   let sum = 0;
@@ -20,7 +20,7 @@ export function meanAndDeviation(values: Float64Array): { mean: number; standard
     mean += before / (i + 1);
     sum += before * (value - mean);
   }
-  return { mean, standardDeviation: values.length < 2 ? 0 : Math.sqrt(held(sum / (values.length - 1))) };
+  return { mean, standardDeviation: Math.sqrt(held(sum / (values.length - 1))) };
 }
 
 /** Median of the distances from the median, times 1.4826: the standard deviation of normal scatter, blind to outliers. */

@@ -39,6 +39,11 @@ export function initialState(): TripState {
   };
 }
 
+const words: Readonly<Record<string, readonly unknown[]>> = /* @__PURE__ */ Object.freeze({
+  phase: ["normal", "timing", "set", "clearing"],
+  signal: ["none", "good", "fault"],
+});
+
 /**
  * A stored state, copied, refused when it is none.
  *
@@ -46,14 +51,13 @@ export function initialState(): TripState {
  */
 export function storedState(from: TripState): TripState {
   const fresh = initialState();
-  const phases = ["normal", "timing", "set", "clearing"];
   for (const [field, value] of Object.entries(fresh)) {
     const given: unknown = from?.[field as keyof TripState];
     const fits =
       field === "firstOut"
         ? typeof given === "object"
         : typeof given === typeof value && (typeof given !== "number" || Number.isFinite(given));
-    if (fits && (field !== "phase" || phases.includes(given as string))) continue;
+    if (fits && (words[field] ?? [given]).includes(given)) continue;
     throw new VeladisError("wrong-type", {
       expected: `a snapshot of a trip logic, with ${field}`,
       received: shown(given),
@@ -90,12 +94,12 @@ export function isSet({ phase }: TripState): boolean {
 
 /** What the thresholds are multiplied with at present. */
 export function factorNow(rules: TripRules, state: TripState): number {
-  return rules.multiplied > 0 && remaining(rules.multiplied, state.sinceStart) > 0 ? rules.factor : 1;
+  return remaining(rules.multiplied, state.sinceStart) > 0 ? rules.factor : 1;
 }
 
 /** Whether new trips are inhibited by a start at present. */
 export function isInhibited(rules: TripRules, state: TripState): boolean {
-  return rules.inhibit > 0 && remaining(rules.inhibit, state.sinceStart) > 0;
+  return remaining(rules.inhibit, state.sinceStart) > 0;
 }
 
 /** Whether a sensor fault holds the channel as it was. */

@@ -43,12 +43,11 @@ export function decided(
     below: Math.max(0, tolerance.below - guard.below),
     above: Math.max(0, tolerance.above - guard.above),
   };
-  const passes = tolerance[side] >= guard[side] - NOISE * size && within(tolerance[side] - guard[side]);
-  const call = passes
+  const call = within(tolerance[side] - guard[side])
     ? "pass"
     : within(tolerance[side])
       ? "conditional pass"
-      : guard[side] > 0 && within(tolerance[side] + guard[side])
+      : within(tolerance[side] + guard[side])
         ? "conditional fail"
         : "fail";
   return {

@@ -104,6 +104,8 @@ describe("baseline", () => {
       withoutOutliers: { count: 10, mean: 3 },
     });
     expect(at(3).warnings).toEqual([]);
+    const { withoutOutliers } = baseline([1, 2, 100], { as: "mm/s rms" });
+    expect(withoutOutliers).toEqual({ count: 2, mean: 1.5, standardDeviation: expect.closeTo(Math.SQRT1_2, 12) });
     expect(baseline(readings, { as: "mm/s rms" }).warnings).toEqual([]);
     expect(baseline(readings, { as: "mm/s rms", enough: 11 }).warnings).toEqual([
       "10 steady readings are few; take at least 11 over the usual range of load and temperature",

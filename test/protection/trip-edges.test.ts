@@ -220,3 +220,52 @@ describe("a command", () => {
     expect(logic.bypass(false).events.map(({ event }) => event)).toEqual(["bypass off"]);
   });
 });
+
+describe("the state of a channel in a word", () => {
+  const told = (logic: TripLogic) => [logic.status.state, logic.status.protecting];
+
+  it("is that of its power, start and bypass before that of its level", () => {
+    const logic = new TripLogic({ ...settings, startInhibit: 10 });
+    expect(told(logic)).toEqual(["inhibited", false]);
+    logic.step(2, 10);
+    expect(told(logic)).toEqual(["normal", true]);
+    logic.step(2, 0);
+    expect(told(logic)).toEqual(["timing", true]);
+    logic.bypass(true);
+    expect(told(logic)).toEqual(["bypassed", false]);
+    logic.power(false);
+    expect(told(logic)).toEqual(["no power", false]);
+    logic.power(true);
+    logic.bypass(false);
+    expect(told(logic)).toEqual(["inhibited", false]);
+  });
+
+  it("is latched below the reset level that stands, at it tripped still", () => {
+    const logic = new TripLogic({
+      ...settings,
+      onDelay: 0,
+      latching: true,
+      multiplier: { factor: 2, seconds: 10 },
+    });
+    const { resetAt } = logic.rules;
+    logic.step(2, 1);
+    logic.step(2 * resetAt, 1);
+    expect(told(logic)[0]).toBe("tripped");
+    logic.step(1.9 * resetAt, 1);
+    expect(told(logic)[0]).toBe("latched");
+    logic.step(1.9 * resetAt, 8);
+    expect(told(logic)[0]).toBe("tripped");
+    logic.step(resetAt, 1);
+    expect(told(logic)[0]).toBe("tripped");
+    logic.step("fault", 1);
+    expect(told(logic)[0]).toBe("tripped");
+    logic.step(0.4, 1);
+    expect(told(logic)[0]).toBe("latched");
+  });
+
+  it("is that of the signal where a fault holds the channel as it was", () => {
+    const logic = new TripLogic({ ...settings, sensorFault: "hold" });
+    logic.step("fault", 1);
+    expect(told(logic)).toEqual(["sensor fault", false]);
+  });
+});

@@ -261,6 +261,22 @@ describe("times", () => {
     expect(() => new TripLogic(settings, rest as never)).toThrow(refused);
     expect(() => new TripLogic(settings, { ...rest, phase: "off" } as never)).toThrow(refused);
     expect(() => new TripLogic(settings, { ...rest, phase: "set", timer: Number.NaN } as never)).toThrow(/timer/);
+    const whole = { ...rest, phase: "set" } as const;
+    for (const [field, value] of [
+      ["signal", "lost"],
+      ["signal", 1],
+      ["firstOut", "trip"],
+      ["firstOut", undefined],
+      ["powered", "yes"],
+      ["level", undefined],
+    ] as const) {
+      expect(() => new TripLogic(settings, { ...whole, [field]: value } as never)).toThrow(
+        expect.objectContaining({ code: "wrong-type", expected: `a snapshot of a trip logic, with ${field}` }),
+      );
+    }
+    for (const signal of ["none", "good", "fault"] as const) {
+      expect(new TripLogic(settings, { ...whole, signal }).snapshot()).toEqual({ ...whole, signal });
+    }
   });
 
   it("place commands between levels", () => {

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { convert } from "veladis";
+import { convert, VeladisError } from "veladis";
 import {
   asFoundAsLeft,
   bandResponse,
@@ -137,7 +137,74 @@ describe("check against a known level", () => {
   });
 });
 
+describe("the decision on a check", () => {
+  const known = "10 mm/s rms";
+  const check = (indicated: number, more: object) =>
+    checkAgainstKnown({ known, indicated: `${indicated} mm/s rms`, tolerance: "5 %", ...more });
+
+  it("leaves a stated uncertainty out of simple acceptance, which needs none", () => {
+    const simple = { rule: "simple acceptance" } as const;
+    expect(check(10.45, simple)).toMatchObject({ call: "pass", uncertainty: null, rule: "simple acceptance" });
+    const beside = check(10.45, { ...simple, uncertainty: "3 %" });
+    expect(beside).toMatchObject({ call: "pass", rule: "simple acceptance" });
+    expect(beside.uncertainty).toBeCloseTo(0.3, 12);
+    expect(beside.acceptance).toEqual({ below: 0.5, above: 0.5 });
+    expect(check(10.51, { ...simple, uncertainty: "3 %" }).call).toBe("fail");
+    expect(check(10.45, { rule: "guard band", uncertainty: "3 %" }).call).toBe("conditional pass");
+  });
+
+  it("passes no error but none where the guard band takes the whole tolerance, and nothing where it takes more", () => {
+    expect(check(10, { uncertainty: "5 %" })).toMatchObject({ call: "pass", acceptance: { below: 0, above: 0 } });
+    expect(check(10.01, { uncertainty: "5 %" }).call).toBe("conditional pass");
+    expect(check(10, { uncertainty: "6 %" })).toMatchObject({ call: "conditional pass", acceptance: { above: 0 } });
+  });
+
+  it("gives an error at its limit to the better side, however large the numbers", () => {
+    // 105000.105 - 100000.1 is a hair more than 5000.005 in binary numbers
+    for (const [level, indicated] of [
+      ["100000.1", "105000.105"],
+      ["1000000.3", "1050000.315"],
+      ["0.3", "0.315"],
+      ["0.003", "0.00285"],
+    ]) {
+      const found = checkAgainstKnown({
+        known: `${level} mm/s rms`,
+        indicated: `${indicated} mm/s rms`,
+        tolerance: "5 %",
+      });
+      expect(found.call).toBe("pass");
+    }
+  });
+
+  it("takes decibels as a ratio both ways", () => {
+    // 6 dB is a ratio of 1.99526, by 20 lg: ISO 1683, from memory
+    const ratio = 10 ** 0.3;
+    const { acceptance, tolerance } = checkAgainstKnown({ known, indicated: known, tolerance: "6 dB" });
+    expect(acceptance.below).toBeCloseTo(10 - 10 / ratio, 12);
+    expect(acceptance.above).toBeCloseTo(10 * ratio - 10, 12);
+    expect(tolerance).toBe(acceptance.above);
+    for (const odd of ["6 dB re 1 um/s", "6 mdB", "6 dBx"]) {
+      expect(() => check(10, { tolerance: odd })).toThrow(VeladisError);
+    }
+  });
+});
+
 describe("as found and as left", () => {
+  it("tells what the adjustment came to, if it showed anything", () => {
+    const pair = (asFound: string) =>
+      asFoundAsLeft({ known: "10 mm/s rms", tolerance: "5 %", asFound, asLeft: "10 mm/s rms" });
+    expect(pair("8 mm/s rms").adjustment).toBeCloseTo(1.25, 12);
+    expect(pair("0 mm/s rms").adjustment).toBeNull();
+    const unsure = asFoundAsLeft({
+      known: "10 mm/s rms",
+      tolerance: "5 %",
+      uncertainty: "3 %",
+      asFound: "10.4 mm/s rms",
+      asLeft: "10 mm/s rms",
+    });
+    expect(unsure.meaning).toMatch(/neither within nor out of tolerance/);
+  });
+
   it.each([
     ["0.43 in/s pk", "fail", /in doubt/],
     ["0.41 in/s pk", "pass", /stand/],
@@ -182,6 +249,19 @@ describe("linearity", () => {
     expect([found.verdict, found.nonLinearity]).toEqual(["fail", expect.closeTo(100 / 3, 9)]);
   });
 
+  it("names the worst point and the worst verdict, wherever they stand", () => {
+    const of = (...indicated: number[]) =>
+      linearity(
+        indicated.map((level, i) => ({ known: `${i + 1} g pk`, indicated: `${level} g pk` })),
+        { tolerance: "5 %", uncertainty: "2 %" },
+      );
+    expect(of(1.2, 2, 3)).toMatchObject({ worst: { known: { value: 1 } }, verdict: "fail" });
+    expect(of(1, 2.4, 3)).toMatchObject({ worst: { known: { value: 2 } }, verdict: "fail" });
+    expect(of(1, 2, 3.12)).toMatchObject({ worst: { known: { value: 3 } }, verdict: "undecided" });
+    expect(of(1.04, 2)).toMatchObject({ worst: { known: { value: 1 } }, verdict: "undecided" });
+    expect(of(1, 2)).toMatchObject({ slope: 1, offset: 0, nonLinearity: 0, verdict: "pass" });
+  });
+
   it("needs two different levels of one quantity", () => {
     expect(() => linearity(points(1, 0).slice(0, 1), { tolerance: "1 %" })).toThrow(
       expect.objectContaining({ code: "out-of-range" }),
@@ -206,6 +286,23 @@ describe("switching points and delay", () => {
     expect(falling.verdict).toBe("pass");
     const late = tripPointTest(practice.threshold, steps([0.5, 0.54, 0.58], [false, false, true]), rest);
     expect(late.verdict).toBe("fail");
+  });
+
+  it("takes steps in another quantity at the frequency of the setting", () => {
+    const at = { at: "1800 r/min" } as const;
+    const microns = (level: number) => ({ level: `${convert(level, "in/s pk", "um pp", at)} um pp`, set: level > 0.5 });
+    const found = tripPointTest("0.51 in/s pk at 1800 r/min", [0.5, 0.52].map(microns), rest);
+    expect(found.between).toEqual([expect.closeTo(0.5, 9), expect.closeTo(0.52, 9)]);
+    expect(found.unit).toBe("in/s pk");
+    expect(() => tripPointTest("0.51 in/s pk", [0.5, 0.52].map(microns), rest)).toThrow(
+      expect.objectContaining({ code: "missing-frequency" }),
+    );
+  });
+
+  it("refuses a level that stands, up and down", () => {
+    const code = expect.objectContaining({ code: "out-of-range" });
+    expect(() => tripPointTest("0.5 in/s pk", steps([0.4, 0.4, 0.6], [false, false, true]), rest)).toThrow(code);
+    expect(() => resetPointTest("0.5 in/s pk", steps([0.6, 0.6, 0.4], [true, true, false]), rest)).toThrow(code);
   });
 
   it("refuses steps without a change, in disorder, or that change back", () => {
@@ -236,6 +333,13 @@ describe("switching points and delay", () => {
   it("holds measured delays against the set one", () => {
     expect(delayTest(6, [6.3], "5 %").verdict).toBe("pass");
     expect(delayTest(6, [6.31], "5 %").verdict).toBe("fail");
+    const measured = [6.1, 5.7, 6.2];
+    const found = delayTest(6, measured, "5 %");
+    expect(found).toMatchObject({ set: 6, measured, verdict: "pass" });
+    expect([found.worstError, found.worstPercent, found.tolerance].map((one) => Number(one?.toFixed(9)))).toEqual([
+      -0.3, -5, 0.3,
+    ]);
+    expect(delayTest(6, [6.2, 5.9], "5 %").worstError).toBeCloseTo(0.2, 9);
     expect(delayTest(0, [0.1], "0.1 s")).toMatchObject({ verdict: "pass", worstPercent: null });
     expect(() => delayTest(6, [6], "5")).toThrow(expect.objectContaining({ code: "missing-unit" }));
     expect(() => delayTest(6, [], "5 %")).toThrow(expect.objectContaining({ code: "missing-fact" }));
@@ -257,6 +361,9 @@ describe("uncertainty, band and reference frequencies", () => {
     expectAgreement(bandReferences.inside, decibels(bandResponse("12.6 Hz", band)));
     expect(bandResponse("1000 Hz", band)).toBeCloseTo(Math.SQRT1_2, 6);
     expect(() => bandResponse("10 Hz", { lowest: "1 kHz", highest: "10 Hz" })).toThrow(
+      expect.objectContaining({ code: "out-of-range" }),
+    );
+    expect(() => bandResponse("10 Hz", { lowest: "10 Hz", highest: "10 Hz" })).toThrow(
       expect.objectContaining({ code: "out-of-range" }),
     );
   });

@@ -1,0 +1,150 @@
+import { type BenchSettings, benchPlan, type Shaker } from "veladis/protection";
+import { describe, expect, it } from "vitest";
+import { refusalOf } from "../refusals/refusal-of";
+
+const shaker = { lowest: "7 Hz", highest: "10 kHz", acceleration: "10 g pk" } as const satisfies Shaker;
+const settings = {
+  threshold: "10 mm/s rms",
+  hysteresis: "10 %",
+  onDelay: 6,
+  latching: true,
+  contact: "normally open",
+  coil: "normally energised",
+  sensorFault: "alarm",
+  frequencies: ["50 Hz"],
+} as const satisfies BenchSettings;
+
+/** What is done, at which share of the threshold, and what is expected. */
+const rows = (more: Partial<BenchSettings> = {}, of: Shaker = shaker) =>
+  benchPlan({ ...settings, ...more }, of).steps.map(
+    ({ what, level, expect: text }) =>
+      [what, level === null ? null : Number(level.value.toPrecision(12)), text] as const,
+  );
+const notes = (more: Partial<BenchSettings>, of: Partial<Shaker> = {}) =>
+  benchPlan({ ...settings, ...more }, { ...shaker, ...of }).notes;
+
+// the order of such a test is common practice, no source; levels a tolerance beside the threshold and the reset level
+describe("the steps of a bench test", () => {
+  it("prove reading, trip, latch, fault and loss of power of a latching output", () => {
+    expect(rows()).toEqual([
+      ["reading at 25 % of the threshold", 2.5, "the device shows 2.50 mm/s rms within 5 %; no trip"],
+      ["reading at 50 % of the threshold", 5, "the device shows 5.00 mm/s rms within 5 %; no trip"],
+      ["reading at 75 % of the threshold", 7.5, "the device shows 7.50 mm/s rms within 5 %; no trip"],
+      ["hold just below the threshold for 12 s", 9.5, "no trip below 10.0 mm/s rms, contact closed"],
+      [
+        "raise to above the threshold for 5.4 s, then lower again",
+        10.5,
+        "no trip: the burst is shorter than the delay of 6 s, contact closed",
+      ],
+      ["raise to above the threshold and take the time", 10.5, "trip after 6 s, contact open"],
+      ["try to reset by hand while the level is up", 10.5, "the reset is refused"],
+      [
+        "lower the level to just above the reset level and try to reset",
+        9.45,
+        "the output stays set, contact open: the level is not below the reset level of 9.00 mm/s rms",
+      ],
+      ["lower the level to below the reset level", 8.55, "the output stays latched, contact open"],
+      ["reset by hand", 8.55, "the output clears, contact closed"],
+      [
+        "disconnect the sensor, then connect it again",
+        null,
+        "the fault counts as a level above the threshold: the output sets after the on-delay",
+      ],
+      ["take the power away, then give it back", null, "the relay drops and trips, contact open"],
+    ]);
+  });
+
+  it("prove that another output clears by itself, at once or after its delay", () => {
+    const loose = { latching: false, coil: "normally de-energised", contact: "normally closed" } as const;
+    expect(rows({ ...loose, onDelay: 0, sensorFault: "hold" }).slice(3)).toEqual([
+      ["hold just below the threshold for 2 s", 9.5, "no trip below 10.0 mm/s rms, contact closed"],
+      ["raise to above the threshold and take the time", 10.5, "trip at once, contact open"],
+      [
+        "lower the level to just above the reset level",
+        9.45,
+        "the output stays set, contact open: the level is not below the reset level of 9.00 mm/s rms",
+      ],
+      ["lower the level to below the reset level", 8.55, "the output clears at once, contact closed"],
+      ["disconnect the sensor, then connect it again", null, "the output stays as it was and the fault is shown"],
+      [
+        "take the power away, then give it back",
+        null,
+        "the relay does not move, contact closed: loss of power goes unseen and needs another alarm",
+      ],
+    ]);
+    expect(rows({ ...loose, offDelay: 4 }).at(-3)?.[2]).toBe("the output clears after 4 s, contact closed");
+  });
+
+  it("leave out what is not known of the relay", () => {
+    const plain = { threshold: "10 mm/s rms", hysteresis: "10 %", onDelay: 0.5, latching: true } as const;
+    const told = (more: object = {}) => benchPlan({ ...plain, ...more }, shaker).steps.map((step) => step.expect);
+    for (const partly of [{}, { contact: "normally open" }]) {
+      expect(told(partly).slice(3)).toEqual([
+        "no trip below 10.0 mm/s rms",
+        "no trip: the burst is shorter than the delay of 0.5 s",
+        "trip after 0.5 s",
+        "the reset is refused",
+        "the output stays set: the level is not below the reset level of 9.00 mm/s rms",
+        "the output stays latched",
+        "the output clears",
+        "record what the device does",
+        "record what the contact does; a fail-safe one trips",
+      ]);
+    }
+    expect(told({ coil: "normally energised" }).at(-1)).toBe("the relay drops and trips");
+    expect(told({ sensorFault: "bad" }).at(-2)).toBe("the channel is shown as bad and the vote changes as set");
+    expect(told({ sensorFault: "its own way" }).at(-2)).toBe("record what the device does");
+    expect(rows({ onDelay: 0.5 })[3]?.[0]).toBe("hold just below the threshold for 2 s");
+    expect(rows({ onDelay: 0.5 })[4]?.[0]).toBe("raise to above the threshold for 0.45 s, then lower again");
+  });
+
+  it("stay between reset level and threshold where they lie close together", () => {
+    const narrow = rows({ hysteresis: "2 %", tolerance: "10 %" });
+    expect(narrow.map(([, level]) => level).slice(3, 10)).toEqual([9, 11, 11, 11, 9.9, 8.82, 8.82]);
+    expect(narrow[0]?.[2]).toBe("the device shows 2.50 mm/s rms within 10 %; no trip");
+  });
+
+  it("are numbered, at one frequency and its speed, with readings anew at each other", () => {
+    const { steps, possible, reset } = benchPlan({ ...settings, frequencies: ["50 Hz", "1800 r/min"] }, shaker);
+    expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
+    expect(steps.map(({ hertz, speed }) => [hertz, speed])).toEqual([
+      ...Array(12).fill([50, 3000]),
+      ...Array(3).fill([30, 1800]),
+    ]);
+    expect(steps.slice(12).map(({ what }) => what)).toEqual(steps.slice(0, 3).map(({ what }) => what));
+    expect(possible).toBe(true);
+    expect(reset).toMatchObject({ value: 9, unit: "mm/s", detector: "rms", quantity: "velocity" });
+    const [power] = steps.filter(({ what }) => what.startsWith("take the power"));
+    expect(power).toMatchObject({ level: null, displacement: null, acceleration: null, possible: true, limitedBy: [] });
+  });
+});
+
+describe("the notes on a bench test", () => {
+  const BEFORE =
+    "before: record the setting as found, and have the trip of a running machine released from this device under the site's procedure";
+  const MOUNT =
+    "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time";
+  const AFTER = "after: put every setting back, lift every bypass, and record who did so and when";
+
+  it("say what is done before, after, and what readings are held against", () => {
+    expect(notes({})).toEqual([BEFORE, MOUNT, "readings are held against 5 %", AFTER]);
+    expect(notes({ tolerance: "3 %" }, { uncertainty: "2 %" })[2]).toBe(
+      "readings are held against 3 %; the shaker's own expanded uncertainty is 2 % (k = 2)",
+    );
+    expect(refusalOf(() => notes({}, { uncertainty: "2" })).code).toBe("missing-unit");
+  });
+
+  it("say at which frequencies the band takes more than 2 % away, and what makes up for it", () => {
+    const band = { lowest: "10 Hz", highest: "1 kHz" } as const;
+    // 3rd order, -3 dB at the edge: half the power, so 0.707 of the level and 1.41 times as much for the same reading
+    expect(notes({ band, frequencies: ["50 Hz", "10 Hz"] })).toEqual([
+      BEFORE,
+      MOUNT,
+      "readings are held against 5 %",
+      "at 10.0 Hz a device of this band nominally reads 0.707 of the level: raise the level to 1.41 times for the same reading",
+      AFTER,
+    ]);
+    expect(notes({ band, frequencies: ["20 Hz"] })).toHaveLength(4);
+    expect(notes({ band, frequencies: ["17 Hz"] })).toHaveLength(4 + 1);
+  });
+});
