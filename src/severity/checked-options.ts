@@ -1,10 +1,13 @@
-import { shown, VeladisError } from "../core/index";
+import { given, shown, VeladisError } from "../core/index";
 
-/** The options themselves if they are an object. */
+const FORM = 'options such as { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }';
+
+/**
+ * The options themselves if they are an object.
+ *
+ * @throws {@link VeladisError} `missing-fact` where there are none, `wrong-type`
+ */
 export function checkedOptions<T extends object>(options: T): T {
-  if (typeof options === "object" && options !== null) return options;
-  throw new VeladisError("wrong-type", {
-    expected: 'options such as { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }',
-    received: shown(options),
-  });
+  if (typeof given(options, FORM) === "object") return options;
+  throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
 }

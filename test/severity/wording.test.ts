@@ -31,6 +31,7 @@ const cases: Cases = {
   "severityColour, no place": () => s.severityColour(undefined, 4),
   "severityColour, of no zones": () => s.severityColour(0, 0),
   "classify, no options": () => s.classify("4 mm/s rms"),
+  "classify, a word for options": () => s.classify("2 mm/s rms", "iso-10816-3-2009"),
   "classify, no reading": () => judged("group 1 rigid", undefined, null),
   "classify, no readings": () => judged("group 1 rigid", undefined, []),
   "classify, two readings of one quantity and detector": () =>
