@@ -222,7 +222,8 @@ export class VotedTrip {
       add("trip");
     } else if (!trip && this.#set && !this.relay.latching) {
       this.#set = false;
-      add("clear");
+      // a loss of power ends an output that does not latch without its clearing, as in a channel of its own
+      if (this.#powered) add("clear");
     }
     if (!trip && !this.#set) this.#forgetFirst();
   }

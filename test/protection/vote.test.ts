@@ -257,9 +257,10 @@ describe("a voted trip", () => {
     expect(logic.step({ a: 9, b: 9, c: 4 }, 4).channels).toEqual({ a: "healthy", b: "trip", c: "healthy" });
     expect(logic.step({ a: 9, b: 9, c: 4 }, 4).channels.a).toBe("trip");
     const off = logic.power(false);
-    expect(names(off.events)).toEqual(["a power lost", "vote clear", "b power lost", "c power lost"]);
+    expect(names(off.events)).toEqual(["a power lost", "b power lost", "c power lost"]);
     expect(off.channels).toEqual({ a: "healthy", b: "healthy", c: "healthy" });
     expect(names(logic.power(true).events)).toEqual(["a power back", "b power back", "c power back"]);
+    expect(logic.status).toMatchObject({ output: "healthy", firstOut: null });
     expect(names(logic.bypass("b", true).events)).toEqual(["b bypass on"]);
     expect(names(logic.bypass("b", false).events)).toEqual(["b bypass off"]);
   });
