@@ -21,7 +21,7 @@ export default defineConfig({
       "test/amplitude/mathjs.test.ts",
       "test/severity/commands.test.ts",
       "test/severity/counts.test.ts",
-      ...(name === "protection" ? ["test/protection/shock.test.ts"] : []),
+      ...(name === "protection" ? ["test/protection/shock*.test.ts"] : []),
     ],
     testTimeout: 60_000,
     isolate: false,

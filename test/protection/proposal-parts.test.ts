@@ -145,6 +145,19 @@ describe("a proposal", () => {
     expect([...assumed].sort()).toEqual(["one-frequency", "sine"]);
   });
 
+  it("takes no table that prints only one of the two limits", () => {
+    const scheme = (limits: object) => {
+      const source = { title: "site rule", provenance: "memory" };
+      const classes = [{ criteria: [{ as: "mm/s rms", limits, source }] }];
+      return { id: "site", kind: "zones", standard: "site rule", classes } as never;
+    };
+    for (const limits of [{ "C/D": 8 }, { "B/C": 4 }, { "A/B": 2 }]) {
+      const refusal = refusalOf(() => proposeSetpoints({ baseline: "2 mm/s rms", scheme: scheme(limits) }));
+      expect([refusal.code, refusal.received]).toEqual(["wrong-type", `limits ${Object.keys(limits)}`]);
+    }
+    expect(proposeSetpoints({ baseline: "2 mm/s rms", scheme: scheme({ "B/C": 4, "C/D": 8 }) }).trip).not.toBeNull();
+  });
+
   it("keeps below a ceiling that the table prints, and names its source", () => {
     const source = { title: "site rule, highest settings", provenance: "published" } as const;
     const ceilings = (trip: number) => {

@@ -53,7 +53,7 @@ describe("what is told of limits and baseline", () => {
   });
 
   it("that there are none, or no shutdown", () => {
-    expect(texts({ baseline: statistics, k: 4 })).toEqual({
+    expect(texts({ baseline: statistics, k: 4 })).toStrictEqual({
       "no limits": "without a scheme or limits of the maker there is no trip to propose; the alarm is statistical",
     });
     const fan = { scheme: "iso-14694-2003", machine: "fan 3 kW 1480 r/min rigid BV-2" } as const;
