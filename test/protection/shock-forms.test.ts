@@ -103,11 +103,11 @@ describe("what a detector rides through, against closed forms", () => {
   it("a device that forms velocity by a higher corner rides through no less", () => {
     const velocity = { ...base, threshold: "20 mm/s pk", detector: peak(1) } as const;
     const largest = (highPass?: number) =>
-      shocks({ ...velocity, ...(highPass !== undefined && { highPass }) }, "1 mm/s pk at 25 Hz", 11)[0] as number;
+      shocks({ ...velocity, ...(highPass !== undefined && { highPass }) }, "1 mm/s pk at 25 Hz", 20)[0] as number;
     expect(largest()).toBe(largest(10));
     expect(largest(100)).toBeGreaterThan(largest(10) * 1.3);
     // far below its corner the area of the half-sine: 2 A T / pi, and the running 1 mm/s
-    expect(largest(0.2)).toBeCloseTo((0.019 * Math.PI) / (2 * 0.011) / G, 2);
+    expect(largest(0.2)).toBeCloseTo((0.019 * Math.PI) / (2 * 0.02) / G, 2);
   });
 });
 
@@ -128,8 +128,9 @@ describe("a shock on running vibration", () => {
   });
 
   it("may be given in any unit, and at the very beginning", () => {
-    const other = { running: "386.0886 in/s2 pk at 1500 r/min", shock: { ...shock, peak: "98.0665 m/s2 pk" } };
-    for (const [i, value] of wave(other).entries()) expect(value).toBeCloseTo(wave()[i] as number, 4);
+    const other = { running: "386.08858267716535 in/s2 pk at 1500 r/min", shock: { ...shock, peak: "98.0665 m/s2 pk" } };
+    const [plain, converted] = [wave(), wave(other)];
+    expect(Math.max(...converted.map((value, i) => Math.abs(value - (plain[i] as number))))).toBeLessThan(1e-9);
     expect(wave({ shock: { ...shock, at: 0 } })[5]).toBeCloseTo(10 * G + G * Math.sin(Math.PI / 4), 9);
     expect(wave({ seconds: 0.0006 })).toHaveLength(1);
   });
