@@ -128,7 +128,10 @@ describe("a shock on running vibration", () => {
   });
 
   it("may be given in any unit, and at the very beginning", () => {
-    const other = { running: "386.08858267716535 in/s2 pk at 1500 r/min", shock: { ...shock, peak: "98.0665 m/s2 pk" } };
+    const other = {
+      running: "386.08858267716535 in/s2 pk at 1500 r/min",
+      shock: { ...shock, peak: "98.0665 m/s2 pk" },
+    };
     const [plain, converted] = [wave(), wave(other)];
     expect(Math.max(...converted.map((value, i) => Math.abs(value - (plain[i] as number))))).toBeLessThan(1e-9);
     expect(wave({ shock: { ...shock, at: 0 } })[5]).toBeCloseTo(10 * G + G * Math.sin(Math.PI / 4), 9);

@@ -69,8 +69,11 @@ describe("the allowance for float noise", () => {
 
   it("leaves the moment behind a start-up window to the next step, though sums of the steps fall short", () => {
     // 0.3 - (0.1 + 0.1) is 0.09999999999999998; the same with steps of a day
-    for (const step of [0.1, 100000.1]) {
-      const logic = logicOf({ onDelay: 0, startInhibit: 3 * step });
+    for (const [step, startInhibit] of [
+      [0.1, 0.3],
+      [100000.1, 300000.3],
+    ] as const) {
+      const logic = logicOf({ onDelay: 0, startInhibit });
       const events = [1, 2, 3].flatMap(() => logic.step(2, step).events);
       expect(events).toEqual([]);
       expect(told(logic.step(2, 0).events).map((one) => one.split(" ")[1])).toEqual(["timing", "trip"]);
@@ -118,7 +121,9 @@ describe("a history of evenly spaced levels", () => {
     const run = (at: number) => {
       const logic = logicOf();
       logic.step(0.1, 10);
-      return told(logic.run([0.1, 0.1, 0.1, 0.1], 0.5, { commands: start(at) }));
+      const events = logic.run([0.1, 0.1, 0.1, 0.1], 0.5, { commands: start(at) });
+      expect([logic.time, logic.snapshot().level]).toEqual([12, 0.1]);
+      return told(events);
     };
     for (const at of [10, 10.5, 11.25, 12]) expect(run(at)).toEqual([`${at} start`]);
     for (const at of [0, 9.9, 12.1, 18]) expect(codeOf(() => run(at))).toBe("out-of-range");
@@ -156,6 +161,9 @@ describe("a history with times", () => {
       { time: 6, event: "trip" },
       { time: 100, event: "clear" },
     ]);
+    const stored = new TripLogic(settings, { ...logicOf().snapshot(), base: 100 });
+    expect(codeOf(() => stored.run([2, 2], [99, 120]))).toBe("out-of-range");
+    expect(told(stored.run([2, 2], [100, 120]))).toEqual(["106 trip"]);
     const before = logicOf();
     expect(told(before.run([2, 2], [-10, -3]))).toEqual(["-4 trip"]);
   });
