@@ -18,6 +18,7 @@ export { mechanicalSwitch, type SwitchReach, type SwitchRow } from "./mechanical
 export { type Proposal, type ProposalRequest, type ProposedSetpoint, proposeSetpoints } from "./propose-setpoints";
 export { type Reason, setpointRules } from "./reason";
 export { coils, contacts, type RelaySettings, type RelayStatus, relayStatus } from "./relay";
+export type { RunOptions } from "./run-options";
 export type { OwnLimits } from "./setpoint-limits";
 export {
   type SensorLimits,
@@ -36,7 +37,7 @@ export {
 } from "./shock-immunity";
 export { type ResetOutcome, type TripCommand, type TripCommandName, tripCommands } from "./trip-commands";
 export { type TripEvent, type TripEventName, tripEvents } from "./trip-events";
-export { type Level, type RunOptions, TripLogic } from "./trip-logic";
+export { type Level, TripLogic } from "./trip-logic";
 export type { TripRules } from "./trip-rules";
 export { type ChannelSettings, sensorFaults, type TripSettings, timerResets } from "./trip-settings";
 export type { TripState } from "./trip-state";

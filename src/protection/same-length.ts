@@ -7,10 +7,10 @@ import { lengthOf } from "./number-list";
  * @throws {@link VeladisError} `length-mismatch` with the first that differs
  */
 export function sameLength(columns: readonly (readonly [name: string, levels: ArrayLike<number>])[]): number {
-  const [first] = columns;
-  const length = first === undefined ? 0 : lengthOf(first[1], `levels of ${shown(first[0])}`);
-  for (const [name, levels] of columns) {
-    if (lengthOf(levels, `levels of ${shown(name)}`) === length) continue;
+  const lengths = columns.map(([name, levels]) => lengthOf(levels, `levels of ${shown(name)}`));
+  const [length = 0] = lengths;
+  for (const [i, [name, levels]] of columns.entries()) {
+    if (lengths[i] === length) continue;
     throw new VeladisError("length-mismatch", {
       expected: `${length} levels of ${shown(name)}, as many as of the first channel`,
       received: `${levels.length}`,

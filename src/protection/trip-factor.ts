@@ -1,6 +1,6 @@
 import { convertAmplitude, readingType } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
-import type { RunOptions } from "./trip-logic";
+import type { RunOptions } from "./run-options";
 import type { TripRules } from "./trip-rules";
 
 /** Factor from levels as they are written to the unit of the threshold. */

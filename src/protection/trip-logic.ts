@@ -1,4 +1,4 @@
-import { type Amplitude, type ConvertOptions, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
 import {
   choice,
   deviceSettings,
@@ -12,6 +12,7 @@ import {
 } from "../core/index";
 import { checkedLevels } from "./check-levels";
 import { checkedRelay, type RelaySettings } from "./relay";
+import { checkedRun, type RunOptions } from "./run-options";
 import { advance } from "./trip-advance";
 import { command, type ResetOutcome, resetByHand, type TripCommand, tripCommands } from "./trip-commands";
 import type { TripEvent } from "./trip-events";
@@ -26,20 +27,6 @@ import { yesOrNo } from "./yes-or-no";
 
 /** A level as a trip channel takes it: a number in the unit of the threshold, a reading, or `"fault"`. */
 export type Level = number | string | Amplitude;
-
-/** What a run of levels may be told besides them. */
-export interface RunOptions {
-  /** What the levels are written in, if not in unit and detector of the threshold. */
-  readonly as?: string;
-  /** Frequency of the vibration, where `as` is of another quantity than the threshold. */
-  readonly at?: ConvertOptions["at"];
-  /** What is done while the history runs, in any order. */
-  readonly commands?: readonly TripCommand[];
-  /** Says that NaN among the levels stands for a sensor fault; else it is refused. */
-  readonly nan?: "sensor fault";
-  /** Reports also the beginning of every on-delay (`timing`) and those that did not run out (`rode out`). */
-  readonly excursions?: boolean;
-}
 
 const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
 
@@ -181,8 +168,7 @@ export class TripLogic {
   run(levels: ArrayLike<number>, dt: number | ArrayLike<number>, options: RunOptions = {}): TripEvent[] {
     if (typeof dt === "number") positive(dt, "a time between levels above zero, in s");
     given(dt, "a time between levels, or a list of their times, in s");
-    given(options, 'options such as { as: "mm/s rms" }');
-    const faults = options.nan === "sensor fault";
+    const faults = checkedRun(options).nan !== undefined;
     const checked = checkedLevels(levels, faults);
     const factor = factorTo(this.rules, options);
     const scaled =

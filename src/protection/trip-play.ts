@@ -1,8 +1,8 @@
 import { shown, VeladisError } from "../core/index";
+import type { RunOptions } from "./run-options";
 import { advance, type Emit } from "./trip-advance";
 import { command, type TripCommand } from "./trip-commands";
 import type { TripEvent } from "./trip-events";
-import type { RunOptions } from "./trip-logic";
 import { TOLERANCE, type TripRules } from "./trip-rules";
 import { scan, takeSignal } from "./trip-scan";
 import { type TripState, timeOf } from "./trip-state";

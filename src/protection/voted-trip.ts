@@ -1,10 +1,13 @@
 import { choice, given, knownKeys, nonNegative, positive, shown, text, VeladisError } from "../core/index";
+import { ChannelVotes } from "./channel-votes";
+import { checkedLevels } from "./check-levels";
 import { checkedRelay, type RelaySettings, relayNow } from "./relay";
+import { checkedRun, type RunOptions } from "./run-options";
 import { sameLength } from "./same-length";
 import type { ResetOutcome } from "./trip-commands";
 import { type Level, TripLogic } from "./trip-logic";
 import type { TripStatus } from "./trip-status";
-import { type BadChannel, badChannels, type ChannelVote, parseVote, type VoteText, voted } from "./vote";
+import { type BadChannel, badChannels, parseVote, type VoteText, voted } from "./vote";
 import { checkNames } from "./voted-names";
 import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
 import { yesOrNo } from "./yes-or-no";
@@ -45,9 +48,7 @@ export class VotedTrip {
   readonly badChannel: BadChannel;
   readonly relay: RelaySettings;
   readonly #channels: ReadonlyMap<string, TripLogic>;
-  /** Channels whose output is set, and those whose signal is bad: at the moment that the vote has come to. */
-  readonly #calling = new Set<string>();
-  readonly #bad = new Set<string>();
+  readonly #votes: ChannelVotes;
   #set = false;
   #unable = false;
   #first: string | null = null;
@@ -74,6 +75,7 @@ export class VotedTrip {
         new TripLogic({ ...given(channel, `settings of channel ${shown(name)}`), ...open }),
       ]),
     );
+    this.#votes = new ChannelVotes(this.#channels);
   }
 
   /** State and contact now. */
@@ -111,20 +113,27 @@ export class VotedTrip {
    *
    * @param histories - levels of every channel by name, equally many, in unit and detector of its threshold
    * @param dt - seconds that each row stands
-   * @param nan - `"sensor fault"` if NaN among the levels stands for one; else it is refused
+   * @param options - `nan: "sensor fault"` if NaN among the levels stands for one; else it is refused
    * @returns what happened, in order, without excursions that rode the delay out
-   * @throws {@link VeladisError} `length-mismatch`, `not-positive`, and as {@link VotedTrip.step}; rows before the one
-   *   refused have been taken
+   * @throws {@link VeladisError} `length-mismatch`, `not-positive`, and as {@link VotedTrip.step}; nothing has changed
+   *   then
    */
-  run(histories: { readonly [name: string]: ArrayLike<number> }, dt: number, nan?: "sensor fault"): VotedEvent[] {
+  run(
+    histories: { readonly [name: string]: ArrayLike<number> },
+    dt: number,
+    options: Pick<RunOptions, "nan"> = {},
+  ): VotedEvent[] {
     positive(dt, "a time between levels above zero, in s");
-    const entries = Object.entries(given(histories, "levels of every channel, by name"));
+    const faults = checkedRun(options).nan !== undefined;
+    checkNames([...this.#channels.keys()], given(histories, "levels of every channel, by name"));
+    const entries = Object.entries(histories);
     const length = sameLength(entries);
+    const columns = entries.map(([name, levels]) => [name, checkedLevels(levels, faults)] as const);
     const events: VotedEvent[] = [];
     for (let i = 0; i < length; i++) {
-      const row = entries.map(([name, levels]) => {
+      const row = columns.map(([name, levels]) => {
         const level = levels[i] as number;
-        return [name, nan !== undefined && Number.isNaN(level) ? "fault" : level] as const;
+        return [name, Number.isNaN(level) ? "fault" : level] as const;
       });
       const { events: now } = this.step(Object.fromEntries(row), dt);
       events.push(...now.filter(({ event }) => event !== "timing" && event !== "rode out"));
@@ -138,7 +147,7 @@ export class VotedTrip {
     const refused = this.#refusal(trip);
     if (refused !== undefined) return Object.freeze({ accepted: false, reason: refused });
     this.#set = false;
-    this.#forgetFirst();
+    this.#first = this.#votes.calling;
     return Object.freeze({ accepted: true });
   }
 
@@ -176,12 +185,7 @@ export class VotedTrip {
   }
 
   #outcome() {
-    return voted(this.vote, Object.values(this.#votes()), this.badChannel);
-  }
-
-  #forgetFirst(): void {
-    const calling = Object.entries(this.#votes()).find(([, vote]) => vote === "trip");
-    this.#first = calling?.[0] ?? null;
+    return voted(this.vote, Object.values(this.#votes.now), this.badChannel);
   }
 
   /** Takes the events of the channels in order of time, and adds those of the vote and the first-out. */
@@ -191,24 +195,10 @@ export class VotedTrip {
       const first = event.event === "trip" && this.#first === null && !this.#set;
       noted.push(Object.freeze(first ? { ...event, firstOut: true } : event));
       if (first) this.#first = event.channel;
-      this.#take(event);
+      this.#votes.take(event);
       this.#count(event.time, noted);
     }
     return noted;
-  }
-
-  /** What an event changes in what its channel says. The channel itself may be past it already. */
-  #take({ channel, event }: VotedEvent): void {
-    if (event === "fault" && this.#channels.get(channel)?.rules.sensorFault === "bad") this.#bad.add(channel);
-    if (event === "fault over") this.#bad.delete(channel);
-    if (event === "trip") this.#calling.add(channel);
-    if (event === "clear" || event === "power lost") this.#calling.delete(channel);
-  }
-
-  /** What every channel says. */
-  #votes(): Record<string, ChannelVote> {
-    const vote = (name: string) => (this.#bad.has(name) ? "bad" : this.#calling.has(name) ? "trip" : "healthy");
-    return Object.fromEntries([...this.#channels.keys()].map((name) => [name, vote(name)]));
   }
 
   #count(time: number, noted: VotedEvent[]): void {
@@ -225,7 +215,7 @@ export class VotedTrip {
       // a loss of power ends an output that does not latch without its clearing, as in a channel of its own
       if (this.#powered) add("clear");
     }
-    if (!trip && !this.#set) this.#forgetFirst();
+    if (!trip && !this.#set) this.#first = this.#votes.calling;
   }
 
   #status(events: readonly VotedEvent[]): VotedStatus {
@@ -239,7 +229,7 @@ export class VotedTrip {
       unable,
       effective,
       firstOut: this.#first,
-      channels: Object.freeze(this.#votes()),
+      channels: Object.freeze(this.#votes.now),
       events: Object.freeze(events),
     });
   }

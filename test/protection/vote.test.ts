@@ -140,7 +140,7 @@ describe("a voted trip", () => {
       [4, 4, 9, 9, 9, 4],
       [4, 4, Number.NaN, 4, 4, 4],
     ] as const;
-    const events = trio().run({ a, b, c }, 1, "sensor fault");
+    const events = trio().run({ a, b, c }, 1, { nan: "sensor fault" });
     expect(events.map(({ time, channel: name, event }) => `${time} ${name} ${event}`)).toEqual([
       "2 c fault",
       "3 c fault over",
@@ -154,6 +154,19 @@ describe("a voted trip", () => {
     expect(() => trio().run({ a, b, c }, 1)).toThrow(expect.objectContaining({ code: "not-a-number" }));
     expect(() => trio().run({ a, b, c: [1] }, 1)).toThrow(expect.objectContaining({ code: "length-mismatch" }));
     expect(() => trio().run({ a, b, c }, 0)).toThrow(expect.objectContaining({ code: "not-positive" }));
+  });
+
+  it("changes nothing when any level of a history is refused, and says which", () => {
+    const logic = trio();
+    const run = (c: readonly number[], more = {}) => logic.run({ a: [9, 9, 9], b: [9, 9, 9], c, ...more }, 2);
+    expect(() => run([4, 4, -1])).toThrow(
+      expect.objectContaining({ code: "negative", expected: expect.stringContaining("index 2") }),
+    );
+    expect(() => logic.run({ a: [], b: [] }, 2)).toThrow(expect.objectContaining({ code: "missing-fact" }));
+    expect(() => run([4, 4, 4], { d: [4, 4, 4] })).toThrow(expect.objectContaining({ code: "unknown-option" }));
+    expect(logic.status).toMatchObject({ time: 0, output: "healthy" });
+    expect(logic.run({ a: [], b: [], c: [] }, 2)).toEqual([]);
+    expect(run([4, 4, 4]).map(({ channel: name }) => name)).toEqual(["a", "b", "vote"]);
   });
 
   it("changes nothing when a level is refused, and knows its channels", () => {

@@ -344,7 +344,7 @@ const protections: Call[] = [
   of("TripLogic", logic, "power", false),
   made(protection)("VotedTrip", votes),
   of("VotedTrip", voting, "step", { a: 0.1, b: "0.1 in/s pk", c: 0.2 }, 1),
-  of("VotedTrip", voting, "run", { a: [0.1, 0.6], b: [0.1, 0.6], c: [0, 0] }, 1, "sensor fault"),
+  of("VotedTrip", voting, "run", { a: [0.1, 0.6], b: [0.1, 0.6], c: [0, 0] }, 1, { nan: "sensor fault" }),
   of("VotedTrip", voting, "bypass", "a", true),
   of("VotedTrip", voting, "power", false),
 ];

@@ -1,0 +1,37 @@
+import type { ConvertOptions } from "../amplitude/index";
+import { choice, given, knownKeys, shown, VeladisError } from "../core/index";
+import type { TripCommand } from "./trip-commands";
+
+/** What a run of levels may be told besides them. */
+export interface RunOptions {
+  /** What the levels are written in, if not in unit and detector of the threshold. */
+  readonly as?: string;
+  /** Frequency of the vibration, where `as` is of another quantity than the threshold. */
+  readonly at?: ConvertOptions["at"];
+  /** What is done while the history runs, in any order. */
+  readonly commands?: readonly TripCommand[];
+  /** Says that NaN among the levels stands for a sensor fault; else it is refused. */
+  readonly nan?: "sensor fault";
+  /** Reports also the beginning of every on-delay (`timing`) and those that did not run out (`rode out`). */
+  readonly excursions?: boolean;
+}
+
+const keys: Readonly<Record<keyof RunOptions, true>> = /* @__PURE__ */ Object.freeze({
+  as: true,
+  at: true,
+  commands: true,
+  nan: true,
+  excursions: true,
+});
+
+const FORM = 'options such as { as: "mm/s rms" }';
+
+/** The options themselves, without a key or a word that means nothing. */
+export function checkedRun(options: RunOptions): RunOptions {
+  if (typeof given(options, FORM) !== "object") {
+    throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
+  }
+  knownKeys(options, keys, "an option of a run");
+  if (options.nan !== undefined) choice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for");
+  return options;
+}
