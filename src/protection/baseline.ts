@@ -6,7 +6,7 @@ import {
   convertAmplitude,
   readingType,
 } from "../amplitude/index";
-import { finite, given, held, nonNegative, positive, shown, text, VeladisError } from "../core/index";
+import { finite, given, held, knownKeys, nonNegative, positive, shown, text, VeladisError } from "../core/index";
 import { frequency } from "../frequency/index";
 import { lengthOf } from "./number-list";
 import { meanAndDeviation, quantile, robustSpread } from "./statistics";
@@ -75,6 +75,29 @@ export interface Baseline {
 /** Distance from the median, in robust spreads, beyond which a reading is flagged; common practice, no source. */
 const OUTLYING = 3.5;
 
+const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Object.freeze({
+  as: true,
+  at: true,
+  enough: true,
+  percentile: true,
+  mask: true,
+  speed: true,
+  time: true,
+});
+
+const speedKeys: Readonly<Record<keyof NonNullable<SteadyOptions["speed"]>, true>> = /* @__PURE__ */ Object.freeze({
+  readings: true,
+  unit: true,
+  atLeast: true,
+  atMost: true,
+});
+
+const timeKeys: Readonly<Record<keyof NonNullable<SteadyOptions["time"]>, true>> = /* @__PURE__ */ Object.freeze({
+  readings: true,
+  from: true,
+  to: true,
+});
+
 type Readings = ArrayLike<number> | readonly (string | Amplitude)[];
 
 function checkLength(given: ArrayLike<unknown>, length: number, what: string): void {
@@ -93,7 +116,7 @@ function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index:
     tests.push((i) => mask[i] === true);
   }
   if (speed !== undefined) {
-    given(speed, 'speeds such as { readings, atLeast: "1400 r/min" }');
+    knownKeys(given(speed, 'speeds such as { readings, atLeast: "1400 r/min" }'), speedKeys, "a part of the speeds");
     checkLength(speed.readings, length, "speeds");
     const per = frequency(`1 ${text(speed.unit ?? "r/min", "a unit of speed")}`).hertz;
     const least = speed.atLeast === undefined ? 0 : frequency(speed.atLeast).hertz;
@@ -104,7 +127,7 @@ function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index:
     });
   }
   if (time !== undefined) {
-    given(time, "times such as { readings, from: 0 }");
+    knownKeys(given(time, "times such as { readings, from: 0 }"), timeKeys, "a part of the times");
     checkLength(time.readings, length, "times");
     const from = time.from === undefined ? Number.NEGATIVE_INFINITY : finite(time.from, "a first time, in s");
     const to = time.to === undefined ? Number.POSITIVE_INFINITY : finite(time.to, "a last time, in s");
@@ -153,7 +176,11 @@ function numbersOf(readings: Readings, as: string, at: ConvertOptions["at"]): [F
  * ```
  */
 export function baseline(readings: Readings, options: BaselineOptions): Baseline {
-  const { at, enough = 10, percentile = 95 } = given(options, 'options such as { as: "mm/s rms" }');
+  const {
+    at,
+    enough = 10,
+    percentile = 95,
+  } = knownKeys(given(options, 'options such as { as: "mm/s rms" }'), keys, "an option of a baseline");
   given(readings, "a list of readings");
   const as = readingType(options.as);
   if (as.startsWith("dB")) {

@@ -1,4 +1,4 @@
-import { given, held, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { given, held, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { finiteSamples } from "./number-list";
 
 /** How a device makes a level of a waveform. */
@@ -16,6 +16,12 @@ export interface DetectedLevelsOptions {
   /** The level before the first sample, in the unit of the samples; 0 if not given. */
   readonly initial?: number;
 }
+
+const keys: Readonly<Record<keyof DetectedLevelsOptions, true>> = /* @__PURE__ */ Object.freeze({
+  rate: true,
+  detector: true,
+  initial: true,
+});
 
 /** The detector's time constant, checked. */
 export function timeConstant(detector: LevelDetector): number {
@@ -50,7 +56,11 @@ export function timeConstant(detector: LevelDetector): number {
  * ```
  */
 export function detectedLevels(samples: ArrayLike<number>, options: DetectedLevelsOptions): Float64Array {
-  const { rate, detector, initial = 0 } = given(options, "options with rate and detector");
+  const {
+    rate,
+    detector,
+    initial = 0,
+  } = knownKeys(given(options, "options with rate and detector"), keys, "an option of a detector");
   const checked = finiteSamples(given(samples, "a list of samples"));
   const left = Math.exp(-1 / (positive(rate, "a sampling rate above zero, in Hz") * timeConstant(detector)));
   const levels = new Float64Array(checked.length);

@@ -1,5 +1,5 @@
 import { type Amplitude, amplitudeOf, convertAmplitude } from "../amplitude/index";
-import { given, held, list, positive, shown, VeladisError } from "../core/index";
+import { given, held, knownKeys, list, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** What the setting of an acceleration-operated switch means at one speed. */
@@ -56,7 +56,11 @@ export function mechanicalSwitch(
   setting: string | Amplitude,
   options: { readonly speeds?: readonly Frequency[]; readonly limit?: string | Amplitude } = {},
 ): SwitchReach {
-  const { speeds = [], limit } = given(options, 'options such as { limit: "7.1 mm/s rms" }');
+  const { speeds = [], limit } = knownKeys(
+    given(options, 'options such as { limit: "7.1 mm/s rms" }'),
+    { speeds: true, limit: true },
+    "an option of a switch",
+  );
   const operates = amplitudeOf(given(setting, 'a setting such as "2 g pk"'));
   if (operates.quantity !== "acceleration") {
     throw new VeladisError("wrong-quantity", {

@@ -126,6 +126,12 @@ const cases: Cases = {
   "VotedTrip.step, seconds below zero": () => votedTrip({}).step({ DE: 0.2, NDE: 0.2 }, -1),
   "VotedTrip.step, a level missing": () => votedTrip({}).step({ DE: 0.2 }, 1),
   "VotedTrip.step, a channel that is none": () => votedTrip({}).step({ DE: 0.2, NDE: 0.2, top: 0.2 }, 1),
+  "baseline, a mistyped option": () => baseline(five, { ...as, enouhg: 5 }),
+  "baseline, a mistyped part of the speeds": () =>
+    baseline(five, { ...as, speed: { readings: five, atleast: "1 r/min" } }),
+  "baseline, a mistyped part of the times": () => baseline(five, { ...as, time: { readings: five, form: 1 } }),
+  "detectedLevels, a mistyped option": () => detected([1], { rate: 1, detector: rms, initail: 1 }),
+  "mechanicalSwitch, a mistyped option": () => p.mechanicalSwitch("2 g pk", { limits: "7.1 mm/s rms" }),
   "VotedTrip.run, a word for options": () => votedTrip({}).run({ DE: [0.2], NDE: [0.2] }, 1, "sensor fault"),
   "VotedTrip.run, histories of one channel alone": () => votedTrip({}).run({ DE: [0.2] }, 1),
   "TripLogic.run, a mistyped option": () => run([0.2], 1, { excursion: true }),
