@@ -24,10 +24,10 @@ export interface BenchNumbers {
   readonly within: string;
 }
 
-/** Position of the contact with the output healthy or tripped, in words; empty when the relay is not stated. */
-function contactText({ contact, coil }: BenchSettings, tripped: boolean, powered = true): string {
+/** Position of the contact in words; empty when the relay is not stated. */
+function contactText({ contact, coil }: BenchSettings, output: "healthy" | "tripped" | "without power"): string {
   if (contact === undefined || coil === undefined) return "";
-  const energised = powered && (coil === "normally energised") !== tripped;
+  const energised = output === (coil === "normally energised" ? "healthy" : "tripped");
   const closed = (contact === "normally open") === energised;
   return `, contact ${closed ? "closed" : "open"}`;
 }
@@ -44,8 +44,8 @@ function readingMoves(numbers: BenchNumbers): BenchMove[] {
 /** Steps for reset and latch, from a tripped output. */
 function resetMoves(settings: BenchSettings, { tolerance, resetShare, reset }: BenchNumbers): BenchMove[] {
   const { latching, offDelay = 0 } = settings;
-  const healthy = contactText(settings, false);
-  const tripped = contactText(settings, true);
+  const healthy = contactText(settings, "healthy");
+  const tripped = contactText(settings, "tripped");
   const under = resetShare * (1 - tolerance);
   const over = Math.min(resetShare * (1 + tolerance), (1 + resetShare) / 2);
   const held = `the output stays set${tripped}: the level is not below the reset level of ${reset}`;
@@ -80,8 +80,8 @@ function failureMoves(settings: BenchSettings): BenchMove[] {
     coil === undefined
       ? "record what the contact does; a fail-safe one trips"
       : failSafe
-        ? `the relay drops and trips${contactText(settings, false, false)}`
-        : `the relay does not move${contactText(settings, false, false)}: loss of power goes unseen and needs another alarm`;
+        ? `the relay drops and trips${contactText(settings, "without power")}`
+        : `the relay does not move${contactText(settings, "without power")}: loss of power goes unseen and needs another alarm`;
   return [
     {
       what: "disconnect the sensor, then connect it again",
@@ -96,8 +96,8 @@ function failureMoves(settings: BenchSettings): BenchMove[] {
 export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[] {
   const { onDelay } = settings;
   const { tolerance, threshold } = numbers;
-  const healthy = contactText(settings, false);
-  const tripped = contactText(settings, true);
+  const healthy = contactText(settings, "healthy");
+  const tripped = contactText(settings, "tripped");
   const wait = held(Math.max(2 * onDelay, 2));
   const short = Number((0.9 * onDelay).toPrecision(3));
   const trip: BenchMove[] = [

@@ -81,6 +81,40 @@ describe("the allowance for float noise", () => {
   });
 });
 
+describe("an off-delay in a history", () => {
+  const clearing = { onDelay: 0, offDelay: 3 } as const;
+
+  it("starts over at the reset level, wherever it stands", () => {
+    const { resetAt } = logicOf().rules;
+    expect(told(logicOf(clearing).run([2, 0.1, resetAt, 0.1, 0.1, 0.1, 0.1], 1))).toEqual(["0 trip", "6 clear"]);
+    expect(told(logicOf(clearing).run([2, 0.1, 0.1, 0.1, 0.1], 1))).toEqual(["0 trip", "4 clear"]);
+  });
+
+  it("stands still while a failed sensor holds the channel, and starts over where a fault is a level", () => {
+    const levels = [2, 0.1, 0.1, Number.NaN, 0.1, 0.1, 0.1, 0.1];
+    const run = (sensorFault: TripSettings["sensorFault"]) =>
+      told(logicOf({ ...clearing, sensorFault }).run(levels, 1, { nan: "sensor fault" })).filter((one) =>
+        one.endsWith("clear"),
+      );
+    expect(run("hold")).toEqual(["5 clear"]);
+    expect(run("alarm")).toEqual(["7 clear"]);
+  });
+});
+
+describe("the last good level", () => {
+  it("is kept through a fault, stepped or run", () => {
+    const logic = logicOf();
+    logic.step(0.3, 1);
+    logic.step("fault", 1);
+    expect(logic.snapshot()).toMatchObject({ signal: "fault", level: 0.3 });
+    logic.step(0.4, 1);
+    logic.run([Number.NaN], 1, { nan: "sensor fault" });
+    expect(logic.snapshot()).toMatchObject({ signal: "fault", level: 0.4 });
+    logic.run([0.2, Number.NaN], 1, { nan: "sensor fault" });
+    expect(logic.snapshot()).toMatchObject({ signal: "fault", level: 0.2 });
+  });
+});
+
 describe("an event", () => {
   it("says of itself what there is to say, and no more", () => {
     const logic = logicOf({ onDelay: 1, latching: true });

@@ -229,6 +229,8 @@ describe("a voted trip", () => {
 
   it("names the first of all that call, whatever their order", () => {
     const pair = trio({ vote: "1oo2", channels: { a: channel, b: channel } });
+    const { events } = pair.step({ a: 4, b: 9 }, 1);
+    expect(events.map(({ event, firstOut }) => [event, firstOut])).toEqual([["timing", undefined]]);
     expect(pair.step({ a: 4, b: 9 }, 5).firstOut).toBe("b");
     expect(pair.step({ a: 9, b: 9 }, 5).firstOut).toBe("b");
     const three = trio();

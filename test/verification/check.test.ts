@@ -160,9 +160,9 @@ describe("the decision on a check", () => {
   });
 
   it("gives an error at its limit to the better side, however large the numbers", () => {
-    // 105000.105 - 100000.1 is a hair more than 5000.005 in binary numbers
+    // 105000.945 - 100000.9 is a hair more than 5000.045 in binary numbers
     for (const [level, indicated] of [
-      ["100000.1", "105000.105"],
+      ["100000.9", "105000.945"],
       ["1000000.3", "1050000.315"],
       ["0.3", "0.315"],
       ["0.003", "0.00285"],
@@ -259,6 +259,7 @@ describe("linearity", () => {
     expect(of(1, 2.4, 3)).toMatchObject({ worst: { known: { value: 2 } }, verdict: "fail" });
     expect(of(1, 2, 3.12)).toMatchObject({ worst: { known: { value: 3 } }, verdict: "undecided" });
     expect(of(1.04, 2)).toMatchObject({ worst: { known: { value: 1 } }, verdict: "undecided" });
+    expect(of(1.25, 2.5).worst.known.value).toBe(1);
     expect(of(1, 2)).toMatchObject({ slope: 1, offset: 0, nonLinearity: 0, verdict: "pass" });
   });
 
@@ -339,6 +340,8 @@ describe("switching points and delay", () => {
     expect([found.worstError, found.worstPercent, found.tolerance].map((one) => Number(one?.toFixed(9)))).toEqual([
       -0.3, -5, 0.3,
     ]);
+    // of two as far off, the first
+    expect(delayTest(6, [6.25, 5.75], "5 %").worstError).toBe(0.25);
     expect(delayTest(6, [6.2, 5.9], "5 %").worstError).toBeCloseTo(0.2, 9);
     expect(delayTest(0, [0.1], "0.1 s")).toMatchObject({ verdict: "pass", worstPercent: null });
     expect(() => delayTest(6, [6], "5")).toThrow(expect.objectContaining({ code: "missing-unit" }));
