@@ -80,6 +80,22 @@ describe("what a detector rides through, against closed forms", () => {
     }
   });
 
+  it("a burst on RMS with a delay: from the rise to the threshold until the average has fallen to it again", () => {
+    const [delay, tau] = [5, 3];
+    const settings = { ...base, threshold: "2 g rms", onDelay: delay, detector: rms(tau) } as const;
+    for (const { longest, withoutDelay, timesThreshold } of bursts(settings, "1 g rms at 10 Hz", [1.2, 2, 8])) {
+      const high = 2 * timesThreshold;
+      const rise = tau * Math.log((high ** 2 - 1) / (high ** 2 - 4));
+      expect(withoutDelay).toBeCloseTo(rise, 9);
+      // squares above the running one: at the end of the burst, and at the threshold
+      const top = (high ** 2 - 1) * (1 - Math.exp(-longest / tau));
+      const above = longest - rise + tau * Math.log(top / (4 - 1));
+      // what is very high outlasts the delay as soon as it reaches the threshold
+      if (longest > rise * (1 + 1e-6)) expect(above).toBeCloseTo(delay, 6);
+      else expect(above).toBeGreaterThan(delay);
+    }
+  });
+
   it("a burst on a peak detector: the delay less the time of the fall, if that is shorter", () => {
     const settings = { ...base, detector: peak(2), onDelay: 3 } as const;
     const found = bursts(settings, "1 g pk at 10 Hz", undefined);

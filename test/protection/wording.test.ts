@@ -232,6 +232,8 @@ const cases: Cases = {
   "shockImmunity, one shock": () => immunity({}, undefined, { milliseconds: 5 }),
   "shockImmunity, one burst": () => immunity({}, undefined, { multiples: 2 }),
   "shockImmunity, a shock of a nanosecond": () => immunity({}, undefined, { milliseconds: [1e-6] }),
+  "shockImmunity, a shock of a quarter of an hour": () =>
+    immunity({ threshold: "1 g pk" }, undefined, { milliseconds: [1e6] }),
   "shockImmunity, no running vibration": () => immunity({}, null),
   "shockImmunity, no frequency": () => immunity({}, "0.2 in/s pk"),
   "shockImmunity, a threshold in displacement": () => immunity({ threshold: "4 mil pp" }),
