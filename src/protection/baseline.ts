@@ -72,7 +72,10 @@ export interface Baseline {
   readonly assumed: readonly Assumption[];
 }
 
-/** Distance from the median, in robust spreads, beyond which a reading is flagged; common practice, no source. */
+/**
+ * Distance from the median, in robust spreads, beyond which a reading is flagged: the modified z-score of Iglewicz and
+ * Hoaglin (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17; from memory).
+ */
 const OUTLYING = 3.5;
 
 const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Object.freeze({

@@ -93,6 +93,12 @@ describe("baseline", () => {
     expect(baseline(["2 mm/s rms", "2 mm/s rms at 25 Hz", "2 mm/s rms"], { as: "mm/s rms" }).median).toBe(2);
   });
 
+  it("scores as the modified z-score of Iglewicz and Hoaglin (NIST e-Handbook 1.3.5.17, from memory)", () => {
+    // 0.6745 times the distance from the median over the median distance: 97 over 1
+    const [outlier] = baseline([1, 2, 3, 4, 100], { as: "mm/s rms" }).outliers;
+    expect(outlier?.score).toBeCloseTo(0.6745 * 97, 2);
+  });
+
   it("flags beyond 3.5 spreads, not at them, and warns with the numbers of the case", () => {
     // 2 2 2 3 3 3 3 4 4 4 and 8: median 3, spread 1.4826
     const readings = [2, 2, 2, 3, 3, 3, 3, 4, 4, 4];
