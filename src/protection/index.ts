@@ -9,7 +9,7 @@ export {
   type Rotor,
   unbalanceOf,
 } from "./balance";
-export { type Baseline, type BaselineOptions, baseline, type Outlier, type SteadyOptions } from "./baseline";
+export { type Baseline, type BaselineOptions, baseline, type Outlier } from "./baseline";
 export { baselineShape } from "./baseline-shape";
 export { type DelayAdvice, delayAdvice } from "./delay-advice";
 export { type Device, roundings, type StoredSetpoint, storedSetpoint } from "./device";
@@ -35,6 +35,7 @@ export {
   type ShockLimit,
   shockImmunity,
 } from "./shock-immunity";
+export type { SteadyOptions } from "./steady";
 export { type ResetOutcome, type TripCommand, type TripCommandName, tripCommands } from "./trip-commands";
 export { type TripEvent, type TripEventName, tripEvents } from "./trip-events";
 export { type Level, TripLogic } from "./trip-logic";

@@ -1,0 +1,70 @@
+import { finite, given, knownKeys, nonNegative, shown, text, VeladisError } from "../core/index";
+import { frequency } from "../frequency/index";
+
+/** Which readings are steady running: a mask, the shaft speed at each reading, or its time. */
+export interface SteadyOptions {
+  /** For each reading whether it counts. */
+  readonly mask?: readonly boolean[];
+  /** Shaft speed at each reading, and the lowest and highest that count. */
+  readonly speed?: {
+    readonly readings: ArrayLike<number>;
+    /** What the speeds are in, `"r/min"` if not given. */
+    readonly unit?: string;
+    readonly atLeast?: string;
+    readonly atMost?: string;
+  };
+  /** Time of each reading in seconds, and the first and last that count. */
+  readonly time?: { readonly readings: ArrayLike<number>; readonly from?: number; readonly to?: number };
+}
+
+const speedKeys: Readonly<Record<keyof NonNullable<SteadyOptions["speed"]>, true>> = /* @__PURE__ */ Object.freeze({
+  readings: true,
+  unit: true,
+  atLeast: true,
+  atMost: true,
+});
+
+const timeKeys: Readonly<Record<keyof NonNullable<SteadyOptions["time"]>, true>> = /* @__PURE__ */ Object.freeze({
+  readings: true,
+  from: true,
+  to: true,
+});
+
+function checkLength(given: ArrayLike<unknown>, length: number, what: string): void {
+  if (given?.length === length) return;
+  throw new VeladisError("length-mismatch", {
+    expected: `${length} ${what}, one a reading`,
+    received: shown(given?.length),
+  });
+}
+
+/** For each reading whether it counts as steady running. */
+export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index: number) => boolean {
+  const tests: ((index: number) => boolean)[] = [];
+  if (mask !== undefined) {
+    checkLength(mask, length, "marks");
+    tests.push((i) => mask[i] === true);
+  }
+  if (speed !== undefined) {
+    knownKeys(given(speed, 'speeds such as { readings, atLeast: "1400 r/min" }'), speedKeys, "a part of the speeds");
+    checkLength(speed.readings, length, "speeds");
+    const per = frequency(`1 ${text(speed.unit ?? "r/min", "a unit of speed")}`).hertz;
+    const least = speed.atLeast === undefined ? 0 : frequency(speed.atLeast).hertz;
+    const most = speed.atMost === undefined ? Number.POSITIVE_INFINITY : frequency(speed.atMost).hertz;
+    tests.push((i) => {
+      const hertz = nonNegative(speed.readings[i] as number, `a shaft speed of zero or more at index ${i}`) * per;
+      return hertz >= least * (1 - 1e-9) && hertz <= most * (1 + 1e-9);
+    });
+  }
+  if (time !== undefined) {
+    knownKeys(given(time, "times such as { readings, from: 0 }"), timeKeys, "a part of the times");
+    checkLength(time.readings, length, "times");
+    const from = time.from === undefined ? Number.NEGATIVE_INFINITY : finite(time.from, "a first time, in s");
+    const to = time.to === undefined ? Number.POSITIVE_INFINITY : finite(time.to, "a last time, in s");
+    tests.push((i) => {
+      const at = finite(time.readings[i] as number, `a time in s at index ${i}`);
+      return at >= from && at <= to;
+    });
+  }
+  return (i) => tests.every((test) => test(i));
+}
