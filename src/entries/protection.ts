@@ -56,6 +56,7 @@ export {
   type ShockOnRunningOptions,
   type SteadyOptions,
   type StoredSetpoint,
+  type SwitchOptions,
   type SwitchReach,
   type SwitchRow,
   sensorFaults,

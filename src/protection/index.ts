@@ -14,7 +14,7 @@ export { baselineShape } from "./baseline-shape";
 export { type DelayAdvice, delayAdvice } from "./delay-advice";
 export { type Device, roundings, type StoredSetpoint, storedSetpoint } from "./device";
 export { type DetectedLevelsOptions, detectedLevels, type LevelDetector } from "./front-end";
-export { mechanicalSwitch, type SwitchReach, type SwitchRow } from "./mechanical-switch";
+export { mechanicalSwitch, type SwitchOptions, type SwitchReach, type SwitchRow } from "./mechanical-switch";
 export { type Proposal, type ProposalRequest, type ProposedSetpoint, proposeSetpoints } from "./propose-setpoints";
 export { type Reason, setpointRules } from "./reason";
 export { coils, contacts, type RelaySettings, type RelayStatus, relayStatus } from "./relay";

@@ -26,6 +26,16 @@ export interface SwitchReach {
   readonly assumed: readonly string[];
 }
 
+/** What {@link mechanicalSwitch} may be told. */
+export interface SwitchOptions {
+  /** Speeds to tabulate. */
+  readonly speeds?: readonly Frequency[];
+  /** A severity limit in velocity or displacement, e.g. `"7.1 mm/s rms"`. */
+  readonly limit?: string | Amplitude;
+}
+
+const keys: Readonly<Record<keyof SwitchOptions, true>> = /* @__PURE__ */ Object.freeze({ speeds: true, limit: true });
+
 const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
   "all of the vibration is one sine at the stated frequency",
   "the setting is the peak acceleration at which the switch operates, without the weight of its armature (common practice, no source)",
@@ -52,13 +62,10 @@ const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
  * reach.blindBelow?.speed.toFixed(0); // => "18653"
  * ```
  */
-export function mechanicalSwitch(
-  setting: string | Amplitude,
-  options: { readonly speeds?: readonly Frequency[]; readonly limit?: string | Amplitude } = {},
-): SwitchReach {
+export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOptions = {}): SwitchReach {
   const { speeds = [], limit } = knownKeys(
     given(options, 'options such as { limit: "7.1 mm/s rms" }'),
-    { speeds: true, limit: true },
+    keys,
     "an option of a switch",
   );
   const operates = amplitudeOf(given(setting, 'a setting such as "2 g pk"'));

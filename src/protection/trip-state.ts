@@ -53,10 +53,7 @@ export function storedState(from: TripState): TripState {
   const fresh = initialState();
   for (const [field, value] of Object.entries(fresh)) {
     const given: unknown = from?.[field as keyof TripState];
-    const fits =
-      field === "firstOut"
-        ? typeof given === "object"
-        : typeof given === typeof value && (typeof given !== "number" || Number.isFinite(given));
+    const fits = typeof given === typeof value && (typeof given !== "number" || Number.isFinite(given));
     if (fits && (words[field] ?? [given]).includes(given)) continue;
     throw new VeladisError("wrong-type", {
       expected: `a snapshot of a trip logic, with ${field}`,

@@ -36,6 +36,16 @@ describe("baseline", () => {
     expect(found.percentile.value).toBeCloseTo(4 + 0.8 * 96, 12);
   });
 
+  it("states any percentile, from the lowest reading to the highest", () => {
+    const at = (percentile: number) => baseline([4, 2, 100, 1, 3], { as: "mm/s rms", percentile }).percentile;
+    expect([at(0), at(50), at(100)]).toEqual([
+      { percent: 0, value: 1 },
+      { percent: 50, value: 3 },
+      { percent: 100, value: 100 },
+    ]);
+    for (const beyond of [-0.1, 100.1]) expect(() => at(beyond)).toThrow(/a percentile from 0 to 100/);
+  });
+
   it("takes mixed units, across quantities with a frequency, and says what was assumed", () => {
     const found = baseline(["2 mm/s rms", "0.1114 in/s pk", "18 um rms at 1500 r/min", "6.366 um rms at 50 Hz"], {
       as: "mm/s rms",

@@ -175,6 +175,18 @@ describe("a history of evenly spaced levels", () => {
     expect(logic.time).toBe(3);
   });
 
+  it("trips on just as many levels as the delay is long, however long each stands", () => {
+    for (const dt of [0.001, 0.5, 1, 1.5, 2, 3, 6, 7]) {
+      const just = Math.ceil(6 / dt - 1e-9);
+      const levels = (above: number) => [...Array(9).fill(0.9), ...Array(above).fill(2), 0.9];
+      const [trip, ...rest] = logicOf().run(levels(just), dt);
+      expect(trip?.event).toBe("trip");
+      expect(trip?.time).toBeCloseTo(9 * dt + 6, 9);
+      expect(rest).toEqual([]);
+      expect(logicOf().run(levels(just - 1), dt)).toEqual([]);
+    }
+  });
+
   it("carries a command out before the level that begins with it", () => {
     const logic = logicOf({ onDelay: 0, latching: true });
     const commands = [{ at: 2, do: "reset" as const }];
