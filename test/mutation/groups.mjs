@@ -12,7 +12,10 @@ const groups = {
   severity: floors("severity"),
   protection: floors("protection,verification", `!src/protection/${shocks}.ts`),
   // waveforms, sample by sample: too slow to be run for every mutant of the trip logic they end in
-  shocks: { mutate: [`src/protection/${shocks}.ts`], tests: ["test/protection/{shock,shock-forms,wording,junk}.test.ts"] },
+  shocks: {
+    mutate: [`src/protection/${shocks}.ts`],
+    tests: ["test/protection/{shock,shock-forms,wording,junk}.test.ts"],
+  },
 };
 
 export const names = Object.keys(groups);
