@@ -4,12 +4,10 @@ import type { ShockedDevice } from "./shocked-device";
 /**
  * The longest steady burst, in seconds, that does not outlast an on-delay.
  *
- * @param tau - the detector's time constant in seconds
  * @param high - level of the burst, above the threshold
  */
-export function longestBurst(device: ShockedDevice, tau: number, high: number, delay: number): number {
-  const { detector, level, set, hold } = device;
-  const rms = detector.kind === "rms";
+export function longestBurst(device: ShockedDevice, high: number, delay: number): number {
+  const { rms, tau, level, set, hold } = device;
   const excess = (x: number) => (rms ? x ** 2 - level ** 2 : x);
   // time to reach the threshold, and time from the end of the burst until the level is below it again
   const rise = rms ? tau * Math.log(excess(high) / (high ** 2 - set ** 2)) : 0;

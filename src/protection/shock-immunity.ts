@@ -1,12 +1,12 @@
 import { type Amplitude, amplitudeOf, convertAmplitude, parseAmplitude } from "../amplitude/index";
 import { deviceSettings, given, held, knownKeys, list, positive, shown, VeladisError } from "../core/index";
 import { type LevelDetector, timeConstant } from "./front-end";
-import { largestShocks } from "./largest-shocks";
+import { largestShock } from "./largest-shock";
 import { longestBurst } from "./longest-burst";
 import type { ShockedDevice } from "./shocked-device";
 import { tripRules } from "./trip-rules";
 import type { ChannelSettings } from "./trip-settings";
-import { unitPulse } from "./unit-pulse";
+import { type UnitPulse, unitPulse } from "./unit-pulse";
 
 /** Settings that decide what a device rides through. */
 export interface ImmunitySettings
@@ -115,7 +115,8 @@ export function shockImmunity(
   const tau = timeConstant(settings.detector);
   const highPass = positive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz");
   const si = threshold.quantity === "velocity" ? "m/s" : "m/s2";
-  const type = `${si} ${settings.detector.kind === "rms" ? "rms" : "pk"}`;
+  const rms = settings.detector.kind === "rms";
+  const type = `${si} ${rms ? "rms" : "pk"}`;
   const inDevice = (value: Amplitude) => convertAmplitude({ ...value, hertz }, type).value;
   const level = inDevice(reading);
   const set = inDevice(threshold);
@@ -127,7 +128,7 @@ export function shockImmunity(
     });
   }
   // all is held to sense before any of it is searched, which takes a while
-  const device: ShockedDevice = { detector: settings.detector, hertz, level, set, hold };
+  const device: ShockedDevice = { rms, tau, hertz, level, set, hold };
   const pulses = list(milliseconds, "a list of lengths of shocks, in ms").map((length) =>
     unitPulse(length, Math.max(40 * hertz, 100 * highPass), threshold.quantity === "velocity" ? highPass : undefined),
   );
@@ -142,18 +143,18 @@ export function shockImmunity(
     return Object.freeze({
       level: Object.freeze({ ...threshold, value: threshold.value * multiple }),
       timesThreshold: multiple,
-      longest: longestBurst(device, tau, high, rules.onDelay),
-      withoutDelay: longestBurst(device, tau, high, 0),
+      longest: longestBurst(device, high, rules.onDelay),
+      withoutDelay: longestBurst(device, high, 0),
     });
   });
-  const inG = (value: number | null) => (value === null ? null : Object.freeze({ ...parseAmplitude("1 g pk"), value }));
+  const limit = (pulse: UnitPulse, delay: number): Amplitude | null => {
+    const value = largestShock(device, pulse, delay);
+    return value === null ? null : Object.freeze({ ...parseAmplitude("1 g pk"), value });
+  };
   const shocks = pulses.map((pulse) => {
-    const [largest, withoutDelay] = largestShocks(device, pulse, [rules.onDelay, 0]) as [number | null, number | null];
-    return Object.freeze({
-      milliseconds: pulse.milliseconds,
-      largest: inG(largest),
-      withoutDelay: inG(withoutDelay),
-    });
+    const withoutDelay = limit(pulse, 0);
+    const largest = rules.onDelay === 0 ? withoutDelay : limit(pulse, rules.onDelay);
+    return Object.freeze({ milliseconds: pulse.milliseconds, largest, withoutDelay });
   });
   return Object.freeze({ shocks: Object.freeze(shocks), bursts: Object.freeze(bursts), assumed });
 }

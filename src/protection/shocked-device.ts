@@ -1,8 +1,9 @@
-import type { LevelDetector } from "./front-end";
-
 /** A device that runs at a level: what decides how long a disturbance holds it up. */
 export interface ShockedDevice {
-  readonly detector: LevelDetector;
+  /** Whether its detector forms the RMS, not the peak. */
+  readonly rms: boolean;
+  /** Time constant of the detector in seconds. */
+  readonly tau: number;
   /** Frequency of the running vibration. */
   readonly hertz: number;
   /** The running level as the detector shows it, below `hold`; as `set` and `hold` in the SI unit of the threshold. */

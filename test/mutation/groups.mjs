@@ -1,4 +1,4 @@
-const shocks = "{front-end,largest-below,largest-shocks,longest-burst,shock,shock-immunity,time-above,unit-pulse}";
+const shocks = "{front-end,largest-below,largest-shock,longest-burst,shock,shock-immunity,time-above,unit-pulse}";
 
 const floors = (names, ...except) => ({
   // lists of exports hold nothing to mutate
