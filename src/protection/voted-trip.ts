@@ -95,17 +95,12 @@ export class VotedTrip {
     const span = nonNegative(seconds, "a time of zero or more for the levels, in s");
     checkNames([...this.#channels.keys()], given(levels, "a level for every channel, by name"));
     const before = new Map([...this.#channels].map(([name, logic]) => [name, logic.snapshot()]));
-    const happened: VotedEvent[] = [];
     try {
-      for (const [channel, logic] of this.#channels) {
-        const { events } = logic.step(levels[channel] as Level, span);
-        happened.push(...events.map((event) => ({ ...event, channel })));
-      }
+      return this.#all((logic, name) => logic.step(levels[name] as Level, span));
     } catch (error) {
       for (const [name, logic] of this.#channels) logic.resume(before.get(name) ?? logic.snapshot());
       throw error;
     }
-    return this.#status(this.#voteThrough(happened));
   }
 
   /**
@@ -126,16 +121,14 @@ export class VotedTrip {
     positive(dt, "a time between levels above zero, in s");
     const faults = checkedRun(options).nan !== undefined;
     checkNames([...this.#channels.keys()], given(histories, "levels of every channel, by name"));
-    const entries = Object.entries(histories);
-    const length = sameLength(entries);
-    const columns = entries.map(([name, levels]) => [name, checkedLevels(levels, faults)] as const);
+    const length = sameLength(Object.entries(histories));
+    const columns = new Map(Object.entries(histories).map(([name, levels]) => [name, checkedLevels(levels, faults)]));
     const events: VotedEvent[] = [];
     for (let i = 0; i < length; i++) {
-      const row = columns.map(([name, levels]) => {
-        const level = levels[i] as number;
-        return [name, Number.isNaN(level) ? "fault" : level] as const;
+      const now = this.#eventsOf((logic, name) => {
+        const level = columns.get(name)?.[i] as number;
+        return logic.step(Number.isNaN(level) ? "fault" : level, dt);
       });
-      const { events: now } = this.step(Object.fromEntries(row), dt);
       events.push(...now.filter(({ event }) => event !== "timing" && event !== "rode out"));
     }
     return events;
@@ -177,11 +170,16 @@ export class VotedTrip {
   }
 
   #all(change: (logic: TripLogic, name: string) => TripStatus): VotedStatus {
+    return this.#status(this.#eventsOf(change));
+  }
+
+  /** What happens when every channel is changed, with what the vote makes of it. */
+  #eventsOf(change: (logic: TripLogic, name: string) => TripStatus): VotedEvent[] {
     const happened: VotedEvent[] = [];
     for (const [channel, logic] of this.#channels) {
-      happened.push(...change(logic, channel).events.map((event) => ({ ...event, channel })));
+      for (const event of change(logic, channel).events) happened.push({ ...event, channel });
     }
-    return this.#status(this.#voteThrough(happened));
+    return this.#voteThrough(happened);
   }
 
   #outcome() {
