@@ -49,6 +49,7 @@ function stand(
 
 /** Carries out commands at the present moment: all there is to a history without levels. */
 function obey(rules: TripRules, state: TripState, commands: Commands, emit: Emit): void {
+  checkCommands(commands, timeOf(state), timeOf(state));
   for (const { do: name } of commands) command(rules, state, name, emit);
 }
 
@@ -62,13 +63,13 @@ function playEven(
   emit: Emit,
   { excursions = false, nan }: RunOptions,
 ): void {
-  const start = timeOf(state);
-  checkCommands(commands, start, start + levels.length * dt);
-  const stretch = { levels, from: 0, to: levels.length, dt, excursions, faults: nan !== undefined };
   if (levels.length === 0) {
     obey(rules, state, commands, emit);
     return;
   }
+  const start = timeOf(state);
+  checkCommands(commands, start, start + levels.length * dt);
+  const stretch = { levels, from: 0, to: levels.length, dt, excursions, faults: nan !== undefined };
   const last = levels.length - 1;
   /** The level that stands at a command's time; the new one at a boundary, within float noise. */
   const indexOf = ({ at }: TripCommand): number => Math.min(Math.floor((at - start) / dt + TOLERANCE), last);
@@ -118,7 +119,6 @@ function playTimed(
   const fresh = state.signal === "none" && timeOf(state) === 0;
   checkTimes(levels, times, fresh ? Number.NEGATIVE_INFINITY : timeOf(state));
   if (levels.length === 0) {
-    checkCommands(commands, timeOf(state), timeOf(state));
     obey(rules, state, commands, emit);
     return;
   }
