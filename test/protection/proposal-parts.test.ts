@@ -1,7 +1,9 @@
 import { convert } from "veladis";
 import { baseline, type ProposalRequest, proposeSetpoints, setpointRules } from "veladis/protection";
+import type { Criterion } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { refusalOf } from "../refusals/refusal-of";
+import { recalled, siteRule, zonesIn } from "../severity/own-scheme";
 
 const limits = { "B/C": "4 mm/s rms", "C/D": "8 mm/s rms", source: "maker" } as const;
 const readings = [2, 1.9, 2.1, 2, 1.95, 2.05, 2, 1.9, 2.1, 2.4];
@@ -105,13 +107,9 @@ describe("a proposal", () => {
   });
 
   it("takes of a table the quantity and detector of the baseline, and names what it leaves out", () => {
-    const criterion = (as: string, limit: number) => ({
-      as,
-      limits: { "B/C": limit, "C/D": 2 * limit },
-      source: { title: "site rule", provenance: "memory" },
-    });
-    const scheme = (...criteria: object[]) =>
-      ({ id: "site", kind: "zones", standard: "site rule", edition: "2", classes: [{ criteria }] }) as never;
+    const criterion = (as: string, limit: number) => zonesIn(as, { "B/C": limit, "C/D": 2 * limit }, recalled);
+    const scheme = (...criteria: Criterion[]) =>
+      siteRule("criteria", { standard: "site rule", edition: "2", classes: [{ criteria }] });
     const site = scheme(
       criterion("mm/s rms", 4),
       criterion("um pp", 50),
@@ -146,11 +144,8 @@ describe("a proposal", () => {
   });
 
   it("takes no table that prints only one of the two limits", () => {
-    const scheme = (limits: object) => {
-      const source = { title: "site rule", provenance: "memory" };
-      const classes = [{ criteria: [{ as: "mm/s rms", limits, source }] }];
-      return { id: "site", kind: "zones", standard: "site rule", classes } as never;
-    };
+    const scheme = (limits: Criterion["limits"]) =>
+      siteRule("one limit", { classes: [{ criteria: [zonesIn("mm/s rms", limits)] }] });
     for (const limits of [{ "C/D": 8 }, { "B/C": 4 }, { "A/B": 2 }]) {
       const refusal = refusalOf(() => proposeSetpoints({ baseline: "2 mm/s rms", scheme: scheme(limits) }));
       expect([refusal.code, refusal.received]).toEqual(["wrong-type", `limits ${Object.keys(limits)}`]);
@@ -161,15 +156,9 @@ describe("a proposal", () => {
   it("keeps below a ceiling that the table prints, and names its source", () => {
     const source = { title: "site rule, highest settings", provenance: "published" } as const;
     const ceilings = (trip: number) => {
-      const criteria = [
-        {
-          as: "mm/s rms",
-          limits: { "B/C": 4, "C/D": 8 },
-          source: { title: "site rule", provenance: "published" },
-          ceilings: { alarm: 4.5, trip, source },
-        },
-      ];
-      const scheme = { id: "site", kind: "zones", standard: "site rule", classes: [{ criteria }] } as never;
+      const zones = zonesIn("mm/s rms", { "B/C": 4, "C/D": 8 });
+      const criteria = [{ ...zones, ceilings: { alarm: 4.5, trip, source } }];
+      const scheme = siteRule("ceilings", { classes: [{ criteria }] });
       return proposeSetpoints({ baseline: "4.2 mm/s rms", scheme });
     };
     const ceiling = { ...setpointRules["printed ceiling"], source };

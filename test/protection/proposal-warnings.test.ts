@@ -1,5 +1,7 @@
+import type { Source } from "veladis";
 import { baseline, type ProposalRequest, proposeSetpoints, setpointRules } from "veladis/protection";
 import { describe, expect, it } from "vitest";
+import { inPrint, recalled, siteRule, zonesIn } from "../severity/own-scheme";
 
 const limits = { "B/C": "4 mm/s rms", "C/D": "8 mm/s rms", source: "the pump's maker" } as const;
 const statistics = baseline([2, 1.9, 2.1, 2, 1.95, 2.05, 2, 1.9, 2.1, 2], { as: "mm/s rms" });
@@ -23,33 +25,17 @@ describe("what is told of limits and baseline", () => {
   });
 
   it("whether those of a table were read in print", () => {
-    const rule = (bc: "published" | "memory", cd: "published" | "memory") =>
-      ({
-        id: "site",
-        kind: "zones",
-        standard: "site rule",
-        edition: "1",
-        classes: [
-          {
-            criteria: [
-              {
-                as: "mm/s rms",
-                limits: { "B/C": 4, "C/D": 8 },
-                source: { title: "site rule", provenance: bc },
-                limitSources: { "C/D": { title: "site rule", provenance: cd } },
-              },
-            ],
-          },
-        ],
-      }) as never;
-    const told = (bc: "published" | "memory", cd: "published" | "memory") =>
-      texts({ baseline: statistics, scheme: rule(bc, cd) })["unverified limits"];
-    const recalled = "limits of the scheme are recalled, not checked against a printed copy";
-    expect(told("published", "published")).toBe(
+    const told = (bc: Source, cd: Source) => {
+      const zones = { ...zonesIn("mm/s rms", { "B/C": 4, "C/D": 8 }, bc), limitSources: { "C/D": cd } };
+      const scheme = siteRule("limits", { classes: [{ criteria: [zones] }] });
+      return texts({ baseline: statistics, scheme })["unverified limits"];
+    };
+    const unread = "limits of the scheme are recalled, not checked against a printed copy";
+    expect(told(inPrint, inPrint)).toBe(
       "the caps of 1.25 times the limits are recalled, not checked against a printed copy",
     );
-    expect(told("memory", "published")).toBe(recalled);
-    expect(told("published", "memory")).toBe(recalled);
+    expect(told(recalled, inPrint)).toBe(unread);
+    expect(told(inPrint, recalled)).toBe(unread);
   });
 
   it("that there are none, or no shutdown", () => {

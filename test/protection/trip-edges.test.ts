@@ -1,15 +1,6 @@
 import { relayStatus, TripLogic, type TripSettings } from "veladis/protection";
 import { describe, expect, it } from "vitest";
-import { settings as latched } from "./trip-settings";
-
-// thresholds that a 64-bit number holds exactly: set at 1, reset below 0.5
-const settings = {
-  ...latched,
-  threshold: "1 mm/s rms",
-  hysteresis: "50 %",
-  onDelay: 6,
-  latching: false,
-} as const satisfies TripSettings;
+import { atOne as settings } from "./trip-settings";
 
 const stepped = (
   steps: readonly (readonly [level: number | "fault", seconds: number])[],

@@ -2,15 +2,8 @@ import { parseAmplitude } from "veladis";
 import { type RunOptions, TripLogic, type TripSettings } from "veladis/protection";
 import { describe, expect, it } from "vitest";
 import { codeOf, refusalOf } from "../refusals/refusal-of";
-import { settings as latched } from "./trip-settings";
+import { atOne as settings } from "./trip-settings";
 
-const settings = {
-  ...latched,
-  threshold: "1 mm/s rms",
-  hysteresis: "50 %",
-  onDelay: 6,
-  latching: false,
-} as const satisfies TripSettings;
 const logicOf = (more: Partial<TripSettings> = {}) => new TripLogic({ ...settings, ...more });
 const told = (events: readonly { time: number; event: string }[]) =>
   events.map(({ time, event }) => `${time} ${event}`);

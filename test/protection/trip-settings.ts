@@ -9,3 +9,12 @@ export const settings = {
   contact: "normally open",
   coil: "normally energised",
 } as const;
+
+/** The same at thresholds that a 64-bit number holds exactly: set at 1, reset below 0.5. */
+export const atOne = {
+  ...settings,
+  threshold: "1 mm/s rms",
+  hysteresis: "50 %",
+  onDelay: 6,
+  latching: false,
+} as const;
