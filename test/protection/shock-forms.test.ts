@@ -59,6 +59,17 @@ describe("what a detector rides through, against closed forms", () => {
     expect((shocks(lenient, "0.001 g rms at 10 Hz", 1)[0] as number) / (largest as number)).toBeCloseTo(Math.E / 2, 2);
   });
 
+  it("RMS over running vibration: only what lies above its square falls off", () => {
+    // of a short half-sine g and a running peak R at its worst phase: g²T/2 + 2gR 2T/pi, spread over the averaging time
+    const [seconds, tau, delay, running] = [0.001, 1, 2, 0.7];
+    const settings = { threshold: "1 g rms", detector: rms(tau), onDelay: delay } as const;
+    const largest = shocks(settings, `${running} g rms at 10 Hz`, 1000 * seconds)[0] as number;
+    const above = (tau / seconds) * (1 - running ** 2) * Math.exp(delay / tau);
+    const half = (4 * running * Math.SQRT2) / Math.PI;
+    const wanted = -half + Math.sqrt(half ** 2 + 2 * above);
+    expect(largest / wanted).toBeCloseTo(1, 2);
+  });
+
   it("beyond 10 000 g there is no largest shock; a reading carries no unit but g", () => {
     expect(shocks({ threshold: "1000 g rms", detector: rms(1) }, "1 g rms at 10 Hz", 1)).toEqual([
       undefined,
