@@ -129,7 +129,7 @@ describe("what a contributor adds", () => {
     expect(known.mathjs[2]).toBe(known.mathjs[1]);
     expect(known.mathjs[3]).toBe("2 Hz");
     const [ofDetector, ofFrequency, ofLevel, ofScheme] = known.sql;
-    expect(ofDetector).toMatch(/"v" \* 1\.637\d+e-1 END \/\* kn pk to m\/s half; taken for granted: sine/);
+    expect(ofDetector).toMatch(/"v" \* 1\.637\d+e-1 END \/\* kn pk to m\/s half; assumed: sine/);
     expect(ofFrequency).toContain('"turning" * 2.777777777777778e-3');
     expect(ofLevel).toContain("5e0 * POWER");
     expect(ofScheme).toMatch(/<= 2\.000000002e0 THEN 'A'.*Works rule 12 \(2025\)/);

@@ -1,6 +1,6 @@
 import { choice, frozen, list, positive } from "../core/index";
 
-/** What a conversion can take for granted, and what that means. */
+/** What a conversion can assume, and what that means. */
 export const assumptions = /* @__PURE__ */ frozen({
   sine: "peak, RMS and average are related as for one sine wave (peak = 1.414 x RMS = 1.571 x average)",
   "crest-factor": "peak and RMS are related by the stated crest factor",
@@ -8,7 +8,7 @@ export const assumptions = /* @__PURE__ */ frozen({
     "all of the vibration is one sine at the stated frequency; an overall of several is converted wrongly",
 } as const);
 
-/** Something a conversion took for granted: a key of {@link assumptions}. */
+/** Something a conversion assumed: a key of {@link assumptions}. */
 export type Assumption = keyof typeof assumptions;
 
 const words: Readonly<Record<Assumption, string>> = {
@@ -18,7 +18,7 @@ const words: Readonly<Record<Assumption, string>> = {
 };
 
 /**
- * What an answer took for granted, in the brackets that stand behind it; empty when it is nothing.
+ * What an answer assumed, in the brackets that stand behind it; empty when it is nothing.
  *
  * @example
  * ```ts
@@ -34,8 +34,8 @@ export function assumedText(answer: {
   readonly crestFactor?: number;
 }): string {
   const names = Object.keys(words) as Assumption[];
-  const texts = list(answer?.assumed, "what was taken for granted").map((one) =>
-    choice(one, names, "what was taken for granted") === "crest-factor"
+  const texts = list(answer?.assumed, "what was assumed").map((one) =>
+    choice(one, names, "what was assumed") === "crest-factor"
       ? `${words[one]} ${positive(answer.crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`
       : words[one],
   );

@@ -8,7 +8,7 @@ import { typeText } from "./reading-type";
 import { decibelsOf, scaled } from "./scaled";
 import type { ConvertOptions } from "./types";
 
-/** A converted reading, with what was taken for granted on the way. */
+/** A converted reading, with what was assumed on the way. */
 export interface ConvertedAmplitude extends Amplitude {
   readonly assumed: readonly Assumption[];
   /** The crest factor that was stated and used, if one was. */

@@ -21,7 +21,7 @@ function notesOf({ standard, edition, verified, assumedSine, assumedFacts, crite
     `${standard}:${edition}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
     ...(criteria.length > 1 ? ["The worst of several criteria is shown."] : []),
     ...(assumedSine ? ["Peak and RMS taken to be related as for a sine."] : []),
-    ...(assumedFacts.length > 0 ? [`Taken for granted: ${assumedFacts.join("; ")}.`] : []),
+    ...(assumedFacts.length > 0 ? [`Assumed: ${assumedFacts.join("; ")}.`] : []),
   ];
 }
 

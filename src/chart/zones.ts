@@ -49,7 +49,7 @@ export function zonesFor(severity: ChartSeverity): ChartZones {
     criteria,
     notes: [
       `Zones: ${titleOf(scheme)}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
-      ...(assumedFacts.length > 0 ? [`Taken for granted: ${assumedFacts.join("; ")}.`] : []),
+      ...(assumedFacts.length > 0 ? [`Assumed: ${assumedFacts.join("; ")}.`] : []),
     ],
   };
 }

@@ -48,9 +48,7 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
       if (!json) await io.out(`${[raw, ...targets.map(() => "")].join(",")}\n`);
     }
   }
-  const granted = titles.filter((title) => title.endsWith(")")).join("; ");
-  io.err(
-    json ? "" : `${converted} rows converted, ${refused} refused${granted && `; taken for granted: ${granted}`}\n`,
-  );
+  const assumed = titles.filter((title) => title.endsWith(")")).join("; ");
+  io.err(json ? "" : `${converted} rows converted, ${refused} refused${assumed && `; assumed: ${assumed}`}\n`);
   return refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
 }

@@ -52,7 +52,7 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
       { title: "place" },
       { title: "as read" },
       ...targets.map((title) => ({ title, align: "right" as const })),
-      { title: "taken for granted" },
+      { title: "assumed" },
     ],
     rows,
   );

@@ -53,8 +53,8 @@ function marginText({ limit, margin }: CriterionJudgement, digits: number): stri
     : `the reading is ${significant(1 / ratio, 4)} times the ${name}, ${size}: ${(-decibels).toFixed(2)} dB above`;
 }
 
-/** What was taken for granted: defaults and missing facts, and the sine or single frequency of the conversion. */
-function grantedTexts({ assumedFacts, assumed, assumedSine }: Judgement): string[] {
+/** What was assumed: defaults and missing facts, and the sine or single frequency of the conversion. */
+function assumptionTexts({ assumedFacts, assumed, assumedSine }: Judgement): string[] {
   return [
     ...assumedFacts,
     ...(assumedSine ? ["peak and RMS are related as for one sine"] : []),
@@ -98,7 +98,7 @@ export function judgementText(
     labelled("margin", [marginText(judgement, digits)]),
     labelled("judged", [`${format(judgement.judged, { digits })}`, ...also, ...not]),
     labelled("measure", [`${judgement.measuredOn}; ${bandText(judgement)}`]),
-    labelled("assumed", grantedTexts(judgement)),
+    labelled("assumed", assumptionTexts(judgement)),
     labelled("source", [sourceText(judgement)]),
     labelled("also", rest.length === 0 ? [] : [rest.join(", ")]),
     labelled("caution", cautions),

@@ -9,12 +9,12 @@ export function judged(reading: Amplitude, machine: string, scheme: string | und
   const { zone, word, limit, margin, standard, edition, verified, assumedFacts, cautions } = judgement;
   const away =
     margin.decibels < 0 ? `${significant(-margin.decibels)} dB above` : `${significant(margin.decibels)} dB below`;
-  const granted = assumedFacts.map((fact) => `  taken for granted: ${fact}`);
+  const assumed = assumedFacts.map((fact) => `  assumed: ${fact}`);
   return {
     report: [
       `${zone}${word === zone ? "" : `, ${word}`}: ${format(reading)} is ${away} the ${limit.name} limit, ${format(limit.value, limit.as)}`,
       `  by ${standard} (${edition})${verified ? "" : ", limits FROM MEMORY"}`,
-      ...granted,
+      ...assumed,
       ...cautions.map((caution) => `  caution: ${caution}`),
     ].join("\n"),
     data: judgement,

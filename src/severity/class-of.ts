@@ -27,7 +27,7 @@ function missingText({ missing }: Fit): string {
 /** What to do about facts that a table needs and were not given: refuse, or take the class with the lowest limits. */
 export type Assume = "nothing" | "lowest limits";
 
-/** A machine's class, with the facts that decided and what was taken for granted. */
+/** A machine's class, with the facts that decided and what was assumed. */
 export type Placed = Fit & { readonly chosen: MachineClass };
 
 /**

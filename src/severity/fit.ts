@@ -75,7 +75,7 @@ function missingFact(scheme: Scheme, fact: Fact): MissingFact {
   };
 }
 
-/** What is taken for granted when a class is told by power or by shaft height and the deciding one was not given. */
+/** What is assumed when a class is told by power or by shaft height and the deciding one was not given. */
 function sizeAssumption(classes: readonly MachineClass[], known: KnownFacts): string[] {
   const { type, power, shaftHeight } = known;
   const bySize = classes.some(

@@ -59,7 +59,7 @@ function segmentIntegral([f1, s1]: BreakPoint, [f2, s2]: BreakPoint, integration
   return s * f * (2 * Math.PI * f) ** (-2 * integrations) * span * growth(-Math.abs(x));
 }
 
-/** A peak as a multiple of an RMS value, with what it takes for granted. */
+/** A peak as a multiple of an RMS value, with what it assumes. */
 function gaussianPeak(rms: MeasuredAmplitude, sigmas: number): GaussianPeak {
   return Object.freeze({
     ...rms,

@@ -59,11 +59,11 @@ export function schemeToSql(scheme: SchemeRef, machine: MachineRef, options: Sch
   const worst = zones[judge.bounds.length];
   const { standard, edition } = typeof scheme === "string" ? schemeById(scheme) : scheme;
   const { assumed } = judge;
-  const granted = assumedText({ assumed, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
+  const words = assumedText({ assumed, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
   const told = [
     `${standard} (${edition}), ${judge.from}`,
     ...(judge.verified ? [] : ["limits from MEMORY: check them against the standard"]),
-    ...(granted ? [`taken for granted: ${granted}`] : []),
+    ...(words ? [`assumed: ${words}`] : []),
     ...judge.assumedFacts,
   ];
   return [

@@ -92,13 +92,13 @@ function multiplier(before: string, after: string, steps: number, options: ToSql
   };
 }
 
-function grantedText(before: string, after: string, { at, crestFactor }: ToSqlOptions): string {
+function assumptionText(before: string, after: string, { at, crestFactor }: ToSqlOptions): string {
   const { assumed } = convertAmplitude(`1 ${before}`, after, {
     ...(at !== undefined && { at: isColumn(at) ? { hertz: 1 } : at }),
     ...(crestFactor !== undefined && { crestFactor }),
   });
   const words = assumedText({ assumed, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
-  return words && `; taken for granted: ${words}`;
+  return words && `; assumed: ${words}`;
 }
 
 function atText(at: ToSqlOptions["at"]): string {
@@ -113,7 +113,7 @@ function atText(at: ToSqlOptions["at"]): string {
  * The expression multiplies by the same factor as `converter`, and is NULL where the value is NULL, negative, infinite
  * or NaN, a level is beyond 5000 dB, or the frequency of the row is not from 1e-9 to 1e9 Hz: never zero. Names are
  * quoted, so that a column may be called anything; an `expression` is taken as it is and must be your own. A remark
- * behind it tells the types and what was taken for granted. Levels use `POWER` and `LOG10`.
+ * behind it tells the types and what was assumed. Levels use `POWER` and `LOG10`.
  *
  * @param from - what the values are written in, e.g. `"in/s pk"`
  * @param to - what they shall be written in
@@ -149,6 +149,6 @@ export function toSql(from: string, to: string, options: ToSqlOptions): string {
   const product = `${amplitude}${sql}`;
   const byLevel = `2e1 * LOG10(${product} / ${numberLiteral(target.reference ?? 1)})`;
   const result = target.reference === undefined ? product : byLevel;
-  const told = `${before} to ${after}${atText(options.at)}${grantedText(source.type, target.type, options)}`;
+  const told = `${before} to ${after}${atText(options.at)}${assumptionText(source.type, target.type, options)}`;
   return `CASE WHEN ${[...conditions, ...valid].join(" AND ")} THEN ${result} END ${remark(told)}`;
 }

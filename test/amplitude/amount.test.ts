@@ -37,7 +37,7 @@ describe("an amount of a reading", () => {
   });
 });
 
-describe("what was taken for granted, in brackets", () => {
+describe("what was assumed, in brackets", () => {
   it("is empty when it is nothing", () => {
     expect(assumedText(convertAmplitude("1 in/s pk", "mm/s pp"))).toBe("");
     expect(assumedText({ assumed: [], crestFactor: 4 })).toBe("");

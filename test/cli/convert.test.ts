@@ -173,7 +173,7 @@ describe("a column of CSV", () => {
         "",
       ]);
       for (const line of [3, 4, 5]) expect(err).toContain(`line ${line}: `);
-      expect(err).toMatch(/2 rows converted, 3 refused; taken for granted: g pk \(sine\)\n$/);
+      expect(err).toMatch(/2 rows converted, 3 refused; assumed: g pk \(sine\)\n$/);
       expect(code).toBe(2);
     }
   });

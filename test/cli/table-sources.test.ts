@@ -130,7 +130,7 @@ describe("Parquet", () => {
     const { out, err, code } = await veladis(["table", path, ...args, "--at", "1x"]);
     const um = (value: number, hertz: number) => convert(value, "mm/s rms", "um pp", { at: { hertz } });
     expect(out.split("\n")).toEqual([
-      "tag,v,n,um pp,taken for granted",
+      "tag,v,n,um pp,assumed",
       `ID fan 1,2.5,1485,${um(2.5, 1485 / 60)},one frequency; sine`,
       `"pump ""A"", DE",0.25,2980,${um(0.25, 2980 / 60)},one frequency; sine`,
       `x,7,1500,${um(7, 25)},one frequency; sine`,
@@ -149,7 +149,7 @@ describe("Parquet", () => {
     const { out, code } = await veladis(["table", path, ...args.slice(0, 4), "--to", "mm/s pk", "--digits", "3"]);
     expect(code).toBe(0);
     expect(out.split("\n").slice(0, 3)).toEqual([
-      "time,v,l,mm/s pk,taken for granted",
+      "time,v,l,mm/s pk,assumed",
       '2026-01-05T06:00:00.000Z,0,"[0,1]",0,sine',
       '2026-01-05T06:01:00.000Z,0.01,"[1,1]",0.0141,sine',
     ]);

@@ -75,7 +75,7 @@ describe("what is asked of a machine that is named", () => {
   });
 });
 
-describe("what is taken for granted of the size", () => {
+describe("what is assumed of the size", () => {
   const POWER = "power in place of shaft height, which was not given";
   const HEIGHT = "shaft height in place of power: the machine is taken for an electrical one";
 

@@ -21,13 +21,10 @@ describe("conversions as SQL", () => {
   });
 
   it.each([
-    [toSql("mm/s pk", "mm/s rms", value), "mm/s pk to mm/s rms; taken for granted: sine"],
-    [toSql("g rms", "g pk", { ...value, crestFactor: 4 }), "taken for granted: crest factor 4"],
-    [
-      toSql("g pk", "mm/s rms", { ...value, at: "1500 r/min" }),
-      "at 1500 r/min; taken for granted: one frequency, sine",
-    ],
-    [toSql("g pk", "mm/s pk", { ...value, at: { hertz: 25 } }), "at 25 Hz; taken for granted: one frequency"],
+    [toSql("mm/s pk", "mm/s rms", value), "mm/s pk to mm/s rms; assumed: sine"],
+    [toSql("g rms", "g pk", { ...value, crestFactor: 4 }), "assumed: crest factor 4"],
+    [toSql("g pk", "mm/s rms", { ...value, at: "1500 r/min" }), "at 1500 r/min; assumed: one frequency, sine"],
+    [toSql("g pk", "mm/s pk", { ...value, at: { hertz: 25 } }), "at 25 Hz; assumed: one frequency"],
     [
       toSql("g pk", "mm/s pk", { ...value, at: { column: "n", unit: "r/min", order: 2 } }),
       "at 2x the frequency of the row",

@@ -22,7 +22,7 @@ export function converter(place) {
           "p",
           {},
           rows.length === 2 ? "Give a frequency to see the other quantities. " : "",
-          `Taken for granted where it was needed: ${[...assumed].map((name) => assumptions[name]).join("; ")}.`,
+          `Assumed where it was needed: ${[...assumed].map((name) => assumptions[name]).join("; ")}.`,
         ),
       ];
     });

@@ -23,7 +23,7 @@ export const remedies: Readonly<Record<VeladisErrorCode, string>> = {
   "missing-reference": "write what 0 dB is, as in `dB re 1e-9 m/s`: references in use differ by 20 dB and more",
   "missing-fact": "give the fact that `expected` asks for; `allowed` lists the answers where they are few",
   "wrong-quantity": "convert first, with a frequency, or give a value in the quantity asked for",
-  "wrong-detector": "convert one of the readings first, which takes a sine for granted",
+  "wrong-detector": "convert one of the readings first, which assumes a sine",
   "wrong-frequency": "combine RMS readings of different frequencies by the root of the sum of squares",
   "not-a-sine": "leave the crest factor out, or stay within one quantity and between peak and RMS",
   "length-mismatch": "hand over arrays of one length; look for a row that was lost",

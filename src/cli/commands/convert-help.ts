@@ -47,7 +47,7 @@ options
   --json            one JSON object a line
   --keep-going      exit 0 although some lines were refused (they are still reported)
 
-Behind an answer, in brackets, what was taken for granted:
+Behind an answer, in brackets, what was assumed:
   sine           peak, RMS and average are related as for one sine wave
   one frequency  all of the vibration is at the stated frequency
 Refused input is explained on standard error, and the exit code is 2.

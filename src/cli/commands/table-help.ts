@@ -40,7 +40,7 @@ where it goes
   --keep-going             exit 0 although some rows were refused (they are still reported)
 
 Added are, behind the row as it was: the types of --to; zone, judged by, limits (read: all limits
-read in print; MEMORY: not all, check them against the standard); taken for granted.
+read in print; MEMORY: not all, check them against the standard); assumed.
 Limits of the machine's maker, site rules, local codes and licensed practice govern.
 Refused input is explained, and the exit code is 2.
 `;

@@ -26,8 +26,8 @@ export interface Tally {
   readonly zones: ReadonlyMap<string, number>;
   /** How many rows rest on limits from memory. */
   readonly fromMemory: number;
-  /** All that was taken for granted in any row. */
-  readonly granted: readonly string[];
+  /** All that was assumed in any row. */
+  readonly assumed: readonly string[];
 }
 
 /** Answers rows of a table. */
@@ -43,7 +43,7 @@ function titlesFor(header: readonly string[], settings: TableSettings): string[]
   const titles = [
     ...settings.targets.map((target) => readingType(target)),
     ...(judges(settings) ? ["zone", "judged by", "limits"] : []),
-    "taken for granted",
+    "assumed",
   ];
   const twice = titles.find((title, i) => header.includes(title) || titles.indexOf(title) !== i);
   if (twice === undefined) return titles;
@@ -56,7 +56,7 @@ function titlesFor(header: readonly string[], settings: TableSettings): string[]
 /** What is compiled for rows that say the same but for the value. */
 interface Compiled extends Pick<RowConverters, "each"> {
   readonly judge: RowJudge | undefined;
-  readonly granted: readonly string[];
+  readonly assumed: readonly string[];
   readonly tails: Map<string | undefined, Tail>;
 }
 
@@ -67,20 +67,20 @@ function same(a: Omit<RowFacts, "value">, b: Omit<RowFacts, "value">): boolean {
 /** A tally to which the rows of what was compiled are added, each once. */
 function tallied(): Tally & { add(compiled: Compiled): void } {
   const zones = new Map<string, number>();
-  const granted = new Set<string>();
+  const assumed = new Set<string>();
   let fromMemory = 0;
   return {
     zones,
     get fromMemory() {
       return fromMemory;
     },
-    get granted() {
-      return [...granted];
+    get assumed() {
+      return [...assumed];
     },
-    add({ judge, granted: names, tails }) {
+    add({ judge, assumed: names, tails }) {
       for (const tail of tails.values()) {
         if (tail.rows === 0) continue;
-        for (const name of names) granted.add(name);
+        for (const name of names) assumed.add(name);
         if (tail.zone !== undefined) zones.set(tail.zone, (zones.get(tail.zone) ?? 0) + tail.rows);
         if (judge?.verified === false) fromMemory += tail.rows;
         tail.rows = 0;
@@ -101,12 +101,12 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
   const read = rowReader(header, settings);
   const conversionsFor = rowConverters(read, settings);
   const judgeFor = judges(settings) ? rowJudges(settings, scheme) : undefined;
-  const compile = ({ each, assumed }: RowConverters, judge: RowJudge | undefined): Compiled => {
-    const names = [...new Set([...assumed, ...(judge?.assumed ?? [])])].map((name) =>
+  const compile = ({ each, assumed: byConversion }: RowConverters, judge: RowJudge | undefined): Compiled => {
+    const names = [...new Set([...byConversion, ...(judge?.assumed ?? [])])].map((name) =>
       assumedText({ assumed: [name], ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1),
     );
-    const granted = [...names, ...(judge?.assumedFacts ?? [])];
-    return { each, judge, granted, tails: new Map() };
+    const assumed = [...names, ...(judge?.assumedFacts ?? [])];
+    return { each, judge, assumed, tails: new Map() };
   };
   const byJudge = new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();
   const compiled = (facts: Omit<RowFacts, "value">): Compiled => {
@@ -119,11 +119,11 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
     byJudge.set(key, known);
     return found;
   };
-  const tailOf = ({ judge, granted, tails }: Compiled, zone: string | undefined): Tail => {
+  const tailOf = ({ judge, assumed, tails }: Compiled, zone: string | undefined): Tail => {
     let tail = tails.get(zone);
     if (tail === undefined) {
       const judged = judge === undefined ? [] : [zone as string, judge.scheme, judge.verified ? "read" : "MEMORY"];
-      tail = { cells: [...judged, granted.join("; ")], zone, rows: 0 };
+      tail = { cells: [...judged, assumed.join("; ")], zone, rows: 0 };
       tails.set(zone, tail);
     }
     return tail;

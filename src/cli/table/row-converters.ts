@@ -10,7 +10,7 @@ import { remembered } from "./remembered";
 import type { RowFacts, RowReader } from "./row-reader";
 import type { TableSettings } from "./settings";
 
-/** The conversions of one reading type, and what they take for granted. */
+/** The conversions of one reading type, and what they assume. */
 export interface RowConverters {
   readonly each: readonly ((value: number, hertz: number | undefined) => number)[];
   readonly assumed: readonly Assumption[];

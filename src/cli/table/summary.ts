@@ -14,13 +14,13 @@ export interface Counts {
 export function summaryText(
   settings: TableSettings,
   { rows, refused }: Counts,
-  { zones, granted, fromMemory }: Tally,
+  { zones, assumed, fromMemory }: Tally,
   refusedPath: string | undefined,
 ): string {
   const written = rows - refused;
   if (settings.json) {
     const counts = { rows, written, refused, zones: Object.fromEntries(zones), fromMemory };
-    return `${JSON.stringify({ summary: { ...counts, takenForGranted: granted } })}\n`;
+    return `${JSON.stringify({ summary: { ...counts, assumed } })}\n`;
   }
   const to = settings.out === undefined ? "" : ` to ${settings.out}`;
   const refusedTo = refused > 0 && refusedPath !== undefined ? ` to ${refusedPath}` : "";
@@ -28,7 +28,7 @@ export function summaryText(
   return [
     `${grouped(rows)} ${rows === 1 ? "row" : "rows"}: ${grouped(written)} written${to}, ${grouped(refused)} refused${refusedTo}\n`,
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
-    labelled("granted", granted.length > 0 ? [granted.join("; ")] : []),
+    labelled("assumed", assumed.length > 0 ? [assumed.join("; ")] : []),
     labelled(
       "MEMORY",
       fromMemory > 0
