@@ -1,5 +1,6 @@
 import { convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { type RunOptions, type TripEvent, TripLogic, type TripSettings, type TripStatus } from "../protection/index";
+import type { TripSettings } from "../device/index";
+import { type RunOptions, type TripEvent, TripLogic, type TripStatus } from "../trip/index";
 
 /** A span of time in which nothing changes but the running of a delay. */
 export interface TripSegment {

@@ -3,10 +3,10 @@ import { join } from "node:path";
 import { type REPLServer, Recoverable, start } from "node:repl";
 import { version } from "../../package.json";
 import { bounds, completions, isUnfinished, newSession, respond, type Session } from "../repl/index";
-import { exitCodes } from "./command";
-import { failureText } from "./failure";
-import type { Io } from "./io";
-import { linesOf } from "./lines";
+import { exitCodes } from "./commands/command";
+import type { Io } from "./input/io";
+import { linesOf } from "./input/lines";
+import { failureText } from "./print/failure";
 
 /** What a person can take from the environment: the history file, none if it is empty. */
 function historyFile(): string {

@@ -1,9 +1,9 @@
 import { version } from "../../package.json";
 import { VeladisError } from "../core/index";
-import { type Command, exitCodes } from "./command";
+import { type Command, exitCodes } from "./commands/command";
 import { type CommandEntry, commands } from "./commands/index";
-import { failureText } from "./failure";
-import type { Io } from "./io";
+import type { Io } from "./input/io";
+import { failureText } from "./print/failure";
 
 function overview(): string {
   const entries = Object.entries(commands) as [string, CommandEntry][];

@@ -1,7 +1,6 @@
 export { cautions } from "./cautions";
 export { choice, unknownOption } from "./choice";
 export { dataText } from "./data-text";
-export { deviceSettings } from "./device-settings";
 export { type ErrorDetail, shown, VeladisError } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";
 export { frozen } from "./frozen";
@@ -12,6 +11,7 @@ export { knownKeys } from "./known-keys";
 export { memo } from "./memo";
 export { namesIn } from "./names-in";
 export { nearest } from "./nearest";
+export { finiteSamples, lengthOf } from "./number-list";
 export { numeral, plainNumeral, splitNumeral } from "./numeral";
 export type { Ratio } from "./ratio";
 export { orNothing, orNull, type Shape, shaped } from "./shaped";

@@ -1,5 +1,5 @@
 import { type Amplitude, format } from "../amplitude/index";
-import { proposeSetpoints } from "../protection/index";
+import { proposeSetpoints } from "../setpoints/index";
 import { schemeById, schemeChoice } from "../severity/index";
 import type { Report } from "./value";
 

@@ -1,5 +1,5 @@
 import type { Source } from "../core/index";
-import type { Proposal, Reason } from "../protection/index";
+import type { Proposal, Reason } from "../setpoints/index";
 
 /** A source as a sheet cites it, with how it is known. */
 function sourceText({ title, where, provenance, page, note }: Source): string {

@@ -1,6 +1,8 @@
 import { type Amplitude, amplitudeOf } from "../amplitude/index";
 import { choice, given, orNothing, orNull, type Shape, shaped, shown, text, VeladisError } from "../core/index";
-import { baselineShape, TripLogic, type TripSettings } from "../protection/index";
+import type { TripSettings } from "../device/index";
+import { baselineShape } from "../setpoints/index";
+import { TripLogic } from "../trip/index";
 import type { SheetRequest } from "./setpoint-sheet";
 
 type ShapeOf<Data> = { readonly [Name in keyof Data]-?: Shape };

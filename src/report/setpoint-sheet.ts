@@ -1,6 +1,7 @@
 import { assumptions, format, significant } from "../amplitude/index";
 import { cautions, given, knownKeys, shaped } from "../core/index";
-import type { Baseline, Proposal, ProposedSetpoint, TripSettings } from "../protection/index";
+import type { TripSettings } from "../device/index";
+import type { Baseline, Proposal, ProposedSetpoint } from "../setpoints/index";
 import type {
   AsFoundAsLeft,
   BenchPlan,

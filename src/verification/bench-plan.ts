@@ -1,7 +1,7 @@
 import { type Amplitude, amountOf, amplitudeOf, convertAmplitude, format, significant } from "../amplitude/index";
 import { cautions, given, held, list, positive, shown, VeladisError } from "../core/index";
+import { type Band, bandResponse } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
-import { type Band, bandResponse } from "./band-response";
 import { type BenchMove, benchMoves } from "./bench-moves";
 import { checkBench } from "./bench-settings";
 import { type Shaker, shakerReach } from "./shaker";

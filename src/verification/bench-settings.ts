@@ -1,4 +1,5 @@
-import { choice, deviceSettings, knownKeys, nonNegative, shown, text, VeladisError } from "../core/index";
+import { choice, knownKeys, nonNegative, shown, text, VeladisError } from "../core/index";
+import { deviceSettings } from "../device/index";
 import type { BenchSettings } from "./bench-plan";
 
 /** Refuses settings that a plan would print and that are none; the threshold and what is a share of it apart. */

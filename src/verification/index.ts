@@ -1,5 +1,4 @@
 export { type AsFoundAsLeft, asFoundAsLeft } from "./as-found";
-export { type Band, bandResponse } from "./band-response";
 export { type BenchPlan, type BenchSettings, type BenchStep, benchPlan } from "./bench-plan";
 export { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 export { combinedUncertainty } from "./combined-uncertainty";

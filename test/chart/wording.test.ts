@@ -1,8 +1,8 @@
 import * as chart from "veladis/chart";
 import { classify } from "veladis/severity";
-import { settings } from "../protection/trip-settings";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
+import { settings } from "../trip/trip-settings";
 
 // biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
 type Loose = any;

@@ -1,5 +1,5 @@
 import { Readable } from "node:stream";
-import type { Io } from "../../src/cli/io";
+import type { Io } from "../../src/cli/input/io";
 import { run } from "../../src/cli/run";
 
 /** What a command printed, its exit code, and what it showed of its progress. */

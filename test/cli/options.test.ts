@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bandOption } from "../../src/cli/option-values";
+import { bandOption } from "../../src/cli/options/option-values";
 import { detectors, units } from "../../src/index";
 import { veladis } from "./in-process";
 

@@ -15,7 +15,7 @@ import {
   tripPointTest,
 } from "veladis/protection";
 import { describe, expect, it } from "vitest";
-import { settings as latched } from "../protection/trip-settings";
+import { settings as latched } from "../trip/trip-settings";
 
 const settings = { ...latched, onDelay: 6 } as const;
 const known = "0.40 in/s pk at 1800 r/min";

@@ -5,7 +5,7 @@ import * as protection from "veladis/protection";
 import { builtInSchemes, classifier, classify, defineScheme } from "veladis/severity";
 import { overall, overallStream, spectrum, spectrumStream } from "veladis/signal";
 import { describe, expect, it } from "vitest";
-import { settings } from "../protection/trip-settings";
+import { settings } from "../trip/trip-settings";
 
 const rate = 1000;
 const wave = (hertz: number, size: number, count = 4000): Float64Array =>

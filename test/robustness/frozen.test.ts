@@ -3,7 +3,7 @@ import * as protection from "veladis/protection";
 import * as severity from "veladis/severity";
 import * as signal from "veladis/signal";
 import { describe, expect, it } from "vitest";
-import { settings } from "../protection/trip-settings";
+import { settings } from "../trip/trip-settings";
 import { entries } from "./calls";
 
 /** Paths within a value that a caller could change: parts that are not frozen, and maps and sets, which never are. */

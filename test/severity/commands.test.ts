@@ -6,7 +6,7 @@ import { VeladisError } from "veladis";
 import { describe, expect, it } from "vitest";
 import { judgeCommand } from "../../src/cli/commands/judge";
 import { schemesCommand } from "../../src/cli/commands/schemes";
-import { failureText } from "../../src/cli/failure";
+import { failureText } from "../../src/cli/print/failure";
 
 async function run(command: typeof judgeCommand, args: string[], piped?: string, colour = false) {
   let out = "";

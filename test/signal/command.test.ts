@@ -5,8 +5,8 @@ import { Readable } from "node:stream";
 import { overall, overallStream, spectrum } from "veladis/signal";
 import { describe, expect, it } from "vitest";
 import { overallCommand } from "../../src/cli/commands/overall";
-import { failureText } from "../../src/cli/failure";
-import type { Io } from "../../src/cli/io";
+import type { Io } from "../../src/cli/input/io";
+import { failureText } from "../../src/cli/print/failure";
 import { expectClose } from "./close";
 import { invented, tones } from "./signals";
 

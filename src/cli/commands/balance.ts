@@ -1,19 +1,19 @@
 import { significant } from "../../amplitude/index";
-import { cautions, shown, VeladisError } from "../../core/index";
-import { frequency } from "../../frequency/index";
 import {
   centrifugalForce,
   gradeOfUnbalance,
   type PermissibleUnbalance,
   permissibleUnbalance,
-} from "../../protection/index";
-import { alone, parsedArguments } from "../arguments";
-import { cautionsText } from "../cautions-text";
-import { type Command, exitCodes } from "../command";
-import type { Io } from "../io";
-import { listed, needed } from "../option-values";
-import { wrapped } from "../wrapped";
+} from "../../balance/index";
+import { cautions, shown, VeladisError } from "../../core/index";
+import { frequency } from "../../frequency/index";
+import type { Io } from "../input/io";
+import { alone, parsedArguments } from "../options/arguments";
+import { listed, needed } from "../options/option-values";
+import { cautionsText } from "../print/cautions-text";
+import { wrapped } from "../print/wrapped";
 import { help } from "./balance-help";
+import { type Command, exitCodes } from "./command";
 
 const options = {
   mass: { type: "string" },

@@ -9,17 +9,17 @@ import {
   type Linearity,
   linearity,
 } from "../../verification/index";
-import { parsedOptions } from "../arguments";
-import { cautionsText } from "../cautions-text";
-import { type Command, exitCodes } from "../command";
-import { csvPoints } from "../csv-points";
-import type { Io } from "../io";
-import { openFile } from "../open-file";
-import { needed } from "../option-values";
-import { sheetText } from "../sheet-option";
-import { textTable } from "../text-table";
-import { wrapped } from "../wrapped";
+import { csvPoints } from "../input/csv-points";
+import type { Io } from "../input/io";
+import { openFile } from "../input/open-file";
+import { parsedOptions } from "../options/arguments";
+import { needed } from "../options/option-values";
+import { sheetText } from "../options/sheet-option";
+import { cautionsText } from "../print/cautions-text";
+import { textTable } from "../print/text-table";
+import { wrapped } from "../print/wrapped";
 import { help } from "./check-help";
+import { type Command, exitCodes } from "./command";
 
 const options = {
   known: { type: "string" },

@@ -1,14 +1,14 @@
 import { assumedText, equivalents, type FormatOptions, format, significant } from "../../amplitude/index";
 import { numeral, VeladisError } from "../../core/index";
 import { parseSentence, type Sentence } from "../../sentence/index";
-import { answerObject, answersOf } from "../answer";
-import { answerLines } from "../answer-lines";
-import { alone, parsedArguments } from "../arguments";
-import { type Command, exitCodes } from "../command";
-import type { Io } from "../io";
-import { targetsOf } from "../option-values";
-import { splitPlace } from "../split-place";
-import { textTable } from "../text-table";
+import type { Io } from "../input/io";
+import { splitPlace } from "../input/split-place";
+import { alone, parsedArguments } from "../options/arguments";
+import { targetsOf } from "../options/option-values";
+import { answerObject, answersOf } from "../print/answer";
+import { textTable } from "../print/text-table";
+import { answerLines } from "./answer-lines";
+import { type Command, exitCodes } from "./command";
 import { help } from "./convert-help";
 
 const options = {
@@ -103,8 +103,8 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     await io.out(answerText(sentenceOf(positionals.join(" "), settings), settings));
     return exitCodes.done;
   }
-  if (settings.column !== undefined) return (await import("../convert-column")).convertColumn(io, settings);
-  if (settings.file !== undefined) return (await import("../convert-route")).convertRoute(io, settings);
+  if (settings.column !== undefined) return (await import("./convert-column")).convertColumn(io, settings);
+  if (settings.file !== undefined) return (await import("./convert-route")).convertRoute(io, settings);
   if (io.piped !== undefined) {
     return answerLines(io, settings, (text, line) => lineText(text, settings, line));
   }

@@ -1,4 +1,4 @@
-import type { Command } from "../command";
+import type { Command } from "./command";
 import { convertCommand } from "./convert";
 
 /** A command's line in the overview, and how to load it. */

@@ -1,13 +1,13 @@
 import { format, significant } from "../../amplitude/index";
 import { numeral, VeladisError } from "../../core/index";
 import { type Change, changeFromBaseline, classify, type Judgement } from "../../severity/index";
-import { answerLines } from "../answer-lines";
-import { parsedArguments } from "../arguments";
-import { type Command, exitCodes } from "../command";
-import type { Io } from "../io";
-import { judgementText } from "../judgement-text";
-import { labelled } from "../labelled";
-import { choiceOf } from "../scheme-choice";
+import type { Io } from "../input/io";
+import { parsedArguments } from "../options/arguments";
+import { choiceOf } from "../options/scheme-choice";
+import { judgementText } from "../print/judgement-text";
+import { labelled } from "../print/labelled";
+import { answerLines } from "./answer-lines";
+import { type Command, exitCodes } from "./command";
 import { digitsOf } from "./convert";
 import { help } from "./judge-help";
 

@@ -10,14 +10,14 @@ import { numeral, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
-import { parsedArguments } from "../arguments";
-import { type Command, exitCodes } from "../command";
-import type { Io } from "../io";
-import { linesOfRecord } from "../lines-of-record";
-import { bandOption, needed, numberOption } from "../option-values";
-import { overallText } from "../overall-text";
-import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record-analysis";
-import { type SampleFile, sampleFile } from "../sample-file";
+import type { Io } from "../input/io";
+import { type SampleFile, sampleFile } from "../input/sample-file";
+import { parsedArguments } from "../options/arguments";
+import { bandOption, needed, numberOption } from "../options/option-values";
+import { linesOfRecord } from "../record/lines-of-record";
+import { overallText } from "../record/overall-text";
+import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
+import { type Command, exitCodes } from "./command";
 import { digitsOf } from "./convert";
 import { help } from "./overall-help";
 
@@ -84,7 +84,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   const judging = values.machine !== undefined || values.scheme !== undefined;
   const judge = judging
-    ? await (await import("../judge-record")).recordJudge(unit, values.scheme, values.machine ?? "")
+    ? await (await import("../record/judge-record")).recordJudge(unit, values.scheme, values.machine ?? "")
     : undefined;
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];

@@ -2,14 +2,14 @@ import { format, significant } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type BenchPlan, type BenchSettings, benchPlan, type Shaker } from "../../verification/index";
-import { parsedOptions } from "../arguments";
-import { cautionsText } from "../cautions-text";
-import { type Command, exitCodes } from "../command";
-import type { Io } from "../io";
-import { bandOption, ends, listed, needed, numberOption, relayOption } from "../option-values";
-import { sheetText } from "../sheet-option";
-import { textTable } from "../text-table";
-import { dashed } from "../wrapped";
+import type { Io } from "../input/io";
+import { parsedOptions } from "../options/arguments";
+import { bandOption, ends, listed, needed, numberOption, relayOption } from "../options/option-values";
+import { sheetText } from "../options/sheet-option";
+import { cautionsText } from "../print/cautions-text";
+import { textTable } from "../print/text-table";
+import { dashed } from "../print/wrapped";
+import { type Command, exitCodes } from "./command";
 import { help } from "./plan-help";
 
 const options = {

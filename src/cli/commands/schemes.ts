@@ -1,9 +1,9 @@
 import { builtInSchemes, countLimits, schemeById, selectSchemes } from "../../severity/index";
-import { alone, parsedArguments } from "../arguments";
-import { type Command, exitCodes } from "../command";
-import type { Io } from "../io";
-import { schemeList, selectionText } from "../scheme-list";
-import { schemePage } from "../scheme-page";
+import type { Io } from "../input/io";
+import { alone, parsedArguments } from "../options/arguments";
+import { schemeList, selectionText } from "../print/scheme-list";
+import { schemePage } from "../print/scheme-page";
+import { type Command, exitCodes } from "./command";
 
 const help = `veladis schemes [<table> ...] [--machine "<machine>"]
 

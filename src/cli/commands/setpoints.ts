@@ -1,17 +1,18 @@
 import { shown, VeladisError } from "../../core/index";
+import { type Device, storedSetpoint } from "../../device/index";
 import { type Frequency, hertz } from "../../frequency/index";
-import { type Baseline, baseline, type Device, proposeSetpoints, storedSetpoint } from "../../protection/index";
+import { type Baseline, baseline, proposeSetpoints } from "../../setpoints/index";
 import { parseMachine } from "../../severity/index";
-import { parsedOptions } from "../arguments";
-import { cautionsText } from "../cautions-text";
-import { type Command, exitCodes } from "../command";
-import { csvLevels } from "../csv-levels";
-import type { Io } from "../io";
-import { openFile } from "../open-file";
-import { bandOption, listed, needed, numberOption } from "../option-values";
-import { baselineText, proposalText, storedText } from "../proposal-text";
-import { choiceOf } from "../scheme-choice";
-import { sheetText } from "../sheet-option";
+import { csvLevels } from "../input/csv-levels";
+import type { Io } from "../input/io";
+import { openFile } from "../input/open-file";
+import { parsedOptions } from "../options/arguments";
+import { bandOption, listed, needed, numberOption } from "../options/option-values";
+import { choiceOf } from "../options/scheme-choice";
+import { sheetText } from "../options/sheet-option";
+import { cautionsText } from "../print/cautions-text";
+import { baselineText, proposalText, storedText } from "../print/proposal-text";
+import { type Command, exitCodes } from "./command";
 import { help } from "./setpoints-help";
 
 const options = {

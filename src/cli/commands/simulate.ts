@@ -1,16 +1,17 @@
 import { basename } from "node:path";
 import { significant } from "../../amplitude/index";
 import { cautions, choice, shown, VeladisError } from "../../core/index";
+import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
-import { type TripCommand, type TripCommandName, TripLogic, type TripSettings } from "../../protection/index";
-import { parsedOptions } from "../arguments";
-import { cautionsText } from "../cautions-text";
-import { type Command, exitCodes } from "../command";
-import { csvLevels } from "../csv-levels";
-import type { Io } from "../io";
-import { openFile } from "../open-file";
-import { listed, needed, numberOption, relayOption } from "../option-values";
-import { eventTable, runTable, type Simulation } from "../simulation-text";
+import { type TripCommand, type TripCommandName, TripLogic } from "../../trip/index";
+import { csvLevels } from "../input/csv-levels";
+import type { Io } from "../input/io";
+import { openFile } from "../input/open-file";
+import { parsedOptions } from "../options/arguments";
+import { listed, needed, numberOption, relayOption } from "../options/option-values";
+import { cautionsText } from "../print/cautions-text";
+import { eventTable, runTable, type Simulation } from "../print/simulation-text";
+import { type Command, exitCodes } from "./command";
 import { help } from "./simulate-help";
 
 const options = {

@@ -1,9 +1,9 @@
 import { numeral, VeladisError } from "../../core/index";
-import { parsedArguments } from "../arguments";
-import type { Command } from "../command";
-import type { Io } from "../io";
-import { targetsOf } from "../option-values";
+import type { Io } from "../input/io";
+import { parsedArguments } from "../options/arguments";
+import { targetsOf } from "../options/option-values";
 import { judges, type TableSettings } from "../table/settings";
+import type { Command } from "./command";
 import { digitsOf } from "./convert";
 import { help } from "./table-help";
 

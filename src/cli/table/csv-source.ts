@@ -1,7 +1,7 @@
 import type { Readable } from "node:stream";
 import { CsvError, Parser } from "csv-parse";
 import { VeladisError } from "../../core/index";
-import { separatorOf } from "../csv-rows";
+import { separatorOf } from "../input/csv-rows";
 import type { RowVisitor } from "./row-source";
 
 /** A row beyond this has an opening quote that nothing closes. */

@@ -1,5 +1,5 @@
 import { basename } from "node:path";
-import type { Io } from "../io";
+import type { Io } from "../input/io";
 
 /** Shows how far a table is, where a person watches. */
 export interface Progress {

@@ -1,7 +1,7 @@
 import { parseAmplitude, writtenValue } from "../../amplitude/index";
 import { numeral, plainNumeral, positive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import { headedColumn } from "../column-index";
+import { headedColumn } from "../input/column-index";
 import { remembered } from "./remembered";
 import { judges, type Mapped, type TableSettings } from "./settings";
 

@@ -1,10 +1,10 @@
 import { stat } from "node:fs/promises";
 import { shown, VeladisError } from "../../core/index";
-import { exitCodes } from "../command";
-import { failureText } from "../failure";
-import type { Io } from "../io";
-import { openFile } from "../open-file";
-import { namedScheme } from "../scheme-choice";
+import { exitCodes } from "../commands/command";
+import type { Io } from "../input/io";
+import { openFile } from "../input/open-file";
+import { namedScheme } from "../options/scheme-choice";
+import { failureText } from "../print/failure";
 import { visitCsv } from "./csv-source";
 import { visitParquet } from "./parquet-source";
 import { progressOf } from "./progress";

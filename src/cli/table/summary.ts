@@ -1,5 +1,5 @@
 import { cautions } from "../../core/index";
-import { labelled } from "../labelled";
+import { labelled } from "../print/labelled";
 import { grouped } from "./progress";
 import type { Tally } from "./row-answers";
 import { judges, type TableSettings } from "./settings";

@@ -1,6 +1,6 @@
 import { realpath, rm } from "node:fs/promises";
 import { shown, VeladisError } from "../../core/index";
-import type { Io } from "../io";
+import type { Io } from "../input/io";
 import type { TableSettings } from "./settings";
 import { type WholeFile, wholeFile } from "./whole-file";
 

@@ -1,0 +1,11 @@
+export {
+  balanceGrade,
+  balanceGrades,
+  centrifugalForce,
+  gradeOfUnbalance,
+  type PermissibleUnbalance,
+  permissibleEccentricity,
+  permissibleUnbalance,
+  type Rotor,
+  unbalanceOf,
+} from "./balance";

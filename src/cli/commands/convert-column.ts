@@ -1,0 +1,54 @@
+import { assumedText, convertAmplitude, parseAmplitude, readingType, writtenValue } from "../../amplitude/index";
+import { VeladisError } from "../../core/index";
+
+import { headedColumn } from "../input/column-index";
+import { csvRows } from "../input/csv-rows";
+import type { Io } from "../input/io";
+import { openFile } from "../input/open-file";
+import { failureText } from "../print/failure";
+import { exitCodes } from "./command";
+import type { ConvertSettings } from "./convert";
+
+/** Converts one column of CSV, row for row: the row as it was, with a column more for each target. */
+export async function convertColumn(io: Io, settings: ConvertSettings): Promise<number> {
+  const { column, file, from, at, targets, json, keepGoing } = settings;
+  const stream = file === undefined ? io.piped : await openFile(file);
+  if (from === undefined || targets.length === 0 || stream === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: 'a file or piped CSV, with --from "g rms" and --to "m/s2 rms" beside --column',
+      received: "--column without them",
+    });
+  }
+  const suffix = `${readingType(from)}${at === undefined ? "" : ` at ${at}`}`;
+  const titles = targets.map((target) => {
+    const answer = convertAmplitude(parseAmplitude(`1 ${suffix}`), target);
+    return `${target} ${assumedText(answer)}`.trim();
+  });
+  let index = -1;
+  let converted = 0;
+  let refused = 0;
+  for await (const { line, cells, raw } of csvRows(stream)) {
+    if (index < 0) {
+      index = headedColumn(cells, column as string);
+      if (!json) await io.out(`${[raw, ...titles].join(",")}\n`);
+      continue;
+    }
+    try {
+      const reading = parseAmplitude(`${cells[index] ?? ""} ${suffix}`);
+      const answers = targets.map((target) => convertAmplitude(reading, target));
+      converted++;
+      await io.out(
+        json
+          ? answers.map((answer) => `${JSON.stringify({ line, ...answer, from: reading })}\n`).join("")
+          : `${[raw, ...answers.map(writtenValue)].join(",")}\n`,
+      );
+    } catch (error) {
+      refused++;
+      io.err(failureText(error, json, { ...(file !== undefined && { file }), line }));
+      if (!json) await io.out(`${[raw, ...targets.map(() => "")].join(",")}\n`);
+    }
+  }
+  const assumed = titles.filter((title) => title.endsWith(")")).join("; ");
+  io.err(json ? "" : `${converted} rows converted, ${refused} refused${assumed && `; assumed: ${assumed}`}\n`);
+  return refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
+}

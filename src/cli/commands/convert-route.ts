@@ -1,0 +1,63 @@
+import { assumedText } from "../../amplitude/index";
+import { VeladisError } from "../../core/index";
+import type { Io } from "../input/io";
+import { type Line, linesOf } from "../input/lines";
+import { openFile } from "../input/open-file";
+import { splitPlace } from "../input/split-place";
+import { answerObject, answersOf, numberText } from "../print/answer";
+import { failureText } from "../print/failure";
+import { textTable } from "../print/text-table";
+import { isRemark } from "./answer-lines";
+import { exitCodes } from "./command";
+import { type ConvertSettings, sentenceOf } from "./convert";
+
+function checkedTargets({ targets }: ConvertSettings): readonly string[] {
+  if (targets.length > 0) return targets;
+  throw new VeladisError("missing-fact", {
+    expected: 'the types to convert to, as in --to "mm/s rms"',
+    received: "a file without them",
+  });
+}
+
+/**
+ * Converts a route file and prints it as one table, refused lines in their place with the reason below.
+ */
+export async function convertRoute(io: Io, settings: ConvertSettings): Promise<number> {
+  const file = settings.file as string;
+  const targets = checkedTargets(settings);
+  const rows: string[][] = [];
+  const failures: string[] = [];
+  let json = "";
+  const add = ({ number, text }: Line): void => {
+    const [place, written] = splitPlace(text);
+    try {
+      const sentence = sentenceOf(written, settings);
+      const answers = answersOf(sentence, targets);
+      for (const answer of answers) {
+        json += `${JSON.stringify(answerObject(answer, sentence, settings.digits, { line: number, place }))}\n`;
+      }
+      const notes = [...new Set(answers.map(assumedText))].filter(Boolean).join(" ");
+      rows.push([`${number}`, place, written, ...answers.map((answer) => numberText(answer, settings.digits)), notes]);
+    } catch (error) {
+      failures.push(failureText(error, settings.json, { file, line: number }));
+      rows.push([`${number}`, place, written, ...targets.map(() => "-"), "REFUSED"]);
+    }
+  };
+  for await (const line of linesOf(await openFile(file))) {
+    if (!isRemark(line.text)) add(line);
+  }
+  const table = textTable(
+    [
+      { title: "line", align: "right" },
+      { title: "place" },
+      { title: "as read" },
+      ...targets.map((title) => ({ title, align: "right" as const })),
+      { title: "assumed" },
+    ],
+    rows,
+  );
+  const count = `${rows.length - failures.length} converted, ${failures.length} refused\n`;
+  await io.out(settings.json ? json : `${table}\n${count}`);
+  if (failures.length > 0) io.err(`${settings.json ? "" : "\n"}${failures.join("")}`);
+  return failures.length > 0 && !settings.keepGoing ? exitCodes.refused : exitCodes.done;
+}

@@ -1,0 +1,26 @@
+import type { Readable } from "node:stream";
+import { readingType } from "../../amplitude/index";
+import { numeral, shown, VeladisError } from "../../core/index";
+import { csvRows } from "./csv-rows";
+
+/** Known and indicated levels from CSV with columns of these names. */
+export async function csvPoints(stream: Readable, from: string): Promise<{ known: string; indicated: string }[]> {
+  const type = readingType(from);
+  const points: { known: string; indicated: string }[] = [];
+  let columns: [number, number] | undefined;
+  for await (const { cells, line } of csvRows(stream)) {
+    if (columns === undefined) {
+      columns = [cells.indexOf("known"), cells.indexOf("indicated")];
+      if (columns.includes(-1)) {
+        throw new VeladisError("missing-fact", {
+          expected: "a header with the columns known and indicated",
+          received: shown(cells.join(",")),
+        });
+      }
+      continue;
+    }
+    const [known, indicated] = columns.map((column) => numeral(cells[column] ?? "", `a level at line ${line}`));
+    points.push({ known: `${known} ${type}`, indicated: `${indicated} ${type}` });
+  }
+  return points;
+}

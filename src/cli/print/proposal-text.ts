@@ -1,0 +1,77 @@
+import { significant } from "../../amplitude/index";
+import type { StoredSetpoint } from "../../device/index";
+import { proposalCitations } from "../../report/index";
+import type { Baseline, Proposal, ProposedSetpoint } from "../../setpoints/index";
+import { textTable } from "./text-table";
+import { dashed, wrapped } from "./wrapped";
+
+function row(name: string, setpoint: ProposedSetpoint | null): string[] {
+  if (setpoint === null) return [name, "none", "-", "-", "-"];
+  const { asked, stored, reset, range } = setpoint;
+  return [
+    name,
+    significant(asked.value, 4),
+    significant(stored.value, 4),
+    significant(reset.value, 4),
+    `${significant(range[0], 4)} to ${significant(range[1], 4)}`,
+  ];
+}
+
+/** Reasons with the number of their source, and the sources below. */
+function reasonsText(proposal: Proposal): string {
+  const { reasons, sources } = proposalCitations(proposal);
+  const indent = " ".repeat(13);
+  return (
+    reasons.map(({ about, text }) => wrapped(text, indent, about.padEnd(13))).join("") +
+    `\nsources of the rules\n${sources.map((text, i) => wrapped(text, "    ", `[${i + 1}] `)).join("")}`
+  );
+}
+
+/** A baseline, in a line or two. */
+export function baselineText({
+  as,
+  count,
+  excluded,
+  median,
+  mean,
+  standardDeviation,
+  spread,
+  outliers,
+}: Baseline): string {
+  const left = excluded > 0 ? `, ${excluded} left out` : "";
+  return (
+    `baseline of ${count} readings${left}: median ${significant(median, 4)} ${as}, mean ${significant(mean, 4)}, ` +
+    `standard deviation ${significant(standardDeviation)}, robust spread ${significant(spread)}, outliers ${outliers.length}\n\n`
+  );
+}
+
+/** What a device makes of a setpoint that was asked for. */
+export function storedText({ effect }: StoredSetpoint): string {
+  return wrapped(`as asked     ${effect}`, " ".repeat(13), "");
+}
+
+/** A proposal as a person reads it. */
+export function proposalText(proposal: Proposal): string {
+  const { as, alarm, trip, statistical, delay, hysteresis, warnings } = proposal;
+  const table = textTable(
+    [
+      { title: as },
+      { title: "by the rules", align: "right" },
+      { title: "as stored", align: "right" },
+      { title: "clears below", align: "right" },
+      { title: "rules allow", align: "right" },
+    ],
+    [row("ALARM", alarm), row("TRIP", trip)],
+  );
+  const beside =
+    statistical === null
+      ? ""
+      : `mean + ${statistical.k} standard deviations: ${significant(statistical.value, 4)} ${as}; without outliers ${significant(statistical.withoutOutliers, 4)}\n`;
+  return (
+    `${table}${beside}\n` +
+    `on-delay     alarm ${delay.alarm} s, trip ${delay.trip} s (longer than ${delay.longest} s does not suit this machine)\n` +
+    `hysteresis   ${hysteresis.percent} % of the threshold\n` +
+    (warnings.length === 0 ? "" : `\nwarnings\n${dashed(warnings.map(({ text }) => text))}`) +
+    `\nreasons\n${reasonsText(proposal)}`
+  );
+}

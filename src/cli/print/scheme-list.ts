@@ -1,0 +1,60 @@
+import { countLimits, type Scheme, type Selection } from "../../severity/index";
+import { labelled } from "./labelled";
+import { textTable } from "./text-table";
+
+/** `read`, `memory` or `3 of 24 read`: how far the limits of a scheme are known by reading. */
+function markText(published: number, memory: number): string {
+  if (memory === 0) return "read";
+  return published === 0 ? "MEMORY" : `${published} of ${published + memory} read`;
+}
+
+/** All schemes, one a line, with how far they are known. */
+export function schemeList(schemes: readonly Scheme[]): string {
+  const counts = countLimits(schemes);
+  const table = textTable(
+    [{ title: "table" }, { title: "kind" }, { title: "place" }, { title: "status" }, { title: "limits" }],
+    counts.schemes.map(({ scheme, published, memory }) => [
+      scheme.id,
+      scheme.kind,
+      scheme.place,
+      scheme.status,
+      markText(published, memory),
+    ]),
+  );
+  return `${table}
+${counts.published} limits read in print, ${counts.memory} from memory. Check limits from memory against the standard.
+veladis schemes <table> prints one; --machine "<machine>" lists those for a machine, best first.
+`;
+}
+
+/** The schemes for a machine, best first, with what each asks and assumes, then why the nearest others are not. */
+export function selectionText({ candidates, excluded, missing }: Selection, all: boolean): string {
+  const rows = candidates.map((one) => [
+    one.scheme,
+    one.kind,
+    one.withdrawn ? "withdrawn" : "",
+    one.verified ? "read" : "MEMORY",
+    [
+      ...(one.status === "asks" ? [`asks ${one.missing.map(({ fact }) => fact).join(", ")}`] : []),
+      ...one.assumed.map((text) => `assumes ${text}`),
+    ].join("; "),
+  ]);
+  const table = textTable(
+    [{ title: "table" }, { title: "kind" }, { title: "edition" }, { title: "limits" }, { title: "facts" }],
+    rows,
+  );
+  const told = excluded.filter(({ reason }) => all || !/ only$|^for readings/.test(reason));
+  const why = told.map(({ scheme, reason }) => `  ${scheme}: ${reason}\n`).join("");
+  const questions = missing
+    .map(({ fact, ask, allowed, unit }) => {
+      const answers = allowed === undefined ? "" : ` (${allowed.join(", ")})`;
+      return labelled("", [`${fact}: ${ask}${unit === undefined ? "" : `, in ${unit}`}${answers}`], 2);
+    })
+    .join("");
+  return [
+    table,
+    questions && `\nnot given\n${questions}`,
+    why && `\nnot for this machine\n${why}`,
+    all || told.length === excluded.length ? "" : "  (--all lists tables for other machines too)\n",
+  ].join("");
+}

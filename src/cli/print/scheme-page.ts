@@ -1,0 +1,60 @@
+import { format } from "../../amplitude/index";
+import { type Criterion, conditionText, type LimitValue, type MachineClass, type Scheme } from "../../severity/index";
+import { labelled } from "./labelled";
+import { textTable } from "./text-table";
+
+function limitText(limit: LimitValue | undefined, as: Criterion["as"]): string {
+  if (limit === null || limit === undefined) return "none";
+  if (typeof limit === "number") return format(limit, as, { digits: 4 }).replace(/\.?0+(?= )/, "");
+  const root = Math.sqrt(limit.rootOf);
+  const law = Number.isInteger(root) ? `${root}/root n` : `root(${limit.rootOf}/n)`;
+  return `${law}${limit.atMost === undefined ? "" : `, not over ${limit.atMost}`} ${as}`;
+}
+
+function classRows(scheme: Scheme, { named, by, when, criteria }: MachineClass): string[][] {
+  const which = conditionText({ ...named, ...when }) || "any";
+  const decided = by === undefined ? "" : conditionText(by);
+  return criteria.flatMap((criterion, i) =>
+    Object.entries(criterion.limits).map(([name, limit], k) => {
+      const source =
+        (criterion.limitSources as Record<string, typeof criterion.source> | undefined)?.[name] ?? criterion.source;
+      const first = i === 0 && k === 0;
+      const label = scheme.kind === "grades" ? `${name}, up to` : name;
+      return [
+        first ? which : i === 0 && k === 1 ? decided && `(${decided})` : "",
+        label,
+        limitText(limit as LimitValue, criterion.as),
+        source.provenance === "published" ? "read" : "MEMORY",
+        source.where ?? source.title,
+      ];
+    }),
+  );
+}
+
+/** One scheme on a page: what it is for, every limit, and where they come from. */
+export function schemePage(scheme: Scheme): string {
+  const { id, kind, standard, edition, title, status, statusNote, replacedBy, scope, band, measuredOn, notes } = scheme;
+  const table = textTable(
+    [{ title: "class" }, { title: "limit" }, { title: "value", align: "right" }, { title: "known" }, { title: "from" }],
+    scheme.classes.flatMap((one) => classRows(scheme, one)),
+  );
+  const criteria = scheme.classes.flatMap((one) => one.criteria);
+  const sources = new Set(criteria.flatMap((one) => [one.source, ...Object.values(one.limitSources ?? {})]));
+  const facts = [
+    labelled("kind", [kind]),
+    labelled("status", [`${status}: ${statusNote}${replacedBy === undefined ? "" : `; replaced by ${replacedBy}`}`]),
+    labelled("for", [scope]),
+    labelled("measure", [
+      `${measuredOn}; ${band === null ? "band not stated by the source" : `${band[0]} to ${band[1]} Hz`}`,
+    ]),
+    ...Object.entries(scheme.meanings ?? {}).map(([fact, meaning]) => labelled(fact, [meaning as string])),
+    labelled("notes", notes ?? []),
+    labelled(
+      "sources",
+      [...sources]
+        .filter((one) => one !== undefined)
+        .map(({ title, where, note, page }) => [title, where, note, page].filter(Boolean).join("; ")),
+    ),
+  ];
+  return `${id}: ${standard} (${edition})\n${title}\n\n${table}\n${facts.join("")}`;
+}

@@ -1,0 +1,9 @@
+import type { AmplitudeType } from "../../amplitude/index";
+import { type Band, convertSpectrum, type Spectrum } from "../../signal/index";
+
+/** The spectrum from which the lines of a record are picked: in the type of the first level, down to its band. */
+export function linesOfRecord(spectrum: Spectrum, as: AmplitudeType, [low]: Band): Spectrum {
+  // two lines below the band, so that a line at its edge has neighbours
+  const { resolution } = spectrum;
+  return convertSpectrum(spectrum, as, { from: Math.max(resolution, low - 2 * resolution) });
+}

@@ -1,0 +1,178 @@
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  type ConvertOptions,
+  convertAmplitude,
+  readingType,
+} from "../amplitude/index";
+import { finite, given, held, knownKeys, lengthOf, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { meanAndDeviation, quantile, robustSpread } from "./statistics";
+import { type SteadyOptions, steadyOf } from "./steady";
+
+/** What {@link baseline} is told besides the readings. */
+export interface BaselineOptions extends SteadyOptions {
+  /** What the baseline is stated in, and bare numbers are written in, e.g. `"mm/s rms"`. */
+  readonly as: string;
+  /** Frequency, where readings are of another quantity. */
+  readonly at?: ConvertOptions["at"];
+  /** Readings below which a warning is given; 10 if not given. Fewer than 3 are refused. */
+  readonly enough?: number;
+  /** Share of steady readings below the stated percentile, in percent; 95 if not given. */
+  readonly percentile?: number;
+}
+
+/** A reading far from the others. */
+export interface Outlier {
+  /** Its index among the readings as given. */
+  readonly index: number;
+  readonly value: number;
+  /** Distance from the median in robust spreads. */
+  readonly score: number;
+}
+
+/** Statistics of steady readings, all in `as`. */
+export interface Baseline {
+  readonly as: string;
+  /** Steady readings. */
+  readonly count: number;
+  /** Readings left out by mask, speed or time. */
+  readonly excluded: number;
+  readonly median: number;
+  readonly mean: number;
+  /** Of the sample (n - 1). */
+  readonly standardDeviation: number;
+  /** 1.4826 times the median distance from the median. */
+  readonly spread: number;
+  readonly lowest: number;
+  readonly highest: number;
+  readonly percentile: { readonly percent: number; readonly value: number };
+  /** Readings more than 3.5 spreads from the median; flagged, not left out of the numbers above. */
+  readonly outliers: readonly Outlier[];
+  /** Mean and standard deviation without the outliers. */
+  readonly withoutOutliers: { readonly count: number; readonly mean: number; readonly standardDeviation: number };
+  readonly warnings: readonly string[];
+  readonly assumed: readonly Assumption[];
+}
+
+/**
+ * Distance from the median, in robust spreads, beyond which a reading is flagged: the modified z-score of Iglewicz and
+ * Hoaglin (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17; from memory).
+ */
+const OUTLYING = 3.5;
+
+const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Object.freeze({
+  as: true,
+  at: true,
+  enough: true,
+  percentile: true,
+  mask: true,
+  speed: true,
+  time: true,
+});
+
+type Readings = ArrayLike<number> | readonly (string | Amplitude)[];
+
+/** The readings as numbers in one type, and what was assumed on the way. */
+function numbersOf(readings: Readings, as: string, at: ConvertOptions["at"]): [Float64Array, Assumption[]] {
+  const assumed = new Set<Assumption>();
+  const values = Float64Array.from({ length: lengthOf(readings, "a list of readings") }, (_, i) => {
+    const reading = readings[i] as number | string | Amplitude;
+    if (typeof reading === "number") return nonNegative(reading, `a reading of zero or more at index ${i}`);
+    const amplitude = amplitudeOf(given(reading, `a reading at index ${i}`));
+    const answer = convertAmplitude(amplitude, as, at === undefined || amplitude.hertz !== undefined ? {} : { at });
+    for (const name of answer.assumed) assumed.add(name);
+    return answer.value;
+  });
+  return [values, [...assumed]];
+}
+
+/**
+ * Robust statistics of the readings of a machine in steady running and known good state.
+ *
+ * @param readings - bare numbers in `as`, or readings with their units, which may be mixed
+ * @param options - `as`, and how start-up is left out
+ * @throws {@link VeladisError} `out-of-range` for fewer than three steady readings, `length-mismatch`, `negative`, and
+ *   as {@link convertAmplitude}
+ * @example
+ * ```ts
+ * import { baseline } from "veladis/protection";
+ *
+ * const pump = baseline(["2.0 mm/s rms", "2.2 mm/s rms", "0.118 in/s pk", "1.9 mm/s rms"], { as: "mm/s rms" });
+ * pump.median.toFixed(2); // => "2.06"
+ * pump.warnings; // => ["4 steady readings are few; take at least 10 over the usual range of load and temperature"]
+ * const run = baseline([0.4, 6.3, 2.1, 2.0, 2.2], {
+ *   as: "mm/s rms",
+ *   speed: { readings: [300, 900, 1490, 1492, 1491], atLeast: "1450 r/min" },
+ * });
+ * run.excluded; // => 2
+ * run.median; // => 2.1
+ * ```
+ */
+export function baseline(readings: Readings, options: BaselineOptions): Baseline {
+  const {
+    at,
+    enough = 10,
+    percentile = 95,
+  } = knownKeys(given(options, 'options such as { as: "mm/s rms" }'), keys, "an option of a baseline");
+  given(readings, "a list of readings");
+  const as = readingType(options.as);
+  if (as.startsWith("dB")) {
+    throw new VeladisError("out-of-range", {
+      expected: 'a linear unit for the baseline, such as "mm/s rms", since levels have no mean',
+      received: shown(options.as),
+    });
+  }
+  positive(enough, "how many readings are enough, above zero");
+  if (!(finite(percentile, "a percentile from 0 to 100") >= 0 && percentile <= 100)) {
+    throw new VeladisError("out-of-range", { expected: "a percentile from 0 to 100", received: shown(percentile) });
+  }
+  const [values, assumed] = numbersOf(readings, as, at);
+  const steady = steadyOf(values.length, options);
+  const kept = Array.from(values.keys()).filter(steady);
+  if (kept.length < 3) {
+    throw new VeladisError("out-of-range", {
+      expected: "at least 3 steady readings for a baseline",
+      received: `${kept.length} of ${values.length}`,
+    });
+  }
+  const used = Float64Array.from(kept, (i) => values[i] as number);
+  const sorted = used.slice().sort();
+  const median = quantile(sorted, 0.5);
+  const spread = robustSpread(used, median);
+  const outliers = kept
+    .map((index) => {
+      const value = values[index] as number;
+      return { index, value, score: spread > 0 ? held(Math.abs(value - median) / spread) : 0 };
+    })
+    .filter(({ score }) => score > OUTLYING);
+  const flagged = new Set(outliers.map(({ index }) => index));
+  const good = Float64Array.from(
+    kept.filter((i) => !flagged.has(i)),
+    (i) => values[i] as number,
+  );
+  const warnings = [
+    ...(used.length < enough
+      ? [`${used.length} steady readings are few; take at least ${enough} over the usual range of load and temperature`]
+      : []),
+    ...(outliers.length > 0
+      ? [`${outliers.length} of ${used.length} readings lie more than 3.5 spreads from the median; look at each`]
+      : []),
+    ...(spread === 0 ? ["the readings show no scatter; a device that rounds coarsely hides it"] : []),
+  ];
+  return Object.freeze({
+    as,
+    count: used.length,
+    excluded: values.length - used.length,
+    median,
+    ...meanAndDeviation(used),
+    spread,
+    lowest: sorted[0] as number,
+    highest: sorted[sorted.length - 1] as number,
+    percentile: Object.freeze({ percent: percentile, value: quantile(sorted, percentile / 100) }),
+    outliers: Object.freeze(outliers),
+    withoutOutliers: Object.freeze({ count: good.length, ...meanAndDeviation(good) }),
+    warnings: Object.freeze(warnings),
+    assumed: Object.freeze(assumed),
+  });
+}

@@ -1,0 +1,159 @@
+import { type Amplitude, amplitudeOf, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { given, held, knownKeys, list, positive, shown, VeladisError } from "../core/index";
+import { type ChannelSettings, deviceSettings, tripRules } from "../device/index";
+import { type LevelDetector, timeConstant } from "./front-end";
+import { largestShock } from "./largest-shock";
+import { longestBurst } from "./longest-burst";
+import type { ShockedDevice } from "./shocked-device";
+import { type UnitPulse, unitPulse } from "./unit-pulse";
+
+/** Settings that decide what a device rides through. */
+export interface ImmunitySettings
+  extends Pick<ChannelSettings, "threshold" | "hysteresis" | "onDelay" | "timerResets"> {
+  /** How the device makes a level of the waveform. */
+  readonly detector: LevelDetector;
+  /** Corner in hertz of the device's high-pass, for a threshold in velocity; 10 if not given. */
+  readonly highPass?: number;
+}
+
+/** What {@link shockImmunity} may be told. */
+export interface ImmunityOptions {
+  /** Lengths of half-sine shocks in milliseconds; 1, 2, 5 and 11 if not given. */
+  readonly milliseconds?: readonly number[];
+  /** Levels of bursts as multiples of the threshold; 1.5, 2, 3, 5 and 10 if not given. */
+  readonly multiples?: readonly number[];
+}
+
+/** The largest shock of one length that does not trip; null where it lies beyond 10 000 g. */
+export interface ShockLimit {
+  readonly milliseconds: number;
+  readonly largest: Amplitude | null;
+  /** The same with no on-delay: what the detector alone rides through. */
+  readonly withoutDelay: Amplitude | null;
+}
+
+/** The longest burst at one level that does not trip, in seconds. */
+export interface BurstLimit {
+  readonly level: Amplitude;
+  readonly timesThreshold: number;
+  readonly longest: number;
+  /** The same with no on-delay: what the detector alone rides through. */
+  readonly withoutDelay: number;
+}
+
+/** What a device rides through. */
+export interface Immunity {
+  readonly shocks: readonly ShockLimit[];
+  readonly bursts: readonly BurstLimit[];
+  readonly assumed: readonly string[];
+}
+
+const SETTINGS = "settings with threshold, hysteresis, delay and detector";
+const RUNNING = 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"';
+const MULTIPLE = "a multiple of the threshold above 1";
+
+const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
+  "the running vibration is one sine at the stated frequency, and its level stands still",
+  "a shock is a half-sine of acceleration, taken at the worst of twelve phases of the running vibration",
+  "a burst is a steady level that begins and ends at once",
+  "the sensor follows without clipping; a real one may overload and hold the device up for longer",
+]);
+
+/**
+ * The largest shock and the longest burst that do not trip, for a device that runs at a level.
+ *
+ * An on-delay rides out what is short; RMS averaging rides out what is short and high. A peak detector with a slow
+ * decay holds a shock up for longer than the on-delay, and then the delay does not help.
+ *
+ * @param settings - threshold (acceleration or velocity), hysteresis, on-delay, and the detector of the device
+ * @param running - the running vibration with its frequency, below the threshold: `"0.2 in/s pk at 1800 r/min"`
+ * @throws {@link VeladisError} `missing-frequency`, `wrong-quantity`, `out-of-range`, and as {@link TripLogic}
+ * @example
+ * ```ts
+ * import { format } from "veladis";
+ * import { shockImmunity } from "veladis/protection";
+ *
+ * const settings = { threshold: "0.51 in/s pk", hysteresis: "3 %", timerResets: "below threshold" } as const;
+ * const running = "0.2 in/s pk at 1800 r/min";
+ * const slow = { ...settings, onDelay: 6, detector: { kind: "rms", averaging: 1 } } as const;
+ * const [burst] = shockImmunity(slow, running, { multiples: [2] }).bursts;
+ * burst?.longest.toFixed(1); // => "4.7"
+ * burst?.withoutDelay.toFixed(2); // => "0.25"
+ * const [shock] = shockImmunity({ ...slow, onDelay: 0 }, running, { milliseconds: [11] }).shocks;
+ * shock?.largest && format(shock.largest); // => "1.83 g pk"
+ * ```
+ */
+export function shockImmunity(
+  settings: ImmunitySettings,
+  running: string | Amplitude,
+  options: ImmunityOptions = {},
+): Immunity {
+  const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = knownKeys(
+    given(options, "options such as { milliseconds: [5] }"),
+    { milliseconds: true, multiples: true },
+    "an option of the shocks and bursts",
+  );
+  const known: Readonly<Record<keyof ImmunitySettings, true>> = deviceSettings;
+  knownKeys(given(settings, SETTINGS), known, "a setting of a device");
+  const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
+  const { threshold } = rules;
+  const reading = amplitudeOf(given(running, RUNNING));
+  const hertz = reading.hertz ?? threshold.hertz;
+  if (hertz === undefined) {
+    throw new VeladisError("missing-frequency", {
+      expected: RUNNING,
+      received: shown(running),
+    });
+  }
+  if (threshold.quantity === "displacement") {
+    throw new VeladisError("wrong-quantity", {
+      expected: "a threshold in acceleration or velocity, which a shock reaches",
+      received: shown(rules.type),
+    });
+  }
+  const tau = timeConstant(settings.detector);
+  const highPass = positive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz");
+  const si = threshold.quantity === "velocity" ? "m/s" : "m/s2";
+  const rms = settings.detector.kind === "rms";
+  const type = `${si} ${rms ? "rms" : "pk"}`;
+  const inDevice = (value: Amplitude) => convertAmplitude({ ...value, hertz }, type).value;
+  const level = inDevice(reading);
+  const set = inDevice(threshold);
+  const hold = settings.timerResets === "below threshold" ? set : inDevice(rules.reset);
+  if (level >= hold) {
+    throw new VeladisError("out-of-range", {
+      expected: "running vibration below the threshold and below what the on-delay starts over at",
+      received: shown(running),
+    });
+  }
+  // all is held to sense before any of it is searched, which takes a while
+  const device: ShockedDevice = { rms, tau, hertz, level, set, hold };
+  const pulses = list(milliseconds, "a list of lengths of shocks, in ms").map((length) =>
+    unitPulse(length, Math.max(40 * hertz, 100 * highPass), threshold.quantity === "velocity" ? highPass : undefined),
+  );
+  const bursts = list(multiples, "a list of multiples of the threshold").map((multiple) => {
+    const high = held(set * positive(multiple, MULTIPLE));
+    if (multiple <= 1) {
+      throw new VeladisError("out-of-range", {
+        expected: MULTIPLE,
+        received: shown(multiple),
+      });
+    }
+    return Object.freeze({
+      level: Object.freeze({ ...threshold, value: threshold.value * multiple }),
+      timesThreshold: multiple,
+      longest: longestBurst(device, high, rules.onDelay),
+      withoutDelay: longestBurst(device, high, 0),
+    });
+  });
+  const limit = (pulse: UnitPulse, delay: number): Amplitude | null => {
+    const value = largestShock(device, pulse, delay);
+    return value === null ? null : Object.freeze({ ...parseAmplitude("1 g pk"), value });
+  };
+  const shocks = pulses.map((pulse) => {
+    const withoutDelay = limit(pulse, 0);
+    const largest = rules.onDelay === 0 ? withoutDelay : limit(pulse, rules.onDelay);
+    return Object.freeze({ milliseconds: pulse.milliseconds, largest, withoutDelay });
+  });
+  return Object.freeze({ shocks: Object.freeze(shocks), bursts: Object.freeze(bursts), assumed });
+}

@@ -1,0 +1,18 @@
+export type { RunOptions } from "./run-options";
+export { type ResetOutcome, type TripCommand, type TripCommandName, tripCommands } from "./trip-commands";
+export { type TripEvent, type TripEventName, tripEvents } from "./trip-events";
+export { type Level, TripLogic } from "./trip-logic";
+export type { TripState } from "./trip-state";
+export { type TripStateName, type TripStatus, tripStates } from "./trip-status";
+export {
+  type BadChannel,
+  badChannels,
+  type ChannelVote,
+  parseVote,
+  type Vote,
+  type VoteOutcome,
+  type VoteText,
+  voted,
+} from "./vote";
+export { VotedTrip } from "./voted-trip";
+export type { VotedEvent, VotedStatus, VotedTripSettings } from "./voted-types";

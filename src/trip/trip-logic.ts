@@ -1,0 +1,226 @@
+import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { choice, given, knownKeys, list, nonNegative, positive, shown, VeladisError } from "../core/index";
+import {
+  checkedRelay,
+  deviceSettings,
+  type RelaySettings,
+  type TripRules,
+  type TripSettings,
+  tripRules,
+  yesOrNo,
+} from "../device/index";
+import { checkedLevels } from "./check-levels";
+import { checkedRun, type RunOptions } from "./run-options";
+import { advance } from "./trip-advance";
+import { command, type ResetOutcome, resetByHand, type TripCommand, tripCommands } from "./trip-commands";
+import type { TripEvent } from "./trip-events";
+import { factorTo } from "./trip-factor";
+import { play } from "./trip-play";
+import { takeSignal } from "./trip-scan";
+import { initialState, storedState, type TripState, timeOf } from "./trip-state";
+import { statusOf, type TripStatus } from "./trip-status";
+
+/** A level as a trip channel takes it: a number in the unit of the threshold, a reading, or `"fault"`. */
+export type Level = number | string | Amplitude;
+
+const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
+
+/**
+ * The trip logic of one channel and its relay: a state machine without a clock of its own.
+ *
+ * Each level stands for the seconds given with it. The output sets when the level has been at or above the threshold
+ * for the on-delay, and clears when it has been below the reset level for the off-delay; a latching output waits for
+ * {@link TripLogic.reset}. A delay that ends with a step has run; a step may be split anywhere without changing the
+ * outcome. Comparisons allow 1e-9 of the value for float noise, towards the trip. A latched output outlasts a loss of
+ * power; timers and an output that does not latch do not.
+ *
+ * A model for choosing and proving settings, not a protection device: see {@link cautions}.
+ *
+ * @example
+ * ```ts
+ * import { TripLogic } from "veladis/protection";
+ *
+ * const logic = new TripLogic({
+ *   threshold: "0.51 in/s pk",
+ *   hysteresis: "3 %",
+ *   onDelay: 6,
+ *   timerResets: "below threshold",
+ *   sensorFault: "alarm",
+ *   latching: true,
+ *   contact: "normally open",
+ *   coil: "normally energised",
+ * });
+ * logic.step(0.52, 5.9).state; // => "timing"
+ * logic.step(0.52, 0.1).state; // => "tripped"
+ * logic.step(0.52, 1).contact; // => "open"
+ * logic.reset(); // => { accepted: false, reason: "the level is not below the reset level" }
+ * logic.step("6.2 mm/s rms", 1).state; // => "latched"
+ * logic.reset(); // => { accepted: true }
+ * logic.step(0.1, 1).contact; // => "closed"
+ * ```
+ */
+export class TripLogic {
+  /** The settings as numbers, with the reset level. */
+  readonly rules: TripRules;
+  readonly relay: RelaySettings;
+  #state: TripState;
+
+  /**
+   * @param settings - see {@link TripSettings}; what changes when a machine trips has no default
+   * @param from - a {@link TripLogic.snapshot} to go on from; power-up at time 0 if not given
+   * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-option`, `negative`, `out-of-range`
+   */
+  constructor(settings: TripSettings, from?: TripState) {
+    if (typeof settings !== "object" || settings === null) {
+      throw new VeladisError(settings === undefined ? "missing-fact" : "wrong-type", {
+        expected: "settings with threshold, hysteresis, delays and output",
+        received: shown(settings),
+      });
+    }
+    const known: Readonly<Record<keyof TripSettings, true>> = deviceSettings;
+    knownKeys(settings, known, "a setting of a device");
+    this.relay = checkedRelay(settings);
+    this.rules = tripRules(settings, this.relay.latching);
+    this.#state = from === undefined ? initialState() : storedState(from);
+  }
+
+  /** Seconds on the clock. */
+  get time(): number {
+    return timeOf(this.#state);
+  }
+
+  /** The trip that set the present output, or null while it is not set. */
+  get firstOut(): TripEvent | null {
+    return this.#state.firstOut;
+  }
+
+  /** State and contact now. */
+  get status(): TripStatus {
+    return statusOf(this.rules, this.relay, this.#state, quiet);
+  }
+
+  /** All that the logic remembers, as plain data. */
+  snapshot(): TripState {
+    return { ...this.#state };
+  }
+
+  /** Goes on from a {@link TripLogic.snapshot}. */
+  resume(from: TripState): void {
+    this.#state = storedState(from);
+  }
+
+  /**
+   * Lets a level stand for some seconds.
+   *
+   * @param level - a number in unit and detector of the threshold, a reading such as `"6.2 mm/s rms"`, or `"fault"`
+   * @param seconds - 0 or more; at 0 the level is only looked at
+   * @returns state and contact at the end of the step, and what happened in it
+   * @throws {@link VeladisError} `negative`, `not-a-number`, `not-finite`, `wrong-type`, and as
+   *   {@link convertAmplitude} for a reading
+   */
+  step(level: Level, seconds: number): TripStatus {
+    const span = nonNegative(seconds, "a time of zero or more for the level, in s");
+    const number = this.#number(level);
+    let events: TripEvent[] | undefined;
+    const emit = (event: TripEvent): void => {
+      events ??= [];
+      events.push(event);
+    };
+    takeSignal(this.#state, number, emit);
+    advance(this.rules, this.#state, span, emit);
+    return statusOf(this.rules, this.relay, this.#state, events ?? quiet);
+  }
+
+  /**
+   * Lets a whole history of levels stand, one after the other.
+   *
+   * @param levels - in unit and detector of the threshold, or in `options.as`
+   * @param dt - seconds that each level stands; or the times of the levels, never falling, where each stands until
+   *   the next and the last is only looked at. A fresh logic takes the first time as its own; one that has run goes
+   *   on from its time, its last level standing until the first
+   * @returns what happened, in order
+   * @throws {@link VeladisError} `negative`, `not-a-number`, `not-finite`, `length-mismatch`, `out-of-range`; nothing
+   *   has changed then
+   * @example
+   * ```ts
+   * import { TripLogic } from "veladis/protection";
+   *
+   * const settings = {
+   *   threshold: "7.1 mm/s rms",
+   *   hysteresis: "5 %",
+   *   onDelay: 3,
+   *   timerResets: "below threshold",
+   *   sensorFault: "alarm",
+   *   latching: false,
+   *   contact: "normally closed",
+   *   coil: "normally energised",
+   * } as const;
+   * const history = [4, 4, 9, 9, 4, 8, 8, 8, 8, 4];
+   * new TripLogic(settings).run(history, 1).map(({ time, event }) => `${time} s ${event}`);
+   * // => ["8 s trip", "9 s clear"]
+   * ```
+   */
+  run(levels: ArrayLike<number>, dt: number | ArrayLike<number>, options: RunOptions = {}): TripEvent[] {
+    if (typeof dt === "number") positive(dt, "a time between levels above zero, in s");
+    given(dt, "a time between levels, or a list of their times, in s");
+    const faults = checkedRun(options).nan !== undefined;
+    const checked = checkedLevels(levels, faults);
+    const factor = factorTo(this.rules, options);
+    const scaled =
+      factor === 1
+        ? checked
+        : checkedLevels(
+            checked.map((level) => level * factor),
+            faults,
+          );
+    const commands = [...list(options.commands ?? [], "a list of commands")].sort((a, b) => a.at - b.at);
+    for (const { at, do: name } of commands) {
+      nonNegative(at, "a time of zero or more for a command, in s");
+      choice(name, tripCommands, "a command");
+    }
+    const state = { ...this.#state };
+    const events = play(this.rules, state, scaled, dt, commands, options);
+    this.#state = state;
+    return events;
+  }
+
+  /** Resets a latched output by hand; refused while the level is not below the reset level. */
+  reset(): ResetOutcome {
+    return resetByHand(this.rules, this.#state, () => {});
+  }
+
+  /** Tells that the machine was started: inhibit and multiplier begin anew. */
+  start(): TripStatus {
+    return this.#command("start");
+  }
+
+  /** Blocks new trips, or allows them again. It does not release a trip. Who may do so is for the site to rule. */
+  bypass(on: boolean): TripStatus {
+    return this.#command(yesOrNo(on, "whether new trips are blocked") ? "bypass on" : "bypass off");
+  }
+
+  /** Takes the device's power away, or gives it back, which begins the start-up windows anew. */
+  power(on: boolean): TripStatus {
+    return this.#command(yesOrNo(on, "whether the device has power") ? "power back" : "power lost");
+  }
+
+  #command(name: TripCommand["do"]): TripStatus {
+    const events: TripEvent[] = [];
+    command(this.rules, this.#state, name, (event) => events.push(event));
+    return statusOf(this.rules, this.relay, this.#state, events);
+  }
+
+  #number(level: Level): number {
+    if (typeof level === "number") return nonNegative(level, `a level of zero or more, in ${this.rules.type}`);
+    if (level === "fault") return Number.NaN;
+    const reading = typeof level === "string" ? parseAmplitude(level) : level;
+    if (typeof reading !== "object" || reading === null) {
+      throw new VeladisError("wrong-type", {
+        expected: 'a level: a number, a reading such as "6.2 mm/s rms", or "fault"',
+        received: shown(level),
+      });
+    }
+    const hertz = reading.hertz ?? this.rules.threshold.hertz;
+    return convertAmplitude(reading, this.rules.type, hertz === undefined ? {} : { at: { hertz } }).value;
+  }
+}

@@ -1,0 +1,105 @@
+import { shown, VeladisError } from "../core/index";
+import { TOLERANCE, type TripRules } from "../device/index";
+import type { TripEvent } from "./trip-events";
+
+/** All that a trip channel remembers; plain data, so that it can be stored and resumed. */
+export interface TripState {
+  /** The clock: `base + count * dt`, which gathers no error over many equal steps. */
+  base: number;
+  count: number;
+  dt: number;
+  phase: "normal" | "timing" | "set" | "clearing";
+  /** Seconds that the on-delay (timing) or off-delay (clearing) has run. */
+  timer: number;
+  /** Seconds since power-up or the last start, counted as far as a start-up window reaches. */
+  sinceStart: number;
+  powered: boolean;
+  bypassed: boolean;
+  signal: "none" | "good" | "fault";
+  /** The last good level, in the unit of the threshold. */
+  level: number;
+  /** The trip that set the present output. */
+  firstOut: TripEvent | null;
+}
+
+/** The state at power-up, time 0. */
+export function initialState(): TripState {
+  return {
+    base: 0,
+    count: 0,
+    dt: 0,
+    phase: "normal",
+    timer: 0,
+    sinceStart: 0,
+    powered: true,
+    bypassed: false,
+    signal: "none",
+    level: 0,
+    firstOut: null,
+  };
+}
+
+const words: Readonly<Record<string, readonly unknown[]>> = /* @__PURE__ */ Object.freeze({
+  phase: ["normal", "timing", "set", "clearing"],
+  signal: ["none", "good", "fault"],
+});
+
+/**
+ * A stored state, copied, refused when it is none.
+ *
+ * @throws {@link VeladisError} `wrong-type` with the field
+ */
+export function storedState(from: TripState): TripState {
+  const fresh = initialState();
+  for (const [field, value] of Object.entries(fresh)) {
+    const given: unknown = from?.[field as keyof TripState];
+    const fits = typeof given === typeof value && (typeof given !== "number" || Number.isFinite(given));
+    if (fits && (words[field] ?? [given]).includes(given)) continue;
+    throw new VeladisError("wrong-type", {
+      expected: `a snapshot of a trip logic, with ${field}`,
+      received: shown(given),
+    });
+  }
+  return { ...from };
+}
+
+/** Seconds on the clock. */
+export function timeOf({ base, count, dt }: TripState): number {
+  return base + count * dt;
+}
+
+/** Moves the clock on. */
+export function tick(state: TripState, seconds: number): void {
+  if (seconds !== state.dt) {
+    state.base = timeOf(state);
+    state.count = 0;
+    state.dt = seconds;
+  }
+  state.count++;
+}
+
+/** Seconds until a timer has run, 0 once it has within the tolerance. */
+export function remaining(limit: number, run: number): number {
+  const left = limit - run;
+  return left <= limit * TOLERANCE ? 0 : left;
+}
+
+/** Whether the output calls for a trip. */
+export function isSet({ phase }: TripState): boolean {
+  return phase === "set" || phase === "clearing";
+}
+
+/** What the thresholds are multiplied with at present. */
+export function factorNow(rules: TripRules, state: TripState): number {
+  return remaining(rules.multiplied, state.sinceStart) > 0 ? rules.factor : 1;
+}
+
+/** Whether new trips are inhibited by a start at present. */
+export function isInhibited(rules: TripRules, state: TripState): boolean {
+  return remaining(rules.inhibit, state.sinceStart) > 0;
+}
+
+/** Whether a sensor fault holds the channel as it was. */
+export function isHeld(rules: TripRules, state: TripState): boolean {
+  return state.signal === "fault" && rules.sensorFault !== "alarm";
+}
