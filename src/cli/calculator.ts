@@ -3,9 +3,9 @@ import { join } from "node:path";
 import { type REPLServer, Recoverable, start } from "node:repl";
 import { version } from "../../package.json";
 import { bounds, completions, isUnfinished, newSession, respond, type Session } from "../repl/index";
-import { exitCodes } from "./commands/command";
 import type { Io } from "./input/io";
 import { linesOf } from "./input/lines";
+import { exitCodes } from "./print/exit-codes";
 import { failureText } from "./print/failure";
 
 /** What a person can take from the environment: the history file, none if it is empty. */

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { exitCodes } from "./commands/command";
+import { exitCodes } from "./print/exit-codes";
 import { run } from "./run";
 
 // A reader that has seen enough (head, less) closes the pipe; that is no failure.

@@ -1,8 +1,9 @@
 import { version } from "../../package.json";
 import { VeladisError } from "../core/index";
-import { type Command, exitCodes } from "./commands/command";
+import type { Command } from "./commands/command";
 import { type CommandEntry, commands } from "./commands/index";
 import type { Io } from "./input/io";
+import { exitCodes } from "./print/exit-codes";
 import { failureText } from "./print/failure";
 
 function overview(): string {

@@ -1,7 +1,8 @@
 export { proposalCitations } from "./citations";
-export { type SheetRequest, setpointSheet } from "./setpoint-sheet";
+export { setpointSheet } from "./setpoint-sheet";
 export type { Sheet, SheetSection, SheetTable } from "./sheet";
 export { sheetHtml } from "./sheet-html";
 export { sheetJson } from "./sheet-json";
 export { sheetMarkdown } from "./sheet-markdown";
+export type { SheetRequest } from "./sheet-request";
 export { signed } from "./verification-sections";

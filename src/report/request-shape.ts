@@ -3,7 +3,7 @@ import { choice, given, orNothing, orNull, type Shape, shaped, shown, text, Vela
 import type { TripSettings } from "../device/index";
 import { baselineShape } from "../setpoints/index";
 import { TripLogic } from "../trip/index";
-import type { SheetRequest } from "./setpoint-sheet";
+import type { SheetRequest } from "./sheet-request";
 
 type ShapeOf<Data> = { readonly [Name in keyof Data]-?: Shape };
 

@@ -1,7 +1,7 @@
 import { format, significant } from "../amplitude/index";
 import type { BenchPlan, DelayTest, KnownCheckResult, Linearity, SwitchingPoint } from "../verification/index";
-import type { SheetRequest } from "./setpoint-sheet";
 import type { SheetSection } from "./sheet";
+import type { SheetRequest } from "./sheet-request";
 
 const CHECK_COLUMNS = ["", "known", "shown", "error", "%", "dB", "tolerance", "uncertainty (k = 2)", "verdict"];
 

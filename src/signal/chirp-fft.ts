@@ -1,4 +1,4 @@
-import type { Fft } from "./fft";
+import type { Fft } from "./fft-type";
 import { writeUnitRoot } from "./unit-root";
 
 /**

@@ -1,10 +1,11 @@
 import { given, shown, VeladisError } from "../core/index";
-import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
+import { type UnitSpelling, units } from "../units/index";
 import { type AmplitudeType, amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
-import { type Averaging, type AveragingOptions, powerAverager } from "./averaged-power";
+import { type AveragingOptions, powerAverager } from "./averaged-power";
 import { type Band, binsOf } from "./band";
 import { type BandOverall, givenBand } from "./band-overall";
 import { firstLine, lowestOf } from "./convert-spectrum";
+import type { Density } from "./density-type";
 import { type DensityUnit, densityText, densityUnit } from "./density-unit";
 import { finiteLevel, finiteLevels } from "./finite-level";
 import { givenDensity } from "./given-lines";
@@ -16,23 +17,6 @@ export interface DensityOptions extends AveragingOptions {
   readonly rate: number;
   /** Unit of the samples. */
   readonly unit: UnitSpelling;
-}
-
-/** A one-sided power spectral density: value k is the mean square a hertz at `k * resolution` hertz. */
-export interface Density extends Averaging {
-  /** The unit of the density. */
-  readonly unit: DensityUnit;
-  /** The unit whose square it holds. */
-  readonly squared: UnitSymbol;
-  readonly quantity: Quantity;
-  /** Samples a second. */
-  readonly rate: number;
-  /** Spacing of the values in hertz. */
-  readonly resolution: number;
-  /** Values below this frequency in hertz are not given: they are 0, and no band may reach below. */
-  readonly from: number;
-  /** The density of each line from 0 Hz to half the sampling rate, in `unit`. */
-  readonly values: Float64Array;
 }
 
 /** Segments that a record is cut into, if nothing is said: half overlapping, 15 of them. */

@@ -1,23 +1,9 @@
 import { type Butterfly, butterfly2, butterfly3, butterfly4, butterfly5, butterflyOf } from "./butterflies";
 import { chirpFft } from "./chirp-fft";
+import type { Fft } from "./fft-type";
 import { kept } from "./kept";
 import { type Leaf, leaf1, leaf2, leaf4, leaf8 } from "./leaves";
 import { writeUnitRoot } from "./unit-root";
-
-/** A discrete Fourier transform of one length, tables and all. */
-export interface Fft {
-  /** How many complex numbers go in and come out. */
-  readonly length: number;
-  /**
-   * Transforms `length` complex numbers (real and imaginary parts in turn) in place, `sum x_j exp(-2 pi i j k / n)`.
-   *
-   * Bin k then stands at complex index `places[k]`, since most callers want only a band of them.
-   */
-  transform(x: Float64Array): void;
-  readonly places: Int32Array;
-  /** How many bins stand side by side: bin `k + length / run` beside bin `k`. */
-  readonly run: number;
-}
 
 /** Complex numbers whose tables are kept, over all lengths: some 40 MB. */
 const KEPT = 2_097_152;

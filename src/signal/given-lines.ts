@@ -2,7 +2,7 @@ import { finite, given, nonNegative, positive, shown, VeladisError } from "../co
 import { detectors } from "../detectors/index";
 import { quantities, units } from "../units/index";
 import type { Averaging } from "./averaged-power";
-import type { Density } from "./density";
+import type { Density } from "./density-type";
 import { trends } from "./detrend";
 import { sumOf } from "./samples";
 import type { Spectrum } from "./spectrum-type";

@@ -6,7 +6,8 @@ export { type BandWaveform, type BandWaveformOptions, bandWaveform } from "./ban
 export { type ButterworthOptions, butterworth } from "./butterworth";
 export { bandPassPowerGain } from "./butterworth-gain";
 export { type ConvertSpectrumOptions, convertSpectrum } from "./convert-spectrum";
-export { convertDensity, type Density, type DensityOptions, density, densityOverall } from "./density";
+export { convertDensity, type DensityOptions, density, densityOverall } from "./density";
+export type { Density } from "./density-type";
 export { type DensityUnit, densityUnit } from "./density-unit";
 export { type Descriptors, type DescriptorsOptions, descriptors } from "./descriptors";
 export { detrended, type Trend, trends } from "./detrend";

@@ -1,4 +1,5 @@
-import { type Fft, fftOf, inOrder } from "./fft";
+import { fftOf, inOrder } from "./fft";
+import type { Fft } from "./fft-type";
 import { kept } from "./kept";
 import { writeUnitRoot } from "./unit-root";
 

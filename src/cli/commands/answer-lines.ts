@@ -1,7 +1,7 @@
 import type { Io } from "../input/io";
 import { linesOf } from "../input/lines";
+import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
-import { exitCodes } from "./command";
 
 /** Whether a line says nothing: blank, or a remark. */
 export function isRemark(text: string): boolean {

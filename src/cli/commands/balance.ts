@@ -11,9 +11,10 @@ import type { Io } from "../input/io";
 import { alone, parsedArguments } from "../options/arguments";
 import { listed, needed } from "../options/option-values";
 import { cautionsText } from "../print/cautions-text";
+import { exitCodes } from "../print/exit-codes";
 import { wrapped } from "../print/wrapped";
 import { help } from "./balance-help";
-import { type Command, exitCodes } from "./command";
+import type { Command } from "./command";
 
 const options = {
   mass: { type: "string" },

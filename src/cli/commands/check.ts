@@ -16,10 +16,11 @@ import { parsedOptions } from "../options/arguments";
 import { needed } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
+import { exitCodes } from "../print/exit-codes";
 import { textTable } from "../print/text-table";
 import { wrapped } from "../print/wrapped";
 import { help } from "./check-help";
-import { type Command, exitCodes } from "./command";
+import type { Command } from "./command";
 
 const options = {
   known: { type: "string" },

@@ -1,8 +1,5 @@
 import type { Io } from "../input/io";
 
-/** Exit codes of the command. */
-export const exitCodes = { done: 0, refused: 2 } as const;
-
 /** One command, loaded only when it is asked for. */
 export interface Command {
   /** The page that `--help` prints. */

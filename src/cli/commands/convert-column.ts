@@ -5,9 +5,9 @@ import { headedColumn } from "../input/column-index";
 import { csvRows } from "../input/csv-rows";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
+import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
-import { exitCodes } from "./command";
-import type { ConvertSettings } from "./convert";
+import type { ConvertSettings } from "./convert-settings";
 
 /** Converts one column of CSV, row for row: the row as it was, with a column more for each target. */
 export async function convertColumn(io: Io, settings: ConvertSettings): Promise<number> {

@@ -5,11 +5,11 @@ import { type Line, linesOf } from "../input/lines";
 import { openFile } from "../input/open-file";
 import { splitPlace } from "../input/split-place";
 import { answerObject, answersOf, numberText } from "../print/answer";
+import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { textTable } from "../print/text-table";
 import { isRemark } from "./answer-lines";
-import { exitCodes } from "./command";
-import { type ConvertSettings, sentenceOf } from "./convert";
+import { type ConvertSettings, sentenceOf } from "./convert-settings";
 
 function checkedTargets({ targets }: ConvertSettings): readonly string[] {
   if (targets.length > 0) return targets;

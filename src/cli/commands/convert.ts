@@ -1,15 +1,17 @@
 import { assumedText, equivalents, type FormatOptions, format, significant } from "../../amplitude/index";
 import { numeral, VeladisError } from "../../core/index";
-import { parseSentence, type Sentence } from "../../sentence/index";
+import type { Sentence } from "../../sentence/index";
 import type { Io } from "../input/io";
 import { splitPlace } from "../input/split-place";
 import { alone, parsedArguments } from "../options/arguments";
 import { targetsOf } from "../options/option-values";
 import { answerObject, answersOf } from "../print/answer";
+import { exitCodes } from "../print/exit-codes";
 import { textTable } from "../print/text-table";
 import { answerLines } from "./answer-lines";
-import { type Command, exitCodes } from "./command";
+import type { Command } from "./command";
 import { help } from "./convert-help";
+import { type ConvertSettings, sentenceOf } from "./convert-settings";
 
 const options = {
   to: { type: "string" },
@@ -21,25 +23,6 @@ const options = {
   json: { type: "boolean", default: false },
   "keep-going": { type: "boolean", default: false },
 } as const;
-
-/** What the options say, for the modes of this command. */
-export interface ConvertSettings {
-  readonly targets: readonly string[];
-  /** Reading type of inputs that are bare numbers. */
-  readonly from: string | undefined;
-  readonly at: string | undefined;
-  readonly file: string | undefined;
-  readonly column: string | undefined;
-  readonly digits: number;
-  readonly json: boolean;
-  readonly keepGoing: boolean;
-}
-
-/** The sentence of a line, with the type and frequency that the options give to bare numbers. */
-export function sentenceOf(line: string, { from, at }: ConvertSettings): Sentence {
-  const typed = from === undefined ? line : `${line} ${from}`;
-  return parseSentence(at === undefined || / at |@/.test(typed) ? typed : typed.replace(/( to .*|$)/i, ` at ${at}$1`));
-}
 
 function equivalentsTable({ reading, written, options: told }: Sentence, digits: FormatOptions): string {
   const rows = equivalents(reading, told);

@@ -4,10 +4,11 @@ import { type Change, changeFromBaseline, classify, type Judgement } from "../..
 import type { Io } from "../input/io";
 import { parsedArguments } from "../options/arguments";
 import { choiceOf } from "../options/scheme-choice";
+import { exitCodes } from "../print/exit-codes";
 import { judgementText } from "../print/judgement-text";
 import { labelled } from "../print/labelled";
 import { answerLines } from "./answer-lines";
-import { type Command, exitCodes } from "./command";
+import type { Command } from "./command";
 import { digitsOf } from "./convert";
 import { help } from "./judge-help";
 

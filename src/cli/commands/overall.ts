@@ -14,10 +14,11 @@ import type { Io } from "../input/io";
 import { type SampleFile, sampleFile } from "../input/sample-file";
 import { parsedArguments } from "../options/arguments";
 import { bandOption, needed, numberOption } from "../options/option-values";
+import { exitCodes } from "../print/exit-codes";
 import { linesOfRecord } from "../record/lines-of-record";
 import { overallText } from "../record/overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
-import { type Command, exitCodes } from "./command";
+import type { Command } from "./command";
 import { digitsOf } from "./convert";
 import { help } from "./overall-help";
 

@@ -7,9 +7,10 @@ import { parsedOptions } from "../options/arguments";
 import { bandOption, ends, listed, needed, numberOption, relayOption } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
+import { exitCodes } from "../print/exit-codes";
 import { textTable } from "../print/text-table";
 import { dashed } from "../print/wrapped";
-import { type Command, exitCodes } from "./command";
+import type { Command } from "./command";
 import { help } from "./plan-help";
 
 const options = {

@@ -1,9 +1,10 @@
 import { builtInSchemes, countLimits, schemeById, selectSchemes } from "../../severity/index";
 import type { Io } from "../input/io";
 import { alone, parsedArguments } from "../options/arguments";
+import { exitCodes } from "../print/exit-codes";
 import { schemeList, selectionText } from "../print/scheme-list";
 import { schemePage } from "../print/scheme-page";
-import { type Command, exitCodes } from "./command";
+import type { Command } from "./command";
 
 const help = `veladis schemes [<table> ...] [--machine "<machine>"]
 

@@ -11,8 +11,9 @@ import { bandOption, listed, needed, numberOption } from "../options/option-valu
 import { choiceOf } from "../options/scheme-choice";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
+import { exitCodes } from "../print/exit-codes";
 import { baselineText, proposalText, storedText } from "../print/proposal-text";
-import { type Command, exitCodes } from "./command";
+import type { Command } from "./command";
 import { help } from "./setpoints-help";
 
 const options = {

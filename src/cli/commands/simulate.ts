@@ -10,8 +10,9 @@ import { openFile } from "../input/open-file";
 import { parsedOptions } from "../options/arguments";
 import { listed, needed, numberOption, relayOption } from "../options/option-values";
 import { cautionsText } from "../print/cautions-text";
+import { exitCodes } from "../print/exit-codes";
 import { eventTable, runTable, type Simulation } from "../print/simulation-text";
-import { type Command, exitCodes } from "./command";
+import type { Command } from "./command";
 import { help } from "./simulate-help";
 
 const options = {

@@ -1,9 +1,9 @@
 import { stat } from "node:fs/promises";
 import { shown, VeladisError } from "../../core/index";
-import { exitCodes } from "../commands/command";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { namedScheme } from "../options/scheme-choice";
+import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { visitCsv } from "./csv-source";
 import { visitParquet } from "./parquet-source";

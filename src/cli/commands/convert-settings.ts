@@ -1,0 +1,20 @@
+import { parseSentence, type Sentence } from "../../sentence/index";
+
+/** What the options say, for the modes of `convert`. */
+export interface ConvertSettings {
+  readonly targets: readonly string[];
+  /** Reading type of inputs that are bare numbers. */
+  readonly from: string | undefined;
+  readonly at: string | undefined;
+  readonly file: string | undefined;
+  readonly column: string | undefined;
+  readonly digits: number;
+  readonly json: boolean;
+  readonly keepGoing: boolean;
+}
+
+/** The sentence of a line, with the type and frequency that the options give to bare numbers. */
+export function sentenceOf(line: string, { from, at }: ConvertSettings): Sentence {
+  const typed = from === undefined ? line : `${line} ${from}`;
+  return parseSentence(at === undefined || / at |@/.test(typed) ? typed : typed.replace(/( to .*|$)/i, ` at ${at}$1`));
+}
