@@ -26,13 +26,33 @@ export interface RelayStatus {
   readonly contact: "open" | "closed";
 }
 
+/** Whether a set output stays, checked: it has no default. */
+export function checkedLatching(latching: boolean): boolean {
+  return yesOrNo(latching, "latching: whether a set output stays until it is reset by hand");
+}
+
+/** The position of a contact, checked. */
+export function checkedContact(contact: RelaySettings["contact"]): RelaySettings["contact"] {
+  return choice(contact, contacts, "contact: its position while the coil is de-energised");
+}
+
+/** The state of a coil, checked. */
+export function checkedCoil(coil: RelaySettings["coil"]): RelaySettings["coil"] {
+  return choice(coil, coils, "coil: its state while nothing is wrong");
+}
+
+/** Whether a coil that has lost its power trips. */
+export function isFailSafe(coil: RelaySettings["coil"]): boolean {
+  return coil === "normally energised";
+}
+
 /** The settings, checked; settings of a whole trip serve. */
 export function checkedRelay(settings: RelaySettings): RelaySettings {
   const { latching, contact, coil } = settings;
   return Object.freeze({
-    latching: yesOrNo(latching, "latching: whether a set output stays until it is reset by hand"),
-    contact: choice(contact, contacts, "contact: its position while the coil is de-energised"),
-    coil: choice(coil, coils, "coil: its state while nothing is wrong"),
+    latching: checkedLatching(latching),
+    contact: checkedContact(contact),
+    coil: checkedCoil(coil),
   });
 }
 
@@ -63,8 +83,8 @@ export function relayStatus(settings: RelaySettings, set: boolean, powered: bool
 }
 
 /** The same for settings that were checked. */
-export function relayNow(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
-  const failSafe = settings.coil === "normally energised";
+export function relayNow(settings: Omit<RelaySettings, "latching">, set: boolean, powered: boolean): RelayStatus {
+  const failSafe = isFailSafe(settings.coil);
   const energised = powered && failSafe !== set;
   const closed = (settings.contact === "normally open") === energised;
   return {

@@ -35,10 +35,12 @@ export interface TripRules {
 const multiplierKeys: Readonly<Record<keyof NonNullable<ChannelSettings["multiplier"]>, true>> =
   /* @__PURE__ */ Object.freeze({ factor: true, seconds: true });
 
-function thresholdOf({ threshold }: ChannelSettings): Amplitude {
+/** The threshold of settings, above zero. */
+export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): Amplitude {
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
     // A level in decibels goes on as its linear value.
     const { level: _, ...linear } = amplitudeOf(threshold);
+    positive(linear.value, "a threshold above zero");
     return Object.freeze(linear);
   }
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
@@ -48,7 +50,7 @@ function thresholdOf({ threshold }: ChannelSettings): Amplitude {
 }
 
 /** The level below which an output set at the threshold clears, in the threshold's unit. */
-function resetLevel(threshold: Amplitude, hysteresis: string): number {
+export function resetLevel(threshold: Amplitude, hysteresis: string): number {
   if (hysteresis === undefined) {
     throw new VeladisError("missing-fact", {
       expected: 'a hysteresis such as "3 %" or "0.02 in/s pk"; "0 %" for none',
@@ -82,7 +84,6 @@ function seconds(given: number, what: string): number {
  */
 export function tripRules(settings: ChannelSettings, latching: boolean): TripRules {
   const threshold = thresholdOf(settings);
-  positive(threshold.value, "a threshold above zero");
   const type = `${threshold.unit} ${threshold.detector}`;
   const reset = resetLevel(threshold, settings.hysteresis);
   const { offDelay = 0, startInhibit = 0, multiplier } = settings;

@@ -1,42 +1,12 @@
 import { assumptions, format, significant } from "../amplitude/index";
 import { cautions, given, knownKeys, shaped } from "../core/index";
-import type { TripSettings } from "../device/index";
+import { isFailSafe, type TripSettings } from "../device/index";
 import type { Baseline, Proposal, ProposedSetpoint } from "../setpoints/index";
-import type {
-  AsFoundAsLeft,
-  BenchPlan,
-  DelayTest,
-  KnownCheckResult,
-  Linearity,
-  SwitchingPoint,
-} from "../verification/index";
 import { proposalCitations } from "./citations";
 import { requestShape } from "./request-shape";
 import type { Sheet, SheetSection } from "./sheet";
+import type { SheetRequest } from "./sheet-request";
 import { checkSections, planSection } from "./verification-sections";
-
-/** What a setpoint and verification sheet records; everything but the machine may be left out. */
-export interface SheetRequest {
-  /** What the machine is called, e.g. `"Boiler-feed pump 2, drive end, horizontal"`. */
-  readonly machine: string;
-  /** Facts about machine, sensor and device, by name. */
-  readonly facts?: { readonly [name: string]: string };
-  readonly baseline?: Baseline;
-  readonly proposal?: Proposal;
-  /** The settings as they stand in the device. */
-  readonly settings?: TripSettings;
-  /** The known vibration and where its certificate is. */
-  readonly known?: string;
-  readonly check?: KnownCheckResult;
-  readonly asFoundAsLeft?: AsFoundAsLeft;
-  readonly linearity?: Linearity;
-  readonly tripPoint?: SwitchingPoint;
-  readonly resetPoint?: SwitchingPoint;
-  readonly delay?: DelayTest;
-  readonly plan?: BenchPlan;
-  /** Remarks, one a line. */
-  readonly remarks?: readonly string[];
-}
 
 /** The lines that people fill in; no name and no date is put in by itself. */
 const BLANKS = [
@@ -167,7 +137,7 @@ function settingsSection(settings: TripSettings): SheetSection {
         ["on-delay", `${onDelay} s; starts over when the level falls ${timerResets}`],
         ["off-delay", `${offDelay} s`],
         ["output", latching ? "latching, reset by hand" : "clears by itself"],
-        ["relay", `contact ${contact}, coil ${coil}${coil === "normally energised" ? " (fail-safe)" : ""}`],
+        ["relay", `contact ${contact}, coil ${coil}${isFailSafe(coil) ? " (fail-safe)" : ""}`],
         ["sensor fault", sensorFault],
         ["start-up inhibit", `${startInhibit} s`],
         [

@@ -1,5 +1,6 @@
 import { held } from "../core/index";
-import type { BenchSettings } from "./bench-plan";
+import { isFailSafe, relayNow } from "../device/index";
+import type { BenchSettings } from "./bench-settings";
 
 /** One step of a bench test before it is put to a frequency. */
 export interface BenchMove {
@@ -27,9 +28,7 @@ export interface BenchNumbers {
 /** Position of the contact in words; empty when the relay is not stated. */
 function contactText({ contact, coil }: BenchSettings, output: "healthy" | "tripped" | "without power"): string {
   if (contact === undefined || coil === undefined) return "";
-  const energised = output === (coil === "normally energised" ? "healthy" : "tripped");
-  const closed = (contact === "normally open") === energised;
-  return `, contact ${closed ? "closed" : "open"}`;
+  return `, contact ${relayNow({ contact, coil }, output === "tripped", output !== "without power").contact}`;
 }
 
 function readingMoves(numbers: BenchNumbers): BenchMove[] {
@@ -75,11 +74,10 @@ const faultTexts: Readonly<Record<string, string>> = {
 
 function failureMoves(settings: BenchSettings): BenchMove[] {
   const { coil, sensorFault } = settings;
-  const failSafe = coil === "normally energised";
   const power =
     coil === undefined
       ? "record what the contact does; a fail-safe one trips"
-      : failSafe
+      : isFailSafe(coil)
         ? `the relay drops and trips${contactText(settings, "without power")}`
         : `the relay does not move${contactText(settings, "without power")}: loss of power goes unseen and needs another alarm`;
   return [

@@ -1,34 +1,11 @@
-import { type Amplitude, amountOf, amplitudeOf, convertAmplitude, format, significant } from "../amplitude/index";
-import { cautions, given, held, list, positive, shown, VeladisError } from "../core/index";
-import { type Band, bandResponse } from "../device/index";
+import { type Amplitude, amountOf, convertAmplitude, format, significant } from "../amplitude/index";
+import { cautions, given, held, list, VeladisError } from "../core/index";
+import { bandResponse, resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type BenchMove, benchMoves } from "./bench-moves";
-import { checkBench } from "./bench-settings";
+import { type BenchSettings, checkBench } from "./bench-settings";
 import { type Shaker, shakerReach } from "./shaker";
 import { marginsOf } from "./tolerance";
-
-/** Settings that a bench plan proves; the settings of a `TripLogic` serve. */
-export interface BenchSettings {
-  /** As the device has stored it. */
-  readonly threshold: string | Amplitude;
-  readonly hysteresis: string;
-  /** Seconds. */
-  readonly onDelay: number;
-  /** Seconds; 0 if not given. */
-  readonly offDelay?: number;
-  readonly latching: boolean;
-  readonly contact?: "normally open" | "normally closed";
-  readonly coil?: "normally energised" | "normally de-energised";
-  readonly sensorFault?: string;
-  /** Frequencies to test at; the first proves the trip. 79.4 Hz if not given. */
-  readonly frequencies?: readonly Frequency[];
-  /** Measuring band of the device, for what it reads near the edges. */
-  readonly band?: Band;
-  /** Mass of sensor and fixture on the shaker, in kg; 0 if not given. */
-  readonly load?: { readonly kilograms: number };
-  /** Tolerance of the device, e.g. `"5 %"`; 5 % if not given. */
-  readonly tolerance?: string;
-}
 
 /** One step of a bench test. */
 export interface BenchStep {
@@ -106,18 +83,8 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
 export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   checkBench(given(settings, "settings with threshold, hysteresis, onDelay and latching"));
   given(shaker, "a shaker with its limits");
-  const { level: _, ...threshold } = amplitudeOf(
-    given(settings.threshold, 'a threshold with unit and detector, such as "0.51 in/s pk"'),
-  );
-  positive(threshold.value, "a threshold above zero");
-  const below = amountOf(settings.hysteresis, threshold);
-  if (below >= threshold.value) {
-    throw new VeladisError("out-of-range", {
-      expected: "a hysteresis smaller than the threshold, or the output could never clear",
-      received: shown(settings.hysteresis),
-    });
-  }
-  const reset = Object.freeze({ ...threshold, value: threshold.value - below });
+  const threshold = thresholdOf(settings);
+  const reset = Object.freeze({ ...threshold, value: resetLevel(threshold, settings.hysteresis) });
   const frequencies = list<Frequency>(settings.frequencies ?? [REFERENCE], "a list of frequencies").map(hertzOf);
   const [main, ...others] = frequencies;
   if (main === undefined) {

@@ -1,6 +1,37 @@
-import { choice, knownKeys, nonNegative, shown, text, VeladisError } from "../core/index";
-import { deviceSettings } from "../device/index";
-import type { BenchSettings } from "./bench-plan";
+import type { Amplitude } from "../amplitude/index";
+import { knownKeys, nonNegative, text } from "../core/index";
+import {
+  type Band,
+  checkedCoil,
+  checkedContact,
+  checkedLatching,
+  deviceSettings,
+  type RelaySettings,
+} from "../device/index";
+import type { Frequency } from "../frequency/index";
+
+/** Settings that a bench plan proves; the settings of a `TripLogic` serve. */
+export interface BenchSettings {
+  /** As the device has stored it. */
+  readonly threshold: string | Amplitude;
+  readonly hysteresis: string;
+  /** Seconds. */
+  readonly onDelay: number;
+  /** Seconds; 0 if not given. */
+  readonly offDelay?: number;
+  readonly latching: boolean;
+  readonly contact?: RelaySettings["contact"];
+  readonly coil?: RelaySettings["coil"];
+  readonly sensorFault?: string;
+  /** Frequencies to test at; the first proves the trip. 79.4 Hz if not given. */
+  readonly frequencies?: readonly Frequency[];
+  /** Measuring band of the device, for what it reads near the edges. */
+  readonly band?: Band;
+  /** Mass of sensor and fixture on the shaker, in kg; 0 if not given. */
+  readonly load?: { readonly kilograms: number };
+  /** Tolerance of the device, e.g. `"5 %"`; 5 % if not given. */
+  readonly tolerance?: string;
+}
 
 /** Refuses settings that a plan would print and that are none; the threshold and what is a share of it apart. */
 export function checkBench(settings: BenchSettings): void {
@@ -12,18 +43,8 @@ export function checkBench(settings: BenchSettings): void {
   );
   nonNegative(onDelay, "onDelay: a time of zero or more, in s");
   if (offDelay !== undefined) nonNegative(offDelay, "offDelay: a time of zero or more, in s");
-  if (typeof latching !== "boolean") {
-    throw new VeladisError(latching === undefined ? "missing-fact" : "wrong-type", {
-      expected: "latching: whether a set output stays until it is reset by hand",
-      received: shown(latching),
-      allowed: ["true", "false"],
-    });
-  }
-  if (contact !== undefined) {
-    choice(contact, ["normally open", "normally closed"], "contact: its position while the coil is de-energised");
-  }
-  if (coil !== undefined) {
-    choice(coil, ["normally energised", "normally de-energised"], "coil: its state while nothing is wrong");
-  }
+  checkedLatching(latching);
+  if (contact !== undefined) checkedContact(contact);
+  if (coil !== undefined) checkedCoil(coil);
   if (sensorFault !== undefined) text(sensorFault, "sensorFault: what a sensor fault does");
 }

@@ -1,5 +1,6 @@
 export { type AsFoundAsLeft, asFoundAsLeft } from "./as-found";
-export { type BenchPlan, type BenchSettings, type BenchStep, benchPlan } from "./bench-plan";
+export { type BenchPlan, type BenchStep, benchPlan } from "./bench-plan";
+export type { BenchSettings } from "./bench-settings";
 export { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 export { combinedUncertainty } from "./combined-uncertainty";
 export { type Decision, type DecisionRule, decisionRules } from "./decision";
