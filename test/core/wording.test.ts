@@ -3,9 +3,11 @@ import {
   choice,
   dataText,
   finite,
+  finiteSamples,
   given,
   held,
   knownKeys,
+  lengthOf,
   list,
   nearest,
   nonNegative,
@@ -86,6 +88,9 @@ const cases: Cases = {
   "junk of any length": () => numeral("x".repeat(1e5)),
   "a list for a number": () => finite(any([1]), "a number"),
   "an object for a number": () => finite(any({}), "a number"),
+  "a number for a list of levels": () => lengthOf(any(5), "a list of levels"),
+  "a number for samples": () => finiteSamples(any(5)),
+  "a sample not a number": () => finiteSamples([1, Number.NaN]),
 };
 
 holdWording("core", cases);

@@ -8,6 +8,9 @@ const root = fileURLToPath(new URL("../../", import.meta.url));
 /** Parameters by which a function takes the words of a refusal: a call of it is a place with words of its own. */
 const WORDS = new Set(["what", "expected"]);
 
+/** Folders whose functions refuse in the words of others. */
+const SHARED = ["core", "detectors", "device"];
+
 interface Tree {
   readonly file: string;
   readonly tree: ts.SourceFile;
@@ -61,7 +64,7 @@ function importsOf({ tree }: Tree): string[] {
 /** Where the sources of a floor refuse, or have a shared function refuse in their words. */
 function sitesOf(folder: string): Call[] {
   const trees = treesOf(folder);
-  const refusers = new Set([...refusersIn(treesOf("core")), ...refusersIn(treesOf("detectors")), ...refusersIn(trees)]);
+  const refusers = new Set([...SHARED.flatMap((one) => refusersIn(treesOf(one))), ...refusersIn(trees)]);
   return trees.flatMap((one) => {
     const { file, tree } = one;
     const names = new Set([...importsOf(one), ...refusersIn([one])]);

@@ -1,0 +1,85 @@
+import * as protection from "veladis/protection";
+import { holdWording } from "../refusals/hold-wording";
+import type { Cases } from "../refusals/refused";
+
+// biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
+type Loose = any;
+const p: Record<string, Loose> = protection;
+
+const baseline = (readings: unknown, options?: unknown) => p.baseline(readings, options);
+const as = { as: "mm/s rms" };
+const five = [2, 2.1, 1.9, 2, 2.2];
+const propose = (changed: object) =>
+  p.proposeSetpoints({ scheme: "iso-10816-3-2009", machine: "group 1 rigid", baseline: "2 mm/s rms", ...changed });
+const slowOnly = {
+  id: "slow",
+  kind: "zones",
+  standard: "site rule",
+  classes: [
+    {
+      criteria: [
+        {
+          as: "um pp",
+          limits: { "B/C": 50, "C/D": 90 },
+          when: { speed: { below: 600 } },
+          source: { title: "site rule", provenance: "memory" },
+        },
+      ],
+    },
+  ],
+};
+const limits = { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "site rule" };
+const ofSite = (changed: object) => p.proposeSetpoints({ baseline: "none", limits: { ...limits, ...changed } });
+
+const cases: Cases = {
+  "baseline, a mistyped option": () => baseline(five, { ...as, enouhg: 5 }),
+  "baseline, a mistyped part of the speeds": () =>
+    baseline(five, { ...as, speed: { readings: five, atleast: "1 r/min" } }),
+  "baseline, a mistyped part of the times": () => baseline(five, { ...as, time: { readings: five, form: 1 } }),
+  "baseline, a number for readings": () => baseline(5, as),
+  "baseline, enough below zero": () => baseline(five, { ...as, enough: -1 }),
+  "baseline, a text for a percentile": () => baseline(five, { ...as, percentile: "95" }),
+  "baseline, null for speeds": () => baseline(five, { ...as, speed: null }),
+  "baseline, a number for a unit of speed": () => baseline(five, { ...as, speed: { readings: five, unit: 60 } }),
+  "baseline, null for times": () => baseline(five, { ...as, time: null }),
+  "baseline, a first time not a number": () => baseline(five, { ...as, time: { readings: five, from: Number.NaN } }),
+  "baseline, a text for a last time": () => baseline(five, { ...as, time: { readings: five, to: "5" } }),
+  "baseline, no options": () => baseline(five),
+  "baseline, no readings": () => baseline(undefined, as),
+  "baseline, in decibels": () => baseline(five, { as: "dB re 1e-9 m/s" }),
+  "baseline, a percentile that is none": () => baseline(five, { ...as, percentile: 101 }),
+  "baseline, a reading below zero": () => baseline([2, -2], as),
+  "baseline, a reading missing": () => baseline([2, null], as),
+  "baseline, marks for other readings": () => baseline(five, { ...as, mask: [true] }),
+  "baseline, no speeds": () => baseline(five, { ...as, speed: {} }),
+  "baseline, speeds for other readings": () => baseline(five, { ...as, speed: { readings: [1500] } }),
+  "baseline, a speed below zero": () => baseline(five, { ...as, speed: { readings: [1500, -1, 1500, 1500, 1500] } }),
+  "baseline, times for other readings": () => baseline(five, { ...as, time: { readings: [0] } }),
+  "baseline, a time not a number": () => baseline(five, { ...as, time: { readings: [0, 1, Number.NaN, 3, 4] } }),
+  "baseline, two readings": () => baseline([2, 2.1], as),
+  "proposeSetpoints, a mistyped key": () => propose({ ondelay: 3 }),
+  "proposeSetpoints, a mistyped key of the sensor": () => propose({ sensor: { fullscale: "50 g pk" } }),
+  "proposeSetpoints, a mistyped key of the limits": () => ofSite({ "A/B": "2 mm/s rms" }),
+  "proposeSetpoints, limits of no source": () => ofSite({ source: undefined }),
+  "proposeSetpoints, nothing": () => p.proposeSetpoints(),
+  "proposeSetpoints, null for the device": () => propose({ device: null }),
+  "proposeSetpoints, null for the sensor": () => propose({ sensor: null }),
+  "proposeSetpoints, zero deviations": () => propose({ k: 0 }),
+  "proposeSetpoints, a device that rounds off": () => propose({ device: { rounds: "off" } }),
+  "proposeSetpoints, null for the limits": () => propose({ limits: null }),
+  "proposeSetpoints, null for a baseline": () => propose({ baseline: null }),
+  "proposeSetpoints, statistics without a mean": () =>
+    propose({ baseline: { ...baseline(five, as), mean: undefined } }),
+  "proposeSetpoints, no baseline": () => propose({ baseline: undefined }),
+  "proposeSetpoints, a delay below zero": () => propose({ onDelay: -1 }),
+  "proposeSetpoints, a scheme of grades": () => propose({ scheme: "iso-10816-6-1995-grades" }),
+  "proposeSetpoints, a table that does not apply at the speed": () =>
+    propose({ scheme: slowOnly, machine: "1500 r/min" }),
+  "proposeSetpoints, a limit missing": () => ofSite({ "C/D": undefined }),
+  "proposeSetpoints, a limit of zero": () => ofSite({ "B/C": "0 mm/s rms" }),
+  "proposeSetpoints, limits out of order": () => ofSite({ "C/D": "4 mm/s rms" }),
+  "delayAdvice, a machine near one": () => p.delayAdvice("pumpe", 25),
+  "delayAdvice, at a standstill": () => p.delayAdvice("pump", 0),
+};
+
+holdWording("setpoints", cases);
