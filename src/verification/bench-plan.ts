@@ -64,7 +64,7 @@ const REFERENCE: Frequency = "79.4 Hz";
 
 function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
   return [
-    "before: record the setting as found, and have the trip of a running machine released from this device under the site's procedure",
+    "before: record the setting as found, and under the site's procedure disconnect this device from the trip of the running machine",
     "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time",
     `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own expanded uncertainty is ${shaker.uncertainty} (k = 2)`}`,
     ...hertz.flatMap((one) => {
