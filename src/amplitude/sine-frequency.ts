@@ -17,7 +17,7 @@ const WHAT = "an amplitude above zero";
  * ```ts
  * import { sineFrequency } from "veladis";
  *
- * sineFrequency("0.1 in pp", "10 g pk").toFixed(1); // => "44.2"
+ * sineFrequency("5 mm pp", "6 g pk").toFixed(1); // => "24.4"
  * ```
  */
 export function sineFrequency(one: string | Amplitude, other: string | Amplitude): number {

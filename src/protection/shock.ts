@@ -12,7 +12,7 @@ export interface HalfSine {
 
 /** What {@link shockOnRunning} is told. */
 export interface ShockOnRunningOptions {
-  /** The running vibration, one sine: `"0.2 in/s pk at 1800 r/min"`. */
+  /** The running vibration, one sine: `"2.6 mm/s rms at 1485 r/min"`. */
   readonly running: string;
   readonly shock: HalfSine & {
     /** When it begins, in seconds. */
@@ -81,7 +81,7 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   const pulse = parseAmplitude(shock.peak);
   if (reading.hertz === undefined) {
     throw new VeladisError("missing-frequency", {
-      expected: 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"',
+      expected: 'running vibration with its frequency, such as "2.6 mm/s rms at 1485 r/min"',
       received: shown(running),
     });
   }
