@@ -39,8 +39,7 @@ export const practiceStep = {
 
 /** A stroke over frequencies, and the velocity in mm/s peak that it comes to at the lowest: pi f times the stroke. */
 export const practiceStroke = {
-  lowest: "7 Hz",
-  highest: "10 kHz",
+  frequencies: "7 Hz to 10 kHz",
   displacement: "3.8 mm pp",
   velocity: 83.6,
   digits: 1,

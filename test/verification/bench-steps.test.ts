@@ -121,7 +121,7 @@ describe("the steps of a bench test", () => {
 
 describe("the notes on a bench test", () => {
   const BEFORE =
-    "before: record the setting as found, and have the trip of a running machine released from this device under the site's procedure";
+    "before: record the setting as found, and under the site's procedure disconnect this device from the trip of the running machine";
   const MOUNT =
     "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time";
   const AFTER = "after: put every setting back, lift every bypass, and record who did so and when";
