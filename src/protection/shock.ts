@@ -60,12 +60,12 @@ export function halfSine(time: number, seconds: number): number {
  *
  * const wave = shockOnRunning({
  *   running: "0 mm/s rms at 25 Hz",
- *   shock: { peak: "10 g pk", milliseconds: 10, at: 0.5 },
+ *   shock: { peak: "8 g pk", milliseconds: 10, at: 0.5 },
  *   rate: 1000,
  *   seconds: 1,
  * });
  * wave.length; // => 1000
- * wave[505]?.toFixed(4); // => "98.0665"
+ * wave[505]?.toFixed(4); // => "78.4532"
  * ```
  */
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {

@@ -51,7 +51,7 @@ function thresholdOf({ threshold }: ChannelSettings): Amplitude {
 function resetLevel(threshold: Amplitude, hysteresis: string): number {
   if (hysteresis === undefined) {
     throw new VeladisError("missing-fact", {
-      expected: 'a hysteresis such as "5 %" or "0.4 mm/s rms"; "0 %" for none',
+      expected: 'a hysteresis such as "8 %" or "0.4 mm/s rms"; "0 %" for none',
       received: shown(hysteresis),
     });
   }

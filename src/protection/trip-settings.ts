@@ -17,7 +17,7 @@ export const sensorFaults = /* @__PURE__ */ Object.freeze(["alarm", "hold", "bad
 export interface ChannelSettings {
   /** The setpoint with its unit and detector, e.g. `"9 mm/s rms"`; the output sets at this level or above. */
   readonly threshold: string | Amplitude;
-  /** How far below the threshold the level must fall to clear: `"5 %"` of it, or an amount such as `"0.4 mm/s rms"`. */
+  /** How far below the threshold the level must fall to clear: `"8 %"` of it, or an amount such as `"0.4 mm/s rms"`. */
   readonly hysteresis: string;
   /** Seconds that the level must stay up before the output sets; 0 for none. */
   readonly onDelay: number;

@@ -90,7 +90,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
   knownKeys(given(check, "a check with known level, indicated level and tolerance"), keys, "a part of a check");
   const read = (reading: string | Amplitude, what: string): Amplitude => amplitudeOf(given(reading, what));
   const known = read(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"');
-  const seen = read(check.indicated, 'the level that the device shows, such as "7.9 mm/s rms"');
+  const seen = read(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"');
   positive(known.value, "a known level above zero");
   const hertz = known.hertz ?? seen.hertz;
   const unit = `${known.unit} ${known.detector}`;

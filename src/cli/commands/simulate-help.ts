@@ -11,7 +11,7 @@ its delay rides out. Each level stands until the time of the next.
 
 settings
   --threshold <reading>    with unit and detector; the output sets at this level or above
-  --hysteresis <share>     "5 %" of the threshold, or an amount such as "0.4 mm/s rms"
+  --hysteresis <share>     "8 %" of the threshold, or an amount such as "0.4 mm/s rms"
   --delay <seconds>        on-delay; several, with commas, are compared
   --off-delay <seconds>    before a non-latching output clears; 0 if not given
   --timer-resets <when>    threshold: the on-delay starts over when the level falls below the threshold

@@ -80,7 +80,7 @@ function settingsOf(values: Values): Omit<TripSettings, "onDelay"> {
   const relay = relayOption(values.relay ?? "normally open, normally energised");
   return {
     threshold: needed(values.threshold, "threshold", '"9 mm/s rms"'),
-    hysteresis: needed(values.hysteresis, "hysteresis", '"5 %"; "0 %" for none'),
+    hysteresis: needed(values.hysteresis, "hysteresis", '"8 %"; "0 %" for none'),
     offDelay: numberOption(values["off-delay"], "an off-delay in s"),
     timerResets: resets[when as keyof typeof resets],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
