@@ -1,5 +1,5 @@
 import { held, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
-import { type Amplitude, amplitudeOf } from "./amplitude";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 import { convertAmplitude } from "./convert-amplitude";
 
 const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';

@@ -1,6 +1,6 @@
 import { held, positive, shown, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 import { quantities } from "../units/index";
-import { type Amplitude, amplitudeOf } from "./amplitude";
 import { convertAmplitude } from "./convert-amplitude";
 
 const WHAT = "an amplitude above zero";

@@ -1,4 +1,4 @@
-import { type Amplitude, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { type Amplitude, amplitudeIn, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
 import { choice, given, held as holdable, knownKeys, positive, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
 
@@ -128,11 +128,10 @@ export function storedSetpoint(
       received: shown(format(reading)),
     });
   }
-  const own = parseAmplitude(`1 ${type}`);
   const hertz = reading.hertz;
   const difference = Math.abs(held - value) <= 1e-9 * value ? 0 : held - value;
-  const askedHere = Object.freeze({ ...own, value, hertz });
-  const stored = Object.freeze({ ...own, value: held, hertz });
+  const askedHere = amplitudeIn(type, value, hertz);
+  const stored = amplitudeIn(type, held, hertz);
   const percent = holdable((100 * difference) / value);
   return Object.freeze({
     asked: askedHere,
