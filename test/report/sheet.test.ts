@@ -28,7 +28,7 @@ const request: SheetRequest = {
   baseline: readings,
   proposal: proposeSetpoints({
     baseline: readings,
-    limits: { "B/C": "0.3 in/s pk", "C/D": "0.5 in/s pk", source: "fan maker" },
+    limits: { "B/C": "0.3 in/s pk", "C/D": "0.45 in/s pk", source: "fan maker" },
     machine: "fan 1485 r/min",
     device: { step: "0.2 mm/s rms" },
   }),
