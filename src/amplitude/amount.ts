@@ -18,7 +18,7 @@ const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';
  * import { amountOf } from "veladis";
  *
  * amountOf("5 %", "10 mm/s rms"); // => 0.5
- * amountOf("2.54 mm/s pk", "0.5 in/s pk").toFixed(3); // => "0.100"
+ * amountOf("2.54 mm/s pk", "0.35 in/s pk").toFixed(3); // => "0.100"
  * amountOf("5", "10 mm/s rms"); // throws missing-unit
  * ```
  */

@@ -106,7 +106,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     unit,
     error,
     errorPercent: held((100 * error) / known.value),
-    errorDecibels: indicated.value > 0 ? 20 * Math.log10(held(indicated.value / known.value)) : null,
+    errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
     tolerance: tolerance.above,
     uncertainty: uncertainty?.above ?? null,
     ...decided(rule, error, tolerance, uncertainty, known.value),
