@@ -7,9 +7,9 @@ const COUNT = 1e7;
 const WANTED = 250;
 const dt = 0.001;
 const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 6,
+  threshold: "9 mm/s rms",
+  hysteresis: "8 %",
+  onDelay: 8,
   timerResets: "below threshold",
   sensorFault: "alarm",
   latching: false,
@@ -27,11 +27,11 @@ function history(levelAt) {
 }
 
 const runs = {
-  "far below the threshold": [history((_, r) => 0.2 + 0.1 * r), {}],
-  "bursts of 3 s each 100 s": [history((i, r) => (i % 1e5 < 3e3 ? 0.6 : 0.3) + 0.05 * r), {}],
-  "slow swing about the threshold, with trips": [history((i) => 0.5 + 0.1 * Math.sin(i / 5000)), {}],
-  "above the threshold, latched": [history((_, r) => 0.6 + 0.1 * r), { latching: true }],
-  "noise astride the threshold": [history((_, r) => 0.46 + 0.1 * r), {}],
+  "far below the threshold": [history((_, r) => 2.6 + 1.8 * r), {}],
+  "bursts of 3 s each 100 s": [history((i, r) => (i % 1e5 < 3e3 ? 10.5 : 5) + r), {}],
+  "slow swing about the threshold, with trips": [history((i) => 9 + 2 * Math.sin(i / 5000)), {}],
+  "above the threshold, latched": [history((_, r) => 10.5 + 1.8 * r), { latching: true }],
+  "noise astride the threshold": [history((_, r) => 8.1 + 1.8 * r), {}],
 };
 const best = bestOf(
   Object.fromEntries(
@@ -49,7 +49,7 @@ const noise = runs["noise astride the threshold"][0];
 const short = Array.from(noise.subarray(0, 1e6));
 const others = bestOf(
   {
-    "run, noise astride, delay of six levels": [COUNT, () => new TripLogic(settings).run(noise, 1)],
+    "run, noise astride, delay of eight levels": [COUNT, () => new TripLogic(settings).run(noise, 1)],
     "run, noise astride, no delay": [COUNT, () => new TripLogic({ ...settings, onDelay: 0 }).run(noise, dt)],
     "run, excursions reported": [
       COUNT,

@@ -12,6 +12,7 @@ const floors: Record<string, number> = {
   units: 1,
   detectors: 1,
   frequency: 2,
+  reading: 3,
   amplitude: 4,
   signal: 4,
   balance: 4,
@@ -31,7 +32,15 @@ const floors: Record<string, number> = {
 };
 
 /** Floors within the command, its own files on top. */
-const commandFloors: Record<string, number> = { input: 0, print: 0, options: 1, record: 2, table: 2, commands: 3 };
+const commandFloors: Record<string, number> = {
+  input: 0,
+  print: 0,
+  options: 1,
+  record: 2,
+  table: 2,
+  commands: 3,
+  calculator: 3,
+};
 const TOP = 4;
 
 /** Packages that a folder may import; all others may import none. */

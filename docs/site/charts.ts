@@ -8,11 +8,11 @@ import { baseline, proposeSetpoints, type TripSettings } from "../../src/entries
 import { classify, defineScheme } from "../../src/entries/severity";
 import { profileDensity, spectrum } from "../../src/entries/signal";
 
-/** Settings of the induced-draught fan in the examples; invented. */
+/** Settings of induced-draught fan 1 as its sheet has them, `docs/guides/example-plant.md`; invented. */
 export const fanSettings: TripSettings = {
-  threshold: "7.1 mm/s rms",
-  hysteresis: "5 %",
-  onDelay: 3,
+  threshold: "9 mm/s rms",
+  hysteresis: "8 %",
+  onDelay: 8,
   timerResets: "below threshold",
   sensorFault: "alarm",
   latching: true,
@@ -22,17 +22,20 @@ export const fanSettings: TripSettings = {
 
 /** One level a second: a gust that passes, then a blade that lost its wear plate; invented. */
 export const fanLevels = [
-  3.1, 3.2, 3.0, 3.3, 8.2, 8.9, 4.1, 3.2, 3.1, 3.4, 3.3, 4.6, 6.2, 7.4, 8.3, 9.1, 9.6, 9.4, 8.8, 7.0, 5.2, 3.9, 3.6,
-  3.5,
+  2.6, 2.7, 2.5, 9.4, 10.1, 4.8, 3.0, 2.9, 6.4, 9.2, 9.8, 10.4, 10.9, 11.2, 11.3, 11.1, 10.8, 10.2, 8.9, 6.7, 4.9, 3.6,
+  3.0, 2.6,
 ];
 
 /** A wobble without chance, so that every build draws the same. */
 const wobble = (i: number): number => Math.sin(i * 12.9898) * 0.5 + Math.sin(i * 4.1414) * 0.5;
 
 const rate = 2048;
-/** One second of a pump bearing: unbalance at 1x, a bent coupling at 2x, vane passing at 7x, some noise; invented. */
-const pumpSecond = Float64Array.from({ length: rate * 4 }, (_, i) => {
-  const t = (2 * Math.PI * 24.75 * i) / rate;
+/** Seconds of a record: whole turns at 1490 r/min, so that the lines of the shaft stand where they are. */
+const seconds = 6;
+const turns = 1490 / 60;
+/** A pump bearing: unbalance at 1x, a bent coupling at 2x, vane passing at 7x, some noise; invented. */
+const pumpRecord = Float64Array.from({ length: rate * seconds }, (_, i) => {
+  const t = (2 * Math.PI * turns * i) / rate;
   return 3.1 * Math.sin(t) + 1.7 * Math.sin(2 * t + 1) + 0.9 * Math.sin(7 * t) + 0.5 * wobble(i);
 });
 
@@ -48,13 +51,16 @@ function column(path: string, at: number): number[] {
   return lines.map((line) => Number(line.split(",")[at])).filter((value) => Number.isFinite(value));
 }
 
+/** Boiler-feed pump A of the sheet; invented. */
+const feedPump = "pump 250 kW 2980 r/min rigid category I";
+
 /** The readings and the proposal of the guide to setpoints; invented. */
 const steady = [1.9, 2.1, 2.05, 2.0, 1.8, 2.2, 2.0, 1.9, 2.1, 2.0];
 const proposal = proposeSetpoints({
   baseline: baseline(steady, { as: "mm/s rms" }),
   scheme: "iso-10816-7-2009",
-  machine: "pump 250 kW 2980 r/min category I",
-  device: { step: "0.03 in/s pk" },
+  machine: feedPump,
+  device: { step: "0.2 mm/s rms" },
 });
 
 /** The rule of the guide to tables of one's own; invented. */
@@ -86,9 +92,9 @@ const profile = [
   [2000, 0.007],
 ] as const;
 
-/** Four seconds of the two tones in the explanation of overalls: 2.5 mm/s at 1x and 0.9 mm/s at 7x; invented. */
-const twoTones = Float64Array.from({ length: rate * 4 }, (_, i) => {
-  const t = (2 * Math.PI * 24.75 * i) / rate;
+/** The two tones in the explanation of overalls: 2.5 mm/s at 1x and 0.9 mm/s at 7x; invented. */
+const twoTones = Float64Array.from({ length: rate * seconds }, (_, i) => {
+  const t = (2 * Math.PI * turns * i) / rate;
   return Math.SQRT2 * (2.5 * Math.sin(t) + 0.9 * Math.sin(7 * t));
 });
 
@@ -100,9 +106,9 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
       title: "Hollowmere: three bearings on one scale",
       severity: { scheme: "iso-10816-3-2009", machine: "group 1 rigid" },
       readings: [
-        { reading: "2.6 mil pp at 1485 r/min", label: "ID fan, drive end" },
-        { reading: "0.12 g pk at 7425 r/min", label: "gear mesh side" },
-        { reading: "0.25 in/s pk at 2980 r/min", label: "feed pump" },
+        { reading: "2.6 mil pp at 1485 r/min", label: "ID fan 1" },
+        { reading: "0.8 g pk at 22x 1490 r/min", label: "circulation pump, gear mesh" },
+        { reading: "0.16 in/s pk at 2980 r/min", label: "feed pump A" },
       ],
     }),
   "nomograph-sine": (width) => nomograph({ width, units: "imperial", detector: "pk" }),
@@ -114,7 +120,7 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
   "trip-timeline": (width) =>
     tripTimeline({
       width,
-      title: "ID fan: a gust is ridden out, the second rise trips",
+      title: "ID fan 1: a gust is ridden out, the second rise trips",
       settings: fanSettings,
       levels: fanLevels,
       dt: 1,
@@ -123,20 +129,20 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
   trend: (width) =>
     trendChart({
       width,
-      title: "Feed pump, drive end, half a year",
+      title: "Boiler-feed pump A, drive end, half a year",
       readings: trend,
       as: "mm/s rms",
-      baseline: "1.9 mm/s rms",
-      alarm: "3.02 mm/s rms",
-      trip: "7.1 mm/s rms",
-      severity: { scheme: "iso-10816-3-2009", machine: "group 1 rigid" },
+      baseline: "2 mm/s rms",
+      alarm: "3.2 mm/s rms",
+      trip: "7.6 mm/s rms",
+      severity: { scheme: "iso-10816-7-2009", machine: feedPump },
     }),
   spectrum: (width) =>
     spectrumChart({
       width,
-      title: "Circulation pump, drive end",
-      spectrum: spectrum(pumpSecond, { rate, unit: "mm/s", as: "mm/s rms" }),
-      speed: "1485 r/min",
+      title: "Circulation pump 3, drive end",
+      spectrum: spectrum(pumpRecord, { rate, unit: "mm/s", as: "mm/s rms" }),
+      speed: "1490 r/min",
       orders: [1, 2, 3, 7],
       frequency: [0, 250],
     }),
@@ -165,7 +171,7 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
         { reading: "95 dB re 5e-8 m/s at 25 Hz", label: "re 50 nm/s" },
       ],
     }),
-  "feed-pump-zone": (width) =>
+  "condensate-pump-zone": (width) =>
     severityBar({
       width,
       judgement: classify("4.1 mm/s rms", {
@@ -177,11 +183,11 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
     trendChart({
       width,
       title: "Baseline, alarm and this month's reading",
-      readings: [2.0, 2.1, 2.1, 2.2, 2.1, 2.6].map((reading, i) => ({ time: i + 1, reading })),
+      readings: [1.9, 2.0, 2.0, 2.1, 2.0, 2.6].map((reading, i) => ({ time: i + 1, reading })),
       timeUnit: "month",
       as: "mm/s rms",
-      baseline: "2.1 mm/s rms",
-      alarm: "3.225 mm/s rms",
+      baseline: "2 mm/s rms",
+      alarm: "3.25 mm/s rms",
     }),
   historian: (width) =>
     nomograph({
@@ -199,7 +205,7 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
   "zones-in-sql": (width) =>
     severityBar({
       width,
-      judgement: classify("0.36 in/s pk", { scheme: "iso-10816-7-2009", machine: "pump 250 kW category II" }),
+      judgement: classify("0.36 in/s pk", { scheme: "iso-10816-7-2009", machine: feedPump }),
     }),
   "own-rule": (width) =>
     severityBar({
@@ -209,25 +215,25 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
   setpoints: (width) =>
     trendChart({
       width,
-      title: "Circulation pump 3: baseline and proposed setpoints",
+      title: "Boiler-feed pump A: baseline and proposed setpoints",
       readings: steady.map((reading, i) => ({ time: i + 1, reading })),
       timeUnit: "reading",
       as: "mm/s rms",
       baseline: "2.0 mm/s rms",
       ...(proposal.alarm && { alarm: proposal.alarm.stored }),
       ...(proposal.trip && { trip: proposal.trip.stored }),
-      severity: { scheme: "iso-10816-7-2009", machine: "pump 250 kW 2980 r/min category I" },
+      severity: { scheme: "iso-10816-7-2009", machine: feedPump },
     }),
-  "feed-pump-trip": (width) =>
+  "fan-trip": (width) =>
     tripTimeline({
       width,
-      title: "Boiler-feed pump A: 0.51 in/s peak, 3 %, 6 s, latching",
-      settings: { ...fanSettings, threshold: "0.51 in/s pk", hysteresis: "3 %", onDelay: 6 },
-      levels: [0.2, 0.52, 0.52, 0.52, 0.3, 0.52, 0.52, 0.52, 0.52, 0.52, 0.52, 0.5, 0.5, 0.3, 0.3, 0.2],
+      title: "ID fan 1: 9 mm/s RMS, 8 %, 8 s, latching",
+      settings: fanSettings,
+      levels: [2.6, 9.4, 9.4, 9.4, 9.4, 5, 9.2, 9.4, 9.6, 9.8, 9.8, 9.8, 9.6, 9.4, 8.6, 8.5, 8.4, 6, 4, 2.6],
       dt: 1,
       commands: [
-        { at: 12, do: "reset" },
-        { at: 14, do: "reset" },
+        { at: 15, do: "reset" },
+        { at: 18, do: "reset" },
       ],
     }),
   "pump-rig": (width) =>
@@ -251,46 +257,45 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
   "mechanical-switch": (width) =>
     nomograph({
       width,
-      title: "A switch of 2 g against a limit of 7.1 mm/s",
-      severity: { scheme: "iso-10816-3-2009", machine: "group 1 rigid" },
+      title: "A switch of 2 g against the zones of a pump",
+      severity: { scheme: "iso-10816-7-2009", machine: "pump 150 hp 1180 r/min rigid category II" },
       velocity: [0.1, 1000],
       frequency: [1, 2000],
       readings: [
-        { reading: "2 g pk at 740 r/min", label: "operates at 740 r/min" },
-        { reading: "2 g pk at 1485 r/min", label: "at 1485 r/min" },
+        { reading: "2 g pk at 1180 r/min", label: "operates at 1180 r/min" },
+        { reading: "2 g pk at 1490 r/min", label: "at 1490 r/min" },
         { reading: "2 g pk at 2980 r/min", label: "at 2980 r/min" },
       ],
     }),
   "bench-check": (width) =>
     nomograph({
       width,
-      detector: "pk",
       title: "The check on the shaker: known and shown",
       velocity: [1, 100],
       frequency: [5, 500],
       readings: [
-        { reading: "0.40 in/s pk at 1800 r/min", label: "known 0.40 in/s" },
-        { reading: "0.43 in/s pk at 1800 r/min", label: "shown 0.43 in/s" },
+        { reading: "8 mm/s rms at 2400 r/min", label: "known 8.0 mm/s" },
+        { reading: "7.3 mm/s rms at 2400 r/min", label: "shown 7.3 mm/s" },
       ],
     }),
   sensors: (width) =>
     nomograph({
       width,
-      title: "Three sensors on boiler-feed pump A, at 2980 r/min",
+      title: "Three machines, three kinds of sensor",
       velocity: [0.5, 50],
       frequency: [5, 500],
       readings: [
-        { reading: "0.092 g rms at 2980 r/min", label: "accelerometer, 9.2 mV" },
-        { reading: "1.2 mil pp at 2980 r/min", label: "shaft probe, 240 mV pp" },
-        { reading: "3.02 mm/s rms at 2980 r/min", label: "loop, 5.9 mA" },
+        { reading: "0.041 g rms at 1485 r/min", label: "fan 1, 4.1 mV" },
+        { reading: "40 um pp at 5400 r/min", label: "turbine 1, 320 mV pp" },
+        { reading: "2 mm/s rms at 2980 r/min", label: "feed pump A, 5.6 mA" },
       ],
     }),
   "two-tones": (width) =>
     spectrumChart({
       width,
-      title: "Circulation pump: an overall of 2.66 mm/s from two tones",
+      title: "Circulation pump 3: an overall of 2.66 mm/s from two tones",
       spectrum: spectrum(twoTones, { rate, unit: "mm/s", as: "mm/s rms" }),
-      speed: "1485 r/min",
+      speed: "1490 r/min",
       orders: [1, 7],
       frequency: [0, 250],
     }),
@@ -317,7 +322,7 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
       width,
       judgement: classify("6.3 mm/s rms", {
         scheme: "iso-14694-2003",
-        machine: "fan 90 kW 1480 r/min rigid BV-3, in service",
+        machine: "fan 132 kW 1485 r/min rigid BV-3, in service",
       }),
     }),
 };

@@ -1,15 +1,15 @@
 import { held, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
-import { type Amplitude, amplitudeOf } from "./amplitude";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 import { convertAmplitude } from "./convert-amplitude";
 
-const FORM = 'a share such as "3 %" or an amount such as "0.02 in/s pk"';
+const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';
 
 /**
  * An amount stated as a share of a reading or in a unit of its own, in the unit and detector of that reading.
  *
  * A bare number is refused: 5 may be a value or a percentage.
  *
- * @param written - `"3 %"`, or an amplitude such as `"0.02 in/s pk"`
+ * @param written - `"5 %"`, or an amplitude such as `"0.4 mm/s rms"`
  * @param of - the reading it is a share of; its frequency serves an amount in another quantity
  * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `syntax`, `negative`,
  *   `wrong-type` for decibels, and as {@link convertAmplitude}
@@ -18,7 +18,7 @@ const FORM = 'a share such as "3 %" or an amount such as "0.02 in/s pk"';
  * import { amountOf } from "veladis";
  *
  * amountOf("5 %", "10 mm/s rms"); // => 0.5
- * amountOf("2.54 mm/s pk", "0.5 in/s pk").toFixed(3); // => "0.100"
+ * amountOf("2.54 mm/s pk", "0.35 in/s pk").toFixed(3); // => "0.100"
  * amountOf("5", "10 mm/s rms"); // throws missing-unit
  * ```
  */

@@ -1,5 +1,5 @@
 import { shown, VeladisError } from "../core/index";
-import type { ConvertOptions } from "./types";
+import type { ConvertOptions } from "./convert-options";
 
 /**
  * The options themselves, none if they were left out. Null is refused as anything else that is no object: what was

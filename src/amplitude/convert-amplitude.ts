@@ -1,21 +1,25 @@
 import { hertz } from "../frequency/index";
-import { type Amplitude, amplitudeOf } from "./amplitude";
-import type { Assumption } from "./assumptions";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  decibelsOf,
+  madeOf,
+  type ParsedType,
+  scaled,
+  typeOf,
+} from "../reading/index";
 import { checkedOptions } from "./checked-options";
+import type { ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
 import { type Pair, pairOf } from "./pair";
-import { typeText } from "./reading-type";
-import { decibelsOf, scaled } from "./scaled";
-import type { ConvertOptions } from "./types";
 
-/** A converted reading, with what was assumed on the way. */
+/** A converted reading: an amplitude that says what was assumed on the whole way to it. */
 export interface ConvertedAmplitude extends Amplitude {
   readonly assumed: readonly Assumption[];
-  /** The crest factor that was stated and used, if one was. */
-  readonly crestFactor?: number;
 }
 
-function assumedBetween({ from, to, steps }: Pair, crestFactor: number | undefined): Assumption[] {
+function assumedBetween({ from, to, steps }: Pair, crestFactor?: number): Assumption[] {
   const assumed: Assumption[] = [];
   if (steps !== 0) assumed.push("one-frequency");
   if (from.pi !== to.pi || from.rootTwo !== to.rootTwo)
@@ -24,13 +28,35 @@ function assumedBetween({ from, to, steps }: Pair, crestFactor: number | undefin
 }
 
 /**
- * A reading in another type, as data: value, unit, detector, quantity, frequency and what was assumed.
+ * What a conversion from one reading type to the other assumes.
+ *
+ * @throws {@link VeladisError} as {@link readingType}
+ */
+export function conversionAssumes(from: string, to: string, crestFactor?: number): Assumption[] {
+  return assumedBetween(pairOf(from, to), crestFactor);
+}
+
+/** The crest factor that the reading itself brings along, where it can be applied: between peak and RMS of one quantity. */
+function broughtAlong({ crestFactor }: Amplitude, { from, to, steps }: Pair): number | undefined {
+  return steps === 0 && from.pi === to.pi && from.rootTwo !== to.rootTwo ? crestFactor : undefined;
+}
+
+/** The level of a linear value in a type that is one; nothing for a linear type. */
+function levelOf(value: number, { reference, unit }: ParsedType): Pick<Amplitude, "level"> {
+  if (reference === 0) return {};
+  return { level: Object.freeze({ decibels: decibelsOf(value, reference), re: `${reference} ${unit}` }) };
+}
+
+/**
+ * A reading in another type, as data: value, unit, detector, quantity, frequency, and the way it came by: all that was
+ * assumed, and the steps, those of the reading and this one.
  *
  * The run-time-checked path: both the reading and the type may be texts of unknown content.
  *
  * @param reading - a text as for {@link parseAmplitude}, or what it returned
  * @param to - what it shall be written in, any text that names a reading type
- * @param options - `at`, which stands above the reading's own frequency, and `crestFactor`
+ * @param options - `at`, which stands above the reading's own frequency, and `crestFactor`, which stands above one that
+ *   the reading brings along
  * @throws {@link VeladisError} as {@link parseAmplitude} and {@link convert}
  * @example
  * ```ts
@@ -41,6 +67,8 @@ function assumedBetween({ from, to, steps }: Pair, crestFactor: number | undefin
  * answer.assumed; // => ["one-frequency"]
  * convertAmplitude("2 g rms", "g pk").assumed; // => ["sine"]
  * convertAmplitude("2 g rms", "g pk", { crestFactor: 4 }).assumed; // => ["crest-factor"]
+ * // what was assumed stays with the answer
+ * convertAmplitude(convertAmplitude("2 g rms", "g pk"), "m/s2 pk").assumed; // => ["sine"]
  * ```
  */
 export function convertAmplitude(
@@ -48,29 +76,24 @@ export function convertAmplitude(
   to: string,
   options?: ConvertOptions,
 ): ConvertedAmplitude {
-  const { at, crestFactor } = checkedOptions(options);
+  const { at, crestFactor: stated } = checkedOptions(options);
   const amplitude = amplitudeOf(reading);
-  const pair = pairOf(`${amplitude.unit} ${amplitude.detector}`, to);
-  const after = pair.to;
+  const from = typeOf(amplitude.unit, amplitude.detector).type;
+  const pair = pairOf(from, to);
+  const { unit, detector, quantity, type } = pair.to;
+  const crestFactor = stated ?? broughtAlong(amplitude, pair);
   const hz = at === undefined ? amplitude.hertz : hertz(at);
   const factor = factorOf(pair, hz === undefined ? undefined : { hertz: hz }, crestFactor);
   const value = scaled(amplitude.value, factor);
-  const assumed = Object.freeze(assumedBetween(pair, crestFactor));
-  return Object.freeze({
-    value,
-    unit: after.unit,
-    detector: after.detector,
-    quantity: after.quantity,
-    hertz: hz,
-    ...(after.reference !== 0 && {
-      level: Object.freeze({
-        decibels: decibelsOf(value, after.reference),
-        re: typeText(after).slice("dB re ".length),
-      }),
-    }),
-    assumed,
-    ...(assumed.includes("crest-factor") && {
-      crestFactor: crestFactor as number,
-    }),
+  const level = levelOf(value, pair.to);
+  const assumed = assumedBetween(pair, crestFactor);
+  const way = madeOf([amplitude], {
+    does: "convert",
+    value: level.level?.decibels ?? value,
+    type,
+    ...(pair.steps !== 0 && { hertz: hz as number }),
+    ...(assumed.includes("crest-factor") && { crestFactor: crestFactor as number }),
+    ...(assumed.length > 0 && { assumed }),
   });
+  return Object.freeze({ value, unit, detector, quantity, hertz: hz, ...level, ...way }) as ConvertedAmplitude;
 }

@@ -1,8 +1,8 @@
 import { finite } from "../core/index";
+import { decibelsOf, type Factor, linearOf, type ReadingType, scaled } from "../reading/index";
+import type { ConvertArguments, ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
-import { type Factor, type Pair, pairOf } from "./pair";
-import { decibelsOf, linearOf, scaled } from "./scaled";
-import type { ConvertArguments, ConvertOptions, ReadingType } from "./types";
+import { type Pair, pairOf } from "./pair";
 
 /**
  * A reading in another type: other unit, other detector, other quantity, or a decibel level.

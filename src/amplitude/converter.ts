@@ -1,11 +1,10 @@
 import { VeladisError } from "../core/index";
+import { type LevelType, type ReadingType, scaledWithCare } from "../reading/index";
 import { converted } from "./convert";
+import type { ConvertArguments, ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
 import { pairOf } from "./pair";
-import { typeText } from "./reading-type";
 import { scaleArray, targetFor } from "./scale-array";
-import { scaledWithCare } from "./scaled";
-import type { ConvertArguments, ConvertOptions, LevelType, ReadingType } from "./types";
 
 /** A compiled conversion that involves a decibel level. */
 export interface LevelConverter {
@@ -78,7 +77,7 @@ export function converter<const From extends ReadingType, const To extends Readi
 export function converter(from: string, to: string, options?: ConvertOptions): Converter | LevelConverter {
   const pair = pairOf(from, to);
   const { from: before, to: after } = pair;
-  const ends = { from: typeText(before), to: typeText(after) };
+  const ends = { from: before.type, to: after.type };
   const factor = factorOf(pair, options?.at, options?.crestFactor);
   if (before.reference !== 0 || after.reference !== 0) {
     const byLevel = (value: number): number => converted(value, pair, factor);

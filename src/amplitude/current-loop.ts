@@ -1,9 +1,7 @@
 import { finite, frozen, given, held, type Source, shown, text, VeladisError } from "../core/index";
-import { type Amplitude, parseAmplitude } from "./amplitude";
+import { type Amplitude, amplitudeIn, type LoopState, parseAmplitude, type Step, typeOf } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
-import { kindOf } from "./kind";
-import { typeText } from "./reading-type";
-import type { ConvertOptions } from "./types";
+import type { ConvertOptions } from "./convert-options";
 
 /** Currents, in mA, that bound what a healthy loop gives. */
 export interface LoopLimits {
@@ -26,9 +24,6 @@ export const loopLimits: LoopLimits = /* @__PURE__ */ frozen({
   highFault: 21,
   source: { title: "NAMUR NE 43", provenance: "memory" },
 } as const);
-
-/** Where in the loop's range a signal lies; outside, the reading is clipped and the true one unknown. */
-export type LoopState = "in range" | "below range" | "above range";
 
 /** A reading taken from a loop current. */
 export interface LoopReading extends ConvertedAmplitude {
@@ -94,7 +89,8 @@ function checkedLimits(limits: Omit<LoopLimits, "source">): typeof limits {
  */
 export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = loopLimits): CurrentLoop {
   // a number stands behind it, unlike in "peak to peak"
-  const [start, end, ...more] = text(range, FORM).split(/\sto\s+(?=[\d.+-])/) as [string, string?, ...string[]];
+  const written = text(range, FORM).trim();
+  const [start, end, ...more] = written.split(/\sto\s+(?=[\d.+-])/) as [string, string?, ...string[]];
   if (end === undefined || more.length > 0) {
     throw new VeladisError("syntax", {
       expected: FORM,
@@ -102,7 +98,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
     });
   }
   const full = parseAmplitude(end);
-  const type = typeText(kindOf(`${full.unit} ${full.detector}`));
+  const { type } = typeOf(full.unit, full.detector);
   const zero = parseAmplitude(/[^\d.eE+\s-]/.test(start) ? start : `${start} ${type}`);
   const { value: low } = convertAmplitude(zero, type);
   const span = full.value - low;
@@ -126,10 +122,17 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
       }
       const clipped = Math.min(Math.max(current, 4), highest);
       const value = low + (span * (clipped - 4)) / 16;
-      return Object.freeze({
-        ...convertAmplitude({ ...full, value }, as, options),
-        state: stateOf(current),
+      const way: Step[] = [{ does: "given", value: current, type: "mA" }];
+      if (clipped !== current)
+        way.push({ does: "replaced", value: clipped, type: "mA", note: "the end of what it measures" });
+      way.push({
+        does: "line",
+        of: [way.length - 1],
+        ...{ value, type, by: span / 16, plus: low - span / 4 },
+        note: `4 to 20 mA are ${written}`,
       });
+      const measured = { ...amplitudeIn(type, value, full.hertz), state: stateOf(current), history: frozen(way) };
+      return convertAmplitude(Object.freeze(measured), as, options) as LoopReading;
     },
     current(reading: string | Amplitude, options?: ConvertOptions) {
       const { value } = convertAmplitude(reading, type, options);

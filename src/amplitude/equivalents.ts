@@ -1,9 +1,9 @@
 import type { Detector } from "../detectors/index";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 import { type UnitSymbol, units } from "../units/index";
-import { type Amplitude, amplitudeOf } from "./amplitude";
 import { checkedOptions } from "./checked-options";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
-import type { ConvertOptions } from "./types";
+import type { ConvertOptions } from "./convert-options";
 
 /** The units that spec sheets, standards and instruments use most, one metric and one imperial a quantity. */
 const everyday = ["mm/s", "in/s", "um", "mil", "m/s2", "g"] as const satisfies readonly UnitSymbol[];

@@ -1,6 +1,7 @@
 import { shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
-import type { Factor, Pair } from "./pair";
+import type { Factor } from "../reading/index";
+import type { Pair } from "./pair";
 
 /** Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak. */
 function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number): Factor {

@@ -1,31 +1,18 @@
+export * from "../reading/index";
 export { amountOf } from "./amount";
-export { type Amplitude, amplitudeOf, type Level, parseAmplitude } from "./amplitude";
-export { type Assumption, assumedText, assumptions } from "./assumptions";
+export type { ExplainedStep, Operation } from "./conversion-steps";
 export { convert } from "./convert";
-export { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
+export { type ConvertedAmplitude, conversionAssumes, convertAmplitude } from "./convert-amplitude";
+export type { ConvertArguments, ConvertOptions } from "./convert-options";
 export {
   type Converter,
   type ConverterOf,
   converter,
   type LevelConverter,
 } from "./converter";
-export {
-  type CurrentLoop,
-  currentLoop,
-  type LoopLimits,
-  type LoopReading,
-  type LoopState,
-  loopLimits,
-} from "./current-loop";
+export { type CurrentLoop, currentLoop, type LoopLimits, type LoopReading, loopLimits } from "./current-loop";
 export { type EquivalentsRow, equivalents } from "./equivalents";
-export { type FormatOptions, format } from "./format";
-export { readingType } from "./reading-type";
-export {
-  type LevelReference,
-  type LevelReferenceName,
-  levelReferenceSources,
-  levelReferences,
-} from "./references";
+export { type Explanation, explain, type WithHistory } from "./explain";
 export { type Sensor, sensor } from "./sensor";
 export {
   formatVoltage,
@@ -33,14 +20,4 @@ export {
   type VoltageReading,
   type VoltageType,
 } from "./signal-voltage";
-export { significant } from "./significant";
 export { sineFrequency } from "./sine-frequency";
-export type {
-  AmplitudeType,
-  ConvertArguments,
-  ConvertOptions,
-  LevelType,
-  QuantityOf,
-  ReadingType,
-} from "./types";
-export { writtenValue } from "./written-value";

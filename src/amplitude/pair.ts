@@ -1,16 +1,10 @@
 import { memo } from "../core/index";
-import { type Kind, kindOf } from "./kind";
+import { type Factor, type ParsedType, parsedType } from "../reading/index";
 
-/** A conversion between two linear kinds: multiply by `num`, then divide by `den`. One of the two may be 1. */
-export interface Factor {
-  readonly num: number;
-  readonly den: number;
-}
-
-/** Two kinds, and the conversion between them as far as it needs no frequency. */
+/** Two reading types, and the conversion between them as far as it needs no frequency. */
 export interface Pair {
-  readonly from: Kind;
-  readonly to: Kind;
+  readonly from: ParsedType;
+  readonly to: ParsedType;
   /** Derivatives from one quantity to the other: from -2 to 2. */
   readonly steps: number;
   /** The rational part, in lowest terms. */
@@ -73,7 +67,7 @@ function timesHertz(factor: number, rest: number, hz: number, steps: number): nu
   return high + low || high;
 }
 
-function pair(from: Kind, to: Kind): Pair {
+function pair(from: ParsedType, to: ParsedType): Pair {
   const steps = to.order - from.order;
   const power = to.pi - from.pi + steps;
   const rootTwo = to.rootTwo - from.rootTwo;
@@ -100,12 +94,12 @@ function pair(from: Kind, to: Kind): Pair {
   return { from, to, steps, num, den, factor, sine };
 }
 
-const fromText = /* @__PURE__ */ memo((from) => memo((to) => pair(kindOf(from), kindOf(to))));
+const fromText = /* @__PURE__ */ memo((from) => memo((to) => pair(parsedType(from), parsedType(to))));
 
 /**
  * The pair that two reading types name.
  *
- * @throws {@link VeladisError} as {@link kindOf}
+ * @throws {@link VeladisError} as {@link parsedType}
  */
 export function pairOf(from: string, to: string): Pair {
   return fromText(from)(to);

@@ -1,7 +1,8 @@
-import { held, numeral, positive, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { frozen, held, numeral, positive, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeIn, type Step } from "../reading/index";
 import { type UnitSymbol, unitSymbol, units } from "../units/index";
-import type { Amplitude } from "./amplitude";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
+import type { ConvertOptions } from "./convert-options";
 import {
   checkedVoltage,
   parseVoltage,
@@ -10,8 +11,8 @@ import {
   type VoltageType,
   voltageIn,
   voltageSymbol,
+  voltageType,
 } from "./signal-voltage";
-import type { ConvertOptions } from "./types";
 
 /** A sensor with a voltage output, read in both directions. */
 export interface Sensor {
@@ -82,6 +83,7 @@ export function sensor(sensitivity: string): Sensor {
   const scale = positive(numeral(number), "a sensitivity above zero");
   const own = parsePair(rest);
   const { quantity, num, den } = units[own.unit];
+  const ratio = (unit: Voltage) => ({ by: voltageIn(1, unit, own.voltage), over: scale });
   return Object.freeze({
     unit: own.unit,
     sensitivity(per: string): number {
@@ -96,7 +98,7 @@ export function sensor(sensitivity: string): Sensor {
       return held((voltageIn(scale, own.voltage, other.voltage) * unit.num * den) / (unit.den * num));
     },
     voltage(reading: string | Amplitude, as: VoltageType, options?: ConvertOptions): VoltageReading {
-      const { unit, detector } = parseVoltage(`1 ${as}`);
+      const { unit, detector } = voltageType(as);
       const { value } = convertAmplitude(reading, `${own.unit} ${detector}`, options);
       return Object.freeze({
         value: held(voltageIn(value * scale, own.voltage, unit)),
@@ -108,17 +110,14 @@ export function sensor(sensitivity: string): Sensor {
       const { value, unit, detector } =
         typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage);
       const volts = voltageIn(value, unit, own.voltage);
-      return convertAmplitude(
-        {
-          value: volts / scale,
-          unit: own.unit,
-          detector,
-          quantity,
-          hertz: undefined,
-        },
-        as,
-        options,
-      );
+      const type = `${own.unit} ${detector}`;
+      const vibration = volts / scale;
+      const history: Step[] = [
+        { does: "given", value, type: `${unit} ${detector}` },
+        { does: "scale", of: [0], value: vibration, type, ...ratio(unit), note: `sensor of ${written}` },
+      ];
+      const measured = Object.freeze({ ...amplitudeIn(type, vibration), history: frozen(history) });
+      return convertAmplitude(measured, as, options);
     },
   });
 }

@@ -1,6 +1,6 @@
 import { given, nonNegative, numeral, shown, splitNumeral, text, VeladisError } from "../core/index";
 import { type Detector, detectorSymbol, findDetector } from "../detectors/index";
-import { significant } from "./significant";
+import { significant } from "../reading/index";
 
 /** Voltages by symbol: how many of each make a volt. */
 const perVolt = /* @__PURE__ */ Object.freeze({
@@ -23,6 +23,7 @@ export interface VoltageReading {
 }
 
 const FORM = 'a voltage with its detector such as "70.7 mV rms"';
+const TYPE = 'a unit of voltage and a detector such as "mV rms"';
 
 /** The symbol of the voltage a text names. */
 export function voltageSymbol(spelling: string): Voltage {
@@ -50,23 +51,23 @@ export function checkedVoltage(reading: VoltageReading): VoltageReading {
   };
 }
 
+/** What a voltmeter shall show, taken apart. */
+export function voltageType(as: string): Pick<VoltageReading, "unit" | "detector"> {
+  const found = /^(\S+)\s+(\S.*)$/.exec(text(as, TYPE).trim());
+  const detector = found && findDetector(found[2] as string);
+  if (found && detector) return { unit: voltageSymbol(found[1] as string), detector };
+  throw new VeladisError(found ? "unknown-detector" : "syntax", { expected: TYPE, received: shown(as) });
+}
+
 /** The voltage reading that a text says, e.g. `"70.7 mV rms"`. */
 export function parseVoltage(reading: string): VoltageReading {
   const written = text(reading, FORM).trim();
   const [value, rest] = splitNumeral(written);
-  const found = value !== "" && written.length <= 80 && /^(\S+)\s+(\S.*)$/.exec(rest);
-  const detector = found && findDetector(found[2] as string);
-  if (!(found && detector)) {
-    throw new VeladisError(found ? "unknown-detector" : "syntax", {
-      expected: FORM,
-      received: shown(reading),
-    });
+  if (value === "" || rest === "" || written.length > 80) {
+    throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
   }
-  return {
-    value: nonNegative(numeral(value), "a voltage of zero or more"),
-    unit: voltageSymbol(found[1] as string),
-    detector,
-  };
+  const type = voltageType(rest);
+  return { value: nonNegative(numeral(value), "a voltage of zero or more"), ...type };
 }
 
 /**

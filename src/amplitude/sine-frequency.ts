@@ -1,6 +1,6 @@
 import { held, positive, shown, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 import { quantities } from "../units/index";
-import { type Amplitude, amplitudeOf } from "./amplitude";
 import { convertAmplitude } from "./convert-amplitude";
 
 const WHAT = "an amplitude above zero";
@@ -17,7 +17,7 @@ const WHAT = "an amplitude above zero";
  * ```ts
  * import { sineFrequency } from "veladis";
  *
- * sineFrequency("0.1 in pp", "10 g pk").toFixed(1); // => "44.2"
+ * sineFrequency("5 mm pp", "6 g pk").toFixed(1); // => "24.4"
  * ```
  */
 export function sineFrequency(one: string | Amplitude, other: string | Amplitude): number {

@@ -1,5 +1,5 @@
 import { line } from "d3-shape";
-import { convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { amplitudeIn, convertAmplitude } from "../amplitude/index";
 import type { LogFrame, Obstacle } from "./diagonals";
 import { label, rounded, tag } from "./markup";
 import { zoneStrength } from "./palette";
@@ -28,7 +28,7 @@ function zoneCurves(zones: ChartZones, frame: LogFrame): { name: string; points:
     const levels = zones.criteria.flatMap(({ as, limits }) => {
       const limit = limits[name];
       if (limit === undefined) return [];
-      const printed = { ...parseAmplitude(`1 ${as}`), value: limit.value };
+      const printed = amplitudeIn(as, limit.value);
       return [(hertz: number) => convertAmplitude(printed, frame.as, { at: { hertz } }).value];
     });
     const points = bends(levels, frame.frequency).map((f): [number, number] => [

@@ -1,5 +1,5 @@
 import { scaleLog } from "d3-scale";
-import { type Amplitude, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { type Amplitude, amplitudeOf, convertAmplitude, format, type ReadingType } from "../amplitude/index";
 import { choice, list, positive, shown, text, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { apart, logTicks, tickText } from "./axis";
@@ -163,7 +163,7 @@ export function nomograph(options: NomographOptions = {}): string {
       shownPoints
         .map(
           ({ text, value, hertz }) =>
-            ` ${text}: ${format({ ...parseAmplitude(`1 ${as}`), value })} at ${tickText(Number(hertz.toPrecision(4)))} Hz.`,
+            ` ${text}: ${format(value, as as ReadingType)} at ${tickText(Number(hertz.toPrecision(4)))} Hz.`,
         )
         .join(""),
     notes: [

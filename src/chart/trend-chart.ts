@@ -4,7 +4,7 @@ import {
   type Amplitude,
   amplitudeOf,
   convertAmplitude,
-  parseAmplitude,
+  parsedType,
   readingType,
   significant,
 } from "../amplitude/index";
@@ -133,9 +133,7 @@ export function trendChart(options: TrendChartOptions): string {
   ];
   const zones = severity === undefined ? undefined : zonesFor(severity);
   const [unit] = as.split(" ");
-  const mine = zones?.criteria.find(
-    ({ as: own }) => parseAmplitude(`1 ${own}`).quantity === parseAmplitude(`1 ${as}`).quantity,
-  );
+  const mine = zones?.criteria.find(({ as: own }) => parsedType(own).quantity === parsedType(as).quantity);
   if (zones !== undefined && mine === undefined) {
     throw new VeladisError("wrong-quantity", {
       expected: `a table with limits in the quantity of ${unit}`,

@@ -1,4 +1,4 @@
-import { convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { amplitudeIn, convertAmplitude } from "../amplitude/index";
 import type { TripSettings } from "../device/index";
 import { type RunOptions, type TripEvent, TripLogic, type TripStatus } from "../trip/index";
 
@@ -87,7 +87,7 @@ function inThresholdUnit(logic: TripLogic, levels: ArrayLike<number>, { as, at }
   const { threshold, type } = logic.rules;
   const hertz = threshold.hertz;
   const frequency = at ?? (hertz === undefined ? undefined : { hertz });
-  const unit = parseAmplitude(`1 ${as}`);
+  const unit = amplitudeIn(as, 1);
   const { value } = convertAmplitude(unit, type, frequency === undefined ? {} : { at: frequency });
   return all.map((level) => level * value);
 }

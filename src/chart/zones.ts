@@ -1,4 +1,4 @@
-import { type AmplitudeType, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { type AmplitudeType, amplitudeIn, convertAmplitude } from "../amplitude/index";
 import { given } from "../core/index";
 import {
   type CriterionLimits,
@@ -23,8 +23,7 @@ export interface ChartZones {
 /** The limits of one quantity in another type, lowest first; at a frequency where the quantity changes. */
 export function boundsIn({ as, limits }: CriterionLimits, to: string, hertz?: number): number[] {
   const options = hertz === undefined ? {} : { at: { hertz } };
-  const unit = parseAmplitude(`1 ${as}`);
-  return Object.values(limits).map(({ value }) => convertAmplitude({ ...unit, value }, to, options).value);
+  return Object.values(limits).map(({ value }) => convertAmplitude(amplitudeIn(as, value), to, options).value);
 }
 
 function titleOf(scheme: SchemeRef): string {

@@ -29,8 +29,8 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       return exitCodes.done;
     }
     if (args.length === 0) {
-      const { calculateLines, openCalculator } = await import("./calculator");
-      return await (io.piped === undefined ? openCalculator(io) : calculateLines(io));
+      if (io.piped === undefined) return await (await import("./calculator/open-calculator")).openCalculator(io);
+      return await (await import("./calculator/calculate-lines")).calculateLines(io);
     }
     const [command, rest, named] = await commandOf(args);
     if (rest.includes("--help") || rest.includes("-h")) {

@@ -9,7 +9,7 @@ function codeFor(written: unknown, digits: string): VeladisErrorCode {
 }
 
 /**
- * The digits and the unit of a text such as `"3 %"`; the digits are for {@link numeral} to read.
+ * The digits and the unit of a text such as `"5 %"`; the digits are for {@link numeral} to read.
  *
  * @param what - what it should be, for the message, e.g. `'a tolerance such as "5 %"'`
  * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `syntax` or `wrong-type`

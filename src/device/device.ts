@@ -1,4 +1,4 @@
-import { type Amplitude, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { type Amplitude, amplitudeIn, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
 import { choice, given, held as holdable, knownKeys, positive, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
 
@@ -7,7 +7,7 @@ export const roundings = /* @__PURE__ */ Object.freeze(["down", "nearest", "up"]
 
 /** How a device stores a setpoint, from its data sheet. */
 export interface Device {
-  /** Smallest step of a setpoint, e.g. `"0.03 in/s pk"`; its unit and detector are the device's. */
+  /** Smallest step of a setpoint, e.g. `"0.2 mm/s rms"`; its unit and detector are the device's. */
   readonly step?: string;
   /** Lowest setpoint it holds, with its unit. */
   readonly lowest?: string;
@@ -97,11 +97,11 @@ function effectOf(asked: Amplitude, stored: Amplitude, percent: number, { step, 
  * ```ts
  * import { storedSetpoint } from "veladis/protection";
  *
- * const { stored, percent, acts } = storedSetpoint("0.50 in/s pk", { step: "0.03 in/s pk" });
- * stored.value; // => 0.51
- * percent.toFixed(1); // => "2.0"
- * acts; // => "later"
- * storedSetpoint("0.50 in/s pk", { step: "0.03 in/s pk", rounds: "down" }).stored.value; // => 0.48
+ * const { stored, percent, acts } = storedSetpoint("5.65 mm/s rms", { step: "0.2 mm/s rms" });
+ * stored.value; // => 5.6
+ * percent.toFixed(1); // => "-0.9"
+ * acts; // => "earlier"
+ * storedSetpoint("5.65 mm/s rms", { step: "0.2 mm/s rms", rounds: "up" }).stored.value; // => 5.8
  * ```
  */
 export function storedSetpoint(
@@ -128,11 +128,10 @@ export function storedSetpoint(
       received: shown(format(reading)),
     });
   }
-  const own = parseAmplitude(`1 ${type}`);
   const hertz = reading.hertz;
   const difference = Math.abs(held - value) <= 1e-9 * value ? 0 : held - value;
-  const askedHere = Object.freeze({ ...own, value, hertz });
-  const stored = Object.freeze({ ...own, value: held, hertz });
+  const askedHere = amplitudeIn(type, value, hertz);
+  const stored = amplitudeIn(type, held, hertz);
   const percent = holdable((100 * difference) / value);
   return Object.freeze({
     asked: askedHere,

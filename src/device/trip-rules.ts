@@ -44,7 +44,7 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
     return Object.freeze(linear);
   }
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
-    expected: 'a threshold with unit and detector, such as "0.51 in/s pk"',
+    expected: 'a threshold with unit and detector, such as "9 mm/s rms"',
     received: shown(threshold),
   });
 }
@@ -53,7 +53,7 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
 export function resetLevel(threshold: Amplitude, hysteresis: string): number {
   if (hysteresis === undefined) {
     throw new VeladisError("missing-fact", {
-      expected: 'a hysteresis such as "3 %" or "0.02 in/s pk"; "0 %" for none',
+      expected: 'a hysteresis such as "8 %" or "0.4 mm/s rms"; "0 %" for none',
       received: shown(hysteresis),
     });
   }

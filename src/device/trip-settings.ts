@@ -15,9 +15,9 @@ export const sensorFaults = /* @__PURE__ */ Object.freeze(["alarm", "hold", "bad
 
 /** Settings of one measured channel. What changes when a machine trips has no default. */
 export interface ChannelSettings {
-  /** The setpoint with its unit and detector, e.g. `"0.51 in/s pk"`; the output sets at this level or above. */
+  /** The setpoint with its unit and detector, e.g. `"9 mm/s rms"`; the output sets at this level or above. */
   readonly threshold: string | Amplitude;
-  /** How far below the threshold the level must fall to clear: `"3 %"` of it, or an amount such as `"0.02 in/s pk"`. */
+  /** How far below the threshold the level must fall to clear: `"8 %"` of it, or an amount such as `"0.4 mm/s rms"`. */
   readonly hysteresis: string;
   /** Seconds that the level must stay up before the output sets; 0 for none. */
   readonly onDelay: number;

@@ -58,7 +58,7 @@ function changed(now: Amplitude, before: Amplitude): Value {
   const [x, y] = valuesInFirst([now, before], "compare") as [number, number];
   positive(y, "a reading above zero to compare with");
   const percent = 100 * (x / y - 1);
-  const decibels = x > 0 ? 20 * Math.log10(x / y) : null;
+  const decibels = x > 0 ? 20 * (Math.log10(x) - Math.log10(y)) : null;
   const sign = percent < 0 ? "" : "+";
   return {
     report: `${sign}${significant(percent)} %${decibels === null ? "" : `, ${sign}${significant(decibels)} dB`} (${format(before)} to ${format(now)})`,

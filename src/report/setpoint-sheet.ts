@@ -173,8 +173,8 @@ function assumedOn({ baseline, proposal, check, asFoundAsLeft }: SheetRequest): 
  * ```ts
  * import { checkAgainstKnown, setpointSheet, sheetMarkdown } from "veladis/protection";
  *
- * const check = checkAgainstKnown({ known: "0.40 in/s pk at 1800 r/min", indicated: "0.43 in/s pk", tolerance: "10 %" });
- * const sheet = setpointSheet({ machine: "Induced-draught fan 1, drive end, horizontal", check });
+ * const check = checkAgainstKnown({ known: "8 mm/s rms at 2400 r/min", indicated: "7.3 mm/s rms", tolerance: "5 %" });
+ * const sheet = setpointSheet({ machine: "ID fan 1, fan bearing, horizontal", check });
  * sheet.sections.map(({ title }) => title); // => ["Check against the known vibration"]
  * sheetMarkdown(sheet).split("\n")[0]; // => "# Setpoints and verification"
  * ```

@@ -11,7 +11,7 @@ import type {
 
 /** What a setpoint and verification sheet records; everything but the machine may be left out. */
 export interface SheetRequest {
-  /** What the machine is called, e.g. `"Boiler-feed pump 2, drive end, horizontal"`. */
+  /** What the machine is called, e.g. `"Boiler-feed pump A, drive end, horizontal"`. */
   readonly machine: string;
   /** Facts about machine, sensor and device, by name. */
   readonly facts?: { readonly [name: string]: string };

@@ -4,7 +4,7 @@ import {
   amplitudeOf,
   type ConvertOptions,
   convertAmplitude,
-  readingType,
+  parsedType,
 } from "../amplitude/index";
 import { finite, given, held, knownKeys, lengthOf, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { meanAndDeviation, quantile, robustSpread } from "./statistics";
@@ -116,8 +116,8 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
     percentile = 95,
   } = knownKeys(given(options, 'options such as { as: "mm/s rms" }'), keys, "an option of a baseline");
   given(readings, "a list of readings");
-  const as = readingType(options.as);
-  if (as.startsWith("dB")) {
+  const { type: as, reference } = parsedType(options.as);
+  if (reference !== 0) {
     throw new VeladisError("out-of-range", {
       expected: 'a linear unit for the baseline, such as "mm/s rms", since levels have no mean',
       received: shown(options.as),

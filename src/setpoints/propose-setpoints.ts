@@ -1,4 +1,4 @@
-import { type Amplitude, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import { type Amplitude, amplitudeIn, convertAmplitude, format } from "../amplitude/index";
 import { cautions, given, held as holdable, knownKeys, nonNegative, positive, VeladisError } from "../core/index";
 import { checkedDevice, type Device, deviceType, type StoredSetpoint, storedSetpoint } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
@@ -135,7 +135,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
   const at = hertz === undefined ? {} : { at: { hertz } };
   const assumed = new Set<string>();
   const here = (value: number): number => {
-    const answer = convertAmplitude({ ...parseAmplitude(`1 ${baselineType ?? as}`), value }, as, at);
+    const answer = convertAmplitude(amplitudeIn(baselineType ?? as, value), as, at);
     for (const name of answer.assumed) assumed.add(name);
     return answer.value;
   };
@@ -172,7 +172,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
 
   const placed = (target: Target | null, name: string): ProposedSetpoint | null => {
     if (target === null) return null;
-    const asked = { ...parseAmplitude(`1 ${as}`), value: target.value, hertz };
+    const asked = amplitudeIn(as, target.value, hertz);
     try {
       const held = storedSetpoint(asked, device, hertz === undefined ? undefined : { hertz }, "down");
       const reset = { ...held.stored, value: held.stored.value * (1 - hysteresis.percent / 100) };

@@ -1,4 +1,12 @@
-import { type Amplitude, type Assumption, convertAmplitude, parseAmplitude, significant } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeIn,
+  conversionAssumes,
+  convertAmplitude,
+  parsedType,
+  significant,
+} from "../amplitude/index";
 import { given, knownKeys, positive, type Source, text, VeladisError } from "../core/index";
 import { type CriterionLimits, type Limit, limitsFor, type MachineRef, type SchemeRef } from "../severity/index";
 
@@ -37,7 +45,7 @@ const ownKeys: Readonly<Record<keyof OwnLimits, true>> = /* @__PURE__ */ Object.
 
 /** The criterion in the quantity of the baseline, its detector first; else the first. */
 function matching(criteria: readonly CriterionLimits[], type: string): CriterionLimits {
-  const { quantity, detector } = parseAmplitude(`1 ${type}`);
+  const { quantity, detector } = parsedType(type);
   const same = criteria.filter((criterion) => criterion.quantity === quantity);
   const found = same.find(({ as }) => as.endsWith(` ${detector}`)) ?? same[0] ?? criteria[0];
   if (found !== undefined) return found;
@@ -57,9 +65,8 @@ export function limitsOfScheme(
   const criteria: CriterionLimits[] = limitsFor({ scheme, ...(machine !== undefined && { machine }) });
   const criterion = matching(criteria, type);
   const at = hertz === undefined ? {} : { at: { hertz } };
-  const { assumed } = convertAmplitude(`1 ${criterion.as}`, type, at);
-  const inType = (value: number): number =>
-    convertAmplitude({ ...parseAmplitude(`1 ${criterion.as}`), value }, type, at).value;
+  const assumed = conversionAssumes(criterion.as, type);
+  const inType = (value: number): number => convertAmplitude(amplitudeIn(criterion.as, value), type, at).value;
   const limits: Readonly<Record<string, Limit>> = criterion.limits;
   const operation = limits.alarm !== undefined;
   const lower = limits[operation ? "alarm" : "B/C"];

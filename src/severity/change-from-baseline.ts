@@ -1,4 +1,4 @@
-import { type Amplitude, convertAmplitude } from "../amplitude/index";
+import { type Amplitude, convertAmplitude, parsedType } from "../amplitude/index";
 import { type Source, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { UnitSymbol } from "../units/index";
@@ -6,7 +6,7 @@ import { checkPlace } from "./check-place";
 import { checkedOptions } from "./checked-options";
 import { type Assume, classOf, type MachineRef } from "./class-of";
 import { judgedBy, readerType } from "./judge-criterion";
-import { amplitudeIn, type Limit } from "./limit";
+import type { Limit } from "./limit";
 import { appliedCriteria, type ReadingRef, readingsOf } from "./reading-for";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 import { raised } from "./tolerance";
@@ -94,7 +94,7 @@ export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options:
   }
   checkPlace(scheme, facts, [reading, baseline]);
   const { applied } = appliedCriteria(chosen, [reading], facts, undefined);
-  const own = applied.find(({ criterion }) => amplitudeIn(criterion.as).quantity === reading.quantity);
+  const own = applied.find(({ criterion }) => parsedType(criterion.as).quantity === reading.quantity);
   const { limits } = judgedBy(scheme, own ?? (applied[0] as (typeof applied)[0]), facts, undefined);
   const limit = limits["B/C"] as Limit<"zones"> | undefined;
   if (limit === undefined) {

@@ -1,4 +1,4 @@
-import { readingType } from "../amplitude/index";
+import { parsedType } from "../amplitude/index";
 import { choice, dataText, positive, shown, text, VeladisError } from "../core/index";
 import { checkCondition, checkedObject, checkKeys } from "./check-condition";
 import type { SpeedLaw } from "./scheme";
@@ -69,11 +69,12 @@ export function checkCriterion(given: unknown, names: readonly string[], where: 
   const criterion = checkedObject(given, `${where}: a criterion with as, limits and source`);
   checkKeys(criterion, criterionKeys, where);
   const as = text(criterion.as as string, `${where}: a reading type such as "mm/s rms"`);
-  if (readingType(as) !== as || as.startsWith("dB")) {
+  const { type, reference } = parsedType(as);
+  if (type !== as || reference !== 0) {
     throw new VeladisError("syntax", {
       expected: `${where}: a linear reading type in its plain spelling`,
       received: shown(as),
-      ...(!readingType(as).startsWith("dB") && { didYouMean: [readingType(as)] }),
+      ...(reference === 0 && { didYouMean: [type] }),
     });
   }
   const limits = checkedObject(criterion.limits, `${where}: limits by name`);

@@ -1,9 +1,9 @@
 import {
   type Amplitude,
   type Assumption,
+  amplitudeIn,
   type ConvertOptions,
   convertAmplitude,
-  parseAmplitude,
   readingType,
   writtenValue,
 } from "../amplitude/index";
@@ -12,7 +12,7 @@ import { type Frequency, hertz } from "../frequency/index";
 import { checkPlace } from "./check-place";
 import { type Assume, classOf, type MachineRef } from "./class-of";
 import { type SchemeKind, type Zone, zonesBetween } from "./kinds";
-import { amplitudeIn, type Limit, limitsOf } from "./limit";
+import { type Limit, limitsOf } from "./limit";
 import { type Applied, appliedCriteria } from "./reading-for";
 import type { Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
@@ -59,7 +59,7 @@ function boundsOf(
   crest: ConvertOptions,
 ): { exact: number[]; bounds: number[] } {
   const inReaders = (value: number, { criterion, reading }: Applied): number => {
-    const standard = { ...amplitudeIn(criterion.as, value), hertz: reading.hertz };
+    const standard = amplitudeIn(criterion.as, value, reading.hertz);
     return writtenValue(convertAmplitude(standard, from, crest));
   };
   const least = (change: (value: number) => number): number[] =>
@@ -140,8 +140,7 @@ function checkArrays(values: Float64Array, target: Uint8Array): void {
 
 /** One of the reading type, as a reading. */
 function sample(from: string, at: Frequency | undefined): Amplitude {
-  const one = parseAmplitude(`1 ${readingType(from)}`);
-  return at === undefined ? one : { ...one, hertz: hertz(at) };
+  return amplitudeIn(from, 1, at === undefined ? undefined : hertz(at));
 }
 
 /**

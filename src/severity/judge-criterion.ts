@@ -1,6 +1,7 @@
 import {
   type Amplitude,
   type Assumption,
+  amplitudeIn,
   type ConvertedAmplitude,
   type ConvertOptions,
   convertAmplitude,
@@ -11,7 +12,7 @@ import {
 import type { Source } from "../core/index";
 import type { Quantity } from "../units/index";
 import { type SchemeKind, type Zone, zonesBetween } from "./kinds";
-import { amplitudeIn, type Limit, limitsOf } from "./limit";
+import { type Limit, limitsOf } from "./limit";
 import type { KnownFacts } from "./machine";
 import type { Applied } from "./reading-for";
 import type { Criterion, Scheme } from "./scheme";
@@ -60,7 +61,7 @@ function bandOf(scheme: Scheme, criterion: Criterion, { speed }: KnownFacts): Cr
 /** A limit in the reader's own type. */
 function inReadersType(limit: Limit, reading: Amplitude, crestFactor: number | undefined): Limit {
   const { value, unit, detector } = limit.printed;
-  const standard = { ...amplitudeIn(`${unit} ${detector}`, value), hertz: reading.hertz };
+  const standard = amplitudeIn(`${unit} ${detector}`, value, reading.hertz);
   const as = readerType(reading);
   const mine = convertAmplitude(standard, as, { crestFactor } as ConvertOptions);
   return Object.freeze({

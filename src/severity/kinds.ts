@@ -58,7 +58,7 @@ const words: Readonly<Record<string, string>> = {
  * import { zoneWord } from "veladis/severity";
  *
  * zoneWord("zones", "D"); // => "severe enough to cause damage"
- * zoneWord("grades", "slightly rough"); // => "slightly rough"
+ * zoneWord("grades", "grade 4.5"); // => "grade 4.5"
  * ```
  */
 export function zoneWord(kind: SchemeKind, zone: string): string {

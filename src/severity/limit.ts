@@ -1,4 +1,4 @@
-import { type Amplitude, type AmplitudeType, parseAmplitude, type ReadingType } from "../amplitude/index";
+import { parsedType, type ReadingType } from "../amplitude/index";
 import { type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { UnitSymbol } from "../units/index";
@@ -43,14 +43,9 @@ function limitAt(limit: LimitValue, speed: number | undefined): number | null {
   return Math.min(Math.sqrt(limit.rootOf / speed), limit.atMost ?? Number.POSITIVE_INFINITY);
 }
 
-/** The amplitude of a value in a reading type, frequency unknown. */
-export function amplitudeIn(type: AmplitudeType, value = 1): Amplitude {
-  return { ...parseAmplitude(`1 ${type}`), value };
-}
-
 /** The limits of a criterion, lowest first, in the standard's own unit. */
 export function limitsOf(scheme: Scheme, criterion: Criterion, speed: number | undefined): Limit[] {
-  const { unit, detector } = amplitudeIn(criterion.as);
+  const { unit, detector } = parsedType(criterion.as);
   const { standard, edition } = scheme;
   return namesOf(scheme).flatMap((name) => {
     const value = limitAt(criterion.limits[name] ?? null, speed);

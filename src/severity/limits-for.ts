@@ -1,7 +1,9 @@
 import {
   type AmplitudeType,
+  amplitudeIn,
   type ConvertOptions,
   convertAmplitude,
+  parsedType,
   readingType,
   writtenValue,
 } from "../amplitude/index";
@@ -11,7 +13,7 @@ import type { Quantity } from "../units/index";
 import { checkedOptions } from "./checked-options";
 import { type Assume, classOf, type MachineRef } from "./class-of";
 import type { SchemeKind } from "./kinds";
-import { amplitudeIn, type Limit, limitsOf } from "./limit";
+import { type Limit, limitsOf } from "./limit";
 import { conditionOf } from "./machine-class";
 import { applies } from "./reading-for";
 import type { Condition, Scheme } from "./scheme";
@@ -92,7 +94,7 @@ export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S
       }));
       const { ceilings } = criterion;
       return {
-        quantity: amplitudeIn(criterion.as).quantity,
+        quantity: parsedType(criterion.as).quantity,
         as: options.as ?? criterion.as,
         limits: Object.fromEntries(limits.map((one) => [one.name, one])),
         ...(ceilings !== undefined && {

@@ -1,8 +1,7 @@
-import { type Amplitude, amplitudeOf } from "../amplitude/index";
+import { type Amplitude, amplitudeOf, parsedType } from "../amplitude/index";
 import { VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { contains, type Interval } from "./interval";
-import { amplitudeIn } from "./limit";
 import type { KnownFacts } from "./machine";
 import type { Criterion, MachineClass } from "./scheme";
 
@@ -47,7 +46,7 @@ function suits(column: Detector, reading: Detector): number {
 
 /** The reading to judge by a criterion: of its quantity, of its detector, or else one whose frequency is known. */
 function bestReading(criterion: Criterion, readings: readonly Amplitude[]): Amplitude {
-  const { quantity, detector } = amplitudeIn(criterion.as);
+  const { quantity, detector } = parsedType(criterion.as);
   const score = (one: Amplitude): number =>
     (one.quantity === quantity ? 8 : one.hertz !== undefined ? 4 : 0) + suits(detector, one.detector);
   return readings.reduce((best, one) => (score(one) > score(best) ? one : best));
@@ -88,16 +87,16 @@ export function appliedCriteria(
       continue;
     }
     const reading = bestReading(criterion, readings);
-    const { quantity, detector } = amplitudeIn(criterion.as);
+    const { quantity, detector } = parsedType(criterion.as);
     const other = columns.get(quantity);
     const better =
       other === undefined ||
-      suits(detector, reading.detector) > suits(amplitudeIn(other.criterion.as).detector, other.reading.detector);
+      suits(detector, reading.detector) > suits(parsedType(other.criterion.as).detector, other.reading.detector);
     if (better) columns.set(quantity, { criterion, reading });
   }
   const applied: Applied[] = [];
   for (const one of columns.values()) {
-    const { quantity } = amplitudeIn(one.criterion.as);
+    const { quantity } = parsedType(one.criterion.as);
     const crosses = one.reading.quantity !== quantity;
     if (!crosses) applied.push(one);
     else if (crestFactor !== undefined)

@@ -49,7 +49,7 @@ export interface Immunity {
 }
 
 const SETTINGS = "settings with threshold, hysteresis, delay and detector";
-const RUNNING = 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"';
+const RUNNING = 'running vibration with its frequency, such as "2.6 mm/s rms at 1485 r/min"';
 const MULTIPLE = "a multiple of the threshold above 1";
 
 const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
@@ -66,21 +66,21 @@ const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
  * decay holds a shock up for longer than the on-delay, and then the delay does not help.
  *
  * @param settings - threshold (acceleration or velocity), hysteresis, on-delay, and the detector of the device
- * @param running - the running vibration with its frequency, below the threshold: `"0.2 in/s pk at 1800 r/min"`
+ * @param running - the running vibration with its frequency, below the threshold: `"2.6 mm/s rms at 1485 r/min"`
  * @throws {@link VeladisError} `missing-frequency`, `wrong-quantity`, `out-of-range`, and as {@link TripLogic}
  * @example
  * ```ts
  * import { format } from "veladis";
  * import { shockImmunity } from "veladis/protection";
  *
- * const settings = { threshold: "0.51 in/s pk", hysteresis: "3 %", timerResets: "below threshold" } as const;
- * const running = "0.2 in/s pk at 1800 r/min";
- * const slow = { ...settings, onDelay: 6, detector: { kind: "rms", averaging: 1 } } as const;
+ * const settings = { threshold: "9 mm/s rms", hysteresis: "8 %", timerResets: "below threshold" } as const;
+ * const running = "2.6 mm/s rms at 1485 r/min";
+ * const slow = { ...settings, onDelay: 8, detector: { kind: "rms", averaging: 1 } } as const;
  * const [burst] = shockImmunity(slow, running, { multiples: [2] }).bursts;
- * burst?.longest.toFixed(1); // => "4.7"
- * burst?.withoutDelay.toFixed(2); // => "0.25"
+ * burst?.longest.toFixed(1); // => "6.8"
+ * burst?.withoutDelay.toFixed(2); // => "0.27"
  * const [shock] = shockImmunity({ ...slow, onDelay: 0 }, running, { milliseconds: [11] }).shocks;
- * shock?.largest && format(shock.largest); // => "1.83 g pk"
+ * shock?.largest && format(shock.largest); // => "1.88 g pk"
  * ```
  */
 export function shockImmunity(

@@ -21,7 +21,7 @@ export interface HalfSine {
 
 /** What {@link shockOnRunning} is told. */
 export interface ShockOnRunningOptions {
-  /** The running vibration, one sine: `"0.2 in/s pk at 1800 r/min"`. */
+  /** The running vibration, one sine: `"2.6 mm/s rms at 1485 r/min"`. */
   readonly running: string;
   readonly shock: HalfSine & {
     /** When it begins, in seconds. */
@@ -69,12 +69,12 @@ export function halfSine(time: number, seconds: number): number {
  *
  * const wave = shockOnRunning({
  *   running: "0 mm/s rms at 25 Hz",
- *   shock: { peak: "10 g pk", milliseconds: 10, at: 0.5 },
+ *   shock: { peak: "8 g pk", milliseconds: 10, at: 0.5 },
  *   rate: 1000,
  *   seconds: 1,
  * });
  * wave.length; // => 1000
- * wave[505]?.toFixed(4); // => "98.0665"
+ * wave[505]?.toFixed(4); // => "78.4532"
  * ```
  */
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
@@ -90,7 +90,7 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   const pulse = parseAmplitude(shock.peak);
   if (reading.hertz === undefined) {
     throw new VeladisError("missing-frequency", {
-      expected: 'running vibration with its frequency, such as "0.2 in/s pk at 1800 r/min"',
+      expected: 'running vibration with its frequency, such as "2.6 mm/s rms at 1485 r/min"',
       received: shown(running),
     });
   }

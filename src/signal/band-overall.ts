@@ -1,12 +1,14 @@
 import { shown, VeladisError } from "../core/index";
-import { type MeasuredAmplitude, sineRatio } from "./amplitude-type";
+import { type Amplitude, typeOf } from "../reading/index";
 import { type Band, binsOf, checkedBand } from "./band";
 import { finiteLevel } from "./finite-level";
 import { givenSpectrum } from "./given-lines";
+import { bandNote, measured } from "./measured";
 import type { Spectrum } from "./spectrum-type";
+import { sineRatio } from "./unit-factor";
 
 /** The RMS level of a band, from a spectrum or a density. */
-export interface BandOverall extends MeasuredAmplitude {
+export interface BandOverall extends Amplitude {
   readonly band: Band;
   /** First and last line that counted. */
   readonly bins: readonly [first: number, last: number];
@@ -47,18 +49,15 @@ export function givenBand(
  * ```
  */
 export function bandOverall(spectrum: Spectrum, band: Band): BandOverall {
-  const { unit, detector, quantity, resolution, values, noiseBandwidth } = givenSpectrum(spectrum);
+  const { unit, detector, resolution, values, noiseBandwidth } = givenSpectrum(spectrum);
   const given = givenBand(band, spectrum);
   const [first, end] = binsOf(given, resolution);
   const last = Math.min(end, values.length - 1);
   let squares = 0;
   for (let k = first; k <= last; k++) squares += (values[k] as number) ** 2;
+  const rms = sineRatio(detector, "rms") * Math.sqrt(squares / noiseBandwidth);
   return Object.freeze({
-    value: finiteLevel(sineRatio(detector, "rms") * Math.sqrt(squares / noiseBandwidth)),
-    unit,
-    detector: "rms",
-    quantity,
-    hertz: undefined,
+    ...measured(finiteLevel(rms), typeOf(unit, "rms"), bandNote(given)),
     band: given,
     bins: [first, last] as const,
   });

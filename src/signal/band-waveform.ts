@@ -1,11 +1,11 @@
 import { given, shown, VeladisError } from "../core/index";
 import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
-import { derivations, sampleUnit, unitFactor } from "./amplitude-type";
 import { finiteLevels } from "./finite-level";
 import type { OverallOptions } from "./overall-type";
 import { realFftOf } from "./real-fft";
 import { type RecordBins, recordBins, turnedBins } from "./record-bins";
 import type { Samples } from "./samples";
+import { derivations, sampleUnit, unitFactor } from "./unit-factor";
 
 /** Points to a sample, if it is a number of them. */
 export function oversampling(over: number): number {

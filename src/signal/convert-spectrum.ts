@@ -1,8 +1,9 @@
 import { given, nonNegative, shown, VeladisError } from "../core/index";
-import { type AmplitudeType, answerType, derivations, sineRatio, unitFactor } from "./amplitude-type";
+import { type AmplitudeType, linearType } from "../reading/index";
 import { finiteLevels } from "./finite-level";
 import { givenSpectrum } from "./given-lines";
 import type { Spectrum } from "./spectrum-type";
+import { derivations, sineRatio, unitFactor } from "./unit-factor";
 
 /** Options of {@link convertSpectrum}. */
 export interface ConvertSpectrumOptions {
@@ -58,7 +59,7 @@ export function firstLine(from: number, resolution: number): number {
  * ```
  */
 export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
-  const { unit, detector, quantity } = answerType(as);
+  const { unit, detector, quantity } = linearType(as);
   const { resolution } = givenSpectrum(spectrum);
   const steps = derivations(spectrum.unit, unit);
   const from = Math.max(spectrum.from, lowestOf(given(options, "options as an object").from, steps, resolution));

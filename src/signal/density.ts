@@ -1,6 +1,6 @@
 import { given, shown, VeladisError } from "../core/index";
+import { type AmplitudeType, linearType } from "../reading/index";
 import { type UnitSpelling, units } from "../units/index";
-import { type AmplitudeType, amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
 import { type AveragingOptions, powerAverager } from "./averaged-power";
 import { type Band, binsOf } from "./band";
 import { type BandOverall, givenBand } from "./band-overall";
@@ -9,7 +9,9 @@ import type { Density } from "./density-type";
 import { type DensityUnit, densityText, densityUnit } from "./density-unit";
 import { finiteLevel, finiteLevels } from "./finite-level";
 import { givenDensity } from "./given-lines";
+import { bandNote, measured } from "./measured";
 import { type Samples, samplingRate, vibrationSamples } from "./samples";
+import { derivations, sampleUnit, unitFactor } from "./unit-factor";
 
 /** What a density needs to be told. */
 export interface DensityOptions extends AveragingOptions {
@@ -113,7 +115,7 @@ export function convertDensity(density: Density, unit: DensityUnit, options: { r
  */
 export function densityOverall(density: Density, band: Band, as?: AmplitudeType): BandOverall {
   const { squared, quantity, resolution, values } = givenDensity(density);
-  const answer = answerType(as ?? `${squared} rms`);
+  const answer = linearType(as ?? `${squared} rms`);
   if (answer.quantity !== quantity || answer.detector !== "rms") {
     throw new VeladisError("wrong-quantity", {
       expected: `an RMS value of ${quantity}; use convertDensity for another quantity`,
@@ -126,5 +128,5 @@ export function densityOverall(density: Density, band: Band, as?: AmplitudeType)
   let sum = 0;
   for (let k = first; k <= last; k++) sum += values[k] as number;
   const rms = finiteLevel(unitFactor(squared, answer.unit) * Math.sqrt(sum * resolution));
-  return Object.freeze({ ...amplitudeOf(rms, answer), band: inside, bins: [first, last] as const });
+  return Object.freeze({ ...measured(rms, answer, bandNote(inside)), band: inside, bins: [first, last] as const });
 }

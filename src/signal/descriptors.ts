@@ -1,10 +1,12 @@
 import { given, VeladisError } from "../core/index";
 import { type Detector, detectorFacts } from "../detectors/index";
-import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
-import { amplitudeOf, type MeasuredAmplitude, sampleUnit } from "./amplitude-type";
+import { type Amplitude, typeOf } from "../reading/index";
+import type { Quantity, UnitSpelling, UnitSymbol } from "../units/index";
 import { lineOf, removeTrend, type Trend, trendOf } from "./detrend";
 import { finiteLevel } from "./finite-level";
+import { measured } from "./measured";
 import { type Samples, vibrationSamples } from "./samples";
+import { sampleUnit } from "./unit-factor";
 
 /** What a waveform is like, in figures. */
 export interface Descriptors {
@@ -16,13 +18,13 @@ export interface Descriptors {
   readonly removed: Trend;
   /** Mean of the samples as they came, with its sign. */
   readonly mean: number;
-  readonly rms: MeasuredAmplitude;
+  readonly rms: Amplitude;
   /** Largest distance of a sample from zero: a true peak, not one derived from the RMS value. */
-  readonly peak: MeasuredAmplitude;
+  readonly peak: Amplitude;
   /** Highest sample less the lowest. */
-  readonly peakToPeak: MeasuredAmplitude;
+  readonly peakToPeak: Amplitude;
   /** Mean of the rectified samples. */
-  readonly average: MeasuredAmplitude;
+  readonly average: Amplitude;
   /** Peak over RMS: 1.414 for a sine, above 3 for noise, more where something knocks. */
   readonly crestFactor: number;
   /** Third central moment over the 1.5th power of the second; 0 for a wave as high as it is deep. */
@@ -85,9 +87,8 @@ export function descriptors(samples: Samples, options: DescriptorsOptions): Desc
   const { mean } = lineOf(x);
   const flatCrest = longestCrest(x);
   removeTrend(x, removed);
-  const { quantity } = units[unit];
-  const by = (detector: Detector): MeasuredAmplitude =>
-    Object.freeze(amplitudeOf(detectorFacts[detector].ofSamples(x), { unit, detector, quantity }));
+  const by = (detector: Detector): Amplitude =>
+    measured(detectorFacts[detector].ofSamples(x), typeOf(unit, detector), "read from the samples");
   const about = lineOf(x).mean;
   let square = 0;
   let cube = 0;
@@ -106,7 +107,7 @@ export function descriptors(samples: Samples, options: DescriptorsOptions): Desc
   }
   return Object.freeze({
     unit,
-    quantity,
+    quantity: rms.quantity,
     count: x.length,
     removed,
     mean: finiteLevel(mean),

@@ -1,4 +1,3 @@
-export type { AmplitudeType, MeasuredAmplitude } from "./amplitude-type";
 export type { Averaging, AveragingOptions } from "./averaged-power";
 export { type Band, type BandEdges, bandEdges } from "./band";
 export { type BandOverall, bandOverall } from "./band-overall";

@@ -1,15 +1,16 @@
 import { finite, given, list, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
-import type { MeasuredAmplitude } from "./amplitude-type";
+import { type Amplitude, typeOf } from "../reading/index";
 import { type Band, checkedBand } from "./band";
 import { firstLine } from "./convert-spectrum";
 import { finiteLevel } from "./finite-level";
 import { givenSpectrum } from "./given-lines";
+import { measured } from "./measured";
 import type { Spectrum } from "./spectrum-type";
 import { placeOfTone, windowKernel } from "./window-kernel";
 
 /** A line picked from a spectrum: an amplitude at its own frequency, by which it may be converted. */
-export interface SpectrumLine extends MeasuredAmplitude {
+export interface SpectrumLine extends Amplitude {
   /** Frequency in hertz, found between the lines of the spectrum. */
   readonly hertz: number;
   /** The highest line of the spectrum there. */
@@ -25,22 +26,14 @@ export interface TopLinesOptions {
 }
 
 /** The tone of which line `bin` and its neighbours are the picture. */
-function lineAt(
-  { values, unit, detector, quantity, resolution, window, derivations }: Spectrum,
-  bin: number,
-): SpectrumLine {
+function lineAt({ values, unit, detector, resolution, window, derivations }: Spectrum, bin: number): SpectrumLine {
   // as measured: integration weighs the neighbours by their frequency, which would shift the place
-  const measured = (k: number): number => (values[k] as number) * k ** -derivations;
-  const place = bin + placeOfTone(window, measured(bin - 1), measured(bin), measured(bin + 1));
-  const size = measured(bin) / windowKernel(window, place - bin);
-  return Object.freeze({
-    value: size * place ** derivations,
-    unit,
-    detector,
-    quantity,
-    hertz: finiteLevel(place * resolution),
-    bin,
-  });
+  const sizeAt = (k: number): number => (values[k] as number) * k ** -derivations;
+  const place = bin + placeOfTone(window, sizeAt(bin - 1), sizeAt(bin), sizeAt(bin + 1));
+  const size = sizeAt(bin) / windowKernel(window, place - bin);
+  const hertz = finiteLevel(place * resolution);
+  const line = measured(size * place ** derivations, typeOf(unit, detector), "a line of a spectrum");
+  return Object.freeze({ ...line, hertz, bin });
 }
 
 /** Lines higher than both neighbours, of those that have two that are given. */

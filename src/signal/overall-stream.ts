@@ -1,13 +1,15 @@
 import { given, nonNegative, shown, VeladisError } from "../core/index";
 import { type Detector, type DetectorFacts, detectorFacts } from "../detectors/index";
-import { amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
+import { linearType } from "../reading/index";
 import { checkedBand } from "./band";
 import { bandFilter } from "./band-filter";
 import { DEFAULT_ORDER, filterOrder } from "./butterworth-gain";
 import { finiteLevel } from "./finite-level";
+import { bandNote, measured } from "./measured";
 import type { FilterOverall, OverallOptions } from "./overall-type";
 import { finiteSamples, type Samples, samplingRate } from "./samples";
 import { addToTally, emptyTally, mergedTally, sumsOf, type Tally } from "./tally";
+import { derivations, sampleUnit, unitFactor } from "./unit-factor";
 
 /** What a stream needs to be told: as for {@link overall}, less what needs the whole record. */
 export interface OverallStreamOptions extends Pick<OverallOptions, "rate" | "unit" | "band" | "as" | "order"> {
@@ -97,7 +99,7 @@ function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]>
 export function overallStream(options: OverallStreamOptions): OverallStream {
   const rate = samplingRate(given(options, "options with rate, unit, band and as").rate);
   const unit = sampleUnit(options.unit);
-  const answer = answerType(options.as);
+  const answer = linearType(options.as);
   const ofSums = readingOfSums(answer.detector);
   const steps = derivations(unit, answer.unit);
   const order = filterOrder(options.order ?? DEFAULT_ORDER, 1 + Math.max(0, -steps));
@@ -162,7 +164,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
       });
     }
     return Object.freeze({
-      ...amplitudeOf(finiteLevel(factor * ofSums(sumsOf(tally))), answer),
+      ...measured(finiteLevel(factor * ofSums(sumsOf(tally))), answer, bandNote(band)),
       band,
       edges: "-3 dB" as const,
       order,

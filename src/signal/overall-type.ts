@@ -1,5 +1,5 @@
+import type { Amplitude, AmplitudeType } from "../reading/index";
 import type { UnitSpelling } from "../units/index";
-import type { AmplitudeType, MeasuredAmplitude } from "./amplitude-type";
 import type { Band, BandEdges } from "./band";
 import type { Trend } from "./detrend";
 import type { WindowName } from "./windows";
@@ -27,7 +27,7 @@ export interface OverallOptions {
 }
 
 /** An overall level, and what was done to get it. It is an amplitude: convert it, format it, judge it. */
-export interface Overall extends MeasuredAmplitude {
+export interface Overall extends Amplitude {
   readonly band: Band;
   readonly edges: BandEdges;
   /** Order of the filter, when the edges are at -3 dB. */

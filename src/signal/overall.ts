@@ -1,11 +1,13 @@
 import { given, shown, VeladisError } from "../core/index";
 import { detectorFacts } from "../detectors/index";
-import { amplitudeOf, answerType, derivations, sampleUnit, unitFactor } from "./amplitude-type";
+import { linearType } from "../reading/index";
 import { oversampling, waveformOfBins } from "./band-waveform";
 import { finiteLevel } from "./finite-level";
+import { bandNote, measured } from "./measured";
 import type { OverallOptions, SpectrumOverall } from "./overall-type";
 import { meanSquare, recordBins } from "./record-bins";
 import type { Samples } from "./samples";
+import { derivations, sampleUnit, unitFactor } from "./unit-factor";
 import { windowName } from "./windows";
 
 /**
@@ -49,7 +51,7 @@ import { windowName } from "./windows";
  */
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
   const unit = sampleUnit(given(options, "options with rate, unit, band and as").unit);
-  const answer = answerType(options.as);
+  const answer = linearType(options.as);
   const over = oversampling(options.oversample ?? 1);
   const { detector } = answer;
   if (detector !== "rms" && windowName(options.window ?? "rectangular") !== "rectangular") {
@@ -66,5 +68,5 @@ export function overall(samples: Samples, options: OverallOptions): SpectrumOver
       ? Math.sqrt(meanSquare(record))
       : detectorFacts[detector].ofSamples(waveformOfBins(record, steps, over));
   const value = finiteLevel(unitFactor(unit, answer.unit) * size);
-  return Object.freeze({ ...amplitudeOf(value, answer), ...record.done, method: "spectrum" });
+  return Object.freeze({ ...measured(value, answer, bandNote(record.done.band)), ...record.done, method: "spectrum" });
 }

@@ -1,17 +1,20 @@
 import { given, positive, shown, VeladisError } from "../core/index";
 import {
+  type Amplitude,
   type AmplitudeType,
-  amplitudeOf,
-  answerType,
-  derivations,
-  type MeasuredAmplitude,
-  unitFactor,
-} from "./amplitude-type";
+  type Assumption,
+  amplitudeIn,
+  linearType,
+  madeOf,
+  typeOf,
+} from "../reading/index";
 import type { Band } from "./band";
 import { type DensityUnit, densityText, densityUnit } from "./density-unit";
 import { finiteLevel } from "./finite-level";
 import { gaussianWithin } from "./gaussian";
+import { bandNote, measured } from "./measured";
 import { type BreakPoint, checkedPoints } from "./slope";
+import { derivations, unitFactor } from "./unit-factor";
 
 /** What the level of a profile needs to be told. */
 export interface ProfileOptions {
@@ -24,15 +27,15 @@ export interface ProfileOptions {
 }
 
 /** A peak that is a multiple of an RMS value, for a vibration that is Gaussian. */
-export interface GaussianPeak extends MeasuredAmplitude {
+export interface GaussianPeak extends Amplitude {
   readonly sigmas: number;
   /** Part of the time spent within the peak. */
   readonly within: number;
-  readonly assumed: "gaussian";
+  readonly assumed: readonly Assumption[];
 }
 
 /** The RMS level of a profile. */
-export interface ProfileOverall extends MeasuredAmplitude {
+export interface ProfileOverall extends Amplitude {
   readonly band: Band;
   /** Unit of the densities it was computed from. */
   readonly densityUnit: DensityUnit;
@@ -60,15 +63,16 @@ function segmentIntegral([f1, s1]: BreakPoint, [f2, s2]: BreakPoint, integration
 }
 
 /** A peak as a multiple of an RMS value, with what it assumes. */
-function gaussianPeak(rms: MeasuredAmplitude, sigmas: number): GaussianPeak {
+function gaussianPeak(rms: Amplitude, sigmas: number): GaussianPeak {
+  const as = typeOf(rms.unit, "pk");
+  const value = finiteLevel(sigmas * rms.value);
+  const note = `${sigmas} standard deviations`;
   return Object.freeze({
-    ...rms,
-    value: finiteLevel(sigmas * rms.value),
-    detector: "pk",
+    ...amplitudeIn(as, value),
+    ...madeOf([rms], { does: "scale", value, type: as.type, by: sigmas, note, assumed: ["gaussian"] }),
     sigmas,
     within: gaussianWithin(sigmas),
-    assumed: "gaussian",
-  });
+  }) as GaussianPeak;
 }
 
 /**
@@ -91,13 +95,13 @@ function gaussianPeak(rms: MeasuredAmplitude, sigmas: number): GaussianPeak {
  * const level = profileOverall([[20, 0.01], [80, 0.04], [350, 0.04], [2000, 0.007]], { unit: "g2/Hz", as: "g rms" });
  * format(level); // => "6.06 g rms"
  * format(level.peak); // => "18.2 g pk"
- * level.peak.assumed; // => "gaussian"
+ * level.peak.assumed; // => ["gaussian"]
  * ```
  */
 export function profileOverall(points: readonly BreakPoint[], options: ProfileOptions): ProfileOverall {
   const checked = checkedPoints(points);
   const unit = densityUnit(given(options, "options with unit and as").unit);
-  const answer = answerType(options.as);
+  const answer = linearType(options.as);
   if (answer.detector !== "rms") {
     throw new VeladisError("unknown-detector", {
       expected: "an RMS value; its peak is given beside it",
@@ -110,10 +114,11 @@ export function profileOverall(points: readonly BreakPoint[], options: ProfileOp
   const square = checked
     .slice(1)
     .reduce((sum, point, i) => sum + segmentIntegral(checked[i] as BreakPoint, point, integrations), 0);
-  const rms = amplitudeOf(finiteLevel(unitFactor(unit, answer.unit) * Math.sqrt(square)), answer);
+  const band = [(checked[0] as BreakPoint)[0], (checked[checked.length - 1] as BreakPoint)[0]] as const;
+  const rms = measured(finiteLevel(unitFactor(unit, answer.unit) * Math.sqrt(square)), answer, bandNote(band));
   return Object.freeze({
     ...rms,
-    band: [(checked[0] as BreakPoint)[0], (checked[checked.length - 1] as BreakPoint)[0]] as const,
+    band,
     densityUnit: densityText(unit),
     peak: gaussianPeak(rms, sigmas),
   });

@@ -1,6 +1,6 @@
 import type { Detector } from "../detectors/index";
+import type { AmplitudeType } from "../reading/index";
 import type { Quantity, UnitSpelling, UnitSymbol } from "../units/index";
-import type { AmplitudeType } from "./amplitude-type";
 import type { Averaging, AveragingOptions } from "./averaged-power";
 
 /** What a spectrum needs to be told. */

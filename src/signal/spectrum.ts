@@ -1,9 +1,11 @@
 import { given, VeladisError } from "../core/index";
-import { answerType, derivations, sampleUnit } from "./amplitude-type";
+import { linearType } from "../reading/index";
+import { units } from "../units/index";
 import { powerAverager } from "./averaged-power";
 import { convertSpectrum, lowestOf } from "./convert-spectrum";
 import { finiteSamples, type Samples, samplingRate, vibrationSamples } from "./samples";
 import type { Spectrum, SpectrumOptions } from "./spectrum-type";
+import { derivations, sampleUnit } from "./unit-factor";
 
 /** A spectrum in the making, in constant memory. */
 export interface SpectrumStream {
@@ -45,7 +47,7 @@ export function spectrumStream(options: SpectrumOptions & { readonly segment: nu
   const unit = sampleUnit(options.unit);
   const averager = powerAverager(options);
   // refused before a long signal has gone by, not after
-  const steps = options.as === undefined ? 0 : derivations(unit, answerType(options.as).unit);
+  const steps = options.as === undefined ? 0 : derivations(unit, linearType(options.as).unit);
   lowestOf(options.from, steps, rate / options.segment);
   let taken = 0;
   let first: number | undefined;
@@ -67,7 +69,9 @@ export function spectrumStream(options: SpectrumOptions & { readonly segment: nu
         });
       }
       const plain: Spectrum = Object.freeze({
-        ...answerTypeOf(unit),
+        unit,
+        detector: "rms",
+        quantity: units[unit].quantity,
         rate,
         resolution: rate / options.segment,
         derivations: 0,
@@ -79,11 +83,6 @@ export function spectrumStream(options: SpectrumOptions & { readonly segment: nu
       return convertSpectrum(plain, options.as ?? `${unit} rms`, options);
     },
   });
-}
-
-function answerTypeOf(unit: string): Pick<Spectrum, "unit" | "detector" | "quantity"> {
-  const { detector, quantity, unit: symbol } = answerType(`${unit} rms`);
-  return { unit: symbol, detector, quantity };
 }
 
 /**

@@ -1,4 +1,4 @@
-import { assumedText } from "../amplitude/index";
+import { assumedText, parsedType } from "../amplitude/index";
 import type { Frequency } from "../frequency/index";
 import { type Assume, classifier, type MachineRef, type SchemeRef, schemeById } from "../severity/index";
 import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
@@ -53,7 +53,7 @@ export function schemeToSql(scheme: SchemeRef, machine: MachineRef, options: Sch
     ...(assume !== undefined && { assume }),
   });
   const zones = judge.zones.map((zone) => textLiteral(zone, quotes));
-  const isLevel = judge.from.startsWith("dB");
+  const isLevel = parsedType(judge.from).reference !== 0;
   const [lowest, highest] = [isLevel ? -Number.MAX_VALUE : 0, Number.MAX_VALUE].map(numberLiteral);
   const steps = judge.bounds.map((bound, i) => `WHEN ${value} <= ${numberLiteral(bound)} THEN ${zones[i]}`);
   const worst = zones[judge.bounds.length];

@@ -1,14 +1,14 @@
 import {
   assumedText,
   type ConvertOptions,
-  convertAmplitude,
+  conversionAssumes,
   converter,
-  parseAmplitude,
+  parsedType,
   readingType,
+  typeOf,
 } from "../amplitude/index";
 import { positive, text } from "../core/index";
 import { type Frequency, frequency } from "../frequency/index";
-import { quantities } from "../units/index";
 import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
 import { numberLiteral, remark } from "./literal";
 
@@ -37,12 +37,8 @@ const MOST_DECIBELS = 5000;
 
 /** A reading type as a conversion in SQL needs it: the linear type, and the reference of a level. */
 function linear(type: string): { type: string; order: number; reference: number | undefined } {
-  const { unit, detector, quantity, value, level } = parseAmplitude(type.startsWith("dB") ? `0 ${type}` : `1 ${type}`);
-  return {
-    type: `${unit} ${detector}`,
-    order: quantities[quantity],
-    reference: level === undefined ? undefined : value,
-  };
+  const { unit, detector, order, reference } = parsedType(type);
+  return { type: typeOf(unit, detector).type, order, reference: reference === 0 ? undefined : reference };
 }
 
 const converterText = converter as unknown as (
@@ -92,11 +88,8 @@ function multiplier(before: string, after: string, steps: number, options: ToSql
   };
 }
 
-function assumptionText(before: string, after: string, { at, crestFactor }: ToSqlOptions): string {
-  const { assumed } = convertAmplitude(`1 ${before}`, after, {
-    ...(at !== undefined && { at: isColumn(at) ? { hertz: 1 } : at }),
-    ...(crestFactor !== undefined && { crestFactor }),
-  });
+function assumptionText(before: string, after: string, { crestFactor }: ToSqlOptions): string {
+  const assumed = conversionAssumes(before, after, crestFactor);
   const words = assumedText({ assumed, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
   return words && `; assumed: ${words}`;
 }

@@ -1,4 +1,4 @@
-import { convertAmplitude, readingType } from "../amplitude/index";
+import { amplitudeIn, convertAmplitude, parsedType } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 import type { TripRules } from "../device/index";
 import type { RunOptions } from "./run-options";
@@ -7,12 +7,12 @@ import type { RunOptions } from "./run-options";
 export function factorTo({ threshold, type }: TripRules, { as, at }: RunOptions): number {
   if (as === undefined) return 1;
   const frequency = at ?? (threshold.hertz === undefined ? undefined : { hertz: threshold.hertz });
-  const written = readingType(as);
-  if (written.startsWith("dB")) {
+  const from = parsedType(as);
+  if (from.reference !== 0) {
     throw new VeladisError("out-of-range", {
       expected: 'a linear unit for the levels, such as "mm/s rms"',
       received: shown(as),
     });
   }
-  return convertAmplitude(`1 ${written}`, type, frequency === undefined ? {} : { at: frequency }).value;
+  return convertAmplitude(amplitudeIn(from, 1), type, frequency === undefined ? {} : { at: frequency }).value;
 }

@@ -41,22 +41,22 @@ const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
  * import { TripLogic } from "veladis/protection";
  *
  * const logic = new TripLogic({
- *   threshold: "0.51 in/s pk",
- *   hysteresis: "3 %",
- *   onDelay: 6,
+ *   threshold: "9 mm/s rms",
+ *   hysteresis: "8 %",
+ *   onDelay: 8,
  *   timerResets: "below threshold",
  *   sensorFault: "alarm",
  *   latching: true,
  *   contact: "normally open",
  *   coil: "normally energised",
  * });
- * logic.step(0.52, 5.9).state; // => "timing"
- * logic.step(0.52, 0.1).state; // => "tripped"
- * logic.step(0.52, 1).contact; // => "open"
+ * logic.step(9.4, 7.9).state; // => "timing"
+ * logic.step(9.4, 0.1).state; // => "tripped"
+ * logic.step(9.4, 1).contact; // => "open"
  * logic.reset(); // => { accepted: false, reason: "the level is not below the reset level" }
- * logic.step("6.2 mm/s rms", 1).state; // => "latched"
+ * logic.step("11.5 mm/s pk", 1).state; // => "latched"
  * logic.reset(); // => { accepted: true }
- * logic.step(0.1, 1).contact; // => "closed"
+ * logic.step(2.6, 1).contact; // => "closed"
  * ```
  */
 export class TripLogic {

@@ -26,13 +26,13 @@ const meanings = {
  * import { asFoundAsLeft } from "veladis/protection";
  *
  * const pair = asFoundAsLeft({
- *   known: "0.40 in/s pk at 1800 r/min",
+ *   known: "8 mm/s rms at 2400 r/min",
  *   tolerance: "5 %",
- *   asFound: "0.43 in/s pk",
- *   asLeft: "0.40 in/s pk",
+ *   asFound: "7.3 mm/s rms",
+ *   asLeft: "7.9 mm/s rms",
  * });
  * [pair.asFound.verdict, pair.asLeft.verdict]; // => ["fail", "pass"]
- * pair.adjustment?.toFixed(3); // => "0.930"
+ * pair.adjustment?.toFixed(3); // => "1.082"
  * ```
  */
 export function asFoundAsLeft(

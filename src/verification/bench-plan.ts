@@ -41,7 +41,7 @@ const REFERENCE: Frequency = "79.4 Hz";
 
 function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
   return [
-    "before: record the setting as found, and have the trip of a running machine released from this device under the site's procedure",
+    "before: record the setting as found, and under the site's procedure disconnect this device from the trip of the running machine",
     "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time",
     `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own expanded uncertainty is ${shaker.uncertainty} (k = 2)`}`,
     ...hertz.flatMap((one) => {
@@ -69,14 +69,14 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
  * import { benchPlan } from "veladis/protection";
  *
  * const plan = benchPlan(
- *   { threshold: "0.51 in/s pk", hysteresis: "3 %", onDelay: 6, latching: true, frequencies: ["1800 r/min"] },
- *   { lowest: "7 Hz", highest: "10 kHz", displacement: "3.8 mm pp", acceleration: "10 g pk" },
+ *   { threshold: "9 mm/s rms", hysteresis: "8 %", onDelay: 8, latching: true, frequencies: ["2400 r/min"] },
+ *   { lowest: "8 Hz", highest: "3 kHz", displacement: "5 mm pp", acceleration: "6 g pk" },
  * );
- * format(plan.reset, { digits: 4 }); // => "0.4947 in/s pk"
+ * format(plan.reset); // => "8.28 mm/s rms"
  * const [first] = plan.steps;
- * first?.level && format(first.level); // => "0.128 in/s pk"
- * first?.displacement && format(first.displacement); // => "34.4 um pp"
- * first?.acceleration && format(first.acceleration); // => "0.0622 g pk"
+ * first?.level && format(first.level); // => "2.25 mm/s rms"
+ * first?.displacement && format(first.displacement); // => "25.3 um pp"
+ * first?.acceleration && format(first.acceleration); // => "0.0815 g pk"
  * plan.possible; // => true
  * ```
  */

@@ -5,11 +5,11 @@ import { marginsOf, type ToleranceText } from "./tolerance";
 
 /** What {@link checkAgainstKnown} is told. */
 export interface KnownCheck {
-  /** The level of the reference shaker: `"0.40 in/s pk at 1800 r/min"`. */
+  /** The level of the reference shaker: `"8 mm/s rms at 2400 r/min"`. */
   readonly known: string | Amplitude;
   /** What the device shows; another unit or detector is converted, another quantity at the known frequency. */
   readonly indicated: string | Amplitude;
-  /** The largest error allowed: `"10 %"`, `"0.5 dB"` or an amount such as `"0.02 in/s pk"`. */
+  /** The largest error allowed: `"5 %"`, `"0.5 dB"` or an amount such as `"0.4 mm/s rms"`. */
   readonly tolerance: ToleranceText;
   /** Expanded uncertainty (k = 2) of the known level, in the same forms. */
   readonly uncertainty?: ToleranceText;
@@ -55,7 +55,7 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
   choice(rule, Object.keys(decisionRules), "a decision rule");
   if (rule === "guard band" && uncertainty === undefined) {
     throw new VeladisError("missing-fact", {
-      expected: 'the expanded uncertainty (k = 2) of the known level, such as "3 %", which the guard band is made of',
+      expected: 'the expanded uncertainty (k = 2) of the known level, such as "2 %", which the guard band is made of',
       received: "nothing",
     });
   }
@@ -72,25 +72,25 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
  * import { checkAgainstKnown } from "veladis/protection";
  *
  * const check = checkAgainstKnown({
- *   known: "0.40 in/s pk at 1800 r/min",
- *   indicated: "0.43 in/s pk",
- *   tolerance: "10 %",
+ *   known: "8 mm/s rms at 2400 r/min",
+ *   indicated: "7.3 mm/s rms",
+ *   tolerance: "5 %",
  * });
- * check.error.toFixed(2); // => "0.03"
- * check.errorPercent.toFixed(1); // => "7.5"
- * check.errorDecibels?.toFixed(2); // => "0.63"
- * check.verdict; // => "pass"
+ * check.error.toFixed(1); // => "-0.7"
+ * check.errorPercent.toFixed(2); // => "-8.75"
+ * check.errorDecibels?.toFixed(2); // => "-0.80"
+ * check.verdict; // => "fail"
  * check.rule; // => "simple acceptance"
- * const known = "10 mm/s rms at 79.4 Hz";
- * checkAgainstKnown({ known, indicated: "9.6 mm/s rms", tolerance: "5 %", uncertainty: "3 %" }).verdict;
+ * const known = "8 mm/s rms at 2400 r/min";
+ * checkAgainstKnown({ known, indicated: "7.7 mm/s rms", tolerance: "5 %", uncertainty: "2 %" }).verdict;
  * // => "undecided"
  * ```
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
   knownKeys(given(check, "a check with known level, indicated level and tolerance"), keys, "a part of a check");
   const read = (reading: string | Amplitude, what: string): Amplitude => amplitudeOf(given(reading, what));
-  const known = read(check.known, 'the known level, such as "0.40 in/s pk at 1800 r/min"');
-  const seen = read(check.indicated, 'the level that the device shows, such as "0.39 in/s pk"');
+  const known = read(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"');
+  const seen = read(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"');
   positive(known.value, "a known level above zero");
   const hertz = known.hertz ?? seen.hertz;
   const unit = `${known.unit} ${known.detector}`;
@@ -106,7 +106,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     unit,
     error,
     errorPercent: held((100 * error) / known.value),
-    errorDecibels: indicated.value > 0 ? 20 * Math.log10(held(indicated.value / known.value)) : null,
+    errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
     tolerance: tolerance.above,
     uncertainty: uncertainty?.above ?? null,
     ...decided(rule, error, tolerance, uncertainty, known.value),

@@ -1,19 +1,19 @@
 import { held, list, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
 
-const FORM = 'a relative uncertainty such as "3 %"';
+const FORM = 'a relative uncertainty such as "2 %"';
 
 /**
  * Independent relative uncertainties combined by root sum of squares (JCGM 100:2008, 5.1.2, from memory), in percent.
  *
  * All must be stated with one coverage factor, which the result then has too.
  *
- * @param parts - e.g. `["3 %", "5 %"]`
+ * @param parts - e.g. `["2 %", "5 %"]`
  * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-unit`, `syntax`, `negative`
  * @example
  * ```ts
  * import { combinedUncertainty } from "veladis/protection";
  *
- * combinedUncertainty(["3 %", "5 %"]).toFixed(2); // => "5.83"
+ * combinedUncertainty(["2 %", "5 %"]).toFixed(2); // => "5.39"
  * ```
  */
 export function combinedUncertainty(parts: readonly string[]): number {

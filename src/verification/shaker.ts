@@ -7,11 +7,11 @@ export interface Shaker {
   readonly name?: string;
   readonly lowest: Frequency;
   readonly highest: Frequency;
-  /** Stroke, e.g. `"3.8 mm pp"`. */
+  /** Stroke, e.g. `"5 mm pp"`. */
   readonly displacement?: string;
   /** e.g. `"500 mm/s pk"`. */
   readonly velocity?: string;
-  /** With a bare table, e.g. `"10 g pk"`. */
+  /** With a bare table, e.g. `"6 g pk"`. */
   readonly acceleration?: string;
   /** Peak force in newtons; with the moving mass it limits the acceleration under load. */
   readonly force?: { readonly newtons: number };
@@ -19,7 +19,7 @@ export interface Shaker {
   readonly movingMass?: { readonly kilograms: number };
   /** Largest mass that may be mounted. */
   readonly payload?: { readonly kilograms: number };
-  /** Expanded uncertainty (k = 2) of its level, e.g. `"3 %"`. */
+  /** Expanded uncertainty (k = 2) of its level, e.g. `"2 %"`. */
   readonly uncertainty?: string;
 }
 
@@ -60,10 +60,10 @@ const PAYLOAD = "a payload such as { kilograms: 0.5 }";
  * ```ts
  * import { shakerReach } from "veladis/protection";
  *
- * const shaker = { lowest: "7 Hz", highest: "10 kHz", displacement: "3.8 mm pp", acceleration: "10 g pk" } as const;
- * shakerReach("0.51 in/s pk at 1800 r/min", shaker, 0.1).possible; // => true
- * shakerReach("10 in/s pk at 1800 r/min", shaker, 0.1).limitedBy; // => []
- * shakerReach("20 in/s pk at 1800 r/min", shaker, 0.1).limitedBy; // => ["stroke"]
+ * const shaker = { lowest: "8 Hz", highest: "3 kHz", displacement: "5 mm pp", acceleration: "6 g pk" } as const;
+ * shakerReach("9 mm/s rms at 2400 r/min", shaker, 0.2).possible; // => true
+ * shakerReach("200 mm/s rms at 2400 r/min", shaker, 0.2).limitedBy; // => ["acceleration"]
+ * shakerReach("120 mm/s rms at 600 r/min", shaker, 0.2).limitedBy; // => ["stroke"]
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
@@ -73,7 +73,7 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
   const { hertz } = wanted;
   if (hertz === undefined) {
     throw new VeladisError("missing-frequency", {
-      expected: 'a level with its frequency, such as "0.40 in/s pk at 1800 r/min"',
+      expected: 'a level with its frequency, such as "8 mm/s rms at 2400 r/min"',
       received: shown(format(wanted)),
     });
   }

@@ -55,7 +55,7 @@ function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingSt
  *
  * The trip point is taken midway between the last level that did not trip and the first that did.
  *
- * @param threshold - the setpoint as stored: `"0.51 in/s pk"`
+ * @param threshold - the setpoint as stored: `"9 mm/s rms"`
  * @param steps - levels that rise, each with whether the output was set
  * @throws {@link VeladisError} `out-of-range` unless the levels rise through one change
  * @example
@@ -63,15 +63,15 @@ function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingSt
  * import { tripPointTest } from "veladis/protection";
  *
  * const { between, verdict } = tripPointTest(
- *   "0.51 in/s pk",
+ *   "9 mm/s rms",
  *   [
- *     { level: "0.49 in/s pk", set: false },
- *     { level: "0.50 in/s pk", set: false },
- *     { level: "0.52 in/s pk", set: true },
+ *     { level: "8.7 mm/s rms", set: false },
+ *     { level: "8.9 mm/s rms", set: false },
+ *     { level: "9.1 mm/s rms", set: true },
  *   ],
  *   { tolerance: "5 %" },
  * );
- * between; // => [0.5, 0.52]
+ * between; // => [8.9, 9.1]
  * verdict; // => "pass"
  * ```
  */
@@ -87,7 +87,7 @@ export function tripPointTest(
  * A reset-point test: the level is lowered slowly until the output clears, or for a latching one, until a reset by
  * hand is accepted.
  *
- * @param reset - the reset level: threshold less hysteresis, `"0.4947 in/s pk"`
+ * @param reset - the reset level: threshold less hysteresis, `"8.28 mm/s rms"`
  * @param steps - levels that fall, each with whether the output was still set
  * @throws {@link VeladisError} `out-of-range` unless the levels fall through one change
  * @example
@@ -95,11 +95,11 @@ export function tripPointTest(
  * import { resetPointTest } from "veladis/protection";
  *
  * const steps = [
- *   { level: "0.500 in/s pk", set: true },
- *   { level: "0.495 in/s pk", set: true },
- *   { level: "0.490 in/s pk", set: false },
+ *   { level: "8.4 mm/s rms", set: true },
+ *   { level: "8.3 mm/s rms", set: true },
+ *   { level: "8.2 mm/s rms", set: false },
  * ];
- * resetPointTest("0.4947 in/s pk", steps, { tolerance: "2 %" }).verdict; // => "pass"
+ * resetPointTest("8.28 mm/s rms", steps, { tolerance: "2 %" }).verdict; // => "pass"
  * ```
  */
 export function resetPointTest(reset: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest): SwitchingPoint {
@@ -130,8 +130,8 @@ export interface DelayTest {
  * ```ts
  * import { delayTest } from "veladis/protection";
  *
- * delayTest(6, [6.1, 5.9, 6.2], "5 %").verdict; // => "pass"
- * delayTest(6, [6.1, 5.9, 6.2], "0.1 s").worstError.toFixed(1); // => "0.2"
+ * delayTest(8, [8.1, 7.9, 8.2], "5 %").verdict; // => "pass"
+ * delayTest(8, [8.1, 7.9, 8.2], "0.1 s").worstError.toFixed(1); // => "0.2"
  * ```
  */
 export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {

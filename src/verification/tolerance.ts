@@ -1,10 +1,10 @@
 import { type Amplitude, amountOf } from "../amplitude/index";
 import { held, nonNegative, numeral, withUnit } from "../core/index";
 
-/** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.02 in/s pk"`. */
+/** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.4 mm/s rms"`. */
 export type ToleranceText = `${number} %` | `${number}%` | `${number} dB` | (string & {});
 
-const FORM = 'a tolerance such as "10 %", "0.5 dB" or "0.02 in/s pk"';
+const FORM = 'a tolerance such as "5 %", "0.5 dB" or "0.4 mm/s rms"';
 
 /** How far a level may lie below and above the known one, in its unit. */
 export interface Margins {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { convert, convertAmplitude, currentLoop, hertz, loopLimits, sensor, sineFrequency } from "../../src/index";
 import { expectAgreement } from "../references/agreement";
+import { practiceCheck } from "../references/common-practice";
 import { levelReferencesInPrint } from "../references/decibel-levels";
 import { sensorReferences } from "../references/sensor-scaling";
 import { sineReferences } from "../references/sine-relations";
@@ -141,9 +142,11 @@ describe("values in print", () => {
 });
 
 describe("common practice, no source", () => {
-  it("0.40 in/s peak at 1800 r/min is about 4.24 mil pp and 0.195 g peak", () => {
-    expect(convert(0.4, "in/s pk", "mil pp", { at: "1800 r/min" })).toBeCloseTo(4.24, 2);
-    expect(convert(0.4, "in/s pk", "g pk", { at: "1800 r/min" })).toBeCloseTo(0.195, 3);
+  it("a velocity at a shaft speed is a displacement and an acceleration", () => {
+    const { velocity, speed, displacement, acceleration } = practiceCheck;
+    const at = `${speed} r/min` as const;
+    expect(convert(velocity, "in/s pk", "mil pp", { at })).toBeCloseTo(displacement.mils, displacement.digits);
+    expect(convert(velocity, "in/s pk", "g pk", { at })).toBeCloseTo(acceleration.g, acceleration.digits);
   });
 
   it("1 in/s peak is 17.96 mm/s RMS", () => {
@@ -151,9 +154,9 @@ describe("common practice, no source", () => {
   });
 
   it("the data path gives the same answers with what was assumed", () => {
-    expect(convertAmplitude("0.40 in/s pk at 1800 r/min", "mil pp")).toMatchObject({
+    expect(convertAmplitude(practiceCheck.known, "mil pp")).toMatchObject({
       assumed: ["one-frequency"],
-      hertz: 30,
+      hertz: practiceCheck.speed / 60,
     });
     expect(convertAmplitude("1 in/s pk", "mm/s rms")).toMatchObject({ assumed: ["sine"], hertz: undefined });
   });

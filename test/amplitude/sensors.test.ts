@@ -7,7 +7,7 @@ describe("sensor", () => {
   it.each([
     ["100 mV/g", "1 g pk", "mV pk", 100],
     ["10.2 mV/(m/s2)", "10 m/s2 rms", "mV rms", 102],
-    ["500 mV/(in/s)", "0.5 in/s pk", "V pk", 0.25],
+    ["500 mV/(in/s)", "0.3 in/s pk", "V pk", 0.15],
     ["20 mV/(mm/s)", "4.5 mm/s rms", "mV rms", 90],
     ["200 mV/mil", "2 mil pp", "mV pp", 400],
     ["7.87 V/mm", "0.1 mm pp", "V pp", 0.787],
@@ -38,7 +38,8 @@ describe("sensor", () => {
 
   it("takes parsed readings, and the frequency they carry", () => {
     const probe = sensor("200 mV/mil");
-    expect(formatVoltage(probe.voltage(parseAmplitude("0.4 in/s pk at 1800 r/min"), "mV pp"), 4)).toBe("848.8 mV pp");
+    // 2 * 0.2 in/s / (2 pi 1180 / 60) is 3.23705 mil peak-to-peak
+    expect(formatVoltage(probe.voltage(parseAmplitude("0.2 in/s pk at 1180 r/min"), "mV pp"), 4)).toBe("647.4 mV pp");
     expect(probe.unit).toBe("mil");
     expect(Object.isFrozen(probe)).toBe(true);
   });

@@ -31,8 +31,8 @@ describe("a band is written alike for every command", () => {
     const limits = ["--limits", "4.5 mm/s rms, 7.1 mm/s rms", "--machine", "pump 1300 r/min"];
     const setpoints = await veladis(["setpoints", "--baseline", "2 mm/s rms", ...limits, ...own, "--json"]);
     expect(JSON.parse(setpoints.out).warnings.map(({ code }: { code: string }) => code)).toContain("outside band");
-    const settings = ["--threshold", "5 mm/s rms", "--hysteresis", "3 %", "--delay", "3", "--latching"];
-    const plan = await veladis(["plan", ...settings, "--at", "20 Hz", "--shaker", "7 Hz to 1 kHz", ...own]);
+    const settings = ["--threshold", "9 mm/s rms", "--hysteresis", "8 %", "--delay", "8", "--latching"];
+    const plan = await veladis(["plan", ...settings, "--at", "20 Hz", "--shaker", "8 Hz to 3 kHz", ...own]);
     expect(plan.out).toContain("nominally reads 0.707 of the level");
     const overall = await veladis([
       "overall",
@@ -50,9 +50,9 @@ describe("a band is written alike for every command", () => {
 describe("a text where a command takes options alone", () => {
   it.each([
     ["check", ["--known", "1 g pk", "--indicated", "1 g pk", "--tolerance", "5", "%"]],
-    ["plan", ["--threshold", "0.51", "in/s", "pk"]],
+    ["plan", ["--threshold", "9", "mm/s", "rms"]],
     ["setpoints", ["--baseline", "2", "mm/s", "rms"]],
-    ["simulate", ["--delay", "3", "6"]],
+    ["simulate", ["--delay", "5", "8"]],
   ])("is refused by %s, not passed over", async (command, args) => {
     const { code, err } = await veladis([command, ...args, "--json"]);
     expect(code).toBe(2);

@@ -7,9 +7,9 @@ const rig = (name: string) => `${root}/docs/examples/pump-rig/${name}.csv`;
 const plain = (text: string) => text.replace(/\s+/g, " ");
 
 const simulate = ["simulate", "--from", "g rms", "--hysteresis", "5 %", "--timer-resets", "threshold"];
-const check = ["check", "--known", "0.40 in/s pk at 1800 r/min", "--indicated", "0.43 in/s pk", "--tolerance", "10 %"];
-const plan = ["plan", "--threshold", "0.51 in/s pk", "--hysteresis", "3 %", "--delay", "6", "--latching"];
-const shaker = ["--shaker", "7 Hz to 10 kHz", "--stroke", "3.8 mm pp", "--at", "1800 r/min"];
+const check = ["check", "--known", "8 mm/s rms at 2400 r/min", "--indicated", "7.3 mm/s rms", "--tolerance", "5 %"];
+const plan = ["plan", "--threshold", "9 mm/s rms", "--hysteresis", "8 %", "--delay", "8", "--latching"];
+const shaker = ["--shaker", "8 Hz to 3 kHz", "--stroke", "5 mm pp", "--at", "2400 r/min"];
 const setpoints = ["setpoints", "--baseline", "2 mm/s rms", "--limits", "4.5 mm/s rms, 7.1 mm/s rms"];
 
 describe("every answer", () => {
@@ -125,18 +125,18 @@ describe("veladis simulate", () => {
 describe("veladis check", () => {
   it("gives error, percent, decibels, verdict and rule", async () => {
     const { out } = await veladis(check);
-    expect(out).toMatch(/\+0\.030 in\/s pk +\+7\.5 % +\+0\.63 dB +pass/);
+    expect(out).toMatch(/-0\.70 mm\/s rms +-8\.8 % +-0\.80 dB +fail/);
     expect(out).toMatch(/simple acceptance/);
   });
 
   it("compares as found and as left, and takes several levels", async () => {
-    const pair = await veladis([...check.slice(0, -1), "5 %", "--as-left", "0.40 in/s pk"]);
+    const pair = await veladis([...check, "--as-left", "7.9 mm/s rms"]);
     expect(pair.out).toMatch(/as found .* fail\nas left .* pass/);
     expect(pair.out).toMatch(/in doubt/);
     const csv = "known,indicated\n2,2.1\n5,5.1\n10,10.1\n";
     const line = await veladis(["check", "--from", "mm/s rms", "--tolerance", "5 %"], csv);
     expect(line.out).toMatch(/slope 1\.000, offset \+0\.10 mm\/s rms, off the line by up to 0\.00 %/);
-    expect((await veladis([...check, "--sheet", "markdown"])).out).toMatch(/\| \+7\.5 \|/);
+    expect((await veladis([...check, "--sheet", "markdown"])).out).toMatch(/\| -8\.8 \|/);
     expect((await veladis([...check, "--sheet", "pdf"])).code).toBe(2);
     expect((await veladis(["check", "--tolerance", "5 %"])).err).toMatch(/--known/);
   });
@@ -145,9 +145,9 @@ describe("veladis check", () => {
 describe("veladis plan", () => {
   it("lists the steps and what the shaker cannot do", async () => {
     const { out } = await veladis([...plan, ...shaker, "--relay", "normally open, normally energised"]);
-    expect(out).toMatch(/clears below 0\.4947 in\/s pk/);
-    expect(out).toMatch(/ 6 {2}trip after 6 s, contact open/);
-    const slow = await veladis([...plan, "--shaker", "7 Hz to 10 kHz", "--at", "5 Hz"]);
+    expect(out).toMatch(/clears below 8\.280 mm\/s rms/);
+    expect(out).toMatch(/ 6 {2}trip after 8 s, contact open/);
+    const slow = await veladis([...plan, "--shaker", "8 Hz to 3 kHz", "--at", "5 Hz"]);
     expect(slow.out).toMatch(/CANNOT: frequency/);
     expect((await veladis([...plan, ...shaker, "--sheet", "html"])).out).toMatch(/^<!doctype html>/);
     expect((await veladis(plan)).code).toBe(2);

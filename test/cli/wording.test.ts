@@ -62,9 +62,8 @@ const parquet = file("broken.parquet", "PAR1 and nothing else");
 const there = file("there.csv", "kept\n");
 mkdirSync(join(folder, "place"));
 
-const simulate =
-  "simulate --threshold|0.51 in/s pk|--hysteresis|3 %|--timer-resets|threshold|--from|in/s pk|--latching";
-const plan = "plan --threshold|0.51 in/s pk|--hysteresis|3 %|--delay|2|--latching";
+const simulate = "simulate --threshold|9 mm/s rms|--hysteresis|8 %|--timer-resets|threshold|--from|mm/s rms|--latching";
+const plan = "plan --threshold|9 mm/s rms|--hysteresis|8 %|--delay|8|--latching";
 const overall = "overall --rate|100|--unit|g";
 const table = `table ${readings}|--column|value`;
 
@@ -98,17 +97,17 @@ const cases: readonly Case[] = [
   ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--sheet|pdf"], ["setpoints 2 mm/s rms"],
   [`setpoints --file|${unclosed}|--column|value|--from|mm/s rms`], [`setpoints --file|${rising}|--from|mm/s rms|--start-up|noon`],
   // simulate
-  ["simulate"], ["simulate --timer-resets|threshold"], ["simulate --timer-resets|treshold|--latching"], ["simulate --timer-resets|threshold|--latching"], ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk"],
-  ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk|--hysteresis|3 %"], [`${simulate}|--delay|soon|--file|${levels}`], [`${simulate}|--delay|1`], [`${simulate}|--delay|1|--every|1|--column|2|--file|${headless}`],
-  ["simulate --timer-resets|threshold|--latching|--threshold|0.51 in/s pk|--hysteresis|3 %|--delay|1"],
+  ["simulate"], ["simulate --timer-resets|threshold"], ["simulate --timer-resets|treshold|--latching"], ["simulate --timer-resets|threshold|--latching"], ["simulate --timer-resets|threshold|--latching|--threshold|9 mm/s rms"],
+  ["simulate --timer-resets|threshold|--latching|--threshold|9 mm/s rms|--hysteresis|8 %"], [`${simulate}|--delay|soon|--file|${levels}`], [`${simulate}|--delay|1`], [`${simulate}|--delay|1|--every|1|--column|2|--file|${headless}`],
+  ["simulate --timer-resets|threshold|--latching|--threshold|9 mm/s rms|--hysteresis|8 %|--delay|1"],
   [`${simulate}|--delay|1|--file|${levels}`], [`${simulate}|--delay|1|--file|${word}`], [`${simulate}|--delay|1|--file|${noon}`], [`${simulate}|--delay|1|--file|${dotted}`], [`${simulate}|--delay|1|--file|${header}`], [`${simulate}|--delay|1|--file|${levels}|--every|often|--column|level`],
   [`${simulate}|--delay|1|--file|${levels}|--commands|reset`], [`${simulate}|--delay|1|--file|${levels}|--commands|reset at noon`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|two for 30`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2 for ever`],
   [`${simulate}|--delay|1|--file|${levels}|--off-delay|soon`], [`${simulate}|--delay|1|--file|${levels}|--inhibit|soon`], [`${simulate}|--delay|1|--file|${levels}|--relay|normally open`],
   // plan
-  ["plan"], ["plan --latching"], ["plan --latching|--threshold|0.51 in/s pk"], ["plan --latching|--threshold|0.51 in/s pk|--hysteresis|3 %"], ["plan --latching|--threshold|0.51 in/s pk|--hysteresis|3 %|--delay|soon"], [plan], [`${plan}|--off-delay|soon`],
+  ["plan"], ["plan --latching"], ["plan --latching|--threshold|9 mm/s rms"], ["plan --latching|--threshold|9 mm/s rms|--hysteresis|8 %"], ["plan --latching|--threshold|9 mm/s rms|--hysteresis|8 %|--delay|soon"], [plan], [`${plan}|--off-delay|soon`],
   [`${plan}|--shaker|10 Hz`], [`${plan}|--shaker|10 Hz to 1 kHz|--force|strong`], [`${plan}|--shaker|10 Hz to 1 kHz|--load|heavy`],
   // check
-  ["check"], ["check --tolerance|5 %"], ["check --tolerance|5 %|--known|0.4 in/s pk"], ["check --tolerance|5 %|--file|points.csv"], [`check --tolerance|5 %|--from|mm/s rms|--file|${points}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${broken}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${absent}`],
+  ["check"], ["check --tolerance|5 %"], ["check --tolerance|5 %|--known|8 mm/s rms"], ["check --tolerance|5 %|--file|points.csv"], [`check --tolerance|5 %|--from|mm/s rms|--file|${points}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${broken}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${absent}`],
   ["check --tolerance|5 %|--from|mm/s rms"],
   // balance
   ["balance"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"],

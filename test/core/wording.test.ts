@@ -34,7 +34,7 @@ const symbols = new Map([
 
 const cases: Cases = {
   "a key that no settings have": () =>
-    knownKeys(any({ hysterisis: "3 %" }), { threshold: 1, hysteresis: 1 }, "a setting"),
+    knownKeys(any({ hysterisis: "8 %" }), { threshold: 1, hysteresis: 1 }, "a setting"),
   "a result that no double holds": () => held(1e308 * 10),
   "a part of a result that is missing": () => shaped({}, { title: "text" }, "sheet"),
   "a number for a text of a result": () => shaped({ title: 7 }, { title: "text" }, "sheet"),

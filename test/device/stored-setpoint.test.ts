@@ -1,40 +1,52 @@
-import { convert } from "veladis";
+import { convert, parseAmplitude } from "veladis";
 import { storedSetpoint } from "veladis/protection";
 import { describe, expect, it } from "vitest";
+import { practiceStep } from "../references/common-practice";
 
 describe("the device", () => {
-  it("asked 0.50, stored 0.51: the difference and its effect are told", () => {
-    const found = storedSetpoint("0.50 in/s pk", { step: "0.03 in/s pk" });
-    expect(found).toMatchObject({ acts: "later", stored: { value: 0.51 } });
-    expect(found.difference).toBeCloseTo(0.01, 12);
+  const step = { step: "0.05 in/s pk" } as const;
+
+  it("common practice, no source: stores the step next to what was asked", () => {
+    const { step, asked, stored, percent } = practiceStep;
+    const found = storedSetpoint(asked, { step });
+    expect(found.acts).toBe("later");
+    expect(found.stored.value).toBeCloseTo(parseAmplitude(stored).value, 12);
+    expect(found.percent).toBeCloseTo(percent, 9);
+  });
+
+  it("asked 0.33, stored 0.35: the difference and its effect are told", () => {
+    const found = storedSetpoint("0.33 in/s pk", step);
+    expect(found).toMatchObject({ acts: "later", stored: { value: 0.35 } });
+    expect(found.difference).toBeCloseTo(0.02, 12);
+    // 0.02 / 0.33 is 6.06 %
     expect(found.effect).toBe(
-      "the device stores 0.510 in/s pk for 0.500 in/s pk: levels up to 2.0 % above what was asked do not act",
+      "the device stores 0.350 in/s pk for 0.330 in/s pk: levels up to 6.1 % above what was asked do not act",
     );
-    expect(storedSetpoint("0.51 in/s pk", { step: "0.03 in/s pk" }).acts).toBe("as asked");
-    expect(storedSetpoint("0.50 in/s pk", { step: "0.03 in/s pk" }, undefined, "down")).toMatchObject({
+    expect(storedSetpoint("0.35 in/s pk", step).acts).toBe("as asked");
+    expect(storedSetpoint("0.33 in/s pk", step, undefined, "down")).toMatchObject({
       acts: "earlier",
-      stored: { value: 0.48 },
+      stored: { value: 0.3 },
     });
   });
 
   it("says what a setting comes to", () => {
     const effect = (...given: Parameters<typeof storedSetpoint>) => storedSetpoint(...given).effect;
-    const step = { step: "0.03 in/s pk" };
-    expect(effect("0.50 in/s pk", {})).toBe("no steps of the device were given");
-    expect(effect("0.50 in/s pk", { lowest: "0.1 in/s pk" })).toBe("no steps of the device were given");
-    expect(effect("0.50 in/s pk", { highest: "1 in/s pk" })).toBe("the device stores what was asked");
-    expect(effect("0.51 in/s pk", step)).toBe("the device stores what was asked");
-    expect(effect("0.50 in/s pk", step, undefined, "down")).toBe(
-      "the device stores 0.480 in/s pk for 0.500 in/s pk: it acts at a level 4.0 % lower than asked",
+    expect(effect("0.33 in/s pk", {})).toBe("no steps of the device were given");
+    expect(effect("0.33 in/s pk", { lowest: "0.1 in/s pk" })).toBe("no steps of the device were given");
+    expect(effect("0.33 in/s pk", { highest: "1 in/s pk" })).toBe("the device stores what was asked");
+    expect(effect("0.35 in/s pk", step)).toBe("the device stores what was asked");
+    // 0.03 / 0.33 is 9.09 %
+    expect(effect("0.33 in/s pk", step, undefined, "down")).toBe(
+      "the device stores 0.300 in/s pk for 0.330 in/s pk: it acts at a level 9.1 % lower than asked",
     );
     expect(effect("2 in/s pk", { highest: "1 in/s pk" })).toMatch(/a level 50\.0 % lower than asked/);
   });
 
   it("goes to the step below, the nearest or the one above, as the device does", () => {
     const stored = (asked: string, rounds: "down" | "nearest" | "up") =>
-      storedSetpoint(`${asked} in/s pk`, { step: "0.03 in/s pk", rounds }).stored.value;
-    expect((["down", "nearest", "up"] as const).map((rounds) => stored("0.49", rounds))).toEqual([0.48, 0.48, 0.51]);
-    expect((["down", "nearest", "up"] as const).map((rounds) => stored("0.50", rounds))).toEqual([0.48, 0.51, 0.51]);
+      storedSetpoint(`${asked} in/s pk`, { ...step, rounds }).stored.value;
+    expect((["down", "nearest", "up"] as const).map((rounds) => stored("0.31", rounds))).toEqual([0.3, 0.3, 0.35]);
+    expect((["down", "nearest", "up"] as const).map((rounds) => stored("0.33", rounds))).toEqual([0.3, 0.35, 0.35]);
   });
 
   it("leaves a setting on a step where it is, though binary numbers say it lies a hair beside", () => {
@@ -68,9 +80,7 @@ describe("the device", () => {
     expect(storedSetpoint("1 mm/s rms", range)).toMatchObject({ stored: { value: 1 }, acts: "as asked" });
     expect(storedSetpoint("25 mm/s rms", range)).toMatchObject({ stored: { value: 25 }, acts: "as asked" });
     // nearer to zero than to the first step: nothing that could be set
-    expect(() => storedSetpoint("0.01 in/s pk", { step: "0.03 in/s pk" })).toThrow(
-      expect.objectContaining({ code: "out-of-range" }),
-    );
+    expect(() => storedSetpoint("0.01 in/s pk", step)).toThrow(expect.objectContaining({ code: "out-of-range" }));
   });
 
   it("holds what it can, in its own unit", () => {

@@ -8,7 +8,7 @@ function git(...args: string[]): string[] {
 }
 
 /** Files that git follows, and new ones that it would. */
-const tracked = (): string[] =>
+export const tracked = (): string[] =>
   git("ls-files", "-z", "--cached", "--others", "--exclude-standard").filter((path) => existsSync(join(root, path)));
 
 /** Copies the project into an empty folder, with the packages that are installed here. */

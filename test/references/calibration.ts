@@ -48,15 +48,6 @@ export const fieldCheck = {
   provenance: "memory",
 } as const;
 
-/** The check every sheet has: common practice, no source. */
-export const practiceCheck = {
-  known: "0.40 in/s pk at 1800 r/min",
-  indicated: "0.43 in/s pk",
-  error: 0.03,
-  percent: 7.5,
-  decibels: 0.63,
-} as const;
-
 export const combined = {
   id: "I17",
   statement: "3 % and 5 % by root sum of squares",

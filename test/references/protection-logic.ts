@@ -60,27 +60,29 @@ export const multipliers = {
   provenance: "memory",
 } as const;
 
-/** H09: set at the limit or above, clear strictly below limit less dead band. The series of samples is ours. */
+/**
+ * H09: a limit with a dead band clears once the level has come back by the dead band. That the edges count as set is
+ * common practice, no source; the series of samples is ours.
+ */
 export const deadband = {
   id: "H09",
   limit: 10,
   deadband: 0.5,
   samples: [9.99, 10, 9.6, 9.5, 9.49],
   set: [false, true, true, true, false],
-  source: "process-control instruction manual of a general-purpose PLC, ALM logic table",
-  page: "https://www.easymanua.ls/allen-bradley/logix5000/manual/688210?p=65",
-  provenance: "published",
+  source: "IEC 62682, alarm deadband; OPC UA Part 9 (OPC 10000-9), deadbands of a LimitAlarmType; both recalled",
+  provenance: "memory",
 } as const;
 
-/** H12: the trap of 5 as a value or as a percentage. */
+/** H12: the trap of 5 as a value, in the unit of the level, or as a percentage of the limit; the numbers are ours. */
 export const relativeSetpoints = {
   id: "H12",
-  nominal: 60,
-  value: { of: 5, pickup: 65, dropout: 55 },
-  percent: { of: 5, pickup: 63, dropout: 57 },
-  source: "power-metering help page on standard alarms",
-  page: "https://product-help.schneider-electric.com/PowerLogic/Engineering-Suite-ION/03-alarms/03a-standard-alarms/standard-alarm-settings.htm",
-  provenance: "published",
+  limit: 160,
+  value: { of: 5, dropout: 155 },
+  percent: { of: 5, dropout: 152 },
+  source:
+    "value: OPC UA Part 9 (OPC 10000-9), deadbands of a LimitAlarmType; percentage: IEC 60255-1, reset ratio (here 95 %); both recalled",
+  provenance: "memory",
 } as const;
 
 /** ISO 2954, seen in a survey that quotes the standard; the response at 12.6 Hz computed, order from memory. */
@@ -137,12 +139,4 @@ export const statistical = {
   ],
   source: "R. Blake, Statistical Approach to Machinery Condition Monitoring; A. Friedman, Statistical Alarms",
   provenance: "memory",
-} as const;
-
-/** Common practice, no source: the case every practitioner's sheet has. */
-export const practice = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  resetsBelow: 0.4947,
-  delay: 6,
 } as const;

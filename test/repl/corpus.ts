@@ -19,7 +19,7 @@ const HANDBOOK = "handbook sine constants (from memory; each recomputed)";
 const ISO_1683 = "ISO 1683, quoted in ASA Standard Terms 3.23 and 3.24";
 const ENG_TIPS = "formula list quoted in a public engineering forum (units mil pp, in/s pk, g pk, CPM)";
 const EVEREST = "F. A. Everest, The Master Handbook of Acoustics, figure 1-3";
-const PRACTICE = "common practice, no source";
+const HALLIDAY = "Halliday/Resnick/Walker, chapter 15, problem 72 (2.5 in print)";
 const SP811 = "NIST SP 811, Appendix B.8";
 const DIALOGUE = "Analog Dialogue article on MEMS vibration monitoring, 2019, as quoted in print";
 
@@ -34,15 +34,18 @@ export const corpus: readonly CorpusLine[] = [
   { line: "1 Gal pk to m/s2 pk", prints: "0.0100 m/s2 pk", source: SP811 },
   { line: "1 g pk to ft/s2 pk", prints: "32.2 ft/s2 pk", source: "GNU Units definitions file 3.15" },
   { line: "1 g pk to in/s2 pk", prints: "386 in/s2 pk", source: "GNU Units definitions file 3.15" },
-  { line: "0.40 in/s pk at 1800 r/min to mil pp", prints: "4.24 mil pp  (one frequency)", source: PRACTICE },
-  { line: "0.40 in/s pk at 1800 r/min to g pk", prints: "0.195 g pk  (one frequency)", source: PRACTICE },
-  { line: "1 in/s pk to mm/s rms", prints: "18.0 mm/s rms  (sine)", source: PRACTICE },
+  { line: "0.2 in/s pk at 1180 r/min to mil pp", prints: "3.24 mil pp  (one frequency)" },
+  { line: "0.2 in/s pk at 1180 r/min to g pk", prints: "0.0640 g pk  (one frequency)" },
+  { line: "1 in/s pk to mm/s rms", prints: "18.0 mm/s rms  (sine)" },
   { line: "1 m pk to m rms", prints: "0.707 m rms  (sine)", source: THOMSON },
   { line: "1 g rms to g pk", prints: "1.41 g pk  (sine)", source: EVEREST },
   { line: "1 g avg to g pk", prints: "1.57 g pk  (sine)", source: EVEREST },
   { line: "1 g avg to g rms", prints: "1.11 g rms  (sine)", source: EVEREST },
   { line: "0.2 cm pk at 6.6666667 Hz to cm/s pk", prints: "8.38 cm/s pk  (one frequency)", source: THOMSON },
   { line: "0.2 cm pk at 6.6666667 Hz to cm/s2 pk", prints: "351 cm/s2 pk  (one frequency)", source: THOMSON },
+  { line: "1.2 g pk at 7100 cpm to m/s pk", prints: "0.0158 m/s pk  (one frequency)", source: "Wyzant Q&A, C. R., 2014" },
+  { line: "0.40 mm pk at 1000 Hz to m/s pk", prints: "2.51 m/s pk  (one frequency)", source: HALLIDAY },
+  { line: "0.025 m pk at 80 Hz to m/s pk", prints: "12.6 m/s pk  (one frequency)", source: "Q&A item B4, wave on a string (12.56 in print)" },
   { line: "1.12 mm/s rms at 10 Hz to mg rms", prints: "7.18 mg rms  (one frequency)", source: DIALOGUE },
   { line: "1 mil pp at 3600 r/min to in/s pk", prints: "0.188 in/s pk  (one frequency)", source: "Compressor Handbook, page 103" },
   { line: "1 g pk at 1 Hz to in pp", prints: "19.6 in pp  (one frequency)", source: HANDBOOK },
@@ -112,7 +115,7 @@ export const corpus: readonly CorpusLine[] = [
   { line: "2 mm/s rms-1 mm/s rms", prints: "1.00 mm/s rms" },
   { line: "3 mm/s rms - 1 mm/s rms", prints: "2.00 mm/s rms" },
   { line: "1 in/s pk + 25.4 mm/s pk", prints: "2.00 in/s pk" },
-  { line: "0.51 in/s pk * (1 - 3/100)", prints: "0.495 in/s pk", source: PRACTICE },
+  { line: "9 mm/s rms * (1 - 8/100)", prints: "8.28 mm/s rms" },
   { line: "(2 mm/s rms + 4 mm/s rms) / 2", prints: "3.00 mm/s rms" },
   { line: "2 mm/s rms/2", prints: "1.00 mm/s rms" },
   { line: "+2 mm/s rms", prints: "2.00 mm/s rms" },
@@ -135,7 +138,7 @@ export const corpus: readonly CorpusLine[] = [
   { line: "1 mm/s rms < 2 mm/s rms < 3 mm/s rms", prints: "true" },
   { line: "1 mm/s rms < 5 mm/s rms < 3 mm/s rms", prints: "false" },
   { line: "change(2.5 mm/s rms, 2 mm/s rms)", prints: "+25.0 %, +1.94 dB (2.00 mm/s rms to 2.50 mm/s rms)" },
-  { line: "change(0.43 in/s pk, 0.40 in/s pk)", prints: "+7.50 %, +0.628 dB (0.400 in/s pk to 0.430 in/s pk)", source: PRACTICE },
+  { line: "change(7.3 mm/s rms, 8 mm/s rms)", prints: "-8.75 %, -0.795 dB (8.00 mm/s rms to 7.30 mm/s rms)" },
   { line: "change(1 mm/s rms, 2 mm/s rms)", prints: "-50.0 %, -6.02 dB (2.00 mm/s rms to 1.00 mm/s rms)" },
   { line: "change(0 mm/s rms, 2 mm/s rms)", prints: "-100 % (2.00 mm/s rms to 0 mm/s rms)" },
   // judging and setpoints (limits as the tables hold them; from memory where the text says so)

@@ -17,49 +17,49 @@ import {
 import { describe, expect, it } from "vitest";
 import { settings as latched } from "../trip/trip-settings";
 
-const settings = { ...latched, onDelay: 6 } as const;
-const known = "0.40 in/s pk at 1800 r/min";
+// ID fan 1 of the invented plant
+const settings = { ...latched, threshold: "9 mm/s rms", hysteresis: "8 %", onDelay: 8 } as const;
+const known = "8 mm/s rms at 2400 r/min";
 const readings = baseline([2, 2.1, 1.9, 2, 2.2, 2, 2.1, 1.9, 2, 2.05], { as: "mm/s rms" });
 
-// Invented district-heating plant.
 const request: SheetRequest = {
-  machine: "Boiler-feed pump 2 <drive end> | horizontal & axial",
-  facts: { sensor: "100 mV/g accelerometer, stud", device: "steps of 0.03 in/s peak" },
+  machine: "ID fan 1 <drive side> | horizontal & axial",
+  facts: { sensor: "100 mV/g accelerometer, stud", device: "steps of 0.2 mm/s RMS" },
   baseline: readings,
   proposal: proposeSetpoints({
     baseline: readings,
-    limits: { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "pump maker" },
-    machine: "pump 1780 r/min",
-    device: { step: "0.03 in/s pk" },
+    limits: { "B/C": "0.3 in/s pk", "C/D": "0.45 in/s pk", source: "fan maker" },
+    machine: "fan 1485 r/min",
+    device: { step: "0.2 mm/s rms" },
   }),
   settings,
   known,
-  asFoundAsLeft: asFoundAsLeft({ known, tolerance: "5 %", asFound: "0.43 in/s pk", asLeft: "0.40 in/s pk" }),
+  asFoundAsLeft: asFoundAsLeft({ known, tolerance: "5 %", asFound: "7.3 mm/s rms", asLeft: "7.9 mm/s rms" }),
   linearity: linearity(
     [
-      { known: "0.2 in/s pk", indicated: "0.21 in/s pk" },
-      { known: "0.4 in/s pk", indicated: "0.4 in/s pk" },
+      { known: "4 mm/s rms", indicated: "3.9 mm/s rms" },
+      { known: "8 mm/s rms", indicated: "7.9 mm/s rms" },
     ],
     { tolerance: "5 %" },
   ),
   tripPoint: tripPointTest(
-    "0.51 in/s pk",
+    "9 mm/s rms",
     [
-      { level: "0.50 in/s pk", set: false },
-      { level: "0.52 in/s pk", set: true },
+      { level: "8.9 mm/s rms", set: false },
+      { level: "9.1 mm/s rms", set: true },
     ],
     { tolerance: "5 %" },
   ),
   resetPoint: resetPointTest(
-    "0.4947 in/s pk",
+    "8.28 mm/s rms",
     [
-      { level: "0.50 in/s pk", set: true },
-      { level: "0.49 in/s pk", set: false },
+      { level: "8.4 mm/s rms", set: true },
+      { level: "8.2 mm/s rms", set: false },
     ],
     { tolerance: "5 %" },
   ),
-  delay: delayTest(6, [6.1, 5.9], "5 %"),
-  plan: benchPlan(settings, { lowest: "7 Hz", highest: "10 kHz", displacement: "3.8 mm pp" }),
+  delay: delayTest(8, [8.1, 7.9], "5 %"),
+  plan: benchPlan(settings, { lowest: "8 Hz", highest: "3 kHz", displacement: "5 mm pp" }),
   remarks: ["# not a heading", "1. not a list"],
 };
 
@@ -112,7 +112,7 @@ describe("the sheet", () => {
   it("is the same as JSON, with the data it was made of", () => {
     const read = JSON.parse(sheetJson(sheet));
     expect(read).toEqual(sheet);
-    expect(read.data.asFoundAsLeft.asFound.errorPercent).toBeCloseTo(7.5, 9);
+    expect(read.data.asFoundAsLeft.asFound.errorPercent).toBeCloseTo(-8.75, 9);
     expect(read.data.settings).toEqual(settings);
   });
 });
@@ -121,7 +121,7 @@ describe("as Markdown", () => {
   const text = sheetMarkdown(sheet);
 
   it("keeps what people wrote as text", () => {
-    expect(text).toContain("Boiler-feed pump 2 \\<drive end\\> \\| horizontal & axial");
+    expect(text).toContain("ID fan 1 \\<drive side\\> \\| horizontal & axial");
     expect(text).toContain("- \\# not a heading");
     expect(text).toContain("- 1\\. not a list");
     expect(text.split("\n").filter((line) => line.startsWith("# "))).toEqual(["# Setpoints and verification"]);
@@ -149,7 +149,7 @@ describe("as HTML", () => {
   });
 
   it("keeps what people wrote as text, and closes what it opens", () => {
-    expect(html).toContain("Boiler-feed pump 2 &lt;drive end&gt; | horizontal &amp; axial");
+    expect(html).toContain("ID fan 1 &lt;drive side&gt; | horizontal &amp; axial");
     for (const tag of ["table", "thead", "tbody", "tr", "td", "th", "ul", "li", "p", "div", "h2"]) {
       const opened = html.match(new RegExp(`<${tag}[ >]`, "g"))?.length ?? 0;
       expect(html.match(new RegExp(`</${tag}>`, "g"))?.length ?? 0, tag).toBe(opened);

@@ -152,9 +152,9 @@ const severities: Call[] = [
 ];
 
 const channel = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 1,
+  threshold: "0.35 in/s pk",
+  hysteresis: "10 %",
+  onDelay: 2,
   timerResets: "below threshold",
   sensorFault: "alarm",
   offDelay: 2,
@@ -165,20 +165,20 @@ const relay = { latching: true, contact: "normally open", coil: "normally energi
 const settings = { ...channel, ...relay };
 const shaker = {
   name: "bench shaker",
-  lowest: "10 Hz",
-  highest: "1 kHz",
+  lowest: "8 Hz",
+  highest: "3 kHz",
   displacement: "5 mm pp",
   velocity: "1 m/s pk",
-  acceleration: "10 g pk",
+  acceleration: "6 g pk",
   force: { newtons: 50 },
   movingMass: { kilograms: 0.2 },
-  payload: { kilograms: 0.8 },
-  uncertainty: "3 %",
+  payload: { kilograms: 1.5 },
+  uncertainty: "2 %",
 };
 const plan = {
-  threshold: "0.51 in/s pk at 1800 r/min",
-  hysteresis: "3 %",
-  onDelay: 3,
+  threshold: "9 mm/s rms at 1485 r/min",
+  hysteresis: "8 %",
+  onDelay: 8,
   offDelay: 1,
   latching: true,
   contact: "normally open",
@@ -189,18 +189,18 @@ const plan = {
   load: { kilograms: 0.3 },
   tolerance: "5 %",
 };
-const rest = { tolerance: "10 %", uncertainty: "3 %", rule: "guard band" };
-const check = { known: "0.40 in/s pk at 1800 r/min", indicated: "0.41 in/s pk", ...rest };
+const rest = { tolerance: "5 %", uncertainty: "2 %", rule: "guard band" };
+const check = { known: "8 mm/s rms at 2400 r/min", indicated: "7.9 mm/s rms", ...rest };
 const history = [1, 1.1, 1.2, 1.05, 1.1, 1.15, 1.3, 1.2, 1.1, 1.05, 1.2];
 
 const p = on(protection);
 const rising = [
-  { level: "0.49 in/s pk", set: false },
-  { level: "0.52 in/s pk", set: true },
+  { level: "0.34 in/s pk", set: false },
+  { level: "0.36 in/s pk", set: true },
 ];
 const falling = [
-  { level: "0.52 in/s pk", set: true },
-  { level: "0.49 in/s pk", set: false },
+  { level: "0.32 in/s pk", set: true },
+  { level: "0.31 in/s pk", set: false },
 ];
 const logic = (): Loose => new protection.TripLogic(settings as Loose);
 const votes = { vote: "2oo3", badChannel: "does not vote", ...relay, channels: { a: channel, b: channel, c: channel } };
@@ -212,18 +212,18 @@ const whole: Loose = (() =>
     baseline: protection.baseline(history, { as: "mm/s rms" }),
     proposal: protection.proposeSetpoints({ baseline: "1.2 mm/s rms", scheme, machine: "group 2 rigid" }),
     settings: settings as Loose,
-    known: "0.40 in/s pk at 1800 r/min",
+    known: check.known,
     check: protection.checkAgainstKnown(check as Loose),
-    linearity: protection.linearity([check, { ...check, known: "1 in/s pk" }], rest as Loose),
-    tripPoint: protection.tripPointTest("0.5 in/s pk", rising, rest as Loose),
-    resetPoint: protection.resetPointTest("0.5 in/s pk", falling, rest as Loose),
-    delay: protection.delayTest(3, [3.1, 2.9], "0.2 s"),
+    linearity: protection.linearity([check, { ...check, known: "16 mm/s rms" }], rest as Loose),
+    tripPoint: protection.tripPointTest("0.35 in/s pk", rising, rest as Loose),
+    resetPoint: protection.resetPointTest("0.315 in/s pk", falling, rest as Loose),
+    delay: protection.delayTest(8, [8.1, 7.9], "0.2 s"),
     plan: protection.benchPlan(plan as Loose, shaker as Loose),
     remarks: ["invented"],
   }))();
 const sheet = (): Loose => structuredClone(whole);
 const protections: Call[] = [
-  p("asFoundAsLeft", { known: check.known, asFound: "0.5 in/s pk", asLeft: "0.41 in/s pk", ...rest }),
+  p("asFoundAsLeft", { known: check.known, asFound: "7.3 mm/s rms", asLeft: check.indicated, ...rest }),
   p("balanceGrade", "G 6.3"),
   p("balanceGrade", 6.3),
   p("bandResponse", "25 Hz", plan.band),
@@ -240,13 +240,13 @@ const protections: Call[] = [
   p("benchPlan", plan, shaker),
   p("centrifugalForce", "20 g·mm", "1500 r/min"),
   p("checkAgainstKnown", check),
-  p("combinedUncertainty", ["3 %", "2 %"]),
+  p("combinedUncertainty", ["2 %", "1 %"]),
   p("delayAdvice", "fan", 25),
-  p("delayTest", 3, [3.1, 2.9], "0.2 s"),
+  p("delayTest", 8, [8.1, 7.9], "0.2 s"),
   p("detectedLevels", samples, { rate: 1000, detector: { kind: "rms", averaging: 0.1 }, initial: 1 }),
   p("detectedLevels", samples, { rate: 1000, detector: { kind: "peak", decay: 0.1 } }),
   p("gradeOfUnbalance", "20 g·mm", { mass: "120 kg", speed: "1500 r/min" }),
-  p("linearity", [check, { known: "1 in/s pk", indicated: "1.1 in/s pk" }], rest),
+  p("linearity", [check, { known: "4 mm/s rms", indicated: "3.9 mm/s rms" }], rest),
   p("mechanicalSwitch", "2 g pk", { speeds: ["900 r/min", { hertz: 25 }], limit: "7.1 mm/s rms" }),
   p("mechanicalSwitch", "2 g pk", { speeds: [], limit: amplitude }),
   p("parseVote", "2oo3"),
@@ -271,12 +271,12 @@ const protections: Call[] = [
     k: 2,
   }),
   p("relayStatus", relay, true, true),
-  p("resetPointTest", "0.5 in/s pk", falling, rest),
+  p("resetPointTest", "0.315 in/s pk", falling, rest),
   p("setpointSheet", {
     machine: "boiler-feed pump 2",
     facts: { place: "drive end" },
     settings,
-    known: "0.40 in/s pk",
+    known: check.known,
     remarks: ["invented"],
   }),
   {
@@ -284,7 +284,7 @@ const protections: Call[] = [
     args: () => [sheet().data],
     run: (one) => protection.setpointSheet(one as Loose),
   },
-  p("shakerReach", "0.4 in/s pk at 30 Hz", shaker, 0.3),
+  p("shakerReach", "8 mm/s rms at 40 Hz", shaker, 0.3),
   {
     name: "sheetHtml",
     args: () => [sheet(), "en"],
@@ -300,7 +300,7 @@ const protections: Call[] = [
     "shockImmunity",
     {
       threshold: "0.5 g pk",
-      hysteresis: "3 %",
+      hysteresis: "10 %",
       onDelay: 0.01,
       timerResets: "below threshold",
       detector: { kind: "peak", decay: 0.05 },
@@ -318,12 +318,12 @@ const protections: Call[] = [
   }),
   p(
     "storedSetpoint",
-    "0.5 in/s pk",
+    "0.35 in/s pk",
     { step: "0.1 mm/s rms", lowest: "0.5 mm/s rms", highest: "50 mm/s rms" },
     "25 Hz",
     "down",
   ),
-  p("tripPointTest", "0.5 in/s pk", rising, rest),
+  p("tripPointTest", "0.35 in/s pk", rising, rest),
   p("unbalanceOf", "20 g", "10 mm", "g·mm"),
   p("velocityOf", samples, 1000, 2),
   p("voted", "2oo3", ["trip", "healthy", "bad"], "does not vote"),

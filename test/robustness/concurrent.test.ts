@@ -118,7 +118,7 @@ describe("definitions are plain data that can be sent to another thread", () => 
 
   it("settings, states, setpoints, baselines, checks, spectra and readings", () => {
     const logic = new protection.TripLogic(settings);
-    logic.step(0.6, 0.5);
+    logic.step(0.6, 1.5);
     const there = new protection.TripLogic(structuredClone(settings), structuredClone(logic.snapshot()));
     expect(there.step(0.6, 0.6)).toEqual(logic.step(0.6, 0.6));
     const baseline = protection.baseline([1, 1.1, 1.2, 1.05, 1.1], { as: "mm/s rms" });

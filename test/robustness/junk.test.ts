@@ -8,7 +8,7 @@ import { settings } from "../trip/trip-settings";
 const anything = fc.oneof(
   fc.anything(),
   fc.double(),
-  fc.constantFrom("5 %", "0.5 in/s pk", "2 g pk", "10 mm/s rms at 25 Hz", "25 Hz", "1800 r/min", "none", "0.5 dB"),
+  fc.constantFrom("5 %", "0.35 in/s pk", "2 g pk", "10 mm/s rms at 25 Hz", "25 Hz", "1180 r/min", "none", "0.5 dB"),
   fc.constantFrom("normally open", "normally energised", "below threshold", "alarm", "2oo3", "does not vote", "G 6.3"),
   fc.constantFrom("95 dB re 1 nm/s", "120 kg", "300 mm", "20 g·mm", 3, 0, -1, null, undefined, true, false),
 );

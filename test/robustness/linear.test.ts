@@ -67,7 +67,7 @@ const hard: Readonly<Record<string, (size: number) => string>> = {
 type Loose = any;
 
 const session = newSession();
-const settings = { hysteresis: "3 %", onDelay: 1, timerResets: "below threshold", sensorFault: "alarm" };
+const settings = { hysteresis: "10 %", onDelay: 2, timerResets: "below threshold", sensorFault: "alarm" };
 const relay = { latching: true, contact: "normally open", coil: "normally energised" };
 const csv = (text: string): string => `tag,v\n${text},${text}\n`;
 

@@ -19,9 +19,9 @@ afterEach(() => {
 });
 
 const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 1,
+  threshold: "0.35 in/s pk",
+  hysteresis: "10 %",
+  onDelay: 2,
   timerResets: "below threshold",
   sensorFault: "alarm",
 };

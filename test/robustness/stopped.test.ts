@@ -33,7 +33,7 @@ describe.skipIf(process.platform !== "linux")("a full disk is told in words, and
     'veladis "1 in/s pk"',
     "veladis --help",
     "veladis schemes",
-    'veladis plan --threshold "0.5 in/s pk at 25 Hz"',
+    'veladis plan --threshold "9 mm/s rms at 25 Hz"',
     'echo "1 in/s pk" | veladis --to "mm/s rms"',
     "echo 1+1 | veladis",
     table,

@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { convertAmplitude, detectors, parseAmplitude, units, VeladisError } from "veladis";
 import { builtInSchemes, type Criterion, classifier, classify, type Machine, type Scheme } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { amplitudeIn, parsedType } from "../../src/reading/index";
 import { zonesBetween } from "../../src/severity/kinds";
-import { amplitudeIn, limitsOf } from "../../src/severity/limit";
+import { limitsOf } from "../../src/severity/limit";
 import { machineFor } from "./machine-for";
 
 interface Case {
@@ -17,9 +18,9 @@ interface Case {
 const cases: Case[] = (builtInSchemes as readonly Scheme[]).flatMap((scheme) =>
   scheme.classes.flatMap((one) =>
     one.criteria.map((criterion) => {
-      const { quantity } = amplitudeIn(criterion.as);
+      const { quantity } = parsedType(criterion.as);
       const machine = { ...machineFor(scheme, one), ...(scheme.place === "shaft" && { place: "shaft" as const }) };
-      const columns = one.criteria.filter(({ as }) => amplitudeIn(as).quantity === quantity).length > 1;
+      const columns = one.criteria.filter(({ as }) => parsedType(as).quantity === quantity).length > 1;
       return { scheme, machine, criterion, columns };
     }),
   ),
@@ -67,7 +68,7 @@ describe("classification", () => {
         (one, free, pick, near, unitPick, detector) => {
           const limits = limitValues(one);
           const value = pick % 2 === 0 ? free : (limits[pick % limits.length] as number) * near;
-          const { quantity, detector: own } = amplitudeIn(one.criterion.as);
+          const { quantity, detector: own } = parsedType(one.criterion.as);
           const symbols = unitsOf(quantity);
           const to = `${symbols[unitPick % symbols.length]} ${one.columns ? own : detector}`;
           const reading = parseAmplitude(`${value} ${one.criterion.as}`);
@@ -85,7 +86,7 @@ describe("classification", () => {
         fc.pre(!one.columns);
         const limits = limitValues(one);
         const value = pick % 2 === 0 ? free : (limits[pick % limits.length] as number);
-        const { unit } = amplitudeIn(one.criterion.as);
+        const { unit } = parsedType(one.criterion.as);
         const reading = parseAmplitude(`${value} ${one.criterion.as}`);
         const inDecibels = convertAmplitude(reading, `dB re 1e-6 ${unit}`);
         const judged = classify(`${inDecibels.level?.decibels} dB re 1e-6 ${unit}`, one);
@@ -149,7 +150,7 @@ describe("classification", () => {
       { numRuns: 500 },
     );
     for (const value of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, -1]) {
-      const amplitude = { ...amplitudeIn("mm/s rms"), value };
+      const amplitude = amplitudeIn("mm/s rms", value);
       for (const one of cases) {
         expect(() => classify(amplitude, { ...one, machine: { ...one.machine, place: one.scheme.place } })).toThrow(
           VeladisError,

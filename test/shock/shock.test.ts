@@ -9,13 +9,13 @@ import {
 import { describe, expect, it } from "vitest";
 
 const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
+  threshold: "0.35 in/s pk",
+  hysteresis: "10 %",
   onDelay: 0,
   timerResets: "below threshold",
   detector: { kind: "rms", averaging: 1 },
 } as const satisfies ImmunitySettings;
-const running = "0.2 in/s pk at 1800 r/min";
+const running = "0.12 in/s pk at 1180 r/min";
 const relay = { sensorFault: "alarm", latching: false, contact: "normally open", coil: "normally energised" } as const;
 
 /** Whether the device trips on a shock, the long way: waveform, velocity, detector, trip logic. */
@@ -31,7 +31,7 @@ function tripsOn(device: ImmunitySettings, peak: number, milliseconds: number, s
     });
     const velocity = velocityOf(wave, rate, 10);
     const rms = device.detector.kind === "rms";
-    const mmPerSecond = 25.4 * 0.2;
+    const mmPerSecond = 25.4 * 0.12;
     const levels = detectedLevels(velocity.subarray(rate / 2), {
       rate,
       detector: device.detector,
@@ -131,8 +131,8 @@ describe("shock immunity", () => {
     const rate = 1000;
     for (const { level, longest } of shockImmunity(device, running, { milliseconds: [], multiples: [1.5, 3] }).bursts) {
       const trips = (seconds: number) => {
-        const square = Float64Array.from({ length: 20 * rate }, (_, i) => (i < seconds * rate ? level.value : 0.2));
-        const levels = detectedLevels(square, { rate, detector: device.detector, initial: 0.2 });
+        const square = Float64Array.from({ length: 20 * rate }, (_, i) => (i < seconds * rate ? level.value : 0.12));
+        const levels = detectedLevels(square, { rate, detector: device.detector, initial: 0.12 });
         return new TripLogic({ ...device, ...relay }).run(levels, 1 / rate).some(({ event }) => event === "trip");
       };
       expect(trips(longest - 0.01)).toBe(false);
@@ -142,9 +142,9 @@ describe("shock immunity", () => {
 
   it("refuses running above the threshold, without a frequency, and a threshold in displacement", () => {
     const refused = (device: ImmunitySettings, at: string) => () => shockImmunity(device, at);
-    expect(refused(settings, "0.6 in/s pk at 1800 r/min")).toThrow(expect.objectContaining({ code: "out-of-range" }));
-    expect(refused(settings, "0.2 in/s pk")).toThrow(expect.objectContaining({ code: "missing-frequency" }));
-    expect(refused({ ...settings, threshold: "100 um pp" }, "20 um pp at 1800 r/min")).toThrow(
+    expect(refused(settings, "0.4 in/s pk at 1180 r/min")).toThrow(expect.objectContaining({ code: "out-of-range" }));
+    expect(refused(settings, "0.12 in/s pk")).toThrow(expect.objectContaining({ code: "missing-frequency" }));
+    expect(refused({ ...settings, threshold: "100 um pp" }, "20 um pp at 1180 r/min")).toThrow(
       expect.objectContaining({ code: "wrong-quantity" }),
     );
   });

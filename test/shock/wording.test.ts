@@ -9,16 +9,16 @@ const p: Record<string, Loose> = protection;
 const rms = { kind: "rms", averaging: 1 };
 const detected = (samples: unknown, options?: unknown) => p.detectedLevels(samples, options);
 const shock = { peak: "20 g pk", milliseconds: 5, at: 0.1 };
-const wave = { running: "0.2 in/s pk at 1800 r/min", shock, rate: 10000, seconds: 1 };
+const wave = { running: "2.6 mm/s rms at 1485 r/min", shock, rate: 10000, seconds: 1 };
 const waved = (changed: object) => p.shockOnRunning({ ...wave, ...changed });
 const immune = {
-  threshold: "0.5 in/s pk",
-  hysteresis: "5 %",
-  onDelay: 1,
+  threshold: "9 mm/s rms",
+  hysteresis: "8 %",
+  onDelay: 8,
   timerResets: "below threshold",
   detector: rms,
 };
-const immunity = (changed: object, running: unknown = "0.2 in/s pk at 1800 r/min", options?: object) =>
+const immunity = (changed: object, running: unknown = "2.6 mm/s rms at 1485 r/min", options?: object) =>
   p.shockImmunity({ ...immune, ...changed }, running, options);
 
 const cases: Cases = {
@@ -40,7 +40,7 @@ const cases: Cases = {
   "shockOnRunning, no options": () => p.shockOnRunning(),
   "shockOnRunning, no shock": () => waved({ shock: undefined }),
   "shockOnRunning, no rate": () => waved({ rate: 0 }),
-  "shockOnRunning, no frequency": () => waved({ running: "0.2 in/s pk" }),
+  "shockOnRunning, no frequency": () => waved({ running: "2.6 mm/s rms" }),
   "shockOnRunning, a shock in velocity": () => waved({ shock: { ...shock, peak: "20 mm/s pk" } }),
   "shockOnRunning, a shock of no length": () => waved({ shock: { ...shock, milliseconds: 0 } }),
   "shockOnRunning, a shock before the beginning": () => waved({ shock: { ...shock, at: -1 } }),
@@ -49,7 +49,7 @@ const cases: Cases = {
   "velocityOf, no samples": () => p.velocityOf(undefined, 1000, 10),
   "velocityOf, no rate": () => p.velocityOf([1], 0, 10),
   "velocityOf, no corner": () => p.velocityOf([1], 1000, 0),
-  "shockImmunity, no settings": () => p.shockImmunity(undefined, "0.2 in/s pk at 1800 r/min"),
+  "shockImmunity, no settings": () => p.shockImmunity(undefined, "2.6 mm/s rms at 1485 r/min"),
   "shockImmunity, a mistyped key": () => immunity({ highpass: 5 }),
   "shockImmunity, null for options": () => immunity({}, undefined, null as Loose),
   "shockImmunity, a mistyped option": () => immunity({}, undefined, { multiple: [2] }),
@@ -59,10 +59,10 @@ const cases: Cases = {
   "shockImmunity, a shock of a quarter of an hour": () =>
     immunity({ threshold: "1 g pk" }, undefined, { milliseconds: [1e6] }),
   "shockImmunity, no running vibration": () => immunity({}, null),
-  "shockImmunity, no frequency": () => immunity({}, "0.2 in/s pk"),
+  "shockImmunity, no frequency": () => immunity({}, "2.6 mm/s rms"),
   "shockImmunity, a threshold in displacement": () => immunity({ threshold: "4 mil pp" }),
   "shockImmunity, a corner of zero": () => immunity({ highPass: 0 }),
-  "shockImmunity, running above the threshold": () => immunity({}, "0.6 in/s pk at 1800 r/min"),
+  "shockImmunity, running above the threshold": () => immunity({}, "9.4 mm/s rms at 1485 r/min"),
   "shockImmunity, a shock of no length": () => immunity({}, undefined, { milliseconds: [0] }),
   "shockImmunity, a burst of nothing": () => immunity({}, undefined, { multiples: [0] }),
   "shockImmunity, a burst below the threshold": () => immunity({}, undefined, { multiples: [0.5] }),

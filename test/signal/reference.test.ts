@@ -165,7 +165,7 @@ describe("Gaussian and Rayleigh in print", () => {
       { unit: "g2/Hz", as: "g rms" },
     );
     expectAgreement(threeSigma, level.peak.value);
-    expect(level.peak).toMatchObject({ sigmas: 3, assumed: "gaussian", detector: "pk", unit: "g" });
+    expect(level.peak).toMatchObject({ sigmas: 3, assumed: ["gaussian"], detector: "pk", unit: "g" });
   });
 });
 

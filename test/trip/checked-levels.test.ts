@@ -48,7 +48,7 @@ describe("levels that are no amplitudes", () => {
   it("are all that is refused: zero of either sign and the largest number are levels, beside a failed sensor also", () => {
     const { MAX_VALUE, NaN: fault } = Number;
     expect(run([0, -0, MAX_VALUE, MAX_VALUE]).map(({ event }) => event)).toEqual(["trip"]);
-    expect(run([0, fault, -0, MAX_VALUE], "sensor fault").map(({ event }) => event)).toEqual([
+    expect(run([0, fault, fault, -0, MAX_VALUE], "sensor fault").map(({ event }) => event)).toEqual([
       "fault",
       "trip",
       "fault over",

@@ -1,36 +1,33 @@
 import fc from "fast-check";
 import { relayStatus, TripLogic, type TripSettings } from "veladis/protection";
 import { describe, expect, it } from "vitest";
-import { deadband, failSafe, multipliers, practice, relativeSetpoints } from "../references/protection-logic";
+import { practiceTrip } from "../references/common-practice";
+import { deadband, failSafe, multipliers, relativeSetpoints } from "../references/protection-logic";
+import { settings as latched } from "./trip-settings";
 
-const settings = {
-  threshold: practice.threshold,
-  hysteresis: practice.hysteresis,
-  onDelay: practice.delay,
-  timerResets: "below threshold",
-  sensorFault: "alarm",
-  latching: false,
-  contact: "normally open",
-  coil: "normally energised",
-} as const satisfies TripSettings;
+/** 0.35 in/s peak, 10 % so a reset below 0.315, after 2 s; clears by itself. */
+const settings = { ...latched, latching: false } as const satisfies TripSettings;
 
 const names = (events: readonly { event: string }[]) => events.map(({ event }) => event);
 
-describe("the case of common practice (no source): 0.51 in/s peak, 3 %, 6 s", () => {
-  it("resets below 0.4947", () => {
-    expect(new TripLogic(settings).rules.reset.value).toBeCloseTo(practice.resetsBelow, 12);
-    const logic = new TripLogic(settings);
-    logic.step(0.52, 6);
-    expect(logic.step(0.4947, 10).state).toBe("tripped");
-    expect(logic.step(0.49469, 0).state).toBe("normal");
+describe("a trip of common practice, no source", () => {
+  const { threshold, level, hysteresis, resetsBelow, delay } = practiceTrip;
+  const practice = { ...settings, threshold, hysteresis, onDelay: delay };
+
+  it("resets below the threshold less the hysteresis", () => {
+    expect(new TripLogic(practice).rules.reset.value).toBeCloseTo(resetsBelow, 12);
+    const logic = new TripLogic(practice);
+    logic.step(level + 0.01, delay);
+    expect(logic.step(resetsBelow, 10).state).toBe("tripped");
+    expect(logic.step(resetsBelow - 0.00001, 0).state).toBe("normal");
   });
 
-  it("does not trip after 5.9 s and trips after 6 s", () => {
-    expect(new TripLogic(settings).step(0.51, 5.9).output).toBe("healthy");
-    expect(new TripLogic(settings).step(0.51, 6).output).toBe("trip");
-    const sixty = new Float64Array(60).fill(0.51);
-    expect(new TripLogic(settings).run(sixty, 0.1)).toMatchObject([{ event: "trip" }]);
-    expect(new TripLogic(settings).run(sixty.slice(0, 59), 0.1)).toEqual([]);
+  it("does not trip before its delay and trips after it", () => {
+    expect(new TripLogic(practice).step(level, delay - 0.1).output).toBe("healthy");
+    expect(new TripLogic(practice).step(level, delay).output).toBe("trip");
+    const tenths = new Float64Array(10 * delay).fill(level);
+    expect(new TripLogic(practice).run(tenths, 0.1)).toMatchObject([{ event: "trip" }]);
+    expect(new TripLogic(practice).run(tenths.slice(1), 0.1)).toEqual([]);
   });
 });
 
@@ -47,9 +44,9 @@ describe("print", () => {
   });
 
   it(`${relativeSetpoints.id}: 5 as a value and 5 as a percentage are two settings, and a bare 5 is refused`, () => {
-    const { nominal, value, percent } = relativeSetpoints;
+    const { limit, value, percent } = relativeSetpoints;
     const resetWith = (hysteresis: string) =>
-      new TripLogic({ ...settings, threshold: `${nominal} um pp`, hysteresis }).rules.reset.value;
+      new TripLogic({ ...settings, threshold: `${limit} um pp`, hysteresis }).rules.reset.value;
     expect(resetWith(`${value.of} um pp`)).toBe(value.dropout);
     expect(resetWith(`${percent.of} %`)).toBe(percent.dropout);
     expect(() => resetWith("5")).toThrow(expect.objectContaining({ code: "missing-unit" }));
@@ -68,10 +65,10 @@ describe("print", () => {
   it("H23 (memory): the multiplier of 2 or 3 holds during its window and no longer", () => {
     for (const factor of multipliers.expected) {
       const logic = new TripLogic({ ...settings, onDelay: 1, multiplier: { factor, seconds: 10 } });
-      expect(logic.step(0.51 * factor * 0.99, 10).state).toBe("normal");
-      expect(logic.step(0.51 * factor * 0.99, 1).state).toBe("tripped");
+      expect(logic.step(0.35 * factor * 0.99, 10).state).toBe("normal");
+      expect(logic.step(0.35 * factor * 0.99, 1).state).toBe("tripped");
       logic.start();
-      expect(logic.step(0.51 * factor, 5).state).toBe("tripped");
+      expect(logic.step(0.35 * factor, 5).state).toBe("tripped");
     }
   });
 });
@@ -101,18 +98,18 @@ describe("latch and reset", () => {
     expect(logic.reset()).toEqual({ accepted: false, reason: "there is nothing to reset" });
     logic.step(0.6, 1);
     expect(logic.reset().accepted).toBe(false);
-    logic.step(0.5, 1);
+    logic.step(0.32, 1);
     expect(logic.status.state).toBe("tripped");
     expect(logic.reset().reason).toMatch(/not below the reset level/);
-    expect(logic.step(0.4, 1e6).state).toBe("latched");
+    expect(logic.step(0.3, 1e6).state).toBe("latched");
     logic.step("fault", 1);
     expect(logic.reset().reason).toMatch(/no good signal/);
-    logic.step(0.4, 1);
+    logic.step(0.3, 1);
     logic.power(false);
     expect(logic.reset().reason).toMatch(/no power/);
     expect(logic.power(true).output).toBe("trip");
     expect(logic.reset()).toEqual({ accepted: true });
-    expect(logic.step(0.4, 1).output).toBe("healthy");
+    expect(logic.step(0.3, 1).output).toBe("healthy");
   });
 
   it("tells which trip was first and forgets it with the reset", () => {
@@ -139,14 +136,14 @@ describe("latch and reset", () => {
 });
 
 describe("the on-delay", () => {
-  const history = [0.52, 0.5, 0.52] as const;
+  const history = [0.36, 0.33, 0.36] as const;
 
   it("starts over below the threshold, or only below the reset level, as is set", () => {
     const strict = new TripLogic(settings);
     const lenient = new TripLogic({ ...settings, timerResets: "below reset level" });
     for (const level of history) {
-      strict.step(level, 2);
-      lenient.step(level, 2);
+      strict.step(level, 0.7);
+      lenient.step(level, 0.7);
     }
     expect(strict.status.state).toBe("timing");
     expect(lenient.status.state).toBe("tripped");
@@ -155,9 +152,9 @@ describe("the on-delay", () => {
   it("runs for a sensor fault set to alarm, stands still on hold, starts over on bad", () => {
     const statesWith = (sensorFault: TripSettings["sensorFault"]) => {
       const logic = new TripLogic({ ...settings, sensorFault });
-      logic.step(0.52, 4);
+      logic.step(0.36, 1.5);
       const during = logic.step("fault", 100).state;
-      return [during, logic.step(0.52, 2).state, logic.step(0.52, 4).state];
+      return [during, logic.step(0.36, 0.5).state, logic.step(0.36, 1.5).state];
     };
     expect(statesWith("alarm")).toEqual(["tripped", "tripped", "tripped"]);
     expect(statesWith("hold")).toEqual(["sensor fault", "tripped", "tripped"]);
@@ -183,17 +180,18 @@ describe("levels", () => {
   });
 
   it("come in any unit, across quantities with a frequency", () => {
-    const logic = new TripLogic({ ...settings, threshold: "0.51 in/s pk at 1800 r/min", onDelay: 0 });
-    expect(logic.step("9.159 mm/s rms", 1).state).toBe("normal");
-    expect(logic.step("9.161 mm/s rms", 1).state).toBe("tripped");
+    const logic = new TripLogic({ ...settings, threshold: "0.35 in/s pk at 1180 r/min", onDelay: 0 });
+    // 0.35 * 25.4 / sqrt(2) is 6.2862 mm/s RMS; 2 * 8.89 mm/s / (2 pi 1180 / 60) is 143.89 um peak-to-peak
+    expect(logic.step("6.286 mm/s rms", 1).state).toBe("normal");
+    expect(logic.step("6.287 mm/s rms", 1).state).toBe("tripped");
     logic.step(0, 1);
-    expect(logic.step("137 um pp", 1).state).toBe("normal");
-    expect(logic.step("138 um pp", 1).state).toBe("tripped");
-    expect(() => new TripLogic(settings).step("138 um pp", 1)).toThrow(
+    expect(logic.step("143.8 um pp", 1).state).toBe("normal");
+    expect(logic.step("143.9 um pp", 1).state).toBe("tripped");
+    expect(() => new TripLogic(settings).step("143.9 um pp", 1)).toThrow(
       expect.objectContaining({ code: "missing-frequency" }),
     );
     const inMetric = new TripLogic({ ...settings, onDelay: 1 });
-    expect(names(inMetric.run([5, 9.2, 9.2, 5], 1, { as: "mm/s rms" }))).toEqual(["trip", "clear"]);
+    expect(names(inMetric.run([5, 6.3, 6.3, 5], 1, { as: "mm/s rms" }))).toEqual(["trip", "clear"]);
   });
 
   it.each([
@@ -201,7 +199,7 @@ describe("levels", () => {
     [-1, "negative"],
     [Number.POSITIVE_INFINITY, "not-finite"],
     [undefined, "wrong-type"],
-    ["0.5", "missing-unit"],
+    ["0.3", "missing-unit"],
   ])("refuses %s, and stands as it stood", (level, code) => {
     const logic = new TripLogic(settings);
     logic.step(0.6, 1);
@@ -242,16 +240,18 @@ describe("times", () => {
   it("go on from one run to the next", () => {
     const levels = [0.1, 0.6, 0.6, 0.6, 0.6, 0.1, 0.1];
     const times = [0, 1, 3, 4, 8, 9, 10];
-    const whole = new TripLogic(settings).run(levels, times);
-    const parts = new TripLogic(settings);
+    const slow = { ...settings, onDelay: 5 };
+    const whole = new TripLogic(slow).run(levels, times);
+    expect(names(whole)).toEqual(["trip", "clear"]);
+    const parts = new TripLogic(slow);
     const events = [
       parts.run(levels.slice(0, 3), times.slice(0, 3)),
       parts.run(levels.slice(3), times.slice(3)),
     ].flat();
     expect(events).toEqual(whole);
-    const resumed = new TripLogic(settings);
+    const resumed = new TripLogic(slow);
     resumed.run(levels.slice(0, 3), times.slice(0, 3));
-    const other = new TripLogic(settings, JSON.parse(JSON.stringify(resumed.snapshot())));
+    const other = new TripLogic(slow, JSON.parse(JSON.stringify(resumed.snapshot())));
     expect(other.run(levels.slice(3), times.slice(3))).toEqual(whole.filter(({ time }) => time > 3));
   });
 
@@ -305,7 +305,7 @@ describe("settings without a default", () => {
 
   it("are refused when they make no sense", () => {
     const refused = (more: object) => () => new TripLogic({ ...settings, ...more });
-    expect(refused({ threshold: 0.51 })).toThrow(expect.objectContaining({ code: "missing-unit" }));
+    expect(refused({ threshold: 0.35 })).toThrow(expect.objectContaining({ code: "missing-unit" }));
     expect(refused({ threshold: "0 in/s pk" })).toThrow(expect.objectContaining({ code: "not-positive" }));
     expect(refused({ hysteresis: "100 %" })).toThrow(expect.objectContaining({ code: "out-of-range" }));
     expect(refused({ onDelay: -1 })).toThrow(expect.objectContaining({ code: "negative" }));
@@ -327,18 +327,18 @@ describe("settings without a default", () => {
 });
 
 describe("invariants over random histories", () => {
-  const levels = fc.array(fc.constantFrom(0.1, 0.48, 0.495, 0.5, 0.51, 0.6), { minLength: 1, maxLength: 200 });
+  const levels = fc.array(fc.constantFrom(0.1, 0.31, 0.316, 0.34, 0.35, 0.6), { minLength: 1, maxLength: 200 });
   const delay = fc.integer({ min: 1, max: 60 });
 
   it("never trips before the delay since the first level at the threshold, nor for a shorter burst", () => {
     fc.assert(
       fc.property(levels, delay, (history, ticks) => {
         const logic = new TripLogic({ ...settings, onDelay: ticks * 0.1 });
-        const first = history.findIndex((level) => level >= 0.51);
+        const first = history.findIndex((level) => level >= 0.35);
         let run = 0;
         let longest = 0;
         for (const level of history) {
-          run = level >= 0.51 ? run + 1 : 0;
+          run = level >= 0.35 ? run + 1 : 0;
           longest = Math.max(longest, run);
         }
         const trips = logic.run(history, 0.1).filter(({ event }) => event === "trip");

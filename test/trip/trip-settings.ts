@@ -1,8 +1,8 @@
-/** A trip at 0.51 in/s peak after a second, latched: the settings that a test starts from. */
+/** The trip of the Low-street booster pump, latched: the settings that a test starts from. */
 export const settings = {
-  threshold: "0.51 in/s pk",
-  hysteresis: "3 %",
-  onDelay: 1,
+  threshold: "0.35 in/s pk",
+  hysteresis: "10 %",
+  onDelay: 2,
   timerResets: "below threshold",
   sensorFault: "alarm",
   latching: true,

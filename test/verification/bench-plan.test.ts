@@ -2,50 +2,61 @@ import fc from "fast-check";
 import { convert } from "veladis";
 import { type BenchSettings, benchPlan, cautions, type Shaker, shakerReach, TripLogic } from "veladis/protection";
 import { describe, expect, it } from "vitest";
-import { practice } from "../references/protection-logic";
+import { practiceStroke } from "../references/common-practice";
 
+/** The reference shaker of the invented plant, with a velocity, a force and a moving mass beside. */
 const shaker = {
-  lowest: "7 Hz",
-  highest: "10 kHz",
-  displacement: "3.8 mm pp",
-  velocity: "500 mm/s pk",
-  acceleration: "10 g pk",
+  lowest: "8 Hz",
+  highest: "3 kHz",
+  displacement: "5 mm pp",
+  velocity: "300 mm/s pk",
+  acceleration: "6 g pk",
   force: { newtons: 40 },
   movingMass: { kilograms: 0.25 },
-  payload: { kilograms: 0.8 },
-  uncertainty: "3 %",
+  payload: { kilograms: 1.5 },
+  uncertainty: "2 %",
 } as const satisfies Shaker;
 
+/** The switch of ID fan 1. */
 const settings = {
-  threshold: practice.threshold,
-  hysteresis: practice.hysteresis,
-  onDelay: practice.delay,
+  threshold: "9 mm/s rms",
+  hysteresis: "8 %",
+  onDelay: 8,
   timerResets: "below threshold",
   sensorFault: "alarm",
   latching: true,
   contact: "normally open",
   coil: "normally energised",
-  frequencies: ["1800 r/min"],
+  frequencies: ["1485 r/min"],
 } as const;
 
 describe("the reach of a shaker", () => {
   it("is bounded by stroke at low, by velocity in between and by acceleration or force at high frequency", () => {
     const limitedBy = (hertz: number, load: number) =>
       shakerReach(`1000000 mm/s pk at ${hertz} Hz`, { ...shaker }, load).highest as number;
-    const { acceleration, displacement } = { acceleration: 10 * 9.80665, displacement: 1.9 };
+    const { acceleration, displacement } = { acceleration: 6 * 9.80665, displacement: 2.5 };
     expect(limitedBy(8, 0)).toBeCloseTo(2 * Math.PI * 8 * displacement, 6);
-    expect(limitedBy(50, 0)).toBeCloseTo(Math.min(500, (acceleration / (2 * Math.PI * 50)) * 1000), 6);
-    // 40 N on 0.25 kg + 0.75 kg is 40 m/s2, less than 10 g
+    // a stroke of 5 mm comes to 393 mm/s at 25 Hz, 6 g to 375 mm/s
+    expect(limitedBy(25, 0)).toBeCloseTo(300, 9);
+    expect(limitedBy(50, 0)).toBeCloseTo((acceleration / (2 * Math.PI * 50)) * 1000, 6);
+    // 40 N on 0.25 kg + 0.75 kg is 40 m/s2, less than 6 g
     expect(limitedBy(100, 0.75)).toBeCloseTo((40 / (2 * Math.PI * 100)) * 1000, 6);
     expect(limitedBy(100, 0)).toBeCloseTo((acceleration / (2 * Math.PI * 100)) * 1000, 6);
   });
 
+  it("common practice, no source: a stroke as a velocity at the lowest frequency", () => {
+    const { frequencies, displacement, velocity, digits } = practiceStroke;
+    const [lowest, highest] = frequencies.split(" to ") as [Shaker["lowest"], Shaker["highest"]];
+    const { highest: reached } = shakerReach(`1 mm/s pk at ${lowest}`, { lowest, highest, displacement }, 0);
+    expect(reached).toBeCloseTo(velocity, digits);
+  });
+
   it("names what forbids a level", () => {
     expect(shakerReach("5 mm/s rms at 5 Hz", shaker, 0.1).limitedBy).toEqual(["frequency"]);
-    expect(shakerReach("5 mm/s rms at 50 Hz", shaker, 0.9).limitedBy).toEqual(["payload"]);
-    expect(shakerReach("400 mm/s rms at 50 Hz", shaker, 0.75).limitedBy).toEqual(["velocity", "acceleration", "force"]);
+    expect(shakerReach("5 mm/s rms at 50 Hz", shaker, 1.6).limitedBy).toEqual(["payload"]);
+    expect(shakerReach("300 mm/s rms at 50 Hz", shaker, 0.75).limitedBy).toEqual(["velocity", "acceleration", "force"]);
     expect(shakerReach("5 mm/s rms at 5 Hz", shaker, 0.1).highest).toBeNull();
-    expect(shakerReach("5 mm/s rms at 50 Hz", { lowest: "7 Hz", highest: "1 kHz" }, 0).highest).toBeNull();
+    expect(shakerReach("5 mm/s rms at 50 Hz", { lowest: "8 Hz", highest: "1 kHz" }, 0).highest).toBeNull();
     expect(() => shakerReach("5 mm/s rms", shaker, 0)).toThrow();
   });
 });
@@ -54,20 +65,20 @@ describe("an edge of a shaker's reach", () => {
   const reach = (level: string, more: object = {}, load = 0) => shakerReach(level, { ...shaker, ...more }, load);
 
   it("belongs to it: frequencies, levels and payload", () => {
-    for (const hertz of [7, 10_000]) expect(reach(`0.1 mm/s pk at ${hertz} Hz`).limitedBy).toEqual([]);
-    for (const hertz of [6.99, 10_001]) expect(reach(`0.1 mm/s pk at ${hertz} Hz`).limitedBy).toEqual(["frequency"]);
+    for (const hertz of [8, 3000]) expect(reach(`0.1 mm/s pk at ${hertz} Hz`).limitedBy).toEqual([]);
+    for (const hertz of [7.99, 3001]) expect(reach(`0.1 mm/s pk at ${hertz} Hz`).limitedBy).toEqual(["frequency"]);
     const still = { displacement: undefined, acceleration: undefined, force: undefined };
-    expect(reach("500 mm/s pk at 50 Hz", still)).toMatchObject({ possible: true, limitedBy: [], highest: 500 });
-    expect(reach("500.01 mm/s pk at 50 Hz", still).limitedBy).toEqual(["velocity"]);
-    expect(reach("0.1 mm/s pk at 50 Hz", {}, 0.8).limitedBy).toEqual([]);
-    expect(reach("0.1 mm/s pk at 50 Hz", {}, 0.801).limitedBy).toEqual(["payload"]);
+    expect(reach("300 mm/s pk at 50 Hz", still)).toMatchObject({ possible: true, limitedBy: [], highest: 300 });
+    expect(reach("300.01 mm/s pk at 50 Hz", still).limitedBy).toEqual(["velocity"]);
+    expect(reach("0.1 mm/s pk at 50 Hz", {}, 1.5).limitedBy).toEqual([]);
+    expect(reach("0.1 mm/s pk at 50 Hz", {}, 1.501).limitedBy).toEqual(["payload"]);
   });
 
-  it("is found in any unit: stroke in mils, acceleration for a level in displacement", () => {
-    expect(reach("3.8 mm pp at 8 Hz").limitedBy).toEqual([]);
-    expect(reach("3.81 mm pp at 8 Hz").limitedBy).toEqual(["stroke"]);
+  it("is found in any unit: stroke in mm, acceleration for a level in displacement", () => {
+    expect(reach("5 mm pp at 8 Hz").limitedBy).toEqual([]);
+    expect(reach("5.01 mm pp at 8 Hz").limitedBy).toEqual(["stroke"]);
     const highest = reach("1 um pp at 100 Hz", { force: undefined }).highest as number;
-    expect(highest).toBeCloseTo(convert(10, "g pk", "um pp", { at: "100 Hz" }), 6);
+    expect(highest).toBeCloseTo((2e6 * 6 * 9.80665) / (2 * Math.PI * 100) ** 2, 6);
     // without a mass of its own the force moves the load alone
     const light = { movingMass: undefined, velocity: undefined, acceleration: undefined, displacement: undefined };
     expect(reach("1 m/s2 pk at 100 Hz", light, 0.5).highest).toBeCloseTo(80, 9);
@@ -81,14 +92,15 @@ describe("a bench plan", () => {
   it("states level, displacement and acceleration of one sine", () => {
     for (const { level, displacement, acceleration, hertz, speed } of plan().steps) {
       if (level === null) continue;
-      expect(speed).toBe(1800);
+      expect(speed).toBe(1485);
       const at = { at: { hertz } };
-      expect(displacement?.value).toBeCloseTo(convert(level.value, "in/s pk", "um pp", at), 9);
-      expect(acceleration?.value).toBeCloseTo(convert(level.value, "in/s pk", "g pk", at), 12);
+      expect(displacement?.value).toBeCloseTo(convert(level.value, "mm/s rms", "um pp", at), 9);
+      expect(acceleration?.value).toBeCloseTo(convert(level.value, "mm/s rms", "g pk", at), 12);
     }
-    expect(plan().reset.value).toBeCloseTo(practice.resetsBelow, 12);
+    // 92 % of 9 mm/s
+    expect(plan().reset.value).toBeCloseTo(8.28, 12);
     expect(plan().cautions).toBe(cautions);
-    expect(plan().notes.join()).toMatch(/3 %/);
+    expect(plan().notes.join()).toMatch(/uncertainty is 2 %/);
   });
 
   it("expects what the trip logic does", () => {
@@ -96,13 +108,13 @@ describe("a bench plan", () => {
     const { steps } = plan();
     const step = (what: RegExp) => steps.find((one) => what.test(one.what));
     const level = (what: RegExp) => step(what)?.level?.value as number;
-    logic.step(level(/just below the threshold/), 12);
+    logic.step(level(/just below the threshold/), 16);
     expect(logic.status.output).toBe("healthy");
-    logic.step(level(/5.4 s/), 5.4);
+    logic.step(level(/7.2 s/), 7.2);
     logic.step(0.1, 1);
     expect(logic.status.output).toBe("healthy");
-    expect(logic.step(level(/take the time/), 6).contact).toBe("open");
-    expect(step(/take the time/)?.expect).toBe("trip after 6 s, contact open");
+    expect(logic.step(level(/take the time/), 8).contact).toBe("open");
+    expect(step(/take the time/)?.expect).toBe("trip after 8 s, contact open");
     expect(logic.reset().accepted).toBe(false);
     logic.step(level(/just above the reset level/), 1);
     expect(logic.reset().accepted).toBe(false);
@@ -121,8 +133,8 @@ describe("a bench plan", () => {
           const logic = new TripLogic({ ...relay, onDelay: 0 });
           const expectations = benchPlan(relay, shaker).steps.map((one) => one.expect);
           const healthy = logic.step(0, 1).contact;
-          const tripped = logic.step(1, 1).contact;
-          expect(expectations.some((text) => text === `trip after 6 s, contact ${tripped}`)).toBe(true);
+          const tripped = logic.step(10, 1).contact;
+          expect(expectations.some((text) => text === `trip after 8 s, contact ${tripped}`)).toBe(true);
           expect(expectations.some((text) => text.startsWith("no trip below") && text.endsWith(healthy))).toBe(true);
           expect(expectations[expectations.length - 1]).toContain(`contact ${logic.power(false).contact}`);
         }
@@ -131,7 +143,7 @@ describe("a bench plan", () => {
   });
 
   it("says which steps the shaker cannot do, and repeats readings at other frequencies", () => {
-    const two = benchPlan({ ...settings, frequencies: ["1800 r/min", "5 Hz"] }, shaker);
+    const two = benchPlan({ ...settings, frequencies: ["1485 r/min", "5 Hz"] }, shaker);
     expect(two.possible).toBe(false);
     expect(two.steps.filter(({ possible }) => !possible).map(({ limitedBy }) => limitedBy[0])).toEqual([
       "frequency",

@@ -12,6 +12,7 @@ import {
   tripPointTest,
 } from "veladis/protection";
 import { describe, expect, it } from "vitest";
+import hollowmere from "../../docs/examples/hollowmere.json";
 import { expectAgreement } from "../references/agreement";
 import {
   calls,
@@ -19,11 +20,14 @@ import {
   falseAccept,
   fieldCheck,
   micrometer,
-  practiceCheck,
   referenceFrequencies,
   wrongReference,
 } from "../references/calibration";
-import { bandReferences, practice } from "../references/protection-logic";
+import { practiceCheck } from "../references/common-practice";
+import { bandReferences } from "../references/protection-logic";
+
+/** The check of the invented plant: 7.3 for 8 mm/s as found, 7.9 as left, within 5 % or not. */
+const { check: plant } = hollowmere;
 
 /** Share of a normal distribution beyond z, by numerical integration. */
 function beyond(z: number): number {
@@ -33,7 +37,7 @@ function beyond(z: number): number {
 }
 
 describe("check against a known level", () => {
-  it("common practice, no source: 0.43 for 0.40 in/s peak", () => {
+  it("common practice, no source: a device that reads high", () => {
     const { known, indicated, error, percent, decibels } = practiceCheck;
     const check = checkAgainstKnown({ known, indicated, tolerance: "10 %" });
     expect(check.error).toBeCloseTo(error, 12);
@@ -41,6 +45,15 @@ describe("check against a known level", () => {
     expect(check.errorDecibels).toBeCloseTo(decibels, 2);
     expect([check.verdict, check.rule]).toEqual(["pass", "simple acceptance"]);
     expect(check.cautions).toBe(cautions);
+  });
+
+  it("the switch of the fan, 7.3 for 8 mm/s: low by 0.7 mm/s, 8.75 %", () => {
+    const { known, asFound: indicated, tolerance } = plant;
+    const check = checkAgainstKnown({ known, indicated, tolerance });
+    expect(check.error).toBeCloseTo(-0.7, 12);
+    expect(check.errorPercent).toBeCloseTo(-8.75, 9);
+    expect(check.errorDecibels).toBeCloseTo(20 * Math.log10(7.3 / 8), 12);
+    expect(check.verdict).toBe("fail");
   });
 
   it.each(calls.cases)(`${calls.id}: %s is a %s`, (deviation, call) => {
@@ -206,10 +219,11 @@ describe("as found and as left", () => {
   });
 
   it.each([
-    ["0.43 in/s pk", "fail", /in doubt/],
-    ["0.41 in/s pk", "pass", /stand/],
+    [plant.asFound, "fail", /in doubt/],
+    ["7.7 mm/s rms", "pass", /stand/],
   ] as const)("%s", (asFound, verdict, meaning) => {
-    const pair = asFoundAsLeft({ known: practiceCheck.known, tolerance: "5 %", asFound, asLeft: "0.4 in/s pk" });
+    const { known, tolerance, asLeft } = plant;
+    const pair = asFoundAsLeft({ known, tolerance, asFound, asLeft });
     expect([pair.asFound.verdict, pair.asLeft.verdict]).toEqual([verdict, "pass"]);
     expect(pair.meaning).toMatch(meaning);
   });
@@ -273,79 +287,83 @@ describe("linearity", () => {
 });
 
 describe("switching points and delay", () => {
+  const threshold = "0.35 in/s pk";
   const rest = { tolerance: "5 %" };
   const steps = (levels: readonly number[], set: readonly boolean[]) =>
     levels.map((level, i) => ({ level: `${level} in/s pk`, set: set[i] as boolean }));
 
   it("finds the trip point between two steps, and the reset point on the way down", () => {
-    const rising = tripPointTest(practice.threshold, steps([0.48, 0.5, 0.52], [false, false, true]), rest);
-    expect(rising.between).toEqual([0.5, 0.52]);
+    const rising = tripPointTest(threshold, steps([0.33, 0.34, 0.36], [false, false, true]), rest);
+    expect(rising.between).toEqual([0.34, 0.36]);
     expect(rising.error).toBeCloseTo(0, 12);
-    const reset = `${practice.resetsBelow} in/s pk`;
-    const falling = resetPointTest(reset, steps([0.5, 0.495, 0.49], [true, true, false]), rest);
-    expect(falling.between).toEqual([0.495, 0.49]);
+    // 90 % of 0.35 in/s
+    const falling = resetPointTest("0.315 in/s pk", steps([0.33, 0.32, 0.31], [true, true, false]), rest);
+    expect(falling.between).toEqual([0.32, 0.31]);
     expect(falling.verdict).toBe("pass");
-    const late = tripPointTest(practice.threshold, steps([0.5, 0.54, 0.58], [false, false, true]), rest);
+    const late = tripPointTest(threshold, steps([0.34, 0.37, 0.4], [false, false, true]), rest);
     expect(late.verdict).toBe("fail");
   });
 
   it("takes steps in another quantity at the frequency of the setting", () => {
-    const at = { at: "1800 r/min" } as const;
-    const microns = (level: number) => ({ level: `${convert(level, "in/s pk", "um pp", at)} um pp`, set: level > 0.5 });
-    const found = tripPointTest("0.51 in/s pk at 1800 r/min", [0.5, 0.52].map(microns), rest);
-    expect(found.between).toEqual([expect.closeTo(0.5, 9), expect.closeTo(0.52, 9)]);
+    const at = { at: "1180 r/min" } as const;
+    const microns = (level: number) => ({
+      level: `${convert(level, "in/s pk", "um pp", at)} um pp`,
+      set: level > 0.35,
+    });
+    const found = tripPointTest("0.35 in/s pk at 1180 r/min", [0.34, 0.36].map(microns), rest);
+    expect(found.between).toEqual([expect.closeTo(0.34, 9), expect.closeTo(0.36, 9)]);
     expect(found.unit).toBe("in/s pk");
-    expect(() => tripPointTest("0.51 in/s pk", [0.5, 0.52].map(microns), rest)).toThrow(
+    expect(() => tripPointTest(threshold, [0.34, 0.36].map(microns), rest)).toThrow(
       expect.objectContaining({ code: "missing-frequency" }),
     );
   });
 
   it("refuses a level that stands, up and down", () => {
     const code = expect.objectContaining({ code: "out-of-range" });
-    expect(() => tripPointTest("0.5 in/s pk", steps([0.4, 0.4, 0.6], [false, false, true]), rest)).toThrow(code);
-    expect(() => resetPointTest("0.5 in/s pk", steps([0.6, 0.6, 0.4], [true, true, false]), rest)).toThrow(code);
+    expect(() => tripPointTest(threshold, steps([0.3, 0.3, 0.4], [false, false, true]), rest)).toThrow(code);
+    expect(() => resetPointTest(threshold, steps([0.4, 0.4, 0.3], [true, true, false]), rest)).toThrow(code);
   });
 
   it("refuses steps without a change, in disorder, or that change back", () => {
     for (const [levels, set] of [
       [
-        [0.4, 0.5],
+        [0.3, 0.4],
         [false, false],
       ],
       [
-        [0.5, 0.4],
+        [0.4, 0.3],
         [false, true],
       ],
       [
-        [0.4, 0.5, 0.6],
+        [0.3, 0.4, 0.5],
         [false, true, false],
       ],
       [
-        [0.4, 0.5],
+        [0.3, 0.4],
         [true, true],
       ],
     ] as const) {
-      expect(() => tripPointTest(practice.threshold, steps(levels, set), rest)).toThrow(
+      expect(() => tripPointTest(threshold, steps(levels, set), rest)).toThrow(
         expect.objectContaining({ code: "out-of-range" }),
       );
     }
   });
 
   it("holds measured delays against the set one", () => {
-    expect(delayTest(6, [6.3], "5 %").verdict).toBe("pass");
-    expect(delayTest(6, [6.31], "5 %").verdict).toBe("fail");
-    const measured = [6.1, 5.7, 6.2];
-    const found = delayTest(6, measured, "5 %");
-    expect(found).toMatchObject({ set: 6, measured, verdict: "pass" });
+    expect(delayTest(8, [8.4], "5 %").verdict).toBe("pass");
+    expect(delayTest(8, [8.41], "5 %").verdict).toBe("fail");
+    const measured = [8.1, 7.6, 8.3];
+    const found = delayTest(8, measured, "5 %");
+    expect(found).toMatchObject({ set: 8, measured, verdict: "pass" });
     expect([found.worstError, found.worstPercent, found.tolerance].map((one) => Number(one?.toFixed(9)))).toEqual([
-      -0.3, -5, 0.3,
+      -0.4, -5, 0.4,
     ]);
     // of two as far off, the first
-    expect(delayTest(6, [6.25, 5.75], "5 %").worstError).toBe(0.25);
-    expect(delayTest(6, [6.2, 5.9], "5 %").worstError).toBeCloseTo(0.2, 9);
+    expect(delayTest(8, [8.25, 7.75], "5 %").worstError).toBe(0.25);
+    expect(delayTest(8, [8.2, 7.9], "5 %").worstError).toBeCloseTo(0.2, 9);
     expect(delayTest(0, [0.1], "0.1 s")).toMatchObject({ verdict: "pass", worstPercent: null });
-    expect(() => delayTest(6, [6], "5")).toThrow(expect.objectContaining({ code: "missing-unit" }));
-    expect(() => delayTest(6, [], "5 %")).toThrow(expect.objectContaining({ code: "missing-fact" }));
+    expect(() => delayTest(8, [8], "5")).toThrow(expect.objectContaining({ code: "missing-unit" }));
+    expect(() => delayTest(8, [], "5 %")).toThrow(expect.objectContaining({ code: "missing-fact" }));
   });
 });
 

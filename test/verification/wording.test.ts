@@ -7,25 +7,25 @@ import type { Cases } from "../refusals/refused";
 type Loose = any;
 const p: Record<string, Loose> = protection;
 
-const known = "0.4 in/s pk at 1800 r/min";
-const check = { known, indicated: "0.41 in/s pk", tolerance: "5 %" };
+const known = "8 mm/s rms at 2400 r/min";
+const check = { known, indicated: "7.9 mm/s rms", tolerance: "5 %" };
 const checked = (changed: object) => p.checkAgainstKnown({ ...check, ...changed });
 const shaker = { lowest: "10 Hz", highest: "1000 Hz" };
-const settings = { threshold: "0.5 in/s pk", hysteresis: "5 %", onDelay: 2, latching: true };
+const settings = { threshold: "9 mm/s rms", hysteresis: "8 %", onDelay: 8, latching: true };
 const plan = (changed: object) => p.benchPlan({ ...settings, ...changed }, shaker);
 const reach = (level: unknown, changed: object, load: unknown = 0.1) =>
   p.shakerReach(level, { ...shaker, ...changed }, load);
 const rest = { tolerance: "5 %" };
 const steps = [
-  { level: "0.4 in/s pk", set: false },
-  { level: "0.5 in/s pk", set: true },
+  { level: "8.9 mm/s rms", set: false },
+  { level: "9.1 mm/s rms", set: true },
 ];
 
 const cases: Cases = {
   "checkAgainstKnown, nothing": () => p.checkAgainstKnown(),
   "checkAgainstKnown, no known level": () => checked({ known: undefined }),
   "checkAgainstKnown, no indicated level": () => checked({ indicated: undefined }),
-  "checkAgainstKnown, a known level of zero": () => checked({ known: "0 in/s pk" }),
+  "checkAgainstKnown, a known level of zero": () => checked({ known: "0 mm/s rms" }),
   "checkAgainstKnown, no tolerance": () => checked({ tolerance: undefined }),
   "checkAgainstKnown, a tolerance without unit": () => checked({ tolerance: "5" }),
   "checkAgainstKnown, a tolerance below zero": () => checked({ tolerance: "-0.5 dB" }),
@@ -33,21 +33,22 @@ const cases: Cases = {
   "checkAgainstKnown, a tolerance that is no text": () => marginsOf(null as Loose, {} as Loose),
   "checkAgainstKnown, a rule that is none": () => checked({ rule: "gard band" }),
   "checkAgainstKnown, a guard band of nothing": () => checked({ rule: "guard band" }),
-  "checkAgainstKnown, a mistyped key": () => checked({ uncertanty: "3 %" }),
+  "checkAgainstKnown, a mistyped key": () => checked({ uncertanty: "2 %" }),
   "asFoundAsLeft, nothing": () => p.asFoundAsLeft(),
   "linearity, no points": () => p.linearity(undefined, rest),
   "linearity, one level": () => p.linearity([check], rest),
-  "linearity, levels in two units": () => p.linearity([check, { known: "4 mm/s rms", indicated: "4 mm/s rms" }], rest),
-  "combinedUncertainty, no list": () => p.combinedUncertainty("3 %"),
-  "combinedUncertainty, no unit": () => p.combinedUncertainty(["3"]),
+  "linearity, levels in two units": () =>
+    p.linearity([check, { known: "0.2 in/s pk", indicated: "0.2 in/s pk" }], rest),
+  "combinedUncertainty, no list": () => p.combinedUncertainty("2 %"),
+  "combinedUncertainty, no unit": () => p.combinedUncertainty(["2"]),
   "combinedUncertainty, no number": () => p.combinedUncertainty(["some"]),
   "combinedUncertainty, in decibels": () => p.combinedUncertainty(["0.5 dB"]),
-  "combinedUncertainty, below zero": () => p.combinedUncertainty(["-3 %"]),
-  "combinedUncertainty, a decimal comma": () => p.combinedUncertainty(["3,5 %"]),
+  "combinedUncertainty, below zero": () => p.combinedUncertainty(["-2 %"]),
+  "combinedUncertainty, a decimal comma": () => p.combinedUncertainty(["2,5 %"]),
   "benchPlan, no settings": () => p.benchPlan(undefined, shaker),
   "benchPlan, no shaker": () => p.benchPlan(settings),
   "benchPlan, no threshold": () => plan({ threshold: undefined }),
-  "benchPlan, a threshold of zero": () => plan({ threshold: "0 in/s pk" }),
+  "benchPlan, a threshold of zero": () => plan({ threshold: "0 mm/s rms" }),
   "benchPlan, a hysteresis as large as the threshold": () => plan({ hysteresis: "100 %" }),
   "benchPlan, a mistyped key": () => plan({ freqencies: ["80 Hz"] }),
   "benchPlan, a delay below zero": () => plan({ onDelay: -1 }),
@@ -64,22 +65,22 @@ const cases: Cases = {
   "benchPlan, no frequency": () => plan({ frequencies: [] }),
   "shakerReach, no level": () => reach(undefined, {}),
   "shakerReach, no shaker": () => p.shakerReach(known, undefined, 0.1),
-  "shakerReach, a mistyped key": () => reach(known, { acceleraton: "10 g pk" }),
+  "shakerReach, a mistyped key": () => reach(known, { acceleraton: "6 g pk" }),
   "shakerReach, null for a force": () => reach(known, { force: null }),
   "shakerReach, a moving mass below zero": () =>
     reach(known, { force: { newtons: 100 }, movingMass: { kilograms: -1 } }),
   "shakerReach, a number for a payload": () => reach(known, { payload: 0.5 }),
-  "shakerReach, no frequency": () => reach("0.4 in/s pk", {}),
+  "shakerReach, no frequency": () => reach("9 mm/s rms", {}),
   "shakerReach, a load below zero": () => reach(known, {}, -1),
   "shakerReach, a force that moves nothing": () => reach(known, { force: { newtons: 100 } }, 0),
   "shakerReach, a force of zero": () => reach(known, { force: { newtons: 0 } }),
   "tripPointTest, no threshold": () => p.tripPointTest(undefined, steps, rest),
-  "tripPointTest, no steps": () => p.tripPointTest("0.5 in/s pk", undefined, rest),
-  "tripPointTest, a step without level": () => p.tripPointTest("0.5 in/s pk", [{ set: false }], rest),
-  "tripPointTest, levels that fall": () => p.tripPointTest("0.5 in/s pk", [...steps].reverse(), rest),
-  "tripPointTest, an output that never sets": () => p.tripPointTest("0.5 in/s pk", steps.slice(0, 1), rest),
-  "resetPointTest, levels that rise": () => p.resetPointTest("0.5 in/s pk", steps, rest),
-  "resetPointTest, an output that never clears": () => p.resetPointTest("0.5 in/s pk", steps.slice(1), rest),
+  "tripPointTest, no steps": () => p.tripPointTest("9 mm/s rms", undefined, rest),
+  "tripPointTest, a step without level": () => p.tripPointTest("9 mm/s rms", [{ set: false }], rest),
+  "tripPointTest, levels that fall": () => p.tripPointTest("9 mm/s rms", [...steps].reverse(), rest),
+  "tripPointTest, an output that never sets": () => p.tripPointTest("9 mm/s rms", steps.slice(0, 1), rest),
+  "resetPointTest, levels that rise": () => p.resetPointTest("8.28 mm/s rms", steps, rest),
+  "resetPointTest, an output that never clears": () => p.resetPointTest("8.28 mm/s rms", steps.slice(1), rest),
   "delayTest, a set delay below zero": () => p.delayTest(-1, [1], "5 %"),
   "delayTest, no list": () => p.delayTest(1, 1, "5 %"),
   "delayTest, nothing measured": () => p.delayTest(1, [], "5 %"),

@@ -111,8 +111,8 @@ export function severity(place) {
     });
   };
   const type = choiceField("Machine", [["", "not known"], ...Object.keys(machineTypes)], "motor", choose);
-  const power = textField("Rated power in kW", "160", choose, { inputMode: "decimal" });
-  const speed = textField("Speed in r/min", "1490", choose, { inputMode: "decimal" });
+  const power = textField("Rated power in kW", "132", choose, { inputMode: "decimal" });
+  const speed = textField("Speed in r/min", "1485", choose, { inputMode: "decimal" });
   const height = textField("Shaft height in mm (electrical machines)", "315", choose, { inputMode: "decimal" });
   const support = choiceField("Support", [["", "not known"], "rigid", "flexible"], "rigid", choose);
   const reading = textField("Reading", "3.9 mm/s rms", update);

@@ -3,12 +3,12 @@ import { coils, contacts, TripLogic, timerResets, tripEvents } from "../../../sr
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
 import { numberList } from "./number-list.js";
 
-/** Histories of an invented induced-draught fan, one level a second, in mm/s RMS. */
+/** Histories of induced-draught fan 1, invented, one level a second, in mm/s RMS. */
 const histories = {
   "gust, then a rise":
-    "3.1 3.2 3.0 3.3 8.2 8.9 4.1 3.2 3.1 3.4 3.3 4.6 6.2 7.4 8.3 9.1 9.6 9.4 8.8 7.0 5.2 3.9 3.6 3.5",
-  "hovering at the threshold": "6.8 7.0 7.2 7.0 7.3 6.9 7.2 7.3 7.2 7.4 7.0 7.3 7.2 7.3 7.4 6.9 6.6 6.4",
-  "run-up through a resonance": "0.4 1.1 2.5 5.8 11.2 9.4 5.1 3.3 2.6 2.4 2.3 2.4 2.3 2.4 2.3",
+    "2.6 2.7 2.5 9.4 10.1 4.8 3.0 2.9 6.4 9.2 9.8 10.4 10.9 11.2 11.3 11.1 10.8 10.2 8.9 6.7 4.9 3.6 3.0 2.6",
+  "hovering at the threshold": "8.7 8.9 9.1 8.9 9.2 8.8 9.1 9.2 9.1 9.3 8.9 9.2 9.1 9.2 9.3 8.8 8.4 8.2",
+  "run-up through a resonance": "0.4 1.1 2.5 5.8 11.2 9.4 5.1 3.3 2.8 2.7 2.6 2.7 2.6 2.7 2.6",
 };
 
 /** The trip of one channel, played over a history of levels. */
@@ -50,9 +50,9 @@ export function trip(place) {
       ];
     });
   };
-  const threshold = textField("Threshold, with unit and detector", "7.1 mm/s rms", update);
-  const hysteresis = textField("Hysteresis", "5 %", update);
-  const delay = textField("On-delay in s", "3", update, { inputMode: "decimal" });
+  const threshold = textField("Threshold, with unit and detector", "9 mm/s rms", update);
+  const hysteresis = textField("Hysteresis", "8 %", update);
+  const delay = textField("On-delay in s", "8", update, { inputMode: "decimal" });
   const starts = choiceField("The delay starts over", [...timerResets], timerResets[0], update);
   const latching = choiceField("Latching", ["yes", "no"], "yes", update);
   const contact = choiceField("Contact", [...contacts], contacts[0], update);

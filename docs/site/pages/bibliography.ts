@@ -1,7 +1,7 @@
-import { levelReferenceSources } from "../../../src/amplitude/references";
 import { setpointRules } from "../../../src/entries/protection";
 import { builtInSchemes, type Scheme } from "../../../src/entries/severity";
 import { detectorFacts, frequencyUnitFacts, type Source, unitFacts } from "../../../src/index";
+import { levelReferenceSources } from "../../../src/reading/references";
 import { KNOWN, known, MADE, page, table } from "./markdown";
 
 function* sources(): Generator<[Source, string]> {

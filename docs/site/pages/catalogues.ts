@@ -1,4 +1,3 @@
-import { levelReferenceSources } from "../../../src/amplitude/references";
 import { sensorFaults, setpointRules, tripEvents, tripStates } from "../../../src/entries/protection";
 import { facts, machineTypes } from "../../../src/entries/severity";
 import { noiseBandwidth, type WindowName, windows, windowWeights } from "../../../src/entries/signal";
@@ -15,6 +14,7 @@ import {
   units,
   type VeladisErrorCode,
 } from "../../../src/index";
+import { levelReferenceSources } from "../../../src/reading/references";
 import { codes, KNOWN, known, MADE, page, sourceText, table } from "./markdown";
 import { remedies } from "./remedies";
 

@@ -81,7 +81,7 @@ function linearityText({ points, slope, offset, unit, worst, nonLinearity, verdi
 async function run(args: readonly string[], io: Io): Promise<number> {
   const values = parsedOptions(args, options);
   const rest = {
-    tolerance: needed(values.tolerance, "tolerance", '"5 %", "0.5 dB" or "0.02 in/s pk"'),
+    tolerance: needed(values.tolerance, "tolerance", '"5 %", "0.5 dB" or "0.4 mm/s rms"'),
     ...(values.uncertainty !== undefined && { uncertainty: values.uncertainty }),
     ...(values.rule !== undefined && { rule: values.rule as DecisionRule }),
   };
@@ -96,8 +96,8 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     else await io.out(linearityText(result) + cautionsText());
     return exitCodes.done;
   }
-  const known = needed(values.known, "known", '"0.40 in/s pk at 1800 r/min"');
-  const indicated = needed(values.indicated, "indicated", '"0.43 in/s pk"');
+  const known = needed(values.known, "known", '"8 mm/s rms at 2400 r/min"');
+  const indicated = needed(values.indicated, "indicated", '"7.3 mm/s rms"');
   const asLeft = values["as-left"];
   if (asLeft !== undefined) {
     const pair = asFoundAsLeft({ known, asFound: indicated, asLeft, ...rest });

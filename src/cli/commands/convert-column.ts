@@ -1,4 +1,11 @@
-import { assumedText, convertAmplitude, parseAmplitude, readingType, writtenValue } from "../../amplitude/index";
+import {
+  assumedText,
+  conversionAssumes,
+  convertAmplitude,
+  parseAmplitude,
+  readingType,
+  writtenValue,
+} from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 
 import { headedColumn } from "../input/column-index";
@@ -19,11 +26,11 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
       received: "--column without them",
     });
   }
-  const suffix = `${readingType(from)}${at === undefined ? "" : ` at ${at}`}`;
-  const titles = targets.map((target) => {
-    const answer = convertAmplitude(parseAmplitude(`1 ${suffix}`), target);
-    return `${target} ${assumedText(answer)}`.trim();
-  });
+  const type = readingType(from);
+  const suffix = `${type}${at === undefined ? "" : ` at ${at}`}`;
+  const titles = targets.map((target) =>
+    `${target} ${assumedText({ assumed: conversionAssumes(type, target) })}`.trim(),
+  );
   let index = -1;
   let converted = 0;
   let refused = 0;

@@ -1,11 +1,4 @@
-import {
-  type AmplitudeType,
-  convertAmplitude,
-  format,
-  parseAmplitude,
-  type ReadingType,
-  readingType,
-} from "../../amplitude/index";
+import { type AmplitudeType, convertAmplitude, format, parsedType, type ReadingType } from "../../amplitude/index";
 import { numeral, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
@@ -46,8 +39,7 @@ const options = {
 
 /** A type to answer in, and what is measured for it: an RMS value where it is a level in decibels. */
 function askedType(written: string): { readonly type: ReadingType; readonly measured: AmplitudeType } {
-  const type = readingType(written);
-  const { unit, detector } = parseAmplitude(`1 ${type}`);
+  const { type, unit, detector } = parsedType(written);
   return { type, measured: `${unit} ${detector}` };
 }
 

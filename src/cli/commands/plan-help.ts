@@ -4,8 +4,8 @@ export const help = `veladis plan --threshold "<reading>" --hysteresis "<share>"
 The steps that prove a setting on a reference shaker: level, displacement and acceleration of each, whether the
 shaker can give it, and what to expect.
 
-  veladis plan --threshold "0.51 in/s pk" --hysteresis "3 %" --delay 6 --latching --at "1800 r/min" \\
-    --relay "normally open, normally energised" --shaker "7 Hz to 10 kHz" --stroke "3.8 mm pp" --acceleration "10 g pk"
+  veladis plan --threshold "9 mm/s rms" --hysteresis "8 %" --delay 8 --latching --at "2400 r/min" \\
+    --relay "normally open, normally energised" --shaker "8 Hz to 3 kHz" --stroke "5 mm pp" --acceleration "6 g pk"
 
 settings
   --threshold, --hysteresis, --delay, --off-delay, --latching or --non-latching, --relay, --sensor-fault

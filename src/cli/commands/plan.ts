@@ -56,8 +56,8 @@ function settingsOf(values: Values): BenchSettings {
   const load = kilograms(values.load);
   const relay = values.relay === undefined ? undefined : relayOption(values.relay);
   return {
-    threshold: needed(values.threshold, "threshold", '"0.51 in/s pk"'),
-    hysteresis: needed(values.hysteresis, "hysteresis", '"3 %"; "0 %" for none'),
+    threshold: needed(values.threshold, "threshold", '"9 mm/s rms"'),
+    hysteresis: needed(values.hysteresis, "hysteresis", '"8 %"; "0 %" for none'),
     onDelay: numberOption(needed(values.delay, "delay", "2, in s; 0 for none"), "an on-delay in s"),
     offDelay: numberOption(values["off-delay"], "an off-delay in s"),
     latching: values.latching,
@@ -72,7 +72,7 @@ function settingsOf(values: Values): BenchSettings {
 
 function shakerOf(values: Values): Shaker {
   const { stroke, velocity, acceleration, force, uncertainty } = values;
-  const form = '"7 Hz to 10 kHz", the frequencies of the shaker';
+  const form = '"8 Hz to 3 kHz", the frequencies of the shaker';
   const [lowest, highest] = ends(needed(values.shaker, "shaker", form), `--shaker such as ${form}`);
   const movingMass = kilograms(values["moving-mass"]);
   const payload = kilograms(values.payload);

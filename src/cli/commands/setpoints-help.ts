@@ -4,9 +4,10 @@ export const help = `veladis setpoints --baseline "<reading>" | --file <csv> --f
 Alarm, trip, delay and hysteresis for a machine, from its baseline and a table of limits, each number with its
 reason and the source of the rule. The proposal is for the person who answers for the machine to decide on.
 
-  veladis setpoints --baseline "2 mm/s rms" --scheme iso-10816-3-2009 --machine "motor 90 kW 1490 r/min rigid group 2"
-  veladis setpoints --baseline "0.08 in/s pk" --limits "0.25 in/s pk, 0.4 in/s pk" --machine "pump 1780 r/min" \\
-    --step "0.03 in/s pk" --band 10-1000 --loop "0 to 1 in/s pk"
+  veladis setpoints --baseline "2 mm/s rms" --scheme iso-10816-7-2009 \\
+    --machine "pump 250 kW 2980 r/min rigid category I"
+  veladis setpoints --baseline "0.12 in/s pk" --limits "0.2 in/s pk, 0.35 in/s pk" --machine "pump 1180 r/min" \\
+    --step "0.05 in/s pk" --band 10-1000 --loop "0 to 0.8 in/s pk"
   veladis setpoints --file docs/examples/pump-rig/normal-excerpt.csv --from "g rms" --k 3
 
 baseline

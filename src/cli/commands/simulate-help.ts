@@ -7,11 +7,11 @@ its delay rides out. Each level stands until the time of the next.
   veladis simulate --file docs/examples/pump-rig/imbalance-impulse.csv --from "g rms" \\
     --threshold "0.265 g rms" --hysteresis "5 %" --delay 3 --timer-resets threshold --latching
   veladis simulate --file history.csv --time seconds --column level --from "mm/s rms" \\
-    --threshold "7.1 mm/s rms" --hysteresis "0.3 mm/s rms" --delay 0,3,6,10 --timer-resets threshold --non-latching
+    --threshold "6 mm/s rms" --hysteresis "0.4 mm/s rms" --delay 0,2,5,10 --timer-resets threshold --non-latching
 
 settings
   --threshold <reading>    with unit and detector; the output sets at this level or above
-  --hysteresis <share>     "3 %" of the threshold, or an amount such as "0.02 in/s pk"
+  --hysteresis <share>     "8 %" of the threshold, or an amount such as "0.4 mm/s rms"
   --delay <seconds>        on-delay; several, with commas, are compared
   --off-delay <seconds>    before a non-latching output clears; 0 if not given
   --timer-resets <when>    threshold: the on-delay starts over when the level falls below the threshold

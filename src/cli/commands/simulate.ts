@@ -81,8 +81,8 @@ function settingsOf(values: Values): Omit<TripSettings, "onDelay"> {
   choice(when, Object.keys(resets), "--timer-resets with the level below which the on-delay starts over");
   const relay = relayOption(values.relay ?? "normally open, normally energised");
   return {
-    threshold: needed(values.threshold, "threshold", '"0.51 in/s pk"'),
-    hysteresis: needed(values.hysteresis, "hysteresis", '"3 %"; "0 %" for none'),
+    threshold: needed(values.threshold, "threshold", '"9 mm/s rms"'),
+    hysteresis: needed(values.hysteresis, "hysteresis", '"8 %"; "0 %" for none'),
     offDelay: numberOption(values["off-delay"], "an off-delay in s"),
     timerResets: resets[when as keyof typeof resets],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],

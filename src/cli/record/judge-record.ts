@@ -1,4 +1,4 @@
-import { type AmplitudeType, format, parseAmplitude } from "../../amplitude/index";
+import { type AmplitudeType, format, parsedType } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { classify, type Judgement, type Scheme } from "../../severity/index";
 import type { Band, Overall } from "../../signal/index";
@@ -26,7 +26,7 @@ export interface RecordJudge {
  */
 function measuredTypes({ classes }: Scheme): AmplitudeType[] {
   const types = [...new Set(classes.flatMap(({ criteria }) => criteria.map(({ as }) => as)))];
-  const parsed = types.map((as) => ({ as, ...parseAmplitude(`1 ${as}`) }));
+  const parsed = types.map((as) => ({ as, ...parsedType(as) }));
   return parsed
     .filter(
       ({ detector, quantity }) =>

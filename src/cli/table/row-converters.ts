@@ -1,11 +1,4 @@
-import {
-  type Assumption,
-  convert,
-  convertAmplitude,
-  converter,
-  parseAmplitude,
-  readingType,
-} from "../../amplitude/index";
+import { type Assumption, conversionAssumes, convert, converter, parsedType } from "../../amplitude/index";
 import { remembered } from "./remembered";
 import type { RowFacts, RowReader } from "./row-reader";
 import type { TableSettings } from "./settings";
@@ -34,8 +27,7 @@ export function rowConverters(
     ...(crestFactor !== undefined && { crestFactor }),
   });
   const make = (written: string, hertz: number | undefined): RowConverters => {
-    const type = readingType(written);
-    const sample = parseAmplitude(type.startsWith("dB") ? `0 ${type}` : `1 ${type}`);
+    const { type } = parsedType(written);
     const options = told(hertz);
     return {
       each: targets.map((target) =>
@@ -43,7 +35,7 @@ export function rowConverters(
           ? (value, own) => convertText(value, type, target, told(own))
           : converterText(type, target, options),
       ),
-      assumed: [...new Set(targets.flatMap((target) => convertAmplitude(sample, target, options).assumed))],
+      assumed: [...new Set(targets.flatMap((target) => conversionAssumes(type, target, crestFactor)))],
     };
   };
   if (freeFrequency) {

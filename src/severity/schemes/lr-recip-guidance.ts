@@ -2,7 +2,7 @@ import { builtIn } from "./built-in";
 import { published } from "./sources";
 
 const GUIDANCE = /* @__PURE__ */ published(
-  "Lloyd's Register, Ship Vibration and Noise Guidance Notes (Rulefinder 2024 v9.40)",
+  "Lloyd's Register, Ship Vibration and Noise Guidance Notes",
   "chapter 7, section 3.4",
   "https://imorules.com/GUID-BDE557AE-B336-4809-9CD5-4BA082687EE6.html",
   "read on the page; printed as plus or minus 0.4 mm, 25 mm/s, 40 m/s2",
@@ -14,7 +14,7 @@ export const lrReciprocatingGuidance = /* @__PURE__ */ builtIn({
   id: "lr-recip-guidance",
   kind: "acceptance",
   standard: "Lloyd's Register guidance",
-  edition: "2006 rev. 2.1, Rulefinder 2024 v9.40",
+  edition: "2006 rev. 2.1",
   title: "Ship Vibration and Noise Guidance Notes, Chapter 7 Section 3: Reciprocating machines",
   status: "guide",
   statusNote: "guidance, current when it was read",

@@ -1,10 +1,5 @@
-import { type Kind, kindOf } from "./kind";
+import { parsedType } from "./parsed-type";
 import type { ReadingType } from "./types";
-
-/** The plain spelling of a kind: `"mm/s rms"`, `"dB re 1 nm/s"`. */
-export function typeText({ unit, detector, reference }: Kind): ReadingType {
-  return reference === 0 ? `${unit} ${detector}` : `dB re ${reference} ${unit}`;
-}
 
 /**
  * The reading type that a text of unknown content names, in its plain spelling, checked at run time.
@@ -24,5 +19,5 @@ export function typeText({ unit, detector, reference }: Kind): ReadingType {
  * ```
  */
 export function readingType(written: string): ReadingType {
-  return typeText(kindOf(written));
+  return parsedType(written).type;
 }

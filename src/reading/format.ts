@@ -1,8 +1,7 @@
 import { given } from "../core/index";
 import type { Amplitude } from "./amplitude";
 import { checkedAmplitude } from "./checked-amplitude";
-import { kindOf } from "./kind";
-import { typeText } from "./reading-type";
+import { parsedType } from "./parsed-type";
 import { significant } from "./significant";
 import type { ReadingType } from "./types";
 
@@ -41,9 +40,9 @@ export function format(
   options?: FormatOptions,
 ): string {
   if (typeof reading === "number") {
-    const kind = kindOf(typeOrOptions as string);
-    const number = kind.reference === 0 ? significant : decibelText;
-    return `${number(reading, options?.digits)} ${typeText(kind)}`;
+    const { reference, type } = parsedType(typeOrOptions as string);
+    const number = reference === 0 ? significant : decibelText;
+    return `${number(reading, options?.digits)} ${type}`;
   }
   const { digits } = (typeOrOptions ?? {}) as FormatOptions;
   const { value, unit, detector, level } = checkedAmplitude(

@@ -13,9 +13,12 @@ import {
 import { type Detector, detectors, findDetector, unknownDetector } from "../detectors/index";
 import { findUnit, type Quantity, quantities, type UnitSymbol, unitSymbol, units } from "../units/index";
 import { levelReferences } from "./references";
+import type { ReadingType } from "./types";
 
-/** A reading type taken apart: what a conversion needs of it. */
-export interface Kind {
+/** A reading type as a value: all that parsing, converting and judging need of it. */
+export interface ParsedType {
+  /** Its plain spelling: `"mm/s rms"`, `"dB re 1 nm/s"`. */
+  readonly type: ReadingType;
   readonly unit: UnitSymbol;
   readonly detector: Detector;
   readonly quantity: Quantity;
@@ -33,10 +36,11 @@ export interface Kind {
 const FORM = 'an amplitude type such as "mm/s rms" or "dB re 1e-9 m/s"';
 const LONGEST = 80;
 
-function kind(unit: UnitSymbol, detector: Detector, reference = 0): Kind {
+function parsed(unit: UnitSymbol, detector: Detector, reference = 0): ParsedType {
   const { num, den, quantity } = units[unit];
   const sine = detectors[detector];
-  return {
+  return Object.freeze({
+    type: reference === 0 ? `${unit} ${detector}` : `dB re ${reference} ${unit}`,
     unit,
     detector,
     quantity,
@@ -46,14 +50,14 @@ function kind(unit: UnitSymbol, detector: Detector, reference = 0): Kind {
     pi: sine.pi,
     rootTwo: sine.rootTwo,
     reference,
-  };
+  });
 }
 
 /** The last words that name a detector, and the words before them that name the unit. */
-function linearKind(words: readonly string[]): Kind {
+function linear(words: readonly string[]): ParsedType {
   for (let at = 1; at < words.length; at++) {
     const detector = findDetector(words.slice(at).join(""));
-    if (detector !== undefined) return kind(unitSymbol(words.slice(0, at).join(" ")), detector);
+    if (detector !== undefined) return parsed(unitSymbol(words.slice(0, at).join(" ")), detector);
   }
   const all = words.join(" ");
   const last = words.at(-1) as string;
@@ -70,13 +74,13 @@ function linearKind(words: readonly string[]): Kind {
 
 const byName = /* @__PURE__ */ namesIn(levelReferences, true);
 
-/** The kind of a level, from the words behind "dB". */
-function levelKind([re, ...words]: readonly string[], type: string): Kind {
+/** The type of a level, from the words behind "dB". */
+function level([re, ...words]: readonly string[], written: string): ParsedType {
   const refusal = (code: VeladisErrorCode): VeladisError =>
     unknownName(
       code,
       'a level of the RMS value with its reference, as in "dB re 1e-9 m/s"',
-      type,
+      written,
       byName(),
       levelReferences,
     );
@@ -84,21 +88,21 @@ function levelKind([re, ...words]: readonly string[], type: string): Kind {
   if (detector !== undefined) words.pop();
   if (words.length === 0 || !/^re[:f]?$/i.test(re as string)) throw refusal("missing-reference");
   if (detector !== undefined && detector !== "rms") throw refusal("unknown-detector");
-  const written = words.join(" ");
-  const name = byName().get(written.toLowerCase());
-  if (name !== undefined) return kind(levelReferences[name].unit, "rms", levelReferences[name].value);
-  const [value, unit] = splitNumeral(written);
+  const reference = words.join(" ");
+  const name = byName().get(reference.toLowerCase());
+  if (name !== undefined) return parsed(levelReferences[name].unit, "rms", levelReferences[name].value);
+  const [value, unit] = splitNumeral(reference);
   if (value === "" || unit === "") throw refusal("unknown-reference");
-  return kind(unitSymbol(unit), "rms", positive(numeral(value), "a reference above zero"));
+  return parsed(unitSymbol(unit), "rms", positive(numeral(value), "a reference above zero"));
 }
 
 /**
- * The kind that a reading type names.
+ * The reading type that a text names, taken apart. The one parser of reading types; every floor above takes its value.
  *
  * @throws {@link VeladisError} `syntax`, `unknown-unit`, `unknown-detector`, `missing-detector`,
  *   `missing-reference`, `unknown-reference`, `not-positive`
  */
-export const kindOf: (type: string) => Kind = /* @__PURE__ */ memo((type) => {
+export const parsedType: (type: string) => ParsedType = /* @__PURE__ */ memo((type) => {
   const [first, ...more] = text(type, FORM)
     .slice(0, LONGEST)
     .replace(/[()[\]_,]/g, " ")
@@ -106,5 +110,12 @@ export const kindOf: (type: string) => Kind = /* @__PURE__ */ memo((type) => {
     .split(/\s+/) as [string, ...string[]];
   if (type.length > LONGEST || first === "")
     throw new VeladisError("syntax", { expected: FORM, received: shown(type) });
-  return first.toLowerCase() === "db" ? levelKind(more, type) : linearKind([first, ...more]);
+  return first.toLowerCase() === "db" ? level(more, type) : linear([first, ...more]);
 });
+
+const byUnit = /* @__PURE__ */ memo((unit) => memo((detector) => parsedType(`${unit} ${detector}`)));
+
+/** The linear type of a unit and a detector, each in any of its spellings. */
+export function typeOf(unit: string, detector: string): ParsedType {
+  return byUnit(unit)(detector);
+}

@@ -1,25 +1,35 @@
-import { choice, frozen, list, positive } from "../core/index";
+import { choice, frozen, given, list, positive } from "../core/index";
 
-/** What a conversion can assume, and what that means. */
+/** What an answer about an amplitude can assume, and what that means. To add one, add its row here and below. */
 export const assumptions = /* @__PURE__ */ frozen({
   sine: "peak, RMS and average are related as for one sine wave (peak = 1.414 x RMS = 1.571 x average)",
   "crest-factor": "peak and RMS are related by the stated crest factor",
   "one-frequency":
     "all of the vibration is one sine at the stated frequency; an overall of several is converted wrongly",
+  "in-phase": "the vibrations rise and fall together; with a phase between them the sum or difference is another",
+  uncorrelated: "the vibrations have nothing to do with one another, so that their squares add",
+  gaussian: "the peak is a stated number of standard deviations of a Gaussian vibration",
 } as const);
 
-/** Something a conversion assumed: a key of {@link assumptions}. */
+/** Something an answer assumed: a key of {@link assumptions}. */
 export type Assumption = keyof typeof assumptions;
 
 const words: Readonly<Record<Assumption, string>> = {
   sine: "sine",
   "crest-factor": "crest factor",
   "one-frequency": "one frequency",
+  "in-phase": "in phase",
+  uncorrelated: "uncorrelated",
+  gaussian: "Gaussian",
 };
+
+/** The names of all assumptions. */
+export const assumptionNames = /* @__PURE__ */ Object.keys(words) as readonly Assumption[];
 
 /**
  * What an answer assumed, in the brackets that stand behind it; empty when it is nothing.
  *
+ * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `unknown-option`, `not-positive` for the crest factor
  * @example
  * ```ts
  * import { assumedText, convertAmplitude } from "veladis";
@@ -30,12 +40,11 @@ const words: Readonly<Record<Assumption, string>> = {
  * ```
  */
 export function assumedText(answer: {
-  readonly assumed: readonly Assumption[];
+  readonly assumed?: readonly Assumption[];
   readonly crestFactor?: number;
 }): string {
-  const names = Object.keys(words) as Assumption[];
-  const texts = list(answer?.assumed, "what was assumed").map((one) =>
-    choice(one, names, "what was assumed") === "crest-factor"
+  const texts = list(given(answer, "what was assumed").assumed ?? [], "what was assumed").map((one) =>
+    choice(one, assumptionNames, "what was assumed") === "crest-factor"
       ? `${words[one]} ${positive(answer.crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`
       : words[one],
   );

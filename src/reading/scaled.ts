@@ -1,5 +1,10 @@
 import { finite, nonNegative, shown, VeladisError } from "../core/index";
-import type { Factor } from "./pair";
+
+/** A conversion between two linear types: multiply by `num`, then divide by `den`. One of the two may be 1. */
+export interface Factor {
+  readonly num: number;
+  readonly den: number;
+}
 
 const WHAT = "an amplitude of zero or more";
 

@@ -1,0 +1,135 @@
+import { given } from "../core/index";
+import { type Amplitude, amplitudeOf, historyOf, type Step, significant, stepWords } from "../reading/index";
+import { conversionSteps, type ExplainedStep, type Operation } from "./conversion-steps";
+
+/** The arithmetic that led to an answer, line by line. */
+export interface Explanation {
+  readonly steps: readonly ExplainedStep[];
+  /** The same as text, one line a step. */
+  readonly text: string;
+}
+
+/** An answer that keeps its history: an amplitude, or what was made of some. */
+export interface WithHistory {
+  readonly history: readonly Step[];
+}
+
+const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[], by: number) => number>> = {
+  times: ([x = 0], by) => x * by,
+  over: ([x = 0], by) => x / by,
+  plus: ([x = 0], by) => x + by,
+  sum: (x) => x.reduce((sum, one) => sum + one, 0),
+  difference: ([x = 0, ...less]) => less.reduce((rest, one) => rest - one, x),
+  rss: (x) => Math.hypot(...x),
+  linear: ([x = 0], by) => by * 10 ** (x / 20),
+  decibels: ([x = 0], by) => 20 * Math.log10(x / by),
+  "limit over": ([x = 0], by) => by / x,
+};
+
+type Line = Omit<ExplainedStep, "of" | "value">;
+
+/** The lines that one step of a history is made of, but for a conversion. */
+function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): Line[] {
+  const because = note === undefined ? {} : { because: note };
+  switch (does) {
+    case "scale":
+      return [
+        ...(by === 1 && over !== 1 ? [] : [{ operation: "times", by, type, ...because } as const]),
+        ...(over === 1 ? [] : [{ operation: "over", by: over, type, ...because } as const]),
+      ];
+    case "line":
+      return [
+        { operation: "times", by, type, ...because },
+        ...(plus === 0 ? [] : [{ operation: "plus", by: plus, type } as const]),
+      ];
+    case "sum":
+    case "difference":
+    case "rss":
+      return [{ operation: does, type, ...because }];
+    case "compare":
+      return [{ operation: "limit over", by, type, ...because }];
+    default:
+      return [];
+  }
+}
+
+/** A number as a line shows it, and what it is written in. */
+function written(value: number, type: string): string {
+  return `${significant(value, 4)}${type === "" ? "" : ` ${type}`}`;
+}
+
+const signs: Partial<Record<Operation, string>> = { times: "x", over: "/", plus: "+", sum: "+", difference: "-" };
+
+function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string {
+  const { operation, of, by, value, type, because } = line;
+  const tail = because === undefined ? "" : `  (${because})`;
+  const from = of.map((at) => steps[at] as ExplainedStep).map((one) => written(one.value, one.type));
+  const end = `= ${written(value, type)}${tail}`;
+  switch (operation) {
+    case "given":
+      return `${written(value, type)}${tail}`;
+    case "linear":
+      return `${significant(by as number, 4)} x 10^(${from[0]} / 20) ${end}`;
+    case "decibels":
+      return `20 lg(${from[0]} / ${significant(by as number, 4)}) ${end}`;
+    case "rss":
+      return `root of (${from.map((one) => `(${one})^2`).join(" + ")}) ${end}`;
+    case "limit over":
+      return `${significant(by as number, 4)} / (${from[0]}) ${end}`;
+    default: {
+      const sign = signs[operation] as string;
+      return by === undefined ? `${from.join(` ${sign} `)} ${end}` : `${from[0]} ${sign} ${significant(by, 4)} ${end}`;
+    }
+  }
+}
+
+/**
+ * The steps that led to an answer, with their numbers: what was given, what it was multiplied with or divided by, what
+ * was assumed. They are arithmetic, not words: whoever carries them out comes to the answer.
+ *
+ * @param answer - a reading in words, an amplitude, or anything that has a `history`: a judgement, a setpoint
+ * @returns the lines as data (`operation` on the lines `of`, with `by`, comes to `value`) and as text
+ * @throws {@link VeladisError} `missing-fact`, and as {@link parseAmplitude}
+ * @example
+ * ```ts
+ * import { convertAmplitude, explain } from "veladis";
+ *
+ * const { text, steps } = explain(convertAmplitude("0.25 in/s pk", "mm/s rms"));
+ * text.split("\n");
+ * // => ["0.2500 in/s pk", "0.2500 in/s pk x 25.40 = 6.350 mm/s pk",
+ * //   "6.350 mm/s pk / 1.414 = 4.490 mm/s rms  (one sine)"]
+ * steps.at(-1)?.assumed; // => ["sine"]
+ * ```
+ */
+export function explain(answer: string | Amplitude | WithHistory): Explanation {
+  const known = given(answer, "an answer with its history");
+  const history =
+    typeof known === "object" && !("unit" in known && "detector" in known)
+      ? given(known.history, "an answer with its history")
+      : historyOf(amplitudeOf(known as string | Amplitude));
+  const steps: ExplainedStep[] = [];
+  const ends: number[] = [];
+  for (const step of history) {
+    const from = (step.of ?? []).map((at) => ends[at] as number);
+    const before = history[step.of?.[0] ?? -1];
+    const lines = step.does === "convert" && before !== undefined ? conversionSteps(before.type, step) : linesOf(step);
+    if (lines.length === 0 && from.length === 0) {
+      const note = step.note ?? (step.does === "given" ? undefined : stepWords[step.does]);
+      const { value, type, assumed } = step;
+      const told = { ...(note !== undefined && { because: note }), ...(assumed !== undefined && { assumed }) };
+      steps.push({ operation: "given", of: [], value, type, ...told });
+    }
+    let of = from;
+    for (const line of lines) {
+      const operation = line.operation as Exclude<Operation, "given">;
+      const value = reckon[operation](
+        of.map((at) => (steps[at] as ExplainedStep).value),
+        line.by ?? 1,
+      );
+      steps.push({ ...line, of, value });
+      of = [steps.length - 1];
+    }
+    ends.push(lines.length === 0 && from.length > 0 ? (from[0] as number) : steps.length - 1);
+  }
+  return { steps, text: steps.map((line) => lineText(line, steps)).join("\n") };
+}

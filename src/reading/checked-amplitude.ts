@@ -1,0 +1,53 @@
+import { choice, finite, given, list, nonNegative, positive, shown, text, VeladisError } from "../core/index";
+import { FREQUENCY_FORM } from "../frequency/index";
+import type { Amplitude } from "./amplitude";
+import { assumptionNames } from "./assumptions";
+import { typeOf } from "./parsed-type";
+import { stepNames } from "./step";
+
+/** What a reading looks like, for messages. */
+export const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
+
+const STATES = ["in range", "below range", "above range"] as const;
+
+/** What an amplitude carries of its way, as it may come back from JSON. */
+function checkWay({ assumed, history, crestFactor, state }: Amplitude): void {
+  if (crestFactor !== undefined) positive(crestFactor, "a crest factor (peak over RMS) of 1 or more");
+  if (state !== undefined) choice(state, STATES, "the state of a loop");
+  if (assumed !== undefined) {
+    for (const one of list(assumed, "what was assumed")) choice(one, assumptionNames, "what was assumed");
+  }
+  if (history === undefined) return;
+  for (const [i, { does, of = [], value, type }] of list(history, "the steps of a reading").entries()) {
+    choice(does, stepNames, "what a step does");
+    finite(value, "the value of a step");
+    text(type, "what a step is written in");
+    for (const at of list(of, "the steps it starts from")) {
+      if (Number.isInteger(at) && at >= 0 && at < i) continue;
+      throw new VeladisError("out-of-range", { expected: "a step that came before", received: shown(at) });
+    }
+  }
+}
+
+/**
+ * A reading that was taken apart, held against the catalogues: its unit and detector may be written in any of their
+ * spellings, and the quantity is the unit's own, whatever the object says.
+ *
+ * @throws {@link VeladisError} `wrong-type`, `negative`, `not-positive`, `not-a-number`, `not-finite`, and as
+ *   {@link readingType}
+ */
+export function checkedAmplitude(reading: Amplitude): Amplitude {
+  const { value, hertz, level, history } = reading;
+  const { unit, detector, quantity, reference } = typeOf(text(reading.unit, FORM), text(reading.detector, FORM));
+  if (reference !== 0) throw new VeladisError("wrong-type", { expected: FORM, received: shown(reading.unit) });
+  nonNegative(value, "an amplitude of zero or more");
+  if (hertz !== undefined) positive(hertz, FREQUENCY_FORM);
+  if (level !== undefined) {
+    finite(given(level, FORM).decibels, FORM);
+    text(level.re, FORM);
+  }
+  // what this library made is frozen to the last step
+  if (!(history === undefined || Object.isFrozen(history)) || !Object.isFrozen(reading)) checkWay(reading);
+  const same = unit === reading.unit && detector === reading.detector && quantity === reading.quantity;
+  return same ? reading : { ...reading, unit, detector, quantity };
+}

@@ -1,0 +1,24 @@
+export { type Amplitude, amplitudeIn, type Level, type LoopState } from "./amplitude";
+export { type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
+export { type FormatOptions, format } from "./format";
+export { historyOf, type Made, madeOf, union, writtenIn } from "./history";
+export { linearType } from "./linear-type";
+export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
+export { type ParsedType, parsedType, typeOf } from "./parsed-type";
+export { readingType } from "./reading-type";
+export {
+  type LevelReference,
+  type LevelReferenceName,
+  levelReferenceSources,
+  levelReferences,
+} from "./references";
+export { decibelsOf, type Factor, linearOf, scaled, scaledWithCare } from "./scaled";
+export { significant } from "./significant";
+export { type Step, type StepName, stepWords } from "./step";
+export type {
+  AmplitudeType,
+  LevelType,
+  QuantityOf,
+  ReadingType,
+} from "./types";
+export { writtenValue } from "./written-value";

@@ -1,0 +1,48 @@
+import { frozen } from "../core/index";
+import type { Assumption } from "./assumptions";
+
+/** What a step of a history can do, in words. */
+export const stepWords = /* @__PURE__ */ frozen({
+  given: "as it was given",
+  convert: "converted",
+  scale: "times a number",
+  line: "on a straight line",
+  sum: "added",
+  difference: "taken off",
+  rss: "root of the sum of squares",
+  statistic: "a statistic of several readings",
+  overall: "computed from a signal",
+  replaced: "the value was replaced",
+  compare: "compared with a limit",
+  condensed: "earlier steps, told as one",
+} as const);
+
+/** The name of what a step does: a key of {@link stepWords}. */
+export type StepName = keyof typeof stepWords;
+
+/** One step on the way to an answer: plain data, so that it survives JSON. */
+export interface Step {
+  readonly does: StepName;
+  /** The steps it starts from, by their place in the same history. */
+  readonly of?: readonly number[];
+  /** What came out, written in `type`. */
+  readonly value: number;
+  /** What `value` is written in: a reading type, or what comes before one, such as `"mA"` or `"mV rms"`. */
+  readonly type: string;
+  /** The frequency in hertz that was used, or that the reading was given with. */
+  readonly hertz?: number;
+  /** `scale`: what was multiplied with; `line`: the slope; `compare`: the limit, which is divided by the reading. */
+  readonly by?: number;
+  /** `scale`: what was divided by. */
+  readonly over?: number;
+  /** `line`: what was added at the end. */
+  readonly plus?: number;
+  /** The crest factor that was used. */
+  readonly crestFactor?: number;
+  readonly assumed?: readonly Assumption[];
+  /** Why, or by what: `"sensor of 100 mV/g"`. */
+  readonly note?: string;
+}
+
+/** The names of all that a step can do. */
+export const stepNames = /* @__PURE__ */ Object.keys(stepWords) as readonly StepName[];

@@ -1,0 +1,130 @@
+import fc from "fast-check";
+import { type Amplitude, convertAmplitude, currentLoop, type ExplainedStep, explain, format, sensor } from "veladis";
+import { describe, expect, it } from "vitest";
+
+/** Carries out what the steps say, by itself: the lines are arithmetic, not words. */
+function replay(steps: readonly ExplainedStep[]): number[] {
+  const values: number[] = [];
+  for (const { operation, of, by = Number.NaN, value } of steps) {
+    const [x = Number.NaN, ...rest] = of.map((at) => values[at] as number);
+    values.push(
+      {
+        given: () => value,
+        times: () => x * by,
+        over: () => x / by,
+        plus: () => x + by,
+        sum: () => [x, ...rest].reduce((sum, one) => sum + one),
+        difference: () => x - rest.reduce((sum, one) => sum + one, 0),
+        rss: () => Math.sqrt([x, ...rest].reduce((sum, one) => sum + one * one, 0)),
+        linear: () => by * Math.exp((x / 20) * Math.LN10),
+        decibels: () => (20 * Math.log(x / by)) / Math.LN10,
+        "limit over": () => by / x,
+      }[operation](),
+    );
+  }
+  return values;
+}
+
+const written = ({ value, level }: Amplitude): number => level?.decibels ?? value;
+const types = [
+  "in/s pk",
+  "mm/s rms",
+  "um pp",
+  "mil pk",
+  "g pk",
+  "m/s2 avg",
+  "dB re 1 nm/s",
+  "dB re ISO 1683 acceleration",
+];
+const type = fc.constantFrom(...types);
+
+describe("an explanation", () => {
+  it("tells the steps of the example of the trade: units first, then the detector", () => {
+    expect(explain(convertAmplitude("0.25 in/s pk", "mm/s rms")).text.split("\n")).toEqual([
+      "0.2500 in/s pk",
+      "0.2500 in/s pk x 25.40 = 6.350 mm/s pk",
+      "6.350 mm/s pk / 1.414 = 4.490 mm/s rms  (one sine)",
+    ]);
+  });
+
+  it("names the frequency, the sensor, the loop and the crest factor", () => {
+    const { text } = explain(sensor("100 mV/g").reading("98 mV pk", "in/s pk", { at: "80 Hz" }));
+    expect(text).toContain("(sensor of 100 mV/g)");
+    expect(text).toContain("(2 pi x 80 Hz, one frequency)");
+    expect(explain(currentLoop("0 to 20 mm/s rms").reading(12)).text).toContain("(4 to 20 mA are 0 to 20 mm/s rms)");
+    expect(explain(convertAmplitude("2 g rms", "g pk", { crestFactor: 4 })).text).toContain("x 4.000 = 8.000 g pk");
+  });
+
+  it("replayed comes to the answer, whatever the chain of conversions", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1e-3, max: 1e3, noNaN: true }),
+        fc.double({ min: 1, max: 1e4, noNaN: true }),
+        fc.array(type, { minLength: 1, maxLength: 6 }),
+        (value, hertz, chain) => {
+          const given: Amplitude = {
+            ...{ value, unit: "mm/s", detector: "rms", quantity: "velocity", hertz },
+          };
+          const answer = chain.reduce<Amplitude>((reading, to) => convertAmplitude(reading, to), given);
+          const { steps } = explain(answer);
+          const replayed = replay(steps).at(-1) as number;
+          const linear = (x: number): number => (answer.level === undefined ? x : 10 ** (x / 20));
+          expect(Math.abs(linear(replayed) / linear(written(answer)) - 1)).toBeLessThan(1e-12);
+          const each = replay(steps);
+          for (const [i, { value: told }] of steps.entries())
+            expect(Math.abs((each[i] as number) - told)).toBeLessThanOrEqual(Math.abs(told) * 1e-12);
+        },
+      ),
+    );
+  });
+
+  it("replayed comes to the reading of a sensor and of a loop", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 3.6, max: 21, noNaN: true }), type, (milliamperes, to) => {
+        const answer = currentLoop("0.5 to 25 mm/s rms").reading(milliamperes, to, { at: "50 Hz" });
+        const replayed = replay(explain(answer).steps).at(-1) as number;
+        expect(Math.abs(replayed / written(answer) - 1)).toBeLessThan(1e-12);
+      }),
+    );
+  });
+});
+
+describe("a history", () => {
+  it("keeps all that was assumed on the way, and loses nothing", () => {
+    fc.assert(
+      fc.property(fc.array(type, { minLength: 1, maxLength: 40 }), (chain) => {
+        let reading: Amplitude = convertAmplitude("3 mm/s rms at 25 Hz", "mm/s rms");
+        const all = new Set<string>();
+        for (const to of chain) {
+          const bare = convertAmplitude(`1 ${reading.unit} ${reading.detector} at 25 Hz`, to);
+          for (const one of bare.assumed) all.add(one);
+          reading = convertAmplitude(reading, to);
+        }
+        expect(new Set(reading.assumed)).toEqual(all);
+        expect(reading.history?.length).toBeLessThanOrEqual(65);
+      }),
+    );
+  });
+
+  it("survives JSON, and goes on from there", () => {
+    const once = convertAmplitude("2 g rms", "g pk", { crestFactor: 4 });
+    const back = JSON.parse(JSON.stringify(once)) as Amplitude;
+    expect(back).toEqual({ ...once, hertz: undefined });
+    expect(convertAmplitude(back, "m/s2 pk").assumed).toEqual(["crest-factor"]);
+    expect(format(convertAmplitude(back, "g rms"))).toBe("2.00 g rms");
+  });
+
+  it("tells of a value that was replaced by hand", () => {
+    const replaced = { ...convertAmplitude("0.25 in/s pk", "mm/s rms"), value: 4 };
+    const answer = convertAmplitude(replaced, "mm/s pk");
+    expect(answer.assumed).toEqual(["sine"]);
+    expect(explain(answer).text).toContain("4.000 mm/s rms  (the value was replaced)");
+  });
+
+  it("carries a crest factor back, and the state of a loop along", () => {
+    const peak = convertAmplitude("2 g rms", "g pk", { crestFactor: 4 });
+    expect(convertAmplitude(peak, "g rms").value).toBe(2);
+    const above = currentLoop("0 to 8 mm/s rms").reading(20.9);
+    expect(convertAmplitude(above, "in/s pk").state).toBe("above range");
+  });
+});
