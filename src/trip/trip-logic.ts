@@ -194,7 +194,7 @@ export class TripLogic {
     return this.#command("start");
   }
 
-  /** Blocks new trips, or allows them again. It does not release a trip. Who may do so is for the site to rule. */
+  /** Blocks new trips, or allows them again. It does not clear a trip that is set. Who may do so is for the site to rule. */
   bypass(on: boolean): TripStatus {
     return this.#command(yesOrNo(on, "whether new trips are blocked") ? "bypass on" : "bypass off");
   }
