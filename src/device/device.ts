@@ -1,6 +1,7 @@
 import { type Amplitude, amplitudeIn, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
 import { choice, given, held as holdable, knownKeys, positive, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
+import type { Band } from "./band-response";
 
 /** What a device does with a setting between two of its steps. */
 export const roundings = /* @__PURE__ */ Object.freeze(["down", "nearest", "up"] as const);
@@ -16,7 +17,7 @@ export interface Device {
   /** What it does with a setting between two steps; `nearest` if not given. */
   readonly rounds?: (typeof roundings)[number];
   /** Band in which it measures; a -3 dB band reads 0.707 at its edges. */
-  readonly band?: { readonly lowest: Frequency; readonly highest: Frequency };
+  readonly band?: Pick<Band, "lowest" | "highest">;
 }
 
 /** A setpoint as it was asked for and as the device holds it. */
