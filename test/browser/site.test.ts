@@ -228,13 +228,13 @@ describe.each(["http", "file"] as const)("live pages over %s", (way) => {
 
   it("trip timeline: trips when the logic trips, and says what it refuses", async () => {
     await open(live.trip, "light", 1280, way);
-    const levels = [3, 8, 8, 3, 8, 8, 8, 8, 8, 8, 3];
+    const levels = [3, 10, 10, 3, 10, 10, 10, 10, 10, 10, 10, 10, 3];
     await fill("Levels, one a second", levels.join(" "));
     await fill("On-delay in s", "4");
     await fill("Reset by hand at, in s (may be left empty)", "");
     const logic = new TripLogic({
-      threshold: "7.1 mm/s rms",
-      hysteresis: "5 %",
+      threshold: "9 mm/s rms",
+      hysteresis: "8 %",
       onDelay: 4,
       timerResets: "below threshold",
       sensorFault: "alarm",

@@ -172,7 +172,7 @@ describe("trip timeline", () => {
   });
 
   it("stays small and quick where the contact chatters all day", () => {
-    const day = Float64Array.from({ length: 86_400 }, (_, i) => (i % 2 === 0 ? 8 : 3));
+    const day = Float64Array.from({ length: 86_400 }, (_, i) => (i % 2 === 0 ? 10 : 3));
     const svg = tripTimeline({ settings: { ...fanSettings, onDelay: 0, latching: false }, levels: day, dt: 1 });
     expect(svg.length).toBeLessThan(400_000);
     expect(parsed(svg).name).toBe("svg");
