@@ -1,4 +1,4 @@
-import { type Amplitude, assumedText, type ConvertedAmplitude, format, significant } from "../amplitude/index";
+import { type Amplitude, assumedText, format, significant } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 
 /** A result that is printed as prepared text, with its data beside it: a judgement, proposed setpoints, a change. */
@@ -55,12 +55,17 @@ function atText(hertz: number | undefined): string {
   return hertz === undefined ? "" : ` at ${plainNumber(hertz)} Hz (${plainNumber(60 * hertz)} r/min)`;
 }
 
+/** What an answer owes to its way, as it stands behind it: all that was assumed, and a loop out of its range. */
+export function behind({ state, ...answer }: Parameters<typeof assumedText>[0] & Pick<Amplitude, "state">): string {
+  const texts = [assumedText(answer), state === undefined || state === "in range" ? "" : `(${state} of its loop)`];
+  return texts.map((text) => text && `  ${text}`).join("");
+}
+
 /** A value as it is printed. */
 export function valueText(value: Value, digits?: number): string {
   if (typeof value === "number") return plainNumber(value, digits);
   if (typeof value !== "object") return String(value);
   if (isList(value)) return value.map((one) => valueText(one, digits)).join(", ");
   if (isReport(value)) return value.report;
-  const converted = "assumed" in value ? assumedText(value as ConvertedAmplitude) : "";
-  return `${format(value, digits === undefined ? {} : { digits })}${converted ? "" : atText(value.hertz)}${converted && `  ${converted}`}`;
+  return `${format(value, digits === undefined ? {} : { digits })}${atText(value.hertz)}${behind(value)}`;
 }
