@@ -45,8 +45,8 @@ export const topics = /* @__PURE__ */ frozen({
     ].join("\n"),
   explain: () =>
     [
-      "explain before an expression prints the arithmetic that led to its answer, a line a step, each with its number,",
-      "and whether it was assumed:",
+      "explain before an expression prints the arithmetic that led to its answer, a line a step, with what",
+      "each assumed:",
       "",
       rows([
         ["explain 0.25 in/s pk to mm/s rms", "of a conversion"],
@@ -91,7 +91,7 @@ function overview(): string {
  * import { helpText } from "veladis/mathjs";
  *
  * helpText("rss");
- * // => "rss(2.1 mm/s rms, 0.8 mm/s rms)\n  root of the sum of squares of RMS readings, also of different frequencies"
+ * // => "rss(2.1 mm/s rms, 0.8 mm/s rms)\n  root of the sum of squares of uncorrelated RMS readings, also of different frequencies"
  * helpText("rrs"); // throws unknown-option
  * ```
  *

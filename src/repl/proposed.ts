@@ -1,7 +1,7 @@
 import { type Amplitude, type Assumption, format, historyOf, union } from "../amplitude/index";
 import { proposeSetpoints } from "../protection/index";
 import { schemeById, schemeChoice } from "../severity/index";
-import { behind, type Report } from "./value";
+import { type Report, wayWords } from "./value";
 
 /** Setpoints proposed for a machine from its baseline, each with its first reason, and all that was assumed. */
 export function proposed(baseline: Amplitude, machine: string, scheme: string | undefined): Report {
@@ -9,7 +9,7 @@ export function proposed(baseline: Amplitude, machine: string, scheme: string | 
   const proposal = proposeSetpoints({ baseline, machine, scheme: by });
   const { alarm, trip, delay, hysteresis, warnings, cautions, verified } = proposal;
   const assumed = union(baseline.assumed, proposal.assumed as readonly Assumption[]);
-  const how = behind({ ...baseline, assumed }).trim();
+  const how = wayWords({ ...baseline, assumed });
   const row = (name: string, setpoint: typeof alarm): string[] =>
     setpoint === null ? [] : [`${name}: ${format(setpoint.stored)}  (${setpoint.reasons[0]?.text})`];
   return {

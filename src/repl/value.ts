@@ -55,10 +55,19 @@ function atText(hertz: number | undefined): string {
   return hertz === undefined ? "" : ` at ${plainNumber(hertz)} Hz (${plainNumber(60 * hertz)} r/min)`;
 }
 
-/** What an answer owes to its way, as it stands behind it: all that was assumed, and a loop out of its range. */
-export function behind({ state, ...answer }: Parameters<typeof assumedText>[0] & Pick<Amplitude, "state">): string {
-  const texts = [assumedText(answer), state === undefined || state === "in range" ? "" : `(${state} of its loop)`];
-  return texts.map((text) => text && `  ${text}`).join("");
+type Way = Parameters<typeof assumedText>[0] & Pick<Amplitude, "state">;
+
+/** What to know of the way an answer came by: all that was assumed, and a loop out of its range. */
+export function wayWords({ state, ...answer }: Way): string {
+  const assumed = assumedText(answer).slice(1, -1);
+  const loop = state === undefined || state === "in range" ? "" : `${state} of its loop`;
+  return [assumed, loop].filter((words) => words !== "").join(", ");
+}
+
+/** The same in brackets, as it stands behind an answer. */
+export function behind(answer: Way): string {
+  const words = wayWords(answer);
+  return words === "" ? "" : `  (${words})`;
 }
 
 /** A value as it is printed. */
