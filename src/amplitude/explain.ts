@@ -1,5 +1,13 @@
 import { given } from "../core/index";
-import { type Amplitude, amplitudeOf, historyOf, type Step, significant, stepWords } from "../reading/index";
+import {
+  type Amplitude,
+  amplitudeOf,
+  assumedText,
+  historyOf,
+  type Step,
+  significant,
+  stepWords,
+} from "../reading/index";
 import { conversionSteps, type ExplainedStep, type Operation } from "./conversion-steps";
 
 /** The arithmetic that led to an answer, line by line. */
@@ -21,6 +29,8 @@ const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[]
   sum: (x) => x.reduce((sum, one) => sum + one, 0),
   difference: ([x = 0, ...less]) => less.reduce((rest, one) => rest - one, x),
   rss: (x) => Math.hypot(...x),
+  largest: (x) => Math.max(...x),
+  smallest: (x) => Math.min(...x),
   linear: ([x = 0], by) => by * 10 ** (x / 20),
   decibels: ([x = 0], by) => 20 * Math.log10(x / by),
   "limit over": ([x = 0], by) => by / x,
@@ -29,8 +39,10 @@ const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[]
 type Line = Omit<ExplainedStep, "of" | "value">;
 
 /** The lines that one step of a history is made of, but for a conversion. */
-function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): Line[] {
-  const because = note === undefined ? {} : { because: note };
+function linesOf(step: Step): Line[] {
+  const { does, type, by = 1, over = 1, plus = 0, note, assumed } = step;
+  const reason = note ?? assumedText({ ...step, history: [] }).slice(1, -1);
+  const because = reason === "" ? {} : { because: reason };
   switch (does) {
     case "scale":
       return [
@@ -45,7 +57,9 @@ function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): Line[]
     case "sum":
     case "difference":
     case "rss":
-      return [{ operation: does, type, ...because }];
+    case "largest":
+    case "smallest":
+      return [{ operation: does, type, ...because, ...(assumed !== undefined && { assumed }) }];
     case "compare":
       return [{ operation: "limit over", by, type, ...because }];
     default:
@@ -74,6 +88,9 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
       return `20 lg(${from[0]} / ${significant(by as number, 4)}) ${end}`;
     case "rss":
       return `root of (${from.map((one) => `(${one})^2`).join(" + ")}) ${end}`;
+    case "largest":
+    case "smallest":
+      return `${operation} of (${from.join(", ")}) ${end}`;
     case "limit over":
       return `${significant(by as number, 4)} / (${from[0]}) ${end}`;
     default: {
