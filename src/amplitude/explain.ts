@@ -69,7 +69,9 @@ function linesOf(step: Step): Line[] {
 
 /** A number as a line shows it, and what it is written in. */
 function written(value: number, type: string): string {
-  return `${significant(value, 4)}${type === "" ? "" : ` ${type}`}`;
+  // a limit over a reading of zero
+  const number = value === Number.POSITIVE_INFINITY ? "infinite" : significant(value, 4);
+  return `${number}${type === "" ? "" : ` ${type}`}`;
 }
 
 const signs: Partial<Record<Operation, string>> = { times: "x", over: "/", plus: "+", sum: "+", difference: "-" };
@@ -121,7 +123,7 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
 export function explain(answer: string | Amplitude | WithHistory): Explanation {
   const known = given(answer, "an answer with its history");
   const history =
-    typeof known === "object" && !("unit" in known && "detector" in known)
+    typeof known === "object" && !("value" in known && "unit" in known)
       ? given(known.history, "an answer with its history")
       : historyOf(amplitudeOf(known as string | Amplitude));
   const steps: ExplainedStep[] = [];

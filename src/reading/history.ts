@@ -28,7 +28,13 @@ export function historyOf(amplitude: Amplitude): readonly Step[] {
   const last = history.at(-1);
   if (last?.value === value && last.type === type) return history;
   const does = last === undefined ? "given" : "replaced";
-  return [...history, Object.freeze({ does, value, type, ...(hertz !== undefined && { hertz }) })];
+  const told = Object.freeze(hertz === undefined ? { does, value, type } : { does, value, type, hertz });
+  return [...history, told];
+}
+
+/** True for a history that has to be told in one step before another may follow. */
+export function isLong(history: readonly Step[]): boolean {
+  return history.length >= MOST_STEPS;
 }
 
 function condensed(history: readonly Step[], { assumed = [], crestFactor }: Amplitude): Step {
