@@ -1,4 +1,4 @@
-import { memo } from "../core/index";
+import { cached } from "../core/index";
 import { type Factor, type ParsedType, parsedType } from "../reading/index";
 
 /** Two reading types, and the conversion between them as far as it needs no frequency. */
@@ -94,7 +94,7 @@ function pair(from: ParsedType, to: ParsedType): Pair {
   return { from, to, steps, num, den, factor, sine };
 }
 
-const fromText = /* @__PURE__ */ memo((from) => memo((to) => pair(parsedType(from), parsedType(to))));
+const fromText = /* @__PURE__ */ cached((from) => cached((to) => pair(parsedType(from), parsedType(to))));
 
 /**
  * The pair that two reading types name.

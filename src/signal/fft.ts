@@ -1,6 +1,6 @@
+import { cached } from "../core/index";
 import { type Butterfly, butterfly2, butterfly3, butterfly4, butterfly5, butterflyOf } from "./butterflies";
 import { chirpFft } from "./chirp-fft";
-import { kept } from "./kept";
 import { type Leaf, leaf1, leaf2, leaf4, leaf8 } from "./leaves";
 import { writeUnitRoot } from "./unit-root";
 
@@ -138,7 +138,10 @@ export function inOrder({ length, places, run }: Fft, x: Float64Array): Float64A
  *
  * The tables of the lengths last used are kept.
  */
-export const fftOf: (length: number) => Fft = /* @__PURE__ */ kept((length) => {
-  const split = factors(length);
-  return split === undefined ? chirpFft(length, fftOf) : stagedFft(length, split.radices, split.leaf);
-}, KEPT);
+export const fftOf: (length: number) => Fft = /* @__PURE__ */ cached(
+  (length) => {
+    const split = factors(length);
+    return split === undefined ? chirpFft(length, fftOf) : stagedFft(length, split.radices, split.leaf);
+  },
+  { room: KEPT, size: (length) => length },
+);

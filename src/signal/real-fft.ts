@@ -1,5 +1,5 @@
+import { cached } from "../core/index";
 import { type Fft, fftOf, inOrder } from "./fft";
-import { kept } from "./kept";
 import { writeUnitRoot } from "./unit-root";
 
 /** Samples whose tables are kept, over all lengths: some 40 MB. */
@@ -135,7 +135,7 @@ function evenFft(length: number, fft: Fft): RealFft {
 }
 
 /** The transform of real samples of a length; the tables of the lengths last used are kept. */
-export const realFftOf: (length: number) => RealFft = /* @__PURE__ */ kept(
+export const realFftOf: (length: number) => RealFft = /* @__PURE__ */ cached(
   (length) => (length % 2 === 0 ? evenFft(length, fftOf(length / 2)) : oddFft(length, fftOf(length))),
-  KEPT,
+  { room: KEPT, size: (length) => length },
 );
