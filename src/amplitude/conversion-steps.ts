@@ -1,6 +1,6 @@
-import { detectors } from "../detectors/index";
+import { sineRatio } from "../detectors/index";
 import { type Assumption, type ParsedType, parsedType, type Step } from "../reading/index";
-import { type Quantity, type UnitSymbol, units } from "../units/index";
+import { type Quantity, type UnitSymbol, unitFactor } from "../units/index";
 
 /** What the arithmetic of an explained step does with the value it starts from, `x`, or values, and with `by`. */
 export type Operation =
@@ -42,21 +42,19 @@ function scaledBy(ratio: number): Pick<Planned, "operation" | "by"> {
 }
 
 function ofUnits(from: UnitSymbol, to: UnitSymbol, detector: string): Planned[] {
-  const [a, b] = [units[from], units[to]];
-  const ratio = (a.num * b.den) / (a.den * b.num);
-  return from === to ? [] : [{ ...scaledBy(ratio), type: `${to} ${detector}` }];
+  return from === to ? [] : [{ ...scaledBy(unitFactor(from, to)), type: `${to} ${detector}` }];
 }
 
 /** The step from one detector to the other, by the ratios of a sine or by a crest factor in place of its root of two. */
 function ofDetectors(from: ParsedType, to: ParsedType, crestFactor: number | undefined): Planned[] {
   if (from.detector === to.detector) return [];
-  const [a, b] = [detectors[from.detector], detectors[to.detector]];
-  const [pi, rootTwo] = [b.pi - a.pi, b.rootTwo - a.rootTwo];
-  const ratio = ((b.num * a.den) / (b.den * a.num)) * Math.PI ** pi * (crestFactor ?? Math.SQRT2) ** rootTwo;
-  const type = `${to.unit} ${to.detector}`;
-  if (pi === 0 && rootTwo === 0) return [{ ...scaledBy(ratio), type }];
-  const by = crestFactor === undefined ? "one sine" : `crest factor ${crestFactor}`;
-  return [{ ...scaledBy(ratio), type, because: by, assumed: [crestFactor === undefined ? "sine" : "crest-factor"] }];
+  const line = {
+    ...scaledBy(sineRatio(from.detector, to.detector, crestFactor)),
+    type: `${to.unit} ${to.detector}`,
+  };
+  if (from.pi === to.pi && from.rootTwo === to.rootTwo) return [line];
+  const because = crestFactor === undefined ? "one sine" : `crest factor ${crestFactor}`;
+  return [{ ...line, because, assumed: [crestFactor === undefined ? "sine" : "crest-factor"] }];
 }
 
 /** The steps from one quantity to another at a frequency, by way of the SI units. */

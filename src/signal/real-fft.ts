@@ -1,6 +1,6 @@
 import { cached } from "../core/index";
 import { type Fft, fftOf, inOrder } from "./fft";
-import { writeUnitRoot } from "./unit-root";
+import { writeRootOfUnity } from "./root-of-unity";
 
 /** Samples whose tables are kept, over all lengths: some 40 MB. */
 const KEPT = 2_097_152;
@@ -81,7 +81,7 @@ function allBins(z: Float64Array, roots: Float64Array): Float64Array {
 function evenFft(length: number, fft: Fft): RealFft {
   const half = length / 2;
   const roots = new Float64Array(2 * (half + 1));
-  for (let k = 0; k <= half; k++) writeUnitRoot(roots, 2 * k, k, length);
+  for (let k = 0; k <= half; k++) writeRootOfUnity(roots, 2 * k, k, length);
   return {
     length,
     transform: (samples) => {

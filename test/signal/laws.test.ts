@@ -277,7 +277,7 @@ describe("spectrum", () => {
     const lines = spectrum(invented(4096, 5120), { rate: 5120, unit: "g" });
     const back = convertSpectrum(convertSpectrum(lines, "um pp", { from: 10 }), "g rms", { from: 10 });
     for (let k = 8; k < 2048; k++) expectClose(back.values[k], lines.values[k] as number, 1e-12);
-    expect(back.derivations).toBe(0);
+    expect(back.derivativeOrder).toBe(0);
   });
 });
 

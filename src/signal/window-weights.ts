@@ -1,7 +1,7 @@
 import { positive, shown, VeladisError } from "../core/index";
 import { finiteLevel } from "./finite-level";
+import { writeRootOfUnity } from "./root-of-unity";
 import { finiteSamples } from "./samples";
-import { writeUnitRoot } from "./unit-root";
 import { type WindowName, windowName, windows } from "./windows";
 
 /**
@@ -30,7 +30,7 @@ export function windowWeights(window: WindowName, length: number): Float64Array 
   for (let j = 0; j <= half; j++) {
     let weight = terms[0] as number;
     for (let m = 1; m < terms.length; m++) {
-      writeUnitRoot(root, 0, m * j, length);
+      writeRootOfUnity(root, 0, m * j, length);
       weight += (m % 2 === 0 ? 1 : -1) * (terms[m] as number) * (root[0] as number);
     }
     weights[j] = weight;
