@@ -85,7 +85,7 @@ export function spectrumStream(options: SpectrumOptions & { readonly segment: nu
  * The one-sided amplitude spectrum of a record, averaged over overlapping segments if `segment` is given.
  *
  * Lines are scaled by the window's coherent gain, so that a tone on a line reads its own size; between lines it reads
- * less, by window (rectangular 36 %, Hann 15 %, flat top 0.01 % at worst). {@link topLines} and {@link orderLines}
+ * less, by window (rectangular 36 %, Hann 15 %, HFT248D 0.01 % at worst). {@link topLines} and {@link orderLines}
  * mend that. Power is averaged, RMS over segments. For an overall take {@link bandOverall}, which divides by the noise
  * bandwidth of the window.
  *

@@ -64,7 +64,7 @@ export function coherentGain(weights: Float64Array): number {
  * import { noiseBandwidth, windowWeights } from "veladis/signal";
  *
  * noiseBandwidth(windowWeights("hann", 1024)).toFixed(3); // => "1.500"
- * noiseBandwidth(windowWeights("blackman-harris", 1024)).toFixed(4); // => "2.0044"
+ * noiseBandwidth(windowWeights("blackmanharris", 1024)).toFixed(4); // => "2.0044"
  * ```
  */
 export function noiseBandwidth(weights: Float64Array): number {
