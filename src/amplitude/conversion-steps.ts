@@ -28,8 +28,8 @@ export interface ExplainedStep {
   readonly assumed?: readonly Assumption[];
 }
 
-/** An explained step before its value is reckoned. */
-type Planned = Omit<ExplainedStep, "of" | "value">;
+/** A line of arithmetic before it is carried out. */
+export type PlannedStep = Omit<ExplainedStep, "of" | "value">;
 
 const siUnit = { displacement: "m", velocity: "m/s", acceleration: "m/s2" } as const satisfies Record<
   Quantity,
@@ -37,16 +37,17 @@ const siUnit = { displacement: "m", velocity: "m/s", acceleration: "m/s2" } as c
 >;
 
 /** Multiplication by a ratio, written as a division where that is the greater number. */
-function scaledBy(ratio: number): Pick<Planned, "operation" | "by"> {
+function scaledBy(ratio: number): Pick<PlannedStep, "operation" | "by"> {
   return ratio >= 1 ? { operation: "times", by: ratio } : { operation: "over", by: 1 / ratio };
 }
 
-function ofUnits(from: UnitSymbol, to: UnitSymbol, detector: string): Planned[] {
+/** The step from one unit to another of its quantity. */
+function ofUnits(from: UnitSymbol, to: UnitSymbol, detector: string): PlannedStep[] {
   return from === to ? [] : [{ ...scaledBy(unitFactor(from, to)), type: `${to} ${detector}` }];
 }
 
 /** The step from one detector to the other, by the ratios of a sine or by a crest factor in place of its root of two. */
-function ofDetectors(from: ParsedType, to: ParsedType, crestFactor: number | undefined): Planned[] {
+function ofDetectors(from: ParsedType, to: ParsedType, crestFactor: number | undefined): PlannedStep[] {
   if (from.detector === to.detector) return [];
   const line = {
     ...scaledBy(sineRatio(from.detector, to.detector, crestFactor)),
@@ -58,7 +59,7 @@ function ofDetectors(from: ParsedType, to: ParsedType, crestFactor: number | und
 }
 
 /** The steps from one quantity to another at a frequency, by way of the SI units. */
-function ofQuantities(from: ParsedType, to: ParsedType, hertz: number): Planned[] {
+function ofQuantities(from: ParsedType, to: ParsedType, hertz: number): PlannedStep[] {
   const steps = to.order - from.order;
   const [before, after] = [siUnit[from.quantity], siUnit[to.quantity]];
   const power = Math.abs(steps) === 1 ? "" : " squared";
@@ -76,16 +77,16 @@ function ofQuantities(from: ParsedType, to: ParsedType, hertz: number): Planned[
 }
 
 /** The lines of arithmetic of one conversion, each still without its value. */
-export function conversionSteps(before: string, { type, hertz, crestFactor }: Step): Planned[] {
+export function conversionSteps(before: string, { type, hertz, crestFactor }: Step): PlannedStep[] {
   const [from, to] = [parsedType(before), parsedType(type)];
   return [
     ...(from.reference === 0
       ? []
-      : [{ operation: "linear", by: from.reference, type: `${from.unit} rms` } as const satisfies Planned]),
+      : [{ operation: "linear", by: from.reference, type: `${from.unit} rms` } as const satisfies PlannedStep]),
     ...(from.order === to.order ? ofUnits(from.unit, to.unit, from.detector) : ofQuantities(from, to, hertz as number)),
     ...ofDetectors(from, to, crestFactor),
     ...(to.reference === 0
       ? []
-      : [{ operation: "decibels", by: to.reference, type: to.type } as const satisfies Planned]),
+      : [{ operation: "decibels", by: to.reference, type: to.type } as const satisfies PlannedStep]),
   ];
 }

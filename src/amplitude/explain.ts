@@ -1,6 +1,6 @@
 import { given } from "../core/index";
 import { type Amplitude, amplitudeOf, historyOf, type Step, significant, stepWords } from "../reading/index";
-import { conversionSteps, type ExplainedStep, type Operation } from "./conversion-steps";
+import { conversionSteps, type ExplainedStep, type Operation, type PlannedStep } from "./conversion-steps";
 
 /** The arithmetic that led to an answer, line by line. */
 export interface Explanation {
@@ -14,7 +14,8 @@ export interface WithHistory {
   readonly history: readonly Step[];
 }
 
-const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[], by: number) => number>> = {
+/** What each operation makes of the values it starts from, and of `by`. */
+const arithmetic: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[], by: number) => number>> = {
   times: ([x = 0], by) => x * by,
   over: ([x = 0], by) => x / by,
   plus: ([x = 0], by) => x + by,
@@ -26,10 +27,8 @@ const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[]
   "limit over": ([x = 0], by) => by / x,
 };
 
-type Line = Omit<ExplainedStep, "of" | "value">;
-
 /** The lines that one step of a history is made of, but for a conversion. */
-function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): Line[] {
+function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): PlannedStep[] {
   const because = note === undefined ? {} : { because: note };
   switch (does) {
     case "scale":
@@ -58,8 +57,10 @@ function written(value: number, type: string): string {
   return `${significant(value, 4)}${type === "" ? "" : ` ${type}`}`;
 }
 
+/** The signs of the operations that are written between their values. */
 const signs: Partial<Record<Operation, string>> = { times: "x", over: "/", plus: "+", sum: "+", difference: "-" };
 
+/** One line of an explanation as text. */
 function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string {
   const { operation, of, by, value, type, because } = line;
   const tail = because === undefined ? "" : `  (${because})`;
@@ -122,7 +123,7 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
     let of = from;
     for (const line of lines) {
       const operation = line.operation as Exclude<Operation, "given">;
-      const value = reckon[operation](
+      const value = arithmetic[operation](
         of.map((at) => (steps[at] as ExplainedStep).value),
         line.by ?? 1,
       );

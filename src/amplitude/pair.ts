@@ -30,6 +30,7 @@ function timesPower(number: bigint, base: bigint, power: number): bigint {
     : timesPower((number << PLACES) / base, base, power + 1);
 }
 
+/** The greatest common divisor (Euclid). */
 function commonDivisor(a: bigint, b: bigint): bigint {
   return b ? commonDivisor(b, a % b) : a;
 }
@@ -67,6 +68,7 @@ function timesHertz(factor: number, rest: number, hz: number, steps: number): nu
   return high + low || high;
 }
 
+/** The conversion between two types, in whole numbers as far as it goes. */
 function pair(from: ParsedType, to: ParsedType): Pair {
   const steps = to.order - from.order;
   const power = to.pi - from.pi + steps;
