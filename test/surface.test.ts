@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { filesBelow } from "./examples/fences";
+import { declarationsOf } from "./surface/declarations";
 
 const entries = import.meta.glob("../src/entries/*.ts");
 
@@ -28,6 +29,18 @@ describe("public names", () => {
       for (const [key, inner] of Object.entries(value)) expectFrozen(inner, `${path}.${key}`);
     };
     for (const [name, table] of tables) expectFrozen(table, name);
+  });
+});
+
+describe("public types and signatures", () => {
+  const paths = ["src/index.ts", ...filesBelow("src/entries", ".ts").sort()];
+  // within a test: reading the whole project takes seconds
+  let made: Map<string, string> | undefined;
+
+  it.each(paths)("%s", { timeout: 120_000 }, async (path) => {
+    made ??= declarationsOf(paths);
+    const name = path.replace(/^.*\/(.*)\.ts$/, "$1");
+    await expect(made.get(path)).toMatchFileSnapshot(`surface/${name}.txt`);
   });
 });
 

@@ -53,7 +53,8 @@ const FORM = 'a range such as "0 to 25.4 mm/s rms"';
 
 const LIMITS = "loop limits with lowFault <= lowest <= 4 mA and 20 mA <= highest <= highFault";
 
-function checkedLimits(limits: Omit<LoopLimits, "source">): typeof limits {
+/** The limits themselves if they enclose one another. */
+function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
   const { lowFault, lowest, highest, highFault } = given(limits, LIMITS);
   if (
     finite(lowFault, LIMITS) <= finite(lowest, LIMITS) &&
@@ -108,7 +109,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
       received: shown(range),
     });
   }
-  const { lowFault, lowest, highest, highFault } = checkedLimits(limits);
+  const { lowFault, lowest, highest, highFault } = requireLimits(limits);
   const stateOf = (current: number): LoopState =>
     current < 4 ? "below range" : current > highest ? "above range" : "in range";
   return Object.freeze({
@@ -123,12 +124,16 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
       const clipped = Math.min(Math.max(current, 4), highest);
       const value = low + (span * (clipped - 4)) / 16;
       const way: Step[] = [{ does: "given", value: current, type: "mA" }];
-      if (clipped !== current)
+      if (clipped !== current) {
         way.push({ does: "replaced", value: clipped, type: "mA", note: "the end of what it measures" });
+      }
       way.push({
         does: "line",
         of: [way.length - 1],
-        ...{ value, type, by: span / 16, plus: low - span / 4 },
+        value,
+        type,
+        by: span / 16,
+        plus: low - span / 4,
         note: `4 to 20 mA are ${written}`,
       });
       const measured = { ...amplitudeIn(type, value, full.hertz), state: stateOf(current), history: frozen(way) };

@@ -8,7 +8,7 @@ import {
   significant,
   stepWords,
 } from "../reading/index";
-import { conversionSteps, type ExplainedStep, type Operation } from "./conversion-steps";
+import { conversionSteps, type ExplainedStep, type Operation, type PlannedStep } from "./conversion-steps";
 
 /** The arithmetic that led to an answer, line by line. */
 export interface Explanation {
@@ -22,7 +22,8 @@ export interface WithHistory {
   readonly history: readonly Step[];
 }
 
-const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[], by: number) => number>> = {
+/** What each operation makes of the values it starts from, and of `by`. */
+const arithmetic: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[], by: number) => number>> = {
   times: ([x = 0], by) => x * by,
   over: ([x = 0], by) => x / by,
   plus: ([x = 0], by) => x + by,
@@ -36,10 +37,8 @@ const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[]
   "limit over": ([x = 0], by) => by / x,
 };
 
-type Line = Omit<ExplainedStep, "of" | "value">;
-
 /** The lines that one step of a history is made of, but for a conversion. */
-function linesOf(step: Step): Line[] {
+function linesOf(step: Step): PlannedStep[] {
   const { does, type, by = 1, over = 1, plus = 0, note, assumed } = step;
   const reason = note ?? assumedText({ ...step, history: [] }).slice(1, -1);
   const because = reason === "" ? {} : { because: reason };
@@ -74,8 +73,10 @@ function written(value: number, type: string): string {
   return `${number}${type === "" ? "" : ` ${type}`}`;
 }
 
+/** The signs of the operations that are written between their values. */
 const signs: Partial<Record<Operation, string>> = { times: "x", over: "/", plus: "+", sum: "+", difference: "-" };
 
+/** One line of an explanation as text. */
 function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string {
   const { operation, of, by, value, type, because } = line;
   const tail = because === undefined ? "" : `  (${because})`;
@@ -141,7 +142,7 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
     let of = from;
     for (const line of lines) {
       const operation = line.operation as Exclude<Operation, "given">;
-      const value = reckon[operation](
+      const value = arithmetic[operation](
         of.map((at) => (steps[at] as ExplainedStep).value),
         line.by ?? 1,
       );

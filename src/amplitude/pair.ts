@@ -1,4 +1,4 @@
-import { memo } from "../core/index";
+import { cached } from "../core/index";
 import { type Factor, type ParsedType, parsedType } from "../reading/index";
 
 /** Two reading types, and the conversion between them as far as it needs no frequency. */
@@ -30,6 +30,7 @@ function timesPower(number: bigint, base: bigint, power: number): bigint {
     : timesPower((number << PLACES) / base, base, power + 1);
 }
 
+/** The greatest common divisor (Euclid). */
 function commonDivisor(a: bigint, b: bigint): bigint {
   return b ? commonDivisor(b, a % b) : a;
 }
@@ -67,6 +68,7 @@ function timesHertz(factor: number, rest: number, hz: number, steps: number): nu
   return high + low || high;
 }
 
+/** The conversion between two types, in whole numbers as far as it goes. */
 function pair(from: ParsedType, to: ParsedType): Pair {
   const steps = to.order - from.order;
   const power = to.pi - from.pi + steps;
@@ -94,7 +96,7 @@ function pair(from: ParsedType, to: ParsedType): Pair {
   return { from, to, steps, num, den, factor, sine };
 }
 
-const fromText = /* @__PURE__ */ memo((from) => memo((to) => pair(parsedType(from), parsedType(to))));
+const fromText = /* @__PURE__ */ cached((from) => cached((to) => pair(parsedType(from), parsedType(to))));
 
 /**
  * The pair that two reading types name.

@@ -33,7 +33,8 @@ function scaledBlocks(source: Float64Array, target: Float64Array, k: number): nu
   return i;
 }
 
-function float64Array(array: Float64Array): Float64Array {
+/** The array itself if it is one. */
+function requireFloat64Array(array: Float64Array): Float64Array {
   if (array instanceof Float64Array) return array;
   throw new VeladisError("wrong-type", { expected: "a Float64Array", received: shown(array) });
 }
@@ -41,10 +42,10 @@ function float64Array(array: Float64Array): Float64Array {
 /** The target, or a new one; refused when one is no Float64Array, of other length, or overlaps the source askew. */
 export function targetFor(
   source: Float64Array,
-  target: Float64Array = new Float64Array(float64Array(source).length),
+  target: Float64Array = new Float64Array(requireFloat64Array(source).length),
 ): Float64Array {
-  float64Array(source);
-  float64Array(target);
+  requireFloat64Array(source);
+  requireFloat64Array(target);
   if (source.length !== target.length) {
     throw new VeladisError("length-mismatch", {
       expected: `a target of ${source.length} elements`,

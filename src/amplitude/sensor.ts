@@ -39,15 +39,13 @@ export interface Sensor {
 }
 
 const FORM = 'a sensitivity such as "100 mV/g" or "20 mV/(mm/s)"';
-const pair = /^(\S+?)\s*(?:\/|\sper\s)\s*(?:\((.+)\)|(.+))$/;
+const PER = /^(\S+?)\s*(?:\/|\sper\s)\s*(?:\((.+)\)|(.+))$/;
 
-function parsePair(written: string): { voltage: Voltage; unit: UnitSymbol } {
-  const found = typeof written === "string" && written.length <= 80 && pair.exec(written.trim());
+/** The two units of a sensitivity, such as those of `"mV/g"`. */
+function sensitivityUnits(written: string): { voltage: Voltage; unit: UnitSymbol } {
+  const found = typeof written === "string" && written.length <= 80 && PER.exec(written.trim());
   if (!found) {
-    throw new VeladisError("syntax", {
-      expected: FORM,
-      received: shown(written),
-    });
+    throw new VeladisError("syntax", { expected: FORM, received: shown(written) });
   }
   const [, voltage, bracketed, bare] = found;
   return { voltage: voltageSymbol(voltage as string), unit: unitSymbol((bracketed ?? bare) as string) };
@@ -75,19 +73,16 @@ export function sensor(sensitivity: string): Sensor {
   const written = text(sensitivity, FORM).trim();
   const [number, rest] = splitNumeral(written);
   if (number === "" || rest === "" || written.length > 80) {
-    throw new VeladisError("syntax", {
-      expected: FORM,
-      received: shown(sensitivity),
-    });
+    throw new VeladisError("syntax", { expected: FORM, received: shown(sensitivity) });
   }
   const scale = positive(numeral(number), "a sensitivity above zero");
-  const own = parsePair(rest);
+  const own = sensitivityUnits(rest);
   const { quantity, num, den } = units[own.unit];
   const ratio = (unit: Voltage) => ({ by: voltageIn(1, unit, own.voltage), over: scale });
   return Object.freeze({
     unit: own.unit,
     sensitivity(per: string): number {
-      const other = parsePair(per);
+      const other = sensitivityUnits(per);
       const unit = units[other.unit];
       if (unit.quantity !== quantity) {
         throw new VeladisError("wrong-quantity", {

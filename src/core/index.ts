@@ -1,3 +1,4 @@
+export { type CacheOptions, cached } from "./cached";
 export { cautions } from "./cautions";
 export { choice, unknownOption } from "./choice";
 export { dataText } from "./data-text";
@@ -8,7 +9,6 @@ export { given, list } from "./given";
 export { finite, nonNegative, positive, text } from "./guards";
 export { held } from "./held";
 export { knownKeys } from "./known-keys";
-export { memo } from "./memo";
 export { namesIn } from "./names-in";
 export { nearest } from "./nearest";
 export { finiteSamples, lengthOf } from "./number-list";

@@ -7,3 +7,4 @@ export {
   type RunningSums,
 } from "./catalogue";
 export { detectorSymbol, findDetector, unknownDetector } from "./detector-symbol";
+export { sineRatio } from "./sine-ratio";

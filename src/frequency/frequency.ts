@@ -1,4 +1,14 @@
-import { memo, namesIn, numeral, positive, shown, splitNumeral, text, unknownName, VeladisError } from "../core/index";
+import {
+  cached,
+  namesIn,
+  numeral,
+  positive,
+  shown,
+  splitNumeral,
+  text,
+  unknownName,
+  VeladisError,
+} from "../core/index";
 import { type FrequencyUnit, type FrequencyUnitSpelling, type FrequencyUnitSymbol, frequencyUnits } from "./catalogue";
 import { FREQUENCY_FORM } from "./form";
 
@@ -34,7 +44,7 @@ export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
   throw unknownName("unknown-frequency-unit", UNIT, spelling, bySpelling(), frequencyUnits);
 }
 
-const read = /* @__PURE__ */ memo((at) => {
+const read = /* @__PURE__ */ cached((at) => {
   let [value, rest] = splitNumeral(text(at, FREQUENCY_FORM).trim());
   let order = 1;
   const marked = /^[xX×]\s*(?:of\s+)?/.exec(rest)?.[0];

@@ -1,5 +1,5 @@
 import {
-  memo,
+  cached,
   namesIn,
   numeral,
   positive,
@@ -102,7 +102,7 @@ function level([re, ...words]: readonly string[], written: string): ParsedType {
  * @throws {@link VeladisError} `syntax`, `unknown-unit`, `unknown-detector`, `missing-detector`,
  *   `missing-reference`, `unknown-reference`, `not-positive`
  */
-export const parsedType: (type: string) => ParsedType = /* @__PURE__ */ memo((type) => {
+export const parsedType: (type: string) => ParsedType = /* @__PURE__ */ cached((type) => {
   const [first, ...more] = text(type, FORM)
     .slice(0, LONGEST)
     .replace(/[()[\]_,]/g, " ")
@@ -113,7 +113,7 @@ export const parsedType: (type: string) => ParsedType = /* @__PURE__ */ memo((ty
   return first.toLowerCase() === "db" ? level(more, type) : linear([first, ...more]);
 });
 
-const byUnit = /* @__PURE__ */ memo((unit) => memo((detector) => parsedType(`${unit} ${detector}`)));
+const byUnit = /* @__PURE__ */ cached((unit) => cached((detector) => parsedType(`${unit} ${detector}`)));
 
 /** The linear type of a unit and a detector, each in any of its spellings. */
 export function typeOf(unit: string, detector: string): ParsedType {

@@ -1,4 +1,4 @@
-import { memo } from "../core/index";
+import { cached } from "../core/index";
 import { type KnownFacts, knownFacts, type Machine } from "./machine";
 import { parseMachine } from "./parse-machine";
 import { withSupport } from "./support";
@@ -6,7 +6,7 @@ import { withSupport } from "./support";
 /** A machine as data or in words: `{ type: "pump", power: "90 kW" }`, `"pump 90 kW 2980 r/min rigid"`. */
 export type MachineRef = Machine | string;
 
-const factsInWords = /* @__PURE__ */ memo((words) => Object.freeze(withSupport(knownFacts(parseMachine(words)))));
+const factsInWords = /* @__PURE__ */ cached((words) => Object.freeze(withSupport(knownFacts(parseMachine(words)))));
 
 /** The facts of a machine, support computed where it can be. */
 export function machineFacts(machine: MachineRef): KnownFacts {

@@ -1,4 +1,4 @@
-import { memo, nearest, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { cached, nearest, shown, splitNumeral, text, VeladisError } from "../core/index";
 import { type FrequencyText, frequency } from "../frequency/index";
 import type { Fact } from "./facts";
 import { folded } from "./label";
@@ -49,7 +49,7 @@ function sized(digits: string, unit: string, natural: boolean): Machine {
   return natural ? { naturalFrequency: { hertz } } : { speed: { hertz } };
 }
 
-const read = /* @__PURE__ */ memo((line): Machine => {
+const read = /* @__PURE__ */ cached((line): Machine => {
   const written = line.trim();
   if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
   let rest = written;

@@ -1,4 +1,4 @@
-import { memo, VeladisError } from "../core/index";
+import { cached, VeladisError } from "../core/index";
 import { lowestLimits, lowestLimitsAssumed } from "./lowest-limits";
 import type { KnownFacts } from "./machine";
 import { conditionOf } from "./machine-class";
@@ -59,8 +59,8 @@ function placed(scheme: Scheme, facts: KnownFacts, assume: Assume): PlacedMachin
 /** The places of machines in one table, remembered: by their words, or by their facts as a text. */
 function placesIn(scheme: Scheme, assume: Assume) {
   return {
-    ofWords: memo((words) => placed(scheme, machineFacts(words), assume)),
-    ofFacts: memo((facts) => placed(scheme, JSON.parse(facts) as KnownFacts, assume)),
+    ofWords: cached((words) => placed(scheme, machineFacts(words), assume)),
+    ofFacts: cached((facts) => placed(scheme, JSON.parse(facts) as KnownFacts, assume)),
   };
 }
 

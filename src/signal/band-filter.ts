@@ -1,7 +1,7 @@
 import type { Band } from "./band";
 import { butterworth } from "./butterworth";
 import { derivativeTaps, runTaps, TAPS_BACK } from "./derivative-taps";
-import { restingState, runSections, type Section } from "./sections";
+import { restingState, runSections, type Section } from "./second-order-sections";
 
 /** A causal band-pass that also integrates or differentiates, for blocks of samples one after the other. */
 export interface BandFilter {
@@ -45,7 +45,7 @@ function integrating(sections: readonly Section[], integrations: number, rate: n
 /**
  * The filter for a band of a sampling rate.
  *
- * @param steps - derivations: -2 to 2; below zero they are integrations
+ * @param steps - differentiations, -2 to 2; below zero they are integrations
  */
 export function bandFilter(band: Band, order: number, rate: number, steps: number, blockLength: number): BandFilter {
   const plain = butterworth({ type: "band-pass", order, edges: band, rate });

@@ -1,11 +1,11 @@
 import { shown, VeladisError } from "../core/index";
+import { sineRatio } from "../detectors/index";
 import { type Amplitude, typeOf } from "../reading/index";
-import { type Band, binsOf, checkedBand } from "./band";
+import { type Band, binsOf, requireBand } from "./band";
 import { finiteLevel } from "./finite-level";
-import { givenSpectrum } from "./given-lines";
 import { bandNote, measured } from "./measured";
+import { requireSpectrum } from "./require-lines";
 import type { Spectrum } from "./spectrum-type";
-import { sineRatio } from "./unit-factor";
 
 /** The RMS level of a band, from a spectrum or a density. */
 export interface BandOverall extends Amplitude {
@@ -19,11 +19,11 @@ export interface BandOverall extends Amplitude {
  *
  * @throws {@link VeladisError} `out-of-range`
  */
-export function givenBand(
+export function requireBandOf(
   band: Band,
   { rate, resolution, from }: Pick<Spectrum, "rate" | "resolution" | "from">,
 ): Band {
-  const checked = checkedBand(band, rate, resolution);
+  const checked = requireBand(band, rate, resolution);
   if (checked[0] >= from * (1 - 1e-9)) return checked;
   throw new VeladisError("out-of-range", {
     expected: `a band that begins at ${from} Hz or above, from where on lines are given`,
@@ -49,8 +49,8 @@ export function givenBand(
  * ```
  */
 export function bandOverall(spectrum: Spectrum, band: Band): BandOverall {
-  const { unit, detector, resolution, values, noiseBandwidth } = givenSpectrum(spectrum);
-  const given = givenBand(band, spectrum);
+  const { unit, detector, resolution, values, noiseBandwidth } = requireSpectrum(spectrum);
+  const given = requireBandOf(band, spectrum);
   const [first, end] = binsOf(given, resolution);
   const last = Math.min(end, values.length - 1);
   let squares = 0;

@@ -1,14 +1,14 @@
 import { given, shown, VeladisError } from "../core/index";
-import { type Quantity, type UnitSpelling, type UnitSymbol, units } from "../units/index";
+import { derivativeOrder, type Quantity, type UnitSpelling, type UnitSymbol, unitFactor, units } from "../units/index";
 import { finiteLevels } from "./finite-level";
 import type { OverallOptions } from "./overall-type";
 import { realFftOf } from "./real-fft";
 import { type RecordBins, recordBins, turnedBins } from "./record-bins";
+import { sampleUnit } from "./sample-unit";
 import type { Samples } from "./samples";
-import { derivations, sampleUnit, unitFactor } from "./unit-factor";
 
 /** Points to a sample, if it is a number of them. */
-export function oversampling(over: number): number {
+export function requireOversampling(over: number): number {
   if (Number.isInteger(over) && over >= 1 && over <= 64) return over;
   throw new VeladisError("out-of-range", { expected: "1 to 64 points for each sample", received: shown(over) });
 }
@@ -63,8 +63,8 @@ export interface BandWaveform extends Pick<RecordBins["done"], "band" | "edges" 
 export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
   const from = sampleUnit(given(options, "options with rate, unit, band and as").unit);
   const unit = sampleUnit(options.as);
-  const over = oversampling(options.oversample ?? 1);
-  const steps = derivations(from, unit);
+  const over = requireOversampling(options.oversample ?? 1);
+  const steps = derivativeOrder(from, unit);
   const { rate, band, edges, order, detrend } = options;
   const record = recordBins(
     samples,

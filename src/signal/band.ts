@@ -13,7 +13,7 @@ export const bandEdges = /* @__PURE__ */ frozen({
 export type BandEdges = keyof typeof bandEdges;
 
 /** The name of an edge rule, if it is one. */
-export function bandEdgesOf(name: string): BandEdges {
+export function requireBandEdges(name: string): BandEdges {
   return choice(name, Object.keys(bandEdges) as BandEdges[], "how the band ends");
 }
 
@@ -28,7 +28,7 @@ function refuse(expected: string, received: string): never {
  * @throws {@link VeladisError} `wrong-type`, `not-a-number`, `not-finite`, or `out-of-range` for a band that is upside
  *   down, begins below the resolution or at zero, or ends above half the sampling rate
  */
-export function checkedBand(band: Band, rate: number, resolution: number): Band {
+export function requireBand(band: Band, rate: number, resolution: number): Band {
   if (!Array.isArray(band) || band.length !== 2) {
     throw new VeladisError("wrong-type", { expected: "a band as [low, high] in Hz", received: shown(band) });
   }

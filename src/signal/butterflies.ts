@@ -1,4 +1,4 @@
-import { writeUnitRoot } from "./unit-root";
+import { writeRootOfUnity } from "./root-of-unity";
 
 /**
  * One stage of a transform over `radix` parts of `part` complex numbers each, in place, from index `start` on:
@@ -142,7 +142,7 @@ function turn(x: Float64Array, at: number, re: number, im: number, roots: Float6
 /** Any small prime number of parts, by the definition of the transform. */
 export function butterflyOf(radix: number): Butterfly {
   const circle = new Float64Array(2 * radix);
-  for (let j = 0; j < radix; j++) writeUnitRoot(circle, 2 * j, j, radix);
+  for (let j = 0; j < radix; j++) writeRootOfUnity(circle, 2 * j, j, radix);
   const held = new Float64Array(2 * radix);
   return (x, start, part, roots) => {
     const width = 2 * part;

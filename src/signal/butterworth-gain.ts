@@ -1,5 +1,5 @@
 import { positive, shown, VeladisError } from "../core/index";
-import { type Band, checkedBand } from "./band";
+import { type Band, requireBand } from "./band";
 import { finiteLevel } from "./finite-level";
 
 /**
@@ -13,7 +13,7 @@ export const DEFAULT_ORDER = 3;
  *
  * @throws {@link VeladisError} `out-of-range`
  */
-export function filterOrder(order: number, least = 1): number {
+export function requireFilterOrder(order: number, least = 1): number {
   if (Number.isInteger(order) && order >= least && order <= 12) return order;
   throw new VeladisError("out-of-range", {
     expected: `a filter order from ${least} to 12`,
@@ -36,8 +36,8 @@ export function filterOrder(order: number, least = 1): number {
  * ```
  */
 export function bandPassPowerGain(band: Band, order: number, hertz: number): number {
-  const [low, high] = checkedBand(band, Number.POSITIVE_INFINITY, 0);
-  return finiteLevel(powerGain(low, high, filterOrder(order), positive(hertz, "a frequency above zero")));
+  const [low, high] = requireBand(band, Number.POSITIVE_INFINITY, 0);
+  return finiteLevel(powerGain(low, high, requireFilterOrder(order), positive(hertz, "a frequency above zero")));
 }
 
 /** The same of what is checked: it is asked for every bin. */

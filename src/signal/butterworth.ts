@@ -1,7 +1,7 @@
 import { choice, given, shown, VeladisError } from "../core/index";
-import { filterOrder } from "./butterworth-gain";
-import { samplingRate } from "./samples";
-import { type Complex, type Section, sectionResponse } from "./sections";
+import { requireFilterOrder } from "./butterworth-gain";
+import { requireSamplingRate } from "./samples";
+import { type Complex, type Section, sectionResponse } from "./second-order-sections";
 
 /** What a Butterworth filter is designed from. */
 export interface ButterworthOptions {
@@ -82,7 +82,7 @@ const zeros = {
   "band-pass": { two: [1, 0, -1], one: [1, 0, -1] },
 } as const;
 
-function checkedEdges({ type, edges, rate }: ButterworthOptions): readonly number[] {
+function requireEdges({ type, edges, rate }: ButterworthOptions): readonly number[] {
   const fits =
     Array.isArray(edges) &&
     edges.length === (type === "band-pass" ? 2 : 1) &&
@@ -121,9 +121,9 @@ function refuseEdges({ type, edges, rate }: Omit<ButterworthOptions, "order">): 
 export function butterworth(options: ButterworthOptions): Section[] {
   const { type } = given(options, "options with type, order, edges and rate");
   choice(type, Object.keys(zeros), "a type of filter");
-  const rate = samplingRate(options.rate);
-  const order = filterOrder(options.order);
-  const warped = checkedEdges(options).map((edge) => Math.tan((Math.PI * edge) / rate)) as [number, number];
+  const rate = requireSamplingRate(options.rate);
+  const order = requireFilterOrder(options.order);
+  const warped = requireEdges(options).map((edge) => Math.tan((Math.PI * edge) / rate)) as [number, number];
   const poles =
     type === "band-pass"
       ? bandPassPoles(order, warped[0], warped[1])

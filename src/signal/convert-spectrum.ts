@@ -1,43 +1,15 @@
-import { given, nonNegative, shown, VeladisError } from "../core/index";
+import { given } from "../core/index";
+import { sineRatio } from "../detectors/index";
 import { type AmplitudeType, linearType } from "../reading/index";
-import { finiteLevels } from "./finite-level";
-import { givenSpectrum } from "./given-lines";
+import { derivativeOrder, unitFactor } from "../units/index";
+import { convertedLines, lowestFrequency } from "./converted-lines";
+import { requireSpectrum } from "./require-lines";
 import type { Spectrum } from "./spectrum-type";
-import { derivations, sineRatio, unitFactor } from "./unit-factor";
 
 /** Options of {@link convertSpectrum}. */
 export interface ConvertSpectrumOptions {
   /** Lowest frequency in hertz that is given; needed when the quantity changes. */
   readonly from?: number;
-}
-
-/**
- * The lowest frequency that a converted spectrum or density gives.
- *
- * @throws {@link VeladisError} `missing-frequency` when the quantity changes without one, `out-of-range` when it is
- *   below the resolution
- */
-export function lowestOf(from: number | undefined, steps: number, resolution: number): number {
-  if (from === undefined) {
-    if (steps === 0) return 0;
-    throw new VeladisError("missing-frequency", {
-      expected: "a lowest frequency, as in { from: 10 }, since the quantity changes line by line",
-      received: "nothing",
-    });
-  }
-  const lowest = nonNegative(from, "a lowest frequency of zero or more, in Hz");
-  if (steps < 0 && lowest < resolution) {
-    throw new VeladisError("out-of-range", {
-      expected: `a lowest frequency of ${resolution} Hz, the resolution, or more, since integration divides by it`,
-      received: shown(from),
-    });
-  }
-  return lowest;
-}
-
-/** First line at or above a frequency. */
-export function firstLine(from: number, resolution: number): number {
-  return Math.ceil((from / resolution) * (1 - 1e-9));
 }
 
 /**
@@ -60,23 +32,17 @@ export function firstLine(from: number, resolution: number): number {
  */
 export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
   const { unit, detector, quantity } = linearType(as);
-  const { resolution } = givenSpectrum(spectrum);
-  const steps = derivations(spectrum.unit, unit);
-  const from = Math.max(spectrum.from, lowestOf(given(options, "options as an object").from, steps, resolution));
+  const { resolution } = requireSpectrum(spectrum);
+  const steps = derivativeOrder(spectrum.unit, unit);
+  const from = Math.max(spectrum.from, lowestFrequency(given(options, "options as an object").from, steps, resolution));
   const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
-  const first = firstLine(from, resolution);
-  const values = finiteLevels(
-    spectrum.values.map((value, k) =>
-      k < first ? 0 : value * factor * (steps === 0 ? 1 : (2 * Math.PI * k * resolution) ** steps),
-    ),
-  );
   return Object.freeze({
     ...spectrum,
     unit,
     detector,
     quantity,
-    derivations: spectrum.derivations + steps,
+    derivativeOrder: spectrum.derivativeOrder + steps,
     from,
-    values,
+    values: convertedLines(spectrum, factor, steps, from),
   });
 }

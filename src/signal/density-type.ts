@@ -1,6 +1,6 @@
 import type { Quantity, UnitSymbol } from "../units/index";
-import type { Averaging } from "./averaged-power";
 import type { DensityUnit } from "./density-unit";
+import type { Averaging } from "./welch";
 
 /** A one-sided power spectral density: value k is the mean square a hertz at `k * resolution` hertz. */
 export interface Density extends Averaging {

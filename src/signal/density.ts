@@ -1,17 +1,17 @@
 import { given, shown, VeladisError } from "../core/index";
 import { type AmplitudeType, linearType } from "../reading/index";
-import { type UnitSpelling, units } from "../units/index";
-import { type AveragingOptions, powerAverager } from "./averaged-power";
+import { derivativeOrder, type UnitSpelling, unitFactor, units } from "../units/index";
 import { type Band, binsOf } from "./band";
-import { type BandOverall, givenBand } from "./band-overall";
-import { firstLine, lowestOf } from "./convert-spectrum";
+import { type BandOverall, requireBandOf } from "./band-overall";
+import { convertedLines, lowestFrequency } from "./converted-lines";
 import type { Density } from "./density-type";
 import { type DensityUnit, densityText, densityUnit } from "./density-unit";
 import { finiteLevel, finiteLevels } from "./finite-level";
-import { givenDensity } from "./given-lines";
 import { bandNote, measured } from "./measured";
-import { type Samples, samplingRate, vibrationSamples } from "./samples";
-import { derivations, sampleUnit, unitFactor } from "./unit-factor";
+import { requireDensity } from "./require-lines";
+import { sampleUnit } from "./sample-unit";
+import { requireSamplingRate, type Samples, vibrationSamples } from "./samples";
+import { type AveragingOptions, welchAverager } from "./welch";
 
 /** What a density needs to be told. */
 export interface DensityOptions extends AveragingOptions {
@@ -43,11 +43,11 @@ const SEGMENTS = 8;
  * ```
  */
 export function density(samples: Samples, options: DensityOptions): Density {
-  const rate = samplingRate(given(options, "options with rate and unit").rate);
+  const rate = requireSamplingRate(given(options, "options with rate and unit").rate);
   const squared = sampleUnit(options.unit);
   const x = vibrationSamples(samples, 2 * SEGMENTS);
   const segment = options.segment ?? Math.floor(x.length / SEGMENTS);
-  const averager = powerAverager({ ...options, segment });
+  const averager = welchAverager({ ...options, segment });
   averager.push(x);
   const scale = 1 / (rate * averager.weightSquares);
   return Object.freeze({
@@ -78,23 +78,17 @@ export function density(samples: Samples, options: DensityOptions): Density {
  */
 export function convertDensity(density: Density, unit: DensityUnit, options: { readonly from?: number } = {}): Density {
   const squared = densityUnit(unit);
-  const steps = derivations(givenDensity(density).squared, squared);
+  const steps = derivativeOrder(requireDensity(density).squared, squared);
   const { resolution } = density;
-  const from = Math.max(density.from, lowestOf(given(options, "options as an object").from, steps, resolution));
+  const from = Math.max(density.from, lowestFrequency(given(options, "options as an object").from, steps, resolution));
   const factor = unitFactor(density.squared, squared) ** 2;
-  const first = firstLine(from, resolution);
-  const values = finiteLevels(
-    density.values.map((value, k) =>
-      k < first ? 0 : value * factor * (steps === 0 ? 1 : (2 * Math.PI * k * resolution) ** (2 * steps)),
-    ),
-  );
   return Object.freeze({
     ...density,
     unit: densityText(squared),
     squared,
     quantity: units[squared].quantity,
     from,
-    values,
+    values: convertedLines(density, factor, 2 * steps, from),
   });
 }
 
@@ -114,7 +108,7 @@ export function convertDensity(density: Density, unit: DensityUnit, options: { r
  * ```
  */
 export function densityOverall(density: Density, band: Band, as?: AmplitudeType): BandOverall {
-  const { squared, quantity, resolution, values } = givenDensity(density);
+  const { squared, quantity, resolution, values } = requireDensity(density);
   const answer = linearType(as ?? `${squared} rms`);
   if (answer.quantity !== quantity || answer.detector !== "rms") {
     throw new VeladisError("wrong-quantity", {
@@ -122,7 +116,7 @@ export function densityOverall(density: Density, band: Band, as?: AmplitudeType)
       received: shown(as),
     });
   }
-  const inside = givenBand(band, density);
+  const inside = requireBandOf(band, density);
   const [first, end] = binsOf(inside, resolution);
   const last = Math.min(end, values.length - 1);
   let sum = 0;

@@ -5,7 +5,7 @@ import { frozen } from "../core/index";
  *
  * A sample less the one before is a derivative only at low frequencies; at w radians a sample it is off by
  * `sin(w/2) / (w/2)`, the trapezoidal rule by its cosine (10 % at a fifth of the sampling rate). The taps here, one
- * row for each number of derivations, make that good: `c0 + 2 sum c_k cos(k w)` is `(sin(w/2) / (w/2))^-p` within the
+ * row for each order of the derivative, make that good: `c0 + 2 sum c_k cos(k w)` is `(sin(w/2) / (w/2))^-p` within the
  * error stated, up to 0.4 of the sampling rate. Made by test/references/scipy-derivative-taps.py.
  */
 // biome-ignore format: a row of a table is a line

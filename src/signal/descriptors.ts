@@ -2,11 +2,11 @@ import { given, VeladisError } from "../core/index";
 import { type Detector, detectorFacts } from "../detectors/index";
 import { type Amplitude, typeOf } from "../reading/index";
 import type { Quantity, UnitSpelling, UnitSymbol } from "../units/index";
-import { lineOf, removeTrend, type Trend, trendOf } from "./detrend";
+import { lineOf, removeTrend, requireTrend, type Trend } from "./detrend";
 import { finiteLevel } from "./finite-level";
 import { measured } from "./measured";
+import { sampleUnit } from "./sample-unit";
 import { type Samples, vibrationSamples } from "./samples";
-import { sampleUnit } from "./unit-factor";
 
 /** What a waveform is like, in figures. */
 export interface Descriptors {
@@ -82,7 +82,7 @@ function longestCrest(x: Float64Array): number {
  */
 export function descriptors(samples: Samples, options: DescriptorsOptions): Descriptors {
   const unit = sampleUnit(given(options, "options with the unit").unit);
-  const removed = trendOf(options.detrend ?? "mean");
+  const removed = requireTrend(options.detrend ?? "mean");
   const x = vibrationSamples(samples);
   const { mean } = lineOf(x);
   const flatCrest = longestCrest(x);

@@ -13,7 +13,7 @@ export const trends = /* @__PURE__ */ frozen({
 export type Trend = keyof typeof trends;
 
 /** The name of a trend, if it is one. */
-export function trendOf(name: string): Trend {
+export function requireTrend(name: string): Trend {
   return choice(name, Object.keys(trends) as Trend[], "what to take off the record");
 }
 
@@ -57,5 +57,5 @@ export function removeTrend(x: Float64Array, trend: Trend): Float64Array {
  * ```
  */
 export function detrended(samples: Samples, trend: Trend = "mean"): Float64Array {
-  return finiteLevels(removeTrend(finiteSamples(samples), trendOf(trend)));
+  return finiteLevels(removeTrend(finiteSamples(samples), requireTrend(trend)));
 }

@@ -1,14 +1,14 @@
+import { cached } from "../core/index";
+import { bluestein } from "./bluestein";
 import { type Butterfly, butterfly2, butterfly3, butterfly4, butterfly5, butterflyOf } from "./butterflies";
-import { chirpFft } from "./chirp-fft";
 import type { Fft } from "./fft-type";
-import { kept } from "./kept";
 import { type Leaf, leaf1, leaf2, leaf4, leaf8 } from "./leaves";
-import { writeUnitRoot } from "./unit-root";
+import { writeRootOfUnity } from "./root-of-unity";
 
 /** Complex numbers whose tables are kept, over all lengths: some 40 MB. */
 const KEPT = 2_097_152;
 
-/** Primes above this are left to the chirp transform. */
+/** Primes above this are left to Bluestein's transform. */
 const LARGEST_RADIX = 61;
 
 const special: Readonly<Record<number, Butterfly>> = {
@@ -35,7 +35,7 @@ function rootsOf(radix: number, length: number): Float64Array {
   const part = length / radix;
   const roots = new Float64Array(2 * (radix - 1) * part);
   for (let k = 0, at = 0; k < part; k++) {
-    for (let power = 1; power < radix; power++, at += 2) writeUnitRoot(roots, at, power * k, length);
+    for (let power = 1; power < radix; power++, at += 2) writeRootOfUnity(roots, at, power * k, length);
   }
   return roots;
 }
@@ -124,7 +124,10 @@ export function inOrder({ length, places, run }: Fft, x: Float64Array): Float64A
  *
  * The tables of the lengths last used are kept.
  */
-export const fftOf: (length: number) => Fft = /* @__PURE__ */ kept((length) => {
-  const split = factors(length);
-  return split === undefined ? chirpFft(length, fftOf) : stagedFft(length, split.radices, split.leaf);
-}, KEPT);
+export const fftOf: (length: number) => Fft = /* @__PURE__ */ cached(
+  (length) => {
+    const split = factors(length);
+    return split === undefined ? bluestein(length, fftOf) : stagedFft(length, split.radices, split.leaf);
+  },
+  { room: KEPT, size: (length) => length },
+);

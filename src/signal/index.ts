@@ -1,7 +1,7 @@
-export type { Averaging, AveragingOptions } from "./averaged-power";
 export { type Band, type BandEdges, bandEdges } from "./band";
 export { type BandOverall, bandOverall } from "./band-overall";
 export { type BandWaveform, type BandWaveformOptions, bandWaveform } from "./band-waveform";
+export { type BreakPoint, pointAlong, profileDensity, profileSlopes } from "./break-points";
 export { type ButterworthOptions, butterworth } from "./butterworth";
 export { bandPassPowerGain } from "./butterworth-gain";
 export { type ConvertSpectrumOptions, convertSpectrum } from "./convert-spectrum";
@@ -11,29 +11,18 @@ export { type DensityUnit, densityUnit } from "./density-unit";
 export { type Descriptors, type DescriptorsOptions, descriptors } from "./descriptors";
 export { detrended, type Trend, trends } from "./detrend";
 export { gaussianWithin, rayleighBeyond } from "./gaussian";
-export {
-  type OrderLine,
-  type OrderLinesOptions,
-  orderLines,
-  type SpectrumLine,
-  type TopLinesOptions,
-  topLines,
-} from "./lines";
+export { type OrderLine, type OrderLinesOptions, orderLines } from "./order-lines";
 export { overall } from "./overall";
 export { type OverallStream, type OverallStreamOptions, overallStream } from "./overall-stream";
 export type { FilterOverall, Overall, OverallOptions, SpectrumOverall } from "./overall-type";
-export { type GaussianPeak, type ProfileOptions, type ProfileOverall, profileOverall } from "./profile";
+export type { SpectrumLine } from "./peaks";
+export { type GaussianPeak, type ProfileOptions, type ProfileOverall, profileOverall } from "./profile-overall";
 export type { Samples } from "./samples";
-export { responseAt, type Section } from "./sections";
-export {
-  type BreakPoint,
-  decibelsPerOctave,
-  pointAlong,
-  profileDensity,
-  profileSlopes,
-  slopeExponent,
-} from "./slope";
+export { responseAt, type Section } from "./second-order-sections";
+export { decibelsPerOctave, slopeExponent } from "./slope";
 export { type SpectrumStream, spectrum, spectrumStream } from "./spectrum";
 export type { Spectrum, SpectrumOptions } from "./spectrum-type";
-export { coherentGain, noiseBandwidth, windowWeights } from "./weights";
+export { type TopLinesOptions, topLines } from "./top-lines";
+export type { Averaging, AveragingOptions } from "./welch";
+export { coherentGain, noiseBandwidth, windowWeights } from "./window-weights";
 export { type Window, type WindowName, windowName, windows } from "./windows";

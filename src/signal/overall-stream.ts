@@ -1,15 +1,16 @@
 import { given, nonNegative, shown, VeladisError } from "../core/index";
 import { type Detector, type DetectorFacts, detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
-import { checkedBand } from "./band";
+import { derivativeOrder, unitFactor } from "../units/index";
+import { requireBand } from "./band";
 import { bandFilter } from "./band-filter";
-import { DEFAULT_ORDER, filterOrder } from "./butterworth-gain";
+import { DEFAULT_ORDER, requireFilterOrder } from "./butterworth-gain";
 import { finiteLevel } from "./finite-level";
 import { bandNote, measured } from "./measured";
 import type { FilterOverall, OverallOptions } from "./overall-type";
-import { finiteSamples, type Samples, samplingRate } from "./samples";
-import { addToTally, emptyTally, mergedTally, sumsOf, type Tally } from "./tally";
-import { derivations, sampleUnit, unitFactor } from "./unit-factor";
+import { addToSums, emptySums, type FoldedSums, mergedSums, runningSums } from "./running-sums";
+import { sampleUnit } from "./sample-unit";
+import { deadChannel, finiteSamples, requireSamplingRate, type Samples } from "./samples";
 
 /** What a stream needs to be told: as for {@link overall}, less what needs the whole record. */
 export interface OverallStreamOptions extends Pick<OverallOptions, "rate" | "unit" | "band" | "as" | "order"> {
@@ -97,13 +98,13 @@ function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]>
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {
-  const rate = samplingRate(given(options, "options with rate, unit, band and as").rate);
+  const rate = requireSamplingRate(given(options, "options with rate, unit, band and as").rate);
   const unit = sampleUnit(options.unit);
   const answer = linearType(options.as);
   const ofSums = readingOfSums(answer.detector);
-  const steps = derivations(unit, answer.unit);
-  const order = filterOrder(options.order ?? DEFAULT_ORDER, 1 + Math.max(0, -steps));
-  const band = checkedBand(options.band, rate, 0);
+  const steps = derivativeOrder(unit, answer.unit);
+  const order = requireFilterOrder(options.order ?? DEFAULT_ORDER, 1 + Math.max(0, -steps));
+  const band = requireBand(options.band, rate, 0);
   const filter = bandFilter(band, order, rate, steps, BLOCK);
   const settle =
     options.settle === undefined
@@ -118,13 +119,13 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
   // how much the samples changed from one to the next, in all and since the last stretch was taken
   let change = 0;
   let changeBefore = 0;
-  let before = emptyTally();
-  let part = emptyTally();
+  let before = emptySums();
+  let part = emptySums();
 
   const drain = (): void => {
     filter.run(block, filled);
     const first = Math.min(filled, Math.max(0, settle - (taken - filled)));
-    addToTally(part, block, first, filled);
+    addToSums(part, block, first, filled);
     filled = 0;
   };
 
@@ -150,28 +151,23 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
     }
   };
 
-  const reading = (tally: Tally, changed: number): FilterOverall => {
-    if (tally.count === 0) {
+  const reading = (sums: FoldedSums, changed: number): FilterOverall => {
+    if (sums.count === 0) {
       throw new VeladisError("missing-fact", {
         expected: `samples beyond the ${settle} (${(settle / rate).toFixed(3)} s) in which the filter settles`,
         received: `${taken} samples`,
       });
     }
-    if (changed === 0) {
-      throw new VeladisError("sensor-fault", {
-        expected: "a signal that vibrates",
-        received: `${tally.count} samples that are all ${latest + (offset as number)}, as of a dead or disconnected channel`,
-      });
-    }
+    if (changed === 0) throw deadChannel(sums.count, latest + (offset as number));
     return Object.freeze({
-      ...measured(finiteLevel(factor * ofSums(sumsOf(tally))), answer, bandNote(band)),
+      ...measured(finiteLevel(factor * ofSums(runningSums(sums))), answer, bandNote(band)),
       band,
       edges: "-3 dB" as const,
       order,
       method: "filter" as const,
       rate,
-      count: tally.count,
-      seconds: tally.count / rate,
+      count: sums.count,
+      seconds: sums.count / rate,
       settled: settle / rate,
     });
   };
@@ -183,13 +179,13 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
     },
     read: () => {
       drain();
-      return reading(mergedTally(before, part), changeBefore + change);
+      return reading(mergedSums(before, part), changeBefore + change);
     },
     take: () => {
       drain();
       const level = reading(part, change);
-      before = mergedTally(before, part);
-      part = emptyTally();
+      before = mergedSums(before, part);
+      part = emptySums();
       changeBefore += change;
       change = 0;
       return level;

@@ -1,13 +1,14 @@
 import { given, shown, VeladisError } from "../core/index";
 import { detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
-import { oversampling, waveformOfBins } from "./band-waveform";
+import { derivativeOrder, unitFactor } from "../units/index";
+import { requireOversampling, waveformOfBins } from "./band-waveform";
 import { finiteLevel } from "./finite-level";
 import { bandNote, measured } from "./measured";
 import type { OverallOptions, SpectrumOverall } from "./overall-type";
 import { meanSquare, recordBins } from "./record-bins";
+import { sampleUnit } from "./sample-unit";
 import type { Samples } from "./samples";
-import { derivations, sampleUnit, unitFactor } from "./unit-factor";
 import { windowName } from "./windows";
 
 /**
@@ -52,7 +53,7 @@ import { windowName } from "./windows";
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
   const unit = sampleUnit(given(options, "options with rate, unit, band and as").unit);
   const answer = linearType(options.as);
-  const over = oversampling(options.oversample ?? 1);
+  const over = requireOversampling(options.oversample ?? 1);
   const { detector } = answer;
   if (detector !== "rms" && windowName(options.window ?? "rectangular") !== "rectangular") {
     throw new VeladisError("unknown-option", {
@@ -61,7 +62,7 @@ export function overall(samples: Samples, options: OverallOptions): SpectrumOver
       allowed: ["rectangular"],
     });
   }
-  const steps = derivations(unit, answer.unit);
+  const steps = derivativeOrder(unit, answer.unit);
   const record = recordBins(samples, options, steps);
   const size =
     detector === "rms"

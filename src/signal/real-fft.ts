@@ -1,7 +1,7 @@
+import { cached } from "../core/index";
 import { fftOf, inOrder } from "./fft";
 import type { Fft } from "./fft-type";
-import { kept } from "./kept";
-import { writeUnitRoot } from "./unit-root";
+import { writeRootOfUnity } from "./root-of-unity";
 
 /** Samples whose tables are kept, over all lengths: some 40 MB. */
 const KEPT = 2_097_152;
@@ -82,7 +82,7 @@ function allBins(z: Float64Array, roots: Float64Array): Float64Array {
 function evenFft(length: number, fft: Fft): RealFft {
   const half = length / 2;
   const roots = new Float64Array(2 * (half + 1));
-  for (let k = 0; k <= half; k++) writeUnitRoot(roots, 2 * k, k, length);
+  for (let k = 0; k <= half; k++) writeRootOfUnity(roots, 2 * k, k, length);
   return {
     length,
     transform: (samples) => {
@@ -136,7 +136,7 @@ function evenFft(length: number, fft: Fft): RealFft {
 }
 
 /** The transform of real samples of a length; the tables of the lengths last used are kept. */
-export const realFftOf: (length: number) => RealFft = /* @__PURE__ */ kept(
+export const realFftOf: (length: number) => RealFft = /* @__PURE__ */ cached(
   (length) => (length % 2 === 0 ? evenFft(length, fftOf(length / 2)) : oddFft(length, fftOf(length))),
-  KEPT,
+  { room: KEPT, size: (length) => length },
 );

@@ -1,10 +1,10 @@
-import { type Band, bandEdgesOf, binsOf, checkedBand } from "./band";
-import { DEFAULT_ORDER, filterOrder, powerGain } from "./butterworth-gain";
-import { removeTrend, trendOf } from "./detrend";
+import { type Band, binsOf, requireBand, requireBandEdges } from "./band";
+import { DEFAULT_ORDER, powerGain, requireFilterOrder } from "./butterworth-gain";
+import { removeTrend, requireTrend } from "./detrend";
 import type { OverallOptions, SpectrumOverall } from "./overall-type";
 import { realFftOf } from "./real-fft";
-import { type Samples, samplingRate, vibrationSamples } from "./samples";
-import { windowWeights } from "./weights";
+import { requireSamplingRate, type Samples, vibrationSamples } from "./samples";
+import { windowWeights } from "./window-weights";
 import { windowName } from "./windows";
 
 /** What the answers from the spectrum of a whole record have in common. */
@@ -14,7 +14,7 @@ export type RecordOptions = Pick<OverallOptions, "rate" | "band" | "edges" | "or
 export interface RecordBins {
   /** Real and imaginary parts in turn, from bin `first` on, as the transform gives them. */
   readonly bins: Float64Array;
-  /** What each bin's amplitude is multiplied with: the derivation or integration, and the edges of the band. */
+  /** What each bin's amplitude is multiplied with: the differentiation or integration, and the edges of the band. */
   readonly gains: Float64Array;
   readonly first: number;
   /** Sum of the squares of the window's weights. */
@@ -27,7 +27,7 @@ export interface RecordBins {
 }
 
 /** Gains of amplitude for each bin: `(2 pi f)^steps`. */
-function derivationGains(first: number, last: number, resolution: number, steps: number): Float64Array {
+function derivativeGains(first: number, last: number, resolution: number, steps: number): Float64Array {
   const gains = new Float64Array(last - first + 1).fill(1);
   const omega = 2 * Math.PI * resolution;
   for (let round = Math.abs(steps); round > 0; round--) {
@@ -59,25 +59,25 @@ function weighted(x: Float64Array, weights: Float64Array): number {
 /**
  * The bins of a record's spectrum within a band.
  *
- * @param steps - derivations, -2 to 2
+ * @param steps - differentiations, -2 to 2; below zero they are integrations
  */
 export function recordBins(samples: Samples, options: RecordOptions, steps: number): RecordBins {
-  const rate = samplingRate(options.rate);
-  const edges = bandEdgesOf(options.edges ?? "ideal");
-  const order = edges === "ideal" ? undefined : filterOrder(options.order ?? DEFAULT_ORDER);
-  const detrend = trendOf(options.detrend ?? "mean");
+  const rate = requireSamplingRate(options.rate);
+  const edges = requireBandEdges(options.edges ?? "ideal");
+  const order = edges === "ideal" ? undefined : requireFilterOrder(options.order ?? DEFAULT_ORDER);
+  const detrend = requireTrend(options.detrend ?? "mean");
   const window = windowName(options.window ?? "rectangular");
   const x = vibrationSamples(samples);
   const count = x.length;
   const resolution = rate / count;
-  const band = checkedBand(options.band, rate, resolution);
+  const band = requireBand(options.band, rate, resolution);
   const [first, end] = order === undefined ? binsOf(band, resolution) : [1, count];
   const last = Math.min(end, Math.floor(count / 2));
   removeTrend(x, detrend);
   const weightSquares = window === "rectangular" ? count : weighted(x, windowWeights(window, count));
   const fft = realFftOf(count);
   const bins = fft.bins(fft.transform(x), first, last);
-  const gains = derivationGains(first, last, resolution, steps);
+  const gains = derivativeGains(first, last, resolution, steps);
   if (order !== undefined) withEdges(gains, first, resolution, band, order);
   return {
     bins,
@@ -115,7 +115,7 @@ export function meanSquare({ bins, gains, first, weightSquares, done: { count } 
   return (alone ? 2 * sum - last : 2 * sum) / count / weightSquares;
 }
 
-/** The bins with their gains, each turned by the quarter circles that its derivations turn it. */
+/** The bins with their gains, each turned by the quarter circles that its differentiations turn it. */
 export function turnedBins({ bins, gains }: RecordBins, steps: number, scale: number): Float64Array {
   const turned = new Float64Array(bins.length);
   const sign = Math.abs(steps) === 2 ? -1 : 1;

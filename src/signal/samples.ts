@@ -42,6 +42,14 @@ export function finiteSamples(samples: Samples, from = 0): Float64Array {
   return copy;
 }
 
+/** The error for samples of which each is the same. */
+export function deadChannel(count: number, value: number | undefined): VeladisError {
+  return new VeladisError("sensor-fault", {
+    expected: "a signal that vibrates",
+    received: `${count} samples that are all ${value}, as of a dead or disconnected channel`,
+  });
+}
+
 /**
  * A copy of the samples of a vibration: finite, enough of them, and not all the same.
  *
@@ -56,12 +64,7 @@ export function vibrationSamples(samples: Samples, least = 2): Float64Array {
       received: copy.length === 1 ? "one sample" : `${copy.length} samples`,
     });
   }
-  if (copy.every((value) => value === copy[0])) {
-    throw new VeladisError("sensor-fault", {
-      expected: "a signal that vibrates",
-      received: `${copy.length} samples that are all ${copy[0]}, as of a dead or disconnected channel`,
-    });
-  }
+  if (copy.every((value) => value === copy[0])) throw deadChannel(copy.length, copy[0]);
   return copy;
 }
 
@@ -70,6 +73,6 @@ export function vibrationSamples(samples: Samples, least = 2): Float64Array {
  *
  * @throws {@link VeladisError} `wrong-type`, `not-a-number`, `not-finite` or `not-positive`
  */
-export function samplingRate(rate: number): number {
+export function requireSamplingRate(rate: number): number {
   return positive(rate, "a sampling rate above zero, in Hz");
 }

@@ -1,7 +1,7 @@
 import type { Detector } from "../detectors/index";
 import type { AmplitudeType } from "../reading/index";
 import type { Quantity, UnitSpelling, UnitSymbol } from "../units/index";
-import type { Averaging, AveragingOptions } from "./averaged-power";
+import type { Averaging, AveragingOptions } from "./welch";
 
 /** What a spectrum needs to be told. */
 export interface SpectrumOptions extends AveragingOptions {
@@ -25,7 +25,7 @@ export interface Spectrum extends Averaging {
   /** Spacing of the lines in hertz. */
   readonly resolution: number;
   /** How many times the quantity is the time derivative of what was measured, -2 to 2; below 0 it was integrated. */
-  readonly derivations: number;
+  readonly derivativeOrder: number;
   /** Lines below this frequency in hertz are not given: they are 0, and no band may reach below. */
   readonly from: number;
   /** Size of each line from 0 Hz to half the sampling rate, in `unit` by `detector` (peaks of a line: as of a sine). */

@@ -1,11 +1,12 @@
-import { given, VeladisError } from "../core/index";
+import { given } from "../core/index";
 import { linearType } from "../reading/index";
-import { units } from "../units/index";
-import { powerAverager } from "./averaged-power";
-import { convertSpectrum, lowestOf } from "./convert-spectrum";
-import { finiteSamples, type Samples, samplingRate, vibrationSamples } from "./samples";
+import { derivativeOrder, units } from "../units/index";
+import { convertSpectrum } from "./convert-spectrum";
+import { lowestFrequency } from "./converted-lines";
+import { sampleUnit } from "./sample-unit";
+import { deadChannel, finiteSamples, requireSamplingRate, type Samples, vibrationSamples } from "./samples";
 import type { Spectrum, SpectrumOptions } from "./spectrum-type";
-import { derivations, sampleUnit } from "./unit-factor";
+import { welchAverager } from "./welch";
 
 /** A spectrum in the making, in constant memory. */
 export interface SpectrumStream {
@@ -43,12 +44,12 @@ export interface SpectrumStream {
  * ```
  */
 export function spectrumStream(options: SpectrumOptions & { readonly segment: number }): SpectrumStream {
-  const rate = samplingRate(given(options, "options with rate and unit").rate);
+  const rate = requireSamplingRate(given(options, "options with rate and unit").rate);
   const unit = sampleUnit(options.unit);
-  const averager = powerAverager(options);
+  const averager = welchAverager(options);
   // refused before a long signal has gone by, not after
-  const steps = options.as === undefined ? 0 : derivations(unit, linearType(options.as).unit);
-  lowestOf(options.from, steps, rate / options.segment);
+  const steps = options.as === undefined ? 0 : derivativeOrder(unit, linearType(options.as).unit);
+  lowestFrequency(options.from, steps, rate / options.segment);
   let taken = 0;
   let first: number | undefined;
   let moved = false;
@@ -62,19 +63,14 @@ export function spectrumStream(options: SpectrumOptions & { readonly segment: nu
     },
     read: () => {
       const power = averager.power();
-      if (!moved) {
-        throw new VeladisError("sensor-fault", {
-          expected: "a signal that vibrates",
-          received: `${taken} samples that are all ${first}, as of a dead or disconnected channel`,
-        });
-      }
+      if (!moved) throw deadChannel(taken, first);
       const plain: Spectrum = Object.freeze({
         unit,
         detector: "rms",
         quantity: units[unit].quantity,
         rate,
         resolution: rate / options.segment,
-        derivations: 0,
+        derivativeOrder: 0,
         from: 0,
         ...averager.averaging(),
         values: power.map((sum) => Math.sqrt(sum) / averager.weightSum),
@@ -89,7 +85,7 @@ export function spectrumStream(options: SpectrumOptions & { readonly segment: nu
  * The one-sided amplitude spectrum of a record, averaged over overlapping segments if `segment` is given.
  *
  * Lines are scaled by the window's coherent gain, so that a tone on a line reads its own size; between lines it reads
- * less, by window (rectangular 36 %, Hann 15 %, flat top 0.01 % at worst). {@link topLines} and {@link orderLines}
+ * less, by window (rectangular 36 %, Hann 15 %, HFT248D 0.01 % at worst). {@link topLines} and {@link orderLines}
  * mend that. Power is averaged, RMS over segments. For an overall take {@link bandOverall}, which divides by the noise
  * bandwidth of the window.
  *

@@ -20,25 +20,36 @@ const CHECKED = "noise bandwidth and flatness checked against that paper's table
 
 const HEINZEL = {
   title: "Heinzel, Ruediger and Schilling, Spectrum and spectral density estimation by the DFT, 2002",
-  where: "appendix, flat-top windows",
+  where: "appendix",
   provenance: "memory",
   page: HEINZEL_PAGE,
   note: CHECKED,
 } as const satisfies Source;
 
-const CUSTOMARY = {
+/** The window of this name in general-purpose numerical libraries, and whom it is after. */
+const LIBRARY = { provenance: "published", note: "the same weights as there, to the last digits" } as const;
+
+const NUTTALL = {
+  ...LIBRARY,
+  title:
+    "SciPy signal.windows.nuttall, after A. H. Nuttall, Some windows with very good sidelobe behavior, IEEE Trans. ASSP 29 (1981)",
+  page: "https://docs.scipy.org/doc/scipy/reference/generated/scipy.signal.windows.nuttall.html",
+} as const satisfies Source;
+
+const FLATTOP = {
+  ...LIBRARY,
   title:
     "SciPy signal.windows.flattop, after D'Antona and Ferrero, Digital Signal Processing for Measurement Systems, 2006",
   where: "p. 70",
-  provenance: "published",
-  page: HEINZEL_PAGE,
-  note: CHECKED,
+  page: "https://docs.scipy.org/doc/scipy/reference/generated/scipy.signal.windows.flattop.html",
 } as const satisfies Source;
 
 /**
  * All windows. To add one, add its row here and nowhere else.
  *
- * They are taken in their periodic form (one period fits the record), which is the right one for a spectrum.
+ * They are taken in their periodic form (one period fits the record), which is the right one for a spectrum. A name that
+ * general-purpose numerical libraries have means the same weights here; all others carry the name that their paper gives
+ * them.
  */
 // biome-ignore format: a row of a table is a line
 export const windows = /* @__PURE__ */ frozen({
@@ -46,12 +57,13 @@ export const windows = /* @__PURE__ */ frozen({
   hann: { name: "Hann", spoken: ["hanning"], terms: [0.5, 0.5], use: "everyday spectra and densities", source: HARRIS },
   hamming: { name: "Hamming", spoken: [], terms: [0.54, 0.46], use: "as Hann, with lower first side lobes that fall off less", source: HARRIS },
   blackman: { name: "Blackman", spoken: [], terms: [0.42, 0.5, 0.08], use: "small lines near large ones", source: HARRIS },
-  "blackman-harris": { name: "Blackman-Harris, four terms, 92 dB", spoken: ["blackmanharris"], terms: [0.35875, 0.48829, 0.14128, 0.01168], use: "very small lines near large ones", source: HARRIS },
-  nuttall: { name: "Nuttall, four terms, falling fastest", spoken: ["nuttall4"], terms: [0.3125, 0.46875, 0.1875, 0.03125], use: "small lines far from large ones", source: HEINZEL },
-  "flat-top": { name: "flat top HFT248D, eleven terms", spoken: ["flattop", "hft248d"], terms: [1, 1.985844164102, 1.791176438506, 1.282075284005, 0.667777530266, 0.240160796576, 0.056656381764, 0.008134974479, 0.00062454465, 0.000019808998, 0.000000132974], use: "amplitudes of lines at any frequency, within 0.0104 %", source: HEINZEL },
-  "flat-top-116": { name: "flat top HFT116D, six terms", spoken: ["hft116d"], terms: [1, 1.9575375, 1.4780705, 0.6367431, 0.1228389, 0.0066288], use: "amplitudes of lines, within 0.033 %", source: HEINZEL },
-  "flat-top-95": { name: "flat top HFT95, five terms", spoken: ["hft95"], terms: [1, 1.9383379, 1.3045202, 0.402827, 0.0350665], use: "amplitudes of lines, within 0.051 %", source: HEINZEL },
-  "flat-top-5": { name: "flat top, the customary five terms", spoken: ["flattop5"], terms: [0.21557895, 0.41663158, 0.277263158, 0.083578947, 0.006947368], use: "amplitudes of lines, within 0.12 %", source: CUSTOMARY },
+  blackmanharris: { name: "Blackman-Harris, four terms, 92 dB", spoken: [], terms: [0.35875, 0.48829, 0.14128, 0.01168], use: "very small lines near large ones", source: HARRIS },
+  nuttall: { name: "Nuttall, four terms, lowest side lobes, 98 dB", spoken: ["nuttall4c"], terms: [0.3635819, 0.4891775, 0.1365995, 0.0106411], use: "the smallest lines near large ones", source: NUTTALL },
+  nuttall4: { name: "Nuttall, four terms, falling fastest", spoken: [], terms: [0.3125, 0.46875, 0.1875, 0.03125], use: "small lines far from large ones", source: HEINZEL },
+  flattop: { name: "flat top, the customary five terms", spoken: [], terms: [0.21557895, 0.41663158, 0.277263158, 0.083578947, 0.006947368], use: "amplitudes of lines, within 0.12 %", source: FLATTOP },
+  hft95: { name: "flat top HFT95, five terms", spoken: [], terms: [1, 1.9383379, 1.3045202, 0.402827, 0.0350665], use: "amplitudes of lines, within 0.051 %", source: HEINZEL },
+  hft116d: { name: "flat top HFT116D, six terms", spoken: [], terms: [1, 1.9575375, 1.4780705, 0.6367431, 0.1228389, 0.0066288], use: "amplitudes of lines, within 0.033 %", source: HEINZEL },
+  hft248d: { name: "flat top HFT248D, eleven terms", spoken: [], terms: [1, 1.985844164102, 1.791176438506, 1.282075284005, 0.667777530266, 0.240160796576, 0.056656381764, 0.008134974479, 0.00062454465, 0.000019808998, 0.000000132974], use: "amplitudes of lines at any frequency, within 0.0104 %", source: HEINZEL },
 } as const satisfies Record<string, Window>);
 
 /** The name of a window: a key of {@link windows}. */
@@ -65,8 +77,9 @@ export type WindowName = keyof typeof windows;
  * ```ts
  * import { windowName } from "veladis/signal";
  *
- * windowName("Flat Top"); // => "flat-top"
+ * windowName("Flat Top"); // => "flattop"
  * windowName("Hanning"); // => "hann"
+ * windowName("Blackman-Harris"); // => "blackmanharris"
  * ```
  */
 export function windowName(written: string): WindowName {

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { remedies } from "../../docs/site/pages/remedies";
-import { errorCodes, memo, nearest, numeral, shown, splitNumeral, VeladisError } from "../../src/core/index";
+import { cached, errorCodes, nearest, numeral, shown, splitNumeral, VeladisError } from "../../src/core/index";
+import { codeOf } from "../refusals/refusal-of";
 
 describe("VeladisError", () => {
   it("is an Error of its own name, with all it knows as data", () => {
@@ -96,21 +97,74 @@ describe("nearest", () => {
   });
 });
 
-describe("memo", () => {
-  it("reads once, forgets all when full, and remembers no error", () => {
-    const reads: string[] = [];
-    const length = memo((text) => {
-      reads.push(text);
-      if (text === "bad") throw new Error("bad");
+describe("cached", () => {
+  it("makes once, forgets all when full, and keeps no error", () => {
+    const made: string[] = [];
+    const length = cached((text) => {
+      made.push(text);
+      if (text === "bad") throw new VeladisError("syntax", { expected: "a", received: "b" });
       return text.length;
     });
     const texts = Array.from({ length: 256 }, (_, i) => `${i}`);
     for (const text of [...texts, ...texts, "7", "7"]) expect(length(text)).toBe(text.length);
-    expect(reads).toEqual(texts);
+    expect(made).toEqual(texts);
     expect(["one more", "7", "one more"].map(length)).toEqual([8, 1, 8]);
-    expect(reads.slice(256)).toEqual(["one more", "7"]);
+    expect(made.slice(256)).toEqual(["one more", "7"]);
     expect(() => length("bad")).toThrow();
     expect(() => length("bad")).toThrow();
+    expect(made.slice(258)).toEqual(["bad", "bad"]);
+  });
+
+  it("keeps refusals where it is told to, and never another error", () => {
+    const made: string[] = [];
+    const read = cached(
+      (text) => {
+        made.push(text);
+        if (text === "refused") throw new VeladisError("syntax", { expected: "a", received: "b" });
+        if (text === "bug") throw new TypeError("bug");
+        return text;
+      },
+      { refusals: true },
+    );
+    for (let i = 0; i < 2; i++) {
+      expect(() => read("refused")).toThrow(VeladisError);
+      expect(() => read("bug")).toThrow(TypeError);
+      expect(read("good")).toBe("good");
+    }
+    expect(made).toEqual(["refused", "bug", "good", "bug"]);
+  });
+
+  it("counts refusals among what it holds", () => {
+    const made: string[] = [];
+    const read = cached(
+      (text) => {
+        made.push(text);
+        if (text.length < 3) throw new VeladisError("syntax", { expected: "a", received: "b" });
+        return text;
+      },
+      { room: 2, refusals: true },
+    );
+    const ask = (text: string) => codeOf(() => read(text));
+    expect(["good", "a", "a", "b", "b", "a", "fine", "good"].map(ask)).toEqual([
+      "accepted",
+      ...Array(5).fill("syntax"),
+      "accepted",
+      "accepted",
+    ]);
+    expect(made).toEqual(["good", "a", "b", "a", "fine", "good"]);
+  });
+
+  it("holds as much as has room by its size, but always the last", () => {
+    const made: number[] = [];
+    const table = cached(
+      (length: number) => {
+        made.push(length);
+        return new Float64Array(length);
+      },
+      { room: 10, size: (length) => length },
+    );
+    for (const length of [4, 6, 4, 6, 20, 20, 4, 4, 6, 4]) expect(table(length).length).toBe(length);
+    expect(made).toEqual([4, 6, 20, 4, 6]);
   });
 });
 

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import {
+  cached,
   choice,
   dataText,
   finite,
   frozen,
   given,
   list,
-  memo,
   namesIn,
   nearest,
   nonNegative,
@@ -176,9 +176,9 @@ describe("nearest", () => {
   });
 });
 
-describe("memo", () => {
+describe("cached", () => {
   it("gives the same answer object for a text, also when others came between", () => {
-    const read = memo((written) => ({ written }));
+    const read = cached((written) => ({ written }));
     const first = read("a");
     expect(read("a")).toBe(first);
     read("b");

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Taps of src/signal/derivative-taps.ts: for each number of derivations p, the symmetric 17-tap filter whose response
+"""Taps of src/signal/derivative-taps.ts: for each order p of the derivative, the symmetric 17-tap filter whose response
 c0 + 2 sum c_k cos(k w) comes nearest to (sin(w/2) / (w/2))^(-p) in relative terms for w up to 0.8 pi (Lawson's
 iteration for the least greatest error). Needs NumPy only."""
 import numpy as np

@@ -91,7 +91,7 @@ def analyse(x, rate, bands):
 
 
 def taps(p):
-    """The taps c0, c1, ... of the library for p derivations, as its source has them."""
+    """The taps c0, c1, ... of the library for the derivative of order p, as its source has them."""
     source = open(os.path.join(HERE, "../../src/signal/derivative-taps.ts")).read()
     row = re.search(r'"%d": \{ error: [^,]+, taps: \[([^\]]+)\]' % p, source).group(1)
     return [float(q) for q in row.split(",")]

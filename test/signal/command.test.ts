@@ -35,10 +35,13 @@ function bytesOf(
 const csv = (rows: ArrayLike<number>, title = "acceleration"): string => `${title}\n${Array.from(rows).join("\n")}\n`;
 
 /** Runs the command; what it printed, what it said, how it ended. */
-async function command(args: readonly string[], piped?: string | Buffer) {
+async function command(args: readonly string[], piped?: string | Buffer | readonly Buffer[]) {
   const printed = { out: "", err: "", progress: [] as string[] };
   const io: Io = {
-    piped: piped === undefined ? undefined : Readable.from([Buffer.from(piped)]),
+    piped:
+      piped === undefined
+        ? undefined
+        : Readable.from(typeof piped === "string" ? [Buffer.from(piped)] : [piped].flat()),
     colour: false,
     out: (text) => {
       printed.out += text;
@@ -67,7 +70,7 @@ interface Page {
   readonly cautions?: readonly string[];
 }
 
-async function page(args: readonly string[], piped?: string | Buffer): Promise<Page> {
+async function page(args: readonly string[], piped?: string | Buffer | readonly Buffer[]): Promise<Page> {
   const { out, err, code } = await command([...args, "--json"], piped);
   expect(err).toBe("");
   expect(code).toBe(0);
@@ -128,17 +131,8 @@ describe("a file of samples", () => {
     const pieces = Array.from({ length: Math.ceil(bytes.length / 1001) }, (_, i) =>
       Buffer.from(bytes.subarray(1001 * i, 1001 * (i + 1))),
     );
-    let out = "";
-    const io: Io = {
-      piped: Readable.from(pieces),
-      colour: false,
-      out: (text) => {
-        out += text;
-      },
-      err: () => {},
-    };
-    await overallCommand.run([...basic, "--format", "float64", "--json"], io);
-    expectClose((JSON.parse(out) as Page).levels[0]?.value, expected, 1e-12);
+    const { levels } = await page([...basic, "--format", "float64"], pieces);
+    expectClose(levels[0]?.value, expected, 1e-12);
   });
 
   it("may be piped in", async () => {
@@ -292,23 +286,12 @@ describe("a long record", () => {
   it("goes through the causal filter and an averaged spectrum, and says so", async () => {
     const piece = Float32Array.from(tones(1 << 20, RATE, [1, 25]));
     const pieces = Array.from({ length: 5 }, () => Buffer.from(piece.buffer));
-    let out = "";
-    const shown: string[] = [];
-    const io: Io = {
-      piped: Readable.from(pieces),
-      colour: false,
-      out: (text) => {
-        out += text;
-      },
-      err: () => {},
-      progress: (text) => void shown.push(text),
-    };
-    await overallCommand.run([...basic, "--format", "float32", "--json"], io);
+    const { out, progress } = await command([...basic, "--format", "float32", "--json"], pieces);
     const { levels, count } = JSON.parse(out) as Page;
     expect(count).toBe(5 * piece.length);
     expect(levels[0]?.method).toBe("filter");
     expectClose(levels[0]?.value, 9806.65 / (2 * Math.PI * 25) / Math.SQRT2, 2e-3);
-    expect(shown.some((text) => text.includes("million samples"))).toBe(true);
+    expect(progress.some((text) => text.includes("million samples"))).toBe(true);
     const first = spectrum(piece, { rate: RATE, unit: "g", segment: 4096 });
     expect(first.averages).toBe(511);
   });

@@ -2,14 +2,14 @@ import FFT from "fft.js";
 import { describe, expect, it } from "vitest";
 import { fftOf } from "../../src/signal/fft";
 import { realFftOf } from "../../src/signal/real-fft";
-import { writeUnitRoot } from "../../src/signal/unit-root";
+import { writeRootOfUnity } from "../../src/signal/root-of-unity";
 import { noise } from "./signals";
 
 /** The transform by its definition, with roots of unity that are right to the last bit. */
 function byDefinition(x: Float64Array): Float64Array {
   const n = x.length / 2;
   const roots = new Float64Array(2 * n);
-  for (let k = 0; k < n; k++) writeUnitRoot(roots, 2 * k, k, n);
+  for (let k = 0; k < n; k++) writeRootOfUnity(roots, 2 * k, k, n);
   const bins = new Float64Array(2 * n);
   for (let k = 0; k < n; k++) {
     let re = 0;
@@ -92,11 +92,11 @@ describe("roots of unity", () => {
       [4, -1, 0],
       [6, 0, 1],
     ] as const) {
-      writeUnitRoot(root, 0, k, 8);
+      writeRootOfUnity(root, 0, k, 8);
       expect([root[0], root[1]].map((value) => (value as number) + 0)).toEqual([re, im]);
     }
     for (let k = 0; k < 2000; k++) {
-      writeUnitRoot(root, 0, k, 997);
+      writeRootOfUnity(root, 0, k, 997);
       const angle = (-2 * Math.PI * (k % 997)) / 997;
       expect(Math.abs((root[0] as number) - Math.cos(angle))).toBeLessThan(1e-15);
       expect(Math.abs((root[1] as number) - Math.sin(angle))).toBeLessThan(1e-15);

@@ -56,7 +56,7 @@ describe("windows in print", () => {
   });
 
   it("E13: HFT116D starts at zero", () => {
-    expect(Math.abs(windowWeights("flat-top-116", 64)[0] as number)).toBeLessThan(1e-15);
+    expect(Math.abs(windowWeights("hft116d", 64)[0] as number)).toBeLessThan(1e-15);
   });
 
   it("E17: lines of 3 and 4 make an overall of 5", () => {

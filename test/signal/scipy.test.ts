@@ -5,28 +5,23 @@ import {
   densityOverall,
   descriptors,
   detrended,
+  noiseBandwidth,
   overall,
   overallStream,
   responseAt,
   spectrum,
   type Trend,
-  type WindowName,
+  windowName,
+  windows,
+  windowWeights,
 } from "veladis/signal";
 import { describe, expect, it } from "vitest";
+import scipyWindows from "../references/scipy-windows.json";
 import { expectClose } from "./close";
 import { invented, names, results, signals } from "./signals";
 
 // Independent implementation: SciPy (versions in the fixture); test/references/scipy-signal.py made the results.
 const RELATIVE = 1e-9;
-
-const windowOf: Record<string, WindowName> = {
-  boxcar: "rectangular",
-  hann: "hann",
-  hamming: "hamming",
-  blackman: "blackman",
-  blackmanharris: "blackman-harris",
-  flattop: "flat-top-5",
-};
 
 describe.each(names)("against SciPy: %s", (name) => {
   const x = signals[name]();
@@ -73,7 +68,7 @@ describe.each(names)("against SciPy: %s", (name) => {
   });
 
   it.each(Object.entries(expected.spectra))("spectrum, %s window", (window, { bins, rms, power }) => {
-    const lines = spectrum(x, { rate, unit: "m/s2", window: windowOf[window] as WindowName });
+    const lines = spectrum(x, { rate, unit: "m/s2", window: windowName(window) });
     const total = Math.sqrt(lines.values.reduce((sum, value) => sum + value * value, 0));
     expectClose(total, Math.sqrt(power), RELATIVE);
     // what is nothing but rounding (0 Hz) is compared with the whole
@@ -87,7 +82,7 @@ describe.each(names)("against SciPy: %s", (name) => {
     const psd = density(x, {
       rate,
       unit: "m/s2",
-      window: windowOf[row.window] as WindowName,
+      window: windowName(row.window),
       segment: row.segment,
       overlap: row.overlap / row.segment,
       detrend: (row.trend === "constant" ? "mean" : row.trend) as Trend,
@@ -98,6 +93,34 @@ describe.each(names)("against SciPy: %s", (name) => {
       expect(off / Math.max(row.density[i] as number, 1e-9 * top)).toBeLessThan(RELATIVE);
     });
     expectClose(densityOverall(psd, row.band as [number, number]).value, row.rms, RELATIVE);
+  });
+});
+
+describe("windows against SciPy", () => {
+  const ours = Object.entries(windows).flatMap(([name, { spoken }]) => [name, ...spoken]);
+
+  it.each(scipyWindows.windows)("$names", ({ names, weights, bandwidth }) => {
+    for (const name of names.filter((one) => ours.includes(one))) {
+      const window = windowName(name);
+      for (const [length, expected] of Object.entries(weights)) {
+        const mine = windowWeights(window, Number(length));
+        expected.forEach((weight, j) => void expect(mine[j]).toBeCloseTo(weight, 14));
+      }
+      expectClose(noiseBandwidth(windowWeights(window, 1000)), bandwidth, RELATIVE);
+    }
+  });
+
+  it("the table has seven of them, and no other name of theirs", () => {
+    const theirs = scipyWindows.windows.filter(({ names }) => names.some((name) => ours.includes(name)));
+    expect(theirs.map(({ names }) => windowName(names.find((name) => ours.includes(name)) as string)).sort()).toEqual([
+      "blackman",
+      "blackmanharris",
+      "flattop",
+      "hamming",
+      "hann",
+      "nuttall",
+      "rectangular",
+    ]);
   });
 });
 

@@ -176,7 +176,7 @@ const cases: Cases = {
       segment: 0,
       averages: 0,
       overlap: -1,
-      derivations: 3,
+      derivativeOrder: 3,
       rate: 0,
       resolution: 0,
       from: -1,

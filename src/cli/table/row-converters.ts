@@ -1,5 +1,6 @@
 import { type Assumption, conversionAssumes, convert, converter, parsedType } from "../../amplitude/index";
-import { remembered } from "./remembered";
+import { cached } from "../../core/index";
+import { rowCache } from "./row-cache";
 import type { RowFacts, RowReader } from "./row-reader";
 import type { TableSettings } from "./settings";
 
@@ -17,7 +18,7 @@ interface Told {
 const convertText = convert as (value: number, from: string, to: string, options?: Told) => number;
 const converterText = converter as (from: string, to: string, options?: Told) => (value: number) => number;
 
-/** Finds the conversions for what a row says; each is compiled once and remembered. */
+/** Finds the conversions for what a row says; each is compiled once and kept. */
 export function rowConverters(
   { freeFrequency }: RowReader,
   { targets, crestFactor }: TableSettings,
@@ -40,12 +41,12 @@ export function rowConverters(
   };
   if (freeFrequency) {
     // a row without its frequency is refused by itself, when it is converted
-    const found = remembered((type) => make(type, 1));
+    const found = cached((type) => make(type, 1), rowCache);
     return ({ type }) => found(type);
   }
-  const found = remembered((key) => {
+  const found = cached((key) => {
     const [type, hertz] = key.split("\n") as [string, string];
     return make(type, hertz === "" ? undefined : Number(hertz));
-  });
+  }, rowCache);
   return ({ type, hertz }) => found(`${type}\n${hertz ?? ""}`);
 }

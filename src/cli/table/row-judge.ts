@@ -1,11 +1,11 @@
 import type { Assumption } from "../../amplitude/index";
-import { shown, VeladisError } from "../../core/index";
+import { cached, shown, VeladisError } from "../../core/index";
 import { classifier, type Machine, parseMachine, type Scheme, schemeChoice } from "../../severity/index";
-import { remembered } from "./remembered";
+import { rowCache } from "./row-cache";
 import type { RowFacts } from "./row-reader";
 import type { TableSettings } from "./settings";
 
-/** Judges are larger than what else is remembered; where speeds run through, most are asked once. */
+/** Judges are larger than what else is kept; where speeds run through, most are asked once. */
 const MOST_JUDGES = 1024;
 
 /** A judge of readings of one type, frequency and machine. */
@@ -44,23 +44,26 @@ function selectedScheme(machine: Machine): Scheme {
   return schemeChoice(machine).scheme;
 }
 
-/** Finds the judge for what a row says; each is compiled once and remembered. */
+/** Finds the judge for what a row says; each is compiled once and kept. */
 export function rowJudges(
   { strict, crestFactor }: TableSettings,
   told: Scheme | undefined,
 ): (facts: Omit<RowFacts, "value">) => RowJudge {
-  const read = remembered(parsed);
-  const selected = remembered((said) => selectedScheme(machineOf(said, read)));
-  const found = remembered((key): RowJudge => {
-    const [type, hertz, said] = key.split("\n") as [string, string, string];
-    const scheme = told ?? selected(said);
-    const judge = classifier(scheme, machineOf(said, read), type, {
-      assume: strict ? "nothing" : "lowest limits",
-      ...(hertz !== "" && { at: { hertz: Number(hertz) } }),
-      ...(crestFactor !== undefined && { crestFactor }),
-    });
-    const { verified, assumed, assumedFacts } = judge;
-    return { zone: judge, scheme: scheme.id, verified, assumed, assumedFacts };
-  }, MOST_JUDGES);
+  const read = cached(parsed, rowCache);
+  const selected = cached((said) => selectedScheme(machineOf(said, read)), rowCache);
+  const found = cached(
+    (key): RowJudge => {
+      const [type, hertz, said] = key.split("\n") as [string, string, string];
+      const scheme = told ?? selected(said);
+      const judge = classifier(scheme, machineOf(said, read), type, {
+        assume: strict ? "nothing" : "lowest limits",
+        ...(hertz !== "" && { at: { hertz: Number(hertz) } }),
+        ...(crestFactor !== undefined && { crestFactor }),
+      });
+      const { verified, assumed, assumedFacts } = judge;
+      return { zone: judge, scheme: scheme.id, verified, assumed, assumedFacts };
+    },
+    { ...rowCache, room: MOST_JUDGES },
+  );
   return ({ type, hertz, machine }) => found(`${type}\n${hertz ?? ""}\n${machine}`);
 }

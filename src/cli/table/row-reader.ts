@@ -1,8 +1,8 @@
 import { parseAmplitude, writtenValue } from "../../amplitude/index";
-import { numeral, plainNumeral, positive, shown, VeladisError } from "../../core/index";
+import { cached, numeral, plainNumeral, positive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { headedColumn } from "../input/column-index";
-import { remembered } from "./remembered";
+import { rowCache } from "./row-cache";
 import { judges, type Mapped, type TableSettings } from "./settings";
 
 /** What a row says. */
@@ -55,7 +55,7 @@ function pointed(cell: string): string {
   });
 }
 
-/** A text on one line: tabs and line ends part what is remembered of a row. */
+/** A text on one line: tabs and line ends part what is kept of a row. */
 function oneLine(text: string): string {
   const trimmed = text.trim();
   return /[\t\r\n]/.test(trimmed) ? trimmed.replace(/\s+/g, " ") : trimmed;
@@ -80,7 +80,7 @@ function textReader(header: Cells, { column, fixed }: Mapped, name: string): Rea
 /** Reads a frequency in hertz from a column; a blank cell tells none. */
 function hertzReader(header: Cells, column: string, unit: string | undefined, option: string, comma: boolean) {
   const index = headedColumn(header, column);
-  const read = remembered((written) => {
+  const read = cached((written) => {
     const cell = comma ? pointed(written) : written;
     if (!plainNumeral.test(cell)) return frequency(cell).hertz;
     if (unit !== undefined) return frequency(`${cell} ${unit}`).hertz;
@@ -88,7 +88,7 @@ function hertzReader(header: Cells, column: string, unit: string | undefined, op
       expected: `a frequency with its unit, or --${option} to say it for bare numbers`,
       received: shown(cell),
     });
-  });
+  }, rowCache);
   if (unit !== undefined) frequency(`1 ${unit}`);
   return (cells: Cells): number | undefined => {
     const cell = (cells[index] as string).trim();

@@ -8,13 +8,13 @@ import {
   madeOf,
   typeOf,
 } from "../reading/index";
+import { derivativeOrder, unitFactor } from "../units/index";
 import type { Band } from "./band";
+import { type BreakPoint, requireBreakPoints } from "./break-points";
 import { type DensityUnit, densityText, densityUnit } from "./density-unit";
 import { finiteLevel } from "./finite-level";
 import { gaussianWithin } from "./gaussian";
 import { bandNote, measured } from "./measured";
-import { type BreakPoint, checkedPoints } from "./slope";
-import { derivations, unitFactor } from "./unit-factor";
 
 /** What the level of a profile needs to be told. */
 export interface ProfileOptions {
@@ -99,7 +99,7 @@ function gaussianPeak(rms: Amplitude, sigmas: number): GaussianPeak {
  * ```
  */
 export function profileOverall(points: readonly BreakPoint[], options: ProfileOptions): ProfileOverall {
-  const checked = checkedPoints(points);
+  const checked = requireBreakPoints(points);
   const unit = densityUnit(given(options, "options with unit and as").unit);
   const answer = linearType(options.as);
   if (answer.detector !== "rms") {
@@ -110,7 +110,7 @@ export function profileOverall(points: readonly BreakPoint[], options: ProfileOp
     });
   }
   const sigmas = positive(options.sigmas ?? 3, "a number of standard deviations above zero");
-  const integrations = -derivations(unit, answer.unit);
+  const integrations = -derivativeOrder(unit, answer.unit);
   const square = checked
     .slice(1)
     .reduce((sum, point, i) => sum + segmentIntegral(checked[i] as BreakPoint, point, integrations), 0);

@@ -1,19 +1,19 @@
 import type { Fft } from "./fft-type";
-import { writeUnitRoot } from "./unit-root";
+import { writeRootOfUnity } from "./root-of-unity";
 
 /**
- * The transform of a length with a large prime in it, as a convolution with a chirp of a power of two.
+ * Bluestein's transform, for a length with a large prime in it: a convolution with a chirp of a power of two.
  *
  * L. I. Bluestein, A linear filtering approach to the computation of the discrete Fourier transform, IEEE Trans.
  * Audio Electroacoust. 18 (1970) 451-455: k j = (k^2 + j^2 - (k - j)^2) / 2.
  */
-export function chirpFft(length: number, fftOf: (length: number) => Fft): Fft {
+export function bluestein(length: number, fftOf: (length: number) => Fft): Fft {
   const size = 2 ** Math.ceil(Math.log2(2 * length - 1));
   const inner = fftOf(size);
   const chirp = new Float64Array(2 * length);
   // k^2 modulo 2 length grows by 2 k + 1: whole numbers, so that the phase of a long record is as good as of a short one
   for (let k = 0, square = 0; k < length; square = (square + 2 * k + 1) % (2 * length), k++) {
-    writeUnitRoot(chirp, 2 * k, square, 2 * length);
+    writeRootOfUnity(chirp, 2 * k, square, 2 * length);
   }
   const kernel = new Float64Array(2 * size);
   for (let k = 0; k < length; k++) {

@@ -3,8 +3,8 @@ import type { RunningSums } from "../detectors/index";
 /** Samples whose sums are folded into the total at once, a power of two; keeps rounding small in signals of any length. */
 const FOLD = 4096;
 
-/** What a detector needs to know of the samples that went by. */
-export interface Tally {
+/** Sums over the samples that went by, in two parts, so that rounding stays small. */
+export interface FoldedSums {
   count: number;
   /** Sums of squares and of magnitudes: of the samples since the last fold, and of those before. */
   squares: number;
@@ -15,15 +15,15 @@ export interface Tally {
   high: number;
 }
 
-/** A tally of nothing yet. */
-export function emptyTally(): Tally {
+/** Sums of nothing yet. */
+export function emptySums(): FoldedSums {
   const none = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
   return { count: 0, squares: 0, foldedSquares: 0, sizes: 0, foldedSizes: 0, ...none };
 }
 
-/** Takes the samples from `first` up to `end` into the tally; how they are portioned makes no difference to a bit. */
-export function addToTally(tally: Tally, x: Float64Array, first: number, end: number): void {
-  let { count, squares, sizes, low, high } = tally;
+/** Takes the samples from `first` up to `end` into the sums; how they are portioned makes no difference to a bit. */
+export function addToSums(sums: FoldedSums, x: Float64Array, first: number, end: number): void {
+  let { count, squares, sizes, low, high } = sums;
   for (let i = first; i < end; i++) {
     const v = x[i] as number;
     squares += v * v;
@@ -32,21 +32,21 @@ export function addToTally(tally: Tally, x: Float64Array, first: number, end: nu
     if (v > high) high = v;
     count++;
     if ((count & (FOLD - 1)) === 0) {
-      tally.foldedSquares += squares;
-      tally.foldedSizes += sizes;
+      sums.foldedSquares += squares;
+      sums.foldedSizes += sizes;
       squares = 0;
       sizes = 0;
     }
   }
-  tally.count = count;
-  tally.squares = squares;
-  tally.sizes = sizes;
-  tally.low = low;
-  tally.high = high;
+  sums.count = count;
+  sums.squares = squares;
+  sums.sizes = sizes;
+  sums.low = low;
+  sums.high = high;
 }
 
-/** The tally of two stretches together. */
-export function mergedTally(a: Tally, b: Tally): Tally {
+/** The sums of two stretches together. */
+export function mergedSums(a: FoldedSums, b: FoldedSums): FoldedSums {
   return {
     count: a.count + b.count,
     squares: 0,
@@ -58,7 +58,7 @@ export function mergedTally(a: Tally, b: Tally): Tally {
   };
 }
 
-/** The sums of a tally. */
-export function sumsOf({ count, squares, foldedSquares, sizes, foldedSizes, low, high }: Tally): RunningSums {
+/** The sums as a detector reads them. */
+export function runningSums({ count, squares, foldedSquares, sizes, foldedSizes, low, high }: FoldedSums): RunningSums {
   return { count, squares: foldedSquares + squares, sizes: foldedSizes + sizes, low, high };
 }

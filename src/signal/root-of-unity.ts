@@ -4,7 +4,7 @@
  * The angle is folded into the first eighth of the circle by whole numbers before anything is rounded, so that both
  * parts are right to the last bit or nearly so, whatever `k`.
  */
-export function writeUnitRoot(target: Float64Array, at: number, k: number, n: number): void {
+export function writeRootOfUnity(target: Float64Array, at: number, k: number, n: number): void {
   // whole eighths of the circle, and what is left in units of 1 / (8 n) of it
   const turned = 8 * (k % n);
   const octant = Math.floor(turned / n);

@@ -1,6 +1,6 @@
 import { finite, list } from "../core/index";
 import { finiteLevel } from "./finite-level";
-import { samplingRate } from "./samples";
+import { requireSamplingRate } from "./samples";
 
 /** A second-order section: `(b0 + b1/z + b2/z^2) / (1 + a1/z + a2/z^2)`. */
 export interface Section {
@@ -38,7 +38,7 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
-  const angle = (2 * Math.PI * finite(hertz, "a frequency in Hz")) / samplingRate(rate);
+  const angle = (2 * Math.PI * finite(hertz, "a frequency in Hz")) / requireSamplingRate(rate);
   let re = 1;
   let im = 0;
   for (const section of list(sections, "second-order sections as a list")) {

@@ -1,7 +1,7 @@
 import { positive, shown, VeladisError } from "../core/index";
 import { finiteLevel } from "./finite-level";
+import { writeRootOfUnity } from "./root-of-unity";
 import { finiteSamples } from "./samples";
-import { writeUnitRoot } from "./unit-root";
 import { type WindowName, windowName, windows } from "./windows";
 
 /**
@@ -30,7 +30,7 @@ export function windowWeights(window: WindowName, length: number): Float64Array 
   for (let j = 0; j <= half; j++) {
     let weight = terms[0] as number;
     for (let m = 1; m < terms.length; m++) {
-      writeUnitRoot(root, 0, m * j, length);
+      writeRootOfUnity(root, 0, m * j, length);
       weight += (m % 2 === 0 ? 1 : -1) * (terms[m] as number) * (root[0] as number);
     }
     weights[j] = weight;
@@ -64,7 +64,7 @@ export function coherentGain(weights: Float64Array): number {
  * import { noiseBandwidth, windowWeights } from "veladis/signal";
  *
  * noiseBandwidth(windowWeights("hann", 1024)).toFixed(3); // => "1.500"
- * noiseBandwidth(windowWeights("blackman-harris", 1024)).toFixed(4); // => "2.0044"
+ * noiseBandwidth(windowWeights("blackmanharris", 1024)).toFixed(4); // => "2.0044"
  * ```
  */
 export function noiseBandwidth(weights: Float64Array): number {

@@ -1,11 +1,11 @@
 import { finite, given, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { detectors } from "../detectors/index";
 import { quantities, units } from "../units/index";
-import type { Averaging } from "./averaged-power";
 import type { Density } from "./density-type";
 import { trends } from "./detrend";
 import { sumOf } from "./samples";
 import type { Spectrum } from "./spectrum-type";
+import type { Averaging } from "./welch";
 import { windows } from "./windows";
 
 function checkName(table: object, name: unknown, what: string): void {
@@ -52,12 +52,15 @@ function checkLines(lines: Omit<Density, "unit" | "squared">): void {
  *
  * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `not-positive`, `negative`, `not-a-number`, `not-finite`
  */
-export function givenSpectrum(spectrum: Spectrum): Spectrum {
-  const { unit, detector, derivations } = given(spectrum, "a spectrum");
+export function requireSpectrum(spectrum: Spectrum): Spectrum {
+  const { unit, detector, derivativeOrder } = given(spectrum, "a spectrum");
   checkName(units, unit, "the unit of a spectrum");
   checkName(detectors, detector, "the detector of a spectrum");
-  if (!(Number.isInteger(derivations) && Math.abs(derivations) <= 2)) {
-    throw new VeladisError("out-of-range", { expected: "derivations from -2 to 2", received: shown(derivations) });
+  if (!(Number.isInteger(derivativeOrder) && Math.abs(derivativeOrder) <= 2)) {
+    throw new VeladisError("out-of-range", {
+      expected: "a derivative order from -2 to 2",
+      received: shown(derivativeOrder),
+    });
   }
   checkLines(spectrum);
   return spectrum;
@@ -66,9 +69,9 @@ export function givenSpectrum(spectrum: Spectrum): Spectrum {
 /**
  * The density itself if it is one, as `density` returns it.
  *
- * @throws {@link VeladisError} as {@link givenSpectrum}
+ * @throws {@link VeladisError} as {@link requireSpectrum}
  */
-export function givenDensity(density: Density): Density {
+export function requireDensity(density: Density): Density {
   checkName(units, given(density, "a density").squared, "the unit of a density");
   checkLines(density);
   return density;

@@ -1,8 +1,8 @@
 import { shown, VeladisError } from "../core/index";
-import { removeTrend, type Trend, trendOf } from "./detrend";
+import { removeTrend, requireTrend, type Trend } from "./detrend";
 import { finiteLevels } from "./finite-level";
 import { realFftOf } from "./real-fft";
-import { windowWeights } from "./weights";
+import { windowWeights } from "./window-weights";
 import { type WindowName, windowName } from "./windows";
 
 /** How a record is cut up and averaged. */
@@ -32,7 +32,7 @@ export interface Averaging {
 }
 
 /** The averager of the power of segments, in constant memory. */
-export interface PowerAverager {
+export interface WelchAverager {
   push(samples: Float64Array): void;
   /** How the segments were made and how many there were. */
   averaging(): Averaging;
@@ -47,7 +47,7 @@ export interface PowerAverager {
   readonly weightSquares: number;
 }
 
-function checkedSegment(segment: number): number {
+function requireSegment(segment: number): number {
   if (Number.isSafeInteger(segment) && segment >= 2) return segment;
   throw new VeladisError("out-of-range", {
     expected: "a segment of a whole number of samples, 2 or more",
@@ -55,7 +55,7 @@ function checkedSegment(segment: number): number {
   });
 }
 
-function checkedOverlap(overlap: number): number {
+function requireOverlap(overlap: number): number {
   if (typeof overlap === "number" && overlap >= 0 && overlap < 1) return overlap;
   throw new VeladisError("out-of-range", { expected: "an overlap from 0 to below 1", received: shown(overlap) });
 }
@@ -65,11 +65,11 @@ function checkedOverlap(overlap: number): number {
  * Audio Electroacoust. 15 (1967) 70-73: power of windowed segments that overlap. Samples behind the last full segment
  * do not count.
  */
-export function powerAverager(options: AveragingOptions & { readonly segment: number }): PowerAverager {
-  const segment = checkedSegment(options.segment);
-  const overlap = checkedOverlap(options.overlap ?? 0.5);
+export function welchAverager(options: AveragingOptions & { readonly segment: number }): WelchAverager {
+  const segment = requireSegment(options.segment);
+  const overlap = requireOverlap(options.overlap ?? 0.5);
   const window = windowName(options.window ?? "hann");
-  const detrend = trendOf(options.detrend ?? "mean");
+  const detrend = requireTrend(options.detrend ?? "mean");
   const weights = windowWeights(window, segment);
   const weightSum = weights.reduce((sum, weight) => sum + weight, 0);
   const weightSquares = weights.reduce((sum, weight) => sum + weight * weight, 0);
