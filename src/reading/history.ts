@@ -15,7 +15,10 @@ export function writtenIn({ unit, detector, level }: Amplitude): string {
 /** Both lists in one, nothing twice. */
 export function union<Item>(one: readonly Item[] = [], other: readonly Item[] = []): readonly Item[] {
   if (other.every((item) => one.includes(item))) return one;
-  return Object.freeze([...new Set([...one, ...other])]);
+  const all: Item[] = [];
+  // the lists are short: a set costs several times as much
+  for (const list of [one, other]) for (const item of list) if (!all.includes(item)) all.push(item);
+  return Object.freeze(all);
 }
 
 /**

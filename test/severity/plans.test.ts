@@ -133,6 +133,17 @@ describe("what is remembered of a table and a machine", () => {
     expect(zone()).toBe("AB");
   });
 
+  it("keeps the limits by name, whatever a grade is called", () => {
+    const limits = JSON.parse('{ "__proto__": 2, "middling": 4 }');
+    const source = { title: "Site rule 12, invented", provenance: "memory" };
+    const grades = ["__proto__", "middling", "lively"];
+    const own = { id: "rule-12", kind: "grades", standard: "Site rule 12, invented", grades };
+    const scheme = { ...own, classes: [{ criteria: [{ as: "mm/s rms", limits, source }] }] };
+    const judgement = classify("3 mm/s rms", { scheme: scheme as Loose });
+    expect(Object.keys(judgement.limits)).toEqual(["__proto__", "middling"]);
+    expect([judgement.zone, judgement.limit.name]).toEqual(["middling", "middling"]);
+  });
+
   it("is not a machine in words that look like facts", () => {
     const options = (machine: Loose) => ({ scheme: "iso-10816-3-2009", machine }) as const;
     expect(classify("4 mm/s rms", options({ group: "1", support: "rigid" })).zone).toBe("B");
