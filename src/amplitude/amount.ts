@@ -1,8 +1,25 @@
 import { held, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
-import { type Amplitude, amplitudeOf } from "../reading/index";
-import { convertAmplitude } from "./convert-amplitude";
+import { type Amplitude, amplitudeOf, madeOf, typeOf } from "../reading/index";
+import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 
 const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';
+
+/** {@link amountOf} as an amplitude, which keeps what was assumed on the way to it. */
+export function amountAmplitude(written: string, of: string | Amplitude): ConvertedAmplitude {
+  const whole = amplitudeOf(of);
+  const { type } = typeOf(whole.unit, whole.detector);
+  const [digits, rest] = withUnit(written, FORM);
+  const number = nonNegative(numeral(digits), "an amount of zero or more");
+  // a difference of levels is a ratio, no amount, and a level is none either
+  if (/^dB/i.test(rest)) throw new VeladisError("wrong-type", { expected: FORM, received: shown(written) });
+  const { level: _, ...linear } = whole.level === undefined ? whole : convertAmplitude(whole, type);
+  if (!/^(%|percent|per cent)$/i.test(rest)) {
+    return convertAmplitude(written, type, whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } });
+  }
+  const value = held((linear.value * number) / 100);
+  const way = madeOf([linear], { does: "scale", by: number, over: 100, value, type, note: `${digits} %` });
+  return Object.freeze({ ...linear, value, ...way }) as ConvertedAmplitude;
+}
 
 /**
  * An amount stated as a share of a reading or in a unit of its own, in the unit and detector of that reading.
@@ -23,12 +40,5 @@ const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';
  * ```
  */
 export function amountOf(written: string, of: string | Amplitude): number {
-  const whole = amplitudeOf(of);
-  const [digits, rest] = withUnit(written, FORM);
-  const number = nonNegative(numeral(digits), "an amount of zero or more");
-  if (/^(%|percent|per cent)$/i.test(rest)) return held((whole.value * number) / 100);
-  // a difference of levels is a ratio, no amount, and a level is none either
-  if (/^dB/i.test(rest)) throw new VeladisError("wrong-type", { expected: FORM, received: shown(written) });
-  const at = whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } };
-  return convertAmplitude(written, `${whole.unit} ${whole.detector}`, at).value;
+  return amountAmplitude(written, of).value;
 }

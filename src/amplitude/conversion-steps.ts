@@ -11,6 +11,10 @@ export type Operation =
   | "sum"
   | "difference"
   | "rss"
+  | "least"
+  | "steps down"
+  | "nearest step"
+  | "steps up"
   | "linear"
   | "decibels"
   | "limit over";

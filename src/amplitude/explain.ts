@@ -1,5 +1,13 @@
 import { given } from "../core/index";
-import { type Amplitude, amplitudeOf, historyOf, type Step, significant, stepWords } from "../reading/index";
+import {
+  type Amplitude,
+  amplitudeOf,
+  historyOf,
+  type Step,
+  significant,
+  stepWords,
+  wholeSteps,
+} from "../reading/index";
 import { conversionSteps, type ExplainedStep, type Operation } from "./conversion-steps";
 
 /** The arithmetic that led to an answer, line by line. */
@@ -21,15 +29,21 @@ const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[]
   sum: (x) => x.reduce((sum, one) => sum + one, 0),
   difference: ([x = 0, ...less]) => less.reduce((rest, one) => rest - one, x),
   rss: (x) => Math.hypot(...x),
+  least: (x) => Math.min(...x),
+  "steps down": ([x = 0], by) => wholeSteps(x, by, "down"),
+  "nearest step": ([x = 0], by) => wholeSteps(x, by, "nearest"),
+  "steps up": ([x = 0], by) => wholeSteps(x, by, "up"),
   linear: ([x = 0], by) => by * 10 ** (x / 20),
   decibels: ([x = 0], by) => 20 * Math.log10(x / by),
   "limit over": ([x = 0], by) => by / x,
 };
 
+const roundings = { down: "steps down", nearest: "nearest step", up: "steps up" } as const;
+
 type Line = Omit<ExplainedStep, "of" | "value">;
 
 /** The lines that one step of a history is made of, but for a conversion. */
-function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): Line[] {
+function linesOf({ does, type, by = 1, over = 1, plus = 0, rounds = "nearest", note }: Step): Line[] {
   const because = note === undefined ? {} : { because: note };
   switch (does) {
     case "scale":
@@ -45,7 +59,10 @@ function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): Line[]
     case "sum":
     case "difference":
     case "rss":
+    case "least":
       return [{ operation: does, type, ...because }];
+    case "round":
+      return [{ operation: roundings[rounds], by, type, ...because }];
     case "compare":
       return [{ operation: "limit over", by, type, ...because }];
     default:
@@ -59,6 +76,12 @@ function written(value: number, type: string): string {
 }
 
 const signs: Partial<Record<Operation, string>> = { times: "x", over: "/", plus: "+", sum: "+", difference: "-" };
+
+const roundingWords = {
+  "steps down": "down to a whole number of steps",
+  "nearest step": "to the nearest whole number of steps",
+  "steps up": "up to a whole number of steps",
+} as const;
 
 function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string {
   const { operation, of, by, value, type, because } = line;
@@ -74,6 +97,12 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
       return `20 lg(${from[0]} / ${significant(by as number, 4)}) ${end}`;
     case "rss":
       return `root of (${from.map((one) => `(${one})^2`).join(" + ")}) ${end}`;
+    case "least":
+      return `the least of ${from.join(" and ")} ${end}`;
+    case "steps down":
+    case "nearest step":
+    case "steps up":
+      return `${from[0]} ${roundingWords[operation]} of ${significant(by as number, 4)} ${end}`;
     case "limit over":
       return `${significant(by as number, 4)} / (${from[0]}) ${end}`;
     default: {
@@ -113,7 +142,9 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
     const from = (step.of ?? []).map((at) => ends[at] as number);
     const before = history[step.of?.[0] ?? -1];
     const lines = step.does === "convert" && before !== undefined ? conversionSteps(before.type, step) : linesOf(step);
-    if (lines.length === 0 && from.length === 0) {
+    // a conversion from one spelling to the same is no line; whatever else has no arithmetic is told with its value
+    const isTold = lines.length === 0 && (step.does !== "convert" || from.length === 0);
+    if (isTold) {
       const note = step.note ?? (step.does === "given" ? undefined : stepWords[step.does]);
       const { value, type, assumed } = step;
       const told = { ...(note !== undefined && { because: note }), ...(assumed !== undefined && { assumed }) };
@@ -129,7 +160,7 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
       steps.push({ ...line, of, value });
       of = [steps.length - 1];
     }
-    ends.push(lines.length === 0 && from.length > 0 ? (from[0] as number) : steps.length - 1);
+    ends.push(lines.length === 0 && !isTold ? (from[0] as number) : steps.length - 1);
   }
   return { steps, text: steps.map((line) => lineText(line, steps)).join("\n") };
 }

@@ -1,5 +1,5 @@
 export * from "../reading/index";
-export { amountOf } from "./amount";
+export { amountAmplitude, amountOf } from "./amount";
 export type { ExplainedStep, Operation } from "./conversion-steps";
 export { convert } from "./convert";
 export { type ConvertedAmplitude, conversionAssumes, convertAmplitude } from "./convert-amplitude";

@@ -1,29 +1,8 @@
 import fc from "fast-check";
-import { type Amplitude, convertAmplitude, currentLoop, type ExplainedStep, explain, format, sensor } from "veladis";
+import { type Amplitude, convertAmplitude, currentLoop, explain, format, sensor } from "veladis";
 import { describe, expect, it } from "vitest";
-
-/** Carries out what the steps say, by itself: the lines are arithmetic, not words. */
-function replay(steps: readonly ExplainedStep[]): number[] {
-  const values: number[] = [];
-  for (const { operation, of, by = Number.NaN, value } of steps) {
-    const [x = Number.NaN, ...rest] = of.map((at) => values[at] as number);
-    values.push(
-      {
-        given: () => value,
-        times: () => x * by,
-        over: () => x / by,
-        plus: () => x + by,
-        sum: () => [x, ...rest].reduce((sum, one) => sum + one),
-        difference: () => x - rest.reduce((sum, one) => sum + one, 0),
-        rss: () => Math.sqrt([x, ...rest].reduce((sum, one) => sum + one * one, 0)),
-        linear: () => by * Math.exp((x / 20) * Math.LN10),
-        decibels: () => (20 * Math.log(x / by)) / Math.LN10,
-        "limit over": () => by / x,
-      }[operation](),
-    );
-  }
-  return values;
-}
+import { madeOf } from "../../src/reading/index";
+import { replay } from "./replay";
 
 const written = ({ value, level }: Amplitude): number => level?.decibels ?? value;
 const types = [
@@ -126,5 +105,26 @@ describe("a history", () => {
     expect(convertAmplitude(peak, "g rms").value).toBe(2);
     const above = currentLoop("0 to 8 mm/s rms").reading(20.9);
     expect(convertAmplitude(above, "in/s pk").state).toBe("above range");
+  });
+
+  it("writes a step that several have in common once, and tells the least and the whole number of steps", () => {
+    const limit = convertAmplitude("0.25 in/s pk", "mm/s pk");
+    const part = (by: number): Amplitude => {
+      const value = limit.value * by;
+      return { ...limit, value, ...madeOf([limit], { does: "scale", by, value, type: "mm/s pk" }) };
+    };
+    const both = [part(0.5), part(0.25)];
+    const least = { ...limit, value: part(0.25).value };
+    const made = madeOf(both, { does: "least", value: least.value, type: "mm/s pk" });
+    expect(made.history?.map(({ does }) => does)).toEqual(["given", "convert", "scale", "scale", "least"]);
+    const value = 1.5;
+    const stored = { ...least, ...made };
+    const rounded = madeOf([stored], { does: "round", by: 0.5, rounds: "down", value, type: "mm/s pk" });
+    const { steps, text } = explain({ ...stored, value, ...rounded });
+    expect(replay(steps).at(-1)).toBe(1.5);
+    expect(text.split("\n").slice(-2)).toEqual([
+      "the least of 3.175 mm/s pk and 1.588 mm/s pk = 1.588 mm/s pk",
+      "1.588 mm/s pk down to a whole number of steps of 0.5000 = 1.500 mm/s pk",
+    ]);
   });
 });
