@@ -1,24 +1,31 @@
-import { held, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
-import { type Amplitude, amplitudeOf, madeOf, typeOf } from "../reading/index";
+import { nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
+import { derivedAmplitude, linearAmplitude, linearTypeOf } from "./derived-amplitude";
 
 const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';
 
 /** {@link amountOf} as an amplitude, which keeps what was assumed on the way to it. */
 export function amountAmplitude(written: string, of: string | Amplitude): ConvertedAmplitude {
   const whole = amplitudeOf(of);
-  const { type } = typeOf(whole.unit, whole.detector);
   const [digits, rest] = withUnit(written, FORM);
   const number = nonNegative(numeral(digits), "an amount of zero or more");
   // a difference of levels is a ratio, no amount, and a level is none either
   if (/^dB/i.test(rest)) throw new VeladisError("wrong-type", { expected: FORM, received: shown(written) });
-  const { level: _, ...linear } = whole.level === undefined ? whole : convertAmplitude(whole, type);
   if (!/^(%|percent|per cent)$/i.test(rest)) {
-    return convertAmplitude(written, type, whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } });
+    return convertAmplitude(
+      written,
+      linearTypeOf(whole),
+      whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } },
+    );
   }
-  const value = held((linear.value * number) / 100);
-  const way = madeOf([linear], { does: "scale", by: number, over: 100, value, type, note: `${digits} %` });
-  return Object.freeze({ ...linear, value, ...way }) as ConvertedAmplitude;
+  const value = (whole.value * number) / 100;
+  return derivedAmplitude([linearAmplitude(whole)], value, {
+    does: "scale",
+    by: number,
+    over: 100,
+    note: `${digits} %`,
+  });
 }
 
 /**

@@ -113,8 +113,8 @@ describe("a history", () => {
       const value = limit.value * by;
       return { ...limit, value, ...madeOf([limit], { does: "scale", by, value, type: "mm/s pk" }) };
     };
-    const both = [part(0.5), part(0.25)];
-    const least = { ...limit, value: part(0.25).value };
+    const both = [part(0.5), part(0.3)];
+    const least = { ...limit, value: part(0.3).value };
     const made = madeOf(both, { does: "least", value: least.value, type: "mm/s pk" });
     expect(made.history?.map(({ does }) => does)).toEqual(["given", "convert", "scale", "scale", "least"]);
     const value = 1.5;
@@ -123,8 +123,8 @@ describe("a history", () => {
     const { steps, text } = explain({ ...stored, value, ...rounded });
     expect(replay(steps).at(-1)).toBe(1.5);
     expect(text.split("\n").slice(-2)).toEqual([
-      "the least of 3.175 mm/s pk and 1.588 mm/s pk = 1.588 mm/s pk",
-      "1.588 mm/s pk down to a whole number of steps of 0.5000 = 1.500 mm/s pk",
+      "the least of 3.175 mm/s pk and 1.905 mm/s pk = 1.905 mm/s pk",
+      "1.905 mm/s pk down to a whole number of steps of 0.5000 = 1.500 mm/s pk",
     ]);
   });
 });
