@@ -9,20 +9,21 @@ export interface Channel {
   readonly emit: (event: TripEvent) => void;
 }
 
+/** Why something happened, where there is more than one way. */
+type Detail = Pick<TripEvent, "cause" | "reason">;
+
+/** An event as data; written out case by case, since a history may hold millions. */
+function eventOf({ signal, level: last, assumed }: TripState, time: number, event: TripEventName, detail?: Detail) {
+  const level = signal === "good" ? last : null;
+  if (assumed.length > 0) return { time, event, level, ...detail, assumed };
+  if (detail === undefined) return { time, event, level };
+  const { cause, reason } = detail;
+  return cause === undefined ? { time, event, level, reason: reason as string } : { time, event, level, cause };
+}
+
 /** Records an event of a channel, and the first-out with it. */
-export function recordEvent(
-  { state, emit }: Channel,
-  time: number,
-  event: TripEventName,
-  detail?: Pick<TripEvent, "cause" | "reason">,
-): void {
-  const level = state.signal === "good" ? state.level : null;
-  const { assumed } = state;
-  const bare = { time, event, level };
-  const happened: TripEvent =
-    detail === undefined && assumed.length === 0
-      ? bare
-      : { ...bare, ...detail, ...(assumed.length > 0 && { assumed }) };
+export function recordEvent({ state, emit }: Channel, time: number, event: TripEventName, detail?: Detail): void {
+  const happened: TripEvent = eventOf(state, time, event, detail);
   if (event === "trip") state.firstOut = happened;
   if (event === "clear" || event === "reset") state.firstOut = null;
   emit(happened);
