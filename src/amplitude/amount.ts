@@ -1,8 +1,32 @@
-import { held, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
+import { nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
-import { convertAmplitude } from "./convert-amplitude";
+import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
+import { derivedAmplitude, linearAmplitude, linearTypeOf } from "./derived-amplitude";
 
 const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';
+
+/** {@link amountOf} as an amplitude, which keeps what was assumed on the way to it. */
+export function amountAmplitude(written: string, of: string | Amplitude): ConvertedAmplitude {
+  const whole = amplitudeOf(of);
+  const [digits, rest] = withUnit(written, FORM);
+  const number = nonNegative(numeral(digits), "an amount of zero or more");
+  // a difference of levels is a ratio, no amount, and a level is none either
+  if (/^dB/i.test(rest)) throw new VeladisError("wrong-type", { expected: FORM, received: shown(written) });
+  if (!/^(%|percent|per cent)$/i.test(rest)) {
+    return convertAmplitude(
+      written,
+      linearTypeOf(whole),
+      whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } },
+    );
+  }
+  const value = (whole.value * number) / 100;
+  return derivedAmplitude([linearAmplitude(whole)], value, {
+    does: "scale",
+    by: number,
+    over: 100,
+    note: `${digits} %`,
+  });
+}
 
 /**
  * An amount stated as a share of a reading or in a unit of its own, in the unit and detector of that reading.
@@ -23,12 +47,5 @@ const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';
  * ```
  */
 export function amountOf(written: string, of: string | Amplitude): number {
-  const whole = amplitudeOf(of);
-  const [digits, rest] = withUnit(written, FORM);
-  const number = nonNegative(numeral(digits), "an amount of zero or more");
-  if (/^(%|percent|per cent)$/i.test(rest)) return held((whole.value * number) / 100);
-  // a difference of levels is a ratio, no amount, and a level is none either
-  if (/^dB/i.test(rest)) throw new VeladisError("wrong-type", { expected: FORM, received: shown(written) });
-  const at = whole.hertz === undefined ? {} : { at: { hertz: whole.hertz } };
-  return convertAmplitude(written, `${whole.unit} ${whole.detector}`, at).value;
+  return amountAmplitude(written, of).value;
 }

@@ -13,6 +13,9 @@ export type Operation =
   | "rss"
   | "largest"
   | "smallest"
+  | "steps down"
+  | "nearest step"
+  | "steps up"
   | "linear"
   | "decibels"
   | "limit over";

@@ -7,6 +7,7 @@ import {
   type Step,
   significant,
   stepWords,
+  wholeSteps,
 } from "../reading/index";
 import { conversionSteps, type ExplainedStep, type Operation, type PlannedStep } from "./conversion-steps";
 
@@ -32,14 +33,19 @@ const arithmetic: Readonly<Record<Exclude<Operation, "given">, (x: readonly numb
   rss: (x) => Math.hypot(...x),
   largest: (x) => Math.max(...x),
   smallest: (x) => Math.min(...x),
+  "steps down": ([x = 0], by) => wholeSteps(x, by, "down"),
+  "nearest step": ([x = 0], by) => wholeSteps(x, by, "nearest"),
+  "steps up": ([x = 0], by) => wholeSteps(x, by, "up"),
   linear: ([x = 0], by) => by * 10 ** (x / 20),
   decibels: ([x = 0], by) => 20 * Math.log10(x / by),
   "limit over": ([x = 0], by) => by / x,
 };
 
+const roundings = { down: "steps down", nearest: "nearest step", up: "steps up" } as const;
+
 /** The lines that one step of a history is made of, but for a conversion. */
 function linesOf(step: Step): PlannedStep[] {
-  const { does, type, by = 1, over = 1, plus = 0, note, assumed } = step;
+  const { does, type, by = 1, over = 1, plus = 0, rounds = "nearest", note, assumed } = step;
   const reason = note ?? assumedText({ ...step, history: [] }).slice(1, -1);
   const because = reason === "" ? {} : { because: reason };
   switch (does) {
@@ -59,6 +65,8 @@ function linesOf(step: Step): PlannedStep[] {
     case "largest":
     case "smallest":
       return [{ operation: does, type, ...because, ...(assumed !== undefined && { assumed }) }];
+    case "round":
+      return [{ operation: roundings[rounds], by, type, ...because }];
     case "compare":
       return [{ operation: "limit over", by, type, ...because }];
     default:
@@ -75,6 +83,12 @@ function written(value: number, type: string): string {
 
 /** The signs of the operations that are written between their values. */
 const signs: Partial<Record<Operation, string>> = { times: "x", over: "/", plus: "+", sum: "+", difference: "-" };
+
+const roundingWords = {
+  "steps down": "down to a whole number of steps",
+  "nearest step": "to the nearest whole number of steps",
+  "steps up": "up to a whole number of steps",
+} as const;
 
 /** One line of an explanation as text. */
 function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string {
@@ -94,6 +108,10 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
     case "largest":
     case "smallest":
       return `${operation} of (${from.join(", ")}) ${end}`;
+    case "steps down":
+    case "nearest step":
+    case "steps up":
+      return `${from[0]} ${roundingWords[operation]} of ${significant(by as number, 4)} ${end}`;
     case "limit over":
       return `${significant(by as number, 4)} / (${from[0]}) ${end}`;
     default: {
@@ -133,7 +151,9 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
     const from = (step.of ?? []).map((at) => ends[at] as number);
     const before = history[step.of?.[0] ?? -1];
     const lines = step.does === "convert" && before !== undefined ? conversionSteps(before.type, step) : linesOf(step);
-    if (lines.length === 0 && from.length === 0) {
+    // a conversion from one spelling to the same is no line; whatever else has no arithmetic is told with its value
+    const isTold = lines.length === 0 && (step.does !== "convert" || from.length === 0);
+    if (isTold) {
       const note = step.note ?? (step.does === "given" ? undefined : stepWords[step.does]);
       const { value, type, assumed } = step;
       const told = { ...(note !== undefined && { because: note }), ...(assumed !== undefined && { assumed }) };
@@ -149,7 +169,7 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
       steps.push({ ...line, of, value });
       of = [steps.length - 1];
     }
-    ends.push(lines.length === 0 && from.length > 0 ? (from[0] as number) : steps.length - 1);
+    ends.push(lines.length === 0 && !isTold ? (from[0] as number) : steps.length - 1);
   }
   return { steps, text: steps.map((line) => lineText(line, steps)).join("\n") };
 }

@@ -1,5 +1,5 @@
 export * from "../reading/index";
-export { amountOf } from "./amount";
+export { amountAmplitude, amountOf } from "./amount";
 export type { ExplainedStep, Operation } from "./conversion-steps";
 export { convert } from "./convert";
 export { type ConvertedAmplitude, conversionAssumes, convertAmplitude } from "./convert-amplitude";
@@ -11,6 +11,14 @@ export {
   type LevelConverter,
 } from "./converter";
 export { type CurrentLoop, currentLoop, type LoopLimits, type LoopReading, loopLimits } from "./current-loop";
+export {
+  derivedAmplitude,
+  leastAmplitude,
+  linearAmplitude,
+  linearTypeOf,
+  multipliedAmplitude,
+  notedAmplitude,
+} from "./derived-amplitude";
 export { type EquivalentsRow, equivalents } from "./equivalents";
 export { type Explanation, explain, type WithHistory } from "./explain";
 export { type Sensor, sensor } from "./sensor";

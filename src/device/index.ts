@@ -1,11 +1,7 @@
 export { type Band, bandResponse } from "./band-response";
-export { checkedDevice, type Device, deviceType, roundings, type StoredSetpoint, storedSetpoint } from "./device";
+export { type Device, deviceType, requireDevice, roundings } from "./device";
 export { deviceSettings } from "./device-settings";
 export {
-  checkedCoil,
-  checkedContact,
-  checkedLatching,
-  checkedRelay,
   coils,
   contacts,
   isFailSafe,
@@ -13,7 +9,12 @@ export {
   type RelayStatus,
   relayNow,
   relayStatus,
+  requireCoil,
+  requireContact,
+  requireLatching,
+  requireRelay,
 } from "./relay";
+export { requireBoolean } from "./require-boolean";
+export { type StoredSetpoint, storedSetpoint } from "./stored-setpoint";
 export { resetLevel, TOLERANCE, type TripRules, thresholdOf, tripRules } from "./trip-rules";
 export { type ChannelSettings, sensorFaults, type TripSettings, timerResets } from "./trip-settings";
-export { yesOrNo } from "./yes-or-no";

@@ -1,6 +1,6 @@
 import { choice, given, knownKeys } from "../core/index";
 import { deviceSettings } from "./device-settings";
-import { yesOrNo } from "./yes-or-no";
+import { requireBoolean } from "./require-boolean";
 
 /** Position of a contact while its coil is de-energised. */
 export const contacts = /* @__PURE__ */ Object.freeze(["normally open", "normally closed"] as const);
@@ -27,17 +27,17 @@ export interface RelayStatus {
 }
 
 /** Whether a set output stays, checked: it has no default. */
-export function checkedLatching(latching: boolean): boolean {
-  return yesOrNo(latching, "latching: whether a set output stays until it is reset by hand");
+export function requireLatching(latching: boolean): boolean {
+  return requireBoolean(latching, "latching: whether a set output stays until it is reset by hand");
 }
 
 /** The position of a contact, checked. */
-export function checkedContact(contact: RelaySettings["contact"]): RelaySettings["contact"] {
+export function requireContact(contact: RelaySettings["contact"]): RelaySettings["contact"] {
   return choice(contact, contacts, "contact: its position while the coil is de-energised");
 }
 
 /** The state of a coil, checked. */
-export function checkedCoil(coil: RelaySettings["coil"]): RelaySettings["coil"] {
+export function requireCoil(coil: RelaySettings["coil"]): RelaySettings["coil"] {
   return choice(coil, coils, "coil: its state while nothing is wrong");
 }
 
@@ -47,12 +47,12 @@ export function isFailSafe(coil: RelaySettings["coil"]): boolean {
 }
 
 /** The settings, checked; settings of a whole trip serve. */
-export function checkedRelay(settings: RelaySettings): RelaySettings {
+export function requireRelay(settings: RelaySettings): RelaySettings {
   const { latching, contact, coil } = settings;
   return Object.freeze({
-    latching: checkedLatching(latching),
-    contact: checkedContact(contact),
-    coil: checkedCoil(coil),
+    latching: requireLatching(latching),
+    contact: requireContact(contact),
+    coil: requireCoil(coil),
   });
 }
 
@@ -76,9 +76,9 @@ export function checkedRelay(settings: RelaySettings): RelaySettings {
 export function relayStatus(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
   given(settings, "settings of a relay: latching, contact and coil");
   return relayNow(
-    checkedRelay(knownKeys(settings, deviceSettings, "a setting of a device")),
-    yesOrNo(set, "whether the logic calls for a trip"),
-    yesOrNo(powered, "whether the device has power"),
+    requireRelay(knownKeys(settings, deviceSettings, "a setting of a device")),
+    requireBoolean(set, "whether the logic calls for a trip"),
+    requireBoolean(powered, "whether the device has power"),
   );
 }
 

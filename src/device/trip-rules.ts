@@ -1,4 +1,14 @@
-import { type Amplitude, amountOf, amplitudeOf, convertAmplitude } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amountAmplitude,
+  amplitudeOf,
+  type ConvertedAmplitude,
+  derivedAmplitude,
+  linearAmplitude,
+  linearTypeOf,
+  notedAmplitude,
+} from "../amplitude/index";
 import { choice, given, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { type ChannelSettings, sensorFaults, timerResets } from "./trip-settings";
 
@@ -12,6 +22,8 @@ export interface TripRules {
   readonly reset: Amplitude;
   /** Unit and detector of the threshold. */
   readonly type: string;
+  /** What was assumed in threshold and reset level. */
+  readonly assumed: readonly Assumption[];
   /** Threshold and reset level less the tolerance. */
   readonly setAt: number;
   readonly resetAt: number;
@@ -35,13 +47,12 @@ export interface TripRules {
 const multiplierKeys: Readonly<Record<keyof NonNullable<ChannelSettings["multiplier"]>, true>> =
   /* @__PURE__ */ Object.freeze({ factor: true, seconds: true });
 
-/** The threshold of settings, above zero. */
+/** The threshold of settings, above zero; a level in decibels goes on as its linear value. */
 export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): Amplitude {
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
-    // A level in decibels goes on as its linear value.
-    const { level: _, ...linear } = amplitudeOf(threshold);
+    const linear = linearAmplitude(notedAmplitude(amplitudeOf(threshold), "threshold"));
     positive(linear.value, "a threshold above zero");
-    return Object.freeze(linear);
+    return linear;
   }
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
     expected: 'a threshold with unit and detector, such as "9 mm/s rms"',
@@ -49,16 +60,17 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
   });
 }
 
-/** The level below which an output set at the threshold clears, in the threshold's unit. */
-export function resetLevel(threshold: Amplitude, hysteresis: string): number {
+/** The level below which an output set at the threshold clears, in unit and detector of the threshold. */
+export function resetLevel(threshold: Amplitude, hysteresis: string): ConvertedAmplitude {
   if (hysteresis === undefined) {
     throw new VeladisError("missing-fact", {
       expected: 'a hysteresis such as "8 %" or "0.4 mm/s rms"; "0 %" for none',
       received: shown(hysteresis),
     });
   }
-  const below = amountOf(hysteresis, threshold);
-  if (below < threshold.value) return threshold.value - below;
+  const below = amountAmplitude(hysteresis, threshold);
+  const value = threshold.value - below.value;
+  if (value > 0) return derivedAmplitude([threshold, below], value, { does: "difference", note: "hysteresis" });
   throw new VeladisError("out-of-range", {
     expected: "a hysteresis smaller than the threshold, or the output could never clear",
     received: shown(hysteresis),
@@ -66,7 +78,7 @@ export function resetLevel(threshold: Amplitude, hysteresis: string): number {
 }
 
 /** A time in seconds that has no default. */
-function seconds(given: number, what: string): number {
+function requireSeconds(given: number, what: string): number {
   if (given === undefined) {
     throw new VeladisError("missing-fact", {
       expected: `${what}: a time of zero or more, in s`,
@@ -84,7 +96,6 @@ function seconds(given: number, what: string): number {
  */
 export function tripRules(settings: ChannelSettings, latching: boolean): TripRules {
   const threshold = thresholdOf(settings);
-  const type = `${threshold.unit} ${threshold.detector}`;
   const reset = resetLevel(threshold, settings.hysteresis);
   const { offDelay = 0, startInhibit = 0, multiplier } = settings;
   const startOver = choice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over");
@@ -101,16 +112,17 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
   }
   const multiplied =
     multiplier === undefined ? 0 : positive(multiplier.seconds, "a time of the multiplied setpoint above zero, in s");
-  const inhibit = seconds(startInhibit, "startInhibit");
+  const inhibit = requireSeconds(startInhibit, "startInhibit");
   return Object.freeze({
     threshold,
-    reset: convertAmplitude({ ...threshold, value: reset }, type),
-    type,
+    reset,
+    type: linearTypeOf(threshold),
+    assumed: reset.assumed,
     setAt: threshold.value * (1 - TOLERANCE),
-    resetAt: reset * (1 - TOLERANCE),
-    startOverAt: (startOver === "below threshold" ? threshold.value : reset) * (1 - TOLERANCE),
-    onDelay: seconds(settings.onDelay, "onDelay"),
-    offDelay: seconds(offDelay, "offDelay"),
+    resetAt: reset.value * (1 - TOLERANCE),
+    startOverAt: (startOver === "below threshold" ? threshold.value : reset.value) * (1 - TOLERANCE),
+    onDelay: requireSeconds(settings.onDelay, "onDelay"),
+    offDelay: requireSeconds(offDelay, "offDelay"),
     sensorFault: choice(settings.sensorFault, sensorFaults, "sensorFault: what a sensor fault does"),
     latching,
     inhibit,

@@ -18,10 +18,14 @@ function checkWay({ assumed, history, crestFactor, state }: Amplitude): void {
     for (const one of list(assumed, "what was assumed")) choice(one, assumptionNames, "what was assumed");
   }
   if (history === undefined) return;
-  for (const [i, { does, of = [], value, type }] of list(history, "the steps of a reading").entries()) {
+  for (const [i, { does, of = [], value, type, rounds = "nearest" }] of list(
+    history,
+    "the steps of a reading",
+  ).entries()) {
     choice(does, stepNames, "what a step does");
     finite(value, "the value of a step");
     text(type, "what a step is written in");
+    choice(rounds, ["down", "nearest", "up"], "to which side a step rounds");
     for (const at of list(of, "the steps it starts from")) {
       if (Number.isInteger(at) && at >= 0 && at < i) continue;
       throw new VeladisError("out-of-range", { expected: "a step that came before", received: shown(at) });

@@ -52,22 +52,30 @@ function condensed(history: readonly Step[], { assumed = [], crestFactor }: Ampl
   });
 }
 
-/** The histories one behind the other, and the place where each ends; one that stands twice is written once. */
+/**
+ * The histories one behind the other, and the place where each ends. A step that several have in common is written
+ * once: steps are frozen, and one that starts from others has them before it in every history that it stands in.
+ */
 function joined(amplitudes: readonly Amplitude[]): { steps: Step[]; ends: number[] } {
   const whole = amplitudes.map(historyOf);
-  const tooLong = whole.reduce((sum, { length }) => sum + length, 0) >= MOST_STEPS;
   const steps: Step[] = [];
-  const written = new Map<readonly Step[], number>();
+  const written = new Map<Step, number>();
+  const tooLong = new Set(whole.flat()).size >= MOST_STEPS;
   const ends = whole.map((history, i) => {
-    const before = written.get(history);
-    if (before !== undefined) return before;
-    const offset = steps.length;
     const told = tooLong && history.length > 1 ? [condensed(history, amplitudes[i] as Amplitude)] : history;
+    const places: number[] = [];
     for (const step of told) {
-      steps.push(step.of === undefined || offset === 0 ? step : { ...step, of: step.of.map((at) => at + offset) });
+      let place = written.get(step);
+      if (place === undefined) {
+        place = steps.length;
+        const of = step.of?.map((at) => places[at] as number);
+        const same = of === undefined || of.every((at, k) => at === step.of?.[k]);
+        steps.push(same ? step : Object.freeze({ ...step, of: Object.freeze(of) }));
+        written.set(step, place);
+      }
+      places.push(place);
     }
-    written.set(history, steps.length - 1);
-    return steps.length - 1;
+    return places.at(-1) as number;
   });
   return { steps, ends };
 }

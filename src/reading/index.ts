@@ -22,4 +22,5 @@ export type {
   QuantityOf,
   ReadingType,
 } from "./types";
+export { type Rounding, wholeSteps } from "./whole-steps";
 export { writtenValue } from "./written-value";

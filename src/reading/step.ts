@@ -1,5 +1,6 @@
 import { frozen } from "../core/index";
 import type { Assumption } from "./assumptions";
+import type { Rounding } from "./whole-steps";
 
 /** What a step of a history can do, in words. */
 export const stepWords = /* @__PURE__ */ frozen({
@@ -12,6 +13,7 @@ export const stepWords = /* @__PURE__ */ frozen({
   rss: "root of the sum of squares",
   largest: "the largest of several",
   smallest: "the smallest of several",
+  round: "brought to a whole number of steps",
   statistic: "a statistic of several readings",
   overall: "computed from a signal",
   replaced: "the value was replaced",
@@ -33,12 +35,17 @@ export interface Step {
   readonly type: string;
   /** The frequency in hertz that was used, or that the reading was given with. */
   readonly hertz?: number;
-  /** `scale`: what was multiplied with; `line`: the slope; `compare`: the limit, which is divided by the reading. */
+  /**
+   * `scale`: what was multiplied with; `line`: the slope; `round`: the size of a step; `compare`: the limit, which is
+   * divided by the reading.
+   */
   readonly by?: number;
   /** `scale`: what was divided by. */
   readonly over?: number;
   /** `line`: what was added at the end. */
   readonly plus?: number;
+  /** `round`: to which side; `nearest` if not given. */
+  readonly rounds?: Rounding;
   /** The crest factor that was used. */
   readonly crestFactor?: number;
   readonly assumed?: readonly Assumption[];

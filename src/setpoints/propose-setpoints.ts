@@ -1,6 +1,6 @@
 import { type Amplitude, amplitudeIn, convertAmplitude, format } from "../amplitude/index";
 import { cautions, given, held as holdable, knownKeys, nonNegative, positive, VeladisError } from "../core/index";
-import { checkedDevice, type Device, deviceType, type StoredSetpoint, storedSetpoint } from "../device/index";
+import { type Device, deviceType, requireDevice, type StoredSetpoint, storedSetpoint } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
 import { type MachineRef, parseMachine, type SchemeRef } from "../severity/index";
 import type { Baseline } from "./baseline";
@@ -121,7 +121,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     k = 3,
   } = given(request, "a request with baseline, and scheme or limits");
   knownKeys(request, keys, "a part of a request for setpoints");
-  checkedDevice(device);
+  requireDevice(device);
   knownKeys(
     given(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it'),
     sensorKeys,

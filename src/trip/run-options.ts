@@ -27,7 +27,7 @@ const keys: Readonly<Record<keyof RunOptions, true>> = /* @__PURE__ */ Object.fr
 const FORM = 'options such as { as: "mm/s rms" }';
 
 /** The options themselves, without a key or a word that means nothing. */
-export function checkedRun(options: RunOptions): RunOptions {
+export function requireRunOptions(options: RunOptions): RunOptions {
   if (typeof given(options, FORM) !== "object") {
     throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
   }

@@ -1,30 +1,6 @@
 import { TOLERANCE, type TripRules } from "../device/index";
-import type { TripEvent, TripEventName } from "./trip-events";
-import { factorNow, isHeld, isInhibited, isSet, remaining, type TripState, tick, timeOf } from "./trip-state";
-
-/** Where events go. */
-export type Emit = (event: TripEvent) => void;
-
-/** Notes an event of a channel, and the first-out with it. */
-export function note(
-  state: TripState,
-  time: number,
-  event: TripEventName,
-  emit: Emit,
-  cause?: TripEvent["cause"],
-  reason?: string,
-): void {
-  const level = state.signal === "good" ? state.level : null;
-  const happened: TripEvent =
-    cause !== undefined
-      ? { time, event, level, cause }
-      : reason !== undefined
-        ? { time, event, level, reason }
-        : { time, event, level };
-  if (event === "trip") state.firstOut = happened;
-  if (event === "clear" || event === "reset") state.firstOut = null;
-  emit(happened);
-}
+import { type Channel, recordEvent } from "./channel";
+import { factorNow, isHeld, isInhibited, remaining, type TripState, tick, timeOf } from "./trip-state";
 
 /** Changes the phase and starts its timer. */
 function enter(state: TripState, phase: TripState["phase"]): void {
@@ -33,23 +9,25 @@ function enter(state: TripState, phase: TripState["phase"]): void {
 }
 
 /** Sets or clears the output once its delay has run. */
-function expire(rules: TripRules, state: TripState, time: number, emit: Emit): void {
+function expire(channel: Channel, time: number): void {
+  const { rules, state } = channel;
   if (state.phase === "timing" && remaining(rules.onDelay, state.timer) === 0) {
     enter(state, "set");
-    note(state, time, "trip", emit, state.signal === "fault" ? "sensor fault" : "level");
+    recordEvent(channel, time, "trip", { cause: state.signal === "fault" ? "sensor fault" : "level" });
   } else if (state.phase === "clearing" && remaining(rules.offDelay, state.timer) === 0) {
     enter(state, "normal");
-    note(state, time, "clear", emit);
+    recordEvent(channel, time, "clear");
   }
 }
 
 /** Makes all changes that take no time. */
-function settle(rules: TripRules, state: TripState, time: number, emit: Emit): void {
+function transition(channel: Channel, time: number): void {
+  const { rules, state } = channel;
   if (!state.powered) return;
   if (isHeld(rules, state)) {
     if (state.phase === "timing" && rules.sensorFault === "bad") {
       enter(state, "normal");
-      note(state, time, "rode out", emit);
+      recordEvent(channel, time, "rode out");
     }
     return;
   }
@@ -59,16 +37,16 @@ function settle(rules: TripRules, state: TripState, time: number, emit: Emit): v
   const { phase } = state;
   if (phase === "normal" && !blocked && level >= rules.setAt * factor) {
     enter(state, "timing");
-    note(state, time, "timing", emit);
+    recordEvent(channel, time, "timing");
   } else if (phase === "timing" && (blocked || level < rules.startOverAt * factor)) {
     enter(state, "normal");
-    note(state, time, "rode out", emit);
+    recordEvent(channel, time, "rode out");
   } else if (phase === "set" && !rules.latching && level < rules.resetAt * factor) {
     enter(state, "clearing");
   } else if (phase === "clearing" && level >= rules.resetAt * factor) {
     enter(state, "set");
   }
-  expire(rules, state, time, emit);
+  expire(channel, time);
 }
 
 /** Seconds until something can change while the level stays, at most `most`. */
@@ -87,18 +65,19 @@ function untilChange(rules: TripRules, state: TripState, most: number): number {
 }
 
 /**
- * Lets the present signal stand for some seconds.
+ * Lets the present signal last for some seconds.
  *
  * Within the step the state moves from one expiry to the next, so that a step may be split anywhere without
  * changing the outcome. A delay that ends with the step has run; a start-up window that ends with the step leaves
  * the moment behind it to the next one.
  */
-export function advance(rules: TripRules, state: TripState, seconds: number, emit: Emit): void {
+export function advance(channel: Channel, seconds: number): void {
+  const { rules, state } = channel;
   let time = timeOf(state);
   let left = seconds;
   // What float noise leaves over when a window or a delay ends with the step.
   const noise = TOLERANCE * Math.max(seconds, rules.windows);
-  settle(rules, state, time, emit);
+  transition(channel, time);
   while (left > 0) {
     const span = untilChange(rules, state, left);
     // a device without power has lost its timers, and its windows begin anew with the power
@@ -107,18 +86,8 @@ export function advance(rules: TripRules, state: TripState, seconds: number, emi
     time += span;
     left = left - span > noise ? left - span : 0;
     // A delay that has run counts before whatever else changes at the same moment.
-    if (!isHeld(rules, state)) expire(rules, state, time, emit);
-    if (left > 0) settle(rules, state, time, emit);
+    if (!isHeld(rules, state)) expire(channel, time);
+    if (left > 0) transition(channel, time);
   }
   tick(state, seconds);
-}
-
-/** Why a reset by hand is refused at present, or undefined when it is not. */
-export function refusal(rules: TripRules, state: TripState): string | undefined {
-  if (!isSet(state)) return "there is nothing to reset";
-  if (!rules.latching) return "the output does not latch; it clears by itself";
-  if (!state.powered) return "the device has no power";
-  if (state.signal !== "good") return "there is no good signal to show that the level is below the reset level";
-  if (state.level >= rules.resetAt * factorNow(rules, state)) return "the level is not below the reset level";
-  return undefined;
 }

@@ -1,6 +1,6 @@
 import type { TripRules } from "../device/index";
-import { type Emit, note, refusal } from "./trip-advance";
-import { isSet, type TripState, timeOf } from "./trip-state";
+import { type Channel, recordEvent } from "./channel";
+import { factorNow, isSet, type TripState, timeOf } from "./trip-state";
 
 /** What a person or the plant can tell a trip channel. */
 export const tripCommands = /* @__PURE__ */ Object.freeze([
@@ -29,16 +29,27 @@ export interface ResetOutcome {
   readonly reason?: string;
 }
 
+/** Why a reset by hand is refused at present, or undefined when it is not. */
+function refusalReason(rules: TripRules, state: TripState): string | undefined {
+  if (!isSet(state)) return "there is nothing to reset";
+  if (!rules.latching) return "the output does not latch; it clears by itself";
+  if (!state.powered) return "the device has no power";
+  if (state.signal !== "good") return "there is no good signal to show that the level is below the reset level";
+  if (state.level >= rules.resetAt * factorNow(rules, state)) return "the level is not below the reset level";
+  return undefined;
+}
+
 /** Clears a latched output, unless the level or the state of the device speaks against it. */
-export function resetByHand(rules: TripRules, state: TripState, emit: Emit): ResetOutcome {
-  const reason = refusal(rules, state);
+export function resetByHand(channel: Channel): ResetOutcome {
+  const { rules, state } = channel;
+  const reason = refusalReason(rules, state);
   if (reason !== undefined) {
-    note(state, timeOf(state), "reset refused", emit, undefined, reason);
+    recordEvent(channel, timeOf(state), "reset refused", { reason });
     return Object.freeze({ accepted: false, reason });
   }
   state.phase = "normal";
   state.timer = 0;
-  note(state, timeOf(state), "reset", emit);
+  recordEvent(channel, timeOf(state), "reset");
   return Object.freeze({ accepted: true });
 }
 
@@ -52,9 +63,10 @@ function loseTimers(state: TripState, latching: boolean): void {
 }
 
 /** Carries a command out; a command that changes nothing leaves no event. */
-export function command(rules: TripRules, state: TripState, name: TripCommandName, emit: Emit): void {
+export function applyCommand(channel: Channel, name: TripCommandName): void {
+  const { rules, state } = channel;
   if (name === "reset") {
-    resetByHand(rules, state, emit);
+    resetByHand(channel);
     return;
   }
   if (name === "start") state.sinceStart = 0;
@@ -67,5 +79,5 @@ export function command(rules: TripRules, state: TripState, name: TripCommandNam
     state.sinceStart = 0;
     if (!state.powered) loseTimers(state, rules.latching);
   }
-  note(state, timeOf(state), name, emit);
+  recordEvent(channel, timeOf(state), name);
 }

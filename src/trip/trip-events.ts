@@ -1,3 +1,5 @@
+import type { Assumption } from "../amplitude/index";
+
 /** What can happen to a trip channel. */
 export const tripEvents = /* @__PURE__ */ Object.freeze({
   timing: "the level reached the threshold and the on-delay began",
@@ -29,4 +31,6 @@ export interface TripEvent {
   readonly cause?: "level" | "sensor fault";
   /** Why a reset was refused. */
   readonly reason?: string;
+  /** What was assumed in the threshold and in the levels up to this one; left out where nothing was. */
+  readonly assumed?: readonly Assumption[];
 }

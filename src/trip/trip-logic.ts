@@ -1,23 +1,23 @@
-import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { type Amplitude, type Assumption, amplitudeOf, convertAmplitude, union } from "../amplitude/index";
 import { choice, given, knownKeys, list, nonNegative, positive, shown, VeladisError } from "../core/index";
 import {
-  checkedRelay,
   deviceSettings,
   type RelaySettings,
+  requireBoolean,
+  requireRelay,
   type TripRules,
   type TripSettings,
   tripRules,
-  yesOrNo,
 } from "../device/index";
-import { checkedLevels } from "./check-levels";
-import { checkedRun, type RunOptions } from "./run-options";
+import { levelConversion } from "./level-conversion";
+import { requireLevels } from "./require-levels";
+import { type RunOptions, requireRunOptions } from "./run-options";
 import { advance } from "./trip-advance";
-import { command, type ResetOutcome, resetByHand, type TripCommand, tripCommands } from "./trip-commands";
+import { applyCommand, type ResetOutcome, resetByHand, type TripCommand, tripCommands } from "./trip-commands";
 import type { TripEvent } from "./trip-events";
-import { factorTo } from "./trip-factor";
-import { play } from "./trip-play";
+import { runHistory } from "./trip-run";
 import { takeSignal } from "./trip-scan";
-import { initialState, storedState, type TripState, timeOf } from "./trip-state";
+import { initialState, requireState, type TripState, timeOf } from "./trip-state";
 import { statusOf, type TripStatus } from "./trip-status";
 
 /** A level as a trip channel takes it: a number in the unit of the threshold, a reading, or `"fault"`. */
@@ -28,7 +28,7 @@ const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
 /**
  * The trip logic of one channel and its relay: a state machine without a clock of its own.
  *
- * Each level stands for the seconds given with it. The output sets when the level has been at or above the threshold
+ * Each level lasts for the seconds given with it. The output sets when the level has been at or above the threshold
  * for the on-delay, and clears when it has been below the reset level for the off-delay; a latching output waits for
  * {@link TripLogic.reset}. A delay that ends with a step has run; a step may be split anywhere without changing the
  * outcome. Comparisons allow 1e-9 of the value for float noise, towards the trip. A latched output outlasts a loss of
@@ -79,9 +79,15 @@ export class TripLogic {
     }
     const known: Readonly<Record<keyof TripSettings, true>> = deviceSettings;
     knownKeys(settings, known, "a setting of a device");
-    this.relay = checkedRelay(settings);
+    this.relay = requireRelay(settings);
     this.rules = tripRules(settings, this.relay.latching);
-    this.#state = from === undefined ? initialState() : storedState(from);
+    this.#state = initialState(this.rules.assumed);
+    if (from !== undefined) this.resume(from);
+  }
+
+  /** What was assumed in threshold, reset level and all levels so far. */
+  get assumed(): readonly Assumption[] {
+    return this.#state.assumed;
   }
 
   /** Seconds on the clock. */
@@ -106,11 +112,13 @@ export class TripLogic {
 
   /** Goes on from a {@link TripLogic.snapshot}. */
   resume(from: TripState): void {
-    this.#state = storedState(from);
+    const state = requireState(from);
+    state.assumed = union(this.rules.assumed, state.assumed);
+    this.#state = state;
   }
 
   /**
-   * Lets a level stand for some seconds.
+   * Lets a level last for some seconds.
    *
    * @param level - a number in unit and detector of the threshold, a reading such as `"6.2 mm/s rms"`, or `"fault"`
    * @param seconds - 0 or more; at 0 the level is only looked at
@@ -126,18 +134,19 @@ export class TripLogic {
       events ??= [];
       events.push(event);
     };
-    takeSignal(this.#state, number, emit);
-    advance(this.rules, this.#state, span, emit);
+    const channel = { rules: this.rules, state: this.#state, emit };
+    takeSignal(channel, number);
+    advance(channel, span);
     return statusOf(this.rules, this.relay, this.#state, events ?? quiet);
   }
 
   /**
-   * Lets a whole history of levels stand, one after the other.
+   * Runs a whole history of levels, one after the other.
    *
    * @param levels - in unit and detector of the threshold, or in `options.as`
-   * @param dt - seconds that each level stands; or the times of the levels, never falling, where each stands until
+   * @param dt - seconds that each level lasts; or the times of the levels, never falling, where each lasts until
    *   the next and the last is only looked at. A fresh logic takes the first time as its own; one that has run goes
-   *   on from its time, its last level standing until the first
+   *   on from its time, its last level lasting until the first
    * @returns what happened, in order
    * @throws {@link VeladisError} `negative`, `not-a-number`, `not-finite`, `length-mismatch`, `out-of-range`; nothing
    *   has changed then
@@ -163,13 +172,13 @@ export class TripLogic {
   run(levels: ArrayLike<number>, dt: number | ArrayLike<number>, options: RunOptions = {}): TripEvent[] {
     if (typeof dt === "number") positive(dt, "a time between levels above zero, in s");
     given(dt, "a time between levels, or a list of their times, in s");
-    const faults = checkedRun(options).nan !== undefined;
-    const checked = checkedLevels(levels, faults);
-    const factor = factorTo(this.rules, options);
+    const faults = requireRunOptions(options).nan !== undefined;
+    const checked = requireLevels(levels, faults);
+    const { factor, assumed } = levelConversion(this.rules, options);
     const scaled =
       factor === 1
         ? checked
-        : checkedLevels(
+        : requireLevels(
             checked.map((level) => level * factor),
             faults,
           );
@@ -178,15 +187,15 @@ export class TripLogic {
       nonNegative(at, "a time of zero or more for a command, in s");
       choice(name, tripCommands, "a command");
     }
-    const state = { ...this.#state };
-    const events = play(this.rules, state, scaled, dt, commands, options);
+    const state = { ...this.#state, assumed: union(this.#state.assumed, assumed) };
+    const events = runHistory({ rules: this.rules, state }, { levels: scaled, dt, commands, options });
     this.#state = state;
     return events;
   }
 
   /** Resets a latched output by hand; refused while the level is not below the reset level. */
   reset(): ResetOutcome {
-    return resetByHand(this.rules, this.#state, () => {});
+    return resetByHand({ rules: this.rules, state: this.#state, emit: () => {} });
   }
 
   /** Tells that the machine was started: inhibit and multiplier begin anew. */
@@ -196,31 +205,33 @@ export class TripLogic {
 
   /** Blocks new trips, or allows them again. It does not clear a trip that is set. Who may do so is for the site to rule. */
   bypass(on: boolean): TripStatus {
-    return this.#command(yesOrNo(on, "whether new trips are blocked") ? "bypass on" : "bypass off");
+    return this.#command(requireBoolean(on, "whether new trips are blocked") ? "bypass on" : "bypass off");
   }
 
   /** Takes the device's power away, or gives it back, which begins the start-up windows anew. */
   power(on: boolean): TripStatus {
-    return this.#command(yesOrNo(on, "whether the device has power") ? "power back" : "power lost");
+    return this.#command(requireBoolean(on, "whether the device has power") ? "power back" : "power lost");
   }
 
   #command(name: TripCommand["do"]): TripStatus {
     const events: TripEvent[] = [];
-    command(this.rules, this.#state, name, (event) => events.push(event));
+    applyCommand({ rules: this.rules, state: this.#state, emit: (event) => events.push(event) }, name);
     return statusOf(this.rules, this.relay, this.#state, events);
   }
 
   #number(level: Level): number {
     if (typeof level === "number") return nonNegative(level, `a level of zero or more, in ${this.rules.type}`);
     if (level === "fault") return Number.NaN;
-    const reading = typeof level === "string" ? parseAmplitude(level) : level;
-    if (typeof reading !== "object" || reading === null) {
+    if (typeof level !== "string" && (typeof level !== "object" || level === null)) {
       throw new VeladisError("wrong-type", {
         expected: 'a level: a number, a reading such as "6.2 mm/s rms", or "fault"',
         received: shown(level),
       });
     }
+    const reading = amplitudeOf(level);
     const hertz = reading.hertz ?? this.rules.threshold.hertz;
-    return convertAmplitude(reading, this.rules.type, hertz === undefined ? {} : { at: { hertz } }).value;
+    const { value, assumed } = convertAmplitude(reading, this.rules.type, hertz === undefined ? {} : { at: { hertz } });
+    this.#state.assumed = union(this.#state.assumed, assumed);
+    return value;
   }
 }

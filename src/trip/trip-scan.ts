@@ -1,92 +1,31 @@
-import { TOLERANCE, type TripRules } from "../device/index";
-import { advance, type Emit, note } from "./trip-advance";
+import { TOLERANCE } from "../device/index";
+import { type Channel, recordEvent } from "./channel";
+import { firstAtOrAbove, firstBelow, firstFault, firstRun, type Stretch } from "./level-search";
+import { advance } from "./trip-advance";
 import type { TripEventName } from "./trip-events";
-import { remaining, type TripState, timeOf } from "./trip-state";
+import { remaining, timeOf } from "./trip-state";
 
-/** Index of the first level at or above a limit, or `to`. */
-function firstAtOrAbove(levels: Float64Array, from: number, to: number, limit: number): number {
-  let i = from;
-  for (; i + 8 <= to; i += 8) {
-    if (
-      !(
-        (levels[i] as number) < limit &&
-        (levels[i + 1] as number) < limit &&
-        (levels[i + 2] as number) < limit &&
-        (levels[i + 3] as number) < limit &&
-        (levels[i + 4] as number) < limit &&
-        (levels[i + 5] as number) < limit &&
-        (levels[i + 6] as number) < limit &&
-        (levels[i + 7] as number) < limit
-      )
-    )
-      break;
-  }
-  while (i < to && (levels[i] as number) < limit) i++;
-  return i;
-}
-
-/**
- * Index at which the first unbroken run of `length` levels at or above a limit begins, or a shorter one that reaches
- * `to`; `to` when there is none.
- *
- * Looks from the far end of each candidate, so that most levels need no look.
- */
-function firstRun(levels: Float64Array, from: number, to: number, limit: number, length: number): number {
-  let start = from;
-  while (start < to) {
-    let i = Math.min(start + length, to) - 1;
-    while (i >= start && (levels[i] as number) >= limit) i--;
-    if (i < start) return start;
-    start = i + 1;
-  }
-  return to;
-}
-
-/** Index of the first level below a limit or without a value, or `to`. */
-function firstBelow(levels: Float64Array, from: number, to: number, limit: number): number {
-  let i = from;
-  while (i < to && (levels[i] as number) >= limit) i++;
-  return i;
-}
-
-/** Index of the first level without a value, or `to`. */
-function firstFault(levels: Float64Array, from: number, to: number): number {
-  let i = from;
-  while (i < to && !Number.isNaN(levels[i] as number)) i++;
-  return i;
-}
-
-/** Gives the state the signal of one level; NaN is a sensor fault. */
-export function takeSignal(state: TripState, level: number, emit: Emit): void {
+/** Gives the channel the signal of one level; NaN is a sensor fault. */
+export function takeSignal(channel: Channel, level: number): void {
+  const { state } = channel;
   const before = state.signal;
   state.signal = Number.isNaN(level) ? "fault" : "good";
   if (state.signal === "good") state.level = level;
   if (state.signal === before) return;
-  if (state.signal === "fault") emit({ time: timeOf(state), event: "fault", level: null });
-  else if (before === "fault") emit({ time: timeOf(state), event: "fault over", level });
+  if (state.signal === "fault") recordEvent(channel, timeOf(state), "fault");
+  else if (before === "fault") recordEvent(channel, timeOf(state), "fault over");
 }
 
-/** Notes an event at a level that a scan has come to. */
-function noteAt(state: TripState, level: number, time: number, event: TripEventName, emit: Emit): void {
-  state.level = level;
-  note(state, time, event, emit, event === "trip" ? "level" : undefined);
+/** Records an event at a level that a scan has come to. */
+function recordAt(channel: Channel, level: number, time: number, event: TripEventName): void {
+  channel.state.level = level;
+  recordEvent(channel, time, event, event === "trip" ? BY_LEVEL : undefined);
 }
+
+const BY_LEVEL = { cause: "level" } as const;
 
 /** Length of a run from which looking for whole runs is faster than looking at every level. */
 const WORTHWHILE = 4;
-
-/** A stretch of evenly spaced levels, and how they are to be read. */
-export interface Stretch {
-  readonly levels: Float64Array;
-  readonly from: number;
-  readonly to: number;
-  /** Seconds that each level stands. */
-  readonly dt: number;
-  /** Whether the start and the end of every on-delay is reported. */
-  readonly excursions: boolean;
-  /** Whether there may be NaN among the levels. */
-  readonly faults: boolean;
-}
 
 /**
  * {@link advance} for good levels outside the start-up windows, over as many as there are; stops before a fault.
@@ -96,7 +35,8 @@ export interface Stretch {
  *
  * @returns index of the first level not taken
  */
-function scanPlain(rules: TripRules, state: TripState, stretch: Stretch, from: number, emit: Emit): number {
+function scanPlain(channel: Channel, stretch: Stretch, from: number): number {
+  const { rules, state } = channel;
   const { levels, to, dt, excursions, faults } = stretch;
   const { setAt, resetAt, startOverAt, onDelay, offDelay, latching } = rules;
   const longEnough = onDelay - onDelay * TOLERANCE;
@@ -109,10 +49,10 @@ function scanPlain(rules: TripRules, state: TripState, stretch: Stretch, from: n
   let i = from;
   while (i < to) {
     if (phase === "normal") {
-      if (needed >= WORTHWHILE) i = firstRun(levels, i, to, startOverAt, needed);
-      i = firstAtOrAbove(levels, i, to, setAt);
+      if (needed >= WORTHWHILE) i = firstRun(stretch, i, startOverAt, needed);
+      i = firstAtOrAbove(stretch, i, setAt);
       if (i === to || Number.isNaN(levels[i] as number)) break;
-      if (excursions) noteAt(state, levels[i] as number, base + (before + i) * dt, "timing", emit);
+      if (excursions) recordAt(channel, levels[i] as number, base + (before + i) * dt, "timing");
       phase = "timing";
       timer = 0;
     }
@@ -124,16 +64,16 @@ function scanPlain(rules: TripRules, state: TripState, stretch: Stretch, from: n
       if (i === to || Number.isNaN(levels[i] as number)) break;
       if ((levels[i] as number) >= startOverAt) {
         const late = Math.min(dt, remaining(onDelay, timer));
-        noteAt(state, levels[i] as number, base + (before + i) * dt + late, "trip", emit);
+        recordAt(channel, levels[i] as number, base + (before + i) * dt + late, "trip");
         phase = "set";
         i++;
       } else {
-        if (excursions) noteAt(state, levels[i] as number, base + (before + i) * dt, "rode out", emit);
+        if (excursions) recordAt(channel, levels[i] as number, base + (before + i) * dt, "rode out");
         phase = "normal";
       }
     } else if (phase === "set") {
-      if (latching) i = faults ? firstFault(levels, i, to) : to;
-      else i = firstBelow(levels, i, to, resetAt);
+      if (latching) i = faults ? firstFault(stretch, i) : to;
+      else i = firstBelow(stretch, i, resetAt);
       if (i === to || Number.isNaN(levels[i] as number)) break;
       phase = "clearing";
     } else {
@@ -144,7 +84,7 @@ function scanPlain(rules: TripRules, state: TripState, stretch: Stretch, from: n
       if (i === to || Number.isNaN(levels[i] as number)) break;
       if ((levels[i] as number) < resetAt) {
         const late = Math.min(dt, remaining(offDelay, timer));
-        noteAt(state, levels[i] as number, base + (before + i) * dt + late, "clear", emit);
+        recordAt(channel, levels[i] as number, base + (before + i) * dt + late, "clear");
         phase = "normal";
         i++;
       } else phase = "set";
@@ -158,18 +98,19 @@ function scanPlain(rules: TripRules, state: TripState, stretch: Stretch, from: n
   return i;
 }
 
-/** Lets each of evenly spaced levels stand for its time, with the outcome of {@link advance} for each. */
-export function scan(rules: TripRules, state: TripState, stretch: Stretch, emit: Emit): void {
+/** Lets each of evenly spaced levels last for its time, with the outcome of {@link advance} for each. */
+export function scan(channel: Channel, stretch: Stretch): void {
+  const { rules, state } = channel;
   const { levels, from, to, dt } = stretch;
   let i = from;
   while (i < to) {
     const plain = state.powered && !state.bypassed && state.signal === "good" && state.dt === dt;
     if (plain && !(state.sinceStart < rules.windows)) {
-      i = scanPlain(rules, state, stretch, i, emit);
+      i = scanPlain(channel, stretch, i);
       if (i === to) return;
     }
-    takeSignal(state, levels[i] as number, emit);
-    advance(rules, state, dt, emit);
+    takeSignal(channel, levels[i] as number);
+    advance(channel, dt);
     i++;
   }
 }

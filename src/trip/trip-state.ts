@@ -1,4 +1,5 @@
-import { shown, VeladisError } from "../core/index";
+import { type Assumption, assumptionNames } from "../amplitude/index";
+import { choice, list, shown, VeladisError } from "../core/index";
 import { TOLERANCE, type TripRules } from "../device/index";
 import type { TripEvent } from "./trip-events";
 
@@ -20,10 +21,12 @@ export interface TripState {
   level: number;
   /** The trip that set the present output. */
   firstOut: TripEvent | null;
+  /** What was assumed in the threshold, the reset level and the levels so far. */
+  assumed: readonly Assumption[];
 }
 
 /** The state at power-up, time 0. */
-export function initialState(): TripState {
+export function initialState(assumed: readonly Assumption[]): TripState {
   return {
     base: 0,
     count: 0,
@@ -36,6 +39,7 @@ export function initialState(): TripState {
     signal: "none",
     level: 0,
     firstOut: null,
+    assumed,
   };
 }
 
@@ -44,13 +48,15 @@ const words: Readonly<Record<string, readonly unknown[]>> = /* @__PURE__ */ Obje
   signal: ["none", "good", "fault"],
 });
 
+const ASSUMED = "a snapshot of a trip logic, with what was assumed";
+
 /**
  * A stored state, copied, refused when it is none.
  *
  * @throws {@link VeladisError} `wrong-type` with the field
  */
-export function storedState(from: TripState): TripState {
-  const fresh = initialState();
+export function requireState(from: TripState): TripState {
+  const fresh = initialState([]);
   for (const [field, value] of Object.entries(fresh)) {
     const given: unknown = from?.[field as keyof TripState];
     const fits = typeof given === typeof value && (typeof given !== "number" || Number.isFinite(given));
@@ -60,6 +66,7 @@ export function storedState(from: TripState): TripState {
       received: shown(given),
     });
   }
+  for (const one of list(from.assumed, ASSUMED)) choice(one, assumptionNames, ASSUMED);
   return { ...from };
 }
 

@@ -1,3 +1,4 @@
+import type { Assumption } from "../amplitude/index";
 import { type RelaySettings, type RelayStatus, relayNow, type TripRules } from "../device/index";
 import type { TripEvent } from "./trip-events";
 import { factorNow, isHeld, isInhibited, isSet, type TripState, timeOf } from "./trip-state";
@@ -27,6 +28,8 @@ export interface TripStatus extends RelayStatus {
   readonly protecting: boolean;
   /** What happened in this step, in order. */
   readonly events: readonly TripEvent[];
+  /** What was assumed in threshold, reset level and all levels so far. */
+  readonly assumed: readonly Assumption[];
 }
 
 /** The word for what the channel is doing. */
@@ -58,5 +61,6 @@ export function statusOf(
     ...relayNow(relay, isSet(state), state.powered),
     protecting: !blocked,
     events,
+    assumed: state.assumed,
   };
 }

@@ -1,14 +1,15 @@
+import { type Assumption, union } from "../amplitude/index";
 import { choice, given, knownKeys, nonNegative, positive, shown, text, VeladisError } from "../core/index";
-import { checkedRelay, type RelaySettings, relayNow, yesOrNo } from "../device/index";
+import { type RelaySettings, relayNow, requireBoolean, requireRelay } from "../device/index";
 import { ChannelVotes } from "./channel-votes";
-import { checkedLevels } from "./check-levels";
-import { checkedRun, type RunOptions } from "./run-options";
+import { requireLevels } from "./require-levels";
+import { requireNames } from "./require-names";
+import { type RunOptions, requireRunOptions } from "./run-options";
 import { sameLength } from "./same-length";
 import type { ResetOutcome } from "./trip-commands";
 import { type Level, TripLogic } from "./trip-logic";
 import type { TripStatus } from "./trip-status";
 import { type BadChannel, badChannels, parseVote, type VoteText, voted } from "./vote";
-import { checkNames } from "./voted-names";
 import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
 
 const open = { latching: false, contact: "normally open", coil: "normally energised" } as const;
@@ -58,7 +59,7 @@ export class VotedTrip {
     given(settings, "settings with vote, badChannel, channels and output");
     const { vote, badChannel, channels } = knownKeys(settings, votedKeys, "a setting of a voted trip");
     const { of } = parseVote(vote);
-    this.relay = checkedRelay(settings);
+    this.relay = requireRelay(settings);
     this.vote = vote;
     this.badChannel = choice(badChannel, badChannels, "badChannel: what a bad channel counts for");
     const entries = Object.entries(given(channels, "settings of the channels by name"));
@@ -77,13 +78,18 @@ export class VotedTrip {
     this.#votes = new ChannelVotes(this.#channels);
   }
 
+  /** What was assumed in thresholds, reset levels and all levels of any channel so far. */
+  get assumed(): readonly Assumption[] {
+    return [...this.#channels.values()].reduce<readonly Assumption[]>((all, one) => union(all, one.assumed), []);
+  }
+
   /** State and contact now. */
   get status(): VotedStatus {
     return this.#status([]);
   }
 
   /**
-   * Lets a level on every channel stand for some seconds.
+   * Lets a level on every channel last for some seconds.
    *
    * @param levels - a level for every channel by name, as for {@link TripLogic}
    * @param seconds - 0 or more
@@ -92,7 +98,7 @@ export class VotedTrip {
    */
   step(levels: { readonly [name: string]: Level }, seconds: number): VotedStatus {
     const span = nonNegative(seconds, "a time of zero or more for the levels, in s");
-    checkNames([...this.#channels.keys()], given(levels, "a level for every channel, by name"));
+    requireNames([...this.#channels.keys()], given(levels, "a level for every channel, by name"));
     const before = new Map([...this.#channels].map(([name, logic]) => [name, logic.snapshot()]));
     try {
       return this.#all((logic, name) => logic.step(levels[name] as Level, span));
@@ -103,10 +109,10 @@ export class VotedTrip {
   }
 
   /**
-   * Lets whole histories of levels stand, one column a channel.
+   * Runs whole histories of levels, one column a channel.
    *
    * @param histories - levels of every channel by name, equally many, in unit and detector of its threshold
-   * @param dt - seconds that each row stands
+   * @param dt - seconds that each row lasts
    * @param options - `nan: "sensor fault"` if NaN among the levels stands for one; else it is refused
    * @returns what happened, in order, without excursions that rode the delay out
    * @throws {@link VeladisError} `length-mismatch`, `not-positive`, and as {@link VotedTrip.step}; nothing has changed
@@ -118,10 +124,10 @@ export class VotedTrip {
     options: Pick<RunOptions, "nan"> = {},
   ): VotedEvent[] {
     positive(dt, "a time between levels above zero, in s");
-    const faults = checkedRun(options).nan !== undefined;
-    checkNames([...this.#channels.keys()], given(histories, "levels of every channel, by name"));
+    const faults = requireRunOptions(options).nan !== undefined;
+    requireNames([...this.#channels.keys()], given(histories, "levels of every channel, by name"));
     const length = sameLength(Object.entries(histories));
-    const columns = new Map(Object.entries(histories).map(([name, levels]) => [name, checkedLevels(levels, faults)]));
+    const columns = new Map(Object.entries(histories).map(([name, levels]) => [name, requireLevels(levels, faults)]));
     const events: VotedEvent[] = [];
     for (let i = 0; i < length; i++) {
       const now = this.#eventsOf((logic, name) => {
@@ -150,14 +156,14 @@ export class VotedTrip {
 
   /** Takes the power of the whole system away, or gives it back. */
   power(on: boolean): VotedStatus {
-    this.#powered = yesOrNo(on, "whether the system has power");
+    this.#powered = requireBoolean(on, "whether the system has power");
     return this.#all((logic) => logic.power(on));
   }
 
   /** Blocks new trips of one channel, or allows them again; it then votes healthy. */
   bypass(channel: string, on: boolean): VotedStatus {
-    const blocked = yesOrNo(on, "whether new trips are blocked");
-    checkNames([...this.#channels.keys()], { [text(channel, "the name of a channel")]: 0 }, false);
+    const blocked = requireBoolean(on, "whether new trips are blocked");
+    requireNames([...this.#channels.keys()], { [text(channel, "the name of a channel")]: 0 }, false);
     return this.#all((logic, name) => (name === channel ? logic.bypass(blocked) : logic.status));
   }
 
@@ -200,8 +206,10 @@ export class VotedTrip {
 
   #count(time: number, noted: VotedEvent[]): void {
     const { trip, unable } = this.#outcome();
-    const add = (event: VotedEvent["event"]) =>
-      noted.push(Object.freeze({ time, event, channel: "vote", level: null }));
+    const add = (event: VotedEvent["event"]) => {
+      const { assumed } = this;
+      noted.push(Object.freeze({ time, event, channel: "vote", level: null, ...(assumed.length > 0 && { assumed }) }));
+    };
     if (unable !== this.#unable) add(unable ? "protection lost" : "protection back");
     this.#unable = unable;
     if (trip && !this.#set && this.#powered) {
@@ -228,6 +236,7 @@ export class VotedTrip {
       firstOut: this.#first,
       channels: Object.freeze(this.#votes.now),
       events: Object.freeze(events),
+      assumed: this.assumed,
     });
   }
 }

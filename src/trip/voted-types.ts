@@ -33,7 +33,7 @@ export interface VotedEvent extends Omit<TripEvent, "event"> {
 }
 
 /** State and contact of a voted trip. */
-export interface VotedStatus extends Pick<TripStatus, "time" | "output" | "coil" | "contact"> {
+export interface VotedStatus extends Pick<TripStatus, "time" | "output" | "coil" | "contact" | "assumed"> {
   /** Whether the vote calls for a trip now, latch aside. */
   readonly voting: boolean;
   /** Whether the output stays set by its latch alone. */

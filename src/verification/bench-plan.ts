@@ -84,7 +84,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   checkBench(given(settings, "settings with threshold, hysteresis, onDelay and latching"));
   given(shaker, "a shaker with its limits");
   const threshold = thresholdOf(settings);
-  const reset = Object.freeze({ ...threshold, value: resetLevel(threshold, settings.hysteresis) });
+  const reset = resetLevel(threshold, settings.hysteresis);
   const frequencies = list<Frequency>(settings.frequencies ?? [REFERENCE], "a list of frequencies").map(hertzOf);
   const [main, ...others] = frequencies;
   if (main === undefined) {

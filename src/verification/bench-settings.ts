@@ -2,11 +2,11 @@ import type { Amplitude } from "../amplitude/index";
 import { knownKeys, nonNegative, text } from "../core/index";
 import {
   type Band,
-  checkedCoil,
-  checkedContact,
-  checkedLatching,
   deviceSettings,
   type RelaySettings,
+  requireCoil,
+  requireContact,
+  requireLatching,
 } from "../device/index";
 import type { Frequency } from "../frequency/index";
 
@@ -43,8 +43,8 @@ export function checkBench(settings: BenchSettings): void {
   );
   nonNegative(onDelay, "onDelay: a time of zero or more, in s");
   if (offDelay !== undefined) nonNegative(offDelay, "offDelay: a time of zero or more, in s");
-  checkedLatching(latching);
-  if (contact !== undefined) checkedContact(contact);
-  if (coil !== undefined) checkedCoil(coil);
+  requireLatching(latching);
+  if (contact !== undefined) requireContact(contact);
+  if (coil !== undefined) requireCoil(coil);
   if (sensorFault !== undefined) text(sensorFault, "sensorFault: what a sensor fault does");
 }

@@ -150,4 +150,25 @@ describe("a history", () => {
     const above = currentLoop("0 to 8 mm/s rms").reading(20.9);
     expect(convertAmplitude(above, "in/s pk").state).toBe("above range");
   });
+
+  it("writes a step that several have in common once, and tells the least and the whole number of steps", () => {
+    const limit = convertAmplitude("0.25 in/s pk", "mm/s pk");
+    const part = (by: number): Amplitude => {
+      const value = limit.value * by;
+      return { ...limit, value, ...madeOf([limit], { does: "scale", by, value, type: "mm/s pk" }) };
+    };
+    const both = [part(0.5), part(0.3)];
+    const least = { ...limit, value: part(0.3).value };
+    const made = madeOf(both, { does: "smallest", value: least.value, type: "mm/s pk" });
+    expect(made.history?.map(({ does }) => does)).toEqual(["given", "convert", "scale", "scale", "smallest"]);
+    const value = 1.5;
+    const stored = { ...least, ...made };
+    const rounded = madeOf([stored], { does: "round", by: 0.5, rounds: "down", value, type: "mm/s pk" });
+    const { steps, text } = explain({ ...stored, value, ...rounded });
+    expect(replay(steps).at(-1)).toBe(1.5);
+    expect(text.split("\n").slice(-2)).toEqual([
+      "smallest of (3.175 mm/s pk, 1.905 mm/s pk) = 1.905 mm/s pk",
+      "1.905 mm/s pk down to a whole number of steps of 0.5000 = 1.500 mm/s pk",
+    ]);
+  });
 });

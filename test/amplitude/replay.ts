@@ -1,5 +1,11 @@
 import type { ExplainedStep } from "veladis";
 
+/** A value on a step; one that lies a millionth of a step beside it is taken for that step. */
+function onStep(x: number, step: number, side: (steps: number) => number): number {
+  const steps = x / step;
+  return step * (Math.abs(steps - Math.round(steps)) < 1e-6 ? Math.round(steps) : side(steps));
+}
+
 /** Carries out what the steps say, by itself: the lines are arithmetic, not words. */
 export function replay(steps: readonly ExplainedStep[]): number[] {
   const values: number[] = [];
@@ -16,6 +22,9 @@ export function replay(steps: readonly ExplainedStep[]): number[] {
         largest: () => [x, ...rest].sort((a, b) => b - a)[0] as number,
         smallest: () => [x, ...rest].sort((a, b) => a - b)[0] as number,
         rss: () => Math.sqrt([x, ...rest].reduce((sum, one) => sum + one * one, 0)),
+        "steps down": () => onStep(x, by, Math.floor),
+        "nearest step": () => onStep(x, by, Math.round),
+        "steps up": () => onStep(x, by, Math.ceil),
         linear: () => by * Math.exp((x / 20) * Math.LN10),
         decibels: () => (20 * Math.log(x / by)) / Math.LN10,
         "limit over": () => by / x,

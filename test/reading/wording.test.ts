@@ -77,6 +77,7 @@ const cases: Cases = {
   "a reading with a step without a value": withThe({ history: [{ ...step, value: undefined }] }),
   "a reading with a step without a type": withThe({ history: [{ ...step, type: "" }] }),
   "a reading with a step from what comes later": withThe({ history: [{ ...step, of: [0] }] }),
+  "a reading with a step that rounds sideways": withThe({ history: [{ ...step, does: "round", rounds: "sideways" }] }),
   "a reading with a step from no list": withThe({ history: [{ ...step, of: 0 }] }),
   "an answer in decibels": () => linearType("dB re 1 nm/s"),
   "an answer in nothing": () => linearType(" "),

@@ -53,7 +53,7 @@ function copied(levels: ArrayLike<number>): Float64Array {
  * @param faults - whether NaN stands for a sensor fault
  * @throws {@link VeladisError} `wrong-type`, `negative`, `not-a-number`, `not-finite`, with the index
  */
-export function checkedLevels(levels: ArrayLike<number>, faults: boolean): Float64Array {
+export function requireLevels(levels: ArrayLike<number>, faults: boolean): Float64Array {
   const checked = levels instanceof Float64Array ? levels : copied(levels);
   if (faultOf(checked) === 0) return checked;
   for (let i = 0; i < checked.length; i++) {

@@ -1,7 +1,7 @@
 import { shown, VeladisError } from "../core/index";
 
 /** The truth value itself; there is no default for it. */
-export function yesOrNo(given: unknown, what: string): boolean {
+export function requireBoolean(given: unknown, what: string): boolean {
   if (typeof given === "boolean") return given;
   throw new VeladisError(given === undefined ? "missing-fact" : "wrong-type", {
     expected: what,

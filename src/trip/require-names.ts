@@ -5,7 +5,11 @@ import { shown, VeladisError } from "../core/index";
  *
  * @throws {@link VeladisError} `unknown-option` or `missing-fact`
  */
-export function checkNames(names: readonly string[], levels: { readonly [name: string]: unknown }, every = true): void {
+export function requireNames(
+  names: readonly string[],
+  levels: { readonly [name: string]: unknown },
+  every = true,
+): void {
   const stranger = Object.keys(levels).find((name) => !names.includes(name));
   const missing = names.find((name) => every && levels[name] === undefined);
   if (stranger === undefined && missing === undefined) return;

@@ -1,0 +1,118 @@
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  type ConvertedAmplitude,
+  convertAmplitude,
+  derivedAmplitude,
+  format,
+  leastAmplitude,
+  linearTypeOf,
+  notedAmplitude,
+  type Step,
+  union,
+  wholeSteps,
+} from "../amplitude/index";
+import { given, held, positive, shown, VeladisError } from "../core/index";
+import type { Frequency } from "../frequency/index";
+import { type Device, deviceType, requireDevice, requireRounding, type roundings } from "./device";
+
+/** A setpoint as it was asked for and as the device holds it. */
+export interface StoredSetpoint {
+  /** In the device's unit. */
+  readonly asked: Amplitude;
+  readonly stored: Amplitude;
+  /** Stored less asked, in the device's unit. */
+  readonly difference: number;
+  /** The same in percent of asked. */
+  readonly percent: number;
+  /** Whether the device acts as asked, at a lower level (`earlier`) or only at a higher one (`later`). */
+  readonly acts: "as asked" | "earlier" | "later";
+  /** The effect in words. */
+  readonly effect: string;
+  /** What was assumed on the whole way to what is stored, and in holding it against the range of the device. */
+  readonly assumed: readonly Assumption[];
+  /** The steps that led to what is stored. */
+  readonly history: readonly Step[];
+}
+
+function effectOf(asked: Amplitude, stored: Amplitude, percent: number, { step, highest }: Device): string {
+  if (step === undefined && highest === undefined) return "no steps of the device were given";
+  if (percent === 0) return "the device stores what was asked";
+  const size = `${Math.abs(percent).toFixed(1)} %`;
+  return percent < 0
+    ? `the device stores ${format(stored)} for ${format(asked)}: it acts at a level ${size} lower than asked`
+    : `the device stores ${format(stored)} for ${format(asked)}: levels up to ${size} above what was asked do not act`;
+}
+
+/**
+ * A setpoint as a device stores it: on its steps, within its range.
+ *
+ * @param asked - what was entered
+ * @param device - its steps, range and rounding
+ * @param at - frequency, where the device shows another quantity
+ * @param rounds - a rounding in place of the device's own, for choosing what to enter
+ * @throws {@link VeladisError} `out-of-range` for a setpoint below the lowest the device can hold, and as
+ *   {@link convertAmplitude}
+ * @example
+ * ```ts
+ * import { explain } from "veladis";
+ * import { storedSetpoint } from "veladis/protection";
+ *
+ * const setpoint = storedSetpoint("5.65 mm/s rms", { step: "0.2 mm/s rms" });
+ * setpoint.stored.value; // => 5.6
+ * setpoint.percent.toFixed(1); // => "-0.9"
+ * setpoint.acts; // => "earlier"
+ * storedSetpoint("5.65 mm/s rms", { step: "0.2 mm/s rms", rounds: "up" }).stored.value; // => 5.8
+ * explain(setpoint).text.split("\n").at(-1);
+ * // => "5.650 mm/s rms to the nearest whole number of steps of 0.2000 = 5.600 mm/s rms  (steps of the device)"
+ * ```
+ */
+export function storedSetpoint(
+  asked: string | Amplitude,
+  device: Device,
+  at?: Frequency,
+  rounds?: (typeof roundings)[number],
+): StoredSetpoint {
+  requireDevice(device);
+  const reading = notedAmplitude(amplitudeOf(given(asked, "a setpoint with its unit")), "asked for");
+  const type = deviceType(device, linearTypeOf(reading));
+  const inDevice = (value: string | Amplitude): ConvertedAmplitude =>
+    convertAmplitude(given(value, "a level with its unit"), type, at === undefined ? {} : { at });
+  const wanted = inDevice(reading);
+  positive(wanted.value, "a setpoint above zero");
+  const rounding = requireRounding(rounds ?? device.rounds ?? "nearest");
+  const step = device.step === undefined ? undefined : positive(inDevice(device.step).value, "a step above zero");
+  const highest = device.highest === undefined ? undefined : inDevice(device.highest);
+  const lowest = device.lowest === undefined ? undefined : inDevice(device.lowest);
+  const onStep =
+    step === undefined
+      ? wanted
+      : derivedAmplitude([wanted], wholeSteps(wanted.value, step, rounding), {
+          ...({ does: "round", by: step, rounds: rounding } as const),
+          note: "steps of the device",
+        });
+  const stored =
+    highest === undefined || onStep.value <= highest.value
+      ? onStep
+      : leastAmplitude([onStep, highest], "highest of the device");
+  if (stored.value < (lowest?.value ?? 0) * (1 - 1e-9) || stored.value === 0) {
+    throw new VeladisError("out-of-range", {
+      expected: `a setpoint the device can hold, ${device.lowest ?? device.step} or more`,
+      received: shown(format(reading)),
+    });
+  }
+  const isHeld = Math.abs(stored.value - wanted.value) <= 1e-9 * wanted.value;
+  const difference = isHeld ? 0 : stored.value - wanted.value;
+  const percent = held((100 * difference) / wanted.value);
+  return Object.freeze({
+    asked: wanted,
+    stored,
+    difference,
+    percent,
+    acts: isHeld ? "as asked" : difference < 0 ? "earlier" : "later",
+    effect: effectOf(wanted, stored, percent, device),
+    assumed: union(union(stored.assumed, highest?.assumed), lowest?.assumed),
+    history: stored.history as readonly Step[],
+  });
+}

@@ -1,0 +1,142 @@
+import { shown, VeladisError } from "../core/index";
+import { TOLERANCE } from "../device/index";
+import type { Channel } from "./channel";
+import type { RunOptions } from "./run-options";
+import { advance } from "./trip-advance";
+import { applyCommand, type TripCommand } from "./trip-commands";
+import type { TripEvent } from "./trip-events";
+import { scan, takeSignal } from "./trip-scan";
+import { timeOf } from "./trip-state";
+
+type Commands = readonly TripCommand[];
+
+/** A history of levels in the unit of the threshold, every one checked, and what is done while it runs. */
+export interface History {
+  readonly levels: Float64Array;
+  /** Seconds that each level lasts, or the times at which they begin. */
+  readonly dt: number | ArrayLike<number>;
+  /** In order of time. */
+  readonly commands: Commands;
+  readonly options: RunOptions;
+}
+
+/** Refuses a command that lies before the history or behind it. */
+function requireWithin(commands: Commands, from: number, to: number): void {
+  for (const { at } of commands) {
+    if (at >= from && at <= to) continue;
+    throw new VeladisError("out-of-range", {
+      expected: `commands between ${from} s and ${to} s, the times of the history`,
+      received: `one at ${at} s`,
+    });
+  }
+}
+
+/**
+ * Lets one level last for some seconds, with the commands that fall within them carried out at their time; one at
+ * the very beginning comes before the level.
+ */
+function applyLevel(channel: Channel, level: number, seconds: number, commands: Commands): void {
+  const end = timeOf(channel.state) + seconds;
+  let left = seconds;
+  for (const { at, do: name } of commands) {
+    const part = Math.min(Math.max(at - (end - left), 0), left);
+    if (part > seconds * TOLERANCE) {
+      takeSignal(channel, level);
+      advance(channel, part);
+      left -= part;
+    }
+    applyCommand(channel, name);
+  }
+  takeSignal(channel, level);
+  advance(channel, left);
+}
+
+/** Carries out commands at the present moment: all there is to a history without levels. */
+function applyCommands(channel: Channel, commands: Commands): void {
+  requireWithin(commands, timeOf(channel.state), timeOf(channel.state));
+  for (const { do: name } of commands) applyCommand(channel, name);
+}
+
+/** Runs levels that last `dt` seconds each. */
+function runEven(channel: Channel, { levels, commands, options }: History, dt: number): void {
+  const { excursions = false, nan } = options;
+  const start = timeOf(channel.state);
+  requireWithin(commands, start, start + levels.length * dt);
+  const stretch = { levels, from: 0, to: levels.length, dt, excursions, faults: nan !== undefined };
+  const last = levels.length - 1;
+  /** The level that lasts at a command's time; the new one at a boundary, within float noise. */
+  const indexOf = ({ at }: TripCommand): number => Math.min(Math.floor((at - start) / dt + TOLERANCE), last);
+  let i = 0;
+  let next = 0;
+  while (next < commands.length) {
+    const index = indexOf(commands[next] as TripCommand);
+    const first = next;
+    while (next < commands.length && indexOf(commands[next] as TripCommand) <= index) next++;
+    scan(channel, { ...stretch, from: i, to: index });
+    applyLevel(channel, levels[index] as number, dt, commands.slice(first, next));
+    i = index + 1;
+  }
+  scan(channel, { ...stretch, from: i });
+}
+
+/** Refuses times that are not as many as levels, not finite, falling, or before the clock. */
+function requireTimes(levels: Float64Array, times: ArrayLike<number>, clock: number): void {
+  if (times.length !== levels.length) {
+    throw new VeladisError("length-mismatch", {
+      expected: `${levels.length} times, one a level`,
+      received: shown(times.length),
+    });
+  }
+  let last = clock;
+  for (let i = 0; i < times.length; i++) {
+    const time = times[i] as number;
+    if (typeof time === "number" && time >= last && time < Number.POSITIVE_INFINITY) last = time;
+    else {
+      throw new VeladisError("out-of-range", {
+        expected: `a time of ${last} s or more at index ${i}, since times never fall`,
+        received: shown(time),
+      });
+    }
+  }
+}
+
+/** Runs levels that last until the time of the next. */
+function runTimed(channel: Channel, { levels, commands }: History, times: ArrayLike<number>): void {
+  const { state } = channel;
+  if (state.signal === "none" && timeOf(state) === 0) state.base = times[0] as number;
+  requireWithin(commands, timeOf(state), times[times.length - 1] as number);
+  let next = 0;
+  const due = (until: number): Commands => {
+    const first = next;
+    while (next < commands.length && (commands[next] as TripCommand).at < until) next++;
+    return commands.slice(first, next);
+  };
+  const gap = (times[0] as number) - timeOf(state);
+  if (gap > 0) {
+    const last = state.signal === "fault" ? Number.NaN : state.level;
+    applyLevel(channel, last, gap, due(times[0] as number));
+  }
+  for (let i = 0; i < levels.length; i++) {
+    const end = times[i + 1] ?? Number.POSITIVE_INFINITY;
+    const seconds = end === Number.POSITIVE_INFINITY ? 0 : end - timeOf(state);
+    applyLevel(channel, levels[i] as number, seconds, due(end));
+  }
+}
+
+/** Runs a history through a channel, whose state it changes, and returns what happened. */
+export function runHistory({ rules, state }: Omit<Channel, "emit">, history: History): TripEvent[] {
+  const { levels, dt, commands, options } = history;
+  const events: TripEvent[] = [];
+  const emit = options.excursions
+    ? (event: TripEvent) => events.push(event)
+    : (event: TripEvent) => event.event !== "timing" && event.event !== "rode out" && events.push(event);
+  const channel: Channel = { rules, state, emit };
+  if (typeof dt !== "number") {
+    const isFresh = state.signal === "none" && timeOf(state) === 0;
+    requireTimes(levels, dt, isFresh ? Number.NEGATIVE_INFINITY : timeOf(state));
+  }
+  if (levels.length === 0) applyCommands(channel, commands);
+  else if (typeof dt === "number") runEven(channel, history, dt);
+  else runTimed(channel, history, dt);
+  return events;
+}
