@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { Readable } from "node:stream";
 import { overall, overallStream, spectrum } from "veladis/signal";
 import { describe, expect, it } from "vitest";
-import { overallCommand } from "../../src/cli/commands/overall";
+import { runCommand } from "../../src/cli/commands/index";
 import type { Io } from "../../src/cli/input/io";
 import { failureText } from "../../src/cli/print/failure";
 import { expectClose } from "./close";
@@ -51,7 +51,7 @@ async function command(args: readonly string[], piped?: string | Buffer) {
     },
   };
   try {
-    return { code: await overallCommand.run(args, io), ...printed };
+    return { code: await runCommand("overall", args, io), ...printed };
   } catch (error) {
     return { code: 2, ...printed, err: failureText(error, args.includes("--json")) };
   }
@@ -137,7 +137,7 @@ describe("a file of samples", () => {
       },
       err: () => {},
     };
-    await overallCommand.run([...basic, "--format", "float64", "--json"], io);
+    await runCommand("overall", [...basic, "--format", "float64", "--json"], io);
     expectClose((JSON.parse(out) as Page).levels[0]?.value, expected, 1e-12);
   });
 
@@ -303,7 +303,7 @@ describe("a long record", () => {
       err: () => {},
       progress: (text) => void shown.push(text),
     };
-    await overallCommand.run([...basic, "--format", "float32", "--json"], io);
+    await runCommand("overall", [...basic, "--format", "float32", "--json"], io);
     const { levels, count } = JSON.parse(out) as Page;
     expect(count).toBe(5 * piece.length);
     expect(levels[0]?.method).toBe("filter");
