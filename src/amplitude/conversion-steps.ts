@@ -11,6 +11,8 @@ export type Operation =
   | "sum"
   | "difference"
   | "rss"
+  | "largest"
+  | "smallest"
   | "linear"
   | "decibels"
   | "limit over";

@@ -4,10 +4,12 @@ import {
   type Assumption,
   amplitudeOf,
   decibelsOf,
-  madeOf,
-  type ParsedType,
+  type Level,
+  madeOfOne,
+  type Step,
   scaled,
   typeOf,
+  type Unfinished,
 } from "../reading/index";
 import { checkedOptions } from "./checked-options";
 import type { ConvertOptions } from "./convert-options";
@@ -19,12 +21,20 @@ export interface ConvertedAmplitude extends Amplitude {
   readonly assumed: readonly Assumption[];
 }
 
-function assumedBetween({ from, to, steps }: Pair, crestFactor?: number): Assumption[] {
-  const assumed: Assumption[] = [];
-  if (steps !== 0) assumed.push("one-frequency");
-  if (from.pi !== to.pi || from.rootTwo !== to.rootTwo)
-    assumed.push(crestFactor === undefined ? "sine" : "crest-factor");
-  return assumed;
+/** What a conversion can assume: by whether the quantity changes and the detector does, and whether a crest factor was stated. */
+const assumedLists: readonly (readonly Assumption[])[] = [
+  /* @__PURE__ */ Object.freeze([]),
+  /* @__PURE__ */ Object.freeze(["one-frequency"] as const),
+  /* @__PURE__ */ Object.freeze(["sine"] as const),
+  /* @__PURE__ */ Object.freeze(["one-frequency", "sine"] as const),
+  /* @__PURE__ */ Object.freeze(["crest-factor"] as const),
+  /* @__PURE__ */ Object.freeze(["one-frequency", "crest-factor"] as const),
+];
+
+function assumedBetween({ from, to, steps }: Pair, crestFactor?: number): readonly Assumption[] {
+  const related = from.pi !== to.pi || from.rootTwo !== to.rootTwo;
+  const ratio = !related ? 0 : crestFactor === undefined ? 2 : 4;
+  return assumedLists[ratio + (steps === 0 ? 0 : 1)] as readonly Assumption[];
 }
 
 /**
@@ -33,18 +43,12 @@ function assumedBetween({ from, to, steps }: Pair, crestFactor?: number): Assump
  * @throws {@link VeladisError} as {@link readingType}
  */
 export function conversionAssumes(from: string, to: string, crestFactor?: number): Assumption[] {
-  return assumedBetween(pairOf(from, to), crestFactor);
+  return [...assumedBetween(pairOf(from, to), crestFactor)];
 }
 
 /** The crest factor that the reading itself brings along, where it can be applied: between peak and RMS of one quantity. */
 function broughtAlong({ crestFactor }: Amplitude, { from, to, steps }: Pair): number | undefined {
   return steps === 0 && from.pi === to.pi && from.rootTwo !== to.rootTwo ? crestFactor : undefined;
-}
-
-/** The level of a linear value in a type that is one; nothing for a linear type. */
-function levelOf(value: number, { reference, unit }: ParsedType): Pick<Amplitude, "level"> {
-  if (reference === 0) return {};
-  return { level: Object.freeze({ decibels: decibelsOf(value, reference), re: `${reference} ${unit}` }) };
 }
 
 /**
@@ -80,20 +84,26 @@ export function convertAmplitude(
   const amplitude = amplitudeOf(reading);
   const from = typeOf(amplitude.unit, amplitude.detector).type;
   const pair = pairOf(from, to);
-  const { unit, detector, quantity, type } = pair.to;
+  const { unit, detector, quantity, type, reference } = pair.to;
   const crestFactor = stated ?? broughtAlong(amplitude, pair);
   const hz = at === undefined ? amplitude.hertz : hertz(at);
   const factor = factorOf(pair, hz === undefined ? undefined : { hertz: hz }, crestFactor);
   const value = scaled(amplitude.value, factor);
-  const level = levelOf(value, pair.to);
   const assumed = assumedBetween(pair, crestFactor);
-  const way = madeOf([amplitude], {
-    does: "convert",
-    value: level.level?.decibels ?? value,
-    type,
-    ...(pair.steps !== 0 && { hertz: hz as number }),
-    ...(assumed.includes("crest-factor") && { crestFactor: crestFactor as number }),
-    ...(assumed.length > 0 && { assumed }),
-  });
-  return Object.freeze({ value, unit, detector, quantity, hertz: hz, ...level, ...way }) as ConvertedAmplitude;
+  const step: Unfinished<Step> = { does: "convert", value, type };
+  const answer: Unfinished<Amplitude> = { value, unit, detector, quantity, hertz: hz };
+  if (reference !== 0) {
+    const level: Level = Object.freeze({ decibels: decibelsOf(value, reference), re: `${reference} ${unit}` });
+    step.value = level.decibels;
+    answer.level = level;
+  }
+  if (pair.steps !== 0) step.hertz = hz as number;
+  if (crestFactor !== undefined && assumed.includes("crest-factor")) step.crestFactor = crestFactor;
+  if (assumed.length > 0) step.assumed = assumed;
+  const { assumed: whole, crestFactor: known, state, history } = madeOfOne(amplitude, step);
+  answer.assumed = whole as readonly Assumption[];
+  if (known !== undefined) answer.crestFactor = known;
+  if (state !== undefined) answer.state = state;
+  answer.history = history as readonly Step[];
+  return Object.freeze(answer) as ConvertedAmplitude;
 }

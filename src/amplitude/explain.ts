@@ -1,5 +1,13 @@
 import { given } from "../core/index";
-import { type Amplitude, amplitudeOf, historyOf, type Step, significant, stepWords } from "../reading/index";
+import {
+  type Amplitude,
+  amplitudeOf,
+  assumedText,
+  historyOf,
+  type Step,
+  significant,
+  stepWords,
+} from "../reading/index";
 import { conversionSteps, type ExplainedStep, type Operation } from "./conversion-steps";
 
 /** The arithmetic that led to an answer, line by line. */
@@ -21,6 +29,8 @@ const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[]
   sum: (x) => x.reduce((sum, one) => sum + one, 0),
   difference: ([x = 0, ...less]) => less.reduce((rest, one) => rest - one, x),
   rss: (x) => Math.hypot(...x),
+  largest: (x) => Math.max(...x),
+  smallest: (x) => Math.min(...x),
   linear: ([x = 0], by) => by * 10 ** (x / 20),
   decibels: ([x = 0], by) => 20 * Math.log10(x / by),
   "limit over": ([x = 0], by) => by / x,
@@ -29,8 +39,10 @@ const reckon: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[]
 type Line = Omit<ExplainedStep, "of" | "value">;
 
 /** The lines that one step of a history is made of, but for a conversion. */
-function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): Line[] {
-  const because = note === undefined ? {} : { because: note };
+function linesOf(step: Step): Line[] {
+  const { does, type, by = 1, over = 1, plus = 0, note, assumed } = step;
+  const reason = note ?? assumedText({ ...step, history: [] }).slice(1, -1);
+  const because = reason === "" ? {} : { because: reason };
   switch (does) {
     case "scale":
       return [
@@ -45,7 +57,9 @@ function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): Line[]
     case "sum":
     case "difference":
     case "rss":
-      return [{ operation: does, type, ...because }];
+    case "largest":
+    case "smallest":
+      return [{ operation: does, type, ...because, ...(assumed !== undefined && { assumed }) }];
     case "compare":
       return [{ operation: "limit over", by, type, ...because }];
     default:
@@ -55,7 +69,9 @@ function linesOf({ does, type, by = 1, over = 1, plus = 0, note }: Step): Line[]
 
 /** A number as a line shows it, and what it is written in. */
 function written(value: number, type: string): string {
-  return `${significant(value, 4)}${type === "" ? "" : ` ${type}`}`;
+  // a limit over a reading of zero
+  const number = value === Number.POSITIVE_INFINITY ? "infinite" : significant(value, 4);
+  return `${number}${type === "" ? "" : ` ${type}`}`;
 }
 
 const signs: Partial<Record<Operation, string>> = { times: "x", over: "/", plus: "+", sum: "+", difference: "-" };
@@ -74,6 +90,9 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
       return `20 lg(${from[0]} / ${significant(by as number, 4)}) ${end}`;
     case "rss":
       return `root of (${from.map((one) => `(${one})^2`).join(" + ")}) ${end}`;
+    case "largest":
+    case "smallest":
+      return `${operation} of (${from.join(", ")}) ${end}`;
     case "limit over":
       return `${significant(by as number, 4)} / (${from[0]}) ${end}`;
     default: {
@@ -104,7 +123,7 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
 export function explain(answer: string | Amplitude | WithHistory): Explanation {
   const known = given(answer, "an answer with its history");
   const history =
-    typeof known === "object" && !("unit" in known && "detector" in known)
+    typeof known === "object" && !("value" in known && "unit" in known)
       ? given(known.history, "an answer with its history")
       : historyOf(amplitudeOf(known as string | Amplitude));
   const steps: ExplainedStep[] = [];

@@ -26,6 +26,19 @@ const words: Readonly<Record<Assumption, string>> = {
 /** The names of all assumptions. */
 export const assumptionNames = /* @__PURE__ */ Object.keys(words) as readonly Assumption[];
 
+/** An answer that says what it assumed. */
+interface Assuming {
+  readonly assumed?: readonly Assumption[];
+  readonly crestFactor?: number;
+  readonly history?: unknown;
+}
+
+/** Which crest factor was stated; where answers by several were put together, the steps say them. */
+function crestFactorText({ crestFactor, history }: Assuming): string {
+  if (crestFactor === undefined && history !== undefined) return "crest factors";
+  return `crest factor ${positive(crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`;
+}
+
 /**
  * What an answer assumed, in the brackets that stand behind it; empty when it is nothing.
  *
@@ -39,14 +52,10 @@ export const assumptionNames = /* @__PURE__ */ Object.keys(words) as readonly As
  * assumedText(convertAmplitude("1 in/s pk", "mm/s pk")); // => ""
  * ```
  */
-export function assumedText(answer: {
-  readonly assumed?: readonly Assumption[];
-  readonly crestFactor?: number;
-}): string {
-  const texts = list(given(answer, "what was assumed").assumed ?? [], "what was assumed").map((one) =>
-    choice(one, assumptionNames, "what was assumed") === "crest-factor"
-      ? `${words[one]} ${positive(answer.crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`
-      : words[one],
-  );
+export function assumedText(answer: Assuming): string {
+  const texts = list(given(answer, "what was assumed").assumed ?? [], "what was assumed").map((one) => {
+    const name = choice(one, assumptionNames, "what was assumed");
+    return name === "crest-factor" ? crestFactorText(answer) : words[name];
+  });
   return texts.length === 0 ? "" : `(${texts.join(", ")})`;
 }

@@ -28,7 +28,13 @@ export function historyOf(amplitude: Amplitude): readonly Step[] {
   const last = history.at(-1);
   if (last?.value === value && last.type === type) return history;
   const does = last === undefined ? "given" : "replaced";
-  return [...history, Object.freeze({ does, value, type, ...(hertz !== undefined && { hertz }) })];
+  const told = Object.freeze(hertz === undefined ? { does, value, type } : { does, value, type, hertz });
+  return [...history, told];
+}
+
+/** True for a history that has to be told in one step before another may follow. */
+export function isLong(history: readonly Step[]): boolean {
+  return history.length >= MOST_STEPS;
 }
 
 function condensed(history: readonly Step[], { assumed = [], crestFactor }: Amplitude): Step {
@@ -66,17 +72,23 @@ function joined(amplitudes: readonly Amplitude[]): { steps: Step[]; ends: number
 /** What an amplitude owes to how it was made: the part that it has beside value, type and frequency. */
 export type Made = Pick<Amplitude, "assumed" | "crestFactor" | "state" | "history">;
 
+/** The crest factor of all amplitudes that have one, if it is one and the same: two waveforms together have another. */
+function commonCrestFactor(amplitudes: readonly Amplitude[]): number | undefined {
+  const [first, ...others] = amplitudes.flatMap(({ crestFactor }) => crestFactor ?? []);
+  return others.every((one) => one === first) ? first : undefined;
+}
+
 const stateOrder = ["in range", "below range", "above range"] as const;
 
 /**
  * The history of what a step made of some amplitudes: theirs, then the step; their assumptions and its own, nothing
- * lost. The worst state of a loop and the last crest factor go along.
+ * lost. The worst state of a loop goes along, and the crest factor if it is one: the step's, or that of all which have one.
  */
 export function madeOf(amplitudes: readonly Amplitude[], step: Omit<Step, "of">): Made {
   const { steps, ends } = joined(amplitudes);
   steps.push(Object.freeze({ ...step, ...(ends.length > 0 && { of: Object.freeze(ends) }) }));
   const inherited = amplitudes.reduce<readonly Assumption[]>((all, { assumed }) => union(all, assumed), []);
-  const crestFactor = step.crestFactor ?? amplitudes.find((one) => one.crestFactor !== undefined)?.crestFactor;
+  const crestFactor = step.crestFactor ?? commonCrestFactor(amplitudes);
   const state = stateOrder.findLast((one) => amplitudes.some((amplitude) => amplitude.state === one));
   return {
     assumed: union(inherited, step.assumed),

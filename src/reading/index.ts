@@ -3,6 +3,7 @@ export { type Assumption, assumedText, assumptionNames, assumptions } from "./as
 export { type FormatOptions, format } from "./format";
 export { historyOf, type Made, madeOf, union, writtenIn } from "./history";
 export { linearType } from "./linear-type";
+export { madeOfOne, type Unfinished, withStep } from "./made-of-one";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { readingType } from "./reading-type";

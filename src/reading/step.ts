@@ -10,6 +10,8 @@ export const stepWords = /* @__PURE__ */ frozen({
   sum: "added",
   difference: "taken off",
   rss: "root of the sum of squares",
+  largest: "the largest of several",
+  smallest: "the smallest of several",
   statistic: "a statistic of several readings",
   overall: "computed from a signal",
   replaced: "the value was replaced",

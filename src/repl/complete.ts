@@ -11,7 +11,7 @@ import { checkedSession, type Session } from "./session";
 import { knownNames } from "./walk";
 
 /** Words that a line can begin with, besides names and readings. */
-const COMMANDS = ["help", "names", "exit"];
+const COMMANDS = ["explain ", "help", "names", "exit"];
 
 /** Functions with the bracket that follows them, and constants. */
 const callable = /* @__PURE__ */ (() => [
@@ -21,7 +21,8 @@ const callable = /* @__PURE__ */ (() => [
 ])();
 
 /** What could stand where the last word of the line stands. */
-function candidates(before: string, { variables }: Session): readonly string[] {
+function candidates(written: string, { variables }: Session): readonly string[] {
+  const before = written.replace(/^\s*explain\b/i, "");
   if (/^\s*help\s/.test(before)) return [...Object.keys(topics), ...knownNames];
   if ((before.match(/"/g)?.length ?? 0) % 2 === 1) return builtInSchemes.map(({ id }) => id);
   if (/\b(at|@)\s+[\d.]+x?\s*([\d.]+\s+)?$/.test(before)) return Object.keys(frequencyUnits);
@@ -29,13 +30,18 @@ function candidates(before: string, { variables }: Session): readonly string[] {
   const types = [...Object.keys(units), ...Object.keys(detectors), "dB re "];
   if (/(\d\s+|\bto\s+|,\s*)$/.test(before)) return [...types, ...variables.keys(), ...callable];
   const words = ["at ", "to ", "with crest factor "];
-  return [...(before.trim() === "" ? COMMANDS : words), ...variables.keys(), ...callable, ...types];
+  return [
+    ...(written.trim() === "" ? COMMANDS : before.trim() === "" ? [] : words),
+    ...variables.keys(),
+    ...callable,
+    ...types,
+  ];
 }
 
 /**
  * The ways in which the last word of a line can go on, and that word.
  *
- * Units and detectors behind a number, units of frequency behind `at`, tables within quotes, and everywhere the names
+ * Units and detectors behind a number, units of frequency behind `at`, schemes within quotes, and everywhere the names
  * of variables, functions and constants.
  *
  * @param line - the line as far as it is typed

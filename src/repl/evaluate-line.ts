@@ -1,10 +1,11 @@
-import { type Amplitude, assumedText, type ConvertedAmplitude, convertAmplitude, format } from "../amplitude/index";
+import { type Amplitude, type ConvertedAmplitude, convertAmplitude, format } from "../amplitude/index";
 import { numeral, text, VeladisError } from "../core/index";
 import { bounds, checkBounds } from "./bounds";
 import { loadEngine } from "./engine";
+import { explanationText } from "./explained";
 import { checkedSession, newSession, type Session } from "./session";
 import { type Line, splitLine } from "./split-line";
-import { amplitude, type Value, valueText } from "./value";
+import { amplitude, behind, type Value, valueText } from "./value";
 import { Walker } from "./walk";
 
 /** What a line came to. */
@@ -17,8 +18,14 @@ export interface Answer {
   readonly name?: string;
   /** The reading, when the line is nothing but one. */
   readonly written?: Amplitude;
-  /** The answer as it is printed. */
+  /** The answer as it is printed; behind "explain", the arithmetic that led to it. */
   readonly text: string;
+}
+
+function answerText({ explains }: Line, value: Value, converted: readonly ConvertedAmplitude[]): string {
+  if (explains) return explanationText(converted.length === 0 ? value : converted);
+  if (converted.length === 0) return valueText(value);
+  return converted.map((one) => `${format(one)}${behind(one)}`).join("\n");
 }
 
 /** The value of an expression that is one reading or one variable, for which mathjs need not be loaded. */
@@ -60,7 +67,8 @@ function remember({ name }: Line, value: Value, { variables }: Session): void {
 /**
  * The answer to a line of the calculator: a reading, or an expression over readings, numbers and variables.
  *
- * `[name =] <expression> [with crest factor <number>] [to <type>, <type> ...]`
+ * `[name =] <expression> [with crest factor <number>] [to <type>, <type> ...]`, or `explain` before an expression for
+ * the arithmetic behind its answer. An amplitude keeps what was assumed and the steps through all of it.
  *
  * Safe on lines from strangers: arithmetic, comparisons, lists and calls of listed functions are evaluated, everything
  * else is refused by its kind; length, nesting, size and result are bounded. mathjs is loaded when the first expression
@@ -74,9 +82,11 @@ function remember({ name }: Line, value: Value, { variables }: Session): void {
  * import { evaluateLine, newSession } from "veladis/mathjs";
  *
  * const session = newSession();
- * (await evaluateLine("rss(2.1 mm/s rms, 0.8 mm/s rms)", session)).text; // => "2.25 mm/s rms"
+ * (await evaluateLine("rss(2.1 mm/s rms, 0.8 mm/s rms)", session)).text; // => "2.25 mm/s rms  (uncorrelated)"
  * (await evaluateLine("last / 2 to in/s rms, in/s pk", session)).text;
- * // => "0.0442 in/s rms\n0.0626 in/s pk  (sine)"
+ * // => "0.0442 in/s rms  (uncorrelated)\n0.0626 in/s pk  (uncorrelated, sine)"
+ * (await evaluateLine("explain 2 mm/s rms * 1.5", session)).text;
+ * // => "2.000 mm/s rms\n2.000 mm/s rms x 1.500 = 3.000 mm/s rms"
  * await evaluateLine("2 mm/s rms + 3 mm/s pk"); // throws wrong-detector
  * await evaluateLine("import('fs')"); // throws unknown-option
  * ```
@@ -97,17 +107,15 @@ export async function evaluateLine(line: string, session: Session = newSession()
   const converted = parts.targets.map((target) =>
     convertAmplitude(amplitude(value, "an amplitude to convert"), target, options),
   );
-  const answer = converted.length === 1 ? (converted[0] as ConvertedAmplitude) : value;
-  remember(parts, answer, session);
-  const written = parts.name === undefined && converted.length === 0 ? parts.literals.get(parts.expression) : undefined;
+  const said = answerText(parts, value, converted);
+  remember(parts, converted.length === 1 ? (converted[0] as ConvertedAmplitude) : value, session);
+  const plain = parts.name === undefined && converted.length === 0 && !parts.explains;
+  const written = plain ? parts.literals.get(parts.expression) : undefined;
   return {
     value: converted[0] ?? value,
     converted,
     ...(parts.name !== undefined && { name: parts.name }),
     ...(written !== undefined && { written }),
-    text:
-      converted.length === 0
-        ? valueText(value)
-        : converted.map((one) => `${format(one)}  ${assumedText(one)}`.trimEnd()).join("\n"),
+    text: said,
   };
 }

@@ -1,6 +1,7 @@
-import { type Amplitude, convertAmplitude, format, significant, writtenValue } from "../amplitude/index";
-import { finite, frozen, positive, VeladisError } from "../core/index";
-import { extremeOf, meanOf, rootSumSquare, valuesInFirst } from "./arithmetic";
+import { type Amplitude, convertAmplitude, writtenValue } from "../amplitude/index";
+import { finite, frozen, VeladisError } from "../core/index";
+import { changed } from "./changed";
+import { extremeOf, meanOf, rootSumSquare } from "./combined";
 import { judged } from "./judged";
 import { proposed } from "./proposed";
 import { amplitude, isAmplitude, kindText, opened, type Value } from "./value";
@@ -53,24 +54,11 @@ function ofEither(
 
 const total = (numbers: readonly number[]): number => numbers.reduce((sum, one) => sum + one, 0);
 
-/** How a reading has changed, as a share and in decibels. */
-function changed(now: Amplitude, before: Amplitude): Value {
-  const [x, y] = valuesInFirst([now, before], "compare") as [number, number];
-  positive(y, "a reading above zero to compare with");
-  const percent = 100 * (x / y - 1);
-  const decibels = x > 0 ? 20 * (Math.log10(x) - Math.log10(y)) : null;
-  const sign = percent < 0 ? "" : "+";
-  return {
-    report: `${sign}${significant(percent)} %${decibels === null ? "" : `, ${sign}${significant(decibels)} dB`} (${format(before)} to ${format(now)})`,
-    data: { percent, decibels },
-  };
-}
-
 /** All functions with a meaning for amplitudes. To add one, add its row here and nowhere else. */
 export const functions = /* @__PURE__ */ frozen({
   rss: {
     usage: "rss(2.1 mm/s rms, 0.8 mm/s rms)",
-    help: "root of the sum of squares of RMS readings, also of different frequencies",
+    help: "root of the sum of squares of uncorrelated RMS readings, also of different frequencies",
     arity: [1, ANY],
     run: (args) => rootSumSquare(amplitudes(args)),
   },
@@ -87,7 +75,7 @@ export const functions = /* @__PURE__ */ frozen({
     run: (args) =>
       ofEither(
         args,
-        (all) => extremeOf(all, Math.max),
+        (all) => extremeOf(all, "largest"),
         (numbers) => Math.max(...numbers),
       ),
   },
@@ -98,7 +86,7 @@ export const functions = /* @__PURE__ */ frozen({
     run: (args) =>
       ofEither(
         args,
-        (all) => extremeOf(all, Math.min),
+        (all) => extremeOf(all, "smallest"),
         (numbers) => Math.min(...numbers),
       ),
   },
@@ -145,24 +133,24 @@ export const functions = /* @__PURE__ */ frozen({
   },
   judge: {
     usage: 'judge(4.1 mm/s rms, "pump 90 kW 2980 r/min rigid")',
-    help: "the zone of a reading for a machine; a third argument names the table",
+    help: "the zone of a reading for a machine; a third argument names the scheme",
     arity: [2, 3],
     run: ([reading, machine, scheme]) =>
       judged(
         amplitude(reading),
         phrase(machine, "a machine"),
-        scheme === undefined ? undefined : phrase(scheme, "a table"),
+        scheme === undefined ? undefined : phrase(scheme, "a scheme"),
       ),
   },
   setpoints: {
     usage: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid")',
-    help: "alarm and trip proposed from a baseline, with reasons; a third argument names the table",
+    help: "alarm and trip proposed from a baseline, with reasons; a third argument names the scheme",
     arity: [2, 3],
     run: ([baseline, machine, scheme]) =>
       proposed(
         amplitude(baseline, "a baseline"),
         phrase(machine, "a machine"),
-        scheme === undefined ? undefined : phrase(scheme, "a table"),
+        scheme === undefined ? undefined : phrase(scheme, "a scheme"),
       ),
   },
 } as const satisfies Record<string, CalculatorFunction>);

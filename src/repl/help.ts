@@ -28,6 +28,7 @@ export const topics = /* @__PURE__ */ frozen({
         ["last / 2", "the last answer"],
         ["2 g rms with crest factor 4 to g pk", "a stated crest factor"],
         ["a > 0.2 in/s pk", "a comparison"],
+        ["explain a to mm/s rms", "the arithmetic behind an answer"],
       ]),
       "",
       "A line that ends within brackets or with an operator goes on in the next.",
@@ -37,6 +38,23 @@ export const topics = /* @__PURE__ */ frozen({
       "Amplitudes of one quantity, one detector and one frequency add and subtract; an amplitude times or over a number",
       "is an amplitude; one over another is a number. Peak and RMS never mix: convert one of them first, with to.",
       "RMS readings of different frequencies go together by rss.",
+      "",
+      "A sum or difference takes its readings to rise and fall together, and says so: (in phase). With a phase between",
+      "them the true one lies anywhere between their difference and their sum. rss takes them to have nothing to do with",
+      "one another: (uncorrelated). What an answer assumed stays with it, in variables, lists and last too.",
+    ].join("\n"),
+  explain: () =>
+    [
+      "explain before an expression prints the arithmetic that led to its answer, a line a step, with what",
+      "each assumed:",
+      "",
+      rows([
+        ["explain 0.25 in/s pk to mm/s rms", "of a conversion"],
+        ["explain a", "of a variable, with the steps of the lines before"],
+        ['explain judge(a, "class II")', "of what was made of an amplitude"],
+      ]),
+      "",
+      "The answer itself is the last answer, as without explain. Numbers keep no steps.",
     ].join("\n"),
   functions: () =>
     `${rows((Object.values(functions) as CalculatorFunction[]).map(({ usage, help }) => [usage, help]))}\n\nof numbers: ${numberFunctions.join(", ")}; constants pi, tau, e`,
@@ -47,7 +65,8 @@ export const topics = /* @__PURE__ */ frozen({
     `dB re a value and a unit (dB re 1e-9 m/s), or a published reference by name:\n\n${rows(
       Object.entries(levelReferences).map(([name, { value, unit }]) => [`dB re ${name}`, `${value} ${unit}`]),
     )}`,
-  tables: () => rows(builtInSchemes.map(({ id, standard, edition }) => [id, `${standard} (${edition})`])),
+  schemes: () =>
+    `A scheme is a published table of limits.\n\n${rows(builtInSchemes.map(({ id, standard, edition }) => [id, `${standard} (${edition})`]))}`,
   assumptions: () => rows(Object.entries(assumptions)),
   bounds: () =>
     `A line has at most ${bounds.length} characters, brackets ${bounds.depth} deep and ${bounds.nodes} parts; a session ${bounds.variables} variables.`,
@@ -72,7 +91,7 @@ function overview(): string {
  * import { helpText } from "veladis/mathjs";
  *
  * helpText("rss");
- * // => "rss(2.1 mm/s rms, 0.8 mm/s rms)\n  root of the sum of squares of RMS readings, also of different frequencies"
+ * // => "rss(2.1 mm/s rms, 0.8 mm/s rms)\n  root of the sum of squares of uncorrelated RMS readings, also of different frequencies"
  * helpText("rrs"); // throws unknown-option
  * ```
  *

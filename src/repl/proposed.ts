@@ -1,13 +1,15 @@
-import { type Amplitude, format } from "../amplitude/index";
+import { type Amplitude, type Assumption, format, historyOf, union } from "../amplitude/index";
 import { proposeSetpoints } from "../setpoints/index";
 import { schemeById, schemeChoice } from "../severity/index";
-import type { Report } from "./value";
+import { type Report, wayWords } from "./value";
 
-/** Setpoints proposed for a machine from its baseline, each with its first reason. */
+/** Setpoints proposed for a machine from its baseline, each with its first reason, and all that was assumed. */
 export function proposed(baseline: Amplitude, machine: string, scheme: string | undefined): Report {
   const by = scheme === undefined ? schemeChoice(machine).scheme : schemeById(scheme);
   const proposal = proposeSetpoints({ baseline, machine, scheme: by });
   const { alarm, trip, delay, hysteresis, warnings, cautions, verified } = proposal;
+  const assumed = union(baseline.assumed, proposal.assumed as readonly Assumption[]);
+  const how = wayWords({ ...baseline, assumed });
   const row = (name: string, setpoint: typeof alarm): string[] =>
     setpoint === null ? [] : [`${name}: ${format(setpoint.stored)}  (${setpoint.reasons[0]?.text})`];
   return {
@@ -15,10 +17,11 @@ export function proposed(baseline: Amplitude, machine: string, scheme: string | 
       ...row("alarm", alarm),
       ...row("trip", trip),
       `delay: alarm ${delay.alarm} s, trip ${delay.trip} s; hysteresis ${hysteresis.percent} %`,
+      ...(how === "" ? [] : [`  assumed: ${how}`]),
       ...(verified ? [] : ["  limits or rules FROM MEMORY: check them against the standard"]),
       ...warnings.map(({ text }) => `  warning: ${text}`),
       ...cautions.map((caution) => `  caution: ${caution}`),
     ].join("\n"),
-    data: proposal,
+    data: Object.freeze(Object.assign({ history: historyOf(baseline) }, proposal, { assumed })),
   };
 }

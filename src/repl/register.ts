@@ -1,7 +1,8 @@
 import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
 import { type FrequencyUnit, frequencyUnits } from "../frequency/index";
 import { type Unit, units } from "../units/index";
-import { amplitudeOperation, meanOf, rootSumSquare } from "./arithmetic";
+import { amplitudeOperation } from "./arithmetic";
+import { meanOf, rootSumSquare } from "./combined";
 import { amplitude, isAmplitude, opened, type Value } from "./value";
 
 type Typed = ((name: string, signatures: Record<string, (...args: never[]) => unknown>) => unknown) & {
@@ -44,6 +45,7 @@ function isAmplitudeObject(value: unknown): boolean {
 function signatures(operator: string, symbol: string): Record<string, (...args: never[]) => unknown> {
   const run = (...args: never[]): unknown => amplitudeOperation(operator, symbol, args);
   const both = { "Amplitude, Amplitude": run };
+  if (operator === "unaryPlus") return { Amplitude: run };
   if (operator === "multiply") return { "Amplitude, number": run, "number, Amplitude": run };
   if (operator === "divide") return { ...both, "Amplitude, number": run };
   return both;
@@ -54,6 +56,7 @@ const operators: Readonly<Record<string, string>> = {
   subtract: "-",
   multiply: "*",
   divide: "/",
+  unaryPlus: "+",
   larger: ">",
   largerEq: ">=",
   smaller: "<",
@@ -68,7 +71,9 @@ const operators: Readonly<Record<string, string>> = {
  *
  * It adds the type `Amplitude` to `+ - * / < <= > >= == !=` and to `to`; the functions `amplitude(text)`,
  * `rss(...)` and `meanAmplitude(...)`; and the units of the catalogues that mathjs lacks (rpm, cpm, ips, micron, Gal, gn
- * and their like), where the instance has none of that name. Expressions of strangers belong into {@link evaluateLine}, not into an instance with all of mathjs.
+ * and their like), where the instance has none of that name. Every amplitude keeps what was assumed and the steps that led
+ * to it, for {@link assumedText} and {@link explain}; `mean` of mathjs itself adds, and so says in-phase, where
+ * `meanAmplitude` does not. Expressions of strangers belong into {@link evaluateLine}, not into an instance with all of mathjs.
  *
  * @param math - an instance made by `create(all)`
  * @returns the same instance
@@ -76,11 +81,13 @@ const operators: Readonly<Record<string, string>> = {
  * @example
  * ```ts
  * import { all, create } from "mathjs";
- * import { format } from "veladis";
+ * import { type Amplitude, assumedText, format } from "veladis";
  * import { registerAmplitudes } from "veladis/mathjs";
  *
  * const math = registerAmplitudes(create(all!));
  * format(math.evaluate('amplitude("0.25 in/s pk at 1500 r/min") * 2 to "mm/s rms"')); // => "8.98 mm/s rms"
+ * const sum = 'amplitude("2 mm/s rms") + (amplitude("0.1 in/s pk") to "mm/s rms")';
+ * assumedText(math.evaluate(sum) as Amplitude); // => "(sine, in phase)"
  * math.evaluate("1500 rpm to Hz").toString(); // => "25 Hz"
  * math.evaluate('amplitude("2 mm/s rms") + amplitude("1 mm/s pk")'); // throws wrong-detector
  * ```

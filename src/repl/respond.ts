@@ -1,21 +1,20 @@
-import { type Amplitude, equivalents, format } from "../amplitude/index";
+import { type Amplitude, type Assumption, equivalents, format, union } from "../amplitude/index";
 import { evaluateLine } from "./evaluate-line";
 import { helpText } from "./help";
 import type { Session } from "./session";
-import { valueText } from "./value";
+import { behind, valueText } from "./value";
 
 /** What the calculator says to a line, or that it ends. */
 export type Response = { readonly text: string; readonly answer?: unknown } | "exit";
 
-/** A reading that was only written down, in the everyday units: a row a unit. */
+/** A reading that was only written down, in the everyday units: a row a unit, with what the row assumed. */
 function equivalentsText(reading: Amplitude): string {
   return equivalents(reading)
-    .map(({ rms, pk, pp }) =>
-      [rms, pk, pp]
-        .map((one) => format(one).padEnd(16))
-        .join("")
-        .trimEnd(),
-    )
+    .map(({ rms, pk, pp }) => {
+      const row = [rms, pk, pp];
+      const assumed = row.reduce<readonly Assumption[]>((all, one) => union(all, one.assumed), []);
+      return `${row.map((one) => format(one).padEnd(16)).join("")}${behind({ ...reading, assumed }).trim()}`.trimEnd();
+    })
     .join("\n");
 }
 

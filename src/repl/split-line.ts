@@ -5,6 +5,8 @@ import { knownNames } from "./walk";
 
 /** A line of the calculator taken apart. */
 export interface Line {
+  /** Whether the arithmetic behind the answer is asked for in place of the answer. */
+  readonly explains: boolean;
   /** The variable it assigns to. */
   readonly name: string | undefined;
   /** The expression, with each amplitude replaced by a name of its own. */
@@ -22,12 +24,27 @@ const form = {
   expected: 'an expression such as "2 * 4.1 mm/s rms to in/s pk", with one "=" before it and one "to" after it at most',
 };
 
+/** The word that asks for the arithmetic behind an answer. */
+const EXPLAIN = /^\s*explain(?![A-Za-z0-9_])/i;
+
 function checkedName(name: string): string {
-  if (!name.startsWith("_") && !knownNames.includes(name) && name !== "last") return name;
+  if (!name.startsWith("_") && ![...knownNames, "last"].includes(name) && !EXPLAIN.test(name)) return name;
   throw new VeladisError("unknown-option", {
     expected: "a name of your own, not that of a function, a constant or the last answer, and not beginning with _",
     received: shown(name),
   });
+}
+
+/** The text within the brackets, if they stand around the whole of it: `explain(a to mm/s rms)`. */
+function unbracketed(text: string): string {
+  const inner = /^\s*\((.*)\)\s*$/s.exec(text)?.[1];
+  if (inner === undefined) return text;
+  let depth = 0;
+  for (const letter of inner.replace(/"[^"]*"?/g, "")) {
+    if (letter === "(") depth++;
+    else if (letter === ")" && --depth < 0) return text;
+  }
+  return inner;
 }
 
 /** The texts before and behind the first `to` that stands outside quotes. */
@@ -50,14 +67,17 @@ function replaced(text: string, literals: readonly Literal[]): string {
 }
 
 /**
- * The parts of a line: `[name =] <expression> [with crest factor <number>] [to <type>, <type> ...]`.
+ * The parts of a line: `[name =] <expression> [with crest factor <number>] [to <type>, <type> ...]`, or `explain` in
+ * place of the name.
  *
  * @throws {@link VeladisError} `syntax`, `unknown-option` for a name that may not be assigned, and as {@link literalsOf}
  */
 export function splitLine(line: string, variables: ReadonlySet<string>): Line {
   const assignment = /^\s*([A-Za-z_][A-Za-z0-9_]*)\s*=(?!=)/.exec(line);
   const name = assignment === null ? undefined : checkedName(assignment[1] as string);
-  const [before, behind] = splitTargets(joinedPeaks(line.slice(assignment?.[0].length ?? 0)));
+  const explained = assignment === null ? EXPLAIN.exec(line) : null;
+  const body = line.slice((assignment ?? explained)?.[0].length ?? 0);
+  const [before, behind] = splitTargets(joinedPeaks(explained === null ? body : unbracketed(body)));
   const [written, crestFactor, ...more] = before.split(/\s(?:with\s+)?crest factor\s/i) as [string, ...string[]];
   if (written.trim() === "" || behind?.trim() === "" || more.length > 0 || /(^|[^=!<>])=([^=]|$)/.test(written)) {
     throw new VeladisError("syntax", { ...form, received: shown(line) });
@@ -67,6 +87,7 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
   }
   const literals = literalsOf(written, variables);
   return {
+    explains: explained !== null,
     name,
     written: written.trim(),
     expression: replaced(written, literals),

@@ -1,4 +1,4 @@
-import { type Amplitude, assumedText, type ConvertedAmplitude, format, significant } from "../amplitude/index";
+import { type Amplitude, assumedText, format, significant } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 
 /** A result that is printed as prepared text, with its data beside it: a judgement, proposed setpoints, a change. */
@@ -55,12 +55,26 @@ function atText(hertz: number | undefined): string {
   return hertz === undefined ? "" : ` at ${plainNumber(hertz)} Hz (${plainNumber(60 * hertz)} r/min)`;
 }
 
+type Way = Parameters<typeof assumedText>[0] & Pick<Amplitude, "state">;
+
+/** What to know of the way an answer came by: all that was assumed, and a loop out of its range. */
+export function wayWords({ state, ...answer }: Way): string {
+  const assumed = assumedText(answer).slice(1, -1);
+  const loop = state === undefined || state === "in range" ? "" : `${state} of its loop`;
+  return [assumed, loop].filter((words) => words !== "").join(", ");
+}
+
+/** The same in brackets, as it stands behind an answer. */
+export function behind(answer: Way): string {
+  const words = wayWords(answer);
+  return words === "" ? "" : `  (${words})`;
+}
+
 /** A value as it is printed. */
 export function valueText(value: Value, digits?: number): string {
   if (typeof value === "number") return plainNumber(value, digits);
   if (typeof value !== "object") return String(value);
   if (isList(value)) return value.map((one) => valueText(one, digits)).join(", ");
   if (isReport(value)) return value.report;
-  const converted = "assumed" in value ? assumedText(value as ConvertedAmplitude) : "";
-  return `${format(value, digits === undefined ? {} : { digits })}${converted ? "" : atText(value.hertz)}${converted && `  ${converted}`}`;
+  return `${format(value, digits === undefined ? {} : { digits })}${atText(value.hertz)}${behind(value)}`;
 }

@@ -1,13 +1,26 @@
-import { type Amplitude, convertAmplitude, parsedType } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeIn,
+  convertAmplitude,
+  madeOf,
+  type Step,
+  union,
+  writtenIn,
+} from "../amplitude/index";
 import { type Source, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { UnitSymbol } from "../units/index";
-import { checkPlace } from "./check-place";
-import { checkedOptions } from "./checked-options";
-import { type Assume, classOf, type MachineRef } from "./class-of";
-import { judgedBy, readerType } from "./judge-criterion";
-import type { Limit } from "./limit";
-import { appliedCriteria, type ReadingRef, readingsOf } from "./reading-for";
+import type { CriterionPlan } from "./criterion-plan";
+import { judgedBy } from "./judge-criterion";
+import { judgementPlan } from "./judgement-plan";
+import { type Limit, limitText } from "./limit";
+import { loopCautions } from "./loop-cautions";
+import type { MachineRef } from "./machine-facts";
+import { type Assume, placedMachine } from "./placed-machine";
+import { type ReadingRef, readingsOf } from "./readings";
+import { requireOptions } from "./require-options";
+import { requirePlace } from "./require-place";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 import { raised } from "./tolerance";
 
@@ -20,6 +33,8 @@ const CRITERION: Source = /* @__PURE__ */ Object.freeze({
   provenance: "memory",
   note: "not checked against a printed copy",
 } as const);
+
+const CRITERION_TEXT = "a quarter of zone B's upper limit, ISO 10816-1 Criterion II, from memory";
 
 /** What a change since the baseline means. */
 export interface Change {
@@ -40,7 +55,11 @@ export interface Change {
   readonly source: Source;
   /** False: the criterion itself is known from memory only. */
   readonly verified: boolean;
+  /** All that was assumed of both readings, and in writing the limit in the reader's unit. */
+  readonly assumed: readonly Assumption[];
   readonly assumedFacts: readonly string[];
+  /** The steps that led to `ratio`, which has the sign of `change` there; see `explain` of `veladis`. */
+  readonly history: readonly Step[];
   readonly cautions: readonly string[];
 }
 
@@ -49,6 +68,29 @@ export interface ChangeOptions<S extends SchemeRef = SchemeRef> {
   readonly scheme: S;
   readonly machine?: MachineRef;
   readonly assume?: Assume;
+}
+
+/** The limit as the standard prints it, as a reading: for the frequency and by the crest factor of the one it is held against. */
+function limitReading(limit: Limit, { hertz, crestFactor }: Amplitude): Amplitude {
+  const { value, unit, detector } = limit.printed;
+  const type = `${unit} ${detector}`;
+  const history = [Object.freeze({ does: "given", value, type, note: limitText(limit) } as const)];
+  return { ...amplitudeIn(type, value, hertz), ...(crestFactor !== undefined && { crestFactor }), history };
+}
+
+/** The change and what is allowed, each with its history, put together: the one over the other. */
+function ratioHistory(change: readonly Step[], allowed: readonly Step[]): readonly Step[] {
+  const [last, over] = [change.at(-1) as Step, allowed.at(-1) as Step];
+  const shifted = allowed.map((step) => ({ ...step, ...(step.of && { of: step.of.map((at) => at + change.length) }) }));
+  const ratio: Step = {
+    does: "scale",
+    of: [change.length - 1],
+    value: last.value / over.value,
+    type: "",
+    over: over.value,
+    note: "over what a change may amount to",
+  };
+  return Object.freeze([...change, ...shifted, ratio].map((step) => Object.freeze(step)));
 }
 
 /**
@@ -76,14 +118,14 @@ export interface ChangeOptions<S extends SchemeRef = SchemeRef> {
  * ```
  */
 export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options: ChangeOptions): Change {
-  const scheme = schemeOf(checkedOptions(options).scheme);
+  const scheme = schemeOf(requireOptions(options).scheme);
   if (scheme.kind !== "zones") {
     throw new VeladisError("wrong-type", {
       expected: "a scheme of kind zones, since the criterion is a quarter of zone B's upper limit",
       received: `${shown(scheme.id)}, of kind ${scheme.kind}`,
     });
   }
-  const { chosen, facts, assumed } = classOf(scheme, options.machine ?? {}, options.assume);
+  const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
   const [reading] = readingsOf(now) as [Amplitude];
   const [baseline] = readingsOf(before) as [Amplitude];
   if (reading.level !== undefined) {
@@ -92,20 +134,24 @@ export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options:
       received: "a level in dB",
     });
   }
-  checkPlace(scheme, facts, [reading, baseline]);
-  const { applied } = appliedCriteria(chosen, [reading], facts, undefined);
-  const own = applied.find(({ criterion }) => parsedType(criterion.as).quantity === reading.quantity);
-  const { limits } = judgedBy(scheme, own ?? (applied[0] as (typeof applied)[0]), facts, undefined);
-  const limit = limits["B/C"] as Limit<"zones"> | undefined;
+  requirePlace(machine, [reading, baseline]);
+  const { criteria } = judgementPlan(machine, [reading], undefined);
+  const plan = criteria.find(({ type }) => type.quantity === reading.quantity) ?? (criteria[0] as CriterionPlan);
+  const limit = judgedBy(plan, [reading], undefined).limits["B/C"] as Limit<"zones"> | undefined;
   if (limit === undefined) {
     throw new VeladisError("wrong-type", {
       expected: "a scheme with a limit B/C, since the criterion is a quarter of zone B's upper limit",
       received: shown(scheme.id),
     });
   }
-  const was = convertAmplitude(baseline, readerType(reading)).value;
-  const change = reading.value - was;
+  const as = writtenIn(reading);
+  const was = convertAmplitude(baseline, as);
+  const change = reading.value - was.value;
   const allowed = CHANGE_SHARE * limit.value;
+  const changed = madeOf([reading, was], { does: "difference", value: change, type: as });
+  const printed = convertAmplitude(limitReading(limit, reading), as);
+  const share = { does: "scale", value: allowed, type: as, by: CHANGE_SHARE, note: CRITERION_TEXT } as const;
+  const permitted = madeOf([printed], share);
   return Object.freeze({
     significant: Math.abs(change) > raised(allowed),
     direction: change > 0 ? "rise" : change < 0 ? "fall" : "none",
@@ -117,8 +163,11 @@ export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options:
     limit,
     source: CRITERION,
     verified: false,
-    assumedFacts: assumed,
+    assumed: union(changed.assumed, printed.assumed),
+    assumedFacts: machine.assumedFacts,
+    history: ratioHistory(changed.history as readonly Step[], permitted.history as readonly Step[]),
     cautions: [
+      ...loopCautions([reading, baseline]),
       "the criterion is from memory: check it against the standard",
       ...(limit.verified ? [] : ["the limit B/C is from memory: check it against the standard"]),
       "find the cause of a significant change; a fall can be a failure too",

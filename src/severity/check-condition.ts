@@ -4,7 +4,7 @@ import type { Interval } from "./interval";
 import { closedLabels } from "./machine";
 
 /** Refuses names that an object may not have. */
-export function checkKeys(given: object, allowed: readonly string[], where: string): void {
+export function requireKeys(given: object, allowed: readonly string[], where: string): void {
   for (const name of Object.keys(given)) {
     if (allowed.includes(name)) continue;
     throw unknownOption(name, allowed, `a part of ${where}`);
@@ -12,13 +12,13 @@ export function checkKeys(given: object, allowed: readonly string[], where: stri
 }
 
 /** The value itself if it is an object and no array. */
-export function checkedObject(given: unknown, what: string): Record<string, unknown> {
+export function requireObject(given: unknown, what: string): Record<string, unknown> {
   if (typeof given === "object" && given !== null && !Array.isArray(given)) return given as Record<string, unknown>;
   throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
 }
 
 /** The value itself if it is an array with something in it. */
-export function checkedList(given: unknown, what: string): readonly unknown[] {
+export function requireList(given: unknown, what: string): readonly unknown[] {
   if (!Array.isArray(given)) throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
   // as data, in which a hole is nothing
   if (given.length > 0) return Array.from(given);
@@ -26,11 +26,11 @@ export function checkedList(given: unknown, what: string): readonly unknown[] {
 }
 
 function checkInterval(given: unknown, where: string): void {
-  const interval = checkedObject(given, `${where}: a range such as { above: 15, to: 300 }`) as Interval;
-  checkKeys(interval, ["from", "above", "to", "below", "oneOf"], `the range in ${where}`);
+  const interval = requireObject(given, `${where}: a range such as { above: 15, to: 300 }`) as Interval;
+  requireKeys(interval, ["from", "above", "to", "below", "oneOf"], `the range in ${where}`);
   for (const [bound, value] of Object.entries(interval)) {
     if (bound === "oneOf")
-      for (const one of checkedList(value, `${where}: a list of numbers`))
+      for (const one of requireList(value, `${where}: a list of numbers`))
         finite(one as number, `${where}: a list of numbers`);
     else finite(value, `${where}: a finite number for ${bound}`);
   }
@@ -51,13 +51,13 @@ function checkInterval(given: unknown, where: string): void {
  * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range`
  */
 export function checkCondition(given: unknown, where: string): void {
-  const condition = checkedObject(given, `${where}: facts such as { support: "rigid" }`);
-  checkKeys(condition, Object.keys(facts), `the facts in ${where}`);
+  const condition = requireObject(given, `${where}: facts such as { support: "rigid" }`);
+  requireKeys(condition, Object.keys(facts), `the facts in ${where}`);
   for (const [fact, wanted] of Object.entries(condition)) {
     const what = `${fact} in ${where}`;
     if (isNumberFact(fact as Fact)) checkInterval(wanted, what);
     else {
-      const list = typeof wanted === "string" ? [wanted] : checkedList(wanted, `${what}: a label, or a list of labels`);
+      const list = typeof wanted === "string" ? [wanted] : requireList(wanted, `${what}: a label, or a list of labels`);
       for (const label of list) {
         const allowed = closedLabels[fact as TextFact];
         const known = allowed === undefined || allowed.includes(label as string);

@@ -1,15 +1,15 @@
-import { parsedType } from "../amplitude/index";
 import { choice, dataText, positive, shown, text, VeladisError } from "../core/index";
-import { checkCondition, checkedObject, checkKeys } from "./check-condition";
-import type { SpeedLaw } from "./scheme";
+import { checkCondition, requireKeys, requireObject } from "./check-condition";
+import { criterionType } from "./criterion-type";
+import type { Criterion, SpeedLaw } from "./scheme";
 
 const sourceKeys = ["title", "where", "provenance", "page", "note"] as const;
 const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "when"] as const;
 
 /** Refuses a source that does not say what was read and how. */
 function checkSource(given: unknown, where: string): void {
-  const source = checkedObject(given, `${where}: a source with title and provenance`);
-  checkKeys(source, sourceKeys, `the source in ${where}`);
+  const source = requireObject(given, `${where}: a source with title and provenance`);
+  requireKeys(source, sourceKeys, `the source in ${where}`);
   for (const [name, value] of Object.entries(source))
     text(value as string, `${where}: the ${name} of the source, as text`);
   text(source.title as string, `${where}: the title of the source, as text`);
@@ -27,13 +27,13 @@ export function checkBand(given: unknown, where: string): void {
 }
 
 /** A limit as numbers to compare: what it grows with, and where it stops. */
-function sizeOf(limit: unknown, where: string): [number, number] {
+function comparable(limit: unknown, where: string): [number, number] {
   if (typeof limit === "number") return [positive(limit, `${where}: a limit above zero`), Number.POSITIVE_INFINITY];
-  const law = checkedObject(
+  const law = requireObject(
     limit,
     `${where}: a number, null, or a law of speed such as { rootOf: 12000, atMost: 1 }`,
   ) as unknown as SpeedLaw;
-  checkKeys(law, ["rootOf", "atMost"], `the law of speed in ${where}`);
+  requireKeys(law, ["rootOf", "atMost"], `the law of speed in ${where}`);
   const most =
     law.atMost === undefined ? Number.POSITIVE_INFINITY : positive(law.atMost, `${where}: atMost above zero`);
   return [positive(law.rootOf, `${where}: rootOf above zero`), most];
@@ -49,7 +49,7 @@ function checkAscending(limits: Record<string, unknown>, names: readonly string[
     });
   present.reduce<[number, number] | undefined>((before, name) => {
     const limit = limits[name];
-    const size = sizeOf(limit, `${name} in ${where}`);
+    const size = comparable(limit, `${name} in ${where}`);
     const mixed = typeof limit !== typeof limits[present[0] as string];
     if (before === undefined || (!mixed && size[0] > before[0] && size[1] >= before[1])) return size;
     throw new VeladisError("out-of-range", {
@@ -66,10 +66,10 @@ function checkAscending(limits: Record<string, unknown>, names: readonly string[
  *   `missing-detector`, `missing-fact`
  */
 export function checkCriterion(given: unknown, names: readonly string[], where: string): void {
-  const criterion = checkedObject(given, `${where}: a criterion with as, limits and source`);
-  checkKeys(criterion, criterionKeys, where);
+  const criterion = requireObject(given, `${where}: a criterion with as, limits and source`);
+  requireKeys(criterion, criterionKeys, where);
   const as = text(criterion.as as string, `${where}: a reading type such as "mm/s rms"`);
-  const { type, reference } = parsedType(as);
+  const { type, reference } = criterionType(criterion as unknown as Criterion);
   if (type !== as || reference !== 0) {
     throw new VeladisError("syntax", {
       expected: `${where}: a linear reading type in its plain spelling`,
@@ -77,19 +77,19 @@ export function checkCriterion(given: unknown, names: readonly string[], where: 
       ...(reference === 0 && { didYouMean: [type] }),
     });
   }
-  const limits = checkedObject(criterion.limits, `${where}: limits by name`);
-  checkKeys(limits, names, `the limits of ${where}`);
+  const limits = requireObject(criterion.limits, `${where}: limits by name`);
+  requireKeys(limits, names, `the limits of ${where}`);
   checkAscending(limits, names, where);
   if (criterion.source === undefined) {
     throw new VeladisError("missing-fact", { expected: `${where}: the source of the limits`, received: "nothing" });
   }
   checkSource(criterion.source, where);
-  const sources = checkedObject(criterion.limitSources ?? {}, `${where}: sources by name of the limit`);
-  checkKeys(sources, names, `the sources of limits of ${where}`);
+  const sources = requireObject(criterion.limitSources ?? {}, `${where}: sources by name of the limit`);
+  requireKeys(sources, names, `the sources of limits of ${where}`);
   for (const [name, source] of Object.entries(sources)) checkSource(source, `${name} in ${where}`);
   if (criterion.ceilings !== undefined) {
-    const ceilings = checkedObject(criterion.ceilings, `${where}: ceilings for alarm and trip`);
-    checkKeys(ceilings, ["alarm", "trip", "source"], `the ceilings of ${where}`);
+    const ceilings = requireObject(criterion.ceilings, `${where}: ceilings for alarm and trip`);
+    requireKeys(ceilings, ["alarm", "trip", "source"], `the ceilings of ${where}`);
     positive(ceilings.alarm as number, `${where}: a ceiling above zero`);
     positive(ceilings.trip as number, `${where}: a ceiling above zero`);
     checkSource(ceilings.source, where);
@@ -97,6 +97,6 @@ export function checkCriterion(given: unknown, names: readonly string[], where: 
   if (criterion.band !== undefined) checkBand(criterion.band, where);
   if (criterion.when !== undefined) {
     checkCondition(criterion.when, where);
-    checkKeys(criterion.when as object, ["speed"], `when a criterion applies, in ${where}`);
+    requireKeys(criterion.when as object, ["speed"], `when a criterion applies, in ${where}`);
   }
 }

@@ -1,5 +1,5 @@
 import { choice, positive, shown, text, VeladisError } from "../core/index";
-import { checkCondition, checkedList, checkedObject, checkKeys } from "./check-condition";
+import { checkCondition, requireKeys, requireList, requireObject } from "./check-condition";
 import { checkBand, checkCriterion } from "./check-criterion";
 import { type Fact, facts, isNumberFact } from "./facts";
 import { limitNames, type SchemeKind } from "./kinds";
@@ -29,7 +29,7 @@ export function checkedNames(scheme: Record<string, unknown>): readonly string[]
       received: shown(kind),
     });
   }
-  const grades = checkedList(scheme.grades, "grades: a list of two names or more, best first").map((grade) =>
+  const grades = requireList(scheme.grades, "grades: a list of two names or more, best first").map((grade) =>
     text(grade as string, "the name of a grade"),
   );
   // an object sorts names such as "11" before all others, whatever the order they were given in
@@ -42,12 +42,12 @@ export function checkedNames(scheme: Record<string, unknown>): readonly string[]
 }
 
 export function checkClass(given: unknown, names: readonly string[], where: string): void {
-  const one = checkedObject(given, `${where}: a class with criteria`);
-  checkKeys(one, classKeys, where);
+  const one = requireObject(given, `${where}: a class with criteria`);
+  requireKeys(one, classKeys, where);
   for (const part of ["named", "by", "when", "within"] as const)
     if (one[part] !== undefined) checkCondition(one[part], `${part} of ${where}`);
   if (one.note !== undefined) text(one.note as string, `${where}: a note, as text`);
-  const criteria = checkedList(one.criteria, `${where}: a list of one criterion or more`);
+  const criteria = requireList(one.criteria, `${where}: a list of one criterion or more`);
   criteria.forEach((criterion, i) => {
     checkCriterion(criterion, names, `criterion ${i + 1} of ${where}`);
   });
@@ -80,13 +80,13 @@ export function checkDisjoint(classes: readonly MachineClass[]): void {
 
 /** A list that may be left out. */
 function listIn(scheme: Record<string, unknown>, name: string): readonly unknown[] {
-  return scheme[name] === undefined ? [] : checkedList(scheme[name], `${name}: a list of one or more`);
+  return scheme[name] === undefined ? [] : requireList(scheme[name], `${name}: a list of one or more`);
 }
 
 /** An object by fact that may be left out. */
 function byFact(scheme: Record<string, unknown>, name: string): unknown[] {
-  const given = checkedObject(scheme[name] ?? {}, `${name} by fact`);
-  checkKeys(given, textFacts, name);
+  const given = requireObject(scheme[name] ?? {}, `${name} by fact`);
+  requireKeys(given, textFacts, name);
   return Object.values(given);
 }
 
@@ -94,16 +94,16 @@ function checkScope(scheme: Record<string, unknown>): void {
   if (scheme.within !== undefined) checkCondition(scheme.within, "within");
   for (const type of listIn(scheme, "machines")) choice(type, Object.keys(machineTypes), "a kind of machine");
   for (const given of listIn(scheme, "exclusions")) {
-    const exclusion = checkedObject(given, "an exclusion with when and reason");
-    checkKeys(exclusion, ["when", "reason"], "an exclusion");
+    const exclusion = requireObject(given, "an exclusion with when and reason");
+    requireKeys(exclusion, ["when", "reason"], "an exclusion");
     checkCondition(exclusion.when, "an exclusion");
     text(exclusion.reason as string, "the reason of an exclusion, as text");
   }
   for (const fact of listIn(scheme, "ask")) choice(fact, Object.keys(facts), "a fact");
   for (const meaning of byFact(scheme, "meanings")) text(meaning as string, "what the labels of a fact mean, as text");
   for (const given of byFact(scheme, "defaults")) {
-    const one = checkedObject(given, "a default with is and because");
-    checkKeys(one, ["is", "because"], "a default");
+    const one = requireObject(given, "a default with is and because");
+    requireKeys(one, ["is", "because"], "a default");
     text(one.is as string, "a default, as text");
     text(one.because as string, "the reason of a default, as text");
   }
@@ -111,7 +111,7 @@ function checkScope(scheme: Record<string, unknown>): void {
 
 /** Refuses what a scheme says of itself and its scope when it is no such thing; classes are checked apart. */
 export function checkSelf(scheme: Record<string, unknown>): void {
-  checkKeys(scheme, [...texts, ...others], "a scheme");
+  requireKeys(scheme, [...texts, ...others], "a scheme");
   choice(scheme.kind, kinds, "the kind of a scheme");
   for (const name of texts) text(scheme[name] as string, `the ${name} of a scheme, as text`);
   choice(scheme.status, ["current", "withdrawn", "guide"], "the status of a scheme");
@@ -120,8 +120,8 @@ export function checkSelf(scheme: Record<string, unknown>): void {
     text(scheme.replacedBy as string, "what replaced a withdrawn edition, as text");
   if (scheme.band !== null) checkBand(scheme.band, "the scheme");
   if (scheme.slowBand !== undefined) {
-    const slow = checkedObject(scheme.slowBand, "slowBand with below and band");
-    checkKeys(slow, ["below", "band"], "slowBand");
+    const slow = requireObject(scheme.slowBand, "slowBand with below and band");
+    requireKeys(slow, ["below", "band"], "slowBand");
     positive(slow.below as number, "slowBand: a speed above zero, in r/min");
     checkBand(slow.band, "slowBand");
   }

@@ -1,22 +1,14 @@
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeIn,
-  type ConvertOptions,
-  convertAmplitude,
-  readingType,
-  writtenValue,
-} from "../amplitude/index";
+import { type Assumption, amplitudeIn, conversionAssumes, parsedType, type ReadingType } from "../amplitude/index";
 import { finite, given, nonNegative, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
-import { checkPlace } from "./check-place";
-import { type Assume, classOf, type MachineRef } from "./class-of";
-import { type SchemeKind, type Zone, zonesBetween } from "./kinds";
-import { type Limit, limitsOf } from "./limit";
-import { type Applied, appliedCriteria } from "./reading-for";
+import type { CriterionPlan } from "./criterion-plan";
+import { judgementPlan } from "./judgement-plan";
+import type { SchemeKind, Zone } from "./kinds";
+import { type Told, valuesIn } from "./limits-in-type";
+import type { MachineRef } from "./machine-facts";
+import { type Assume, placedMachine } from "./placed-machine";
 import type { Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
-import { raised } from "./tolerance";
 
 /** A judge of many readings of one machine in one reading type. */
 export interface Classifier<K extends SchemeKind = SchemeKind> {
@@ -51,22 +43,17 @@ export interface ClassifierOptions {
   readonly assume?: Assume;
 }
 
-/** The highest value of each zone but the worst, in the reader's type: over all criteria the lowest. */
-function boundsOf(
-  applied: readonly Applied[],
-  limits: readonly (readonly Limit[])[],
-  from: string,
-  crest: ConvertOptions,
-): { exact: number[]; bounds: number[] } {
-  const inReaders = (value: number, { criterion, reading }: Applied): number => {
-    const standard = amplitudeIn(criterion.as, value, reading.hertz);
-    return writtenValue(convertAmplitude(standard, from, crest));
-  };
-  const least = (change: (value: number) => number): number[] =>
-    (limits[0] as readonly Limit[]).map((_, k) =>
-      Math.min(...applied.map((one, i) => inReaders(change(((limits[i] as readonly Limit[])[k] as Limit).value), one))),
-    );
-  return { exact: least((value) => value), bounds: least(raised) };
+/** The lowest of all criteria, limit by limit, in the reader's type: of the limits themselves, or of what is still within them. */
+function lowestOf(
+  criteria: readonly CriterionPlan[],
+  valuesOf: (plan: CriterionPlan) => readonly number[],
+  type: ReadingType,
+  told: Told,
+): readonly number[] {
+  const [first, ...others] = criteria.map((plan) => valuesIn(type, valuesOf(plan), plan.criterion.as, told));
+  return Object.freeze(
+    (first as number[]).map((value, k) => Math.min(value, ...others.map((one) => one[k] as number))),
+  );
 }
 
 function refuse(value: number, isLevel: boolean, where = ""): void {
@@ -138,11 +125,6 @@ function checkArrays(values: Float64Array, target: Uint8Array): void {
   });
 }
 
-/** One of the reading type, as a reading. */
-function sample(from: string, at: Frequency | undefined): Amplitude {
-  return amplitudeIn(from, 1, at === undefined ? undefined : hertz(at));
-}
-
 /**
  * A judge of readings compiled once, for many values of one machine.
  *
@@ -175,31 +157,25 @@ export function classifier<const S extends SchemeRef>(
 ): Classifier<KindOf<S>> {
   const { at, crestFactor, assume } = given(options, 'options such as { at: "1500 r/min" }');
   const table: Scheme = schemeOf(scheme);
-  const reading = sample(from, at);
-  const { chosen, facts, assumed: assumedFacts } = classOf(table, machine, assume);
-  checkPlace(table, facts, [reading]);
-  const { applied } = appliedCriteria(chosen, [reading], facts, crestFactor);
-  const limits = applied.map(({ criterion }) => limitsOf(table, criterion, facts.speed as number | undefined));
-  const type = readingType(from);
-  const crest = { crestFactor } as ConvertOptions;
-  const { exact, bounds } = boundsOf(applied, limits, type, crest);
-  const names = (limits[0] as Limit[]).map(({ name }) => name);
-  const zones = Object.freeze(zonesBetween(table.kind, names, table.grades)) as readonly Zone[];
-  const isLevel = reading.level !== undefined;
-  const { judge, index, array } = compiled(bounds, zones, isLevel);
-  const assumed = [
-    ...new Set(applied.flatMap((one) => convertAmplitude(one.reading, one.criterion.as, crest).assumed)),
-  ];
+  const { type, reference } = parsedType(from);
+  const reading = amplitudeIn(type, 1, at === undefined ? undefined : hertz(at));
+  const placed = placedMachine(table, machine, assume);
+  const { criteria, verified } = judgementPlan(placed, [reading], crestFactor);
+  const told = { hertz: reading.hertz, crestFactor };
+  const bounds = lowestOf(criteria, (one) => one.bounds, type, told);
+  const { zones } = criteria[0] as CriterionPlan;
+  const { judge, index, array } = compiled(bounds, zones, reference !== 0);
+  const assumed = new Set(criteria.flatMap(({ criterion }) => conversionAssumes(type, criterion.as, crestFactor)));
   return Object.freeze(
     Object.assign(judge, {
       zones,
-      limits: Object.freeze(exact),
-      bounds: Object.freeze(bounds),
+      limits: lowestOf(criteria, (one) => one.limits.map(({ value }) => value), type, told),
+      bounds,
       from: type,
       scheme: table.id,
-      assumed: Object.freeze(assumed),
-      assumedFacts: Object.freeze([...assumedFacts]),
-      verified: limits.flat().every(({ verified }) => verified),
+      assumed: Object.freeze([...assumed]),
+      assumedFacts: placed.assumedFacts,
+      verified,
       index,
       array,
     }),

@@ -1,12 +1,14 @@
-import type { Amplitude, Assumption } from "../amplitude/index";
-import { checkPlace } from "./check-place";
-import { checkedOptions } from "./checked-options";
-import { type Assume, classOf, type MachineRef } from "./class-of";
+import { type Assumption, union } from "../amplitude/index";
+import type { Unjudged } from "./applicable-criteria";
 import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
-import { type SchemeKind, zoneWord } from "./kinds";
+import { judgementPlan } from "./judgement-plan";
+import type { SchemeKind } from "./kinds";
+import { loopCautions } from "./loop-cautions";
 import type { KnownFacts } from "./machine";
-import { conditionOf } from "./machine-class";
-import { appliedCriteria, type ReadingRef, readingsOf, type Unjudged } from "./reading-for";
+import type { MachineRef } from "./machine-facts";
+import { type Assume, placedMachine } from "./placed-machine";
+import { type ReadingRef, readingsOf } from "./readings";
+import { requireOptions } from "./require-options";
 import type { Condition, Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
@@ -51,29 +53,6 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly cautions: readonly string[];
 }
 
-/** What is taken for the place of a displacement, which housings and shafts both have. */
-function assumedPlace({ place }: Scheme, known: KnownFacts, readings: readonly Amplitude[]): string[] {
-  if (known.place !== undefined || readings.every(({ quantity }) => quantity !== "displacement")) return [];
-  const other = place === "housing" ? "shaft" : "housing";
-  return [`place ${place}: not given; a displacement of the ${other} needs a table for the ${other}`];
-}
-
-const UNVERIFIED = "limits from memory: check them against the standard before relying on them";
-const GOVERN = "limits of the machine's maker, site rules, local codes and licensed practice govern";
-
-function cautionsOf(scheme: Scheme, verified: boolean, note: string | undefined): string[] {
-  const { status, replacedBy, orientation, notes } = scheme;
-  return [
-    ...(verified ? [] : [UNVERIFIED]),
-    ...(status === "withdrawn" ? [`withdrawn edition, replaced by ${replacedBy}`] : []),
-    ...(orientation ? ["ranges for orientation, never a criterion"] : []),
-    ...(status === "guide" ? ["a guide, not a standard"] : []),
-    ...(note === undefined ? [] : [note]),
-    ...(notes ?? []),
-    GOVERN,
-  ];
-}
-
 /**
  * The zone of a reading by a table of limits, with the limits, the margin, the source and how far it can be trusted.
  *
@@ -107,33 +86,42 @@ export function classify<const S extends SchemeRef>(
   reading: ReadingRef,
   options: ClassifyOptions<S>,
 ): Judgement<KindOf<S>> {
-  const { crestFactor } = checkedOptions(options);
-  const scheme = schemeOf(options.scheme);
+  const { crestFactor, machine: described, assume } = requireOptions(options);
+  const scheme: Scheme = schemeOf(options.scheme);
   const readings = readingsOf(reading);
-  const { chosen, facts, assumed } = classOf(scheme, options.machine ?? {}, options.assume);
-  checkPlace(scheme, facts, readings);
-  const { applied, unjudged } = appliedCriteria(chosen, readings, facts, crestFactor);
-  const criteria = applied.map((one) => judgedBy(scheme, one, facts, crestFactor));
+  const machine = placedMachine(scheme, described ?? {}, assume);
+  const plan = judgementPlan(machine, readings, crestFactor);
+  const criteria = Object.freeze(plan.criteria.map((one) => judgedBy(one, readings, crestFactor)));
   const governing = criteria.reduce((worst, one) => (rankOf(one) > rankOf(worst) ? one : worst));
-  const everyAssumption = [...new Set(criteria.flatMap((one) => one.assumed))];
-  const verified = criteria.every((one) => one.verified);
+  const assumed = criteria.map((one) => one.assumed).reduce((all, own) => union(all, own));
+  const loop = loopCautions(readings);
+  // written out: a copy of the governing criterion with parts added to it costs more than all the rest
   const judgement: Judgement = {
-    ...governing,
+    quantity: governing.quantity,
+    zone: governing.zone,
+    zones: governing.zones,
+    judged: governing.judged,
+    limits: governing.limits,
+    limit: governing.limit,
+    margin: governing.margin,
+    source: governing.source,
+    band: governing.band,
+    assumed,
+    verified: plan.verified,
+    history: governing.history,
     kind: scheme.kind,
-    word: zoneWord(scheme.kind, governing.zone),
+    word: plan.words.get(governing.zone) as string,
     scheme: scheme.id,
     standard: scheme.standard,
     edition: scheme.edition,
     measuredOn: scheme.measuredOn,
-    machineClass: conditionOf(chosen),
-    machine: facts,
+    machineClass: machine.machineClass,
+    machine: machine.facts,
     criteria,
-    unjudged,
-    assumedSine: everyAssumption.includes("sine"),
-    assumed: everyAssumption,
-    assumedFacts: [...assumed, ...assumedPlace(scheme, facts, readings)],
-    verified,
-    cautions: cautionsOf(scheme, verified, chosen.note),
+    unjudged: plan.unjudged,
+    assumedSine: assumed.includes("sine"),
+    assumedFacts: plan.assumedFacts,
+    cautions: loop.length === 0 ? plan.cautions : Object.freeze([...loop, ...plan.cautions]),
   };
   return Object.freeze(judgement) as Judgement<KindOf<S>>;
 }

@@ -1,5 +1,5 @@
 import { frozen } from "../core/index";
-import { checkedList, checkedObject } from "./check-condition";
+import { requireList, requireObject } from "./check-condition";
 import { checkClass, checkDisjoint, checkedNames, checkSelf } from "./check-scheme";
 import { asChecked } from "./checked";
 import type { SchemeKind } from "./kinds";
@@ -65,14 +65,14 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  * ```
  */
 export function defineScheme<const Id extends string, K extends SchemeKind>(input: SchemeInput<K, Id>): Scheme<K, Id> {
-  const given = plainCopy(checkedObject(input, "a scheme with id, kind, standard and classes"), "scheme") as Record<
+  const given = plainCopy(requireObject(input, "a scheme with id, kind, standard and classes"), "scheme") as Record<
     string,
     unknown
   >;
   const scheme = completed(given);
   checkSelf(scheme);
   const names = checkedNames(scheme);
-  checkedList(given.classes, "classes: a list of one or more").forEach((one, i) => {
+  requireList(given.classes, "classes: a list of one or more").forEach((one, i) => {
     checkClass(one, names, `class ${i + 1}`);
   });
   const own = scheme as unknown as Scheme<K, Id>;

@@ -1,11 +1,10 @@
+export type { Unjudged } from "./applicable-criteria";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
-export type { Assume, MachineRef } from "./class-of";
 export { type Classifier, type ClassifierOptions, classifier } from "./classifier";
 export { type ClassifyOptions, classify, type Judgement } from "./classify";
 export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
 export { defineScheme, type SchemeInput } from "./define-scheme";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
-export type { MissingFact } from "./fit";
 export type { Interval } from "./interval";
 export type { CriterionJudgement, Margin } from "./judge-criterion";
 export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
@@ -13,10 +12,13 @@ export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
 export type { KnownFacts, Machine } from "./machine";
 export { conditionText } from "./machine-class";
+export type { MachineRef } from "./machine-facts";
 export { type MachineType, machineTypes } from "./machine-types";
+export type { MissingFact } from "./match-machine";
 export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
-export type { ReadingRef, Unjudged } from "./reading-for";
+export type { Assume } from "./placed-machine";
+export type { ReadingRef } from "./readings";
 export type {
   Condition,
   Criterion,

@@ -1,22 +1,16 @@
 import {
   type Amplitude,
   type Assumption,
-  amplitudeIn,
   type ConvertedAmplitude,
-  type ConvertOptions,
   convertAmplitude,
-  type ReadingType,
-  readingType,
-  writtenValue,
+  type Step,
+  withStep,
 } from "../amplitude/index";
 import type { Source } from "../core/index";
 import type { Quantity } from "../units/index";
-import { type SchemeKind, type Zone, zonesBetween } from "./kinds";
-import { type Limit, limitsOf } from "./limit";
-import type { KnownFacts } from "./machine";
-import type { Applied } from "./reading-for";
-import type { Criterion, Scheme } from "./scheme";
-import { raised } from "./tolerance";
+import type { CriterionPlan } from "./criterion-plan";
+import type { SchemeKind, Zone } from "./kinds";
+import type { Limit } from "./limit";
 
 /** How far a reading is from a limit; above 1 and 0 dB while the reading is below it. */
 export interface Margin {
@@ -42,66 +36,50 @@ export interface CriterionJudgement<K extends SchemeKind = SchemeKind> {
   readonly source: Source;
   /** The measuring band that the standard asks for, in hertz; null where it is not known. */
   readonly band: readonly [low: number, high: number] | null;
+  /** All that was assumed of the reading, on its way here and in the conversion to the unit of the standard. */
   readonly assumed: readonly Assumption[];
   readonly verified: boolean;
+  /** The steps that led here, the last one from the judged reading to `margin.ratio`; see `explain` of `veladis`. */
+  readonly history: readonly Step[];
 }
 
-/** What the reader's values are written in: a type, or a level with its reference. */
-export function readerType({ unit, detector, level }: Amplitude): ReadingType {
-  return readingType(level === undefined ? `${unit} ${detector}` : `dB re ${level.re}`);
-}
-
-/** The measuring band for a criterion, at a shaft speed in r/min if it is known. */
-function bandOf(scheme: Scheme, criterion: Criterion, { speed }: KnownFacts): CriterionJudgement["band"] {
-  if (criterion.band !== undefined) return criterion.band;
-  const { slowBand, band } = scheme;
-  return slowBand !== undefined && (speed as number) < slowBand.below ? slowBand.band : band;
-}
-
-/** A limit in the reader's own type. */
-function inReadersType(limit: Limit, reading: Amplitude, crestFactor: number | undefined): Limit {
-  const { value, unit, detector } = limit.printed;
-  const standard = amplitudeIn(`${unit} ${detector}`, value, reading.hertz);
-  const as = readerType(reading);
-  const mine = convertAmplitude(standard, as, { crestFactor } as ConvertOptions);
-  return Object.freeze({
-    ...limit,
-    value: writtenValue(mine),
-    as,
-    unit: mine.unit,
-    detector: mine.detector,
-  });
-}
-
-/** The reading judged by one criterion. */
+/** The reading of a measurement that a criterion is planned for, judged by it. */
 export function judgedBy(
-  scheme: Scheme,
-  { criterion, reading }: Applied,
-  known: KnownFacts,
+  plan: CriterionPlan,
+  readings: readonly Amplitude[],
   crestFactor: number | undefined,
 ): CriterionJudgement {
-  const judged = convertAmplitude(reading, criterion.as, { crestFactor } as ConvertOptions);
-  const standard = limitsOf(scheme, criterion, known.speed as number | undefined);
-  const names = standard.map(({ name }) => name);
-  const zones = zonesBetween(scheme.kind, names, scheme.grades);
-  const above = standard.filter(({ value }) => judged.value > raised(value)).length;
-  const mine = standard.map((limit) => inReadersType(limit, reading, crestFactor));
-  const at = Math.min(above, standard.length - 1);
-  const ratio = (standard[at] as Limit).value / judged.value;
-  const limit = mine[at] as Limit;
-  return {
-    quantity: judged.quantity,
+  const { criterion, place, limits, bounds, texts, zones, band, verified } = plan;
+  const reading = readings[place] as Amplitude;
+  const judged = convertAmplitude(reading, criterion.as, crestFactor === undefined ? undefined : { crestFactor });
+  const { value, assumed, quantity } = judged;
+  let above = 0;
+  for (const bound of bounds) if (value > bound) above++;
+  const at = Math.min(above, bounds.length - 1);
+  const by = (limits[at] as Limit).value;
+  const ratio = by / value;
+  const mine = plan.readerLimits(reading, crestFactor);
+  const limit = mine.all[at] as Limit;
+  return Object.freeze({
+    quantity,
     zone: zones[above] as Zone,
-    zones: Object.freeze(zones) as readonly Zone[],
+    zones,
     judged,
-    limits: Object.freeze(Object.fromEntries(mine.map((one) => [one.name, one]))),
+    limits: mine.byName,
     limit,
-    margin: { ratio, decibels: 20 * Math.log10(ratio) },
+    margin: Object.freeze({ ratio, decibels: 20 * Math.log10(ratio) }),
     source: limit.source,
-    band: bandOf(scheme, criterion, known),
-    assumed: judged.assumed,
-    verified: standard.every(({ verified }) => verified),
-  };
+    band,
+    assumed,
+    verified,
+    history: withStep(judged.history as readonly Step[], {
+      does: "compare",
+      value: ratio,
+      type: "",
+      by,
+      note: texts[at] as string,
+    }),
+  });
 }
 
 /** How bad a judgement is: by zone first, then by the share of the limit that is used up. */

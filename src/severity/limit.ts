@@ -1,7 +1,8 @@
-import { parsedType, type ReadingType } from "../amplitude/index";
+import type { ReadingType } from "../amplitude/index";
 import { type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { UnitSymbol } from "../units/index";
+import { criterionType } from "./criterion-type";
 import { type LimitName, limitNames, type SchemeKind } from "./kinds";
 import type { Criterion, LimitValue, Scheme } from "./scheme";
 
@@ -45,24 +46,21 @@ function limitAt(limit: LimitValue, speed: number | undefined): number | null {
 
 /** The limits of a criterion, lowest first, in the standard's own unit. */
 export function limitsOf(scheme: Scheme, criterion: Criterion, speed: number | undefined): Limit[] {
-  const { unit, detector } = parsedType(criterion.as);
+  const { unit, detector } = criterionType(criterion);
   const { standard, edition } = scheme;
   return namesOf(scheme).flatMap((name) => {
     const value = limitAt(criterion.limits[name] ?? null, speed);
     if (value === null) return [];
     const source = criterion.limitSources?.[name] ?? criterion.source;
-    const printed = { value, unit, detector };
-    return [
-      {
-        name,
-        as: criterion.as,
-        ...printed,
-        printed,
-        standard,
-        edition,
-        source,
-        verified: source.provenance === "published",
-      },
-    ];
+    const verified = source.provenance === "published";
+    const printed = Object.freeze({ value, unit, detector });
+    return [Object.freeze({ name, as: criterion.as, ...printed, printed, standard, edition, source, verified })];
   });
+}
+
+/** A limit as a step of a history names it: its name and size, where it stands, and how it is known. */
+export function limitText({ name, printed: { value, unit, detector }, standard, edition, verified }: Limit): string {
+  const named = name.includes("/") ? `limit ${name}` : `${name} limit`;
+  const known = verified ? "read in print" : "from memory";
+  return `${named} ${Number(value.toPrecision(6))} ${unit} ${detector}, ${standard} (${edition}), ${known}`;
 }

@@ -1,22 +1,16 @@
-import {
-  type AmplitudeType,
-  amplitudeIn,
-  type ConvertOptions,
-  convertAmplitude,
-  parsedType,
-  readingType,
-  writtenValue,
-} from "../amplitude/index";
+import { type Assumption, conversionAssumes, parsedType, type ReadingType } from "../amplitude/index";
 import type { Source } from "../core/index";
-import type { Frequency } from "../frequency/index";
+import { type Frequency, hertz } from "../frequency/index";
 import type { Quantity } from "../units/index";
-import { checkedOptions } from "./checked-options";
-import { type Assume, classOf, type MachineRef } from "./class-of";
+import { applies } from "./applicable-criteria";
+import { criterionType } from "./criterion-type";
 import type { SchemeKind } from "./kinds";
 import { type Limit, limitsOf } from "./limit";
-import { conditionOf } from "./machine-class";
-import { applies } from "./reading-for";
-import type { Condition, Scheme } from "./scheme";
+import { limitsInType, type Told, valuesIn } from "./limits-in-type";
+import type { MachineRef } from "./machine-facts";
+import { type Assume, placedMachine } from "./placed-machine";
+import { requireOptions } from "./require-options";
+import type { Condition, Criterion, Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
 /** A ceiling for settings that the standard prints beside its zones. */
@@ -37,6 +31,8 @@ export interface CriterionLimits<K extends SchemeKind = SchemeKind> {
   /** Highest alarm and trip settings that the standard prints, in `as`. */
   readonly ceilings?: Ceilings;
   readonly machineClass: Condition;
+  /** What was assumed in writing the limits in `as`. */
+  readonly assumed: readonly Assumption[];
   readonly verified: boolean;
 }
 
@@ -52,15 +48,12 @@ export interface LimitsForOptions<S extends SchemeRef = SchemeRef> {
   readonly at?: Frequency;
 }
 
-function converted(
-  as: AmplitudeType,
-  value: number,
-  { as: asked, at }: LimitsForOptions,
-): Pick<Limit, "value" | "as" | "unit" | "detector"> {
-  const to = asked ?? as;
-  const limit = convertAmplitude(amplitudeIn(as, value), to, { at } as ConvertOptions);
-  const { unit, detector } = limit;
-  return { value: writtenValue(limit), as: readingType(to), unit, detector };
+/** The ceilings of a criterion in a type, where the standard prints some. */
+function ceilingsIn(type: ReadingType, { as, ceilings }: Criterion, told: Told): { ceilings?: Ceilings } {
+  if (ceilings === undefined) return {};
+  const { source } = ceilings;
+  const [alarm, trip] = valuesIn(type, [ceilings.alarm, ceilings.trip], as, told) as [number, number];
+  return { ceilings: { alarm, trip, source, verified: source.provenance === "published" } };
 }
 
 /**
@@ -82,31 +75,24 @@ function converted(
  * ```
  */
 export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S>): CriterionLimits<KindOf<S>>[] {
-  const scheme: Scheme = schemeOf(checkedOptions(options).scheme);
-  const { chosen, facts } = classOf(scheme, options.machine ?? {}, options.assume);
-  const machineClass = conditionOf(chosen);
+  const scheme: Scheme = schemeOf(requireOptions(options).scheme);
+  const { chosen, facts, machineClass } = placedMachine(scheme, options.machine ?? {}, options.assume);
   return chosen.criteria
     .filter((one) => applies(one, facts) !== false)
     .map((criterion) => {
-      const limits = limitsOf(scheme, criterion, facts.speed as number | undefined).map((limit) => ({
-        ...limit,
-        ...converted(criterion.as, limit.value, options),
-      }));
-      const { ceilings } = criterion;
+      const as = options.as ?? criterion.as;
+      const type = parsedType(as);
+      const told = { hertz: options.at === undefined ? undefined : hertz(options.at), crestFactor: undefined };
+      const limits = limitsOf(scheme, criterion, facts.speed as number | undefined);
+      const { all, byName } = limitsInType(limits, type)(told);
       return {
-        quantity: parsedType(criterion.as).quantity,
-        as: options.as ?? criterion.as,
-        limits: Object.fromEntries(limits.map((one) => [one.name, one])),
-        ...(ceilings !== undefined && {
-          ceilings: {
-            alarm: converted(criterion.as, ceilings.alarm, options).value,
-            trip: converted(criterion.as, ceilings.trip, options).value,
-            source: ceilings.source,
-            verified: ceilings.source.provenance === "published",
-          },
-        }),
+        quantity: criterionType(criterion).quantity,
+        as,
+        limits: byName,
+        ...ceilingsIn(type.type, criterion, told),
         machineClass,
-        verified: limits.every(({ verified }) => verified),
+        assumed: conversionAssumes(criterion.as, type.type),
+        verified: all.every(({ verified }) => verified),
       };
     }) as CriterionLimits<KindOf<S>>[];
 }

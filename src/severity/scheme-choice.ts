@@ -1,5 +1,5 @@
 import { dataText, shown, VeladisError } from "../core/index";
-import type { MachineRef } from "./class-of";
+import type { MachineRef } from "./machine-facts";
 import type { Scheme } from "./scheme";
 import { schemeById } from "./scheme-of";
 import { type Candidate, selectSchemes } from "./select-schemes";

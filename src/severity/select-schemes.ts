@@ -1,17 +1,17 @@
 import { list } from "../core/index";
-import { factsOfMachine, type MachineRef } from "./class-of";
+import { applies } from "./applicable-criteria";
 import { facts as factTable } from "./facts";
-import { type Fit, fitOf, type MissingFact } from "./fit";
 import type { SchemeKind } from "./kinds";
 import { namesOf } from "./limit";
+import { lowestLimits, lowestLimitsAssumed } from "./lowest-limits";
 import type { KnownFacts } from "./machine";
 import { conditionOf, conditionText } from "./machine-class";
+import { type MachineRef, machineFacts } from "./machine-facts";
 import { machineTypes } from "./machine-types";
-import { applies } from "./reading-for";
+import { type MachineMatch, type MissingFact, matchMachine } from "./match-machine";
 import type { Condition, MachineClass, Scheme } from "./scheme";
 import { schemeOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
-import { assumptionsFor, severestOf } from "./severest";
 
 /** A scheme that is for the machine, best first. */
 export interface Candidate {
@@ -85,23 +85,23 @@ function reasonFor(scheme: Scheme, known: KnownFacts, chosen: MachineClass | und
   return `${who}, ${when}, ${where}: ${scheme.scope}${which && `; class: ${which}`}`;
 }
 
-function candidateOf(scheme: Scheme, fit: Fit): Candidate {
-  const scope = missingOfScope(scheme, fit.facts);
-  const severest = fit.chosen === undefined ? severestOf(scheme, fit) : undefined;
-  const chosen = fit.chosen ?? severest;
-  const missing = [...scope, ...fit.missing.filter(({ fact }) => scope.every((one) => one.fact !== fact))];
+function candidateOf(scheme: Scheme, match: MachineMatch): Candidate {
+  const scope = missingOfScope(scheme, match.facts);
+  const lowest = match.chosen === undefined ? lowestLimits(scheme, match) : undefined;
+  const chosen = match.chosen ?? lowest;
+  const missing = [...scope, ...match.missing.filter(({ fact }) => scope.every((one) => one.fact !== fact))];
   const asks = scope.length > 0 || chosen === undefined;
   return {
     scheme: scheme.id,
     standard: scheme.standard,
     edition: scheme.edition,
     kind: scheme.kind,
-    status: asks ? "asks" : severest === undefined ? "applies" : "assumes",
-    reason: reasonFor(scheme, fit.facts, chosen),
+    status: asks ? "asks" : lowest === undefined ? "applies" : "assumes",
+    reason: reasonFor(scheme, match.facts, chosen),
     missing,
-    assumed: [...fit.assumed, ...(severest === undefined ? [] : assumptionsFor(severest, fit.missing))],
+    assumed: [...match.assumed, ...(lowest === undefined ? [] : lowestLimitsAssumed(lowest, match.missing))],
     ...(chosen !== undefined && { machineClass: conditionOf(chosen) }),
-    verified: isVerified(scheme, chosen === undefined ? fit.open : [chosen], fit.facts),
+    verified: isVerified(scheme, chosen === undefined ? match.open : [chosen], match.facts),
     withdrawn: scheme.status === "withdrawn",
     ...(scheme.replacedBy !== undefined && { replacedBy: scheme.replacedBy }),
   };
@@ -150,17 +150,17 @@ function compared(a: readonly number[], b: readonly number[]): number {
  * ```
  */
 export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] = builtInSchemes): Selection {
-  const known = factsOfMachine(nameplate);
+  const known = machineFacts(nameplate);
   const found: { candidate: Candidate; order: number[] }[] = [];
   const excluded: Excluded[] = [];
   for (const scheme of list(schemes, "schemes as a list").map(schemeOf)) {
-    const fit = fitOf(scheme, known);
+    const match = matchMachine(scheme, known);
     const { id, standard, edition } = scheme;
-    if (fit.misfit !== undefined) {
-      const { expected, received, reason } = fit.misfit;
+    if (match.exclusion !== undefined) {
+      const { expected, received, reason } = match.exclusion;
       excluded.push({ scheme: id, standard, edition, reason: reason ?? `for ${expected}; this machine: ${received}` });
     } else {
-      const candidate = candidateOf(scheme, fit);
+      const candidate = candidateOf(scheme, match);
       found.push({ candidate, order: order(scheme, candidate, known) });
     }
   }

@@ -1,29 +1,17 @@
 import fc from "fast-check";
-import { type Amplitude, convertAmplitude, currentLoop, type ExplainedStep, explain, format, sensor } from "veladis";
+import {
+  type Amplitude,
+  assumedText,
+  convertAmplitude,
+  currentLoop,
+  explain,
+  format,
+  parseAmplitude,
+  sensor,
+} from "veladis";
 import { describe, expect, it } from "vitest";
-
-/** Carries out what the steps say, by itself: the lines are arithmetic, not words. */
-function replay(steps: readonly ExplainedStep[]): number[] {
-  const values: number[] = [];
-  for (const { operation, of, by = Number.NaN, value } of steps) {
-    const [x = Number.NaN, ...rest] = of.map((at) => values[at] as number);
-    values.push(
-      {
-        given: () => value,
-        times: () => x * by,
-        over: () => x / by,
-        plus: () => x + by,
-        sum: () => [x, ...rest].reduce((sum, one) => sum + one),
-        difference: () => x - rest.reduce((sum, one) => sum + one, 0),
-        rss: () => Math.sqrt([x, ...rest].reduce((sum, one) => sum + one * one, 0)),
-        linear: () => by * Math.exp((x / 20) * Math.LN10),
-        decibels: () => (20 * Math.log(x / by)) / Math.LN10,
-        "limit over": () => by / x,
-      }[operation](),
-    );
-  }
-  return values;
-}
+import { madeOf } from "../../src/amplitude/index";
+import { replay } from "./replay";
 
 const written = ({ value, level }: Amplitude): number => level?.decibels ?? value;
 const types = [
@@ -89,6 +77,27 @@ describe("an explanation", () => {
   });
 });
 
+/** What a step makes of readings in mm/s rms. */
+function made(of: readonly Amplitude[], value: number, step: Parameters<typeof madeOf>[1]): Amplitude {
+  return { value, unit: "mm/s", detector: "rms", quantity: "velocity", hertz: undefined, ...madeOf(of, step) };
+}
+
+describe("an explanation of arithmetic", () => {
+  const of = ["3 mm/s rms", "4 mm/s rms"].map(parseAmplitude);
+
+  it.each([
+    ["sum", 7, ["in-phase"], "3.000 mm/s rms + 4.000 mm/s rms = 7.000 mm/s rms  (in phase)"],
+    ["rss", 5, ["uncorrelated"], "root of ((3.000 mm/s rms)^2 + (4.000 mm/s rms)^2) = 5.000 mm/s rms  (uncorrelated)"],
+    ["largest", 4, [], "largest of (3.000 mm/s rms, 4.000 mm/s rms) = 4.000 mm/s rms"],
+    ["smallest", 3, [], "smallest of (3.000 mm/s rms, 4.000 mm/s rms) = 3.000 mm/s rms"],
+  ] as const)("tells of the %s, and what it assumed", (does, value, assumed, line) => {
+    const { text, steps } = explain(made(of, value, { does, value, type: "mm/s rms", assumed }));
+    expect(text.split("\n").at(-1)).toBe(line);
+    expect(steps.at(-1)).toMatchObject({ operation: does, of: [0, 1], value, assumed });
+    expect(replay(steps).at(-1)).toBe(value);
+  });
+});
+
 describe("a history", () => {
   it("keeps all that was assumed on the way, and loses nothing", () => {
     fc.assert(
@@ -119,6 +128,20 @@ describe("a history", () => {
     const answer = convertAmplitude(replaced, "mm/s pk");
     expect(answer.assumed).toEqual(["sine"]);
     expect(explain(answer).text).toContain("4.000 mm/s rms  (the value was replaced)");
+  });
+
+  it("has no crest factor where readings by two were put together", () => {
+    const [four, three] = [4, 3].map((crestFactor) => convertAmplitude("2 g rms", "g pk", { crestFactor })) as [
+      Amplitude,
+      Amplitude,
+    ];
+    const step = { does: "sum", value: 1, type: "g pk" } as const;
+    expect(madeOf([four, four], step).crestFactor).toBe(4);
+    expect(madeOf([four, parseAmplitude("1 g pk")], step).crestFactor).toBe(4);
+    const both = madeOf([four, three], step);
+    expect(both).not.toHaveProperty("crestFactor");
+    expect(both.assumed).toEqual(["crest-factor"]);
+    expect(assumedText(both)).toBe("(crest factors)");
   });
 
   it("carries a crest factor back, and the state of a loop along", () => {

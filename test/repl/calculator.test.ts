@@ -108,6 +108,11 @@ describe("completion", () => {
     ["2 dB re FT", ["FTA velocity"], "FT"],
     ['judge(4 mm/s rms, "class II", "iso-10816-1-', ["iso-10816-1-1995-annexB"], "iso-10816-1-"],
     ["na", ["names"], "na"],
+    ["expl", ["explain "], "expl"],
+    ["help expl", ["explain"], "expl"],
+    ["explain rs", ["rss("], "rs"],
+    ["explain 3 mm/s r", ["rms", "round(", "rss("], "r"],
+    ["explain na", [], "na"],
     ["1 g pk to m", ["m", "m/s", "m/s2", "max(", "mean(", "median(", "mg", "mil", "min(", "mm", "mm/s", "mm/s2"], "m"],
   ])("%s", (line, found, word) => {
     expect(completions(line, session)).toEqual([found, word]);
@@ -116,6 +121,30 @@ describe("completion", () => {
   it("knows the variables", async () => {
     await respond("baseline_A = 2 mm/s rms", session);
     expect(completions("2 * base", session)).toEqual([["baseline_A"], "base"]);
+  });
+});
+
+describe("explain", () => {
+  it("leaves the answer as it is without it", async () => {
+    const session = newSession();
+    await respond("a = 0.25 in/s pk", session);
+    expect(await respond("explain a to mm/s rms", session)).toMatchObject({ answer: { value: { unit: "mm/s" } } });
+    expect(await said("last", session)).toBe("4.49 mm/s rms  (sine)");
+    expect(await said("explain (a)", session)).toBe(await said("explain a", session));
+  });
+
+  it("needs no mathjs for a reading or a variable", async () => {
+    const session = newSession();
+    await respond("explain 2 g rms to g pk", session);
+    expect(session.engine).toBeUndefined();
+  });
+
+  it("tells of each answer of a list and of a judgement", async () => {
+    const session = newSession();
+    await respond("a = 0.25 in/s pk to mm/s rms", session);
+    expect((await said("explain [a, 1 g pk]", session)).split("\n\n")).toHaveLength(2);
+    const judged = await said('explain judge(a, "class II", "iso-10816-1-1995-annexB")', session);
+    expect(judged).toContain("6.350 mm/s pk / 1.414 = 4.490 mm/s rms  (one sine)");
   });
 });
 

@@ -48,6 +48,28 @@ describe("amplitudes in an instance of mathjs", () => {
     expect((error as VeladisError).code).toBe(code);
   });
 
+  it.each([
+    ['(amplitude("3 mm/s pk") to "mm/s rms") * 2', ["sine"], ["given", "convert", "scale"]],
+    ['(amplitude("3 mm/s pk") to "mm/s rms") / 2 to "in/s rms"', ["sine"], ["given", "convert", "scale", "convert"]],
+    ['amplitude("3 mm/s rms") + amplitude("1 mm/s rms")', ["in-phase"], ["given", "given", "sum"]],
+    ['amplitude("3 mil pp") - amplitude("25.4 um pp")', ["in-phase"], ["given", "given", "convert", "difference"]],
+    ['sum([amplitude("3 mm/s rms"), amplitude("1 mm/s rms")])', ["in-phase"], ["given", "given", "sum"]],
+    ['rss(amplitude("3 mm/s rms"), amplitude("4 mm/s rms"))', ["uncorrelated"], ["given", "given", "rss"]],
+    ['meanAmplitude(amplitude("3 mm/s rms"), amplitude("4 mm/s rms"))', [], ["given", "given", "sum", "scale"]],
+    ['+(amplitude("3 g pk") to "g rms")', ["sine"], ["given", "convert"]],
+  ] as const)("%s keeps what was assumed, and the steps", (expression, assumed, steps) => {
+    const answer = math.evaluate(expression) as Amplitude;
+    expect(answer.assumed).toEqual(assumed);
+    expect(answer.history?.map(({ does }) => does)).toEqual(steps);
+  });
+
+  it("takes an amplitude that comes back from JSON", () => {
+    const back = JSON.parse(JSON.stringify(math.evaluate('amplitude("0.25 in/s pk") to "mm/s rms"')));
+    const { evaluate } = math as unknown as { evaluate(expression: string, scope: object): Amplitude };
+    expect(evaluate("back + 2 back", { back }).assumed).toEqual(["sine", "in-phase"]);
+    expect(evaluate("back == back", { back })).toBe(true);
+  });
+
   it("knows the units of the trade, exactly", () => {
     expect(String(math.evaluate("1500 rpm to Hz"))).toBe("25 Hz");
     expect(String(math.evaluate("1 ips to mm/s"))).toBe("25.4 mm / s");

@@ -1,9 +1,9 @@
 import { builtInSchemes, type Machine, type Scheme } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { type Fact, isNumberFact } from "../../src/severity/facts";
-import { fitOf } from "../../src/severity/fit";
 import { contains, type Interval } from "../../src/severity/interval";
 import { knownFacts } from "../../src/severity/machine";
+import { matchMachine } from "../../src/severity/match-machine";
 import { classesMeet } from "../../src/severity/overlap";
 import { given } from "./machine-for";
 
@@ -82,11 +82,11 @@ describe("the classes of a table", () => {
     for (const way of ways) {
       for (const combination of combinations(scheme, way)) {
         const text = JSON.stringify(combination);
-        const { chosen, missing, misfit, open } = fitOf(scheme, knownFacts(machineWith(combination)));
+        const { chosen, missing, exclusion, open } = matchMachine(scheme, knownFacts(machineWith(combination)));
         if (gaps[scheme.id]?.test(text) && chosen === undefined) continue;
         // ISO 10816-3:1998: pumps are told from the others by group, which the labels hold
         if (scheme.id === "iso-10816-3-1998" && way.includes("type")) continue;
-        expect(misfit, text).toBeUndefined();
+        expect(exclusion, text).toBeUndefined();
         expect(chosen, `${text} misses ${missing.map(({ fact }) => fact)}, ${open.length} open`).toBeDefined();
         checked++;
       }
@@ -96,7 +96,7 @@ describe("the classes of a table", () => {
 
   it("shaft height decides for electrical machines, power for others", () => {
     const scheme = all.find(({ id }) => id === "iso-10816-3-2009") as Scheme;
-    const group = (machine: Machine) => fitOf(scheme, knownFacts(machine)).chosen?.named?.group;
+    const group = (machine: Machine) => matchMachine(scheme, knownFacts(machine)).chosen?.named?.group;
     expect(group({ type: "motor", power: "250 kW", shaftHeight: "315 mm", support: "rigid" })).toBe("1");
     expect(group({ type: "compressor", power: "250 kW", shaftHeight: "315 mm", support: "rigid" })).toBe("2");
     expect(group({ type: "motor", power: "301 kW", support: "rigid" })).toBe("1");

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { VeladisError } from "veladis";
 import { conditionText, type Machine, machineTypes, parseMachine } from "veladis/severity";
 import { describe, expect, it } from "vitest";
-import { factsOfMachine } from "../../src/severity/class-of";
 import { contains, intervalText } from "../../src/severity/interval";
 import { knownFacts } from "../../src/severity/machine";
+import { machineFacts } from "../../src/severity/machine-facts";
 import { kilowattsPer, type PowerText } from "../../src/severity/size";
 import { same } from "../../src/severity/tolerance";
 
@@ -87,7 +87,7 @@ describe("a machine as data", () => {
   });
 
   it("has the support that its natural frequency and speed give, where both are told", () => {
-    const support = (machine: string) => factsOfMachine(machine).support;
+    const support = (machine: string) => machineFacts(machine).support;
     expect(support("1500 r/min natural 20 Hz")).toBe("flexible");
     expect(support("1500 r/min natural 20 Hz flexible")).toBe("flexible");
     expect(support("1500 r/min natural 65 Hz rigid")).toBe("rigid");

@@ -1,7 +1,7 @@
 import { type MachineClass, type Scheme, schemeById } from "veladis/severity";
 import { describe, expect, it } from "vitest";
-import { factsOfMachine, type MachineRef } from "../../src/severity/class-of";
-import { fitOf } from "../../src/severity/fit";
+import { type MachineRef, machineFacts } from "../../src/severity/machine-facts";
+import { matchMachine } from "../../src/severity/match-machine";
 
 const source = { title: "Site rule 12, invented", provenance: "memory" } as const;
 const criteria = [{ as: "mm/s rms", limits: { "B/C": 4 }, source }] as const;
@@ -14,9 +14,9 @@ function rule(...classes: Omit<MachineClass, "criteria">[]): Scheme {
 }
 
 const asked = (scheme: Scheme, machine: MachineRef) =>
-  fitOf(scheme, factsOfMachine(machine)).missing.map(({ fact }) => fact);
-const taken = (scheme: Scheme, machine: MachineRef) => fitOf(scheme, factsOfMachine(machine)).assumed;
-const chosen = (scheme: Scheme, machine: MachineRef) => fitOf(scheme, factsOfMachine(machine)).chosen?.named;
+  matchMachine(scheme, machineFacts(machine)).missing.map(({ fact }) => fact);
+const taken = (scheme: Scheme, machine: MachineRef) => matchMachine(scheme, machineFacts(machine)).assumed;
+const chosen = (scheme: Scheme, machine: MachineRef) => matchMachine(scheme, machineFacts(machine)).chosen?.named;
 
 const large = { power: { above: 300 }, shaftHeight: { from: 315 } };
 const small = { power: { to: 300 }, shaftHeight: { below: 315 } };
@@ -57,12 +57,12 @@ describe("what is asked of a machine that is named", () => {
 
   it("is nothing where another part of the name speaks against the class", () => {
     const scheme = rule({ named: { group: "1", part: "gear" }, by: { power: { above: 300 } } });
-    expect(fitOf(scheme, factsOfMachine("group 2 400 kW"))).toMatchObject({ chosen: undefined, open: [] });
+    expect(matchMachine(scheme, machineFacts("group 2 400 kW"))).toMatchObject({ chosen: undefined, open: [] });
   });
 
   it("is the fact that a single class needs", () => {
     const scheme = rule({ when: { support: "rigid" } });
-    expect(fitOf(scheme, factsOfMachine({}))).toMatchObject({
+    expect(matchMachine(scheme, machineFacts({}))).toMatchObject({
       chosen: undefined,
       missing: [{ fact: "support", allowed: ["rigid"] }],
     });
@@ -71,7 +71,10 @@ describe("what is asked of a machine that is named", () => {
 
   it("is no fact that a class only must not contradict", () => {
     const scheme = rule({ named: { group: "1" }, within: { speed: { to: 3600 } } });
-    expect(fitOf(scheme, factsOfMachine("group 1"))).toMatchObject({ chosen: { named: { group: "1" } }, missing: [] });
+    expect(matchMachine(scheme, machineFacts("group 1"))).toMatchObject({
+      chosen: { named: { group: "1" } },
+      missing: [],
+    });
   });
 });
 
@@ -113,9 +116,9 @@ describe("a machine without a place in a table", () => {
   it.each(["motor 90 kW rigid 100 r/min", "motor 90 kW 315 mm group 2 rigid"])(
     "%s: has no class left and nothing is asked",
     (machine) => {
-      const fit = fitOf(schemeById("iso-10816-3-2009"), factsOfMachine(machine));
-      expect(fit).toMatchObject({ chosen: undefined, open: [], missing: [] });
-      expect(fit.misfit?.code).toBe("out-of-range");
+      const match = matchMachine(schemeById("iso-10816-3-2009"), machineFacts(machine));
+      expect(match).toMatchObject({ chosen: undefined, open: [], missing: [] });
+      expect(match.exclusion?.code).toBe("out-of-range");
     },
   );
 });
@@ -123,11 +126,14 @@ describe("a machine without a place in a table", () => {
 describe("classes that a machine may share, as no checked table has them", () => {
   it("leave none chosen where it belongs to two", () => {
     const scheme = rule({ named: { group: "1" } }, { named: { group: "1" } });
-    expect(fitOf(scheme, factsOfMachine("group 1"))).toMatchObject({ chosen: undefined, missing: [] });
+    expect(matchMachine(scheme, machineFacts("group 1"))).toMatchObject({ chosen: undefined, missing: [] });
   });
 
   it("ask nothing of the other once one is chosen", () => {
     const scheme = rule({ named: { group: "1" } }, { when: { mounting: "resilient" } });
-    expect(fitOf(scheme, factsOfMachine("group 1"))).toMatchObject({ chosen: { named: { group: "1" } }, missing: [] });
+    expect(matchMachine(scheme, machineFacts("group 1"))).toMatchObject({
+      chosen: { named: { group: "1" } },
+      missing: [],
+    });
   });
 });

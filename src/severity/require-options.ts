@@ -7,7 +7,7 @@ const FORM = 'options such as { scheme: "iso-10816-3-2009", machine: "group 1 ri
  *
  * @throws {@link VeladisError} `missing-fact` where there are none, `wrong-type`
  */
-export function checkedOptions<T extends object>(options: T): T {
+export function requireOptions<T extends object>(options: T): T {
   if (typeof given(options, FORM) === "object") return options;
   throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
 }

@@ -8,7 +8,7 @@ import type { Condition, Scheme } from "./scheme";
 import { domain, factsOf, verdict } from "./verdict";
 
 /** Why a machine has no place in a scheme. */
-export interface Misfit {
+export interface ExclusionReason {
   readonly code: "out-of-range" | "unknown-option";
   readonly expected: string;
   readonly received: string;
@@ -30,8 +30,8 @@ function expected(fact: Fact, wanted: Condition[Fact], where: string): string {
     : `${entry.ask} within ${where}: ${labels(wanted as string).join(" or ")}`;
 }
 
-/** What the scheme's scope has against the machine. */
-export function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Misfit | undefined {
+/** Why the machine lies outside the scope of the scheme; undefined where it does not. */
+export function exclusionReason(scheme: Scheme, known: KnownFacts, where: string): ExclusionReason | undefined {
   const { machines, exclusions = [], within = {}, place } = scheme;
   if (known.place !== undefined && known.place !== place) {
     return {
@@ -66,8 +66,13 @@ export function outOfScope(scheme: Scheme, known: KnownFacts, where: string): Mi
   return undefined;
 }
 
-/** What to blame when no class is left: a fact that no class admits, else facts that contradict each other. */
-export function misfitOf(scheme: Scheme, known: KnownFacts, unmet: readonly Fact[][], where: string): Misfit {
+/** Why no class is left for the machine: a fact that no class admits, else facts that contradict each other. */
+export function noClassReason(
+  scheme: Scheme,
+  known: KnownFacts,
+  unmet: readonly Fact[][],
+  where: string,
+): ExclusionReason {
   const fact = (unmet[0] as Fact[]).find((one) => unmet.every((list) => list.includes(one)));
   if (fact === undefined) {
     const fewest = Math.min(...unmet.map((list) => list.length));

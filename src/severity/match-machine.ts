@@ -1,7 +1,7 @@
+import { type ExclusionReason, exclusionReason, noClassReason } from "./exclusion-reason";
 import { type Fact, facts } from "./facts";
 import type { KnownFacts } from "./machine";
 import { type MachineType, machineTypes } from "./machine-types";
-import { type Misfit, misfitOf, outOfScope } from "./misfit";
 import type { Condition, MachineClass, Scheme } from "./scheme";
 import { domain, factsOf, verdict } from "./verdict";
 
@@ -16,8 +16,8 @@ export interface MissingFact {
   readonly unit?: string;
 }
 
-/** How a machine fits into a scheme. */
-export interface Fit {
+/** How a machine matches a scheme. */
+export interface MachineMatch {
   /** The facts used, with defaults of the standard filled in. */
   readonly facts: KnownFacts;
   /** The one class that the facts decide for, if they do. */
@@ -26,7 +26,7 @@ export interface Fit {
   readonly open: readonly MachineClass[];
   /** What is needed to decide between them. */
   readonly missing: readonly MissingFact[];
-  readonly misfit: Misfit | undefined;
+  readonly exclusion: ExclusionReason | undefined;
   /** Defaults of the standard that were used, in words. */
   readonly assumed: readonly string[];
 }
@@ -38,8 +38,8 @@ function idleSize({ type, power, shaftHeight }: KnownFacts): Fact {
   return electrical && (shaftHeight !== undefined || power === undefined) ? "power" : "shaftHeight";
 }
 
-/** What speaks against a class, and what is not known of it. */
-function against(one: MachineClass, known: KnownFacts): { unmet: Fact[]; unknown: Fact[] } {
+/** The facts that speak against a class, and those not known of it. */
+function objections(one: MachineClass, known: KnownFacts): { unmet: Fact[]; unknown: Fact[] } {
   const unmet: Fact[] = [];
   const unknown: Fact[] = [];
   const check = (condition: Condition | undefined, needed = false, list = factsOf(condition)): void => {
@@ -95,8 +95,8 @@ function sizeAssumption(classes: readonly MachineClass[], known: KnownFacts): st
     : [];
 }
 
-/** How the facts fit into a scheme: the class they decide for, or what is missing, or what speaks against it. */
-export function fitOf(scheme: Scheme, given: KnownFacts): Fit {
+/** How the facts of a machine match a scheme: the class they decide for, or what is missing, or what speaks against it. */
+export function matchMachine(scheme: Scheme, given: KnownFacts): MachineMatch {
   const where = `${scheme.standard} (${scheme.edition})`;
   const assumed: string[] = [];
   const filled: { [F in Fact]?: number | string } = { ...given };
@@ -107,18 +107,18 @@ export function fitOf(scheme: Scheme, given: KnownFacts): Fit {
   }
   const known: KnownFacts = filled;
   const base = { facts: known, assumed };
-  const scope = outOfScope(scheme, known, where);
-  if (scope !== undefined) return { ...base, chosen: undefined, open: [], missing: [], misfit: scope };
-  const found = scheme.classes.map((one) => ({ one, ...against(one, known) }));
+  const scope = exclusionReason(scheme, known, where);
+  if (scope !== undefined) return { ...base, chosen: undefined, open: [], missing: [], exclusion: scope };
+  const found = scheme.classes.map((one) => ({ one, ...objections(one, known) }));
   const open = found.filter(({ unmet }) => unmet.length === 0);
   if (open.length === 0) {
-    const misfit = misfitOf(
+    const exclusion = noClassReason(
       scheme,
       known,
       found.map(({ unmet }) => unmet),
       where,
     );
-    return { ...base, chosen: undefined, open: [], missing: [], misfit };
+    return { ...base, chosen: undefined, open: [], missing: [], exclusion };
   }
   assumed.push(
     ...sizeAssumption(
@@ -134,6 +134,6 @@ export function fitOf(scheme: Scheme, given: KnownFacts): Fit {
     chosen,
     open: open.map(({ one }) => one),
     missing: unknown.map((fact) => missingFact(scheme, fact)),
-    misfit: undefined,
+    exclusion: undefined,
   };
 }

@@ -1,16 +1,15 @@
 import type { Amplitude } from "../amplitude/index";
 import { VeladisError } from "../core/index";
-import type { KnownFacts } from "./machine";
-import type { Scheme } from "./scheme";
+import type { PlacedMachine } from "./placed-machine";
 
 /**
  * Refuses a velocity or acceleration for a shaft table, unless it is said to be of the shaft: it looks like a housing's.
  *
  * @throws {@link VeladisError} `missing-fact`
  */
-export function checkPlace(scheme: Scheme, { place }: KnownFacts, readings: readonly Amplitude[]): void {
+export function requirePlace({ scheme, facts }: PlacedMachine, readings: readonly Amplitude[]): void {
   const other = readings.find(({ quantity }) => quantity !== "displacement");
-  if (scheme.place === "housing" || place === "shaft" || other === undefined) return;
+  if (scheme.place === "housing" || facts.place === "shaft" || other === undefined) return;
   throw new VeladisError("missing-fact", {
     expected: `a reading of the shaft against its housing, as ${scheme.standard} needs; say place "shaft" if it is one`,
     received: `a reading of ${other.quantity} of unknown place`,

@@ -1,6 +1,6 @@
 import type { Fact } from "./facts";
-import type { Fit, MissingFact } from "./fit";
 import { conditionText } from "./machine-class";
+import type { MachineMatch, MissingFact } from "./match-machine";
 import type { Condition, LimitValue, MachineClass, Scheme } from "./scheme";
 
 /** The limits of a class by what they are written in and their names; undefined where any hangs on a speed. */
@@ -25,7 +25,7 @@ function isBelow(one: ReadonlyMap<string, number>, other: ReadonlyMap<string, nu
  * Of the classes that nothing speaks against, the one whose limits are the lowest throughout; undefined where there is
  * none, where limits hang on a speed, and for facts that the scheme always asks for.
  */
-export function severestOf(scheme: Scheme, { open, missing }: Fit): MachineClass | undefined {
+export function lowestLimits(scheme: Scheme, { open, missing }: MachineMatch): MachineClass | undefined {
   if (missing.some(({ fact }) => scheme.ask?.includes(fact))) return undefined;
   const all = open.map(numbersOf);
   return open.find((_, i) =>
@@ -34,7 +34,7 @@ export function severestOf(scheme: Scheme, { open, missing }: Fit): MachineClass
 }
 
 /** What was assumed of facts not given, in words. */
-export function assumptionsFor({ named, by, when }: MachineClass, missing: readonly MissingFact[]): string[] {
+export function lowestLimitsAssumed({ named, by, when }: MachineClass, missing: readonly MissingFact[]): string[] {
   const all: Condition = { ...named, ...by, ...when };
   const asked = missing.map(({ fact }) => fact).filter((fact: Fact) => all[fact] !== undefined);
   return asked.map(

@@ -1,0 +1,95 @@
+import { type Amplitude, amplitudeOf, format, madeOf, type Step, writtenIn } from "../amplitude/index";
+import { nonNegative, positive, VeladisError } from "../core/index";
+import { inType, linearTypeOf, operands } from "./operands";
+
+/** Frequency of a result of several readings: theirs if all agree, else unknown. */
+function commonHertz(readings: readonly Amplitude[]): number | undefined {
+  const [first] = readings;
+  return readings.every(({ hertz }) => hertz === first?.hertz) ? first?.hertz : undefined;
+}
+
+/** What a step makes of readings in one type: an amplitude in that type, with their histories and the step. */
+function made(of: readonly Amplitude[], value: number, step: Omit<Step, "of" | "value" | "type">): Amplitude {
+  const [first] = of as readonly [Amplitude, ...Amplitude[]];
+  const { unit, detector, quantity } = first;
+  nonNegative(value, "an amplitude of zero or more");
+  const way = madeOf(of, { ...step, value, type: writtenIn(first) });
+  return Object.freeze({ value, unit, detector, quantity, hertz: commonHertz(of), ...way });
+}
+
+function checkFrequencies(a: Amplitude, b: Amplitude, doing: string): void {
+  if (a.hertz === undefined || b.hertz === undefined || a.hertz === b.hertz) return;
+  throw new VeladisError("wrong-frequency", {
+    expected: `readings at one frequency to ${doing} (RMS readings of different frequencies go together by rss)`,
+    received: `${a.hertz} Hz and ${b.hertz} Hz`,
+  });
+}
+
+function inPhase(a: Amplitude, b: Amplitude, does: "sum" | "difference", doing: string): Amplitude {
+  checkFrequencies(a, b, doing);
+  const of = operands([a, b], doing);
+  const [x, y] = of.map(({ value }) => value) as [number, number];
+  return made(of, does === "sum" ? x + y : x - y, { does, assumed: Object.freeze(["in-phase"] as const) });
+}
+
+/** One reading and another that rises and falls with it. */
+export function sumOf(a: Amplitude, b: Amplitude): Amplitude {
+  return inPhase(a, b, "sum", "add");
+}
+
+/** One reading without another that rises and falls with it. */
+export function differenceOf(a: Amplitude, b: Amplitude): Amplitude {
+  return inPhase(a, b, "difference", "subtract");
+}
+
+/** A reading times a number, or over one. */
+export function scaledReading(reading: Amplitude, { by = 1, over = 1, note }: Pick<Step, "by" | "over" | "note">) {
+  const checked = amplitudeOf(reading);
+  const linear = inType(checked, linearTypeOf(checked));
+  nonNegative(by, "a number of zero or more to multiply an amplitude with");
+  positive(over, "a number above zero to divide an amplitude by");
+  const step = { does: "scale", by, ...(over !== 1 && { over }), ...(note !== undefined && { note }) } as const;
+  return made([linear], (linear.value * by) / over, step);
+}
+
+/** The root of the sum of squares of RMS readings that have nothing to do with one another. */
+export function rootSumSquare(readings: readonly Amplitude[]): Amplitude {
+  for (const reading of readings) {
+    if (reading.detector === "rms") continue;
+    throw new VeladisError("wrong-detector", {
+      expected: "RMS readings, since peaks of different waves do not add by their squares",
+      received: format(reading),
+      allowed: ["rms"],
+    });
+  }
+  const of = operands(readings, "combine");
+  if (of.length === 1) return of[0] as Amplitude;
+  const value = Math.hypot(...of.map((one) => one.value));
+  return made(of, value, { does: "rss", assumed: Object.freeze(["uncorrelated"] as const) });
+}
+
+/** The arithmetic mean of readings: of their numbers, so that no phase comes into it. */
+export function meanOf(readings: readonly Amplitude[]): Amplitude {
+  const of = operands(readings, "average");
+  if (of.length === 1) return of[0] as Amplitude;
+  const total = of.reduce((sum, { value }) => sum + value, 0);
+  return scaledReading(made(of, total, { does: "sum", note: "of the numbers" }), {
+    over: of.length,
+    note: `mean of ${of.length}`,
+  });
+}
+
+/** The largest or smallest of several readings, as it was written; what the others assumed went into the choice. */
+export function extremeOf(readings: readonly Amplitude[], does: "largest" | "smallest"): Amplitude {
+  const values = operands(readings, "compare").map(({ value }) => value);
+  const place = values.indexOf((does === "largest" ? Math.max : Math.min)(...values));
+  const checked = readings.map(amplitudeOf);
+  const chosen = checked[place] as Amplitude;
+  if (checked.length === 1) return chosen;
+  const type = linearTypeOf(chosen);
+  const of = checked.map((one) => inType(one, type));
+  const { crestFactor: _ofAll, ...found } = made(of, (of[place] as Amplitude).value, { does });
+  const { hertz, crestFactor } = chosen;
+  const itsOwn = Object.freeze({ ...found, hertz, ...(crestFactor !== undefined && { crestFactor }) });
+  return inType(itsOwn, writtenIn(chosen));
+}

@@ -1,0 +1,45 @@
+import { type Amplitude, amplitudeOf, convertAmplitude, format, typeOf, writtenIn } from "../amplitude/index";
+import { VeladisError } from "../core/index";
+
+/** The unit and detector of a reading, also where it is written as a level: arithmetic is on linear values. */
+export function linearTypeOf({ unit, detector }: Amplitude): string {
+  return typeOf(unit, detector).type;
+}
+
+/** The reading in a type of its own quantity; where it is written otherwise, by a conversion that its history tells. */
+export function inType(reading: Amplitude, type: string): Amplitude {
+  return writtenIn(reading) === type ? reading : convertAmplitude(reading, type);
+}
+
+function checkAlike(first: Amplitude, reading: Amplitude, doing: string): void {
+  if (reading.quantity !== first.quantity) {
+    throw new VeladisError("wrong-quantity", {
+      expected: `readings of one quantity to ${doing}; convert one of them first, with "to"`,
+      received: `${format(first)} (${first.quantity}) and ${format(reading)} (${reading.quantity})`,
+    });
+  }
+  if (reading.detector !== first.detector) {
+    throw new VeladisError("wrong-detector", {
+      expected: `readings by one detector to ${doing}, since ${first.detector} and ${reading.detector} never mix; convert one of them first, with "to"`,
+      received: `${format(first)} and ${format(reading)}`,
+    });
+  }
+}
+
+/**
+ * Readings in the unit of the first, if they are of one quantity and one detector.
+ *
+ * @throws {@link VeladisError} `wrong-quantity` or `wrong-detector`, with the reason
+ */
+export function operands(readings: readonly Amplitude[], doing: string): Amplitude[] {
+  const checked = readings.map(amplitudeOf);
+  const first = checked[0] as Amplitude;
+  for (const reading of checked) checkAlike(first, reading, doing);
+  return checked.map((reading) => inType(reading, linearTypeOf(first)));
+}
+
+/** The values of two readings in the unit of the first. */
+export function valuesOf(a: Amplitude, b: Amplitude, doing: string): [x: number, y: number] {
+  const [one, other] = operands([a, b], doing) as [Amplitude, Amplitude];
+  return [one.value, other.value];
+}

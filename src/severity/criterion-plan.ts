@@ -1,0 +1,72 @@
+import type { Amplitude, ParsedType } from "../amplitude/index";
+import type { Applicable } from "./applicable-criteria";
+import { criterionType } from "./criterion-type";
+import { type Zone, zonesBetween } from "./kinds";
+import { type Limit, limitsOf, limitText } from "./limit";
+import { limitsInType, type ReaderLimits, readerType } from "./limits-in-type";
+import type { KnownFacts } from "./machine";
+import type { PlacedMachine } from "./placed-machine";
+import type { Criterion, Scheme } from "./scheme";
+import { raised } from "./tolerance";
+
+/** What of a judgement by one criterion depends on the table, the machine and what the reading is written in. */
+export interface CriterionPlan {
+  readonly criterion: Criterion;
+  /** Of the readings, the place of the one that it judges. */
+  readonly place: number;
+  readonly type: ParsedType;
+  /** The limits as the standard prints them, lowest first. */
+  readonly limits: readonly Limit[];
+  /** The largest value that is still within each of them. */
+  readonly bounds: readonly number[];
+  /** How each of them is named in a history. */
+  readonly texts: readonly string[];
+  readonly zones: readonly Zone[];
+  readonly band: readonly [low: number, high: number] | null;
+  readonly verified: boolean;
+  /** The limits in the type of a reading like the one that was planned for, by the crest factor stated if there is one. */
+  readerLimits(reading: Amplitude, crestFactor: number | undefined): ReaderLimits;
+}
+
+/** The measuring band for a criterion, at a shaft speed in r/min if it is known. */
+function bandOf(scheme: Scheme, criterion: Criterion, { speed }: KnownFacts): CriterionPlan["band"] {
+  if (criterion.band !== undefined) return criterion.band;
+  const { slowBand, band } = scheme;
+  return slowBand !== undefined && (speed as number) < slowBand.below ? slowBand.band : band;
+}
+
+/** True where a crest factor that the reading brings along relates the two types. */
+function takesCrestFactor(from: ParsedType, to: ParsedType): boolean {
+  return from.quantity === to.quantity && from.pi === to.pi && from.rootTwo !== to.rootTwo;
+}
+
+/** The plan of a criterion that applies, for readings such as these. */
+export function criterionPlan(
+  { scheme, facts }: PlacedMachine,
+  { criterion, reading }: Applicable,
+  readings: readonly Amplitude[],
+): CriterionPlan {
+  const type = criterionType(criterion);
+  const reader = readerType(reading);
+  const limits = limitsOf(scheme, criterion, facts.speed as number | undefined);
+  const names = limits.map(({ name }) => name);
+  const inReaders = limitsInType(limits, reader);
+  const crosses = reader.quantity !== type.quantity;
+  const takes = takesCrestFactor(type, reader);
+  return {
+    criterion,
+    place: readings.indexOf(reading),
+    type,
+    limits,
+    bounds: limits.map(({ value }) => raised(value)),
+    texts: limits.map(limitText),
+    zones: Object.freeze(zonesBetween(scheme.kind, names, scheme.grades)) as readonly Zone[],
+    band: bandOf(scheme, criterion, facts),
+    verified: limits.every(({ verified }) => verified),
+    readerLimits: ({ hertz, crestFactor: brought }, crestFactor) =>
+      inReaders({
+        hertz: crosses ? hertz : undefined,
+        crestFactor: crestFactor ?? (takes ? brought : undefined),
+      }),
+  };
+}

@@ -1,0 +1,65 @@
+import {
+  type Amplitude,
+  type ConvertOptions,
+  convert,
+  type ParsedType,
+  parsedType,
+  type ReadingType,
+  type Unfinished,
+} from "../amplitude/index";
+import type { Limit } from "./limit";
+
+/** The conversion of a number between types that only run time knows. */
+const convertText = convert as (value: number, from: string, to: string, options: ConvertOptions) => number;
+
+/** The limits of a criterion in the reader's type. */
+export interface ReaderLimits {
+  /** Lowest first. */
+  readonly all: readonly Limit[];
+  readonly byName: Readonly<Record<string, Limit>>;
+}
+
+/** What the reader's values are written in: a type, or a level with its reference. */
+export function readerType({ unit, detector, level }: Amplitude): ParsedType {
+  return parsedType(level === undefined ? `${unit} ${detector}` : `dB re ${level.re}`);
+}
+
+/** What a conversion is told besides its types. */
+export interface Told {
+  readonly hertz: number | undefined;
+  readonly crestFactor: number | undefined;
+}
+
+/** The values in one type, in another. */
+export function valuesIn(type: ReadingType, values: readonly number[], as: ReadingType, told: Told): number[] {
+  const { hertz, crestFactor } = told;
+  const options: Unfinished<ConvertOptions> = {};
+  if (hertz !== undefined) options.at = { hertz };
+  if (crestFactor !== undefined) options.crestFactor = crestFactor;
+  return values.map((value) => convertText(value, as, type, options));
+}
+
+/**
+ * The limits in the reader's type, for a frequency and a crest factor. What they were for the last ones is remembered:
+ * within one quantity and without a crest factor that is all there is.
+ */
+export function limitsInType(
+  limits: readonly Limit[],
+  { type, unit, detector }: ParsedType,
+): (told: Told) => ReaderLimits {
+  const printed = limits.map(({ printed: { value } }) => value);
+  let lastTold: Told | undefined;
+  let last: ReaderLimits | undefined;
+  return (told) => {
+    if (last !== undefined && told.hertz === lastTold?.hertz && told.crestFactor === lastTold?.crestFactor) return last;
+    const values = valuesIn(type, printed, (limits[0] as Limit).as, told);
+    const all = limits.map((one, i) => {
+      const { name, printed, standard, edition, source, verified } = one;
+      const value = values[i] as number;
+      return Object.freeze({ name, as: type, value, unit, detector, printed, standard, edition, source, verified });
+    });
+    last = { all, byName: Object.freeze(Object.fromEntries(all.map((one) => [one.name, one]))) };
+    lastTold = told;
+    return last;
+  };
+}

@@ -1,0 +1,90 @@
+import { memo, VeladisError } from "../core/index";
+import { lowestLimits, lowestLimitsAssumed } from "./lowest-limits";
+import type { KnownFacts } from "./machine";
+import { conditionOf } from "./machine-class";
+import { type MachineRef, machineFacts } from "./machine-facts";
+import { type MachineMatch, matchMachine } from "./match-machine";
+import type { Condition, MachineClass, Scheme } from "./scheme";
+
+/** What to do about facts that a table needs and were not given: refuse, or take the class with the lowest limits. */
+export type Assume = "nothing" | "lowest limits";
+
+/** A machine in a class of a table. */
+export interface PlacedMachine {
+  readonly scheme: Scheme;
+  readonly chosen: MachineClass;
+  /** What tells the class from the others. */
+  readonly machineClass: Condition;
+  /** The facts that decided, with defaults of the standard filled in. */
+  readonly facts: KnownFacts;
+  /** What stood in for facts not given, in words. */
+  readonly assumedFacts: readonly string[];
+}
+
+/** What is missing, in words; of a single fact the answers stand in the error's own list. */
+function missingText({ missing }: MachineMatch): string {
+  return missing
+    .map(({ fact, ask, unit, allowed }) => {
+      const answers = allowed !== undefined && missing.length > 1 ? ` (${allowed.join(", ")})` : "";
+      return `${fact}: ${ask}${unit ? ` in ${unit}` : ""}${answers}`;
+    })
+    .join("; ");
+}
+
+function requireClass(scheme: Scheme, match: MachineMatch, assume: Assume): [MachineClass, assumed: readonly string[]] {
+  const { chosen, exclusion, missing, assumed } = match;
+  if (chosen !== undefined) return [chosen, assumed];
+  if (exclusion !== undefined) throw new VeladisError(exclusion.code, exclusion);
+  const lowest = assume === "nothing" ? undefined : lowestLimits(scheme, match);
+  if (lowest !== undefined) return [lowest, [...assumed, ...lowestLimitsAssumed(lowest, missing)]];
+  throw new VeladisError("missing-fact", {
+    expected: missingText(match),
+    received: `a machine without ${missing.map(({ fact }) => fact).join(" and ")}`,
+    ...(missing.length === 1 && missing[0]?.allowed && { allowed: missing[0].allowed }),
+  });
+}
+
+function placed(scheme: Scheme, facts: KnownFacts, assume: Assume): PlacedMachine {
+  const match = matchMachine(scheme, facts);
+  const [chosen, assumed] = requireClass(scheme, match, assume);
+  return Object.freeze({
+    scheme,
+    chosen,
+    machineClass: Object.freeze(conditionOf(chosen)),
+    facts: Object.freeze({ ...match.facts }),
+    assumedFacts: Object.freeze([...assumed]),
+  });
+}
+
+/** The places of machines in one table, remembered: by their words, or by their facts as a text. */
+function placesIn(scheme: Scheme, assume: Assume) {
+  return {
+    ofWords: memo((words) => placed(scheme, machineFacts(words), assume)),
+    ofFacts: memo((facts) => placed(scheme, JSON.parse(facts) as KnownFacts, assume)),
+  };
+}
+
+type Places = ReturnType<typeof placesIn>;
+
+// schemes are frozen, so that what was found in one stays true
+const remembered = /* @__PURE__ */ new WeakMap<Scheme, Record<Assume, Places>>();
+
+function placesOf(scheme: Scheme, assume: Assume): Places {
+  let places = remembered.get(scheme);
+  if (places === undefined) {
+    places = { nothing: placesIn(scheme, "nothing"), "lowest limits": placesIn(scheme, "lowest limits") };
+    remembered.set(scheme, places);
+  }
+  return assume === "nothing" ? places.nothing : places["lowest limits"];
+}
+
+/**
+ * The class of a machine in a scheme, with the facts that decided. A machine that was asked for before is not matched
+ * again.
+ *
+ * @throws {@link VeladisError} `missing-fact`, `out-of-range` or `unknown-option`
+ */
+export function placedMachine(scheme: Scheme, machine: MachineRef, assume: Assume = "nothing"): PlacedMachine {
+  const { ofWords, ofFacts } = placesOf(scheme, assume);
+  return typeof machine === "string" ? ofWords(machine) : ofFacts(JSON.stringify(machineFacts(machine)));
+}
