@@ -1,24 +1,24 @@
 import { version } from "../../package.json";
 import { VeladisError } from "../core/index";
-import type { Command } from "./commands/command";
-import { type CommandEntry, commands } from "./commands/index";
+import { isCommand, runCommand } from "./commands/index";
+import { type CommandName, pages } from "./commands/pages";
 import type { Io } from "./input/io";
 import { exitCodes } from "./print/exit-codes";
 import { failureText } from "./print/failure";
 
-function overview(): string {
-  const entries = Object.entries(commands) as [string, CommandEntry][];
-  const width = Math.max(...entries.map(([name]) => name.length));
-  const rows = entries.map(([name, { summary }]) => `  ${name.padEnd(width)}  ${summary}`);
-  const head = "commands (veladis <command> --help tells more; veladis alone opens the calculator)";
-  return `\n${head}\n${rows.join("\n")}\n`;
+/** The help of a command; of none by name, that of `convert` with the list of all. */
+async function helpFor(name: CommandName | undefined): Promise<string> {
+  const { helpText, overviewText } = await import("./options/help-text");
+  const page = helpText(await pages[name ?? "convert"]());
+  if (name !== undefined) return page;
+  const all = Object.entries(pages).map(async ([one, load]) => [one, await load()] as const);
+  return page + overviewText(await Promise.all(all));
 }
 
-/** The command that the arguments name, and the arguments behind its name. */
-async function commandOf(args: readonly string[]): Promise<[Command, readonly string[], named: boolean]> {
-  const name = args[0] as keyof typeof commands;
-  if (Object.hasOwn(commands, name ?? "")) return [await commands[name].load(), args.slice(1), true];
-  return [await commands.convert.load(), args, false];
+/** Whether help is asked for; what stands behind `--` are texts. */
+function asksHelp(args: readonly string[]): boolean {
+  const options = args.includes("--") ? args.slice(0, args.indexOf("--")) : args;
+  return options.includes("--help") || options.includes("-h");
 }
 
 /** Runs the command line; resolves to the exit code. */
@@ -32,12 +32,13 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       if (io.piped === undefined) return await (await import("./calculator/open-calculator")).openCalculator(io);
       return await (await import("./calculator/calculate-lines")).calculateLines(io);
     }
-    const [command, rest, named] = await commandOf(args);
-    if (rest.includes("--help") || rest.includes("-h")) {
-      await io.out(command.help + (named ? "" : overview()));
+    const name = isCommand(args[0]) ? args[0] : undefined;
+    const rest = name === undefined ? args : args.slice(1);
+    if (asksHelp(rest)) {
+      await io.out(await helpFor(name));
       return exitCodes.done;
     }
-    return await command.run(rest, io);
+    return await runCommand(name ?? "convert", rest, io);
   } catch (error) {
     if (!(error instanceof VeladisError)) throw error;
     io.err(failureText(error, args.includes("--json")));

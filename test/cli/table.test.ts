@@ -113,7 +113,7 @@ describe("zones", () => {
     const { out, err } = await veladis(["table", path, "--column", "v", "--from", "mm/s rms", ...machine]);
     const options = { scheme: "iso-10816-3-2009", machine: "group 2 rigid" } as const;
     expect(rowsOf(out)).toEqual([
-      ["v", "zone", "judged by", "limits", "assumed"],
+      ["v", "zone", "scheme", "limits", "assumed"],
       ...values.map((value) => [value, classify(`${value} mm/s rms`, options).zone, options.scheme, "MEMORY", ""]),
     ]);
     expect(err).toContain("zones     A 2, B 2, C 1, D 2\n");
@@ -125,7 +125,7 @@ describe("zones", () => {
     const machine = ["--machine-column", "machine"];
     const { out } = await veladis(["table", file(readings), ...byRow, ...speed, ...machine]);
     expect(rowsOf(out).map((row) => row.slice(6, 9))).toEqual([
-      ["zone", "judged by", "limits"],
+      ["zone", "scheme", "limits"],
       ["A", "iso-10816-7-2009", "read"],
       ["A", "iso-10816-7-2009", "read"],
       ["start-up", "iso-14694-2003", "MEMORY"],
@@ -179,7 +179,7 @@ describe("zones", () => {
     };
     const by = file(JSON.stringify(scheme), "rule.json");
     const { out } = await veladis(["table", file("v\n1\n3\n"), "--column", "v", "--from", "mm/s rms", "--scheme", by]);
-    expect(out).toBe('v,zone,judged by,limits,assumed\n1,fine,site-rule,MEMORY,\n3,"watch, soon",site-rule,MEMORY,\n');
+    expect(out).toBe('v,zone,scheme,limits,assumed\n1,fine,site-rule,MEMORY,\n3,"watch, soon",site-rule,MEMORY,\n');
   });
 });
 
@@ -244,7 +244,7 @@ describe("as JSON", () => {
       cells: { tag: "fän", v: "2.54" },
       "in/s pk": convert(2.54, "mm/s rms", "in/s pk"),
       zone: "B",
-      "judged by": "iso-10816-3-2009",
+      scheme: "iso-10816-3-2009",
       limits: "MEMORY",
       assumed: "sine",
     });

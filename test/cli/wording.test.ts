@@ -78,6 +78,7 @@ const cases: readonly Case[] = [
   [`--file|${route}`], [`--file|${route}|--to|in/s pk`], [`--file|${absent}|--to|in/s pk`], ["--column|2", "4.1\n"],
   ["--to|in/s pk", `${"x".repeat(2 << 20)}\n`], [`--file|${levels}|--column|levle|--from|mm/s rms|--to|in/s pk`],
   ["--to|in/s pk", "x".repeat(2 << 20)], ["--file|x.csv|4.1 mm/s rms|--to|in/s pk"], [""], ["convert"],
+  [`--file|${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--explain`],
   // judge
   ["judge"], ["judge 4.1 mm/s rms"], ["judge --machine|group 1 rigid"], ["judge 4.1 mm/s rms|--machine|group 1 rigid|--crest-factor|3,5"],
   [`judge 4.1 mm/s rms|--scheme|${join(folder, "absent.json")}`], [`judge 4.1 mm/s rms|--scheme|${json}`],
@@ -91,6 +92,8 @@ const cases: readonly Case[] = [
   [`${overall}|${unsaid}`], [`${overall}|${unsaid}|--format|flot32`], [`${overall}|${unsaid}|--format|float32|--endian|middle`],
   [`${overall}|${one}|--band|10`], [`${overall}|${one}|--band|low-high`], [`${overall}|${one}|--band|1-high`], [`${overall}|${one}|--order|three`], [`${overall}|${one}|--band|20-40|--lines|many`],
   [`${overall}|${one}|--causal|--edges|ideal|--band|20-40`], [`${overall}|${one}|--scheme|iso-7919-3-2009|--machine|motor 3000 r/min`],
+  // completion
+  ["completion"], ["completion basch"],
   // setpoints
   ["setpoints"], ["setpoints --baseline|2 mm/s rms|--limits|4.5 mm/s rms"], ["setpoints --baseline|2 mm/s rms|--machine|pump|--k|three"],
   [`setpoints --file|${levels}`], [`setpoints --file|${levels}|--from|mm/s rms|--start-up|noon`], ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--delay|soon"],
@@ -110,7 +113,7 @@ const cases: readonly Case[] = [
   ["check"], ["check --tolerance|5 %"], ["check --tolerance|5 %|--known|8 mm/s rms"], ["check --tolerance|5 %|--file|points.csv"], [`check --tolerance|5 %|--from|mm/s rms|--file|${points}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${broken}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${absent}`],
   ["check --tolerance|5 %|--from|mm/s rms"],
   // balance
-  ["balance"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"],
+  ["balance"], ["balance --mass|400 kg|--speed|1480 r/min"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"],
   // table
   ["table"], [`table ${readings}|${levels}|--column|value`], [table], ["table --column|value|--to|in/s pk"], [`table ${absent}|--column|value|--to|in/s pk`], [`table ${folder}|--column|value|--to|in/s pk`],
   [`${table}|--to|in/s pk|--crest-factor|many`], [`${table}|--to|in/s pk|--from|mm/s rms|--out|${readings}`], [`${table}|--to|in/s pk|--from|mm/s rms`], [`${table}|--to|in/s pk|--from|mm/s rms|--from-column|unit`], [`${table}|--to|in/s pk|--detector|rms`],

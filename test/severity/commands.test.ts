@@ -4,11 +4,10 @@ import { join } from "node:path";
 import { Readable } from "node:stream";
 import { VeladisError } from "veladis";
 import { describe, expect, it } from "vitest";
-import { judgeCommand } from "../../src/cli/commands/judge";
-import { schemesCommand } from "../../src/cli/commands/schemes";
+import { runCommand } from "../../src/cli/commands/index";
 import { failureText } from "../../src/cli/print/failure";
 
-async function run(command: typeof judgeCommand, args: string[], piped?: string, colour = false) {
+async function run(command: "judge" | "schemes", args: string[], piped?: string, colour = false) {
   let out = "";
   let err = "";
   const io = {
@@ -21,15 +20,15 @@ async function run(command: typeof judgeCommand, args: string[], piped?: string,
       err += text;
     },
   };
-  const code = await command.run(args, io).catch((error: unknown) => {
+  const code = await runCommand(command, args, io).catch((error: unknown) => {
     err += failureText(error, args.includes("--json"));
     return 2;
   });
   return { out, err, code };
 }
 
-const judge = (args: string[], piped?: string, colour?: boolean) => run(judgeCommand, args, piped, colour);
-const schemes = (args: string[]) => run(schemesCommand, args);
+const judge = (args: string[], piped?: string, colour?: boolean) => run("judge", args, piped, colour);
+const schemes = (args: string[]) => run("schemes", args);
 
 describe("veladis judge", () => {
   it("prints the zone by letter and word first, without colour unless a person reads it", async () => {
@@ -128,7 +127,7 @@ describe("veladis judge", () => {
     expect((await judge(["1 mm/s rms", "--maschine", "pump"])).err).toMatch(/unknown-option/);
     expect((await judge(["1 mm/s rms", "--scheme", "iso-10816-8"])).err).toMatch(/did you mean/);
     await expect(
-      judgeCommand.run(["1 mm/s rms"], { piped: undefined, colour: false, out: () => {}, err: () => {} }),
+      runCommand("judge", ["1 mm/s rms"], { piped: undefined, colour: false, out: () => {}, err: () => {} }),
     ).rejects.toBeInstanceOf(VeladisError);
   });
 });

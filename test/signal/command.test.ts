@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { Readable } from "node:stream";
 import { overall, overallStream, spectrum } from "veladis/signal";
 import { describe, expect, it } from "vitest";
-import { overallCommand } from "../../src/cli/commands/overall";
+import { runCommand } from "../../src/cli/commands/index";
 import type { Io } from "../../src/cli/input/io";
 import { failureText } from "../../src/cli/print/failure";
 import { expectClose } from "./close";
@@ -54,7 +54,7 @@ async function command(args: readonly string[], piped?: string | Buffer | readon
     },
   };
   try {
-    return { code: await overallCommand.run(args, io), ...printed };
+    return { code: await runCommand("overall", args, io), ...printed };
   } catch (error) {
     return { code: 2, ...printed, err: failureText(error, args.includes("--json")) };
   }

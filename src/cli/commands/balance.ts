@@ -8,27 +8,19 @@ import {
 import { cautions, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import type { Io } from "../input/io";
-import { alone, parsedArguments } from "../options/arguments";
-import { listed, needed } from "../options/option-values";
+import type { Given } from "../options/option-row";
+import { needed, parts } from "../options/option-values";
+import { alone } from "../options/parsed-arguments";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { wrapped } from "../print/wrapped";
-import { help } from "./balance-help";
-import type { Command } from "./command";
-
-const options = {
-  mass: { type: "string" },
-  speed: { type: "string" },
-  planes: { type: "string" },
-  unbalance: { type: "string" },
-  json: { type: "boolean", default: false },
-} as const;
+import type { balancePage } from "./balance-page";
 
 const NOTE = "G is the speed of the centre of mass of the rotor turning free in space, no reading on a housing.";
 
 function planesOf(written: string | undefined): { planes?: { left: string; right: string } } {
   if (written === undefined) return {};
-  const [left, right, ...more] = listed(written);
+  const [left, right, ...more] = parts(written);
   if (left !== undefined && right !== undefined && more.length === 0) return { planes: { left, right } };
   throw new VeladisError("syntax", {
     expected: '--planes with two distances from the centre of mass, such as "300 mm, 700 mm"',
@@ -56,14 +48,12 @@ function permissibleText({
   );
 }
 
-async function run(args: readonly string[], io: Io): Promise<number> {
-  const { values, positionals } = parsedArguments(args, options);
-  const rotor = {
-    mass: needed(values.mass, "mass", '"400 kg"'),
-    speed: frequency(needed(values.speed, "speed", '"1480 r/min"')),
-  };
+/** Balance grades in both directions. */
+export async function printBalance(given: Given<typeof balancePage.options>, io: Io): Promise<number> {
+  const { values, texts } = given;
+  const rotor = { mass: needed(given, "mass"), speed: frequency(needed(given, "speed")) };
   if (values.unbalance !== undefined) {
-    alone("unbalance", positionals);
+    alone("unbalance", texts);
     const grade = gradeOfUnbalance(values.unbalance, rotor);
     const force = centrifugalForce(values.unbalance, rotor.speed);
     await io.out(
@@ -73,11 +63,14 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     );
     return exitCodes.done;
   }
-  const grade = needed(positionals.join(" ") || undefined, "unbalance", 'or a grade, as in veladis balance "G 6.3"');
+  const grade = texts.join(" ");
+  if (grade === "") {
+    throw new VeladisError("missing-fact", {
+      expected: 'a grade, as in veladis balance "G 6.3", or --unbalance',
+      received: "nothing",
+    });
+  }
   const found = permissibleUnbalance(grade, { ...rotor, ...planesOf(values.planes) });
   await io.out(values.json ? `${JSON.stringify({ ...found, cautions })}\n` : permissibleText(found) + cautionsText());
   return exitCodes.done;
 }
-
-/** Balance grades in both directions. */
-export const balanceCommand: Command = { help, run };

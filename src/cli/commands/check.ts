@@ -12,29 +12,14 @@ import {
 import { csvPoints } from "../input/csv-points";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
-import { parsedOptions } from "../options/arguments";
+import type { Given } from "../options/option-row";
 import { needed } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { textTable } from "../print/text-table";
 import { wrapped } from "../print/wrapped";
-import { help } from "./check-help";
-import type { Command } from "./command";
-
-const options = {
-  known: { type: "string" },
-  indicated: { type: "string" },
-  "as-left": { type: "string" },
-  tolerance: { type: "string" },
-  uncertainty: { type: "string" },
-  rule: { type: "string" },
-  file: { type: "string" },
-  from: { type: "string" },
-  sheet: { type: "string" },
-  name: { type: "string" },
-  json: { type: "boolean", default: false },
-} as const;
+import type { checkPage } from "./check-page";
 
 function row(name: string, check: KnownCheckResult): string[] {
   const { known, shown, unit, error, errorPercent, errorDecibels, verdict } = check;
@@ -78,16 +63,17 @@ function linearityText({ points, slope, offset, unit, worst, nonLinearity, verdi
   );
 }
 
-async function run(args: readonly string[], io: Io): Promise<number> {
-  const values = parsedOptions(args, options);
+/** Holds a reading, or several, against a known vibration. */
+export async function checkReading(given: Given<typeof checkPage.options>, io: Io): Promise<number> {
+  const { values } = given;
   const rest = {
-    tolerance: needed(values.tolerance, "tolerance", '"5 %", "0.5 dB" or "0.4 mm/s rms"'),
+    tolerance: needed(given, "tolerance"),
     ...(values.uncertainty !== undefined && { uncertainty: values.uncertainty }),
     ...(values.rule !== undefined && { rule: values.rule as DecisionRule }),
   };
   const machine = values.name ?? "Machine";
   if (values.known === undefined && (values.file !== undefined || values.from !== undefined)) {
-    const from = needed(values.from, "from", '"mm/s rms", what the levels of the CSV are written in');
+    const from = needed(given, "from");
     const stream = values.file === undefined ? io.piped : await openFile(values.file);
     if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "nothing" });
     const result = linearity(await csvPoints(stream, from), rest);
@@ -96,8 +82,8 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     else await io.out(linearityText(result) + cautionsText());
     return exitCodes.done;
   }
-  const known = needed(values.known, "known", '"8 mm/s rms at 2400 r/min"');
-  const indicated = needed(values.indicated, "indicated", '"7.3 mm/s rms"');
+  const known = needed(given, "known");
+  const indicated = needed(given, "indicated");
   const asLeft = values["as-left"];
   if (asLeft !== undefined) {
     const pair = asFoundAsLeft({ known, asFound: indicated, asLeft, ...rest });
@@ -115,6 +101,3 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   else await io.out(checksText([["", check]]) + cautionsText());
   return exitCodes.done;
 }
-
-/** Holds a reading against a known vibration. */
-export const checkCommand: Command = { help, run };

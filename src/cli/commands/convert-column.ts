@@ -7,23 +7,29 @@ import {
   writtenValue,
 } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
-
 import { headedColumn } from "../input/column-index";
 import { csvRows } from "../input/csv-rows";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { exitCodes } from "../print/exit-codes";
+import { explainedSteps } from "../print/explained";
 import { failureText } from "../print/failure";
 import type { ConvertSettings } from "./convert-settings";
 
 /** Converts one column of CSV, row for row: the row as it was, with a column more for each target. */
 export async function convertColumn(io: Io, settings: ConvertSettings): Promise<number> {
-  const { column, file, from, at, targets, json, keepGoing } = settings;
+  const { column, file, from, at, targets, explain, json, keepGoing } = settings;
   const stream = file === undefined ? io.piped : await openFile(file);
   if (from === undefined || targets.length === 0 || stream === undefined) {
     throw new VeladisError("missing-fact", {
       expected: 'a file or piped CSV, with --from "g rms" and --to "m/s2 rms" beside --column',
       received: "--column without them",
+    });
+  }
+  if (explain && !json) {
+    throw new VeladisError("unknown-option", {
+      expected: "--explain with --json, since a row of CSV has no room for steps",
+      received: "--explain with --column",
     });
   }
   const type = readingType(from);
@@ -46,7 +52,12 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
       converted++;
       await io.out(
         json
-          ? answers.map((answer) => `${JSON.stringify({ line, ...answer, from: reading })}\n`).join("")
+          ? answers
+              .map(
+                (answer) =>
+                  `${JSON.stringify({ line, ...answer, ...explainedSteps(answer, explain), from: reading })}\n`,
+              )
+              .join("")
           : `${[raw, ...answers.map(writtenValue)].join(",")}\n`,
       );
     } catch (error) {

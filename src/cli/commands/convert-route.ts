@@ -1,4 +1,4 @@
-import { assumedText } from "../../amplitude/index";
+import { assumedText, type ConvertedAmplitude } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import type { Io } from "../input/io";
 import { type Line, linesOf } from "../input/lines";
@@ -6,6 +6,7 @@ import { openFile } from "../input/open-file";
 import { splitPlace } from "../input/split-place";
 import { answerObject, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
+import { explainedText } from "../print/explained";
 import { failureText } from "../print/failure";
 import { textTable } from "../print/text-table";
 import { isRemark } from "./answer-lines";
@@ -27,6 +28,7 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
   const targets = checkedTargets(settings);
   const rows: string[][] = [];
   const failures: string[] = [];
+  const explained: (readonly [string, ConvertedAmplitude])[] = [];
   let json = "";
   const add = ({ number, text }: Line): void => {
     const [place, written] = splitPlace(text);
@@ -34,8 +36,9 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
       const sentence = sentenceOf(written, settings);
       const answers = answersOf(sentence, targets);
       for (const answer of answers) {
-        json += `${JSON.stringify(answerObject(answer, sentence, settings.digits, { line: number, place }))}\n`;
+        json += `${JSON.stringify(answerObject(answer, sentence, settings, { line: number, place }))}\n`;
       }
+      explained.push(...answers.map((answer, i) => [`line ${number}, ${targets[i]}`, answer] as const));
       const notes = [...new Set(answers.map(assumedText))].filter(Boolean).join(" ");
       rows.push([`${number}`, place, written, ...answers.map((answer) => numberText(answer, settings.digits)), notes]);
     } catch (error) {
@@ -57,7 +60,8 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
     rows,
   );
   const count = `${rows.length - failures.length} converted, ${failures.length} refused\n`;
-  await io.out(settings.json ? json : `${table}\n${count}`);
+  const steps = settings.explain && explained.length > 0 ? explainedText(explained) : "";
+  await io.out(settings.json ? json : `${table}\n${count}${steps}`);
   if (failures.length > 0) io.err(`${settings.json ? "" : "\n"}${failures.join("")}`);
   return failures.length > 0 && !settings.keepGoing ? exitCodes.refused : exitCodes.done;
 }

@@ -9,6 +9,8 @@ export interface ConvertSettings {
   readonly file: string | undefined;
   readonly column: string | undefined;
   readonly digits: number;
+  /** Whether the arithmetic is printed below the answer. */
+  readonly explain: boolean;
   readonly json: boolean;
   readonly keepGoing: boolean;
 }

@@ -1,32 +1,24 @@
-import { assumedText, equivalents, type FormatOptions, format, significant } from "../../amplitude/index";
-import { numeral, VeladisError } from "../../core/index";
+import { assumedText, equivalents, format, significant } from "../../amplitude/index";
+import { VeladisError } from "../../core/index";
 import type { Sentence } from "../../sentence/index";
 import type { Io } from "../input/io";
 import { splitPlace } from "../input/split-place";
-import { alone, parsedArguments } from "../options/arguments";
-import { targetsOf } from "../options/option-values";
+import type { Given } from "../options/option-row";
+import { digitsOf, targetsOf } from "../options/option-values";
+import { alone } from "../options/parsed-arguments";
 import { answerObject, answersOf } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
+import { explainedText } from "../print/explained";
 import { textTable } from "../print/text-table";
 import { answerLines } from "./answer-lines";
-import type { Command } from "./command";
-import { help } from "./convert-help";
+import type { convertPage } from "./convert-page";
 import { type ConvertSettings, sentenceOf } from "./convert-settings";
 
-const options = {
-  to: { type: "string" },
-  from: { type: "string" },
-  at: { type: "string" },
-  file: { type: "string" },
-  column: { type: "string" },
-  digits: { type: "string", default: "3" },
-  json: { type: "boolean", default: false },
-  "keep-going": { type: "boolean", default: false },
-} as const;
-
-function equivalentsTable({ reading, written, options: told }: Sentence, digits: FormatOptions): string {
-  const rows = equivalents(reading, told);
-  const cell = (value: number): string => significant(value, digits.digits);
+/** A reading in all everyday types, as a table. */
+function equivalentsTable(sentence: Sentence, settings: ConvertSettings): string {
+  const { reading, written, options } = sentence;
+  const rows = equivalents(reading, options);
+  const cell = (value: number): string => significant(value, settings.digits);
   const table = textTable(
     [{ title: "" }, ...["rms", "pk", "pp"].map((title) => ({ title, align: "right" as const }))],
     rows.map(({ unit, rms, pk, pp }) => [unit, cell(rms.value), cell(pk.value), cell(pp.value)]),
@@ -34,25 +26,29 @@ function equivalentsTable({ reading, written, options: told }: Sentence, digits:
   const assumed = new Set(rows.flatMap((row) => [assumedText(row.rms), assumedText(row.pk)]));
   const how = [...assumed].sort((a, b) => b.length - a.length)[0];
   const hint = reading.hertz === undefined ? "\nwith a frequency (at 1500 r/min) also the other quantities\n" : "";
-  return `${written} ${how}\n\n${table}${hint}`;
+  const cells = rows.flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
+  const steps = settings.explain ? explainedText(cells.map((one) => [`${one.unit} ${one.detector}`, one])) : "";
+  return `${written} ${how}\n\n${table}${hint}${steps}`;
 }
 
 /** The answer to one sentence, as it is printed. */
 function answerText(sentence: Sentence, settings: ConvertSettings, extra: object = {}): string {
-  const { digits, json } = settings;
+  const { digits, json, explain } = settings;
   const targets = sentence.targets.length > 0 ? sentence.targets : settings.targets;
   if (json) {
     const answers =
       targets.length > 0
         ? answersOf(sentence, targets)
         : equivalents(sentence.reading, sentence.options).flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
-    return answers.map((answer) => `${JSON.stringify(answerObject(answer, sentence, digits, extra))}\n`).join("");
+    return answers.map((answer) => `${JSON.stringify(answerObject(answer, sentence, settings, extra))}\n`).join("");
   }
-  if (targets.length === 0) return equivalentsTable(sentence, { digits });
-  return answersOf(sentence, targets)
-    .map((answer) => `${sentence.written} = ${format(answer, { digits })}  ${assumedText(answer)}`.trimEnd())
-    .map((line) => `${line}\n`)
-    .join("");
+  if (targets.length === 0) return equivalentsTable(sentence, settings);
+  const answers = answersOf(sentence, targets);
+  const lines = answers.map((answer) =>
+    `${sentence.written} = ${format(answer, { digits })}  ${assumedText(answer)}`.trimEnd(),
+  );
+  const named = answers.map((answer, i) => [answers.length > 1 ? (targets[i] as string) : "", answer] as const);
+  return `${lines.join("\n")}\n${explain ? explainedText(named) : ""}`;
 }
 
 /** The answer to a line of standard input, behind its place if it has one. */
@@ -62,32 +58,20 @@ function lineText(text: string, settings: ConvertSettings, line: number): string
   return place && !settings.json ? `${place}: ${answer}` : answer;
 }
 
-/** The digits option as a number. */
-export function digitsOf(written: string): number {
-  const digits = numeral(written, "a number of significant digits");
-  significant(1, digits);
-  return digits;
-}
-
-async function run(args: readonly string[], io: Io): Promise<number> {
-  const { values, positionals } = parsedArguments(args, options);
+/** Converts one reading, lines of readings, a route file or a column of a CSV file. */
+export async function convertReadings({ values, texts }: Given<typeof convertPage.options>, io: Io): Promise<number> {
+  const { to, from, at, file, column, digits, explain, json } = values;
   const settings: ConvertSettings = {
-    targets: targetsOf(values.to),
-    from: values.from,
-    at: values.at,
-    file: values.file,
-    column: values.column,
-    digits: digitsOf(values.digits),
-    json: values.json,
+    ...{ targets: targetsOf(to), from, at, file, column, digits: digitsOf(digits), explain, json },
     keepGoing: values["keep-going"],
   };
-  for (const option of ["file", "column"] as const) if (values[option] !== undefined) alone(option, positionals);
-  if (positionals.length > 0) {
-    await io.out(answerText(sentenceOf(positionals.join(" "), settings), settings));
+  for (const option of ["file", "column"] as const) if (values[option] !== undefined) alone(option, texts);
+  if (texts.length > 0) {
+    await io.out(answerText(sentenceOf(texts.join(" "), settings), settings));
     return exitCodes.done;
   }
-  if (settings.column !== undefined) return (await import("./convert-column")).convertColumn(io, settings);
-  if (settings.file !== undefined) return (await import("./convert-route")).convertRoute(io, settings);
+  if (column !== undefined) return (await import("./convert-column")).convertColumn(io, settings);
+  if (file !== undefined) return (await import("./convert-route")).convertRoute(io, settings);
   if (io.piped !== undefined) {
     return answerLines(io, settings, (text, line) => lineText(text, settings, line));
   }
@@ -96,6 +80,3 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     received: "nothing",
   });
 }
-
-/** Converts one reading, lines of readings, a route file or a column of a CSV file. */
-export const convertCommand: Command = { help, run };

@@ -1,53 +1,42 @@
-import type { Command } from "./command";
-import { convertCommand } from "./convert";
+import type { Io } from "../input/io";
+import type { CommandPage } from "../options/command-page";
+import type { Given } from "../options/option-row";
+import { parsedArguments } from "../options/parsed-arguments";
+import { convertReadings } from "./convert";
+import { type CommandName, pages } from "./pages";
 
-/** A command's line in the overview, and how to load it. */
-export interface CommandEntry {
-  readonly summary: string;
-  load(): Promise<Command>;
+type OptionsOf<Name extends CommandName> = Awaited<ReturnType<(typeof pages)[Name]>>["options"];
+
+/** What runs a command with what stands behind its name; resolves to the exit code. */
+type Run<Name extends CommandName> = (given: Given<OptionsOf<Name>>, io: Io) => Promise<number>;
+
+/** What runs each command, loaded when it is asked for. To add one, add its file and its row here. */
+const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
+  convert: async () => convertReadings,
+  judge: async () => (await import("./judge")).judgeReadings,
+  overall: async () => (await import("./overall")).printOverall,
+  schemes: async () => (await import("./schemes")).printSchemes,
+  table: async () => (await import("./table")).addColumns,
+  setpoints: async () => (await import("./setpoints")).printSetpoints,
+  simulate: async () => (await import("./simulate")).simulateHistory,
+  check: async () => (await import("./check")).checkReading,
+  plan: async () => (await import("./plan")).printPlan,
+  balance: async () => (await import("./balance")).printBalance,
+  completion: async () => (await import("./completion")).printCompletion,
+};
+
+/** Whether a text is the name of a command. */
+export function isCommand(name: string | undefined): name is CommandName {
+  return Object.hasOwn(pages, name ?? "");
 }
 
-/** All commands by name. To add one, add its file and its row here. */
-export const commands = {
-  convert: {
-    summary: "a reading in other units, detectors and quantities (the word convert may be left out)",
-    // the command that one line needs, so it is there from the start
-    load: async () => convertCommand,
-  },
-  judge: {
-    summary: "the zone a reading is in, by the published table that is for the machine",
-    load: async () => (await import("./judge")).judgeCommand,
-  },
-  overall: {
-    summary: "the overall level of a file of samples, in any unit, with its highest lines and its zone",
-    load: async () => (await import("./overall")).overallCommand,
-  },
-  schemes: {
-    summary: "the tables of limits, with how far each is known, and which are for a machine",
-    load: async () => (await import("./schemes")).schemesCommand,
-  },
-  table: {
-    summary: "a CSV or Parquet file of any size with converted columns and zones added to each row",
-    load: async () => (await import("./table")).tableCommand,
-  },
-  setpoints: {
-    summary: "alarm, trip, delay and hysteresis for a machine, from its baseline, with reasons",
-    load: async () => (await import("./setpoints")).setpointsCommand,
-  },
-  simulate: {
-    summary: "what a vibration switch with given settings does on a recorded history",
-    load: async () => (await import("./simulate")).simulateCommand,
-  },
-  check: {
-    summary: "a reading held against a known vibration, as found and as left",
-    load: async () => (await import("./check")).checkCommand,
-  },
-  plan: {
-    summary: "the steps that prove a setting on a reference shaker, and whether it can do them",
-    load: async () => (await import("./plan")).planCommand,
-  },
-  balance: {
-    summary: "residual unbalance that a balance grade permits a rotor, and the grade of an unbalance",
-    load: async () => (await import("./balance")).balanceCommand,
-  },
-} as const satisfies Record<string, CommandEntry>;
+/** Runs a command with the arguments behind its name; resolves to the exit code. */
+export async function runCommand<Name extends CommandName>(
+  name: Name,
+  args: readonly string[],
+  io: Io,
+): Promise<number> {
+  const page = (await pages[name]()) as CommandPage<OptionsOf<Name>>;
+  const given = parsedArguments(args, page);
+  return (await runs[name]())(given, io);
+}

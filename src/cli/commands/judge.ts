@@ -2,26 +2,14 @@ import { format, significant } from "../../amplitude/index";
 import { numeral, VeladisError } from "../../core/index";
 import { type Change, changeFromBaseline, classify, type Judgement } from "../../severity/index";
 import type { Io } from "../input/io";
-import { parsedArguments } from "../options/arguments";
+import type { Given } from "../options/option-row";
+import { digitsOf } from "../options/option-values";
 import { choiceOf } from "../options/scheme-choice";
 import { exitCodes } from "../print/exit-codes";
 import { judgementText } from "../print/judgement-text";
 import { labelled } from "../print/labelled";
 import { answerLines } from "./answer-lines";
-import type { Command } from "./command";
-import { digitsOf } from "./convert";
-import { help } from "./judge-help";
-
-const options = {
-  machine: { type: "string", default: "" },
-  scheme: { type: "string" },
-  since: { type: "string" },
-  "crest-factor": { type: "string" },
-  strict: { type: "boolean", default: false },
-  digits: { type: "string", default: "3" },
-  json: { type: "boolean", default: false },
-  "keep-going": { type: "boolean", default: false },
-} as const;
+import type { judgePage } from "./judge-page";
 
 function changeText(change: Change, digits: number): string {
   const { significant: is, direction, unit, detector } = change;
@@ -33,8 +21,8 @@ function changeText(change: Change, digits: number): string {
   ].join("");
 }
 
-async function run(args: readonly string[], io: Io): Promise<number> {
-  const { values, positionals } = parsedArguments(args, options);
+/** Judges one reading, or lines of readings, of one machine. */
+export async function judgeReadings({ values, texts }: Given<typeof judgePage.options>, io: Io): Promise<number> {
   const digits = digitsOf(values.digits);
   const { scheme, others } = await choiceOf(values.scheme, values.machine);
   const machine = values.machine.trim() === "" ? {} : values.machine;
@@ -58,8 +46,8 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     const text = `${format(judgement.judged, { digits })}: ${judgement.zone}`;
     return `${JSON.stringify({ ...extra, written, text, ...judgement, ...(change && { change }), others: others.map((one) => one.scheme) })}\n`;
   };
-  if (positionals.length > 0) {
-    await io.out(answer(positionals.join(" ")));
+  if (texts.length > 0) {
+    await io.out(answer(texts.join(" ")));
     return exitCodes.done;
   }
   if (io.piped === undefined) {
@@ -81,6 +69,3 @@ function lineText(written: string, judgement: Judgement, digits: number): string
   const known = verified ? "" : ", FROM MEMORY";
   return `${written}: ${zone}${word === zone ? "" : `, ${word}`}; ${next} (${margin.decibels.toFixed(1)} dB); ${standard} (${edition})${known}${assumed}\n`;
 }
-
-/** Judges one reading, or lines of readings, of one machine. */
-export const judgeCommand: Command = { help, run };

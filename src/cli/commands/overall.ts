@@ -1,41 +1,17 @@
 import { type AmplitudeType, convertAmplitude, format, parsedType, type ReadingType } from "../../amplitude/index";
-import { numeral, shown, VeladisError } from "../../core/index";
+import { numeral } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
 import type { Io } from "../input/io";
 import { type SampleFile, sampleFile } from "../input/sample-file";
-import { parsedArguments } from "../options/arguments";
-import { bandOption, needed, numberOption } from "../options/option-values";
+import type { Given } from "../options/option-row";
+import { bandOption, digitsOf, needed } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { linesOfRecord } from "../record/lines-of-record";
 import { overallText } from "../record/overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
-import type { Command } from "./command";
-import { digitsOf } from "./convert";
-import { help } from "./overall-help";
-
-const options = {
-  rate: { type: "string" },
-  unit: { type: "string" },
-  to: { type: "string", default: "mm/s rms" },
-  band: { type: "string" },
-  edges: { type: "string" },
-  order: { type: "string" },
-  window: { type: "string" },
-  detrend: { type: "string" },
-  causal: { type: "boolean", default: false },
-  column: { type: "string" },
-  format: { type: "string" },
-  endian: { type: "string", default: "little" },
-  scale: { type: "string" },
-  lines: { type: "string", default: "5" },
-  speed: { type: "string" },
-  machine: { type: "string" },
-  scheme: { type: "string" },
-  digits: { type: "string", default: "3" },
-  json: { type: "boolean", default: false },
-} as const;
+import type { overallPage } from "./overall-page";
 
 /** A type to answer in, and what is measured for it: an RMS value where it is a level in decibels. */
 function askedType(written: string): { readonly type: ReadingType; readonly measured: AmplitudeType } {
@@ -65,14 +41,12 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
   return analyser.finish();
 }
 
-async function run(args: readonly string[], io: Io): Promise<number> {
-  const { values, positionals } = parsedArguments(args, options);
-  if (positionals.length > 1) {
-    throw new VeladisError("unknown-option", { expected: "one file", received: positionals.map(shown).join(", ") });
-  }
+/** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
+export async function printOverall(given: Given<typeof overallPage.options>, io: Io): Promise<number> {
+  const { values, texts } = given;
   const digits = digitsOf(values.digits);
-  const rate = numberOption(needed(values.rate, "rate", "25600, the sampling rate in Hz"), "a sampling rate in Hz");
-  const unit = unitSymbol(needed(values.unit, "unit", "g, the unit of the samples"));
+  const rate = numeral(needed(given, "rate"), "a sampling rate in Hz");
+  const unit = unitSymbol(needed(given, "unit"));
   const asked = values.to.split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   const judging = values.machine !== undefined || values.scheme !== undefined;
@@ -82,7 +56,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
   const { column, format: stored, endian, scale } = values;
-  const file = await sampleFile(io, { file: positionals[0], column, format: stored, endian, scale });
+  const file = await sampleFile(io, { file: texts[0], column, format: stored, endian, scale });
   const settings: AnalysisSettings = {
     rate,
     unit,
@@ -152,6 +126,3 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   await io.out(overallText(page) + (judgement === undefined ? "" : `\n${judgement.text}`));
   return exitCodes.done;
 }
-
-/** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
-export const overallCommand: Command = { help, run };

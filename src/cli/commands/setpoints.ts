@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../../core/index";
+import { numeral, shown, VeladisError } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
 import { type Frequency, hertz } from "../../frequency/index";
 import { type Baseline, baseline, proposeSetpoints } from "../../setpoints/index";
@@ -6,47 +6,22 @@ import { parseMachine } from "../../severity/index";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
-import { parsedOptions } from "../options/arguments";
-import { bandOption, listed, needed, numberOption } from "../options/option-values";
+import type { Given, Values } from "../options/option-row";
+import { bandOption, needed, parts } from "../options/option-values";
 import { choiceOf } from "../options/scheme-choice";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { baselineText, proposalText, storedText } from "../print/proposal-text";
-import type { Command } from "./command";
-import { help } from "./setpoints-help";
+import type { setpointsPage } from "./setpoints-page";
 
-const options = {
-  baseline: { type: "string" },
-  file: { type: "string" },
-  from: { type: "string" },
-  column: { type: "string", default: "2" },
-  time: { type: "string", default: "1" },
-  "start-up": { type: "string" },
-  scheme: { type: "string" },
-  limits: { type: "string" },
-  machine: { type: "string" },
-  k: { type: "string", default: "3" },
-  "noise-floor": { type: "string" },
-  "full-scale": { type: "string" },
-  loop: { type: "string" },
-  step: { type: "string" },
-  lowest: { type: "string" },
-  highest: { type: "string" },
-  band: { type: "string" },
-  rounds: { type: "string" },
-  asked: { type: "string" },
-  delay: { type: "string" },
-  sheet: { type: "string" },
-  name: { type: "string" },
-  json: { type: "boolean", default: false },
-} as const;
+type GivenMachine = Given<typeof setpointsPage.options>;
+type Said = Values<typeof setpointsPage.options>;
 
-type Values = ReturnType<typeof parsedOptions<typeof options>>;
-
-async function baselineFrom(values: Values): Promise<Baseline | string> {
-  if (values.file === undefined) return needed(values.baseline, "baseline", '"2 mm/s rms", or --file with readings');
-  const as = needed(values.from, "from", '"mm/s rms", what the readings are written in');
+async function baselineFrom(given: GivenMachine): Promise<Baseline | string> {
+  const { values } = given;
+  if (values.file === undefined) return needed(given, "baseline");
+  const as = needed(given, "from");
   const first = values["start-up"];
   const { levels, times } = await csvLevels(await openFile(values.file), {
     file: values.file,
@@ -57,12 +32,12 @@ async function baselineFrom(values: Values): Promise<Baseline | string> {
   return baseline(levels, {
     as,
     ...(first !== undefined && {
-      time: { readings: times, from: numberOption(first, "the end of start-up in s") },
+      time: { readings: times, from: numeral(first, "the end of start-up in s") },
     }),
   });
 }
 
-function deviceOf(values: Values): Device {
+function deviceOf(values: Said): Device {
   const { step, lowest, highest, band, rounds } = values;
   const [low, high] = band === undefined ? [] : bandOption(band);
   return {
@@ -74,9 +49,9 @@ function deviceOf(values: Values): Device {
   };
 }
 
-function limitsOf(values: Values) {
+function limitsOf(values: Said) {
   if (values.limits === undefined) return {};
-  const [lower, upper] = listed(values.limits);
+  const [lower, upper] = parts(values.limits);
   if (lower === undefined || upper === undefined) {
     throw new VeladisError("syntax", {
       expected: '--limits with B/C and C/D, such as "4.5 mm/s rms, 7.1 mm/s rms"',
@@ -86,14 +61,15 @@ function limitsOf(values: Values) {
   return { limits: { "B/C": lower, "C/D": upper, source: "limits given by the user" } };
 }
 
-async function run(args: readonly string[], io: Io): Promise<number> {
-  const values = parsedOptions(args, options);
-  const given = await baselineFrom(values);
+/** Proposes setpoints for a machine. */
+export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
+  const { values } = given;
+  const known = await baselineFrom(given);
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
   const at: Frequency | undefined = machine?.speed === undefined ? undefined : { hertz: hertz(machine.speed) };
   const proposal = proposeSetpoints({
-    baseline: given,
+    baseline: known,
     ...(values.scheme !== undefined && { scheme: (await choiceOf(values.scheme, values.machine ?? "")).scheme }),
     ...limitsOf(values),
     ...(machine !== undefined && { machine }),
@@ -103,11 +79,11 @@ async function run(args: readonly string[], io: Io): Promise<number> {
       ...(values.loop !== undefined && { loop: values.loop }),
     },
     device,
-    k: numberOption(values.k, "a number of standard deviations"),
-    ...(values.delay !== undefined && { onDelay: numberOption(values.delay, "a delay in s") }),
+    k: numeral(values.k, "a number of standard deviations"),
+    ...(values.delay !== undefined && { onDelay: numeral(values.delay, "a delay in s") }),
   });
   const asked = values.asked === undefined ? undefined : storedSetpoint(values.asked, device, at);
-  const statistics = typeof given === "string" ? undefined : given;
+  const statistics = typeof known === "string" ? undefined : known;
   if (values.json) {
     await io.out(`${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(asked && { asked }) })}\n`);
     return exitCodes.done;
@@ -131,6 +107,3 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   );
   return exitCodes.done;
 }
-
-/** Proposes setpoints for a machine. */
-export const setpointsCommand: Command = { help, run };

@@ -1,52 +1,29 @@
 import { basename } from "node:path";
 import { significant } from "../../amplitude/index";
-import { cautions, choice, shown, VeladisError } from "../../core/index";
+import { cautions, numeral, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
 import { type TripCommand, type TripCommandName, TripLogic } from "../../trip/index";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
-import { parsedOptions } from "../options/arguments";
-import { listed, needed, numberOption, relayOption } from "../options/option-values";
+import type { Given } from "../options/option-row";
+import { needed, parts } from "../options/option-values";
+import { relayOption, switchSettings } from "../options/trip-options";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { eventTable, runTable, type Simulation } from "../print/simulation-text";
-import type { Command } from "./command";
-import { help } from "./simulate-help";
+import type { simulatePage } from "./simulate-page";
 
-const options = {
-  file: { type: "string" },
-  time: { type: "string", default: "1" },
-  column: { type: "string", default: "2" },
-  every: { type: "string" },
-  from: { type: "string" },
-  at: { type: "string" },
-  threshold: { type: "string" },
-  hysteresis: { type: "string" },
-  delay: { type: "string" },
-  "off-delay": { type: "string", default: "0" },
-  "timer-resets": { type: "string" },
-  latching: { type: "boolean", default: false },
-  "non-latching": { type: "boolean", default: false },
-  "sensor-fault": { type: "string" },
-  inhibit: { type: "string", default: "0" },
-  multiplier: { type: "string" },
-  relay: { type: "string" },
-  commands: { type: "string" },
-  excursions: { type: "boolean", default: false },
-  json: { type: "boolean", default: false },
-} as const;
-
-type Values = ReturnType<typeof parsedOptions<typeof options>>;
+type GivenHistory = Given<typeof simulatePage.options>;
 
 function commandsOf(list: string | undefined): TripCommand[] {
-  return (list === undefined ? [] : listed(list)).map((one) => {
+  return (list === undefined ? [] : parts(list)).map((one) => {
     const [, name, at] = /^(.+?)\s+at\s+(\S+?)(?:\s*s)?$/.exec(one) ?? [];
     if (name === undefined || at === undefined) {
       throw new VeladisError("syntax", { expected: 'commands such as "reset at 900"', received: shown(one) });
     }
-    return { do: name as TripCommandName, at: numberOption(at, "a time of a command in s") };
+    return { do: name as TripCommandName, at: numeral(at, "a time of a command in s") };
   });
 }
 
@@ -61,8 +38,8 @@ function multiplierOf(written: string | undefined): Pick<TripSettings, "multipli
   }
   return {
     multiplier: {
-      factor: numberOption(factor, "a factor"),
-      seconds: numberOption(seconds.replace(/\s*s$/, ""), "a time in s"),
+      factor: numeral(factor, "a factor"),
+      seconds: numeral(seconds.replace(/\s*s$/, ""), "a time in s"),
     },
   };
 }
@@ -70,37 +47,26 @@ function multiplierOf(written: string | undefined): Pick<TripSettings, "multipli
 const resets = { threshold: "below threshold", "reset-level": "below reset level" } as const;
 
 /** The settings that the options state, without the delay. */
-function settingsOf(values: Values): Omit<TripSettings, "onDelay"> {
-  const when = needed(values["timer-resets"], "timer-resets", "threshold or reset-level");
-  if (values.latching === values["non-latching"]) {
-    throw new VeladisError("missing-fact", {
-      expected: "either --latching or --non-latching",
-      received: values.latching ? "both" : "nothing",
-    });
-  }
-  choice(when, Object.keys(resets), "--timer-resets with the level below which the on-delay starts over");
+function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
+  const { values } = given;
   const relay = relayOption(values.relay ?? "normally open, normally energised");
   return {
-    threshold: needed(values.threshold, "threshold", '"9 mm/s rms"'),
-    hysteresis: needed(values.hysteresis, "hysteresis", '"8 %"; "0 %" for none'),
-    offDelay: numberOption(values["off-delay"], "an off-delay in s"),
-    timerResets: resets[when as keyof typeof resets],
+    ...switchSettings(given),
+    timerResets: resets[needed(given, "timer-resets")],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
-    startInhibit: numberOption(values.inhibit, "an inhibit time in s"),
+    startInhibit: numeral(values.inhibit, "an inhibit time in s"),
     ...multiplierOf(values.multiplier),
-    latching: values.latching,
     contact: relay.contact as TripSettings["contact"],
     coil: relay.coil as TripSettings["coil"],
   };
 }
 
-async function run(args: readonly string[], io: Io): Promise<number> {
-  const values = parsedOptions(args, options);
-  const settings = settingsOf(values);
-  const delays = listed(needed(values.delay, "delay", "2, in s; 0 for none")).map((one) =>
-    numberOption(one, "an on-delay in s"),
-  );
-  const from = needed(values.from, "from", '"g rms", what the levels are written in');
+/** Carries a recorded history through the trip logic. */
+export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
+  const { values } = given;
+  const settings = settingsOf(given);
+  const delays = parts(needed(given, "delay")).map((one) => numeral(one, "an on-delay in s"));
+  const from = needed(given, "from");
   const commands = commandsOf(values.commands);
   // Settings are read before the file, so that a slip in them shows at once.
   for (const onDelay of delays) new TripLogic({ ...settings, onDelay });
@@ -119,7 +85,7 @@ async function run(args: readonly string[], io: Io): Promise<number> {
     faults,
     ...(values.every === undefined && { time: values.time }),
   });
-  const dt = values.every === undefined ? history.times : numberOption(values.every, "a time between levels in s");
+  const dt = values.every === undefined ? history.times : numeral(values.every, "a time between levels in s");
   const simulations = delays.map((onDelay): Simulation => {
     const logic = new TripLogic({ ...settings, onDelay });
     const events = logic.run(history.levels, dt, {
@@ -154,6 +120,3 @@ async function run(args: readonly string[], io: Io): Promise<number> {
   );
   return exitCodes.done;
 }
-
-/** Carries a recorded history through the trip logic. */
-export const simulateCommand: Command = { help, run };

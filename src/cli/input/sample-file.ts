@@ -1,7 +1,7 @@
 import { stat } from "node:fs/promises";
 import { extname } from "node:path";
 import type { Readable } from "node:stream";
-import { choice, numeral, shown, unknownOption, VeladisError } from "../../core/index";
+import { numeral, shown, unknownOption, VeladisError } from "../../core/index";
 import { csvSamples } from "./csv-samples";
 import type { Io } from "./io";
 import { openFile } from "./open-file";
@@ -12,7 +12,7 @@ export interface FileOptions {
   readonly file: string | undefined;
   readonly column: string | undefined;
   readonly format: string | undefined;
-  readonly endian: string;
+  readonly endian: "little" | "big";
   readonly scale: string | undefined;
 }
 
@@ -43,10 +43,6 @@ function formatOf({ file, format }: FileOptions): RawFormat | "csv" {
   });
 }
 
-function isLittleEndian(endian: string): boolean {
-  return choice(endian, ["little", "big"], "--endian with the end of a number that comes first") === "little";
-}
-
 function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
   if (scale === undefined) {
     if (format === "csv" || format.rails === undefined) return 1;
@@ -72,7 +68,7 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
   const { file, column } = options;
   const format = formatOf(options);
-  const littleEndian = isLittleEndian(options.endian);
+  const littleEndian = options.endian === "little";
   const scale = scaleOf(options.scale, format);
   const stream: (Readable & { bytesRead?: number }) | undefined = file === undefined ? io.piped : await openFile(file);
   if (stream === undefined) {

@@ -1,20 +1,26 @@
+import { significant } from "../../amplitude/index";
 import { numeral, shown, splitNumeral, text, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
+import type { OptionRow, OptionRows, Word } from "./option-row";
 
-/** The value of an option that the command cannot do without. */
-export function needed(value: string | undefined, option: string, example: string): string {
-  const expected = `--${option} such as ${example}`;
-  if (value !== undefined) return text(value, expected);
+/**
+ * The value of an option that the command cannot do without.
+ *
+ * @throws {@link VeladisError} `missing-fact` with the option's example and line of help
+ */
+export function needed<
+  Said extends { readonly values: object; readonly options: OptionRows },
+  Name extends keyof Said["options"] & string,
+>({ values, options }: Said, name: Name): Word<Said["options"][Name]> {
+  const value: unknown = values[name as never];
+  const { example, help } = options[name] as OptionRow;
+  const expected = `--${name} such as ${example}: ${help}`;
+  if (value !== undefined) return text(value as string, expected) as Word<Said["options"][Name]>;
   throw new VeladisError("missing-fact", { expected, received: "nothing" });
 }
 
-/** The number behind an option. */
-export function numberOption(value: string, what: string): number {
-  return numeral(value, what);
-}
-
 /** The parts of an option that lists several, at its commas. */
-export function listed(value: string): string[] {
+export function parts(value: string): string[] {
   return value
     .split(",")
     .map((part) => part.trim())
@@ -52,12 +58,9 @@ export function bandOption(value: string): [low: number, high: number] {
   return [hertzOf(low, "a lower"), hertzOf(high, "an upper")];
 }
 
-/** Contact and coil of `"normally open, normally energised"`. */
-export function relayOption(value: string): { contact: string; coil: string } {
-  const [contact, coil] = listed(value);
-  if (contact !== undefined && coil !== undefined) return { contact, coil };
-  throw new VeladisError("syntax", {
-    expected: '--relay with contact and coil, such as "normally open, normally energised"',
-    received: shown(value),
-  });
+/** The digits option as a number. */
+export function digitsOf(written: string): number {
+  const digits = numeral(written, "a number of significant digits");
+  significant(1, digits);
+  return digits;
 }

@@ -1,10 +1,14 @@
-import { choice } from "../../core/index";
 import { type SheetRequest, setpointSheet, sheetHtml, sheetJson, sheetMarkdown } from "../../report/index";
+import type { sheet } from "./shared-options";
 
-const writers = { markdown: sheetMarkdown, html: sheetHtml, json: sheetJson } as const;
+type Format = (typeof sheet.values)[number];
+
+const writers = { markdown: sheetMarkdown, html: sheetHtml, json: sheetJson } as const satisfies Record<
+  Format,
+  unknown
+>;
 
 /** The sheet that `--sheet` asks for. */
-export function sheetText(kind: string, request: SheetRequest): string {
-  const format = choice(kind, Object.keys(writers) as (keyof typeof writers)[], "--sheet with a format");
+export function sheetText(format: Format, request: SheetRequest): string {
   return writers[format](setpointSheet(request));
 }

@@ -1,5 +1,6 @@
 import { type ConvertedAmplitude, convertAmplitude, format } from "../../amplitude/index";
 import type { Sentence } from "../../sentence/index";
+import { explainedSteps } from "./explained";
 
 /** The answers of a sentence, one a target. */
 export function answersOf({ reading, options }: Sentence, targets: readonly string[]): ConvertedAmplitude[] {
@@ -12,10 +13,16 @@ export function numberText(answer: ConvertedAmplitude, digits: number): string {
 }
 
 /** An answer as a JSON object: the converted amplitude, its text, and the reading it came from. */
-export function answerObject(answer: ConvertedAmplitude, sentence: Sentence, digits: number, extra: object = {}) {
+export function answerObject(
+  answer: ConvertedAmplitude,
+  sentence: Sentence,
+  { digits, explain }: { readonly digits: number; readonly explain: boolean },
+  extra: object = {},
+) {
   return {
     ...extra,
     ...answer,
+    ...explainedSteps(answer, explain),
     text: format(answer, { digits }),
     from: { written: sentence.written, ...sentence.reading },
   };

@@ -12,7 +12,7 @@ function markText(published: number, memory: number): string {
 export function schemeList(schemes: readonly Scheme[]): string {
   const counts = countLimits(schemes);
   const table = textTable(
-    [{ title: "table" }, { title: "kind" }, { title: "place" }, { title: "status" }, { title: "limits" }],
+    [{ title: "scheme" }, { title: "kind" }, { title: "place" }, { title: "status" }, { title: "limits" }],
     counts.schemes.map(({ scheme, published, memory }) => [
       scheme.id,
       scheme.kind,
@@ -23,7 +23,7 @@ export function schemeList(schemes: readonly Scheme[]): string {
   );
   return `${table}
 ${counts.published} limits read in print, ${counts.memory} from memory. Check limits from memory against the standard.
-veladis schemes <table> prints one; --machine "<machine>" lists those for a machine, best first.
+veladis schemes <scheme> prints one; --machine "<machine>" lists those for a machine, best first.
 `;
 }
 
@@ -40,7 +40,7 @@ export function selectionText({ candidates, excluded, missing }: Selection, all:
     ].join("; "),
   ]);
   const table = textTable(
-    [{ title: "table" }, { title: "kind" }, { title: "edition" }, { title: "limits" }, { title: "facts" }],
+    [{ title: "scheme" }, { title: "kind" }, { title: "edition" }, { title: "limits" }, { title: "facts" }],
     rows,
   );
   const told = excluded.filter(({ reason }) => all || !/ only$|^for readings/.test(reason));
@@ -55,6 +55,6 @@ export function selectionText({ candidates, excluded, missing }: Selection, all:
     table,
     questions && `\nnot given\n${questions}`,
     why && `\nnot for this machine\n${why}`,
-    all || told.length === excluded.length ? "" : "  (--all lists tables for other machines too)\n",
+    all || told.length === excluded.length ? "" : "  (--all lists schemes for other machines too)\n",
   ].join("");
 }

@@ -6,11 +6,11 @@ import { type UnitSymbol, units } from "../../units/index";
 import { choiceOf } from "../options/scheme-choice";
 import { judgementText } from "../print/judgement-text";
 
-/** A table that is to judge the levels of a record. */
+/** A scheme that is to judge the levels of a record. */
 export interface RecordJudge {
-  /** What the table's limits are written in: the record is measured in these, so that nothing is converted. */
+  /** What the scheme's limits are written in: the record is measured in these, so that nothing is converted. */
   readonly targets: readonly AmplitudeType[];
-  /** The band that the table asks for. */
+  /** The band that the scheme asks for. */
   readonly band: Band | undefined;
   judgement(
     levels: readonly Overall[],
@@ -20,9 +20,9 @@ export interface RecordJudge {
 }
 
 /**
- * What to measure for a table: what its limits are written in, RMS where it has that beside peaks of one quantity.
+ * What to measure for a scheme: what its limits are written in, RMS where it has that beside peaks of one quantity.
  *
- * A table that prints peaks beside RMS means 1.414 times the RMS value, not the crests of a waveform.
+ * A scheme that prints peaks beside RMS means 1.414 times the RMS value, not the crests of a waveform.
  */
 function measuredTypes({ classes }: Scheme): AmplitudeType[] {
   const types = [...new Set(classes.flatMap(({ criteria }) => criteria.map(({ as }) => as)))];
@@ -36,9 +36,9 @@ function measuredTypes({ classes }: Scheme): AmplitudeType[] {
 }
 
 /**
- * The table for a machine's record.
+ * The scheme for a machine's record.
  *
- * @throws {@link VeladisError} `missing-fact` for a table of shaft vibration and samples that are no displacement, and
+ * @throws {@link VeladisError} `missing-fact` for a scheme of shaft vibration and samples that are no displacement, and
  *   all of {@link choiceOf}
  */
 export async function recordJudge(unit: UnitSymbol, name: string | undefined, machine: string): Promise<RecordJudge> {
@@ -65,10 +65,10 @@ export async function recordJudge(unit: UnitSymbol, name: string | undefined, ma
       const other = asks !== null && (asks[0] !== band[0] || asks[1] !== band[1]);
       const cautions = [
         ...(other
-          ? [`the table asks for a band of ${asks[0]} to ${asks[1]} Hz, the level is from ${band[0]} to ${band[1]} Hz`]
+          ? [`the scheme asks for a band of ${asks[0]} to ${asks[1]} Hz, the level is from ${band[0]} to ${band[1]} Hz`]
           : []),
         ...(judgement.judged.detector === "pk"
-          ? ["the peak is a crest of the waveform; the table may mean 1.414 times the RMS value, which is less"]
+          ? ["the peak is a crest of the waveform; the scheme may mean 1.414 times the RMS value, which is less"]
           : []),
       ];
       const page = judgementText(judgement, { written: format(judgement.judged, { digits }), digits, colour, others });

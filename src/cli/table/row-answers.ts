@@ -42,7 +42,7 @@ export interface RowAnswers {
 function titlesFor(header: readonly string[], settings: TableSettings): string[] {
   const titles = [
     ...settings.targets.map((target) => readingType(target)),
-    ...(judges(settings) ? ["zone", "judged by", "limits"] : []),
+    ...(judges(settings) ? ["zone", "scheme", "limits"] : []),
     "assumed",
   ];
   const twice = titles.find((title, i) => header.includes(title) || titles.indexOf(title) !== i);
@@ -92,7 +92,7 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
 /**
  * Compiles what is added to the rows of a table with this header.
  *
- * @param scheme - the table of limits that the options name; undefined to select one for each machine
+ * @param scheme - the scheme that the options name; undefined to select one for each machine
  * @throws {@link VeladisError} whatever can be told before the first row: columns, types, a scheme, a machine
  */
 export function rowAnswers(header: readonly string[], settings: TableSettings, scheme: Scheme | undefined): RowAnswers {

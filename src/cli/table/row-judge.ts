@@ -11,7 +11,7 @@ const MOST_JUDGES = 1024;
 /** A judge of readings of one type, frequency and machine. */
 export interface RowJudge {
   zone(value: number): string;
-  /** Id of the table of limits. */
+  /** Id of the scheme. */
   readonly scheme: string;
   /** Whether every limit was read in print. */
   readonly verified: boolean;
@@ -33,11 +33,11 @@ function machineOf(told: string, read: (words: string) => Machine): Machine {
   });
 }
 
-/** The table that is for the machine, best first. */
+/** The scheme that is for the machine, best first. */
 function selectedScheme(machine: Machine): Scheme {
   if (Object.keys(machine).length === 0) {
     throw new VeladisError("missing-fact", {
-      expected: "the machine in words, or a table of limits, as in --scheme iso-10816-3-2009",
+      expected: "the machine in words, or a scheme, as in --scheme iso-10816-3-2009",
       received: "nothing",
     });
   }

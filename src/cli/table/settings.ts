@@ -29,7 +29,7 @@ export interface TableSettings {
   readonly machine: string;
   /** Columns whose words describe the machine of a row. */
   readonly machineColumns: readonly string[];
-  /** Id or file of the table of limits; left out, the first that is for the machine. */
+  /** Id or file of the scheme; left out, the first that is for the machine. */
   readonly scheme: string | undefined;
   readonly strict: boolean;
   /** The file to write, or undefined for standard output. */

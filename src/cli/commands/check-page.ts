@@ -1,0 +1,52 @@
+import type { CommandPage } from "../options/command-page";
+import { explain, json, name, sheet, tolerance, uncertainty } from "../options/shared-options";
+
+/** The page of `check`. */
+export const checkPage = {
+  summary: "a reading held against a known vibration, as found and as left",
+  usage: 'veladis check --known "<reading>" --indicated "<reading>" --tolerance "<share>"',
+  does: "What a device shows, held against the known vibration of a reference shaker.",
+  examples: [
+    'veladis check --known "8 mm/s rms at 2400 r/min" --indicated "7.3 mm/s rms" --tolerance "5 %"',
+    'veladis check --known "8 mm/s rms at 2400 r/min" --indicated "7.7 mm/s rms" --tolerance "5 %" \\\n    --uncertainty "2 %"',
+    'veladis check --known "8 mm/s rms at 2400 r/min" --indicated "7.3 mm/s rms" \\\n    --as-left "7.9 mm/s rms" --tolerance "5 %" --sheet markdown --name "ID fan 1, fan bearing"',
+    'printf \'known,indicated\\n2,2.1\\n5,5.1\\n10,10.1\\n\' | \\\n    veladis check --from "mm/s rms" --tolerance "5 %"',
+  ],
+  options: {
+    known: {
+      argument: "<reading>",
+      help: "level of the shaker, with its frequency",
+      example: '"8 mm/s rms at 2400 r/min"',
+    },
+    indicated: {
+      argument: "<reading>",
+      help: "what the device shows; in another quantity it is converted at the known frequency",
+      example: '"7.3 mm/s rms"',
+    },
+    "as-left": {
+      argument: "<reading>",
+      help: "what it shows after an adjustment; --indicated is then as found",
+      example: '"7.9 mm/s rms"',
+    },
+    tolerance,
+    uncertainty,
+    rule: {
+      argument: "<name>",
+      help: "rule by which the check is decided",
+      example: '"simple acceptance"',
+      list: "decision rules",
+      otherwise: "guard band with an uncertainty, simple acceptance without one,",
+    },
+    file: {
+      argument: "<csv>",
+      help: "several levels in columns known and indicated, for linearity; or piped CSV",
+      example: "points.csv",
+    },
+    from: { argument: "<type>", help: "what that CSV is written in", example: '"mm/s rms"', list: "types" },
+    sheet,
+    name,
+    explain,
+    json,
+  },
+  notes: ["The verdict is pass, fail or undecided; the exit code is 0 for all three."],
+} as const satisfies CommandPage;

@@ -1,0 +1,42 @@
+import type { CommandPage } from "../options/command-page";
+import { crestFactor, digits, explain, json, keepGoing, machine, schemeFound, strict } from "../options/shared-options";
+
+/** The page of `judge`. */
+export const judgePage = {
+  summary: "the zone a reading is in, by the scheme that is for the machine",
+  usage: 'veladis judge "<reading>" --machine "<machine>" [--scheme <scheme>]',
+  does: "Which zone a reading is in, by the scheme (published table of limits) that is for the machine.",
+  examples: [
+    'veladis judge "4.1 mm/s rms" --machine "pump 90 kW 2980 r/min category II"',
+    'veladis judge "0.25 in/s pk at 1490 r/min" --machine "motor 315 mm rigid" \\\n    --scheme iso-10816-3-2009',
+    'veladis judge "6 mil pp" --machine "motor 3600 r/min shaft" --scheme iso-7919-3-2009',
+    'veladis judge "3.1 mm/s rms" --machine "group 1 rigid" --scheme iso-10816-3-2009 \\\n    --since "1.8 mm/s rms"',
+    'veladis judge "5 mm/s rms" --machine "fan flexible" --scheme site-rule.json',
+    "printf '4.1 mm/s rms\\n0.2 in/s pk\\n' | veladis judge --machine \"pump 90 kW category II\"",
+  ],
+  words: [
+    [
+      "machine",
+      "a kind of machine, power (kW, MW, hp), speed (r/min, Hz), shaft height (mm), rigid or flexible (or: natural 65 Hz), housing or shaft, new or in service, and labels the schemes use: group 2, class III, category II, BV-3, grade B",
+    ],
+  ],
+  texts: {},
+  options: {
+    machine: { ...machine, default: "" },
+    scheme: schemeFound,
+    since: {
+      argument: "<reading>",
+      help: "a baseline: whether the change since is significant",
+      example: '"1.8 mm/s rms"',
+    },
+    "crest-factor": crestFactor,
+    strict,
+    digits,
+    explain,
+    json,
+    "keep-going": keepGoing,
+  },
+  notes: [
+    "Limits marked MEMORY were not read in print: check them against the standard. Limits of the machine's maker, site rules, local codes and licensed practice govern.",
+  ],
+} as const satisfies CommandPage;

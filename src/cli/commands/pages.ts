@@ -1,0 +1,21 @@
+import type { CommandPage } from "../options/command-page";
+import { convertPage } from "./convert-page";
+
+/** The pages of all commands by name, each loaded when it is asked for. To add a command, add its page here. */
+export const pages = {
+  // the command that one line needs, so it is there from the start
+  convert: async () => convertPage,
+  judge: async () => (await import("./judge-page")).judgePage,
+  overall: async () => (await import("./overall-page")).overallPage,
+  schemes: async () => (await import("./schemes-page")).schemesPage,
+  table: async () => (await import("./table-page")).tablePage,
+  setpoints: async () => (await import("./setpoints-page")).setpointsPage,
+  simulate: async () => (await import("./simulate-page")).simulatePage,
+  check: async () => (await import("./check-page")).checkPage,
+  plan: async () => (await import("./plan-page")).planPage,
+  balance: async () => (await import("./balance-page")).balancePage,
+  completion: async () => (await import("./completion-page")).completionPage,
+} as const satisfies Record<string, () => Promise<CommandPage>>;
+
+/** The name of a command: a key of {@link pages}. */
+export type CommandName = keyof typeof pages;

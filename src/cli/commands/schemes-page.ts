@@ -1,0 +1,28 @@
+import type { CommandPage } from "../options/command-page";
+import { json, machine } from "../options/shared-options";
+
+/** The page of `schemes`. */
+export const schemesPage = {
+  summary: "the schemes (published tables of limits), with how far each is known, and which are for a machine",
+  usage: 'veladis schemes [<scheme> ...] [--machine "<machine>"]',
+  does: "A scheme is a published table of limits. All schemes, one in full, or those for a machine, best first.",
+  examples: [
+    "veladis schemes",
+    "veladis schemes iso-10816-7-2009",
+    'veladis schemes --machine "fan 90 kW 1480 r/min rigid, in service"',
+    'veladis schemes --machine "motor 315 mm 2980 r/min natural 65 Hz" --json',
+  ],
+  words: [
+    [
+      "kinds",
+      "zones: in service, A to D; acceptance: pass or fail of a new machine; operation: a fan's start-up, alarm and shutdown; grades: steps without a verdict, and rules of thumb",
+    ],
+    ["limits", "read: read in print, the page is named; MEMORY: not checked, see the standard"],
+  ],
+  texts: { list: "schemes" },
+  options: {
+    machine: { ...machine, help: "the machine in words, as for veladis judge" },
+    all: { help: "also schemes that are for other machines, with the reason" },
+    json,
+  },
+} as const satisfies CommandPage;

@@ -1,0 +1,75 @@
+import type { CommandPage } from "../options/command-page";
+import { grouped } from "../options/option-row";
+import { band, explain, json, machine, name, scheme, sheet } from "../options/shared-options";
+
+/** The page of `setpoints`. */
+export const setpointsPage = {
+  summary: "alarm, trip, delay and hysteresis for a machine, from its baseline, with reasons",
+  usage: 'veladis setpoints --baseline "<reading>" | --file <csv> --from "<type>" ...',
+  does: "Alarm, trip, delay and hysteresis for a machine, from its baseline and a scheme (published table of limits), each number with its reason and the source of the rule. The proposal is for the person who answers for the machine to decide on.",
+  examples: [
+    'veladis setpoints --baseline "2 mm/s rms" --scheme iso-10816-7-2009 \\\n    --machine "pump 250 kW 2980 r/min rigid category I"',
+    'veladis setpoints --baseline "0.12 in/s pk" --limits "0.2 in/s pk, 0.35 in/s pk" \\\n    --machine "pump 1180 r/min" --step "0.05 in/s pk" --band 10-1000 --loop "0 to 0.8 in/s pk"',
+    'veladis setpoints --file steady.csv --from "g rms" --k 3',
+  ],
+  options: {
+    ...grouped("baseline", {
+      baseline: {
+        argument: "<reading>",
+        help: "one reading, or none; --file takes many",
+        example: '"2 mm/s rms"',
+      },
+      file: { argument: "<csv>", help: "readings of steady running", example: "steady.csv" },
+      from: {
+        argument: "<type>",
+        help: "what the readings of a file are written in",
+        example: '"g rms"',
+        list: "types",
+      },
+      column: { argument: "<column>", help: "column of the readings, by name or number", default: "2" },
+      time: { argument: "<column>", help: "column of their times, by name or number", default: "1" },
+      "start-up": {
+        argument: "<seconds>",
+        help: "leaves readings out that are earlier than this",
+        example: "60",
+      },
+    }),
+    ...grouped("limits", {
+      scheme: { ...scheme, otherwise: "a statistical alarm alone" },
+      limits: {
+        argument: "<B/C, C/D>",
+        help: "limits of the maker or the site in its place",
+        example: '"4.5 mm/s rms, 7.1 mm/s rms"',
+      },
+      machine: { ...machine, help: "the machine in words; its kind and speed also decide the delay" },
+      k: { argument: "<number>", help: "standard deviations of the statistical alternative", default: "3" },
+    }),
+    ...grouped("sensor and device", {
+      "noise-floor": {
+        argument: "<reading>",
+        help: "what the sensor reads where nothing moves",
+        example: '"0.1 mm/s rms"',
+      },
+      "full-scale": { argument: "<reading>", help: "the most that it reads", example: '"25 mm/s rms"' },
+      loop: { argument: "<range>", help: "range of its 4-20 mA loop", example: '"0 to 20 mm/s rms"' },
+      step: { argument: "<reading>", help: "step of the device's setpoint", example: '"0.2 mm/s rms"' },
+      lowest: { argument: "<reading>", help: "lowest setpoint of the device", example: '"1 mm/s rms"' },
+      highest: { argument: "<reading>", help: "highest setpoint of the device", example: '"20 mm/s rms"' },
+      band,
+      rounds: {
+        argument: "<way>",
+        help: "what the device does between two steps: down, nearest or up",
+        example: "down",
+        list: "roundings",
+        otherwise: "nearest",
+      },
+      asked: {
+        argument: "<reading>",
+        help: "a setpoint of yours, to see what the device makes of it",
+        example: '"3.3 mm/s rms"',
+      },
+      delay: { argument: "<seconds>", help: "a trip delay of yours, to be judged", example: "4" },
+    }),
+    ...grouped("answer", { sheet, name, explain, json }),
+  },
+} as const satisfies CommandPage;

@@ -1,0 +1,80 @@
+import type { CommandPage } from "../options/command-page";
+import { grouped } from "../options/option-row";
+import { json } from "../options/shared-options";
+import { tripOptions } from "../options/trip-options";
+
+/** The page of `simulate`. */
+export const simulatePage = {
+  summary: "what a vibration switch with given settings does on a recorded history",
+  usage: 'veladis simulate --file <csv> --from "<type>" --threshold "<reading>" ...',
+  does: "What a vibration switch with these settings does on a recorded history: when it trips, when it clears, and what its delay rides out. Each level stands until the time of the next.",
+  examples: [
+    'veladis simulate --file history.csv --from "mm/s rms" --threshold "9 mm/s rms" \\\n    --hysteresis "8 %" --delay 8 --timer-resets threshold --latching',
+    'veladis simulate --file history.csv --time seconds --column level --from "mm/s rms" \\\n    --threshold "6 mm/s rms" --hysteresis "0.4 mm/s rms" --delay 0,2,5,10 \\\n    --timer-resets threshold --non-latching',
+  ],
+  options: {
+    ...grouped("settings", {
+      ...tripOptions,
+      delay: { ...tripOptions.delay, help: `${tripOptions.delay.help}; several, with commas, are compared` },
+      "sensor-fault": {
+        ...tripOptions["sensor-fault"],
+        help: "what an empty cell or the word fault does: alarm, hold or bad",
+        otherwise: "both refused",
+      },
+      "timer-resets": {
+        argument: "<when>",
+        help: "the on-delay starts over when the level falls below the threshold, or below the reset level",
+        example: "threshold",
+        values: ["threshold", "reset-level"],
+      },
+      inhibit: {
+        argument: "<seconds>",
+        help: "no new trip for so long from the beginning and from each start",
+        default: "0",
+      },
+      multiplier: {
+        argument: "<n for s>",
+        help: "factor on the setpoint for some seconds from the beginning and from each start",
+        example: '"2 for 30"',
+      },
+    }),
+    ...grouped("history", {
+      file: {
+        argument: "<csv>",
+        help: "the levels, or piped CSV; the first line is the header",
+        example: "history.csv",
+      },
+      time: {
+        argument: "<column>",
+        help: "name or number of the column of times: seconds, or dates with a time",
+        default: "1",
+      },
+      column: { argument: "<column>", help: "name or number of the column of levels", default: "2" },
+      every: {
+        argument: "<seconds>",
+        help: "levels are evenly spaced, in place of a column of times",
+        example: "0.5",
+      },
+      from: {
+        argument: "<type>",
+        help: "what the levels are written in",
+        example: '"mm/s rms"',
+        list: "types",
+      },
+      at: {
+        argument: "<frequency>",
+        help: "their frequency, when they are of another quantity than the threshold",
+        example: '"1485 r/min"',
+      },
+      commands: {
+        argument: "<list>",
+        help: "what is done meanwhile",
+        example: '"reset at 900, start at 0, bypass on at 10, power lost at 60"',
+      },
+    }),
+    ...grouped("answer", {
+      excursions: { help: "also each time the on-delay began and did not run out" },
+      json,
+    }),
+  },
+} as const satisfies CommandPage;

@@ -1,0 +1,77 @@
+import { type ParseArgsConfig, parseArgs } from "node:util";
+import { choice, shown, unknownOption, VeladisError } from "../../core/index";
+import type { CommandPage, TextsRow } from "./command-page";
+import type { Given, OptionRow, OptionRows, Values } from "./option-row";
+
+const OPTIONS = "options of this command, each with its value where it takes one";
+
+type Options = NonNullable<ParseArgsConfig["options"]>;
+
+function optionOf({ argument, default: value, several }: OptionRow): Options[string] {
+  if (argument === undefined) return { type: "boolean", default: false };
+  return {
+    type: "string",
+    ...(several && { multiple: true, default: [] }),
+    ...(value !== undefined && { default: value }),
+  };
+}
+
+/**
+ * Refuses texts beside an option that says what to answer, since one of the two would be passed over.
+ *
+ * @throws {@link VeladisError} `unknown-option`
+ */
+export function alone(option: string, texts: readonly string[]): void {
+  if (texts.length === 0) return;
+  throw new VeladisError("unknown-option", {
+    expected: `--${option}, or a text in its place, not both`,
+    received: texts.map(shown).join(" "),
+  });
+}
+
+/** Refuses more texts than a command takes: beside options alone, a text is a slip such as a forgotten comma in a list. */
+function checkTexts(texts: readonly string[], row: TextsRow | undefined, names: readonly string[]): void {
+  if (texts.length <= (row === undefined ? 0 : (row.most ?? texts.length))) return;
+  throw new VeladisError("unknown-option", {
+    expected: row?.what ?? "options alone, with quotation marks about values of several words",
+    received: texts.map(shown).join(" "),
+    ...(row === undefined && { allowed: names }),
+  });
+}
+
+/** What the engine says of arguments that it cannot read, in our words. */
+function refusalOf(sentence: string, names: readonly string[]): VeladisError {
+  const unknown = /^Unknown option '(.*?)'/.exec(sentence)?.[1];
+  if (unknown !== undefined)
+    return unknownOption(unknown, names, `${OPTIONS}; a text that begins with a dash stands after --`);
+  const option = /'(.*?)(?: <value>)?'/.exec(sentence)?.[1];
+  const received = `${option} ${sentence.includes("does not take") ? "with a value" : "without its value"}`;
+  return new VeladisError("syntax", { expected: OPTIONS, received });
+}
+
+/**
+ * Reads the arguments of a command by its page.
+ *
+ * @throws {@link VeladisError} `unknown-option` with the options there are, for a value that is not of a closed list and
+ *   for texts too many, or `syntax` for a value missing or too many
+ */
+export function parsedArguments<Rows extends OptionRows>(
+  args: readonly string[],
+  { options, texts }: CommandPage<Rows>,
+): Given<Rows> {
+  const names = Object.keys(options).map((name) => `--${name}`);
+  const config = Object.fromEntries(Object.entries(options).map(([name, row]) => [name, optionOf(row)]));
+  let parsed: ReturnType<typeof parseArgs>;
+  try {
+    parsed = parseArgs({ args: [...args], options: config, allowPositionals: true, strict: true });
+  } catch (error) {
+    if (!(error instanceof TypeError)) throw error;
+    throw refusalOf(error.message.split(". ")[0] as string, names);
+  }
+  checkTexts(parsed.positionals, texts, names);
+  for (const [name, { values, help }] of Object.entries(options)) {
+    const value = parsed.values[name];
+    if (values !== undefined && value !== undefined) choice(value, values, `--${name}, ${help}`);
+  }
+  return { values: parsed.values as Values<Rows>, texts: parsed.positionals, options };
+}

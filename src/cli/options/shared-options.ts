@@ -1,0 +1,79 @@
+import type { OptionRow } from "./option-row";
+
+/** Options that several commands have, each written once. */
+
+export const json = { help: "one JSON object a line" } as const satisfies OptionRow;
+
+export const explain = { help: "the arithmetic behind the answer, step by step" } as const satisfies OptionRow;
+
+const significantDigits = { argument: "<n>", help: "significant digits" } as const;
+
+export const digits = { ...significantDigits, default: "3" } as const satisfies OptionRow;
+
+/** For answers that other programs read. */
+export const allDigits = {
+  ...significantDigits,
+  example: "5",
+  otherwise: "all there are",
+} as const satisfies OptionRow;
+
+export const keepGoing = {
+  help: "exit 0 although some were refused (they are still reported)",
+} as const satisfies OptionRow;
+
+export const strict = {
+  help: "refuse when a fact is missing, in place of taking the lowest limits",
+} as const satisfies OptionRow;
+
+export const crestFactor = {
+  argument: "<n>",
+  help: "peak over RMS, in place of the sine's 1.414",
+  example: "3.2",
+} as const satisfies OptionRow;
+
+export const machine = {
+  argument: "<words>",
+  help: "the machine in words",
+  example: '"pump 90 kW 2980 r/min rigid category II"',
+} as const satisfies OptionRow;
+
+export const scheme = {
+  argument: "<scheme>",
+  help: "id of a published table of limits (veladis schemes lists them), or a .json file with one of your own",
+  example: "iso-10816-3-2009",
+  list: "schemes",
+} as const satisfies OptionRow;
+
+/** For commands that find a scheme by themselves. */
+export const schemeFound = { ...scheme, otherwise: "the first that is for the machine" } as const;
+
+export const band = {
+  argument: "<low-high>",
+  help: "the measuring band of the device: 10-1000 in Hz, or with units",
+  example: '"10 Hz to 1 kHz"',
+} as const satisfies OptionRow;
+
+export const sheet = {
+  argument: "<format>",
+  help: "a sheet to sign, in place of the answer",
+  example: "markdown",
+  values: ["markdown", "html", "json"],
+} as const satisfies OptionRow;
+
+export const name = {
+  argument: "<text>",
+  help: "the machine's name on the sheet",
+  example: '"ID fan 1, fan bearing"',
+} as const satisfies OptionRow;
+
+export const uncertainty = {
+  argument: "<share>",
+  help: "expanded uncertainty (k = 2) of the known level",
+  example: '"2 %"',
+} as const satisfies OptionRow;
+
+export const tolerance = {
+  argument: "<share>",
+  help: 'the error allowed: a share, decibels, or an amount such as "0.4 mm/s rms"',
+  example: '"5 %"',
+} as const satisfies OptionRow;
