@@ -2,28 +2,7 @@ import { dataText, finite, shown, unknownOption, VeladisError } from "../core/in
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import type { Interval } from "./interval";
 import { closedLabels } from "./machine";
-
-/** Refuses names that an object may not have. */
-export function requireKeys(given: object, allowed: readonly string[], where: string): void {
-  for (const name of Object.keys(given)) {
-    if (allowed.includes(name)) continue;
-    throw unknownOption(name, allowed, `a part of ${where}`);
-  }
-}
-
-/** The value itself if it is an object and no array. */
-export function requireObject(given: unknown, what: string): Record<string, unknown> {
-  if (typeof given === "object" && given !== null && !Array.isArray(given)) return given as Record<string, unknown>;
-  throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
-}
-
-/** The value itself if it is an array with something in it. */
-export function requireList(given: unknown, what: string): readonly unknown[] {
-  if (!Array.isArray(given)) throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
-  // as data, in which a hole is nothing
-  if (given.length > 0) return Array.from(given);
-  throw new VeladisError("missing-fact", { expected: what, received: "an empty list" });
-}
+import { requireKeys, requireList, requireObject } from "./require-parts";
 
 function checkInterval(given: unknown, where: string): void {
   const interval = requireObject(given, `${where}: a range such as { above: 15, to: 300 }`) as Interval;

@@ -1,6 +1,7 @@
 import { choice, dataText, positive, shown, text, VeladisError } from "../core/index";
-import { checkCondition, requireKeys, requireObject } from "./check-condition";
+import { checkCondition } from "./check-condition";
 import { criterionType } from "./criterion-type";
+import { requireKeys, requireObject } from "./require-parts";
 import type { Criterion, SpeedLaw } from "./scheme";
 
 const sourceKeys = ["title", "where", "provenance", "page", "note"] as const;

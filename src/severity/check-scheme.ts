@@ -1,11 +1,12 @@
 import { choice, positive, shown, text, VeladisError } from "../core/index";
-import { checkCondition, requireKeys, requireList, requireObject } from "./check-condition";
+import { checkCondition } from "./check-condition";
 import { checkBand, checkCriterion } from "./check-criterion";
 import { type Fact, facts, isNumberFact } from "./facts";
 import { limitNames, type SchemeKind } from "./kinds";
 import { conditionText } from "./machine-class";
 import { machineTypes } from "./machine-types";
 import { classesMeet } from "./overlap";
+import { requireKeys, requireList, requireObject } from "./require-parts";
 import type { MachineClass } from "./scheme";
 
 const kinds: readonly SchemeKind[] = /* @__PURE__ */ (() => [...(Object.keys(limitNames) as SchemeKind[]), "grades"])();

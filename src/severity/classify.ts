@@ -44,6 +44,7 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly unjudged: readonly Unjudged[];
   /** True where peak and RMS were taken to be related as for one sine. */
   readonly assumedSine: boolean;
+  /** All that was assumed of any reading, on its way here or in its conversion, over all criteria. */
   readonly assumed: readonly Assumption[];
   /** Defaults of the standard that stood in for facts not given. */
   readonly assumedFacts: readonly string[];
@@ -61,6 +62,9 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
  * worst governs (`quantity`, `criteria`); the others are listed in `unjudged`. A value at a limit belongs to the
  * better zone, with a relative tolerance of 1e-9 for float noise.
  *
+ * What the readings assumed on their way stays with the answer (`assumed`, `history`), and a crest factor that one
+ * brings along holds for the limits too. The answer is frozen and may share parts with others of the same machine.
+ *
  * @param reading - e.g. `"4.1 mm/s rms"`, what {@link parseAmplitude} returned, or an array of readings of one
  *   measurement, one a quantity
  * @param options - the scheme (an id or a scheme object), the machine (data or words), a crest factor
@@ -70,6 +74,7 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
  *   `missing-frequency`, and all of {@link parseAmplitude}
  * @example
  * ```ts
+ * import { convertAmplitude, explain } from "veladis";
  * import { classify } from "veladis/severity";
  *
  * const machine = { type: "motor", shaftHeight: "355 mm", support: "rigid" } as const;
@@ -79,6 +84,9 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
  * limit.value; // => 4.5
  * margin.decibels.toFixed(1); // => "0.8"
  * verified; // => true
+ * classify(convertAmplitude("0.2 in/s pk", "mm/s rms"), { scheme: "iso-10816-3-2009", machine }).assumed; // => ["sine"]
+ * explain(classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine })).text.split("\n")[1];
+ * // => "4.500 / (4.100 mm/s rms) = 1.098  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)"
  * classify("80 um pp", { scheme: "iso-10816-3-2009", machine: "group 1" }); // throws missing-fact
  * ```
  */

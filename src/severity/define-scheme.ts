@@ -1,9 +1,9 @@
 import { frozen } from "../core/index";
-import { requireList, requireObject } from "./check-condition";
 import { checkClass, checkDisjoint, checkedNames, checkSelf } from "./check-scheme";
 import { asChecked } from "./checked";
 import type { SchemeKind } from "./kinds";
 import { plainCopy } from "./plain-copy";
+import { requireList, requireObject } from "./require-parts";
 import type { Scheme } from "./scheme";
 
 /** What {@link defineScheme} takes: a scheme, of which all but id, kind, standard and classes may be left out. */
