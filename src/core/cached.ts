@@ -1,7 +1,7 @@
 import { VeladisError } from "./error";
 
 /** How much a cache keeps. */
-export interface CacheOptions<Key> {
+interface CacheOptions<Key> {
   /** Room for answers, by their `size`; when it is full, all are forgotten. 256 if not given. */
   readonly room?: number;
   /** How much room the answer to a key takes; 1 if not given. */

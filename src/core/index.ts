@@ -1,4 +1,4 @@
-export { type CacheOptions, cached } from "./cached";
+export { cached } from "./cached";
 export { cautions } from "./cautions";
 export { choice, unknownOption } from "./choice";
 export { dataText } from "./data-text";

@@ -26,22 +26,23 @@ const HEINZEL = {
   note: CHECKED,
 } as const satisfies Source;
 
-/** The window of this name in general-purpose numerical libraries, and whom it is after. */
-const LIBRARY = { provenance: "published", note: "the same weights as there, to the last digits" } as const;
+const SAME = "the same weights as that function, to the last digits";
 
 const NUTTALL = {
-  ...LIBRARY,
   title:
     "SciPy signal.windows.nuttall, after A. H. Nuttall, Some windows with very good sidelobe behavior, IEEE Trans. ASSP 29 (1981)",
+  provenance: "published",
   page: "https://docs.scipy.org/doc/scipy/reference/generated/scipy.signal.windows.nuttall.html",
+  note: SAME,
 } as const satisfies Source;
 
 const FLATTOP = {
-  ...LIBRARY,
   title:
     "SciPy signal.windows.flattop, after D'Antona and Ferrero, Digital Signal Processing for Measurement Systems, 2006",
   where: "p. 70",
+  provenance: "published",
   page: "https://docs.scipy.org/doc/scipy/reference/generated/scipy.signal.windows.flattop.html",
+  note: SAME,
 } as const satisfies Source;
 
 /**
