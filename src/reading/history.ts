@@ -14,7 +14,7 @@ export function writtenIn({ unit, detector, level }: Amplitude): string {
 
 /** Both lists in one, nothing twice. */
 export function union<Item>(one: readonly Item[] = [], other: readonly Item[] = []): readonly Item[] {
-  if (other.every((item) => one.includes(item))) return one;
+  if (other.every((item) => one.includes(item))) return Object.isFrozen(one) ? one : Object.freeze([...one]);
   const all: Item[] = [];
   // the lists are short: a set costs several times as much
   for (const list of [one, other]) for (const item of list) if (!all.includes(item)) all.push(item);
@@ -97,7 +97,8 @@ const stateOrder = ["in range", "below range", "above range"] as const;
  */
 export function madeOf(amplitudes: readonly Amplitude[], step: Omit<Step, "of">): Made {
   const { steps, ends } = joined(amplitudes);
-  steps.push(Object.freeze({ ...step, ...(ends.length > 0 && { of: Object.freeze(ends) }) }));
+  const assumed = step.assumed && { assumed: union([], step.assumed) };
+  steps.push(Object.freeze({ ...step, ...assumed, ...(ends.length > 0 && { of: Object.freeze(ends) }) }));
   const inherited = amplitudes.reduce<readonly Assumption[]>((all, { assumed }) => union(all, assumed), []);
   const crestFactor = step.crestFactor ?? commonCrestFactor(amplitudes);
   const state = stateOrder.findLast((one) => amplitudes.some((amplitude) => amplitude.state === one));

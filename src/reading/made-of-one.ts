@@ -19,6 +19,7 @@ const places: readonly (readonly number[])[] = [
 export function withStep(history: readonly Step[], step: Unfinished<Step>): readonly Step[] {
   const end = history.length - 1;
   step.of = places[end] ?? Object.freeze([end]);
+  if (step.assumed !== undefined) Object.freeze(step.assumed);
   return Object.freeze([...history, Object.freeze(step)]);
 }
 
@@ -28,7 +29,7 @@ export function madeOfOne(amplitude: Amplitude, step: Unfinished<Step>): Made {
   if (isLong(before)) return madeOf([amplitude], step);
   const inherited = amplitude.assumed === undefined ? nothing : union(nothing, amplitude.assumed);
   const made: Unfinished<Made> = {
-    assumed: inherited.length === 0 ? (step.assumed ?? nothing) : union(inherited, step.assumed),
+    assumed: inherited.length === 0 ? Object.freeze(step.assumed ?? nothing) : union(inherited, step.assumed),
   };
   const crestFactor = step.crestFactor ?? amplitude.crestFactor;
   if (crestFactor !== undefined) made.crestFactor = crestFactor;

@@ -85,6 +85,8 @@ const amplitudes: Call[] = [
   of("currentLoop", () => root.currentLoop("0 to 25 mm/s rms"), "percent", 12),
   r("detectorSymbol", "peak-to-peak"),
   r("equivalents", "0.25 in/s pk at 25 Hz", { at: "30 Hz" }),
+  r("explain", "0.25 in/s pk at 1500 r/min"),
+  r("explain", amplitude),
   r("format", amplitude, { digits: 4 }),
   r("format", 4.5, "mm/s rms", { digits: 4 }),
   r("formatVoltage", { value: 0.5, unit: "mV", detector: "rms" }, 3),
