@@ -27,7 +27,7 @@ function rows(file: string, tables: Readonly<Record<string, string>>): (repo: st
 const UNITS = "src/units/catalogue.ts";
 const DETECTORS = "src/detectors/catalogue.ts";
 const FREQUENCIES = "src/frequency/catalogue.ts";
-const REFERENCES = "src/amplitude/references.ts";
+const REFERENCES = "src/reading/references.ts";
 const SCHEME = "src/severity/schemes/heating-works-fans.ts";
 const SCHEMES = "src/severity/schemes/index.ts";
 
