@@ -47,6 +47,12 @@ function shorter(html) {
   return from < 0 || until < from ? plain : plain.slice(0, from) + plain.slice(until);
 }
 
+/** A page that tells of no hierarchy without the script that unfolds one. */
+function withoutHierarchy(html) {
+  if (html.includes('class="tsd-panel tsd-hierarchy"')) return html;
+  return html.replace(/<script async src="[^"]*hierarchy\.js" id="tsd-hierarchy-script"><\/script>/, "");
+}
+
 /** Icons from the page itself, into which `icons.js` puts them: a page opened from a file may not load another for them. */
 function ownIcons(html) {
   return html.replace(/href="[^"]*assets\/icons\.svg#/g, 'href="#');
@@ -117,7 +123,9 @@ export function mendPages(site, generated) {
     const before = readFileSync(path, "utf8").replace(wrapped, "$1");
     const charted = name.startsWith("documents") ? withCharts(before, generated) : shorter(named(before));
     const after = plainResults(
-      scrollable(ownIcons(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted))),
+      scrollable(
+        ownIcons(withoutHierarchy(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted))),
+      ),
     );
     writeFileSync(path, after);
   }

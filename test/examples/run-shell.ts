@@ -34,15 +34,20 @@ function folderWithCommand(): string {
 
 const folder = folderWithCommand();
 
-/** The lines that a command prints, standard error among them. */
-export function printedBy(command: string): string[] {
-  const { stdout } = spawnSync("bash", ["-c", `{ ${command}\n} 2>&1`], {
-    cwd: root,
+/** What a line of the shell prints, standard error among it, and how it ends. */
+export function runInShell(line: string, cwd: string): { out: string; status: number | null } {
+  const { stdout, status } = spawnSync("bash", ["-c", `{ ${line}\n} 2>&1`], {
+    cwd,
     encoding: "utf8",
     env: { ...process.env, PATH: `${folder}:${process.env.PATH}`, NO_COLOR: "1" },
     input: "",
   });
-  return stdout.replace(/\s+$/, "").split("\n");
+  return { out: stdout, status };
+}
+
+/** The lines that a command prints. */
+export function printedBy(command: string): string[] {
+  return runInShell(command, root).out.replace(/\s+$/, "").split("\n");
 }
 
 /** Whether lines are as expected, where an expected line `...` stands for any number of lines. */

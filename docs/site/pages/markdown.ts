@@ -1,8 +1,12 @@
 import type { Source } from "../../../src/index";
 
-/** A text as it may stand in a cell of a table. */
+/** A text as it may stand in a cell of a table; code stays as it is. */
 export function cell(text: string): string {
-  return text.replace(/\|/g, "\\|").replace(/</g, "&lt;").replace(/\n/g, " ");
+  const parts = text
+    .replace(/\|/g, "\\|")
+    .replace(/\n/g, " ")
+    .split(/(`[^`]*`)/);
+  return parts.map((part) => (part.startsWith("`") ? part : part.replace(/</g, "&lt;"))).join("");
 }
 
 /** A table in Markdown; numbers are set to the right. */

@@ -1,10 +1,11 @@
 import { format, significant } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
-import { signed } from "../../report/index";
+import { type SheetRequest, signed } from "../../report/index";
 import {
   asFoundAsLeft,
   checkAgainstKnown,
   type DecisionRule,
+  type KnownCheck,
   type KnownCheckResult,
   type Linearity,
   linearity,
@@ -17,9 +18,15 @@ import { needed } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
+import { explainedSteps, explainedText } from "../print/explained";
 import { textTable } from "../print/text-table";
 import { wrapped } from "../print/wrapped";
 import type { checkPage } from "./check-page";
+
+type GivenCheck = Given<typeof checkPage.options>;
+
+/** What is said of a check besides its levels. */
+type CheckRest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
 function row(name: string, check: KnownCheckResult): string[] {
   const { known, shown, unit, error, errorPercent, errorDecibels, verdict } = check;
@@ -63,41 +70,53 @@ function linearityText({ points, slope, offset, unit, worst, nonLinearity, verdi
   );
 }
 
-/** Holds a reading, or several, against a known vibration. */
-export async function checkReading(given: Given<typeof checkPage.options>, io: Io): Promise<number> {
-  const { values } = given;
-  const rest = {
-    tolerance: needed(given, "tolerance"),
-    ...(values.uncertainty !== undefined && { uncertainty: values.uncertainty }),
-    ...(values.rule !== undefined && { rule: values.rule as DecisionRule }),
-  };
-  const machine = values.name ?? "Machine";
-  if (values.known === undefined && (values.file !== undefined || values.from !== undefined)) {
-    const from = needed(given, "from");
-    const stream = values.file === undefined ? io.piped : await openFile(values.file);
-    if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "nothing" });
-    const result = linearity(await csvPoints(stream, from), rest);
-    if (values.json) await io.out(`${JSON.stringify(result)}\n`);
-    else if (values.sheet !== undefined) await io.out(sheetText(values.sheet, { machine, linearity: result }));
-    else await io.out(linearityText(result) + cautionsText());
-    return exitCodes.done;
-  }
+/** An answer of the command: as data, on a sheet and as text, and the checks it is made of. */
+interface Answer {
+  readonly data: object;
+  readonly sheet: Omit<SheetRequest, "machine">;
+  readonly text: string;
+  readonly checks: readonly (readonly [name: string, check: KnownCheckResult])[];
+}
+
+/** Several levels of a CSV. */
+async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<Answer> {
+  const { file } = given.values;
+  const from = needed(given, "from");
+  const stream = file === undefined ? io.piped : await openFile(file);
+  if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "nothing" });
+  const data = linearity(await csvPoints(stream, from), rest);
+  const checks = data.points.map((point, i) => [`${i + 1}`, point] as const);
+  return { data, sheet: { linearity: data }, text: linearityText(data), checks };
+}
+
+/** One level, as found, and as left if it is told. */
+function checkOf(given: GivenCheck, rest: CheckRest): Answer {
   const known = needed(given, "known");
   const indicated = needed(given, "indicated");
-  const asLeft = values["as-left"];
-  if (asLeft !== undefined) {
-    const pair = asFoundAsLeft({ known, asFound: indicated, asLeft, ...rest });
-    if (values.json) await io.out(`${JSON.stringify(pair)}\n`);
-    else if (values.sheet !== undefined) await io.out(sheetText(values.sheet, { machine, known, asFoundAsLeft: pair }));
-    else {
-      const rows = [["as found", pair.asFound] as const, ["as left", pair.asLeft] as const];
-      await io.out(`${checksText(rows)}${pair.meaning}\n${cautionsText()}`);
-    }
-    return exitCodes.done;
+  const asLeft = given.values["as-left"];
+  if (asLeft === undefined) {
+    const data = checkAgainstKnown({ known, indicated, ...rest });
+    const checks = [["", data]] as const;
+    return { data, sheet: { known, check: data }, text: checksText(checks), checks };
   }
-  const check = checkAgainstKnown({ known, indicated, ...rest });
-  if (values.json) await io.out(`${JSON.stringify(check)}\n`);
-  else if (values.sheet !== undefined) await io.out(sheetText(values.sheet, { machine, known, check }));
-  else await io.out(checksText([["", check]]) + cautionsText());
+  const data = asFoundAsLeft({ known, asFound: indicated, asLeft, ...rest });
+  const checks = [["as found", data.asFound] as const, ["as left", data.asLeft] as const];
+  return { data, sheet: { known, asFoundAsLeft: data }, text: `${checksText(checks)}${data.meaning}\n`, checks };
+}
+
+/** Holds a reading, or several, against a known vibration. */
+export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
+  const { known, file, from, uncertainty, rule, sheet, name = "Machine", explain, json } = given.values;
+  const rest: CheckRest = {
+    tolerance: needed(given, "tolerance"),
+    ...(uncertainty !== undefined && { uncertainty }),
+    ...(rule !== undefined && { rule: rule as DecisionRule }),
+  };
+  const several = known === undefined && (file !== undefined || from !== undefined);
+  const { data, sheet: request, text, checks } = several ? await linearityOf(given, rest, io) : checkOf(given, rest);
+  const explained = checks.map(([name, check]) => [name, check.indicated] as const);
+  if (json) await io.out(`${JSON.stringify({ ...data, ...explainedSteps(explain, ...explained) })}\n`);
+  else if (sheet !== undefined) await io.out(sheetText(sheet, { machine: name, ...request }));
+  else await io.out(text + (explain ? explainedText(explained) : "") + cautionsText());
   return exitCodes.done;
 }

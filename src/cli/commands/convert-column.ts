@@ -55,7 +55,7 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
           ? answers
               .map(
                 (answer) =>
-                  `${JSON.stringify({ line, ...answer, ...explainedSteps(answer, explain), from: reading })}\n`,
+                  `${JSON.stringify({ line, ...answer, ...explainedSteps(explain, ["", answer]), from: reading })}\n`,
               )
               .join("")
           : `${[raw, ...answers.map(writtenValue)].join(",")}\n`,

@@ -11,7 +11,7 @@ export const judgePage = {
     'veladis judge "0.25 in/s pk at 1490 r/min" --machine "motor 315 mm rigid" \\\n    --scheme iso-10816-3-2009',
     'veladis judge "6 mil pp" --machine "motor 3600 r/min shaft" --scheme iso-7919-3-2009',
     'veladis judge "3.1 mm/s rms" --machine "group 1 rigid" --scheme iso-10816-3-2009 \\\n    --since "1.8 mm/s rms"',
-    'veladis judge "5 mm/s rms" --machine "fan flexible" --scheme site-rule.json',
+    'veladis judge "5 mm/s rms" --machine "gear drive 200 kW" --scheme site-rule.json',
     "printf '4.1 mm/s rms\\n0.2 in/s pk\\n' | veladis judge --machine \"pump 90 kW category II\"",
   ],
   words: [

@@ -5,7 +5,9 @@ import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
 import { choiceOf } from "../options/scheme-choice";
+import { assumedWords } from "../print/assumed-words";
 import { exitCodes } from "../print/exit-codes";
+import { explainedSteps, explainedText } from "../print/explained";
 import { judgementText } from "../print/judgement-text";
 import { labelled } from "../print/labelled";
 import { answerLines } from "./answer-lines";
@@ -35,16 +37,17 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
       assume,
       ...(crest !== undefined && { crestFactor: numeral(crest, "a crest factor") }),
     });
+  const steps = (judgement: Judgement): string => (values.explain ? explainedText([["", judgement]]) : "");
   const answer = (written: string, extra: object = {}): string => {
     const judgement = judged(written);
     const change =
       values.since === undefined ? undefined : changeFromBaseline(written, values.since, { scheme, machine, assume });
     if (!values.json) {
       const text = judgementText(judgement, { written, digits, colour: io.colour, others });
-      return change === undefined ? text : text + changeText(change, digits);
+      return `${text}${change === undefined ? "" : changeText(change, digits)}${steps(judgement)}`;
     }
     const text = `${format(judgement.judged, { digits })}: ${judgement.zone}`;
-    return `${JSON.stringify({ ...extra, written, text, ...judgement, ...(change && { change }), others: others.map((one) => one.scheme) })}\n`;
+    return `${JSON.stringify({ ...extra, written, text, ...judgement, ...explainedSteps(values.explain, ["", judgement]), ...(change && { change }), others: others.map((one) => one.scheme) })}\n`;
   };
   if (texts.length > 0) {
     await io.out(answer(texts.join(" ")));
@@ -56,16 +59,19 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
       received: "nothing",
     });
   }
-  return answerLines(io, { json: values.json, keepGoing: values["keep-going"] }, (text, line) =>
-    values.json ? answer(text, { line }) : lineText(text.trim(), judged(text.trim()), digits),
-  );
+  return answerLines(io, { json: values.json, keepGoing: values["keep-going"] }, (text, line) => {
+    if (values.json) return answer(text, { line });
+    const judgement = judged(text.trim());
+    return lineText(text.trim(), judgement, digits) + steps(judgement);
+  });
 }
 
 /** A judgement on one line, for many readings. */
 function lineText(written: string, judgement: Judgement, digits: number): string {
-  const { zone, word, limit, margin, verified, standard, edition, assumedFacts } = judgement;
-  const assumed = assumedFacts.length === 0 ? "" : `; assumed: ${assumedFacts.join("; ")}`;
+  const { zone, word, limit, margin, verified, standard, edition, assumed, assumedFacts, judged } = judgement;
+  const words = assumedWords({ assumed, assumedFacts, crestFactor: judged.crestFactor });
+  const resting = words.length === 0 ? "" : `; assumed: ${words.join("; ")}`;
   const next = `${limit.name} ${format(limit.value, limit.as, { digits })}`;
   const known = verified ? "" : ", FROM MEMORY";
-  return `${written}: ${zone}${word === zone ? "" : `, ${word}`}; ${next} (${margin.decibels.toFixed(1)} dB); ${standard} (${edition})${known}${assumed}\n`;
+  return `${written}: ${zone}${word === zone ? "" : `, ${word}`}; ${next} (${margin.decibels.toFixed(1)} dB); ${standard} (${edition})${known}${resting}\n`;
 }

@@ -8,7 +8,7 @@ export const overallPage = {
   does: "The overall level of a sampled vibration within a band, and its highest lines. The level is computed from the samples, frequency by frequency: no single frequency is assumed.",
   examples: [
     "veladis overall fan.csv --rate 5120 --unit g",
-    'veladis overall fan.csv --rate 5120 --unit g --column 2 --to "mm/s rms, um pp, g pk"',
+    'veladis overall fans.csv --column 2 --rate 5120 --unit g --to "mm/s rms, um pp, g pk"',
     'veladis overall pump.f32 --rate 25600 --unit m/s2 --band 2-1000 --speed "2960 r/min"',
     "veladis overall pump.raw --format int16 --scale 0.00048828 --rate 25600 --unit g",
     'veladis overall pump.f64 --rate 25600 --unit g --machine "pump 90 kW 2960 r/min category II"',

@@ -8,6 +8,7 @@ import { type SampleFile, sampleFile } from "../input/sample-file";
 import type { Given } from "../options/option-row";
 import { bandOption, digitsOf, needed } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
+import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { linesOfRecord } from "../record/lines-of-record";
 import { overallText } from "../record/overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
@@ -77,7 +78,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
   const levels = asked.map(({ type, measured }) => {
     const level = analysis.levels[targets.indexOf(measured)] as Analysis["levels"][number];
     const written = convertAmplitude(level, type);
-    return { ...level, ...(written.level && { level: written.level }), text: format(written, { digits }) };
+    return { level, written, text: format(written, { digits }) };
   });
   const spectrum: Spectrum = linesOfRecord(analysis.spectrum, targets[0] as AmplitudeType, band);
   const lines = topLines(spectrum, { count: numeral(values.lines, "a number of lines"), band });
@@ -103,12 +104,20 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
         seconds: count / rate,
         rate,
         unit,
-        levels,
+        levels: levels.map(({ level, written, text }) => ({
+          ...level,
+          ...(written.level && { level: written.level }),
+          text,
+          ...explainedSteps(values.explain, ["", written]),
+        })),
         descriptors,
         resolution: spectrum.resolution,
         lines,
         ...(speed !== undefined && { orders }),
-        ...(judgement !== undefined && judged),
+        ...(judgement !== undefined && {
+          ...judged,
+          judgement: { ...judgement.judgement, ...explainedSteps(values.explain, ["", judgement.judgement]) },
+        }),
       })}\n`,
     );
     return exitCodes.done;
@@ -123,6 +132,14 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
     orders,
     digits,
   };
-  await io.out(overallText(page) + (judgement === undefined ? "" : `\n${judgement.text}`));
+  const explained: Explained[] = [
+    ...levels.map(({ written, text }) => [text, written] as const),
+    ...(judgement === undefined ? [] : [["judgement", judgement.judgement] as const]),
+  ];
+  await io.out(
+    overallText(page) +
+      (judgement === undefined ? "" : `\n${judgement.text}`) +
+      (values.explain ? explainedText(explained) : ""),
+  );
   return exitCodes.done;
 }

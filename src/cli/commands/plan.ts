@@ -1,7 +1,7 @@
 import { format, significant } from "../../amplitude/index";
 import { numeral } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import { type BenchPlan, type BenchSettings, benchPlan, type Shaker } from "../../verification/index";
+import { type BenchPlan, type BenchSettings, type BenchStep, benchPlan, type Shaker } from "../../verification/index";
 import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";
 import { bandOption, ends, needed, parts } from "../options/option-values";
@@ -9,6 +9,7 @@ import { sheetText } from "../options/sheet-option";
 import { relayOption, switchSettings } from "../options/trip-options";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
+import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { textTable } from "../print/text-table";
 import { dashed } from "../print/wrapped";
 import type { planPage } from "./plan-page";
@@ -83,14 +84,29 @@ function planText({ threshold, reset, steps, notes, possible }: BenchPlan): stri
   );
 }
 
+/** What a step of the plan asks of the shaker, to be explained. */
+function explainedOf({ level, displacement, acceleration }: BenchStep): Explained[] {
+  return Object.entries({ level, displacement, acceleration }).flatMap(([name, one]) =>
+    one === null ? [] : [[name, one] as const],
+  );
+}
+
 /** Plans a bench test. */
 export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
   const { values } = given;
   const plan = benchPlan(settingsOf(given), shakerOf(given));
   if (values.json) {
-    for (const step of plan.steps) await io.out(`${JSON.stringify({ ...step, cautions: plan.cautions })}\n`);
+    for (const step of plan.steps) {
+      const steps = explainedSteps(values.explain, ...explainedOf(step));
+      await io.out(`${JSON.stringify({ ...step, cautions: plan.cautions, ...steps })}\n`);
+    }
   } else if (values.sheet !== undefined) {
     await io.out(sheetText(values.sheet, { machine: values.name ?? "Machine", plan }));
-  } else await io.out(planText(plan) + cautionsText());
+  } else {
+    const explained = plan.steps.flatMap((step) =>
+      explainedOf(step).map(([name, answer]) => [`step ${step.number}, ${name}`, answer] as const),
+    );
+    await io.out(planText(plan) + (values.explain ? explainedText(explained) : "") + cautionsText());
+  }
   return exitCodes.done;
 }

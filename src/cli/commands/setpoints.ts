@@ -12,6 +12,7 @@ import { choiceOf } from "../options/scheme-choice";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
+import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { baselineText, proposalText, storedText } from "../print/proposal-text";
 import type { setpointsPage } from "./setpoints-page";
 
@@ -83,9 +84,14 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     ...(values.delay !== undefined && { onDelay: numeral(values.delay, "a delay in s") }),
   });
   const asked = values.asked === undefined ? undefined : storedSetpoint(values.asked, device, at);
+  const explained: Explained[] = Object.entries({ alarm: proposal.alarm, trip: proposal.trip, asked }).flatMap(
+    ([name, setpoint]) => (setpoint ? [[name, setpoint.stored] as const] : []),
+  );
   const statistics = typeof known === "string" ? undefined : known;
   if (values.json) {
-    await io.out(`${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(asked && { asked }) })}\n`);
+    await io.out(
+      `${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(asked && { asked }), ...explainedSteps(values.explain, ...explained) })}\n`,
+    );
     return exitCodes.done;
   }
   if (values.sheet !== undefined) {
@@ -103,6 +109,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     (statistics === undefined ? "" : baselineText(statistics)) +
       (asked === undefined ? "" : `${storedText(asked)}\n`) +
       proposalText(proposal) +
+      (values.explain ? explainedText(explained) : "") +
       cautionsText(),
   );
   return exitCodes.done;

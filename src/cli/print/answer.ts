@@ -22,7 +22,7 @@ export function answerObject(
   return {
     ...extra,
     ...answer,
-    ...explainedSteps(answer, explain),
+    ...explainedSteps(explain, ["", answer]),
     text: format(answer, { digits }),
     from: { written: sentence.written, ...sentence.reading },
   };

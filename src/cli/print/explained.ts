@@ -1,18 +1,21 @@
 import { explain } from "../../amplitude/index";
 
-/** Something that {@link explain} takes. */
-export type Explained = Parameters<typeof explain>[0];
+/** Something that {@link explain} takes, and its name; the only one needs none. */
+export type Explained = readonly [name: string, answer: Parameters<typeof explain>[0]];
 
-/** The arithmetic behind answers, below them, each behind its name where it has one. */
-export function explainedText(answers: readonly (readonly [name: string, answer: Explained])[]): string {
-  const steps = answers.map(([name, answer]) => {
+/** The arithmetic behind answers, to stand below them. */
+export function explainedText(answers: readonly Explained[]): string {
+  const blocks = answers.map(([name, answer]) => {
     const lines = explain(answer).text.split("\n");
-    return (name === "" ? lines : [name, ...lines.map((line) => `  ${line}`)]).map((line) => `  ${line}\n`).join("");
+    return name === "" ? lines : [name, ...lines.map((line) => `  ${line}`)];
   });
-  return `\nexplained\n${steps.join("")}`;
+  const lines = blocks.flat().map((line) => `  ${line}\n`);
+  return `\nexplained\n${lines.join("")}`;
 }
 
-/** The same as data, for a JSON object; nothing unless it was asked for. */
-export function explainedSteps(answer: Explained, asked: boolean) {
-  return asked ? { explained: explain(answer).steps } : {};
+/** The same as data for a JSON object: the steps of the only answer, or of each by its name; nothing unless asked for. */
+export function explainedSteps(asked: boolean, ...answers: readonly Explained[]) {
+  if (!asked) return {};
+  const all = Object.fromEntries(answers.map(([name, answer]) => [name, explain(answer).steps]));
+  return { explained: all[""] ?? all };
 }

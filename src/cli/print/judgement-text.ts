@@ -1,4 +1,4 @@
-import { format, significant } from "../../amplitude/index";
+import { assumptions, format, significant } from "../../amplitude/index";
 import {
   type Candidate,
   type CriterionJudgement,
@@ -59,13 +59,9 @@ function marginText({ limit, margin }: CriterionJudgement, digits: number): stri
     : `the reading is ${significant(1 / ratio, 4)} times the ${name}, ${size}: ${(-decibels).toFixed(2)} dB above`;
 }
 
-/** What was assumed: defaults and missing facts, and the sine or single frequency of the conversion. */
-function assumptionTexts({ assumedFacts, assumed, assumedSine }: Judgement): string[] {
-  return [
-    ...assumedFacts,
-    ...(assumedSine ? ["peak and RMS are related as for one sine"] : []),
-    ...(assumed.includes("one-frequency") ? ["all of the vibration is at the stated frequency"] : []),
-  ];
+/** What was assumed: defaults and missing facts, and all that was assumed on the way to the judged reading. */
+function assumptionTexts({ assumedFacts, assumed }: Judgement): string[] {
+  return [...assumedFacts, ...assumed.map((one) => assumptions[one])];
 }
 
 function sourceText({ source }: CriterionJudgement): string {

@@ -1,6 +1,7 @@
-import { assumedText, readingType, significant } from "../../amplitude/index";
+import { readingType, significant, union } from "../../amplitude/index";
 import { shown, VeladisError } from "../../core/index";
 import type { Scheme } from "../../severity/index";
+import { assumedWords } from "../print/assumed-words";
 import { type RowConverters, rowConverters } from "./row-converters";
 import { type RowJudge, rowJudges } from "./row-judge";
 import { type RowFacts, rowReader } from "./row-reader";
@@ -102,10 +103,11 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
   const conversionsFor = rowConverters(read, settings);
   const judgeFor = judges(settings) ? rowJudges(settings, scheme) : undefined;
   const compile = ({ each, assumed: byConversion }: RowConverters, judge: RowJudge | undefined): Compiled => {
-    const names = [...new Set([...byConversion, ...(judge?.assumed ?? [])])].map((name) =>
-      assumedText({ assumed: [name], ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1),
-    );
-    const assumed = [...names, ...(judge?.assumedFacts ?? [])];
+    const assumed = assumedWords({
+      assumed: union(byConversion, judge?.assumed),
+      assumedFacts: judge?.assumedFacts ?? [],
+      crestFactor,
+    });
     return { each, judge, assumed, tails: new Map() };
   };
   const byJudge = new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();

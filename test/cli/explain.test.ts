@@ -1,0 +1,128 @@
+import { describe, expect, it } from "vitest";
+import { veladis } from "./in-process";
+
+interface Line {
+  readonly operation: string;
+  readonly of: readonly number[];
+  readonly by?: number;
+  readonly value: number;
+}
+
+/** The arithmetic of each operation, written here a second time. */
+const reckon: Readonly<Record<string, (x: number, by: number) => number>> = {
+  times: (x, by) => x * by,
+  over: (x, by) => x / by,
+  linear: (x, by) => by * 10 ** (x / 20),
+  decibels: (x, by) => 20 * Math.log10(x / by),
+  "limit over": (x, by) => by / x,
+};
+
+/** What the lines come to, carried out from the first to the last. */
+function replayed(lines: readonly Line[]): number {
+  const values: number[] = [];
+  for (const { operation, of, by = 1, value } of lines) {
+    values.push(
+      operation === "given" ? value : (reckon[operation]?.(values[of[0] as number] as number, by) ?? Number.NaN),
+    );
+  }
+  return values.at(-1) as number;
+}
+
+const near = (actual: number, expected: number): void => expect(actual / expected).toBeCloseTo(1, 12);
+
+const objects = async (...args: string[]) => {
+  const { out, code } = await veladis([...args, "--explain", "--json"]);
+  expect(code).toBe(0);
+  return out
+    .trim()
+    .split("\n")
+    .map((line) => JSON.parse(line));
+};
+
+describe("--explain with --json gives steps that come to the answer", () => {
+  it("of a conversion, linear and in decibels", async () => {
+    const answers = await objects("0.25 in/s pk at 1500 r/min to mm/s rms, mil pp, dB re 1e-9 m/s");
+    for (const { value, level, explained } of answers) near(replayed(explained), level?.decibels ?? value);
+    expect(answers.map(({ explained }) => explained.length)).toEqual([3, 5, 4]);
+  });
+
+  it("of every cell of the table of equivalents", async () => {
+    for (const { value, explained } of await objects("0.25 in/s pk at 1500 r/min")) near(replayed(explained), value);
+  });
+
+  it("of a column of CSV, where rows of text have no room for them", async () => {
+    const file = ["--file", "docs/examples/pump-rig/normal-excerpt.csv", "--column", "accelerometer_1_g_rms"];
+    const rows = await objects(...file, "--from", "g rms", "--to", "m/s2 pk");
+    for (const { value, explained } of rows) near(replayed(explained), value);
+  });
+
+  it("of a judgement: the margin", async () => {
+    const [answer] = await objects(
+      "judge",
+      "0.25 in/s pk",
+      "--machine",
+      "group 1 rigid",
+      "--scheme",
+      "iso-10816-3-2009",
+    );
+    near(replayed(answer.explained), answer.margin.ratio);
+  });
+
+  it("of the levels of a record and of their judgement", async () => {
+    const fan = ["overall", "docs/examples/fan-bearing.csv", "--rate", "2560", "--unit", "g"];
+    const [answer] = await objects(...fan, "--machine", "fan 132 kW 1485 r/min rigid BV-3");
+    near(replayed(answer.levels[0].explained), answer.levels[0].value);
+    near(replayed(answer.judgement.explained), answer.judgement.margin.ratio);
+  });
+
+  it("of what a device shows, by the known vibration's unit", async () => {
+    const known = ["--known", "8 mm/s rms at 2400 r/min", "--tolerance", "5 %"];
+    const [one] = await objects("check", ...known, "--indicated", "0.4 in/s pk");
+    near(replayed(one.explained), one.indicated.value);
+    const [pair] = await objects("check", ...known, "--indicated", "0.4 in/s pk", "--as-left", "45 um pp");
+    near(replayed(pair.explained["as left"]), pair.asLeft.indicated.value);
+  });
+
+  it("of the steps of a bench plan", async () => {
+    const settings = ["--threshold", "9 mm/s rms", "--hysteresis", "8 %", "--delay", "8", "--latching"];
+    const steps = await objects("plan", ...settings, "--at", "2400 r/min", "--shaker", "8 Hz to 3 kHz");
+    const moved = steps.filter(({ displacement }) => displacement !== null);
+    for (const { displacement, explained } of moved) near(replayed(explained.displacement), displacement.value);
+    expect(moved.length).toBeGreaterThan(3);
+  });
+});
+
+describe("--explain prints the steps below the answer", () => {
+  it("of one target, and of each of several by its name", async () => {
+    expect((await veladis(["0.25 in/s pk to mm/s rms", "--explain"])).out).toBe(
+      [
+        "0.25 in/s pk = 4.49 mm/s rms  (sine)",
+        "",
+        "explained",
+        "  0.2500 in/s pk",
+        "  0.2500 in/s pk x 25.40 = 6.350 mm/s pk",
+        "  6.350 mm/s pk / 1.414 = 4.490 mm/s rms  (one sine)",
+        "",
+      ].join("\n"),
+    );
+    const { out } = await veladis(["0.25 in/s pk", "--to", "mm/s rms, in/s rms", "--explain"]);
+    expect(out).toMatch(/\nexplained\n {2}mm\/s rms\n {4}0\.2500 in\/s pk\n[\s\S]*\n {2}in\/s rms\n {4}0\.2500/);
+  });
+
+  it("of a route, a line of it by its number", async () => {
+    const { out } = await veladis(["--file", "docs/examples/route.txt", "--to", "mm/s rms", "--explain"]);
+    expect(out).toMatch(/refused\n\nexplained\n {2}line \d+, mm\/s rms\n {4}/);
+  });
+
+  it("of judgements, also of piped lines, which say all that was assumed", async () => {
+    const { out } = await veladis(["judge", "--machine", "pump 90 kW", "--explain"], "0.2 in/s pk\n");
+    expect(out).toMatch(/; assumed: sine; category I: not given/);
+    expect(out).toMatch(/\n\nexplained\n {2}0\.2000 in\/s pk\n[\s\S]*\(limit A\/B|\(limit B\/C/);
+  });
+
+  it("of proposed setpoints", async () => {
+    const limits = ["--limits", "4.5 mm/s rms, 7.1 mm/s rms", "--asked", "3.3 mm/s rms", "--step", "0.2 mm/s rms"];
+    const { out } = await veladis(["setpoints", "--baseline", "2 mm/s rms", ...limits, "--explain"]);
+    expect(out).toMatch(/\nexplained\n {2}alarm\n {4}[\s\S]*\n {2}trip\n {4}[\s\S]*\n {2}asked\n {4}/);
+  });
+});

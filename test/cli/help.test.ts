@@ -1,0 +1,87 @@
+import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { pages } from "../../src/cli/commands/pages";
+import type { CommandPage } from "../../src/cli/options/command-page";
+import type { OptionRow } from "../../src/cli/options/option-row";
+import { root } from "../examples/fences";
+import { runInShell } from "../examples/run-shell";
+import { veladis } from "./in-process";
+
+const all = await Promise.all(
+  Object.entries(pages).map(async ([name, load]) => [name, (await load()) as CommandPage] as const),
+);
+
+/** A second of a tone, as bytes. */
+const samples = (bytes: 2 | 4 | 8): Uint8Array => {
+  const view = new DataView(new ArrayBuffer(25600 * bytes));
+  for (let i = 0; i < 25600; i++) {
+    const value = Math.sin(i / 20);
+    if (bytes === 2) view.setInt16(2 * i, 1000 * value, true);
+    else if (bytes === 4) view.setFloat32(4 * i, value, true);
+    else view.setFloat64(8 * i, value, true);
+  }
+  return new Uint8Array(view.buffer);
+};
+
+const texts: Readonly<Record<string, string>> = {
+  "levels.csv": "time,level\n0,4\n1,5\n2,6\n",
+  "points.csv": "known,indicated\n2,2.1\n5,5.1\n",
+  "history.csv": "seconds,level\n0,4\n10,9.5\n30,4\n",
+  "readings.csv":
+    "value,unit,detector,frequency,speed,machine\n4.1,mm/s,rms,25,1490,pump 90 kW 1490 r/min category II\n",
+  "steady.csv": `time,g\n${Array.from({ length: 40 }, (_, i) => `${10 * i},${1 + (i % 7) / 100}`).join("\n")}\n`,
+  "fan.csv": Array.from({ length: 4096 }, (_, i) => Math.sin(i / 20)).join("\n"),
+  "fans.csv": Array.from({ length: 4096 }, (_, i) => `${Math.cos(i / 20)},${Math.sin(i / 20)}`).join("\n"),
+};
+
+let folder = "";
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "veladis-help-"));
+  for (const [name, text] of Object.entries(texts)) writeFileSync(join(folder, name), text);
+  writeFileSync(join(folder, "pump.raw"), samples(2));
+  writeFileSync(join(folder, "pump.f32"), samples(4));
+  writeFileSync(join(folder, "pump.f64"), samples(8));
+  copyFileSync(`${root}/docs/examples/drive-rule.json`, join(folder, "site-rule.json"));
+  writeFileSync(join(folder, "route.txt"), "ID fan 1: 4.1 mm/s rms\n");
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const helpOf = async (name: string): Promise<string> => (await veladis([name, "--help"])).out;
+
+describe.each(all)("the help of %s", (name, page) => {
+  it("has no line above 100 columns, and no space at the end of one", async () => {
+    const lines = (await helpOf(name)).split("\n");
+    expect(lines.filter((line) => [...line].length > 100 || /\s$/.test(line))).toEqual([]);
+  });
+
+  it("tells every option, with its argument, once", async () => {
+    const help = await helpOf(name);
+    for (const [option, { argument }] of Object.entries<OptionRow>(page.options)) {
+      const told = help.match(new RegExp(`^ {2}--${option}(?![\\w-])${argument === undefined ? "" : " \\S"}`, "gm"));
+      expect(told, option).toHaveLength(1);
+    }
+  });
+
+  it.each(page.examples)("%s", (example) => {
+    const { out, status } = runInShell(example.replaceAll("\\\n", " "), folder);
+    expect(out).not.toMatch(/^veladis: /m);
+    expect(status).toBe(0);
+  });
+});
+
+describe("the example of an option", () => {
+  const rows = all.flatMap(([name, { options }]) =>
+    Object.entries<OptionRow>(options).map(([option, row]) => [name, option, row] as const),
+  );
+
+  it.each(rows.filter(([, , { argument }]) => argument !== undefined))("%s --%s has one, or a value", (_, __, row) => {
+    const { example, default: value, values = [] } = row;
+    expect([example, value, ...values].filter(Boolean).length).toBeGreaterThan(0);
+  });
+
+  it.each(rows.filter(([, , { values }]) => values !== undefined))("%s --%s is of its closed list", (_, __, row) => {
+    for (const word of [row.example, row.default]) if (word !== undefined) expect(row.values).toContain(word);
+  });
+});
