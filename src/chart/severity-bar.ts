@@ -3,9 +3,9 @@ import { format, significant } from "../amplitude/index";
 import type { Judgement, SchemeKind } from "../severity/index";
 import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
 import { framed } from "./frame";
-import { checkedJudgement } from "./judgement-shape";
 import { label, rounded, stroke, tag } from "./markup";
 import { zoneStrength } from "./palette";
+import { requireJudgement } from "./require-judgement";
 import { fitted, widthOf } from "./text-width";
 
 /** What {@link severityBar} draws. */
@@ -52,7 +52,7 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
  */
 export function severityBar(options: SeverityBarOptions): string {
   const { judgement } = given(options, 'options such as { judgement: classify("3.9 mm/s rms", ...) }');
-  const { zones, limits, judged, zone, word, kind } = checkedJudgement(judgement as Judgement);
+  const { zones, limits, judged, zone, word, kind } = requireJudgement(judgement as Judgement);
   const bounds = Object.values(limits).map(({ printed }) => printed.value);
   const width = widthFor(options) - 2 * SIDE;
   const height = heightFor(options, 80);

@@ -1,20 +1,10 @@
-import { type Amplitude, amplitudeOf } from "../amplitude/index";
-import { choice, given, orNothing, orNull, type Shape, shaped, shown, text, VeladisError } from "../core/index";
+import { orNothing, orNull, type Shape, shown, text, VeladisError } from "../core/index";
 import type { TripSettings } from "../device/index";
-import { baselineShape } from "../setpoints/index";
+import { assumedShape, baselineShape, historyShape, readingShape } from "../setpoints/index";
 import { TripLogic } from "../trip/index";
 import type { SheetRequest } from "./sheet-request";
 
 type ShapeOf<Data> = { readonly [Name in keyof Data]-?: Shape };
-
-function reading(value: Amplitude & { readonly assumed?: unknown }, where: string): void {
-  const expected = `${where}: a reading, taken apart`;
-  if (typeof given(value, expected) === "object") {
-    const { quantity } = amplitudeOf(value);
-    choice(value.quantity, [quantity], `${where}.quantity: that of its unit`);
-    shaped(value.assumed, orNothing(["text"]), `${where}.assumed`);
-  } else throw new VeladisError("wrong-type", { expected, received: shown(value) });
-}
 
 function facts(value: unknown, where: string): void {
   if (typeof value !== "object" || value === null) {
@@ -39,15 +29,17 @@ export function requestShape(): ShapeOf<SheetRequest> {
   const reasons = [{ about: orNothing("text"), text: "text", source }] as const;
 
   const setpoint = {
-    asked: reading,
-    stored: reading,
+    asked: readingShape,
+    stored: readingShape,
     difference: "number",
     percent: "number",
     acts: "text",
     effect: "text",
-    reset: reading,
+    reset: readingShape,
     range: ["number"],
     reasons,
+    assumed: assumedShape,
+    history: historyShape,
   } as const;
 
   const proposal = {
@@ -59,14 +51,14 @@ export function requestShape(): ShapeOf<SheetRequest> {
     delay: { alarm: "number", trip: "number", longest: "number", reasons },
     hysteresis: { percent: "number", reasons },
     warnings: [{ code: "text", text: "text" }],
-    assumed: ["text"],
+    assumed: assumedShape,
     verified: "truth",
     cautions: ["text"],
   } as const satisfies ShapeOf<NonNullable<SheetRequest["proposal"]>>;
 
   const point = {
-    known: reading,
-    indicated: reading,
+    known: readingShape,
+    indicated: readingShape,
     unit: "text",
     error: "number",
     errorPercent: "number",
@@ -78,11 +70,12 @@ export function requestShape(): ShapeOf<SheetRequest> {
     acceptance: { below: "number", above: "number" },
     rule: "text",
     ruleText: "text",
-    assumed: ["text"],
+    assumed: assumedShape,
+    history: historyShape,
     cautions: ["text"],
   } as const;
 
-  const check = { ...point, shown: reading } as const satisfies ShapeOf<NonNullable<SheetRequest["check"]>>;
+  const check = { ...point, shown: readingShape } as const satisfies ShapeOf<NonNullable<SheetRequest["check"]>>;
   const switching = { ...point, between: ["number"] } as const satisfies ShapeOf<
     NonNullable<SheetRequest["tripPoint"]>
   >;
@@ -96,20 +89,22 @@ export function requestShape(): ShapeOf<SheetRequest> {
     worst: onLine,
     nonLinearity: "number",
     verdict: "text",
+    assumed: assumedShape,
   } as const satisfies ShapeOf<NonNullable<SheetRequest["linearity"]>>;
 
   const plan = {
-    threshold: reading,
-    reset: reading,
+    threshold: readingShape,
+    reset: readingShape,
+    assumed: assumedShape,
     steps: [
       {
         number: "number",
         what: "text",
         hertz: "number",
         speed: "number",
-        level: orNull(reading),
-        displacement: orNull(reading),
-        acceleration: orNull(reading),
+        level: orNull(readingShape),
+        displacement: orNull(readingShape),
+        acceleration: orNull(readingShape),
         possible: "truth",
         limitedBy: ["text"],
         expect: "text",
@@ -128,7 +123,13 @@ export function requestShape(): ShapeOf<SheetRequest> {
     settings: orNothing((value: TripSettings) => new TripLogic(value)),
     known: orNothing("text"),
     check: orNothing(check),
-    asFoundAsLeft: orNothing({ asFound: check, asLeft: check, adjustment: "number or null", meaning: "text" }),
+    asFoundAsLeft: orNothing({
+      asFound: check,
+      asLeft: check,
+      adjustment: "number or null",
+      meaning: "text",
+      assumed: assumedShape,
+    }),
     linearity: orNothing(linearity),
     tripPoint: orNothing(switching),
     resetPoint: orNothing(switching),

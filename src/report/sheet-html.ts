@@ -1,6 +1,6 @@
 import { text } from "../core/index";
+import { requireSheet } from "./require-sheet";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
-import { checkedSheet } from "./sheet-shape";
 
 const STYLE = `
   :root { color-scheme: light; }
@@ -53,7 +53,7 @@ function sectionText({ title, text: lines = [], table, list = [] }: SheetSection
  * ```
  */
 export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
-  const { title, subject, cautions, sections, blanks } = checkedSheet(sheet);
+  const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
   text(language, 'the language of a page, such as "en-GB"');
   return `<!doctype html>
 <html lang="${safe(language)}">

@@ -1,6 +1,6 @@
 import { finite, shown, VeladisError } from "../core/index";
+import { requireSheet } from "./require-sheet";
 import type { Sheet } from "./sheet";
-import { checkedSheet } from "./sheet-shape";
 
 const PLAIN = "data that JSON can hold";
 
@@ -24,5 +24,5 @@ function plain(_name: string, part: unknown): unknown {
  * ```
  */
 export function sheetJson(sheet: Sheet): string {
-  return `${JSON.stringify(checkedSheet(sheet), plain, 2)}\n`;
+  return `${JSON.stringify(requireSheet(sheet), plain, 2)}\n`;
 }

@@ -1,5 +1,5 @@
+import { requireSheet } from "./require-sheet";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
-import { checkedSheet } from "./sheet-shape";
 
 /** Text that stays text in Markdown. */
 function plain(text: string): string {
@@ -39,7 +39,7 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * ```
  */
 export function sheetMarkdown(sheet: Sheet): string {
-  const { title, subject, cautions, sections, blanks } = checkedSheet(sheet);
+  const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
   const parts = [
     `# ${plain(title)}\n`,
     `${plain(subject)}\n`,

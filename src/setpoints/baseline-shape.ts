@@ -1,9 +1,11 @@
 import type { Shape } from "../core/index";
+import { assumedShape, historyShape, readingShape } from "./answer-shape";
 import type { Baseline } from "./baseline";
 
 /** What a baseline holds, for those who are given one. */
 export const baselineShape = {
   as: "text",
+  level: readingShape,
   count: "number",
   excluded: "number",
   median: "number",
@@ -16,5 +18,6 @@ export const baselineShape = {
   outliers: [{ index: "number", value: "number", score: "number" }],
   withoutOutliers: { count: "number", mean: "number", standardDeviation: "number" },
   warnings: ["text"],
-  assumed: ["text"],
+  assumed: assumedShape,
+  history: historyShape,
 } as const satisfies Readonly<Record<keyof Baseline, Shape>>;

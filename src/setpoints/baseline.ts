@@ -1,12 +1,15 @@
 import {
-  type Amplitude,
   type Assumption,
-  amplitudeOf,
+  type ConvertedAmplitude,
   type ConvertOptions,
-  convertAmplitude,
   parsedType,
+  type ReadingType,
+  type Step,
 } from "../amplitude/index";
-import { finite, given, held, knownKeys, lengthOf, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { finite, given, held, knownKeys, positive, shown, VeladisError } from "../core/index";
+import { baselineReadings, type Readings } from "./baseline-readings";
+import { rangeWarnings, worstState } from "./loop-states";
+import { statisticAmplitude } from "./statistic-amplitude";
 import { meanAndDeviation, quantile, robustSpread } from "./statistics";
 import { type SteadyOptions, steadyOf } from "./steady";
 
@@ -33,7 +36,9 @@ export interface Outlier {
 
 /** Statistics of steady readings, all in `as`. */
 export interface Baseline {
-  readonly as: string;
+  readonly as: ReadingType;
+  /** The median as an amplitude, with what was assumed for any of the readings. */
+  readonly level: ConvertedAmplitude;
   /** Steady readings. */
   readonly count: number;
   /** Readings left out by mask, speed or time. */
@@ -52,7 +57,10 @@ export interface Baseline {
   /** Mean and standard deviation without the outliers. */
   readonly withoutOutliers: { readonly count: number; readonly mean: number; readonly standardDeviation: number };
   readonly warnings: readonly string[];
+  /** What was assumed for any of the readings. */
   readonly assumed: readonly Assumption[];
+  /** The steps that led to the median: one, since thousands of readings would tell nobody anything. */
+  readonly history: readonly Step[];
 }
 
 /**
@@ -71,22 +79,6 @@ const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Obje
   time: true,
 });
 
-type Readings = ArrayLike<number> | readonly (string | Amplitude)[];
-
-/** The readings as numbers in one type, and what was assumed on the way. */
-function numbersOf(readings: Readings, as: string, at: ConvertOptions["at"]): [Float64Array, Assumption[]] {
-  const assumed = new Set<Assumption>();
-  const values = Float64Array.from({ length: lengthOf(readings, "a list of readings") }, (_, i) => {
-    const reading = readings[i] as number | string | Amplitude;
-    if (typeof reading === "number") return nonNegative(reading, `a reading of zero or more at index ${i}`);
-    const amplitude = amplitudeOf(given(reading, `a reading at index ${i}`));
-    const answer = convertAmplitude(amplitude, as, at === undefined || amplitude.hertz !== undefined ? {} : { at });
-    for (const name of answer.assumed) assumed.add(name);
-    return answer.value;
-  });
-  return [values, [...assumed]];
-}
-
 /**
  * Robust statistics of the readings of a machine in steady running and known good state.
  *
@@ -100,6 +92,7 @@ function numbersOf(readings: Readings, as: string, at: ConvertOptions["at"]): [F
  *
  * const pump = baseline(["2.0 mm/s rms", "2.2 mm/s rms", "0.118 in/s pk", "1.9 mm/s rms"], { as: "mm/s rms" });
  * pump.median.toFixed(2); // => "2.06"
+ * pump.assumed; // => ["sine"]
  * pump.warnings; // => ["4 steady readings are few; take at least 10 over the usual range of load and temperature"]
  * const run = baseline([0.4, 6.3, 2.1, 2.0, 2.2], {
  *   as: "mm/s rms",
@@ -116,7 +109,7 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
     percentile = 95,
   } = knownKeys(given(options, 'options such as { as: "mm/s rms" }'), keys, "an option of a baseline");
   given(readings, "a list of readings");
-  const { type: as, reference } = parsedType(options.as);
+  const { type: as, unit, detector, reference } = parsedType(options.as);
   if (reference !== 0) {
     throw new VeladisError("out-of-range", {
       expected: 'a linear unit for the baseline, such as "mm/s rms", since levels have no mean',
@@ -127,7 +120,7 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
   if (!(finite(percentile, "a percentile from 0 to 100") >= 0 && percentile <= 100)) {
     throw new VeladisError("out-of-range", { expected: "a percentile from 0 to 100", received: shown(percentile) });
   }
-  const [values, assumed] = numbersOf(readings, as, at);
+  const { values, assumed, crestFactor, hertz, states: all } = baselineReadings(readings, as, at);
   const steady = steadyOf(values.length, options);
   const kept = Array.from(values.keys()).filter(steady);
   if (kept.length < 3) {
@@ -137,6 +130,8 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
     });
   }
   const used = Float64Array.from(kept, (i) => values[i] as number);
+  const states = kept.flatMap((i) => all.get(i) ?? []);
+  const state = worstState(states);
   const sorted = used.slice().sort();
   const median = quantile(sorted, 0.5);
   const spread = robustSpread(used, median);
@@ -159,9 +154,16 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       ? [`${outliers.length} of ${used.length} readings lie more than 3.5 spreads from the median; look at each`]
       : []),
     ...(spread === 0 ? ["the readings show no scatter; a device that rounds coarsely hides it"] : []),
+    ...rangeWarnings(states, kept.length),
   ];
+  const level = statisticAmplitude(median, `median of ${kept.length} readings`, {
+    ...{ unit, detector, hertz, assumed },
+    ...(crestFactor !== undefined && { crestFactor }),
+    ...(state !== undefined && { state }),
+  });
   return Object.freeze({
     as,
+    level,
     count: used.length,
     excluded: values.length - used.length,
     median,
@@ -173,6 +175,7 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
     outliers: Object.freeze(outliers),
     withoutOutliers: Object.freeze({ count: good.length, ...meanAndDeviation(good) }),
     warnings: Object.freeze(warnings),
-    assumed: Object.freeze(assumed),
+    assumed: level.assumed,
+    history: level.history as readonly Step[],
   });
 }

@@ -1,5 +1,6 @@
-import { significant } from "../amplitude/index";
+import { type Amplitude, significant } from "../amplitude/index";
 import type { Baseline } from "./baseline";
+import { rangeWarnings } from "./loop-states";
 import { setpointRules } from "./reason";
 import type { SetpointLimits } from "./setpoint-limits";
 import type { SetpointWarning } from "./setpoint-warnings";
@@ -10,7 +11,7 @@ export interface LimitCase {
   /** Whether the limits are the user's own. */
   readonly ofSite: boolean;
   /** Level of the baseline, in `as`. */
-  readonly base: number | null;
+  readonly base: Amplitude | null;
   readonly statistics: Baseline | null;
   readonly as: string;
 }
@@ -29,10 +30,10 @@ function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning
       : "limits of the scheme are recalled, not checked against a printed copy";
   const warnings: SetpointWarning[] = [{ code: "unverified limits", text: known }];
   const { lower, upper, leftOut } = limits;
-  if (base !== null && base > lower.value) {
+  if (base !== null && base.value > lower.amplitude.value) {
     warnings.push({
       code: "baseline in zone C",
-      text: `the baseline of ${significant(base)} ${as} is above ${lower.text}: find the cause before setting an alarm from it`,
+      text: `the baseline of ${significant(base.value)} ${as} is above ${lower.text}: find the cause before setting an alarm from it`,
     });
   }
   if (upper === null) {
@@ -58,6 +59,7 @@ export function caseWarnings(given: LimitCase): SetpointWarning[] {
   else if (statistics === null) {
     warnings.push({ code: "single baseline", text: "the baseline is one reading: nothing is known of its scatter" });
   }
-  for (const text of statistics?.warnings ?? []) warnings.push({ code: "poor baseline", text });
+  const ofReading = base?.state === undefined ? [] : rangeWarnings([base.state], 1);
+  for (const text of statistics?.warnings ?? ofReading) warnings.push({ code: "poor baseline", text });
   return warnings;
 }

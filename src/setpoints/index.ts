@@ -1,9 +1,12 @@
+export { assumedShape, historyShape, readingShape } from "./answer-shape";
 export { type Baseline, type BaselineOptions, baseline, type Outlier } from "./baseline";
 export { baselineShape } from "./baseline-shape";
 export { type DelayAdvice, delayAdvice } from "./delay-advice";
-export { type Proposal, type ProposalRequest, type ProposedSetpoint, proposeSetpoints } from "./propose-setpoints";
+export type { OwnLimits } from "./own-limits";
+export type { Proposal, ProposedSetpoint } from "./proposal";
+export type { ProposalRequest } from "./proposal-request";
+export { proposeSetpoints } from "./propose-setpoints";
 export { type Reason, setpointRules } from "./reason";
-export type { OwnLimits } from "./setpoint-limits";
 export {
   type SensorLimits,
   type SetpointWarning,

@@ -1,35 +1,41 @@
-import { type Amplitude, convertAmplitude, currentLoop, format, significant } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  type ConvertedAmplitude,
+  convertAmplitude,
+  currentLoop,
+  format,
+  significant,
+  union,
+} from "../amplitude/index";
 import type { Device } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
-import type { Baseline } from "./baseline";
 import type { SensorLimits, SetpointWarning } from "./setpoint-warnings";
 
 /** What the warnings look at. */
 export interface WarningCase {
-  readonly baseline: Baseline | null;
+  /** How far the scatter of the baseline reaches, in `type`; null where it is not known. */
+  readonly scatter: number | null;
   readonly alarm: Amplitude | null;
   readonly trip: Amplitude | null;
   readonly hertz: number | undefined;
   readonly sensor: SensorLimits;
   readonly device: Device;
+  /** The reading type of the setpoints. */
   readonly type: string;
+}
+
+/** Warnings, and what was assumed to come to them. */
+interface Warned {
+  readonly warnings: readonly SetpointWarning[];
+  readonly assumed: readonly Assumption[];
 }
 
 /** Ratio of trip to alarm below which the margin is little; common practice, no source. */
 const LITTLE = 1.2;
 
-function inType(reading: string | Amplitude, { type, hertz }: WarningCase): number {
-  return convertAmplitude(reading, type, hertz === undefined ? {} : { at: { hertz } }).value;
-}
-
-/** Highest level that the sensor and the loop carry, in the type of the setpoints. */
-function fullScale(given: WarningCase): number {
-  const { fullScale: sensor, loop } = given.sensor;
-  const ends = [
-    ...(sensor === undefined ? [] : [inType(sensor, given)]),
-    ...(loop === undefined ? [] : [inType(currentLoop(loop).reading(20), given)]),
-  ];
-  return Math.min(Number.POSITIVE_INFINITY, ...ends);
+function inType(reading: string | Amplitude, { type, hertz }: WarningCase): ConvertedAmplitude {
+  return convertAmplitude(reading, type, hertz === undefined ? {} : { at: { hertz } });
 }
 
 function bandWarning({ device, hertz }: WarningCase): SetpointWarning[] {
@@ -55,51 +61,62 @@ function bandWarning({ device, hertz }: WarningCase): SetpointWarning[] {
   return [{ code: "outside band", text: `the running frequency of ${significant(hertz)} Hz is ${where}` }];
 }
 
-function alarmWarnings(given: WarningCase): SetpointWarning[] {
-  const { alarm, baseline, sensor } = given;
-  if (alarm === null) return [];
+function alarmWarnings(given: WarningCase): Warned {
+  const { alarm, scatter, sensor, type } = given;
+  if (alarm === null) return { warnings: [], assumed: [] };
   const warnings: SetpointWarning[] = [];
-  const value = inType(alarm, given);
-  if (sensor.noiseFloor !== undefined && value <= inType(sensor.noiseFloor, given)) {
+  const floor = sensor.noiseFloor === undefined ? undefined : inType(sensor.noiseFloor, given);
+  if (floor !== undefined && alarm.value <= floor.value) {
     warnings.push({
       code: "alarm in noise",
       text: `the alarm of ${format(alarm)} is not above the sensor's noise floor of ${sensor.noiseFloor}`,
     });
   }
-  if (baseline === null) return warnings;
-  const reach = Math.max(baseline.median + 3 * baseline.spread, baseline.percentile.value);
-  if (value <= reach) {
+  if (scatter !== null && alarm.value <= scatter) {
     warnings.push({
       code: "alarm in scatter",
-      text: `the alarm of ${format(alarm)} lies within the scatter of the baseline, which reaches ${significant(reach)} ${baseline.as}: it will come without cause`,
+      text: `the alarm of ${format(alarm)} lies within the scatter of the baseline, which reaches ${significant(scatter)} ${type}: it will come without cause`,
     });
   }
-  return warnings;
+  return { warnings, assumed: floor?.assumed ?? [] };
 }
 
-function tripWarnings(given: WarningCase): SetpointWarning[] {
-  const { alarm, trip } = given;
-  if (trip === null) return [];
+/** The highest levels that sensor and loop carry, in the type of the setpoints. */
+function fullScales(given: WarningCase): ConvertedAmplitude[] {
+  const { fullScale, loop } = given.sensor;
+  return [
+    ...(fullScale === undefined ? [] : [inType(fullScale, given)]),
+    ...(loop === undefined ? [] : [inType(currentLoop(loop).reading(20), given)]),
+  ];
+}
+
+function tripWarnings(given: WarningCase): Warned {
+  const { alarm, trip, type } = given;
+  if (trip === null) return { warnings: [], assumed: [] };
   const warnings: SetpointWarning[] = [];
-  const value = inType(trip, given);
-  const most = fullScale(given);
-  if (value > most) {
+  const carried = fullScales(given);
+  const most = Math.min(Number.POSITIVE_INFINITY, ...carried.map(({ value }) => value));
+  if (trip.value > most) {
     warnings.push({
       code: "trip beyond full scale",
-      text: `the trip of ${format(trip)} lies above what sensor and loop carry (${significant(most)} ${given.type}): it can never act`,
+      text: `the trip of ${format(trip)} lies above what sensor and loop carry (${significant(most)} ${type}): it can never act`,
     });
   }
-  const margin = alarm === null ? Number.POSITIVE_INFINITY : value / inType(alarm, given);
+  const margin = alarm === null ? Number.POSITIVE_INFINITY : trip.value / alarm.value;
   if (margin < LITTLE) {
     warnings.push({
       code: "little margin",
       text: `the trip is only ${significant(margin)} times the alarm: there is little time to act between them`,
     });
   }
-  return warnings;
+  return { warnings, assumed: carried.reduce<readonly Assumption[]>((all, one) => union(all, one.assumed), []) };
 }
 
 /** The warnings that the numbers of a case call for. */
-export function numberWarnings(given: WarningCase): SetpointWarning[] {
-  return [...alarmWarnings(given), ...tripWarnings(given), ...bandWarning(given)];
+export function numberWarnings(given: WarningCase): Warned {
+  const [alarm, trip] = [alarmWarnings(given), tripWarnings(given)];
+  return {
+    warnings: [...alarm.warnings, ...trip.warnings, ...bandWarning(given)],
+    assumed: union(alarm.assumed, trip.assumed),
+  };
 }

@@ -1,17 +1,16 @@
-import { held } from "../core/index";
-import type { Baseline } from "./baseline";
+import { type Amplitude, derivedAmplitude, leastAmplitude, multipliedAmplitude } from "../amplitude/index";
 import { COMMON_PRACTICE, type Reason, setpointRules } from "./reason";
-import type { SetpointLimits } from "./setpoint-limits";
+import type { SetpointLimit, SetpointLimits } from "./setpoint-limits";
 
 /** Least hysteresis in percent of the threshold; common practice, no source. */
 const LEAST_HYSTERESIS = 5;
 
-/** The hysteresis for an alarm, in percent of it, with its reason. */
+/** The hysteresis for an alarm, in percent of it, with its reason; two spreads of the baseline where they are known. */
 export function hysteresisFor(
-  baseline: Baseline | null,
+  spread: number | undefined,
   alarm: number | undefined,
 ): { readonly percent: number; readonly reasons: readonly Reason[] } {
-  const scatter = baseline === null || alarm === undefined ? 0 : (200 * baseline.spread) / alarm;
+  const scatter = spread === undefined || alarm === undefined ? 0 : (200 * spread) / alarm;
   const percent = Math.min(20, Math.max(LEAST_HYSTERESIS, Math.ceil(scatter)));
   const text =
     percent > LEAST_HYSTERESIS
@@ -22,48 +21,64 @@ export function hysteresisFor(
 
 /** What the rules ask for, before the device. */
 export interface Target {
-  readonly value: number;
+  readonly amplitude: Amplitude;
   readonly range: readonly [number, number];
   readonly reasons: readonly Reason[];
 }
 
+/** What the rules allow at most: 1.25 times a limit, and no more than a ceiling that the standard prints. */
+function highestFor(limit: SetpointLimit, ceiling: Amplitude | undefined): Amplitude {
+  const cap = multipliedAmplitude(limit.amplitude, 1.25, "the most that the rule allows");
+  return ceiling === undefined || ceiling.value > cap.value ? cap : ceiling;
+}
+
+/** What is wanted, or what is allowed where that is less. */
+function withinRules(wanted: Amplitude, highest: Amplitude): Amplitude {
+  return wanted.value <= highest.value ? wanted : leastAmplitude([wanted, highest], "no more than the rule allows");
+}
+
 /** The alarm by the rules. */
-export function alarmTarget(base: number | null, { lower, ceilings, kind }: SetpointLimits): Target {
-  const limit = { text: lower.text, source: lower.source };
+export function alarmTarget(base: Amplitude | null, { lower, ceilings, kind }: SetpointLimits): Target {
+  const reason = { text: lower.text, source: lower.source };
+  const limit = lower.amplitude;
   if (kind === "operation") {
-    return { value: lower.value, range: [base ?? 0, lower.value], reasons: [setpointRules["fan limits"], limit] };
+    const range = [base?.value ?? 0, limit.value] as const;
+    return { amplitude: limit, range, reasons: [setpointRules["fan limits"], reason] };
   }
-  const cap = Math.min(held(1.25 * lower.value), ceilings?.alarm ?? Number.POSITIVE_INFINITY);
+  const highest = highestFor(lower, ceilings?.alarm);
   const capReason: Reason =
-    cap === ceilings?.alarm
+    ceilings !== null && highest === ceilings.alarm
       ? { ...setpointRules["printed ceiling"], source: ceilings.source }
       : setpointRules["alarm cap"];
   if (base === null) {
-    const value = Math.min(lower.value, cap);
-    return { value, range: [0, cap], reasons: [setpointRules["no baseline"], limit, capReason] };
+    const reasons = [setpointRules["no baseline"], reason, capReason];
+    return { amplitude: withinRules(limit, highest), range: [0, highest.value], reasons };
   }
-  const wanted = base + 0.25 * lower.value;
-  const reasons = [setpointRules["alarm from baseline"], limit, capReason];
-  if (wanted < lower.value) reasons.push(setpointRules["alarm below zone C"]);
-  return { value: Math.min(wanted, cap), range: [base, cap], reasons };
+  const quarter = multipliedAmplitude(limit, 0.25, "a quarter of the limit");
+  const wanted = derivedAmplitude([base, quarter], base.value + quarter.value, { does: "sum", note: "alarm" });
+  const reasons = [setpointRules["alarm from baseline"], reason, capReason];
+  if (wanted.value < limit.value) reasons.push(setpointRules["alarm below zone C"]);
+  return { amplitude: withinRules(wanted, highest), range: [base.value, highest.value], reasons };
 }
 
 /** The trip by the rules; null where the standard prints none. */
 export function tripTarget({ lower, upper, ceilings, kind }: SetpointLimits): Target | null {
   if (upper === null) return null;
-  const limit = { text: upper.text, source: upper.source };
+  const reason = { text: upper.text, source: upper.source };
+  const limit = upper.amplitude;
   if (kind === "operation") {
-    return { value: upper.value, range: [lower.value, upper.value], reasons: [setpointRules["fan limits"], limit] };
+    const range = [lower.amplitude.value, limit.value] as const;
+    return { amplitude: limit, range, reasons: [setpointRules["fan limits"], reason] };
   }
-  const cap = Math.min(held(1.25 * upper.value), ceilings?.trip ?? Number.POSITIVE_INFINITY);
+  const highest = highestFor(upper, ceilings?.trip);
   const reasons: Reason[] = [
     setpointRules["trip nature"],
-    limit,
+    reason,
     setpointRules["trip proposed"],
     setpointRules["trip cap"],
-    ...(ceilings !== null && ceilings.trip <= 1.25 * upper.value
+    ...(ceilings !== null && highest === ceilings.trip
       ? [{ ...setpointRules["printed ceiling"], source: ceilings.source }]
       : []),
   ];
-  return { value: Math.min(upper.value, cap), range: [lower.value, cap], reasons };
+  return { amplitude: withinRules(limit, highest), range: [lower.amplitude.value, highest.value], reasons };
 }

@@ -1,6 +1,6 @@
-export { type DetectedLevelsOptions, detectedLevels, type LevelDetector } from "./front-end";
+export { type DetectedLevelsOptions, detectedLevels, type LevelDetector } from "./detected-levels";
+export type { HalfSine } from "./half-sine";
 export { mechanicalSwitch, type SwitchOptions, type SwitchReach, type SwitchRow } from "./mechanical-switch";
-export { type HalfSine, type ShockOnRunningOptions, shockOnRunning, velocityOf } from "./shock";
 export {
   type BurstLimit,
   type Immunity,
@@ -9,3 +9,5 @@ export {
   type ShockLimit,
   shockImmunity,
 } from "./shock-immunity";
+export { type ShockOnRunningOptions, shockOnRunning } from "./shock-on-running";
+export { velocityOf } from "./velocity-of";

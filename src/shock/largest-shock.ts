@@ -1,4 +1,4 @@
-import { largestBelow } from "./largest-below";
+import { largestFailing } from "./largest-failing";
 import type { ShockedDevice } from "./shocked-device";
 import { timeAbove } from "./time-above";
 import type { UnitPulse } from "./unit-pulse";
@@ -23,7 +23,7 @@ export function largestShock(device: ShockedDevice, pulse: UnitPulse, delay: num
     }
     // only a phase that is worse than those before is searched
     const most: number = largest ?? LARGEST;
-    if (trips(most)) largest = largestBelow(trips, most);
+    if (trips(most)) largest = largestFailing(trips, most);
   }
   return largest;
 }

@@ -1,4 +1,4 @@
-import { largestBelow } from "./largest-below";
+import { largestFailing } from "./largest-failing";
 import type { ShockedDevice } from "./shocked-device";
 
 /**
@@ -16,5 +16,5 @@ export function longestBurst(device: ShockedDevice, high: number, delay: number)
     return tau * Math.log(top / excess(hold));
   };
   if (delay === 0) return rise;
-  return largestBelow((length) => length > rise && length - rise + fall(length) >= delay, rise + delay);
+  return largestFailing((length) => length > rise && length - rise + fall(length) >= delay, rise + delay);
 }

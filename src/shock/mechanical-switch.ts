@@ -1,4 +1,16 @@
-import { type Amplitude, amplitudeOf, convertAmplitude } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  conversionAssumes,
+  convertAmplitude,
+  linearTypeOf,
+  madeOf,
+  notedAmplitude,
+  type Step,
+  sineFrequency,
+  union,
+} from "../amplitude/index";
 import { given, held, knownKeys, list, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
@@ -15,6 +27,10 @@ export interface SwitchRow {
   readonly timesLimit: number | null;
   /** Whether it operates at the limit or below; null without a limit. */
   readonly protects: boolean | null;
+  /** What was assumed in setting and limit, and in bringing them to one unit at this speed. */
+  readonly assumed: readonly Assumption[];
+  /** The steps that led to the velocity, and with a limit to how many times the limit it is. */
+  readonly history: readonly Step[];
 }
 
 /** What an acceleration-operated switch can and cannot see. */
@@ -23,7 +39,10 @@ export interface SwitchReach {
   readonly rows: readonly SwitchRow[];
   /** Below this frequency a sine at the limit does not operate the switch, in hertz; null without a limit. */
   readonly blindBelow: { readonly hertz: number; readonly speed: number } | null;
-  readonly assumed: readonly string[];
+  /** What was assumed for any row and for the frequency below which it is blind. */
+  readonly assumed: readonly Assumption[];
+  /** What was taken for granted of the switch, in words. */
+  readonly assumedFacts: readonly string[];
 }
 
 /** What {@link mechanicalSwitch} may be told. */
@@ -36,7 +55,7 @@ export interface SwitchOptions {
 
 const keys: Readonly<Record<keyof SwitchOptions, true>> = /* @__PURE__ */ Object.freeze({ speeds: true, limit: true });
 
-const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
+const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
   "all of the vibration is one sine at the stated frequency",
   "the setting is the peak acceleration at which the switch operates, without the weight of its armature (common practice, no source)",
 ]);
@@ -68,15 +87,16 @@ export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOpt
     keys,
     "an option of a switch",
   );
-  const operates = amplitudeOf(given(setting, 'a setting such as "2 g pk"'));
+  const operates = notedAmplitude(amplitudeOf(given(setting, 'a setting such as "2 g pk"')), "setting");
   if (operates.quantity !== "acceleration") {
     throw new VeladisError("wrong-quantity", {
       expected: 'the setting of an acceleration-operated switch, such as "2 g pk"',
       received: shown(`${operates.value} ${operates.unit} ${operates.detector}`),
     });
   }
-  const peak = positive(convertAmplitude(operates, "m/s2 pk").value, "a setting above zero");
-  const level = limit === undefined ? null : amplitudeOf(given(limit, 'a limit such as "7.1 mm/s rms"'));
+  positive(operates.value, "a setting above zero");
+  const level =
+    limit === undefined ? null : notedAmplitude(amplitudeOf(given(limit, 'a limit such as "7.1 mm/s rms"')), "limit");
   if (level?.quantity === "acceleration") {
     throw new VeladisError("wrong-quantity", {
       expected: "a severity limit in velocity or displacement",
@@ -84,35 +104,45 @@ export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOpt
     });
   }
   if (level !== null) positive(level.value, "a limit above zero");
-  const rows = list(speeds, "a list of speeds").map((speed): SwitchRow => {
-    const hertz = hertzOf(speed);
-    const at = { at: { hertz } };
-    const velocity = convertAmplitude(operates, "mm/s rms", at);
-    const most = level === null ? null : convertAmplitude(level, "mm/s rms", at).value;
-    const timesLimit = most === null ? null : held(velocity.value / most);
-    return Object.freeze({
-      hertz,
-      speed: held(hertz * 60),
-      velocity,
-      displacement: convertAmplitude(operates, "um pp", at),
-      timesLimit,
-      protects: timesLimit === null ? null : timesLimit <= 1 + 1e-9,
-    });
-  });
+  const rows = list(speeds, "a list of speeds").map((speed) => switchRow(operates, level, hertzOf(speed)));
+  const blind = level === null ? undefined : sineFrequency(operates, level);
+  const parts = [
+    operates.assumed,
+    level?.assumed,
+    ...rows.map((row) => row.assumed),
+    level === null ? [] : conversionAssumes(linearTypeOf(operates), linearTypeOf(level)),
+  ];
   return Object.freeze({
     setting: operates,
     rows: Object.freeze(rows),
-    blindBelow: level === null ? null : blindSpeed(peak, level),
-    assumed,
+    blindBelow: blind === undefined ? null : Object.freeze({ hertz: blind, speed: held(blind * 60) }),
+    assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one), []),
+    assumedFacts,
   });
 }
 
-/** The frequency at which a sine of the limit has the peak acceleration of the setting. */
-function blindSpeed(peak: number, level: Amplitude) {
-  const radians =
-    level.quantity === "velocity"
-      ? peak / convertAmplitude(level, "m/s pk").value
-      : Math.sqrt(peak / convertAmplitude(level, "m pk").value);
-  const hertz = radians / (2 * Math.PI);
-  return Object.freeze({ hertz, speed: held(hertz * 60) });
+/** What a setting means at one frequency, and against a limit if there is one. */
+function switchRow(operates: Amplitude, limit: Amplitude | null, hertz: number): SwitchRow {
+  const at = { at: { hertz } };
+  const velocity = convertAmplitude(operates, "mm/s rms", at);
+  const displacement = convertAmplitude(operates, "um pp", at);
+  const most = limit === null ? null : convertAmplitude(limit, "mm/s rms", at);
+  const timesLimit = most === null ? null : held(velocity.value / most.value);
+  const way =
+    most === null || timesLimit === null
+      ? velocity
+      : madeOf([velocity, most], {
+          ...({ does: "scale", over: most.value, value: timesLimit, type: "" } as const),
+          note: "times the limit",
+        });
+  return Object.freeze({
+    hertz,
+    speed: held(hertz * 60),
+    velocity,
+    displacement,
+    timesLimit,
+    protects: timesLimit === null ? null : timesLimit <= 1 + 1e-9,
+    assumed: union(displacement.assumed, way.assumed),
+    history: way.history as readonly Step[],
+  });
 }

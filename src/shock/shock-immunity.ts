@@ -1,7 +1,19 @@
-import { type Amplitude, amplitudeOf, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeIn,
+  amplitudeOf,
+  type ConvertedAmplitude,
+  convertAmplitude,
+  multipliedAmplitude,
+  notedAmplitude,
+  type Step,
+  typeOf,
+  union,
+} from "../amplitude/index";
 import { given, held, knownKeys, list, positive, shown, VeladisError } from "../core/index";
 import { type ChannelSettings, deviceSettings, tripRules } from "../device/index";
-import { type LevelDetector, timeConstant } from "./front-end";
+import { type LevelDetector, requireTimeConstant } from "./detected-levels";
 import { largestShock } from "./largest-shock";
 import { longestBurst } from "./longest-burst";
 import type { ShockedDevice } from "./shocked-device";
@@ -45,14 +57,17 @@ export interface BurstLimit {
 export interface Immunity {
   readonly shocks: readonly ShockLimit[];
   readonly bursts: readonly BurstLimit[];
-  readonly assumed: readonly string[];
+  /** What was assumed in threshold, reset level and running vibration, and in what the detector makes of them. */
+  readonly assumed: readonly Assumption[];
+  /** What was taken for granted of machine, shock and sensor, in words. */
+  readonly assumedFacts: readonly string[];
 }
 
 const SETTINGS = "settings with threshold, hysteresis, delay and detector";
 const RUNNING = 'running vibration with its frequency, such as "2.6 mm/s rms at 1485 r/min"';
 const MULTIPLE = "a multiple of the threshold above 1";
 
-const assumed: readonly string[] = /* @__PURE__ */ Object.freeze([
+const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
   "the running vibration is one sine at the stated frequency, and its level stands still",
   "a shock is a half-sine of acceleration, taken at the worst of twelve phases of the running vibration",
   "a burst is a steady level that begins and ends at once",
@@ -97,7 +112,7 @@ export function shockImmunity(
   knownKeys(given(settings, SETTINGS), known, "a setting of a device");
   const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
   const { threshold } = rules;
-  const reading = amplitudeOf(given(running, RUNNING));
+  const reading = notedAmplitude(amplitudeOf(given(running, RUNNING)), "running vibration");
   const hertz = reading.hertz ?? threshold.hertz;
   if (hertz === undefined) {
     throw new VeladisError("missing-frequency", {
@@ -111,15 +126,16 @@ export function shockImmunity(
       received: shown(rules.type),
     });
   }
-  const tau = timeConstant(settings.detector);
+  const tau = requireTimeConstant(settings.detector);
   const highPass = positive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz");
-  const si = threshold.quantity === "velocity" ? "m/s" : "m/s2";
   const rms = settings.detector.kind === "rms";
-  const type = `${si} ${rms ? "rms" : "pk"}`;
-  const inDevice = (value: Amplitude) => convertAmplitude({ ...value, hertz }, type).value;
-  const level = inDevice(reading);
-  const set = inDevice(threshold);
-  const hold = settings.timerResets === "below threshold" ? set : inDevice(rules.reset);
+  const { type } = typeOf(threshold.quantity === "velocity" ? "m/s" : "m/s2", rms ? "rms" : "pk");
+  const [before, start, reset] = [reading, threshold, rules.reset].map((one) =>
+    convertAmplitude(one, type, { at: { hertz } }),
+  ) as [ConvertedAmplitude, ConvertedAmplitude, ConvertedAmplitude];
+  const [level, set] = [before.value, start.value];
+  const hold = settings.timerResets === "below threshold" ? set : reset.value;
+  const assumed = union(union(before.assumed, start.assumed), reset.assumed);
   if (level >= hold) {
     throw new VeladisError("out-of-range", {
       expected: "running vibration below the threshold and below what the on-delay starts over at",
@@ -140,7 +156,7 @@ export function shockImmunity(
       });
     }
     return Object.freeze({
-      level: Object.freeze({ ...threshold, value: threshold.value * multiple }),
+      level: multipliedAmplitude(threshold, multiple, "a multiple of the threshold"),
       timesThreshold: multiple,
       longest: longestBurst(device, high, rules.onDelay),
       withoutDelay: longestBurst(device, high, 0),
@@ -148,12 +164,17 @@ export function shockImmunity(
   });
   const limit = (pulse: UnitPulse, delay: number): Amplitude | null => {
     const value = largestShock(device, pulse, delay);
-    return value === null ? null : Object.freeze({ ...parseAmplitude("1 g pk"), value });
+    if (value === null) return null;
+    const step: Step = Object.freeze({
+      ...({ does: "overall", value, type: "g pk", assumed } as const),
+      note: `the largest half-sine of ${pulse.milliseconds} ms that does not trip, found by trial`,
+    });
+    return Object.freeze({ ...amplitudeIn("g pk", value), assumed, history: Object.freeze([step]) });
   };
   const shocks = pulses.map((pulse) => {
     const withoutDelay = limit(pulse, 0);
     const largest = rules.onDelay === 0 ? withoutDelay : limit(pulse, rules.onDelay);
     return Object.freeze({ milliseconds: pulse.milliseconds, largest, withoutDelay });
   });
-  return Object.freeze({ shocks: Object.freeze(shocks), bursts: Object.freeze(bursts), assumed });
+  return Object.freeze({ shocks: Object.freeze(shocks), bursts: Object.freeze(bursts), assumed, assumedFacts });
 }

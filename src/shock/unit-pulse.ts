@@ -1,6 +1,7 @@
 import { positive, VeladisError } from "../core/index";
 import { units } from "../units/index";
-import { halfSine, velocityOf } from "./shock";
+import { halfSine } from "./half-sine";
+import { velocityOf } from "./velocity-of";
 
 /** What a device's input makes of a half-sine shock of 1 g. */
 export interface UnitPulse {

@@ -1,3 +1,4 @@
+import { type Assumption, union } from "../amplitude/index";
 import { given, held } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
@@ -9,6 +10,8 @@ export interface AsFoundAsLeft {
   readonly adjustment: number | null;
   /** What the as-found state means for the time since the last check. */
   readonly meaning: string;
+  /** What was assumed in either check. */
+  readonly assumed: readonly Assumption[];
 }
 
 const meanings = {
@@ -49,5 +52,6 @@ export function asFoundAsLeft(
     asLeft: left,
     adjustment: found.indicated.value > 0 ? held(left.indicated.value / found.indicated.value) : null,
     meaning: meanings[found.verdict],
+    assumed: union(found.assumed, left.assumed),
   });
 }

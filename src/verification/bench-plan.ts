@@ -1,9 +1,18 @@
-import { type Amplitude, amountOf, convertAmplitude, format, significant } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amountAmplitude,
+  convertAmplitude,
+  format,
+  multipliedAmplitude,
+  significant,
+  union,
+} from "../amplitude/index";
 import { cautions, given, held, list, VeladisError } from "../core/index";
 import { bandResponse, resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type BenchMove, benchMoves } from "./bench-moves";
-import { type BenchSettings, checkBench } from "./bench-settings";
+import { type BenchSettings, requireBenchSettings } from "./bench-settings";
 import { type Shaker, shakerReach } from "./shaker";
 import { marginsOf } from "./tolerance";
 
@@ -29,6 +38,8 @@ export interface BenchStep {
 export interface BenchPlan {
   readonly threshold: Amplitude;
   readonly reset: Amplitude;
+  /** What was assumed in threshold and reset level, and in what the shaker has to give and can. */
+  readonly assumed: readonly Assumption[];
   readonly steps: readonly BenchStep[];
   /** Whether the shaker can do all of it. */
   readonly possible: boolean;
@@ -81,7 +92,7 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
  * ```
  */
 export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
-  checkBench(given(settings, "settings with threshold, hysteresis, onDelay and latching"));
+  requireBenchSettings(given(settings, "settings with threshold, hysteresis, onDelay and latching"));
   given(shaker, "a shaker with its limits");
   const threshold = thresholdOf(settings);
   const reset = resetLevel(threshold, settings.hysteresis);
@@ -92,20 +103,24 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   }
   if (shaker.uncertainty !== undefined) marginsOf(shaker.uncertainty, threshold);
   const load = settings.load === undefined ? 0 : settings.load?.kilograms;
-  const tolerance = held(amountOf(settings.tolerance ?? "5 %", threshold) / threshold.value);
+  const allowed = amountAmplitude(settings.tolerance ?? "5 %", threshold);
+  const tolerance = held(allowed.value / threshold.value);
+  let assumed = union(reset.assumed, allowed.assumed);
 
   const stepOf = ({ what, share, expect }: BenchMove, hertz: number, number: number): BenchStep => {
-    const level = share === null ? null : Object.freeze({ ...threshold, value: threshold.value * share, hertz });
+    const level = share === null ? null : { ...multipliedAmplitude(threshold, share, "share of the threshold"), hertz };
     const reach = level === null ? null : shakerReach(level, shaker, load);
     const as = (to: string) => (level === null ? null : convertAmplitude(level, to));
+    const [displacement, acceleration] = [as("um pp"), as("g pk")];
+    for (const one of [displacement, acceleration, reach]) assumed = union(assumed, one?.assumed);
     return Object.freeze({
       number,
       what,
       hertz,
       speed: held(hertz * 60),
-      level,
-      displacement: as("um pp"),
-      acceleration: as("g pk"),
+      level: level && Object.freeze(level),
+      displacement,
+      acceleration,
       possible: reach?.possible ?? true,
       limitedBy: reach?.limitedBy ?? [],
       expect,
@@ -127,6 +142,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   return Object.freeze({
     threshold,
     reset,
+    assumed,
     steps: Object.freeze(steps),
     possible: steps.every(({ possible }) => possible),
     notes: Object.freeze(notesOn(settings, shaker, frequencies)),

@@ -34,7 +34,7 @@ export interface BenchSettings {
 }
 
 /** Refuses settings that a plan would print and that are none; the threshold and what is a share of it apart. */
-export function checkBench(settings: BenchSettings): void {
+export function requireBenchSettings(settings: BenchSettings): void {
   const known: Readonly<Record<keyof BenchSettings, true>> = deviceSettings;
   const { onDelay, offDelay, latching, contact, coil, sensorFault } = knownKeys(
     settings,

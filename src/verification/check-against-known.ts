@@ -1,6 +1,17 @@
-import { type Amplitude, amplitudeOf, convertAmplitude } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  convertAmplitude,
+  derivedAmplitude,
+  linearAmplitude,
+  linearTypeOf,
+  notedAmplitude,
+  type Step,
+  union,
+} from "../amplitude/index";
 import { cautions, choice, given, held, knownKeys, positive, VeladisError } from "../core/index";
-import { type Decision, type DecisionRule, decided, decisionRules } from "./decision";
+import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { marginsOf, type ToleranceText } from "./tolerance";
 
 /** What {@link checkAgainstKnown} is told. */
@@ -38,7 +49,10 @@ export interface KnownCheckResult extends Decision {
   readonly rule: DecisionRule;
   /** The rule in words. */
   readonly ruleText: string;
-  readonly assumed: readonly string[];
+  /** What was assumed in both levels, in bringing them to one unit, and in tolerance and uncertainty. */
+  readonly assumed: readonly Assumption[];
+  /** The steps that led to the error and to its share of the known level, in percent. */
+  readonly history: readonly Step[];
   readonly cautions: readonly string[];
 }
 
@@ -62,6 +76,20 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
   return rule;
 }
 
+/** The way to an error: indicated less known, and that in percent of the known level. */
+function errorWay(indicated: Amplitude, known: Amplitude, percent: number) {
+  const { assumed, history } = derivedAmplitude([indicated, known], indicated.value - known.value, {
+    does: "difference",
+    note: "error",
+  });
+  const steps = history as readonly Step[];
+  const share: Step = Object.freeze({
+    ...({ does: "scale", of: Object.freeze([steps.length - 1]) } as const),
+    ...{ by: 100, over: known.value, value: percent, type: "%", note: "of the known level" },
+  });
+  return { assumed, history: Object.freeze([...steps, share]) };
+}
+
 /**
  * What a device shows, held against a known vibration.
  *
@@ -69,6 +97,7 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
  *   `missing-fact`, `unknown-option` for a mistyped key, `not-finite`, and as {@link convertAmplitude}
  * @example
  * ```ts
+ * import { explain } from "veladis";
  * import { checkAgainstKnown } from "veladis/protection";
  *
  * const check = checkAgainstKnown({
@@ -81,6 +110,7 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
  * check.errorDecibels?.toFixed(2); // => "-0.80"
  * check.verdict; // => "fail"
  * check.rule; // => "simple acceptance"
+ * explain(check).text.split("\n")[2]; // => "7.300 mm/s rms - 8.000 mm/s rms = -0.7000 mm/s rms  (error)"
  * const known = "8 mm/s rms at 2400 r/min";
  * checkAgainstKnown({ known, indicated: "7.7 mm/s rms", tolerance: "5 %", uncertainty: "2 %" }).verdict;
  * // => "undecided"
@@ -88,31 +118,39 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
   knownKeys(given(check, "a check with known level, indicated level and tolerance"), keys, "a part of a check");
-  const read = (reading: string | Amplitude, what: string): Amplitude => amplitudeOf(given(reading, what));
-  const known = read(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"');
-  const seen = read(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"');
+  const known = notedAmplitude(
+    amplitudeOf(given(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"')),
+    "known level",
+  );
+  const shown = notedAmplitude(
+    amplitudeOf(given(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"')),
+    "as shown",
+  );
   positive(known.value, "a known level above zero");
-  const hertz = known.hertz ?? seen.hertz;
-  const unit = `${known.unit} ${known.detector}`;
-  const indicated = convertAmplitude(seen, unit, hertz === undefined ? {} : { at: { hertz } });
+  const hertz = known.hertz ?? shown.hertz;
+  const unit = linearTypeOf(known);
+  const indicated = convertAmplitude(shown, unit, hertz === undefined ? {} : { at: { hertz } });
   const rule = ruleOf(check);
   const tolerance = marginsOf(check.tolerance, known);
   const uncertainty = check.uncertainty === undefined ? null : marginsOf(check.uncertainty, known);
   const error = indicated.value - known.value;
+  const errorPercent = held((100 * error) / known.value);
+  const { history, assumed } = errorWay(indicated, linearAmplitude(known), errorPercent);
   return Object.freeze({
     known,
-    shown: seen,
+    shown,
     indicated,
     unit,
     error,
-    errorPercent: held((100 * error) / known.value),
+    errorPercent,
     errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
     tolerance: tolerance.above,
     uncertainty: uncertainty?.above ?? null,
-    ...decided(rule, error, tolerance, uncertainty, known.value),
+    ...decisionOn({ rule, error, tolerance, uncertainty, known: known.value }),
     rule,
     ruleText: decisionRules[rule],
-    assumed: indicated.assumed,
+    assumed: union(union(assumed, tolerance.assumed), uncertainty?.assumed),
+    history,
     cautions,
   });
 }

@@ -23,22 +23,23 @@ export interface Decision {
 /** Relative allowance for float noise: an error at a limit belongs to the better side. */
 const NOISE = 1e-9;
 
-/**
- * The decision on an error.
- *
- * @param error - indicated less known, in the unit of the known level
- * @param size - the known level, to scale the allowance for float noise
- */
-export function decided(
-  rule: DecisionRule,
-  error: number,
-  tolerance: Margins,
-  uncertainty: Margins | null,
-  size: number,
-): Decision {
+/** An error, and what it is held against; all in the unit of the known level. */
+export interface DecisionCase {
+  readonly rule: DecisionRule;
+  /** Indicated less known. */
+  readonly error: number;
+  readonly tolerance: Margins;
+  /** The expanded uncertainty; null without one. */
+  readonly uncertainty: Margins | null;
+  /** The known level, to scale the allowance for float noise. */
+  readonly known: number;
+}
+
+/** The decision on an error. */
+export function decisionOn({ rule, error, tolerance, uncertainty, known }: DecisionCase): Decision {
   const guard = rule === "guard band" && uncertainty !== null ? uncertainty : { below: 0, above: 0 };
   const side = error < 0 ? "below" : "above";
-  const within = (limit: number): boolean => Math.abs(error) <= limit + NOISE * size;
+  const within = (limit: number): boolean => Math.abs(error) <= limit + NOISE * known;
   const acceptance = {
     below: Math.max(0, tolerance.below - guard.below),
     above: Math.max(0, tolerance.above - guard.above),

@@ -4,11 +4,10 @@ export type { BenchSettings } from "./bench-settings";
 export { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 export { combinedUncertainty } from "./combined-uncertainty";
 export { type Decision, type DecisionRule, decisionRules } from "./decision";
+export { type DelayTest, delayTest } from "./delay-test";
 export { type Linearity, type LinearityPoint, linearity } from "./linearity";
 export { type Shaker, type ShakerReach, shakerReach } from "./shaker";
 export {
-  type DelayTest,
-  delayTest,
   resetPointTest,
   type SwitchingPoint,
   type SwitchingStep,

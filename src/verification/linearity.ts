@@ -1,4 +1,4 @@
-import type { Amplitude } from "../amplitude/index";
+import { type Amplitude, type Assumption, union } from "../amplitude/index";
 import { held, list, VeladisError } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
@@ -22,6 +22,8 @@ export interface Linearity {
   readonly nonLinearity: number;
   /** The worst of the points' verdicts. */
   readonly verdict: KnownCheckResult["verdict"];
+  /** What was assumed for any of the points. */
+  readonly assumed: readonly Assumption[];
 }
 
 const order = { pass: 0, undecided: 1, fail: 2 } as const;
@@ -88,5 +90,6 @@ export function linearity(
     worst: found.reduce((a, b) => (Math.abs(b.errorPercent) > Math.abs(a.errorPercent) ? b : a)),
     nonLinearity: held((100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span),
     verdict: found.reduce((a, b) => (order[b.verdict] > order[a.verdict] ? b : a)).verdict,
+    assumed: found.reduce<readonly Assumption[]>((all, point) => union(all, point.assumed), []),
   });
 }

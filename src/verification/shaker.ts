@@ -1,4 +1,13 @@
-import { type Amplitude, amplitudeOf, convertAmplitude, format, parseAmplitude } from "../amplitude/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeIn,
+  amplitudeOf,
+  convertAmplitude,
+  format,
+  linearTypeOf,
+  union,
+} from "../amplitude/index";
 import { given, held, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
@@ -30,6 +39,8 @@ export interface ShakerReach {
   readonly limitedBy: readonly string[];
   /** The highest level at this frequency, in the type asked for; null outside the frequencies of the shaker. */
   readonly highest: number | null;
+  /** What was assumed in the level and in bringing the limits of the shaker to its unit. */
+  readonly assumed: readonly Assumption[];
 }
 
 const keys: Readonly<Record<keyof Shaker, true>> = /* @__PURE__ */ Object.freeze({
@@ -69,7 +80,7 @@ const PAYLOAD = "a payload such as { kilograms: 0.5 }";
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
   const wanted = amplitudeOf(given(level, "a level with its frequency"));
   knownKeys(given(shaker, "a shaker with its limits"), keys, "a limit of a shaker");
-  const type = `${wanted.unit} ${wanted.detector}`;
+  const type = linearTypeOf(wanted);
   const { hertz } = wanted;
   if (hertz === undefined) {
     throw new VeladisError("missing-frequency", {
@@ -83,21 +94,23 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
   const inside = hertz >= hertzOf(shaker.lowest) * (1 - 1e-9) && hertz <= hertzOf(shaker.highest) * (1 + 1e-9);
   if (!inside) limitedBy.push("frequency");
   let highest = Number.POSITIVE_INFINITY;
-  const hold = (most: number, name: string): void => {
-    if (wanted.value > most * (1 + 1e-9)) limitedBy.push(name);
-    highest = Math.min(highest, most);
+  let assumed: readonly Assumption[] = wanted.assumed ?? [];
+  const hold = (limit: string | Amplitude, name: string): void => {
+    const most = convertAmplitude(limit, type, at);
+    if (wanted.value > most.value * (1 + 1e-9)) limitedBy.push(name);
+    highest = Math.min(highest, most.value);
+    assumed = union(assumed, most.assumed);
   };
   for (const name of limits) {
     const most = shaker[name];
-    if (most !== undefined) hold(convertAmplitude(most, type, at).value, name === "displacement" ? "stroke" : name);
+    if (most !== undefined) hold(most, name === "displacement" ? "stroke" : name);
   }
   if (shaker.force !== undefined) {
     const own = shaker.movingMass === undefined ? 0 : nonNegative(shaker.movingMass?.kilograms, MOVING);
     const moved = positive(mass + own, "a moving mass above zero, in kg");
     const force = given(shaker.force, "a force such as { newtons: 100 }");
     const acceleration = held(positive(force.newtons, "a force above zero, in N") / moved);
-    const peak = { ...parseAmplitude("1 m/s2 pk"), value: acceleration };
-    hold(convertAmplitude(peak, type, at).value, "force");
+    hold(amplitudeIn("m/s2 pk", acceleration), "force");
   }
   if (shaker.payload !== undefined && mass > nonNegative(shaker.payload?.kilograms, PAYLOAD) * (1 + 1e-9)) {
     limitedBy.push("payload");
@@ -106,5 +119,6 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
     possible: limitedBy.length === 0,
     limitedBy: Object.freeze(limitedBy),
     highest: inside && Number.isFinite(highest) ? highest : null,
+    assumed,
   });
 }

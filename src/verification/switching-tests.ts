@@ -1,8 +1,17 @@
-import { type Amplitude, amplitudeOf, convertAmplitude } from "../amplitude/index";
-import { given, held, list, nonNegative, numeral, positive, shown, VeladisError, withUnit } from "../core/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  type ConvertedAmplitude,
+  convertAmplitude,
+  derivedAmplitude,
+  linearAmplitude,
+  linearTypeOf,
+  notedAmplitude,
+  union,
+} from "../amplitude/index";
+import { given, list, VeladisError } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
-
-const DELAY_TOLERANCE = 'a tolerance such as "5 %" or "0.2 s"';
 
 /** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */
 export interface SwitchingStep {
@@ -20,12 +29,13 @@ type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
 /** The change that a slow rise or fall shows, held against the setting. */
 function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
-  const { level: _level, ...known } = amplitudeOf(given(setting, "a setting with its unit"));
-  const type = `${known.unit} ${known.detector}`;
+  const known = linearAmplitude(notedAmplitude(amplitudeOf(given(setting, "a setting with its unit")), "setting"));
+  const type = linearTypeOf(known);
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
-  const levels = list(steps, "a list of steps, each with level and output").map(
-    ({ level }) => convertAmplitude(given(level, "a level for every step"), type, at).value,
+  const readings = list(steps, "a list of steps, each with level and output").map(({ level }) =>
+    convertAmplitude(given(level, "a level for every step"), type, at),
   );
+  const levels = readings.map(({ value }) => value);
   const wrong = levels.findIndex(
     (level, i) => i > 0 && (rising ? level <= (levels[i - 1] as number) : level >= (levels[i - 1] as number)),
   );
@@ -41,13 +51,19 @@ function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingSt
           : "an output that does not change so",
     });
   }
-  const between = [levels[change - 1] as number, levels[change] as number] as const;
-  const { shown: _, ...check } = checkAgainstKnown({
-    known,
-    indicated: { ...known, value: (between[0] + between[1]) / 2 },
-    ...rest,
+  const [before, after] = [readings[change - 1], readings[change]] as [ConvertedAmplitude, ConvertedAmplitude];
+  const { shown: _, ...check } = checkAgainstKnown({ known, indicated: midway(before, after), ...rest });
+  return Object.freeze({
+    ...check,
+    between: Object.freeze([before.value, after.value] as const),
+    assumed: readings.reduce<readonly Assumption[]>((all, one) => union(all, one.assumed), check.assumed),
   });
-  return Object.freeze({ ...check, between: Object.freeze(between) });
+}
+
+/** The level midway between two. */
+function midway(one: Amplitude, other: Amplitude): Amplitude {
+  const both = derivedAmplitude([one, other], one.value + other.value, { does: "sum" });
+  return derivedAmplitude([both], both.value / 2, { does: "scale", over: 2, note: "midway" });
 }
 
 /**
@@ -104,56 +120,4 @@ export function tripPointTest(
  */
 export function resetPointTest(reset: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest): SwitchingPoint {
   return switchingPoint(reset, steps, rest, false);
-}
-
-/** A measured delay against the delay that is set. */
-export interface DelayTest {
-  /** Seconds. */
-  readonly set: number;
-  /** Seconds. */
-  readonly measured: readonly number[];
-  /** The measured delay that is furthest off, less the set one, in seconds. */
-  readonly worstError: number;
-  /** Its error in percent of the set delay; null for a set delay of 0. */
-  readonly worstPercent: number | null;
-  /** Seconds. */
-  readonly tolerance: number;
-  readonly verdict: "pass" | "fail";
-}
-
-/**
- * Measured delays against the delay that is set, all in seconds.
- *
- * @param tolerance - `"5 %"` of the set delay, or `"0.2 s"`
- * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `syntax`, `negative`, `missing-fact` without a measurement
- * @example
- * ```ts
- * import { delayTest } from "veladis/protection";
- *
- * delayTest(8, [8.1, 7.9, 8.2], "5 %").verdict; // => "pass"
- * delayTest(8, [8.1, 7.9, 8.2], "0.1 s").worstError.toFixed(1); // => "0.2"
- * ```
- */
-export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
-  nonNegative(set, "a set delay of zero or more, in s");
-  if (list(measured, "a list of measured delays, in s").length === 0) {
-    throw new VeladisError("missing-fact", { expected: "at least one measured delay, in s", received: "nothing" });
-  }
-  const [digits, unit] = withUnit(tolerance, DELAY_TOLERANCE);
-  if (unit !== "%" && unit !== "s") {
-    const allowed = ["%", "s"];
-    throw new VeladisError("unknown-unit", { expected: DELAY_TOLERANCE, received: shown(tolerance), allowed });
-  }
-  const number = positive(numeral(digits), "a tolerance above zero");
-  const allowed = unit === "%" ? held((set * number) / 100) : number;
-  const errors = measured.map((one) => nonNegative(one, "a measured delay of zero or more, in s") - set);
-  const worstError = errors.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
-  return Object.freeze({
-    set,
-    measured: Object.freeze([...measured]),
-    worstError,
-    worstPercent: set === 0 ? null : held((100 * worstError) / set),
-    tolerance: allowed,
-    verdict: Math.abs(worstError) <= allowed * (1 + 1e-9) + 1e-12 ? "pass" : "fail",
-  });
 }

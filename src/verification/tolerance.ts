@@ -1,4 +1,4 @@
-import { type Amplitude, amountOf } from "../amplitude/index";
+import { type Amplitude, type Assumption, amountAmplitude } from "../amplitude/index";
 import { held, nonNegative, numeral, withUnit } from "../core/index";
 
 /** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.4 mm/s rms"`. */
@@ -12,17 +12,22 @@ export interface Margins {
   readonly above: number;
 }
 
+/** Margins, and what was assumed in stating them in the unit of the known level. */
+export interface AssumedMargins extends Margins {
+  readonly assumed: readonly Assumption[];
+}
+
 /**
  * The margins that a tolerance states; in decibels they differ a little.
  *
- * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `negative`, and as {@link amountOf}
+ * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `negative`, and as {@link amountAmplitude}
  */
-export function marginsOf(tolerance: ToleranceText, known: Amplitude): Margins {
+export function marginsOf(tolerance: ToleranceText, known: Amplitude): AssumedMargins {
   const [digits, unit] = withUnit(tolerance, FORM);
   if (/^dB$/i.test(unit)) {
     const ratio = 10 ** (nonNegative(numeral(digits), "a tolerance of zero or more") / 20);
-    return { below: known.value * (1 - 1 / ratio), above: held(known.value * (ratio - 1)) };
+    return { below: known.value * (1 - 1 / ratio), above: held(known.value * (ratio - 1)), assumed: [] };
   }
-  const amount = amountOf(tolerance, known);
-  return { below: amount, above: amount };
+  const { value, assumed } = amountAmplitude(tolerance, known);
+  return { below: value, above: value, assumed };
 }

@@ -23,7 +23,7 @@ const keys: Readonly<Record<keyof DetectedLevelsOptions, true>> = /* @__PURE__ *
 });
 
 /** The detector's time constant, checked. */
-export function timeConstant(detector: LevelDetector): number {
+export function requireTimeConstant(detector: LevelDetector): number {
   if (detector?.kind === "rms") return positive(detector.averaging, "an averaging time above zero, in s");
   if (detector?.kind === "peak") return positive(detector.decay, "a decay time above zero, in s");
   throw new VeladisError(detector === undefined ? "missing-fact" : "unknown-option", {
@@ -61,7 +61,7 @@ export function detectedLevels(samples: ArrayLike<number>, options: DetectedLeve
     initial = 0,
   } = knownKeys(given(options, "options with rate and detector"), keys, "an option of a detector");
   const checked = finiteSamples(given(samples, "a list of samples"));
-  const left = Math.exp(-1 / (positive(rate, "a sampling rate above zero, in Hz") * timeConstant(detector)));
+  const left = Math.exp(-1 / (positive(rate, "a sampling rate above zero, in Hz") * requireTimeConstant(detector)));
   const levels = new Float64Array(checked.length);
   const start = nonNegative(initial, "a level of zero or more before the first sample");
   if (detector.kind === "rms") {

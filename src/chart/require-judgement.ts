@@ -16,7 +16,7 @@ function limits(value: unknown, where: string): void {
  *
  * @throws {@link VeladisError} `missing-fact` or `wrong-type` with the place that is wrong
  */
-export function checkedJudgement(judgement: Judgement): Judgement {
+export function requireJudgement(judgement: Judgement): Judgement {
   given(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns');
   const shape = {
     kind: "text",

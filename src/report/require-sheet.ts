@@ -6,7 +6,7 @@ import type { Sheet } from "./sheet";
  *
  * @throws {@link VeladisError} `missing-fact` or `wrong-type` with the place that is wrong
  */
-export function checkedSheet(sheet: Sheet): Sheet {
+export function requireSheet(sheet: Sheet): Sheet {
   const lines = orNothing(["text"]);
   const table = orNothing({ columns: ["text"], rows: [["text"]] });
   const shape = {

@@ -1,5 +1,5 @@
 /** The largest argument, from 0 to `most`, for which a rising condition does not hold yet. */
-export function largestBelow(holds: (x: number) => boolean, most: number): number {
+export function largestFailing(holds: (x: number) => boolean, most: number): number {
   let low = 0;
   let high = most;
   for (let i = 0; i < 40; i++) {

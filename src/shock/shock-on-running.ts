@@ -1,23 +1,6 @@
 import { convertAmplitude, parseAmplitude } from "../amplitude/index";
-import {
-  finite,
-  finiteSamples,
-  given,
-  held,
-  knownKeys,
-  nonNegative,
-  positive,
-  shown,
-  VeladisError,
-} from "../core/index";
-
-/** A half-sine shock: acceleration that rises and falls once. */
-export interface HalfSine {
-  /** Its peak, e.g. `"20 g pk"`. */
-  readonly peak: string;
-  /** Its length in milliseconds. */
-  readonly milliseconds: number;
-}
+import { finite, given, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { type HalfSine, halfSine } from "./half-sine";
 
 /** What {@link shockOnRunning} is told. */
 export interface ShockOnRunningOptions {
@@ -51,11 +34,6 @@ const shockKeys: Readonly<Record<keyof ShockOnRunningOptions["shock"], true>> = 
 
 /** Samples of the longest waveform: more than a page or a device ever needs. */
 const MOST = 1e8;
-
-/** Value of a half-sine of peak 1 at a time. */
-export function halfSine(time: number, seconds: number): number {
-  return time > 0 && time < seconds ? Math.sin((Math.PI * time) / seconds) : 0;
-}
 
 /**
  * A half-sine shock on top of running vibration, as acceleration in m/s2.
@@ -117,45 +95,4 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
     { length: count },
     (_, i) => amplitude * Math.sin((omega * i) / rate + offset) + peak * halfSine(i / rate - at, length),
   );
-}
-
-/**
- * Velocity in m/s of acceleration in m/s2, as a velocity device with a second-order high-pass forms it.
- *
- * `H(s) = s / (s² + √2 ω s + ω²)`: an integrator and a Butterworth high-pass in one, by the bilinear transform. At its
- * corner a sine reads 0.707 of its velocity.
- *
- * @param acceleration - samples in m/s2
- * @param rate - samples a second
- * @param highPass - corner in hertz
- * @throws {@link VeladisError} `not-positive`
- * @example
- * ```ts
- * import { velocityOf } from "veladis/protection";
- *
- * const omega = 2 * Math.PI * 100;
- * const wave = Float64Array.from({ length: 20000 }, (_, i) => omega * Math.sin((omega * i) / 10000));
- * const last = velocityOf(wave, 10000, 10).slice(-1000);
- * Math.max(...last).toFixed(2); // => "1.00"
- * ```
- */
-export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPass: number): Float64Array {
-  const k = 2 * positive(rate, "a sampling rate above zero, in Hz");
-  const omega = k * Math.tan((2 * Math.PI * positive(highPass, "a high-pass corner above zero, in Hz")) / k);
-  const a0 = k * k + Math.SQRT2 * omega * k + omega * omega;
-  const a1 = (2 * (omega * omega - k * k)) / a0;
-  const a2 = (k * k - Math.SQRT2 * omega * k + omega * omega) / a0;
-  const b = k / a0;
-  const samples = finiteSamples(given(acceleration, "a list of samples"));
-  const velocity = new Float64Array(samples.length);
-  let [x1, x2, y1, y2] = [0, 0, 0, 0];
-  for (let i = 0; i < velocity.length; i++) {
-    const x = samples[i] as number;
-    const y = b * (x - x2) - a1 * y1 - a2 * y2;
-    [x2, x1, y2, y1] = [x1, x, y1, y];
-    velocity[i] = y;
-  }
-  // what has once left the range of numbers never comes back
-  if (velocity.length > 0) held(velocity[velocity.length - 1] as number);
-  return velocity;
 }

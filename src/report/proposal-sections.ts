@@ -1,0 +1,99 @@
+import { format, significant } from "../amplitude/index";
+import type { Baseline, Proposal, ProposedSetpoint } from "../setpoints/index";
+import { proposalCitations } from "./citations";
+import type { SheetSection } from "./sheet";
+
+/** The section for the statistics of a baseline. */
+export function baselineSection(baseline: Baseline): SheetSection {
+  const { as, count, excluded, median, mean, standardDeviation, spread, lowest, highest, percentile, outliers } =
+    baseline;
+  const cell = (value: number): string => significant(value, 4);
+  return {
+    title: `Baseline, in ${as}`,
+    table: {
+      columns: [
+        "readings",
+        "left out",
+        "median",
+        "mean",
+        "std deviation",
+        "robust spread",
+        "range",
+        `${percentile.percent} % below`,
+        "outliers",
+      ],
+      rows: [
+        [
+          `${count}`,
+          `${excluded}`,
+          cell(median),
+          cell(mean),
+          cell(standardDeviation),
+          cell(spread),
+          `${cell(lowest)} to ${cell(highest)}`,
+          cell(percentile.value),
+          `${outliers.length}`,
+        ],
+      ],
+    },
+    list: baseline.warnings,
+  };
+}
+
+function setpointRow(name: string, setpoint: ProposedSetpoint | null): string[] {
+  if (setpoint === null) return [name, "none", "", "", "", ""];
+  const { asked, stored, reset, range, effect } = setpoint;
+  return [
+    name,
+    format(asked, { digits: 4 }),
+    format(stored, { digits: 4 }),
+    format(reset, { digits: 4 }),
+    `${significant(range[0], 4)} to ${significant(range[1], 4)}`,
+    effect,
+  ];
+}
+
+/** The sections for proposed setpoints: numbers, warnings, reasons and sources. */
+export function proposalSections(proposal: Proposal): SheetSection[] {
+  const { alarm, trip, statistical, delay, hysteresis, warnings, as, verified } = proposal;
+  const cited = proposalCitations(proposal);
+  return [
+    {
+      title: "Proposed setpoints",
+      text: [
+        verified
+          ? "Every limit and rule used was read in print."
+          : "Limits or rules used are recalled from memory; check them against the standard before use.",
+      ],
+      table: {
+        columns: [
+          "",
+          "by the rules",
+          "as stored",
+          "clears below",
+          `rules allow, ${as}`,
+          "effect of the device's steps",
+        ],
+        rows: [setpointRow("ALARM", alarm), setpointRow("TRIP", trip)],
+      },
+      list: [
+        `on-delay: alarm ${delay.alarm} s, trip ${delay.trip} s; longer than ${delay.longest} s does not suit this machine`,
+        `hysteresis: ${hysteresis.percent} % of the threshold`,
+        ...(statistical === null
+          ? []
+          : [
+              `beside the rule, mean + ${statistical.k} standard deviations: ${significant(statistical.value)} ${as}; without outliers ${significant(statistical.withoutOutliers)}`,
+            ]),
+      ],
+    },
+    ...(warnings.length === 0 ? [] : [{ title: "Warnings", list: warnings.map(({ text }) => text) }]),
+    {
+      title: "Reasons, with the number of the source",
+      table: { columns: ["", "reason"], rows: cited.reasons.map(({ about, text }) => [about, text]) },
+    },
+    {
+      title: "Sources of the rules",
+      table: { columns: ["", "source"], rows: cited.sources.map((text, i) => [`[${i + 1}]`, text]) },
+    },
+  ];
+}

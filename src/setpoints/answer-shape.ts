@@ -1,0 +1,20 @@
+import { type Amplitude, amplitudeOf, assumptionNames } from "../amplitude/index";
+import { choice, given, list, type Shape, shown, VeladisError } from "../core/index";
+
+/** A reading that was taken apart, as an answer holds it. */
+export function readingShape(value: Amplitude, where: string): void {
+  const expected = `${where}: a reading, taken apart`;
+  if (typeof given(value, expected) !== "object") {
+    throw new VeladisError("wrong-type", { expected, received: shown(value) });
+  }
+  const { quantity } = amplitudeOf(value);
+  choice(value.quantity, [quantity], `${where}.quantity: that of its unit`);
+}
+
+/** What an answer says that it assumed. */
+export function assumedShape(value: readonly string[], where: string): void {
+  for (const one of list(value, `${where}: a list`)) choice(one, assumptionNames, `${where}: what was assumed`);
+}
+
+/** The steps that led to an answer. */
+export const historyShape = [{ does: "text", value: "number", type: "text" }] as const satisfies Shape;

@@ -1,0 +1,35 @@
+import { type Amplitude, amplitudeOf, linearAmplitude, linearTypeOf, notedAmplitude } from "../amplitude/index";
+import { shaped, VeladisError } from "../core/index";
+import type { Baseline } from "./baseline";
+import { baselineShape } from "./baseline-shape";
+import type { OwnLimits } from "./own-limits";
+
+/** The baseline of a request, whatever form it was given in. */
+export interface RequestedBaseline {
+  readonly statistics: Baseline | null;
+  /** Null without a baseline. */
+  readonly level: Amplitude | null;
+  /** What it is written in; without a baseline what the limits are written in, if there are any. */
+  readonly type: string | undefined;
+}
+
+/** Baseline level, its statistics and its type. */
+export function baselineOf(baseline: Baseline | Amplitude | string, limits: OwnLimits | undefined): RequestedBaseline {
+  if (typeof baseline === "object" && baseline !== null && "median" in baseline) {
+    shaped(baseline, baselineShape, "baseline");
+    // the median governs: where it was changed by hand, the history of the level says so
+    return { statistics: baseline, level: { ...baseline.level, value: baseline.median }, type: baseline.as };
+  }
+  if (baseline === "none") {
+    const own = limits?.["B/C"];
+    return { statistics: null, level: null, type: own === undefined ? undefined : linearTypeOf(own) };
+  }
+  if (baseline === undefined || baseline === null) {
+    throw new VeladisError("missing-fact", {
+      expected: 'a baseline: statistics, one reading such as "2 mm/s rms", or "none"',
+      received: "nothing",
+    });
+  }
+  const level = linearAmplitude(notedAmplitude(amplitudeOf(baseline), "baseline"));
+  return { statistics: null, level, type: linearTypeOf(level) };
+}

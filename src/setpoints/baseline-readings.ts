@@ -1,0 +1,62 @@
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  type ConvertedAmplitude,
+  type ConvertOptions,
+  convertAmplitude,
+  type LoopState,
+} from "../amplitude/index";
+import { given, lengthOf, nonNegative } from "../core/index";
+
+/** Bare numbers, or readings with their units. */
+export type Readings = ArrayLike<number> | readonly (string | Amplitude)[];
+
+/** Readings as numbers in one type, and what all of them brought along. */
+export interface BaselineReadings {
+  readonly values: Float64Array;
+  /** What was assumed for any of them. */
+  readonly assumed: readonly Assumption[];
+  /** The crest factor and the frequency, where all have the same. */
+  readonly crestFactor: number | undefined;
+  readonly hertz: number | undefined;
+  /** The state of the loop for each reading that came by one, by its index. */
+  readonly states: ReadonlyMap<number, LoopState>;
+}
+
+/** The one value there is, or undefined where there are several or none. */
+function common<Value>(values: ReadonlySet<Value>): Value | undefined {
+  return values.size === 1 ? values.values().next().value : undefined;
+}
+
+/** The readings as numbers in a type; their histories are not kept, what was assumed in them is. */
+export function baselineReadings(readings: Readings, as: string, at: ConvertOptions["at"]): BaselineReadings {
+  const assumed = new Set<Assumption>();
+  const crestFactors = new Set<number | undefined>();
+  const frequencies = new Set<number | undefined>();
+  const states = new Map<number, LoopState>();
+  const take = (answer: ConvertedAmplitude, i: number): number => {
+    for (const name of answer.assumed) assumed.add(name);
+    crestFactors.add(answer.crestFactor);
+    frequencies.add(answer.hertz);
+    if (answer.state !== undefined) states.set(i, answer.state);
+    return answer.value;
+  };
+  const values = Float64Array.from({ length: lengthOf(readings, "a list of readings") }, (_, i) => {
+    const reading = readings[i] as number | string | Amplitude;
+    if (typeof reading === "number") {
+      crestFactors.add(undefined);
+      frequencies.add(undefined);
+      return nonNegative(reading, `a reading of zero or more at index ${i}`);
+    }
+    const amplitude = amplitudeOf(given(reading, `a reading at index ${i}`));
+    return take(convertAmplitude(amplitude, as, at === undefined || amplitude.hertz !== undefined ? {} : { at }), i);
+  });
+  return {
+    values,
+    assumed: Object.freeze([...assumed]),
+    crestFactor: common(crestFactors),
+    hertz: common(frequencies),
+    states,
+  };
+}

@@ -1,0 +1,53 @@
+import {
+  type Amplitude,
+  amplitudeOf,
+  type ConvertedAmplitude,
+  convertAmplitude,
+  notedAmplitude,
+  union,
+} from "../amplitude/index";
+import { given, knownKeys, positive, type Source, text, VeladisError } from "../core/index";
+import type { SetpointLimit, SetpointLimits } from "./setpoint-limits";
+
+/** Limits of the machine's maker or the site, where no scheme shall apply. */
+export interface OwnLimits {
+  /** Upper limit of unrestricted operation (zone B), e.g. `"4.5 mm/s rms"`. */
+  readonly "B/C": string | Amplitude;
+  /** Upper limit of zone C. */
+  readonly "C/D": string | Amplitude;
+  /** Where they come from. */
+  readonly source: string;
+}
+
+const keys: Readonly<Record<keyof OwnLimits, true>> = /* @__PURE__ */ Object.freeze({
+  "B/C": true,
+  "C/D": true,
+  source: true,
+});
+
+/** Limits of the maker or the site, in the type of the setpoints. */
+export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
+  given(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }');
+  knownKeys(own, keys, "a limit of the site");
+  const source: Source = {
+    title: text(own.source, "the source of the limits, as text"),
+    provenance: "memory",
+    note: "as stated by the user",
+  };
+  const limit = (name: "B/C" | "C/D"): SetpointLimit => {
+    const words = `${name} of ${own.source}`;
+    const stated = notedAmplitude(amplitudeOf(given(own[name], `a limit ${name} with its unit`)), words);
+    const amplitude: ConvertedAmplitude = convertAmplitude(stated, type, hertz === undefined ? {} : { at: { hertz } });
+    positive(amplitude.value, `a limit ${name} above zero`);
+    return { amplitude, text: words, source };
+  };
+  const [lower, upper] = [limit("B/C"), limit("C/D")];
+  if (lower.amplitude.value < upper.amplitude.value) {
+    const assumed = union(lower.amplitude.assumed, upper.amplitude.assumed);
+    return { kind: "zones", lower, upper, ceilings: null, verified: false, assumed, leftOut: [] };
+  }
+  throw new VeladisError("out-of-range", {
+    expected: "a limit C/D above the limit B/C",
+    received: `${upper.amplitude.value} and ${lower.amplitude.value} ${type}`,
+  });
+}

@@ -1,0 +1,55 @@
+import type { Amplitude } from "../amplitude/index";
+import { given, knownKeys, positive } from "../core/index";
+import { type Device, requireDevice } from "../device/index";
+import type { MachineRef, SchemeRef } from "../severity/index";
+import type { Baseline } from "./baseline";
+import type { OwnLimits } from "./own-limits";
+import type { SensorLimits } from "./setpoint-warnings";
+
+/** What {@link proposeSetpoints} is told. */
+export interface ProposalRequest {
+  /** Statistics by {@link baseline}, one reading such as `"2 mm/s rms"`, or `"none"`. */
+  readonly baseline: Baseline | Amplitude | string;
+  /** The severity table, by id or as data. */
+  readonly scheme?: SchemeRef;
+  /** Limits of the maker or the site, in place of a scheme. */
+  readonly limits?: OwnLimits;
+  /** The machine, as the scheme asks for it; its type and speed also decide the delays. */
+  readonly machine?: MachineRef;
+  readonly sensor?: SensorLimits;
+  readonly device?: Device;
+  /** Standard deviations above the mean of the statistical alternative; 3 if not given. */
+  readonly k?: number;
+  /** On-delay of the trip that is planned, in seconds, to be judged. */
+  readonly onDelay?: number;
+}
+
+const keys: Readonly<Record<keyof ProposalRequest, true>> = /* @__PURE__ */ Object.freeze({
+  baseline: true,
+  scheme: true,
+  limits: true,
+  machine: true,
+  sensor: true,
+  device: true,
+  k: true,
+  onDelay: true,
+});
+
+const sensorKeys: Readonly<Record<keyof SensorLimits, true>> = /* @__PURE__ */ Object.freeze({
+  noiseFloor: true,
+  fullScale: true,
+  loop: true,
+});
+
+/** The request itself, without a key that no request has, and what it left out. */
+export function requireRequest(request: ProposalRequest) {
+  const { sensor = {}, device = {}, k = 3 } = given(request, "a request with baseline, and scheme or limits");
+  knownKeys(request, keys, "a part of a request for setpoints");
+  requireDevice(device);
+  knownKeys(
+    given(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it'),
+    sensorKeys,
+    "a limit of a sensor",
+  );
+  return { ...request, sensor, device, k: positive(k, "a number of standard deviations above zero") };
+}

@@ -1,0 +1,42 @@
+import type { Amplitude, Assumption } from "../amplitude/index";
+import type { StoredSetpoint } from "../device/index";
+import type { DelayAdvice } from "./delay-advice";
+import type { Reason } from "./reason";
+import type { SetpointWarning } from "./setpoint-warnings";
+
+/** A proposed setpoint: what the rules give, what to enter and what the device holds. */
+export interface ProposedSetpoint extends StoredSetpoint {
+  /** The level below which the output clears, in the device's unit, with the proposed hysteresis. */
+  readonly reset: Amplitude;
+  /** The lowest and highest that the rules allow, in the device's unit. */
+  readonly range: readonly [lowest: number, highest: number];
+  readonly reasons: readonly Reason[];
+}
+
+/** Proposed settings with the reason and the source of every number. */
+export interface Proposal {
+  /** Unit and detector of the setpoints. */
+  readonly as: string;
+  /** Baseline level the rules started from, in the device's unit; null without one. */
+  readonly baseline: number | null;
+  readonly alarm: ProposedSetpoint | null;
+  readonly trip: ProposedSetpoint | null;
+  /** Mean + k standard deviations, beside the rule; null for a baseline without scatter. */
+  readonly statistical: {
+    readonly k: number;
+    /** Of all steady readings. */
+    readonly value: number;
+    /** The same without the readings flagged as outliers. */
+    readonly withoutOutliers: number;
+    readonly reasons: readonly Reason[];
+  } | null;
+  readonly delay: DelayAdvice;
+  /** Percent of the threshold. */
+  readonly hysteresis: { readonly percent: number; readonly reasons: readonly Reason[] };
+  readonly warnings: readonly SetpointWarning[];
+  /** What was assumed in baseline, limits, sensor and device, and in bringing them to one unit. */
+  readonly assumed: readonly Assumption[];
+  /** False when a limit or rule used is recalled and was not read in print. */
+  readonly verified: boolean;
+  readonly cautions: readonly string[];
+}

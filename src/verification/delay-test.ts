@@ -1,0 +1,55 @@
+import { held, list, nonNegative, numeral, positive, shown, VeladisError, withUnit } from "../core/index";
+
+const DELAY_TOLERANCE = 'a tolerance such as "5 %" or "0.2 s"';
+
+/** A measured delay against the delay that is set. */
+export interface DelayTest {
+  /** Seconds. */
+  readonly set: number;
+  /** Seconds. */
+  readonly measured: readonly number[];
+  /** The measured delay that is furthest off, less the set one, in seconds. */
+  readonly worstError: number;
+  /** Its error in percent of the set delay; null for a set delay of 0. */
+  readonly worstPercent: number | null;
+  /** Seconds. */
+  readonly tolerance: number;
+  readonly verdict: "pass" | "fail";
+}
+
+/**
+ * Measured delays against the delay that is set, all in seconds.
+ *
+ * @param tolerance - `"5 %"` of the set delay, or `"0.2 s"`
+ * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `syntax`, `negative`, `missing-fact` without a measurement
+ * @example
+ * ```ts
+ * import { delayTest } from "veladis/protection";
+ *
+ * delayTest(8, [8.1, 7.9, 8.2], "5 %").verdict; // => "pass"
+ * delayTest(8, [8.1, 7.9, 8.2], "0.1 s").worstError.toFixed(1); // => "0.2"
+ * ```
+ */
+export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
+  nonNegative(set, "a set delay of zero or more, in s");
+  if (list(measured, "a list of measured delays, in s").length === 0) {
+    throw new VeladisError("missing-fact", { expected: "at least one measured delay, in s", received: "nothing" });
+  }
+  const [digits, unit] = withUnit(tolerance, DELAY_TOLERANCE);
+  if (unit !== "%" && unit !== "s") {
+    const allowed = ["%", "s"];
+    throw new VeladisError("unknown-unit", { expected: DELAY_TOLERANCE, received: shown(tolerance), allowed });
+  }
+  const number = positive(numeral(digits), "a tolerance above zero");
+  const allowed = unit === "%" ? held((set * number) / 100) : number;
+  const errors = measured.map((one) => nonNegative(one, "a measured delay of zero or more, in s") - set);
+  const worstError = errors.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
+  return Object.freeze({
+    set,
+    measured: Object.freeze([...measured]),
+    worstError,
+    worstPercent: set === 0 ? null : held((100 * worstError) / set),
+    tolerance: allowed,
+    verdict: Math.abs(worstError) <= allowed * (1 + 1e-9) + 1e-12 ? "pass" : "fail",
+  });
+}
