@@ -3,12 +3,29 @@ import { FREQUENCY_FORM } from "../frequency/index";
 import type { Amplitude } from "./amplitude";
 import { assumptionNames } from "./assumptions";
 import { typeOf } from "./parsed-type";
-import { stepNames } from "./step";
+import { type Step, stepNames } from "./step";
 
 /** What a reading looks like, for messages. */
 export const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
 
 const STATES = ["in range", "below range", "above range"] as const;
+
+/** One step of a history, which may start from the steps before it. */
+function checkStep(step: Step, place: number): void {
+  const { does, of = [], value, type, rounds = "nearest", note } = step;
+  choice(does, stepNames, "what a step does");
+  finite(value, "the value of a step");
+  text(type, "what a step is written in");
+  choice(rounds, ["down", "nearest", "up"], "to which side a step rounds");
+  if (note !== undefined) text(note, "why a step was made");
+  for (const name of ["hertz", "by", "over", "plus", "crestFactor"] as const) {
+    if (step[name] !== undefined) finite(step[name], "a number of a step");
+  }
+  for (const at of list(of, "the steps it starts from")) {
+    if (Number.isInteger(at) && at >= 0 && at < place) continue;
+    throw new VeladisError("out-of-range", { expected: "a step that came before", received: shown(at) });
+  }
+}
 
 /** What an amplitude carries of its way, as it may come back from JSON. */
 function checkWay({ assumed, history, crestFactor, state }: Amplitude): void {
@@ -18,19 +35,7 @@ function checkWay({ assumed, history, crestFactor, state }: Amplitude): void {
     for (const one of list(assumed, "what was assumed")) choice(one, assumptionNames, "what was assumed");
   }
   if (history === undefined) return;
-  for (const [i, { does, of = [], value, type, rounds = "nearest" }] of list(
-    history,
-    "the steps of a reading",
-  ).entries()) {
-    choice(does, stepNames, "what a step does");
-    finite(value, "the value of a step");
-    text(type, "what a step is written in");
-    choice(rounds, ["down", "nearest", "up"], "to which side a step rounds");
-    for (const at of list(of, "the steps it starts from")) {
-      if (Number.isInteger(at) && at >= 0 && at < i) continue;
-      throw new VeladisError("out-of-range", { expected: "a step that came before", received: shown(at) });
-    }
-  }
+  for (const [place, step] of list(history, "the steps of a reading").entries()) checkStep(step, place);
 }
 
 /**

@@ -78,6 +78,8 @@ const cases: Cases = {
   "a reading with a step without a type": withThe({ history: [{ ...step, type: "" }] }),
   "a reading with a step from what comes later": withThe({ history: [{ ...step, of: [0] }] }),
   "a reading with a step that rounds sideways": withThe({ history: [{ ...step, does: "round", rounds: "sideways" }] }),
+  "a reading with a step with a number for its note": withThe({ history: [{ ...step, note: 7 }] }),
+  "a reading with a step with a text for a number": withThe({ history: [{ ...step, by: "2" }] }),
   "a reading with a step from no list": withThe({ history: [{ ...step, of: 0 }] }),
   "an answer in decibels": () => linearType("dB re 1 nm/s"),
   "an answer in nothing": () => linearType(" "),
