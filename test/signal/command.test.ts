@@ -208,7 +208,7 @@ describe("the zone", () => {
   it("warns of another band than the table's", async () => {
     const args = [path, ...basic, "--machine", "pump 90 kW 1480 r/min category II rigid", "--band", "20-500"];
     const { out } = await command(args);
-    expect(out).toContain("the table asks for a band of 10 to 1000 Hz, the level is from 20 to 500 Hz");
+    expect(out).toContain("the scheme asks for a band of 10 to 1000 Hz, the level is from 20 to 500 Hz");
     expect((await page(args)).cautions).toHaveLength(1);
   });
 
