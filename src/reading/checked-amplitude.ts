@@ -27,6 +27,12 @@ function checkStep(step: Step, place: number): void {
   }
 }
 
+/** The steps of a history themselves, if each is one. */
+export function requireSteps(history: readonly Step[]): readonly Step[] {
+  for (const [place, step] of list(history, "the steps of a reading").entries()) checkStep(step, place);
+  return history;
+}
+
 /** What an amplitude carries of its way, as it may come back from JSON. */
 function checkWay({ assumed, history, crestFactor, state }: Amplitude): void {
   if (crestFactor !== undefined) positive(crestFactor, "a crest factor (peak over RMS) of 1 or more");
@@ -34,8 +40,7 @@ function checkWay({ assumed, history, crestFactor, state }: Amplitude): void {
   if (assumed !== undefined) {
     for (const one of list(assumed, "what was assumed")) choice(one, assumptionNames, "what was assumed");
   }
-  if (history === undefined) return;
-  for (const [place, step] of list(history, "the steps of a reading").entries()) checkStep(step, place);
+  if (history !== undefined) requireSteps(history);
 }
 
 /**

@@ -1,5 +1,6 @@
 export { type Amplitude, amplitudeIn, type Level, type LoopState } from "./amplitude";
 export { type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
+export { requireSteps } from "./checked-amplitude";
 export { type FormatOptions, format } from "./format";
 export { historyOf, type Made, madeOf, union, writtenIn } from "./history";
 export { linearType } from "./linear-type";

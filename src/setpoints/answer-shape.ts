@@ -1,4 +1,4 @@
-import { type Amplitude, amplitudeOf, assumptionNames } from "../amplitude/index";
+import { type Amplitude, amplitudeOf, assumptionNames, requireSteps, type Step } from "../amplitude/index";
 import { choice, given, list, type Shape, shown, VeladisError } from "../core/index";
 
 /** A reading that was taken apart, as an answer holds it. */
@@ -17,4 +17,4 @@ export function assumedShape(value: readonly string[], where: string): void {
 }
 
 /** The steps that led to an answer. */
-export const historyShape = [{ does: "text", value: "number", type: "text" }] as const satisfies Shape;
+export const historyShape: Shape = (history: readonly Step[]) => requireSteps(history);
