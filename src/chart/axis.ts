@@ -15,7 +15,7 @@ export interface Tick {
 }
 
 /** Ticks that leave at least `gap` pixels between them. */
-export function apart(ticks: readonly Tick[], gap: (text: string) => number): Tick[] {
+export function spacedTicks(ticks: readonly Tick[], gap: (text: string) => number): Tick[] {
   const kept: Tick[] = [];
   for (const tick of [...ticks].sort((a, b) => a.at - b.at)) {
     const last = kept.at(-1);
@@ -39,21 +39,30 @@ export function logTicks(low: number, high: number, place: (value: number) => nu
   return ticks;
 }
 
+/** An axis of a plot. */
+export interface Axis {
+  readonly ticks: readonly Tick[];
+  /** Width and height of the plot. */
+  readonly width: number;
+  readonly height: number;
+  readonly unit: string;
+}
+
 /** Numbers along the foot of a plot, with lines up through it. */
-export function footAxis(ticks: readonly Tick[], width: number, height: number, unit: string): string {
+export function footAxis({ ticks, width, height, unit }: Axis): string {
   return [
-    ...ticks.map(({ at }) => stroke(at, 0, at, height, "grid")),
-    stroke(0, height, width, height, "axis"),
+    ...ticks.map(({ at }) => stroke([at, 0], [at, height], "grid")),
+    stroke([0, height], [width, height], "axis"),
     ...ticks.map(({ at, text }) => label(at, height + 17, text, { "text-anchor": "middle" })),
     label(width, height + 34, unit, { "text-anchor": "end", class: "unit" }),
   ].join("");
 }
 
 /** Numbers along the left side of a plot, with lines across it; the unit stands above. */
-export function sideAxis(ticks: readonly Tick[], width: number, height: number, unit: string, unitAt = -10): string {
+export function sideAxis({ ticks, width, height, unit }: Axis, unitAt = -10): string {
   return [
-    ...ticks.map(({ at }) => stroke(0, at, width, at, "grid")),
-    stroke(0, 0, 0, height, "axis"),
+    ...ticks.map(({ at }) => stroke([0, at], [width, at], "grid")),
+    stroke([0, 0], [0, height], "axis"),
     ...ticks.map(({ at, text }) => label(-7, at + 4, text, { "text-anchor": "end" })),
     label(-35, unitAt, unit, { class: "unit" }),
   ].join("");

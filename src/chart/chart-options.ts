@@ -23,29 +23,29 @@ function size(given: number | undefined, usual: number, least: number, what: str
 }
 
 /** The width of a chart, checked. */
-export function widthFor({ width }: ChartOptions): number {
+export function requireWidth({ width }: ChartOptions): number {
   return size(width, 640, 280, "a width");
 }
 
 /** The height of its plot, checked. */
-export function heightFor({ height }: ChartOptions, usual: number): number {
+export function requireHeight({ height }: ChartOptions, usual: number): number {
   return size(height, usual, 80, "a height of the plot");
 }
 
 /** The theme, checked. */
-export function themeFor({ theme = "auto" }: ChartOptions): ChartTheme {
+export function requireTheme({ theme = "auto" }: ChartOptions): ChartTheme {
   return choice(theme, chartThemes, "a theme");
 }
 
 /** A text of the chart's own, or of its user. */
-export function wordsFor(given: string | undefined, usual: string, what: string): string {
+export function requireText(given: string | undefined, usual: string, what: string): string {
   if (given === undefined) return usual;
   if (typeof given === "string" && given.length <= 10_000) return given;
   throw new VeladisError("wrong-type", { expected: `${what} of up to 10 000 letters`, received: shown(given) });
 }
 
 /** Options, or an error that says what should have come. */
-export function given<Options extends object>(options: Options, what: string): Options {
+export function requireOptions<Options extends object>(options: Options, what: string): Options {
   if (typeof options === "object" && options !== null) return options;
   throw new VeladisError(options === undefined ? "missing-fact" : "wrong-type", {
     expected: what,

@@ -1,4 +1,4 @@
-import { convert } from "../amplitude/index";
+import { convert, type ReadingType, typeOf } from "../amplitude/index";
 import { tickText } from "./axis";
 import { label, rounded, tag } from "./markup";
 import { widthOf } from "./text-width";
@@ -24,11 +24,11 @@ export interface LogFrame {
   readonly frequency: readonly [low: number, high: number];
   readonly velocity: readonly [low: number, high: number];
   /** What velocities are written in. */
-  readonly as: string;
+  readonly as: ReadingType;
   readonly decade: number;
 }
 
-type Convert = (value: number, from: string, to: string, options: { at: { hertz: number } }) => number;
+type Convert = (value: number, from: ReadingType, to: ReadingType, options: { at: { hertz: number } }) => number;
 
 /** The decade values of a family that cross the frame. */
 function decades(least: number, most: number): number[] {
@@ -67,7 +67,7 @@ function freePlace(from: Obstacle, to: Obstacle, long: number, taken: readonly O
 function lines({ unit, other, quantity }: Family, detector: string, frame: LogFrame, taken: Obstacle[]): string {
   const { x, y, frequency, velocity, as, decade } = frame;
   const rising = quantity === "displacement";
-  const type = `${unit} ${detector}`;
+  const { type } = typeOf(unit, detector);
   const at = (value: number, hertz: number): number => (convert as Convert)(value, type, as, { at: { hertz } });
   const back = (value: number, hertz: number): number => (convert as Convert)(value, as, type, { at: { hertz } });
   const [f0, f1] = frequency;
@@ -85,7 +85,7 @@ function lines({ unit, other, quantity }: Family, detector: string, frame: LogFr
       const [left, right] = [placeAt(value, ends[0]), placeAt(value, ends[1])];
       const d = `M${[left, right].map((place) => place.map(rounded).join(",")).join("L")}`;
       const line = tag("path", { class: rising ? "rise" : "fall", d });
-      const also = (convert as Convert)(value, type, `${other} ${detector}`, { at: { hertz: 1 } });
+      const also = (convert as Convert)(value, type, typeOf(other, detector).type, { at: { hertz: 1 } });
       const beside = decade > 130 ? ` (${tickText(Number(also.toPrecision(3)))} ${other})` : "";
       const text = `${tickText(value)} ${unit}${beside}`;
       const long = widthOf(text, 10.5);

@@ -1,4 +1,4 @@
-import { type Amplitude, amplitudeOf, convertAmplitude, significant } from "../amplitude/index";
+import { type Amplitude, type Assumption, amplitudeOf, convertAmplitude, significant } from "../amplitude/index";
 import { label, stroke } from "./markup";
 import { widthOf } from "./text-width";
 
@@ -7,14 +7,16 @@ export interface DrawnLevel {
   readonly kind: "trip" | "alarm" | "reset" | "baseline";
   readonly text: string;
   readonly value: number;
+  /** What was assumed in writing it in the type of the chart. */
+  readonly assumed?: readonly Assumption[];
 }
 
 /** A level that was given in words, in the type of the chart. */
 export function levelIn(kind: DrawnLevel["kind"], given: string | Amplitude | undefined, as: string): DrawnLevel[] {
   if (given === undefined) return [];
   const amplitude = amplitudeOf(given);
-  const { value } = convertAmplitude(amplitude, as);
-  return [{ kind, value, text: `${kind} ${significant(value)}` }];
+  const { value, assumed } = convertAmplitude(amplitude, as);
+  return [{ kind, value, assumed, text: `${kind} ${significant(value)}` }];
 }
 
 /**
@@ -32,5 +34,5 @@ export function levelLines(levels: readonly DrawnLevel[], y: (value: number) => 
     placed.push({ at, until: x + widthOf(text) + 12 });
     return label(x, at, text, { class: "halo" });
   });
-  return [...sorted.map(({ kind, value }) => stroke(0, y(value), width, y(value), kind)), ...words].join("");
+  return [...sorted.map(({ kind, value }) => stroke([0, y(value)], [width, y(value)], kind)), ...words].join("");
 }

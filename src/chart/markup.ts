@@ -42,7 +42,10 @@ export function label(x: number, y: number, text: string, attributes: Attributes
   return text === "" ? "" : tag("text", { x, y, ...attributes }, escaped(text));
 }
 
+/** A point of a drawing, in pixels. */
+export type Place = readonly [x: number, y: number];
+
 /** A straight line. */
-export function stroke(x1: number, y1: number, x2: number, y2: number, kind: string): string {
+export function stroke([x1, y1]: Place, [x2, y2]: Place, kind: string): string {
   return tag("line", { class: kind, x1, y1, x2, y2 });
 }

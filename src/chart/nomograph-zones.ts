@@ -1,5 +1,5 @@
 import { line } from "d3-shape";
-import { amplitudeIn, convertAmplitude } from "../amplitude/index";
+import { type Assumption, amplitudeIn, conversionAssumes, convertAmplitude } from "../amplitude/index";
 import type { LogFrame, Obstacle } from "./diagonals";
 import { label, rounded, tag } from "./markup";
 import { zoneStrength } from "./palette";
@@ -44,6 +44,8 @@ export interface NomographZones {
   readonly areas: string;
   readonly letters: string;
   readonly taken: readonly Obstacle[];
+  /** What was assumed in drawing limits as velocities. */
+  readonly assumed: readonly Assumption[];
 }
 
 /** Zones as areas between their limits. */
@@ -71,6 +73,7 @@ export function nomographZones(zones: ChartZones, frame: LogFrame, width: number
   });
   const style = { class: "letter halo", "text-anchor": "end" };
   return {
+    assumed: zones.criteria.flatMap(({ as }) => conversionAssumes(as, frame.as)),
     areas: [...areas, ...edges.map((d) => tag("path", { class: "bound", d }))].join(""),
     letters: placed.map(({ name, middle }) => label(width - 8, middle + 5, name, style)).join(""),
     taken: placed.flatMap(({ name, middle }) =>

@@ -1,15 +1,16 @@
 import { scaleLog } from "d3-scale";
-import { type Amplitude, amplitudeOf, convertAmplitude, format, type ReadingType } from "../amplitude/index";
+import { type Amplitude, amplitudeOf, convertAmplitude, format, typeOf } from "../amplitude/index";
 import { choice, list, positive, shown, text, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
-import { apart, logTicks, tickText } from "./axis";
-import { type ChartOptions, given, widthFor, wordsFor } from "./chart-options";
+import { assumedNotes } from "./assumed-notes";
+import { logTicks, spacedTicks, tickText } from "./axis";
+import { chartDocument, clipped } from "./chart-document";
+import { type ChartOptions, requireOptions, requireText, requireWidth } from "./chart-options";
 import { diagonals, families, type LogFrame, type Obstacle } from "./diagonals";
-import { clipped, framed } from "./frame";
 import { label, stroke, tag } from "./markup";
 import { nomographZones } from "./nomograph-zones";
-import { pairOf } from "./pair-of";
-import { fitted, widthOf } from "./text-width";
+import { requirePair } from "./require-pair";
+import { shortened, widthOf } from "./text-width";
 import { type ChartSeverity, zonesFor } from "./zones";
 
 /** A reading shown as a point; its frequency must be known. */
@@ -43,7 +44,7 @@ const LEAST = 1e-12;
 const MOST = 1e12;
 
 function range(given: readonly [number, number] | undefined, usual: readonly [number, number], what: string) {
-  const [low, high] = pairOf(given ?? usual, what);
+  const [low, high] = requirePair(given ?? usual, what);
   positive(low, `${what} above zero`);
   if (positive(high, `${what} above zero`) / low >= 2 && low >= LEAST && high <= MOST) return [low, high] as const;
   throw new VeladisError("out-of-range", {
@@ -108,12 +109,12 @@ export function nomograph(options: NomographOptions = {}): string {
     severity,
     detector = "rms",
     units = "metric",
-  } = given(options, 'options such as { readings: ["4.1 mm/s rms at 1490 r/min"] }');
+  } = requireOptions(options, 'options such as { readings: ["4.1 mm/s rms at 1490 r/min"] }');
   choice(units, Object.keys(families), "units of the diagonals");
-  const as = `mm/s ${text(detector, "a detector")}`;
+  const { type: as } = typeOf("mm/s", text(detector, "a detector"));
   const frequency = range(options.frequency, [1, 2000], "frequencies in Hz");
   const velocity = range(options.velocity, [0.1, 100], "velocities in mm/s");
-  const room = widthFor(options) - LEFT - RIGHT;
+  const room = requireWidth(options) - LEFT - RIGHT;
   const [along, up] = [frequency, velocity].map(([low, high]) => Math.log10(high / low)) as [number, number];
   // never much higher than wide: what a page can show
   const decade = Math.min(room / along, (1.4 * room) / up);
@@ -137,7 +138,7 @@ export function nomograph(options: NomographOptions = {}): string {
     return {
       x: x(amplitude.hertz),
       y: y(value),
-      text: fitted(wordsFor(words, format(amplitude), "a label"), width),
+      text: shortened(requireText(words, format(amplitude), "a label"), width),
       value,
       hertz: amplitude.hertz,
       assumed,
@@ -149,21 +150,19 @@ export function nomograph(options: NomographOptions = {}): string {
   const outside = shownPoints.filter((p) => p.x < 0 || p.x > width || p.y < 0 || p.y > height).length;
   const inches = y.copy().domain(velocity.map((v) => v / 25.4));
   const turns = x.copy().domain(frequency.map((f) => f * 60));
-  const foot = apart(logTicks(frequency[0], frequency[1], x, 40), (text) => widthOf(text) + 6);
+  const foot = spacedTicks(logTicks(frequency[0], frequency[1], x, 40), (text) => widthOf(text) + 6);
   const side = logTicks(velocity[0], velocity[1], y, 18);
-  const right = apart(logTicks(velocity[0] / 25.4, velocity[1] / 25.4, inches, 18), () => 14);
-  const head = apart(logTicks(frequency[0] * 60, frequency[1] * 60, turns, 52), (text) => widthOf(text) + 10);
+  const right = spacedTicks(logTicks(velocity[0] / 25.4, velocity[1] / 25.4, inches, 18), () => 14);
+  const head = spacedTicks(logTicks(frequency[0] * 60, frequency[1] * 60, turns, 52), (text) => widthOf(text) + 10);
   const middle = { "text-anchor": "middle" };
-  const sine = shownPoints.some(({ assumed }) => assumed.includes("sine"));
-  return framed(options, {
+  return chartDocument(options, {
     title: "Velocity, displacement and acceleration of a sine",
     description:
       `Nomograph of velocity in mm/s and in/s ${detector} against frequency in Hz and r/min, with diagonals of displacement and acceleration.` +
       `${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}` +
       shownPoints
         .map(
-          ({ text, value, hertz }) =>
-            ` ${text}: ${format(value, as as ReadingType)} at ${tickText(Number(hertz.toPrecision(4)))} Hz.`,
+          ({ text, value, hertz }) => ` ${text}: ${format(value, as)} at ${tickText(Number(hertz.toPrecision(4)))} Hz.`,
         )
         .join(""),
     notes: [
@@ -171,7 +170,10 @@ export function nomograph(options: NomographOptions = {}): string {
       ...(shownPoints.length > 0
         ? ["Each reading stands at its stated frequency, as if it were all of the vibration."]
         : []),
-      ...(sine ? ["Peak and RMS taken to be related as for a sine."] : []),
+      ...assumedNotes(
+        [...shownPoints.flatMap(({ assumed }) => assumed), ...(areas?.assumed ?? [])],
+        zones?.assumedFacts,
+      ),
       ...(outside > 0 ? [`${outside} of ${shownPoints.length} readings lie outside the frame.`] : []),
     ],
     left: LEFT,
@@ -181,8 +183,8 @@ export function nomograph(options: NomographOptions = {}): string {
     plotHeight: height,
     plot: [
       clipped(width, height, areas?.areas ?? ""),
-      ...foot.map(({ at }) => stroke(at, 0, at, height, "grid")),
-      ...side.map(({ at }) => stroke(0, at, width, at, "grid")),
+      ...foot.map(({ at }) => stroke([at, 0], [at, height], "grid")),
+      ...side.map(({ at }) => stroke([0, at], [width, at], "grid")),
       clipped(
         width,
         height,
@@ -192,8 +194,8 @@ export function nomograph(options: NomographOptions = {}): string {
       tag("path", { class: "axis", fill: "none", d: `M0,0H${Math.round(width)}V${height}H0Z` }),
       ...foot.map(({ at, text }) => label(at, height + 17, text, middle)),
       ...side.map(({ at, text }) => label(-7, at + 4, text, { "text-anchor": "end" })),
-      ...right.map(({ at, text }) => stroke(width, at, width + 4, at, "axis") + label(width + 8, at + 4, text)),
-      ...head.map(({ at, text }) => stroke(at, -4, at, 0, "axis") + label(at, -9, text, middle)),
+      ...right.map(({ at, text }) => stroke([width, at], [width + 4, at], "axis") + label(width + 8, at + 4, text)),
+      ...head.map(({ at, text }) => stroke([at, -4], [at, 0], "axis") + label(at, -9, text, middle)),
       label(-38, -26, as, { class: "unit" }),
       label(width + RIGHT - 12, -26, `in/s ${detector}`, { class: "unit", "text-anchor": "end" }),
       label(width / 2, -26, "r/min", { class: "unit", ...middle }),

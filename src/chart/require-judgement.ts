@@ -28,7 +28,7 @@ export function requireJudgement(judgement: Judgement): Judgement {
     standard: "text",
     edition: "text",
     verified: "truth",
-    assumedSine: "truth",
+    assumed: ["text"],
     assumedFacts: ["text"],
     criteria: [{}],
   } as const satisfies { readonly [Name in keyof Judgement]?: unknown };

@@ -1,12 +1,13 @@
 import { scaleLinear } from "d3-scale";
-import { format, significant } from "../amplitude/index";
+import { format, significant, typeOf } from "../amplitude/index";
 import type { Judgement, SchemeKind } from "../severity/index";
-import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
-import { framed } from "./frame";
+import { assumedNotes } from "./assumed-notes";
+import { chartDocument } from "./chart-document";
+import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { label, rounded, stroke, tag } from "./markup";
 import { zoneStrength } from "./palette";
 import { requireJudgement } from "./require-judgement";
-import { fitted, widthOf } from "./text-width";
+import { shortened, widthOf } from "./text-width";
 
 /** What {@link severityBar} draws. */
 export interface SeverityBarOptions<K extends SchemeKind = SchemeKind> extends ChartOptions {
@@ -16,12 +17,11 @@ export interface SeverityBarOptions<K extends SchemeKind = SchemeKind> extends C
 
 const SIDE = 16;
 
-function notesOf({ standard, edition, verified, assumedSine, assumedFacts, criteria }: Judgement): string[] {
+function notesOf({ standard, edition, verified, assumed, assumedFacts, criteria }: Judgement): string[] {
   return [
     `${standard}:${edition}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
     ...(criteria.length > 1 ? ["The worst of several criteria is shown."] : []),
-    ...(assumedSine ? ["Peak and RMS taken to be related as for a sine."] : []),
-    ...(assumedFacts.length > 0 ? [`Assumed: ${assumedFacts.join("; ")}.`] : []),
+    ...assumedNotes(assumed, assumedFacts),
   ];
 }
 
@@ -51,12 +51,12 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
  * ```
  */
 export function severityBar(options: SeverityBarOptions): string {
-  const { judgement } = given(options, 'options such as { judgement: classify("3.9 mm/s rms", ...) }');
+  const { judgement } = requireOptions(options, 'options such as { judgement: classify("3.9 mm/s rms", ...) }');
   const { zones, limits, judged, zone, word, kind } = requireJudgement(judgement as Judgement);
   const bounds = Object.values(limits).map(({ printed }) => printed.value);
-  const width = widthFor(options) - 2 * SIDE;
-  const height = heightFor(options, 80);
-  const type = `${judged.unit} ${judged.detector}`;
+  const width = requireWidth(options) - 2 * SIDE;
+  const height = requireHeight(options, 80);
+  const { type } = typeOf(judged.unit, judged.detector);
   const most = Math.max((bounds.at(-1) as number) * 1.4, judged.value * 1.15);
   const x = scaleLinear([0, most], [0, width]);
   const edges = [0, ...bounds.map((value) => x(value)), width];
@@ -64,7 +64,7 @@ export function severityBar(options: SeverityBarOptions): string {
   const bands = zones.map((name, i) => {
     const [from, to] = [edges[i] as number, edges[i + 1] as number];
     const room = to - from;
-    const text = fitted(name, room - 6, 14);
+    const text = shortened(name, room - 6, 14);
     const body = {
       class: "zone",
       x: from,
@@ -88,14 +88,14 @@ export function severityBar(options: SeverityBarOptions): string {
     const row = at - half < taken + 6 ? 1 : 0;
     taken = row === 0 ? at + half : taken;
     return (
-      stroke(at, 0, at, height + 5 + row * 15, "bound") +
+      stroke([at, 0], [at, height + 5 + row * 15], "bound") +
       label(at, height + 19 + row * 15, text, { "text-anchor": "middle" })
     );
   });
   const reading = format(judged);
   const anchor = at < width * 0.2 ? "start" : at > width * 0.8 ? "end" : "middle";
   const known = kind === "zones" ? `zone ${zone}` : String(zone);
-  return framed(options, {
+  return chartDocument(options, {
     title: `${reading}: ${known}`,
     description:
       `${reading} on the ${zones.length} zones of ${judgement.standard}:${judgement.edition}: ${known}, ${word}. ` +
@@ -112,7 +112,7 @@ export function severityBar(options: SeverityBarOptions): string {
       ...bands,
       ...marks,
       label(width, height + 36, type, { class: "unit", "text-anchor": "end" }),
-      stroke(0, height, width, height, "axis"),
+      stroke([0, height], [width, height], "axis"),
       tag("path", { class: "point", d: `M${rounded(at)},0l-8,-13h16z` }),
       tag("line", { class: "data", x1: at, x2: at, y1: 0, y2: height }),
       label(at, -18, reading, { "text-anchor": anchor }),

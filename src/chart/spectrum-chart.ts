@@ -1,16 +1,17 @@
 import { scaleLinear, scaleLog } from "d3-scale";
 import { line } from "d3-shape";
-import { significant } from "../amplitude/index";
+import { type Assumption, significant } from "../amplitude/index";
 import { choice, finite, held, list, positive, shown, text, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import type { Density, Spectrum } from "../signal/index";
-import { apart, footAxis, logTicks, sideAxis, type Tick, tickText } from "./axis";
-import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
-import { clipped, framed } from "./frame";
+import { assumedNotes } from "./assumed-notes";
+import { footAxis, logTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";
+import { chartDocument, clipped } from "./chart-document";
+import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { label, rounded, stroke, tag } from "./markup";
-import { pairOf } from "./pair-of";
+import { type CurvePoint, reducedCurve } from "./reduced-curve";
+import { requirePair } from "./require-pair";
 import { widthOf } from "./text-width";
-import { type CurvePoint, thinned } from "./thinned";
 import { valueAxis } from "./value-axis";
 
 /** What {@link spectrumChart} draws. */
@@ -19,7 +20,11 @@ export interface SpectrumChartOptions extends ChartOptions {
   readonly spectrum: (
     | Pick<Spectrum, "unit" | "detector" | "resolution">
     | (Pick<Density, "unit" | "resolution"> & { readonly detector?: undefined })
-  ) & { readonly values: ArrayLike<number> };
+  ) & {
+    readonly values: ArrayLike<number>;
+    /** What was assumed on the way to the lines, if they were converted. */
+    readonly assumed?: readonly Assumption[];
+  };
   /** Shaft speed; its orders are marked 1x, 2x, ... */
   readonly speed?: Frequency;
   /** Orders of the speed that are marked; 1 and 2 if not given. */
@@ -41,7 +46,10 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   low: number;
   high: number;
 } {
-  const { values, resolution, unit, detector } = given(spectrum, "a spectrum, as spectrum(samples, ...) returns");
+  const { values, resolution, unit, detector } = requireOptions(
+    spectrum,
+    "a spectrum, as spectrum(samples, ...) returns",
+  );
   text(unit, "the unit of a spectrum");
   if (detector !== undefined) text(detector, "the detector of a spectrum");
   if (!(Array.isArray(values) || ArrayBuffer.isView(values))) {
@@ -56,7 +64,7 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   const [low, high] =
     frequency === undefined
       ? ([isLog ? resolution : 0, (all.length - 1) * resolution] as const)
-      : pairOf(frequency, "frequencies in Hz");
+      : requirePair(frequency, "frequencies in Hz");
   if (!(finite(low, FRAME) >= 0 && finite(high, FRAME) > low) || (isLog && low === 0)) {
     throw new VeladisError("out-of-range", {
       expected: `frequencies in Hz from low to high${isLog ? ", above zero" : ""}`,
@@ -99,7 +107,7 @@ function frequencyAxis(
 ): { x: (hertz: number) => number; foot: Tick[] } {
   if (scale === "log") {
     const x = scaleLog([low, high], [0, width]);
-    return { x, foot: apart(logTicks(low, high, x, 40), (text) => widthOf(text) + 6) };
+    return { x, foot: spacedTicks(logTicks(low, high, x, 40), (text) => widthOf(text) + 6) };
   }
   const x = scaleLinear([low, high], [0, width]);
   return { x, foot: x.ticks(Math.max(3, Math.round(width / 70))).map((f) => ({ at: x(f), text: tickText(f) })) };
@@ -132,12 +140,12 @@ function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
  * ```
  */
 export function spectrumChart(options: SpectrumChartOptions): string {
-  const { spectrum, speed, orders = [1, 2] } = given(options, "options such as { spectrum }");
+  const { spectrum, speed, orders = [1, 2] } = requireOptions(options, "options such as { spectrum }");
   const scale = scaleOf(options.scale ?? "linear", "a scale");
   const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");
   const { points, low, high } = linesOf(options);
-  const width = widthFor(options) - LEFT - RIGHT;
-  const height = heightFor(options, 240);
+  const width = requireWidth(options) - LEFT - RIGHT;
+  const height = requireHeight(options, 240);
   const type = spectrum.detector === undefined ? spectrum.unit : `${spectrum.unit} ${spectrum.detector}`;
   const kind = spectrum.detector === undefined ? "Density" : "Spectrum";
   const { x, foot } = frequencyAxis(frequencyScale, [low, high], width);
@@ -157,29 +165,33 @@ export function spectrumChart(options: SpectrumChartOptions): string {
     const text = `${tickText(order)}x`;
     const room = at - widthOf(text) / 2 > taken + 4;
     if (room) taken = at + widthOf(text) / 2;
-    return [stroke(at, 0, at, height, "mark") + (room ? label(at, -5, text, { "text-anchor": "middle" }) : "")];
+    return [stroke([at, 0], [at, height], "mark") + (room ? label(at, -5, text, { "text-anchor": "middle" }) : "")];
   });
   const turning =
     shaft === undefined
       ? ""
       : ` Marks at ${orders.map((order) => `${tickText(order)}x`).join(", ")} of ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`;
-  return framed(options, {
+  return chartDocument(options, {
     title: `${kind} in ${type}`,
     description:
       `${kind} in ${type} from ${tickText(low)} to ${tickText(high)} Hz, lines ${tickText(Number(spectrum.resolution.toPrecision(4)))} Hz apart, ` +
       `the highest ${significant(highest.y)} at ${significant(highest.x, 4)} Hz.${turning}`,
-    notes:
-      shaft === undefined ? [] : [`1x is the shaft speed, ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`],
+    notes: [
+      ...(shaft === undefined
+        ? []
+        : [`1x is the shaft speed, ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`]),
+      ...assumedNotes(list(spectrum.assumed ?? [], "what was assumed")),
+    ],
     left: LEFT,
     right: RIGHT,
     top: 40,
     bottom: 38,
     plotHeight: height,
     plot: [
-      sideAxis(ticks, width, height, type, -22),
-      footAxis(foot, width, height, "Hz"),
+      sideAxis({ ticks, width, height, unit: type }, -22),
+      footAxis({ ticks: foot, width, height, unit: "Hz" }),
       ...marks,
-      clipped(width, height, tag("path", { class: "data", d: draw(thinned(points, x)) ?? "" })),
+      clipped(width, height, tag("path", { class: "data", d: draw(reducedCurve(points, x)) ?? "" })),
     ].join(""),
   });
 }

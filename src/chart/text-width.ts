@@ -12,7 +12,7 @@ export function widthOf(text: string, size = 12): number {
 }
 
 /** A text cut to fit a width, with an ellipsis where something was cut. */
-export function fitted(text: string, width: number, size = 12): string {
+export function shortened(text: string, width: number, size = 12): string {
   if (widthOf(text, size) <= width) return text;
   const letters = [...text];
   let units = 0;
@@ -25,12 +25,12 @@ export function fitted(text: string, width: number, size = 12): string {
 }
 
 /** A text in lines that fit a width, parted at spaces. */
-export function wrapped(text: string, width: number, size = 12): string[] {
+export function wrappedLines(text: string, width: number, size = 12): string[] {
   const lines: string[] = [];
   for (const word of text.split(/\s+/).filter(Boolean)) {
     const last = lines.at(-1);
     if (last !== undefined && widthOf(`${last} ${word}`, size) <= width) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(fitted(word, width, size));
+    else lines.push(shortened(word, width, size));
   }
   return lines;
 }

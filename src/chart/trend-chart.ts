@@ -2,20 +2,21 @@ import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import {
   type Amplitude,
+  type Assumption,
   amplitudeOf,
   convertAmplitude,
   parsedType,
-  readingType,
   significant,
 } from "../amplitude/index";
 import { finite, list, nonNegative, VeladisError } from "../core/index";
-import { apart, footAxis, sideAxis, tickText } from "./axis";
-import { type ChartOptions, given, heightFor, widthFor, wordsFor } from "./chart-options";
-import { clipped, framed } from "./frame";
+import { assumedNotes } from "./assumed-notes";
+import { footAxis, sideAxis, spacedTicks, tickText } from "./axis";
+import { chartDocument, clipped } from "./chart-document";
+import { type ChartOptions, requireHeight, requireOptions, requireText, requireWidth } from "./chart-options";
 import { levelIn, levelLines } from "./levels";
 import { rounded, tag } from "./markup";
+import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { widthOf } from "./text-width";
-import { type CurvePoint, thinned } from "./thinned";
 import { valueAxis } from "./value-axis";
 import { zoneBands } from "./zone-bands";
 import { boundsIn, type ChartSeverity, zonesFor } from "./zones";
@@ -46,7 +47,12 @@ const LEFT = 46;
 /** Room at the right, with the letters of zones in it. */
 const RIGHT = 28;
 
-function pointsOf({ readings, as }: TrendChartOptions): CurvePoint[] {
+/** A reading of a trend as a point, with what was assumed in writing it in the type of the chart. */
+interface TrendPoint extends CurvePoint {
+  readonly assumed: readonly Assumption[];
+}
+
+function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
   if (list(readings, "a list of readings with their times").length === 0) {
     throw new VeladisError("missing-fact", { expected: "at least one reading with its time", received: "nothing" });
   }
@@ -58,12 +64,12 @@ function pointsOf({ readings, as }: TrendChartOptions): CurvePoint[] {
     });
   }
   return readings
-    .map(({ time, reading }, i): CurvePoint => {
-      const y =
+    .map(({ time, reading }, i): TrendPoint => {
+      const { value, assumed } =
         typeof reading === "number"
-          ? nonNegative(reading, `a reading of zero or more at index ${i}`)
-          : convertAmplitude(amplitudeOf(reading), as).value;
-      return { x: finite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`), y };
+          ? { value: nonNegative(reading, `a reading of zero or more at index ${i}`), assumed: [] }
+          : convertAmplitude(amplitudeOf(reading), as);
+      return { x: finite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`), y: value, assumed };
     })
     .sort((a, b) => a.x - b.x);
 }
@@ -85,7 +91,7 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
   const short = to - from <= 3 * 86_400_000;
   const text = (date: Date): string =>
     short ? date.toISOString().slice(5, 16).replace("T", " ") : date.toISOString().slice(0, digits);
-  const ticks = apart(
+  const ticks = spacedTicks(
     all.map((date) => ({ at: x(date), text: text(date) })),
     (words) => widthOf(words) + 12,
   );
@@ -120,20 +126,19 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
  * ```
  */
 export function trendChart(options: TrendChartOptions): string {
-  const { as: written, readings, severity } = given(options, 'options such as { readings, as: "mm/s rms" }');
-  const timeUnit = wordsFor(options.timeUnit, "days", "a unit of time");
-  const as = readingType(written);
+  const { as: written, readings, severity } = requireOptions(options, 'options such as { readings, as: "mm/s rms" }');
+  const timeUnit = requireText(options.timeUnit, "days", "a unit of time");
+  const { type: as, unit, quantity } = parsedType(written);
   const points = pointsOf(options);
-  const width = widthFor(options) - LEFT - RIGHT;
-  const height = heightFor(options, 240);
+  const width = requireWidth(options) - LEFT - RIGHT;
+  const height = requireHeight(options, 240);
   const levels = [
     ...levelIn("baseline", options.baseline, as),
     ...levelIn("alarm", options.alarm, as),
     ...levelIn("trip", options.trip, as),
   ];
   const zones = severity === undefined ? undefined : zonesFor(severity);
-  const [unit] = as.split(" ");
-  const mine = zones?.criteria.find(({ as: own }) => parsedType(own).quantity === parsedType(as).quantity);
+  const mine = zones?.criteria.find((criterion) => criterion.quantity === quantity);
   if (zones !== undefined && mine === undefined) {
     throw new VeladisError("wrong-quantity", {
       expected: `a table with limits in the quantity of ${unit}`,
@@ -142,7 +147,7 @@ export function trendChart(options: TrendChartOptions): string {
   }
   const bounds = mine === undefined ? [] : boundsIn(mine, as);
   const values = points.map(({ y }) => y);
-  const highest = [...values, ...levels.map(({ value }) => value), (bounds.at(-1) ?? 0) * 1.1].reduce((a, b) =>
+  const highest = [...values, ...levels.map(({ value }) => value), (bounds.at(-1)?.value ?? 0) * 1.1].reduce((a, b) =>
     Math.max(a, b),
   );
   const { y, ticks } = valueAxis(highest, height);
@@ -154,22 +159,30 @@ export function trendChart(options: TrendChartOptions): string {
     .y((point) => rounded(y(point.y)));
   const text = (time: number): string => (dated ? dateText(time) : `${tickText(time)} ${timeUnit}`);
   const peak = values.reduce((a, b) => Math.max(a, b));
-  return framed(options, {
+  return chartDocument(options, {
     title: `Trend in ${as}`,
     description:
       `${points.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${significant(last.y)}, the highest ${significant(peak)}.` +
       `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
-    notes: zones?.notes ?? [],
+    notes: [
+      ...(zones?.notes ?? []),
+      ...assumedNotes(
+        [...points, ...levels, ...bounds].flatMap((one) => one.assumed ?? []),
+        zones?.assumedFacts,
+      ),
+    ],
     left: LEFT,
     right: RIGHT,
     top: 28,
     bottom: 38,
     plotHeight: height,
     plot: [
-      mine === undefined || zones === undefined ? "" : zoneBands(zones.names, bounds, y, width, height),
-      sideAxis(ticks, width, height, as),
-      footAxis(foot, width, height, dated ? "UTC" : timeUnit),
-      clipped(width, height, tag("path", { class: "data", d: draw(thinned(points, x)) ?? "" })),
+      mine === undefined || zones === undefined
+        ? ""
+        : zoneBands({ names: zones.names, bounds: bounds.map(({ value }) => value), y, width, height }),
+      sideAxis({ ticks, width, height, unit: as }),
+      footAxis({ ticks: foot, width, height, unit: dated ? "UTC" : timeUnit }),
+      clipped(width, height, tag("path", { class: "data", d: draw(reducedCurve(points, x)) ?? "" })),
       ...(points.length > 120
         ? []
         : points.map((point) => tag("circle", { class: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),

@@ -1,6 +1,6 @@
 import { label, rounded, tag } from "./markup";
-import { fitted, widthOf } from "./text-width";
-import type { TripSegment, TripStory } from "./trip-segments";
+import { shortened, widthOf } from "./text-width";
+import type { TripPlayback, TripSegment } from "./trip-playback";
 
 const LANE = 26;
 /** From the top of a lane to that of the next: its name stands between. */
@@ -18,7 +18,7 @@ interface Span {
 }
 
 /** Spans too short to be seen made one with those beside them; one that holds a trip shows it. */
-function seen(spans: readonly Span[], x: (time: number) => number): Span[] {
+function mergedSpans(spans: readonly Span[], x: (time: number) => number): Span[] {
   const kept: Span[] = [];
   for (const span of spans) {
     const last = kept.at(-1);
@@ -33,12 +33,12 @@ function seen(spans: readonly Span[], x: (time: number) => number): Span[] {
 
 /** A lane with a block for each span, and words in those that have room. */
 function blocks(spans: readonly Span[], x: (time: number) => number, top: number): string {
-  return seen(spans, x)
+  return mergedSpans(spans, x)
     .map(({ from, to, text, strong }) => {
       const [left, right] = [x(from), x(to)];
       const room = right - left;
       const body = { class: strong ? "on" : "lane", x: left, y: top, width: Math.max(room - 1, 1), height: LANE };
-      const words = widthOf(text) + 8 <= room ? text : room > 34 ? fitted(text, room - 8) : "";
+      const words = widthOf(text) + 8 <= room ? text : room > 34 ? shortened(text, room - 8) : "";
       return (
         tag("rect", body) +
         label((left + right) / 2, top + LANE / 2 + 4, words, {
@@ -51,7 +51,7 @@ function blocks(spans: readonly Span[], x: (time: number) => number, top: number
 }
 
 /** Spans joined where the text does not change. */
-function joined(
+function spansOf(
   segments: readonly TripSegment[],
   textOf: (one: TripSegment) => string,
   isStrong: (one: TripSegment) => boolean,
@@ -67,7 +67,7 @@ function joined(
 }
 
 /** The on-delay as it runs: up from the floor of its lane, full height when it has run out. */
-function timer({ segments, logic }: TripStory, x: (time: number) => number, top: number, width: number): string {
+function timer({ segments, logic }: TripPlayback, x: (time: number) => number, top: number, width: number): string {
   const { onDelay } = logic.rules;
   const floor = top + LANE;
   // Of ramps on one pixel column the highest is seen.
@@ -88,25 +88,25 @@ function timer({ segments, logic }: TripStory, x: (time: number) => number, top:
 }
 
 /** The three lanes below the level: the on-delay, what the channel is doing, and its contact. */
-export function tripLanes(story: TripStory, x: (time: number) => number, top: number, width: number): string {
-  const { segments, logic } = story;
+export function tripLanes(playback: TripPlayback, x: (time: number) => number, top: number, width: number): string {
+  const { segments, logic } = playback;
   const step = STEP;
   const name = (text: string, i: number): string =>
-    label(0, top + i * step - 5, fitted(text, width), { class: "unit" });
+    label(0, top + i * step - 5, shortened(text, width), { class: "unit" });
   const output = ({ status }: TripSegment): boolean => status.output === "trip";
   const { latching, coil } = logic.relay;
   return [
     name(`on-delay, ${logic.rules.onDelay} s`, 0),
-    timer(story, x, top, width),
+    timer(playback, x, top, width),
     name(`state${latching ? " (latching)" : ""}`, 1),
     blocks(
-      joined(segments, ({ status }) => status.state, output),
+      spansOf(segments, ({ status }) => status.state, output),
       x,
       top + step,
     ),
     name(`contact (${logic.relay.contact}, coil ${coil})`, 2),
     blocks(
-      joined(segments, ({ status }) => status.contact, output),
+      spansOf(segments, ({ status }) => status.contact, output),
       x,
       top + 2 * step,
     ),

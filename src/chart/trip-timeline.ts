@@ -4,15 +4,16 @@ import { significant } from "../amplitude/index";
 import { cautions, positive, shown, VeladisError } from "../core/index";
 import type { TripSettings } from "../device/index";
 import type { RunOptions, TripEvent } from "../trip/index";
+import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, tickText } from "./axis";
-import { type ChartOptions, given, heightFor, widthFor } from "./chart-options";
-import { clipped, framed } from "./frame";
+import { chartDocument, clipped } from "./chart-document";
+import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { type DrawnLevel, levelLines } from "./levels";
 import { label, rounded, stroke, tag } from "./markup";
+import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { widthOf } from "./text-width";
-import { type CurvePoint, thinned } from "./thinned";
 import { LANES, tripLanes } from "./trip-lanes";
-import { type TripStory, tripStory } from "./trip-segments";
+import { type TripPlayback, tripPlayback } from "./trip-playback";
 import { valueAxis } from "./value-axis";
 
 /** What {@link tripTimeline} draws. */
@@ -28,7 +29,7 @@ const LEFT = 46;
 const RIGHT = 16;
 
 /** What happened, in words for those who do not see it. */
-function told({ events, logic }: TripStory): string {
+function descriptionOf({ events, logic }: TripPlayback): string {
   const { threshold, reset, onDelay, type } = logic.rules;
   const said = events.slice(0, 40).map(({ time, event }) => `${tickText(time)} s ${event}`);
   return (
@@ -83,7 +84,10 @@ function eventWords(events: readonly TripEvent[], x: (time: number) => number, w
  * ```
  */
 export function tripTimeline(options: TripTimelineOptions): string {
-  const { settings, levels, dt, as, at, commands, nan } = given(options, "options such as { settings, levels, dt }");
+  const { settings, levels, dt, as, at, commands, nan } = requireOptions(
+    options,
+    "options such as { settings, levels, dt }",
+  );
   positive(dt, "a time between levels above zero, in s");
   if (!(levels?.length >= 1 && levels.length <= 200_000)) {
     throw new VeladisError("out-of-range", { expected: "1 to 200 000 levels", received: shown(levels?.length) });
@@ -94,17 +98,17 @@ export function tripTimeline(options: TripTimelineOptions): string {
     ...(commands && { commands }),
     ...(nan && { nan }),
   };
-  const story = tripStory(settings, levels, dt, run);
-  const { threshold, reset, type } = story.logic.rules;
-  const width = widthFor(options) - LEFT - RIGHT;
-  const height = heightFor(options, 200);
-  const end = story.times.at(-1) as number;
+  const playback = tripPlayback(settings, levels, dt, run);
+  const { threshold, reset, type } = playback.logic.rules;
+  const width = requireWidth(options) - LEFT - RIGHT;
+  const height = requireHeight(options, 200);
+  const end = playback.times.at(-1) as number;
   const x = scaleLinear([0, end], [0, width]);
-  const finiteLevels = story.levels.filter((level) => Number.isFinite(level));
+  const finiteLevels = playback.levels.filter((level) => Number.isFinite(level));
   const highest = finiteLevels.reduce((most, level) => Math.max(most, level), threshold.value * 1.15);
   const { y, ticks } = valueAxis(highest, height);
-  const points = story.levels.map((level, i): CurvePoint => ({ x: story.times[i] as number, y: level }));
-  const last = story.levels.at(-1) as number;
+  const points = playback.levels.map((level, i): CurvePoint => ({ x: playback.times[i] as number, y: level }));
+  const last = playback.levels.at(-1) as number;
   const draw = line<CurvePoint>()
     .defined((point) => Number.isFinite(point.y))
     .x((point) => rounded(x(point.x)))
@@ -115,32 +119,32 @@ export function tripTimeline(options: TripTimelineOptions): string {
     { kind: "reset", text: `reset level ${significant(reset.value)}`, value: reset.value },
   ];
   const isTrip = (event: string): boolean => event === "trip" || event === "power lost";
-  const trips = story.events.filter(({ event }) => isTrip(event) || event === "clear" || event === "reset");
+  const trips = playback.events.filter(({ event }) => isTrip(event) || event === "clear" || event === "reset");
   const lanesTop = height + 56;
   const foot = x.ticks(Math.max(3, Math.round(width / 80))).map((time) => ({ at: x(time), text: tickText(time) }));
-  return framed(options, {
+  return chartDocument(options, {
     title: `Trip channel at ${significant(threshold.value)} ${type}`,
-    description: told(story),
-    notes: [`Caution: ${cautions[1]}`],
+    description: descriptionOf(playback),
+    notes: [...assumedNotes(playback.assumed), `Caution: ${cautions[1]}`],
     left: LEFT,
     right: RIGHT,
     top: 28,
     bottom: 4,
     plotHeight: lanesTop + LANES - 22,
     plot: [
-      sideAxis(ticks, width, height, type),
-      footAxis(foot, width, height, "s"),
+      sideAxis({ ticks, width, height, unit: type }),
+      footAxis({ ticks: foot, width, height, unit: "s" }),
       ...[...new Set(trips.map(({ time }) => Math.round(x(time))))].map((at) =>
-        stroke(at, 0, at, lanesTop + LANES - 22, "mark"),
+        stroke([at, 0], [at, lanesTop + LANES - 22], "mark"),
       ),
       clipped(
         width,
         height,
-        tag("path", { class: "data", d: draw(thinned([...points, { x: end, y: last }], x)) ?? "" }),
+        tag("path", { class: "data", d: draw(reducedCurve([...points, { x: end, y: last }], x)) ?? "" }),
       ),
       levelLines(lines, y, width),
       eventWords(trips, x, width),
-      tripLanes(story, x, lanesTop, width),
+      tripLanes(playback, x, lanesTop, width),
     ].join(""),
   });
 }

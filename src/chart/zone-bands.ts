@@ -1,14 +1,18 @@
 import { label, rounded, stroke, tag } from "./markup";
 import { zoneStrength } from "./palette";
 
+/** A plot with an upright value axis, and the zones in it, best first. */
+export interface BandedPlot {
+  readonly names: readonly string[];
+  /** Where each zone but the last ends. */
+  readonly bounds: readonly number[];
+  readonly y: (value: number) => number;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** Zones as bands across a plot whose value axis is upright; letters stand at the right of it, longer names inside. */
-export function zoneBands(
-  names: readonly string[],
-  bounds: readonly number[],
-  y: (value: number) => number,
-  width: number,
-  height: number,
-): string {
+export function zoneBands({ names, bounds, y, width, height }: BandedPlot): string {
   const edges = [height, ...bounds.map((value) => Math.min(Math.max(y(value), 0), height)), 0];
   return names
     .map((name, i) => {
@@ -19,7 +23,7 @@ export function zoneBands(
       const long = name.length > 2;
       const place = { class: long ? "letter halo" : "letter", "text-anchor": long ? "end" : "start" };
       const text = tall >= 15 ? label(width + (long ? -6 : 5), (below + above) / 2 + 5, name, place) : "";
-      const bound = above > 0 ? stroke(0, above, width, above, "bound") : "";
+      const bound = above > 0 ? stroke([0, above], [width, above], "bound") : "";
       return tag("rect", { ...fill, "fill-opacity": rounded(zoneStrength(i, names.length)) }) + bound + text;
     })
     .join("");

@@ -1,4 +1,4 @@
-import { type AmplitudeType, amplitudeIn, convertAmplitude } from "../amplitude/index";
+import { type AmplitudeType, amplitudeIn, type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { given } from "../core/index";
 import {
   type CriterionLimits,
@@ -18,12 +18,14 @@ export interface ChartZones {
   /** Limits by quantity; one less than there are names. */
   readonly criteria: readonly CriterionLimits[];
   readonly notes: readonly string[];
+  /** Facts of the machine that were assumed, in words. */
+  readonly assumedFacts: readonly string[];
 }
 
 /** The limits of one quantity in another type, lowest first; at a frequency where the quantity changes. */
-export function boundsIn({ as, limits }: CriterionLimits, to: string, hertz?: number): number[] {
+export function boundsIn({ as, limits }: CriterionLimits, to: string, hertz?: number): ConvertedAmplitude[] {
   const options = hertz === undefined ? {} : { at: { hertz } };
-  return Object.values(limits).map(({ value }) => convertAmplitude(amplitudeIn(as, value), to, options).value);
+  return Object.values(limits).map(({ value }) => convertAmplitude(amplitudeIn(as, value), to, options));
 }
 
 function titleOf(scheme: SchemeRef): string {
@@ -48,7 +50,7 @@ export function zonesFor(severity: ChartSeverity): ChartZones {
     criteria,
     notes: [
       `Zones: ${titleOf(scheme)}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
-      ...(assumedFacts.length > 0 ? [`Assumed: ${assumedFacts.join("; ")}.`] : []),
     ],
+    assumedFacts,
   };
 }

@@ -8,5 +8,8 @@ export function wholeSteps(value: number, step: number, rounds: Rounding): numbe
   const steps = value / step;
   const near = Math.round(steps);
   const isNoise = Math.abs(steps - near) <= 1e-9 * Math.max(1, Math.abs(steps));
-  return Number(((isNoise ? near : sides[rounds](steps)) * step).toPrecision(12));
+  const exact = (isNoise ? near : sides[rounds](steps)) * step;
+  // 31 times 0.1 is 3.1, not 3.1000000000000001
+  const plain = Number(exact.toPrecision(12));
+  return Math.abs(plain - exact) <= 1e-15 * Math.abs(exact) ? plain : exact;
 }

@@ -85,7 +85,7 @@ function errorWay(indicated: Amplitude, known: Amplitude, percent: number) {
   const steps = history as readonly Step[];
   const share: Step = Object.freeze({
     ...({ does: "scale", of: Object.freeze([steps.length - 1]) } as const),
-    ...{ by: 100, over: known.value, value: percent, type: "%", note: "of the known level" },
+    ...{ over: known.value / 100, value: percent, type: "%", note: "a percent of the known level" },
   });
   return { assumed, history: Object.freeze([...steps, share]) };
 }

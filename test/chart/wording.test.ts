@@ -26,12 +26,15 @@ const judgement = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine
 
 const cases: Cases = {
   "severityBar, a judgement without limits": () => c.severityBar({ judgement: { ...judgement, limits: {} } }),
+  "severityBar, a judgement that assumed nothing known": () =>
+    c.severityBar({ judgement: { ...judgement, assumed: ["cosine"] } }),
   "severityBar, a judgement of no reading": () => c.severityBar({ judgement: { ...judgement, judged: null } }),
   "nomograph, a number for a detector": () => nomograph({ detector: 1 }),
   "nomograph, a number for a label": () => nomograph({ readings: [{ reading: "4.1 mm/s rms at 25 Hz", label: 4 }] }),
   "nomograph, one frequency": () => nomograph({ frequency: 10 }),
   "nomograph, null for a table": () => nomograph({ severity: null }),
   "spectrumChart, a spectrum without unit": () => spectrum({ spectrum: { ...lines, unit: undefined } }),
+  "spectrumChart, a word for what was assumed": () => spectrum({ spectrum: { ...lines, assumed: "sine" } }),
   "spectrumChart, a number for a detector": () => spectrum({ spectrum: { ...lines, detector: 1 } }),
   "spectrumChart, a spectrum without lines": () => spectrum({ spectrum: { ...lines, values: undefined } }),
   "spectrumChart, one frequency": () => spectrum({ frequency: 10 }),

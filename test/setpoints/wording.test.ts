@@ -70,6 +70,16 @@ const cases: Cases = {
   "proposeSetpoints, null for a baseline": () => propose({ baseline: null }),
   "proposeSetpoints, statistics without a mean": () =>
     propose({ baseline: { ...baseline(five, as), mean: undefined } }),
+  "proposeSetpoints, statistics without a level": () =>
+    propose({ baseline: { ...baseline(five, as), level: undefined } }),
+  "proposeSetpoints, statistics with a text for a level": () =>
+    propose({ baseline: { ...baseline(five, as), level: "2 mm/s rms" } }),
+  "proposeSetpoints, statistics with a level of another quantity than its unit": () =>
+    propose({ baseline: { ...baseline(five, as), level: { ...baseline(five, as).level, quantity: "acceleration" } } }),
+  "proposeSetpoints, statistics with a word for what was assumed": () =>
+    propose({ baseline: { ...baseline(five, as), assumed: "sine" } }),
+  "proposeSetpoints, statistics that assumed nothing known": () =>
+    propose({ baseline: { ...baseline(five, as), assumed: ["cosine"] } }),
   "proposeSetpoints, no baseline": () => propose({ baseline: undefined }),
   "proposeSetpoints, a delay below zero": () => propose({ onDelay: -1 }),
   "proposeSetpoints, a scheme of grades": () => propose({ scheme: "iso-10816-6-1995-grades" }),

@@ -23,6 +23,10 @@ const cases: Cases = {
   "TripLogic, a snapshot that is none": () => new p.TripLogic(settings, {}),
   "TripLogic, a snapshot with a phase that is none": () =>
     new p.TripLogic(settings, { ...logic().snapshot(), phase: "tripped" }),
+  "TripLogic, a snapshot with a word for what was assumed": () =>
+    new p.TripLogic(settings, { ...logic().snapshot(), assumed: {} }),
+  "TripLogic, a snapshot that assumed nothing known": () =>
+    new p.TripLogic(settings, { ...logic().snapshot(), assumed: ["cosine"] }),
   "TripLogic, a mistyped key": () => trip({ ofDelay: 2 }),
   "bypass, a word": () => logic().bypass("off"),
   "power, not said": () => logic().power(),

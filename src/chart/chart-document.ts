@@ -1,7 +1,7 @@
-import { type ChartOptions, themeFor, widthFor, wordsFor } from "./chart-options";
+import { type ChartOptions, requireText, requireTheme, requireWidth } from "./chart-options";
 import { escaped, label, tag } from "./markup";
 import { styleOf } from "./style";
-import { wrapped } from "./text-width";
+import { wrappedLines } from "./text-width";
 
 /** Room around a plot, in pixels. */
 interface Margins {
@@ -26,16 +26,16 @@ const EDGE = 12;
 const LINE = 17;
 
 /** The whole chart as an SVG text: heading, plot, small print, and the words for those who do not see it. */
-export function framed(options: ChartOptions, content: Content): string {
-  const width = widthFor(options);
-  const theme = themeFor(options);
+export function chartDocument(options: ChartOptions, content: Content): string {
+  const width = requireWidth(options);
+  const theme = requireTheme(options);
   const { left, top, bottom, plotHeight, plot } = content;
-  const title = wordsFor(options.title, content.title, "a title");
-  const description = wordsFor(options.description, content.description, "a description");
+  const title = requireText(options.title, content.title, "a title");
+  const description = requireText(options.description, content.description, "a description");
   // Bold letters are wider than the estimate for plain ones.
-  const heading = wrapped(title, width - 2 * EDGE, 16.5);
+  const heading = wrappedLines(title, width - 2 * EDGE, 16.5);
   const plotTop = EDGE + heading.length * 19 + top;
-  const notes = content.notes.flatMap((note) => wrapped(note, width - 2 * EDGE));
+  const notes = content.notes.flatMap((note) => wrappedLines(note, width - 2 * EDGE));
   const notesTop = plotTop + plotHeight + bottom + (notes.length > 0 ? LINE : 0);
   const height = notesTop + Math.max(notes.length - 1, 0) * LINE + EDGE;
   return tag(

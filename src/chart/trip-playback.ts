@@ -1,6 +1,6 @@
-import { amplitudeIn, convertAmplitude } from "../amplitude/index";
+import type { Assumption } from "../amplitude/index";
 import type { TripSettings } from "../device/index";
-import { type RunOptions, type TripEvent, TripLogic, type TripStatus } from "../trip/index";
+import { levelConversion, type RunOptions, type TripEvent, TripLogic, type TripStatus } from "../trip/index";
 
 /** A span of time in which nothing changes but the running of a delay. */
 export interface TripSegment {
@@ -10,7 +10,7 @@ export interface TripSegment {
 }
 
 /** What happened, and what the logic did from each change to the next. */
-export interface TripStory {
+export interface TripPlayback {
   readonly logic: TripLogic;
   readonly events: readonly TripEvent[];
   readonly segments: readonly TripSegment[];
@@ -18,6 +18,8 @@ export interface TripStory {
   readonly levels: readonly number[];
   /** When each level begins, and when the last ends. */
   readonly times: readonly number[];
+  /** What was assumed in the settings and in bringing the levels to the unit of the threshold. */
+  readonly assumed: readonly Assumption[];
 }
 
 /** Times at which the logic is looked at: where a level begins, and where something happened. */
@@ -31,16 +33,18 @@ function moments(times: readonly number[], events: readonly TripEvent[]): number
  * The history of a trip channel, told twice by the logic itself: once for its events, once step by step between them
  * for its states.
  */
-export function tripStory(
+export function tripPlayback(
   settings: TripSettings,
   levels: ArrayLike<number>,
   dt: number,
   options: RunOptions,
-): TripStory {
-  const events = new TripLogic(settings).run(levels, dt, { ...options, excursions: true });
+): TripPlayback {
+  const whole = new TripLogic(settings);
+  const events = whole.run(levels, dt, { ...options, excursions: true });
   const logic = new TripLogic(settings);
   const times = Array.from({ length: levels.length + 1 }, (_, i) => i * dt);
-  const scaled = inThresholdUnit(logic, levels, options);
+  const { factor } = levelConversion(logic.rules, options);
+  const scaled = Array.from(levels, (level) => (factor === 1 ? level : level * factor));
   const commands = [...(options.commands ?? [])].sort((a, b) => a.at - b.at);
   const stops = moments(times, events);
   const segments: TripSegment[] = [];
@@ -66,7 +70,7 @@ export function tripStory(
       segments[segments.length - 1] = { ...last, to };
     } else segments.push({ from, to, status });
   });
-  return { logic, events, segments, levels: scaled, times };
+  return { logic, events, segments, levels: scaled, times, assumed: whole.assumed };
 }
 
 /** Whether an on-delay begins at a time; asked with times that never fall. */
@@ -78,16 +82,4 @@ function beginnings(events: readonly TripEvent[]): (time: number) => boolean {
     while ((starts[next] ?? Number.POSITIVE_INFINITY) < time - near) next++;
     return (starts[next] ?? Number.POSITIVE_INFINITY) <= time + near;
   };
-}
-
-/** The levels as the logic compares them. */
-function inThresholdUnit(logic: TripLogic, levels: ArrayLike<number>, { as, at }: RunOptions): number[] {
-  const all = Array.from(levels);
-  if (as === undefined) return all;
-  const { threshold, type } = logic.rules;
-  const hertz = threshold.hertz;
-  const frequency = at ?? (hertz === undefined ? undefined : { hertz });
-  const unit = amplitudeIn(as, 1);
-  const { value } = convertAmplitude(unit, type, frequency === undefined ? {} : { at: frequency });
-  return all.map((level) => level * value);
 }

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { fanSettings } from "../../docs/site/charts";
-import { tripStory } from "../../src/chart/trip-segments";
+import { tripPlayback } from "../../src/chart/trip-playback";
 import { type TripCommandName, TripLogic, tripCommands } from "../../src/entries/protection";
 
 /** Tells a logic what a history's command says. */
@@ -29,7 +29,7 @@ it("every span shows the state and contact that the logic has in its middle", ()
       (levels, given, rules) => {
         const settings = { ...fanSettings, ...rules };
         const commands = [...given].sort((a, b) => a.at - b.at);
-        const { segments } = tripStory(settings, levels, 1, { commands });
+        const { segments } = tripPlayback(settings, levels, 1, { commands });
         expect(segments[0]?.from).toBe(0);
         expect(segments.at(-1)?.to).toBe(12);
         const logic = new TripLogic(settings);

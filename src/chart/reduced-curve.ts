@@ -8,7 +8,7 @@ export interface CurvePoint {
  * A curve with no more points than can be seen: of those that fall on one pixel column the first, the lowest, the
  * highest and the last, in order. No peak is lost.
  */
-export function thinned(points: readonly CurvePoint[], column: (x: number) => number): CurvePoint[] {
+export function reducedCurve(points: readonly CurvePoint[], column: (x: number) => number): CurvePoint[] {
   const kept: CurvePoint[] = [];
   let group: CurvePoint[] = [];
   const flush = (): void => {

@@ -5,6 +5,6 @@ import { list } from "../core/index";
  *
  * @throws {@link VeladisError} `missing-fact` or `wrong-type`
  */
-export function pairOf(given: readonly [number, number], what: string): readonly [number, number] {
+export function requirePair(given: readonly [number, number], what: string): readonly [number, number] {
   return list(given, `${what}, as [low, high]`) as readonly [number, number];
 }
