@@ -1,4 +1,4 @@
-import { nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
+import { numeralAndUnit, parseNumeral, requireNonNegative, shown, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import { derivedAmplitude, linearAmplitude, linearTypeOf } from "./derived-amplitude";
@@ -8,8 +8,8 @@ const FORM = 'a share such as "5 %" or an amount such as "0.4 mm/s rms"';
 /** {@link amountOf} as an amplitude, which keeps what was assumed on the way to it. */
 export function amountAmplitude(written: string, of: string | Amplitude): ConvertedAmplitude {
   const whole = amplitudeOf(of);
-  const [digits, rest] = withUnit(written, FORM);
-  const number = nonNegative(numeral(digits), "an amount of zero or more");
+  const [digits, rest] = numeralAndUnit(written, FORM);
+  const number = requireNonNegative(parseNumeral(digits), "an amount of zero or more");
   // a difference of levels is a ratio, no amount, and a level is none either
   if (/^dB/i.test(rest)) throw new VeladisError("wrong-type", { expected: FORM, received: shown(written) });
   if (!/^(%|percent|per cent)$/i.test(rest)) {

@@ -1,4 +1,4 @@
-import { finite } from "../core/index";
+import { requireFinite } from "../core/index";
 import { decibelsOf, type Factor, linearOf, type ReadingType, scaled } from "../reading/index";
 import type { ConvertArguments, ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
@@ -46,5 +46,5 @@ export function converted(value: number, { from: before, to: after }: Pair, fact
   if (before.reference === 0 && after.reference === 0) return scaled(value, factor);
   if (before.reference === 0) return decibelsOf(scaled(value, factor), after.reference);
   if (after.reference === 0) return scaled(linearOf(value, before.reference), factor);
-  return finite(value, "a level in dB") + decibelsOf(scaled(before.reference, factor), after.reference);
+  return requireFinite(value, "a level in dB") + decibelsOf(scaled(before.reference, factor), after.reference);
 }

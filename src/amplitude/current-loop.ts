@@ -1,4 +1,13 @@
-import { finite, frozen, given, held, type Source, shown, text, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  frozen,
+  requireFinite,
+  requireGiven,
+  requireText,
+  type Source,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { type Amplitude, amplitudeIn, type LoopState, parseAmplitude, type Step, typeOf } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import type { ConvertOptions } from "./convert-options";
@@ -55,12 +64,12 @@ const LIMITS = "loop limits with lowFault <= lowest <= 4 mA and 20 mA <= highest
 
 /** The limits themselves if they enclose one another. */
 function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
-  const { lowFault, lowest, highest, highFault } = given(limits, LIMITS);
+  const { lowFault, lowest, highest, highFault } = requireGiven(limits, LIMITS);
   if (
-    finite(lowFault, LIMITS) <= finite(lowest, LIMITS) &&
+    requireFinite(lowFault, LIMITS) <= requireFinite(lowest, LIMITS) &&
     lowest <= 4 &&
-    20 <= finite(highest, LIMITS) &&
-    highest <= finite(highFault, LIMITS)
+    20 <= requireFinite(highest, LIMITS) &&
+    highest <= requireFinite(highFault, LIMITS)
   ) {
     return limits;
   }
@@ -90,7 +99,7 @@ function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
  */
 export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = loopLimits): CurrentLoop {
   // a number stands behind it, unlike in "peak to peak"
-  const written = text(range, FORM).trim();
+  const written = requireText(range, FORM).trim();
   const [start, end, ...more] = written.split(/\sto\s+(?=[\d.+-])/) as [string, string?, ...string[]];
   if (end === undefined || more.length > 0) {
     throw new VeladisError("syntax", {
@@ -114,7 +123,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
     current < 4 ? "below range" : current > highest ? "above range" : "in range";
   return Object.freeze({
     reading(milliamperes: number, as: string = type, options?: ConvertOptions): LoopReading {
-      const current = finite(milliamperes, "a loop current in mA");
+      const current = requireFinite(milliamperes, "a loop current in mA");
       if (current < lowFault || current > highFault) {
         throw new VeladisError("sensor-fault", {
           expected: `a loop current from ${lowFault} to ${highFault} mA, outside of which the loop has failed`,
@@ -148,7 +157,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
       });
     },
     percent(milliamperes: number): number {
-      return held(((finite(milliamperes, "a loop current in mA") - 4) / 16) * 100);
+      return finiteResult(((requireFinite(milliamperes, "a loop current in mA") - 4) / 16) * 100);
     },
   });
 }

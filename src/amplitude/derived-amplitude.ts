@@ -1,4 +1,4 @@
-import { held } from "../core/index";
+import { finiteResult } from "../core/index";
 import { type Amplitude, amplitudeOf, historyOf, madeOf, type ReadingType, type Step, typeOf } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 
@@ -31,7 +31,7 @@ export function derivedAmplitude(
 ): ConvertedAmplitude {
   const { unit, detector, quantity, hertz } = of[0];
   const { type } = typeOf(unit, detector);
-  const way = madeOf(of, { ...step, value: held(value), type });
+  const way = madeOf(of, { ...step, value: finiteResult(value), type });
   return Object.freeze({ value, unit, detector, quantity, hertz, ...way }) as ConvertedAmplitude;
 }
 

@@ -1,4 +1,4 @@
-import { given } from "../core/index";
+import { requireGiven } from "../core/index";
 import {
   type Amplitude,
   amplitudeOf,
@@ -140,10 +140,10 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
  * ```
  */
 export function explain(answer: string | Amplitude | WithHistory): Explanation {
-  const known = given(answer, "an answer with its history");
+  const known = requireGiven(answer, "an answer with its history");
   const history =
     typeof known === "object" && !("value" in known && "unit" in known)
-      ? given(known.history, "an answer with its history")
+      ? requireGiven(known.history, "an answer with its history")
       : historyOf(amplitudeOf(known as string | Amplitude));
   const steps: ExplainedStep[] = [];
   const ends: number[] = [];

@@ -1,4 +1,4 @@
-import { nonNegative, shown, VeladisError } from "../core/index";
+import { requireNonNegative, shown, VeladisError } from "../core/index";
 
 /**
  * Writes every value times the factor into the target, up to the first block of eight that holds a product that is
@@ -73,7 +73,7 @@ export function scaleArray(factor: number, source: Float64Array, given?: Float64
     const value = source[i] as number;
     const result = value * factor;
     if (!(value >= 0 && result <= Number.MAX_VALUE)) {
-      nonNegative(value, `an amplitude of zero or more at index ${i}`);
+      requireNonNegative(value, `an amplitude of zero or more at index ${i}`);
       throw new VeladisError("not-finite", {
         expected: `a result that a number can hold at index ${i}`,
         received: shown(result),

@@ -1,4 +1,13 @@
-import { frozen, held, numeral, positive, shown, splitNumeral, text, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  frozen,
+  parseNumeral,
+  requirePositive,
+  requireText,
+  shown,
+  splitNumeral,
+  VeladisError,
+} from "../core/index";
 import { type Amplitude, amplitudeIn, type Step } from "../reading/index";
 import { type UnitSymbol, unitSymbol, units } from "../units/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
@@ -70,12 +79,12 @@ function sensitivityUnits(written: string): { voltage: Voltage; unit: UnitSymbol
  * ```
  */
 export function sensor(sensitivity: string): Sensor {
-  const written = text(sensitivity, FORM).trim();
+  const written = requireText(sensitivity, FORM).trim();
   const [number, rest] = splitNumeral(written);
   if (number === "" || rest === "" || written.length > 80) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(sensitivity) });
   }
-  const scale = positive(numeral(number), "a sensitivity above zero");
+  const scale = requirePositive(parseNumeral(number), "a sensitivity above zero");
   const own = sensitivityUnits(rest);
   const { quantity, num, den } = units[own.unit];
   const ratio = (unit: Voltage) => ({ by: voltageIn(1, unit, own.voltage), over: scale });
@@ -90,13 +99,13 @@ export function sensor(sensitivity: string): Sensor {
           received: shown(per),
         });
       }
-      return held((voltageIn(scale, own.voltage, other.voltage) * unit.num * den) / (unit.den * num));
+      return finiteResult((voltageIn(scale, own.voltage, other.voltage) * unit.num * den) / (unit.den * num));
     },
     voltage(reading: string | Amplitude, as: VoltageType, options?: ConvertOptions): VoltageReading {
       const { unit, detector } = voltageType(as);
       const { value } = convertAmplitude(reading, `${own.unit} ${detector}`, options);
       return Object.freeze({
-        value: held(voltageIn(value * scale, own.voltage, unit)),
+        value: finiteResult(voltageIn(value * scale, own.voltage, unit)),
         unit,
         detector,
       });

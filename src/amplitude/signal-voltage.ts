@@ -1,4 +1,12 @@
-import { given, nonNegative, numeral, shown, splitNumeral, text, VeladisError } from "../core/index";
+import {
+  parseNumeral,
+  requireGiven,
+  requireNonNegative,
+  requireText,
+  shown,
+  splitNumeral,
+  VeladisError,
+} from "../core/index";
 import { type Detector, detectorSymbol, findDetector } from "../detectors/index";
 import { significant } from "../reading/index";
 
@@ -43,17 +51,17 @@ export function voltageIn(value: number, from: Voltage, to: Voltage): number {
 
 /** A voltage that was taken apart, held against the tables. */
 export function checkedVoltage(reading: VoltageReading): VoltageReading {
-  const { value, unit, detector } = given(reading, FORM);
+  const { value, unit, detector } = requireGiven(reading, FORM);
   return {
-    value: nonNegative(value, "a voltage of zero or more"),
-    unit: voltageSymbol(text(unit, FORM)),
-    detector: detectorSymbol(text(detector, FORM)),
+    value: requireNonNegative(value, "a voltage of zero or more"),
+    unit: voltageSymbol(requireText(unit, FORM)),
+    detector: detectorSymbol(requireText(detector, FORM)),
   };
 }
 
 /** What a voltmeter shall show, taken apart. */
 export function voltageType(as: string): Pick<VoltageReading, "unit" | "detector"> {
-  const found = /^(\S+)\s+(\S.*)$/.exec(text(as, TYPE).trim());
+  const found = /^(\S+)\s+(\S.*)$/.exec(requireText(as, TYPE).trim());
   const detector = found && findDetector(found[2] as string);
   if (found && detector) return { unit: voltageSymbol(found[1] as string), detector };
   throw new VeladisError(found ? "unknown-detector" : "syntax", { expected: TYPE, received: shown(as) });
@@ -61,13 +69,13 @@ export function voltageType(as: string): Pick<VoltageReading, "unit" | "detector
 
 /** The voltage reading that a text says, e.g. `"70.7 mV rms"`. */
 export function parseVoltage(reading: string): VoltageReading {
-  const written = text(reading, FORM).trim();
+  const written = requireText(reading, FORM).trim();
   const [value, rest] = splitNumeral(written);
   if (value === "" || rest === "" || written.length > 80) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
   }
   const type = voltageType(rest);
-  return { value: nonNegative(numeral(value), "a voltage of zero or more"), ...type };
+  return { value: requireNonNegative(parseNumeral(value), "a voltage of zero or more"), ...type };
 }
 
 /**

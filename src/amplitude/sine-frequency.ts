@@ -1,4 +1,4 @@
-import { held, positive, shown, VeladisError } from "../core/index";
+import { finiteResult, requirePositive, shown, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { quantities } from "../units/index";
 import { convertAmplitude } from "./convert-amplitude";
@@ -23,7 +23,7 @@ const WHAT = "an amplitude above zero";
 export function sineFrequency(one: string | Amplitude, other: string | Amplitude): number {
   const [first, second] = [one, other].map((reading) => {
     const amplitude = amplitudeOf(reading);
-    positive(amplitude.value, WHAT);
+    requirePositive(amplitude.value, WHAT);
     return amplitude;
   }) as [Amplitude, Amplitude];
   const steps = quantities[second.quantity] - quantities[first.quantity];
@@ -36,5 +36,5 @@ export function sineFrequency(one: string | Amplitude, other: string | Amplitude
   const atOneHertz = convertAmplitude(first, `${second.unit} ${second.detector}`, { at: { hertz: 1 } });
   const ratio = second.value / atOneHertz.value;
   const power = ratio ** Math.sign(steps);
-  return held(Math.abs(steps) === 1 ? power : Math.sqrt(power));
+  return finiteResult(Math.abs(steps) === 1 ? power : Math.sqrt(power));
 }

@@ -1,4 +1,13 @@
-import { given, held, numeral, positive, type Source, shown, splitNumeral, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  parseNumeral,
+  requireGiven,
+  requirePositive,
+  type Source,
+  shown,
+  splitNumeral,
+  VeladisError,
+} from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { kilogramMetres, kilograms, metres, unbalanceIn } from "./mass";
 
@@ -58,7 +67,7 @@ const NOTE =
  * ```
  */
 export function balanceGrade(grade: string | number): number {
-  if (typeof grade === "number") return positive(grade, "a balance grade above zero, in mm/s");
+  if (typeof grade === "number") return requirePositive(grade, "a balance grade above zero, in mm/s");
   const [, rest] = (typeof grade === "string" && /^G\s*(.+)$/i.exec(grade.trim())) || [];
   const [digits, unit] = (rest !== undefined && splitNumeral(rest)) || [];
   if (!digits || !(unit === "" || unit === "mm/s")) {
@@ -68,13 +77,13 @@ export function balanceGrade(grade: string | number): number {
       allowed: balanceGrades.map((one) => `G ${one}`),
     });
   }
-  return positive(numeral(digits), "a balance grade above zero, in mm/s");
+  return requirePositive(parseNumeral(digits), "a balance grade above zero, in mm/s");
 }
 
 const PLANES = 'planes such as { left: "300 mm", right: "200 mm" }';
 
 function angular(speed: Frequency): number {
-  return held(2 * Math.PI * hertzOf(speed));
+  return finiteResult(2 * Math.PI * hertzOf(speed));
 }
 
 /**
@@ -92,7 +101,7 @@ function angular(speed: Frequency): number {
  * ```
  */
 export function permissibleEccentricity(grade: string | number, speed: Frequency): number {
-  return held((1000 * balanceGrade(grade)) / angular(speed));
+  return finiteResult((1000 * balanceGrade(grade)) / angular(speed));
 }
 
 /**
@@ -117,19 +126,20 @@ export function permissibleEccentricity(grade: string | number, speed: Frequency
  * ```
  */
 export function permissibleUnbalance(grade: string | number, rotor: Rotor): PermissibleUnbalance {
-  const { mass, speed, planes } = given(rotor, "a rotor with mass and speed");
+  const { mass, speed, planes } = requireGiven(rotor, "a rotor with mass and speed");
   const g = balanceGrade(grade);
   const eccentricity = permissibleEccentricity(g, speed);
-  const unbalance = held(eccentricity * kilograms(mass));
-  const [left, right] = planes === undefined ? [1, 1] : [metres(given(planes, PLANES).left), metres(planes.right)];
+  const unbalance = finiteResult(eccentricity * kilograms(mass));
+  const [left, right] =
+    planes === undefined ? [1, 1] : [metres(requireGiven(planes, PLANES).left), metres(planes.right)];
   return Object.freeze({
     grade: g,
     inSeries: (balanceGrades as readonly number[]).includes(g),
     eccentricity,
     unbalance,
     planes: Object.freeze({
-      left: held((unbalance * right) / (left + right)),
-      right: held((unbalance * left) / (left + right)),
+      left: finiteResult((unbalance * right) / (left + right)),
+      right: finiteResult((unbalance * left) / (left + right)),
     }),
     force: centrifugalForce(`${unbalance} g·mm`, speed),
     source: ISO_21940_11,
@@ -150,8 +160,8 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
  * ```
  */
 export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">): number {
-  const { mass, speed } = given(rotor, "a rotor with mass and speed");
-  return held((1000 * kilogramMetres(unbalance) * angular(speed)) / kilograms(mass));
+  const { mass, speed } = requireGiven(rotor, "a rotor with mass and speed");
+  return finiteResult((1000 * kilogramMetres(unbalance) * angular(speed)) / kilograms(mass));
 }
 
 /**
@@ -167,7 +177,7 @@ export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">
  */
 export function centrifugalForce(unbalance: string, speed: Frequency): number {
   const omega = angular(speed);
-  return held(kilogramMetres(unbalance) * omega * omega);
+  return finiteResult(kilogramMetres(unbalance) * omega * omega);
 }
 
 /**
@@ -186,5 +196,5 @@ export function centrifugalForce(unbalance: string, speed: Frequency): number {
  * ```
  */
 export function unbalanceOf(mass: string, radius: string, unit = "g·mm"): number {
-  return held(unbalanceIn(kilograms(mass) * metres(radius), unit));
+  return finiteResult(unbalanceIn(kilograms(mass) * metres(radius), unit));
 }

@@ -1,4 +1,12 @@
-import { numeral, positive, type Ratio, shown, text, VeladisError, withUnit } from "../core/index";
+import {
+  numeralAndUnit,
+  parseNumeral,
+  type Ratio,
+  requirePositive,
+  requireText,
+  shown,
+  VeladisError,
+} from "../core/index";
 
 /** Masses: exact value in kg. Pound and ounce avoirdupois: NIST SP 811, Appendix B.8, exact, from memory. */
 // biome-ignore format: a row of a table is a line
@@ -29,8 +37,8 @@ function unitIn<Table extends Record<string, Ratio>>(table: Table, symbol: strin
 }
 
 function split(written: string, form: string): [number, string] {
-  const [digits, unit] = withUnit(written, form);
-  return [positive(numeral(digits), form), unit];
+  const [digits, unit] = numeralAndUnit(written, form);
+  return [requirePositive(parseNumeral(digits), form), unit];
 }
 
 /** Kilograms of a mass such as `"120 kg"` or `"50 lb"`. */
@@ -50,7 +58,7 @@ export function metres(distance: string): number {
 const UNIT = 'a unit of unbalance, mass times distance, such as "g·mm" or "oz·in"';
 
 function unbalanceUnit(unit: string): Ratio {
-  const parts = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(text(unit, UNIT));
+  const parts = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(requireText(unit, UNIT));
   if (parts === null) {
     throw new VeladisError("unknown-unit", {
       expected: UNIT,

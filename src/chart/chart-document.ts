@@ -1,4 +1,4 @@
-import { type ChartOptions, requireText, requireTheme, requireWidth } from "./chart-options";
+import { type ChartOptions, requireTheme, requireWidth, textOrDefault } from "./chart-options";
 import { escaped, label, tag } from "./markup";
 import { styleOf } from "./style";
 import { wrappedLines } from "./text-width";
@@ -30,8 +30,8 @@ export function chartDocument(options: ChartOptions, content: Content): string {
   const width = requireWidth(options);
   const theme = requireTheme(options);
   const { left, top, bottom, plotHeight, plot } = content;
-  const title = requireText(options.title, content.title, "a title");
-  const description = requireText(options.description, content.description, "a description");
+  const title = textOrDefault(options.title, content.title, "a title");
+  const description = textOrDefault(options.description, content.description, "a description");
   // Bold letters are wider than the estimate for plain ones.
   const heading = wrappedLines(title, width - 2 * EDGE, 16.5);
   const plotTop = EDGE + heading.length * 19 + top;

@@ -1,4 +1,4 @@
-import { choice, finite, shown, VeladisError } from "../core/index";
+import { requireChoice, requireFinite, shown, VeladisError } from "../core/index";
 import { type ChartTheme, chartThemes } from "./style";
 
 /** What every chart can be told. */
@@ -18,7 +18,7 @@ export interface ChartOptions {
 function size(given: number | undefined, usual: number, least: number, what: string): number {
   if (given === undefined) return usual;
   const expected = `${what} from ${least} to 2000 pixels`;
-  if (finite(given, expected) >= least && given <= 2000) return given;
+  if (requireFinite(given, expected) >= least && given <= 2000) return given;
   throw new VeladisError("out-of-range", { expected, received: shown(given) });
 }
 
@@ -34,11 +34,11 @@ export function requireHeight({ height }: ChartOptions, usual: number): number {
 
 /** The theme, checked. */
 export function requireTheme({ theme = "auto" }: ChartOptions): ChartTheme {
-  return choice(theme, chartThemes, "a theme");
+  return requireChoice(theme, chartThemes, "a theme");
 }
 
 /** A text of the chart's own, or of its user. */
-export function requireText(given: string | undefined, usual: string, what: string): string {
+export function textOrDefault(given: string | undefined, usual: string, what: string): string {
   if (given === undefined) return usual;
   if (typeof given === "string" && given.length <= 10_000) return given;
   throw new VeladisError("wrong-type", { expected: `${what} of up to 10 000 letters`, received: shown(given) });

@@ -1,4 +1,4 @@
-import { finite } from "../core/index";
+import { requireFinite } from "../core/index";
 
 /** Characters that XML gives a meaning, and what stands for them. */
 const entities: Readonly<Record<string, string>> = {
@@ -21,7 +21,7 @@ export function escaped(text: string): string {
 
 /** A length or place to a hundredth of a pixel, so that output does not hang on the last bit. */
 export function rounded(value: number): number {
-  return finite(Math.round(value * 100) / 100 + 0, "numbers that a chart can place");
+  return requireFinite(Math.round(value * 100) / 100 + 0, "numbers that a chart can place");
 }
 
 /** What an attribute may be; those that are undefined are left out. */

@@ -1,11 +1,11 @@
 import { scaleLog } from "d3-scale";
 import { type Amplitude, amplitudeOf, convertAmplitude, format, typeOf } from "../amplitude/index";
-import { choice, list, positive, shown, text, VeladisError } from "../core/index";
+import { requireChoice, requireList, requirePositive, requireText, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { assumedNotes } from "./assumed-notes";
 import { logTicks, spacedTicks, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";
-import { type ChartOptions, requireOptions, requireText, requireWidth } from "./chart-options";
+import { type ChartOptions, requireOptions, requireWidth, textOrDefault } from "./chart-options";
 import { diagonals, families, type LogFrame, type Obstacle } from "./diagonals";
 import { label, stroke, tag } from "./markup";
 import { nomographZones } from "./nomograph-zones";
@@ -45,8 +45,9 @@ const MOST = 1e12;
 
 function range(given: readonly [number, number] | undefined, usual: readonly [number, number], what: string) {
   const [low, high] = requirePair(given ?? usual, what);
-  positive(low, `${what} above zero`);
-  if (positive(high, `${what} above zero`) / low >= 2 && low >= LEAST && high <= MOST) return [low, high] as const;
+  requirePositive(low, `${what} above zero`);
+  if (requirePositive(high, `${what} above zero`) / low >= 2 && low >= LEAST && high <= MOST)
+    return [low, high] as const;
   throw new VeladisError("out-of-range", {
     expected: `${what} from low to high, the high one twice the low one or more, within ${LEAST} to ${MOST}`,
     received: `${low} to ${high}`,
@@ -110,8 +111,8 @@ export function nomograph(options: NomographOptions = {}): string {
     detector = "rms",
     units = "metric",
   } = requireOptions(options, 'options such as { readings: ["4.1 mm/s rms at 1490 r/min"] }');
-  choice(units, Object.keys(families), "units of the diagonals");
-  const { type: as } = typeOf("mm/s", text(detector, "a detector"));
+  requireChoice(units, Object.keys(families), "units of the diagonals");
+  const { type: as } = typeOf("mm/s", requireText(detector, "a detector"));
   const frequency = range(options.frequency, [1, 2000], "frequencies in Hz");
   const velocity = range(options.velocity, [0.1, 100], "velocities in mm/s");
   const room = requireWidth(options) - LEFT - RIGHT;
@@ -123,7 +124,7 @@ export function nomograph(options: NomographOptions = {}): string {
   const x = scaleLog(frequency, [0, width]);
   const y = scaleLog(velocity, [height, 0]);
   const frame: LogFrame = { x, y, frequency, velocity, as, decade };
-  const shownPoints = list(readings, "a list of readings").map((one) => {
+  const shownPoints = requireList(readings, "a list of readings").map((one) => {
     const { reading, label: words } =
       typeof one === "object" && "reading" in one ? one : { reading: one, label: undefined };
     const amplitude = amplitudeOf(reading);
@@ -134,11 +135,11 @@ export function nomograph(options: NomographOptions = {}): string {
       });
     }
     const { value, assumed } = convertAmplitude(amplitude, as);
-    positive(value, "a reading above zero, since a logarithmic scale has no zero");
+    requirePositive(value, "a reading above zero, since a logarithmic scale has no zero");
     return {
       x: x(amplitude.hertz),
       y: y(value),
-      text: shortened(requireText(words, format(amplitude), "a label"), width),
+      text: shortened(textOrDefault(words, format(amplitude), "a label"), width),
       value,
       hertz: amplitude.hertz,
       assumed,

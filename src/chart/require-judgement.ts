@@ -1,5 +1,5 @@
 import { type Amplitude, amplitudeOf } from "../amplitude/index";
-import { given, shaped, shown, VeladisError } from "../core/index";
+import { requireGiven, requireShape, shown, VeladisError } from "../core/index";
 import type { Judgement } from "../severity/index";
 
 function limits(value: unknown, where: string): void {
@@ -7,7 +7,7 @@ function limits(value: unknown, where: string): void {
     throw new VeladisError("wrong-type", { expected: `${where}: limits by name`, received: shown(value) });
   }
   for (const [name, limit] of Object.entries(value)) {
-    shaped(limit, { name: "text", printed: { value: "number" } }, `${where} ${shown(name)}`);
+    requireShape(limit, { name: "text", printed: { value: "number" } }, `${where} ${shown(name)}`);
   }
 }
 
@@ -17,13 +17,14 @@ function limits(value: unknown, where: string): void {
  * @throws {@link VeladisError} `missing-fact` or `wrong-type` with the place that is wrong
  */
 export function requireJudgement(judgement: Judgement): Judgement {
-  given(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns');
+  requireGiven(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns');
   const shape = {
     kind: "text",
     zone: "text",
     zones: ["text"],
     word: "text",
-    judged: (value: Amplitude, where: string) => amplitudeOf(given(value, `${where}: the reading that was judged`)),
+    judged: (value: Amplitude, where: string) =>
+      amplitudeOf(requireGiven(value, `${where}: the reading that was judged`)),
     limits,
     standard: "text",
     edition: "text",
@@ -32,6 +33,6 @@ export function requireJudgement(judgement: Judgement): Judgement {
     assumedFacts: ["text"],
     criteria: [{}],
   } as const satisfies { readonly [Name in keyof Judgement]?: unknown };
-  shaped(judgement, shape, "judgement");
+  requireShape(judgement, shape, "judgement");
   return judgement;
 }

@@ -1,4 +1,4 @@
-import { list } from "../core/index";
+import { requireList } from "../core/index";
 
 /**
  * Two numbers as they were given, low and high; what they may be is for the caller to say.
@@ -6,5 +6,5 @@ import { list } from "../core/index";
  * @throws {@link VeladisError} `missing-fact` or `wrong-type`
  */
 export function requirePair(given: readonly [number, number], what: string): readonly [number, number] {
-  return list(given, `${what}, as [low, high]`) as readonly [number, number];
+  return requireList(given, `${what}, as [low, high]`) as readonly [number, number];
 }

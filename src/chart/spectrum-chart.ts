@@ -1,7 +1,16 @@
 import { scaleLinear, scaleLog } from "d3-scale";
 import { line } from "d3-shape";
 import { type Assumption, significant } from "../amplitude/index";
-import { choice, finite, held, list, positive, shown, text, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  requireChoice,
+  requireFinite,
+  requireList,
+  requirePositive,
+  requireText,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import type { Density, Spectrum } from "../signal/index";
 import { assumedNotes } from "./assumed-notes";
@@ -50,22 +59,22 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
     spectrum,
     "a spectrum, as spectrum(samples, ...) returns",
   );
-  text(unit, "the unit of a spectrum");
-  if (detector !== undefined) text(detector, "the detector of a spectrum");
+  requireText(unit, "the unit of a spectrum");
+  if (detector !== undefined) requireText(detector, "the detector of a spectrum");
   if (!(Array.isArray(values) || ArrayBuffer.isView(values))) {
     throw new VeladisError("wrong-type", { expected: "the lines of a spectrum", received: shown(values) });
   }
-  positive(resolution, "a spacing of the lines above zero, in Hz");
+  requirePositive(resolution, "a spacing of the lines above zero, in Hz");
   const all = Array.from(
     values,
-    (value, k): CurvePoint => ({ x: k * resolution, y: finite(value, `a finite line at index ${k}`) }),
+    (value, k): CurvePoint => ({ x: k * resolution, y: requireFinite(value, `a finite line at index ${k}`) }),
   );
   const isLog = frequencyScale === "log";
   const [low, high] =
     frequency === undefined
       ? ([isLog ? resolution : 0, (all.length - 1) * resolution] as const)
       : requirePair(frequency, "frequencies in Hz");
-  if (!(finite(low, FRAME) >= 0 && finite(high, FRAME) > low) || (isLog && low === 0)) {
+  if (!(requireFinite(low, FRAME) >= 0 && requireFinite(high, FRAME) > low) || (isLog && low === 0)) {
     throw new VeladisError("out-of-range", {
       expected: `frequencies in Hz from low to high${isLog ? ", above zero" : ""}`,
       received: `${low} to ${high}`,
@@ -115,7 +124,7 @@ function frequencyAxis(
 
 /** One of the two scales there are. */
 function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
-  return choice(given, ["linear", "log"], what);
+  return requireChoice(given, ["linear", "log"], what);
 }
 
 /**
@@ -156,10 +165,10 @@ export function spectrumChart(options: SpectrumChartOptions): string {
     .y((point) => rounded(y(point.y)));
   const shaft = speed === undefined ? undefined : hertzOf(speed);
   // in r/min it has to be a number too
-  if (shaft !== undefined) held(shaft * 60);
+  if (shaft !== undefined) finiteResult(shaft * 60);
   let taken = Number.NEGATIVE_INFINITY;
-  const marks = list(orders, "a list of orders of the shaft speed").flatMap((order) => {
-    const f = positive(order, "an order of the shaft speed above zero") * (shaft ?? Number.NaN);
+  const marks = requireList(orders, "a list of orders of the shaft speed").flatMap((order) => {
+    const f = requirePositive(order, "an order of the shaft speed above zero") * (shaft ?? Number.NaN);
     if (!(f >= low && f <= high)) return [];
     const at = x(f);
     const text = `${tickText(order)}x`;
@@ -180,7 +189,7 @@ export function spectrumChart(options: SpectrumChartOptions): string {
       ...(shaft === undefined
         ? []
         : [`1x is the shaft speed, ${tickText(Number((shaft * 60).toPrecision(5)))} r/min.`]),
-      ...assumedNotes(list(spectrum.assumed ?? [], "what was assumed")),
+      ...assumedNotes(requireList(spectrum.assumed ?? [], "what was assumed")),
     ],
     left: LEFT,
     right: RIGHT,

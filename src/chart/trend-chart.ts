@@ -8,11 +8,11 @@ import {
   parsedType,
   significant,
 } from "../amplitude/index";
-import { finite, list, nonNegative, VeladisError } from "../core/index";
+import { requireFinite, requireList, requireNonNegative, VeladisError } from "../core/index";
 import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, spacedTicks, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";
-import { type ChartOptions, requireHeight, requireOptions, requireText, requireWidth } from "./chart-options";
+import { type ChartOptions, requireHeight, requireOptions, requireWidth, textOrDefault } from "./chart-options";
 import { levelIn, levelLines } from "./levels";
 import { rounded, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
@@ -53,7 +53,7 @@ interface TrendPoint extends CurvePoint {
 }
 
 function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
-  if (list(readings, "a list of readings with their times").length === 0) {
+  if (requireList(readings, "a list of readings with their times").length === 0) {
     throw new VeladisError("missing-fact", { expected: "at least one reading with its time", received: "nothing" });
   }
   const dated = readings.filter(({ time }) => time instanceof Date).length;
@@ -67,9 +67,13 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
     .map(({ time, reading }, i): TrendPoint => {
       const { value, assumed } =
         typeof reading === "number"
-          ? { value: nonNegative(reading, `a reading of zero or more at index ${i}`), assumed: [] }
+          ? { value: requireNonNegative(reading, `a reading of zero or more at index ${i}`), assumed: [] }
           : convertAmplitude(amplitudeOf(reading), as);
-      return { x: finite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`), y: value, assumed };
+      return {
+        x: requireFinite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`),
+        y: value,
+        assumed,
+      };
     })
     .sort((a, b) => a.x - b.x);
 }
@@ -127,7 +131,7 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
  */
 export function trendChart(options: TrendChartOptions): string {
   const { as: written, readings, severity } = requireOptions(options, 'options such as { readings, as: "mm/s rms" }');
-  const timeUnit = requireText(options.timeUnit, "days", "a unit of time");
+  const timeUnit = textOrDefault(options.timeUnit, "days", "a unit of time");
   const { type: as, unit, quantity } = parsedType(written);
   const points = pointsOf(options);
   const width = requireWidth(options) - LEFT - RIGHT;

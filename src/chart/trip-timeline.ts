@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { curveStepAfter, line } from "d3-shape";
 import { significant } from "../amplitude/index";
-import { cautions, positive, shown, VeladisError } from "../core/index";
+import { cautions, requirePositive, shown, VeladisError } from "../core/index";
 import type { TripSettings } from "../device/index";
 import type { RunOptions, TripEvent } from "../trip/index";
 import { assumedNotes } from "./assumed-notes";
@@ -88,7 +88,7 @@ export function tripTimeline(options: TripTimelineOptions): string {
     options,
     "options such as { settings, levels, dt }",
   );
-  positive(dt, "a time between levels above zero, in s");
+  requirePositive(dt, "a time between levels above zero, in s");
   if (!(levels?.length >= 1 && levels.length <= 200_000)) {
     throw new VeladisError("out-of-range", { expected: "1 to 200 000 levels", received: shown(levels?.length) });
   }

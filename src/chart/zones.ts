@@ -1,5 +1,5 @@
 import { type AmplitudeType, amplitudeIn, type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
-import { given } from "../core/index";
+import { requireGiven } from "../core/index";
 import {
   type CriterionLimits,
   classifier,
@@ -39,7 +39,7 @@ function titleOf(scheme: SchemeRef): string {
  * @throws {@link VeladisError} as {@link limitsFor}
  */
 export function zonesFor(severity: ChartSeverity): ChartZones {
-  const { scheme, machine = {}, assume } = given(severity, 'a table such as { scheme: "iso-10816-3-2009" }');
+  const { scheme, machine = {}, assume } = requireGiven(severity, 'a table such as { scheme: "iso-10816-3-2009" }');
   const criteria = limitsFor(severity);
   const most = criteria.reduce((a, b) => (Object.keys(b.limits).length > Object.keys(a.limits).length ? b : a));
   const options = assume === undefined ? {} : { assume };

@@ -11,7 +11,7 @@ function refuse(code: VeladisErrorCode, expected: string, received: unknown): ne
  * @param what - what it should be, for the message, e.g. `"a level in dB"`
  * @throws {@link VeladisError} `wrong-type`, `not-a-number` or `not-finite`
  */
-export function finite(value: number, what: string): number {
+export function requireFinite(value: number, what: string): number {
   if (Number.isFinite(value)) return value;
   return refuse(
     typeof value !== "number" ? "wrong-type" : !Number.isNaN(value) ? "not-finite" : "not-a-number",
@@ -21,13 +21,13 @@ export function finite(value: number, what: string): number {
 }
 
 /** The number itself if it is finite and not below zero. */
-export function nonNegative(value: number, what: string): number {
-  return finite(value, what) >= 0 ? value : refuse("negative", what, value);
+export function requireNonNegative(value: number, what: string): number {
+  return requireFinite(value, what) >= 0 ? value : refuse("negative", what, value);
 }
 
 /** The number itself if it is finite and above zero. */
-export function positive(value: number, what: string): number {
-  return finite(value, what) > 0 ? value : refuse("not-positive", what, value);
+export function requirePositive(value: number, what: string): number {
+  return requireFinite(value, what) > 0 ? value : refuse("not-positive", what, value);
 }
 
 /**
@@ -35,7 +35,7 @@ export function positive(value: number, what: string): number {
  *
  * @throws {@link VeladisError} `wrong-type` or `syntax`
  */
-export function text(value: string, what: string): string {
+export function requireText(value: string, what: string): string {
   if (typeof value === "string" && value.trim()) return value;
   return refuse(typeof value === "string" ? "syntax" : "wrong-type", what, value);
 }

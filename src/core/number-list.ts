@@ -1,5 +1,5 @@
 import { shown, VeladisError } from "./error";
-import { finite } from "./guards";
+import { requireFinite } from "./guards";
 
 /** More than any history or record in memory; a length beyond it was made up. */
 const LONGEST = 0x8000000;
@@ -23,7 +23,7 @@ export function lengthOf(numbers: ArrayLike<unknown>, what: string): number {
 export function finiteSamples(samples: ArrayLike<number>): Float64Array {
   const length = lengthOf(samples, "a list of samples");
   for (let i = 0; i < length; i++) {
-    if (!Number.isFinite(samples[i])) finite(samples[i] as number, `a finite sample at index ${i}`);
+    if (!Number.isFinite(samples[i])) requireFinite(samples[i] as number, `a finite sample at index ${i}`);
   }
   return samples instanceof Float64Array ? samples : Float64Array.from(samples);
 }

@@ -2,14 +2,14 @@ import { shown, VeladisError } from "./error";
 
 const leading = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
 
-/** A text that is a number as {@link numeral} takes it and nothing else, without white space about it. */
+/** A text that is a number as {@link parseNumeral} takes it and nothing else, without white space about it. */
 export const plainNumeral = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/;
 
 /**
  * A text split behind the number it begins with: the number's digits, none if it begins with no number, and the rest
  * without its leading white space.
  *
- * Digits with a comma are taken whole, for {@link numeral} to refuse.
+ * Digits with a comma are taken whole, for {@link parseNumeral} to refuse.
  */
 export function splitNumeral(text: string): [digits: string, rest: string] {
   const digits = leading.exec(text)?.[0] ?? "";
@@ -24,7 +24,7 @@ export function splitNumeral(text: string): [digits: string, rest: string] {
  *
  * @throws {@link VeladisError} `not-a-number` or `not-finite`
  */
-export function numeral(text: string, what = "a number"): number {
+export function parseNumeral(text: string, what = "a number"): number {
   const trimmed = text.trim();
   const whole = leading.exec(trimmed)?.[0] === trimmed;
   const number = Number(trimmed);

@@ -1,7 +1,7 @@
-import { namesIn, text, unknownName, type VeladisError } from "../core/index";
+import { requireText, symbolsByName, unknownName, type VeladisError } from "../core/index";
 import { type Detector, detectors } from "./catalogue";
 
-const bySpelling = /* @__PURE__ */ namesIn(detectors, true);
+const bySpelling = /* @__PURE__ */ symbolsByName(detectors, true);
 
 /** The detector's symbol, or undefined when the spelling is none of a detector. */
 export function findDetector(spelling: string): Detector | undefined {
@@ -31,7 +31,7 @@ export function unknownDetector(spelling: string): VeladisError {
  * ```
  */
 export function detectorSymbol(spelling: string): Detector {
-  const symbol = findDetector(text(spelling, "a detector"));
+  const symbol = findDetector(requireText(spelling, "a detector"));
   if (symbol === undefined) throw unknownDetector(spelling);
   return symbol;
 }

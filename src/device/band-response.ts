@@ -1,4 +1,4 @@
-import { given, knownKeys, positive, VeladisError } from "../core/index";
+import { requireGiven, requireKnownKeys, requirePositive, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** A measuring band by its -3 dB edges. */
@@ -37,7 +37,7 @@ export function bandResponse(at: Frequency, band: Band): number {
     lowest,
     highest,
     order = 3,
-  } = knownKeys(given(band, "a band with its lowest and highest frequency"), keys, "a part of a band");
+  } = requireKnownKeys(requireGiven(band, "a band with its lowest and highest frequency"), keys, "a part of a band");
   const [low, high, hertz] = [hertzOf(lowest), hertzOf(highest), hertzOf(at)];
   if (!(low < high)) {
     throw new VeladisError("out-of-range", {
@@ -45,6 +45,6 @@ export function bandResponse(at: Frequency, band: Band): number {
       received: `${low} Hz to ${high} Hz`,
     });
   }
-  const power = 2 * positive(order, "an order of the filter above zero");
+  const power = 2 * requirePositive(order, "an order of the filter above zero");
   return 1 / Math.sqrt((1 + (low / hertz) ** power) * (1 + (hertz / high) ** power));
 }

@@ -1,5 +1,5 @@
 import { linearTypeOf } from "../amplitude/index";
-import { choice, given, knownKeys } from "../core/index";
+import { requireChoice, requireGiven, requireKnownKeys } from "../core/index";
 import type { Band } from "./band-response";
 
 /** What a device does with a setting between two of its steps. */
@@ -29,15 +29,15 @@ const keys: Readonly<Record<keyof Device, true>> = /* @__PURE__ */ Object.freeze
 
 /** A word for a rounding, checked. */
 export function requireRounding(rounds: (typeof roundings)[number]): (typeof roundings)[number] {
-  return choice(rounds, roundings, "what the device does between two steps");
+  return requireChoice(rounds, roundings, "what the device does between two steps");
 }
 
 /** The device itself if it is one, without a key that no device has. */
 export function requireDevice(device: Device): Device {
-  given(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
-  if (device.band !== undefined) given(device.band, 'a band such as { lowest: "10 Hz", highest: "1 kHz" }');
+  requireGiven(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
+  if (device.band !== undefined) requireGiven(device.band, 'a band such as { lowest: "10 Hz", highest: "1 kHz" }');
   if (device.rounds !== undefined) requireRounding(device.rounds);
-  return knownKeys(device, keys, "a fact of a device");
+  return requireKnownKeys(device, keys, "a fact of a device");
 }
 
 /** The device's own reading type: that of its step or of an end of its range; else the one given. */

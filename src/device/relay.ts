@@ -1,4 +1,4 @@
-import { choice, given, knownKeys } from "../core/index";
+import { requireChoice, requireGiven, requireKnownKeys } from "../core/index";
 import { deviceSettings } from "./device-settings";
 import { requireBoolean } from "./require-boolean";
 
@@ -33,12 +33,12 @@ export function requireLatching(latching: boolean): boolean {
 
 /** The position of a contact, checked. */
 export function requireContact(contact: RelaySettings["contact"]): RelaySettings["contact"] {
-  return choice(contact, contacts, "contact: its position while the coil is de-energised");
+  return requireChoice(contact, contacts, "contact: its position while the coil is de-energised");
 }
 
 /** The state of a coil, checked. */
 export function requireCoil(coil: RelaySettings["coil"]): RelaySettings["coil"] {
-  return choice(coil, coils, "coil: its state while nothing is wrong");
+  return requireChoice(coil, coils, "coil: its state while nothing is wrong");
 }
 
 /** Whether a coil that has lost its power trips. */
@@ -74,9 +74,9 @@ export function requireRelay(settings: RelaySettings): RelaySettings {
  * ```
  */
 export function relayStatus(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
-  given(settings, "settings of a relay: latching, contact and coil");
+  requireGiven(settings, "settings of a relay: latching, contact and coil");
   return relayNow(
-    requireRelay(knownKeys(settings, deviceSettings, "a setting of a device")),
+    requireRelay(requireKnownKeys(settings, deviceSettings, "a setting of a device")),
     requireBoolean(set, "whether the logic calls for a trip"),
     requireBoolean(powered, "whether the device has power"),
   );

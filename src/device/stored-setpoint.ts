@@ -13,7 +13,7 @@ import {
   union,
   wholeSteps,
 } from "../amplitude/index";
-import { given, held, positive, shown, VeladisError } from "../core/index";
+import { finiteResult, requireGiven, requirePositive, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { type Device, deviceType, requireDevice, requireRounding, type roundings } from "./device";
 
@@ -75,14 +75,15 @@ export function storedSetpoint(
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
   requireDevice(device);
-  const reading = notedAmplitude(amplitudeOf(given(asked, "a setpoint with its unit")), "asked for");
+  const reading = notedAmplitude(amplitudeOf(requireGiven(asked, "a setpoint with its unit")), "asked for");
   const type = deviceType(device, linearTypeOf(reading));
   const inDevice = (value: string | Amplitude): ConvertedAmplitude =>
-    convertAmplitude(given(value, "a level with its unit"), type, at === undefined ? {} : { at });
+    convertAmplitude(requireGiven(value, "a level with its unit"), type, at === undefined ? {} : { at });
   const wanted = inDevice(reading);
-  positive(wanted.value, "a setpoint above zero");
+  requirePositive(wanted.value, "a setpoint above zero");
   const rounding = requireRounding(rounds ?? device.rounds ?? "nearest");
-  const step = device.step === undefined ? undefined : positive(inDevice(device.step).value, "a step above zero");
+  const step =
+    device.step === undefined ? undefined : requirePositive(inDevice(device.step).value, "a step above zero");
   const highest = device.highest === undefined ? undefined : inDevice(device.highest);
   const lowest = device.lowest === undefined ? undefined : inDevice(device.lowest);
   const onStep =
@@ -104,7 +105,7 @@ export function storedSetpoint(
   }
   const isHeld = Math.abs(stored.value - wanted.value) <= 1e-9 * wanted.value;
   const difference = isHeld ? 0 : stored.value - wanted.value;
-  const percent = held((100 * difference) / wanted.value);
+  const percent = finiteResult((100 * difference) / wanted.value);
   return Object.freeze({
     asked: wanted,
     stored,

@@ -9,7 +9,15 @@ import {
   linearTypeOf,
   notedAmplitude,
 } from "../amplitude/index";
-import { choice, given, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
+import {
+  requireChoice,
+  requireGiven,
+  requireKnownKeys,
+  requireNonNegative,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { type ChannelSettings, sensorFaults, timerResets } from "./trip-settings";
 
 /** Relative allowance for float noise, towards the trip: on levels and on times. */
@@ -51,7 +59,7 @@ const multiplierKeys: Readonly<Record<keyof NonNullable<ChannelSettings["multipl
 export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): Amplitude {
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
     const linear = linearAmplitude(notedAmplitude(amplitudeOf(threshold), "threshold"));
-    positive(linear.value, "a threshold above zero");
+    requirePositive(linear.value, "a threshold above zero");
     return linear;
   }
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
@@ -85,7 +93,7 @@ function requireSeconds(given: number, what: string): number {
       received: shown(given),
     });
   }
-  return nonNegative(given, `${what}: a time of zero or more, in s`);
+  return requireNonNegative(given, `${what}: a time of zero or more, in s`);
 }
 
 /**
@@ -98,12 +106,12 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
   const threshold = thresholdOf(settings);
   const reset = resetLevel(threshold, settings.hysteresis);
   const { offDelay = 0, startInhibit = 0, multiplier } = settings;
-  const startOver = choice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over");
+  const startOver = requireChoice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over");
   if (multiplier !== undefined) {
-    given(multiplier, "a multiplier of the setpoint such as { factor: 2, seconds: 10 }");
-    knownKeys(multiplier, multiplierKeys, "a part of the multiplier");
+    requireGiven(multiplier, "a multiplier of the setpoint such as { factor: 2, seconds: 10 }");
+    requireKnownKeys(multiplier, multiplierKeys, "a part of the multiplier");
   }
-  const factor = multiplier === undefined ? 1 : positive(multiplier.factor, "a factor on the setpoint above 1");
+  const factor = multiplier === undefined ? 1 : requirePositive(multiplier.factor, "a factor on the setpoint above 1");
   if (multiplier !== undefined && factor <= 1) {
     throw new VeladisError("out-of-range", {
       expected: "a factor on the setpoint above 1",
@@ -111,7 +119,9 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
     });
   }
   const multiplied =
-    multiplier === undefined ? 0 : positive(multiplier.seconds, "a time of the multiplied setpoint above zero, in s");
+    multiplier === undefined
+      ? 0
+      : requirePositive(multiplier.seconds, "a time of the multiplied setpoint above zero, in s");
   const inhibit = requireSeconds(startInhibit, "startInhibit");
   return Object.freeze({
     threshold,
@@ -123,7 +133,7 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
     startOverAt: (startOver === "below threshold" ? threshold.value : reset.value) * (1 - TOLERANCE),
     onDelay: requireSeconds(settings.onDelay, "onDelay"),
     offDelay: requireSeconds(offDelay, "offDelay"),
-    sensorFault: choice(settings.sensorFault, sensorFaults, "sensorFault: what a sensor fault does"),
+    sensorFault: requireChoice(settings.sensorFault, sensorFaults, "sensorFault: what a sensor fault does"),
     latching,
     inhibit,
     factor,

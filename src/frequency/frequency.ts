@@ -1,11 +1,11 @@
 import {
   cached,
-  namesIn,
-  numeral,
-  positive,
+  parseNumeral,
+  requirePositive,
+  requireText,
   shown,
   splitNumeral,
-  text,
+  symbolsByName,
   unknownName,
   VeladisError,
 } from "../core/index";
@@ -20,7 +20,7 @@ export type Frequency = FrequencyText | { readonly hertz: number };
 
 const UNIT = "a unit of frequency or shaft speed";
 
-const bySpelling = /* @__PURE__ */ namesIn(frequencyUnits, true);
+const bySpelling = /* @__PURE__ */ symbolsByName(frequencyUnits, true);
 
 /**
  * The symbol of the unit of frequency that a text names.
@@ -34,7 +34,7 @@ const bySpelling = /* @__PURE__ */ namesIn(frequencyUnits, true);
  * ```
  */
 export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
-  const folded = text(spelling, UNIT)
+  const folded = requireText(spelling, UNIT)
     .trim()
     .toLowerCase()
     .replace("^", "")
@@ -45,19 +45,19 @@ export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
 }
 
 const read = /* @__PURE__ */ cached((at) => {
-  let [value, rest] = splitNumeral(text(at, FREQUENCY_FORM).trim());
+  let [value, rest] = splitNumeral(requireText(at, FREQUENCY_FORM).trim());
   let order = 1;
   const marked = /^[xX×]\s*(?:of\s+)?/.exec(rest)?.[0];
   if (value !== "" && marked !== undefined) {
-    order = positive(numeral(value), "an order of the shaft speed above zero");
+    order = requirePositive(parseNumeral(value), "an order of the shaft speed above zero");
     [value, rest] = splitNumeral(rest.slice(marked.length));
   }
   if (value === "" || rest === "") {
     throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(at) });
   }
   const { num, den, radian }: FrequencyUnit = frequencyUnits[frequencyUnitSymbol(rest)];
-  const cycles = (positive(numeral(value), FREQUENCY_FORM) * order * num) / den;
-  return positive(radian ? cycles / (2 * Math.PI) : cycles, FREQUENCY_FORM);
+  const cycles = (requirePositive(parseNumeral(value), FREQUENCY_FORM) * order * num) / den;
+  return requirePositive(radian ? cycles / (2 * Math.PI) : cycles, FREQUENCY_FORM);
 });
 
 /**
@@ -78,7 +78,7 @@ const read = /* @__PURE__ */ cached((at) => {
  * ```
  */
 export function hertz(at: Frequency): number {
-  return typeof at === "object" ? positive(at?.hertz, FREQUENCY_FORM) : read(at);
+  return typeof at === "object" ? requirePositive(at?.hertz, FREQUENCY_FORM) : read(at);
 }
 
 /**
@@ -97,5 +97,5 @@ export function hertz(at: Frequency): number {
  * ```
  */
 export function frequency(at: string): { hertz: number } {
-  return { hertz: hertz(text(at, FREQUENCY_FORM) as FrequencyText) };
+  return { hertz: hertz(requireText(at, FREQUENCY_FORM) as FrequencyText) };
 }

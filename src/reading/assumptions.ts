@@ -1,4 +1,4 @@
-import { choice, frozen, given, list, positive } from "../core/index";
+import { frozen, requireChoice, requireGiven, requireList, requirePositive } from "../core/index";
 
 /** What an answer about an amplitude can assume, and what that means. To add one, add its row here and below. */
 export const assumptions = /* @__PURE__ */ frozen({
@@ -36,7 +36,7 @@ interface Assuming {
 /** Which crest factor was stated; where answers by several were put together, the steps say them. */
 function crestFactorText({ crestFactor, history }: Assuming): string {
   if (crestFactor === undefined && history !== undefined) return "crest factors";
-  return `crest factor ${positive(crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`;
+  return `crest factor ${requirePositive(crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`;
 }
 
 /**
@@ -53,8 +53,8 @@ function crestFactorText({ crestFactor, history }: Assuming): string {
  * ```
  */
 export function assumedText(answer: Assuming): string {
-  const texts = list(given(answer, "what was assumed").assumed ?? [], "what was assumed").map((one) => {
-    const name = choice(one, assumptionNames, "what was assumed");
+  const texts = requireList(requireGiven(answer, "what was assumed").assumed ?? [], "what was assumed").map((one) => {
+    const name = requireChoice(one, assumptionNames, "what was assumed");
     return name === "crest-factor" ? crestFactorText(answer) : words[name];
   });
   return texts.length === 0 ? "" : `(${texts.join(", ")})`;

@@ -1,4 +1,4 @@
-import { given } from "../core/index";
+import { requireGiven } from "../core/index";
 import type { Amplitude } from "./amplitude";
 import { checkedAmplitude } from "./checked-amplitude";
 import { parsedType } from "./parsed-type";
@@ -46,7 +46,7 @@ export function format(
   }
   const { digits } = (typeOrOptions ?? {}) as FormatOptions;
   const { value, unit, detector, level } = checkedAmplitude(
-    given(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"'),
+    requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"'),
   );
   if (level) return `${decibelText(level.decibels, digits)} dB re ${level.re}`;
   return `${significant(value, digits)} ${unit} ${detector}`;

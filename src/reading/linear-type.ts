@@ -1,4 +1,4 @@
-import { shown, text, VeladisError } from "../core/index";
+import { requireText, shown, VeladisError } from "../core/index";
 import { type ParsedType, parsedType } from "./parsed-type";
 
 const FORM = 'a unit and a detector for the answer, such as "mm/s rms"';
@@ -10,7 +10,7 @@ const FORM = 'a unit and a detector for the answer, such as "mm/s rms"';
  *   `missing-detector`
  */
 export function linearType(as: string): ParsedType {
-  const found = parsedType(text(as, FORM));
+  const found = parsedType(requireText(as, FORM));
   if (found.reference === 0) return found;
   throw new VeladisError("out-of-range", {
     expected: 'a linear unit for the answer, such as "mm/s rms"; convert the answer to have it as a level',

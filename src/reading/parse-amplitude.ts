@@ -1,4 +1,4 @@
-import { nonNegative, numeral, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { parseNumeral, requireNonNegative, requireText, shown, splitNumeral, VeladisError } from "../core/index";
 import { type FrequencyText, hertz } from "../frequency/index";
 import type { Amplitude } from "./amplitude";
 import { checkedAmplitude, FORM } from "./checked-amplitude";
@@ -28,19 +28,19 @@ function refuse(code: "syntax" | "missing-unit", reading: string, expected = FOR
  * ```
  */
 export function parseAmplitude(reading: string): Amplitude {
-  const written = text(reading, FORM).trim();
+  const written = requireText(reading, FORM).trim();
   if (written.length > LONGEST) refuse("syntax", reading);
   const [subject, at, ...more] = written.split(/\sat(?:\s|$)|@/i);
   const [digits, type] = splitNumeral(subject as string);
   if (digits === "" || more.length > 0) refuse("syntax", reading);
-  const value = numeral(digits, "a finite value");
+  const value = parseNumeral(digits, "a finite value");
   if (type === "") {
     refuse("missing-unit", reading, `a unit and a detector after the value, as in "${digits} mm/s rms"`);
   }
   const { unit, detector, quantity, reference } = parsedType(type);
   const known = at === undefined ? undefined : hertz(at as FrequencyText);
   if (reference === 0) {
-    nonNegative(value, "an amplitude of zero or more");
+    requireNonNegative(value, "an amplitude of zero or more");
     return Object.freeze({ value, unit, detector, quantity, hertz: known });
   }
   const level = Object.freeze({ decibels: value, re: `${reference} ${unit}` });

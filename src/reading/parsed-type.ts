@@ -1,11 +1,11 @@
 import {
   cached,
-  namesIn,
-  numeral,
-  positive,
+  parseNumeral,
+  requirePositive,
+  requireText,
   shown,
   splitNumeral,
-  text,
+  symbolsByName,
   unknownName,
   VeladisError,
   type VeladisErrorCode,
@@ -72,7 +72,7 @@ function linear(words: readonly string[]): ParsedType {
   throw unknownDetector(last);
 }
 
-const byName = /* @__PURE__ */ namesIn(levelReferences, true);
+const byName = /* @__PURE__ */ symbolsByName(levelReferences, true);
 
 /** The type of a level, from the words behind "dB". */
 function level([re, ...words]: readonly string[], written: string): ParsedType {
@@ -93,7 +93,7 @@ function level([re, ...words]: readonly string[], written: string): ParsedType {
   if (name !== undefined) return parsed(levelReferences[name].unit, "rms", levelReferences[name].value);
   const [value, unit] = splitNumeral(reference);
   if (value === "" || unit === "") throw refusal("unknown-reference");
-  return parsed(unitSymbol(unit), "rms", positive(numeral(value), "a reference above zero"));
+  return parsed(unitSymbol(unit), "rms", requirePositive(parseNumeral(value), "a reference above zero"));
 }
 
 /**
@@ -103,7 +103,7 @@ function level([re, ...words]: readonly string[], written: string): ParsedType {
  *   `missing-reference`, `unknown-reference`, `not-positive`
  */
 export const parsedType: (type: string) => ParsedType = /* @__PURE__ */ cached((type) => {
-  const [first, ...more] = text(type, FORM)
+  const [first, ...more] = requireText(type, FORM)
     .slice(0, LONGEST)
     .replace(/[()[\]_,]/g, " ")
     .trim()

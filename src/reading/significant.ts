@@ -1,4 +1,4 @@
-import { finite, shown, VeladisError } from "../core/index";
+import { requireFinite, shown, VeladisError } from "../core/index";
 
 /**
  * A number rounded to significant digits, written plainly: no exponent between 0.0001 and a million.
@@ -21,7 +21,7 @@ export function significant(value: number, digits = 3): string {
       received: shown(digits),
     });
   }
-  if (finite(value, "a finite number") === 0) return "0";
+  if (requireFinite(value, "a finite number") === 0) return "0";
   const rounded = value.toPrecision(digits);
   const size = Math.abs(Number(rounded));
   if (size >= 1e6 || size < 1e-4) return value.toExponential(digits - 1).replace("e+", "e");

@@ -1,4 +1,4 @@
-import { finite, given, nonNegative } from "../core/index";
+import { requireFinite, requireGiven, requireNonNegative } from "../core/index";
 import type { Amplitude } from "./amplitude";
 
 /**
@@ -13,8 +13,8 @@ import type { Amplitude } from "./amplitude";
  * ```
  */
 export function writtenValue(reading: Pick<Amplitude, "level" | "value">): number {
-  const { level, value } = given(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"');
+  const { level, value } = requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"');
   return level === undefined
-    ? nonNegative(value, "an amplitude of zero or more")
-    : finite(level?.decibels, "a level in dB");
+    ? requireNonNegative(value, "an amplitude of zero or more")
+    : requireFinite(level?.decibels, "a level in dB");
 }

@@ -1,5 +1,5 @@
 import type { Amplitude } from "../amplitude/index";
-import { positive, VeladisError } from "../core/index";
+import { requirePositive, VeladisError } from "../core/index";
 import { differenceOf, scaledReading, sumOf } from "./combined";
 import { valuesOf } from "./operands";
 import { isAmplitude, kindText, type Value } from "./value";
@@ -19,7 +19,7 @@ const betweenAmplitudes: Readonly<Record<string, Operation>> = {
   subtract: differenceOf,
   divide: (a, b) => {
     const [x, y] = valuesOf(a, b, "divide");
-    return x / positive(y, "a reading above zero to divide by");
+    return x / requirePositive(y, "a reading above zero to divide by");
   },
   larger: /* @__PURE__ */ comparison((x, y) => x > y),
   largerEq: /* @__PURE__ */ comparison((x, y) => x >= y),

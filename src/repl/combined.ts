@@ -1,5 +1,5 @@
 import { type Amplitude, amplitudeOf, format, madeOf, type Step, writtenIn } from "../amplitude/index";
-import { nonNegative, positive, VeladisError } from "../core/index";
+import { requireNonNegative, requirePositive, VeladisError } from "../core/index";
 import { inType, linearTypeOf, operands } from "./operands";
 
 /** Frequency of a result of several readings: theirs if all agree, else unknown. */
@@ -12,7 +12,7 @@ function commonHertz(readings: readonly Amplitude[]): number | undefined {
 function made(of: readonly Amplitude[], value: number, step: Omit<Step, "of" | "value" | "type">): Amplitude {
   const [first] = of as readonly [Amplitude, ...Amplitude[]];
   const { unit, detector, quantity } = first;
-  nonNegative(value, "an amplitude of zero or more");
+  requireNonNegative(value, "an amplitude of zero or more");
   const way = madeOf(of, { ...step, value, type: writtenIn(first) });
   return Object.freeze({ value, unit, detector, quantity, hertz: commonHertz(of), ...way });
 }
@@ -46,8 +46,8 @@ export function differenceOf(a: Amplitude, b: Amplitude): Amplitude {
 export function scaledReading(reading: Amplitude, { by = 1, over = 1, note }: Pick<Step, "by" | "over" | "note">) {
   const checked = amplitudeOf(reading);
   const linear = inType(checked, linearTypeOf(checked));
-  nonNegative(by, "a number of zero or more to multiply an amplitude with");
-  positive(over, "a number above zero to divide an amplitude by");
+  requireNonNegative(by, "a number of zero or more to multiply an amplitude with");
+  requirePositive(over, "a number above zero to divide an amplitude by");
   const step = { does: "scale", by, ...(over !== 1 && { over }), ...(note !== undefined && { note }) } as const;
   return made([linear], (linear.value * by) / over, step);
 }

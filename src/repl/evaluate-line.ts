@@ -1,5 +1,5 @@
 import { type Amplitude, type ConvertedAmplitude, convertAmplitude, format } from "../amplitude/index";
-import { numeral, text, VeladisError } from "../core/index";
+import { parseNumeral, requireText, VeladisError } from "../core/index";
 import { bounds, checkBounds } from "./bounds";
 import { loadEngine } from "./engine";
 import { explanationText } from "./explained";
@@ -93,7 +93,7 @@ function remember({ name }: Line, value: Value, { variables }: Session): void {
  */
 export async function evaluateLine(line: string, session: Session = newSession()): Promise<Answer> {
   checkedSession(session);
-  checkBounds(text(line, 'a line such as "2 * 4.1 mm/s rms to in/s pk"'));
+  checkBounds(requireText(line, 'a line such as "2 * 4.1 mm/s rms to in/s pk"'));
   const parts = splitLine(line, new Set(session.variables.keys()));
   const value = await evaluated(parts, session);
   const crest = parts.crestFactor;
@@ -103,7 +103,7 @@ export async function evaluateLine(line: string, session: Session = newSession()
       received: "nothing",
     });
   }
-  const options = crest === undefined ? {} : { crestFactor: numeral(crest, "a crest factor") };
+  const options = crest === undefined ? {} : { crestFactor: parseNumeral(crest, "a crest factor") };
   const converted = parts.targets.map((target) =>
     convertAmplitude(amplitude(value, "an amplitude to convert"), target, options),
   );

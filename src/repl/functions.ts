@@ -1,5 +1,5 @@
 import { type Amplitude, convertAmplitude, writtenValue } from "../amplitude/index";
-import { finite, frozen, VeladisError } from "../core/index";
+import { frozen, requireFinite, VeladisError } from "../core/index";
 import { changed } from "./changed";
 import { extremeOf, meanOf, rootSumSquare } from "./combined";
 import { judged } from "./judged";
@@ -20,7 +20,7 @@ export interface CalculatorFunction {
 const ANY = 1e9;
 
 function number(value: Value | undefined, what: string): number {
-  if (typeof value === "number") return finite(value, what);
+  if (typeof value === "number") return requireFinite(value, what);
   throw new VeladisError("wrong-type", { expected: what, received: value === undefined ? "nothing" : kindText(value) });
 }
 

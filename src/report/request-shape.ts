@@ -1,4 +1,4 @@
-import { orNothing, orNull, type Shape, shown, text, VeladisError } from "../core/index";
+import { orNothing, orNull, requireText, type Shape, shown, VeladisError } from "../core/index";
 import type { TripSettings } from "../device/index";
 import { assumedShape, baselineShape, historyShape, readingShape } from "../setpoints/index";
 import { TripLogic } from "../trip/index";
@@ -10,7 +10,7 @@ function facts(value: unknown, where: string): void {
   if (typeof value !== "object" || value === null) {
     throw new VeladisError("wrong-type", { expected: `${where}: texts by name`, received: shown(value) });
   }
-  for (const [name, fact] of Object.entries(value)) text(fact, `${where}: a text for ${shown(name)}`);
+  for (const [name, fact] of Object.entries(value)) requireText(fact, `${where}: a text for ${shown(name)}`);
 }
 
 /**
@@ -116,7 +116,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
   } as const satisfies ShapeOf<NonNullable<SheetRequest["plan"]>>;
 
   return {
-    machine: (value: string) => text(value, "what the machine is called"),
+    machine: (value: string) => requireText(value, "what the machine is called"),
     facts: orNothing(facts),
     baseline: orNothing(baselineShape),
     proposal: orNothing(proposal),

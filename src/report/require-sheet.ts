@@ -1,4 +1,4 @@
-import { orNothing, shaped } from "../core/index";
+import { orNothing, requireShape } from "../core/index";
 import type { Sheet } from "./sheet";
 
 /**
@@ -17,6 +17,6 @@ export function requireSheet(sheet: Sheet): Sheet {
     blanks: ["text"],
     data: {},
   } as const satisfies { readonly [Name in keyof Sheet]: unknown };
-  shaped(sheet, shape, "sheet");
+  requireShape(sheet, shape, "sheet");
   return sheet;
 }

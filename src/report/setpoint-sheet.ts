@@ -1,4 +1,4 @@
-import { cautions, given, knownKeys, shaped } from "../core/index";
+import { cautions, requireGiven, requireKnownKeys, requireShape } from "../core/index";
 import { factsSection, settingsSection } from "./device-sections";
 import { baselineSection, proposalSections } from "./proposal-sections";
 import { requestShape } from "./request-shape";
@@ -34,8 +34,12 @@ const BLANKS = [
  */
 export function setpointSheet(request: SheetRequest): Sheet {
   const shapes = requestShape();
-  knownKeys(given(request, 'a request such as { machine: "Circulation pump 3" }'), shapes, "a part of a sheet");
-  for (const [name, shape] of Object.entries(shapes)) shaped(request[name as keyof SheetRequest], shape, name);
+  requireKnownKeys(
+    requireGiven(request, 'a request such as { machine: "Circulation pump 3" }'),
+    shapes,
+    "a part of a sheet",
+  );
+  for (const [name, shape] of Object.entries(shapes)) requireShape(request[name as keyof SheetRequest], shape, name);
   const { machine, facts, baseline, proposal, settings, plan, remarks = [] } = request;
   const assumed = sheetAssumptions(request);
   return {

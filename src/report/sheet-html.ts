@@ -1,4 +1,4 @@
-import { text } from "../core/index";
+import { requireText } from "../core/index";
 import { requireSheet } from "./require-sheet";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
 
@@ -54,7 +54,7 @@ function sectionText({ title, text: lines = [], table, list = [] }: SheetSection
  */
 export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
   const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
-  text(language, 'the language of a page, such as "en-GB"');
+  requireText(language, 'the language of a page, such as "en-GB"');
   return `<!doctype html>
 <html lang="${safe(language)}">
 <head>

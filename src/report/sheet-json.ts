@@ -1,4 +1,4 @@
-import { finite, shown, VeladisError } from "../core/index";
+import { requireFinite, shown, VeladisError } from "../core/index";
 import { requireSheet } from "./require-sheet";
 import type { Sheet } from "./sheet";
 
@@ -6,7 +6,7 @@ const PLAIN = "data that JSON can hold";
 
 /** A part of the data as it is; what JSON would turn into something else or could not write is refused. */
 function plain(_name: string, part: unknown): unknown {
-  if (typeof part === "number") return finite(part, PLAIN);
+  if (typeof part === "number") return requireFinite(part, PLAIN);
   if (part === undefined || part === null || ["string", "boolean", "object"].includes(typeof part)) return part;
   throw new VeladisError("wrong-type", { expected: PLAIN, received: shown(part) });
 }

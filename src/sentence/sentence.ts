@@ -1,5 +1,5 @@
 import { type Amplitude, type ConvertOptions, parseAmplitude } from "../amplitude/index";
-import { numeral, shown, text, VeladisError } from "../core/index";
+import { parseNumeral, requireText, shown, VeladisError } from "../core/index";
 
 /** A line such as `0.25 in/s pk at 1500 r/min to mm/s rms, mil pp`, taken apart. */
 export interface Sentence {
@@ -27,7 +27,7 @@ export function joinedPeaks(line: string): string {
  * @throws {@link VeladisError} `syntax` and all of {@link parseAmplitude}
  */
 export function parseSentence(line: string): Sentence {
-  const plain = text(line, FORM).trim();
+  const plain = requireText(line, FORM).trim();
   if (plain.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
   const words = joinedPeaks(plain.replace(/\s+/g, " "));
   const [before, after, ...more] = words.split(/ to /i);
@@ -41,6 +41,6 @@ export function parseSentence(line: string): Sentence {
     reading,
     written,
     targets,
-    options: crest === undefined ? {} : { crestFactor: numeral(crest, "a crest factor") },
+    options: crest === undefined ? {} : { crestFactor: parseNumeral(crest, "a crest factor") },
   };
 }

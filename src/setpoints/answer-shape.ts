@@ -1,19 +1,20 @@
 import { type Amplitude, amplitudeOf, assumptionNames, requireSteps, type Step } from "../amplitude/index";
-import { choice, given, list, type Shape, shown, VeladisError } from "../core/index";
+import { requireChoice, requireGiven, requireList, type Shape, shown, VeladisError } from "../core/index";
 
 /** A reading that was taken apart, as an answer holds it. */
 export function readingShape(value: Amplitude, where: string): void {
   const expected = `${where}: a reading, taken apart`;
-  if (typeof given(value, expected) !== "object") {
+  if (typeof requireGiven(value, expected) !== "object") {
     throw new VeladisError("wrong-type", { expected, received: shown(value) });
   }
   const { quantity } = amplitudeOf(value);
-  choice(value.quantity, [quantity], `${where}.quantity: that of its unit`);
+  requireChoice(value.quantity, [quantity], `${where}.quantity: that of its unit`);
 }
 
 /** What an answer says that it assumed. */
 export function assumedShape(value: readonly string[], where: string): void {
-  for (const one of list(value, `${where}: a list`)) choice(one, assumptionNames, `${where}: what was assumed`);
+  for (const one of requireList(value, `${where}: a list`))
+    requireChoice(one, assumptionNames, `${where}: what was assumed`);
 }
 
 /** The steps that led to an answer. */

@@ -1,5 +1,5 @@
 import { type Amplitude, amplitudeOf, linearAmplitude, linearTypeOf, notedAmplitude } from "../amplitude/index";
-import { shaped, VeladisError } from "../core/index";
+import { requireShape, VeladisError } from "../core/index";
 import type { Baseline } from "./baseline";
 import { baselineShape } from "./baseline-shape";
 import type { OwnLimits } from "./own-limits";
@@ -16,7 +16,7 @@ export interface RequestedBaseline {
 /** Baseline level, its statistics and its type. */
 export function baselineOf(baseline: Baseline | Amplitude | string, limits: OwnLimits | undefined): RequestedBaseline {
   if (typeof baseline === "object" && baseline !== null && "median" in baseline) {
-    shaped(baseline, baselineShape, "baseline");
+    requireShape(baseline, baselineShape, "baseline");
     // the median governs: where it was changed by hand, the history of the level says so
     return { statistics: baseline, level: { ...baseline.level, value: baseline.median }, type: baseline.as };
   }

@@ -7,7 +7,7 @@ import {
   convertAmplitude,
   type LoopState,
 } from "../amplitude/index";
-import { given, lengthOf, nonNegative } from "../core/index";
+import { lengthOf, requireGiven, requireNonNegative } from "../core/index";
 
 /** Bare numbers, or readings with their units. */
 export type Readings = ArrayLike<number> | readonly (string | Amplitude)[];
@@ -47,9 +47,9 @@ export function baselineReadings(readings: Readings, as: string, at: ConvertOpti
     if (typeof reading === "number") {
       crestFactors.add(undefined);
       frequencies.add(undefined);
-      return nonNegative(reading, `a reading of zero or more at index ${i}`);
+      return requireNonNegative(reading, `a reading of zero or more at index ${i}`);
     }
-    const amplitude = amplitudeOf(given(reading, `a reading at index ${i}`));
+    const amplitude = amplitudeOf(requireGiven(reading, `a reading at index ${i}`));
     return take(convertAmplitude(amplitude, as, at === undefined || amplitude.hertz !== undefined ? {} : { at }), i);
   });
   return {

@@ -6,7 +6,15 @@ import {
   type ReadingType,
   type Step,
 } from "../amplitude/index";
-import { finite, given, held, knownKeys, positive, shown, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  requireFinite,
+  requireGiven,
+  requireKnownKeys,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { baselineReadings, type Readings } from "./baseline-readings";
 import { rangeWarnings, worstState } from "./loop-states";
 import { statisticAmplitude } from "./statistic-amplitude";
@@ -107,8 +115,8 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
     at,
     enough = 10,
     percentile = 95,
-  } = knownKeys(given(options, 'options such as { as: "mm/s rms" }'), keys, "an option of a baseline");
-  given(readings, "a list of readings");
+  } = requireKnownKeys(requireGiven(options, 'options such as { as: "mm/s rms" }'), keys, "an option of a baseline");
+  requireGiven(readings, "a list of readings");
   const { type: as, unit, detector, reference } = parsedType(options.as);
   if (reference !== 0) {
     throw new VeladisError("out-of-range", {
@@ -116,8 +124,8 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       received: shown(options.as),
     });
   }
-  positive(enough, "how many readings are enough, above zero");
-  if (!(finite(percentile, "a percentile from 0 to 100") >= 0 && percentile <= 100)) {
+  requirePositive(enough, "how many readings are enough, above zero");
+  if (!(requireFinite(percentile, "a percentile from 0 to 100") >= 0 && percentile <= 100)) {
     throw new VeladisError("out-of-range", { expected: "a percentile from 0 to 100", received: shown(percentile) });
   }
   const { values, assumed, crestFactor, hertz, states: all } = baselineReadings(readings, as, at);
@@ -138,7 +146,7 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
   const outliers = kept
     .map((index) => {
       const value = values[index] as number;
-      return { index, value, score: spread > 0 ? held(Math.abs(value - median) / spread) : 0 };
+      return { index, value, score: spread > 0 ? finiteResult(Math.abs(value - median) / spread) : 0 };
     })
     .filter(({ score }) => score > OUTLYING);
   const flagged = new Set(outliers.map(({ index }) => index));

@@ -1,5 +1,5 @@
 import { significant } from "../amplitude/index";
-import { choice, held, positive } from "../core/index";
+import { finiteResult, requireChoice, requirePositive } from "../core/index";
 import { type MachineType, machineTypes } from "../severity/index";
 import { COMMON_PRACTICE, type Reason } from "./reason";
 
@@ -70,9 +70,9 @@ const kinds = /* @__PURE__ */ Object.keys(machineTypes) as MachineType[];
  * ```
  */
 export function delayAdvice(type: MachineType | undefined, hertz: number | undefined): DelayAdvice {
-  const known = type === undefined ? undefined : choice(type, kinds, "a kind of machine");
+  const known = type === undefined ? undefined : requireChoice(type, kinds, "a kind of machine");
   const row = (known && delays[known]) ?? OTHER;
-  if (hertz !== undefined) positive(hertz, "a running speed above zero, in Hz");
+  if (hertz !== undefined) requirePositive(hertz, "a running speed above zero, in Hz");
   const name = type ?? "machine";
   const reasons: Reason[] = [
     { text: `${row.trip} s for a ${name}: ${row.why}`, source: row.trip >= 3 ? PRACTICE : COMMON_PRACTICE },
@@ -85,7 +85,7 @@ export function delayAdvice(type: MachineType | undefined, hertz: number | undef
   } else if (most === 3) {
     reasons.push({ text: "about 1 s, not more than 3 s", source: API_670 });
   }
-  const tenTurns = hertz === undefined ? 0 : held(10 / hertz);
+  const tenTurns = hertz === undefined ? 0 : finiteResult(10 / hertz);
   if (tenTurns > trip) {
     trip = Math.ceil(tenTurns);
     most = Math.max(most, trip);

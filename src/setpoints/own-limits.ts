@@ -6,7 +6,7 @@ import {
   notedAmplitude,
   union,
 } from "../amplitude/index";
-import { given, knownKeys, positive, type Source, text, VeladisError } from "../core/index";
+import { requireGiven, requireKnownKeys, requirePositive, requireText, type Source, VeladisError } from "../core/index";
 import type { SetpointLimit, SetpointLimits } from "./setpoint-limits";
 
 /** Limits of the machine's maker or the site, where no scheme shall apply. */
@@ -27,18 +27,18 @@ const keys: Readonly<Record<keyof OwnLimits, true>> = /* @__PURE__ */ Object.fre
 
 /** Limits of the maker or the site, in the type of the setpoints. */
 export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
-  given(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }');
-  knownKeys(own, keys, "a limit of the site");
+  requireGiven(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }');
+  requireKnownKeys(own, keys, "a limit of the site");
   const source: Source = {
-    title: text(own.source, "the source of the limits, as text"),
+    title: requireText(own.source, "the source of the limits, as text"),
     provenance: "memory",
     note: "as stated by the user",
   };
   const limit = (name: "B/C" | "C/D"): SetpointLimit => {
     const words = `${name} of ${own.source}`;
-    const stated = notedAmplitude(amplitudeOf(given(own[name], `a limit ${name} with its unit`)), words);
+    const stated = notedAmplitude(amplitudeOf(requireGiven(own[name], `a limit ${name} with its unit`)), words);
     const amplitude: ConvertedAmplitude = convertAmplitude(stated, type, hertz === undefined ? {} : { at: { hertz } });
-    positive(amplitude.value, `a limit ${name} above zero`);
+    requirePositive(amplitude.value, `a limit ${name} above zero`);
     return { amplitude, text: words, source };
   };
   const [lower, upper] = [limit("B/C"), limit("C/D")];

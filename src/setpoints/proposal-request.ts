@@ -1,5 +1,5 @@
 import type { Amplitude } from "../amplitude/index";
-import { given, knownKeys, positive } from "../core/index";
+import { requireGiven, requireKnownKeys, requirePositive } from "../core/index";
 import { type Device, requireDevice } from "../device/index";
 import type { MachineRef, SchemeRef } from "../severity/index";
 import type { Baseline } from "./baseline";
@@ -43,13 +43,13 @@ const sensorKeys: Readonly<Record<keyof SensorLimits, true>> = /* @__PURE__ */ O
 
 /** The request itself, without a key that no request has, and what it left out. */
 export function requireRequest(request: ProposalRequest) {
-  const { sensor = {}, device = {}, k = 3 } = given(request, "a request with baseline, and scheme or limits");
-  knownKeys(request, keys, "a part of a request for setpoints");
+  const { sensor = {}, device = {}, k = 3 } = requireGiven(request, "a request with baseline, and scheme or limits");
+  requireKnownKeys(request, keys, "a part of a request for setpoints");
   requireDevice(device);
-  knownKeys(
-    given(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it'),
+  requireKnownKeys(
+    requireGiven(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it'),
     sensorKeys,
     "a limit of a sensor",
   );
-  return { ...request, sensor, device, k: positive(k, "a number of standard deviations above zero") };
+  return { ...request, sensor, device, k: requirePositive(k, "a number of standard deviations above zero") };
 }

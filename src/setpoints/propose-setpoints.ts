@@ -7,7 +7,7 @@ import {
   multipliedAmplitude,
   union,
 } from "../amplitude/index";
-import { cautions, nonNegative, VeladisError } from "../core/index";
+import { cautions, requireNonNegative, VeladisError } from "../core/index";
 import { type Device, deviceType, storedSetpoint } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
 import { parseMachine } from "../severity/index";
@@ -55,7 +55,8 @@ function placed(target: Target, name: string, { device, hertz, hysteresis, warn 
 
 /** The warning for a planned delay that is longer than suits the machine. */
 function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kind = "machine"): SetpointWarning[] {
-  if (planned === undefined || nonNegative(planned, "onDelay: a time of zero or more, in s") <= longest) return [];
+  if (planned === undefined || requireNonNegative(planned, "onDelay: a time of zero or more, in s") <= longest)
+    return [];
   return [
     {
       code: "long delay",

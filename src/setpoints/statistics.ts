@@ -1,4 +1,4 @@
-import { held } from "../core/index";
+import { finiteResult } from "../core/index";
 
 /** Plain statistics of values in rising order. */
 export function quantile(sorted: Float64Array, share: number): number {
@@ -20,11 +20,11 @@ export function meanAndDeviation(values: Float64Array): { mean: number; standard
     mean += before / (i + 1);
     sum += before * (value - mean);
   }
-  return { mean, standardDeviation: Math.sqrt(held(sum / (values.length - 1))) };
+  return { mean, standardDeviation: Math.sqrt(finiteResult(sum / (values.length - 1))) };
 }
 
 /** Median of the distances from the median, times 1.4826: the standard deviation of normal scatter, blind to outliers. */
 export function robustSpread(values: Float64Array, median: number): number {
   const distances = values.map((value) => Math.abs(value - median)).sort();
-  return held(1.4826 * quantile(distances, 0.5));
+  return finiteResult(1.4826 * quantile(distances, 0.5));
 }

@@ -1,4 +1,12 @@
-import { finite, given, knownKeys, nonNegative, shown, text, VeladisError } from "../core/index";
+import {
+  requireFinite,
+  requireGiven,
+  requireKnownKeys,
+  requireNonNegative,
+  requireText,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { frequency } from "../frequency/index";
 
 /** Which readings are steady running: a mask, the shaft speed at each reading, or its time. */
@@ -46,23 +54,28 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
     tests.push((i) => mask[i] === true);
   }
   if (speed !== undefined) {
-    knownKeys(given(speed, 'speeds such as { readings, atLeast: "1400 r/min" }'), speedKeys, "a part of the speeds");
+    requireKnownKeys(
+      requireGiven(speed, 'speeds such as { readings, atLeast: "1400 r/min" }'),
+      speedKeys,
+      "a part of the speeds",
+    );
     checkLength(speed.readings, length, "speeds");
-    const per = frequency(`1 ${text(speed.unit ?? "r/min", "a unit of speed")}`).hertz;
+    const per = frequency(`1 ${requireText(speed.unit ?? "r/min", "a unit of speed")}`).hertz;
     const least = speed.atLeast === undefined ? 0 : frequency(speed.atLeast).hertz;
     const most = speed.atMost === undefined ? Number.POSITIVE_INFINITY : frequency(speed.atMost).hertz;
     tests.push((i) => {
-      const hertz = nonNegative(speed.readings[i] as number, `a shaft speed of zero or more at index ${i}`) * per;
+      const hertz =
+        requireNonNegative(speed.readings[i] as number, `a shaft speed of zero or more at index ${i}`) * per;
       return hertz >= least * (1 - 1e-9) && hertz <= most * (1 + 1e-9);
     });
   }
   if (time !== undefined) {
-    knownKeys(given(time, "times such as { readings, from: 0 }"), timeKeys, "a part of the times");
+    requireKnownKeys(requireGiven(time, "times such as { readings, from: 0 }"), timeKeys, "a part of the times");
     checkLength(time.readings, length, "times");
-    const from = time.from === undefined ? Number.NEGATIVE_INFINITY : finite(time.from, "a first time, in s");
-    const to = time.to === undefined ? Number.POSITIVE_INFINITY : finite(time.to, "a last time, in s");
+    const from = time.from === undefined ? Number.NEGATIVE_INFINITY : requireFinite(time.from, "a first time, in s");
+    const to = time.to === undefined ? Number.POSITIVE_INFINITY : requireFinite(time.to, "a last time, in s");
     tests.push((i) => {
-      const at = finite(time.readings[i] as number, `a time in s at index ${i}`);
+      const at = requireFinite(time.readings[i] as number, `a time in s at index ${i}`);
       return at >= from && at <= to;
     });
   }

@@ -1,4 +1,4 @@
-import { dataText, finite, shown, unknownOption, VeladisError } from "../core/index";
+import { dataText, requireFinite, shown, unknownOption, VeladisError } from "../core/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import type { Interval } from "./interval";
 import { closedLabels } from "./machine";
@@ -10,8 +10,8 @@ function checkInterval(given: unknown, where: string): void {
   for (const [bound, value] of Object.entries(interval)) {
     if (bound === "oneOf")
       for (const one of requireList(value, `${where}: a list of numbers`))
-        finite(one as number, `${where}: a list of numbers`);
-    else finite(value, `${where}: a finite number for ${bound}`);
+        requireFinite(one as number, `${where}: a list of numbers`);
+    else requireFinite(value, `${where}: a finite number for ${bound}`);
   }
   const { from, above, to, below } = interval;
   const low = from ?? above ?? Number.NEGATIVE_INFINITY;

@@ -1,4 +1,4 @@
-import { choice, dataText, positive, shown, text, VeladisError } from "../core/index";
+import { dataText, requireChoice, requirePositive, requireText, shown, VeladisError } from "../core/index";
 import { checkCondition } from "./check-condition";
 import { criterionType } from "./criterion-type";
 import { requireKeys, requireObject } from "./require-parts";
@@ -12,9 +12,9 @@ function checkSource(given: unknown, where: string): void {
   const source = requireObject(given, `${where}: a source with title and provenance`);
   requireKeys(source, sourceKeys, `the source in ${where}`);
   for (const [name, value] of Object.entries(source))
-    text(value as string, `${where}: the ${name} of the source, as text`);
-  text(source.title as string, `${where}: the title of the source, as text`);
-  choice(source.provenance, ["published", "memory"], `${where}: how the source is known`);
+    requireText(value as string, `${where}: the ${name} of the source, as text`);
+  requireText(source.title as string, `${where}: the title of the source, as text`);
+  requireChoice(source.provenance, ["published", "memory"], `${where}: how the source is known`);
 }
 
 /** Refuses a measuring band that is none. */
@@ -22,22 +22,23 @@ export function checkBand(given: unknown, where: string): void {
   const what = `${where}: a band [low, high] above zero and rising, in Hz`;
   if (Array.isArray(given) && given.length === 2) {
     const [low, high] = given;
-    if (positive(low, what) < positive(high, what)) return;
+    if (requirePositive(low, what) < requirePositive(high, what)) return;
   }
   throw new VeladisError("out-of-range", { expected: what, received: dataText(given) });
 }
 
 /** A limit as numbers to compare: what it grows with, and where it stops. */
 function comparable(limit: unknown, where: string): [number, number] {
-  if (typeof limit === "number") return [positive(limit, `${where}: a limit above zero`), Number.POSITIVE_INFINITY];
+  if (typeof limit === "number")
+    return [requirePositive(limit, `${where}: a limit above zero`), Number.POSITIVE_INFINITY];
   const law = requireObject(
     limit,
     `${where}: a number, null, or a law of speed such as { rootOf: 12000, atMost: 1 }`,
   ) as unknown as SpeedLaw;
   requireKeys(law, ["rootOf", "atMost"], `the law of speed in ${where}`);
   const most =
-    law.atMost === undefined ? Number.POSITIVE_INFINITY : positive(law.atMost, `${where}: atMost above zero`);
-  return [positive(law.rootOf, `${where}: rootOf above zero`), most];
+    law.atMost === undefined ? Number.POSITIVE_INFINITY : requirePositive(law.atMost, `${where}: atMost above zero`);
+  return [requirePositive(law.rootOf, `${where}: rootOf above zero`), most];
 }
 
 function checkAscending(limits: Record<string, unknown>, names: readonly string[], where: string): void {
@@ -69,7 +70,7 @@ function checkAscending(limits: Record<string, unknown>, names: readonly string[
 export function checkCriterion(given: unknown, names: readonly string[], where: string): void {
   const criterion = requireObject(given, `${where}: a criterion with as, limits and source`);
   requireKeys(criterion, criterionKeys, where);
-  const as = text(criterion.as as string, `${where}: a reading type such as "mm/s rms"`);
+  const as = requireText(criterion.as as string, `${where}: a reading type such as "mm/s rms"`);
   const { type, reference } = criterionType(criterion as unknown as Criterion);
   if (type !== as || reference !== 0) {
     throw new VeladisError("syntax", {
@@ -91,8 +92,8 @@ export function checkCriterion(given: unknown, names: readonly string[], where: 
   if (criterion.ceilings !== undefined) {
     const ceilings = requireObject(criterion.ceilings, `${where}: ceilings for alarm and trip`);
     requireKeys(ceilings, ["alarm", "trip", "source"], `the ceilings of ${where}`);
-    positive(ceilings.alarm as number, `${where}: a ceiling above zero`);
-    positive(ceilings.trip as number, `${where}: a ceiling above zero`);
+    requirePositive(ceilings.alarm as number, `${where}: a ceiling above zero`);
+    requirePositive(ceilings.trip as number, `${where}: a ceiling above zero`);
     checkSource(ceilings.source, where);
   }
   if (criterion.band !== undefined) checkBand(criterion.band, where);

@@ -1,4 +1,4 @@
-import { choice, positive, shown, text, VeladisError } from "../core/index";
+import { requireChoice, requirePositive, requireText, shown, VeladisError } from "../core/index";
 import { checkCondition } from "./check-condition";
 import { checkBand, checkCriterion } from "./check-criterion";
 import { type Fact, facts, isNumberFact } from "./facts";
@@ -31,7 +31,7 @@ export function checkedNames(scheme: Record<string, unknown>): readonly string[]
     });
   }
   const grades = requireList(scheme.grades, "grades: a list of two names or more, best first").map((grade) =>
-    text(grade as string, "the name of a grade"),
+    requireText(grade as string, "the name of a grade"),
   );
   // an object sorts names such as "11" before all others, whatever the order they were given in
   const plain = grades.every((grade) => !/^\d+$/.test(grade));
@@ -47,7 +47,7 @@ export function checkClass(given: unknown, names: readonly string[], where: stri
   requireKeys(one, classKeys, where);
   for (const part of ["named", "by", "when", "within"] as const)
     if (one[part] !== undefined) checkCondition(one[part], `${part} of ${where}`);
-  if (one.note !== undefined) text(one.note as string, `${where}: a note, as text`);
+  if (one.note !== undefined) requireText(one.note as string, `${where}: a note, as text`);
   const criteria = requireList(one.criteria, `${where}: a list of one criterion or more`);
   criteria.forEach((criterion, i) => {
     checkCriterion(criterion, names, `criterion ${i + 1} of ${where}`);
@@ -93,37 +93,38 @@ function byFact(scheme: Record<string, unknown>, name: string): unknown[] {
 
 function checkScope(scheme: Record<string, unknown>): void {
   if (scheme.within !== undefined) checkCondition(scheme.within, "within");
-  for (const type of listIn(scheme, "machines")) choice(type, Object.keys(machineTypes), "a kind of machine");
+  for (const type of listIn(scheme, "machines")) requireChoice(type, Object.keys(machineTypes), "a kind of machine");
   for (const given of listIn(scheme, "exclusions")) {
     const exclusion = requireObject(given, "an exclusion with when and reason");
     requireKeys(exclusion, ["when", "reason"], "an exclusion");
     checkCondition(exclusion.when, "an exclusion");
-    text(exclusion.reason as string, "the reason of an exclusion, as text");
+    requireText(exclusion.reason as string, "the reason of an exclusion, as text");
   }
-  for (const fact of listIn(scheme, "ask")) choice(fact, Object.keys(facts), "a fact");
-  for (const meaning of byFact(scheme, "meanings")) text(meaning as string, "what the labels of a fact mean, as text");
+  for (const fact of listIn(scheme, "ask")) requireChoice(fact, Object.keys(facts), "a fact");
+  for (const meaning of byFact(scheme, "meanings"))
+    requireText(meaning as string, "what the labels of a fact mean, as text");
   for (const given of byFact(scheme, "defaults")) {
     const one = requireObject(given, "a default with is and because");
     requireKeys(one, ["is", "because"], "a default");
-    text(one.is as string, "a default, as text");
-    text(one.because as string, "the reason of a default, as text");
+    requireText(one.is as string, "a default, as text");
+    requireText(one.because as string, "the reason of a default, as text");
   }
 }
 
 /** Refuses what a scheme says of itself and its scope when it is no such thing; classes are checked apart. */
 export function checkSelf(scheme: Record<string, unknown>): void {
   requireKeys(scheme, [...texts, ...others], "a scheme");
-  choice(scheme.kind, kinds, "the kind of a scheme");
-  for (const name of texts) text(scheme[name] as string, `the ${name} of a scheme, as text`);
-  choice(scheme.status, ["current", "withdrawn", "guide"], "the status of a scheme");
-  choice(scheme.place, ["housing", "shaft"], "the measuring place of a scheme");
+  requireChoice(scheme.kind, kinds, "the kind of a scheme");
+  for (const name of texts) requireText(scheme[name] as string, `the ${name} of a scheme, as text`);
+  requireChoice(scheme.status, ["current", "withdrawn", "guide"], "the status of a scheme");
+  requireChoice(scheme.place, ["housing", "shaft"], "the measuring place of a scheme");
   if (scheme.status === "withdrawn" || scheme.replacedBy !== undefined)
-    text(scheme.replacedBy as string, "what replaced a withdrawn edition, as text");
+    requireText(scheme.replacedBy as string, "what replaced a withdrawn edition, as text");
   if (scheme.band !== null) checkBand(scheme.band, "the scheme");
   if (scheme.slowBand !== undefined) {
     const slow = requireObject(scheme.slowBand, "slowBand with below and band");
     requireKeys(slow, ["below", "band"], "slowBand");
-    positive(slow.below as number, "slowBand: a speed above zero, in r/min");
+    requirePositive(slow.below as number, "slowBand: a speed above zero, in r/min");
     checkBand(slow.band, "slowBand");
   }
   if (scheme.orientation !== undefined && scheme.orientation !== true)
@@ -131,6 +132,6 @@ export function checkSelf(scheme: Record<string, unknown>): void {
       expected: "orientation: true or nothing",
       received: shown(scheme.orientation),
     });
-  for (const note of listIn(scheme, "notes")) text(note as string, "a note, as text");
+  for (const note of listIn(scheme, "notes")) requireText(note as string, "a note, as text");
   checkScope(scheme);
 }

@@ -1,5 +1,5 @@
 import { type Assumption, amplitudeIn, conversionAssumes, parsedType, type ReadingType } from "../amplitude/index";
-import { finite, given, nonNegative, shown, VeladisError } from "../core/index";
+import { requireFinite, requireGiven, requireNonNegative, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { CriterionPlan } from "./criterion-plan";
 import { judgementPlan } from "./judgement-plan";
@@ -57,8 +57,8 @@ function lowestOf(
 }
 
 function refuse(value: number, isLevel: boolean, where = ""): void {
-  if (isLevel) finite(value, `a level in dB${where}`);
-  else nonNegative(value, `an amplitude of zero or more${where}`);
+  if (isLevel) requireFinite(value, `a level in dB${where}`);
+  else requireNonNegative(value, `an amplitude of zero or more${where}`);
 }
 
 /** The number of the zone of a value, and of every value of an array, by up to three bounds without a loop. */
@@ -155,7 +155,7 @@ export function classifier<const S extends SchemeRef>(
   from: string,
   options: ClassifierOptions = {},
 ): Classifier<KindOf<S>> {
-  const { at, crestFactor, assume } = given(options, 'options such as { at: "1500 r/min" }');
+  const { at, crestFactor, assume } = requireGiven(options, 'options such as { at: "1500 r/min" }');
   const table: Scheme = schemeOf(scheme);
   const { type, reference } = parsedType(from);
   const reading = amplitudeIn(type, 1, at === undefined ? undefined : hertz(at));

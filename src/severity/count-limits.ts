@@ -1,4 +1,4 @@
-import { list, type Source } from "../core/index";
+import { requireList, type Source } from "../core/index";
 import { namesOf } from "./limit";
 import type { Criterion, Scheme } from "./scheme";
 import { schemeOf } from "./scheme-of";
@@ -46,7 +46,7 @@ function countOf(scheme: Scheme): SchemeCount {
 export function countLimits(
   schemes: readonly Scheme[] = builtInSchemes,
 ): LimitCount & { readonly schemes: readonly SchemeCount[] } {
-  const counts = list(schemes, "schemes as a list").map(schemeOf).map(countOf);
+  const counts = requireList(schemes, "schemes as a list").map(schemeOf).map(countOf);
   const total = (part: keyof LimitCount): number => counts.reduce((sum, count) => sum + count[part], 0);
   return { published: total("published"), memory: total("memory"), schemes: counts };
 }

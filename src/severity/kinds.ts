@@ -1,4 +1,4 @@
-import { choice, frozen, text } from "../core/index";
+import { frozen, requireChoice, requireText } from "../core/index";
 
 /**
  * What a table is for. They are never mixed: a machine that passes its acceptance test may still be judged in
@@ -62,8 +62,8 @@ const words: Readonly<Record<string, string>> = {
  * ```
  */
 export function zoneWord(kind: SchemeKind, zone: string): string {
-  choice(kind, [...Object.keys(limitNames), "grades"], "the kind of a scheme");
-  text(zone, "the name of a zone");
+  requireChoice(kind, [...Object.keys(limitNames), "grades"], "the kind of a scheme");
+  requireText(zone, "the name of a zone");
   return kind === "grades" || !Object.hasOwn(words, zone) ? zone : (words[zone] as string);
 }
 

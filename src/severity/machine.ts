@@ -1,4 +1,4 @@
-import { held, positive, shown, unknownOption, VeladisError } from "../core/index";
+import { finiteResult, requirePositive, shown, unknownOption, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import { folded } from "./label";
@@ -81,12 +81,12 @@ const readers = {
   power: (given: Exclude<Machine["power"], undefined>) =>
     typeof given === "string"
       ? sizeOf(given, kilowattsPer, 'a rated power above zero such as "90 kW"')
-      : positive(given.kilowatts, "a rated power above zero, in kW"),
+      : requirePositive(given.kilowatts, "a rated power above zero, in kW"),
   shaftHeight: (given: Exclude<Machine["shaftHeight"], undefined>) =>
     typeof given === "string"
       ? sizeOf(given, millimetresPer, 'a shaft height above zero such as "280 mm"')
-      : positive(given.millimetres, "a shaft height above zero, in mm"),
-  speed: (given: Frequency) => held(hertz(given) * 60),
+      : requirePositive(given.millimetres, "a shaft height above zero, in mm"),
+  speed: (given: Frequency) => finiteResult(hertz(given) * 60),
   naturalFrequency: (given: Frequency) => hertz(given),
 };
 

@@ -1,4 +1,4 @@
-import { cached, nearest, shown, splitNumeral, text, VeladisError } from "../core/index";
+import { cached, nearest, requireText, shown, splitNumeral, VeladisError } from "../core/index";
 import { type FrequencyText, frequency } from "../frequency/index";
 import type { Fact } from "./facts";
 import { folded } from "./label";
@@ -92,7 +92,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * ```
  */
 export function parseMachine(line: string): Machine {
-  return read(text(line, FORM));
+  return read(requireText(line, FORM));
 }
 
 /** What the next words say, and how many characters they take. */

@@ -1,4 +1,4 @@
-import { finite, shown, VeladisError } from "../core/index";
+import { requireFinite, shown, VeladisError } from "../core/index";
 
 const DEEPEST = 12;
 
@@ -10,7 +10,7 @@ const DEEPEST = 12;
  */
 export function plainCopy(value: unknown, where: string, depth = 0): unknown {
   if (typeof value === "string" || typeof value === "boolean" || value === null) return value;
-  if (typeof value === "number") return finite(value, `${where}: a finite number`);
+  if (typeof value === "number") return requireFinite(value, `${where}: a finite number`);
   if (typeof value !== "object" || depth > DEEPEST) {
     throw new VeladisError("wrong-type", {
       expected: `${where}: plain data, as JSON holds it`,

@@ -1,4 +1,4 @@
-import { given, shown, VeladisError } from "../core/index";
+import { requireGiven, shown, VeladisError } from "../core/index";
 
 const FORM = 'options such as { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }';
 
@@ -8,6 +8,6 @@ const FORM = 'options such as { scheme: "iso-10816-3-2009", machine: "group 1 ri
  * @throws {@link VeladisError} `missing-fact` where there are none, `wrong-type`
  */
 export function requireOptions<T extends object>(options: T): T {
-  if (typeof given(options, FORM) === "object") return options;
+  if (typeof requireGiven(options, FORM) === "object") return options;
   throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
 }

@@ -1,4 +1,4 @@
-import { list } from "../core/index";
+import { requireList } from "../core/index";
 import { applies } from "./applicable-criteria";
 import { facts as factTable } from "./facts";
 import type { SchemeKind } from "./kinds";
@@ -153,7 +153,7 @@ export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] 
   const known = machineFacts(nameplate);
   const found: { candidate: Candidate; order: number[] }[] = [];
   const excluded: Excluded[] = [];
-  for (const scheme of list(schemes, "schemes as a list").map(schemeOf)) {
+  for (const scheme of requireList(schemes, "schemes as a list").map(schemeOf)) {
     const match = matchMachine(scheme, known);
     const { id, standard, edition } = scheme;
     if (match.exclusion !== undefined) {

@@ -1,4 +1,4 @@
-import { numeral, positive, shown, splitNumeral, VeladisError } from "../core/index";
+import { parseNumeral, requirePositive, shown, splitNumeral, VeladisError } from "../core/index";
 
 /** How many kilowatts a unit of power is. The mechanical horsepower is 550 ft lbf/s, the metric one 75 kgf m/s (NIST SP 811). */
 export const kilowattsPer = /* @__PURE__ */ Object.freeze({
@@ -32,5 +32,5 @@ export function sizeOf(written: string, per: Readonly<Record<string, number>>, w
       allowed: Object.keys(per),
     });
   }
-  return positive(numeral(digits) * (per[key] as number), what);
+  return requirePositive(parseNumeral(digits) * (per[key] as number), what);
 }

@@ -1,4 +1,13 @@
-import { finiteSamples, given, held, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  finiteSamples,
+  requireGiven,
+  requireKnownKeys,
+  requireNonNegative,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../core/index";
 
 /** How a device makes a level of a waveform. */
 export type LevelDetector =
@@ -24,8 +33,8 @@ const keys: Readonly<Record<keyof DetectedLevelsOptions, true>> = /* @__PURE__ *
 
 /** The detector's time constant, checked. */
 export function requireTimeConstant(detector: LevelDetector): number {
-  if (detector?.kind === "rms") return positive(detector.averaging, "an averaging time above zero, in s");
-  if (detector?.kind === "peak") return positive(detector.decay, "a decay time above zero, in s");
+  if (detector?.kind === "rms") return requirePositive(detector.averaging, "an averaging time above zero, in s");
+  if (detector?.kind === "peak") return requirePositive(detector.decay, "a decay time above zero, in s");
   throw new VeladisError(detector === undefined ? "missing-fact" : "unknown-option", {
     expected: 'a detector such as { kind: "rms", averaging: 1 } or { kind: "peak", decay: 2 }',
     received: shown((detector as { kind?: unknown } | undefined)?.kind),
@@ -59,11 +68,13 @@ export function detectedLevels(samples: ArrayLike<number>, options: DetectedLeve
     rate,
     detector,
     initial = 0,
-  } = knownKeys(given(options, "options with rate and detector"), keys, "an option of a detector");
-  const checked = finiteSamples(given(samples, "a list of samples"));
-  const left = Math.exp(-1 / (positive(rate, "a sampling rate above zero, in Hz") * requireTimeConstant(detector)));
+  } = requireKnownKeys(requireGiven(options, "options with rate and detector"), keys, "an option of a detector");
+  const checked = finiteSamples(requireGiven(samples, "a list of samples"));
+  const left = Math.exp(
+    -1 / (requirePositive(rate, "a sampling rate above zero, in Hz") * requireTimeConstant(detector)),
+  );
   const levels = new Float64Array(checked.length);
-  const start = nonNegative(initial, "a level of zero or more before the first sample");
+  const start = requireNonNegative(initial, "a level of zero or more before the first sample");
   if (detector.kind === "rms") {
     let square = start * start;
     for (let i = 0; i < levels.length; i++) {
@@ -79,6 +90,6 @@ export function detectedLevels(samples: ArrayLike<number>, options: DetectedLeve
     }
   }
   // what has once left the range of numbers never comes back
-  if (levels.length > 0) held(levels[levels.length - 1] as number);
+  if (levels.length > 0) finiteResult(levels[levels.length - 1] as number);
   return levels;
 }

@@ -11,7 +11,15 @@ import {
   sineFrequency,
   union,
 } from "../amplitude/index";
-import { given, held, knownKeys, list, positive, shown, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  requireGiven,
+  requireKnownKeys,
+  requireList,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** What the setting of an acceleration-operated switch means at one speed. */
@@ -82,29 +90,31 @@ const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
  * ```
  */
 export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOptions = {}): SwitchReach {
-  const { speeds = [], limit } = knownKeys(
-    given(options, 'options such as { limit: "7.1 mm/s rms" }'),
+  const { speeds = [], limit } = requireKnownKeys(
+    requireGiven(options, 'options such as { limit: "7.1 mm/s rms" }'),
     keys,
     "an option of a switch",
   );
-  const operates = notedAmplitude(amplitudeOf(given(setting, 'a setting such as "2 g pk"')), "setting");
+  const operates = notedAmplitude(amplitudeOf(requireGiven(setting, 'a setting such as "2 g pk"')), "setting");
   if (operates.quantity !== "acceleration") {
     throw new VeladisError("wrong-quantity", {
       expected: 'the setting of an acceleration-operated switch, such as "2 g pk"',
       received: shown(`${operates.value} ${operates.unit} ${operates.detector}`),
     });
   }
-  positive(operates.value, "a setting above zero");
+  requirePositive(operates.value, "a setting above zero");
   const level =
-    limit === undefined ? null : notedAmplitude(amplitudeOf(given(limit, 'a limit such as "7.1 mm/s rms"')), "limit");
+    limit === undefined
+      ? null
+      : notedAmplitude(amplitudeOf(requireGiven(limit, 'a limit such as "7.1 mm/s rms"')), "limit");
   if (level?.quantity === "acceleration") {
     throw new VeladisError("wrong-quantity", {
       expected: "a severity limit in velocity or displacement",
       received: shown(limit),
     });
   }
-  if (level !== null) positive(level.value, "a limit above zero");
-  const rows = list(speeds, "a list of speeds").map((speed) => switchRow(operates, level, hertzOf(speed)));
+  if (level !== null) requirePositive(level.value, "a limit above zero");
+  const rows = requireList(speeds, "a list of speeds").map((speed) => switchRow(operates, level, hertzOf(speed)));
   const blind = level === null ? undefined : sineFrequency(operates, level);
   const parts = [
     operates.assumed,
@@ -115,7 +125,7 @@ export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOpt
   return Object.freeze({
     setting: operates,
     rows: Object.freeze(rows),
-    blindBelow: blind === undefined ? null : Object.freeze({ hertz: blind, speed: held(blind * 60) }),
+    blindBelow: blind === undefined ? null : Object.freeze({ hertz: blind, speed: finiteResult(blind * 60) }),
     assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one), []),
     assumedFacts,
   });
@@ -127,7 +137,7 @@ function switchRow(operates: Amplitude, limit: Amplitude | null, hertz: number):
   const velocity = convertAmplitude(operates, "mm/s rms", at);
   const displacement = convertAmplitude(operates, "um pp", at);
   const most = limit === null ? null : convertAmplitude(limit, "mm/s rms", at);
-  const timesLimit = most === null ? null : held(velocity.value / most.value);
+  const timesLimit = most === null ? null : finiteResult(velocity.value / most.value);
   const way =
     most === null || timesLimit === null
       ? velocity
@@ -137,7 +147,7 @@ function switchRow(operates: Amplitude, limit: Amplitude | null, hertz: number):
         });
   return Object.freeze({
     hertz,
-    speed: held(hertz * 60),
+    speed: finiteResult(hertz * 60),
     velocity,
     displacement,
     timesLimit,

@@ -11,7 +11,15 @@ import {
   typeOf,
   union,
 } from "../amplitude/index";
-import { given, held, knownKeys, list, positive, shown, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  requireGiven,
+  requireKnownKeys,
+  requireList,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { type ChannelSettings, deviceSettings, tripRules } from "../device/index";
 import { type LevelDetector, requireTimeConstant } from "./detected-levels";
 import { largestShock } from "./largest-shock";
@@ -103,16 +111,16 @@ export function shockImmunity(
   running: string | Amplitude,
   options: ImmunityOptions = {},
 ): Immunity {
-  const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = knownKeys(
-    given(options, "options such as { milliseconds: [5] }"),
+  const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = requireKnownKeys(
+    requireGiven(options, "options such as { milliseconds: [5] }"),
     { milliseconds: true, multiples: true },
     "an option of the shocks and bursts",
   );
   const known: Readonly<Record<keyof ImmunitySettings, true>> = deviceSettings;
-  knownKeys(given(settings, SETTINGS), known, "a setting of a device");
+  requireKnownKeys(requireGiven(settings, SETTINGS), known, "a setting of a device");
   const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
   const { threshold } = rules;
-  const reading = notedAmplitude(amplitudeOf(given(running, RUNNING)), "running vibration");
+  const reading = notedAmplitude(amplitudeOf(requireGiven(running, RUNNING)), "running vibration");
   const hertz = reading.hertz ?? threshold.hertz;
   if (hertz === undefined) {
     throw new VeladisError("missing-frequency", {
@@ -127,7 +135,7 @@ export function shockImmunity(
     });
   }
   const tau = requireTimeConstant(settings.detector);
-  const highPass = positive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz");
+  const highPass = requirePositive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz");
   const rms = settings.detector.kind === "rms";
   const { type } = typeOf(threshold.quantity === "velocity" ? "m/s" : "m/s2", rms ? "rms" : "pk");
   const [before, start, reset] = [reading, threshold, rules.reset].map((one) =>
@@ -144,11 +152,11 @@ export function shockImmunity(
   }
   // all is held to sense before any of it is searched, which takes a while
   const device: ShockedDevice = { rms, tau, hertz, level, set, hold };
-  const pulses = list(milliseconds, "a list of lengths of shocks, in ms").map((length) =>
+  const pulses = requireList(milliseconds, "a list of lengths of shocks, in ms").map((length) =>
     unitPulse(length, Math.max(40 * hertz, 100 * highPass), threshold.quantity === "velocity" ? highPass : undefined),
   );
-  const bursts = list(multiples, "a list of multiples of the threshold").map((multiple) => {
-    const high = held(set * positive(multiple, MULTIPLE));
+  const bursts = requireList(multiples, "a list of multiples of the threshold").map((multiple) => {
+    const high = finiteResult(set * requirePositive(multiple, MULTIPLE));
     if (multiple <= 1) {
       throw new VeladisError("out-of-range", {
         expected: MULTIPLE,

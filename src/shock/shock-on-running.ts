@@ -1,5 +1,13 @@
 import { convertAmplitude, parseAmplitude } from "../amplitude/index";
-import { finite, given, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
+import {
+  requireFinite,
+  requireGiven,
+  requireKnownKeys,
+  requireNonNegative,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { type HalfSine, halfSine } from "./half-sine";
 
 /** What {@link shockOnRunning} is told. */
@@ -56,14 +64,14 @@ const MOST = 1e8;
  * ```
  */
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
-  given(options, "options with running, shock, rate and seconds");
-  const { running, phase = 0 } = knownKeys(options, keys, "an option of a shock on running vibration");
-  const shock = knownKeys(
-    given(options.shock, "a shock with its peak, its length and when it begins"),
+  requireGiven(options, "options with running, shock, rate and seconds");
+  const { running, phase = 0 } = requireKnownKeys(options, keys, "an option of a shock on running vibration");
+  const shock = requireKnownKeys(
+    requireGiven(options.shock, "a shock with its peak, its length and when it begins"),
     shockKeys,
     "a part of a shock",
   );
-  const rate = positive(options.rate, "a sampling rate above zero, in Hz");
+  const rate = requirePositive(options.rate, "a sampling rate above zero, in Hz");
   const reading = parseAmplitude(running);
   const pulse = parseAmplitude(shock.peak);
   if (reading.hertz === undefined) {
@@ -80,11 +88,11 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   }
   const amplitude = convertAmplitude(reading, "m/s2 pk").value;
   const peak = convertAmplitude(pulse, "m/s2 pk").value;
-  const length = positive(shock.milliseconds, "a shock length above zero, in ms") / 1000;
-  const at = nonNegative(shock.at, "a beginning of zero or more, in s");
+  const length = requirePositive(shock.milliseconds, "a shock length above zero, in ms") / 1000;
+  const at = requireNonNegative(shock.at, "a beginning of zero or more, in s");
   const omega = 2 * Math.PI * reading.hertz;
-  const offset = finite(phase, "a phase in rad");
-  const count = Math.round(positive(options.seconds, "a length of the record above zero, in s") * rate);
+  const offset = requireFinite(phase, "a phase in rad");
+  const count = Math.round(requirePositive(options.seconds, "a length of the record above zero, in s") * rate);
   if (count > MOST) {
     throw new VeladisError("out-of-range", {
       expected: "a record of at most 100 million samples",

@@ -1,4 +1,4 @@
-import { positive, VeladisError } from "../core/index";
+import { requirePositive, VeladisError } from "../core/index";
 import { units } from "../units/index";
 import { halfSine } from "./half-sine";
 import { velocityOf } from "./velocity-of";
@@ -22,7 +22,7 @@ const MOST = 250_000;
  * @param highPass - corner of the high-pass of a device that forms velocity
  */
 export function unitPulse(milliseconds: number, fastest: number, highPass?: number): UnitPulse {
-  const length = positive(milliseconds, "a shock length above zero, in ms") / 1000;
+  const length = requirePositive(milliseconds, "a shock length above zero, in ms") / 1000;
   const rate = Math.min(Math.max(64 / length, fastest), 4e6);
   // 1 / (sqrt(2) pi corner) is the filter's own time constant; twelve of them leave nothing
   const ringing = highPass === undefined ? 0 : 12 / (Math.SQRT2 * Math.PI * highPass);

@@ -1,4 +1,4 @@
-import { finiteSamples, given, held, positive } from "../core/index";
+import { finiteResult, finiteSamples, requireGiven, requirePositive } from "../core/index";
 
 /**
  * Velocity in m/s of acceleration in m/s2, as a velocity device with a second-order high-pass forms it.
@@ -21,13 +21,13 @@ import { finiteSamples, given, held, positive } from "../core/index";
  * ```
  */
 export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPass: number): Float64Array {
-  const k = 2 * positive(rate, "a sampling rate above zero, in Hz");
-  const omega = k * Math.tan((2 * Math.PI * positive(highPass, "a high-pass corner above zero, in Hz")) / k);
+  const k = 2 * requirePositive(rate, "a sampling rate above zero, in Hz");
+  const omega = k * Math.tan((2 * Math.PI * requirePositive(highPass, "a high-pass corner above zero, in Hz")) / k);
   const a0 = k * k + Math.SQRT2 * omega * k + omega * omega;
   const a1 = (2 * (omega * omega - k * k)) / a0;
   const a2 = (k * k - Math.SQRT2 * omega * k + omega * omega) / a0;
   const b = k / a0;
-  const samples = finiteSamples(given(acceleration, "a list of samples"));
+  const samples = finiteSamples(requireGiven(acceleration, "a list of samples"));
   const velocity = new Float64Array(samples.length);
   let [x1, x2, y1, y2] = [0, 0, 0, 0];
   for (let i = 0; i < velocity.length; i++) {
@@ -37,6 +37,6 @@ export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPa
     velocity[i] = y;
   }
   // what has once left the range of numbers never comes back
-  if (velocity.length > 0) held(velocity[velocity.length - 1] as number);
+  if (velocity.length > 0) finiteResult(velocity[velocity.length - 1] as number);
   return velocity;
 }

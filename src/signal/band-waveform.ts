@@ -1,4 +1,4 @@
-import { given, shown, VeladisError } from "../core/index";
+import { requireGiven, shown, VeladisError } from "../core/index";
 import { derivativeOrder, type Quantity, type UnitSpelling, type UnitSymbol, unitFactor, units } from "../units/index";
 import { finiteLevels } from "./finite-level";
 import type { OverallOptions } from "./overall-type";
@@ -61,7 +61,7 @@ export interface BandWaveform extends Pick<RecordBins["done"], "band" | "edges" 
  * ```
  */
 export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
-  const from = sampleUnit(given(options, "options with rate, unit, band and as").unit);
+  const from = sampleUnit(requireGiven(options, "options with rate, unit, band and as").unit);
   const unit = sampleUnit(options.as);
   const over = requireOversampling(options.oversample ?? 1);
   const steps = derivativeOrder(from, unit);

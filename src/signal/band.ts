@@ -1,4 +1,4 @@
-import { choice, finite, frozen, shown, VeladisError } from "../core/index";
+import { frozen, requireChoice, requireFinite, shown, VeladisError } from "../core/index";
 
 /** A band of frequencies in hertz, both edges belonging to it. */
 export type Band = readonly [low: number, high: number];
@@ -14,7 +14,7 @@ export type BandEdges = keyof typeof bandEdges;
 
 /** The name of an edge rule, if it is one. */
 export function requireBandEdges(name: string): BandEdges {
-  return choice(name, Object.keys(bandEdges) as BandEdges[], "how the band ends");
+  return requireChoice(name, Object.keys(bandEdges) as BandEdges[], "how the band ends");
 }
 
 function refuse(expected: string, received: string): never {
@@ -32,8 +32,8 @@ export function requireBand(band: Band, rate: number, resolution: number): Band 
   if (!Array.isArray(band) || band.length !== 2) {
     throw new VeladisError("wrong-type", { expected: "a band as [low, high] in Hz", received: shown(band) });
   }
-  const low = finite(band[0], "a lower edge of the band, in Hz");
-  const high = finite(band[1], "an upper edge of the band, in Hz");
+  const low = requireFinite(band[0], "a lower edge of the band, in Hz");
+  const high = requireFinite(band[1], "an upper edge of the band, in Hz");
   const edges = `${low} to ${high} Hz`;
   if (!(low > 0 && low < high)) refuse("a band that begins above 0 Hz and ends higher", edges);
   if (high > (rate / 2) * (1 + 1e-12)) {

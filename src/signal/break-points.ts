@@ -1,4 +1,4 @@
-import { dataText, list, positive, shown, VeladisError } from "../core/index";
+import { dataText, requireList, requirePositive, shown, VeladisError } from "../core/index";
 import { decibelsPerOctave, slopeExponent } from "./slope";
 
 /** A break point of a profile: frequency in hertz, density. */
@@ -21,8 +21,8 @@ export function requireBreakPoints(points: readonly BreakPoint[]): readonly Brea
     throw new VeladisError("missing-fact", { expected: "two break points or more", received: `${points.length}` });
   }
   points.forEach(([hertz, density], i) => {
-    positive(hertz, `a frequency above zero at break point ${i}, in Hz`);
-    positive(density, `a density above zero at break point ${i}`);
+    requirePositive(hertz, `a frequency above zero at break point ${i}, in Hz`);
+    requirePositive(density, `a density above zero at break point ${i}`);
     const before = points[i - 1]?.[0];
     if (before !== undefined && !(hertz > before)) {
       throw new VeladisError("out-of-range", {
@@ -69,7 +69,7 @@ export function profileSlopes(points: readonly BreakPoint[]): number[] {
  */
 export function profileDensity(points: readonly BreakPoint[], hertz: number): number {
   const checked = requireBreakPoints(points);
-  const at = positive(hertz, "a frequency above zero, in Hz");
+  const at = requirePositive(hertz, "a frequency above zero, in Hz");
   const i = checked.findIndex(([f], k) => k > 0 && at <= f);
   const [from, to] = [checked[i - 1], checked[i]];
   if (from === undefined || to === undefined || at < from[0]) {
@@ -96,11 +96,15 @@ export function profileDensity(points: readonly BreakPoint[], hertz: number): nu
  * ```
  */
 export function pointAlong(point: BreakPoint, decibels: number, hertz: number): BreakPoint {
-  const [f, s] = list(point, "a break point as [hertz, density]");
+  const [f, s] = requireList(point, "a break point as [hertz, density]");
   const ratio =
-    positive(hertz, "a frequency above zero, in Hz") / positive(f as number, "a frequency above zero, in Hz");
+    requirePositive(hertz, "a frequency above zero, in Hz") /
+    requirePositive(f as number, "a frequency above zero, in Hz");
   return [
     hertz,
-    positive(positive(s as number, "a density above zero") * ratio ** slopeExponent(decibels), "a density above zero"),
+    requirePositive(
+      requirePositive(s as number, "a density above zero") * ratio ** slopeExponent(decibels),
+      "a density above zero",
+    ),
   ];
 }

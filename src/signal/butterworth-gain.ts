@@ -1,4 +1,4 @@
-import { positive, shown, VeladisError } from "../core/index";
+import { requirePositive, shown, VeladisError } from "../core/index";
 import { type Band, requireBand } from "./band";
 import { finiteLevel } from "./finite-level";
 
@@ -37,7 +37,7 @@ export function requireFilterOrder(order: number, least = 1): number {
  */
 export function bandPassPowerGain(band: Band, order: number, hertz: number): number {
   const [low, high] = requireBand(band, Number.POSITIVE_INFINITY, 0);
-  return finiteLevel(powerGain(low, high, requireFilterOrder(order), positive(hertz, "a frequency above zero")));
+  return finiteLevel(powerGain(low, high, requireFilterOrder(order), requirePositive(hertz, "a frequency above zero")));
 }
 
 /** The same of what is checked: it is asked for every bin. */

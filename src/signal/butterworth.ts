@@ -1,4 +1,4 @@
-import { choice, given, shown, VeladisError } from "../core/index";
+import { requireChoice, requireGiven, shown, VeladisError } from "../core/index";
 import { requireFilterOrder } from "./butterworth-gain";
 import { requireSamplingRate } from "./samples";
 import { type Complex, type Section, sectionResponse } from "./second-order-sections";
@@ -119,8 +119,8 @@ function refuseEdges({ type, edges, rate }: Omit<ButterworthOptions, "order">): 
  * ```
  */
 export function butterworth(options: ButterworthOptions): Section[] {
-  const { type } = given(options, "options with type, order, edges and rate");
-  choice(type, Object.keys(zeros), "a type of filter");
+  const { type } = requireGiven(options, "options with type, order, edges and rate");
+  requireChoice(type, Object.keys(zeros), "a type of filter");
   const rate = requireSamplingRate(options.rate);
   const order = requireFilterOrder(options.order);
   const warped = requireEdges(options).map((edge) => Math.tan((Math.PI * edge) / rate)) as [number, number];

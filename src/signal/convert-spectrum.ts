@@ -1,4 +1,4 @@
-import { given } from "../core/index";
+import { requireGiven } from "../core/index";
 import { sineRatio } from "../detectors/index";
 import { type AmplitudeType, linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -34,7 +34,10 @@ export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: 
   const { unit, detector, quantity } = linearType(as);
   const { resolution } = requireSpectrum(spectrum);
   const steps = derivativeOrder(spectrum.unit, unit);
-  const from = Math.max(spectrum.from, lowestFrequency(given(options, "options as an object").from, steps, resolution));
+  const from = Math.max(
+    spectrum.from,
+    lowestFrequency(requireGiven(options, "options as an object").from, steps, resolution),
+  );
   const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
   return Object.freeze({
     ...spectrum,

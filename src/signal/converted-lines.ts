@@ -1,4 +1,4 @@
-import { nonNegative, shown, VeladisError } from "../core/index";
+import { requireNonNegative, shown, VeladisError } from "../core/index";
 import { finiteLevels } from "./finite-level";
 import type { Spectrum } from "./spectrum-type";
 
@@ -16,7 +16,7 @@ export function lowestFrequency(from: number | undefined, steps: number, resolut
       received: "nothing",
     });
   }
-  const lowest = nonNegative(from, "a lowest frequency of zero or more, in Hz");
+  const lowest = requireNonNegative(from, "a lowest frequency of zero or more, in Hz");
   if (steps < 0 && lowest < resolution) {
     throw new VeladisError("out-of-range", {
       expected: `a lowest frequency of ${resolution} Hz, the resolution, or more, since integration divides by it`,

@@ -1,4 +1,4 @@
-import { shown, text, VeladisError } from "../core/index";
+import { requireText, shown, VeladisError } from "../core/index";
 import { findUnit, type UnitSymbol, unitSymbol, units } from "../units/index";
 
 /** The symbols of units that are one word, which need no brackets to be squared. */
@@ -37,7 +37,7 @@ const workedOut: Readonly<Record<string, UnitSymbol>> = {
  * ```
  */
 export function densityUnit(written: string): UnitSymbol {
-  const plain = text(written, FORM).trim().normalize("NFKC").replaceAll("^", "").replace(/\s+/g, "");
+  const plain = requireText(written, FORM).trim().normalize("NFKC").replaceAll("^", "").replace(/\s+/g, "");
   const known = workedOut[plain];
   if (known !== undefined && Object.hasOwn(workedOut, plain)) return known;
   const squared = /^(?:\((.+)\)|([^()]+))2\/Hz$/i.exec(plain);

@@ -1,4 +1,4 @@
-import { given, shown, VeladisError } from "../core/index";
+import { requireGiven, shown, VeladisError } from "../core/index";
 import { type AmplitudeType, linearType } from "../reading/index";
 import { derivativeOrder, type UnitSpelling, unitFactor, units } from "../units/index";
 import { type Band, binsOf } from "./band";
@@ -43,7 +43,7 @@ const SEGMENTS = 8;
  * ```
  */
 export function density(samples: Samples, options: DensityOptions): Density {
-  const rate = requireSamplingRate(given(options, "options with rate and unit").rate);
+  const rate = requireSamplingRate(requireGiven(options, "options with rate and unit").rate);
   const squared = sampleUnit(options.unit);
   const x = vibrationSamples(samples, 2 * SEGMENTS);
   const segment = options.segment ?? Math.floor(x.length / SEGMENTS);
@@ -80,7 +80,10 @@ export function convertDensity(density: Density, unit: DensityUnit, options: { r
   const squared = densityUnit(unit);
   const steps = derivativeOrder(requireDensity(density).squared, squared);
   const { resolution } = density;
-  const from = Math.max(density.from, lowestFrequency(given(options, "options as an object").from, steps, resolution));
+  const from = Math.max(
+    density.from,
+    lowestFrequency(requireGiven(options, "options as an object").from, steps, resolution),
+  );
   const factor = unitFactor(density.squared, squared) ** 2;
   return Object.freeze({
     ...density,

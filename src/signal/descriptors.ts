@@ -1,4 +1,4 @@
-import { given, VeladisError } from "../core/index";
+import { requireGiven, VeladisError } from "../core/index";
 import { type Detector, detectorFacts } from "../detectors/index";
 import { type Amplitude, typeOf } from "../reading/index";
 import type { Quantity, UnitSpelling, UnitSymbol } from "../units/index";
@@ -81,7 +81,7 @@ function longestCrest(x: Float64Array): number {
  * ```
  */
 export function descriptors(samples: Samples, options: DescriptorsOptions): Descriptors {
-  const unit = sampleUnit(given(options, "options with the unit").unit);
+  const unit = sampleUnit(requireGiven(options, "options with the unit").unit);
   const removed = requireTrend(options.detrend ?? "mean");
   const x = vibrationSamples(samples);
   const { mean } = lineOf(x);

@@ -1,4 +1,4 @@
-import { choice, frozen } from "../core/index";
+import { frozen, requireChoice } from "../core/index";
 import { finiteLevels } from "./finite-level";
 import { finiteSamples, type Samples, sumOf } from "./samples";
 
@@ -14,7 +14,7 @@ export type Trend = keyof typeof trends;
 
 /** The name of a trend, if it is one. */
 export function requireTrend(name: string): Trend {
-  return choice(name, Object.keys(trends) as Trend[], "what to take off the record");
+  return requireChoice(name, Object.keys(trends) as Trend[], "what to take off the record");
 }
 
 /** Mean of the record, and slope a sample of its line of least squares. */

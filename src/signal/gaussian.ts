@@ -1,4 +1,4 @@
-import { nonNegative } from "../core/index";
+import { requireNonNegative } from "../core/index";
 
 const ROOT_HALF_PI = 1.2533141373155001; // sqrt(pi / 2)
 
@@ -32,7 +32,7 @@ function beyond(k: number): number {
  * ```
  */
 export function gaussianWithin(sigmas: number): number {
-  return 1 - beyond(nonNegative(sigmas, "a number of standard deviations of zero or more"));
+  return 1 - beyond(requireNonNegative(sigmas, "a number of standard deviations of zero or more"));
 }
 
 /**
@@ -48,5 +48,5 @@ export function gaussianWithin(sigmas: number): number {
  * ```
  */
 export function rayleighBeyond(sigmas: number): number {
-  return Math.exp(-(nonNegative(sigmas, "a number of standard deviations of zero or more") ** 2) / 2);
+  return Math.exp(-(requireNonNegative(sigmas, "a number of standard deviations of zero or more") ** 2) / 2);
 }

@@ -1,4 +1,4 @@
-import { finite, given, list, shown, VeladisError } from "../core/index";
+import { requireFinite, requireGiven, requireList, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { lineAt, peaksByHeight, type SpectrumLine, standsOut } from "./peaks";
 import { requireSpectrum } from "./require-lines";
@@ -50,7 +50,7 @@ export interface OrderLine {
  * ```
  */
 export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): OrderLine[] {
-  const { within = 0.02, orders = [1, 2, 3, 4] } = given(options, 'options with { speed: "1490 r/min" }');
+  const { within = 0.02, orders = [1, 2, 3, 4] } = requireGiven(options, 'options with { speed: "1490 r/min" }');
   const shaft = hertz(options.speed);
   if (!(typeof within === "number" && within >= 0 && within < 0.5)) {
     throw new VeladisError("out-of-range", {
@@ -60,8 +60,8 @@ export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): Orde
   }
   const { resolution, rate } = requireSpectrum(spectrum);
   const highest = topLines(spectrum, { count: HIGHEST });
-  return list(orders, "orders of the running speed as a list").map((order) => {
-    const expected = finite(order, "an order of the running speed") * shaft;
+  return requireList(orders, "orders of the running speed as a list").map((order) => {
+    const expected = requireFinite(order, "an order of the running speed") * shaft;
     if (!(expected > spectrum.from && expected < rate / 2)) {
       throw new VeladisError("out-of-range", {
         expected: `multiples between ${spectrum.from} and ${rate / 2} Hz, which the spectrum gives`,

@@ -1,4 +1,4 @@
-import { given, nonNegative, shown, VeladisError } from "../core/index";
+import { requireGiven, requireNonNegative, shown, VeladisError } from "../core/index";
 import { type Detector, type DetectorFacts, detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -98,7 +98,7 @@ function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]>
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {
-  const rate = requireSamplingRate(given(options, "options with rate, unit, band and as").rate);
+  const rate = requireSamplingRate(requireGiven(options, "options with rate, unit, band and as").rate);
   const unit = sampleUnit(options.unit);
   const answer = linearType(options.as);
   const ofSums = readingOfSums(answer.detector);
@@ -109,7 +109,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
   const settle =
     options.settle === undefined
       ? filter.settling
-      : Math.ceil(nonNegative(options.settle, "a settling time of zero or more, in s") * rate);
+      : Math.ceil(requireNonNegative(options.settle, "a settling time of zero or more, in s") * rate);
   const factor = unitFactor(unit, answer.unit);
   const block = new Float64Array(BLOCK);
   let filled = 0;

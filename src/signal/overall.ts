@@ -1,4 +1,4 @@
-import { given, shown, VeladisError } from "../core/index";
+import { requireGiven, shown, VeladisError } from "../core/index";
 import { detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -51,7 +51,7 @@ import { windowName } from "./windows";
  * ```
  */
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
-  const unit = sampleUnit(given(options, "options with rate, unit, band and as").unit);
+  const unit = sampleUnit(requireGiven(options, "options with rate, unit, band and as").unit);
   const answer = linearType(options.as);
   const over = requireOversampling(options.oversample ?? 1);
   const { detector } = answer;

@@ -1,4 +1,4 @@
-import { finite, given, nonNegative, positive, shown, VeladisError } from "../core/index";
+import { requireFinite, requireGiven, requireNonNegative, requirePositive, shown, VeladisError } from "../core/index";
 import { detectors } from "../detectors/index";
 import { quantities, units } from "../units/index";
 import type { Density } from "./density-type";
@@ -25,26 +25,26 @@ function checkAveraging({
 }: Averaging): void {
   checkName(windows, window, "the window of the lines");
   checkName(trends, detrend, "what was taken off before the lines were made");
-  positive(noiseBandwidth, "the noise bandwidth of the lines, above zero");
-  positive(coherentGain, "the coherent gain of the lines, above zero");
-  positive(segment, "the segment of the lines, above zero");
-  positive(averages, "the averages of the lines, above zero");
-  nonNegative(overlap, "the overlap of the lines, zero or more");
+  requirePositive(noiseBandwidth, "the noise bandwidth of the lines, above zero");
+  requirePositive(coherentGain, "the coherent gain of the lines, above zero");
+  requirePositive(segment, "the segment of the lines, above zero");
+  requirePositive(averages, "the averages of the lines, above zero");
+  requireNonNegative(overlap, "the overlap of the lines, zero or more");
 }
 
 /** Lines whose numbers can be counted on: a step of zero would make endless loops of those that walk them. */
 function checkLines(lines: Omit<Density, "unit" | "squared">): void {
   const { rate, resolution, from, values, quantity } = lines;
   checkAveraging(lines);
-  positive(rate, "the sampling rate of the lines, above zero");
-  positive(resolution, "the resolution of the lines, above zero");
-  nonNegative(from, "the frequency from which on lines are given");
+  requirePositive(rate, "the sampling rate of the lines, above zero");
+  requirePositive(resolution, "the resolution of the lines, above zero");
+  requireNonNegative(from, "the frequency from which on lines are given");
   checkName(quantities, quantity, "the quantity of the lines");
   if (!(values instanceof Float64Array)) {
     throw new VeladisError("wrong-type", { expected: "lines in a Float64Array", received: shown(values) });
   }
   if (Number.isFinite(sumOf(values))) return;
-  values.forEach((value, i) => void finite(value, `a finite line at index ${i}`));
+  values.forEach((value, i) => void requireFinite(value, `a finite line at index ${i}`));
 }
 
 /**
@@ -53,7 +53,7 @@ function checkLines(lines: Omit<Density, "unit" | "squared">): void {
  * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `not-positive`, `negative`, `not-a-number`, `not-finite`
  */
 export function requireSpectrum(spectrum: Spectrum): Spectrum {
-  const { unit, detector, derivativeOrder } = given(spectrum, "a spectrum");
+  const { unit, detector, derivativeOrder } = requireGiven(spectrum, "a spectrum");
   checkName(units, unit, "the unit of a spectrum");
   checkName(detectors, detector, "the detector of a spectrum");
   if (!(Number.isInteger(derivativeOrder) && Math.abs(derivativeOrder) <= 2)) {
@@ -72,7 +72,7 @@ export function requireSpectrum(spectrum: Spectrum): Spectrum {
  * @throws {@link VeladisError} as {@link requireSpectrum}
  */
 export function requireDensity(density: Density): Density {
-  checkName(units, given(density, "a density").squared, "the unit of a density");
+  checkName(units, requireGiven(density, "a density").squared, "the unit of a density");
   checkLines(density);
   return density;
 }

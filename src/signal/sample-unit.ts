@@ -1,10 +1,10 @@
-import { shown, text, VeladisError } from "../core/index";
+import { requireText, shown, VeladisError } from "../core/index";
 import { findDetector } from "../detectors/index";
 import { type UnitSymbol, unitSymbol } from "../units/index";
 
 /** The symbol of the samples' unit; a type such as `"g rms"` is refused, since samples have no detector. */
 export function sampleUnit(unit: string): UnitSymbol {
-  const written = text(unit, 'the unit of the samples, such as "g"');
+  const written = requireText(unit, 'the unit of the samples, such as "g"');
   try {
     return unitSymbol(written);
   } catch (error) {

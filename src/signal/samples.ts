@@ -1,10 +1,10 @@
-import { finite, positive, shown, VeladisError } from "../core/index";
+import { requireFinite, requirePositive, shown, VeladisError } from "../core/index";
 
 /** Samples of a waveform, evenly spaced in time: any array of numbers, typed or not. */
 export type Samples = ArrayLike<number>;
 
 function refuseOffender(samples: Samples, from: number): void {
-  for (let i = 0; i < samples.length; i++) finite(samples[i] as number, `a finite sample at index ${from + i}`);
+  for (let i = 0; i < samples.length; i++) requireFinite(samples[i] as number, `a finite sample at index ${from + i}`);
 }
 
 /** Sum of the samples, by four running sums so that rounding stays small and additions overlap. */
@@ -74,5 +74,5 @@ export function vibrationSamples(samples: Samples, least = 2): Float64Array {
  * @throws {@link VeladisError} `wrong-type`, `not-a-number`, `not-finite` or `not-positive`
  */
 export function requireSamplingRate(rate: number): number {
-  return positive(rate, "a sampling rate above zero, in Hz");
+  return requirePositive(rate, "a sampling rate above zero, in Hz");
 }

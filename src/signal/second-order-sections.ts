@@ -1,4 +1,4 @@
-import { finite, list } from "../core/index";
+import { requireFinite, requireList } from "../core/index";
 import { finiteLevel } from "./finite-level";
 import { requireSamplingRate } from "./samples";
 
@@ -38,12 +38,12 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
-  const angle = (2 * Math.PI * finite(hertz, "a frequency in Hz")) / requireSamplingRate(rate);
+  const angle = (2 * Math.PI * requireFinite(hertz, "a frequency in Hz")) / requireSamplingRate(rate);
   let re = 1;
   let im = 0;
-  for (const section of list(sections, "second-order sections as a list")) {
-    for (const part of [...list(section.b, "b of a section"), ...list(section.a, "a of a section")]) {
-      finite(part, "a coefficient of a section");
+  for (const section of requireList(sections, "second-order sections as a list")) {
+    for (const part of [...requireList(section.b, "b of a section"), ...requireList(section.a, "a of a section")]) {
+      requireFinite(part, "a coefficient of a section");
     }
     const [sr, si] = sectionResponse(section, angle);
     [re, im] = [re * sr - im * si, re * si + im * sr];

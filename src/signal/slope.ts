@@ -1,4 +1,4 @@
-import { finite } from "../core/index";
+import { requireFinite } from "../core/index";
 
 const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
 
@@ -17,7 +17,10 @@ const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
  * ```
  */
 export function decibelsPerOctave(exponent: number): number {
-  return finite(DECIBELS_OF_AN_OCTAVE * finite(exponent, "a finite exponent"), "a slope below 1.8e308 dB an octave");
+  return requireFinite(
+    DECIBELS_OF_AN_OCTAVE * requireFinite(exponent, "a finite exponent"),
+    "a slope below 1.8e308 dB an octave",
+  );
 }
 
 /**
@@ -32,5 +35,5 @@ export function decibelsPerOctave(exponent: number): number {
  * ```
  */
 export function slopeExponent(decibels: number): number {
-  return finite(decibels, "a finite slope, in dB an octave") / DECIBELS_OF_AN_OCTAVE;
+  return requireFinite(decibels, "a finite slope, in dB an octave") / DECIBELS_OF_AN_OCTAVE;
 }

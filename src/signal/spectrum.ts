@@ -1,4 +1,4 @@
-import { given } from "../core/index";
+import { requireGiven } from "../core/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, units } from "../units/index";
 import { convertSpectrum } from "./convert-spectrum";
@@ -44,7 +44,7 @@ export interface SpectrumStream {
  * ```
  */
 export function spectrumStream(options: SpectrumOptions & { readonly segment: number }): SpectrumStream {
-  const rate = requireSamplingRate(given(options, "options with rate and unit").rate);
+  const rate = requireSamplingRate(requireGiven(options, "options with rate and unit").rate);
   const unit = sampleUnit(options.unit);
   const averager = welchAverager(options);
   // refused before a long signal has gone by, not after
@@ -110,7 +110,7 @@ export function spectrum(samples: Samples, options: SpectrumOptions): Spectrum {
   const x = vibrationSamples(samples);
   const stream = spectrumStream({
     ...options,
-    segment: given(options, "options with rate and unit").segment ?? x.length,
+    segment: requireGiven(options, "options with rate and unit").segment ?? x.length,
   });
   stream.push(x);
   return stream.read();

@@ -1,4 +1,4 @@
-import { given, shown, VeladisError } from "../core/index";
+import { requireGiven, shown, VeladisError } from "../core/index";
 import { type Band, requireBand } from "./band";
 import { lineAt, peaksByHeight, type SpectrumLine, standsOut } from "./peaks";
 import { requireSpectrum } from "./require-lines";
@@ -35,7 +35,7 @@ export interface TopLinesOptions {
  * ```
  */
 export function topLines(spectrum: Spectrum, options: TopLinesOptions = {}): SpectrumLine[] {
-  const { count = 10, band } = given(options, "options as an object");
+  const { count = 10, band } = requireGiven(options, "options as an object");
   if (!(Number.isInteger(count) && count >= 1)) {
     throw new VeladisError("out-of-range", { expected: "a number of lines, 1 or more", received: shown(count) });
   }

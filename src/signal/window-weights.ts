@@ -1,4 +1,4 @@
-import { positive, shown, VeladisError } from "../core/index";
+import { requirePositive, shown, VeladisError } from "../core/index";
 import { finiteLevel } from "./finite-level";
 import { writeRootOfUnity } from "./root-of-unity";
 import { finiteSamples } from "./samples";
@@ -17,7 +17,7 @@ import { type WindowName, windowName, windows } from "./windows";
  */
 export function windowWeights(window: WindowName, length: number): Float64Array {
   const { terms } = windows[windowName(window)];
-  if (!Number.isSafeInteger(positive(length, "a whole number of samples above zero"))) {
+  if (!Number.isSafeInteger(requirePositive(length, "a whole number of samples above zero"))) {
     throw new VeladisError("out-of-range", {
       expected: "a whole number of samples above zero",
       received: shown(length),

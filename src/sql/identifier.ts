@@ -1,4 +1,4 @@
-import { choice, list, shown, VeladisError } from "../core/index";
+import { requireChoice, requireList, shown, VeladisError } from "../core/index";
 
 /** How the engine writes names: `"double"` quotes (standard SQL, DuckDB, PostgreSQL) or a `` "backtick" `` (Spark). */
 export type NameQuotes = "double" | "backtick";
@@ -12,7 +12,7 @@ const LONGEST = 128;
 
 /** The quotes asked for, checked at run time. */
 export function checkedQuotes(quotes: NameQuotes = "double"): NameQuotes {
-  return choice(quotes, ["double", "backtick"], "how the engine quotes names");
+  return requireChoice(quotes, ["double", "backtick"], "how the engine quotes names");
 }
 
 /**
@@ -48,7 +48,8 @@ export function operand(given: SqlOperand | undefined, quotes: NameQuotes): stri
     if (typeof expression === "string" && expression.trim() !== "") return `(${expression.trim()})`;
     throw new VeladisError("syntax", { expected: "an expression of SQL", received: shown(expression) });
   }
-  const names = typeof column === "string" ? [column] : list(column as readonly string[], "a name, or a list of names");
+  const names =
+    typeof column === "string" ? [column] : requireList(column as readonly string[], "a name, or a list of names");
   if (names.length === 0)
     throw new VeladisError("missing-fact", { expected: "one name or more", received: "an empty list" });
   return names.map((name) => identifier(name, quotes)).join(".");

@@ -1,4 +1,4 @@
-import { finite } from "../core/index";
+import { requireFinite } from "../core/index";
 import type { NameQuotes } from "./identifier";
 
 /**
@@ -6,10 +6,9 @@ import type { NameQuotes } from "./identifier";
  * where 17.96 would be a decimal with places of its own. All digits that tell it from its neighbours.
  */
 export function numberLiteral(value: number): string {
-  const [digits, exponent] = finite(value, "numbers that a 64-bit number can hold").toExponential().split("e") as [
-    string,
-    string,
-  ];
+  const [digits, exponent] = requireFinite(value, "numbers that a 64-bit number can hold")
+    .toExponential()
+    .split("e") as [string, string];
   return `${digits}e${exponent.replace("+", "")}`;
 }
 

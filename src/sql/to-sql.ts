@@ -7,7 +7,7 @@ import {
   readingType,
   typeOf,
 } from "../amplitude/index";
-import { positive, text } from "../core/index";
+import { requirePositive, requireText } from "../core/index";
 import { type Frequency, frequency } from "../frequency/index";
 import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
 import { numberLiteral, remark } from "./literal";
@@ -53,8 +53,8 @@ function isColumn(at: Frequency | SqlFrequency): at is SqlFrequency {
 
 /** The frequency of a row in hertz, as SQL. */
 function hertzOf({ unit, order, ...where }: SqlFrequency, quotes: NameQuotes): { sql: string; valid: string } {
-  text(unit, 'the unit of the frequencies in a column, such as "r/min"');
-  const turns = order === undefined ? "" : `${positive(order, "an order of the shaft speed above zero")}x `;
+  requireText(unit, 'the unit of the frequencies in a column, such as "r/min"');
+  const turns = order === undefined ? "" : `${requirePositive(order, "an order of the shaft speed above zero")}x `;
   const { hertz } = frequency(`${turns}1 ${unit}`);
   const number = operand(where as SqlOperand, quotes);
   return {

@@ -1,5 +1,5 @@
 import type { ConvertOptions } from "../amplitude/index";
-import { choice, given, knownKeys, shown, VeladisError } from "../core/index";
+import { requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
 import type { TripCommand } from "./trip-commands";
 
 /** What a run of levels may be told besides them. */
@@ -28,10 +28,11 @@ const FORM = 'options such as { as: "mm/s rms" }';
 
 /** The options themselves, without a key or a word that means nothing. */
 export function requireRunOptions(options: RunOptions): RunOptions {
-  if (typeof given(options, FORM) !== "object") {
+  if (typeof requireGiven(options, FORM) !== "object") {
     throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
   }
-  knownKeys(options, keys, "an option of a run");
-  if (options.nan !== undefined) choice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for");
+  requireKnownKeys(options, keys, "an option of a run");
+  if (options.nan !== undefined)
+    requireChoice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for");
   return options;
 }

@@ -1,5 +1,14 @@
 import { type Amplitude, type Assumption, amplitudeOf, convertAmplitude, union } from "../amplitude/index";
-import { choice, given, knownKeys, list, nonNegative, positive, shown, VeladisError } from "../core/index";
+import {
+  requireChoice,
+  requireGiven,
+  requireKnownKeys,
+  requireList,
+  requireNonNegative,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../core/index";
 import {
   deviceSettings,
   type RelaySettings,
@@ -78,7 +87,7 @@ export class TripLogic {
       });
     }
     const known: Readonly<Record<keyof TripSettings, true>> = deviceSettings;
-    knownKeys(settings, known, "a setting of a device");
+    requireKnownKeys(settings, known, "a setting of a device");
     this.relay = requireRelay(settings);
     this.rules = tripRules(settings, this.relay.latching);
     this.#state = initialState(this.rules.assumed);
@@ -127,7 +136,7 @@ export class TripLogic {
    *   {@link convertAmplitude} for a reading
    */
   step(level: Level, seconds: number): TripStatus {
-    const span = nonNegative(seconds, "a time of zero or more for the level, in s");
+    const span = requireNonNegative(seconds, "a time of zero or more for the level, in s");
     const number = this.#number(level);
     let events: TripEvent[] | undefined;
     const emit = (event: TripEvent): void => {
@@ -170,8 +179,8 @@ export class TripLogic {
    * ```
    */
   run(levels: ArrayLike<number>, dt: number | ArrayLike<number>, options: RunOptions = {}): TripEvent[] {
-    if (typeof dt === "number") positive(dt, "a time between levels above zero, in s");
-    given(dt, "a time between levels, or a list of their times, in s");
+    if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s");
+    requireGiven(dt, "a time between levels, or a list of their times, in s");
     const faults = requireRunOptions(options).nan !== undefined;
     const checked = requireLevels(levels, faults);
     const { factor, assumed } = levelConversion(this.rules, options);
@@ -182,10 +191,10 @@ export class TripLogic {
             checked.map((level) => level * factor),
             faults,
           );
-    const commands = [...list(options.commands ?? [], "a list of commands")].sort((a, b) => a.at - b.at);
+    const commands = [...requireList(options.commands ?? [], "a list of commands")].sort((a, b) => a.at - b.at);
     for (const { at, do: name } of commands) {
-      nonNegative(at, "a time of zero or more for a command, in s");
-      choice(name, tripCommands, "a command");
+      requireNonNegative(at, "a time of zero or more for a command, in s");
+      requireChoice(name, tripCommands, "a command");
     }
     const state = { ...this.#state, assumed: union(this.#state.assumed, assumed) };
     const events = runHistory({ rules: this.rules, state }, { levels: scaled, dt, commands, options });
@@ -220,7 +229,7 @@ export class TripLogic {
   }
 
   #number(level: Level): number {
-    if (typeof level === "number") return nonNegative(level, `a level of zero or more, in ${this.rules.type}`);
+    if (typeof level === "number") return requireNonNegative(level, `a level of zero or more, in ${this.rules.type}`);
     if (level === "fault") return Number.NaN;
     if (typeof level !== "string" && (typeof level !== "object" || level === null)) {
       throw new VeladisError("wrong-type", {

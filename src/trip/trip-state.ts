@@ -1,5 +1,5 @@
 import { type Assumption, assumptionNames } from "../amplitude/index";
-import { choice, list, shown, VeladisError } from "../core/index";
+import { requireChoice, requireList, shown, VeladisError } from "../core/index";
 import { TOLERANCE, type TripRules } from "../device/index";
 import type { TripEvent } from "./trip-events";
 
@@ -66,7 +66,7 @@ export function requireState(from: TripState): TripState {
       received: shown(given),
     });
   }
-  for (const one of list(from.assumed, ASSUMED)) choice(one, assumptionNames, ASSUMED);
+  for (const one of requireList(from.assumed, ASSUMED)) requireChoice(one, assumptionNames, ASSUMED);
   return { ...from };
 }
 

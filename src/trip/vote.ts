@@ -1,4 +1,4 @@
-import { choice, list, shown, VeladisError } from "../core/index";
+import { requireChoice, requireList, shown, VeladisError } from "../core/index";
 
 /** M channels out of N, as the trade writes it: `"2oo3"`. */
 export type VoteText = `${number}oo${number}`;
@@ -83,15 +83,15 @@ export function parseVote(vote: VoteText): Vote {
  */
 export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
   const { needed, of } = parseVote(vote);
-  const bad = choice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-  if (list(channels, "a list of what the channels say").length !== of) {
+  const bad = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
+  if (requireList(channels, "a list of what the channels say").length !== of) {
     throw new VeladisError("length-mismatch", {
       expected: `${of} channels for ${vote}`,
       received: `${channels.length}`,
     });
   }
   const count = { trip: 0, healthy: 0, bad: 0 };
-  for (const channel of channels) count[choice(channel, ["trip", "healthy", "bad"], "what a channel says")]++;
+  for (const channel of channels) count[requireChoice(channel, ["trip", "healthy", "bad"], "what a channel says")]++;
   const good = of - count.bad;
   const left = bad === "votes to trip" ? Math.max(0, needed - count.bad) : needed;
   return Object.freeze({ trip: count.trip >= left, unable: left > good, effective: `${left}oo${good}` });

@@ -1,5 +1,14 @@
 import { type Assumption, union } from "../amplitude/index";
-import { choice, given, knownKeys, nonNegative, positive, shown, text, VeladisError } from "../core/index";
+import {
+  requireChoice,
+  requireGiven,
+  requireKnownKeys,
+  requireNonNegative,
+  requirePositive,
+  requireText,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { type RelaySettings, relayNow, requireBoolean, requireRelay } from "../device/index";
 import { ChannelVotes } from "./channel-votes";
 import { requireLevels } from "./require-levels";
@@ -56,13 +65,13 @@ export class VotedTrip {
 
   /** @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic} */
   constructor(settings: VotedTripSettings) {
-    given(settings, "settings with vote, badChannel, channels and output");
-    const { vote, badChannel, channels } = knownKeys(settings, votedKeys, "a setting of a voted trip");
+    requireGiven(settings, "settings with vote, badChannel, channels and output");
+    const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
     const { of } = parseVote(vote);
     this.relay = requireRelay(settings);
     this.vote = vote;
-    this.badChannel = choice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-    const entries = Object.entries(given(channels, "settings of the channels by name"));
+    this.badChannel = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
+    const entries = Object.entries(requireGiven(channels, "settings of the channels by name"));
     if (entries.length !== of) {
       throw new VeladisError("length-mismatch", {
         expected: `${of} channels for ${vote}`,
@@ -72,7 +81,7 @@ export class VotedTrip {
     this.#channels = new Map(
       entries.map(([name, channel]) => [
         name,
-        new TripLogic({ ...given(channel, `settings of channel ${shown(name)}`), ...open }),
+        new TripLogic({ ...requireGiven(channel, `settings of channel ${shown(name)}`), ...open }),
       ]),
     );
     this.#votes = new ChannelVotes(this.#channels);
@@ -97,8 +106,8 @@ export class VotedTrip {
    *   channel, and as {@link TripLogic}; nothing has changed then
    */
   step(levels: { readonly [name: string]: Level }, seconds: number): VotedStatus {
-    const span = nonNegative(seconds, "a time of zero or more for the levels, in s");
-    requireNames([...this.#channels.keys()], given(levels, "a level for every channel, by name"));
+    const span = requireNonNegative(seconds, "a time of zero or more for the levels, in s");
+    requireNames([...this.#channels.keys()], requireGiven(levels, "a level for every channel, by name"));
     const before = new Map([...this.#channels].map(([name, logic]) => [name, logic.snapshot()]));
     try {
       return this.#all((logic, name) => logic.step(levels[name] as Level, span));
@@ -123,9 +132,9 @@ export class VotedTrip {
     dt: number,
     options: Pick<RunOptions, "nan"> = {},
   ): VotedEvent[] {
-    positive(dt, "a time between levels above zero, in s");
+    requirePositive(dt, "a time between levels above zero, in s");
     const faults = requireRunOptions(options).nan !== undefined;
-    requireNames([...this.#channels.keys()], given(histories, "levels of every channel, by name"));
+    requireNames([...this.#channels.keys()], requireGiven(histories, "levels of every channel, by name"));
     const length = sameLength(Object.entries(histories));
     const columns = new Map(Object.entries(histories).map(([name, levels]) => [name, requireLevels(levels, faults)]));
     const events: VotedEvent[] = [];
@@ -163,7 +172,7 @@ export class VotedTrip {
   /** Blocks new trips of one channel, or allows them again; it then votes healthy. */
   bypass(channel: string, on: boolean): VotedStatus {
     const blocked = requireBoolean(on, "whether new trips are blocked");
-    requireNames([...this.#channels.keys()], { [text(channel, "the name of a channel")]: 0 }, false);
+    requireNames([...this.#channels.keys()], { [requireText(channel, "the name of a channel")]: 0 }, false);
     return this.#all((logic, name) => (name === channel ? logic.bypass(blocked) : logic.status));
   }
 

@@ -1,8 +1,8 @@
-import { namesIn, text, unknownName } from "../core/index";
+import { requireText, symbolsByName, unknownName } from "../core/index";
 import { type UnitSymbol, units } from "./catalogue";
 
 /** Names read without regard to case. */
-const named = /* @__PURE__ */ namesIn(units, false);
+const named = /* @__PURE__ */ symbolsByName(units, false);
 
 /** One way of writing for the several that people have: micro signs, raised or careted 2, "per second", "sec". */
 function folded(spelling: string): string {
@@ -43,7 +43,7 @@ export function findUnit(spelling: string): UnitSymbol | undefined {
  * ```
  */
 export function unitSymbol(spelling: string): UnitSymbol {
-  const symbol = findUnit(text(spelling, "a unit of vibration"));
+  const symbol = findUnit(requireText(spelling, "a unit of vibration"));
   if (symbol !== undefined) return symbol;
   const all = new Map<string, string>([...Object.keys(units).map((name) => [name, name] as const), ...named()]);
   throw unknownName("unknown-unit", "a unit of vibration", spelling, all, units);

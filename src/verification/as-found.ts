@@ -1,5 +1,5 @@
 import { type Assumption, union } from "../amplitude/index";
-import { given, held } from "../core/index";
+import { finiteResult, requireGiven } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** A check before and after an adjustment. */
@@ -44,13 +44,16 @@ export function asFoundAsLeft(
     readonly asLeft: KnownCheck["indicated"];
   },
 ): AsFoundAsLeft {
-  const { asFound, asLeft, ...check } = given(pair, "a pair of checks with known level, asFound, asLeft and tolerance");
+  const { asFound, asLeft, ...check } = requireGiven(
+    pair,
+    "a pair of checks with known level, asFound, asLeft and tolerance",
+  );
   const found = checkAgainstKnown({ ...check, indicated: asFound });
   const left = checkAgainstKnown({ ...check, indicated: asLeft });
   return Object.freeze({
     asFound: found,
     asLeft: left,
-    adjustment: found.indicated.value > 0 ? held(left.indicated.value / found.indicated.value) : null,
+    adjustment: found.indicated.value > 0 ? finiteResult(left.indicated.value / found.indicated.value) : null,
     meaning: meanings[found.verdict],
     assumed: union(found.assumed, left.assumed),
   });

@@ -1,4 +1,4 @@
-import { held } from "../core/index";
+import { finiteResult } from "../core/index";
 import { isFailSafe, relayNow } from "../device/index";
 import type { BenchSettings } from "./bench-settings";
 
@@ -96,7 +96,7 @@ export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): Benc
   const { tolerance, threshold } = numbers;
   const healthy = contactText(settings, "healthy");
   const tripped = contactText(settings, "tripped");
-  const wait = held(Math.max(2 * onDelay, 2));
+  const wait = finiteResult(Math.max(2 * onDelay, 2));
   const short = Number((0.9 * onDelay).toPrecision(3));
   const trip: BenchMove[] = [
     {

@@ -8,7 +8,7 @@ import {
   significant,
   union,
 } from "../amplitude/index";
-import { cautions, given, held, list, VeladisError } from "../core/index";
+import { cautions, finiteResult, requireGiven, requireList, VeladisError } from "../core/index";
 import { bandResponse, resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type BenchMove, benchMoves } from "./bench-moves";
@@ -92,11 +92,11 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
  * ```
  */
 export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
-  requireBenchSettings(given(settings, "settings with threshold, hysteresis, onDelay and latching"));
-  given(shaker, "a shaker with its limits");
+  requireBenchSettings(requireGiven(settings, "settings with threshold, hysteresis, onDelay and latching"));
+  requireGiven(shaker, "a shaker with its limits");
   const threshold = thresholdOf(settings);
   const reset = resetLevel(threshold, settings.hysteresis);
-  const frequencies = list<Frequency>(settings.frequencies ?? [REFERENCE], "a list of frequencies").map(hertzOf);
+  const frequencies = requireList<Frequency>(settings.frequencies ?? [REFERENCE], "a list of frequencies").map(hertzOf);
   const [main, ...others] = frequencies;
   if (main === undefined) {
     throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "nothing" });
@@ -104,7 +104,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   if (shaker.uncertainty !== undefined) marginsOf(shaker.uncertainty, threshold);
   const load = settings.load === undefined ? 0 : settings.load?.kilograms;
   const allowed = amountAmplitude(settings.tolerance ?? "5 %", threshold);
-  const tolerance = held(allowed.value / threshold.value);
+  const tolerance = finiteResult(allowed.value / threshold.value);
   let assumed = union(reset.assumed, allowed.assumed);
 
   const stepOf = ({ what, share, expect }: BenchMove, hertz: number, number: number): BenchStep => {
@@ -117,7 +117,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
       number,
       what,
       hertz,
-      speed: held(hertz * 60),
+      speed: finiteResult(hertz * 60),
       level: level && Object.freeze(level),
       displacement,
       acceleration,

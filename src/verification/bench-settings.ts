@@ -1,5 +1,5 @@
 import type { Amplitude } from "../amplitude/index";
-import { knownKeys, nonNegative, text } from "../core/index";
+import { requireKnownKeys, requireNonNegative, requireText } from "../core/index";
 import {
   type Band,
   deviceSettings,
@@ -36,15 +36,15 @@ export interface BenchSettings {
 /** Refuses settings that a plan would print and that are none; the threshold and what is a share of it apart. */
 export function requireBenchSettings(settings: BenchSettings): void {
   const known: Readonly<Record<keyof BenchSettings, true>> = deviceSettings;
-  const { onDelay, offDelay, latching, contact, coil, sensorFault } = knownKeys(
+  const { onDelay, offDelay, latching, contact, coil, sensorFault } = requireKnownKeys(
     settings,
     known,
     "a setting of a device",
   );
-  nonNegative(onDelay, "onDelay: a time of zero or more, in s");
-  if (offDelay !== undefined) nonNegative(offDelay, "offDelay: a time of zero or more, in s");
+  requireNonNegative(onDelay, "onDelay: a time of zero or more, in s");
+  if (offDelay !== undefined) requireNonNegative(offDelay, "offDelay: a time of zero or more, in s");
   requireLatching(latching);
   if (contact !== undefined) requireContact(contact);
   if (coil !== undefined) requireCoil(coil);
-  if (sensorFault !== undefined) text(sensorFault, "sensorFault: what a sensor fault does");
+  if (sensorFault !== undefined) requireText(sensorFault, "sensorFault: what a sensor fault does");
 }

@@ -10,7 +10,15 @@ import {
   type Step,
   union,
 } from "../amplitude/index";
-import { cautions, choice, given, held, knownKeys, positive, VeladisError } from "../core/index";
+import {
+  cautions,
+  finiteResult,
+  requireChoice,
+  requireGiven,
+  requireKnownKeys,
+  requirePositive,
+  VeladisError,
+} from "../core/index";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { marginsOf, type ToleranceText } from "./tolerance";
 
@@ -66,7 +74,7 @@ const keys: Readonly<Record<keyof KnownCheck, true>> = /* @__PURE__ */ Object.fr
 
 function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
   if (rule === undefined) return uncertainty === undefined ? "simple acceptance" : "guard band";
-  choice(rule, Object.keys(decisionRules), "a decision rule");
+  requireChoice(rule, Object.keys(decisionRules), "a decision rule");
   if (rule === "guard band" && uncertainty === undefined) {
     throw new VeladisError("missing-fact", {
       expected: 'the expanded uncertainty (k = 2) of the known level, such as "2 %", which the guard band is made of',
@@ -117,16 +125,20 @@ function errorWay(indicated: Amplitude, known: Amplitude, percent: number) {
  * ```
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
-  knownKeys(given(check, "a check with known level, indicated level and tolerance"), keys, "a part of a check");
+  requireKnownKeys(
+    requireGiven(check, "a check with known level, indicated level and tolerance"),
+    keys,
+    "a part of a check",
+  );
   const known = notedAmplitude(
-    amplitudeOf(given(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"')),
+    amplitudeOf(requireGiven(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"')),
     "known level",
   );
   const shown = notedAmplitude(
-    amplitudeOf(given(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"')),
+    amplitudeOf(requireGiven(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"')),
     "as shown",
   );
-  positive(known.value, "a known level above zero");
+  requirePositive(known.value, "a known level above zero");
   const hertz = known.hertz ?? shown.hertz;
   const unit = linearTypeOf(known);
   const indicated = convertAmplitude(shown, unit, hertz === undefined ? {} : { at: { hertz } });
@@ -134,7 +146,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
   const tolerance = marginsOf(check.tolerance, known);
   const uncertainty = check.uncertainty === undefined ? null : marginsOf(check.uncertainty, known);
   const error = indicated.value - known.value;
-  const errorPercent = held((100 * error) / known.value);
+  const errorPercent = finiteResult((100 * error) / known.value);
   const { history, assumed } = errorWay(indicated, linearAmplitude(known), errorPercent);
   return Object.freeze({
     known,

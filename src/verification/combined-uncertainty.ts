@@ -1,4 +1,12 @@
-import { held, list, nonNegative, numeral, shown, VeladisError, withUnit } from "../core/index";
+import {
+  finiteResult,
+  numeralAndUnit,
+  parseNumeral,
+  requireList,
+  requireNonNegative,
+  shown,
+  VeladisError,
+} from "../core/index";
 
 const FORM = 'a relative uncertainty such as "2 %"';
 
@@ -17,12 +25,12 @@ const FORM = 'a relative uncertainty such as "2 %"';
  * ```
  */
 export function combinedUncertainty(parts: readonly string[]): number {
-  const squares = list(parts, "a list of uncertainties").map((part) => {
-    const [digits, unit] = withUnit(part, FORM);
+  const squares = requireList(parts, "a list of uncertainties").map((part) => {
+    const [digits, unit] = numeralAndUnit(part, FORM);
     if (unit !== "%") {
       throw new VeladisError("unknown-unit", { expected: FORM, received: shown(part), allowed: ["%"] });
     }
-    return nonNegative(numeral(digits), "an uncertainty of zero or more") ** 2;
+    return requireNonNegative(parseNumeral(digits), "an uncertainty of zero or more") ** 2;
   });
-  return Math.sqrt(held(squares.reduce((sum, square) => sum + square, 0)));
+  return Math.sqrt(finiteResult(squares.reduce((sum, square) => sum + square, 0)));
 }

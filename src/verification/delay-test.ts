@@ -1,4 +1,13 @@
-import { held, list, nonNegative, numeral, positive, shown, VeladisError, withUnit } from "../core/index";
+import {
+  finiteResult,
+  numeralAndUnit,
+  parseNumeral,
+  requireList,
+  requireNonNegative,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../core/index";
 
 const DELAY_TOLERANCE = 'a tolerance such as "5 %" or "0.2 s"';
 
@@ -31,24 +40,24 @@ export interface DelayTest {
  * ```
  */
 export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
-  nonNegative(set, "a set delay of zero or more, in s");
-  if (list(measured, "a list of measured delays, in s").length === 0) {
+  requireNonNegative(set, "a set delay of zero or more, in s");
+  if (requireList(measured, "a list of measured delays, in s").length === 0) {
     throw new VeladisError("missing-fact", { expected: "at least one measured delay, in s", received: "nothing" });
   }
-  const [digits, unit] = withUnit(tolerance, DELAY_TOLERANCE);
+  const [digits, unit] = numeralAndUnit(tolerance, DELAY_TOLERANCE);
   if (unit !== "%" && unit !== "s") {
     const allowed = ["%", "s"];
     throw new VeladisError("unknown-unit", { expected: DELAY_TOLERANCE, received: shown(tolerance), allowed });
   }
-  const number = positive(numeral(digits), "a tolerance above zero");
-  const allowed = unit === "%" ? held((set * number) / 100) : number;
-  const errors = measured.map((one) => nonNegative(one, "a measured delay of zero or more, in s") - set);
+  const number = requirePositive(parseNumeral(digits), "a tolerance above zero");
+  const allowed = unit === "%" ? finiteResult((set * number) / 100) : number;
+  const errors = measured.map((one) => requireNonNegative(one, "a measured delay of zero or more, in s") - set);
   const worstError = errors.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
   return Object.freeze({
     set,
     measured: Object.freeze([...measured]),
     worstError,
-    worstPercent: set === 0 ? null : held((100 * worstError) / set),
+    worstPercent: set === 0 ? null : finiteResult((100 * worstError) / set),
     tolerance: allowed,
     verdict: Math.abs(worstError) <= allowed * (1 + 1e-9) + 1e-12 ? "pass" : "fail",
   });

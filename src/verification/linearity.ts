@@ -1,5 +1,5 @@
 import { type Amplitude, type Assumption, union } from "../amplitude/index";
-import { held, list, VeladisError } from "../core/index";
+import { finiteResult, requireList, VeladisError } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** One point of a linearity check. */
@@ -56,7 +56,7 @@ export function linearity(
   points: readonly Pick<KnownCheck, "known" | "indicated">[],
   rest: Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">,
 ): Linearity {
-  const checks = list(points, "a list of points, each with known and indicated level").map((point) =>
+  const checks = requireList(points, "a list of points, each with known and indicated level").map((point) =>
     checkAgainstKnown({ ...rest, ...point }),
   );
   const unit = checks[0]?.unit ?? "";
@@ -73,13 +73,13 @@ export function linearity(
   const value = ({ value }: Amplitude): number => value;
   const x = mean(({ known }) => value(known));
   const y = mean(({ indicated }) => value(indicated));
-  const slope = held(
+  const slope = finiteResult(
     mean(({ known, indicated }) => (value(known) - x) * (value(indicated) - y)) /
       mean(({ known }) => (value(known) - x) ** 2),
   );
-  const offset = held(y - slope * x);
+  const offset = finiteResult(y - slope * x);
   const found = checks.map((check) =>
-    Object.freeze({ ...check, offLine: held(check.indicated.value - offset - slope * check.known.value) }),
+    Object.freeze({ ...check, offLine: finiteResult(check.indicated.value - offset - slope * check.known.value) }),
   );
   const span = Math.max(...levels);
   return Object.freeze({
@@ -88,7 +88,7 @@ export function linearity(
     offset,
     points: Object.freeze(found),
     worst: found.reduce((a, b) => (Math.abs(b.errorPercent) > Math.abs(a.errorPercent) ? b : a)),
-    nonLinearity: held((100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span),
+    nonLinearity: finiteResult((100 * Math.max(...found.map(({ offLine }) => Math.abs(offLine)))) / span),
     verdict: found.reduce((a, b) => (order[b.verdict] > order[a.verdict] ? b : a)).verdict,
     assumed: found.reduce<readonly Assumption[]>((all, point) => union(all, point.assumed), []),
   });

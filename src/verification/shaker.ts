@@ -8,7 +8,15 @@ import {
   linearTypeOf,
   union,
 } from "../amplitude/index";
-import { given, held, knownKeys, nonNegative, positive, shown, VeladisError } from "../core/index";
+import {
+  finiteResult,
+  requireGiven,
+  requireKnownKeys,
+  requireNonNegative,
+  requirePositive,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** The limits of a reference shaker, from its data sheet. */
@@ -78,8 +86,8 @@ const PAYLOAD = "a payload such as { kilograms: 0.5 }";
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
-  const wanted = amplitudeOf(given(level, "a level with its frequency"));
-  knownKeys(given(shaker, "a shaker with its limits"), keys, "a limit of a shaker");
+  const wanted = amplitudeOf(requireGiven(level, "a level with its frequency"));
+  requireKnownKeys(requireGiven(shaker, "a shaker with its limits"), keys, "a limit of a shaker");
   const type = linearTypeOf(wanted);
   const { hertz } = wanted;
   if (hertz === undefined) {
@@ -88,7 +96,7 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
       received: shown(format(wanted)),
     });
   }
-  const mass = nonNegative(load, "a mass of sensor and fixture of zero or more, in kg");
+  const mass = requireNonNegative(load, "a mass of sensor and fixture of zero or more, in kg");
   const at = { at: { hertz } };
   const limitedBy: string[] = [];
   const inside = hertz >= hertzOf(shaker.lowest) * (1 - 1e-9) && hertz <= hertzOf(shaker.highest) * (1 + 1e-9);
@@ -106,13 +114,13 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
     if (most !== undefined) hold(most, name === "displacement" ? "stroke" : name);
   }
   if (shaker.force !== undefined) {
-    const own = shaker.movingMass === undefined ? 0 : nonNegative(shaker.movingMass?.kilograms, MOVING);
-    const moved = positive(mass + own, "a moving mass above zero, in kg");
-    const force = given(shaker.force, "a force such as { newtons: 100 }");
-    const acceleration = held(positive(force.newtons, "a force above zero, in N") / moved);
+    const own = shaker.movingMass === undefined ? 0 : requireNonNegative(shaker.movingMass?.kilograms, MOVING);
+    const moved = requirePositive(mass + own, "a moving mass above zero, in kg");
+    const force = requireGiven(shaker.force, "a force such as { newtons: 100 }");
+    const acceleration = finiteResult(requirePositive(force.newtons, "a force above zero, in N") / moved);
     hold(amplitudeIn("m/s2 pk", acceleration), "force");
   }
-  if (shaker.payload !== undefined && mass > nonNegative(shaker.payload?.kilograms, PAYLOAD) * (1 + 1e-9)) {
+  if (shaker.payload !== undefined && mass > requireNonNegative(shaker.payload?.kilograms, PAYLOAD) * (1 + 1e-9)) {
     limitedBy.push("payload");
   }
   return Object.freeze({

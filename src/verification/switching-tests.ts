@@ -10,7 +10,7 @@ import {
   notedAmplitude,
   union,
 } from "../amplitude/index";
-import { given, list, VeladisError } from "../core/index";
+import { requireGiven, requireList, VeladisError } from "../core/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */
@@ -29,11 +29,13 @@ type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
 /** The change that a slow rise or fall shows, held against the setting. */
 function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
-  const known = linearAmplitude(notedAmplitude(amplitudeOf(given(setting, "a setting with its unit")), "setting"));
+  const known = linearAmplitude(
+    notedAmplitude(amplitudeOf(requireGiven(setting, "a setting with its unit")), "setting"),
+  );
   const type = linearTypeOf(known);
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
-  const readings = list(steps, "a list of steps, each with level and output").map(({ level }) =>
-    convertAmplitude(given(level, "a level for every step"), type, at),
+  const readings = requireList(steps, "a list of steps, each with level and output").map(({ level }) =>
+    convertAmplitude(requireGiven(level, "a level for every step"), type, at),
   );
   const levels = readings.map(({ value }) => value);
   const wrong = levels.findIndex(

@@ -1,5 +1,5 @@
 import { type Amplitude, type Assumption, amountAmplitude } from "../amplitude/index";
-import { held, nonNegative, numeral, withUnit } from "../core/index";
+import { finiteResult, numeralAndUnit, parseNumeral, requireNonNegative } from "../core/index";
 
 /** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.4 mm/s rms"`. */
 export type ToleranceText = `${number} %` | `${number}%` | `${number} dB` | (string & {});
@@ -23,10 +23,10 @@ export interface AssumedMargins extends Margins {
  * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `negative`, and as {@link amountAmplitude}
  */
 export function marginsOf(tolerance: ToleranceText, known: Amplitude): AssumedMargins {
-  const [digits, unit] = withUnit(tolerance, FORM);
+  const [digits, unit] = numeralAndUnit(tolerance, FORM);
   if (/^dB$/i.test(unit)) {
-    const ratio = 10 ** (nonNegative(numeral(digits), "a tolerance of zero or more") / 20);
-    return { below: known.value * (1 - 1 / ratio), above: held(known.value * (ratio - 1)), assumed: [] };
+    const ratio = 10 ** (requireNonNegative(parseNumeral(digits), "a tolerance of zero or more") / 20);
+    return { below: known.value * (1 - 1 / ratio), above: finiteResult(known.value * (ratio - 1)), assumed: [] };
   }
   const { value, assumed } = amountAmplitude(tolerance, known);
   return { below: value, above: value, assumed };

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { remedies } from "../../docs/site/pages/remedies";
-import { cached, errorCodes, nearest, numeral, shown, splitNumeral, VeladisError } from "../../src/core/index";
+import { cached, errorCodes, nearest, parseNumeral, shown, splitNumeral, VeladisError } from "../../src/core/index";
 import { codeOf } from "../refusals/refusal-of";
 
 describe("VeladisError", () => {
@@ -47,7 +47,7 @@ describe("shown", () => {
   });
 });
 
-describe("numeral", () => {
+describe("parseNumeral", () => {
   it.each([
     ["1", 1],
     [" 1.5 ", 1.5],
@@ -56,13 +56,13 @@ describe("numeral", () => {
     ["1E3", 1000],
     ["-0", -0],
   ])("%j is %d", (text, value) => {
-    expect(numeral(text)).toBe(value);
+    expect(parseNumeral(text)).toBe(value);
   });
 
   it.each(["", "x", "1x", "0x10", "1,5", "1 5", "1e", "--1", "NaN", "Infinity", "1_000", "１"])(
     "%j is none",
     (text) => {
-      expect(() => numeral(text)).toThrow(expect.objectContaining({ code: "not-a-number" }));
+      expect(() => parseNumeral(text)).toThrow(expect.objectContaining({ code: "not-a-number" }));
     },
   );
 
@@ -70,7 +70,7 @@ describe("numeral", () => {
     fc.assert(
       fc.property(
         fc.double({ noNaN: true, noDefaultInfinity: true }),
-        (x) => Object.is(numeral(`${x}`), x === 0 ? 0 : x) || x === 0,
+        (x) => Object.is(parseNumeral(`${x}`), x === 0 ? 0 : x) || x === 0,
       ),
     );
   });

@@ -1,21 +1,21 @@
 import { describe, expect, it } from "vitest";
 import {
   cached,
-  choice,
   dataText,
-  finite,
   frozen,
-  given,
-  list,
-  namesIn,
   nearest,
-  nonNegative,
-  positive,
+  numeralAndUnit,
+  requireChoice,
+  requireFinite,
+  requireGiven,
+  requireList,
+  requireNonNegative,
+  requirePositive,
+  requireText,
   splitNumeral,
-  text,
+  symbolsByName,
   unknownName,
   VeladisError,
-  withUnit,
 } from "../../src/core/index";
 import { codeOf } from "../refusals/refusal-of";
 
@@ -40,37 +40,40 @@ describe("the error", () => {
 
 describe("guards give back what they let pass", () => {
   it("numbers, with the bound itself on the right side", () => {
-    expect([finite(-2.5, "a"), nonNegative(0, "a"), nonNegative(2, "a"), positive(5e-324, "a")]).toEqual([
-      -2.5, 0, 2, 5e-324,
-    ]);
-    expect(codeOf(() => nonNegative(-5e-324, "a"))).toBe("negative");
-    expect(codeOf(() => positive(-0, "a"))).toBe("not-positive");
+    expect([
+      requireFinite(-2.5, "a"),
+      requireNonNegative(0, "a"),
+      requireNonNegative(2, "a"),
+      requirePositive(5e-324, "a"),
+    ]).toEqual([-2.5, 0, 2, 5e-324]);
+    expect(codeOf(() => requireNonNegative(-5e-324, "a"))).toBe("negative");
+    expect(codeOf(() => requirePositive(-0, "a"))).toBe("not-positive");
   });
 
   it("texts as they are written, and none of white space alone", () => {
-    expect(text(" mm/s ", "a text")).toBe(" mm/s ");
-    for (const empty of ["", " ", "\t\n"]) expect(codeOf(() => text(empty, "a text"))).toBe("syntax");
+    expect(requireText(" mm/s ", "a text")).toBe(" mm/s ");
+    for (const empty of ["", " ", "\t\n"]) expect(codeOf(() => requireText(empty, "a text"))).toBe("syntax");
   });
 
   it("what is there, even if it is false, zero or empty", () => {
-    expect([given(0, "a"), given(false, "a"), given("", "a")]).toEqual([0, false, ""]);
+    expect([requireGiven(0, "a"), requireGiven(false, "a"), requireGiven("", "a")]).toEqual([0, false, ""]);
     const rows = [0, "", false];
-    expect(list(rows, "rows")).toBe(rows);
-    expect(list([], "rows")).toEqual([]);
+    expect(requireList(rows, "rows")).toBe(rows);
+    expect(requireList([], "rows")).toEqual([]);
   });
 });
 
-describe("choice", () => {
+describe("requireChoice", () => {
   const modes = ["down", "nearest", "up"] as const;
 
   it("gives back the word itself", () => {
-    for (const mode of modes) expect(choice(mode, modes, "a direction")).toBe(mode);
+    for (const mode of modes) expect(requireChoice(mode, modes, "a direction")).toBe(mode);
   });
 
   it("suggests nothing for a single letter, which is near to every other", () => {
     const refused = (word: string): VeladisError => {
       try {
-        choice(word, ["A", "B", "AB"], "a zone");
+        requireChoice(word, ["A", "B", "AB"], "a zone");
       } catch (error) {
         return error as VeladisError;
       }
@@ -82,14 +85,14 @@ describe("choice", () => {
   });
 });
 
-describe("withUnit", () => {
+describe("numeralAndUnit", () => {
   it.each([
     ["120 kg", ["120", "kg"]],
     ["  120kg ", ["120", "kg"]],
     ["1,5 kg", ["1,5", "kg"]],
     ["-3 per cent", ["-3", "per cent"]],
   ])("takes %j apart", (written, parts) => {
-    expect(withUnit(written, "a mass")).toEqual(parts);
+    expect(numeralAndUnit(written, "a mass")).toEqual(parts);
   });
 
   it.each([
@@ -103,7 +106,7 @@ describe("withUnit", () => {
     [true, "wrong-type"],
     [["120 kg"], "wrong-type"],
   ])("refuses %j as %s", (written, code) => {
-    expect(codeOf(() => withUnit(written as string, "a mass"))).toBe(code);
+    expect(codeOf(() => numeralAndUnit(written as string, "a mass"))).toBe(code);
   });
 });
 
@@ -141,7 +144,7 @@ describe("names in a table", () => {
   };
 
   it("are the other symbols and the spoken names, each with its symbol", () => {
-    expect([...namesIn(table, false)()]).toEqual([
+    expect([...symbolsByName(table, false)()]).toEqual([
       ["thou", "Mil"],
       ["mils", "Mil"],
       ["millimetre", "mm"],
@@ -150,7 +153,7 @@ describe("names in a table", () => {
   });
 
   it("and the symbols themselves in small letters where they are asked for", () => {
-    expect([...namesIn(table, true)().keys()]).toEqual([
+    expect([...symbolsByName(table, true)().keys()]).toEqual([
       "mil",
       "thou",
       "mils",
@@ -163,7 +166,7 @@ describe("names in a table", () => {
   });
 
   it("are gathered once", () => {
-    const names = namesIn(table, true);
+    const names = symbolsByName(table, true);
     expect(names()).toBe(names());
   });
 });

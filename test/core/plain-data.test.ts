@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { held, knownKeys, orNothing, orNull, type Shape, shaped } from "../../src/core/index";
+import { finiteResult, orNothing, orNull, requireKnownKeys, requireShape, type Shape } from "../../src/core/index";
 import { codeAndExpectedOf } from "../refusals/refusal-of";
 
 /** A shape that is made within its test, not on import: so the test is what holds the functions that make it. */
@@ -27,7 +27,7 @@ describe("plain data of a shape", () => {
     ["nothing where it may be left out", {}, late(() => ({ note: orNothing("text") }))],
     ["a text where it may be left out", { note: "x" }, late(() => ({ note: orNothing("text") }))],
   ])("is %s", (_, value, shape) => {
-    expect(shaped(value, made(shape), "result")).toBe(true);
+    expect(requireShape(value, made(shape), "result")).toBe(true);
   });
 
   it.each<[string, unknown, Shape | Late, string]>([
@@ -61,13 +61,13 @@ describe("plain data of a shape", () => {
     ["nothing where only null may stand", undefined, late(() => orNull("text")), "missing-fact: result: a text"],
     ["null where it may only be left out", null, late(() => orNothing("text")), "wrong-type: result: a text"],
   ])("is not %s", (_, value, shape, words) => {
-    expect(codeAndExpectedOf(() => shaped(value, made(shape), "result"))).toBe(words);
+    expect(codeAndExpectedOf(() => requireShape(value, made(shape), "result"))).toBe(words);
   });
 
   it("may be held by a function of its own, which is told the place", () => {
     const seen: unknown[] = [];
     const look = (value: never, where: string) => seen.push([value, where]);
-    expect(shaped({ parts: [1, 2] }, { parts: [look] }, "sheet")).toBe(true);
+    expect(requireShape({ parts: [1, 2] }, { parts: [look] }, "sheet")).toBe(true);
     expect(seen).toEqual([
       [1, "sheet.parts[0]"],
       [2, "sheet.parts[1]"],
@@ -80,22 +80,24 @@ describe("settings", () => {
 
   it("are given back if each key is a known one", () => {
     for (const settings of [{}, { threshold: "7.1 mm/s rms" }, { onDelay: undefined, threshold: 1 }]) {
-      expect(knownKeys(settings, known, "a setting of a trip")).toBe(settings);
+      expect(requireKnownKeys(settings, known, "a setting of a trip")).toBe(settings);
     }
   });
 
   it("are refused for one key that is a stranger, also one that every object inherits", () => {
-    expect(codeAndExpectedOf(() => knownKeys({ threshold: 1, hysterisis: 1 }, known, "a setting"))).toBe(
+    expect(codeAndExpectedOf(() => requireKnownKeys({ threshold: 1, hysterisis: 1 }, known, "a setting"))).toBe(
       "unknown-option: a setting",
     );
-    expect(codeAndExpectedOf(() => knownKeys({ toString: 1 }, known, "a setting"))).toBe("unknown-option: a setting");
+    expect(codeAndExpectedOf(() => requireKnownKeys({ toString: 1 }, known, "a setting"))).toBe(
+      "unknown-option: a setting",
+    );
   });
 });
 
 describe("a result", () => {
   it("is given back if a number can hold it", () => {
-    expect([held(0), held(-2.5), held(Number.MAX_VALUE)]).toEqual([0, -2.5, Number.MAX_VALUE]);
-    expect(codeAndExpectedOf(() => held(1e308 * 10))).toBe("not-finite: a result that a number can hold");
-    expect(codeAndExpectedOf(() => held(Number.NaN))).toBe("not-a-number: a result that a number can hold");
+    expect([finiteResult(0), finiteResult(-2.5), finiteResult(Number.MAX_VALUE)]).toEqual([0, -2.5, Number.MAX_VALUE]);
+    expect(codeAndExpectedOf(() => finiteResult(1e308 * 10))).toBe("not-finite: a result that a number can hold");
+    expect(codeAndExpectedOf(() => finiteResult(Number.NaN))).toBe("not-a-number: a result that a number can hold");
   });
 });

@@ -1,4 +1,4 @@
-import { choice } from "../../core/index";
+import { requireChoice } from "../../core/index";
 import type { Io } from "../input/io";
 import { completionScripts } from "../options/completion-scripts";
 import { completions } from "../options/completions";
@@ -17,6 +17,6 @@ export async function printCompletion(
     return exitCodes.done;
   }
   const shells = Object.keys(completionScripts) as (keyof typeof completionScripts)[];
-  await io.out(completionScripts[choice(texts[0], shells, "a shell, as in veladis completion bash")]);
+  await io.out(completionScripts[requireChoice(texts[0], shells, "a shell, as in veladis completion bash")]);
   return exitCodes.done;
 }

@@ -1,5 +1,5 @@
 import { format, significant } from "../../amplitude/index";
-import { numeral, VeladisError } from "../../core/index";
+import { parseNumeral, VeladisError } from "../../core/index";
 import { type Change, changeFromBaseline, classify, type Judgement } from "../../severity/index";
 import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";
@@ -35,7 +35,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
       scheme,
       machine,
       assume,
-      ...(crest !== undefined && { crestFactor: numeral(crest, "a crest factor") }),
+      ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
     });
   const steps = (judgement: Judgement): string => (values.explain ? explainedText([["", judgement]]) : "");
   const answer = (written: string, extra: object = {}): string => {

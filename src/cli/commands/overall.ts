@@ -1,5 +1,5 @@
 import { type AmplitudeType, convertAmplitude, format, parsedType, type ReadingType } from "../../amplitude/index";
-import { numeral } from "../../core/index";
+import { parseNumeral } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
@@ -46,7 +46,7 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
 export async function printOverall(given: Given<typeof overallPage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
   const digits = digitsOf(values.digits);
-  const rate = numeral(needed(given, "rate"), "a sampling rate in Hz");
+  const rate = parseNumeral(needed(given, "rate"), "a sampling rate in Hz");
   const unit = unitSymbol(needed(given, "unit"));
   const asked = values.to.split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
@@ -63,7 +63,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
     unit,
     band,
     edges: edgesOf(values.edges),
-    order: values.order === undefined ? undefined : numeral(values.order, "an order of the edges"),
+    order: values.order === undefined ? undefined : parseNumeral(values.order, "an order of the edges"),
     detrend: values.detrend as Trend | undefined,
     window: values.window as WindowName | undefined,
     targets,
@@ -81,7 +81,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
     return { level, written, text: format(written, { digits }) };
   });
   const spectrum: Spectrum = linesOfRecord(analysis.spectrum, targets[0] as AmplitudeType, band);
-  const lines = topLines(spectrum, { count: numeral(values.lines, "a number of lines"), band });
+  const lines = topLines(spectrum, { count: parseNumeral(values.lines, "a number of lines"), band });
   const orders =
     speed === undefined
       ? []

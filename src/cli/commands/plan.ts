@@ -1,5 +1,5 @@
 import { format, significant } from "../../amplitude/index";
-import { numeral } from "../../core/index";
+import { parseNumeral } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type BenchPlan, type BenchSettings, type BenchStep, benchPlan, type Shaker } from "../../verification/index";
 import type { Io } from "../input/io";
@@ -17,7 +17,7 @@ import type { planPage } from "./plan-page";
 type GivenPlan = Given<typeof planPage.options>;
 
 function kilograms(value: string | undefined): { kilograms: number } | undefined {
-  return value === undefined ? undefined : { kilograms: numeral(value, "a mass in kg") };
+  return value === undefined ? undefined : { kilograms: parseNumeral(value, "a mass in kg") };
 }
 
 function settingsOf(given: GivenPlan): BenchSettings {
@@ -27,7 +27,7 @@ function settingsOf(given: GivenPlan): BenchSettings {
   const relay = values.relay === undefined ? undefined : relayOption(values.relay);
   return {
     ...switchSettings(given),
-    onDelay: numeral(needed(given, "delay"), "an on-delay in s"),
+    onDelay: parseNumeral(needed(given, "delay"), "an on-delay in s"),
     ...(relay as Pick<BenchSettings, "contact" | "coil"> | undefined),
     ...(values["sensor-fault"] !== undefined && { sensorFault: values["sensor-fault"] }),
     ...(values.at !== undefined && { frequencies: parts(values.at).map(frequency) }),
@@ -49,7 +49,7 @@ function shakerOf(given: GivenPlan): Shaker {
     ...(stroke !== undefined && { displacement: stroke }),
     ...(velocity !== undefined && { velocity }),
     ...(acceleration !== undefined && { acceleration }),
-    ...(force !== undefined && { force: { newtons: numeral(force, "a force in N") } }),
+    ...(force !== undefined && { force: { newtons: parseNumeral(force, "a force in N") } }),
     ...(movingMass && { movingMass }),
     ...(payload && { payload }),
     ...(uncertainty !== undefined && { uncertainty }),

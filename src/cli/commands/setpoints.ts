@@ -1,4 +1,4 @@
-import { numeral, shown, VeladisError } from "../../core/index";
+import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
 import { type Frequency, hertz } from "../../frequency/index";
 import { type Baseline, baseline, proposeSetpoints } from "../../setpoints/index";
@@ -33,7 +33,7 @@ async function baselineFrom(given: GivenMachine): Promise<Baseline | string> {
   return baseline(levels, {
     as,
     ...(first !== undefined && {
-      time: { readings: times, from: numeral(first, "the end of start-up in s") },
+      time: { readings: times, from: parseNumeral(first, "the end of start-up in s") },
     }),
   });
 }
@@ -80,8 +80,8 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
       ...(values.loop !== undefined && { loop: values.loop }),
     },
     device,
-    k: numeral(values.k, "a number of standard deviations"),
-    ...(values.delay !== undefined && { onDelay: numeral(values.delay, "a delay in s") }),
+    k: parseNumeral(values.k, "a number of standard deviations"),
+    ...(values.delay !== undefined && { onDelay: parseNumeral(values.delay, "a delay in s") }),
   });
   const asked = values.asked === undefined ? undefined : storedSetpoint(values.asked, device, at);
   const explained: Explained[] = Object.entries({ alarm: proposal.alarm, trip: proposal.trip, asked }).flatMap(

@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import { significant } from "../../amplitude/index";
-import { cautions, numeral, shown, VeladisError } from "../../core/index";
+import { cautions, parseNumeral, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
 import { type TripCommand, type TripCommandName, TripLogic } from "../../trip/index";
@@ -23,7 +23,7 @@ function commandsOf(list: string | undefined): TripCommand[] {
     if (name === undefined || at === undefined) {
       throw new VeladisError("syntax", { expected: 'commands such as "reset at 900"', received: shown(one) });
     }
-    return { do: name as TripCommandName, at: numeral(at, "a time of a command in s") };
+    return { do: name as TripCommandName, at: parseNumeral(at, "a time of a command in s") };
   });
 }
 
@@ -38,8 +38,8 @@ function multiplierOf(written: string | undefined): Pick<TripSettings, "multipli
   }
   return {
     multiplier: {
-      factor: numeral(factor, "a factor"),
-      seconds: numeral(seconds.replace(/\s*s$/, ""), "a time in s"),
+      factor: parseNumeral(factor, "a factor"),
+      seconds: parseNumeral(seconds.replace(/\s*s$/, ""), "a time in s"),
     },
   };
 }
@@ -54,7 +54,7 @@ function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
     ...switchSettings(given),
     timerResets: resets[needed(given, "timer-resets")],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
-    startInhibit: numeral(values.inhibit, "an inhibit time in s"),
+    startInhibit: parseNumeral(values.inhibit, "an inhibit time in s"),
     ...multiplierOf(values.multiplier),
     contact: relay.contact as TripSettings["contact"],
     coil: relay.coil as TripSettings["coil"],
@@ -65,7 +65,7 @@ function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
   const settings = settingsOf(given);
-  const delays = parts(needed(given, "delay")).map((one) => numeral(one, "an on-delay in s"));
+  const delays = parts(needed(given, "delay")).map((one) => parseNumeral(one, "an on-delay in s"));
   const from = needed(given, "from");
   const commands = commandsOf(values.commands);
   // Settings are read before the file, so that a slip in them shows at once.
@@ -85,7 +85,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     faults,
     ...(values.every === undefined && { time: values.time }),
   });
-  const dt = values.every === undefined ? history.times : numeral(values.every, "a time between levels in s");
+  const dt = values.every === undefined ? history.times : parseNumeral(values.every, "a time between levels in s");
   const simulations = delays.map((onDelay): Simulation => {
     const logic = new TripLogic({ ...settings, onDelay });
     const events = logic.run(history.levels, dt, {

@@ -1,4 +1,4 @@
-import { numeral, VeladisError } from "../../core/index";
+import { parseNumeral, VeladisError } from "../../core/index";
 import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";
 import { digitsOf, needed, targetsOf } from "../options/option-values";
@@ -18,7 +18,7 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
     atUnit: values["at-unit"],
     speedColumn: values["speed-column"],
     speedUnit: values["speed-unit"],
-    crestFactor: crest === undefined ? undefined : numeral(crest, "a crest factor"),
+    crestFactor: crest === undefined ? undefined : parseNumeral(crest, "a crest factor"),
     targets: targetsOf(values.to),
     machine: values.machine,
     machineColumns: values["machine-column"],

@@ -1,5 +1,5 @@
 import type { Readable } from "node:stream";
-import { numeral, shown, VeladisError } from "../../core/index";
+import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { headedColumn } from "./column-index";
 import { csvRows } from "./csv-rows";
 
@@ -24,7 +24,7 @@ export interface CsvLevelsOptions {
 
 /** Seconds of a time: a number of seconds, or a date with a time of day. */
 function secondsOf(written: string): number {
-  if (/^[+-]?[\d.]/.test(written) && !/^\d{4}-\d\d-\d\d/.test(written)) return numeral(written, "a time in s");
+  if (/^[+-]?[\d.]/.test(written) && !/^\d{4}-\d\d-\d\d/.test(written)) return parseNumeral(written, "a time in s");
   // Without a zone a date is read as UTC, so that a history is the same wherever it is read.
   const plain = written.trim().replace(" ", "T");
   const zoned = /(?:Z|[+-]\d\d:?\d\d)$/.test(plain) ? plain : `${plain}Z`;
@@ -38,7 +38,7 @@ function secondsOf(written: string): number {
 
 function levelOf(cell: string, faults: boolean): number {
   if (faults && /^(fault|nan)?$/i.test(cell.trim())) return Number.NaN;
-  return numeral(cell, "a level");
+  return parseNumeral(cell, "a level");
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Readable } from "node:stream";
 import { readingType } from "../../amplitude/index";
-import { numeral, shown, VeladisError } from "../../core/index";
+import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { csvRows } from "./csv-rows";
 
 /** Known and indicated levels from CSV with columns of these names. */
@@ -19,7 +19,7 @@ export async function csvPoints(stream: Readable, from: string): Promise<{ known
       }
       continue;
     }
-    const [known, indicated] = columns.map((column) => numeral(cells[column] ?? "", `a level at line ${line}`));
+    const [known, indicated] = columns.map((column) => parseNumeral(cells[column] ?? "", `a level at line ${line}`));
     points.push({ known: `${known} ${type}`, indicated: `${indicated} ${type}` });
   }
   return points;

@@ -1,5 +1,5 @@
 import type { Readable } from "node:stream";
-import { numeral, plainNumeral, shown, VeladisError } from "../../core/index";
+import { parseNumeral, plainNumeral, shown, VeladisError } from "../../core/index";
 import { columnIndex } from "./column-index";
 import { separatorOf } from "./csv-rows";
 
@@ -26,10 +26,10 @@ function cellsOf(line: string, separator: string): string[] {
   return [...cells, cell.trim()];
 }
 
-/** A number as `numeral` reads it, quickly where nothing is to be said. */
+/** A number as `parseNumeral` reads it, quickly where nothing is to be said. */
 function sampleOf(cell: string, line: number): number {
   const value = plainNumeral.test(cell) ? Number(cell) : Number.NaN;
-  return Number.isFinite(value) ? value : numeral(cell, `a sample at line ${line}`);
+  return Number.isFinite(value) ? value : parseNumeral(cell, `a sample at line ${line}`);
 }
 
 /** A word that is no failed number: `nan` and `inf` in a first line are samples to refuse, not the name of a column. */

@@ -1,7 +1,7 @@
 import { stat } from "node:fs/promises";
 import { extname } from "node:path";
 import type { Readable } from "node:stream";
-import { numeral, shown, unknownOption, VeladisError } from "../../core/index";
+import { parseNumeral, shown, unknownOption, VeladisError } from "../../core/index";
 import { csvSamples } from "./csv-samples";
 import type { Io } from "./io";
 import { openFile } from "./open-file";
@@ -51,7 +51,7 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
       received: "whole numbers without it",
     });
   }
-  const value = numeral(scale, "a factor of the stored numbers");
+  const value = parseNumeral(scale, "a factor of the stored numbers");
   if (value !== 0) return value;
   throw new VeladisError("out-of-range", {
     expected: "a factor of the stored numbers that is not zero",

@@ -1,5 +1,5 @@
 import { significant } from "../../amplitude/index";
-import { numeral, shown, splitNumeral, text, VeladisError } from "../../core/index";
+import { parseNumeral, requireText, shown, splitNumeral, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import type { OptionRow, OptionRows, Word } from "./option-row";
 
@@ -15,7 +15,7 @@ export function needed<
   const value: unknown = values[name as never];
   const { example, help } = options[name] as OptionRow;
   const expected = `--${name} such as ${example}: ${help}`;
-  if (value !== undefined) return text(value as string, expected) as Word<Said["options"][Name]>;
+  if (value !== undefined) return requireText(value as string, expected) as Word<Said["options"][Name]>;
   throw new VeladisError("missing-fact", { expected, received: "nothing" });
 }
 
@@ -52,7 +52,7 @@ export function bandOption(value: string): [low: number, high: number] {
   const hertzOf = (edge: string, which: string): number => {
     const [digits, own] = splitNumeral(edge);
     return digits === "" || own === ""
-      ? numeral(edge, `${which} edge of the band in Hz`) * frequency(`1 ${unit}`).hertz
+      ? parseNumeral(edge, `${which} edge of the band in Hz`) * frequency(`1 ${unit}`).hertz
       : frequency(edge).hertz;
   };
   return [hertzOf(low, "a lower"), hertzOf(high, "an upper")];
@@ -60,7 +60,7 @@ export function bandOption(value: string): [low: number, high: number] {
 
 /** The digits option as a number. */
 export function digitsOf(written: string): number {
-  const digits = numeral(written, "a number of significant digits");
+  const digits = parseNumeral(written, "a number of significant digits");
   significant(1, digits);
   return digits;
 }

@@ -1,5 +1,5 @@
 import { type ParseArgsConfig, parseArgs } from "node:util";
-import { choice, shown, unknownOption, VeladisError } from "../../core/index";
+import { requireChoice, shown, unknownOption, VeladisError } from "../../core/index";
 import type { CommandPage, TextsRow } from "./command-page";
 import type { Given, OptionRow, OptionRows, Values } from "./option-row";
 
@@ -71,7 +71,7 @@ export function parsedArguments<Rows extends OptionRows>(
   checkTexts(parsed.positionals, texts, names);
   for (const [name, { values, help }] of Object.entries(options)) {
     const value = parsed.values[name];
-    if (values !== undefined && value !== undefined) choice(value, values, `--${name}, ${help}`);
+    if (values !== undefined && value !== undefined) requireChoice(value, values, `--${name}, ${help}`);
   }
   return { values: parsed.values as Values<Rows>, texts: parsed.positionals, options };
 }

@@ -1,4 +1,4 @@
-import { numeral, shown, VeladisError } from "../../core/index";
+import { parseNumeral, shown, VeladisError } from "../../core/index";
 import type { OptionRow, OptionRows, Values } from "./option-row";
 import { needed, parts } from "./option-values";
 
@@ -55,7 +55,7 @@ export function switchSettings(given: GivenSwitch) {
   return {
     threshold: needed(given, "threshold"),
     hysteresis: needed(given, "hysteresis"),
-    offDelay: numeral(values["off-delay"], "an off-delay in s"),
+    offDelay: parseNumeral(values["off-delay"], "an off-delay in s"),
     latching: values.latching,
   };
 }

@@ -1,5 +1,5 @@
 import { parseAmplitude, writtenValue } from "../../amplitude/index";
-import { cached, numeral, plainNumeral, positive, shown, VeladisError } from "../../core/index";
+import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { headedColumn } from "../input/column-index";
 import { rowCache } from "./row-cache";
@@ -43,7 +43,7 @@ function numberIn(cell = ""): number {
   const short = shortNumber(cell);
   if (short >= 0) return short;
   const value = plainNumeral.test(cell) ? Number(cell) : Number.NaN;
-  return Number.isFinite(value) ? value : numeral(cell, "a reading");
+  return Number.isFinite(value) ? value : parseNumeral(cell, "a reading");
 }
 
 /** The number with a comma for decimals, as one with a point; one that has a point already is refused. */
@@ -108,7 +108,7 @@ function atReader(header: Cells, settings: TableSettings, speed: Reader<number |
     const { hertz } = frequency(at.fixed);
     return (): number | undefined => hertz;
   }
-  const multiple = positive(numeral(times), "an order of the running speed above zero");
+  const multiple = requirePositive(parseNumeral(times), "an order of the running speed above zero");
   if (speed === undefined) {
     throw new VeladisError("missing-fact", {
       expected: `the column of the running speed, as in --speed-column speed, for --at ${at.fixed}`,

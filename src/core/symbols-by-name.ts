@@ -10,7 +10,7 @@ interface Named {
  *
  * The map is made when it is first asked for: most imports never look a spoken name up.
  */
-export function namesIn<Symbol extends string>(
+export function symbolsByName<Symbol extends string>(
   table: Readonly<Record<Symbol, object>>,
   symbols: boolean,
 ): () => ReadonlyMap<string, Symbol> {

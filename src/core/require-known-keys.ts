@@ -1,4 +1,4 @@
-import { unknownOption } from "./choice";
+import { unknownOption } from "./require-choice";
 
 /**
  * The settings themselves if none of their keys is a stranger: a mistyped key would leave a setting at its default,
@@ -8,7 +8,7 @@ import { unknownOption } from "./choice";
  * @param what - what a key is, for the message, e.g. `"a setting of a trip"`
  * @throws {@link VeladisError} `unknown-option` with the nearest keys
  */
-export function knownKeys<Settings extends object>(settings: Settings, known: object, what: string): Settings {
+export function requireKnownKeys<Settings extends object>(settings: Settings, known: object, what: string): Settings {
   for (const name of Object.keys(settings)) {
     if (!Object.hasOwn(known, name)) throw unknownOption(name, Object.keys(known), what);
   }

@@ -18,7 +18,7 @@ export function unknownOption(given: unknown, allowed: readonly string[], what: 
  *
  * @throws {@link VeladisError} `missing-fact` when nothing was given, `unknown-option`, or `wrong-type` for no text
  */
-export function choice<const Word extends string>(given: unknown, allowed: readonly Word[], what: string): Word {
+export function requireChoice<const Word extends string>(given: unknown, allowed: readonly Word[], what: string): Word {
   if (allowed.includes(given as Word)) return given as Word;
   throw unknownOption(given, allowed, what);
 }

@@ -5,7 +5,7 @@ import { shown, VeladisError } from "./error";
  *
  * @throws {@link VeladisError} `missing-fact` for null and undefined
  */
-export function given<Value>(value: Value, what: string): NonNullable<Value> {
+export function requireGiven<Value>(value: Value, what: string): NonNullable<Value> {
   if (value !== undefined && value !== null) return value;
   throw new VeladisError("missing-fact", { expected: what, received: shown(value) });
 }
@@ -15,10 +15,10 @@ export function given<Value>(value: Value, what: string): NonNullable<Value> {
  *
  * @throws {@link VeladisError} `missing-fact` or `wrong-type`
  */
-export function list<Element>(value: readonly Element[], what: string): readonly Element[] {
-  if (!Array.isArray(given(value, what))) {
+export function requireList<Element>(value: readonly Element[], what: string): readonly Element[] {
+  if (!Array.isArray(requireGiven(value, what))) {
     throw new VeladisError("wrong-type", { expected: what, received: shown(value) });
   }
-  for (const element of value) given(element, what);
+  for (const element of value) requireGiven(element, what);
   return value;
 }

@@ -9,12 +9,12 @@ function codeFor(written: unknown, digits: string): VeladisErrorCode {
 }
 
 /**
- * The digits and the unit of a text such as `"5 %"`; the digits are for {@link numeral} to read.
+ * The digits and the unit of a text such as `"5 %"`; the digits are for {@link parseNumeral} to read.
  *
  * @param what - what it should be, for the message, e.g. `'a tolerance such as "5 %"'`
  * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `syntax` or `wrong-type`
  */
-export function withUnit(written: string, what: string): [digits: string, unit: string] {
+export function numeralAndUnit(written: string, what: string): [digits: string, unit: string] {
   const [digits, unit] = typeof written === "string" ? splitNumeral(written.trim()) : ["", ""];
   if (digits !== "" && unit !== "") return [digits, unit];
   throw new VeladisError(codeFor(written, digits), { expected: what, received: shown(written) });

@@ -1,5 +1,5 @@
 import { shown, VeladisError } from "./error";
-import { finite } from "./guards";
+import { requireFinite } from "./guards";
 
 /** What stands in a place of plain data: a kind, the parts of an object, or what every element of a list is. */
 export type Shape =
@@ -13,12 +13,12 @@ export type Shape =
 
 /** A shape whose place may be empty. */
 export function orNull(shape: Shape): Shape {
-  return (value: unknown, where: string) => value === null || shaped(value, shape, where);
+  return (value: unknown, where: string) => value === null || requireShape(value, shape, where);
 }
 
 /** A shape that may be left out. */
 export function orNothing(shape: Shape): Shape {
-  return (value: unknown, where: string) => value === undefined || shaped(value, shape, where);
+  return (value: unknown, where: string) => value === undefined || requireShape(value, shape, where);
 }
 
 function refuse(value: unknown, expected: string): never {
@@ -31,19 +31,19 @@ function refuse(value: unknown, expected: string): never {
  * @param where - the place, for the message, e.g. `"check"`; parts are named behind it: `check.known.value`
  * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `not-a-number`, `not-finite`
  */
-export function shaped(value: unknown, shape: Shape, where: string): true {
+export function requireShape(value: unknown, shape: Shape, where: string): true {
   if (typeof shape === "function") shape(value as never, where);
   else if (shape === "text") typeof value === "string" || refuse(value, `${where}: a text`);
   else if (shape === "truth") typeof value === "boolean" || refuse(value, `${where}: true or false`);
   else if (typeof shape === "string") {
     if (value === undefined) refuse(value, `${where}: a ${shape}`);
-    if (value !== null || shape === "number") finite(value as number, `${where}: a ${shape}`);
+    if (value !== null || shape === "number") requireFinite(value as number, `${where}: a ${shape}`);
   } else if (isList(shape)) {
     if (!Array.isArray(value)) refuse(value, `${where}: a list`);
-    for (const [i, element] of (value as unknown[]).entries()) shaped(element, shape[0], `${where}[${i}]`);
+    for (const [i, element] of (value as unknown[]).entries()) requireShape(element, shape[0], `${where}[${i}]`);
   } else {
     if (typeof value !== "object" || value === null) refuse(value, `${where}: an object`);
-    for (const [name, part] of Object.entries(shape)) shaped((value as never)[name], part, `${where}.${name}`);
+    for (const [name, part] of Object.entries(shape)) requireShape((value as never)[name], part, `${where}.${name}`);
   }
   return true;
 }
