@@ -1,4 +1,3 @@
-export * from "../reading/index";
 export { amountAmplitude, amountOf } from "./amount";
 export type { ExplainedStep, Operation } from "./conversion-steps";
 export { convert } from "./convert";

@@ -1,5 +1,5 @@
-import { type Assumption, assumptionNames, assumptions } from "../amplitude/index";
 import { requireChoice } from "../core/index";
+import { type Assumption, assumptionNames, assumptions } from "../reading/index";
 
 /** The small print that says what was assumed: facts that were not given, and what conversions took for granted. */
 export function assumedNotes(assumed: Iterable<Assumption>, facts: readonly string[] = []): string[] {

@@ -1,4 +1,5 @@
-import { convert, type ReadingType, typeOf } from "../amplitude/index";
+import { convert } from "../amplitude/index";
+import { type ReadingType, typeOf } from "../reading/index";
 import { tickText } from "./axis";
 import { label, rounded, tag } from "./markup";
 import { widthOf } from "./text-width";

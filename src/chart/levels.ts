@@ -1,4 +1,5 @@
-import { type Amplitude, type Assumption, amplitudeOf, convertAmplitude, significant } from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
+import { type Amplitude, type Assumption, amplitudeOf, significant } from "../reading/index";
 import { label, stroke } from "./markup";
 import { widthOf } from "./text-width";
 

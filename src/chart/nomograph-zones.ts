@@ -1,5 +1,6 @@
 import { line } from "d3-shape";
-import { type Assumption, amplitudeIn, conversionAssumes, convertAmplitude } from "../amplitude/index";
+import { conversionAssumes, convertAmplitude } from "../amplitude/index";
+import { type Assumption, amplitudeIn } from "../reading/index";
 import type { LogFrame, Obstacle } from "./diagonals";
 import { label, rounded, tag } from "./markup";
 import { zoneStrength } from "./palette";

@@ -1,7 +1,8 @@
 import { scaleLog } from "d3-scale";
-import { type Amplitude, amplitudeOf, convertAmplitude, format, typeOf } from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
 import { requireChoice, requireList, requirePositive, requireText, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
+import { type Amplitude, amplitudeOf, format, typeOf } from "../reading/index";
 import { assumedNotes } from "./assumed-notes";
 import { logTicks, spacedTicks, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";

@@ -1,5 +1,5 @@
-import { type Amplitude, amplitudeOf } from "../amplitude/index";
 import { requireGiven, requireShape, shown, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 import type { Judgement } from "../severity/index";
 
 function limits(value: unknown, where: string): void {

@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale";
-import { format, significant, typeOf } from "../amplitude/index";
+import { format, significant, typeOf } from "../reading/index";
 import type { Judgement, SchemeKind } from "../severity/index";
 import { assumedNotes } from "./assumed-notes";
 import { chartDocument } from "./chart-document";

@@ -1,6 +1,5 @@
 import { scaleLinear, scaleLog } from "d3-scale";
 import { line } from "d3-shape";
-import { type Assumption, significant } from "../amplitude/index";
 import {
   finiteResult,
   requireChoice,
@@ -12,6 +11,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
+import { type Assumption, significant } from "../reading/index";
 import type { Density, Spectrum } from "../signal/index";
 import { assumedNotes } from "./assumed-notes";
 import { footAxis, logTicks, sideAxis, spacedTicks, type Tick, tickText } from "./axis";

@@ -1,14 +1,8 @@
 import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeOf,
-  convertAmplitude,
-  parsedType,
-  significant,
-} from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
 import { requireFinite, requireList, requireNonNegative, VeladisError } from "../core/index";
+import { type Amplitude, type Assumption, amplitudeOf, parsedType, significant } from "../reading/index";
 import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, spacedTicks, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";

@@ -1,5 +1,5 @@
-import type { Assumption } from "../amplitude/index";
 import type { TripSettings } from "../device/index";
+import type { Assumption } from "../reading/index";
 import { levelConversion, type RunOptions, type TripEvent, TripLogic, type TripStatus } from "../trip/index";
 
 /** A span of time in which nothing changes but the running of a delay. */

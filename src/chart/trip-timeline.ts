@@ -1,8 +1,8 @@
 import { scaleLinear } from "d3-scale";
 import { curveStepAfter, line } from "d3-shape";
-import { significant } from "../amplitude/index";
 import { cautions, requirePositive, shown, VeladisError } from "../core/index";
 import type { TripSettings } from "../device/index";
+import { significant } from "../reading/index";
 import type { RunOptions, TripEvent } from "../trip/index";
 import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, tickText } from "./axis";

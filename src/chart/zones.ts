@@ -1,5 +1,6 @@
-import { type AmplitudeType, amplitudeIn, type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
+import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { requireGiven } from "../core/index";
+import { type AmplitudeType, amplitudeIn } from "../reading/index";
 import {
   type CriterionLimits,
   classifier,

@@ -1,20 +1,14 @@
 import {
-  type Amplitude,
-  type Assumption,
-  amplitudeOf,
   type ConvertedAmplitude,
   convertAmplitude,
   derivedAmplitude,
-  format,
   leastAmplitude,
   linearTypeOf,
   notedAmplitude,
-  type Step,
-  union,
-  wholeSteps,
 } from "../amplitude/index";
 import { finiteResult, requireGiven, requirePositive, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
+import { type Amplitude, type Assumption, amplitudeOf, format, type Step, union, wholeSteps } from "../reading/index";
 import { type Device, deviceType, requireDevice, requireRounding, type roundings } from "./device";
 
 /** A setpoint as it was asked for and as the device holds it. */

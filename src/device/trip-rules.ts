@@ -1,8 +1,5 @@
 import {
-  type Amplitude,
-  type Assumption,
   amountAmplitude,
-  amplitudeOf,
   type ConvertedAmplitude,
   derivedAmplitude,
   linearAmplitude,
@@ -18,6 +15,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
+import { type Amplitude, type Assumption, amplitudeOf } from "../reading/index";
 import { type ChannelSettings, sensorFaults, timerResets } from "./trip-settings";
 
 /** Relative allowance for float noise, towards the trip: on levels and on times. */

@@ -1,4 +1,4 @@
-import type { Amplitude } from "../amplitude/index";
+import type { Amplitude } from "../reading/index";
 import type { RelaySettings } from "./relay";
 
 /** When the on-delay starts over: the moment the level falls below the threshold, or below the reset level. */

@@ -3,6 +3,7 @@
  *
  * @module veladis/signal
  */
-export { format } from "../amplitude/index";
+
 export { VeladisError } from "../core/index";
+export { format } from "../reading/index";
 export * from "../signal/index";

@@ -1,5 +1,5 @@
-import type { Amplitude } from "../amplitude/index";
 import { requirePositive, VeladisError } from "../core/index";
+import type { Amplitude } from "../reading/index";
 import { differenceOf, scaledReading, sumOf } from "./combined";
 import { valuesOf } from "./operands";
 import { isAmplitude, kindText, type Value } from "./value";

@@ -1,5 +1,5 @@
-import { type Amplitude, format, madeOf, significant } from "../amplitude/index";
 import { requirePositive } from "../core/index";
+import { type Amplitude, format, madeOf, significant } from "../reading/index";
 import { operands } from "./operands";
 import { behind, type Report } from "./value";
 

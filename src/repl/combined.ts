@@ -1,5 +1,5 @@
-import { type Amplitude, amplitudeOf, format, madeOf, type Step, writtenIn } from "../amplitude/index";
 import { requireNonNegative, requirePositive, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, format, madeOf, type Step, writtenIn } from "../reading/index";
 import { inType, linearTypeOf, operands } from "./operands";
 
 /** Frequency of a result of several readings: theirs if all agree, else unknown. */

@@ -1,7 +1,7 @@
-import { levelReferences } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 import { detectors } from "../detectors/index";
 import { frequencyUnits } from "../frequency/index";
+import { levelReferences } from "../reading/index";
 import { builtInSchemes } from "../severity/index";
 import { units } from "../units/index";
 import { bounds } from "./bounds";

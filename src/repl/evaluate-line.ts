@@ -1,5 +1,6 @@
-import { type Amplitude, type ConvertedAmplitude, convertAmplitude, format } from "../amplitude/index";
+import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { parseNumeral, requireText, VeladisError } from "../core/index";
+import { type Amplitude, format } from "../reading/index";
 import { bounds, checkBounds } from "./bounds";
 import { loadEngine } from "./engine";
 import { explanationText } from "./explained";

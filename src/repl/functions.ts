@@ -1,5 +1,6 @@
-import { type Amplitude, convertAmplitude, writtenValue } from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
 import { frozen, requireFinite, VeladisError } from "../core/index";
+import { type Amplitude, writtenValue } from "../reading/index";
 import { changed } from "./changed";
 import { extremeOf, meanOf, rootSumSquare } from "./combined";
 import { judged } from "./judged";

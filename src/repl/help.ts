@@ -1,7 +1,7 @@
-import { assumptions, levelReferences } from "../amplitude/index";
 import { frozen, shown, unknownName, VeladisError } from "../core/index";
 import { detectorFacts } from "../detectors/index";
 import { frequencyUnitFacts } from "../frequency/index";
+import { assumptions, levelReferences } from "../reading/index";
 import { builtInSchemes } from "../severity/index";
 import { unitFacts } from "../units/index";
 import { bounds } from "./bounds";

@@ -1,4 +1,4 @@
-import { type Amplitude, format, historyOf, significant, union } from "../amplitude/index";
+import { type Amplitude, format, historyOf, significant, union } from "../reading/index";
 import { classify, schemeById, schemeChoice } from "../severity/index";
 import { behind, type Report } from "./value";
 

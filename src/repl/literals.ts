@@ -1,7 +1,7 @@
-import { type Amplitude, parseAmplitude } from "../amplitude/index";
 import { shown, splitNumeral, VeladisError } from "../core/index";
 import { detectors, findDetector } from "../detectors/index";
 import { frequency } from "../frequency/index";
+import { type Amplitude, parseAmplitude } from "../reading/index";
 import { findUnit } from "../units/index";
 
 /** An amplitude written within an expression, and where it stands. */

@@ -1,5 +1,6 @@
-import { type Amplitude, amplitudeOf, convertAmplitude, format, typeOf, writtenIn } from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
 import { VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, format, typeOf, writtenIn } from "../reading/index";
 
 /** The unit and detector of a reading, also where it is written as a level: arithmetic is on linear values. */
 export function linearTypeOf({ unit, detector }: Amplitude): string {

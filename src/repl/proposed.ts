@@ -1,4 +1,4 @@
-import { type Amplitude, type Assumption, format, historyOf, union } from "../amplitude/index";
+import { type Amplitude, type Assumption, format, historyOf, union } from "../reading/index";
 import { proposeSetpoints } from "../setpoints/index";
 import { schemeById, schemeChoice } from "../severity/index";
 import { type Report, wayWords } from "./value";

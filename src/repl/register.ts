@@ -1,5 +1,6 @@
-import { type Amplitude, convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
 import { type FrequencyUnit, frequencyUnits } from "../frequency/index";
+import { type Amplitude, parseAmplitude } from "../reading/index";
 import { type Unit, units } from "../units/index";
 import { amplitudeOperation } from "./arithmetic";
 import { meanOf, rootSumSquare } from "./combined";

@@ -1,4 +1,5 @@
-import { type Amplitude, type Assumption, equivalents, format, union } from "../amplitude/index";
+import { equivalents } from "../amplitude/index";
+import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { evaluateLine } from "./evaluate-line";
 import { helpText } from "./help";
 import type { Session } from "./session";

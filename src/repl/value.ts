@@ -1,5 +1,5 @@
-import { type Amplitude, assumedText, format, significant } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
+import { type Amplitude, assumedText, format, significant } from "../reading/index";
 
 /** A result that is printed as prepared text, with its data beside it: a judgement, proposed setpoints, a change. */
 export interface Report {

@@ -1,5 +1,5 @@
-import { format } from "../amplitude/index";
 import { isFailSafe, type TripSettings } from "../device/index";
+import { format } from "../reading/index";
 import type { SheetSection } from "./sheet";
 import type { SheetRequest } from "./sheet-request";
 

@@ -1,4 +1,4 @@
-import { format, significant } from "../amplitude/index";
+import { format, significant } from "../reading/index";
 import type { Baseline, Proposal, ProposedSetpoint } from "../setpoints/index";
 import { proposalCitations } from "./citations";
 import type { SheetSection } from "./sheet";

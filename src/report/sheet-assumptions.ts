@@ -1,5 +1,5 @@
-import { type Assumption, assumptions } from "../amplitude/index";
 import { tripRules } from "../device/index";
+import { type Assumption, assumptions } from "../reading/index";
 import type { SheetRequest } from "./sheet-request";
 
 /** What was assumed anywhere on the whole way to what a sheet says, in words. */

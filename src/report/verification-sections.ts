@@ -1,4 +1,4 @@
-import { format, significant } from "../amplitude/index";
+import { format, significant } from "../reading/index";
 import type { BenchPlan, DelayTest, KnownCheckResult, Linearity, SwitchingPoint } from "../verification/index";
 import type { SheetSection } from "./sheet";
 import type { SheetRequest } from "./sheet-request";

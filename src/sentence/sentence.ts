@@ -1,5 +1,6 @@
-import { type Amplitude, type ConvertOptions, parseAmplitude } from "../amplitude/index";
+import type { ConvertOptions } from "../amplitude/index";
 import { parseNumeral, requireText, shown, VeladisError } from "../core/index";
+import { type Amplitude, parseAmplitude } from "../reading/index";
 
 /** A line such as `0.25 in/s pk at 1500 r/min to mm/s rms, mil pp`, taken apart. */
 export interface Sentence {

@@ -1,5 +1,5 @@
-import { type Amplitude, amplitudeOf, assumptionNames, requireSteps, type Step } from "../amplitude/index";
 import { requireChoice, requireGiven, requireList, type Shape, shown, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, assumptionNames, requireSteps, type Step } from "../reading/index";
 
 /** A reading that was taken apart, as an answer holds it. */
 export function readingShape(value: Amplitude, where: string): void {

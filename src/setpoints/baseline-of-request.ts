@@ -1,5 +1,6 @@
-import { type Amplitude, amplitudeOf, linearAmplitude, linearTypeOf, notedAmplitude } from "../amplitude/index";
+import { linearAmplitude, linearTypeOf, notedAmplitude } from "../amplitude/index";
 import { requireShape, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 import type { Baseline } from "./baseline";
 import { baselineShape } from "./baseline-shape";
 import type { OwnLimits } from "./own-limits";

@@ -1,13 +1,6 @@
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeOf,
-  type ConvertedAmplitude,
-  type ConvertOptions,
-  convertAmplitude,
-  type LoopState,
-} from "../amplitude/index";
+import { type ConvertedAmplitude, type ConvertOptions, convertAmplitude } from "../amplitude/index";
 import { lengthOf, requireGiven, requireNonNegative } from "../core/index";
+import { type Amplitude, type Assumption, amplitudeOf, type LoopState } from "../reading/index";
 
 /** Bare numbers, or readings with their units. */
 export type Readings = ArrayLike<number> | readonly (string | Amplitude)[];

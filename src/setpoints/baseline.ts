@@ -1,11 +1,4 @@
-import {
-  type Assumption,
-  type ConvertedAmplitude,
-  type ConvertOptions,
-  parsedType,
-  type ReadingType,
-  type Step,
-} from "../amplitude/index";
+import type { ConvertedAmplitude, ConvertOptions } from "../amplitude/index";
 import {
   finiteResult,
   requireFinite,
@@ -15,6 +8,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
+import { type Assumption, parsedType, type ReadingType, type Step } from "../reading/index";
 import { baselineReadings, type Readings } from "./baseline-readings";
 import { rangeWarnings, worstState } from "./loop-states";
 import { statisticAmplitude } from "./statistic-amplitude";

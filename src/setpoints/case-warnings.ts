@@ -1,4 +1,4 @@
-import { type Amplitude, significant } from "../amplitude/index";
+import { type Amplitude, significant } from "../reading/index";
 import type { Baseline } from "./baseline";
 import { rangeWarnings } from "./loop-states";
 import { setpointRules } from "./reason";

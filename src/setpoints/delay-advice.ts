@@ -1,5 +1,5 @@
-import { significant } from "../amplitude/index";
 import { finiteResult, requireChoice, requirePositive } from "../core/index";
+import { significant } from "../reading/index";
 import { type MachineType, machineTypes } from "../severity/index";
 import { COMMON_PRACTICE, type Reason } from "./reason";
 

@@ -1,4 +1,4 @@
-import type { LoopState } from "../amplitude/index";
+import type { LoopState } from "../reading/index";
 
 /** The states of a loop, the worst first. */
 const worstFirst = ["above range", "below range", "in range"] as const satisfies readonly LoopState[];

@@ -1,15 +1,7 @@
-import {
-  type Amplitude,
-  type Assumption,
-  type ConvertedAmplitude,
-  convertAmplitude,
-  currentLoop,
-  format,
-  significant,
-  union,
-} from "../amplitude/index";
+import { type ConvertedAmplitude, convertAmplitude, currentLoop } from "../amplitude/index";
 import type { Device } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
+import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
 import type { SensorLimits, SetpointWarning } from "./setpoint-warnings";
 
 /** What the warnings look at. */

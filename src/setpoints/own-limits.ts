@@ -1,12 +1,6 @@
-import {
-  type Amplitude,
-  amplitudeOf,
-  type ConvertedAmplitude,
-  convertAmplitude,
-  notedAmplitude,
-  union,
-} from "../amplitude/index";
+import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
 import { requireGiven, requireKnownKeys, requirePositive, requireText, type Source, VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, union } from "../reading/index";
 import type { SetpointLimit, SetpointLimits } from "./setpoint-limits";
 
 /** Limits of the machine's maker or the site, where no scheme shall apply. */

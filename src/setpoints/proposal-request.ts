@@ -1,6 +1,6 @@
-import type { Amplitude } from "../amplitude/index";
 import { requireGiven, requireKnownKeys, requirePositive } from "../core/index";
 import { type Device, requireDevice } from "../device/index";
+import type { Amplitude } from "../reading/index";
 import type { MachineRef, SchemeRef } from "../severity/index";
 import type { Baseline } from "./baseline";
 import type { OwnLimits } from "./own-limits";

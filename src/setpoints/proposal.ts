@@ -1,5 +1,5 @@
-import type { Amplitude, Assumption } from "../amplitude/index";
 import type { StoredSetpoint } from "../device/index";
+import type { Amplitude, Assumption } from "../reading/index";
 import type { DelayAdvice } from "./delay-advice";
 import type { Reason } from "./reason";
 import type { SetpointWarning } from "./setpoint-warnings";

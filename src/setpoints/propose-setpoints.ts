@@ -1,15 +1,8 @@
-import {
-  type Amplitude,
-  type Assumption,
-  type ConvertedAmplitude,
-  convertAmplitude,
-  format,
-  multipliedAmplitude,
-  union,
-} from "../amplitude/index";
+import { type ConvertedAmplitude, convertAmplitude, multipliedAmplitude } from "../amplitude/index";
 import { cautions, requireNonNegative, VeladisError } from "../core/index";
 import { type Device, deviceType, storedSetpoint } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
+import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
 import { baselineOf } from "./baseline-of-request";
 import { caseWarnings } from "./case-warnings";

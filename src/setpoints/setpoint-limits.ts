@@ -1,14 +1,6 @@
-import {
-  type Assumption,
-  amplitudeIn,
-  type ConvertedAmplitude,
-  convertAmplitude,
-  notedAmplitude,
-  parsedType,
-  significant,
-  union,
-} from "../amplitude/index";
+import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
 import { type Source, VeladisError } from "../core/index";
+import { type Assumption, amplitudeIn, parsedType, significant, union } from "../reading/index";
 import { type CriterionLimits, type Limit, limitsFor, type MachineRef, type SchemeRef } from "../severity/index";
 
 /** A limit to set from, in the type of the setpoints. */

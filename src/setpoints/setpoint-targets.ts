@@ -1,4 +1,5 @@
-import { type Amplitude, derivedAmplitude, leastAmplitude, multipliedAmplitude } from "../amplitude/index";
+import { derivedAmplitude, leastAmplitude, multipliedAmplitude } from "../amplitude/index";
+import type { Amplitude } from "../reading/index";
 import { COMMON_PRACTICE, type Reason, setpointRules } from "./reason";
 import type { SetpointLimit, SetpointLimits } from "./setpoint-limits";
 

@@ -1,4 +1,5 @@
-import { type Amplitude, amplitudeIn, type ConvertedAmplitude, type Step, typeOf } from "../amplitude/index";
+import type { ConvertedAmplitude } from "../amplitude/index";
+import { type Amplitude, amplitudeIn, type Step, typeOf } from "../reading/index";
 
 /** What readings had in common, beside their values. */
 export type Likeness = Pick<Amplitude, "unit" | "detector" | "hertz" | "assumed" | "crestFactor" | "state">;

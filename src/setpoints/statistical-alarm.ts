@@ -1,4 +1,5 @@
-import { type Amplitude, derivedAmplitude, multipliedAmplitude } from "../amplitude/index";
+import { derivedAmplitude, multipliedAmplitude } from "../amplitude/index";
+import type { Amplitude } from "../reading/index";
 import type { Baseline } from "./baseline";
 import { statisticAmplitude } from "./statistic-amplitude";
 

@@ -1,6 +1,6 @@
-import type { Amplitude } from "../amplitude/index";
 import { VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
+import type { Amplitude } from "../reading/index";
 import { criterionType } from "./criterion-type";
 import { contains, type Interval } from "./interval";
 import type { KnownFacts } from "./machine";

@@ -1,15 +1,7 @@
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeIn,
-  convertAmplitude,
-  madeOf,
-  type Step,
-  union,
-  writtenIn,
-} from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
 import { type Source, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
+import { type Amplitude, type Assumption, amplitudeIn, madeOf, type Step, union, writtenIn } from "../reading/index";
 import type { UnitSymbol } from "../units/index";
 import type { CriterionPlan } from "./criterion-plan";
 import { judgedBy } from "./judge-criterion";

@@ -1,6 +1,7 @@
-import { type Assumption, amplitudeIn, conversionAssumes, parsedType, type ReadingType } from "../amplitude/index";
+import { conversionAssumes } from "../amplitude/index";
 import { requireFinite, requireGiven, requireNonNegative, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
+import { type Assumption, amplitudeIn, parsedType, type ReadingType } from "../reading/index";
 import type { CriterionPlan } from "./criterion-plan";
 import { judgementPlan } from "./judgement-plan";
 import type { SchemeKind, Zone } from "./kinds";

@@ -1,4 +1,4 @@
-import { type Assumption, union } from "../amplitude/index";
+import { type Assumption, union } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
 import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
 import { judgementPlan } from "./judgement-plan";

@@ -1,4 +1,4 @@
-import type { Amplitude, ParsedType } from "../amplitude/index";
+import type { Amplitude, ParsedType } from "../reading/index";
 import type { Applicable } from "./applicable-criteria";
 import { criterionType } from "./criterion-type";
 import { type Zone, zonesBetween } from "./kinds";

@@ -1,4 +1,4 @@
-import { type ParsedType, parsedType } from "../amplitude/index";
+import { type ParsedType, parsedType } from "../reading/index";
 import type { Criterion } from "./scheme";
 
 const types = /* @__PURE__ */ new WeakMap<Criterion, ParsedType>();

@@ -1,12 +1,6 @@
-import {
-  type Amplitude,
-  type Assumption,
-  type ConvertedAmplitude,
-  convertAmplitude,
-  type Step,
-  withStep,
-} from "../amplitude/index";
+import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import type { Source } from "../core/index";
+import { type Amplitude, type Assumption, type Step, withStep } from "../reading/index";
 import type { Quantity } from "../units/index";
 import type { CriterionPlan } from "./criterion-plan";
 import type { SchemeKind, Zone } from "./kinds";

@@ -1,4 +1,4 @@
-import type { Amplitude } from "../amplitude/index";
+import type { Amplitude } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
 import { zoneWord } from "./kinds";

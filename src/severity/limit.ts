@@ -1,6 +1,6 @@
-import type { ReadingType } from "../amplitude/index";
 import { type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
+import type { ReadingType } from "../reading/index";
 import type { UnitSymbol } from "../units/index";
 import { criterionType } from "./criterion-type";
 import { type LimitName, limitNames, type SchemeKind } from "./kinds";

@@ -1,6 +1,7 @@
-import { type Assumption, conversionAssumes, parsedType, type ReadingType } from "../amplitude/index";
+import { conversionAssumes } from "../amplitude/index";
 import type { Source } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
+import { type Assumption, parsedType, type ReadingType } from "../reading/index";
 import type { Quantity } from "../units/index";
 import { applies } from "./applicable-criteria";
 import { criterionType } from "./criterion-type";

@@ -1,12 +1,5 @@
-import {
-  type Amplitude,
-  type ConvertOptions,
-  convert,
-  type ParsedType,
-  parsedType,
-  type ReadingType,
-  type Unfinished,
-} from "../amplitude/index";
+import { type ConvertOptions, convert } from "../amplitude/index";
+import { type Amplitude, type ParsedType, parsedType, type ReadingType, type Unfinished } from "../reading/index";
 import type { Limit } from "./limit";
 
 /** The conversion of a number between types that only run time knows. */

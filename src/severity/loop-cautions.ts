@@ -1,4 +1,4 @@
-import type { Amplitude, LoopState } from "../amplitude/index";
+import type { Amplitude, LoopState } from "../reading/index";
 
 const words: Readonly<Partial<Record<LoopState, string>>> = {
   "above range": "the reading is above the range of its loop: the vibration may be larger than it says",

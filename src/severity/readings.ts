@@ -1,5 +1,5 @@
-import { type Amplitude, amplitudeOf } from "../amplitude/index";
 import { VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 
 /** A reading in words or taken apart, or several of one measurement, one a quantity. */
 export type ReadingRef = string | Amplitude | readonly (string | Amplitude)[];

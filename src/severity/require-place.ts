@@ -1,5 +1,5 @@
-import type { Amplitude } from "../amplitude/index";
 import { VeladisError } from "../core/index";
+import type { Amplitude } from "../reading/index";
 import type { PlacedMachine } from "./placed-machine";
 
 /**

@@ -1,5 +1,5 @@
-import type { AmplitudeType } from "../amplitude/index";
 import type { Source } from "../core/index";
+import type { AmplitudeType } from "../reading/index";
 import type { Fact, NumberFact, TextFact } from "./facts";
 import type { Interval } from "./interval";
 import type { LimitName, SchemeKind } from "./kinds";

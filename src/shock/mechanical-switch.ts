@@ -1,16 +1,4 @@
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeOf,
-  conversionAssumes,
-  convertAmplitude,
-  linearTypeOf,
-  madeOf,
-  notedAmplitude,
-  type Step,
-  sineFrequency,
-  union,
-} from "../amplitude/index";
+import { conversionAssumes, convertAmplitude, linearTypeOf, notedAmplitude, sineFrequency } from "../amplitude/index";
 import {
   finiteResult,
   requireGiven,
@@ -21,6 +9,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
+import { type Amplitude, type Assumption, amplitudeOf, madeOf, type Step, union } from "../reading/index";
 
 /** What the setting of an acceleration-operated switch means at one speed. */
 export interface SwitchRow {

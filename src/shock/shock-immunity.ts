@@ -1,16 +1,4 @@
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeIn,
-  amplitudeOf,
-  type ConvertedAmplitude,
-  convertAmplitude,
-  multipliedAmplitude,
-  notedAmplitude,
-  type Step,
-  typeOf,
-  union,
-} from "../amplitude/index";
+import { type ConvertedAmplitude, convertAmplitude, multipliedAmplitude, notedAmplitude } from "../amplitude/index";
 import {
   finiteResult,
   requireGiven,
@@ -21,6 +9,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type ChannelSettings, deviceSettings, tripRules } from "../device/index";
+import { type Amplitude, type Assumption, amplitudeIn, amplitudeOf, type Step, typeOf, union } from "../reading/index";
 import { type LevelDetector, requireTimeConstant } from "./detected-levels";
 import { largestShock } from "./largest-shock";
 import { longestBurst } from "./longest-burst";

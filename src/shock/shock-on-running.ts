@@ -1,4 +1,4 @@
-import { convertAmplitude, parseAmplitude } from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
 import {
   requireFinite,
   requireGiven,
@@ -8,6 +8,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
+import { parseAmplitude } from "../reading/index";
 import { type HalfSine, halfSine } from "./half-sine";
 
 /** What {@link shockOnRunning} is told. */

@@ -1,5 +1,5 @@
-import { assumedText, parsedType } from "../amplitude/index";
 import type { Frequency } from "../frequency/index";
+import { assumedText, parsedType } from "../reading/index";
 import { type Assume, classifier, type MachineRef, type SchemeRef, schemeById } from "../severity/index";
 import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
 import { numberLiteral, remark, textLiteral } from "./literal";

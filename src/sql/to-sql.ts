@@ -1,14 +1,7 @@
-import {
-  assumedText,
-  type ConvertOptions,
-  conversionAssumes,
-  converter,
-  parsedType,
-  readingType,
-  typeOf,
-} from "../amplitude/index";
+import { type ConvertOptions, conversionAssumes, converter } from "../amplitude/index";
 import { requirePositive, requireText } from "../core/index";
 import { type Frequency, frequency } from "../frequency/index";
+import { assumedText, parsedType, readingType, typeOf } from "../reading/index";
 import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
 import { numberLiteral, remark } from "./literal";
 

@@ -1,6 +1,7 @@
-import { type Assumption, amplitudeIn, convertAmplitude, parsedType } from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 import type { TripRules } from "../device/index";
+import { type Assumption, amplitudeIn, parsedType } from "../reading/index";
 import type { RunOptions } from "./run-options";
 
 /** How levels become levels in unit and detector of the threshold. */

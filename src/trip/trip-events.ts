@@ -1,4 +1,4 @@
-import type { Assumption } from "../amplitude/index";
+import type { Assumption } from "../reading/index";
 
 /** What can happen to a trip channel. */
 export const tripEvents = /* @__PURE__ */ Object.freeze({

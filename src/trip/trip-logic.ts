@@ -1,4 +1,4 @@
-import { type Amplitude, type Assumption, amplitudeOf, convertAmplitude, union } from "../amplitude/index";
+import { convertAmplitude } from "../amplitude/index";
 import {
   requireChoice,
   requireGiven,
@@ -18,6 +18,7 @@ import {
   type TripSettings,
   tripRules,
 } from "../device/index";
+import { type Amplitude, type Assumption, amplitudeOf, union } from "../reading/index";
 import { levelConversion } from "./level-conversion";
 import { requireLevels } from "./require-levels";
 import { type RunOptions, requireRunOptions } from "./run-options";

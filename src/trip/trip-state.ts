@@ -1,6 +1,6 @@
-import { type Assumption, assumptionNames } from "../amplitude/index";
 import { requireChoice, requireList, shown, VeladisError } from "../core/index";
 import { TOLERANCE, type TripRules } from "../device/index";
+import { type Assumption, assumptionNames } from "../reading/index";
 import type { TripEvent } from "./trip-events";
 
 /** All that a trip channel remembers; plain data, so that it can be stored and resumed. */

@@ -1,5 +1,5 @@
-import type { Assumption } from "../amplitude/index";
 import { type RelaySettings, type RelayStatus, relayNow, type TripRules } from "../device/index";
+import type { Assumption } from "../reading/index";
 import type { TripEvent } from "./trip-events";
 import { factorNow, isHeld, isInhibited, isSet, type TripState, timeOf } from "./trip-state";
 

@@ -1,4 +1,3 @@
-import { type Assumption, union } from "../amplitude/index";
 import {
   requireChoice,
   requireGiven,
@@ -10,6 +9,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type RelaySettings, relayNow, requireBoolean, requireRelay } from "../device/index";
+import { type Assumption, union } from "../reading/index";
 import { ChannelVotes } from "./channel-votes";
 import { requireLevels } from "./require-levels";
 import { requireNames } from "./require-names";

@@ -1,5 +1,5 @@
-import { type Assumption, union } from "../amplitude/index";
 import { finiteResult, requireGiven } from "../core/index";
+import { type Assumption, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** A check before and after an adjustment. */

@@ -1,16 +1,8 @@
-import {
-  type Amplitude,
-  type Assumption,
-  amountAmplitude,
-  convertAmplitude,
-  format,
-  multipliedAmplitude,
-  significant,
-  union,
-} from "../amplitude/index";
+import { amountAmplitude, convertAmplitude, multipliedAmplitude } from "../amplitude/index";
 import { cautions, finiteResult, requireGiven, requireList, VeladisError } from "../core/index";
 import { bandResponse, resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
+import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
 import { type BenchMove, benchMoves } from "./bench-moves";
 import { type BenchSettings, requireBenchSettings } from "./bench-settings";
 import { type Shaker, shakerReach } from "./shaker";

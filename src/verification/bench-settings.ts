@@ -1,4 +1,3 @@
-import type { Amplitude } from "../amplitude/index";
 import { requireKnownKeys, requireNonNegative, requireText } from "../core/index";
 import {
   type Band,
@@ -9,6 +8,7 @@ import {
   requireLatching,
 } from "../device/index";
 import type { Frequency } from "../frequency/index";
+import type { Amplitude } from "../reading/index";
 
 /** Settings that a bench plan proves; the settings of a `TripLogic` serve. */
 export interface BenchSettings {

@@ -1,15 +1,4 @@
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeOf,
-  convertAmplitude,
-  derivedAmplitude,
-  linearAmplitude,
-  linearTypeOf,
-  notedAmplitude,
-  type Step,
-  union,
-} from "../amplitude/index";
+import { convertAmplitude, derivedAmplitude, linearAmplitude, linearTypeOf, notedAmplitude } from "../amplitude/index";
 import {
   cautions,
   finiteResult,
@@ -19,6 +8,7 @@ import {
   requirePositive,
   VeladisError,
 } from "../core/index";
+import { type Amplitude, type Assumption, amplitudeOf, type Step, union } from "../reading/index";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { marginsOf, type ToleranceText } from "./tolerance";
 

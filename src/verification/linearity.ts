@@ -1,5 +1,5 @@
-import { type Amplitude, type Assumption, union } from "../amplitude/index";
 import { finiteResult, requireList, VeladisError } from "../core/index";
+import { type Amplitude, type Assumption, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** One point of a linearity check. */

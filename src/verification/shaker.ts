@@ -1,13 +1,4 @@
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeIn,
-  amplitudeOf,
-  convertAmplitude,
-  format,
-  linearTypeOf,
-  union,
-} from "../amplitude/index";
+import { convertAmplitude, linearTypeOf } from "../amplitude/index";
 import {
   finiteResult,
   requireGiven,
@@ -18,6 +9,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
+import { type Amplitude, type Assumption, amplitudeIn, amplitudeOf, format, union } from "../reading/index";
 
 /** The limits of a reference shaker, from its data sheet. */
 export interface Shaker {

@@ -1,16 +1,13 @@
 import {
-  type Amplitude,
-  type Assumption,
-  amplitudeOf,
   type ConvertedAmplitude,
   convertAmplitude,
   derivedAmplitude,
   linearAmplitude,
   linearTypeOf,
   notedAmplitude,
-  union,
 } from "../amplitude/index";
 import { requireGiven, requireList, VeladisError } from "../core/index";
+import { type Amplitude, type Assumption, amplitudeOf, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */

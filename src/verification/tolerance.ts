@@ -1,5 +1,6 @@
-import { type Amplitude, type Assumption, amountAmplitude } from "../amplitude/index";
+import { amountAmplitude } from "../amplitude/index";
 import { finiteResult, numeralAndUnit, parseNumeral, requireNonNegative } from "../core/index";
+import type { Amplitude, Assumption } from "../reading/index";
 
 /** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.4 mm/s rms"`. */
 export type ToleranceText = `${number} %` | `${number}%` | `${number} dB` | (string & {});

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { amountOf, assumedText, convertAmplitude, parseAmplitude, writtenValue } from "../../src/amplitude/index";
+import { amountOf, convertAmplitude } from "../../src/amplitude/index";
+import { assumedText, parseAmplitude, writtenValue } from "../../src/reading/index";
 
 describe("an amount of a reading", () => {
   it.each(["3 %", "3%", " 3  % ", "3 percent", "3 PerCent", "3 per cent", "3 PER CENT"])("%j is a share", (written) => {

@@ -10,7 +10,7 @@ import {
   sensor,
 } from "veladis";
 import { describe, expect, it } from "vitest";
-import { madeOf } from "../../src/amplitude/index";
+import { madeOf } from "../../src/reading/index";
 import { replay } from "./replay";
 
 const written = ({ value, level }: Amplitude): number => level?.decibels ?? value;

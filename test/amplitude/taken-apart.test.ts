@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { amplitudeOf, convertAmplitude, equivalents, parseAmplitude } from "../../src/amplitude/index";
+import { convertAmplitude, equivalents } from "../../src/amplitude/index";
+import { amplitudeOf, parseAmplitude } from "../../src/reading/index";
 
 // biome-ignore lint/suspicious/noExplicitAny: readings are handed over that no type allows
 type Loose = any;

@@ -1,4 +1,3 @@
-import { significant } from "../../amplitude/index";
 import {
   centrifugalForce,
   gradeOfUnbalance,
@@ -7,6 +6,7 @@ import {
 } from "../../balance/index";
 import { cautions, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
+import { significant } from "../../reading/index";
 import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";
 import { needed, parts } from "../options/option-values";

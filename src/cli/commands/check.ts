@@ -1,5 +1,5 @@
-import { format, significant } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
+import { format, significant } from "../../reading/index";
 import { type SheetRequest, signed } from "../../report/index";
 import {
   asFoundAsLeft,

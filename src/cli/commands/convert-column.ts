@@ -1,12 +1,6 @@
-import {
-  assumedText,
-  conversionAssumes,
-  convertAmplitude,
-  parseAmplitude,
-  readingType,
-  writtenValue,
-} from "../../amplitude/index";
+import { conversionAssumes, convertAmplitude } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
+import { assumedText, parseAmplitude, readingType, writtenValue } from "../../reading/index";
 import { headedColumn } from "../input/column-index";
 import { csvRows } from "../input/csv-rows";
 import type { Io } from "../input/io";

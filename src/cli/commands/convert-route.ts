@@ -1,5 +1,6 @@
-import { assumedText, type ConvertedAmplitude } from "../../amplitude/index";
+import type { ConvertedAmplitude } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
+import { assumedText } from "../../reading/index";
 import type { Io } from "../input/io";
 import { type Line, linesOf } from "../input/lines";
 import { openFile } from "../input/open-file";

@@ -1,5 +1,6 @@
-import { assumedText, equivalents, format, significant } from "../../amplitude/index";
+import { equivalents } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
+import { assumedText, format, significant } from "../../reading/index";
 import type { Sentence } from "../../sentence/index";
 import type { Io } from "../input/io";
 import { splitPlace } from "../input/split-place";

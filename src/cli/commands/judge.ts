@@ -1,5 +1,5 @@
-import { format, significant } from "../../amplitude/index";
 import { parseNumeral, VeladisError } from "../../core/index";
+import { format, significant } from "../../reading/index";
 import { type Change, changeFromBaseline, classify, type Judgement } from "../../severity/index";
 import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";

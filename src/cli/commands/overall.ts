@@ -1,6 +1,7 @@
-import { type AmplitudeType, convertAmplitude, format, parsedType, type ReadingType } from "../../amplitude/index";
+import { convertAmplitude } from "../../amplitude/index";
 import { parseNumeral } from "../../core/index";
 import { frequency } from "../../frequency/index";
+import { type AmplitudeType, format, parsedType, type ReadingType } from "../../reading/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
 import type { Io } from "../input/io";

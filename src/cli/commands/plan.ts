@@ -1,6 +1,6 @@
-import { format, significant } from "../../amplitude/index";
 import { parseNumeral } from "../../core/index";
 import { frequency } from "../../frequency/index";
+import { format, significant } from "../../reading/index";
 import { type BenchPlan, type BenchSettings, type BenchStep, benchPlan, type Shaker } from "../../verification/index";
 import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";

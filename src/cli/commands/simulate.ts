@@ -1,8 +1,8 @@
 import { basename } from "node:path";
-import { significant } from "../../amplitude/index";
 import { cautions, parseNumeral, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
+import { significant } from "../../reading/index";
 import { type TripCommand, type TripCommandName, TripLogic } from "../../trip/index";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";

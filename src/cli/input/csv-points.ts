@@ -1,6 +1,6 @@
 import type { Readable } from "node:stream";
-import { readingType } from "../../amplitude/index";
 import { parseNumeral, shown, VeladisError } from "../../core/index";
+import { readingType } from "../../reading/index";
 import { csvRows } from "./csv-rows";
 
 /** Known and indicated levels from CSV with columns of these names. */

@@ -1,6 +1,6 @@
-import { significant } from "../../amplitude/index";
 import { parseNumeral, requireText, shown, splitNumeral, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
+import { significant } from "../../reading/index";
 import type { OptionRow, OptionRows, Word } from "./option-row";
 
 /**

@@ -1,4 +1,5 @@
-import { type ConvertedAmplitude, convertAmplitude, format } from "../../amplitude/index";
+import { type ConvertedAmplitude, convertAmplitude } from "../../amplitude/index";
+import { format } from "../../reading/index";
 import type { Sentence } from "../../sentence/index";
 import { explainedSteps } from "./explained";
 

@@ -1,4 +1,4 @@
-import { type Assumption, assumedText } from "../../amplitude/index";
+import { type Assumption, assumedText } from "../../reading/index";
 
 /** What an answer assumed, in words: one text an assumption, then the facts that stood in for some not given. */
 export function assumedWords({

@@ -1,4 +1,4 @@
-import { assumptions, format, significant } from "../../amplitude/index";
+import { assumptions, format, significant } from "../../reading/index";
 import {
   type Candidate,
   type CriterionJudgement,

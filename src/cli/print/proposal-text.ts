@@ -1,5 +1,5 @@
-import { significant } from "../../amplitude/index";
 import type { StoredSetpoint } from "../../device/index";
+import { significant } from "../../reading/index";
 import { proposalCitations } from "../../report/index";
 import type { Baseline, Proposal, ProposedSetpoint } from "../../setpoints/index";
 import { textTable } from "./text-table";

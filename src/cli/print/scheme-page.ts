@@ -1,4 +1,4 @@
-import { format } from "../../amplitude/index";
+import { format } from "../../reading/index";
 import { type Criterion, conditionText, type LimitValue, type MachineClass, type Scheme } from "../../severity/index";
 import { labelled } from "./labelled";
 import { textTable } from "./text-table";

@@ -1,4 +1,4 @@
-import { significant } from "../../amplitude/index";
+import { significant } from "../../reading/index";
 import type { TripEvent, TripLogic, TripStatus } from "../../trip/index";
 import { textTable } from "./text-table";
 

@@ -1,5 +1,5 @@
-import { type AmplitudeType, format, parsedType } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
+import { type AmplitudeType, format, parsedType } from "../../reading/index";
 import { classify, type Judgement, type Scheme } from "../../severity/index";
 import type { Band, Overall } from "../../signal/index";
 import { type UnitSymbol, units } from "../../units/index";

@@ -1,4 +1,4 @@
-import type { AmplitudeType } from "../../amplitude/index";
+import type { AmplitudeType } from "../../reading/index";
 import { type Band, convertSpectrum, type Spectrum } from "../../signal/index";
 
 /** The spectrum from which the lines of a record are picked: in the type of the first level, down to its band. */

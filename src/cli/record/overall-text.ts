@@ -1,4 +1,5 @@
-import { convertAmplitude, format, significant } from "../../amplitude/index";
+import { convertAmplitude } from "../../amplitude/index";
+import { format, significant } from "../../reading/index";
 import type { OrderLine, SpectrumLine } from "../../signal/index";
 import { textTable } from "../print/text-table";
 import type { Analysis } from "./record-analysis";

@@ -1,5 +1,5 @@
-import type { AmplitudeType } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
+import type { AmplitudeType } from "../../reading/index";
 import {
   type Band,
   type BandEdges,

@@ -1,5 +1,5 @@
-import { readingType, significant, union } from "../../amplitude/index";
 import { shown, VeladisError } from "../../core/index";
+import { readingType, significant, union } from "../../reading/index";
 import type { Scheme } from "../../severity/index";
 import { assumedWords } from "../print/assumed-words";
 import { type RowConverters, rowConverters } from "./row-converters";

@@ -1,5 +1,6 @@
-import { type Assumption, conversionAssumes, convert, converter, parsedType } from "../../amplitude/index";
+import { conversionAssumes, convert, converter } from "../../amplitude/index";
 import { cached } from "../../core/index";
+import { type Assumption, parsedType } from "../../reading/index";
 import { rowCache } from "./row-cache";
 import type { RowFacts, RowReader } from "./row-reader";
 import type { TableSettings } from "./settings";

@@ -1,5 +1,5 @@
-import type { Assumption } from "../../amplitude/index";
 import { cached, shown, VeladisError } from "../../core/index";
+import type { Assumption } from "../../reading/index";
 import { classifier, type Machine, parseMachine, type Scheme, schemeChoice } from "../../severity/index";
 import { rowCache } from "./row-cache";
 import type { RowFacts } from "./row-reader";

@@ -1,6 +1,6 @@
-import { parseAmplitude, writtenValue } from "../../amplitude/index";
 import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
+import { parseAmplitude, writtenValue } from "../../reading/index";
 import { headedColumn } from "../input/column-index";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, type TableSettings } from "./settings";
