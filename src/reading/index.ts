@@ -2,7 +2,7 @@ export { type Amplitude, amplitudeIn, type Level, type LoopState } from "./ampli
 export { type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { requireSteps } from "./checked-amplitude";
 export { type FormatOptions, format } from "./format";
-export { historyOf, type Made, madeOf, union, writtenIn } from "./history";
+export { historyOf, madeOf, union, writtenIn } from "./history";
 export { linearType } from "./linear-type";
 export { madeOfOne, type Unfinished, withStep } from "./made-of-one";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
@@ -23,5 +23,5 @@ export type {
   QuantityOf,
   ReadingType,
 } from "./types";
-export { type Rounding, wholeSteps } from "./whole-steps";
+export { wholeSteps } from "./whole-steps";
 export { writtenValue } from "./written-value";

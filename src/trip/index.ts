@@ -1,4 +1,4 @@
-export { type LevelConversion, levelConversion } from "./level-conversion";
+export { levelConversion } from "./level-conversion";
 export type { RunOptions } from "./run-options";
 export { type ResetOutcome, type TripCommand, type TripCommandName, tripCommands } from "./trip-commands";
 export { type TripEvent, type TripEventName, tripEvents } from "./trip-events";

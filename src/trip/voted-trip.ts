@@ -5,8 +5,6 @@ import {
   requireNonNegative,
   requirePositive,
   requireText,
-  shown,
-  VeladisError,
 } from "../core/index";
 import { type RelaySettings, relayNow, requireBoolean, requireRelay } from "../device/index";
 import { type Assumption, union } from "../reading/index";
@@ -16,12 +14,11 @@ import { requireNames } from "./require-names";
 import { type RunOptions, requireRunOptions } from "./run-options";
 import { sameLength } from "./same-length";
 import type { ResetOutcome } from "./trip-commands";
-import { type Level, TripLogic } from "./trip-logic";
+import type { Level, TripLogic } from "./trip-logic";
 import type { TripStatus } from "./trip-status";
-import { type BadChannel, badChannels, parseVote, type VoteText, voted } from "./vote";
+import { type BadChannel, badChannels, type VoteText, voted } from "./vote";
+import { votedChannels } from "./voted-channels";
 import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
-
-const open = { latching: false, contact: "normally open", coil: "normally energised" } as const;
 
 /**
  * Trip logic of several channels, each with its own threshold and delay, voted into one relay.
@@ -67,23 +64,10 @@ export class VotedTrip {
   constructor(settings: VotedTripSettings) {
     requireGiven(settings, "settings with vote, badChannel, channels and output");
     const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
-    const { of } = parseVote(vote);
     this.relay = requireRelay(settings);
     this.vote = vote;
     this.badChannel = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-    const entries = Object.entries(requireGiven(channels, "settings of the channels by name"));
-    if (entries.length !== of) {
-      throw new VeladisError("length-mismatch", {
-        expected: `${of} channels for ${vote}`,
-        received: `${entries.length}`,
-      });
-    }
-    this.#channels = new Map(
-      entries.map(([name, channel]) => [
-        name,
-        new TripLogic({ ...requireGiven(channel, `settings of channel ${shown(name)}`), ...open }),
-      ]),
-    );
+    this.#channels = votedChannels(vote, channels);
     this.#votes = new ChannelVotes(this.#channels);
   }
 
