@@ -22,6 +22,7 @@ export {
   explain,
   formatVoltage,
   type LevelConverter,
+  type LoopCurrent,
   type LoopLimits,
   type LoopReading,
   loopLimits,

@@ -1,3 +1,4 @@
+import { requireGiven } from "../core/index";
 import { sineRatio } from "../detectors/index";
 import { type Assumption, type ParsedType, parsedType, type Step } from "../reading/index";
 import { type Quantity, type UnitSymbol, unitFactor } from "../units/index";
@@ -88,7 +89,9 @@ export function conversionSteps(before: string, { type, hertz, crestFactor }: St
     ...(from.reference === 0
       ? []
       : [{ operation: "linear", by: from.reference, type: `${from.unit} rms` } as const satisfies PlannedStep]),
-    ...(from.order === to.order ? ofUnits(from.unit, to.unit, from.detector) : ofQuantities(from, to, hertz as number)),
+    ...(from.order === to.order
+      ? ofUnits(from.unit, to.unit, from.detector)
+      : ofQuantities(from, to, requireGiven(hertz, "the frequency of a conversion to another quantity"))),
     ...ofDetectors(from, to, crestFactor),
     ...(to.reference === 0
       ? []

@@ -85,7 +85,7 @@ export function convertAmplitude(
   const from = typeOf(amplitude.unit, amplitude.detector).type;
   const pair = pairOf(from, to);
   const { unit, detector, quantity, type, reference } = pair.to;
-  const crestFactor = stated ?? broughtAlong(amplitude, pair);
+  const crestFactor = stated === undefined ? broughtAlong(amplitude, pair) : stated;
   const hz = at === undefined ? amplitude.hertz : hertz(at);
   const factor = factorOf(pair, hz === undefined ? undefined : { hertz: hz }, crestFactor);
   const value = scaled(amplitude.value, factor);
@@ -102,7 +102,8 @@ export function convertAmplitude(
   if (assumed.length > 0) step.assumed = assumed;
   const { assumed: whole, crestFactor: known, state, history } = madeOfOne(amplitude, step);
   answer.assumed = whole as readonly Assumption[];
-  if (known !== undefined) answer.crestFactor = known;
+  // another quantity has another waveform, so another crest factor
+  if (known !== undefined && pair.steps === 0) answer.crestFactor = known;
   if (state !== undefined) answer.state = state;
   answer.history = history as readonly Step[];
   return Object.freeze(answer) as ConvertedAmplitude;

@@ -8,7 +8,18 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, amplitudeIn, type LoopState, parseAmplitude, type Step, typeOf } from "../reading/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeIn,
+  type LoopState,
+  type Made,
+  madeOf,
+  ownHistory,
+  parseAmplitude,
+  type Step,
+  typeOf,
+} from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import type { ConvertOptions } from "./convert-options";
 
@@ -39,6 +50,15 @@ export interface LoopReading extends ConvertedAmplitude {
   readonly state: LoopState;
 }
 
+/** A loop current for a reading, with what was assumed on the way to it. */
+export interface LoopCurrent {
+  readonly milliamperes: number;
+  /** Where in its range the loop then is; above range also for a reading that came by a loop above its own. */
+  readonly state: LoopState;
+  readonly assumed: readonly Assumption[];
+  readonly history: readonly Step[];
+}
+
 /** A 4-20 mA loop with a live zero, read in both directions. */
 export interface CurrentLoop {
   /**
@@ -53,7 +73,7 @@ export interface CurrentLoop {
    *
    * @throws {@link VeladisError} as {@link convertAmplitude}
    */
-  current(reading: string | Amplitude, options?: ConvertOptions): { milliamperes: number; state: LoopState };
+  current(reading: string | Amplitude, options?: ConvertOptions): LoopCurrent;
   /** The percentage of the range for a current in mA, unclipped. */
   percent(milliamperes: number): number;
 }
@@ -94,12 +114,13 @@ function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
  * const loop = currentLoop("0 to 25.4 mm/s rms");
  * loop.reading(12).value; // => 12.7
  * format(loop.reading(12, "in/s pk")); // => "0.707 in/s pk"
- * loop.current("12.7 mm/s rms"); // => { milliamperes: 12, state: "in range" }
+ * const { milliamperes, state } = loop.current("12.7 mm/s rms");
+ * [milliamperes, state]; // => [12, "in range"]
  * ```
  */
 export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = loopLimits): CurrentLoop {
   // a number stands behind it, unlike in "peak to peak"
-  const written = requireText(range, FORM).trim();
+  const written = requireText(range, FORM).trim().replace(/\s+/g, " ");
   const [start, end, ...more] = written.split(/\sto\s+(?=[\d.+-])/) as [string, string?, ...string[]];
   if (end === undefined || more.length > 0) {
     throw new VeladisError("syntax", {
@@ -110,7 +131,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
   const full = parseAmplitude(end);
   const { type } = typeOf(full.unit, full.detector);
   const zero = parseAmplitude(/[^\d.eE+\s-]/.test(start) ? start : `${start} ${type}`);
-  const { value: low } = convertAmplitude(zero, type);
+  const { value: low, assumed } = convertAmplitude(zero, type);
   const span = full.value - low;
   if (full.level || zero.level || !(span > 0)) {
     throw new VeladisError("out-of-range", {
@@ -144,17 +165,29 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
         by: span / 16,
         plus: low - span / 4,
         note: `4 to 20 mA are ${written}`,
+        ...(assumed.length > 0 && { assumed }),
       });
-      const measured = { ...amplitudeIn(type, value, full.hertz), state: stateOf(current), history: frozen(way) };
-      return convertAmplitude(Object.freeze(measured), as, options) as LoopReading;
+      const measured = amplitudeIn(type, value, full.hertz);
+      const own = { ...measured, assumed, state: stateOf(current), history: ownHistory(frozen(way)) };
+      return convertAmplitude(Object.freeze(own), as, options) as LoopReading;
     },
     current(reading: string | Amplitude, options?: ConvertOptions) {
-      const { value } = convertAmplitude(reading, type, options);
-      const current = 4 + (16 * (value - low)) / span;
-      return Object.freeze({
-        milliamperes: Math.min(Math.max(current, lowest), highest),
-        state: stateOf(current),
-      });
+      const vibration = convertAmplitude(reading, type, options);
+      const exact = finiteResult(4 + (16 * (vibration.value - low)) / span);
+      const milliamperes = Math.min(Math.max(exact, lowest), highest);
+      const way = madeOf([vibration], {
+        does: "line",
+        value: exact,
+        type: "mA",
+        by: 16 / span,
+        plus: 4 - (16 * low) / span,
+        note: `4 to 20 mA are ${written}`,
+        ...(assumed.length > 0 && { assumed }),
+      }) as Required<Made>;
+      const state = way.state === "above range" ? way.state : stateOf(exact);
+      const end = { does: "replaced", value: milliamperes, type: "mA", note: "the end of what it measures" } as const;
+      const history = milliamperes === exact ? way.history : ownHistory([...way.history, Object.freeze(end)]);
+      return Object.freeze({ milliamperes, state, assumed: way.assumed, history });
     },
     percent(milliamperes: number): number {
       return finiteResult(((requireFinite(milliamperes, "a loop current in mA") - 4) / 16) * 100);

@@ -1,12 +1,21 @@
 import { finiteResult } from "../core/index";
-import { type Amplitude, amplitudeOf, historyOf, madeOf, type ReadingType, type Step, typeOf } from "../reading/index";
+import {
+  type Amplitude,
+  amplitudeOf,
+  historyOf,
+  madeOf,
+  ownHistory,
+  type ReadingType,
+  type Step,
+  typeOf,
+} from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 
 /** A reading that says what it is: as it was given, with a note, unless it has a history of its own. */
 export function notedAmplitude(reading: Amplitude, note: string): Amplitude {
   const [step, ...more] = historyOf(reading) as [Step, ...Step[]];
   if (more.length > 0 || step.does !== "given" || step.note !== undefined) return reading;
-  return Object.freeze({ ...reading, history: Object.freeze([Object.freeze({ ...step, note })]) });
+  return Object.freeze({ ...reading, history: ownHistory([Object.freeze({ ...step, note })]) });
 }
 
 /** Unit and detector of a reading, also of one that was written as a level. */

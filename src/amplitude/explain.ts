@@ -1,8 +1,9 @@
-import { requireGiven } from "../core/index";
+import { requireGiven, shown, VeladisError } from "../core/index";
 import {
   type Amplitude,
   amplitudeOf,
   assumedText,
+  checkedSteps,
   historyOf,
   type Step,
   significant,
@@ -74,11 +75,23 @@ function linesOf(step: Step): PlannedStep[] {
   }
 }
 
-/** A number as a line shows it, and what it is written in. */
-function written(value: number, type: string): string {
+/** A number in four digits at the most, without zeros that say nothing. */
+function short(value: number): string {
   // a limit over a reading of zero
-  const number = value === Number.POSITIVE_INFINITY ? "infinite" : significant(value, 4);
-  return `${number}${type === "" ? "" : ` ${type}`}`;
+  if (value === Number.POSITIVE_INFINITY) return "infinite";
+  const digits = significant(value, 4);
+  return digits.includes(".") ? digits.replace(/\.?0+(?=e|$)/, "") : digits;
+}
+
+/** A value with what it is written in. */
+function withType(number: string, type: string): string {
+  return type === "" ? number : `${number} ${type}`;
+}
+
+/** Words from outside on one line: what steers a terminal or turns the direction of writing becomes a space. */
+function oneLine(words: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
+  return words.replace(/[\u0000-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]+/g, " ");
 }
 
 /** The signs of the operations that are written between their values. */
@@ -92,17 +105,20 @@ const roundingWords = {
 
 /** One line of an explanation as text. */
 function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string {
-  const { operation, of, by, value, type, because } = line;
+  const { operation, of, by = 1, value, type, because } = line;
   const tail = because === undefined ? "" : `  (${because})`;
-  const from = of.map((at) => steps[at] as ExplainedStep).map((one) => written(one.value, one.type));
-  const end = `= ${written(value, type)}${tail}`;
+  const starts = of.map((at) => steps[at] as ExplainedStep);
+  const from = starts.map((one) => withType(short(one.value), one.type));
+  const [first = "", firstType = ""] = [from[0], starts[0]?.type];
+  const end = `= ${withType(short(value), type)}${tail}`;
   switch (operation) {
     case "given":
-      return `${written(value, type)}${tail}`;
+      // as it was written: short would show another number than was given
+      return `${withType(String(Number(value.toPrecision(12))), type)}${tail}`;
     case "linear":
-      return `${significant(by as number, 4)} x 10^(${from[0]} / 20) ${end}`;
+      return `10^(${short(starts[0]?.value ?? 0)} dB / 20) x ${withType(short(by), type)} ${end}`;
     case "decibels":
-      return `20 lg(${from[0]} / ${significant(by as number, 4)}) ${end}`;
+      return `20 lg(${first} / ${withType(short(by), firstType)}) ${end}`;
     case "rss":
       return `root of (${from.map((one) => `(${one})^2`).join(" + ")}) ${end}`;
     case "largest":
@@ -111,14 +127,30 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
     case "steps down":
     case "nearest step":
     case "steps up":
-      return `${from[0]} ${roundingWords[operation]} of ${significant(by as number, 4)} ${end}`;
+      return `${first} ${roundingWords[operation]} of ${short(by)} ${end}`;
     case "limit over":
-      return `${significant(by as number, 4)} / (${from[0]}) ${end}`;
+      return `${withType(short(by), firstType)} / ${first} ${end}`;
+    case "plus":
+      return `${first} ${by < 0 ? "-" : "+"} ${short(Math.abs(by))} ${end}`;
     default: {
       const sign = signs[operation] as string;
-      return by === undefined ? `${from.join(` ${sign} `)} ${end}` : `${from[0]} ${sign} ${significant(by, 4)} ${end}`;
+      return line.by === undefined ? `${from.join(` ${sign} `)} ${end}` : `${first} ${sign} ${short(by)} ${end}`;
     }
   }
+}
+
+/** Refuses a step whose arithmetic does not come to the value that it says. */
+function requireReckoned(
+  { value, does }: Step,
+  { value: reckoned, by = 0, of }: ExplainedStep,
+  steps: readonly ExplainedStep[],
+): void {
+  const size = Math.max(Math.abs(value), Math.abs(by), ...of.map((at) => Math.abs((steps[at] as ExplainedStep).value)));
+  if (value === reckoned || Math.abs(value - reckoned) <= 1e-9 * size) return;
+  throw new VeladisError("out-of-range", {
+    expected: `a step ${shown(does)} that comes to ${reckoned}`,
+    received: `${value}`,
+  });
 }
 
 /**
@@ -127,15 +159,15 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
  *
  * @param answer - a reading in words, an amplitude, or anything that has a `history`: a judgement, a setpoint
  * @returns the lines as data (`operation` on the lines `of`, with `by`, comes to `value`) and as text
- * @throws {@link VeladisError} `missing-fact`, and as {@link parseAmplitude}
+ * @throws {@link VeladisError} `missing-fact`, `out-of-range` for a step that does not come to its value, and as
+ *   {@link parseAmplitude}
  * @example
  * ```ts
  * import { convertAmplitude, explain } from "veladis";
  *
  * const { text, steps } = explain(convertAmplitude("0.25 in/s pk", "mm/s rms"));
  * text.split("\n");
- * // => ["0.2500 in/s pk", "0.2500 in/s pk x 25.40 = 6.350 mm/s pk",
- * //   "6.350 mm/s pk / 1.414 = 4.490 mm/s rms  (one sine)"]
+ * // => ["0.25 in/s pk", "0.25 in/s pk x 25.4 = 6.35 mm/s pk", "6.35 mm/s pk / 1.414 = 4.49 mm/s rms  (one sine)"]
  * steps.at(-1)?.assumed; // => ["sine"]
  * ```
  */
@@ -143,7 +175,7 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
   const known = requireGiven(answer, "an answer with its history");
   const history =
     typeof known === "object" && !("value" in known && "unit" in known)
-      ? requireGiven(known.history, "an answer with its history")
+      ? checkedSteps(requireGiven(known.history, "an answer with its history"))
       : historyOf(amplitudeOf(known as string | Amplitude));
   const steps: ExplainedStep[] = [];
   const ends: number[] = [];
@@ -169,7 +201,8 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
       steps.push({ ...line, of, value });
       of = [steps.length - 1];
     }
+    if (lines.length > 0) requireReckoned(step, steps.at(-1) as ExplainedStep, steps);
     ends.push(lines.length === 0 && !isTold ? (from[0] as number) : steps.length - 1);
   }
-  return { steps, text: steps.map((line) => lineText(line, steps)).join("\n") };
+  return { steps, text: steps.map((line) => oneLine(lineText(line, steps))).join("\n") };
 }

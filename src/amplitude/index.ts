@@ -9,7 +9,14 @@ export {
   converter,
   type LevelConverter,
 } from "./converter";
-export { type CurrentLoop, currentLoop, type LoopLimits, type LoopReading, loopLimits } from "./current-loop";
+export {
+  type CurrentLoop,
+  currentLoop,
+  type LoopCurrent,
+  type LoopLimits,
+  type LoopReading,
+  loopLimits,
+} from "./current-loop";
 export {
   derivedAmplitude,
   leastAmplitude,

@@ -8,7 +8,16 @@ import {
   splitNumeral,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, amplitudeIn, type Step } from "../reading/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeIn,
+  type Made,
+  madeOf,
+  ownHistory,
+  type Step,
+  union,
+} from "../reading/index";
 import { type UnitSymbol, unitSymbol, units } from "../units/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import type { ConvertOptions } from "./convert-options";
@@ -87,7 +96,6 @@ export function sensor(sensitivity: string): Sensor {
   const scale = requirePositive(parseNumeral(number), "a sensitivity above zero");
   const own = sensitivityUnits(rest);
   const { quantity, num, den } = units[own.unit];
-  const ratio = (unit: Voltage) => ({ by: voltageIn(1, unit, own.voltage), over: scale });
   return Object.freeze({
     unit: own.unit,
     sensitivity(per: string): number {
@@ -103,25 +111,38 @@ export function sensor(sensitivity: string): Sensor {
     },
     voltage(reading: string | Amplitude, as: VoltageType, options?: ConvertOptions): VoltageReading {
       const { unit, detector } = voltageType(as);
-      const { value } = convertAmplitude(reading, `${own.unit} ${detector}`, options);
-      return Object.freeze({
-        value: finiteResult(voltageIn(value * scale, own.voltage, unit)),
-        unit,
-        detector,
-      });
+      const vibration = convertAmplitude(reading, `${own.unit} ${detector}`, options);
+      const volts = finiteResult(voltageIn(vibration.value * scale, own.voltage, unit));
+      const by = voltageIn(scale, own.voltage, unit);
+      const step = {
+        does: "scale",
+        value: volts,
+        type: `${unit} ${detector}`,
+        by,
+        note: `sensor of ${written}`,
+      } as const;
+      const { assumed, history } = madeOf([vibration], step) as Required<Made>;
+      return Object.freeze({ value: volts, unit, detector, assumed, history });
     },
     reading(voltage: string | VoltageReading, as: string, options?: ConvertOptions): ConvertedAmplitude {
-      const { value, unit, detector } =
+      const { value, unit, detector, history } =
         typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage);
       const volts = voltageIn(value, unit, own.voltage);
       const type = `${own.unit} ${detector}`;
       const vibration = volts / scale;
-      const history: Step[] = [
-        { does: "given", value, type: `${unit} ${detector}` },
-        { does: "scale", of: [0], value: vibration, type, ...ratio(unit), note: `sensor of ${written}` },
-      ];
-      const measured = Object.freeze({ ...amplitudeIn(type, vibration), history: frozen(history) });
-      return convertAmplitude(measured, as, options);
+      const way: Step[] = history === undefined ? [] : [...history];
+      const add = (step: Omit<Step, "of">) => {
+        way.push(way.length === 0 ? step : { ...step, of: [way.length - 1] });
+      };
+      const [given, last] = [`${unit} ${detector}`, way.at(-1)];
+      if (last === undefined) add({ does: "given", value, type: given });
+      else if (last.value !== value || last.type !== given) way.push({ does: "replaced", value, type: given });
+      const by = voltageIn(1, unit, own.voltage);
+      if (by !== 1) add({ does: "scale", value: volts, type: `${own.voltage} ${detector}`, by });
+      add({ does: "scale", value: vibration, type, over: scale, note: `sensor of ${written}` });
+      const assumed = way.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), []);
+      const measured = { ...amplitudeIn(type, vibration), assumed, history: ownHistory(frozen(way)) };
+      return convertAmplitude(Object.freeze(measured), as, options);
     },
   });
 }

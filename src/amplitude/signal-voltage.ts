@@ -8,7 +8,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Detector, detectorSymbol, findDetector } from "../detectors/index";
-import { significant } from "../reading/index";
+import { type Assumption, checkedSteps, type Step, significant } from "../reading/index";
 
 /** Voltages by symbol: how many of each make a volt. */
 const perVolt = /* @__PURE__ */ Object.freeze({
@@ -28,6 +28,10 @@ export interface VoltageReading {
   readonly value: number;
   readonly unit: Voltage;
   readonly detector: Detector;
+  /** All that was assumed on the way to it; nothing for a voltage as it was given. */
+  readonly assumed?: readonly Assumption[];
+  /** The steps that led to it; left out for a voltage as it was given. */
+  readonly history?: readonly Step[];
 }
 
 const FORM = 'a voltage with its detector such as "70.7 mV rms"';
@@ -51,11 +55,12 @@ export function voltageIn(value: number, from: Voltage, to: Voltage): number {
 
 /** A voltage that was taken apart, held against the tables. */
 export function checkedVoltage(reading: VoltageReading): VoltageReading {
-  const { value, unit, detector } = requireGiven(reading, FORM);
+  const { value, unit, detector, history } = requireGiven(reading, FORM);
   return {
     value: requireNonNegative(value, "a voltage of zero or more"),
     unit: voltageSymbol(requireText(unit, FORM)),
     detector: detectorSymbol(requireText(detector, FORM)),
+    ...(history !== undefined && { history: checkedSteps(history) }),
   };
 }
 

@@ -10,58 +10,53 @@ import {
   VeladisError,
 } from "../core/index";
 import { FREQUENCY_FORM } from "../frequency/index";
-import type { Amplitude } from "./amplitude";
-import { assumptionNames } from "./assumptions";
-import { typeOf } from "./parsed-type";
-import { type Step, stepNames } from "./step";
+import type { Amplitude, Level } from "./amplitude";
+import { type Assumption, assumptionNames } from "./assumptions";
+import { checkedSteps } from "./checked-steps";
+import { isOwnHistory, type Made, union } from "./history";
+import { parsedType, typeOf } from "./parsed-type";
+import { linearOf } from "./scaled";
 
 /** What a reading looks like, for messages. */
 export const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
 
 const STATES = ["in range", "below range", "above range"] as const;
 
-/** One step of a history, which may start from the steps before it. */
-function checkStep(step: Step, place: number): void {
-  const { does, of = [], value, type, rounds = "nearest", note } = step;
-  requireChoice(does, stepNames, "what a step does");
-  requireFinite(value, "the value of a step");
-  requireText(type, "what a step is written in");
-  requireChoice(rounds, ["down", "nearest", "up"], "to which side a step rounds");
-  if (note !== undefined) requireText(note, "why a step was made");
-  for (const name of ["hertz", "by", "over", "plus", "crestFactor"] as const) {
-    if (step[name] !== undefined) requireFinite(step[name], "a number of a step");
-  }
-  for (const at of requireList(of, "the steps it starts from")) {
-    if (Number.isInteger(at) && at >= 0 && at < place) continue;
-    throw new VeladisError("out-of-range", { expected: "a step that came before", received: shown(at) });
-  }
+/** A level belongs to its linear value: the two may differ by float noise only. */
+function checkLevel({ value, level, unit }: Amplitude): void {
+  const { decibels, re } = requireGiven(level as Level, FORM);
+  requireFinite(decibels, FORM);
+  const type = parsedType(`dB re ${requireText(re, FORM)}`);
+  const linear = linearOf(decibels, type.reference);
+  if (type.unit === typeOf(unit, "rms").unit && Math.abs(linear - value) <= 1e-9 * linear) return;
+  throw new VeladisError("wrong-quantity", {
+    expected: `a level that says the value beside it, ${value} ${unit}`,
+    received: `${decibels} dB re ${re}, which is ${linear} ${type.unit}`,
+  });
 }
 
-/** The steps of a history themselves, if each is one. */
-export function requireSteps(history: readonly Step[]): readonly Step[] {
-  for (const [place, step] of requireList(history, "the steps of a reading").entries()) checkStep(step, place);
-  return history;
-}
-
-/** What an amplitude carries of its way, as it may come back from JSON. */
-function checkWay({ assumed, history, crestFactor, state }: Amplitude): void {
+/** What an amplitude carries of its way, checked; what came from outside is copied and frozen, so that it stays. */
+function checkedWay({ assumed, history, crestFactor, state }: Amplitude): Made {
   if (crestFactor !== undefined) requirePositive(crestFactor, "a crest factor (peak over RMS) of 1 or more");
   if (state !== undefined) requireChoice(state, STATES, "the state of a loop");
-  if (assumed !== undefined) {
-    for (const one of requireList(assumed, "what was assumed")) requireChoice(one, assumptionNames, "what was assumed");
+  for (const one of assumed === undefined ? [] : requireList(assumed, "what was assumed")) {
+    requireChoice(one, assumptionNames, "what was assumed");
   }
-  if (history !== undefined) requireSteps(history);
+  if (history === undefined || isOwnHistory(history)) return {};
+  const steps = checkedSteps(history);
+  const told = steps.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), assumed ?? []);
+  return { history: steps, ...((assumed !== undefined || told.length > 0) && { assumed: union([], told) }) };
 }
 
 /**
  * A reading that was taken apart, held against the catalogues: its unit and detector may be written in any of their
  * spellings, and the quantity is the unit's own, whatever the object says.
  *
- * @throws {@link VeladisError} `wrong-type`, `negative`, `not-positive`, `not-a-number`, `not-finite`, and as
- *   {@link readingType}
+ * @throws {@link VeladisError} `wrong-type`, `negative`, `not-positive`, `not-a-number`, `not-finite`,
+ *   `wrong-quantity` for a level that contradicts the value, and as {@link readingType}
  */
 export function checkedAmplitude(reading: Amplitude): Amplitude {
-  const { value, hertz, level, history } = reading;
+  const { value, hertz, level } = reading;
   const { unit, detector, quantity, reference } = typeOf(
     requireText(reading.unit, FORM),
     requireText(reading.detector, FORM),
@@ -69,12 +64,8 @@ export function checkedAmplitude(reading: Amplitude): Amplitude {
   if (reference !== 0) throw new VeladisError("wrong-type", { expected: FORM, received: shown(reading.unit) });
   requireNonNegative(value, "an amplitude of zero or more");
   if (hertz !== undefined) requirePositive(hertz, FREQUENCY_FORM);
-  if (level !== undefined) {
-    requireFinite(requireGiven(level, FORM).decibels, FORM);
-    requireText(level.re, FORM);
-  }
-  // what this library made is frozen to the last step
-  if (!(history === undefined || Object.isFrozen(history)) || !Object.isFrozen(reading)) checkWay(reading);
+  if (level !== undefined) checkLevel(reading);
+  const way = checkedWay(reading);
   const same = unit === reading.unit && detector === reading.detector && quantity === reading.quantity;
-  return same ? reading : { ...reading, unit, detector, quantity };
+  return same && way.history === undefined ? reading : { ...reading, unit, detector, quantity, ...way };
 }

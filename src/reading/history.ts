@@ -35,6 +35,19 @@ export function historyOf(amplitude: Amplitude): readonly Step[] {
   return [...history, told];
 }
 
+const own = /* @__PURE__ */ new WeakSet<readonly Step[]>();
+
+/** A history that was made here, frozen to its last part: it need not be checked again. */
+export function ownHistory(steps: readonly Step[]): readonly Step[] {
+  own.add(Object.freeze(steps));
+  return steps;
+}
+
+/** True for a history that was made here, not one that came from outside. */
+export function isOwnHistory(history: readonly Step[]): boolean {
+  return own.has(history);
+}
+
 /** True for a history that has to be told in one step before another may follow. */
 export function isLong(history: readonly Step[]): boolean {
   return history.length >= MOST_STEPS;
@@ -83,17 +96,17 @@ function joined(amplitudes: readonly Amplitude[]): { steps: Step[]; ends: number
 /** What an amplitude owes to how it was made: the part that it has beside value, type and frequency. */
 export type Made = Pick<Amplitude, "assumed" | "crestFactor" | "state" | "history">;
 
-/** The crest factor of all amplitudes that have one, if it is one and the same: two waveforms together have another. */
+/** The crest factor that all amplitudes have; a waveform without one makes that of the whole unknown. */
 function commonCrestFactor(amplitudes: readonly Amplitude[]): number | undefined {
-  const [first, ...others] = amplitudes.flatMap(({ crestFactor }) => crestFactor ?? []);
-  return others.every((one) => one === first) ? first : undefined;
+  const first = amplitudes[0]?.crestFactor;
+  return amplitudes.every(({ crestFactor }) => crestFactor === first) ? first : undefined;
 }
 
 const stateOrder = ["in range", "below range", "above range"] as const;
 
 /**
  * The history of what a step made of some amplitudes: theirs, then the step; their assumptions and its own, nothing
- * lost. The worst state of a loop goes along, and the crest factor if it is one: the step's, or that of all which have one.
+ * lost. The worst state of a loop goes along, and the crest factor if it is one: the step's, or the one that all of them have.
  */
 export function madeOf(amplitudes: readonly Amplitude[], step: Omit<Step, "of">): Made {
   const { steps, ends } = joined(amplitudes);
@@ -106,6 +119,6 @@ export function madeOf(amplitudes: readonly Amplitude[], step: Omit<Step, "of">)
     assumed: union(inherited, step.assumed),
     ...(crestFactor !== undefined && { crestFactor }),
     ...(state !== undefined && { state }),
-    history: Object.freeze(steps),
+    history: ownHistory(steps),
   };
 }

@@ -1,8 +1,8 @@
 export { type Amplitude, amplitudeIn, type Level, type LoopState } from "./amplitude";
 export { type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
-export { requireSteps } from "./checked-amplitude";
+export { checkedSteps } from "./checked-steps";
 export { type FormatOptions, format } from "./format";
-export { historyOf, madeOf, union, writtenIn } from "./history";
+export { historyOf, type Made, madeOf, ownHistory, union, writtenIn } from "./history";
 export { linearType } from "./linear-type";
 export { madeOfOne, type Unfinished, withStep } from "./made-of-one";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";

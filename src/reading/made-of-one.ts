@@ -1,6 +1,6 @@
 import type { Amplitude } from "./amplitude";
 import type { Assumption } from "./assumptions";
-import { historyOf, isLong, type Made, madeOf, union } from "./history";
+import { historyOf, isLong, type Made, madeOf, ownHistory, union } from "./history";
 import type { Step } from "./step";
 
 /** Something that is still being put together: a frozen copy with a part more costs many times what the part does. */
@@ -20,7 +20,7 @@ export function withStep(history: readonly Step[], step: Unfinished<Step>): read
   const end = history.length - 1;
   step.of = places[end] ?? Object.freeze([end]);
   if (step.assumed !== undefined) Object.freeze(step.assumed);
-  return Object.freeze([...history, Object.freeze(step)]);
+  return ownHistory([...history, Object.freeze(step)]);
 }
 
 /** As {@link madeOf}, of one amplitude by a step of its own: what every conversion does, so it is kept fast. */

@@ -1,5 +1,5 @@
 import { requireChoice, requireGiven, requireList, type Shape, shown, VeladisError } from "../core/index";
-import { type Amplitude, amplitudeOf, assumptionNames, requireSteps, type Step } from "../reading/index";
+import { type Amplitude, amplitudeOf, assumptionNames, checkedSteps, type Step } from "../reading/index";
 
 /** A reading that was taken apart, as an answer holds it. */
 export function readingShape(value: Amplitude, where: string): void {
@@ -18,4 +18,4 @@ export function assumedShape(value: readonly string[], where: string): void {
 }
 
 /** The steps that led to an answer. */
-export const historyShape: Shape = (history: readonly Step[]) => requireSteps(history);
+export const historyShape: Shape = (history: readonly Step[]) => checkedSteps(history);

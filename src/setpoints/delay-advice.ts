@@ -1,4 +1,4 @@
-import { finiteResult, requireChoice, requirePositive } from "../core/index";
+import { finiteResult, frozen, requireChoice, requirePositive } from "../core/index";
 import { significant } from "../reading/index";
 import { type MachineType, machineTypes } from "../severity/index";
 import { COMMON_PRACTICE, type Reason } from "./reason";
@@ -28,18 +28,18 @@ const delays: { readonly [Type in MachineType]?: DelayRow } = {
   "cooling tower drive": { trip: 5, alarm: 10, most: 10, why: "rides out gusts and blade passing at low speed" },
 };
 
-const API_670 = {
+const API_670 = /* @__PURE__ */ frozen({
   title: "API 670, later editions",
   provenance: "memory",
   note: "about 1 s as standard, up to 3 s, for a shutdown on radial vibration; not checked against a printed copy",
-} as const;
+} as const);
 
-const PRACTICE = {
+const PRACTICE = /* @__PURE__ */ frozen({
   title: "delays of 3 s and 5 s met in practice, Eng-Tips thread 326864",
   provenance: "published",
   page: "http://www.eng-tips.com/viewthread.cfm?qid=326864",
   note: "anecdotal; the 100 ms of API 670 (1993) is the monitor's own processing time, no delay",
-} as const;
+} as const);
 
 /** Delays recommended for a machine. */
 export interface DelayAdvice {

@@ -1,5 +1,5 @@
 import type { ConvertedAmplitude } from "../amplitude/index";
-import { type Amplitude, amplitudeIn, type Step, typeOf } from "../reading/index";
+import { type Amplitude, amplitudeIn, ownHistory, type Step, typeOf } from "../reading/index";
 
 /** What readings had in common, beside their values. */
 export type Likeness = Pick<Amplitude, "unit" | "detector" | "hertz" | "assumed" | "crestFactor" | "state">;
@@ -23,6 +23,6 @@ export function statisticAmplitude(value: number, name: string, readings: Likene
     assumed,
     ...(crestFactor !== undefined && { crestFactor }),
     ...(state !== undefined && { state }),
-    history: Object.freeze([step]),
+    history: ownHistory([step]),
   });
 }

@@ -1,7 +1,16 @@
 import { convertAmplitude } from "../amplitude/index";
-import { type Source, shown, VeladisError } from "../core/index";
+import { frozen, type Source, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
-import { type Amplitude, type Assumption, amplitudeIn, madeOf, type Step, union, writtenIn } from "../reading/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeIn,
+  amplitudeOf,
+  madeOf,
+  type Step,
+  union,
+  writtenIn,
+} from "../reading/index";
 import type { UnitSymbol } from "../units/index";
 import type { CriterionPlan } from "./criterion-plan";
 import { judgedBy } from "./judge-criterion";
@@ -10,7 +19,6 @@ import { type Limit, limitText } from "./limit";
 import { loopCautions } from "./loop-cautions";
 import type { MachineRef } from "./machine-facts";
 import { type Assume, placedMachine } from "./placed-machine";
-import { type ReadingRef, readingsOf } from "./readings";
 import { requireOptions } from "./require-options";
 import { requirePlace } from "./require-place";
 import { type SchemeRef, schemeOf } from "./scheme-of";
@@ -82,7 +90,7 @@ function ratioHistory(change: readonly Step[], allowed: readonly Step[]): readon
     over: over.value,
     note: "over what a change may amount to",
   };
-  return Object.freeze([...change, ...shifted, ratio].map((step) => Object.freeze(step)));
+  return frozen([...change, ...shifted, ratio]);
 }
 
 /**
@@ -109,7 +117,11 @@ function ratioHistory(change: readonly Step[], allowed: readonly Step[]): readon
  * changeFromBaseline("1.0 mm/s rms", "2.4 mm/s rms", table).direction; // => "fall"
  * ```
  */
-export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options: ChangeOptions): Change {
+export function changeFromBaseline(
+  now: string | Amplitude,
+  before: string | Amplitude,
+  options: ChangeOptions,
+): Change {
   const scheme = schemeOf(requireOptions(options).scheme);
   if (scheme.kind !== "zones") {
     throw new VeladisError("wrong-type", {
@@ -118,8 +130,7 @@ export function changeFromBaseline(now: ReadingRef, before: ReadingRef, options:
     });
   }
   const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
-  const [reading] = readingsOf(now) as [Amplitude];
-  const [baseline] = readingsOf(before) as [Amplitude];
+  const [reading, baseline] = [amplitudeOf(now), amplitudeOf(before)];
   if (reading.level !== undefined) {
     throw new VeladisError("out-of-range", {
       expected: "a reading in a linear unit, since a difference of levels is a ratio",

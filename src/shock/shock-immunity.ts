@@ -9,7 +9,16 @@ import {
   VeladisError,
 } from "../core/index";
 import { type ChannelSettings, deviceSettings, tripRules } from "../device/index";
-import { type Amplitude, type Assumption, amplitudeIn, amplitudeOf, type Step, typeOf, union } from "../reading/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeIn,
+  amplitudeOf,
+  ownHistory,
+  type Step,
+  typeOf,
+  union,
+} from "../reading/index";
 import { type LevelDetector, requireTimeConstant } from "./detected-levels";
 import { largestShock } from "./largest-shock";
 import { longestBurst } from "./longest-burst";
@@ -166,7 +175,7 @@ export function shockImmunity(
       ...({ does: "overall", value, type: "g pk", assumed } as const),
       note: `the largest half-sine of ${pulse.milliseconds} ms that does not trip, found by trial`,
     });
-    return Object.freeze({ ...amplitudeIn("g pk", value), assumed, history: Object.freeze([step]) });
+    return Object.freeze({ ...amplitudeIn("g pk", value), assumed, history: ownHistory([step]) });
   };
   const shocks = pulses.map((pulse) => {
     const withoutDelay = limit(pulse, 0);

@@ -24,7 +24,8 @@ function eventOf({ signal, level: last, assumed }: TripState, time: number, even
 /** Records an event of a channel, and the first-out with it. */
 export function recordEvent({ state, emit }: Channel, time: number, event: TripEventName, detail?: Detail): void {
   const happened: TripEvent = eventOf(state, time, event, detail);
-  if (event === "trip") state.firstOut = happened;
+  // a copy: what is handed out may be written over by whoever has it
+  if (event === "trip") state.firstOut = Object.freeze({ ...happened });
   if (event === "clear" || event === "reset") state.firstOut = null;
   emit(happened);
 }

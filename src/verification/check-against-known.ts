@@ -8,7 +8,7 @@ import {
   requirePositive,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, type Assumption, amplitudeOf, type Step, union } from "../reading/index";
+import { type Amplitude, type Assumption, amplitudeOf, ownHistory, type Step, union } from "../reading/index";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { marginsOf, type ToleranceText } from "./tolerance";
 
@@ -85,7 +85,7 @@ function errorWay(indicated: Amplitude, known: Amplitude, percent: number) {
     ...({ does: "scale", of: Object.freeze([steps.length - 1]) } as const),
     ...{ over: known.value / 100, value: percent, type: "%", note: "a percent of the known level" },
   });
-  return { assumed, history: Object.freeze([...steps, share]) };
+  return { assumed, history: ownHistory([...steps, share]) };
 }
 
 /**

@@ -1,0 +1,53 @@
+import { requireChoice, requireFinite, requireList, requireText, shown, VeladisError } from "../core/index";
+import { assumptionNames } from "./assumptions";
+import { isOwnHistory, ownHistory } from "./history";
+import { type Step, stepNames } from "./step";
+
+const NUMBERS = ["hertz", "by", "over", "plus", "crestFactor"] as const;
+
+/** What steps of this kind start from: nothing, one step, or several. */
+function requireStarts({ does, of = [], hertz }: Step, place: number): void {
+  for (const at of requireList(of, "the steps it starts from")) {
+    if (Number.isInteger(at) && at >= 0 && at < place) continue;
+    throw new VeladisError("out-of-range", { expected: "a step that came before", received: shown(at) });
+  }
+  const free = does === "given" || does === "condensed" || does === "overall" || does === "statistic";
+  if (of.length === 0 && !free && does !== "replaced") {
+    throw new VeladisError("missing-fact", {
+      expected: `a step that ${shown(does)} starts from`,
+      received: shown(hertz === undefined ? undefined : `${hertz} Hz alone`),
+    });
+  }
+}
+
+/** One step from outside, copied and frozen. */
+function checkedStep(step: Step, place: number): Step {
+  const { does, of, value, type, rounds = "nearest", note, assumed } = step;
+  requireChoice(does, stepNames, "what a step does");
+  requireFinite(value, "the value of a step");
+  requireText(type, "what a step is written in");
+  requireChoice(rounds, ["down", "nearest", "up"], "to which side a step rounds");
+  if (note !== undefined) requireText(note, "why a step was made");
+  for (const name of NUMBERS) if (step[name] !== undefined) requireFinite(step[name], "a number of a step");
+  for (const one of assumed === undefined ? [] : requireList(assumed, "what a step assumed")) {
+    requireChoice(one, assumptionNames, "what a step assumed");
+  }
+  requireStarts(step, place);
+  return Object.freeze({
+    ...step,
+    ...(of !== undefined && { of: Object.freeze([...of]) }),
+    ...(assumed !== undefined && { assumed: Object.freeze([...assumed]) }),
+  });
+}
+
+/**
+ * The steps of a history, as it may come back from JSON: each checked and copied, so that nobody can change them later.
+ *
+ * @throws {@link VeladisError} `wrong-type`, `missing-fact`, `unknown-option`, `syntax`, `not-a-number`, `not-finite`,
+ *   `out-of-range` for a step that starts from none before it
+ */
+export function checkedSteps(history: readonly Step[]): readonly Step[] {
+  if (isOwnHistory(history)) return history;
+  const steps = requireList(history, "the steps of a reading");
+  return ownHistory(Array.from(steps, checkedStep));
+}
