@@ -56,6 +56,13 @@ describe("veladis setpoints", () => {
     expect(out).toMatch(/\n\[1\] ISO 10816-3, operational limits/);
   });
 
+  it("says what was assumed on the way, only where something was", async () => {
+    const limits = ["setpoints", "--limits", "3 mm/s rms, 6 mm/s rms", "--machine", "fan 1490 r/min", "--baseline"];
+    const { out } = await veladis([...limits, "0.1 in/s pk"]);
+    expect(plain(out)).toContain("assumed peak, RMS and average are related as for one sine wave");
+    expect((await veladis([...limits, "2 mm/s rms"])).out).not.toMatch(/^assumed/m);
+  });
+
   it("takes a baseline from a file, and writes a sheet", async () => {
     const file = ["setpoints", "--file", rig("normal-every-15th"), "--from", "g rms"];
     const json = JSON.parse((await veladis([...file, "--json"])).out);
