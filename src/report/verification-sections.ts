@@ -89,9 +89,10 @@ export function checkSections(request: SheetRequest): SheetSection[] {
 }
 
 /** The section for a bench plan, with a column to fill in. */
-export function planSection({ steps, notes }: BenchPlan): SheetSection {
+export function planSection({ before, steps, notes }: BenchPlan): SheetSection {
   return {
     title: "Bench test",
+    text: before,
     table: {
       columns: ["", "do", "Hz", "level", "displacement", "acceleration", "expect", "found"],
       rows: steps.map(({ number, what, hertz, level, displacement, acceleration, limitedBy, expect }) => [

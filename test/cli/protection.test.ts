@@ -154,6 +154,9 @@ describe("veladis plan", () => {
     const { out } = await veladis([...plan, ...shaker, "--relay", "normally open, normally energised"]);
     expect(out).toMatch(/clears below 8\.280 mm\/s rms/);
     expect(out).toMatch(/ 6 {2}trip after 8 s, contact open/);
+    expect(plain(out)).toMatch(
+      /^- before: .* disconnect .* has no vibration trip .* threshold 9.* reconnect .* prove the whole path/,
+    );
     const slow = await veladis([...plan, "--shaker", "8 Hz to 3 kHz", "--at", "5 Hz"]);
     expect(slow.out).toMatch(/CANNOT: frequency/);
     expect((await veladis([...plan, ...shaker, "--sheet", "html"])).out).toMatch(/^<!doctype html>/);
