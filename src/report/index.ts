@@ -1,3 +1,4 @@
+export { checkRemarks, linearityRemarks, pairRemarks } from "./check-remarks";
 export { proposalCitations } from "./citations";
 export { setpointSheet } from "./setpoint-sheet";
 export type { Sheet, SheetSection, SheetTable } from "./sheet";

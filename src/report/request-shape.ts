@@ -111,6 +111,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
       },
     ],
     possible: "truth",
+    before: ["text"],
     notes: ["text"],
     cautions: ["text"],
   } as const satisfies ShapeOf<NonNullable<SheetRequest["plan"]>>;

@@ -1,5 +1,6 @@
 import { format, significant } from "../reading/index";
 import type { BenchPlan, DelayTest, KnownCheckResult, Linearity, SwitchingPoint } from "../verification/index";
+import { checkRemarks, linearityRemarks, pairRemarks } from "./check-remarks";
 import type { SheetSection } from "./sheet";
 import type { SheetRequest } from "./sheet-request";
 
@@ -29,7 +30,8 @@ function pointRow(name: string, point: SwitchingPoint): string[] {
   return [...checkRow(name, point)];
 }
 
-function linearitySection({ points, slope, offset, nonLinearity, worst, unit, verdict }: Linearity): SheetSection {
+function linearitySection(found: Linearity): SheetSection {
+  const { points, slope, offset, nonLinearity, worst, unit, verdict } = found;
   return {
     title: "Linearity",
     table: { columns: CHECK_COLUMNS, rows: points.map((point, i) => checkRow(`${i + 1}`, point)) },
@@ -37,6 +39,7 @@ function linearitySection({ points, slope, offset, nonLinearity, worst, unit, ve
       `slope ${significant(slope, 4)}, offset ${signed(offset)} ${unit}, largest distance from the line ${nonLinearity.toFixed(2)} % of the largest level`,
       `worst point at ${format(worst.known)}: ${signed(worst.errorPercent)} %`,
       `verdict: ${verdict}`,
+      ...linearityRemarks(found),
     ],
   };
 }
@@ -77,7 +80,11 @@ export function checkSections(request: SheetRequest): SheetSection[] {
             title: "Check against the known vibration",
             ...(known !== undefined && { text: [`Known vibration: ${known}`] }),
             table: { columns: CHECK_COLUMNS, rows },
-            list: [...rules, ...(asFoundAsLeft === undefined ? [] : [asFoundAsLeft.meaning])],
+            list: [
+              ...rules,
+              ...(check === undefined ? [] : checkRemarks(check)),
+              ...(asFoundAsLeft === undefined ? [] : pairRemarks(asFoundAsLeft)),
+            ],
           },
         ]),
     ...(linearity === undefined ? [] : [linearitySection(linearity)]),
@@ -89,9 +96,10 @@ export function checkSections(request: SheetRequest): SheetSection[] {
 }
 
 /** The section for a bench plan, with a column to fill in. */
-export function planSection({ steps, notes }: BenchPlan): SheetSection {
+export function planSection({ before, steps, notes }: BenchPlan): SheetSection {
   return {
     title: "Bench test",
+    text: before,
     table: {
       columns: ["", "do", "Hz", "level", "displacement", "acceleration", "expect", "found"],
       rows: steps.map(({ number, what, hertz, level, displacement, acceleration, limitedBy, expect }) => [

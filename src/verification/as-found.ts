@@ -14,11 +14,12 @@ export interface AsFoundAsLeft {
   readonly assumed: readonly Assumption[];
 }
 
-const meanings = {
+/** What the verdict on a device as found means for the time since its last check. */
+export const foundMeanings = /* @__PURE__ */ Object.freeze({
   pass: "found within tolerance: readings since the last check stand",
   fail: "found out of tolerance: readings and trips since the last check are in doubt; look back at them",
   undecided: "found neither within nor out of tolerance for certain: judge readings since the last check with care",
-} as const;
+} as const);
 
 /**
  * A pair of checks, as found and as left, against one known level and tolerance.
@@ -54,7 +55,7 @@ export function asFoundAsLeft(
     asFound: found,
     asLeft: left,
     adjustment: found.indicated.value > 0 ? finiteResult(left.indicated.value / found.indicated.value) : null,
-    meaning: meanings[found.verdict],
+    meaning: foundMeanings[found.verdict],
     assumed: union(found.assumed, left.assumed),
   });
 }

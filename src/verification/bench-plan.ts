@@ -35,6 +35,9 @@ export interface BenchPlan {
   readonly steps: readonly BenchStep[];
   /** Whether the shaker can do all of it. */
   readonly possible: boolean;
+  /** What is done before the first step, for safety. */
+  readonly before: readonly string[];
+  /** On the steps, and on what is done after the last. */
   readonly notes: readonly string[];
   readonly cautions: readonly string[];
 }
@@ -42,9 +45,14 @@ export interface BenchPlan {
 /** ISO 2954's reference frequency, the third-octave 10^(19/10) Hz; read in a survey that quotes the standard. */
 const REFERENCE: Frequency = "79.4 Hz";
 
+/** Disconnected for the test, the device protects nothing: said before the first step. */
+const BEFORE: readonly string[] = /* @__PURE__ */ Object.freeze([
+  "before: record the setting as found, and under the site's procedure disconnect this device from the trip of the running machine",
+  "while it is disconnected the machine has no vibration trip from this device: stop it, or protect it in another way the site approves",
+]);
+
 function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
   return [
-    "before: record the setting as found, and under the site's procedure disconnect this device from the trip of the running machine",
     "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time",
     `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own expanded uncertainty is ${shaker.uncertainty} (k = 2)`}`,
     ...hertz.flatMap((one) => {
@@ -55,7 +63,7 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
             `at ${significant(one)} Hz a device of this band nominally reads ${significant(share)} of the level: raise the level to ${significant(1 / share)} times for the same reading`,
           ];
     }),
-    "after: put every setting back, lift every bypass, and record who did so and when",
+    "after: put every setting back, reconnect the device to the trip, lift every bypass, prove the whole path to the machine's trip, and record who did so and when",
   ];
 }
 
@@ -137,6 +145,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     assumed,
     steps: Object.freeze(steps),
     possible: steps.every(({ possible }) => possible),
+    before: BEFORE,
     notes: Object.freeze(notesOn(settings, shaker, frequencies)),
     cautions,
   });

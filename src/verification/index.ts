@@ -1,4 +1,4 @@
-export { type AsFoundAsLeft, asFoundAsLeft } from "./as-found";
+export { type AsFoundAsLeft, asFoundAsLeft, foundMeanings } from "./as-found";
 export { type BenchPlan, type BenchStep, benchPlan } from "./bench-plan";
 export type { BenchSettings } from "./bench-settings";
 export { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";

@@ -9,21 +9,21 @@ interface Line {
 }
 
 /** The arithmetic of each operation, written here a second time. */
-const reckon: Readonly<Record<string, (x: number, by: number) => number>> = {
+const reckon: Readonly<Record<string, (x: number, by: number, rest: readonly number[]) => number>> = {
   times: (x, by) => x * by,
   over: (x, by) => x / by,
   linear: (x, by) => by * 10 ** (x / 20),
   decibels: (x, by) => 20 * Math.log10(x / by),
   "limit over": (x, by) => by / x,
+  difference: (x, _, rest) => rest.reduce((sum, one) => sum - one, x),
 };
 
 /** What the lines come to, carried out from the first to the last. */
 function replayed(lines: readonly Line[]): number {
   const values: number[] = [];
   for (const { operation, of, by = 1, value } of lines) {
-    values.push(
-      operation === "given" ? value : (reckon[operation]?.(values[of[0] as number] as number, by) ?? Number.NaN),
-    );
+    const [x = Number.NaN, ...rest] = of.map((at) => values[at] as number);
+    values.push(operation === "given" ? value : (reckon[operation]?.(x, by, rest) ?? Number.NaN));
   }
   return values.at(-1) as number;
 }
@@ -75,12 +75,13 @@ describe("--explain with --json gives steps that come to the answer", () => {
     near(replayed(answer.judgement.explained), answer.judgement.margin.ratio);
   });
 
-  it("of what a device shows, by the known vibration's unit", async () => {
+  it("of what a device shows: its error in percent of the known level", async () => {
     const known = ["--known", "8 mm/s rms at 2400 r/min", "--tolerance", "5 %"];
     const [one] = await objects("check", ...known, "--indicated", "0.4 in/s pk");
-    near(replayed(one.explained), one.indicated.value);
+    near(replayed(one.explained), one.errorPercent);
+    expect(one.explained.map(({ operation }: Line) => operation)).toContain("difference");
     const [pair] = await objects("check", ...known, "--indicated", "0.4 in/s pk", "--as-left", "45 um pp");
-    near(replayed(pair.explained["as left"]), pair.asLeft.indicated.value);
+    near(replayed(pair.explained["as left"]), pair.asLeft.errorPercent);
   });
 
   it("of the steps of a bench plan", async () => {

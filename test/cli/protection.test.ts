@@ -56,6 +56,13 @@ describe("veladis setpoints", () => {
     expect(out).toMatch(/\n\[1\] ISO 10816-3, operational limits/);
   });
 
+  it("says what was assumed on the way, only where something was", async () => {
+    const limits = ["setpoints", "--limits", "3 mm/s rms, 6 mm/s rms", "--machine", "fan 1490 r/min", "--baseline"];
+    const { out } = await veladis([...limits, "0.1 in/s pk"]);
+    expect(plain(out)).toContain("assumed peak, RMS and average are related as for one sine wave");
+    expect((await veladis([...limits, "2 mm/s rms"])).out).not.toMatch(/^assumed/m);
+  });
+
   it("takes a baseline from a file, and writes a sheet", async () => {
     const file = ["setpoints", "--file", rig("normal-every-15th"), "--from", "g rms"];
     const json = JSON.parse((await veladis([...file, "--json"])).out);
@@ -129,6 +136,53 @@ describe("veladis check", () => {
     expect(out).toMatch(/simple acceptance/);
   });
 
+  it("says what was assumed, only where something was", async () => {
+    const at = ["check", "--known", "9 mm/s rms at 1500 r/min", "--tolerance", "5 %", "--indicated"];
+    const inches = plain((await veladis([...at, "0.5 in/s pk"])).out);
+    expect(inches).toContain("assumed peak, RMS and average are related as for one sine wave");
+    expect(inches).not.toContain("at the stated frequency");
+    const microns = plain((await veladis([...at, "80 um pk"])).out);
+    expect(microns).toContain("one sine wave");
+    expect(microns).toContain("all of the vibration is one sine at the stated frequency");
+    expect((await veladis([...at, "9 mm/s rms"])).out).not.toMatch(/^assumed/m);
+  });
+
+  it("says that a device which reads low acts late, and what a failed check puts in doubt", async () => {
+    const at = ["check", "--known", "9 mm/s rms", "--tolerance", "5 %", "--indicated"];
+    const told = async (...args: string[]) => plain((await veladis([...at, ...args])).out);
+    const low = /the device reads low: it acts only at 1\.125 times its setting/;
+    const doubt = /readings and trips since the last check are in doubt/;
+    const unfit = /as left it does not pass: do not rely on it for protection/;
+    // 9 / 8 = 1.125
+    const failed = await told("8 mm/s rms");
+    expect(failed).toMatch(low);
+    expect(failed).toMatch(doubt);
+    const high = await told("10 mm/s rms");
+    expect(high).not.toMatch(/reads low/);
+    expect(high).toMatch(doubt);
+    const passed = await told("8.9 mm/s rms");
+    expect(passed).not.toMatch(/reads low|in doubt/);
+    const unsure = await told("8.5 mm/s rms", "--uncertainty", "2 %");
+    expect(unsure).toMatch(/undecided.*reads low: it acts only at 1\.059 times/);
+    expect(await told("0 mm/s rms")).toMatch(/the device shows nothing: it does not act/);
+    expect(await told("8.9 mm/s rms", "--as-left", "8 mm/s rms")).toMatch(unfit);
+    expect(await told("8 mm/s rms", "--as-left", "8.9 mm/s rms")).not.toMatch(unfit);
+    expect(plain((await veladis([...at, "8 mm/s rms", "--sheet", "markdown"])).out)).toMatch(low);
+  });
+
+  it("holds each of several levels against its own tolerance", async () => {
+    const csv = "known,indicated\n2,2.1\n8,7.2\n";
+    const told = async (...args: string[]) => (await veladis(["check", "--from", "mm/s rms", ...args], csv)).out;
+    const out = await told("--tolerance", "5 %");
+    expect(out).toMatch(/^1 .* 0\.100 +not stated +up to 0\.100 +pass$/m);
+    expect(out).toMatch(/^2 .* 0\.400 +not stated +up to 0\.400 +fail$/m);
+    expect(out).not.toMatch(/^tolerance \d/m);
+    expect(out).toMatch(/at 8\.00 mm\/s rms: the device reads low/);
+    expect(await told("--tolerance", "5 %", "--uncertainty", "2 %")).toMatch(/ 0\.400 +0\.160 +up to 0\.240 +fail$/m);
+    // 6 dB is a ratio of 1.995 up and down: 8 x 0.995 above, 8 x 0.499 below
+    expect(await told("--tolerance", "6 dB")).toMatch(/ 7\.96 +not stated +from -3\.99 to \+7\.96 +pass$/m);
+  });
+
   it("compares as found and as left, and takes several levels", async () => {
     const pair = await veladis([...check, "--as-left", "7.9 mm/s rms"]);
     expect(pair.out).toMatch(/as found .* fail\nas left .* pass/);
@@ -147,6 +201,9 @@ describe("veladis plan", () => {
     const { out } = await veladis([...plan, ...shaker, "--relay", "normally open, normally energised"]);
     expect(out).toMatch(/clears below 8\.280 mm\/s rms/);
     expect(out).toMatch(/ 6 {2}trip after 8 s, contact open/);
+    expect(plain(out)).toMatch(
+      /^- before: .* disconnect .* has no vibration trip .* threshold 9.* reconnect .* prove the whole path/,
+    );
     const slow = await veladis([...plan, "--shaker", "8 Hz to 3 kHz", "--at", "5 Hz"]);
     expect(slow.out).toMatch(/CANNOT: frequency/);
     expect((await veladis([...plan, ...shaker, "--sheet", "html"])).out).toMatch(/^<!doctype html>/);

@@ -102,6 +102,14 @@ describe("the sheet", () => {
     expect([...cited].sort()).toEqual([...sources].sort());
   });
 
+  it("says before the steps of a bench test that the device no longer protects the machine", () => {
+    for (const text of [sheetMarkdown(sheet), sheetHtml(sheet)]) {
+      const warned = text.indexOf("has no vibration trip from this device");
+      expect(warned).toBeGreaterThan(text.indexOf("Bench test"));
+      expect(warned).toBeLessThan(text.indexOf("reading at 25 %"));
+    }
+  });
+
   it("tables are whole: as many cells as columns", () => {
     for (const { table } of sheet.sections) {
       if (table === undefined) continue;

@@ -120,15 +120,21 @@ describe("the steps of a bench test", () => {
 });
 
 describe("the notes on a bench test", () => {
-  const BEFORE =
-    "before: record the setting as found, and under the site's procedure disconnect this device from the trip of the running machine";
   const MOUNT =
     "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time";
-  const AFTER = "after: put every setting back, lift every bypass, and record who did so and when";
+  const AFTER =
+    "after: put every setting back, reconnect the device to the trip, lift every bypass, prove the whole path to the machine's trip, and record who did so and when";
 
-  it("say what is done before, after, and what readings are held against", () => {
-    expect(notes({})).toEqual([BEFORE, MOUNT, "readings are held against 5 %", AFTER]);
-    expect(notes({ tolerance: "3 %" }, { uncertainty: "2 %" })[2]).toBe(
+  it("say before the steps that the device no longer protects the machine", () => {
+    expect(benchPlan(settings, shaker).before).toEqual([
+      "before: record the setting as found, and under the site's procedure disconnect this device from the trip of the running machine",
+      "while it is disconnected the machine has no vibration trip from this device: stop it, or protect it in another way the site approves",
+    ]);
+  });
+
+  it("say what is done after, and what readings are held against", () => {
+    expect(notes({})).toEqual([MOUNT, "readings are held against 5 %", AFTER]);
+    expect(notes({ tolerance: "3 %" }, { uncertainty: "2 %" })[1]).toBe(
       "readings are held against 3 %; the shaker's own expanded uncertainty is 2 % (k = 2)",
     );
     expect(refusalOf(() => notes({}, { uncertainty: "2" })).code).toBe("missing-unit");
@@ -138,13 +144,12 @@ describe("the notes on a bench test", () => {
     const band = { lowest: "10 Hz", highest: "1 kHz" } as const;
     // 3rd order, -3 dB at the edge: half the power, so 0.707 of the level and 1.41 times as much for the same reading
     expect(notes({ band, frequencies: ["50 Hz", "10 Hz"] })).toEqual([
-      BEFORE,
       MOUNT,
       "readings are held against 5 %",
       "at 10.0 Hz a device of this band nominally reads 0.707 of the level: raise the level to 1.41 times for the same reading",
       AFTER,
     ]);
-    expect(notes({ band, frequencies: ["20 Hz"] })).toHaveLength(4);
-    expect(notes({ band, frequencies: ["17 Hz"] })).toHaveLength(4 + 1);
+    expect(notes({ band, frequencies: ["20 Hz"] })).toHaveLength(3);
+    expect(notes({ band, frequencies: ["17 Hz"] })).toHaveLength(3 + 1);
   });
 });

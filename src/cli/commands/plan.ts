@@ -56,7 +56,7 @@ function shakerOf(given: GivenPlan): Shaker {
   };
 }
 
-function planText({ threshold, reset, steps, notes, possible }: BenchPlan): string {
+function planText({ threshold, reset, before, steps, notes, possible }: BenchPlan): string {
   const table = textTable(
     [
       { title: "", align: "right" },
@@ -78,7 +78,7 @@ function planText({ threshold, reset, steps, notes, possible }: BenchPlan): stri
     ]),
   );
   return (
-    `threshold ${format(threshold, { digits: 4 })}, clears below ${format(reset, { digits: 4 })}\n\n${table}\n` +
+    `${dashed(before)}\nthreshold ${format(threshold, { digits: 4 })}, clears below ${format(reset, { digits: 4 })}\n\n${table}\n` +
     `expect\n${steps.map(({ number, expect }) => `${`${number}`.padStart(2)}  ${expect}\n`).join("")}\n` +
     `${possible ? "" : "the shaker cannot do all of this\n\n"}notes\n${dashed(notes)}`
   );

@@ -1,4 +1,4 @@
-import { assumptions, format, significant } from "../../reading/index";
+import { format, significant } from "../../reading/index";
 import {
   type Candidate,
   type CriterionJudgement,
@@ -6,6 +6,7 @@ import {
   type Judgement,
   type Limit,
 } from "../../severity/index";
+import { assumptionLines } from "./assumption-lines";
 import { labelled } from "./labelled";
 import { textTable } from "./text-table";
 import { zoneMark } from "./zone-mark";
@@ -59,11 +60,6 @@ function marginText({ limit, margin }: CriterionJudgement, digits: number): stri
     : `the reading is ${significant(1 / ratio, 4)} times the ${name}, ${size}: ${(-decibels).toFixed(2)} dB above`;
 }
 
-/** What was assumed: defaults and missing facts, and all that was assumed on the way to the judged reading. */
-function assumptionTexts({ assumedFacts, assumed }: Judgement): string[] {
-  return [...assumedFacts, ...assumed.map((one) => assumptions[one])];
-}
-
 function sourceText({ source }: CriterionJudgement): string {
   const { title, where, note, page } = source;
   return [title, where, note, page].filter(Boolean).join("; ");
@@ -100,7 +96,7 @@ export function judgementText(
     labelled("margin", [marginText(judgement, digits)]),
     labelled("judged", [`${format(judgement.judged, { digits })}`, ...also, ...not]),
     labelled("measure", [`${judgement.measuredOn}; ${bandText(judgement)}`]),
-    labelled("assumed", assumptionTexts(judgement)),
+    assumptionLines(judgement),
     labelled("source", [sourceText(judgement)]),
     labelled("also", rest.length === 0 ? [] : [rest.join(", ")]),
     labelled("caution", cautions),

@@ -2,6 +2,7 @@ import type { StoredSetpoint } from "../../device/index";
 import { significant } from "../../reading/index";
 import { proposalCitations } from "../../report/index";
 import type { Baseline, Proposal, ProposedSetpoint } from "../../setpoints/index";
+import { assumptionLines } from "./assumption-lines";
 import { textTable } from "./text-table";
 import { dashed, wrapped } from "./wrapped";
 
@@ -53,6 +54,7 @@ export function storedText({ effect }: StoredSetpoint): string {
 /** A proposal as a person reads it. */
 export function proposalText(proposal: Proposal): string {
   const { as, alarm, trip, statistical, delay, hysteresis, warnings } = proposal;
+  const assumed = assumptionLines(proposal);
   const table = textTable(
     [
       { title: as },
@@ -71,6 +73,7 @@ export function proposalText(proposal: Proposal): string {
     `${table}${beside}\n` +
     `on-delay     alarm ${delay.alarm} s, trip ${delay.trip} s (longer than ${delay.longest} s does not suit this machine)\n` +
     `hysteresis   ${hysteresis.percent} % of the threshold\n` +
+    (assumed === "" ? "" : `\n${assumed}`) +
     (warnings.length === 0 ? "" : `\nwarnings\n${dashed(warnings.map(({ text }) => text))}`) +
     `\nreasons\n${reasonsText(proposal)}`
   );

@@ -1,0 +1,97 @@
+import { format, significant } from "../../reading/index";
+import { checkRemarks, linearityRemarks, pairRemarks, signed } from "../../report/index";
+import type { AsFoundAsLeft, KnownCheckResult, Linearity } from "../../verification/index";
+import { assumptionLines } from "./assumption-lines";
+import { type Column, textTable } from "./text-table";
+import { wrapped } from "./wrapped";
+
+type Named = readonly [name: string, check: KnownCheckResult];
+
+const columns: readonly Column[] = [
+  { title: "" },
+  { title: "known" },
+  { title: "shown" },
+  { title: "error", align: "right" },
+  { title: "", align: "right" },
+  { title: "", align: "right" },
+];
+
+const ownColumns: readonly Column[] = [
+  { title: "tolerance", align: "right" },
+  { title: "U (k = 2)", align: "right" },
+  { title: "passes", align: "right" },
+];
+
+/** Which errors pass; those below and above the known level differ for a tolerance in decibels. */
+function passing({ acceptance: { below, above } }: KnownCheckResult): string {
+  const [least, most] = [significant(below), significant(above)];
+  return least === most ? `up to ${most}` : `from -${least} to +${most}`;
+}
+
+function cells([name, check]: Named): string[] {
+  const { known, shown, unit, error, errorPercent, errorDecibels } = check;
+  return [
+    name,
+    format(known),
+    format(shown),
+    `${signed(error)} ${unit}`,
+    `${signed(errorPercent)} %`,
+    errorDecibels === null ? "-" : `${signed(errorDecibels)} dB`,
+  ];
+}
+
+/** Tolerance, uncertainty and what passes: at each level its own. */
+function ownCells(check: KnownCheckResult): string[] {
+  const { tolerance, uncertainty } = check;
+  return [significant(tolerance), uncertainty === null ? "not stated" : significant(uncertainty), passing(check)];
+}
+
+function remarkLines(remarks: readonly string[]): string {
+  return remarks.map((text) => wrapped(text)).join("");
+}
+
+function ruleLines({ rule, ruleText }: KnownCheckResult): string {
+  return wrapped(`${rule}: ${ruleText}`);
+}
+
+/** Checks at one known level, which has one tolerance. */
+function levelText(rows: readonly [Named, ...Named[]]): string {
+  const [[, first]] = rows;
+  const { unit, tolerance, uncertainty } = first;
+  const table = textTable(
+    [...columns, { title: "verdict" }],
+    rows.map((row) => [...cells(row), row[1].verdict]),
+  );
+  const known = uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit} (k = 2)`;
+  return (
+    `${table}\ntolerance ${significant(tolerance)} ${unit}, uncertainty ${known}; passes ${passing(first)} ${unit}\n` +
+    ruleLines(first)
+  );
+}
+
+/** A check as a person reads it. */
+export function checkText(check: KnownCheckResult): string {
+  return levelText([["", check]]) + remarkLines(checkRemarks(check)) + assumptionLines(check);
+}
+
+/** A check as found and as left. */
+export function pairText(pair: AsFoundAsLeft): string {
+  const rows = [["as found", pair.asFound] as const, ["as left", pair.asLeft] as const] as const;
+  return levelText([...rows]) + remarkLines(pairRemarks(pair)) + assumptionLines(pair);
+}
+
+/** Checks at several levels, each held against a tolerance of its own. */
+export function linearityText(found: Linearity): string {
+  const { points, slope, offset, unit, worst, nonLinearity, verdict } = found;
+  const table = textTable(
+    [...columns, ...ownColumns, { title: "verdict" }],
+    points.map((point, i) => [...cells([`${i + 1}`, point]), ...ownCells(point), point.verdict]),
+  );
+  return (
+    `${table}\ntolerance, uncertainty U and the errors that pass are in ${unit}\n${ruleLines(worst)}` +
+    `\nslope ${significant(slope, 4)}, offset ${signed(offset)} ${unit}, off the line by up to ${nonLinearity.toFixed(2)} % of the largest level\n` +
+    `worst point ${format(worst.known)}: ${signed(worst.errorPercent)} %; all in all: ${verdict}\n` +
+    remarkLines(linearityRemarks(found)) +
+    assumptionLines(found)
+  );
+}

@@ -1,0 +1,40 @@
+import { format, significant } from "../reading/index";
+import { type AsFoundAsLeft, foundMeanings, type KnownCheckResult, type Linearity } from "../verification/index";
+
+type Judged = Pick<KnownCheckResult, "verdict" | "error" | "known" | "indicated">;
+
+/** When a device that reads low acts; nothing for one that passes or reads high. */
+function lateRemarks({ verdict, error, known, indicated }: Judged, which = ""): string[] {
+  if (verdict === "pass" || error >= 0) return [];
+  if (indicated.value <= 0) return [`${which}the device shows nothing: it does not act`];
+  const times = significant(known.value / indicated.value, 4);
+  return [
+    `${which}the device reads low: it acts only at ${times} times its setting, if its error there is the same share`,
+  ];
+}
+
+/** What one check means for the device and for the time since the last check. */
+export function checkRemarks(check: KnownCheckResult): string[] {
+  return [...lateRemarks(check), ...(check.verdict === "fail" ? [foundMeanings.fail] : [])];
+}
+
+/** The same of a check as found and as left. */
+export function pairRemarks({ asFound, asLeft, meaning }: AsFoundAsLeft): string[] {
+  return [
+    ...lateRemarks(asFound, "as found: "),
+    meaning,
+    ...lateRemarks(asLeft, "as left: "),
+    ...(asLeft.verdict === "pass" ? [] : ["as left it does not pass: do not rely on it for protection"]),
+  ];
+}
+
+/** The same of several levels; of those that read low and do not pass, the worst is told. */
+export function linearityRemarks({ points, verdict }: Linearity): string[] {
+  const [lowest] = points
+    .filter((point) => point.verdict !== "pass" && point.error < 0)
+    .sort((a, b) => a.errorPercent - b.errorPercent);
+  return [
+    ...(lowest === undefined ? [] : lateRemarks(lowest, `at ${format(lowest.known)}: `)),
+    ...(verdict === "fail" ? [foundMeanings.fail] : []),
+  ];
+}
