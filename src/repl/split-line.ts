@@ -55,6 +55,15 @@ function splitTargets(text: string): [before: string, behind: string | undefined
   return [text.slice(0, found.index), text.slice(found.index + found[0].length)];
 }
 
+/** Refuses types for an assignment that a single name cannot hold. */
+function checkTargets(name: string | undefined, targets: readonly string[]): void {
+  if (name === undefined || targets.length < 2) return;
+  throw new VeladisError("syntax", {
+    expected: `one type behind "to" where a name is assigned, since a name holds one answer; convert ${name} to the others on lines of their own`,
+    received: shown(targets.join(", ")),
+  });
+}
+
 /** The expression with each amplitude replaced by a name that no one can type. */
 function replaced(text: string, literals: readonly Literal[]): string {
   let expression = "";
@@ -85,6 +94,8 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
   if (/(^|[^A-Za-z0-9_])_/.test(written.replace(/"[^"]*"?/g, ""))) {
     throw new VeladisError("syntax", { expected: "a name that does not begin with _", received: shown(line) });
   }
+  const targets = behind === undefined ? [] : behind.split(/,| and /).map((target) => target.trim());
+  checkTargets(name, targets);
   const literals = literalsOf(written, variables);
   return {
     explains: explained !== null,
@@ -93,6 +104,6 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
     expression: replaced(written, literals),
     literals: new Map(literals.map(({ reading }, i) => [`_${i}`, reading])),
     crestFactor,
-    targets: behind === undefined ? [] : behind.split(/,| and /).map((target) => target.trim()),
+    targets,
   };
 }

@@ -38,6 +38,18 @@ describe("lines without a meaning are refused with the reason", () => {
   });
 });
 
+describe("an assignment to several types", () => {
+  it("is refused, and leaves the variables as they were", async () => {
+    const session = newSession();
+    await expect(respond("a = 0.5 mil pp at 3600 r/min to mm/s rms, in/s pk", session)).rejects.toMatchObject({
+      code: "syntax",
+      expected: expect.stringContaining("a name holds one answer"),
+    });
+    expect(session.variables.size).toBe(0);
+    expect(await said("0.5 mil pp at 3600 r/min to mm/s rms, in/s pk", session)).toContain("\n");
+  });
+});
+
 describe("lines of a stranger", () => {
   it.each(injections.map((line) => [line.slice(0, 60), line] as const))("%s is refused", async (_, line) => {
     const session = newSession();
