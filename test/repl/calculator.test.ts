@@ -156,7 +156,15 @@ describe("explain", () => {
     await respond("a = 0.25 in/s pk to mm/s rms", session);
     expect((await said("explain [a, 1 g pk]", session)).split("\n\n")).toHaveLength(2);
     const judged = await said('explain judge(a, "class II", "iso-10816-1-1995-annexB")', session);
-    expect(judged).toContain("6.350 mm/s pk / 1.414 = 4.490 mm/s rms  (one sine)");
+    expect(judged).toMatch(/mm\/s rms {2}\(one sine\)\n.* \/ \(4\.49\S* mm\/s rms\) = .*\(limit /);
+  });
+
+  it("tells of the alarm and of the trip, down to where each resets", async () => {
+    const told = await said('explain setpoints(2 mm/s rms, "pump 90 kW 1480 r/min rigid category II")', newSession());
+    const [alarm, trip] = told.split("\ntrip\n");
+    expect(alarm).toMatch(/^alarm\n {2}2\S* mm\/s rms {2}\(baseline\)\n/);
+    expect(alarm).toMatch(/ {2}\(alarm\)\n.*\(less a hysteresis of [\d.]+ %\)$/);
+    expect(trip).toMatch(/\(less a hysteresis of [\d.]+ %\)$/);
   });
 });
 
