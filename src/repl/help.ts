@@ -42,6 +42,9 @@ export const topics = /* @__PURE__ */ frozen({
       "A sum or difference takes its readings to rise and fall together, and says so: (in phase). With a phase between",
       "them the true one lies anywhere between their difference and their sum. rss takes them to have nothing to do with",
       "one another: (uncorrelated). What an answer assumed stays with it, in variables, lists and last too.",
+      "",
+      "Plain numbers and truths carry nothing on: a ratio of amplitudes, value(a), hertz(a) and a comparison. A comparison",
+      "prints what its amplitudes had assumed, once; a number does not. Look at the amplitudes before relying on either.",
     ].join("\n"),
   explain: () =>
     [

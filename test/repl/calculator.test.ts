@@ -50,6 +50,23 @@ describe("an assignment to several types", () => {
   });
 });
 
+describe("a comparison", () => {
+  it.each([
+    ["a > 2 mm/s rms", "true  (sine)"],
+    ["1 mm/s rms < b < a", "true  (one frequency, sine)"],
+    ["t = b == a", "t = false  (one frequency, sine)"],
+    ["t", "false"],
+    ["1 mm/s rms < 2 mm/s rms", "true"],
+    ["value(a) > 2", "true"],
+  ])("%s: %s", async (line, prints) => {
+    const session = newSession();
+    await respond("a = 0.25 in/s pk to mm/s rms", session);
+    await respond("b = 10 um rms at 25 Hz to mm/s rms", session);
+    if (line === "t") await respond("t = b == a", session);
+    expect(await said(line, session)).toBe(prints);
+  });
+});
+
 describe("lines of a stranger", () => {
   it.each(injections.map((line) => [line.slice(0, 60), line] as const))("%s is refused", async (_, line) => {
     const session = newSession();
