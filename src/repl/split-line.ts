@@ -64,6 +64,18 @@ function checkTargets(name: string | undefined, targets: readonly string[]): voi
   });
 }
 
+/** Refuses a `to` within an expression: types stand behind the whole of it. */
+function checkPlaceOfTo(before: string, behind: string, line: string): void {
+  const bare = before.replace(/"[^"]*"?/g, "");
+  const open = (bare.match(/[([]/g)?.length ?? 0) > (bare.match(/[)\]]/g)?.length ?? 0);
+  if (!open && !/\s[+*<>]\s|\sto\s/i.test(behind)) return;
+  throw new VeladisError("syntax", {
+    expected:
+      'one "to" at the end of a line, behind the whole expression and outside brackets; convert first, on a line of its own, as in c2 = c to g rms, then use c2',
+    received: shown(line),
+  });
+}
+
 /** The expression with each amplitude replaced by a name that no one can type. */
 function replaced(text: string, literals: readonly Literal[]): string {
   let expression = "";
@@ -87,6 +99,7 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
   const explained = assignment === null ? EXPLAIN.exec(line) : null;
   const body = line.slice((assignment ?? explained)?.[0].length ?? 0);
   const [before, behind] = splitTargets(joinedPeaks(explained === null ? body : unbracketed(body)));
+  if (behind !== undefined) checkPlaceOfTo(before, behind, line);
   const [written, crestFactor, ...more] = before.split(/\s(?:with\s+)?crest factor\s/i) as [string, ...string[]];
   if (written.trim() === "" || behind?.trim() === "" || more.length > 0 || /(^|[^=!<>])=([^=]|$)/.test(written)) {
     throw new VeladisError("syntax", { ...form, received: shown(line) });

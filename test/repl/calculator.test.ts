@@ -50,6 +50,24 @@ describe("an assignment to several types", () => {
   });
 });
 
+describe("a to within an expression", () => {
+  it.each([
+    "rss(c to g rms, 1 g rms)",
+    "(0.12 in/s pk to mm/s rms)",
+    "2 * (c to mm/s rms)",
+    "c to mm/s rms + 1 mm/s rms",
+    "[c, c to g rms]",
+    "c to mm/s rms to in/s rms",
+  ])("%s is refused with the way to go", async (line) => {
+    const session = newSession();
+    await respond("c = 1 g pk at 25 Hz", session);
+    await expect(respond(line, session)).rejects.toMatchObject({
+      code: "syntax",
+      expected: expect.stringMatching(/^one "to" at the end of a line.*c2 = c to g rms/),
+    });
+  });
+});
+
 describe("a comparison", () => {
   it.each([
     ["a > 2 mm/s rms", "true  (sine)"],
