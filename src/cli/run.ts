@@ -1,5 +1,5 @@
 import { version } from "../../package.json";
-import { VeladisError } from "../core/index";
+import { unknownName, VeladisError } from "../core/index";
 import { isCommand, runCommand } from "./commands/index";
 import { type CommandName, pages } from "./commands/pages";
 import type { Io } from "./input/io";
@@ -21,10 +21,28 @@ function asksHelp(args: readonly string[]): boolean {
   return options.includes("--help") || options.includes("-h");
 }
 
+/** Refuses a word that names no command; a reading begins with a number. */
+function unknownCommand(word: string): VeladisError {
+  const names = new Map([...Object.keys(pages), "help", "version"].map((name) => [name, name]));
+  const expected = 'a command, which veladis --help lists, or a reading such as "4.1 mm/s rms to in/s pk"';
+  return unknownName("unknown-option", expected, word, names, pages);
+}
+
+/** The command whose help is asked for behind `help`; none for the list of all. */
+function helpedCommand(word: string | undefined): CommandName | undefined {
+  if (word === undefined || word.startsWith("-") || isCommand(word)) return isCommand(word) ? word : undefined;
+  throw unknownCommand(word);
+}
+
+/** Whether a text can only be meant as a command: a bare word, and none for a number. */
+function isWord(text: string | undefined): text is string {
+  return text !== undefined && /^[a-z][a-z-]{1,31}$/i.test(text) && !/^(nan|infinity|inf|db)$/i.test(text);
+}
+
 /** Runs the command line; resolves to the exit code. */
 export async function run(args: readonly string[], io: Io): Promise<number> {
   try {
-    if (args[0] === "--version") {
+    if (args[0] === "--version" || args[0] === "version") {
       await io.out(`${version}\n`);
       return exitCodes.done;
     }
@@ -32,12 +50,17 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
       if (io.piped === undefined) return await (await import("./calculator/open-calculator")).openCalculator(io);
       return await (await import("./calculator/calculate-lines")).calculateLines(io);
     }
+    if (args[0] === "help") {
+      await io.out(await helpFor(helpedCommand(args[1])));
+      return exitCodes.done;
+    }
     const name = isCommand(args[0]) ? args[0] : undefined;
     const rest = name === undefined ? args : args.slice(1);
     if (asksHelp(rest)) {
       await io.out(await helpFor(name));
       return exitCodes.done;
     }
+    if (name === undefined && isWord(args[0])) throw unknownCommand(args[0]);
     return await runCommand(name ?? "convert", rest, io);
   } catch (error) {
     if (!(error instanceof VeladisError)) throw error;

@@ -1,6 +1,6 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { parseNumeral, requireText, VeladisError } from "../core/index";
-import { type Amplitude, format } from "../reading/index";
+import { type Amplitude, type Assumption, format } from "../reading/index";
 import { bounds, checkBounds } from "./bounds";
 import { loadEngine } from "./engine";
 import { explanationText } from "./explained";
@@ -23,8 +23,19 @@ export interface Answer {
   readonly text: string;
 }
 
-function answerText({ explains }: Line, value: Value, converted: readonly ConvertedAmplitude[]): string {
+/** The value of an expression, and what the amplitudes had assumed that it compared. */
+interface Evaluated {
+  readonly value: Value;
+  readonly compared: readonly Assumption[];
+}
+
+function answerText(
+  { explains }: Line,
+  { value, compared }: Evaluated,
+  converted: readonly ConvertedAmplitude[],
+): string {
   if (explains) return explanationText(converted.length === 0 ? value : converted);
+  if (typeof value === "boolean") return `${value}${behind({ assumed: compared })}`;
   if (converted.length === 0) return valueText(value);
   return converted.map((one) => `${format(one)}${behind(one)}`).join("\n");
 }
@@ -34,14 +45,16 @@ function plainValue({ expression, literals }: Line, variables: ReadonlyMap<strin
   return literals.get(expression) ?? variables.get(expression);
 }
 
-async function evaluated(line: Line, session: Session): Promise<Value> {
+async function evaluated(line: Line, session: Session): Promise<Evaluated> {
   const plain = plainValue(line, session.variables);
-  if (plain !== undefined) return plain;
+  if (plain !== undefined) return { value: plain, compared: [] };
   session.engine ??= await loadEngine();
   const { parse } = session.engine;
   const all = new Map<string, Value>([...session.variables, ...line.literals]);
   try {
-    return new Walker(session.engine, all).valueOf(parse(line.expression));
+    const walker = new Walker(session.engine, all);
+    const value = walker.valueOf(parse(line.expression));
+    return { value, compared: walker.compared };
   } catch (error) {
     if (error instanceof VeladisError) throw error;
     // what mathjs or the stack refuses: its words name placeholders, so only the place is told
@@ -96,7 +109,8 @@ export async function evaluateLine(line: string, session: Session = newSession()
   checkedSession(session);
   checkBounds(requireText(line, 'a line such as "2 * 4.1 mm/s rms to in/s pk"'));
   const parts = splitLine(line, new Set(session.variables.keys()));
-  const value = await evaluated(parts, session);
+  const outcome = await evaluated(parts, session);
+  const { value } = outcome;
   const crest = parts.crestFactor;
   if (crest !== undefined && parts.targets.length === 0) {
     throw new VeladisError("missing-fact", {
@@ -108,7 +122,7 @@ export async function evaluateLine(line: string, session: Session = newSession()
   const converted = parts.targets.map((target) =>
     convertAmplitude(amplitude(value, "an amplitude to convert"), target, options),
   );
-  const said = answerText(parts, value, converted);
+  const said = answerText(parts, outcome, converted);
   remember(parts, converted.length === 1 ? (converted[0] as ConvertedAmplitude) : value, session);
   const plain = parts.name === undefined && converted.length === 0 && !parts.explains;
   const written = plain ? parts.literals.get(parts.expression) : undefined;

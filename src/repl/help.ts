@@ -36,12 +36,16 @@ export const topics = /* @__PURE__ */ frozen({
   arithmetic: () =>
     [
       "Amplitudes of one quantity, one detector and one frequency add and subtract; an amplitude times or over a number",
-      "is an amplitude; one over another is a number. Peak and RMS never mix: convert one of them first, with to.",
-      "RMS readings of different frequencies go together by rss.",
+      "is an amplitude; one over another is a number. Peak and RMS never mix: convert one of them first, on a line of",
+      "its own (c2 = c to g rms), since to stands only at the end of a line. RMS readings of different frequencies go",
+      "together by rss.",
       "",
       "A sum or difference takes its readings to rise and fall together, and says so: (in phase). With a phase between",
       "them the true one lies anywhere between their difference and their sum. rss takes them to have nothing to do with",
       "one another: (uncorrelated). What an answer assumed stays with it, in variables, lists and last too.",
+      "",
+      "Plain numbers and truths carry nothing on: a ratio of amplitudes, value(a), hertz(a) and a comparison. A comparison",
+      "prints what its amplitudes had assumed, once; a number does not. Look at the amplitudes before relying on either.",
     ].join("\n"),
   explain: () =>
     [

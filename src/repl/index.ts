@@ -4,6 +4,6 @@ export { type Answer, evaluateLine } from "./evaluate-line";
 export { type CalculatorFunction, functions, numberFunctions } from "./functions";
 export { helpText } from "./help";
 export { type AmplitudeMath, registerAmplitudes } from "./register";
-export { isUnfinished, respond } from "./respond";
+export { isExit, isUnfinished, respond } from "./respond";
 export { newSession, type Session } from "./session";
 export type { Report, Value } from "./value";

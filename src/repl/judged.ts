@@ -1,4 +1,4 @@
-import { type Amplitude, format, historyOf, significant, union } from "../reading/index";
+import { type Amplitude, format, significant, union } from "../reading/index";
 import { classify, schemeById, schemeChoice } from "../severity/index";
 import { behind, type Report } from "./value";
 
@@ -21,7 +21,6 @@ export function judged(reading: Amplitude, machine: string, scheme: string | und
       ...assumed,
       ...cautions.map((caution) => `  caution: ${caution}`),
     ].join("\n"),
-    // the steps of the judgement itself go before those of the reading
-    data: Object.freeze(Object.assign({ history: historyOf(reading) }, judgement, { assumed: way.assumed })),
+    data: Object.freeze({ ...judgement, assumed: way.assumed }),
   };
 }

@@ -15,13 +15,13 @@ export function inType(reading: Amplitude, type: string): Amplitude {
 function checkAlike(first: Amplitude, reading: Amplitude, doing: string): void {
   if (reading.quantity !== first.quantity) {
     throw new VeladisError("wrong-quantity", {
-      expected: `readings of one quantity to ${doing}; convert one of them first, with "to"`,
+      expected: `readings of one quantity to ${doing}; convert one of them first, on a line of its own, as in c2 = c to g rms`,
       received: `${format(first)} (${first.quantity}) and ${format(reading)} (${reading.quantity})`,
     });
   }
   if (reading.detector !== first.detector) {
     throw new VeladisError("wrong-detector", {
-      expected: `readings by one detector to ${doing}, since ${first.detector} and ${reading.detector} never mix; convert one of them first, with "to"`,
+      expected: `readings by one detector to ${doing}, since ${first.detector} and ${reading.detector} never mix; convert one of them first, on a line of its own, as in c2 = c to g rms`,
       received: `${format(first)} and ${format(reading)}`,
     });
   }

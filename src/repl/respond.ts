@@ -47,6 +47,11 @@ export async function respond(line: string, session: Session): Promise<Response>
   return { text: answer.name === undefined ? answer.text : `${answer.name} = ${answer.text}`, answer };
 }
 
+/** Whether a line is the word that ends the calculator, also where an unfinished line goes on. */
+export function isExit(line: string): boolean {
+  return /^\s*(exit|quit)(\s+\S+)?\s*$/i.test(line);
+}
+
 /** Whether a line breaks off: within brackets or quotes, or behind an operator. */
 export function isUnfinished(line: string): boolean {
   const bare = line.replace(/"[^"]*"/g, "");

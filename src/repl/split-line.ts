@@ -55,6 +55,27 @@ function splitTargets(text: string): [before: string, behind: string | undefined
   return [text.slice(0, found.index), text.slice(found.index + found[0].length)];
 }
 
+/** Refuses types for an assignment that a single name cannot hold. */
+function checkTargets(name: string | undefined, targets: readonly string[]): void {
+  if (name === undefined || targets.length < 2) return;
+  throw new VeladisError("syntax", {
+    expected: `one type behind "to" where a name is assigned, since a name holds one answer; convert ${name} to the others on lines of their own`,
+    received: shown(targets.join(", ")),
+  });
+}
+
+/** Refuses a `to` within an expression: types stand behind the whole of it. */
+function checkPlaceOfTo(before: string, behind: string, line: string): void {
+  const bare = before.replace(/"[^"]*"?/g, "");
+  const open = (bare.match(/[([]/g)?.length ?? 0) > (bare.match(/[)\]]/g)?.length ?? 0);
+  if (!open && !/\s[+*<>]\s|\sto\s/i.test(behind)) return;
+  throw new VeladisError("syntax", {
+    expected:
+      'one "to" at the end of a line, behind the whole expression and outside brackets; convert first, on a line of its own, as in c2 = c to g rms, then use c2',
+    received: shown(line),
+  });
+}
+
 /** The expression with each amplitude replaced by a name that no one can type. */
 function replaced(text: string, literals: readonly Literal[]): string {
   let expression = "";
@@ -78,6 +99,7 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
   const explained = assignment === null ? EXPLAIN.exec(line) : null;
   const body = line.slice((assignment ?? explained)?.[0].length ?? 0);
   const [before, behind] = splitTargets(joinedPeaks(explained === null ? body : unbracketed(body)));
+  if (behind !== undefined) checkPlaceOfTo(before, behind, line);
   const [written, crestFactor, ...more] = before.split(/\s(?:with\s+)?crest factor\s/i) as [string, ...string[]];
   if (written.trim() === "" || behind?.trim() === "" || more.length > 0 || /(^|[^=!<>])=([^=]|$)/.test(written)) {
     throw new VeladisError("syntax", { ...form, received: shown(line) });
@@ -85,6 +107,8 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
   if (/(^|[^A-Za-z0-9_])_/.test(written.replace(/"[^"]*"?/g, ""))) {
     throw new VeladisError("syntax", { expected: "a name that does not begin with _", received: shown(line) });
   }
+  const targets = behind === undefined ? [] : behind.split(/,| and /).map((target) => target.trim());
+  checkTargets(name, targets);
   const literals = literalsOf(written, variables);
   return {
     explains: explained !== null,
@@ -93,6 +117,6 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
     expression: replaced(written, literals),
     literals: new Map(literals.map(({ reading }, i) => [`_${i}`, reading])),
     crestFactor,
-    targets: behind === undefined ? [] : behind.split(/,| and /).map((target) => target.trim()),
+    targets,
   };
 }

@@ -9,6 +9,7 @@ import type {
   SymbolNode,
 } from "mathjs";
 import { shown, unknownName, VeladisError, type VeladisErrorCode } from "../core/index";
+import { type Assumption, union } from "../reading/index";
 import { amplitudeOperation } from "./arithmetic";
 import { bounds } from "./bounds";
 import type { Engine } from "./engine";
@@ -74,10 +75,16 @@ export class Walker {
   readonly #engine: Engine;
   readonly #variables: ReadonlyMap<string, Value>;
   #nodes = 0;
+  #compared: readonly Assumption[] = [];
 
   constructor(engine: Engine, variables: ReadonlyMap<string, Value>) {
     this.#engine = engine;
     this.#variables = variables;
+  }
+
+  /** What the amplitudes had assumed that were compared: a truth cannot carry it. */
+  get compared(): readonly Assumption[] {
+    return this.#compared;
   }
 
   valueOf(node: MathNode): Value {
@@ -136,7 +143,13 @@ export class Walker {
   }
 
   #applied(operator: string, symbol: string, args: readonly Value[]): Value {
-    if (args.some(isAmplitude)) return amplitudeOperation(operator, symbol, args);
+    if (args.some(isAmplitude)) {
+      const outcome = amplitudeOperation(operator, symbol, args);
+      if (typeof outcome === "boolean") {
+        for (const { assumed } of args.filter(isAmplitude)) this.#compared = union(this.#compared, assumed);
+      }
+      return outcome;
+    }
     const wrong = args.find((value) => isList(value) || isReport(value) || typeof value === "string");
     if (wrong !== undefined) {
       throw new VeladisError("wrong-type", {

@@ -85,3 +85,23 @@ describe("the example of an option", () => {
     for (const word of [row.example, row.default]) if (word !== undefined) expect(row.values).toContain(word);
   });
 });
+
+describe("words in place of a command", () => {
+  it("help and version are those of the options", async () => {
+    expect(await veladis(["help"])).toEqual(await veladis(["--help"]));
+    expect(await veladis(["help", "check"])).toEqual(await veladis(["check", "--help"]));
+    expect(await veladis(["version"])).toEqual(await veladis(["--version"]));
+    expect((await veladis(["help"])).out).toContain("--version");
+  });
+
+  it.each([
+    [["judg", "4.1 mm/s rms"], "judge"],
+    [["help", "chek"], "check"],
+    [["versoin"], "version"],
+  ])("%s gets the nearest", async (args, near) => {
+    const { err, code, out } = await veladis(args);
+    expect([code, out]).toEqual([2, ""]);
+    expect(err).toContain("veladis --help");
+    expect(err).toMatch(new RegExp(`did you mean: .*${near}`));
+  });
+});

@@ -124,6 +124,7 @@ const cases: readonly Case[] = [
   [`table ${unclosed}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${blank}|--column|value|--from|mm/s rms|--machine-column|machine`], [`${table}|--from|mm/s rms|--to|um pp|--at|${"9".repeat(400)}x|--speed-column|speed`],
   [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "new.csv")}|--refused|${join(folder, "new.csv")}`],
   [`${table}|--from|mm/s rms|--to|in/s pk|--out|${there}`], [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "place")}`], [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "no", "out.csv")}`],
+  ["judg 4.1|mm/s|rms"], ["help chek"],
 ];
 
 /** Where a place in the sources is reached by a fault of the computer alone: no room, no leave, a package missing. */

@@ -38,6 +38,53 @@ describe("lines without a meaning are refused with the reason", () => {
   });
 });
 
+describe("an assignment to several types", () => {
+  it("is refused, and leaves the variables as they were", async () => {
+    const session = newSession();
+    await expect(respond("a = 0.5 mil pp at 3600 r/min to mm/s rms, in/s pk", session)).rejects.toMatchObject({
+      code: "syntax",
+      expected: expect.stringContaining("a name holds one answer"),
+    });
+    expect(session.variables.size).toBe(0);
+    expect(await said("0.5 mil pp at 3600 r/min to mm/s rms, in/s pk", session)).toContain("\n");
+  });
+});
+
+describe("a to within an expression", () => {
+  it.each([
+    "rss(c to g rms, 1 g rms)",
+    "(0.12 in/s pk to mm/s rms)",
+    "2 * (c to mm/s rms)",
+    "c to mm/s rms + 1 mm/s rms",
+    "[c, c to g rms]",
+    "c to mm/s rms to in/s rms",
+  ])("%s is refused with the way to go", async (line) => {
+    const session = newSession();
+    await respond("c = 1 g pk at 25 Hz", session);
+    await expect(respond(line, session)).rejects.toMatchObject({
+      code: "syntax",
+      expected: expect.stringMatching(/^one "to" at the end of a line.*c2 = c to g rms/),
+    });
+  });
+});
+
+describe("a comparison", () => {
+  it.each([
+    ["a > 2 mm/s rms", "true  (sine)"],
+    ["1 mm/s rms < b < a", "true  (one frequency, sine)"],
+    ["t = b == a", "t = false  (one frequency, sine)"],
+    ["t", "false"],
+    ["1 mm/s rms < 2 mm/s rms", "true"],
+    ["value(a) > 2", "true"],
+  ])("%s: %s", async (line, prints) => {
+    const session = newSession();
+    await respond("a = 0.25 in/s pk to mm/s rms", session);
+    await respond("b = 10 um rms at 25 Hz to mm/s rms", session);
+    if (line === "t") await respond("t = b == a", session);
+    expect(await said(line, session)).toBe(prints);
+  });
+});
+
 describe("lines of a stranger", () => {
   it.each(injections.map((line) => [line.slice(0, 60), line] as const))("%s is refused", async (_, line) => {
     const session = newSession();
@@ -144,7 +191,15 @@ describe("explain", () => {
     await respond("a = 0.25 in/s pk to mm/s rms", session);
     expect((await said("explain [a, 1 g pk]", session)).split("\n\n")).toHaveLength(2);
     const judged = await said('explain judge(a, "class II", "iso-10816-1-1995-annexB")', session);
-    expect(judged).toContain("6.350 mm/s pk / 1.414 = 4.490 mm/s rms  (one sine)");
+    expect(judged).toMatch(/mm\/s rms {2}\(one sine\)\n.* \/ \(4\.49\S* mm\/s rms\) = .*\(limit /);
+  });
+
+  it("tells of the alarm and of the trip, down to where each resets", async () => {
+    const told = await said('explain setpoints(2 mm/s rms, "pump 90 kW 1480 r/min rigid category II")', newSession());
+    const [alarm, trip] = told.split("\ntrip\n");
+    expect(alarm).toMatch(/^alarm\n {2}2\S* mm\/s rms {2}\(baseline\)\n/);
+    expect(alarm).toMatch(/ {2}\(alarm\)\n.*\(less a hysteresis of [\d.]+ %\)$/);
+    expect(trip).toMatch(/\(less a hysteresis of [\d.]+ %\)$/);
   });
 });
 

@@ -73,11 +73,29 @@ describe.skipIf(!existsSync("/usr/bin/script"))("the calculator on a terminal", 
     expect(await ended("exit\r")).toBe(0);
   });
 
+  it("brings back a line typed in pieces as one, and drops an unfinished one with a word", async () => {
+    const file = join(folder, "pieces");
+    open({ VELADIS_HISTORY: file });
+    await shows("> ");
+    await type("rss(2.1 mm/s rms,\r", "... ");
+    await type("0.8 mm/s rms)\r", "2.25 mm/s rms");
+    await type("\x1b[A", "rss(2.1 mm/s rms, 0.8 mm/s rms)");
+    await type("\x15max(1,\r", "... ");
+    expect(await ended("exit\r")).toBe(0);
+    expect(screen).toContain("the unfinished line is dropped");
+    expect(readFileSync(file, "utf8")).toBe("rss(2.1 mm/s rms, 0.8 mm/s rms)\n");
+    open({ VELADIS_HISTORY: file });
+    await shows("> ");
+    await type("max(1,\r", "... ");
+    expect(await ended("\x04")).toBe(0);
+    expect(screen).toContain("the unfinished line is dropped");
+  });
+
   it("remembers its lines for the next time", async () => {
     expect(readFileSync(history, "utf8")).toContain("a * 1.25 to mm/s rms");
     open();
     await shows("> ");
-    await type("\x1b[A\x1b[A", "1 + 1");
+    await type("\x1b[A", "1 + 1");
     expect(await ended("\x15\x04")).toBe(0);
   });
 

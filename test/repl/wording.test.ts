@@ -27,6 +27,8 @@ const cases: Cases = {
   "an expression of too many parts": () => after("b = 1", `${"2b+".repeat(160)}2b`),
   "an expression that breaks off": () => line("2 + * 3"),
   "two assignments": () => line("a = b = 2"),
+  "a to within brackets": () => line("rss(c to g rms, 1 g rms)"),
+  "several types for a name": () => line("a = 2 mm/s rms to in/s rms, in/s pk"),
   "no target after to": () => line("2 mm/s rms to"),
   "a name of a function": () => line("mean = 2"),
   "a name with an underscore in front": () => line("_a + 1"),

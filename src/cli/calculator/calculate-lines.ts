@@ -1,4 +1,4 @@
-import { bounds, isUnfinished, newSession, respond } from "../../repl/index";
+import { bounds, isExit, isUnfinished, newSession, respond } from "../../repl/index";
 import type { Io } from "../input/io";
 import { linesOf } from "../input/lines";
 import { exitCodes } from "../print/exit-codes";
@@ -10,6 +10,7 @@ export async function calculateLines(io: Io): Promise<number> {
   let refused = 0;
   let unfinished = "";
   for await (const { number, text } of io.piped === undefined ? [] : linesOf(io.piped)) {
+    if (isExit(text)) break;
     const line = `${unfinished}${text}`;
     if (isUnfinished(line) && line.length < bounds.length) {
       unfinished = `${line} `;
@@ -18,8 +19,7 @@ export async function calculateLines(io: Io): Promise<number> {
     unfinished = "";
     try {
       const response = await respond(line, session);
-      if (response === "exit") break;
-      if (response.text !== "") await io.out(`${response.text}\n`);
+      if (response !== "exit" && response.text !== "") await io.out(`${response.text}\n`);
     } catch (error) {
       refused++;
       io.err(failureText(error, false, { line: number }));
@@ -27,7 +27,7 @@ export async function calculateLines(io: Io): Promise<number> {
   }
   if (unfinished !== "") {
     refused++;
-    io.err("veladis: the last line breaks off\n");
+    io.err("veladis: the last line breaks off, and is dropped\n");
   }
   return refused > 0 ? exitCodes.refused : exitCodes.done;
 }

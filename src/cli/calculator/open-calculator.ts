@@ -1,18 +1,18 @@
 import { createInterface, type Interface } from "node:readline";
 import { version } from "../../../package.json";
-import { bounds, completions, isUnfinished, newSession, respond, type Session } from "../../repl/index";
+import { bounds, completions, isExit, isUnfinished, newSession, respond, type Session } from "../../repl/index";
 import type { Io } from "../input/io";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { REMEMBERED } from "./history-file";
+import { joinPieces } from "./joined-lines";
 import { lineHistory } from "./line-history";
 
-/** The text that answers a line, refusals too; undefined for the line that ends the calculator. */
-async function answerText(line: string, session: Session): Promise<string | undefined> {
+/** The text that answers a line, refusals too. */
+async function answerText(line: string, session: Session): Promise<string> {
   try {
     const response = await respond(line, session);
-    if (response === "exit") return undefined;
-    return response.text === "" ? "" : `${response.text}\n`;
+    return response === "exit" || response.text === "" ? "" : `${response.text}\n`;
   } catch (error) {
     return failureText(error, false);
   }
@@ -48,6 +48,11 @@ export async function openCalculator(io: Io): Promise<number> {
     terminal.setPrompt(unfinished === "" ? "> " : "... ");
     terminal.prompt();
   };
+  // the terminal's own list, which it hands out with each line
+  let typed: string[] = [];
+  terminal.on("history", (lines) => {
+    typed = lines;
+  });
   terminal.on("close", () => {
     closed = true;
   });
@@ -64,22 +69,23 @@ export async function openCalculator(io: Io): Promise<number> {
   ask();
   for await (const text of terminal) {
     warned = false;
-    history.add(text);
+    if (isExit(text)) break;
     const line = `${unfinished}${text}`;
+    if (unfinished !== "") joinPieces(typed, unfinished.slice(0, -1), text, line);
     if (isUnfinished(line) && line.length < bounds.length) {
       unfinished = `${line} `;
     } else {
       unfinished = "";
+      history.add(line);
       // what is typed meanwhile waits, and does not stand between line and answer
       if (!closed) terminal.pause();
-      const answer = await answerText(line, session);
-      if (answer === undefined) break;
-      await io.out(answer);
+      await io.out(await answerText(line, session));
     }
     ask();
   }
   // closed by keys; the shell's prompt begins a line
   if (closed) process.stdout.write("\n");
+  if (unfinished !== "") process.stdout.write("the unfinished line is dropped\n");
   terminal.close();
   return exitCodes.done;
 }

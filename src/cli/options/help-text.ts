@@ -72,5 +72,9 @@ export function overviewText(pages: readonly (readonly [name: string, page: Comm
   const width = Math.max(...pages.map(([name]) => name.length));
   const rows = pages.map(([name, { summary }]) => wrapped(summary, " ".repeat(width + 4), `  ${name.padEnd(width)}  `));
   const head = "commands (veladis <command> --help tells more; veladis alone opens the calculator)";
-  return `\n${head}\n${rows.join("")}`;
+  const about = [
+    ["help", "this page; help <command> is that of a command, as <command> --help"],
+    ["version", "the version, as --version"],
+  ].map(([name = "", text]) => `  ${name.padEnd(width)}  ${text}\n`);
+  return `\n${head}\n${[...rows, ...about].join("")}`;
 }
