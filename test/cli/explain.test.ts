@@ -9,21 +9,22 @@ interface Line {
 }
 
 /** The arithmetic of each operation, written here a second time. */
-const reckon: Readonly<Record<string, (x: number, by: number) => number>> = {
-  times: (x, by) => x * by,
-  over: (x, by) => x / by,
-  linear: (x, by) => by * 10 ** (x / 20),
-  decibels: (x, by) => 20 * Math.log10(x / by),
-  "limit over": (x, by) => by / x,
+const reckon: Readonly<Record<string, (x: readonly number[], by: number) => number>> = {
+  times: ([x = Number.NaN], by) => x * by,
+  over: ([x = Number.NaN], by) => x / by,
+  difference: ([x = Number.NaN, y = Number.NaN]) => x - y,
+  sum: (x) => x.reduce((a, b) => a + b),
+  linear: ([x = Number.NaN], by) => by * 10 ** (x / 20),
+  decibels: ([x = Number.NaN], by) => 20 * Math.log10(x / by),
+  "limit over": ([x = Number.NaN], by) => by / x,
 };
 
 /** What the lines come to, carried out from the first to the last. */
 function replayed(lines: readonly Line[]): number {
   const values: number[] = [];
   for (const { operation, of, by = 1, value } of lines) {
-    values.push(
-      operation === "given" ? value : (reckon[operation]?.(values[of[0] as number] as number, by) ?? Number.NaN),
-    );
+    const from = of.map((at) => values[at] as number);
+    values.push(operation === "given" ? value : (reckon[operation]?.(from, by) ?? Number.NaN));
   }
   return values.at(-1) as number;
 }
@@ -75,12 +76,12 @@ describe("--explain with --json gives steps that come to the answer", () => {
     near(replayed(answer.judgement.explained), answer.judgement.margin.ratio);
   });
 
-  it("of what a device shows, by the known vibration's unit", async () => {
+  it("of a check: the error in percent", async () => {
     const known = ["--known", "8 mm/s rms at 2400 r/min", "--tolerance", "5 %"];
     const [one] = await objects("check", ...known, "--indicated", "0.4 in/s pk");
-    near(replayed(one.explained), one.indicated.value);
+    near(replayed(one.explained), one.errorPercent);
     const [pair] = await objects("check", ...known, "--indicated", "0.4 in/s pk", "--as-left", "45 um pp");
-    near(replayed(pair.explained["as left"]), pair.asLeft.indicated.value);
+    near(replayed(pair.explained["as left"]), pair.asLeft.errorPercent);
   });
 
   it("of the steps of a bench plan", async () => {
@@ -124,5 +125,29 @@ describe("--explain prints the steps below the answer", () => {
     const limits = ["--limits", "4.5 mm/s rms, 7.1 mm/s rms", "--asked", "3.3 mm/s rms", "--step", "0.2 mm/s rms"];
     const { out } = await veladis(["setpoints", "--baseline", "2 mm/s rms", ...limits, "--explain"]);
     expect(out).toMatch(/\nexplained\n {2}alarm\n {4}[\s\S]*\n {2}trip\n {4}[\s\S]*\n {2}asked\n {4}/);
+  });
+});
+
+describe("what was assumed stands in the answer of", () => {
+  const rig = ["--file", "docs/examples/pump-rig/imbalance-impulse.csv", "--from", "g rms"];
+  const settings = ["--hysteresis", "5 %", "--delay", "3", "--latching"];
+
+  it.each([
+    [
+      "a check",
+      ["check", "--known", "8 mm/s rms at 2400 r/min", "--indicated", "0.4 in/s pk", "--tolerance", "5 %"],
+      "sine",
+    ],
+    ["a proposal", ["setpoints", "--baseline", "0.12 in/s pk", "--limits", "5 mm/s rms, 7 mm/s rms"], "sine"],
+    [
+      "a simulation",
+      ["simulate", ...rig, "--threshold", "0.3 g pk", ...settings, "--timer-resets", "threshold"],
+      "sine",
+    ],
+    ["a plan", ["plan", "--threshold", "9 mm/s rms", ...settings, "--shaker", "8 Hz to 3 kHz"], "one frequency; sine"],
+  ])("%s, as text and as JSON", async (_, args, words) => {
+    expect((await veladis(args)).out).toMatch(new RegExp(`^assumed +${words}$`, "m"));
+    for (const line of (await veladis([...args, "--json"])).out.trim().split("\n"))
+      expect(JSON.parse(line).assumed).toContain("sine");
   });
 });

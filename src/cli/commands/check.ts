@@ -2,6 +2,7 @@ import { format, significant } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { type SheetRequest, signed } from "../../report/index";
 import {
+  type AsFoundAsLeft,
   asFoundAsLeft,
   checkAgainstKnown,
   type DecisionRule,
@@ -16,6 +17,7 @@ import { openFile } from "../input/open-file";
 import type { Given } from "../options/option-row";
 import { needed } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
+import { assumedLine } from "../print/assumed-words";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { explainedSteps, explainedText } from "../print/explained";
@@ -72,7 +74,7 @@ function linearityText({ points, slope, offset, unit, worst, nonLinearity, verdi
 
 /** An answer of the command: as data, on a sheet and as text, and the checks it is made of. */
 interface Answer {
-  readonly data: object;
+  readonly data: KnownCheckResult | AsFoundAsLeft | Linearity;
   readonly sheet: Omit<SheetRequest, "machine">;
   readonly text: string;
   readonly checks: readonly (readonly [name: string, check: KnownCheckResult])[];
@@ -114,9 +116,9 @@ export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
   };
   const several = known === undefined && (file !== undefined || from !== undefined);
   const { data, sheet: request, text, checks } = several ? await linearityOf(given, rest, io) : checkOf(given, rest);
-  const explained = checks.map(([name, check]) => [name, check.indicated] as const);
+  const explained = checks.map(([name, check]) => [name, check] as const);
   if (json) await io.out(`${JSON.stringify({ ...data, ...explainedSteps(explain, ...explained) })}\n`);
   else if (sheet !== undefined) await io.out(sheetText(sheet, { machine: name, ...request }));
-  else await io.out(text + (explain ? explainedText(explained) : "") + cautionsText());
+  else await io.out(text + assumedLine(data.assumed) + (explain ? explainedText(explained) : "") + cautionsText());
   return exitCodes.done;
 }

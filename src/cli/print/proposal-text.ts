@@ -2,6 +2,7 @@ import { significant } from "../../amplitude/index";
 import type { StoredSetpoint } from "../../device/index";
 import { proposalCitations } from "../../report/index";
 import type { Baseline, Proposal, ProposedSetpoint } from "../../setpoints/index";
+import { assumedLine } from "./assumed-words";
 import { textTable } from "./text-table";
 import { dashed, wrapped } from "./wrapped";
 
@@ -52,7 +53,7 @@ export function storedText({ effect }: StoredSetpoint): string {
 
 /** A proposal as a person reads it. */
 export function proposalText(proposal: Proposal): string {
-  const { as, alarm, trip, statistical, delay, hysteresis, warnings } = proposal;
+  const { as, alarm, trip, statistical, delay, hysteresis, assumed, warnings } = proposal;
   const table = textTable(
     [
       { title: as },
@@ -71,6 +72,7 @@ export function proposalText(proposal: Proposal): string {
     `${table}${beside}\n` +
     `on-delay     alarm ${delay.alarm} s, trip ${delay.trip} s (longer than ${delay.longest} s does not suit this machine)\n` +
     `hysteresis   ${hysteresis.percent} % of the threshold\n` +
+    assumedLine(assumed, 13) +
     (warnings.length === 0 ? "" : `\nwarnings\n${dashed(warnings.map(({ text }) => text))}`) +
     `\nreasons\n${reasonsText(proposal)}`
   );
