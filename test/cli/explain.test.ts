@@ -127,3 +127,27 @@ describe("--explain prints the steps below the answer", () => {
     expect(out).toMatch(/\nexplained\n {2}alarm\n {4}[\s\S]*\n {2}trip\n {4}[\s\S]*\n {2}asked\n {4}/);
   });
 });
+
+describe("what was assumed stands in the answer of", () => {
+  const rig = ["--file", "docs/examples/pump-rig/imbalance-impulse.csv", "--from", "g rms"];
+  const settings = ["--hysteresis", "5 %", "--delay", "3", "--latching"];
+
+  it.each([
+    [
+      "a check",
+      ["check", "--known", "8 mm/s rms at 2400 r/min", "--indicated", "0.4 in/s pk", "--tolerance", "5 %"],
+      "sine",
+    ],
+    ["a proposal", ["setpoints", "--baseline", "0.12 in/s pk", "--limits", "5 mm/s rms, 7 mm/s rms"], "sine"],
+    [
+      "a simulation",
+      ["simulate", ...rig, "--threshold", "0.3 g pk", ...settings, "--timer-resets", "threshold"],
+      "sine",
+    ],
+    ["a plan", ["plan", "--threshold", "9 mm/s rms", ...settings, "--shaker", "8 Hz to 3 kHz"], "one frequency; sine"],
+  ])("%s, as text and as JSON", async (_, args, words) => {
+    expect((await veladis(args)).out).toMatch(new RegExp(`^assumed +${words}$`, "m"));
+    for (const line of (await veladis([...args, "--json"])).out.trim().split("\n"))
+      expect(JSON.parse(line).assumed).toContain("sine");
+  });
+});

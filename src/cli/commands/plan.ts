@@ -7,6 +7,7 @@ import type { Given } from "../options/option-row";
 import { bandOption, ends, needed, parts } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { relayOption, switchSettings } from "../options/trip-options";
+import { assumedLine } from "../print/assumed-words";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
@@ -95,10 +96,11 @@ function explainedOf({ level, displacement, acceleration }: BenchStep): Explaine
 export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
   const { values } = given;
   const plan = benchPlan(settingsOf(given), shakerOf(given));
+  const { assumed, cautions } = plan;
   if (values.json) {
     for (const step of plan.steps) {
       const steps = explainedSteps(values.explain, ...explainedOf(step));
-      await io.out(`${JSON.stringify({ ...step, cautions: plan.cautions, ...steps })}\n`);
+      await io.out(`${JSON.stringify({ ...step, assumed, cautions, ...steps })}\n`);
     }
   } else if (values.sheet !== undefined) {
     await io.out(sheetText(values.sheet, { machine: values.name ?? "Machine", plan }));
@@ -106,7 +108,9 @@ export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
     const explained = plan.steps.flatMap((step) =>
       explainedOf(step).map(([name, answer]) => [`step ${step.number}, ${name}`, answer] as const),
     );
-    await io.out(planText(plan) + (values.explain ? explainedText(explained) : "") + cautionsText());
+    await io.out(
+      planText(plan) + assumedLine(assumed) + (values.explain ? explainedText(explained) : "") + cautionsText(),
+    );
   }
   return exitCodes.done;
 }
