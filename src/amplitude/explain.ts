@@ -201,7 +201,12 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
       steps.push({ ...line, of, value });
       of = [steps.length - 1];
     }
-    if (lines.length > 0) requireReckoned(step, steps.at(-1) as ExplainedStep, steps);
+    const last = steps.at(-1) as ExplainedStep;
+    if (lines.length > 0) {
+      requireReckoned(step, last, steps);
+      // the value itself goes on, so that the noise of two ways of reckoning does not grow, and no rounding turns over
+      steps[steps.length - 1] = { ...last, value: step.value };
+    }
     ends.push(lines.length === 0 && !isTold ? (from[0] as number) : steps.length - 1);
   }
   return { steps, text: steps.map((line) => oneLine(lineText(line, steps))).join("\n") };

@@ -59,7 +59,7 @@ function effectOf(asked: Amplitude, stored: Amplitude, percent: number, { step, 
  * setpoint.acts; // => "earlier"
  * storedSetpoint("5.65 mm/s rms", { step: "0.2 mm/s rms", rounds: "up" }).stored.value; // => 5.8
  * explain(setpoint).text.split("\n").at(-1);
- * // => "5.650 mm/s rms to the nearest whole number of steps of 0.2000 = 5.600 mm/s rms  (steps of the device)"
+ * // => "5.65 mm/s rms to the nearest whole number of steps of 0.2 = 5.6 mm/s rms  (steps of the device)"
  * ```
  */
 export function storedSetpoint(

@@ -100,7 +100,7 @@ function remember({ name }: Line, value: Value, { variables }: Session): void {
  * (await evaluateLine("last / 2 to in/s rms, in/s pk", session)).text;
  * // => "0.0442 in/s rms  (uncorrelated)\n0.0626 in/s pk  (uncorrelated, sine)"
  * (await evaluateLine("explain 2 mm/s rms * 1.5", session)).text;
- * // => "2.000 mm/s rms\n2.000 mm/s rms x 1.500 = 3.000 mm/s rms"
+ * // => "2 mm/s rms\n2 mm/s rms x 1.5 = 3 mm/s rms"
  * await evaluateLine("2 mm/s rms + 3 mm/s pk"); // throws wrong-detector
  * await evaluateLine("import('fs')"); // throws unknown-option
  * ```

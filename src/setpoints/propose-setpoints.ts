@@ -80,9 +80,9 @@ function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kin
  * proposal.alarm?.asked.value; // => 3.125
  * proposal.alarm && format(proposal.alarm.stored, { digits: 2 }); // => "3.1 mm/s rms"
  * proposal.alarm && explain(proposal.alarm.asked).text.split("\n");
- * // => ["2.000 mm/s rms  (baseline)", "4.500 mm/s rms  (B/C of maker of the circulation pump)",
- * //   "4.500 mm/s rms x 0.2500 = 1.125 mm/s rms  (a quarter of the limit)",
- * //   "2.000 mm/s rms + 1.125 mm/s rms = 3.125 mm/s rms  (alarm)"]
+ * // => ["2 mm/s rms  (baseline)", "4.5 mm/s rms  (B/C of maker of the circulation pump)",
+ * //   "4.5 mm/s rms x 0.25 = 1.125 mm/s rms  (a quarter of the limit)",
+ * //   "2 mm/s rms + 1.125 mm/s rms = 3.125 mm/s rms  (alarm)"]
  * proposal.trip?.stored.value; // => 7.1
  * proposal.trip?.range; // => [4.5, 8.875]
  * proposal.delay.trip; // => 3

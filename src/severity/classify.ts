@@ -86,7 +86,7 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
  * verified; // => true
  * classify(convertAmplitude("0.2 in/s pk", "mm/s rms"), { scheme: "iso-10816-3-2009", machine }).assumed; // => ["sine"]
  * explain(classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine })).text.split("\n")[1];
- * // => "4.500 / (4.100 mm/s rms) = 1.098  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)"
+ * // => "4.5 mm/s rms / 4.1 mm/s rms = 1.098  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)"
  * classify("80 um pp", { scheme: "iso-10816-3-2009", machine: "group 1" }); // throws missing-fact
  * ```
  */

@@ -108,7 +108,7 @@ function errorWay(indicated: Amplitude, known: Amplitude, percent: number) {
  * check.errorDecibels?.toFixed(2); // => "-0.80"
  * check.verdict; // => "fail"
  * check.rule; // => "simple acceptance"
- * explain(check).text.split("\n")[2]; // => "7.300 mm/s rms - 8.000 mm/s rms = -0.7000 mm/s rms  (error)"
+ * explain(check).text.split("\n")[2]; // => "7.3 mm/s rms - 8 mm/s rms = -0.7 mm/s rms  (error)"
  * const known = "8 mm/s rms at 2400 r/min";
  * checkAgainstKnown({ known, indicated: "7.7 mm/s rms", tolerance: "5 %", uncertainty: "2 %" }).verdict;
  * // => "undecided"

@@ -29,9 +29,9 @@ const type = fc.constantFrom(...types);
 describe("an explanation", () => {
   it("tells the steps of the example of the trade: units first, then the detector", () => {
     expect(explain(convertAmplitude("0.25 in/s pk", "mm/s rms")).text.split("\n")).toEqual([
-      "0.2500 in/s pk",
-      "0.2500 in/s pk x 25.40 = 6.350 mm/s pk",
-      "6.350 mm/s pk / 1.414 = 4.490 mm/s rms  (one sine)",
+      "0.25 in/s pk",
+      "0.25 in/s pk x 25.4 = 6.35 mm/s pk",
+      "6.35 mm/s pk / 1.414 = 4.49 mm/s rms  (one sine)",
     ]);
   });
 
@@ -40,7 +40,7 @@ describe("an explanation", () => {
     expect(text).toContain("(sensor of 100 mV/g)");
     expect(text).toContain("(2 pi x 80 Hz, one frequency)");
     expect(explain(currentLoop("0 to 20 mm/s rms").reading(12)).text).toContain("(4 to 20 mA are 0 to 20 mm/s rms)");
-    expect(explain(convertAmplitude("2 g rms", "g pk", { crestFactor: 4 })).text).toContain("x 4.000 = 8.000 g pk");
+    expect(explain(convertAmplitude("2 g rms", "g pk", { crestFactor: 4 })).text).toContain("x 4 = 8 g pk");
   });
 
   it("replayed comes to the answer, whatever the chain of conversions", () => {
@@ -86,10 +86,10 @@ describe("an explanation of arithmetic", () => {
   const of = ["3 mm/s rms", "4 mm/s rms"].map(parseAmplitude);
 
   it.each([
-    ["sum", 7, ["in-phase"], "3.000 mm/s rms + 4.000 mm/s rms = 7.000 mm/s rms  (in phase)"],
-    ["rss", 5, ["uncorrelated"], "root of ((3.000 mm/s rms)^2 + (4.000 mm/s rms)^2) = 5.000 mm/s rms  (uncorrelated)"],
-    ["largest", 4, [], "largest of (3.000 mm/s rms, 4.000 mm/s rms) = 4.000 mm/s rms"],
-    ["smallest", 3, [], "smallest of (3.000 mm/s rms, 4.000 mm/s rms) = 3.000 mm/s rms"],
+    ["sum", 7, ["in-phase"], "3 mm/s rms + 4 mm/s rms = 7 mm/s rms  (in phase)"],
+    ["rss", 5, ["uncorrelated"], "root of ((3 mm/s rms)^2 + (4 mm/s rms)^2) = 5 mm/s rms  (uncorrelated)"],
+    ["largest", 4, [], "largest of (3 mm/s rms, 4 mm/s rms) = 4 mm/s rms"],
+    ["smallest", 3, [], "smallest of (3 mm/s rms, 4 mm/s rms) = 3 mm/s rms"],
   ] as const)("tells of the %s, and what it assumed", (does, value, assumed, line) => {
     const { text, steps } = explain(made(of, value, { does, value, type: "mm/s rms", assumed }));
     expect(text.split("\n").at(-1)).toBe(line);
@@ -127,7 +127,7 @@ describe("a history", () => {
     const replaced = { ...convertAmplitude("0.25 in/s pk", "mm/s rms"), value: 4 };
     const answer = convertAmplitude(replaced, "mm/s pk");
     expect(answer.assumed).toEqual(["sine"]);
-    expect(explain(answer).text).toContain("4.000 mm/s rms  (the value was replaced)");
+    expect(explain(answer).text).toContain("4 mm/s rms  (the value was replaced)");
   });
 
   it("has no crest factor where readings by two were put together", () => {
@@ -137,7 +137,8 @@ describe("a history", () => {
     ];
     const step = { does: "sum", value: 1, type: "g pk" } as const;
     expect(madeOf([four, four], step).crestFactor).toBe(4);
-    expect(madeOf([four, parseAmplitude("1 g pk")], step).crestFactor).toBe(4);
+    // the crest factor of a sum with a waveform of unknown shape is unknown
+    expect(madeOf([four, parseAmplitude("1 g pk")], step)).not.toHaveProperty("crestFactor");
     const both = madeOf([four, three], step);
     expect(both).not.toHaveProperty("crestFactor");
     expect(both.assumed).toEqual(["crest-factor"]);
@@ -168,7 +169,7 @@ describe("a history", () => {
     expect(replay(steps).at(-1)).toBe(1.5);
     expect(text.split("\n").slice(-2)).toEqual([
       "smallest of (3.175 mm/s pk, 1.905 mm/s pk) = 1.905 mm/s pk",
-      "1.905 mm/s pk down to a whole number of steps of 0.5000 = 1.500 mm/s pk",
+      "1.905 mm/s pk down to a whole number of steps of 0.5 = 1.5 mm/s pk",
     ]);
   });
 });

@@ -119,9 +119,9 @@ describe("currentLoop", () => {
   });
 
   it("gives the current for a reading in any unit, clipped to what a loop measures", () => {
-    expect(loop.current("1 in/s rms")).toEqual({ milliamperes: 20, state: "in range" });
+    expect(loop.current("1 in/s rms")).toMatchObject({ milliamperes: 20, state: "in range" });
     expect(loop.current("0 mm/s rms").milliamperes).toBe(4);
-    expect(loop.current("100 mm/s rms")).toEqual({ milliamperes: 20.5, state: "above range" });
+    expect(loop.current("100 mm/s rms")).toMatchObject({ milliamperes: 20.5, state: "above range" });
     expect(loop.current("1 g pk at 60 Hz").milliamperes).toBeCloseTo(4 + (16 * 18.394) / 25.4, 3);
   });
 
@@ -129,7 +129,7 @@ describe("currentLoop", () => {
     const shifted = currentLoop("5 to 25 mm/s rms");
     expect(shifted.reading(4).value).toBe(5);
     expect(shifted.reading(3.7)).toMatchObject({ value: 5, state: "below range" });
-    expect(shifted.current("1 mm/s rms")).toEqual({ milliamperes: 3.8, state: "below range" });
+    expect(shifted.current("1 mm/s rms")).toMatchObject({ milliamperes: 3.8, state: "below range" });
     expect(format(currentLoop("0 in/s rms to 25.4 mm/s rms").reading(20))).toBe("25.4 mm/s rms");
     expect(format(currentLoop("0 to 2 in/s pk").reading(12, "mm/s rms"))).toBe("18.0 mm/s rms");
   });
@@ -137,7 +137,7 @@ describe("currentLoop", () => {
   it("takes the limits of another loop", () => {
     const tight = currentLoop("0 to 10 g pk", { lowFault: 3.9, lowest: 4, highest: 20, highFault: 20.1 });
     expect(() => tight.reading(3.8)).toThrow(expect.objectContaining({ code: "sensor-fault" }));
-    expect(tight.current("11 g pk")).toEqual({ milliamperes: 20, state: "above range" });
+    expect(tight.current("11 g pk")).toMatchObject({ milliamperes: 20, state: "above range" });
   });
 
   it("reads a range with spaces about and within it, and a start with a type of its own", () => {
@@ -182,7 +182,10 @@ describe("currentLoop", () => {
   it("reads a range of 200 characters, and no endless one", () => {
     const range = (length: number): string => `0 to 25.4${" ".repeat(length - 17)}mm/s rms`;
     expect(currentLoop(range(200)).reading(20).value).toBe(25.4);
-    expect(() => currentLoop(range(300))).toThrow(expect.objectContaining({ code: "syntax" }));
+    // white space counts once, so that a range of many words alone is endless
+    expect(() => currentLoop(`0 to 25.4 mm/s ${"x".repeat(300)} rms`)).toThrow(
+      expect.objectContaining({ code: "syntax" }),
+    );
   });
 
   it("takes limits that meet each other and the range exactly", () => {

@@ -29,7 +29,11 @@ describe("a reading taken apart", () => {
   });
 
   it("may be zero, have no frequency and carry a level", () => {
-    for (const part of [{ value: 0 }, { hertz: undefined }, { level: { decibels: -3, re: "1 mm/s" } }]) {
+    for (const part of [
+      { value: 0 },
+      { hertz: undefined },
+      { level: { decibels: 20 * Math.log10(reading.value), re: "1 in/s" } },
+    ]) {
       expect(amplitudeOf({ ...reading, ...part })).toEqual({ ...reading, ...part });
     }
   });

@@ -96,6 +96,20 @@ const cases: Cases = {
   "sensor.reading, too long to be a voltage": () => own.reading(`10 mV rms${" ".repeat(90)}x`, "g pk"),
   "sensor.reading, of a detector that is none": () => own.reading("10 mV max", "g pk"),
   "explain, nothing": () => explain(undefined as Loose),
+  "explain, a step that does not come to its value": () =>
+    explain({
+      history: [
+        { does: "given", value: 1, type: "mm/s rms" },
+        { does: "scale", of: [0], by: 3, value: 2, type: "mm/s rms" },
+      ],
+    }),
+  "explain, a conversion to another quantity without its frequency": () =>
+    explain({
+      history: [
+        { does: "given", value: 1, type: "mm/s rms" },
+        { does: "convert", of: [0], value: 2, type: "um rms" },
+      ],
+    }),
   "explain, what has no history": () => explain({ zone: "A" } as Loose),
 };
 

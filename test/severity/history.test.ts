@@ -104,10 +104,10 @@ describe("a judgement keeps the history of its reading", () => {
   it("and tells the arithmetic down to the ratio to the limit", () => {
     const { text } = explain(classify("0.25 in/s pk", table));
     expect(text.split("\n")).toEqual([
-      "0.2500 in/s pk",
-      "0.2500 in/s pk x 25.40 = 6.350 mm/s pk",
-      "6.350 mm/s pk / 1.414 = 4.490 mm/s rms  (one sine)",
-      "4.500 / (4.490 mm/s rms) = 1.002  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)",
+      "0.25 in/s pk",
+      "0.25 in/s pk x 25.4 = 6.35 mm/s pk",
+      "6.35 mm/s pk / 1.414 = 4.49 mm/s rms  (one sine)",
+      "4.5 mm/s rms / 4.49 mm/s rms = 1.002  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)",
     ]);
     expect(explain(classify("58 um rms", table)).text).toContain(
       "(limit C/D 90 um rms, ISO 10816-3 (2009), from memory)",
@@ -144,7 +144,7 @@ describe("a judgement keeps the history of its reading", () => {
   it("also of a reading of zero, which no limit can be divided by", () => {
     const { margin, history } = classify("0 mm/s rms", table);
     expect(margin.ratio).toBe(Number.POSITIVE_INFINITY);
-    expect(explain({ history }).text).toContain("2.300 / (0 mm/s rms) = infinite");
+    expect(explain({ history }).text).toContain("2.3 mm/s rms / 0 mm/s rms = infinite");
   });
 
   it("and goes through JSON and back", () => {
