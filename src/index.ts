@@ -69,6 +69,7 @@ export {
 export {
   type Amplitude,
   type AmplitudeType,
+  type Assuming,
   type Assumption,
   assumedText,
   assumptions,
@@ -84,6 +85,7 @@ export {
   parseAmplitude,
   type QuantityOf,
   type ReadingType,
+  type Rounding,
   readingType,
   type Step,
   type StepName,

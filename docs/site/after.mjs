@@ -53,6 +53,16 @@ function withoutHierarchy(html) {
   return html.replace(/<script async src="[^"]*hierarchy\.js" id="tsd-hierarchy-script"><\/script>/, "");
 }
 
+/** Blocks without the line ends between them, which nobody sees; code keeps its own. */
+function withoutLineEnds(html) {
+  const block =
+    /\n+(?=<\/?(?:div|section|[uo]l|li|h\d|details|summary|p|table|thead|tbody|tr|t[dh]|nav|header|footer|dialog)\b)/g;
+  return html
+    .split(/(<pre.*?<\/pre>)/s)
+    .map((part) => (part.startsWith("<pre") ? part : part.replace(block, "")))
+    .join("");
+}
+
 /** Icons from the page itself, into which `icons.js` puts them: a page opened from a file may not load another for them. */
 function ownIcons(html) {
   return html.replace(/href="[^"]*assets\/icons\.svg#/g, 'href="#');
@@ -127,7 +137,7 @@ export function mendPages(site, generated) {
         ownIcons(withoutHierarchy(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted))),
       ),
     );
-    writeFileSync(path, after);
+    writeFileSync(path, withoutLineEnds(after));
   }
   const [, style] = /<style>(.*?)<\/style>/s.exec(readFileSync(join(generated, "trend.svg"), "utf8"));
   appendFileSync(join(site, "assets/custom.css"), `\npre code { color: var(--${plain}); }\n${style}\n`);

@@ -27,7 +27,7 @@ const words: Readonly<Record<Assumption, string>> = {
 export const assumptionNames = /* @__PURE__ */ Object.keys(words) as readonly Assumption[];
 
 /** An answer that says what it assumed. */
-interface Assuming {
+export interface Assuming {
   readonly assumed?: readonly Assumption[];
   readonly crestFactor?: number;
   readonly history?: unknown;

@@ -24,8 +24,11 @@ function requireStarts({ does, of = [], hertz }: Step, place: number): void {
 function checkedStep(step: Step, place: number): Step {
   const { does, of, value, type, rounds = "nearest", note, assumed } = step;
   requireChoice(does, stepNames, "what a step does");
-  requireFinite(value, "the value of a step");
-  requireText(type, "what a step is written in");
+  // a limit over a reading of zero is infinite, which JSON writes as null
+  const infinite = does === "compare" && (value === null || value === Number.POSITIVE_INFINITY);
+  if (!infinite) requireFinite(value, "the value of a step");
+  // a ratio is written in nothing
+  if (type !== "") requireText(type, "what a step is written in");
   requireChoice(rounds, ["down", "nearest", "up"], "to which side a step rounds");
   if (note !== undefined) requireText(note, "why a step was made");
   for (const name of NUMBERS) if (step[name] !== undefined) requireFinite(step[name], "a number of a step");
@@ -35,6 +38,7 @@ function checkedStep(step: Step, place: number): Step {
   requireStarts(step, place);
   return Object.freeze({
     ...step,
+    ...(infinite && { value: Number.POSITIVE_INFINITY }),
     ...(of !== undefined && { of: Object.freeze([...of]) }),
     ...(assumed !== undefined && { assumed: Object.freeze([...assumed]) }),
   });

@@ -1,5 +1,5 @@
 export { type Amplitude, amplitudeIn, type Level, type LoopState } from "./amplitude";
-export { type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
+export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { checkedSteps } from "./checked-steps";
 export { type FormatOptions, format } from "./format";
 export { historyOf, type Made, madeOf, ownHistory, union, writtenIn } from "./history";
@@ -23,5 +23,5 @@ export type {
   QuantityOf,
   ReadingType,
 } from "./types";
-export { wholeSteps } from "./whole-steps";
+export { type Rounding, wholeSteps } from "./whole-steps";
 export { writtenValue } from "./written-value";

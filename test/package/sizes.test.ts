@@ -14,13 +14,13 @@ type Weights = Record<string, Record<string, Weight>>;
 
 const noted = `${root}/test/references/bundle-sizes.json`;
 
-/** What a user may rely on, in bytes; `npm run size` holds convert to 4 KiB. */
+/** What a user may rely on, in bytes; `npm run size` holds convert to 5 KiB. */
 const promised: Readonly<Record<string, Readonly<Record<string, number>>>> = {
-  veladis: { parseAmplitude: 4096, format: 5120, converter: 5120, sensor: 6144, currentLoop: 6144 },
+  veladis: { parseAmplitude: 4096, format: 5120, converter: 5120, sensor: 8192, currentLoop: 8192 },
   "veladis/severity": { iso10816Part3Of2009: 2048, parseMachine: 4096, defineScheme: 8192 },
-  "veladis/protection": { TripLogic: 10_240, checkAgainstKnown: 6656, baseline: 6656 },
-  "veladis/signal": { overall: 10_240, spectrum: 9216, windows: 1536 },
-  "veladis/chart": { severityBar: 9216, spectrumChart: 6144 },
+  "veladis/protection": { TripLogic: 13_312, checkAgainstKnown: 9216, baseline: 9216 },
+  "veladis/signal": { overall: 11_776, spectrum: 10_240, windows: 1536 },
+  "veladis/chart": { severityBar: 9216, spectrumChart: 7168 },
   "veladis/mathjs": { registerAmplitudes: 9216, newSession: 128 },
   "veladis/sql": { toSql: 7168 },
 };

@@ -75,7 +75,7 @@ const cases: Cases = {
   "a reading with a history that is none": withThe({ history: "converted" }),
   "a reading with a step that does nothing known": withThe({ history: [{ ...step, does: "guess" }] }),
   "a reading with a step without a value": withThe({ history: [{ ...step, value: undefined }] }),
-  "a reading with a step without a type": withThe({ history: [{ ...step, type: "" }] }),
+  "a reading with a step without a type": withThe({ history: [{ ...step, type: " " }] }),
   "a reading with a step from what comes later": withThe({ history: [{ ...step, of: [0] }] }),
   "a reading with a step that rounds sideways": withThe({ history: [{ ...step, does: "round", rounds: "sideways" }] }),
   "a reading with a step with a number for its note": withThe({ history: [{ ...step, note: 7 }] }),
