@@ -1,11 +1,8 @@
+export { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
 export {
-  balanceGrade,
-  balanceGrades,
-  centrifugalForce,
   gradeOfUnbalance,
   type PermissibleUnbalance,
-  permissibleEccentricity,
   permissibleUnbalance,
   type Rotor,
-  unbalanceOf,
-} from "./balance";
+} from "./permissible-unbalance";
+export { centrifugalForce, unbalanceOf } from "./unbalance";
