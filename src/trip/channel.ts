@@ -9,23 +9,28 @@ export interface Channel {
   readonly emit: (event: TripEvent) => void;
 }
 
-/** Why something happened, where there is more than one way. */
-type Detail = Pick<TripEvent, "cause" | "reason">;
-
 /** An event as data; written out case by case, since a history may hold millions. */
-function eventOf({ signal, level: last, assumed }: TripState, time: number, event: TripEventName, detail?: Detail) {
-  const level = signal === "good" ? last : null;
-  if (assumed.length > 0) return { time, event, level, ...detail, assumed };
-  if (detail === undefined) return { time, event, level };
-  const { cause, reason } = detail;
-  return cause === undefined ? { time, event, level, reason: reason as string } : { time, event, level, cause };
+function eventOf(state: TripState, time: number, event: TripEventName, why: string | undefined): TripEvent {
+  const level = state.signal === "good" ? state.level : null;
+  const bare: TripEvent =
+    why === undefined
+      ? { time, event, level }
+      : event === "trip"
+        ? { time, event, level, cause: why as NonNullable<TripEvent["cause"]> }
+        : { time, event, level, reason: why };
+  return state.assumed.length === 0 ? bare : { ...bare, assumed: state.assumed };
 }
 
-/** Records an event of a channel, and the first-out with it. */
-export function recordEvent({ state, emit }: Channel, time: number, event: TripEventName, detail?: Detail): void {
-  const happened: TripEvent = eventOf(state, time, event, detail);
+/**
+ * Records an event of a channel, and the first-out with it.
+ *
+ * @param why - the cause of a trip, or the reason why a reset was refused
+ */
+export function recordEvent(channel: Channel, time: number, event: TripEventName, why?: string): void {
+  const { state } = channel;
+  const happened = eventOf(state, time, event, why);
   // a copy: what is handed out may be written over by whoever has it
   if (event === "trip") state.firstOut = Object.freeze({ ...happened });
-  if (event === "clear" || event === "reset") state.firstOut = null;
-  emit(happened);
+  else if (event === "clear" || event === "reset") state.firstOut = null;
+  channel.emit(happened);
 }

@@ -13,7 +13,7 @@ function expire(channel: Channel, time: number): void {
   const { rules, state } = channel;
   if (state.phase === "timing" && remaining(rules.onDelay, state.timer) === 0) {
     enter(state, "set");
-    recordEvent(channel, time, "trip", { cause: state.signal === "fault" ? "sensor fault" : "level" });
+    recordEvent(channel, time, "trip", state.signal === "fault" ? "sensor fault" : "level");
   } else if (state.phase === "clearing" && remaining(rules.offDelay, state.timer) === 0) {
     enter(state, "normal");
     recordEvent(channel, time, "clear");

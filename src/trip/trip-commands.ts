@@ -44,7 +44,7 @@ export function resetByHand(channel: Channel): ResetOutcome {
   const { rules, state } = channel;
   const reason = refusalReason(rules, state);
   if (reason !== undefined) {
-    recordEvent(channel, timeOf(state), "reset refused", { reason });
+    recordEvent(channel, timeOf(state), "reset refused", reason);
     return Object.freeze({ accepted: false, reason });
   }
   state.phase = "normal";

@@ -19,10 +19,8 @@ export function takeSignal(channel: Channel, level: number): void {
 /** Records an event at a level that a scan has come to. */
 function recordAt(channel: Channel, level: number, time: number, event: TripEventName): void {
   channel.state.level = level;
-  recordEvent(channel, time, event, event === "trip" ? BY_LEVEL : undefined);
+  recordEvent(channel, time, event, event === "trip" ? "level" : undefined);
 }
-
-const BY_LEVEL = { cause: "level" } as const;
 
 /** Length of a run from which looking for whole runs is faster than looking at every level. */
 const WORTHWHILE = 4;
