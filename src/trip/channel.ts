@@ -29,8 +29,13 @@ function eventOf(state: TripState, time: number, event: TripEventName, why: stri
 export function recordEvent(channel: Channel, time: number, event: TripEventName, why?: string): void {
   const { state } = channel;
   const happened = eventOf(state, time, event, why);
-  // a copy: what is handed out may be written over by whoever has it
-  if (event === "trip") state.firstOut = Object.freeze({ ...happened });
+  if (event === "trip") state.firstOut = happened;
   else if (event === "clear" || event === "reset") state.firstOut = null;
   channel.emit(happened);
+}
+
+/** Keeps the first-out as it is now: the event itself is handed out, and may be written over by whoever has it. */
+export function keepFirstOut(state: TripState): void {
+  const { firstOut } = state;
+  if (firstOut !== null && !Object.isFrozen(firstOut)) state.firstOut = Object.freeze({ ...firstOut });
 }

@@ -19,6 +19,7 @@ import {
   tripRules,
 } from "../device/index";
 import { type Amplitude, type Assumption, amplitudeOf, union } from "../reading/index";
+import { keepFirstOut } from "./channel";
 import { levelConversion } from "./level-conversion";
 import { requireLevels } from "./require-levels";
 import { type RunOptions, requireRunOptions } from "./run-options";
@@ -147,6 +148,7 @@ export class TripLogic {
     const channel = { rules: this.rules, state: this.#state, emit };
     takeSignal(channel, number);
     advance(channel, span);
+    if (events !== undefined) keepFirstOut(this.#state);
     return statusOf(this.rules, this.relay, this.#state, events ?? quiet);
   }
 
@@ -199,6 +201,7 @@ export class TripLogic {
     }
     const state = { ...this.#state, assumed: union(this.#state.assumed, assumed) };
     const events = runHistory({ rules: this.rules, state }, { levels: scaled, dt, commands, options });
+    keepFirstOut(state);
     this.#state = state;
     return events;
   }
