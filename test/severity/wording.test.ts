@@ -42,6 +42,12 @@ const cases: Cases = {
   "classify, a scheme whose id is a number": () => judged("group 1 rigid", { ...scheme, id: 12 }),
   "classify, two readings without frequency": () => judged({}, withClass({}), ["1 g pk", "80 um pp"]),
   "classify, acceleration without frequency": () => judged("group 1 rigid", undefined, "1 g pk"),
+  "classify, null for the crest factor": () =>
+    s.classify("4 mm/s rms", {
+      scheme: "iso-10816-3-2009",
+      machine: "group 1 rigid",
+      crestFactor: null,
+    } as never),
   "classify, a crest factor across quantities": () =>
     s.classify("1 g pk at 25 Hz", { scheme: "iso-10816-3-2009", machine: "group 1 rigid", crestFactor: 3 }),
   "classify, velocity where the shaft is measured": () =>

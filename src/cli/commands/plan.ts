@@ -7,7 +7,7 @@ import type { Given } from "../options/option-row";
 import { bandOption, ends, needed, parts } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { relayOption, switchSettings } from "../options/trip-options";
-import { assumedLine } from "../print/assumed-words";
+import { assumptionLines } from "../print/assumption-lines";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
@@ -109,7 +109,7 @@ export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
       explainedOf(step).map(([name, answer]) => [`step ${step.number}, ${name}`, answer] as const),
     );
     await io.out(
-      planText(plan) + assumedLine(assumed) + (values.explain ? explainedText(explained) : "") + cautionsText(),
+      planText(plan) + assumptionLines({ assumed }) + (values.explain ? explainedText(explained) : "") + cautionsText(),
     );
   }
   return exitCodes.done;

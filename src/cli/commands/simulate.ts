@@ -10,7 +10,7 @@ import { openFile } from "../input/open-file";
 import type { Given } from "../options/option-row";
 import { needed, parts } from "../options/option-values";
 import { relayOption, switchSettings } from "../options/trip-options";
-import { assumedLine } from "../print/assumed-words";
+import { assumptionLines } from "../print/assumption-lines";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { eventTable, runTable, type Simulation } from "../print/simulation-text";
@@ -117,7 +117,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
       `threshold ${significant(threshold.value, 4)} ${type}, clears below ${significant(reset.value, 4)}, ${settings.latching ? "latching" : "non-latching"}, on-delay starts over ${settings.timerResets}\n\n` +
       (simulations.length > 1 || first.events.length === 0 ? runTable(simulations) : "") +
       (simulations.length === 1 ? eventTable(first, values.relay !== undefined) : "") +
-      assumedLine(first.logic.assumed) +
+      assumptionLines(first.logic) +
       cautionsText(),
   );
   return exitCodes.done;

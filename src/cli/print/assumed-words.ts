@@ -1,5 +1,4 @@
 import { type Assumption, assumedText } from "../../reading/index";
-import { labelled } from "./labelled";
 
 /** What an answer assumed, in words: one text an assumption, then the facts that stood in for some not given. */
 export function assumedWords({
@@ -13,9 +12,4 @@ export function assumedWords({
 }): string[] {
   const stated = crestFactor === undefined ? { history: [] } : { crestFactor };
   return [...assumed.map((one) => assumedText({ assumed: [one], ...stated }).slice(1, -1)), ...assumedFacts];
-}
-
-/** What an answer assumed, as a line below it; nothing where it assumed nothing. */
-export function assumedLine(assumed: readonly Assumption[], indent?: number): string {
-  return labelled("assumed", assumed.length === 0 ? [] : [assumedWords({ assumed }).join("; ")], indent);
 }
