@@ -31,6 +31,8 @@ import { takeSignal } from "./trip-scan";
 import { initialState, requireState, type TripState, timeOf } from "./trip-state";
 import { statusOf, type TripStatus } from "./trip-status";
 
+const LEVEL_FORM = 'a level: a number, a reading such as "6.2 mm/s rms", or "fault"';
+
 /** A level as a trip channel takes it: a number in the unit of the threshold, a reading, or `"fault"`. */
 export type Level = number | string | Amplitude;
 
@@ -236,10 +238,7 @@ export class TripLogic {
     if (typeof level === "number") return requireNonNegative(level, `a level of zero or more, in ${this.rules.type}`);
     if (level === "fault") return Number.NaN;
     if (typeof level !== "string" && (typeof level !== "object" || level === null)) {
-      throw new VeladisError("wrong-type", {
-        expected: 'a level: a number, a reading such as "6.2 mm/s rms", or "fault"',
-        received: shown(level),
-      });
+      throw new VeladisError("wrong-type", { expected: LEVEL_FORM, received: shown(level) });
     }
     const reading = amplitudeOf(level);
     const hertz = reading.hertz ?? this.rules.threshold.hertz;
