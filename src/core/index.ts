@@ -4,6 +4,7 @@ export { dataText } from "./data-text";
 export { type ErrorDetail, shown, VeladisError } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";
 export { finiteResult } from "./finite-result";
+export { FLOAT_NOISE, raised, same } from "./float-noise";
 export { frozen } from "./frozen";
 export { requireFinite, requireNonNegative, requirePositive, requireText } from "./guards";
 export { nearest } from "./nearest";

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { frozen, type Source, shown, VeladisError } from "../core/index";
+import { frozen, raised, type Source, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import {
   type Amplitude,
@@ -22,7 +22,6 @@ import { type Assume, placedMachine } from "./placed-machine";
 import { requireOptions } from "./require-options";
 import { requirePlace } from "./require-place";
 import { type SchemeRef, schemeOf } from "./scheme-of";
-import { raised } from "./tolerance";
 
 /** The share of zone B's upper limit that a change may amount to. */
 const CHANGE_SHARE = 0.25;

@@ -19,7 +19,7 @@ export interface Classifier<K extends SchemeKind = SchemeKind> {
   readonly zones: readonly Zone<K>[];
   /** The limits between them in `from`, where several criteria apply the lowest. */
   readonly limits: readonly number[];
-  /** The highest value that is still in each zone but the worst: the limits with their tolerance of 1e-9. */
+  /** The highest value that is still in each zone but the worst: the limits with their tolerance for float noise, 2^-23. */
   readonly bounds: readonly number[];
   readonly from: string;
   readonly scheme: string;

@@ -60,7 +60,7 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
  * The reading is converted to the quantity, detector and unit of the table. Across quantities that takes its
  * frequency. Where the table limits several quantities, each that the reading can be carried to is judged and the
  * worst governs (`quantity`, `criteria`); the others are listed in `unjudged`. A value at a limit belongs to the
- * better zone, with a relative tolerance of 1e-9 for float noise.
+ * better zone, with a relative tolerance of 2^-23 for float noise, one step of a 32-bit float.
  *
  * What the readings assumed on their way stays with the answer (`assumed`, `history`), and a crest factor that one
  * brings along holds for the limits too. The answer is frozen and may share parts with others of the same machine.

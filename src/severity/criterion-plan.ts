@@ -1,3 +1,4 @@
+import { raised } from "../core/index";
 import type { Amplitude, ParsedType } from "../reading/index";
 import type { Applicable } from "./applicable-criteria";
 import { criterionType } from "./criterion-type";
@@ -7,7 +8,6 @@ import { limitsInType, type ReaderLimits, readerType } from "./limits-in-type";
 import type { KnownFacts } from "./machine";
 import type { PlacedMachine } from "./placed-machine";
 import type { Criterion, Scheme } from "./scheme";
-import { raised } from "./tolerance";
 
 /** What of a judgement by one criterion depends on the table, the machine and what the reading is written in. */
 export interface CriterionPlan {

@@ -1,4 +1,4 @@
-import { same } from "./tolerance";
+import { same } from "../core/index";
 
 /** A range of a number: one lower and one upper bound at most, or a list of single values. */
 export interface Interval {
@@ -14,7 +14,7 @@ export interface Interval {
   readonly oneOf?: readonly number[];
 }
 
-/** True when the value lies in the range; float noise of 1e-9 about a bound counts as the bound. */
+/** True when the value lies in the range; a value within float noise of a bound counts as the bound. */
 export function contains({ from, above, to, below, oneOf }: Interval, value: number): boolean {
   if (oneOf !== undefined) return oneOf.some((one) => same(one, value));
   // beyond a bound that is not there is no number, and no comparison with that is true

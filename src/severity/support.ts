@@ -1,7 +1,6 @@
-import { shown, VeladisError } from "../core/index";
+import { raised, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { KnownFacts } from "./machine";
-import { raised } from "./tolerance";
 
 /** A support is rigid when its lowest natural frequency is this many times the main excitation frequency or more. */
 const RIGID_FROM = 1.25;

@@ -18,7 +18,7 @@ export type SchemeToSqlOptions = SqlOperand & {
 
 /**
  * A table of limits as an expression of plain SQL that gives the zone: a CASE over the limits, in the unit of the
- * column, with the tolerance of 1e-9 by which a value at a limit belongs to the better zone.
+ * column, with the tolerance of 2^-23 by which a value at a limit belongs to the better zone.
  *
  * NULL where the value is NULL, negative, infinite or NaN: never a zone. The remark behind it names the standard, what
  * was assumed, and whether all limits were read in print.

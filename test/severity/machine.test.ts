@@ -2,11 +2,11 @@ import fc from "fast-check";
 import { VeladisError } from "veladis";
 import { conditionText, type Machine, machineTypes, parseMachine } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { same } from "../../src/core/float-noise";
 import { contains, intervalText } from "../../src/severity/interval";
 import { knownFacts } from "../../src/severity/machine";
 import { machineFacts } from "../../src/severity/machine-facts";
 import { kilowattsPer, type PowerText } from "../../src/severity/size";
-import { same } from "../../src/severity/tolerance";
 
 // biome-ignore format: a row of a table is a line
 const lines: [line: string, facts: object][] = [
