@@ -1,16 +1,27 @@
 import { VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { Amplitude } from "../reading/index";
+import type { Quantity } from "../units/index";
 import { criterionType } from "./criterion-type";
-import { contains, type Interval } from "./interval";
-import type { KnownFacts } from "./machine";
+import type { Interval } from "./interval";
+import type { FactValue, KnownFacts } from "./machine";
 import type { PlacedMachine } from "./placed-machine";
 import type { Criterion } from "./scheme";
+import { verdict } from "./verdict";
+
+/**
+ * How a criterion judges its reading: as it is, or as the least or the most that the vibration can be in the
+ * criterion's quantity while nothing of it lies below running speed.
+ */
+export type Bound = "exact" | "least" | "most";
 
 /** A criterion, and the reading that it judges. */
 export interface Applicable {
   readonly criterion: Criterion;
   readonly reading: Amplitude;
+  readonly bound: Bound;
+  /** The running frequency by which the reading is carried to the criterion, where it is a bound. */
+  readonly hertz?: number;
 }
 
 /** A criterion that could not be applied, with the reason. */
@@ -22,7 +33,7 @@ export interface Unjudged {
 /** How well a detector suits a column: itself, of its family (peak values, or means), or not. */
 function suits(column: Detector, reading: Detector): number {
   if (column === reading) return 2;
-  const peak = (detector: Detector): boolean => detector === "pk" || detector === "pp";
+  const peak = (detector: Detector): boolean => detector !== "rms" && detector !== "avg";
   return peak(column) === peak(reading) ? 1 : 0;
 }
 
@@ -37,23 +48,44 @@ function bestReading(criterion: Criterion, readings: readonly Amplitude[]): Ampl
 /** Whether a criterion applies to the machine; undefined when that is not known. */
 export function applies({ when }: Criterion, known: KnownFacts): boolean | undefined {
   if (when === undefined) return true;
-  const { speed } = known;
-  if (typeof speed !== "number") return undefined;
-  return contains(when.speed as Interval, speed);
+  const found = verdict(when as { speed: Interval }, "speed", known);
+  return found === "unknown" ? undefined : found === "met";
 }
 
-/** Why a criterion cannot judge its reading, if it cannot. */
-function obstacle({ criterion, reading }: Applicable, crestFactor: number | undefined): string | undefined {
-  if (reading.quantity === criterionType(criterion).quantity) return undefined;
-  if (crestFactor !== undefined) return "a crest factor cannot be carried to another quantity";
-  return reading.hertz === undefined ? `needs the frequency of the ${reading.quantity}` : undefined;
+/** How often a quantity is differentiated from displacement. */
+const derivative: Readonly<Record<Quantity, number>> = { displacement: 0, velocity: 1, acceleration: 2 };
+
+/** The lowest running frequency that is possible, in hertz. */
+function lowestRunning(speed: FactValue | undefined): number | undefined {
+  if (speed === undefined) return undefined;
+  return (typeof speed === "number" ? speed : (speed[0] as number)) / 60;
+}
+
+/** How a criterion judges a reading, or why it cannot. */
+function judgedAs(
+  criterion: Criterion,
+  reading: Amplitude,
+  { speed }: KnownFacts,
+  crestFactor: number | undefined,
+): Applicable | string {
+  const { quantity } = criterionType(criterion);
+  if (reading.quantity === quantity) return { criterion, reading, bound: "exact" };
+  if (crestFactor !== undefined || reading.crestFactor !== undefined) {
+    return "a crest factor cannot be carried to another quantity";
+  }
+  if (reading.hertz !== undefined) return { criterion, reading, bound: "exact" };
+  const hertz = lowestRunning(speed);
+  if (hertz === undefined) return `needs the frequency of the ${reading.quantity}, or the running speed`;
+  return { criterion, reading, bound: derivative[quantity] > derivative[reading.quantity] ? "least" : "most", hertz };
 }
 
 /**
  * The criteria of a machine's class that apply, each with its reading; those that do not, with the reason.
  *
- * Where a table prints two columns of one quantity, peak and RMS, the one that matches the reading's detector. Of the
- * readings it counts what they are written in and whether their frequency is known, not how large they are.
+ * Where a scheme prints two columns of one quantity, peak and RMS, the one that matches the reading's detector. Of the
+ * readings it counts what they are written in and whether their frequency is known, not how large they are. A reading
+ * of another quantity without a frequency is a bound by the running speed: a displacement d means a velocity of at
+ * least 2 pi f d, a velocity v a displacement of at most v/(2 pi f), as long as nothing lies below running speed.
  *
  * @param crestFactor - one that was stated; it cannot be carried to another quantity
  * @throws {@link VeladisError} `missing-frequency` when nothing can be applied
@@ -64,16 +96,16 @@ export function applicableCriteria(
   crestFactor: number | undefined,
 ): { applicable: Applicable[]; unjudged: Unjudged[] } {
   const unjudged: Unjudged[] = [];
-  const columns = new Map<string, Applicable>();
+  const columns = new Map<string, { criterion: Criterion; reading: Amplitude }>();
   for (const criterion of criteria) {
     const doesApply = applies(criterion, facts);
     if (doesApply === false) continue;
-    if (doesApply === undefined) {
+    const reading = bestReading(criterion, readings);
+    const { quantity, detector } = criterionType(criterion);
+    if (doesApply === undefined && reading.quantity !== quantity) {
       unjudged.push({ as: criterion.as, because: "needs the running speed: it is for slow machines only" });
       continue;
     }
-    const reading = bestReading(criterion, readings);
-    const { quantity, detector } = criterionType(criterion);
     const other = columns.get(quantity);
     const better =
       other === undefined ||
@@ -81,15 +113,15 @@ export function applicableCriteria(
     if (better) columns.set(quantity, { criterion, reading });
   }
   const applicable: Applicable[] = [];
-  for (const one of columns.values()) {
-    const because = obstacle(one, crestFactor);
-    if (because === undefined) applicable.push(one);
-    else unjudged.push({ as: one.criterion.as, because });
+  for (const { criterion, reading } of columns.values()) {
+    const found = judgedAs(criterion, reading, facts, crestFactor);
+    if (typeof found === "string") unjudged.push({ as: criterion.as, because: found });
+    else applicable.push(found);
   }
-  if (applicable.length > 0) return { applicable, unjudged };
+  if (applicable.some(({ bound }) => bound !== "most")) return { applicable, unjudged };
   const wanted = criteria.map(({ as }) => as).join(" or ");
   throw new VeladisError(crestFactor === undefined ? "missing-frequency" : "not-a-sine", {
-    expected: `a reading in a quantity the table limits (${wanted}), or the frequency of the vibration, as in "at 1500 r/min"`,
+    expected: `a reading in a quantity the scheme limits (${wanted}), or the frequency of the vibration, as in "at 1500 r/min"`,
     received: `${readings.map(({ quantity }) => quantity).join(" and ")} ${crestFactor === undefined ? "without its frequency" : "with a crest factor"}`,
   });
 }

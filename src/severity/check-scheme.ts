@@ -15,8 +15,8 @@ const textFacts: readonly Fact[] = /* @__PURE__ */ (() =>
 const texts = ["id", "standard", "edition", "title", "statusNote", "scope", "measuredOn"] as const;
 // biome-ignore format: names
 const others = [
-  "kind", "status", "replacedBy", "machines", "within", "exclusions", "place", "band", "slowBand", "defaults", "ask", "meanings",
-  "grades", "orientation", "notes", "classes",
+  "kind", "status", "replacedBy", "machines", "within", "exclusions", "place", "band", "slowBand", "ask", "meanings",
+  "grades", "informative", "notes", "classes",
 ] as const;
 const classKeys = ["named", "by", "when", "within", "criteria", "note"] as const;
 
@@ -103,12 +103,6 @@ function checkScope(scheme: Record<string, unknown>): void {
   for (const fact of listIn(scheme, "ask")) requireChoice(fact, Object.keys(facts), "a fact");
   for (const meaning of byFact(scheme, "meanings"))
     requireText(meaning as string, "what the labels of a fact mean, as text");
-  for (const given of byFact(scheme, "defaults")) {
-    const one = requireObject(given, "a default with is and because");
-    requireKeys(one, ["is", "because"], "a default");
-    requireText(one.is as string, "a default, as text");
-    requireText(one.because as string, "the reason of a default, as text");
-  }
 }
 
 /** Refuses what a scheme says of itself and its scope when it is no such thing; classes are checked apart. */
@@ -127,10 +121,10 @@ export function checkSelf(scheme: Record<string, unknown>): void {
     requirePositive(slow.below as number, "slowBand: a speed above zero, in r/min");
     checkBand(slow.band, "slowBand");
   }
-  if (scheme.orientation !== undefined && scheme.orientation !== true)
+  if (scheme.informative !== undefined && scheme.informative !== true)
     throw new VeladisError("wrong-type", {
-      expected: "orientation: true or nothing",
-      received: shown(scheme.orientation),
+      expected: "informative: true or nothing",
+      received: shown(scheme.informative),
     });
   for (const note of listIn(scheme, "notes")) requireText(note as string, "a note, as text");
   checkScope(scheme);

@@ -1,15 +1,9 @@
-import { type Assumption, union } from "../reading/index";
-import type { Unjudged } from "./applicable-criteria";
-import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
-import { judgementPlan } from "./judgement-plan";
-import type { SchemeKind } from "./kinds";
-import { loopCautions } from "./loop-cautions";
-import type { KnownFacts } from "./machine";
+import type { Judgement } from "./judgement";
+import { judgementIn } from "./judgement-in";
 import type { MachineRef } from "./machine-facts";
 import { type Assume, placedMachine } from "./placed-machine";
 import { type ReadingRef, readingsOf } from "./readings";
 import { requireOptions } from "./require-options";
-import type { Condition, Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
 /** Which table a reading is judged by, and for which machine. */
@@ -22,36 +16,6 @@ export interface ClassifyOptions<S extends SchemeRef = SchemeRef> {
   readonly assume?: Assume;
   /** Peak over RMS of the waveform, in place of the sine's 1.414, within one quantity. */
   readonly crestFactor?: number;
-}
-
-/** What a table says of a reading: the governing criterion's answer, and what it rests on. */
-export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJudgement<K> {
-  readonly kind: K;
-  /** What the zone means, in words. */
-  readonly word: string;
-  /** The id of the scheme. */
-  readonly scheme: string;
-  readonly standard: string;
-  readonly edition: string;
-  /** Where the standard has the reading taken, in words. */
-  readonly measuredOn: string;
-  /** The class of the machine, as the standard tells classes apart. */
-  readonly machineClass: Condition;
-  readonly machine: KnownFacts;
-  /** Every criterion that was applied; the worst governs. */
-  readonly criteria: readonly CriterionJudgement<K>[];
-  /** Criteria of the table that could not be applied, with the reason. */
-  readonly unjudged: readonly Unjudged[];
-  /** True where peak and RMS were taken to be related as for one sine. */
-  readonly assumedSine: boolean;
-  /** All that was assumed of any reading, on its way here or in its conversion, over all criteria. */
-  readonly assumed: readonly Assumption[];
-  /** Defaults of the standard that stood in for facts not given. */
-  readonly assumedFacts: readonly string[];
-  /** True only if every limit of every criterion that was applied was read in print. */
-  readonly verified: boolean;
-  /** What to know before relying on the answer. */
-  readonly cautions: readonly string[];
 }
 
 /**
@@ -95,41 +59,7 @@ export function classify<const S extends SchemeRef>(
   options: ClassifyOptions<S>,
 ): Judgement<KindOf<S>> {
   const { crestFactor, machine: described, assume } = requireOptions(options);
-  const scheme: Scheme = schemeOf(options.scheme);
   const readings = readingsOf(reading);
-  const machine = placedMachine(scheme, described ?? {}, assume);
-  const plan = judgementPlan(machine, readings, crestFactor);
-  const criteria = Object.freeze(plan.criteria.map((one) => judgedBy(one, readings, crestFactor)));
-  const governing = criteria.reduce((worst, one) => (rankOf(one) > rankOf(worst) ? one : worst));
-  const assumed = criteria.map((one) => one.assumed).reduce((all, own) => union(all, own));
-  const loop = loopCautions(readings);
-  // written out: a copy of the governing criterion with parts added to it costs more than all the rest
-  const judgement: Judgement = {
-    quantity: governing.quantity,
-    zone: governing.zone,
-    zones: governing.zones,
-    judged: governing.judged,
-    limits: governing.limits,
-    limit: governing.limit,
-    margin: governing.margin,
-    source: governing.source,
-    band: governing.band,
-    assumed,
-    verified: plan.verified,
-    history: governing.history,
-    kind: scheme.kind,
-    word: plan.words.get(governing.zone) as string,
-    scheme: scheme.id,
-    standard: scheme.standard,
-    edition: scheme.edition,
-    measuredOn: scheme.measuredOn,
-    machineClass: machine.machineClass,
-    machine: machine.facts,
-    criteria,
-    unjudged: plan.unjudged,
-    assumedSine: assumed.includes("sine"),
-    assumedFacts: plan.assumedFacts,
-    cautions: loop.length === 0 ? plan.cautions : Object.freeze([...loop, ...plan.cautions]),
-  };
-  return Object.freeze(judgement) as Judgement<KindOf<S>>;
+  const machine = placedMachine(schemeOf(options.scheme), described ?? {}, assume);
+  return judgementIn(machine, readings, crestFactor) as Judgement<KindOf<S>>;
 }

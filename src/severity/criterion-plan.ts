@@ -1,6 +1,6 @@
 import { raised } from "../core/index";
 import type { Amplitude, ParsedType } from "../reading/index";
-import type { Applicable } from "./applicable-criteria";
+import type { Applicable, Bound } from "./applicable-criteria";
 import { criterionType } from "./criterion-type";
 import { type Zone, zonesBetween } from "./kinds";
 import { type Limit, limitsOf, limitText } from "./limit";
@@ -12,6 +12,9 @@ import type { Criterion, Scheme } from "./scheme";
 /** What of a judgement by one criterion depends on the table, the machine and what the reading is written in. */
 export interface CriterionPlan {
   readonly criterion: Criterion;
+  readonly bound: Bound;
+  /** The running frequency by which the reading is carried to the criterion, where it is a bound. */
+  readonly hertz: number | undefined;
   /** Of the readings, the place of the one that it judges. */
   readonly place: number;
   readonly type: ParsedType;
@@ -32,7 +35,8 @@ export interface CriterionPlan {
 function bandOf(scheme: Scheme, criterion: Criterion, { speed }: KnownFacts): CriterionPlan["band"] {
   if (criterion.band !== undefined) return criterion.band;
   const { slowBand, band } = scheme;
-  return slowBand !== undefined && (speed as number) < slowBand.below ? slowBand.band : band;
+  const least = typeof speed === "object" ? speed[0] : (speed as number | undefined);
+  return slowBand !== undefined && least !== undefined && least < slowBand.below ? slowBand.band : band;
 }
 
 /** True where a crest factor that the reading brings along relates the two types. */
@@ -43,18 +47,20 @@ function takesCrestFactor(from: ParsedType, to: ParsedType): boolean {
 /** The plan of a criterion that applies, for readings such as these. */
 export function criterionPlan(
   { scheme, facts }: PlacedMachine,
-  { criterion, reading }: Applicable,
+  { criterion, reading, bound, hertz: running }: Applicable,
   readings: readonly Amplitude[],
 ): CriterionPlan {
   const type = criterionType(criterion);
   const reader = readerType(reading);
-  const limits = limitsOf(scheme, criterion, facts.speed as number | undefined);
+  const limits = limitsOf(scheme, criterion, facts.speed);
   const names = limits.map(({ name }) => name);
   const inReaders = limitsInType(limits, reader);
   const crosses = reader.quantity !== type.quantity;
   const takes = takesCrestFactor(type, reader);
   return {
     criterion,
+    bound,
+    hertz: running,
     place: readings.indexOf(reading),
     type,
     limits,
@@ -65,7 +71,7 @@ export function criterionPlan(
     verified: limits.every(({ verified }) => verified),
     readerLimits: ({ hertz, crestFactor: brought }, crestFactor) =>
       inReaders({
-        hertz: crosses ? hertz : undefined,
+        hertz: crosses ? (running ?? hertz) : undefined,
         crestFactor: crestFactor ?? (takes ? brought : undefined),
       }),
   };

@@ -5,7 +5,7 @@ import type { KnownFacts } from "./machine";
 import { conditionText, labels } from "./machine-class";
 import type { MachineType } from "./machine-types";
 import type { Condition, Scheme } from "./scheme";
-import { domain, factsOf, verdict } from "./verdict";
+import { domain, factOf, factsOf, verdict } from "./verdict";
 
 /** Why a machine has no place in a scheme. */
 export interface ExclusionReason {
@@ -19,8 +19,10 @@ export interface ExclusionReason {
 
 function received(fact: Fact, known: KnownFacts): string {
   const entry = facts[fact];
-  const value = known[fact];
-  return "unit" in entry ? `${Number((value as number).toPrecision(10))} ${entry.unit}` : shown(value);
+  const value = factOf(fact, known);
+  if (!("unit" in entry)) return shown(value);
+  const numbers = typeof value === "number" ? [value] : (value as readonly number[]);
+  return `${numbers.map((one) => Number(one.toPrecision(6))).join(" to ")} ${entry.unit}`;
 }
 
 function expected(fact: Fact, wanted: Condition[Fact], where: string): string {

@@ -1,28 +1,36 @@
-export type { Unjudged } from "./applicable-criteria";
+export type { Bound, Unjudged } from "./applicable-criteria";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
-export { type Classifier, type ClassifierOptions, classifier } from "./classifier";
-export { type ClassifyOptions, classify, type Judgement } from "./classify";
+export { classifier } from "./classifier";
+export { type ClassifyOptions, classify } from "./classify";
+export type { Classifier, ClassifierOptions } from "./compiled-classifier";
 export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
 export { defineScheme, type SchemeInput } from "./define-scheme";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
 export type { Interval } from "./interval";
+export { type JudgeOptions, judge } from "./judge";
 export type { CriterionJudgement, Margin } from "./judge-criterion";
+export type { Judgement } from "./judgement";
 export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
 export type { KnownFacts, Machine } from "./machine";
 export { conditionText } from "./machine-class";
+export {
+  type MachineClassifier,
+  type MachineClassifierOptions,
+  machineClassifier,
+} from "./machine-classifier";
 export type { MachineRef } from "./machine-facts";
 export { type MachineType, machineTypes } from "./machine-types";
 export type { MissingFact } from "./match-machine";
 export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
 export type { Assume } from "./placed-machine";
+export type { PossibleZones } from "./possible-zones";
 export type { ReadingRef } from "./readings";
 export type {
   Condition,
   Criterion,
-  Default,
   Exclusion,
   LimitValue,
   MachineClass,
@@ -35,3 +43,4 @@ export * from "./schemes/index";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";
 export { kilowattsPer, type LengthText, millimetresPer, type PowerText } from "./size";
 export { supportOf } from "./support";
+export type { Verdict } from "./verdict-of";

@@ -22,6 +22,17 @@ export function contains({ from, above, to, below, oneOf }: Interval, value: num
   return !(beyond(from) < 0 || beyond(above) <= 0 || beyond(to) > 0 || beyond(below) >= 0);
 }
 
+/** True where no value from `low` to `high` lies in the interval. */
+export function isBeyond(interval: Interval, low: number, high: number): boolean {
+  const { from, above, to, below, oneOf } = interval;
+  if (oneOf !== undefined) return oneOf.every((one) => !contains({ from: low, to: high }, one));
+  const [floor, ceiling] = [from ?? above, to ?? below];
+  return (
+    (floor !== undefined && high <= floor && !contains(interval, high)) ||
+    (ceiling !== undefined && low >= ceiling && !contains(interval, low))
+  );
+}
+
 /** The range in words: `"above 15 to 300 kW"`. */
 export function intervalText({ from, above, to, below, oneOf }: Interval, unit: string): string {
   if (oneOf !== undefined) return `${oneOf.join(" or ")} ${unit}`;

@@ -2,6 +2,7 @@ import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import type { Source } from "../core/index";
 import { type Amplitude, type Assumption, type Step, withStep } from "../reading/index";
 import type { Quantity } from "../units/index";
+import type { Bound } from "./applicable-criteria";
 import type { CriterionPlan } from "./criterion-plan";
 import type { SchemeKind, Zone } from "./kinds";
 import type { Limit } from "./limit";
@@ -28,6 +29,11 @@ export interface CriterionJudgement<K extends SchemeKind = SchemeKind> {
   readonly limit: Limit<K>;
   readonly margin: Margin;
   readonly source: Source;
+  /**
+   * `exact`, or for a reading of another quantity without a frequency: `least` or `most` that the vibration can be in
+   * this quantity while nothing of it lies below running speed.
+   */
+  readonly bound: Bound;
   /** The measuring band that the standard asks for, in hertz; null where it is not known. */
   readonly band: readonly [low: number, high: number] | null;
   /** All that was assumed of the reading, on its way here and in the conversion to the unit of the standard. */
@@ -43,12 +49,16 @@ export function judgedBy(
   readings: readonly Amplitude[],
   crestFactor: number | undefined,
 ): CriterionJudgement {
-  const { criterion, place, limits, bounds, texts, zones, band, verified } = plan;
+  const { criterion, bound, hertz, place, limits, bounds, texts, zones, band, verified } = plan;
   const reading = readings[place] as Amplitude;
-  const judged = convertAmplitude(reading, criterion.as, crestFactor === undefined ? undefined : { crestFactor });
+  const judged = convertAmplitude(
+    reading,
+    criterion.as,
+    hertz !== undefined ? { at: { hertz } } : crestFactor === undefined ? undefined : { crestFactor },
+  );
   const { value, assumed, quantity } = judged;
   let above = 0;
-  for (const bound of bounds) if (value > bound) above++;
+  for (const most of bounds) if (value > most) above++;
   const at = Math.min(above, bounds.length - 1);
   const by = (limits[at] as Limit).value;
   const ratio = by / value;
@@ -63,6 +73,7 @@ export function judgedBy(
     limit,
     margin: Object.freeze({ ratio, decibels: 20 * Math.log10(ratio) }),
     source: limit.source,
+    bound,
     band,
     assumed,
     verified,

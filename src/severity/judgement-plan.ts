@@ -1,8 +1,10 @@
-import type { Amplitude } from "../reading/index";
+import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
-import { zoneWord } from "./kinds";
+import { outsideBand } from "./outside-band";
 import type { PlacedMachine } from "./placed-machine";
+import { type PossibleZones, possibleZones } from "./possible-zones";
+import { requireCriterion } from "./require-criterion";
 import { requirePlace } from "./require-place";
 import type { Scheme } from "./scheme";
 
@@ -10,11 +12,13 @@ import type { Scheme } from "./scheme";
 export interface JudgementPlan {
   readonly criteria: readonly CriterionPlan[];
   readonly unjudged: readonly Unjudged[];
+  /** Why more than what was judged may be there, in words; undefined where the judgement is complete. */
+  readonly openBecause: string | undefined;
   readonly assumedFacts: readonly string[];
   readonly verified: boolean;
   readonly cautions: readonly string[];
-  /** What each zone means, by its name. */
-  readonly words: ReadonlyMap<string, string>;
+  /** What is possible between the zone that was judged and the worst that is possible, by their numbers. */
+  possible(at: number, upTo: number, openBecause: string | undefined): PossibleZones;
 }
 
 /** What is taken for the place of a displacement, which housings and shafts both have. */
@@ -24,15 +28,34 @@ function assumedPlace({ scheme: { place }, facts }: PlacedMachine, readings: rea
   return [`place ${place}: not given; a displacement of the ${other} needs a table for the ${other}`];
 }
 
+/** Why a judgement by these criteria leaves worse zones open. */
+function openBecause(criteria: readonly CriterionPlan[], unjudged: readonly Unjudged[]): string | undefined {
+  const not = unjudged.map(({ as }) => parsedType(as).quantity);
+  const least = criteria.filter(({ bound }) => bound === "least").map(({ type }) => type.quantity);
+  const told = [
+    ...(not.length > 0 ? [`${[...new Set(not)].join(" and ")} was not judged`] : []),
+    ...(least.length > 0
+      ? [`${[...new Set(least)].join(" and ")} was judged at running speed only, and may be more`]
+      : []),
+  ];
+  return told.length === 0 ? undefined : told.join("; ");
+}
+
+/** What was taken of frequencies for readings without one. */
+function assumedFrequency(criteria: readonly CriterionPlan[]): string[] {
+  const bound = criteria.find(({ hertz }) => hertz !== undefined);
+  if (bound === undefined) return [];
+  return [`nothing below running speed, ${significant(bound.hertz as number)} Hz: assumed`];
+}
+
 const UNVERIFIED = "limits from memory: check them against the standard before relying on them";
 const GOVERN = "limits of the machine's maker, site rules, local codes and licensed practice govern";
 
 function cautionsOf(scheme: Scheme, verified: boolean, note: string | undefined): string[] {
-  const { status, replacedBy, orientation, notes } = scheme;
+  const { status, replacedBy, notes } = scheme;
   return [
     ...(verified ? [] : [UNVERIFIED]),
     ...(status === "withdrawn" ? [`withdrawn edition, replaced by ${replacedBy}`] : []),
-    ...(orientation ? ["ranges for orientation, never a criterion"] : []),
     ...(status === "guide" ? ["a guide, not a standard"] : []),
     ...(note === undefined ? [] : [note]),
     ...(notes ?? []),
@@ -41,19 +64,25 @@ function cautionsOf(scheme: Scheme, verified: boolean, note: string | undefined)
 }
 
 function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFactor?: number): JudgementPlan {
-  const { scheme, chosen } = machine;
+  const { scheme, chosen, given } = machine;
+  requireCriterion(scheme);
   requirePlace(machine, readings);
   const { applicable, unjudged } = applicableCriteria(machine, readings, crestFactor);
   const criteria = applicable.map((one) => criterionPlan(machine, one, readings));
   const verified = criteria.every((one) => one.verified);
-  const zones = criteria.flatMap((one) => one.zones);
+  const { zones } = criteria[0] as CriterionPlan;
   return {
     criteria,
     unjudged: Object.freeze(unjudged.map((one) => Object.freeze(one))),
-    assumedFacts: Object.freeze([...machine.assumedFacts, ...assumedPlace(machine, readings)]),
+    openBecause: openBecause(criteria, unjudged),
+    assumedFacts: Object.freeze([
+      ...machine.assumedFacts,
+      ...assumedPlace(machine, readings),
+      ...assumedFrequency(criteria),
+    ]),
     verified,
-    cautions: Object.freeze(cautionsOf(scheme, verified, chosen.note)),
-    words: new Map(zones.map((zone) => [zone, zoneWord(scheme.kind, zone)])),
+    cautions: Object.freeze([...outsideBand(criteria, given.speed), ...cautionsOf(scheme, verified, chosen.note)]),
+    possible: possibleZones(scheme.kind, zones),
   };
 }
 
@@ -69,7 +98,8 @@ function isLike(one: Amplitude, other: Amplitude | undefined): boolean {
     one.unit === other?.unit &&
     one.detector === other.detector &&
     one.level?.re === other.level?.re &&
-    (one.hertz === undefined) === (other.hertz === undefined)
+    (one.hertz === undefined) === (other.hertz === undefined) &&
+    (one.crestFactor === undefined) === (other.crestFactor === undefined)
   );
 }
 

@@ -4,6 +4,7 @@ import type { ReadingType } from "../reading/index";
 import type { UnitSymbol } from "../units/index";
 import { criterionType } from "./criterion-type";
 import { type LimitName, limitNames, type SchemeKind } from "./kinds";
+import type { FactValue } from "./machine";
 import type { Criterion, LimitValue, Scheme } from "./scheme";
 
 /** A limit as the standard prints it. */
@@ -32,8 +33,8 @@ export function namesOf(scheme: Scheme): readonly string[] {
   return scheme.kind === "grades" ? (scheme.grades as readonly string[]).slice(0, -1) : limitNames[scheme.kind];
 }
 
-/** The value of a limit at a shaft speed in r/min; null where the standard gives none. */
-function limitAt(limit: LimitValue, speed: number | undefined): number | null {
+/** The value of a limit at a shaft speed in r/min, the lowest over a range; null where the standard gives none. */
+function limitAt(limit: LimitValue, speed: FactValue | undefined): number | null {
   if (limit === null || typeof limit === "number") return limit;
   if (speed === undefined) {
     throw new VeladisError("missing-fact", {
@@ -41,11 +42,12 @@ function limitAt(limit: LimitValue, speed: number | undefined): number | null {
       received: "a machine without speed",
     });
   }
-  return Math.min(Math.sqrt(limit.rootOf / speed), limit.atMost ?? Number.POSITIVE_INFINITY);
+  const fastest = typeof speed === "object" ? speed[1] : (speed as number);
+  return Math.min(Math.sqrt(limit.rootOf / fastest), limit.atMost ?? Number.POSITIVE_INFINITY);
 }
 
 /** The limits of a criterion, lowest first, in the standard's own unit. */
-export function limitsOf(scheme: Scheme, criterion: Criterion, speed: number | undefined): Limit[] {
+export function limitsOf(scheme: Scheme, criterion: Criterion, speed: FactValue | undefined): Limit[] {
   const { unit, detector } = criterionType(criterion);
   const { standard, edition } = scheme;
   return namesOf(scheme).flatMap((name) => {

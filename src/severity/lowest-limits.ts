@@ -1,43 +1,127 @@
+import type { Source } from "../core/index";
 import type { Fact } from "./facts";
-import { conditionText } from "./machine-class";
+import { limitNames } from "./kinds";
+import { conditionText, labels } from "./machine-class";
 import type { MachineMatch, MissingFact } from "./match-machine";
-import type { Condition, LimitValue, MachineClass, Scheme } from "./scheme";
+import type { Condition, Criterion, LimitValue, MachineClass, Scheme, SpeedLaw } from "./scheme";
 
-/** The limits of a class by what they are written in and their names; undefined where any hangs on a speed. */
-function numbersOf({ criteria }: MachineClass): Map<string, number> | undefined {
-  const numbers = new Map<string, number>();
-  for (const { as, limits } of criteria) {
-    for (const [name, value] of Object.entries(limits) as [string, LimitValue][]) {
-      if (value === null) continue;
-      if (typeof value === "object") return undefined;
-      numbers.set(`${as} ${name}`, value);
-    }
-  }
-  return numbers;
+/** What a limit grows with, and where it stops. */
+function sizeOf(limit: number | SpeedLaw): [number, number] {
+  return typeof limit === "number" ? [limit, limit] : [limit.rootOf, limit.atMost ?? Number.POSITIVE_INFINITY];
 }
 
-/** True when no limit of one is above its like of the other, and both have the same limits. */
-function isBelow(one: ReadonlyMap<string, number>, other: ReadonlyMap<string, number>): boolean {
-  return one.size === other.size && [...one].every(([name, value]) => value <= (other.get(name) as number));
+/** True when both are numbers or both are laws of speed: one of each are told apart at a speed only. */
+function areAlike(one: LimitValue, other: LimitValue): boolean {
+  return one === null || other === null || typeof one === typeof other;
+}
+
+/** True when no limit of one class is above its like of the other, and both have the same limits. */
+function isBelow(one: MachineClass, other: MachineClass): boolean {
+  const sizes = ({ criteria }: MachineClass) =>
+    new Map(
+      criteria.flatMap(({ as, when, limits }) =>
+        (Object.entries(limits) as [string, LimitValue][]).flatMap(([name, value]) =>
+          value === null ? [] : [[`${as} ${JSON.stringify(when)} ${name}`, value] as const],
+        ),
+      ),
+    );
+  const [mine, others] = [sizes(one), sizes(other)];
+  return (
+    mine.size === others.size &&
+    [...mine].every(([key, value]) => {
+      const like = others.get(key);
+      if (like === undefined || !areAlike(value, like)) return false;
+      const [[size, most], [otherSize, otherMost]] = [sizeOf(value), sizeOf(like)];
+      return size <= otherSize && most <= otherMost;
+    })
+  );
+}
+
+/** The lower of two limits; where they are laws of speed, one that is above neither. */
+function lower(one: number | SpeedLaw, other: number | SpeedLaw): number | SpeedLaw {
+  if (typeof one === "number" || typeof other === "number") return Math.min(one as number, other as number);
+  const most = Math.min(sizeOf(one)[1], sizeOf(other)[1]);
+  return { rootOf: Math.min(one.rootOf, other.rootOf), ...(Number.isFinite(most) && { atMost: most }) };
+}
+
+/** Two criteria in one type as one with the lower of each limit, every limit with its own source. */
+function lowerOf(one: Criterion, other: Criterion, names: readonly string[]): Criterion {
+  const limits: Record<string, LimitValue> = {};
+  const sources: Record<string, Source> = {};
+  for (const name of names) {
+    const [a, b] = [one.limits[name] ?? null, other.limits[name] ?? null];
+    if (a === null && b === null) continue;
+    limits[name] = a === null ? b : b === null ? a : lower(a, b);
+    const from = b === null || (a !== null && sizeOf(a)[0] <= sizeOf(b)[0]) ? one : other;
+    sources[name] = from.limitSources?.[name] ?? from.source;
+  }
+  const [a, b] = [one.ceilings, other.ceilings];
+  const ceilings =
+    a !== undefined && b !== undefined
+      ? {
+          alarm: Math.min(a.alarm, b.alarm),
+          trip: Math.min(a.trip, b.trip),
+          source: a.trip <= b.trip ? a.source : b.source,
+        }
+      : (a ?? b);
+  return { ...one, limits, limitSources: sources, ...(ceilings && { ceilings }) };
+}
+
+/** Limits that fall where they should rise, since they come from several classes, brought down to the next one. */
+function ascending({ limits, ...rest }: Criterion, names: readonly string[]): Criterion {
+  const risen: Record<string, LimitValue> = {};
+  let next: number | SpeedLaw | undefined;
+  for (const name of [...names].reverse()) {
+    const limit = limits[name] ?? null;
+    if (limit === null) continue;
+    next = next === undefined ? limit : lower(limit, next);
+    risen[name] = next;
+  }
+  return { ...rest, limits: Object.fromEntries(Object.entries(risen).reverse()) };
+}
+
+/** The labels of all classes under each fact that tells them apart; numbers are left to what is printed of the machine. */
+function unitedLabels(open: readonly MachineClass[]): Condition {
+  const united: Record<string, readonly string[]> = {};
+  for (const { named, by, when } of open) {
+    for (const [fact, wanted] of Object.entries({ ...by, ...named, ...when })) {
+      if (typeof wanted !== "string" && !Array.isArray(wanted)) continue;
+      united[fact] = [...new Set([...(united[fact] ?? []), ...labels(wanted as string)])];
+    }
+  }
+  return united as Condition;
 }
 
 /**
- * Of the classes that nothing speaks against, the one whose limits are the lowest throughout; undefined where there is
- * none, where limits hang on a speed, and for facts that the scheme always asks for.
+ * Of the classes that nothing speaks against, the one whose limits are the lowest throughout; where there is none, a
+ * class of the lowest of each limit. Undefined for facts that the scheme always asks for, and where limits that hang on
+ * the speed meet others that do not.
  */
 export function lowestLimits(scheme: Scheme, { open, missing }: MachineMatch): MachineClass | undefined {
   if (missing.some(({ fact }) => scheme.ask?.includes(fact))) return undefined;
-  const all = open.map(numbersOf);
-  return open.find((_, i) =>
-    all.every((other) => other !== undefined && all[i] !== undefined && isBelow(all[i], other)),
-  );
+  const lowest = open.find((one) => open.every((other) => isBelow(one, other)));
+  if (lowest !== undefined) return lowest;
+  const names: readonly string[] =
+    scheme.kind === "grades" ? (scheme.grades as readonly string[]).slice(0, -1) : limitNames[scheme.kind];
+  const criteria = new Map<string, Criterion>();
+  for (const criterion of open.flatMap((one) => one.criteria)) {
+    const key = `${criterion.as} ${JSON.stringify(criterion.when)}`;
+    const known = criteria.get(key);
+    if (known === undefined) criteria.set(key, criterion);
+    else if (names.every((name) => areAlike(known.limits[name] ?? null, criterion.limits[name] ?? null))) {
+      criteria.set(key, lowerOf(known, criterion, names));
+    } else return undefined;
+  }
+  return { when: unitedLabels(open), criteria: [...criteria.values()].map((one) => ascending(one, names)) };
 }
 
 /** What was assumed of facts not given, in words. */
 export function lowestLimitsAssumed({ named, by, when }: MachineClass, missing: readonly MissingFact[]): string[] {
   const all: Condition = { ...named, ...by, ...when };
-  const asked = missing.map(({ fact }) => fact).filter((fact: Fact) => all[fact] !== undefined);
-  return asked.map(
-    (fact) => `${conditionText({ [fact]: all[fact] } as Condition)}: not given, and taken for its lower limits`,
-  );
+  return missing.map(({ fact }: { fact: Fact }) => {
+    const taken = all[fact];
+    return taken === undefined || (typeof taken !== "string" && Array.isArray(taken) && taken.length > 1)
+      ? `${fact}: not given, and the lowest limits of all that it may be are taken`
+      : `${conditionText({ [fact]: taken } as Condition)}: not given, and taken for its lower limits`;
+  });
 }

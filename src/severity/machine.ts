@@ -41,10 +41,23 @@ export interface Machine {
   readonly content?: string;
   /** Column of units the contract uses, where a table prints two: `"metric"` or `"customary"`. */
   readonly units?: string;
+  /** What reading a description assumed, in words; made by {@link parseMachine}, and no fact. */
+  readonly assumed?: readonly string[];
+  /** Words of a description that were not understood; made by {@link parseMachine}, and no fact. */
+  readonly notUnderstood?: readonly NotUnderstood[];
 }
 
+/** A word that says nothing of a machine, with the nearest that do. */
+export interface NotUnderstood {
+  readonly word: string;
+  readonly didYouMean: readonly string[];
+}
+
+/** A fact as schemes compare it: a number, a range of which every value is possible, or a label. */
+export type FactValue = number | string | readonly [low: number, high: number];
+
 /** The facts of a machine as tables compare them: kW, r/min, mm and Hz as numbers, labels as texts. */
-export type KnownFacts = { readonly [F in Fact]?: number | string };
+export type KnownFacts = { readonly [F in Fact]?: FactValue };
 
 /** The labels of facts that know a closed list of them. */
 export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
@@ -52,6 +65,7 @@ export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
   support: ["rigid", "flexible"],
   place: ["housing", "shaft"],
   condition: ["new", "in service"],
+  frame: ["IEC", "NEMA"],
 };
 
 const byName: ReadonlyMap<string, MachineType> = /* @__PURE__ */ new Map(
@@ -114,7 +128,7 @@ export function knownFacts(machine: Machine): KnownFacts {
       received: shown(machine),
     });
   }
-  const known: { [F in Fact]?: number | string } = {};
+  const known: { [F in Fact]?: FactValue } = {};
   for (const [name, given] of Object.entries(machine)) {
     if (!Object.hasOwn(facts, name)) {
       throw unknownOption(name, Object.keys(facts), "a fact about a machine");

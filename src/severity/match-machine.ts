@@ -1,9 +1,11 @@
+import { raised } from "../core/index";
 import { type ExclusionReason, exclusionReason, noClassReason } from "./exclusion-reason";
 import { type Fact, facts } from "./facts";
-import type { KnownFacts } from "./machine";
+import type { Interval } from "./interval";
+import type { FactValue, KnownFacts } from "./machine";
 import { type MachineType, machineTypes } from "./machine-types";
 import type { Condition, MachineClass, Scheme } from "./scheme";
-import { domain, factsOf, verdict } from "./verdict";
+import { domain, factsOf, type Verdict, verdict } from "./verdict";
 
 /** A fact that a table needs and was not given. */
 export interface MissingFact {
@@ -18,7 +20,7 @@ export interface MissingFact {
 
 /** How a machine matches a scheme. */
 export interface MachineMatch {
-  /** The facts used, with defaults of the standard filled in. */
+  /** The facts of the machine. */
   readonly facts: KnownFacts;
   /** The one class that the facts decide for, if they do. */
   readonly chosen: MachineClass | undefined;
@@ -27,40 +29,57 @@ export interface MachineMatch {
   /** What is needed to decide between them. */
   readonly missing: readonly MissingFact[];
   readonly exclusion: ExclusionReason | undefined;
-  /** Defaults of the standard that were used, in words. */
+  /** What was taken for facts not given, in words. */
   readonly assumed: readonly string[];
 }
 
-/** Which of power and shaft height does not decide where a class is bounded by both: power for electrical machines. */
-function idleSize({ type, power, shaftHeight }: KnownFacts): Fact {
-  if (type === undefined) return shaftHeight !== undefined ? "power" : "shaftHeight";
-  const electrical = machineTypes[type as MachineType].electrical;
-  return electrical && (shaftHeight !== undefined || power === undefined) ? "power" : "shaftHeight";
+/** Whether a machine has a shaft height that counts: an electrical one, and one of which nothing but a height is known. */
+function isElectrical({ type, shaftHeight }: KnownFacts): boolean {
+  return type === undefined ? shaftHeight !== undefined : machineTypes[type as MachineType].electrical;
+}
+
+/** True where a power, or every power that is possible, is above all that an interval admits. */
+function isAbove({ to, below }: Interval, power: FactValue): boolean {
+  const least = typeof power === "number" ? power : (power[0] as number);
+  return to !== undefined ? least > raised(to) : below !== undefined && least >= below;
+}
+
+/**
+ * What a class that is told by power or by shaft height asks: of an electrical machine the shaft height decides, and
+ * its power must not be above the class; where the height is not given, the power stands in for it.
+ */
+function sizeVerdicts(by: Condition, known: KnownFacts, isNamed: boolean): [Fact, Verdict][] {
+  const { power } = known;
+  if (!isElectrical(known)) return [["power", verdict(by, "power", known)]];
+  const tooStrong: [Fact, Verdict][] =
+    power !== undefined && isAbove(by.power as Interval, power) ? [["power", "unmet"]] : [];
+  if (known.shaftHeight !== undefined) return [["shaftHeight", verdict(by, "shaftHeight", known)], ...tooStrong];
+  if (power === undefined) return [["shaftHeight", "unknown"]];
+  return isNamed ? tooStrong : [["power", verdict(by, "power", known)]];
 }
 
 /** The facts that speak against a class, and those not known of it. */
 function objections(one: MachineClass, known: KnownFacts): { unmet: Fact[]; unknown: Fact[] } {
   const unmet: Fact[] = [];
   const unknown: Fact[] = [];
-  const check = (condition: Condition | undefined, needed = false, list = factsOf(condition)): void => {
-    for (const fact of list) {
-      const found = verdict(condition as Condition, fact, known);
-      if (found === "unmet") unmet.push(fact);
-      if (found === "unknown" && needed) unknown.push(fact);
-    }
+  const note = (fact: Fact, found: Verdict, needed: boolean): void => {
+    if (found === "unmet") unmet.push(fact);
+    if (found === "unknown" && needed) unknown.push(fact);
+  };
+  const check = (condition: Condition | undefined, needed: boolean, list = factsOf(condition)): void => {
+    for (const fact of list) note(fact, verdict(condition as Condition, fact, known), needed);
   };
   check(one.when, true);
-  check(one.within);
+  check(one.within, false);
   const named = factsOf(one.named);
   const isNamed = named.length > 0 && named.every((fact) => known[fact] !== undefined);
-  check(one.named);
-  let by = factsOf(one.by);
-  if (by.includes("power") && by.includes("shaftHeight")) {
-    const other = idleSize(known);
-    // without a type both count, so that a contradiction shows
-    if (known.type !== undefined || known[other] === undefined) by = by.filter((fact) => fact !== other);
+  check(one.named, false);
+  const by = factsOf(one.by);
+  const bySize = by.includes("power") && by.includes("shaftHeight");
+  check(one.by, !isNamed, bySize ? by.filter((fact) => fact !== "power" && fact !== "shaftHeight") : by);
+  if (bySize) {
+    for (const [fact, found] of sizeVerdicts(one.by as Condition, known, isNamed)) note(fact, found, !isNamed);
   }
-  check(one.by, !isNamed, by);
   return { unmet, unknown };
 }
 
@@ -86,26 +105,25 @@ function sizeAssumption(classes: readonly MachineClass[], known: KnownFacts): st
   );
   if (!bySize) return [];
   if (type === undefined) {
-    const only = shaftHeight !== undefined && power === undefined;
-    return only ? ["shaft height in place of power: the machine is taken for an electrical one"] : [];
+    return shaftHeight !== undefined ? ["shaft height given: the machine is taken for an electrical one"] : [];
   }
-  const electrical = machineTypes[type as MachineType].electrical;
-  return electrical && shaftHeight === undefined && power !== undefined
+  return isElectrical(known) && shaftHeight === undefined && typeof power === "number"
     ? ["power in place of shaft height, which was not given"]
     : [];
 }
 
+/** True where nothing known speaks against a scheme and one class of it at least. */
+export function isOpen(scheme: Scheme, known: KnownFacts): boolean {
+  return (
+    exclusionReason(scheme, known, "") === undefined &&
+    scheme.classes.some((one) => objections(one, known).unmet.length === 0)
+  );
+}
+
 /** How the facts of a machine match a scheme: the class they decide for, or what is missing, or what speaks against it. */
-export function matchMachine(scheme: Scheme, given: KnownFacts): MachineMatch {
+export function matchMachine(scheme: Scheme, known: KnownFacts): MachineMatch {
   const where = `${scheme.standard} (${scheme.edition})`;
   const assumed: string[] = [];
-  const filled: { [F in Fact]?: number | string } = { ...given };
-  for (const [fact, { is, because }] of Object.entries(scheme.defaults ?? {})) {
-    if (filled[fact as Fact] !== undefined) continue;
-    filled[fact as Fact] = is;
-    assumed.push(`${fact} ${is}: ${because}`);
-  }
-  const known: KnownFacts = filled;
   const base = { facts: known, assumed };
   const scope = exclusionReason(scheme, known, where);
   if (scope !== undefined) return { ...base, chosen: undefined, open: [], missing: [], exclusion: scope };

@@ -1,10 +1,12 @@
 import { cached, VeladisError } from "../core/index";
 import { lowestLimits, lowestLimitsAssumed } from "./lowest-limits";
-import type { KnownFacts } from "./machine";
+import type { KnownFacts, Machine } from "./machine";
 import { conditionOf } from "./machine-class";
 import { type MachineRef, machineFacts } from "./machine-facts";
+import { machineNotes, requireUnderstood } from "./machine-notes";
 import { type MachineMatch, matchMachine } from "./match-machine";
 import type { Condition, MachineClass, Scheme } from "./scheme";
+import { unusedFacts } from "./unused-facts";
 
 /** What to do about facts that a table needs and were not given: refuse, or take the class with the lowest limits. */
 export type Assume = "nothing" | "lowest limits";
@@ -15,10 +17,14 @@ export interface PlacedMachine {
   readonly chosen: MachineClass;
   /** What tells the class from the others. */
   readonly machineClass: Condition;
-  /** The facts that decided, with defaults of the standard filled in. */
+  /** The facts of the machine; one that was not given may be narrowed to what the scheme is taken for. */
   readonly facts: KnownFacts;
+  /** The facts that were given. */
+  readonly given: KnownFacts;
   /** What stood in for facts not given, in words. */
   readonly assumedFacts: readonly string[];
+  /** What was given and plays no part, in words. */
+  readonly setAside: readonly string[];
 }
 
 /** What is missing, in words; of a single fact the answers stand in the error's own list. */
@@ -44,7 +50,7 @@ function requireClass(scheme: Scheme, match: MachineMatch, assume: Assume): [Mac
   });
 }
 
-function placed(scheme: Scheme, facts: KnownFacts, assume: Assume): PlacedMachine {
+function placed(scheme: Scheme, facts: KnownFacts, assume: Assume, given = facts): PlacedMachine {
   const match = matchMachine(scheme, facts);
   const [chosen, assumed] = requireClass(scheme, match, assume);
   return Object.freeze({
@@ -52,15 +58,35 @@ function placed(scheme: Scheme, facts: KnownFacts, assume: Assume): PlacedMachin
     chosen,
     machineClass: Object.freeze(conditionOf(chosen)),
     facts: Object.freeze({ ...match.facts }),
+    given: Object.freeze({ ...given }),
     assumedFacts: Object.freeze([...assumed]),
+    setAside: Object.freeze(unusedFacts(scheme, given)),
+  });
+}
+
+/** A machine in words in its class, with what reading the words assumed and set aside. */
+function placedWords(scheme: Scheme, words: MachineRef, assume: Assume): PlacedMachine {
+  if (assume === "nothing") requireUnderstood(words);
+  const machine = placed(scheme, machineFacts(words), assume);
+  const { assumed, setAside } = machineNotes(words);
+  if (assumed.length === 0 && setAside.length === 0) return machine;
+  return Object.freeze({
+    ...machine,
+    assumedFacts: Object.freeze([...assumed, ...machine.assumedFacts]),
+    setAside: Object.freeze([...setAside, ...machine.setAside]),
   });
 }
 
 /** The places of machines in one table, remembered: by their words, or by their facts as a text. */
 function placesIn(scheme: Scheme, assume: Assume) {
   return {
-    ofWords: cached((words) => placed(scheme, machineFacts(words), assume)),
+    ofWords: cached((words) => placedWords(scheme, words, assume)),
+    ofData: cached((machine) => placedWords(scheme, JSON.parse(machine) as Machine, assume)),
     ofFacts: cached((facts) => placed(scheme, JSON.parse(facts) as KnownFacts, assume)),
+    ofNarrowed: cached((both) => {
+      const [facts, given] = JSON.parse(both) as [KnownFacts, KnownFacts];
+      return placed(scheme, facts, assume, given);
+    }),
   };
 }
 
@@ -85,6 +111,13 @@ function placesOf(scheme: Scheme, assume: Assume): Places {
  * @throws {@link VeladisError} `missing-fact`, `out-of-range` or `unknown-option`
  */
 export function placedMachine(scheme: Scheme, machine: MachineRef, assume: Assume = "nothing"): PlacedMachine {
-  const { ofWords, ofFacts } = placesOf(scheme, assume);
-  return typeof machine === "string" ? ofWords(machine) : ofFacts(JSON.stringify(machineFacts(machine)));
+  const { ofWords, ofData, ofFacts } = placesOf(scheme, assume);
+  if (typeof machine === "string") return ofWords(machine);
+  const hasNotes = machine?.assumed !== undefined || machine?.notUnderstood !== undefined;
+  return hasNotes ? ofData(JSON.stringify(machine)) : ofFacts(JSON.stringify(machineFacts(machine)));
+}
+
+/** The same for facts that are known already, with those not given narrowed to what the scheme is taken for. */
+export function placedFacts(scheme: Scheme, facts: KnownFacts, given: KnownFacts, assume: Assume): PlacedMachine {
+  return placesOf(scheme, assume).ofNarrowed(JSON.stringify([facts, given]));
 }

@@ -59,12 +59,6 @@ export interface Exclusion {
   readonly reason: string;
 }
 
-/** What is taken for a fact that is not given, because the standard says so. */
-export interface Default {
-  readonly is: string;
-  readonly because: string;
-}
-
 /**
  * One published table of limits, or one of your own.
  *
@@ -95,15 +89,14 @@ export interface Scheme<K extends SchemeKind = SchemeKind, Id extends string = s
   readonly band: readonly [low: number, high: number] | null;
   /** Another band below a shaft speed in r/min. */
   readonly slowBand?: { readonly below: number; readonly band: readonly [low: number, high: number] };
-  readonly defaults?: { readonly [F in TextFact]?: Default };
   /** Facts that are never assumed, since the lowest limits would mean another machine. */
   readonly ask?: readonly Fact[];
   /** What the labels of a fact mean here, for the question to the machine's owner. */
   readonly meanings?: { readonly [F in TextFact]?: string };
   /** Names of the grades, best first: kind `grades` only. */
   readonly grades?: readonly string[];
-  /** True where the numbers are for orientation and no criterion. */
-  readonly orientation?: true;
+  /** True where the limits are informative: for orientation, never a verdict or a setpoint. */
+  readonly informative?: true;
   readonly notes?: readonly string[];
   readonly classes: readonly MachineClass<K>[];
 }

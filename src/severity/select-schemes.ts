@@ -11,6 +11,7 @@ import { machineTypes } from "./machine-types";
 import { type MachineMatch, type MissingFact, matchMachine } from "./match-machine";
 import type { Condition, MachineClass, Scheme } from "./scheme";
 import { schemeOf } from "./scheme-of";
+import { inOrder } from "./scheme-order";
 import { builtInSchemes } from "./schemes/index";
 
 /** A scheme that is for the machine, best first. */
@@ -107,26 +108,6 @@ function candidateOf(scheme: Scheme, match: MachineMatch): Candidate {
   };
 }
 
-/** What orders candidates, most important first; less is better. */
-function order(scheme: Scheme, candidate: Candidate, known: KnownFacts): number[] {
-  const wanted = known.condition === "new" ? scheme.kind === "acceptance" : scheme.kind !== "acceptance";
-  const standing = scheme.status === "guide" || scheme.orientation ? 2 : scheme.status === "withdrawn" ? 1 : 0;
-  return [
-    wanted ? 0 : 1,
-    scheme.kind === "grades" ? 1 : 0,
-    scheme.place === "shaft" ? 1 : 0,
-    standing,
-    candidate.status === "asks" ? 1 : 0,
-    scheme.machines?.length ?? 99,
-    candidate.status === "assumes" ? 1 : 0,
-    -Number.parseInt(/\d{4}/.exec(scheme.edition)?.[0] ?? "0", 10),
-  ];
-}
-
-function compared(a: readonly number[], b: readonly number[]): number {
-  return a.map((value, i) => value - (b[i] as number)).find((difference) => difference !== 0) ?? 0;
-}
-
 /**
  * Which tables are for a machine, best first, each with the reason, and what is missing; and which are not, and why.
  *
@@ -151,20 +132,19 @@ function compared(a: readonly number[], b: readonly number[]): number {
  */
 export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] = builtInSchemes): Selection {
   const known = machineFacts(nameplate);
-  const found: { candidate: Candidate; order: number[] }[] = [];
+  const found: Candidate[] = [];
   const excluded: Excluded[] = [];
-  for (const scheme of requireList(schemes, "schemes as a list").map(schemeOf)) {
+  for (const scheme of inOrder(requireList(schemes, "schemes as a list").map(schemeOf), known)) {
     const match = matchMachine(scheme, known);
     const { id, standard, edition } = scheme;
     if (match.exclusion !== undefined) {
       const { expected, received, reason } = match.exclusion;
       excluded.push({ scheme: id, standard, edition, reason: reason ?? `for ${expected}; this machine: ${received}` });
     } else {
-      const candidate = candidateOf(scheme, match);
-      found.push({ candidate, order: order(scheme, candidate, known) });
+      found.push(candidateOf(scheme, match));
     }
   }
-  const candidates = found.sort((a, b) => compared(a.order, b.order)).map(({ candidate }) => candidate);
+  const candidates = found;
   const missing = new Map<string, { fact: MissingFact; times: number }>();
   for (const fact of candidates.flatMap((one) => one.missing)) {
     const known = missing.get(fact.fact);

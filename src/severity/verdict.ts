@@ -1,23 +1,47 @@
 import { type Fact, isNumberFact, type TextFact } from "./facts";
-import { contains, type Interval } from "./interval";
+import { contains, type Interval, isBeyond } from "./interval";
 import { folded } from "./label";
-import type { KnownFacts } from "./machine";
+import type { FactValue, KnownFacts } from "./machine";
 import { labels } from "./machine-class";
 import type { Condition, Scheme } from "./scheme";
 
 /** What a fact says of a condition. */
 export type Verdict = "met" | "unmet" | "unknown";
 
+/** Mountings that leave a machine free to move, by the words that schemes print. */
+const soft = /* @__PURE__ */ new Set(["free", "freesuspension", "resilient", "elastic", "flexible"]);
+
+/** A label as it is compared: of a support or a mounting, all words for a soft one are one. */
+function keyOf(fact: TextFact, label: string): string {
+  const key = folded(label);
+  return (fact === "support" || fact === "mounting") && soft.has(key) ? "flexible" : key;
+}
+
+/** True where two labels of a fact mean the same. */
+export function labelsAgree(fact: TextFact, one: string, other: string): boolean {
+  return one === other || keyOf(fact, one) === keyOf(fact, other);
+}
+
+/** A fact of the machine. Support and mounting are one thing in two places, and each stands in for the other. */
+export function factOf(fact: Fact, known: KnownFacts): FactValue | undefined {
+  return known[fact] ?? (fact === "mounting" ? known.support : fact === "support" ? known.mounting : undefined);
+}
+
+/** Whether a number, or a range of which all values are possible, lies in an interval. */
+function ofNumber(interval: Interval, given: number | readonly [number, number]): Verdict {
+  if (typeof given === "number") return contains(interval, given) ? "met" : "unmet";
+  const [low, high] = given;
+  if (contains(interval, low) && contains(interval, high) && interval.oneOf === undefined) return "met";
+  return isBeyond(interval, low, high) ? "unmet" : "unknown";
+}
+
 /** Whether a machine meets a condition on one fact. */
 export function verdict(condition: Condition, fact: Fact, known: KnownFacts): Verdict {
-  const given = known[fact];
+  const given = factOf(fact, known);
   if (given === undefined) return "unknown";
-  const met = isNumberFact(fact)
-    ? contains(condition[fact] as Interval, given as number)
-    : labels(condition[fact as TextFact] as string).some(
-        (label) => label === given || folded(label) === folded(given as string),
-      );
-  return met ? "met" : "unmet";
+  if (isNumberFact(fact)) return ofNumber(condition[fact] as Interval, given as number);
+  const wanted = labels(condition[fact as TextFact] as string);
+  return wanted.some((label) => labelsAgree(fact as TextFact, label, given as string)) ? "met" : "unmet";
 }
 
 /** The facts that a condition is on. */

@@ -24,7 +24,7 @@ export const api610Shaft = /* @__PURE__ */ builtIn({
   place: "shaft",
   measuredOn: "the shaft against its bearing housing",
   band: null,
-  defaults: { content: { is: "overall", because: "a reading is the overall unless said to be of one discrete frequency" } },
+  meanings: { content: "overall, or of one discrete frequency; a broadband reading is overall" },
   notes: ["root(5.2e6/n) um peak-to-peak, not over 50; discrete frequencies root(3.9e6/n), not over 38; n in r/min"],
   classes: [
     { when: { content: "overall", speed: {} }, criteria: [{ as: "um pp", limits: { acceptance: { rootOf: 5.2e6, atMost: 50 } }, source: TABLE }] },

@@ -30,12 +30,7 @@ export const api610 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housing; vertically suspended pumps: thrust-bearing housing or motor mounting flange",
   band: [5, 1000],
-  ask: ["class"],
-  meanings: { class: "the type of pump" },
-  defaults: {
-    content: { is: "overall", because: "a reading is the overall unless said to be of one discrete frequency" },
-    units: { is: "metric", because: "the table prints mm/s and in/s side by side and not in ratio 25.4; use the column of the contract" },
-  },
+  meanings: { class: "the type of pump", content: "overall, or of one discrete frequency; a broadband reading is overall", units: "the column of the contract: the table prints mm/s and in/s side by side and not in ratio 25.4" },
   notes: ["outside the preferred but within the allowable region 30 % more is allowed", "measuring band from memory"],
   classes: [
     { when: { class: "vertically suspended", content: "overall", units: "metric" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 5 }, source: TABLE_9 }] },

@@ -26,7 +26,6 @@ export const iso10816Part5Of2000 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "main bearings",
   band: [2, 1000],
-  ask: ["group"],
   meanings: {
     group: "1: horizontal, pedestal or end-shield bearings on rigid foundation, usually above 300 r/min; 2: horizontal, bearing housings braced only against the hydraulic machine casing, usually below 300 r/min; 3: vertical, all bearing housings braced against foundation, usually 60 to 1800 r/min; 4: vertical, lower bearing braced against foundation, upper against the generator stator only, usually 60 to 1000 r/min",
     part: "location 1 of the standard's figure, or another main bearing",

@@ -24,7 +24,6 @@ export const iso10816Part6Of1995 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "the main structure of the machine, not bearing housings",
   band: [2, 1000],
-  ask: ["class"],
   meanings: { class: "the machine vibration classification number, agreed with the maker" },
   notes: [
     "zones A and B are not parted",

@@ -21,8 +21,7 @@ export const iso20816Part1Ranges = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "non-rotating parts",
   band: [10, 1000],
-  orientation: true,
-  defaults: { class: { is: "low end", because: "the low ends of the ranges are the lower limits" } },
+  informative: true,
   notes: ["each boundary is a range: A/B 0.71 to 4.5, B/C 1.8 to 9.3, C/D 4.5 to 14.7 mm/s RMS"],
   classes: [
     { when: { class: "low end" }, criteria: [{ as: "mm/s rms", limits: { "A/B": 0.71, "B/C": 1.8, "C/D": 4.5 }, source: RANGES }] },

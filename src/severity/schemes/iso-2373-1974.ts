@@ -21,7 +21,7 @@ export const iso2373Of1974 = /* @__PURE__ */ builtIn({
   replacedBy: "IEC 60034-14",
   scope: "factory test of motors, freely suspended; grades normal (N), reduced (R) and special (S)",
   machines: ["motor", "generator"],
-  within: { condition: "new", mounting: "free" },
+  within: { condition: "new", mounting: "free", frame: "IEC" },
   place: "housing",
   measuredOn: "bearing housings",
   band: [10, 1000],

@@ -21,7 +21,7 @@ export const nemaMg1Part20Old = /* @__PURE__ */ builtIn({
   replacedBy: "NEMA MG 1 Part 7",
   scope: "large induction motors at no load, to 4000 r/min",
   machines: ["motor"],
-  within: { condition: "new" },
+  within: { condition: "new", frame: "NEMA" },
   place: "housing",
   measuredOn: "bearing housings (from memory)",
   band: null,

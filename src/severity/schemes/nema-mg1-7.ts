@@ -27,11 +27,11 @@ export const nemaMg1Part7 = /* @__PURE__ */ builtIn({
   statusNote: "MG 1 is revised often and later editions differ in layout: check the edition in force",
   scope: "no-load test of motors on an elastic support whose natural frequency is at most 33 % of the lowest speed",
   machines: ["motor", "generator"],
-  within: { condition: "new" },
+  within: { condition: "new", frame: "NEMA" },
   place: "housing",
   measuredOn: "bearing housings",
   band: null,
-  defaults: { mounting: { is: "resilient", because: "Table 7-1 is for resilient mounting; rigid mounting takes 0.8 times its limits" } },
+  meanings: { mounting: "resilient, as Table 7-1 is printed for, or rigid, which takes 0.8 times its limits" },
   notes: ["1200 r/min and up 0.15 in/s peak, below that the velocity of 2.5 mil peak-to-peak; between the speeds printed (900, 720, 600 r/min) the limit of the lower speed is taken"],
   classes: [
     { when: { mounting: "resilient", speed: { from: 1200 } }, criteria: [{ as: "in/s pk", limits: { acceptance: 0.15 }, source: TABLE }] },

@@ -1,0 +1,108 @@
+import { cached, dataText, requireList, shown, VeladisError } from "../core/index";
+import { type Admitted, admittedSchemes } from "./admitted-schemes";
+import { type Fact, facts as factTable } from "./facts";
+import type { KnownFacts, Machine } from "./machine";
+import { type MachineRef, machineFacts } from "./machine-facts";
+import { machineNotes, requireUnderstood } from "./machine-notes";
+import { type Assume, type PlacedMachine, placedFacts } from "./placed-machine";
+import type { Scheme } from "./scheme";
+import { type SchemeRef, schemeOf } from "./scheme-of";
+import { builtInSchemes } from "./schemes/index";
+
+/** A machine in each scheme that the known facts admit, at one place. */
+export interface AdmittedMachines {
+  readonly place: Scheme["place"];
+  readonly machines: readonly PlacedMachine[];
+  /** The facts that were not given and decide which of the schemes is the one. */
+  readonly deciding: readonly Fact[];
+}
+
+const NOT_NEW = "condition in service: not given, assumed";
+
+/** Whether a new machine of this kind would be judged by other schemes. */
+function hasAcceptance(schemes: readonly Scheme[], { type }: KnownFacts, place: Scheme["place"]): boolean {
+  return schemes.some(
+    (one) =>
+      one.kind === "acceptance" &&
+      one.place === place &&
+      (one.machines === undefined || (one.machines as readonly string[]).includes(type as string)),
+  );
+}
+
+/** Refuses facts that were not given where nothing may be assumed. */
+function refuseOpen(deciding: readonly Fact[]): void {
+  if (deciding.length === 0) return;
+  throw new VeladisError("missing-fact", {
+    expected: deciding.map((fact) => `${fact}: ${factTable[fact].ask}`).join("; "),
+    received: `a machine without ${deciding.join(" and ")}`,
+  });
+}
+
+function placedIn({ scheme, facts, scope }: Admitted, given: KnownFacts, words: readonly string[], assume: Assume) {
+  const machine = placedFacts(scheme, facts, given, assume);
+  return Object.freeze({
+    ...machine,
+    assumedFacts: Object.freeze([...words, ...scope, ...machine.assumedFacts]),
+  });
+}
+
+/** A machine in the schemes that are for it at a place. */
+function machinesAt(
+  schemes: readonly Scheme[],
+  ref: MachineRef,
+  place: Scheme["place"],
+  assume: Assume,
+): AdmittedMachines {
+  if (assume === "nothing") requireUnderstood(ref);
+  const known = machineFacts(ref);
+  const admitted = admittedSchemes(schemes, known, place);
+  const kinds = new Set(admitted.map(({ scheme }) => scheme.kind));
+  const deciding = [...new Set(admitted.flatMap((one) => one.deciding))];
+  // zones and a fan's limits, or a pass, are answers to other questions: no set holds both
+  if (assume === "nothing" || kinds.size > 1) refuseOpen(deciding);
+  const { assumed, setAside } = machineNotes(ref);
+  const isOpen = known.condition === undefined && hasAcceptance(schemes, known, place);
+  const words = [...assumed, ...(isOpen ? [NOT_NEW] : [])];
+  const machines = admitted
+    .map((one) => placedIn(one, known, words, assume))
+    .map((one) => (setAside.length === 0 ? one : Object.freeze({ ...one, setAside: [...setAside, ...one.setAside] })));
+  return Object.freeze({ place, machines: Object.freeze(machines), deciding: Object.freeze(deciding) });
+}
+
+/** What was found for machines of some schemes, remembered by their words or their data. */
+function remember(schemes: readonly Scheme[]) {
+  return cached((key): AdmittedMachines => {
+    const [place, assume, form] = key.split("\n", 3) as [Scheme["place"], Assume, string];
+    const said = key.slice(place.length + assume.length + form.length + 3);
+    return machinesAt(schemes, form === "words" ? said : (JSON.parse(said) as Machine), place, assume);
+  });
+}
+
+const ofBuiltIn = /* @__PURE__ */ remember(builtInSchemes as readonly Scheme[]);
+
+/**
+ * A machine in every scheme that its known facts admit for readings at a place; none where no scheme is for it.
+ *
+ * @throws {@link VeladisError} `missing-fact`, `out-of-range`, `unknown-option`
+ */
+export function admittedMachines(
+  ref: MachineRef,
+  place: Scheme["place"],
+  assume: Assume,
+  schemes?: readonly SchemeRef[],
+): AdmittedMachines {
+  if (schemes !== undefined) {
+    return machinesAt(requireList(schemes, "schemes as a list").map(schemeOf), ref, place, assume);
+  }
+  if (typeof ref === "string") return ofBuiltIn(`${place}\n${assume}\nwords\n${ref}`);
+  machineFacts(ref);
+  return ofBuiltIn(`${place}\n${assume}\ndata\n${JSON.stringify(ref)}`);
+}
+
+/** Refuses a machine that no scheme is for. */
+export function refuseUnknown(ref: MachineRef): never {
+  throw new VeladisError("out-of-range", {
+    expected: "a machine that a scheme gives a verdict for (informative ranges and rules of thumb give none)",
+    received: typeof ref === "string" ? shown(ref) : dataText(ref),
+  });
+}

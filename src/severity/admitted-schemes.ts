@@ -1,0 +1,138 @@
+import { VeladisError } from "../core/index";
+import { type FactPoints, openFacts, pointsText } from "./fact-points";
+import { type Fact, facts as factTable, isNumberFact } from "./facts";
+import { withLabelledPower } from "./labelled-power";
+import type { FactValue, KnownFacts } from "./machine";
+import { machineTypes } from "./machine-types";
+import { isOpen } from "./match-machine";
+import type { Scheme } from "./scheme";
+import { inOrder } from "./scheme-order";
+
+/** A scheme that the known facts admit: the first that is for the machine, if the facts not given are such. */
+export interface Admitted {
+  readonly scheme: Scheme;
+  /** The facts; of those not given, the part for which the scheme is the first. */
+  readonly facts: KnownFacts;
+  /** The facts that were not given and decide that it is this one. */
+  readonly deciding: readonly Fact[];
+  /** What was taken for them, in words. */
+  readonly scope: readonly string[];
+}
+
+/** Labels that tell rows of a scheme apart and never choose the scheme; nor does a shaft height. */
+const rowFacts: readonly Fact[] = [
+  "group",
+  "class",
+  "category",
+  "grade",
+  "part",
+  "band",
+  "content",
+  "units",
+  "shaftHeight",
+  "height",
+];
+
+/** Without the facts that tell rows of a scheme apart. */
+function scopeFacts(known: KnownFacts): KnownFacts {
+  return Object.fromEntries(Object.entries(known).filter(([fact]) => !rowFacts.includes(fact as Fact)));
+}
+
+/** The schemes that give a verdict on such a machine at such a place, best first. */
+function relevant(schemes: readonly Scheme[], known: KnownFacts, place: Scheme["place"]): readonly Scheme[] {
+  const { type, condition } = known;
+  const possible = schemes.filter(
+    (one) =>
+      one.place === place &&
+      one.kind !== "grades" &&
+      one.informative === undefined &&
+      (one.machines === undefined || (one.machines as readonly string[]).includes(type as string)),
+  );
+  const isNew = condition === "new" && possible.some(({ kind }) => kind === "acceptance");
+  return inOrder(
+    possible.filter(({ kind }) => (kind === "acceptance") === isNew),
+    known,
+  );
+}
+
+/** Walks through every combination of what the open facts may be. */
+function walk(open: readonly FactPoints[], known: KnownFacts, visit: (completed: KnownFacts) => void): void {
+  const [first, ...rest] = open;
+  if (first === undefined) {
+    visit(known);
+    return;
+  }
+  for (const point of first.points) walk(rest, { ...known, [first.fact]: point }, visit);
+}
+
+/** What a scheme is taken for of a fact that was not given; undefined where that is all it may be. */
+function narrowed(one: FactPoints, taken: ReadonlySet<FactValue>): { value?: FactValue; text: string } | undefined {
+  const { fact, points } = one;
+  if (isNumberFact(fact)) {
+    const numbers = (points as readonly number[]).filter((point) => taken.has(point));
+    const [first, last] = [numbers[0] as number, numbers.at(-1) as number];
+    if (first === points[0] && last === points.at(-1)) return undefined;
+    const entry = factTable[fact];
+    return { value: [first, last], text: pointsText(one, numbers, "unit" in entry ? entry.unit : "") };
+  }
+  if (points.every((point) => taken.has(point))) return undefined;
+  const [label, ...more] = [...taken] as string[];
+  return more.length > 0 ? { text: [label, ...more].join(" or ") } : { value: label as string, text: label as string };
+}
+
+/** The scheme with what was taken of the open facts. */
+function admittedAs(
+  scheme: Scheme,
+  known: KnownFacts,
+  open: readonly FactPoints[],
+  taken: ReadonlyMap<Fact, ReadonlySet<FactValue>>,
+): Admitted {
+  const facts: { [F in Fact]?: FactValue } = { ...known };
+  const scope: string[] = [];
+  const deciding: Fact[] = [];
+  for (const one of open) {
+    const found = narrowed(one, taken.get(one.fact) as ReadonlySet<FactValue>);
+    if (found === undefined) continue;
+    deciding.push(one.fact);
+    if (found.value !== undefined) facts[one.fact] = found.value;
+    const name = one.fact === "shaftHeight" ? "shaft height" : one.fact;
+    scope.push(`${name} ${found.text}: not given, assumed`);
+  }
+  return { scheme, facts, deciding, scope };
+}
+
+/**
+ * The schemes that the known facts admit for readings at a place: for whatever the facts not given may be, the first
+ * scheme that is for such a machine. With all facts given that is one; a fact left out can only add to them.
+ *
+ * @throws {@link VeladisError} `missing-fact` without the kind of machine, `out-of-range` where label and power
+ *   contradict each other
+ */
+export function admittedSchemes(
+  schemes: readonly Scheme[],
+  given: KnownFacts,
+  place: Scheme["place"],
+): readonly Admitted[] {
+  if (given.type === undefined && schemes.some(({ machines }) => machines !== undefined)) {
+    throw new VeladisError("missing-fact", {
+      expected: `type: ${factTable.type.ask}`,
+      received: "a machine without type",
+      allowed: Object.keys(machineTypes),
+    });
+  }
+  const possible = relevant(schemes, given, place);
+  const known = withLabelledPower(possible, given);
+  const open = openFacts(possible, known);
+  const found = new Map<Scheme, Map<Fact, Set<FactValue>>>();
+  walk(open, scopeFacts(known), (completed) => {
+    const first = possible.find((scheme) => isOpen(scheme, completed));
+    if (first === undefined) return;
+    const taken = found.get(first) ?? new Map<Fact, Set<FactValue>>(open.map(({ fact }) => [fact, new Set()]));
+    for (const { fact } of open) taken.get(fact)?.add(completed[fact] as FactValue);
+    found.set(first, taken);
+  });
+  return possible.flatMap((scheme) => {
+    const taken = found.get(scheme);
+    return taken === undefined ? [] : [admittedAs(scheme, known, open, taken)];
+  });
+}

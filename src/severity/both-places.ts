@@ -1,0 +1,39 @@
+import { badnessOf, possibleOf, unitedParts, worstFirst } from "./combined-judgements";
+import type { Fact } from "./facts";
+import type { Judgement } from "./judgement";
+import type { PlaceVerdict } from "./verdict-at-place";
+import type { Verdict } from "./verdict-of";
+
+/** What was assumed of anything but the place. */
+function withoutPlace(texts: readonly string[]): readonly string[] {
+  return texts.filter((text) => !text.startsWith("place "));
+}
+
+/**
+ * The verdict on a displacement of which nobody said whether it was measured on the housing or on the shaft: where both
+ * come to the same that, else both side by side, and the worse of them in front.
+ */
+export function bothPlaces(housing: PlaceVerdict, shaft: PlaceVerdict, deciding: readonly Fact[]): Verdict {
+  const judgements = worstFirst([...housing.judgements, ...shaft.judgements]);
+  const [first] = judgements as [Judgement];
+  const parts = unitedParts(judgements);
+  const same = housing.short === shaft.short;
+  const [mine, others] = [housing, shaft].sort(
+    (a, b) => badnessOf(b.judgements[0] as Judgement) - badnessOf(a.judgements[0] as Judgement),
+  ) as [PlaceVerdict, PlaceVerdict];
+  const possible = same ? mine.possible : possibleOf([...mine.judgements, ...others.judgements]);
+  const place = same
+    ? "place: not given; housing and shaft come to the same"
+    : "place: not given, and the worse of housing and shaft is taken";
+  return Object.freeze({
+    ...first,
+    ...parts,
+    headline: same ? mine.headline : `shaft ${shaft.short}, housing ${housing.short}: state the place`,
+    word: same ? mine.word : "the place of the reading decides",
+    possible,
+    worst: possible.at(-1) as Verdict["zone"],
+    assumedFacts: Object.freeze([place, ...withoutPlace(parts.assumedFacts)]),
+    judgements,
+    deciding: Object.freeze(same ? deciding : ["place", ...deciding]),
+  } satisfies Verdict);
+}

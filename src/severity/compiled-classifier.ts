@@ -1,0 +1,128 @@
+import { conversionAssumes } from "../amplitude/index";
+import { requireGiven, VeladisError } from "../core/index";
+import { type Frequency, hertz } from "../frequency/index";
+import { type Assumption, amplitudeIn, parsedType, type ReadingType } from "../reading/index";
+import type { Unjudged } from "./applicable-criteria";
+import type { CriterionPlan } from "./criterion-plan";
+import { type JudgementPlan, judgementPlan } from "./judgement-plan";
+import type { SchemeKind, Zone } from "./kinds";
+import { valuesIn } from "./limits-in-type";
+import type { Assume, PlacedMachine } from "./placed-machine";
+import { zoneLadder } from "./zone-ladder";
+
+/** A judge of many readings of one machine in one reading type. */
+export interface Classifier<K extends SchemeKind = SchemeKind> {
+  /** The zone of a value in `from`; the same as {@link classify} gives. Nothing is allocated. */
+  (value: number): Zone<K>;
+  /** The zones, best first; an index into this list is what `index` and `array` give. */
+  readonly zones: readonly Zone<K>[];
+  /** The limits between them in `from`, where several criteria apply the lowest. */
+  readonly limits: readonly number[];
+  /** The highest value that is still in each zone but the worst: the limits with their tolerance for float noise, 2^-23. */
+  readonly bounds: readonly number[];
+  readonly from: string;
+  readonly scheme: string;
+  readonly assumed: readonly Assumption[];
+  readonly assumedFacts: readonly string[];
+  /** What was given of the machine and plays no part, in words. */
+  readonly setAside: readonly string[];
+  /** Criteria that could not be applied, with the reason. */
+  readonly unjudged: readonly Unjudged[];
+  readonly verified: boolean;
+  /** True where `worst` is always the zone itself: nothing that was not measured could be worse. */
+  readonly complete: boolean;
+  /** The worst zone that is possible for a value; the zone itself where the judgement is `complete`. */
+  worst(value: number): Zone<K>;
+  /** The number of the zone of a value, 0 for the best. */
+  index(value: number): number;
+  /**
+   * The number of the zone of every value, into a new array or into `target`.
+   *
+   * @throws {@link VeladisError} `length-mismatch`, `wrong-type`, or as for one value with the index named
+   */
+  array(values: Float64Array, target?: Uint8Array): Uint8Array;
+}
+
+/** What {@link classifier} can be told besides. */
+export interface ClassifierOptions {
+  /** The frequency of the vibration, where the table limits another quantity, or others too. */
+  readonly at?: Frequency;
+  readonly crestFactor?: number;
+  readonly assume?: Assume;
+}
+
+/** The lowest of criteria, limit by limit, in the reader's type: of the limits themselves, or of what is still within them. */
+function lowestOf(
+  criteria: readonly CriterionPlan[],
+  valuesOf: (plan: CriterionPlan) => readonly number[],
+  type: ReadingType,
+  told: { readonly hertz: number | undefined; readonly crestFactor: number | undefined },
+): readonly number[] {
+  const [first, ...others] = criteria.map((plan) =>
+    valuesIn(type, valuesOf(plan), plan.criterion.as, { ...told, hertz: plan.hertz ?? told.hertz }),
+  );
+  return Object.freeze(
+    (first as number[]).map((value, k) => Math.min(value, ...others.map((one) => one[k] as number))),
+  );
+}
+
+/** Refuses schemes whose zones have other names: no one ladder holds both. */
+function requireSameZones(plans: readonly JudgementPlan[]): readonly Zone[] {
+  const [first, ...others] = plans.map(({ criteria }) => (criteria[0] as CriterionPlan).zones);
+  const zones = first as readonly Zone[];
+  if (others.every((one) => one.join() === zones.join())) return zones;
+  throw new VeladisError("missing-fact", {
+    expected: "facts of the machine that leave schemes with the same zones",
+    received: [zones, ...others].map((one) => one.join(", ")).join("; "),
+  });
+}
+
+/**
+ * A classifier for a machine in one scheme or in several, of which the worst governs.
+ *
+ * @throws {@link VeladisError} as {@link classify}
+ */
+export function compiledClassifier(
+  from: string,
+  options: ClassifierOptions,
+  machinesOf: (assume: Assume | undefined) => readonly PlacedMachine[],
+) {
+  const { at, crestFactor, assume } = requireGiven(options, 'options such as { at: "1500 r/min" }');
+  const { type, reference } = parsedType(from);
+  const reading = amplitudeIn(type, 1, at === undefined ? undefined : hertz(at));
+  const told = { hertz: reading.hertz, crestFactor };
+  const machines = machinesOf(assume);
+  const plans = machines.map((machine) => judgementPlan(machine, [reading], crestFactor));
+  const zones = requireSameZones(plans);
+  const all = plans.flatMap(({ criteria }) => criteria);
+  const certain = all.filter(({ bound }) => bound !== "most");
+  const bounds = lowestOf(certain, (one) => one.bounds, type, told);
+  const isOpen = plans.some(({ openBecause }) => openBecause !== undefined);
+  const { judge, index, array } = zoneLadder(bounds, zones, reference !== 0);
+  const worstIndex = isOpen
+    ? (value: number): number => Math.max(index(value), zones.length - 1)
+    : certain.length === all.length
+      ? index
+      : zoneLadder(
+          lowestOf(all, (one) => one.bounds, type, told),
+          zones,
+          reference !== 0,
+        ).index;
+  const assumed = new Set(all.flatMap(({ criterion }) => conversionAssumes(type, criterion.as, crestFactor)));
+  const limits = lowestOf(certain, (one) => one.limits.map(({ value }) => value), type, told);
+  return Object.assign(judge, {
+    zones,
+    limits,
+    bounds,
+    from: type,
+    assumed: Object.freeze([...assumed]) as readonly Assumption[],
+    assumedFacts: Object.freeze([...new Set(plans.flatMap((plan) => plan.assumedFacts))]),
+    setAside: Object.freeze([...new Set(machines.flatMap(({ setAside }) => setAside))]),
+    unjudged: Object.freeze(plans.flatMap(({ unjudged }) => unjudged)),
+    verified: plans.every(({ verified }) => verified),
+    complete: !isOpen && certain.length === all.length,
+    index,
+    array,
+    worst: (value: number): Zone => zones[worstIndex(value)] as Zone,
+  });
+}

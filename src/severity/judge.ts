@@ -1,0 +1,88 @@
+import { VeladisError } from "../core/index";
+import { type AdmittedMachines, admittedMachines, refuseUnknown } from "./admitted-machines";
+import { bothPlaces } from "./both-places";
+import { unitedParts } from "./combined-judgements";
+import { facts } from "./facts";
+import { type MachineRef, machineFacts } from "./machine-facts";
+import type { Assume } from "./placed-machine";
+import { type ReadingRef, readingsOf } from "./readings";
+import { requireOptions } from "./require-options";
+import type { SchemeRef } from "./scheme-of";
+import { type PlaceVerdict, verdictAtPlace } from "./verdict-at-place";
+import type { Verdict } from "./verdict-of";
+
+/** What {@link judge} can be told besides the reading and the machine. */
+export interface JudgeOptions {
+  /** The schemes to choose from; the built-in ones if not given. */
+  readonly schemes?: readonly SchemeRef[];
+  /** `"lowest limits"`, if not given: facts not given are taken on the safe side; `"nothing"`: they are asked for. */
+  readonly assume?: Assume;
+  /** Peak over RMS of the waveform, in place of the sine's 1.414, within one quantity. */
+  readonly crestFactor?: number;
+}
+
+/** The verdict of one place, with the worst judgement in front. */
+function onePlace({ judgements, possible, headline, word }: PlaceVerdict, { deciding }: AdmittedMachines): Verdict {
+  const [first] = judgements as [PlaceVerdict["judgements"][number]];
+  if (judgements.length === 1) return Object.freeze({ ...first, headline, possible, judgements, deciding });
+  const worst = possible.at(-1) as Verdict["zone"];
+  return Object.freeze({ ...first, ...unitedParts(judgements), headline, word, possible, worst, judgements, deciding });
+}
+
+/** Refuses a displacement whose place nobody said. */
+function refusePlace(): never {
+  throw new VeladisError("missing-fact", {
+    expected: `place: ${facts.place.ask}`,
+    received: "a displacement of unknown place",
+    allowed: ["housing", "shaft"],
+  });
+}
+
+/**
+ * The verdict on a reading by every published scheme that the known facts of its machine admit.
+ *
+ * The verdict is the set of zones that are still possible: `possible`, best first, with `zone` the worst that was judged
+ * and `worst` the worst that is possible. A fact that tells rows of a scheme apart and is not given (support, category,
+ * group ...) is taken for its lowest limits; one that chooses the scheme (power, speed at the edge of a scope, frame)
+ * leaves every scheme that it admits, and the worst governs. A displacement whose place nobody said is judged on the
+ * housing and on the shaft. All of that is named in `assumedFacts`; what was given and plays no part in `setAside`.
+ *
+ * @param reading - e.g. `"4.1 mm/s rms"`, an amplitude, or an array of readings of one measurement, one a quantity
+ * @param machine - the machine, as data or in words, with its kind at least
+ * @param options - schemes, what may be assumed, a crest factor
+ * @throws {@link VeladisError} `missing-fact` for the kind of machine, for facts between schemes of different kinds and,
+ *   with `assume: "nothing"`, for every fact that decides; `out-of-range` for a machine that no scheme is for and for
+ *   facts that contradict each other; `sensor-fault` for a reading below the range of its loop; and all of {@link classify}
+ * @example
+ * ```ts
+ * import { judge } from "veladis/severity";
+ *
+ * judge("4.1 mm/s rms", "pump 90 kW 2980 r/min category II").headline; // => "zone B"
+ * const { headline, zone, worst, judgements } = judge("2.0 mm/s rms", "motor 1485 r/min rigid");
+ * headline; // => "zone B to C"
+ * [zone, worst]; // => ["C", "C"]
+ * judgements.map((one) => `${one.scheme} ${one.zone}`);
+ * // => ["iso-10816-1-1995-annexB C", "iso-20816-3-2022 B"]
+ * judge("6 mil pp", "motor 400 kW 3570 r/min rigid housing").zone; // => "D"
+ * judge("2.0 mm/s rms", "motor 1485 r/min rigid", { assume: "nothing" }); // throws missing-fact
+ * ```
+ */
+export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOptions = {}): Verdict {
+  const { schemes, assume = "lowest limits", crestFactor } = requireOptions(options);
+  const readings = readingsOf(reading);
+  const { place } = machineFacts(machine) as { place?: "housing" | "shaft" };
+  const at = (where: "housing" | "shaft"): AdmittedMachines => admittedMachines(machine, where, assume, schemes);
+  const isEither = place === undefined && readings.every(({ quantity }) => quantity === "displacement");
+  const first = at(place ?? "housing");
+  const other = isEither ? at("shaft") : undefined;
+  const isOne = other === undefined || other.machines.length === 0;
+  if (first.machines.length === 0 && isOne) refuseUnknown(machine);
+  if (isOne || first.machines.length === 0) {
+    const only = first.machines.length > 0 ? first : (other as AdmittedMachines);
+    return onePlace(verdictAtPlace(only, readings, crestFactor), only);
+  }
+  if (assume === "nothing") refusePlace();
+  return bothPlaces(verdictAtPlace(first, readings, crestFactor), verdictAtPlace(other, readings, crestFactor), [
+    ...new Set([...first.deciding, ...other.deciding]),
+  ]);
+}

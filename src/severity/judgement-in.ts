@@ -1,0 +1,81 @@
+import { type Amplitude, union } from "../reading/index";
+import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
+import type { Judgement } from "./judgement";
+import { judgementPlan } from "./judgement-plan";
+import type { Zone } from "./kinds";
+import { loopCautions } from "./loop-cautions";
+import type { PlacedMachine } from "./placed-machine";
+import { clippedBecause, requireInRange } from "./require-in-range";
+
+/** The worst of the criteria that say what the vibration is or is at least. */
+function governingOf(criteria: readonly CriterionJudgement[]): CriterionJudgement {
+  let worst: CriterionJudgement | undefined;
+  for (const one of criteria) {
+    if (one.bound !== "most" && (worst === undefined || rankOf(one) > rankOf(worst))) worst = one;
+  }
+  return worst as CriterionJudgement;
+}
+
+/** The worst number of a zone that any criterion admits, those that say the most included. */
+function mostOf(criteria: readonly CriterionJudgement[], zones: readonly Zone[], at: number): number {
+  let most = at;
+  for (const { bound, zone } of criteria) if (bound === "most") most = Math.max(most, zones.indexOf(zone));
+  return most;
+}
+
+/**
+ * What a scheme says of readings of a machine that has its class in it.
+ *
+ * @throws {@link VeladisError} `sensor-fault`, `missing-fact`, `missing-frequency`, `not-a-sine`, `out-of-range`
+ */
+export function judgementIn(
+  machine: PlacedMachine,
+  readings: readonly Amplitude[],
+  crestFactor: number | undefined,
+): Judgement {
+  const { scheme } = machine;
+  requireInRange(readings);
+  const plan = judgementPlan(machine, readings, crestFactor);
+  const criteria = Object.freeze(plan.criteria.map((one) => judgedBy(one, readings, crestFactor)));
+  const governing = governingOf(criteria);
+  const { zones } = governing;
+  const at = zones.indexOf(governing.zone);
+  const openBecause = clippedBecause(readings) ?? plan.openBecause;
+  const upTo = openBecause === undefined ? mostOf(criteria, zones, at) : zones.length - 1;
+  const { possible, worst, headline, word } = plan.possible(at, upTo, openBecause);
+  const assumed = criteria.map((one) => one.assumed).reduce((all, own) => union(all, own));
+  const loop = loopCautions(readings);
+  // written out: a copy of the governing criterion with parts added to it costs more than all the rest
+  return Object.freeze({
+    headline,
+    quantity: governing.quantity,
+    zone: governing.zone,
+    possible,
+    worst,
+    zones,
+    judged: governing.judged,
+    limits: governing.limits,
+    limit: governing.limit,
+    margin: governing.margin,
+    source: governing.source,
+    bound: governing.bound,
+    band: governing.band,
+    assumed,
+    verified: plan.verified,
+    history: governing.history,
+    kind: scheme.kind,
+    word,
+    scheme: scheme.id,
+    standard: scheme.standard,
+    edition: scheme.edition,
+    measuredOn: scheme.measuredOn,
+    machineClass: machine.machineClass,
+    machine: machine.given,
+    criteria,
+    unjudged: plan.unjudged,
+    assumedSine: assumed.includes("sine"),
+    assumedFacts: plan.assumedFacts,
+    setAside: machine.setAside,
+    cautions: loop.length === 0 ? plan.cautions : Object.freeze([...loop, ...plan.cautions]),
+  } satisfies Judgement);
+}

@@ -1,0 +1,37 @@
+import type { Assumption } from "../reading/index";
+import type { Unjudged } from "./applicable-criteria";
+import type { CriterionJudgement } from "./judge-criterion";
+import type { SchemeKind } from "./kinds";
+import type { KnownFacts } from "./machine";
+import type { PossibleZones } from "./possible-zones";
+import type { Condition } from "./scheme";
+
+/** What a scheme says of a reading: the governing criterion's answer, and what it rests on. */
+export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJudgement<K>, PossibleZones<K> {
+  readonly kind: K;
+  /** The id of the scheme. */
+  readonly scheme: string;
+  readonly standard: string;
+  readonly edition: string;
+  /** Where the standard has the reading taken, in words. */
+  readonly measuredOn: string;
+  /** The class of the machine, as the standard tells classes apart. */
+  readonly machineClass: Condition;
+  readonly machine: KnownFacts;
+  /** Every criterion that was applied; the worst governs. */
+  readonly criteria: readonly CriterionJudgement<K>[];
+  /** Criteria of the scheme that could not be applied, with the reason. */
+  readonly unjudged: readonly Unjudged[];
+  /** True where peak and RMS were taken to be related as for one sine. */
+  readonly assumedSine: boolean;
+  /** All that was assumed of any reading, on its way here or in its conversion, over all criteria. */
+  readonly assumed: readonly Assumption[];
+  /** What was taken for facts not given, in words: always the lower limits. */
+  readonly assumedFacts: readonly string[];
+  /** What was given of the machine and plays no part, in words. */
+  readonly setAside: readonly string[];
+  /** True only if every limit of every criterion that was applied was read in print. */
+  readonly verified: boolean;
+  /** What to know before relying on the answer. */
+  readonly cautions: readonly string[];
+}

@@ -1,0 +1,55 @@
+import { parsedType } from "../reading/index";
+import { type AdmittedMachines, admittedMachines, refuseUnknown } from "./admitted-machines";
+import { type Classifier, type ClassifierOptions, compiledClassifier } from "./compiled-classifier";
+import { type MachineRef, machineFacts } from "./machine-facts";
+import type { PlacedMachine } from "./placed-machine";
+import type { SchemeRef } from "./scheme-of";
+
+/** What {@link machineClassifier} can be told besides. */
+export interface MachineClassifierOptions extends ClassifierOptions {
+  /** The schemes to choose from; the built-in ones if not given. */
+  readonly schemes?: readonly SchemeRef[];
+}
+
+/** A judge of many readings of one machine by every scheme that its known facts admit. */
+export interface MachineClassifier extends Omit<Classifier, "scheme"> {
+  /** The ids of the schemes, best first; the worst of them governs. */
+  readonly schemes: readonly string[];
+}
+
+/**
+ * A judge of readings compiled once, by every published scheme that the known facts of a machine admit: the same zone
+ * and the same `worst` as {@link judge}, for many values in one reading type.
+ *
+ * @param machine - the machine, as data or in words, with its kind at least
+ * @param from - what the values are written in, e.g. `"in/s pk"`
+ * @param options - `at`, `crestFactor`, `assume` (`"lowest limits"` if not given), `schemes`
+ * @throws {@link VeladisError} as {@link judge}; `missing-fact` too for facts between schemes whose zones differ
+ * @example
+ * ```ts
+ * import { machineClassifier } from "veladis/severity";
+ *
+ * const judge = machineClassifier("motor 1485 r/min rigid", "mm/s rms");
+ * judge(2.0); // => "C"
+ * judge.schemes; // => ["iso-20816-3-2022", "iso-10816-1-1995-annexB"]
+ * judge.assumedFacts[1]; // => "power above 15 kW: not given, assumed"
+ * ```
+ */
+export function machineClassifier(
+  machine: MachineRef,
+  from: string,
+  options: MachineClassifierOptions = {},
+): MachineClassifier {
+  const { schemes, ...rest } = options;
+  let found: readonly PlacedMachine[] = [];
+  const judge = compiledClassifier(from, rest, (assume = "lowest limits") => {
+    const { place } = machineFacts(machine) as { place?: "housing" | "shaft" };
+    const at = (where: "housing" | "shaft"): AdmittedMachines => admittedMachines(machine, where, assume, schemes);
+    const isEither = place === undefined && parsedType(from).quantity === "displacement";
+    const places = [at(place ?? "housing"), ...(isEither ? [at("shaft")] : [])];
+    found = places.flatMap(({ machines }) => machines);
+    if (found.length === 0) refuseUnknown(machine);
+    return found;
+  });
+  return Object.freeze(Object.assign(judge, { schemes: Object.freeze(found.map(({ scheme }) => scheme.id)) }));
+}

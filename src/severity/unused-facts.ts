@@ -1,0 +1,44 @@
+import { type Fact, facts, isNumberFact } from "./facts";
+import type { KnownFacts } from "./machine";
+import type { Condition, Scheme } from "./scheme";
+import { factsOf } from "./verdict";
+
+const used = /* @__PURE__ */ new WeakMap<Scheme, ReadonlySet<Fact>>();
+
+/** The facts that a scheme asks for or bounds anywhere. */
+function usedFacts(scheme: Scheme): ReadonlySet<Fact> {
+  let found = used.get(scheme);
+  if (found === undefined) {
+    const { within, exclusions = [], classes } = scheme;
+    const conditions: (Condition | undefined)[] = [
+      within,
+      ...exclusions.map(({ when }) => when),
+      ...classes.flatMap((one) => [one.named, one.by, one.when, one.within]),
+    ];
+    found = new Set(conditions.flatMap(factsOf));
+    used.set(scheme, found);
+  }
+  return found;
+}
+
+/** Facts that are told apart elsewhere: the kind of machine and the place choose the scheme, the speed decides bounds. */
+const elsewhere: readonly Fact[] = ["type", "place", "condition", "speed", "naturalFrequency"];
+
+/** What was given of the machine and plays no part in a scheme, in words: nothing given is ignored in silence. */
+export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
+  const asked = usedFacts(scheme);
+  const soft = asked.has("support") || asked.has("mounting");
+  const sized = asked.has("power") || asked.has("shaftHeight");
+  const { standard, edition } = scheme;
+  return (Object.keys(known) as Fact[])
+    .filter((fact) => !asked.has(fact) && !elsewhere.includes(fact))
+    .filter((fact) => !(soft && (fact === "support" || fact === "mounting")))
+    .filter((fact) => !(sized && (fact === "power" || fact === "shaftHeight")))
+    .map((fact) => {
+      const entry = facts[fact];
+      const unit = isNumberFact(fact) && "unit" in entry ? ` ${entry.unit}` : "";
+      const value = known[fact];
+      const text = typeof value === "object" ? value.join(" to ") : value;
+      return `${fact} ${text}${unit}: plays no part in ${standard} (${edition})`;
+    });
+}

@@ -1,0 +1,79 @@
+import { VeladisError } from "../core/index";
+import type { Amplitude } from "../reading/index";
+import type { AdmittedMachines } from "./admitted-machines";
+import { possibleOf, worstFirst } from "./combined-judgements";
+import type { Judgement } from "./judgement";
+import { judgementIn } from "./judgement-in";
+import type { Zone } from "./kinds";
+
+/** What the schemes for one place say together. */
+export interface PlaceVerdict {
+  /** Worst first. */
+  readonly judgements: readonly Judgement[];
+  readonly possible: readonly Zone[];
+  /** The zones in few words, without the kind of scheme. */
+  readonly short: string;
+  readonly headline: string;
+  readonly word: string;
+}
+
+const unreadable: readonly string[] = ["missing-frequency", "not-a-sine", "missing-fact"];
+
+/** The judgements by all schemes for a place, and the first refusal of those that cannot judge such a reading. */
+function judgedAt(
+  { machines }: AdmittedMachines,
+  readings: readonly Amplitude[],
+  crestFactor: number | undefined,
+): [judgements: Judgement[], refusal: VeladisError | undefined] {
+  const judgements: Judgement[] = [];
+  let refusal: VeladisError | undefined;
+  for (const machine of machines) {
+    try {
+      judgements.push(judgementIn(machine, readings, crestFactor));
+    } catch (error) {
+      if (!(error instanceof VeladisError) || !unreadable.includes(error.code)) throw error;
+      refusal ??= error;
+    }
+  }
+  return [judgements, refusal];
+}
+
+function shortOf(zones: readonly Zone[], isOpen: boolean): string {
+  const [best, worst] = [zones[0] as string, zones.at(-1) as string];
+  return zones.length === 1 ? best : isOpen ? `${best} or worse` : `${best} to ${worst}`;
+}
+
+function headlineOf({ kind }: Judgement, short: string, isOne: boolean): string {
+  if (kind === "zones") return `zone ${short}`;
+  return kind === "acceptance" && !isOne ? "pass or fail, not decided" : short;
+}
+
+/**
+ * The verdict of all schemes for a place together.
+ *
+ * @throws {@link VeladisError} the first refusal where no scheme can judge such a reading
+ */
+export function verdictAtPlace(
+  place: AdmittedMachines,
+  readings: readonly Amplitude[],
+  crestFactor: number | undefined,
+): PlaceVerdict {
+  const [judgements, refusal] = judgedAt(place, readings, crestFactor);
+  const sorted = worstFirst(judgements);
+  const [first] = sorted;
+  if (first === undefined) throw refusal;
+  const found = possibleOf(sorted);
+  // a scheme that could not judge leaves all open that is worse
+  const possible = refusal === undefined ? found : first.zones.slice(first.zones.indexOf(found[0] as Zone));
+  const isOpen = refusal !== undefined || sorted.some((one) => one.headline.endsWith("or worse"));
+  const short = shortOf(possible, isOpen);
+  const { deciding } = place;
+  const depends = sorted.length > 1 && possible.length > 1 && deciding.length > 0;
+  return {
+    judgements: sorted,
+    possible,
+    short,
+    headline: headlineOf(first, short, possible.length === 1),
+    word: depends ? `state the ${deciding.join(" and the ")}` : first.word,
+  };
+}

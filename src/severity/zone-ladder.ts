@@ -1,0 +1,71 @@
+import { requireFinite, requireNonNegative, shown, VeladisError } from "../core/index";
+import type { Zone } from "./kinds";
+
+function refuse(value: number, isLevel: boolean, where = ""): void {
+  if (isLevel) requireFinite(value, `a level in dB${where}`);
+  else requireNonNegative(value, `an amplitude of zero or more${where}`);
+}
+
+/** The number of the zone of a value, and of every value of an array, by up to three bounds without a loop. */
+export function zoneLadder(bounds: readonly number[], zones: readonly Zone[], isLevel: boolean) {
+  const lowest = isLevel ? -Number.MAX_VALUE : 0;
+  const [a = Number.MAX_VALUE, b = Number.MAX_VALUE, c = Number.MAX_VALUE] = bounds;
+  const highest = Number.MAX_VALUE;
+  const few = bounds.length <= 3;
+  const more = bounds.slice(3);
+  const [za, zb, zc, zd] = zones as [Zone, Zone, Zone, Zone];
+  const index = (value: number): number => {
+    if (typeof value !== "number" || !(value >= lowest && value <= highest)) refuse(value, isLevel);
+    if (value <= a) return 0;
+    if (value <= b) return 1;
+    if (value <= c) return 2;
+    let at = 3;
+    for (const bound of more) if (value > bound) at++;
+    return at;
+  };
+  // the same ladder once more: a list of zones to look an index up in would cost a third
+  const judge = (value: number): Zone => {
+    if (typeof value !== "number" || !(value >= lowest && value <= highest)) refuse(value, isLevel);
+    if (value <= a) return za;
+    if (value <= b) return zb;
+    if (value <= c) return zc;
+    return few ? zd : (zones[index(value)] as Zone);
+  };
+  const array = (values: Float64Array, target = new Uint8Array(values?.length ?? 0)): Uint8Array => {
+    checkArrays(values, target);
+    // nothing but readings keeps this 0: a branch in the loop would cost more than the judgement
+    let fault = 0;
+    for (let i = 0; i < values.length; i++) {
+      const value = values[i] as number;
+      fault += isLevel ? value - value : Math.abs(value) - value;
+      target[i] = Number(value > a) + Number(value > b) + Number(value > c);
+    }
+    if (fault !== 0) refuseFirst(values, lowest, isLevel);
+    for (const bound of more) {
+      for (let i = 0; i < values.length; i++) {
+        target[i] = (target[i] as number) + Number((values[i] as number) > bound);
+      }
+    }
+    return target;
+  };
+  return { judge, index, array };
+}
+
+function refuseFirst(values: Float64Array, lowest: number, isLevel: boolean): void {
+  const i = values.findIndex((value) => !(value >= lowest && value <= Number.MAX_VALUE));
+  refuse(values[i] as number, isLevel, ` at index ${i}`);
+}
+
+function checkArrays(values: Float64Array, target: Uint8Array): void {
+  if (!(values instanceof Float64Array && target instanceof Uint8Array)) {
+    throw new VeladisError("wrong-type", {
+      expected: "a Float64Array of readings and a Uint8Array for the zones",
+      received: shown(values instanceof Float64Array ? target : values),
+    });
+  }
+  if (values.length === target.length) return;
+  throw new VeladisError("length-mismatch", {
+    expected: `a target of ${values.length} elements`,
+    received: `one of ${target.length}`,
+  });
+}
