@@ -2,7 +2,7 @@ import { frozen } from "../core/index";
 
 /** A fact given as a number, with the unit it is held in. */
 interface NumberFactEntry {
-  readonly unit: "kW" | "r/min" | "mm" | "Hz";
+  readonly unit: "kW" | "r/min" | "mm" | "Hz" | "m";
   readonly ask: string;
 }
 
@@ -19,6 +19,8 @@ export const facts = /* @__PURE__ */ frozen({
   power: { unit: "kW", ask: "the rated power" },
   speed: { unit: "r/min", ask: "the running speed" },
   shaftHeight: { unit: "mm", ask: "the shaft height of the electrical machine" },
+  frame: { ask: "the system of frame sizes of the electrical machine: IEC, in mm, or NEMA, in inches" },
+  height: { unit: "m", ask: "the height of the measuring point above the base" },
   naturalFrequency: { unit: "Hz", ask: "the lowest natural frequency of machine and support in the measured direction" },
   support: { ask: "the support in the measured direction (rigid: lowest natural frequency of machine and support at least 25 % above the running frequency)" },
   place: { ask: "where the reading was taken: on the housing, or the shaft against its housing" },

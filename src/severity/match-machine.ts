@@ -99,13 +99,13 @@ function sizeAssumption(classes: readonly MachineClass[], known: KnownFacts): st
 export function matchMachine(scheme: Scheme, given: KnownFacts): MachineMatch {
   const where = `${scheme.standard} (${scheme.edition})`;
   const assumed: string[] = [];
-  const filled: { [F in Fact]?: number | string } = { ...given };
+  const filled = { ...given } as { [F in Fact]?: number | string };
   for (const [fact, { is, because }] of Object.entries(scheme.defaults ?? {})) {
     if (filled[fact as Fact] !== undefined) continue;
     filled[fact as Fact] = is;
     assumed.push(`${fact} ${is}: ${because}`);
   }
-  const known: KnownFacts = filled;
+  const known = filled as KnownFacts;
   const base = { facts: known, assumed };
   const scope = exclusionReason(scheme, known, where);
   if (scope !== undefined) return { ...base, chosen: undefined, open: [], missing: [], exclusion: scope };
