@@ -14,7 +14,7 @@ export interface FrequencyUnit extends Ratio {
 export const frequencyUnits = /* @__PURE__ */ frozen({
   Hz: { num: 1, den: 1, spoken: ["hertz", "cps", "c/s", "cycles/s"] },
   kHz: { num: 1000, den: 1, spoken: ["kilohertz"] },
-  "r/min": { num: 1, den: 60, also: ["rpm", "cpm"], spoken: ["rev/min", "c/min", "min-1", "revolutions/min", "cycles/min"] },
+  "r/min": { num: 1, den: 60, also: ["rpm", "cpm"], spoken: ["rev/min", "c/min", "min-1", "1/min", "/min", "revolutions/min", "cycles/min"] },
   "r/s": { num: 1, den: 1, spoken: ["rev/s", "rps", "revolutions/s"] },
   "rad/s": { num: 1, den: 1, radian: true, spoken: ["radians/s"] },
 } as const satisfies Record<string, FrequencyUnit>);

@@ -34,14 +34,22 @@ const bySpelling = /* @__PURE__ */ symbolsByName(frequencyUnits, true);
  * ```
  */
 export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
-  const folded = requireText(spelling, UNIT)
-    .trim()
-    .toLowerCase()
-    .replace("^", "")
-    .replace(/( per |\/)(s|min)[a-z]*/, "/$2");
-  const symbol = bySpelling().get(folded);
+  const symbol = findFrequencyUnit(requireText(spelling, UNIT));
   if (symbol !== undefined) return symbol;
   throw unknownName("unknown-frequency-unit", UNIT, spelling, bySpelling(), frequencyUnits);
+}
+
+/** The symbol of the unit of frequency that a text names, if it names one. */
+export function findFrequencyUnit(spelling: string): FrequencyUnitSymbol | undefined {
+  const folded = spelling
+    .trim()
+    .toLowerCase()
+    // min⁻¹ is min and a minus sign and 1
+    .normalize("NFKC")
+    .replace("^", "")
+    .replace("\u2212", "-")
+    .replace(/( per |\/)(s|min)[a-z]*/, "/$2");
+  return bySpelling().get(folded);
 }
 
 const read = /* @__PURE__ */ cached((at) => {

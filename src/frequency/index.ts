@@ -10,6 +10,7 @@ export { FREQUENCY_FORM } from "./form";
 export {
   type Frequency,
   type FrequencyText,
+  findFrequencyUnit,
   frequency,
   frequencyUnitSymbol,
   hertz,

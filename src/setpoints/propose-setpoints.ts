@@ -92,7 +92,9 @@ function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kin
 export function proposeSetpoints(request: ProposalRequest): Proposal {
   const { scheme, limits: own, machine, sensor, device, k, onDelay, ...given } = requireRequest(request);
   const facts = typeof machine === "string" ? parseMachine(machine) : machine;
-  const hertz = facts?.speed === undefined ? undefined : hertzOf(facts.speed);
+  const speed = facts?.speed;
+  // a speed that varies is none to convert at
+  const hertz = speed === undefined || (typeof speed === "object" && "from" in speed) ? undefined : hertzOf(speed);
   const { statistics, level, type: baselineType } = baselineOf(given.baseline, own);
   const as = deviceType(device, baselineType ?? "mm/s rms");
   const here = (amplitude: Amplitude): ConvertedAmplitude =>

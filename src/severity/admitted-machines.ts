@@ -2,12 +2,12 @@ import { cached, dataText, requireList, shown, VeladisError } from "../core/inde
 import { type Admitted, admittedSchemes } from "./admitted-schemes";
 import { type Fact, facts as factTable } from "./facts";
 import type { KnownFacts, Machine } from "./machine";
-import { type MachineRef, machineFacts } from "./machine-facts";
-import { machineNotes, requireUnderstood } from "./machine-notes";
+import { type MachineRef, machineFacts, machineNotes } from "./machine-facts";
 import { type Assume, type PlacedMachine, placedFacts } from "./placed-machine";
 import type { Scheme } from "./scheme";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
+import { requireUnderstood, wordsSetAside } from "./set-aside";
 
 /** A machine in each scheme that the known facts admit, at one place. */
 export interface AdmittedMachines {
@@ -60,7 +60,8 @@ function machinesAt(
   const deciding = [...new Set(admitted.flatMap((one) => one.deciding))];
   // zones and a fan's limits, or a pass, are answers to other questions: no set holds both
   if (assume === "nothing" || kinds.size > 1) refuseOpen(deciding);
-  const { assumed, setAside } = machineNotes(ref);
+  const { assumed } = machineNotes(ref);
+  const setAside = wordsSetAside(ref);
   const isOpen = known.condition === undefined && hasAcceptance(schemes, known, place);
   const words = [...assumed, ...(isOpen ? [NOT_NEW] : [])];
   const machines = admitted

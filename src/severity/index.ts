@@ -11,16 +11,17 @@ export { type JudgeOptions, judge } from "./judge";
 export type { CriterionJudgement, Margin } from "./judge-criterion";
 export type { Judgement } from "./judgement";
 export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
+
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
-export type { KnownFacts, Machine } from "./machine";
+export type { KnownFacts, Machine, NotUnderstood, SpeedRange } from "./machine";
 export { conditionText } from "./machine-class";
 export {
   type MachineClassifier,
   type MachineClassifierOptions,
   machineClassifier,
 } from "./machine-classifier";
-export type { MachineRef } from "./machine-facts";
+export { type MachineNotes, type MachineRef, machineNotes } from "./machine-facts";
 export { type MachineType, machineTypes } from "./machine-types";
 export type { MissingFact } from "./match-machine";
 export { severityColour, severityPalette } from "./palette";

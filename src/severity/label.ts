@@ -5,3 +5,13 @@ export function folded(label: string): string {
     .normalize("NFKC")
     .replace(/[^a-z0-9.]/g, "");
 }
+
+/** Roman numerals that number classes, groups and categories; the first is one. */
+const roman = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"];
+
+/** What two labels that mean the same have in common: {@link folded}, a Roman numeral to XII as the Arabic one. */
+export function labelKey(label: string): string {
+  const key = folded(label);
+  const place = roman.indexOf(key);
+  return place < 0 ? key : String(place + 1);
+}

@@ -1,5 +1,5 @@
-import { cached } from "../core/index";
-import { type KnownFacts, knownFacts, type Machine } from "./machine";
+import { cached, requireList, requireText, shown, VeladisError } from "../core/index";
+import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
 import { parseMachine } from "./parse-machine";
 import { withSupport } from "./support";
 
@@ -11,4 +11,37 @@ const factsInWords = /* @__PURE__ */ cached((words) => Object.freeze(withSupport
 /** The facts of a machine, support computed where it can be. */
 export function machineFacts(machine: MachineRef): KnownFacts {
   return typeof machine === "string" ? factsInWords(machine) : withSupport(knownFacts(machine));
+}
+
+/** What reading a machine assumed, and what of its words was not understood. */
+export interface MachineNotes {
+  readonly assumed: readonly string[];
+  readonly notUnderstood: readonly NotUnderstood[];
+}
+
+function wordOf(one: NotUnderstood): NotUnderstood {
+  if (typeof one !== "object" || one === null) {
+    throw new VeladisError("wrong-type", { expected: "a word with the nearest known ones", received: shown(one) });
+  }
+  const word = requireText(one.word, "a word that is not understood");
+  const didYouMean = requireList(one.didYouMean, "the nearest known words as a list").map((near) =>
+    requireText(near, "a known word"),
+  );
+  return Object.freeze({ word, didYouMean: Object.freeze(didYouMean) });
+}
+
+function notesOf({ assumed = [], notUnderstood = [] }: Machine): MachineNotes {
+  return Object.freeze({
+    assumed: Object.freeze(
+      requireList(assumed, "what was assumed as a list").map((one) => requireText(one, "what was assumed, as text")),
+    ),
+    notUnderstood: Object.freeze(requireList(notUnderstood, "words that are not understood as a list").map(wordOf)),
+  });
+}
+
+const notesInWords = /* @__PURE__ */ cached((words) => notesOf(parseMachine(words)));
+
+/** What reading a machine assumed and did not understand: of words, what {@link parseMachine} says; of data, what they hold. */
+export function machineNotes(machine: MachineRef): MachineNotes {
+  return typeof machine === "string" ? notesInWords(machine) : notesOf(machine);
 }

@@ -5,17 +5,17 @@ import { frozen } from "../core/index";
 export const machineTypes = /* @__PURE__ */ frozen({
   pump: { electrical: false, also: ["rotodynamic pump", "centrifugal pump", "boiler-feed pump", "feed pump", "circulation pump"] },
   fan: { electrical: false, also: ["blower", "induced-draught fan", "forced-draught fan"] },
-  motor: { electrical: true, also: ["electric motor", "induction motor"] },
-  generator: { electrical: true, also: [] },
-  compressor: { electrical: false, also: ["turbocompressor", "centrifugal compressor"] },
-  "gear drive": { electrical: false, also: ["gear unit", "gearbox", "gear"] },
+  motor: { electrical: true, also: ["electric motor", "induction motor", "synchronous motor"] },
+  generator: { electrical: true, also: ["alternator"] },
+  compressor: { electrical: false, also: ["turbocompressor", "centrifugal compressor", "screw compressor"] },
+  "gear drive": { electrical: false, also: ["gear unit", "gearbox", "gear", "gear reducer", "speed reducer"] },
   "steam turbine": { electrical: false, also: ["steam turbine set"] },
   "gas turbine": { electrical: false, also: ["gas turbine set"] },
-  "hydro set": { electrical: false, also: ["hydraulic machine set", "hydro turbine"] },
+  "hydro set": { electrical: false, also: ["hydraulic machine set", "hydro turbine", "water turbine", "Francis turbine", "Kaplan turbine", "Pelton turbine"] },
   "reciprocating engine": { electrical: false, also: ["diesel engine", "gas engine"] },
-  "reciprocating compressor": { electrical: false, also: ["piston compressor"] },
+  "reciprocating compressor": { electrical: false, also: ["piston compressor", "recip compressor"] },
   "wind turbine": { electrical: false, also: [] },
-  "cooling tower drive": { electrical: false, also: ["cooling-tower drive", "cooling tower fan"] },
+  "cooling tower drive": { electrical: false, also: ["cooling-tower drive", "cooling tower fan", "cooling tower gearbox", "cooling tower motor"] },
 } as const satisfies Record<string, { electrical: boolean; also: readonly string[] }>);
 
 /** A kind of machine: a key of {@link machineTypes}. */

@@ -10,10 +10,14 @@ export interface Machine {
   readonly type?: MachineType;
   /** Rated power: `"90 kW"`, or `{ kilowatts: 90 }`. */
   readonly power?: PowerText | { readonly kilowatts: number };
-  /** Running speed: `"2980 r/min"`, or `{ hertz }`. */
-  readonly speed?: Frequency;
+  /** Running speed: `"2980 r/min"`, `{ hertz }`, or a range of them such as `{ from: "900 r/min", to: "1800 r/min" }`. */
+  readonly speed?: Frequency | SpeedRange;
   /** Shaft height of an electrical machine: `"280 mm"`, or `{ millimetres: 280 }`. */
   readonly shaftHeight?: LengthText | { readonly millimetres: number };
+  /** System of frame sizes; that of the unit of the shaft height if not given: IEC for mm, NEMA for inches. */
+  readonly frame?: "IEC" | "NEMA";
+  /** Height of the measuring point above the base of the machine: `"2.5 m"`, or `{ metres: 2.5 }`. */
+  readonly height?: LengthText | { readonly metres: number };
   /** Lowest natural frequency of machine and support in the measured direction; with the speed it gives the support. */
   readonly naturalFrequency?: Frequency;
   readonly support?: "rigid" | "flexible";
@@ -41,13 +45,19 @@ export interface Machine {
   readonly content?: string;
   /** Column of units the contract uses, where a table prints two: `"metric"` or `"customary"`. */
   readonly units?: string;
-  /** What reading a description assumed, in words; made by {@link parseMachine}, and no fact. */
+  /** What reading the words assumed, as {@link parseMachine} found it; no fact. */
   readonly assumed?: readonly string[];
-  /** Words of a description that were not understood; made by {@link parseMachine}, and no fact. */
+  /** Words that say nothing of a machine, as {@link parseMachine} found them; no fact. */
   readonly notUnderstood?: readonly NotUnderstood[];
 }
 
-/** A word that says nothing of a machine, with the nearest that do. */
+/** A speed that varies, from the lowest to the highest. */
+export interface SpeedRange {
+  readonly from: Frequency;
+  readonly to: Frequency;
+}
+
+/** A word that is not understood, with the nearest words that are. */
 export interface NotUnderstood {
   readonly word: string;
   readonly didYouMean: readonly string[];
@@ -56,7 +66,10 @@ export interface NotUnderstood {
 /** A fact as schemes compare it: a number, a range of which every value is possible, or a label. */
 export type FactValue = number | string | readonly [low: number, high: number];
 
-/** The facts of a machine as tables compare them: kW, r/min, mm and Hz as numbers, labels as texts. */
+/**
+ * The facts of a machine as schemes compare them: kW, r/min, mm, Hz and m as numbers, labels as texts; a speed that
+ * varies as its lowest and highest.
+ */
 export type KnownFacts = { readonly [F in Fact]?: FactValue };
 
 /** The labels of facts that know a closed list of them. */
@@ -67,6 +80,9 @@ export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
   condition: ["new", "in service"],
   frame: ["IEC", "NEMA"],
 };
+
+/** What a machine holds besides facts. */
+const notes = ["assumed", "notUnderstood"];
 
 const byName: ReadonlyMap<string, MachineType> = /* @__PURE__ */ new Map(
   /* @__PURE__ */ (Object.entries(machineTypes) as [MachineType, { also: readonly string[] }][]).flatMap(
@@ -91,6 +107,42 @@ function labelOf(fact: TextFact, given: unknown): string {
   throw unknownOption(label, allowed, facts[fact].ask);
 }
 
+function perMinute(speed: Frequency): number {
+  return finiteResult(hertz(speed) * 60);
+}
+
+function speedRange({ from, to }: SpeedRange): readonly [low: number, high: number] {
+  const [low, high] = [perMinute(from), perMinute(to)];
+  if (low < high) return Object.freeze([low, high] as const);
+  throw new VeladisError("out-of-range", {
+    expected: "a range of speeds from the lowest to the highest",
+    received: `${low} to ${high} r/min`,
+  });
+}
+
+/** Shaft heights that any electrical machine has, in mm. */
+const [LOWEST, HIGHEST] = [20, 3000];
+
+function checkShaftHeight({ shaftHeight, type }: KnownFacts): void {
+  if (typeof shaftHeight !== "number") return;
+  if (shaftHeight < LOWEST || shaftHeight > HIGHEST) {
+    throw new VeladisError("out-of-range", {
+      expected: `a shaft height from ${LOWEST} to ${HIGHEST} mm; a frame size is written in one, as in "280M"`,
+      received: `${Number(shaftHeight.toPrecision(6))} mm`,
+    });
+  }
+  if (type === undefined || machineTypes[type as MachineType].electrical) return;
+  throw new VeladisError("out-of-range", {
+    expected: "a motor or generator, since a shaft height is that of an electrical machine",
+    received: `a ${type} with a shaft height of ${Number(shaftHeight.toPrecision(6))} mm`,
+  });
+}
+
+/** The system of frames that the unit of a shaft height belongs to. */
+function frameFor(shaftHeight: Machine["shaftHeight"]): "IEC" | "NEMA" {
+  return typeof shaftHeight === "string" && /(?:in|ft)\s*$/i.test(shaftHeight) ? "NEMA" : "IEC";
+}
+
 const readers = {
   power: (given: Exclude<Machine["power"], undefined>) =>
     typeof given === "string"
@@ -100,11 +152,16 @@ const readers = {
     typeof given === "string"
       ? sizeOf(given, millimetresPer, 'a shaft height above zero such as "280 mm"')
       : requirePositive(given.millimetres, "a shaft height above zero, in mm"),
-  speed: (given: Frequency) => finiteResult(hertz(given) * 60),
+  height: (given: Exclude<Machine["height"], undefined>) =>
+    typeof given === "string"
+      ? sizeOf(given, millimetresPer, 'a height above zero such as "2.5 m"') / 1000
+      : requirePositive(given.metres, "a height above zero, in m"),
+  speed: (given: Frequency | SpeedRange) =>
+    typeof given === "object" && "from" in given ? speedRange(given) : perMinute(given),
   naturalFrequency: (given: Frequency) => hertz(given),
 };
 
-function numberOf(fact: keyof typeof readers, given: unknown): number {
+function numberOf(fact: keyof typeof readers, given: unknown): number | readonly [number, number] {
   if (typeof given !== "string" && (typeof given !== "object" || given === null)) {
     const { ask, unit } = facts[fact];
     throw new VeladisError(typeof given === "number" ? "missing-unit" : "wrong-type", {
@@ -112,14 +169,15 @@ function numberOf(fact: keyof typeof readers, given: unknown): number {
       received: shown(given),
     });
   }
-  return (readers[fact] as (given: unknown) => number)(given);
+  return (readers[fact] as (given: unknown) => number | readonly [number, number])(given);
 }
 
 /**
  * The facts of a machine as numbers and plain labels.
  *
  * @throws {@link VeladisError} `wrong-type`, `unknown-option` for a fact or label there is none of,
- *   `missing-unit`, `unknown-unit`, `not-positive`
+ *   `missing-unit`, `unknown-unit`, `not-positive`, `out-of-range` for a range of speeds that falls, a shaft height that no
+ *   machine has, or one of a machine that is not electrical
  */
 export function knownFacts(machine: Machine): KnownFacts {
   if (typeof machine !== "object" || machine === null || Array.isArray(machine)) {
@@ -128,8 +186,9 @@ export function knownFacts(machine: Machine): KnownFacts {
       received: shown(machine),
     });
   }
-  const known: { [F in Fact]?: FactValue } = {};
+  const known: { [F in Fact]?: number | string | readonly [number, number] } = {};
   for (const [name, given] of Object.entries(machine)) {
+    if (notes.includes(name)) continue;
     if (!Object.hasOwn(facts, name)) {
       throw unknownOption(name, Object.keys(facts), "a fact about a machine");
     }
@@ -137,5 +196,7 @@ export function knownFacts(machine: Machine): KnownFacts {
     const fact = name as Fact;
     known[fact] = isNumberFact(fact) ? numberOf(fact, given) : labelOf(fact, given);
   }
-  return known;
+  checkShaftHeight(known as KnownFacts);
+  if (known.shaftHeight !== undefined) known.frame ??= frameFor(machine.shaftHeight);
+  return known as KnownFacts;
 }

@@ -1,6 +1,6 @@
 import { type Fact, isNumberFact } from "./facts";
 import { contains, type Interval } from "./interval";
-import { folded } from "./label";
+import { labelKey } from "./label";
 import { labels } from "./machine-class";
 import type { Condition, MachineClass } from "./scheme";
 
@@ -23,8 +23,8 @@ function conditionsMeet(a: Condition, b: Condition): boolean {
     const other = b[fact];
     if (other === undefined) return true;
     if (isNumberFact(fact)) return intervalsMeet(a[fact] as Interval, other as Interval);
-    const others = labels(other as string).map(folded);
-    return labels(a[fact] as string).some((label) => others.includes(folded(label)));
+    const others = labels(other as string).map(labelKey);
+    return labels(a[fact] as string).some((label) => others.includes(labelKey(label)));
   });
 }
 

@@ -2,10 +2,10 @@ import { cached, VeladisError } from "../core/index";
 import { lowestLimits, lowestLimitsAssumed } from "./lowest-limits";
 import type { KnownFacts, Machine } from "./machine";
 import { conditionOf } from "./machine-class";
-import { type MachineRef, machineFacts } from "./machine-facts";
-import { machineNotes, requireUnderstood } from "./machine-notes";
+import { type MachineRef, machineFacts, machineNotes } from "./machine-facts";
 import { type MachineMatch, matchMachine } from "./match-machine";
 import type { Condition, MachineClass, Scheme } from "./scheme";
+import { requireUnderstood, wordsSetAside } from "./set-aside";
 import { unusedFacts } from "./unused-facts";
 
 /** What to do about facts that a table needs and were not given: refuse, or take the class with the lowest limits. */
@@ -68,7 +68,8 @@ function placed(scheme: Scheme, facts: KnownFacts, assume: Assume, given = facts
 function placedWords(scheme: Scheme, words: MachineRef, assume: Assume): PlacedMachine {
   if (assume === "nothing") requireUnderstood(words);
   const machine = placed(scheme, machineFacts(words), assume);
-  const { assumed, setAside } = machineNotes(words);
+  const { assumed } = machineNotes(words);
+  const setAside = wordsSetAside(words);
   if (assumed.length === 0 && setAside.length === 0) return machine;
   return Object.freeze({
     ...machine,

@@ -30,14 +30,17 @@ export function supportOf(naturalFrequency: Frequency, excitation: Frequency): "
 }
 
 /**
- * The facts with the support computed where the natural frequency and the speed are given.
+ * The facts with the support computed where the natural frequency and the speed are given; not where it is rigid in one
+ * part of a range of speeds and flexible in the other.
  *
  * @throws {@link VeladisError} `out-of-range` when a support is stated that contradicts them
  */
 export function withSupport(known: KnownFacts): KnownFacts {
   const { naturalFrequency, speed, support } = known;
-  if (typeof naturalFrequency !== "number" || typeof speed !== "number") return known;
-  const computed = ruled(naturalFrequency, speed / 60);
+  if (typeof naturalFrequency !== "number" || speed === undefined) return known;
+  const [low, high] = typeof speed === "object" ? speed : [speed as number, speed as number];
+  const computed = ruled(naturalFrequency, high / 60);
+  if (ruled(naturalFrequency, low / 60) !== computed) return known;
   if (support === undefined) return { ...known, support: computed };
   if (support === computed) return known;
   throw new VeladisError("out-of-range", {

@@ -30,15 +30,19 @@ export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
   const soft = asked.has("support") || asked.has("mounting");
   const sized = asked.has("power") || asked.has("shaftHeight");
   const { standard, edition } = scheme;
-  return (Object.keys(known) as Fact[])
-    .filter((fact) => !asked.has(fact) && !elsewhere.includes(fact))
-    .filter((fact) => !(soft && (fact === "support" || fact === "mounting")))
-    .filter((fact) => !(sized && (fact === "power" || fact === "shaftHeight")))
-    .map((fact) => {
-      const entry = facts[fact];
-      const unit = isNumberFact(fact) && "unit" in entry ? ` ${entry.unit}` : "";
-      const value = known[fact];
-      const text = typeof value === "object" ? value.join(" to ") : value;
-      return `${fact} ${text}${unit}: plays no part in ${standard} (${edition})`;
-    });
+  return (
+    (Object.keys(known) as Fact[])
+      .filter((fact) => !asked.has(fact) && !elsewhere.includes(fact))
+      // a frame that the shaft height told is named with it
+      .filter((fact) => !(fact === "frame" && known.shaftHeight !== undefined))
+      .filter((fact) => !(soft && (fact === "support" || fact === "mounting")))
+      .filter((fact) => !(sized && (fact === "power" || fact === "shaftHeight")))
+      .map((fact) => {
+        const entry = facts[fact];
+        const unit = isNumberFact(fact) && "unit" in entry ? ` ${entry.unit}` : "";
+        const value = known[fact];
+        const text = typeof value === "object" ? value.join(" to ") : value;
+        return `${fact} ${text}${unit}: plays no part in ${standard} (${edition})`;
+      })
+  );
 }

@@ -1,6 +1,6 @@
 import { type Fact, isNumberFact, type TextFact } from "./facts";
 import { contains, type Interval, isBeyond } from "./interval";
-import { folded } from "./label";
+import { labelKey } from "./label";
 import type { FactValue, KnownFacts } from "./machine";
 import { labels } from "./machine-class";
 import type { Condition, Scheme } from "./scheme";
@@ -13,7 +13,7 @@ const soft = /* @__PURE__ */ new Set(["free", "freesuspension", "resilient", "el
 
 /** A label as it is compared: of a support or a mounting, all words for a soft one are one. */
 function keyOf(fact: TextFact, label: string): string {
-  const key = folded(label);
+  const key = labelKey(label);
   return (fact === "support" || fact === "mounting") && soft.has(key) ? "flexible" : key;
 }
 

@@ -68,7 +68,9 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const known = await baselineFrom(given);
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
-  const at: Frequency | undefined = machine?.speed === undefined ? undefined : { hertz: hertz(machine.speed) };
+  const speed = machine?.speed;
+  const at: Frequency | undefined =
+    speed === undefined || (typeof speed === "object" && "from" in speed) ? undefined : { hertz: hertz(speed) };
   const proposal = proposeSetpoints({
     baseline: known,
     ...(values.scheme !== undefined && { scheme: (await choiceOf(values.scheme, values.machine ?? "")).scheme }),

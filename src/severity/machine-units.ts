@@ -1,0 +1,34 @@
+import { findFrequencyUnit } from "../frequency/index";
+import { kilovoltAmperesPer, kilowattsPer, millimetresPer, unitIn } from "./size";
+
+/** A unit at the beginning of a text. */
+export interface UnitSaid {
+  readonly quantity: "power" | "apparent power" | "length" | "frequency";
+  /** As tables write it. */
+  readonly symbol: string;
+  /** How many characters it takes. */
+  readonly length: number;
+}
+
+/** The unit of a nameplate that a text begins with, if it begins with one. */
+export function unitAt(text: string): UnitSaid | undefined {
+  const token = /^[^\s,;()[\]|]+(?:\s+per\s+[a-z]+)?/i.exec(text)?.[0] ?? "";
+  const written = token.replace(/[.:]+$/, "");
+  const { length } = written;
+  if (length === 0 || /^in[\s-]+(?:service|operation)\b/i.test(text)) return undefined;
+  const power = unitIn(kilowattsPer, written);
+  if (power !== undefined) return { quantity: "power", symbol: power, length };
+  const apparent = unitIn(kilovoltAmperesPer, written);
+  if (apparent !== undefined) return { quantity: "apparent power", symbol: apparent, length };
+  const measure = unitIn(millimetresPer, written);
+  if (measure !== undefined) return { quantity: "length", symbol: measure, length };
+  const frequency = findFrequencyUnit(written);
+  return frequency && { quantity: "frequency", symbol: frequency, length };
+}
+
+/** Symbols of all units that a number on a nameplate may have. */
+export function unitNames(): string[] {
+  return [kilowattsPer, kilovoltAmperesPer, millimetresPer]
+    .flatMap((per) => Object.keys(per))
+    .concat("r/min", "rpm", "Hz");
+}

@@ -1,0 +1,69 @@
+/**
+ * What people write on a machine, as far as it says a fact: fact, label, phrases that say just that, and phrases that
+ * are taken for it, which the answer names. Hyphens and spaces, capital and small letters are one. The names of the
+ * kinds stand in `machine-types.ts`. To add a phrase, add it to its row and nowhere else.
+ */
+// biome-ignore format: a row of a table is a line
+export const factWords = [
+  ["support", "rigid", ["rigid", "rigid support", "rigidly mounted", "rigid foundation"], ["concrete block", "concrete foundation", "grouted"]],
+  ["support", "flexible", ["flexible", "flexible support", "flexibly mounted", "flexible foundation"], ["springs", "spring mounted", "spring mounts", "spring isolators", "isolators", "vibration isolators", "resilient mounts", "resilient mounting", "resiliently mounted", "rubber mounts", "anti vibration mounts"]],
+  ["place", "shaft", ["shaft", "shaft probe", "shaft probes"], ["proximity probe", "proximity probes", "prox probe", "prox probes", "eddy current probe", "eddy current probes"]],
+  ["place", "housing", ["housing", "bearing housing", "bearing housings"], ["casing", "pedestal", "bearing pedestal", "bearing cap"]],
+  ["condition", "new", ["new", "newly installed"], ["acceptance test", "commissioning"]],
+  ["condition", "in service", ["in service", "in operation"], ["existing"]],
+  ["frame", "IEC", ["frame IEC", "IEC frame", "IEC motor"], []],
+  ["frame", "NEMA", ["frame NEMA", "NEMA frame", "NEMA motor"], []],
+  ["type", "motor", ["IEC motor", "NEMA motor"], ["pump motor", "fan motor", "compressor motor"]],
+  ["type", "generator", [], ["turbo generator", "turbine generator"]],
+  ["type", "compressor", [], ["chiller"]],
+  ["type", "steam turbine", [], ["steam turbine generator"]],
+  ["type", "gas turbine", [], ["gas turbine generator"]],
+  ["type", "hydro set", [], ["hydro generator", "Francis", "Kaplan", "Pelton"]],
+  ["type", "reciprocating engine", [], ["genset", "gen set", "generating set", "diesel generator"]],
+] as const;
+
+/** Words that may stand before a kind of machine and leave it what it is; the last row is for any kind. */
+// biome-ignore format: a row of a table is a line
+export const qualifiers = [
+  ["fan", ["ID", "FD", "induced draught", "induced draft", "forced draught", "forced draft", "axial", "radial", "centrifugal", "fin", "exhaust", "supply", "extract", "cooling", "primary air", "secondary air"]],
+  ["pump", ["rotodynamic", "centrifugal", "axial", "submersible", "slurry", "boiler feed", "boiler feed water", "feed water", "feed", "circulation", "circulating", "cooling water", "condensate", "booster", "in line", "end suction", "multistage", "split case", "process", "fire", "water"]],
+  ["compressor", ["screw", "rotary", "rotary screw", "turbo", "centrifugal", "axial", "air", "gas", "process"]],
+  ["motor", ["electric", "electrical", "induction", "asynchronous", "synchronous", "squirrel cage", "three phase", "AC", "DC"]],
+  ["generator", ["electric", "synchronous", "induction"]],
+  ["reciprocating engine", ["diesel", "gas"]],
+  ["", ["horizontal", "vertical"]],
+] as const;
+
+/** What the number behind some words is. */
+export type Context = "" | "natural" | "line" | "height";
+
+/** Words that say nothing by themselves: what follows says it, and in some rows what kind of number it is. */
+// biome-ignore format: a row of a table is a line
+export const fillers = [
+  ["", ["rated", "rated power", "power", "shaft power", "running speed", "shaft speed", "rated speed", "speed", "shaft height", "frame", "frame size", "type", "support", "place", "condition", "mounted", "installed", "at", "and", "on", "with", "of", "a", "an", "the", "H"]],
+  ["natural", ["natural", "natural frequency", "lowest natural frequency"]],
+  ["line", ["line", "line frequency", "mains", "mains frequency", "supply", "supply frequency"]],
+  ["height", ["height", "measuring height"]],
+] as const satisfies readonly (readonly [Context, readonly string[]])[];
+
+/** Words that hold the name of a fact and say none. */
+// biome-ignore format: a row of a table is a line
+export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor", "flexible shaft", "rigid shaft"];
+
+/** Facts whose label follows their name: `group 2`, `class III`. */
+export const labelled = [
+  "group",
+  "class",
+  "category",
+  "grade",
+  "mounting",
+  "region",
+  "test",
+  "part",
+  "band",
+  "content",
+  "units",
+] as const;
+
+/** Words that turn the phrase behind them into its contrary. */
+export const contraries = ["not", "no", "non", "without"];

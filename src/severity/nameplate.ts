@@ -1,0 +1,112 @@
+import { frozen, same, shown, VeladisError } from "../core/index";
+import { type Fact, facts as factTable } from "./facts";
+import { labelKey } from "./label";
+import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
+import type { NumberSaid, SpeedSaid } from "./machine-numbers";
+import { kilovoltAmperesPer } from "./size";
+import { type Poles, speedOf } from "./speed-of";
+
+/** What is taken for the ratio of power to apparent power where only the latter is stated (common practice, no source). */
+const POWER_FACTOR = 0.8;
+
+/** What one phrase says. */
+export interface Said extends Omit<NumberSaid, "didYouMean"> {
+  /** Facts that the words do not say but are taken for. */
+  readonly taken?: readonly Fact[];
+  /** The nearest known words, of one that is not understood. */
+  readonly didYouMean?: readonly string[];
+}
+
+function contradiction(what: string, a: string, b: string): VeladisError {
+  return new VeladisError("syntax", {
+    expected: `one ${what} in the description of a machine`,
+    received: `${shown(a)} and ${shown(b)}`,
+  });
+}
+
+function isSame(a: KnownFacts[Fact], b: KnownFacts[Fact]): boolean {
+  return typeof a === "number" && typeof b === "number" ? same(a, b) : labelKey(String(a)) === labelKey(String(b));
+}
+
+/** A collector of what the phrases of a line say, in any order; it refuses what contradicts. */
+export function nameplate() {
+  const stated = new Map<Fact, { value: unknown; written: string }>();
+  const plain = new Set<Fact>();
+  const taken = new Map<Fact, Set<string>>();
+  const speeds: SpeedSaid[] = [];
+  const lines: SpeedSaid[] = [];
+  const poles: Poles[] = [];
+  const apparent: { kilovoltAmperes: number; written: string }[] = [];
+  const notUnderstood: NotUnderstood[] = [];
+
+  const state = (fact: Fact, value: unknown, written: string): void => {
+    const before = stated.get(fact);
+    if (before === undefined) {
+      stated.set(fact, { value, written });
+      return;
+    }
+    const known = (one: unknown) => knownFacts({ [fact]: one } as Machine)[fact];
+    if (!isSame(known(before.value), known(value))) throw contradiction(fact, before.written, written);
+  };
+
+  const add = (said: Said, written: string): void => {
+    if (said.didYouMean !== undefined) notUnderstood.push({ word: written, didYouMean: said.didYouMean });
+    for (const [name, value] of Object.entries(said.facts ?? {})) {
+      const fact = name as Fact;
+      state(fact, value, written);
+      if (said.taken?.includes(fact)) taken.set(fact, (taken.get(fact) ?? new Set()).add(written));
+      else plain.add(fact);
+    }
+    if (said.speed) speeds.push(said.speed);
+    if (said.lineFrequency) lines.push(said.lineFrequency);
+    if (said.poles) poles.push({ count: said.poles, written });
+    if (said.apparent) {
+      const { digits, unit } = said.apparent;
+      const kilovoltAmperes = Number(digits) * kilovoltAmperesPer[unit as keyof typeof kilovoltAmperesPer];
+      apparent.push({ kilovoltAmperes, written });
+    }
+  };
+
+  const powerOf = (assumed: Map<Fact, string>): void => {
+    const [first, ...others] = apparent;
+    if (first === undefined) return;
+    const { kilovoltAmperes, written } = first;
+    for (const one of others) {
+      if (!same(one.kilovoltAmperes, kilovoltAmperes)) throw contradiction("apparent power", written, one.written);
+    }
+    const power = stated.get("power");
+    if (power !== undefined) {
+      const kilowatts = knownFacts({ power: power.value } as Machine).power as number;
+      if (kilowatts <= kilovoltAmperes || same(kilowatts, kilovoltAmperes)) return;
+      throw contradiction("power, no higher than the apparent power,", power.written, written);
+    }
+    const kilowatts = Number((kilovoltAmperes * POWER_FACTOR).toPrecision(12));
+    stated.set("power", { value: { kilowatts }, written });
+    assumed.set("power", `power ${kilowatts} kW: ${written} at an assumed power factor of ${POWER_FACTOR}`);
+  };
+
+  const machine = (): Machine => {
+    const assumed = new Map<Fact, string>();
+    for (const [fact, words] of taken) {
+      if (plain.has(fact)) continue;
+      const said = [...words]
+        .sort()
+        .map((word) => `"${word}"`)
+        .join(" and ");
+      assumed.set(fact, `${fact} ${stated.get(fact)?.value}: for ${said}`);
+    }
+    powerOf(assumed);
+    const { speed, because } = speedOf(speeds, lines, poles, contradiction);
+    if (speed !== undefined) stated.set("speed", { value: speed, written: "" });
+    const reasons = [...Object.keys(factTable).map((fact) => assumed.get(fact as Fact)), ...because].filter(
+      (reason) => reason !== undefined,
+    );
+    return frozen<Machine>({
+      ...Object.fromEntries([...stated].map(([fact, { value }]) => [fact, value])),
+      ...(reasons.length > 0 && { assumed: reasons }),
+      ...(notUnderstood.length > 0 && { notUnderstood }),
+    });
+  };
+
+  return { add, machine };
+}

@@ -1,0 +1,114 @@
+import { same, shown, VeladisError } from "../core/index";
+import type { Frequency } from "../frequency/index";
+import type { Machine } from "./machine";
+import type { SpeedSaid } from "./machine-numbers";
+
+/** A number of poles as it was written. */
+export interface Poles {
+  readonly count: number;
+  readonly written: string;
+}
+
+const lineFrequencies = [50, 60];
+
+/** An induction motor turns this much slower than its field at most (common practice, no source). */
+const MOST_SLIP = 0.1;
+
+const rounded = (value: number): number => Number(value.toPrecision(6));
+const perMinute = (hertz: number): string => `${rounded(hertz * 60)} r/min`;
+
+/** The frequency of a shaft that turns with its field. */
+function synchronous(poles: number, line: number): number {
+  return (2 * line) / poles;
+}
+
+function hertzOf(speed: Frequency | { readonly from: Frequency; readonly to: Frequency }): number | undefined {
+  return typeof speed === "object" && "hertz" in speed ? speed.hertz : undefined;
+}
+
+function rangeText({ speed, written }: SpeedSaid): string {
+  const single = hertzOf(speed);
+  return single === undefined ? `speed as in "${written}"` : `speed ${perMinute(single)}`;
+}
+
+/** The only one of what was said of one thing; refuses two that differ. */
+function only<One extends { readonly written: string }>(
+  said: readonly One[],
+  what: string,
+  value: (one: One) => string,
+  refusal: (what: string, a: string, b: string) => VeladisError,
+): One | undefined {
+  const [first, ...others] = said;
+  const other = others.find((one) => value(one) !== value(first as One));
+  if (other !== undefined) throw refusal(what, (first as One).written, other.written);
+  return first;
+}
+
+function checkSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonly number[]): void {
+  const turns = hertzOf(speed);
+  if (turns === undefined) return;
+  const explains = (line: number): boolean => {
+    const field = synchronous(poles.count, line);
+    return (
+      (turns < field || same(turns, field)) && (turns > field * (1 - MOST_SLIP) || same(turns, field * (1 - MOST_SLIP)))
+    );
+  };
+  if (lines.some(explains)) return;
+  const ranges = lines.map((line) => {
+    const field = synchronous(poles.count, line);
+    return `${rounded(field * 60 * (1 - MOST_SLIP))} to ${perMinute(field)} at ${line} Hz`;
+  });
+  throw new VeladisError("out-of-range", {
+    expected: `a speed that ${poles.count} poles explain: ${ranges.join(", ")}`,
+    received: `${shown(poles.written)} and ${shown(written)}`,
+  });
+}
+
+/**
+ * The shaft speed that speeds, line frequencies and numbers of poles of a line say, and what that assumes.
+ *
+ * 50 or 60 Hz beside poles or beside another speed is the line's. Poles without a speed give the synchronous speed,
+ * 120 f / p in r/min; without the line frequency, the range of it over 50 and 60 Hz.
+ *
+ * @throws what `refusal` makes of two that differ, and `out-of-range` for a speed that the poles do not explain
+ */
+export function speedOf(
+  speeds: readonly SpeedSaid[],
+  lines: readonly SpeedSaid[],
+  poles: readonly Poles[],
+  refusal: (what: string, a: string, b: string) => VeladisError,
+): { speed?: Machine["speed"]; because: readonly string[] } {
+  const because: string[] = [];
+  const couldBeLine = ({ speed, inHertz }: SpeedSaid): boolean =>
+    inHertz && lineFrequencies.includes(hertzOf(speed) ?? 0);
+  const surely = speeds.filter((one) => !couldBeLine(one));
+  const perhaps = speeds.filter(couldBeLine);
+  const areLines = poles.length > 0 || surely.length > 0 || lines.length > 0;
+  const text = ({ speed }: SpeedSaid): string =>
+    JSON.stringify(speed, (_, part) => (typeof part === "number" ? rounded(part) : part));
+  const line = only(areLines ? [...lines, ...perhaps] : lines, "line frequency", text, refusal);
+  const stated = only(areLines ? surely : perhaps, "speed", text, refusal);
+  const pole = only(poles, "number of poles", ({ count }) => String(count), refusal);
+  if (line !== undefined && (stated !== undefined || pole === undefined))
+    because.push(`line frequency ${rounded(hertzOf(line.speed) ?? 0)} Hz: not the shaft's`);
+  if (stated !== undefined) {
+    if (pole !== undefined) checkSlip(stated, pole, line === undefined ? lineFrequencies : [hertzOf(line.speed) ?? 0]);
+    if (couldBeLine(stated))
+      because.push(`${rangeText(stated)}: for "${stated.written}", taken for the shaft's and not the line's`);
+    if (stated.spaced) because.push(`${rangeText(stated)}: for "${stated.written}", taken for one number`);
+    return { speed: stated.speed, because };
+  }
+  if (pole === undefined) return { because };
+  const [low, high] = (line === undefined ? lineFrequencies : [hertzOf(line.speed) ?? 0]).map((one) =>
+    synchronous(pole.count, one),
+  ) as [number, number?];
+  const slower = "the synchronous speed; the shaft of an induction motor turns a few per cent slower";
+  if (high === undefined) {
+    because.push(`speed ${perMinute(low)}: ${pole.written} at ${line?.written}, ${slower}`);
+    return { speed: { hertz: low }, because };
+  }
+  because.push(
+    `speed ${rounded(low * 60)} to ${perMinute(high)}: ${pole.written} at 50 or 60 Hz, which was not given, ${slower}`,
+  );
+  return { speed: { from: { hertz: low }, to: { hertz: high } }, because };
+}
