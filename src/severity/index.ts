@@ -38,9 +38,9 @@ export type {
   Scheme,
   SpeedLaw,
 } from "./scheme";
-export { type SchemeChoice, schemeChoice } from "./scheme-choice";
 export { type KindOf, type SchemeRef, schemeById } from "./scheme-of";
 export * from "./schemes/index";
+export { type AdmittedScheme, type SchemesForOptions, schemesFor } from "./schemes-for";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";
 export { kilowattsPer, type LengthText, millimetresPer, type PowerText } from "./size";
 export { supportOf } from "./support";

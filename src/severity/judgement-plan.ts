@@ -33,9 +33,9 @@ function openBecause(criteria: readonly CriterionPlan[], unjudged: readonly Unju
   const not = unjudged.map(({ as }) => parsedType(as).quantity);
   const least = criteria.filter(({ bound }) => bound === "least").map(({ type }) => type.quantity);
   const told = [
-    ...(not.length > 0 ? [`${[...new Set(not)].join(" and ")} was not judged`] : []),
+    ...(not.length > 0 ? [`${[...new Set(not)].join(" and ")} not judged`] : []),
     ...(least.length > 0
-      ? [`${[...new Set(least)].join(" and ")} was judged at running speed only, and may be more`]
+      ? [`${[...new Set(least)].join(" and ")} judged at running speed only, and may be more`]
       : []),
   ];
   return told.length === 0 ? undefined : told.join("; ");

@@ -1,0 +1,54 @@
+import { requireGiven } from "../core/index";
+import { admittedMachines, refuseUnknown } from "./admitted-machines";
+import type { SchemeKind } from "./kinds";
+import { type MachineRef, machineFacts } from "./machine-facts";
+import type { Assume } from "./placed-machine";
+import type { Condition, Scheme } from "./scheme";
+import type { SchemeRef } from "./scheme-of";
+
+/** What {@link schemesFor} can be told besides the machine. */
+export interface SchemesForOptions {
+  /** Where readings are taken; the housing, if neither this nor the machine says so. */
+  readonly place?: "housing" | "shaft";
+  /** `"lowest limits"`, if not given, or `"nothing"`. */
+  readonly assume?: Assume;
+  /** The schemes to choose from; the built-in ones if not given. */
+  readonly schemes?: readonly SchemeRef[];
+}
+
+/** A scheme by which a machine is judged. */
+export interface AdmittedScheme {
+  readonly scheme: Scheme;
+  readonly kind: SchemeKind;
+  readonly machineClass: Condition;
+  /** What was taken for facts not given, in words. */
+  readonly assumedFacts: readonly string[];
+  /** What was given of the machine and plays no part, in words. */
+  readonly setAside: readonly string[];
+}
+
+/**
+ * The schemes by which {@link judge} judges a machine at a place: one where all is known that decides, else every scheme
+ * that the known facts admit, best first.
+ *
+ * @param machine - the machine, as data or in words, with its kind at least
+ * @throws {@link VeladisError} as {@link judge}
+ * @example
+ * ```ts
+ * import { schemesFor } from "veladis/severity";
+ *
+ * schemesFor("pump 90 kW 2980 r/min category II").map(({ scheme }) => scheme.id); // => ["iso-10816-7-2009"]
+ * schemesFor("motor 1485 r/min rigid").map(({ scheme }) => scheme.id);
+ * // => ["iso-20816-3-2022", "iso-10816-1-1995-annexB"]
+ * schemesFor("wind turbine 9 MW, part tower"); // throws out-of-range
+ * ```
+ */
+export function schemesFor(machine: MachineRef, options: SchemesForOptions = {}): readonly AdmittedScheme[] {
+  const { place, assume = "lowest limits", schemes } = requireGiven(options, 'options such as { place: "shaft" }');
+  const known = machineFacts(machine) as { place?: "housing" | "shaft" };
+  const { machines } = admittedMachines(machine, known.place ?? place ?? "housing", assume, schemes);
+  if (machines.length === 0) refuseUnknown(machine);
+  return machines.map(({ scheme, machineClass, assumedFacts, setAside }) =>
+    Object.freeze({ scheme, kind: scheme.kind, machineClass, assumedFacts, setAside }),
+  );
+}
