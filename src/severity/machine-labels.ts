@@ -49,7 +49,7 @@ export function labelAt(text: string): { facts: Machine; length: number } | unde
   const rest = text.slice(start);
   const fact = name.toLowerCase();
   // test 90 kW: the number says a fact of its own
-  const [digits = ""] = /^[\d.]+(?![\w.,])/.exec(rest) ?? [];
+  const [digits = ""] = /^\d+(?:\.\d+)?/.exec(rest) ?? [];
   const unit = digits === "" ? undefined : unitAt(rest.slice(digits.length).trimStart());
   if (unit !== undefined && unit.quantity !== "length") return undefined;
   const quoted = /^"([^"]+)"/.exec(rest);
