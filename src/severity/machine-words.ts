@@ -48,7 +48,7 @@ export const fillers = [
 
 /** Words that hold the name of a fact and say none. */
 // biome-ignore format: a row of a table is a line
-export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor", "flexible shaft", "rigid shaft"];
+export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor"];
 
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [
