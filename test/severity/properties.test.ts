@@ -15,11 +15,12 @@ interface Case {
   readonly columns: boolean;
 }
 
-const cases: Case[] = (builtInSchemes as readonly Scheme[]).flatMap((scheme) =>
+const criterial = (builtInSchemes as readonly Scheme[]).filter(({ informative }) => informative === undefined);
+const cases: Case[] = criterial.flatMap((scheme) =>
   scheme.classes.flatMap((one) =>
     one.criteria.map((criterion) => {
       const { quantity } = parsedType(criterion.as);
-      const machine = { ...machineFor(scheme, one), ...(scheme.place === "shaft" && { place: "shaft" as const }) };
+      const machine = machineFor(scheme, one);
       const columns = one.criteria.filter(({ as }) => parsedType(as).quantity === quantity).length > 1;
       return { scheme, machine, criterion, columns };
     }),
