@@ -34,9 +34,7 @@ function openBecause(criteria: readonly CriterionPlan[], unjudged: readonly Unju
   const least = criteria.filter(({ bound }) => bound === "least").map(({ type }) => type.quantity);
   const told = [
     ...(not.length > 0 ? [`${[...new Set(not)].join(" and ")} not judged`] : []),
-    ...(least.length > 0
-      ? [`${[...new Set(least)].join(" and ")} judged at running speed only, and may be more`]
-      : []),
+    ...(least.length > 0 ? [`${[...new Set(least)].join(" and ")} judged at running speed only, and may be more`] : []),
   ];
   return told.length === 0 ? undefined : told.join("; ");
 }
