@@ -12,10 +12,10 @@ const MOST = 3;
 /** Why a scheme is not for a machine of its kind, in words. */
 function reasonOf(scheme: Scheme, machine: MachineRef): string[] {
   const { exclusion } = matchMachine(scheme, machineFacts(machine));
-  if (scheme.informative) return [`${scheme.standard} is informative`];
-  if (exclusion === undefined) return scheme.kind === "grades" ? [`${scheme.id} gives grades, no verdict`] : [];
+  if (scheme.informative) return [`${scheme.standard}: informative ranges`];
+  if (exclusion === undefined) return scheme.kind === "grades" ? [`${scheme.id}: grades, no verdict`] : [];
   const { expected, received, reason } = exclusion;
-  return [`${scheme.standard} is ${reason ?? `for ${expected}; this machine: ${received}`}`];
+  return [`${scheme.standard}: ${reason ?? `for ${expected}; this machine: ${received}`}`];
 }
 
 /**
