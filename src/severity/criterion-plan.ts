@@ -52,7 +52,7 @@ export function criterionPlan(
 ): CriterionPlan {
   const type = criterionType(criterion);
   const reader = readerType(reading);
-  const limits = limitsOf(scheme, criterion, facts.speed);
+  const limits = limitsOf(scheme, criterion, facts);
   const names = limits.map(({ name }) => name);
   const inReaders = limitsInType(limits, reader);
   const crosses = reader.quantity !== type.quantity;

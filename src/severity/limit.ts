@@ -4,7 +4,7 @@ import type { ReadingType } from "../reading/index";
 import type { UnitSymbol } from "../units/index";
 import { criterionType } from "./criterion-type";
 import { type LimitName, limitNames, type SchemeKind } from "./kinds";
-import type { FactValue } from "./machine";
+import type { FactValue, KnownFacts } from "./machine";
 import type { Criterion, LimitValue, Scheme } from "./scheme";
 
 /** A limit as the standard prints it. */
@@ -46,13 +46,21 @@ function limitAt(limit: LimitValue, speed: FactValue | undefined): number | null
   return Math.min(Math.sqrt(limit.rootOf / fastest), limit.atMost ?? Number.POSITIVE_INFINITY);
 }
 
-/** The limits of a criterion, lowest first, in the standard's own unit. */
-export function limitsOf(scheme: Scheme, criterion: Criterion, speed: FactValue | undefined): Limit[] {
+/** What a criterion allows more for the height of the measuring point. */
+function allowedForHeight({ height }: Criterion, known: KnownFacts): number {
+  if (height === undefined || typeof known.height !== "number") return 0;
+  return Math.max(0, known.height - height.above) * height.perMetre;
+}
+
+/** The limits of a criterion for a machine, lowest first, in the standard's own unit. */
+export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts): Limit[] {
   const { unit, detector } = criterionType(criterion);
   const { standard, edition } = scheme;
+  const more = allowedForHeight(criterion, known);
   return namesOf(scheme).flatMap((name) => {
-    const value = limitAt(criterion.limits[name] ?? null, speed);
-    if (value === null) return [];
+    const limit = limitAt(criterion.limits[name] ?? null, known.speed);
+    if (limit === null) return [];
+    const value = limit + more;
     const source = criterion.limitSources?.[name] ?? criterion.source;
     const verified = source.provenance === "published";
     const printed = Object.freeze({ value, unit, detector });
