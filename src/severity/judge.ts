@@ -25,9 +25,9 @@ export interface JudgeOptions {
 /** The verdict of one place, with the worst judgement in front. */
 function onePlace({ judgements, possible, headline, word }: PlaceVerdict, { deciding }: AdmittedMachines): Verdict {
   const [first] = judgements as [PlaceVerdict["judgements"][number]];
-  if (judgements.length === 1) return Object.freeze({ ...first, headline, possible, judgements, deciding });
   const worst = possible.at(-1) as Verdict["zone"];
-  return Object.freeze({ ...first, ...unitedParts(judgements), headline, word, possible, worst, judgements, deciding });
+  const parts = judgements.length === 1 ? {} : unitedParts(judgements);
+  return Object.freeze({ ...first, ...parts, headline, word, possible, worst, judgements, deciding });
 }
 
 /** Refuses a displacement whose place nobody said. */
@@ -82,7 +82,9 @@ export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOp
     const only = first.machines.length > 0 ? first : (other as AdmittedMachines);
     return onePlace(verdictAtPlace(only, readings, crestFactor), only);
   }
-  if (assume === "nothing") refusePlace();
+  // a pass and a zone are answers to other questions: no set holds both
+  const kinds = new Set([...first.machines, ...other.machines].map(({ scheme }) => scheme.kind));
+  if (assume === "nothing" || kinds.size > 1) refusePlace();
   return bothPlaces(verdictAtPlace(first, readings, crestFactor), verdictAtPlace(other, readings, crestFactor), [
     ...new Set([...first.deciding, ...other.deciding]),
   ]);

@@ -40,7 +40,7 @@ function unitsOf(quantity: string): string[] {
 
 function limitValues({ scheme, criterion, machine }: Case): number[] {
   const speed = machine.speed === undefined ? undefined : (machine.speed as { hertz: number }).hertz * 60;
-  return limitsOf(scheme, criterion, speed).map(({ value }) => value);
+  return limitsOf(scheme, criterion, { ...(speed !== undefined && { speed }) }).map(({ value }) => value);
 }
 
 describe("classification", () => {
