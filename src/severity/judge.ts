@@ -39,6 +39,24 @@ function refusePlace(): never {
   });
 }
 
+/** The schemes for both places; the place is asked for where a machine fits into those of one place only. */
+function atBothPlaces(at: (where: "housing" | "shaft") => AdmittedMachines): [AdmittedMachines, AdmittedMachines] {
+  const found: AdmittedMachines[] = [];
+  let refusal: unknown;
+  for (const where of ["housing", "shaft"] as const) {
+    try {
+      found.push(at(where));
+    } catch (error) {
+      if (!(error instanceof VeladisError)) throw error;
+      refusal ??= error;
+    }
+  }
+  const [one, other] = found;
+  if (one !== undefined && other !== undefined) return [one, other];
+  if (one !== undefined && one.machines.length > 0) refusePlace();
+  throw refusal;
+}
+
 /**
  * The verdict on a reading by every published scheme that the known facts of its machine admit.
  *
@@ -74,8 +92,7 @@ export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOp
   const { place } = machineFacts(machine) as { place?: "housing" | "shaft" };
   const at = (where: "housing" | "shaft"): AdmittedMachines => admittedMachines(machine, where, assume, schemes);
   const isEither = place === undefined && readings.every(({ quantity }) => quantity === "displacement");
-  const first = at(place ?? "housing");
-  const other = isEither ? at("shaft") : undefined;
+  const [first, other] = isEither ? atBothPlaces(at) : [at(place ?? "housing"), undefined];
   const isOne = other === undefined || other.machines.length === 0;
   if (first.machines.length === 0 && isOne) refuseUnknown(machine, schemes);
   if (isOne || first.machines.length === 0) {

@@ -57,7 +57,7 @@ function toldBy(schemes: readonly Scheme[], fact: "group" | "class", known: Know
  * @throws {@link VeladisError} `out-of-range` where labels and power contradict each other
  */
 export function withLabelledPower(schemes: readonly Scheme[], known: KnownFacts): KnownFacts {
-  const { power, shaftHeight } = known;
+  const { power } = known;
   let [low, high]: Range = typeof power === "number" ? [power, power] : [tight, Number.MAX_VALUE];
   let by = `a power of ${power} ${facts.power.unit}`;
   for (const fact of ["group", "class"] as const) {
@@ -70,6 +70,6 @@ export function withLabelledPower(schemes: readonly Scheme[], known: KnownFacts)
     }
     if (power === undefined) by = told.label;
   }
-  const isTold = power === undefined && shaftHeight === undefined && (low > tight || high < Number.MAX_VALUE);
+  const isTold = power === undefined && (low > tight || high < Number.MAX_VALUE);
   return isTold ? { ...known, power: [low, high] } : known;
 }

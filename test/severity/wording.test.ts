@@ -99,6 +99,7 @@ const cases: Cases = {
   "machine, two powers in a line": () => machine("motor 90 kW 80 kW"),
   "machine, two kinds in a line": () => machine("pump, fan"),
   "machine, words that contradict in a line": () => machine("rigid on springs"),
+  "machine, a support and a mounting that contradict": () => machine("motor rigid, mounting free"),
   "machine, two speeds in a line": () => machine("1480 rpm 1485 rpm"),
   "machine, two line frequencies in a line": () => machine("4-pole 50 Hz 60 Hz"),
   "machine, two numbers of poles in a line": () => machine("2-pole 4-pole"),
