@@ -1,4 +1,4 @@
-import { TOLERANCE, type TripRules } from "../device/index";
+import { TIME_TOLERANCE, type TripRules } from "../device/index";
 import { type Channel, recordEvent } from "./channel";
 import { factorNow, isHeld, isInhibited, remaining, type TripState, tick, timeOf } from "./trip-state";
 
@@ -76,7 +76,7 @@ export function advance(channel: Channel, seconds: number): void {
   let time = timeOf(state);
   let left = seconds;
   // What float noise leaves over when a window or a delay ends with the step.
-  const noise = TOLERANCE * Math.max(seconds, rules.windows);
+  const noise = TIME_TOLERANCE * Math.max(seconds, rules.windows);
   transition(channel, time);
   while (left > 0) {
     const span = untilChange(rules, state, left);

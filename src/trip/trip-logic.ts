@@ -44,7 +44,8 @@ const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
  * Each level lasts for the seconds given with it. The output sets when the level has been at or above the threshold
  * for the on-delay, and clears when it has been below the reset level for the off-delay; a latching output waits for
  * {@link TripLogic.reset}. A delay that ends with a step has run; a step may be split anywhere without changing the
- * outcome. Comparisons allow 1e-9 of the value for float noise, towards the trip. A latched output outlasts a loss of
+ * outcome. Comparisons allow for float noise towards the trip: one step of a 32-bit
+ * float, 2^-23, of a level, and 1e-9 of a time. A latched output outlasts a loss of
  * power; timers and an output that does not latch do not.
  *
  * A model for choosing and proving settings, not a protection device: see {@link cautions}.

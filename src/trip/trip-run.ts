@@ -1,5 +1,5 @@
 import { shown, VeladisError } from "../core/index";
-import { TOLERANCE } from "../device/index";
+import { TIME_TOLERANCE } from "../device/index";
 import type { Channel } from "./channel";
 import type { RunOptions } from "./run-options";
 import { advance } from "./trip-advance";
@@ -40,7 +40,7 @@ function applyLevel(channel: Channel, level: number, seconds: number, commands: 
   let left = seconds;
   for (const { at, do: name } of commands) {
     const part = Math.min(Math.max(at - (end - left), 0), left);
-    if (part > seconds * TOLERANCE) {
+    if (part > seconds * TIME_TOLERANCE) {
       takeSignal(channel, level);
       advance(channel, part);
       left -= part;
@@ -65,7 +65,7 @@ function runEven(channel: Channel, { levels, commands, options }: History, dt: n
   const stretch = { levels, from: 0, to: levels.length, dt, excursions, faults: nan !== undefined };
   const last = levels.length - 1;
   /** The level that lasts at a command's time; the new one at a boundary, within float noise. */
-  const indexOf = ({ at }: TripCommand): number => Math.min(Math.floor((at - start) / dt + TOLERANCE), last);
+  const indexOf = ({ at }: TripCommand): number => Math.min(Math.floor((at - start) / dt + TIME_TOLERANCE), last);
   let i = 0;
   let next = 0;
   while (next < commands.length) {

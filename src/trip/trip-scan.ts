@@ -1,4 +1,4 @@
-import { TOLERANCE } from "../device/index";
+import { TIME_TOLERANCE } from "../device/index";
 import { type Channel, recordEvent } from "./channel";
 import { firstAtOrAbove, firstBelow, firstFault, firstRun, type Stretch } from "./level-search";
 import { advance } from "./trip-advance";
@@ -37,8 +37,8 @@ function scanPlain(channel: Channel, stretch: Stretch, from: number): number {
   const { rules, state } = channel;
   const { levels, to, dt, excursions, faults } = stretch;
   const { setAt, resetAt, startOverAt, onDelay, offDelay, latching } = rules;
-  const longEnough = onDelay - onDelay * TOLERANCE;
-  const longEnoughOff = offDelay - offDelay * TOLERANCE;
+  const longEnough = onDelay - onDelay * TIME_TOLERANCE;
+  const longEnoughOff = offDelay - offDelay * TIME_TOLERANCE;
   // No trip without so many levels in a row, float noise allowed for.
   const needed = excursions || faults ? 0 : Math.ceil((onDelay / dt) * (1 - 1e-6));
   const { base } = state;

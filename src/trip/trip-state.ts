@@ -1,5 +1,5 @@
 import { requireChoice, requireList, shown, VeladisError } from "../core/index";
-import { TOLERANCE, type TripRules } from "../device/index";
+import { TIME_TOLERANCE, type TripRules } from "../device/index";
 import { type Assumption, assumptionNames } from "../reading/index";
 import type { TripEvent } from "./trip-events";
 
@@ -88,7 +88,7 @@ export function tick(state: TripState, seconds: number): void {
 /** Seconds until a timer has run, 0 once it has within the tolerance. */
 export function remaining(limit: number, run: number): number {
   const left = limit - run;
-  return left <= limit * TOLERANCE ? 0 : left;
+  return left <= limit * TIME_TOLERANCE ? 0 : left;
 }
 
 /** Whether the output calls for a trip. */
