@@ -59,6 +59,12 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
     const linear = linearAmplitude(notedAmplitude(amplitudeOf(threshold), "threshold"));
     requirePositive(linear.value, "a threshold above zero");
+    if (linear.state !== undefined && linear.state !== "in range") {
+      throw new VeladisError("out-of-range", {
+        expected: "a threshold within the range of the loop that it came by",
+        received: `one ${linear.state}`,
+      });
+    }
     return linear;
   }
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {

@@ -1,6 +1,16 @@
 import { TIME_TOLERANCE, type TripRules } from "../device/index";
 import { type Channel, recordEvent } from "./channel";
-import { factorNow, isHeld, isInhibited, remaining, type TripState, tick, timeOf } from "./trip-state";
+import {
+  causeOf,
+  factorNow,
+  isHeld,
+  isInhibited,
+  levelNow,
+  remaining,
+  type TripState,
+  tick,
+  timeOf,
+} from "./trip-state";
 
 /** Changes the phase and starts its timer. */
 function enter(state: TripState, phase: TripState["phase"]): void {
@@ -13,7 +23,7 @@ function expire(channel: Channel, time: number): void {
   const { rules, state } = channel;
   if (state.phase === "timing" && remaining(rules.onDelay, state.timer) === 0) {
     enter(state, "set");
-    recordEvent(channel, time, "trip", state.signal === "fault" ? "sensor fault" : "level");
+    recordEvent(channel, time, "trip", causeOf(state));
   } else if (state.phase === "clearing" && remaining(rules.offDelay, state.timer) === 0) {
     enter(state, "normal");
     recordEvent(channel, time, "clear");
@@ -32,7 +42,7 @@ function transition(channel: Channel, time: number): void {
     return;
   }
   const factor = factorNow(rules, state);
-  const level = state.signal === "fault" ? Number.POSITIVE_INFINITY : state.level;
+  const level = levelNow(state);
   const blocked = state.bypassed || isInhibited(rules, state);
   const { phase } = state;
   if (phase === "normal" && !blocked && level >= rules.setAt * factor) {
