@@ -23,6 +23,8 @@ export interface UnmaskedTrips {
   readonly asSet: TripOutcome;
   /** The same without one mask, for each that is in force. */
   readonly without: readonly (TripOutcome & { readonly mask: TripMask })[];
+  /** Without any of them but the on-delay. */
+  readonly onDelayAlone: TripOutcome;
   /** Without any of them. */
   readonly withoutAny: TripOutcome;
   /** With the latch the other way: not latching where the settings latch, latching where they do not. */
@@ -88,9 +90,11 @@ export function unmaskedTrips(
     isMaskInForce(mask, settings, commands, hasFaults),
   );
   const without = masks.map((mask) => Object.freeze({ mask, ...outcome(settings, [mask]) }));
+  const alone = masks.filter((mask) => mask !== "on-delay");
   return Object.freeze({
     asSet: Object.freeze(asSet),
     without: Object.freeze(without),
+    onDelayAlone: Object.freeze(alone.length === 0 ? asSet : outcome(settings, alone)),
     withoutAny: Object.freeze(masks.length === 0 ? asSet : outcome(settings, masks)),
     otherLatch: Object.freeze({
       latching: !settings.latching,
