@@ -13,9 +13,11 @@ export function requireTimes(levels: Float64Array, times: ArrayLike<number>, clo
     const time = times[i] as number;
     if (Number.isFinite(time) && time >= last) last = time;
     else {
-      const least = last === Number.NEGATIVE_INFINITY ? "in s" : `of ${last} s or more`;
       throw new VeladisError("out-of-range", {
-        expected: `a time ${least} at index ${i}, since times never fall`,
+        expected:
+          last === Number.NEGATIVE_INFINITY
+            ? `a time in s at index ${i}`
+            : `a time of ${last} s or more at index ${i}, since times never fall`,
         received: shown(time),
       });
     }

@@ -224,7 +224,6 @@ export class TripLogic {
   #command(name: TripCommand["do"]): TripStatus {
     const events: TripEvent[] = [];
     applyCommand({ rules: this.rules, state: this.#state, emit: (event) => events.push(event) }, name);
-    keepFirstOut(this.#state);
     return statusOf(this.rules, this.relay, this.#state, events);
   }
 }
