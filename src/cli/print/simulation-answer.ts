@@ -1,10 +1,9 @@
 import { cautions } from "../../core/index";
 import { significant } from "../../reading/index";
 import type { LevelGaps } from "../../trip/index";
-import type { CsvLevels } from "../input/csv-levels";
 import { assumptionLines } from "./assumption-lines";
 import { cautionsText } from "./cautions-text";
-import { clockOf, clockTime } from "./clock-time";
+import { clockOf, clockTime, type Moment } from "./clock-time";
 import { gapsText, longestText } from "./gaps-text";
 import { masksText } from "./masks-text";
 import { type SettingsTold, settingsText } from "./simulation-settings";
@@ -13,7 +12,8 @@ import { eventTable, runTable, type Simulation, secondsText, type TimeText } fro
 /** What `simulate` found, one simulation a delay. */
 export interface SimulationAnswer extends Omit<SettingsTold, "longestGap"> {
   readonly file: string;
-  readonly history: CsvLevels;
+  /** The levels as they are written, and when the first was. */
+  readonly history: { readonly levels: Float64Array; readonly begins?: Moment };
   /** What the levels are written in. */
   readonly from: string;
   readonly simulations: readonly [Simulation, ...Simulation[]];
