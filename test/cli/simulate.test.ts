@@ -28,10 +28,13 @@ describe("a simulation with masks", () => {
       "without the bypass no trip",
       "with the on-delay alone trip at 68 s (12:00:38)",
       "without any of these trip at 60 s (12:00:30)",
-      "without the latch no trip; at the end inhibited",
     ]) {
       expect(plain(out)).toContain(`\n${line}\n`);
     }
+    expect(out).not.toMatch(/\nwithout the latch/);
+    const tripped = await veladis(settings, recorded());
+    expect(plain(tripped.out)).toContain("\nas set trip at 68 s (12:00:38); at the end latched\n");
+    expect(plain(tripped.out)).toContain("\nwithout the latch trip at 68 s (12:00:38); at the end normal\n");
     const one = await veladis([...settings, "--multiplier", "2 for 300"], recorded());
     expect(plain(one.out)).toContain("\nwithout the multiplier of 2 for 300 s trip at 68 s (12:00:38)\n");
   });

@@ -30,7 +30,14 @@ function rowsOf(simulation: Simulation, timeText: TimeText): string[][] {
     ...without.map((one) => [maskText(one.mask, simulation), said(one)]),
     ...(hasDelay && without.length > 2 ? [["with the on-delay alone", said(onDelayAlone)]] : []),
     ...(without.length > 1 ? [["without any of these", said(withoutAny)]] : []),
-    [otherLatch.latching ? "with a latch" : "without the latch", `${said(otherLatch)}; at the end ${otherLatch.end}`],
+    ...(asSet.trips + otherLatch.trips > 0
+      ? [
+          [
+            otherLatch.latching ? "with a latch" : "without the latch",
+            `${said(otherLatch)}; at the end ${otherLatch.end}`,
+          ],
+        ]
+      : []),
   ];
 }
 
