@@ -3,7 +3,7 @@ import type { QuantityOf, ReadingType } from "../reading/index";
 
 /** What a conversion may be told besides the two types. */
 export interface ConvertOptions {
-  /** The frequency of the vibration; needed when the quantity changes. */
+  /** The frequency of the vibration; needed when the quantity changes. One that the reading itself says must be the same. */
   readonly at?: Frequency;
   /**
    * Peak over RMS of this waveform, 1 or more, in place of the sine's 1.414. Only between peak or

@@ -3,6 +3,7 @@ export type { ExplainedStep, Operation } from "./conversion-steps";
 export { convert } from "./convert";
 export { type ConvertedAmplitude, conversionAssumes, convertAmplitude } from "./convert-amplitude";
 export type { ConvertArguments, ConvertOptions } from "./convert-options";
+export { convertedAt } from "./converted-at";
 export {
   type Converter,
   type ConverterOf,

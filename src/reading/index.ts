@@ -1,3 +1,4 @@
+export { agreedHertz } from "./agreed-hertz";
 export { type Amplitude, amplitudeIn, type Level, type LoopState } from "./amplitude";
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { checkedSteps } from "./checked-steps";

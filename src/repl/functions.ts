@@ -103,7 +103,7 @@ export const functions = /* @__PURE__ */ frozen({
   },
   at: {
     usage: 'at(a, "1480 r/min")',
-    help: "the same amplitude at another frequency",
+    help: "the same amplitude with its frequency, where it does not say one itself",
     arity: [2, 2],
     run: ([reading, speed]) => {
       const { unit, detector, ...rest } = amplitude(reading);

@@ -129,9 +129,8 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     "as shown",
   );
   requirePositive(known.value, "a known level above zero");
-  const hertz = known.hertz ?? shown.hertz;
   const unit = linearTypeOf(known);
-  const indicated = convertAmplitude(shown, unit, hertz === undefined ? {} : { at: { hertz } });
+  const indicated = convertAmplitude(shown, unit, known.hertz === undefined ? {} : { at: { hertz: known.hertz } });
   const rule = ruleOf(check);
   const tolerance = marginsOf(check.tolerance, known);
   const uncertainty = check.uncertainty === undefined ? null : marginsOf(check.uncertainty, known);
