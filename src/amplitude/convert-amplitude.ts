@@ -1,3 +1,4 @@
+import { requireRelated } from "../detectors/index";
 import {
   type Amplitude,
   type Assumption,
@@ -43,7 +44,9 @@ function assumedBetween({ from, to, steps }: Pair, crestFactor?: number): readon
  * @throws {@link VeladisError} as {@link readingType}
  */
 export function conversionAssumes(from: string, to: string, crestFactor?: number): Assumption[] {
-  return [...assumedBetween(pairOf(from, to), crestFactor)];
+  const pair = pairOf(from, to);
+  requireRelated(pair.from.detector, pair.to.detector, crestFactor, pair.steps);
+  return [...assumedBetween(pair, crestFactor)];
 }
 
 /** The crest factor that the reading itself brings along, where it can be applied: between peak and RMS of one quantity. */

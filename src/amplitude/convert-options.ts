@@ -23,8 +23,23 @@ type SameQuantity<From extends ReadingType, To extends ReadingType> = true exten
     ? true
     : false;
 
-/** The options argument: required, with `at`, unless both types measure one quantity. */
+/** True where the type proves a true peak, false where it proves another detector. */
+type IsTruePeak<Type extends ReadingType> = Type extends `${string} true pk` ? true : false;
+
+/** True only where the types prove a true peak on one side alone. */
+type NeedsCrestFactor<From extends ReadingType, To extends ReadingType> = [IsTruePeak<From>, IsTruePeak<To>] extends
+  | [true, false]
+  | [false, true]
+  ? true
+  : false;
+
+/**
+ * The options argument: required, with `at`, unless both types measure one quantity; with `crestFactor`, where one of them
+ * alone is a true peak.
+ */
 export type ConvertArguments<From extends ReadingType, To extends ReadingType> =
-  SameQuantity<From, To> extends true
-    ? [options?: ConvertOptions]
-    : [options: ConvertOptions & { readonly at: Frequency }];
+  NeedsCrestFactor<From, To> extends true
+    ? [options: ConvertOptions & { readonly crestFactor: number }]
+    : SameQuantity<From, To> extends true
+      ? [options?: ConvertOptions]
+      : [options: ConvertOptions & { readonly at: Frequency }];
