@@ -55,19 +55,19 @@ function atText(hertz: number | undefined): string {
   return hertz === undefined ? "" : ` at ${plainNumber(hertz)} Hz (${plainNumber(60 * hertz)} r/min)`;
 }
 
-type Way = Parameters<typeof assumedText>[0] & Pick<Amplitude, "state">;
+type Way = Parameters<typeof assumedText>[0];
 
-/** What to know of the way an answer came by: all that was assumed, and a loop out of its range. */
-export function wayWords({ state, ...answer }: Way): string {
+/** What to know of the way an answer came by, where no reading stands before it: all that was assumed, and its loop. */
+export function wayWords({ state, ...answer }: Way & Pick<Amplitude, "state">): string {
   const assumed = assumedText(answer).slice(1, -1);
   const loop = state === undefined || state === "in range" ? "" : `${state} of its loop`;
   return [assumed, loop].filter((words) => words !== "").join(", ");
 }
 
-/** The same in brackets, as it stands behind an answer. */
+/** All that was assumed on the way to an answer, in brackets, as it stands behind it. */
 export function behind(answer: Way): string {
-  const words = wayWords(answer);
-  return words === "" ? "" : `  (${words})`;
+  const words = assumedText(answer);
+  return words === "" ? "" : `  ${words}`;
 }
 
 /** A value as it is printed. */

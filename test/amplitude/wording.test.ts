@@ -91,6 +91,8 @@ const cases: Cases = {
   "sensor.reading, no detector": () => own.reading("100 mV", "g pk"),
   "sensor.reading, a detector that is none": () => own.reading("100 mV max", "g pk"),
   "sensor.reading, below zero": () => own.reading("-100 mV pk", "g pk"),
+  "sensor.reading, a voltage of a loop in no state": () =>
+    own.reading({ value: 1, unit: "mV", detector: "pk", state: "broken" } as Loose, "g pk"),
   "sensor.reading, a voltage below zero": () => own.reading({ value: -1, unit: "mV", detector: "pk" }, "g pk"),
   "sensor.voltage, to nothing": () => own.voltage("1 g pk", "" as Loose),
   "sensor.reading, too long to be a voltage": () => own.reading(`10 mV rms${" ".repeat(90)}x`, "g pk"),

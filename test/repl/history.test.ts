@@ -223,6 +223,6 @@ describe("an answer as JSON", () => {
     const { currentLoop } = await import("veladis");
     const session = newSession();
     session.variables.set("level", currentLoop("0 to 10 mm/s rms").reading(20.8));
-    expect((await evaluateLine("2 * level", session)).text).toBe("20.6 mm/s rms  (above range of its loop)");
+    expect((await evaluateLine("2 * level", session)).text).toBe("20.6 mm/s rms (above range)");
   });
 });
