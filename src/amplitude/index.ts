@@ -26,6 +26,7 @@ export {
   multipliedAmplitude,
   notedAmplitude,
 } from "./derived-amplitude";
+export { rssDifference, vectorDifference } from "./differences";
 export { type EquivalentsRow, equivalents } from "./equivalents";
 export { type Explanation, explain, type WithHistory } from "./explain";
 export { type Sensor, sensor } from "./sensor";

@@ -1,4 +1,4 @@
-import { convertAmplitude } from "../amplitude/index";
+import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
 import { frozen, requireFinite, VeladisError } from "../core/index";
 import { type Amplitude, writtenValue } from "../reading/index";
 import { changed } from "./changed";
@@ -62,6 +62,21 @@ export const functions = /* @__PURE__ */ frozen({
     help: "root of the sum of squares of uncorrelated RMS readings, also of different frequencies",
     arity: [1, ANY],
     run: (args) => rootSumSquare(amplitudes(args)),
+  },
+  vectorDifference: {
+    usage: "vectorDifference(40 um pp, 6 um pp, 90)",
+    help: "a reading less another at its frequency, at an angle in degrees: slow-roll runout",
+    arity: [3, 3],
+    run: (args) => {
+      const [from, off] = amplitudes(args.slice(0, 2)) as [Amplitude, Amplitude];
+      return vectorDifference(from, off, number(args[2], "an angle in degrees"));
+    },
+  },
+  rssDifference: {
+    usage: "rssDifference(2.1 mm/s rms, 0.8 mm/s rms)",
+    help: "an RMS reading less an uncorrelated background: root of the difference of squares",
+    arity: [2, 2],
+    run: (args) => rssDifference(...(amplitudes(args) as [Amplitude, Amplitude])),
   },
   mean: {
     usage: "mean(2 mm/s rms, 2.4 mm/s rms)",

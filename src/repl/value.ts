@@ -70,11 +70,24 @@ export function behind(answer: Way): string {
   return words === "" ? "" : `  ${words}`;
 }
 
+/** The most that a difference may be: what was taken off may stand at any angle to the rest. */
+function mostText({ history = [] }: Amplitude): string {
+  const last = history.at(-1);
+  if (last?.does !== "difference") return "";
+  const most = (last.of ?? []).reduce((sum, at) => sum + (history[at]?.value ?? 0), 0);
+  return `; up to ${significant(most)} with a phase between them`;
+}
+
+/** What stands behind an amplitude: all that was assumed, and how far a difference may be from it. */
+function behindAmplitude(value: Amplitude): string {
+  return behind(value).replace(/\)$/, `${mostText(value)})`);
+}
+
 /** A value as it is printed. */
 export function valueText(value: Value, digits?: number): string {
   if (typeof value === "number") return plainNumber(value, digits);
   if (typeof value !== "object") return String(value);
   if (isList(value)) return value.map((one) => valueText(one, digits)).join(", ");
   if (isReport(value)) return value.report;
-  return `${format(value, digits === undefined ? {} : { digits })}${atText(value.hertz)}${behind(value)}`;
+  return `${format(value, digits === undefined ? {} : { digits })}${atText(value.hertz)}${behindAmplitude(value)}`;
 }

@@ -85,7 +85,11 @@ export const corpus: readonly CorpusLine[] = [
   { line: "a / 2", prints: "0.125 in/s pk at 25 Hz (1500 r/min)" },
   { line: "2 a", prints: "0.500 in/s pk at 25 Hz (1500 r/min)" },
   { line: "a + a", prints: "0.500 in/s pk at 25 Hz (1500 r/min)  (in phase)" },
-  { line: "a - 0.1 in/s pk", prints: "0.150 in/s pk  (in phase)" },
+  { line: "a - 0.1 in/s pk", prints: "0.150 in/s pk  (in phase; up to 0.350 with a phase between them)" },
+  // arithmetic: at a right angle the root of 3^2 + 1^2
+  { line: "3 mil pp - 1 mil pp", prints: "2.00 mil pp  (in phase; up to 4.00 with a phase between them)" },
+  { line: "vectorDifference(3 mil pp, 1 mil pp, 90)", prints: "3.16 mil pp  (one frequency)" },
+  { line: "rssDifference(5 mm/s rms, 3 mm/s rms)", prints: "4.00 mm/s rms  (uncorrelated)" },
   { line: "a / 0.1 in/s pk", prints: "2.5" },
   { line: "hertz(a)", prints: "25" },
   { line: "value(a)", prints: "0.25" },
@@ -113,8 +117,8 @@ export const corpus: readonly CorpusLine[] = [
   { line: "t * 2", prints: "8.98 mm/s rms  (sine)" },
   // arithmetic of amplitudes
   { line: "2 mm/s rms + 1 mm/s rms", prints: "3.00 mm/s rms  (in phase)" },
-  { line: "2 mm/s rms-1 mm/s rms", prints: "1.00 mm/s rms  (in phase)" },
-  { line: "3 mm/s rms - 1 mm/s rms", prints: "2.00 mm/s rms  (in phase)" },
+  { line: "2 mm/s rms-1 mm/s rms", prints: "1.00 mm/s rms  (in phase; up to 3.00 with a phase between them)" },
+  { line: "3 mm/s rms - 1 mm/s rms", prints: "2.00 mm/s rms  (in phase; up to 4.00 with a phase between them)" },
   { line: "1 in/s pk + 25.4 mm/s pk", prints: "2.00 in/s pk  (in phase)" },
   { line: "9 mm/s rms * (1 - 8/100)", prints: "8.28 mm/s rms" },
   { line: "(2 mm/s rms + 4 mm/s rms) / 2", prints: "3.00 mm/s rms  (in phase)" },
@@ -150,7 +154,6 @@ export const corpus: readonly CorpusLine[] = [
   { line: 'judge(130 dB re 1e-9 m/s, "pump 90 kW category II", "iso-10816-7-2009")', prints: "A, as newly commissioned machines: 130.0 dB re 1e-9 m/s is 0.103 dB below the A/B limit, 130.1 dB re 1e-9 m/s…" },
   { line: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid category I")', prints: "alarm: …" },
   // what was assumed stays with an answer, and explain tells the arithmetic
-  { line: "3 mil pp - 1 mil pp", prints: "2.00 mil pp  (in phase)" },
   { line: "x = 0.25 in/s pk to mm/s rms", prints: "x = 4.49 mm/s rms  (sine)" },
   { line: "x to in/s rms", prints: "0.177 in/s rms  (sine)" },
   { line: "x", prints: "4.49 mm/s rms  (sine)" },
