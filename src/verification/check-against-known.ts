@@ -8,7 +8,15 @@ import {
   requirePositive,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, type Assumption, amplitudeOf, type LoopState, ownHistory, type Step, union } from "../reading/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  type LoopState,
+  ownHistory,
+  type Step,
+  union,
+} from "../reading/index";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { marginsOf, type ToleranceText } from "./tolerance";
 
