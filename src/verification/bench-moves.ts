@@ -68,9 +68,9 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
   // with a hysteresis this small, a level that is surely above the reset level is no longer below the threshold
   const proves = over * response < 1;
   const held = `the output stays set${tripped}: the level is not below the reset level of ${reset}`;
-  const heldMove = (what: string): BenchMove =>
+  const heldMove = (title: string): BenchMove =>
     proves
-      ? { what, share: over, expect: held }
+      ? { what: title, share: over, expect: held }
       : {
           what: "lower the level in small steps and note where the output clears or may be reset",
           share: null,
