@@ -73,7 +73,9 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     speed === undefined || (typeof speed === "object" && "from" in speed) ? undefined : { hertz: hertz(speed) };
   const proposal = proposeSetpoints({
     baseline: known,
-    ...(values.scheme !== undefined && { scheme: await namedScheme(values.scheme) }),
+    ...(values.scheme !== undefined && {
+      scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme),
+    }),
     ...limitsOf(values),
     ...(machine !== undefined && { machine }),
     sensor: {

@@ -49,24 +49,36 @@ function shortZone({ headline }: Judgement): string {
   return headline.replace(/^zone /, "");
 }
 
+const TAKEN = /: not given, assumed$/;
+
+/** What one of several schemes was taken for: what not all of them assume. */
+function takenFor({ judgements }: Verdict, { assumedFacts }: Judgement): string[] {
+  return assumedFacts.filter(
+    (text) => TAKEN.test(text) && !judgements.every((other) => other.assumedFacts.includes(text)),
+  );
+}
+
 /** All schemes that the machine's facts admit, worst first; nothing where it is one. */
-function schemeTable({ judgements }: Verdict): string {
+function schemeTable(verdict: Verdict): string {
+  const { judgements } = verdict;
   if (judgements.length < 2) return "";
-  const shared = (text: string): boolean => judgements.every(({ assumedFacts }) => assumedFacts.includes(text));
   const rows = judgements.map((one) => [
     one.scheme,
     conditionText(one.machineClass),
     shortZone(one),
-    one.assumedFacts
-      .filter((text) => !shared(text))
-      .map((text) => text.replace(/: not given, assumed$/, ""))
+    takenFor(verdict, one)
+      .map((text) => text.replace(TAKEN, ""))
       .join("; "),
   ]);
-  const titles = ["scheme", "class", "zone", "taken for it"];
-  return `${textTable(
-    titles.map((title) => ({ title })),
-    rows,
-  )}\n`;
+  const titles = ["scheme", "class", "zone", "taken for"].map((title) => ({ title }));
+  return `${textTable(titles, rows)}\n`;
+}
+
+/** What was assumed, without what the table of schemes says already. */
+function assumedTexts(verdict: Verdict): string[] {
+  const { judgements, assumedFacts, assumed } = verdict;
+  const told = judgements.length < 2 ? [] : judgements.flatMap((one) => takenFor(verdict, one));
+  return [...assumedFacts.filter((text) => !told.includes(text)), ...assumed.map((one) => assumptions[one])];
 }
 
 function marginText({ limit, margin }: CriterionJudgement, digits: number): string {
@@ -106,7 +118,7 @@ export function verdictPage(
   settings: { readonly digits: number; readonly cautions?: readonly string[] },
 ): string {
   const { digits, cautions = [] } = settings;
-  const { standard, edition, machineClass, criteria, judgements, machine, setAside } = verdict;
+  const { standard, edition, machineClass, criteria, machine, setAside } = verdict;
   const which = conditionText(machineClass);
   const known = machineLine(machine);
   const line = (label: string, texts: readonly string[]): string => labelled(label, texts, 12);
@@ -123,10 +135,10 @@ export function verdictPage(
     line("judged", [judgedText(verdict, digits), ...also]),
     line("not judged", notJudged(verdict)),
     line("measure", [`${verdict.measuredOn}; ${bandText(verdict)}`]),
-    line("assumed", [...verdict.assumedFacts, ...verdict.assumed.map((one) => assumptions[one])]),
+    line("assumed", assumedTexts(verdict)),
     line("set aside", setAside),
     line("source", [sourceText(verdict)]),
-    line("caution", [...cautions, ...new Set(judgements.flatMap((one) => one.cautions))]),
+    line("caution", [...cautions, ...verdict.cautions]),
   ].join("");
 }
 

@@ -54,23 +54,6 @@ function widestBand(schemes: readonly Scheme[]): Band | undefined {
   return [Math.min(...bands.map(([low]) => low)), Math.max(...bands.map(([, high]) => high))];
 }
 
-/** The schemes that the machine's facts admit, at the places where such samples may be from. */
-function admitted(machine: string, isDisplacement: boolean): Scheme[] {
-  const housing = schemesFor(machine).map(({ scheme }) => scheme);
-  if (!isDisplacement) return housing;
-  // where the words name the place, the same ones again
-  return [...new Set([...housing, ...shaftSchemes(machine)])];
-}
-
-function shaftSchemes(machine: string): Scheme[] {
-  try {
-    return schemesFor(machine, { place: "shaft" }).map(({ scheme }) => scheme);
-  } catch (error) {
-    if (error instanceof VeladisError) return [];
-    throw error;
-  }
-}
-
 /**
  * The judge of a machine's record, by the scheme that is named, else by all that the machine's facts admit.
  *
@@ -81,7 +64,9 @@ export async function recordJudge(unit: UnitSymbol, name: string | undefined, ma
   requireSchemeOrMachine(name, machine);
   const scheme = name === undefined ? undefined : await namedScheme(name);
   const { quantity } = units[unit];
-  const schemes = scheme === undefined ? admitted(machine, quantity === "displacement") : [scheme];
+  const place = quantity === "displacement" ? "either" : "housing";
+  const admitted = scheme === undefined ? schemesFor(machine, { place }) : [];
+  const schemes = scheme === undefined ? admitted.map((one) => one.scheme) : [scheme];
   const [first] = schemes as [Scheme, ...Scheme[]];
   if (quantity !== "displacement" && schemes.every(({ place }) => place === "shaft")) {
     throw new VeladisError("missing-fact", {
