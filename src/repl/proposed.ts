@@ -6,7 +6,7 @@ import { type Report, wayWords } from "./value";
 /** Setpoints proposed for a machine from its baseline, each with its first reason, and all that was assumed. */
 export function proposed(baseline: Amplitude, machine: string, scheme: string | undefined): Report {
   const proposal = proposeSetpoints({ baseline, machine, ...(scheme !== undefined && { scheme: schemeById(scheme) }) });
-  const { alarm, trip, delay, hysteresis, warnings, cautions, verified } = proposal;
+  const { alarm, trip, delay, hysteresis, warnings, cautions, verified, schemes } = proposal;
   const assumed = union(baseline.assumed, proposal.assumed as readonly Assumption[]);
   const how = wayWords({ ...baseline, assumed });
   const row = (name: string, setpoint: typeof alarm): string[] =>
@@ -16,6 +16,7 @@ export function proposed(baseline: Amplitude, machine: string, scheme: string | 
       ...row("alarm", alarm),
       ...row("trip", trip),
       `delay: alarm ${delay.alarm} s, trip ${delay.trip} s; hysteresis ${hysteresis.percent} %`,
+      ...schemes.slice(0, 1).map(({ standard, edition }) => `  by ${standard} (${edition})`),
       ...(how === "" ? [] : [`  assumed: ${how}`]),
       ...(verified ? [] : ["  limits or rules FROM MEMORY: check them against the standard"]),
       ...warnings.map(({ text }) => `  warning: ${text}`),

@@ -22,6 +22,12 @@ function admitted(machine: MachineRef, type: string): readonly AdmittedScheme[] 
   }
 }
 
+/** What was assumed, and what else was of facts that are not named yet. */
+function withOthers(assumed: readonly string[], others: readonly string[]): string[] {
+  const named = (text: string): string | undefined => text.split(":")[0];
+  return [...assumed, ...others.filter((text) => assumed.every((one) => named(one) !== named(text)))];
+}
+
 /** The lowest trip first; schemes that print no shutdown last. */
 function byTrip(a: SetpointLimits, b: SetpointLimits): number {
   const [mine, others] = [a, b].map(({ upper }) => upper?.amplitude.value ?? Number.MAX_VALUE) as [number, number];
@@ -29,8 +35,8 @@ function byTrip(a: SetpointLimits, b: SetpointLimits): number {
 }
 
 /**
- * Limits for a machine by the schemes that its known facts admit: of several, those of the lowest trip, with what was
- * assumed for any of them.
+ * Limits for a machine by the schemes that its known facts admit: of several, those of the lowest trip, with what that
+ * scheme was taken for.
  *
  * @throws {@link VeladisError} as {@link schemesFor} and {@link limitsOfScheme}
  */
@@ -41,7 +47,7 @@ export function limitsOfMachine(
   const schemes = admitted(machine, question.type);
   const found = schemes.map(({ scheme, assumedFacts, setAside }): SetpointLimits => {
     const limits = limitsOfScheme({ ...question, scheme, machine });
-    return { ...limits, assumedFacts: [...new Set([...assumedFacts, ...limits.assumedFacts])], setAside };
+    return { ...limits, assumedFacts: withOthers(assumedFacts, limits.assumedFacts), setAside };
   });
   const [first, ...others] = found.sort(byTrip) as [SetpointLimits, ...SetpointLimits[]];
   if (others.length === 0) return first;
@@ -49,7 +55,6 @@ export function limitsOfMachine(
     ...first,
     schemes: found.flatMap((one) => one.schemes),
     assumed: found.reduce<SetpointLimits["assumed"]>((all, one) => union(all, one.assumed), []),
-    assumedFacts: [...new Set(found.flatMap((one) => one.assumedFacts))],
     // what one of them uses plays a part
     setAside: first.setAside.filter((text) => others.every((one) => one.setAside.includes(text))),
   };

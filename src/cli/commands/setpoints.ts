@@ -77,7 +77,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
       scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme),
     }),
     ...limitsOf(values),
-    ...(machine !== undefined && { machine }),
+    ...(values.machine !== undefined && { machine: values.machine }),
     sensor: {
       ...(values["noise-floor"] !== undefined && { noiseFloor: values["noise-floor"] }),
       ...(values["full-scale"] !== undefined && { fullScale: values["full-scale"] }),

@@ -54,7 +54,10 @@ const TAKEN = /: not given, assumed$/;
 /** What one of several schemes was taken for: what not all of them assume. */
 function takenFor({ judgements }: Verdict, { assumedFacts }: Judgement): string[] {
   return assumedFacts.filter(
-    (text) => TAKEN.test(text) && !judgements.every((other) => other.assumedFacts.includes(text)),
+    (text) =>
+      TAKEN.test(text) &&
+      !text.startsWith("condition ") &&
+      !judgements.every((other) => other.assumedFacts.includes(text)),
   );
 }
 

@@ -1,4 +1,3 @@
-import { significant } from "../../reading/index";
 import { type Fact, facts, type KnownFacts } from "../../severity/index";
 
 /** What some labels are called before them; the others say by themselves what they are. */
@@ -14,7 +13,7 @@ const numbers: { readonly [F in Fact]?: string } = {
 function factText(fact: Fact, value: KnownFacts[Fact]): string {
   const entry = facts[fact];
   if (!("unit" in entry)) return named.includes(fact) ? `${fact} ${value}` : `${value}`;
-  const size = [value].flat().map((one) => (typeof one === "number" ? significant(one, 4).replace(/\.0+$/, "") : one));
+  const size = [value].flat().map((one) => (typeof one === "number" ? `${Number(one.toPrecision(4))}` : one));
   return `${numbers[fact] ?? ""}${size.join(" to ")} ${entry.unit}`;
 }
 

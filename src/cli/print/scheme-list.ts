@@ -44,7 +44,7 @@ export function selectionText({ candidates, excluded, missing }: Selection, all:
     one.verified ? "read" : "MEMORY",
     [
       ...(one.status === "asks" ? [`asks ${one.missing.map(({ fact }) => fact).join(", ")}`] : []),
-      ...one.assumed.map((text) => `assumes ${text}`),
+      ...one.assumed.map((text) => `assumes ${text.replace(": not given, and taken for its lower limits", "")}`),
     ].join("; "),
   ]);
   const table = textTable(

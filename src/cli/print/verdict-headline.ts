@@ -10,5 +10,6 @@ export function verdictHeadline({ headline, word, zones, kind, possible }: Verdi
         const at = (zones as readonly string[]).indexOf(name);
         return at < 0 ? name : zoneMark(name, at, zones.length, true);
       });
-  return word === headline ? marked : `${marked}, ${word}`;
+  // "shaft A, housing D: state the place" says by itself what decides
+  return word === headline || headline.includes(": ") ? marked : `${marked}, ${word}`;
 }

@@ -4,6 +4,7 @@ import {
   classifier,
   type Machine,
   type MachineClassifier,
+  type MachineRef,
   machineClassifier,
   parseMachine,
   type Scheme,
@@ -16,7 +17,11 @@ import type { TableSettings } from "./settings";
 const MOST_JUDGES = 1024;
 
 /** A judge of readings of one type, frequency and machine. */
-export interface RowJudge extends Omit<Classifier, "scheme"> {
+export interface RowJudge
+  extends Pick<
+    Classifier,
+    "index" | "worst" | "complete" | "zones" | "verified" | "assumed" | "assumedFacts" | "setAside"
+  > {
   /** Ids of the schemes, of which the worst governs. */
   readonly schemes: readonly string[];
 }
@@ -24,10 +29,10 @@ export interface RowJudge extends Omit<Classifier, "scheme"> {
 const parsed = (words: string): Machine => (words === "" ? {} : parseMachine(words));
 
 /** The machine that a row tells of: words that many rows share, and a speed that may be its own. */
-function machineOf(told: string, read: (words: string) => Machine): Machine {
+function machineOf(told: string, read: (words: string) => Machine): MachineRef {
   const [words = "", speed] = told.split("\t");
+  if (speed === undefined) return words === "" ? {} : words;
   const machine = read(words);
-  if (speed === undefined) return machine;
   if (machine.speed === undefined) return { ...machine, speed: { hertz: Number(speed) } };
   throw new VeladisError("syntax", {
     expected: "the running speed once, in the words on the machine or in its column",
@@ -36,7 +41,11 @@ function machineOf(told: string, read: (words: string) => Machine): Machine {
 }
 
 /** The judge by all schemes that the machine's facts admit. */
-function judgeByMachine(machine: Machine, type: string, options: Parameters<typeof classifier>[3]): MachineClassifier {
+function judgeByMachine(
+  machine: MachineRef,
+  type: string,
+  options: Parameters<typeof classifier>[3],
+): MachineClassifier {
   if (Object.keys(machine).length > 0) return machineClassifier(machine, type, options);
   throw new VeladisError("missing-fact", {
     expected: "the machine in words, or a scheme, as in --scheme iso-10816-3-2009",
@@ -61,7 +70,7 @@ export function rowJudges(
       } as const;
       if (scheme === undefined) return judgeByMachine(machine, type, options);
       const judge = classifier(scheme, machine, type, options);
-      return Object.assign(judge, { schemes: [scheme.id] });
+      return { ...judge, schemes: [scheme.id] };
     },
     { ...rowCache, room: MOST_JUDGES },
   );

@@ -47,7 +47,9 @@ export function summaryText(
     labelled(
       "MEMORY",
       fromMemory > 0
-        ? [`${grouped(fromMemory)} rows judged by limits from memory: check them against the standard`]
+        ? [
+            `${grouped(fromMemory)} ${fromMemory === 1 ? "row" : "rows"} judged by limits from memory: check them against the standard`,
+          ]
         : [],
     ),
     labelled("caution", judges(settings) ? cautions.slice(0, 1) : []),
