@@ -35,7 +35,7 @@ function machineOf(conditions: readonly (Condition | undefined)[]): Machine {
 }
 
 /** A machine of a class, named by its label where it has one; of a slow speed, so that every criterion applies. */
-export function machineFor(scheme: Scheme, one: MachineClass): Machine {
+export function machineFor(_scheme: Scheme, one: MachineClass): Machine {
   const slow = one.criteria.some(({ when }) => when !== undefined) ? { speed: { to: 500 } } : {};
-  return machineOf([one.named, one.when, one.named === undefined ? one.by : undefined, slow, scheme.defaults && {}]);
+  return machineOf([one.named, one.when, one.named === undefined ? one.by : undefined, slow]);
 }
