@@ -20,6 +20,11 @@ export interface Classifier<K extends SchemeKind = SchemeKind> {
   readonly limits: readonly number[];
   /** The highest value that is still in each zone but the worst: the limits with their tolerance for float noise, 2^-23. */
   readonly bounds: readonly number[];
+  /**
+   * The same for `worst`: the highest value for which nothing worse is possible; empty where the worst zone is possible
+   * for every value.
+   */
+  readonly worstBounds: readonly number[];
   readonly from: string;
   readonly scheme: string;
   readonly assumed: readonly Assumption[];
@@ -99,28 +104,27 @@ export function compiledClassifier(
   const bounds = lowestOf(certain, (one) => one.bounds, type, told);
   const isOpen = plans.some(({ openBecause }) => openBecause !== undefined);
   const { judge, index, array } = zoneLadder(bounds, zones, reference !== 0);
+  const worstBounds = isOpen ? Object.freeze([]) : lowestOf(all, (one) => one.bounds, type, told);
+  const isComplete = !isOpen && bounds.every((bound, i) => bound === worstBounds[i]);
   const worstIndex = isOpen
     ? (value: number): number => Math.max(index(value), zones.length - 1)
-    : certain.length === all.length
+    : isComplete
       ? index
-      : zoneLadder(
-          lowestOf(all, (one) => one.bounds, type, told),
-          zones,
-          reference !== 0,
-        ).index;
+      : zoneLadder(worstBounds, zones, reference !== 0).index;
   const assumed = new Set(all.flatMap(({ criterion }) => conversionAssumes(type, criterion.as, crestFactor)));
   const limits = lowestOf(certain, (one) => one.limits.map(({ value }) => value), type, told);
   return Object.assign(judge, {
     zones,
     limits,
     bounds,
+    worstBounds,
     from: type,
     assumed: Object.freeze([...assumed]) as readonly Assumption[],
     assumedFacts: Object.freeze([...new Set(plans.flatMap((plan) => plan.assumedFacts))]),
     setAside: Object.freeze([...new Set(machines.flatMap(({ setAside }) => setAside))]),
     unjudged: Object.freeze(plans.flatMap(({ unjudged }) => unjudged)),
     verified: plans.every(({ verified }) => verified),
-    complete: !isOpen && certain.length === all.length,
+    complete: isComplete,
     index,
     array,
     worst: (value: number): Zone => zones[worstIndex(value)] as Zone,
