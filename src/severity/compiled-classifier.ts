@@ -11,8 +11,8 @@ import type { Assume, PlacedMachine } from "./placed-machine";
 import { zoneLadder } from "./zone-ladder";
 
 /** A judge of many readings of one machine in one reading type. */
-export interface Classifier<K extends SchemeKind = SchemeKind> {
-  /** The zone of a value in `from`; the same as {@link classify} gives. Nothing is allocated. */
+export interface CompiledClassifier<K extends SchemeKind = SchemeKind> {
+  /** The zone of a value in `from`; the same as {@link classify} or {@link judge} gives. Nothing is allocated. */
   (value: number): Zone<K>;
   /** The zones, best first; an index into this list is what `index` and `array` give. */
   readonly zones: readonly Zone<K>[];
@@ -26,7 +26,6 @@ export interface Classifier<K extends SchemeKind = SchemeKind> {
    */
   readonly worstBounds: readonly number[];
   readonly from: string;
-  readonly scheme: string;
   readonly assumed: readonly Assumption[];
   readonly assumedFacts: readonly string[];
   /** What was given of the machine and plays no part, in words. */
@@ -46,6 +45,12 @@ export interface Classifier<K extends SchemeKind = SchemeKind> {
    * @throws {@link VeladisError} `length-mismatch`, `wrong-type`, or as for one value with the index named
    */
   array(values: Float64Array, target?: Uint8Array): Uint8Array;
+}
+
+/** A judge of many readings of one machine by one scheme. */
+export interface Classifier<K extends SchemeKind = SchemeKind> extends CompiledClassifier<K> {
+  /** The id of the scheme. */
+  readonly scheme: string;
 }
 
 /** What {@link classifier} can be told besides. */

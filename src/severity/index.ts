@@ -2,7 +2,7 @@ export type { Bound, Unjudged } from "./applicable-criteria";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
 export { classifier } from "./classifier";
 export { type ClassifyOptions, classify } from "./classify";
-export type { Classifier, ClassifierOptions } from "./compiled-classifier";
+export type { Classifier, ClassifierOptions, CompiledClassifier } from "./compiled-classifier";
 export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
 export { defineScheme, type SchemeInput } from "./define-scheme";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";

@@ -1,5 +1,5 @@
 import { parsedType } from "../reading/index";
-import type { MachineClassifier } from "../severity/index";
+import type { CompiledClassifier } from "../severity/index";
 import type { NameQuotes } from "./identifier";
 import { numberLiteral, textLiteral } from "./literal";
 
@@ -8,7 +8,7 @@ export type ZoneAnswer = "zone" | "worst";
 
 /** The zones of a classifier as a CASE over its bounds; NULL for what is no reading. */
 export function zoneCase(
-  { zones, bounds, worstBounds, from }: Omit<MachineClassifier, "schemes">,
+  { zones, bounds, worstBounds, from }: CompiledClassifier,
   value: string,
   answer: ZoneAnswer,
   quotes: NameQuotes,

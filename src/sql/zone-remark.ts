@@ -1,5 +1,5 @@
 import { assumedText } from "../reading/index";
-import type { MachineClassifier, Scheme } from "../severity/index";
+import type { CompiledClassifier, Scheme } from "../severity/index";
 import { remark } from "./literal";
 import type { ZoneAnswer } from "./zone-case";
 
@@ -11,7 +11,7 @@ function namesOf(schemes: readonly Scheme[]): readonly string[] {
 
 /** What zones in SQL rest on: the schemes, what was assumed, set aside and not judged. */
 export function zoneRemark(
-  judge: Omit<MachineClassifier, "schemes">,
+  judge: CompiledClassifier,
   schemes: readonly Scheme[],
   answer: ZoneAnswer,
   crestFactor: number | undefined,
