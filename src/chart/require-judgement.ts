@@ -30,6 +30,7 @@ export function requireJudgement(judgement: Judgement): Judgement {
     limits,
     standard: "text",
     edition: "text",
+    bound: "text",
     verified: "truth",
     assumed: ["text"],
     assumedFacts: ["text"],

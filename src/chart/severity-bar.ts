@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale";
-import { format, significant, typeOf } from "../reading/index";
+import { format, historyOf, significant, typeOf } from "../reading/index";
 import type { Judgement, SchemeKind, Verdict } from "../severity/index";
 import { chartDocument } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
@@ -49,7 +49,7 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
  */
 export function severityBar(options: SeverityBarOptions): string {
   const { judgement } = requireOptions(options, 'options such as { judgement: classify("3.9 mm/s rms", ...) }');
-  const { zones, limits, judged, headline, word, possible } = requireJudgement(judgement as Judgement);
+  const { zones, limits, judged, headline, word, possible, bound } = requireJudgement(judgement as Judgement);
   const bounds = Object.values(limits).map(({ printed }) => printed.value);
   const width = requireWidth(options) - 2 * SIDE;
   const height = requireHeight(options, 80);
@@ -89,7 +89,10 @@ export function severityBar(options: SeverityBarOptions): string {
       label(at, height + 19 + row * 15, text, { "text-anchor": "middle" })
     );
   });
-  const reading = format(judged);
+  // a bound is not what was read: the title has the reading itself
+  const isBound = bound !== "exact";
+  const [given] = historyOf(judged);
+  const reading = isBound && given !== undefined ? `${significant(given.value)} ${given.type}` : format(judged);
   const anchor = at < width * 0.2 ? "start" : at > width * 0.8 ? "end" : "middle";
   return chartDocument(options, {
     title: `${reading}: ${headline}`,
@@ -113,7 +116,7 @@ export function severityBar(options: SeverityBarOptions): string {
       stroke([0, height], [width, height], "axis"),
       tag("path", { class: "point", d: `M${rounded(at)},0l-8,-13h16z` }),
       tag("line", { class: "data", x1: at, x2: at, y1: 0, y2: height }),
-      label(at, -18, reading, { "text-anchor": anchor }),
+      label(at, -18, isBound ? `at least ${format(judged)}` : reading, { "text-anchor": anchor }),
     ].join(""),
   });
 }

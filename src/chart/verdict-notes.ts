@@ -6,11 +6,14 @@ function sentence(words: string): string[] {
   return words === "" ? [] : [`${words[0]?.toUpperCase()}${words.slice(1)}.`];
 }
 
-/** What the other schemes say, where a verdict rests on several. */
+/** What the other schemes say, where a verdict rests on several; of one standard, with where it measures. */
 function otherSchemes(judgement: Judgement | Verdict): string[] {
-  const judgements = "judgements" in judgement ? judgement.judgements : [];
-  const others = judgements.slice(1).map(({ standard, edition, headline }) => `${standard}:${edition}: ${headline}`);
-  return others.length === 0 ? [] : [`The limits are those of the worst scheme. ${others.join("; ")}.`];
+  const [first, ...others] = "judgements" in judgement ? judgement.judgements : [];
+  const told = others.map(({ standard, edition, measuredOn, headline }) => {
+    const isSame = standard === first?.standard && edition === first.edition;
+    return `${standard}:${edition}${isSame ? `, ${measuredOn}` : ""}: ${headline}`;
+  });
+  return told.length === 0 ? [] : [`The limits are those of the worst scheme. ${told.join("; ")}.`];
 }
 
 /** The small print of a judgement: what it means, what it rests on, and what was left out of it. */
