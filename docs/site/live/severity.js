@@ -8,6 +8,7 @@ import {
   schemeById,
   selectSchemes,
 } from "../../../src/entries/severity";
+import { assumptions } from "../../../src/index";
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
 import { knownWords } from "./known-words.js";
 
@@ -60,7 +61,7 @@ function verdictParts(verdict) {
         verified ? "read in print" : "memory, check it",
       ]),
     ),
-    ...list("Assumed", verdict.assumedFacts),
+    ...list("Assumed", [...verdict.assumedFacts, ...verdict.assumed.map((name) => assumptions[name])]),
     ...list("Set aside", verdict.setAside),
     ...list(
       "Not judged",
