@@ -1,4 +1,4 @@
-import { cached, dataText, requireList, shown, VeladisError } from "../core/index";
+import { cached, requireList, VeladisError } from "../core/index";
 import { type Admitted, admittedSchemes } from "./admitted-schemes";
 import { type Fact, facts as factTable } from "./facts";
 import type { KnownFacts, Machine } from "./machine";
@@ -98,12 +98,4 @@ export function admittedMachines(
   if (typeof ref === "string") return ofBuiltIn(`${place}\n${assume}\nwords\n${ref}`);
   machineFacts(ref);
   return ofBuiltIn(`${place}\n${assume}\ndata\n${JSON.stringify(ref)}`);
-}
-
-/** Refuses a machine that no scheme is for. */
-export function refuseUnknown(ref: MachineRef): never {
-  throw new VeladisError("out-of-range", {
-    expected: "a machine that a scheme gives a verdict for (informative ranges and rules of thumb give none)",
-    received: typeof ref === "string" ? shown(ref) : dataText(ref),
-  });
 }

@@ -5,7 +5,7 @@ import { requireKeys, requireObject } from "./require-parts";
 import type { Criterion, SpeedLaw } from "./scheme";
 
 const sourceKeys = ["title", "where", "provenance", "page", "note"] as const;
-const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "when"] as const;
+const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "height", "when"] as const;
 
 /** Refuses a source that does not say what was read and how. */
 function checkSource(given: unknown, where: string): void {
@@ -97,6 +97,12 @@ export function checkCriterion(given: unknown, names: readonly string[], where: 
     checkSource(ceilings.source, where);
   }
   if (criterion.band !== undefined) checkBand(criterion.band, where);
+  if (criterion.height !== undefined) {
+    const height = requireObject(criterion.height, `${where}: height with above and perMetre`);
+    requireKeys(height, ["above", "perMetre"], `the height of ${where}`);
+    requirePositive(height.above as number, `${where}: a height above zero, in m`);
+    requirePositive(height.perMetre as number, `${where}: what a metre adds, above zero`);
+  }
   if (criterion.when !== undefined) {
     checkCondition(criterion.when, where);
     requireKeys(criterion.when as object, ["speed"], `when a criterion applies, in ${where}`);

@@ -69,7 +69,10 @@ function lowestOf(
   told: { readonly hertz: number | undefined; readonly crestFactor: number | undefined },
 ): readonly number[] {
   const [first, ...others] = criteria.map((plan) =>
-    valuesIn(type, valuesOf(plan), plan.criterion.as, { ...told, hertz: plan.hertz ?? told.hertz }),
+    valuesIn(type, valuesOf(plan), plan.criterion.as, {
+      hertz: plan.hertz ?? told.hertz,
+      crestFactor: told.crestFactor ?? plan.crestFactor,
+    }),
   );
   return Object.freeze(
     (first as number[]).map((value, k) => Math.min(value, ...others.map((one) => one[k] as number))),
@@ -116,7 +119,9 @@ export function compiledClassifier(
     : isComplete
       ? index
       : zoneLadder(worstBounds, zones, reference !== 0).index;
-  const assumed = new Set(all.flatMap(({ criterion }) => conversionAssumes(type, criterion.as, crestFactor)));
+  const assumed = new Set(
+    all.flatMap(({ criterion, crestFactor: sine }) => conversionAssumes(type, criterion.as, crestFactor ?? sine)),
+  );
   const limits = lowestOf(certain, (one) => one.limits.map(({ value }) => value), type, told);
   return Object.assign(judge, {
     zones,

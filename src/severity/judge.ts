@@ -1,11 +1,12 @@
 import { VeladisError } from "../core/index";
-import { type AdmittedMachines, admittedMachines, refuseUnknown } from "./admitted-machines";
+import { type AdmittedMachines, admittedMachines } from "./admitted-machines";
 import { bothPlaces } from "./both-places";
 import { unitedParts } from "./combined-judgements";
 import { facts } from "./facts";
 import { type MachineRef, machineFacts } from "./machine-facts";
 import type { Assume } from "./placed-machine";
 import { type ReadingRef, readingsOf } from "./readings";
+import { refuseUnknown } from "./refuse-unknown";
 import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
 import { type PlaceVerdict, verdictAtPlace } from "./verdict-at-place";
@@ -76,7 +77,7 @@ export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOp
   const first = at(place ?? "housing");
   const other = isEither ? at("shaft") : undefined;
   const isOne = other === undefined || other.machines.length === 0;
-  if (first.machines.length === 0 && isOne) refuseUnknown(machine);
+  if (first.machines.length === 0 && isOne) refuseUnknown(machine, schemes);
   if (isOne || first.machines.length === 0) {
     const only = first.machines.length > 0 ? first : (other as AdmittedMachines);
     return onePlace(verdictAtPlace(only, readings, crestFactor), only);

@@ -1,10 +1,10 @@
 import { type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
-import type { ReadingType } from "../reading/index";
+import type { Level, ReadingType } from "../reading/index";
 import type { UnitSymbol } from "../units/index";
 import { criterionType } from "./criterion-type";
 import { type LimitName, limitNames, type SchemeKind } from "./kinds";
-import type { FactValue } from "./machine";
+import type { FactValue, KnownFacts } from "./machine";
 import type { Criterion, LimitValue, Scheme } from "./scheme";
 
 /** A limit as the standard prints it. */
@@ -17,8 +17,10 @@ export interface PrintedLimit {
 /** One limit, with where it comes from and how far that can be trusted. */
 export interface Limit<K extends SchemeKind = SchemeKind> extends PrintedLimit {
   readonly name: LimitName<K>;
-  /** What `value` is written in: unit and detector, or a decibel level with its reference. */
+  /** What the reader's values are written in: unit and detector, or a level with its reference. */
   readonly as: ReadingType;
+  /** The limit as a level, where the reader's values are levels; `value` is linear in `unit` by `detector` always. */
+  readonly level?: Level;
   /** The same limit in the standard's own unit and detector. */
   readonly printed: PrintedLimit;
   readonly standard: string;
@@ -46,13 +48,21 @@ function limitAt(limit: LimitValue, speed: FactValue | undefined): number | null
   return Math.min(Math.sqrt(limit.rootOf / fastest), limit.atMost ?? Number.POSITIVE_INFINITY);
 }
 
-/** The limits of a criterion, lowest first, in the standard's own unit. */
-export function limitsOf(scheme: Scheme, criterion: Criterion, speed: FactValue | undefined): Limit[] {
+/** What a criterion allows more for the height of the measuring point. */
+function allowedForHeight({ height }: Criterion, known: KnownFacts): number {
+  if (height === undefined || typeof known.height !== "number") return 0;
+  return Math.max(0, known.height - height.above) * height.perMetre;
+}
+
+/** The limits of a criterion for a machine, lowest first, in the standard's own unit. */
+export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts): Limit[] {
   const { unit, detector } = criterionType(criterion);
   const { standard, edition } = scheme;
+  const more = allowedForHeight(criterion, known);
   return namesOf(scheme).flatMap((name) => {
-    const value = limitAt(criterion.limits[name] ?? null, speed);
-    if (value === null) return [];
+    const limit = limitAt(criterion.limits[name] ?? null, known.speed);
+    if (limit === null) return [];
+    const value = limit + more;
     const source = criterion.limitSources?.[name] ?? criterion.source;
     const verified = source.provenance === "published";
     const printed = Object.freeze({ value, unit, detector });

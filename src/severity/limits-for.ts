@@ -84,7 +84,7 @@ export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S
       const as = options.as ?? criterion.as;
       const type = parsedType(as);
       const told = { hertz: options.at === undefined ? undefined : hertz(options.at), crestFactor: undefined };
-      const limits = limitsOf(scheme, criterion, facts.speed);
+      const limits = limitsOf(scheme, criterion, facts);
       const { all, byName } = limitsInType(limits, type)(told);
       return {
         quantity: criterionType(criterion).quantity,

@@ -64,7 +64,16 @@ function lowerOf(one: Criterion, other: Criterion, names: readonly string[]): Cr
           source: a.trip <= b.trip ? a.source : b.source,
         }
       : (a ?? b);
-  return { ...one, limits, limitSources: sources, ...(ceilings && { ceilings }) };
+  // what only one of them adds for a height is left out
+  const { height, ...rest } = one;
+  const isShared = JSON.stringify(height) === JSON.stringify(other.height);
+  return {
+    ...rest,
+    limits,
+    limitSources: sources,
+    ...(ceilings && { ceilings }),
+    ...(isShared && height && { height }),
+  };
 }
 
 /** Limits that fall where they should rise, since they come from several classes, brought down to the next one. */

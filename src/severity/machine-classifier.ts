@@ -1,8 +1,9 @@
 import { parsedType } from "../reading/index";
-import { type AdmittedMachines, admittedMachines, refuseUnknown } from "./admitted-machines";
+import { type AdmittedMachines, admittedMachines } from "./admitted-machines";
 import { type ClassifierOptions, type CompiledClassifier, compiledClassifier } from "./compiled-classifier";
 import { type MachineRef, machineFacts } from "./machine-facts";
 import type { PlacedMachine } from "./placed-machine";
+import { refuseUnknown } from "./refuse-unknown";
 import type { SchemeRef } from "./scheme-of";
 
 /** What {@link machineClassifier} can be told besides. */
@@ -48,7 +49,7 @@ export function machineClassifier(
     const isEither = place === undefined && parsedType(from).quantity === "displacement";
     const places = [at(place ?? "housing"), ...(isEither ? [at("shaft")] : [])];
     found = places.flatMap(({ machines }) => machines);
-    if (found.length === 0) refuseUnknown(machine);
+    if (found.length === 0) refuseUnknown(machine, schemes);
     return found;
   });
   return Object.freeze(Object.assign(judge, { schemes: Object.freeze(found.map(({ scheme }) => scheme.id)) }));

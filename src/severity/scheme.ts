@@ -33,6 +33,8 @@ export interface Criterion<K extends SchemeKind = SchemeKind> {
   readonly ceilings?: { readonly alarm: number; readonly trip: number; readonly source: Source };
   /** Measuring band in hertz, where it differs from the scheme's. */
   readonly band?: readonly [low: number, high: number];
+  /** What the limits rise by for each metre of the measuring point above a height in metres; 0 while no height is given. */
+  readonly height?: { readonly above: number; readonly perMetre: number };
   /** When this criterion applies; left out when always. */
   readonly when?: Condition;
 }

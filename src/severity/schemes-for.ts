@@ -1,8 +1,9 @@
 import { requireGiven } from "../core/index";
-import { admittedMachines, refuseUnknown } from "./admitted-machines";
+import { admittedMachines } from "./admitted-machines";
 import type { SchemeKind } from "./kinds";
 import { type MachineRef, machineFacts } from "./machine-facts";
 import type { Assume } from "./placed-machine";
+import { refuseUnknown } from "./refuse-unknown";
 import type { Condition, Scheme } from "./scheme";
 import type { SchemeRef } from "./scheme-of";
 
@@ -47,7 +48,7 @@ export function schemesFor(machine: MachineRef, options: SchemesForOptions = {})
   const { place, assume = "lowest limits", schemes } = requireGiven(options, 'options such as { place: "shaft" }');
   const known = machineFacts(machine) as { place?: "housing" | "shaft" };
   const { machines } = admittedMachines(machine, known.place ?? place ?? "housing", assume, schemes);
-  if (machines.length === 0) refuseUnknown(machine);
+  if (machines.length === 0) refuseUnknown(machine, schemes);
   return machines.map(({ scheme, machineClass, assumedFacts, setAside }) =>
     Object.freeze({ scheme, kind: scheme.kind, machineClass, assumedFacts, setAside }),
   );

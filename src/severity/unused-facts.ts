@@ -15,7 +15,8 @@ function usedFacts(scheme: Scheme): ReadonlySet<Fact> {
       ...exclusions.map(({ when }) => when),
       ...classes.flatMap((one) => [one.named, one.by, one.when, one.within]),
     ];
-    found = new Set(conditions.flatMap(factsOf));
+    const byHeight = classes.some(({ criteria }) => criteria.some(({ height }) => height !== undefined));
+    found = new Set([...conditions.flatMap(factsOf), ...(byHeight ? (["height"] as const) : [])]);
     used.set(scheme, found);
   }
   return found;

@@ -12,7 +12,7 @@ const shocks = floors("shock");
 
 /** What is mutated together, and the tests that hold it. */
 const groups = {
-  amplitudes: floors("core,units,detectors,frequency,amplitude"),
+  amplitudes: floors("core,units,detectors,frequency,reading,amplitude"),
   severity: floors("severity"),
   protection: { ...protection, tests: [...protection.tests, junk] },
   // waveforms, sample by sample: too slow to be run for every mutant of the trip logic they end in

@@ -176,7 +176,7 @@ describe("selection of tables by nameplate", () => {
   });
 
   it("refuses facts that are none", () => {
-    expect(() => selectSchemes("pomp 90 kW")).toThrow(/did you mean pump/);
+    expect(() => selectSchemes("pump 90 kW 80 kW")).toThrow(/one power/);
     expect(() => selectSchemes({ support: "soft" } as unknown as MachineRef)).toThrow(/allowed: rigid, flexible/);
   });
 });

@@ -8,6 +8,9 @@ const TABLE = /* @__PURE__ */ published(
   "read on p. 10; the mils beside it are rounded (3.0 mil is 76.2 um)",
 );
 
+/** On site the limits rise with the height of the measuring point above the base. */
+const ON_SITE = { above: 1.5, perMetre: 50 };
+
 /** ANSI/HI 9.6.4-2009, additional displacement limits of pumps at 600 r/min and below. */
 // biome-ignore format: a row of a table is a line
 export const ansiHi964Slow = /* @__PURE__ */ builtIn({
@@ -26,13 +29,13 @@ export const ansiHi964Slow = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings",
   band: null,
   notes: [
-    "on site, more is allowed: 50 um for each metre above 1.5 m, 100 um for slurry pumps, 50 um for solids-handling wet-pit pumps",
+    "on site, 50 um more is allowed for each metre of height above 1.5 m, if the height is given; 100 um more for slurry pumps and 50 um for solids-handling wet-pit pumps are not taken in",
     "the velocity tables of the standard and one garbled row are not held here",
   ],
   classes: [
-    { when: { region: "preferred", test: "site" }, criteria: [{ as: "um pp", limits: { acceptance: 80 }, source: TABLE }] },
+    { when: { region: "preferred", test: "site" }, criteria: [{ as: "um pp", limits: { acceptance: 80 }, source: TABLE, height: ON_SITE }] },
     { when: { region: "preferred", test: "works" }, criteria: [{ as: "um pp", limits: { acceptance: 100 }, source: TABLE }] },
-    { when: { region: "allowable", test: "site" }, criteria: [{ as: "um pp", limits: { acceptance: 100 }, source: TABLE }] },
+    { when: { region: "allowable", test: "site" }, criteria: [{ as: "um pp", limits: { acceptance: 100 }, source: TABLE, height: ON_SITE }] },
     { when: { region: "allowable", test: "works" }, criteria: [{ as: "um pp", limits: { acceptance: 125 }, source: TABLE }] },
   ],
 });
