@@ -11,8 +11,8 @@ import type { Assume, PlacedMachine } from "./placed-machine";
 import { zoneLadder } from "./zone-ladder";
 
 /** A judge of many readings of one machine in one reading type. */
-export interface Classifier<K extends SchemeKind = SchemeKind> {
-  /** The zone of a value in `from`; the same as {@link classify} gives. Nothing is allocated. */
+export interface CompiledClassifier<K extends SchemeKind = SchemeKind> {
+  /** The zone of a value in `from`; the same as {@link classify} or {@link judge} gives. Nothing is allocated. */
   (value: number): Zone<K>;
   /** The zones, best first; an index into this list is what `index` and `array` give. */
   readonly zones: readonly Zone<K>[];
@@ -20,8 +20,12 @@ export interface Classifier<K extends SchemeKind = SchemeKind> {
   readonly limits: readonly number[];
   /** The highest value that is still in each zone but the worst: the limits with their tolerance for float noise, 2^-23. */
   readonly bounds: readonly number[];
+  /**
+   * The same for `worst`: the highest value for which nothing worse is possible; empty where the worst zone is possible
+   * for every value.
+   */
+  readonly worstBounds: readonly number[];
   readonly from: string;
-  readonly scheme: string;
   readonly assumed: readonly Assumption[];
   readonly assumedFacts: readonly string[];
   /** What was given of the machine and plays no part, in words. */
@@ -41,6 +45,12 @@ export interface Classifier<K extends SchemeKind = SchemeKind> {
    * @throws {@link VeladisError} `length-mismatch`, `wrong-type`, or as for one value with the index named
    */
   array(values: Float64Array, target?: Uint8Array): Uint8Array;
+}
+
+/** A judge of many readings of one machine by one scheme. */
+export interface Classifier<K extends SchemeKind = SchemeKind> extends CompiledClassifier<K> {
+  /** The id of the scheme. */
+  readonly scheme: string;
 }
 
 /** What {@link classifier} can be told besides. */
@@ -102,15 +112,13 @@ export function compiledClassifier(
   const bounds = lowestOf(certain, (one) => one.bounds, type, told);
   const isOpen = plans.some(({ openBecause }) => openBecause !== undefined);
   const { judge, index, array } = zoneLadder(bounds, zones, reference !== 0);
+  const worstBounds = isOpen ? Object.freeze([]) : lowestOf(all, (one) => one.bounds, type, told);
+  const isComplete = !isOpen && bounds.every((bound, i) => bound === worstBounds[i]);
   const worstIndex = isOpen
     ? (value: number): number => Math.max(index(value), zones.length - 1)
-    : certain.length === all.length
+    : isComplete
       ? index
-      : zoneLadder(
-          lowestOf(all, (one) => one.bounds, type, told),
-          zones,
-          reference !== 0,
-        ).index;
+      : zoneLadder(worstBounds, zones, reference !== 0).index;
   const assumed = new Set(
     all.flatMap(({ criterion, crestFactor: sine }) => conversionAssumes(type, criterion.as, crestFactor ?? sine)),
   );
@@ -119,13 +127,14 @@ export function compiledClassifier(
     zones,
     limits,
     bounds,
+    worstBounds,
     from: type,
     assumed: Object.freeze([...assumed]) as readonly Assumption[],
     assumedFacts: Object.freeze([...new Set(plans.flatMap((plan) => plan.assumedFacts))]),
     setAside: Object.freeze([...new Set(machines.flatMap(({ setAside }) => setAside))]),
     unjudged: Object.freeze(plans.flatMap(({ unjudged }) => unjudged)),
     verified: plans.every(({ verified }) => verified),
-    complete: !isOpen && certain.length === all.length,
+    complete: isComplete,
     index,
     array,
     worst: (value: number): Zone => zones[worstIndex(value)] as Zone,
