@@ -1,9 +1,9 @@
-import { convertAmplitude } from "../amplitude/index";
+import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
 import { frozen, requireFinite, VeladisError } from "../core/index";
 import { type Amplitude, writtenValue } from "../reading/index";
 import { changed } from "./changed";
 import { extremeOf, meanOf, rootSumSquare } from "./combined";
-import { judged } from "./judged";
+import { judged, judgedPoints } from "./judged";
 import { proposed } from "./proposed";
 import { amplitude, isAmplitude, kindText, opened, type Value } from "./value";
 
@@ -63,6 +63,21 @@ export const functions = /* @__PURE__ */ frozen({
     arity: [1, ANY],
     run: (args) => rootSumSquare(amplitudes(args)),
   },
+  vectorDifference: {
+    usage: "vectorDifference(40 um pp, 6 um pp, 90)",
+    help: "a reading less another at its frequency, at an angle in degrees: slow-roll runout",
+    arity: [3, 3],
+    run: (args) => {
+      const [from, off] = amplitudes(args.slice(0, 2)) as [Amplitude, Amplitude];
+      return vectorDifference(from, off, number(args[2], "an angle in degrees"));
+    },
+  },
+  rssDifference: {
+    usage: "rssDifference(2.1 mm/s rms, 0.8 mm/s rms)",
+    help: "an RMS reading less an uncorrelated background: root of the difference of squares",
+    arity: [2, 2],
+    run: (args) => rssDifference(...(amplitudes(args) as [Amplitude, Amplitude])),
+  },
   mean: {
     usage: "mean(2 mm/s rms, 2.4 mm/s rms)",
     help: "arithmetic mean of amplitudes or numbers",
@@ -103,7 +118,7 @@ export const functions = /* @__PURE__ */ frozen({
   },
   at: {
     usage: 'at(a, "1480 r/min")',
-    help: "the same amplitude at another frequency",
+    help: "the same amplitude with its frequency, where it does not say one itself",
     arity: [2, 2],
     run: ([reading, speed]) => {
       const { unit, detector, ...rest } = amplitude(reading);
@@ -134,18 +149,17 @@ export const functions = /* @__PURE__ */ frozen({
   },
   judge: {
     usage: 'judge(4.1 mm/s rms, "pump 90 kW 2980 r/min rigid")',
-    help: "the zone of a reading for a machine; a third argument names the scheme",
+    help: 'the zones possible for a reading of a machine, by all schemes that its facts admit; a third argument names the one scheme; several points in quotes, the worst governs: "DE-H 3.1, DE-V 2.2 mm/s rms"',
     arity: [2, 3],
-    run: ([reading, machine, scheme]) =>
-      judged(
-        amplitude(reading),
-        phrase(machine, "a machine"),
-        scheme === undefined ? undefined : phrase(scheme, "a scheme"),
-      ),
+    run: ([reading, machine, scheme]) => {
+      const words = phrase(machine, "a machine");
+      const by = scheme === undefined ? undefined : phrase(scheme, "a scheme");
+      return typeof reading === "string" ? judgedPoints(reading, words, by) : judged(amplitude(reading), words, by);
+    },
   },
   setpoints: {
     usage: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid")',
-    help: "alarm and trip proposed from a baseline, with reasons; a third argument names the scheme",
+    help: "alarm and trip proposed from a baseline, with reasons, by the scheme that judge takes (of several the one with the lowest trip); a third argument names the scheme",
     arity: [2, 3],
     run: ([baseline, machine, scheme]) =>
       proposed(

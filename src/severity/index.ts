@@ -2,19 +2,20 @@ export type { Bound, Unjudged } from "./applicable-criteria";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
 export { classifier } from "./classifier";
 export { type ClassifyOptions, classify } from "./classify";
-export type { Classifier, ClassifierOptions } from "./compiled-classifier";
+export type { Classifier, ClassifierOptions, CompiledClassifier } from "./compiled-classifier";
 export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
 export { defineScheme, type SchemeInput } from "./define-scheme";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
 export type { Interval } from "./interval";
 export { type JudgeOptions, judge } from "./judge";
 export type { CriterionJudgement, Margin } from "./judge-criterion";
+export { type JudgePointsOptions, judgePoints, type PointsVerdict, type PointVerdict } from "./judge-points";
 export type { Judgement } from "./judgement";
 export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
 
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
-export type { KnownFacts, Machine, NotUnderstood, SpeedRange } from "./machine";
+export type { FactValue, KnownFacts, Machine, NotUnderstood, SpeedRange } from "./machine";
 export { conditionText } from "./machine-class";
 export {
   type MachineClassifier,
@@ -27,6 +28,7 @@ export type { MissingFact } from "./match-machine";
 export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
 export type { Assume } from "./placed-machine";
+export { type PointReading, parsePoints } from "./points";
 export type { PossibleZones } from "./possible-zones";
 export type { ReadingRef } from "./readings";
 export type {

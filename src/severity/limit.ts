@@ -1,6 +1,6 @@
 import { type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
-import type { ReadingType } from "../reading/index";
+import type { Level, ReadingType } from "../reading/index";
 import type { UnitSymbol } from "../units/index";
 import { criterionType } from "./criterion-type";
 import { type LimitName, limitNames, type SchemeKind } from "./kinds";
@@ -17,8 +17,10 @@ export interface PrintedLimit {
 /** One limit, with where it comes from and how far that can be trusted. */
 export interface Limit<K extends SchemeKind = SchemeKind> extends PrintedLimit {
   readonly name: LimitName<K>;
-  /** What `value` is written in: unit and detector, or a decibel level with its reference. */
+  /** What the reader's values are written in: unit and detector, or a level with its reference. */
   readonly as: ReadingType;
+  /** The limit as a level, where the reader's values are levels; `value` is linear in `unit` by `detector` always. */
+  readonly level?: Level;
   /** The same limit in the standard's own unit and detector. */
   readonly printed: PrintedLimit;
   readonly standard: string;

@@ -28,7 +28,10 @@ const cases: Case[] = criterial.flatMap((scheme) =>
 );
 
 const someCase = fc.constantFrom(...cases);
-const someDetector = fc.constantFrom(...(Object.keys(detectors) as (keyof typeof detectors)[]));
+// a true peak has no ratio to the others
+const someDetector = fc.constantFrom(
+  ...(Object.keys(detectors) as (keyof typeof detectors)[]).filter((one) => !("ofWaveform" in detectors[one])),
+);
 const level = fc.double({ min: 1e-4, max: 1e4, noNaN: true });
 const hz = fc.double({ min: 0.5, max: 2000, noNaN: true });
 
