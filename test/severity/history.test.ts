@@ -50,7 +50,7 @@ const someStart: fc.Arbitrary<Amplitude> = fc.oneof(
     .record({ millivolts: fc.double({ min: 1, max: 900, noNaN: true }), type: someType })
     .map(({ millivolts, type }) => sensor("100 mV/g").reading(`${millivolts} mV pk`, type, { at: "80 Hz" })),
   fc
-    .record({ current: fc.double({ min: 4, max: 21, noNaN: true }), type: someType })
+    .record({ current: fc.double({ min: 4, max: 20.99, noNaN: true }), type: someType })
     .map(({ current, type }) => currentLoop("0.5 to 25 mm/s rms at 50 Hz").reading(current, type, { at: "50 Hz" })),
   fc.constant({ ...level, hertz: 50 } as Amplitude),
 );

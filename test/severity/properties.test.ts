@@ -95,7 +95,8 @@ describe("classification", () => {
         const inDecibels = convertAmplitude(reading, `dB re 1e-6 ${unit}`);
         const judged = classify(`${inDecibels.level?.decibels} dB re 1e-6 ${unit}`, one);
         expect(judged.zone).toBe(classify(reading, one).zone);
-        expect(judged.limit.value - (inDecibels.level?.decibels as number)).toBeCloseTo(judged.margin.decibels, 8);
+        const decibels = judged.limit.level?.decibels as number;
+        expect(decibels - (inDecibels.level?.decibels as number)).toBeCloseTo(judged.margin.decibels, 8);
       }),
       { numRuns: 300 },
     );
