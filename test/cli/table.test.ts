@@ -64,7 +64,10 @@ describe("columns", () => {
       "9.9",
     ]);
     expect(rows.map((row) => row[7])).toEqual(["assumed", "", "sine", "one frequency; sine", ""]);
-    expect([err, code]).toEqual(["4 rows: 4 written, 0 refused\nassumed   sine; one frequency\n", 0]);
+    expect([err, code]).toEqual([
+      "4 rows: 4 written, 0 refused\nassumed   sine (2 rows)\n          one frequency (1 row)\n",
+      0,
+    ]);
   });
 
   it("a column of frequencies, with and without a unit in the cell", async () => {
@@ -270,6 +273,7 @@ describe("as JSON", () => {
       cells: { tag: "fän", v: "2.54" },
       "in/s pk": convert(2.54, "mm/s rms", "in/s pk"),
       zone: "B",
+      worst: "D",
       scheme: "iso-10816-3-2009",
       limits: "MEMORY",
       assumed: "sine",

@@ -93,7 +93,8 @@ describe("a machine by its points", () => {
 
   it.each([
     ["no points", [], "missing-fact"],
-    ["a point that is none", [null], "wrong-type"],
+    ["nothing for a point", [null], "missing-fact"],
+    ["a point that is none", [5], "wrong-type"],
     ["a name that is none", [{ point: 1, reading: "1 mm/s rms" }], "wrong-type"],
     ["a point twice", [1, 2].map((n) => ({ point: "DE-H", reading: `${n} mm/s rms` })), "out-of-range"],
   ])("refuses %s", (_, points, code) => {
