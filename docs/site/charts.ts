@@ -5,7 +5,7 @@
 import { readFileSync } from "node:fs";
 import { nomograph, severityBar, spectrumChart, trendChart, tripTimeline } from "../../src/entries/chart";
 import { baseline, proposeSetpoints, type TripSettings } from "../../src/entries/protection";
-import { classify, defineScheme } from "../../src/entries/severity";
+import { classify, defineScheme, judge } from "../../src/entries/severity";
 import { profileDensity, spectrum } from "../../src/entries/signal";
 
 /** Settings of induced-draught fan 1 as its sheet has them, `docs/guides/example-plant.md`; invented. */
@@ -113,10 +113,10 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
     }),
   "nomograph-sine": (width) => nomograph({ width, units: "imperial", detector: "pk" }),
   "severity-bar": (width) =>
-    severityBar({
-      width,
-      judgement: classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }),
-    }),
+    severityBar({ width, judgement: judge("3.9 mm/s rms", "motor 132 kW 315 mm 1485 r/min rigid") }),
+  "severity-bar-open": (width) => severityBar({ width, judgement: judge("2.0 mm/s rms", "motor 1485 r/min rigid") }),
+  "place-not-stated": (width) =>
+    severityBar({ width, judgement: judge("100 um pp", "steam turbine 12 MW 5400 r/min rigid") }),
   "trip-timeline": (width) =>
     tripTimeline({
       width,
@@ -315,7 +315,7 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
   "limits-from-memory": (width) =>
     severityBar({
       width,
-      judgement: classify("3.9 mm/s rms", { scheme: "iso-20816-3-2022", machine: "group 1 rigid" }),
+      judgement: classify("3.9 mm/s rms", { scheme: "iso-20816-3-2022", machine: "group 1 rigid 1485 r/min" }),
     }),
   "fan-operation": (width) =>
     severityBar({

@@ -12,6 +12,8 @@ export type Operation =
   | "sum"
   | "difference"
   | "rss"
+  | "vector difference"
+  | "rss difference"
   | "largest"
   | "smallest"
   | "steps down"

@@ -1,7 +1,8 @@
-import { hertz } from "../frequency/index";
+import { requireRelated } from "../detectors/index";
 import {
   type Amplitude,
   type Assumption,
+  agreedHertz,
   amplitudeOf,
   decibelsOf,
   type Level,
@@ -43,7 +44,9 @@ function assumedBetween({ from, to, steps }: Pair, crestFactor?: number): readon
  * @throws {@link VeladisError} as {@link readingType}
  */
 export function conversionAssumes(from: string, to: string, crestFactor?: number): Assumption[] {
-  return [...assumedBetween(pairOf(from, to), crestFactor)];
+  const pair = pairOf(from, to);
+  requireRelated(pair.from.detector, pair.to.detector, crestFactor, pair.steps);
+  return [...assumedBetween(pair, crestFactor)];
 }
 
 /** The crest factor that the reading itself brings along, where it can be applied: between peak and RMS of one quantity. */
@@ -59,9 +62,10 @@ function broughtAlong({ crestFactor }: Amplitude, { from, to, steps }: Pair): nu
  *
  * @param reading - a text as for {@link parseAmplitude}, or what it returned
  * @param to - what it shall be written in, any text that names a reading type
- * @param options - `at`, which stands above the reading's own frequency, and `crestFactor`, which stands above one that
- *   the reading brings along
- * @throws {@link VeladisError} as {@link parseAmplitude} and {@link convert}
+ * @param options - `at`, for a reading that does not say its frequency itself, and `crestFactor`, which stands above one
+ *   that the reading brings along
+ * @throws {@link VeladisError} `out-of-range` for an `at` that is not the frequency that the reading itself says, and as
+ *   {@link parseAmplitude} and {@link convert}
  * @example
  * ```ts
  * import { convertAmplitude } from "veladis";
@@ -71,6 +75,7 @@ function broughtAlong({ crestFactor }: Amplitude, { from, to, steps }: Pair): nu
  * answer.assumed; // => ["one-frequency"]
  * convertAmplitude("2 g rms", "g pk").assumed; // => ["sine"]
  * convertAmplitude("2 g rms", "g pk", { crestFactor: 4 }).assumed; // => ["crest-factor"]
+ * convertAmplitude("2 mm/s rms at 50 Hz", "um pp", { at: "1500 r/min" }); // throws out-of-range
  * // what was assumed stays with the answer
  * convertAmplitude(convertAmplitude("2 g rms", "g pk"), "m/s2 pk").assumed; // => ["sine"]
  * ```
@@ -86,7 +91,7 @@ export function convertAmplitude(
   const pair = pairOf(from, to);
   const { unit, detector, quantity, type, reference } = pair.to;
   const crestFactor = stated === undefined ? broughtAlong(amplitude, pair) : stated;
-  const hz = at === undefined ? amplitude.hertz : hertz(at);
+  const hz = agreedHertz(amplitude.hertz, at);
   const factor = factorOf(pair, hz === undefined ? undefined : { hertz: hz }, crestFactor);
   const value = scaled(amplitude.value, factor);
   const assumed = assumedBetween(pair, crestFactor);

@@ -1,6 +1,7 @@
 import {
   finiteResult,
   frozen,
+  raised,
   requireFinite,
   requireGiven,
   requireText,
@@ -19,19 +20,20 @@ import {
   parseAmplitude,
   type Step,
   typeOf,
+  worstState,
 } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import type { ConvertOptions } from "./convert-options";
 
 /** Currents, in mA, that bound what a healthy loop gives. */
 export interface LoopLimits {
-  /** Below this the loop has failed. */
+  /** At this and below it the loop has failed. */
   readonly lowFault: number;
   /** Down to this the signal still measures. */
   readonly lowest: number;
   /** Up to this the signal still measures. */
   readonly highest: number;
-  /** Above this the loop has failed. */
+  /** At this and above it the loop has failed. */
   readonly highFault: number;
   readonly source: Source;
 }
@@ -53,7 +55,7 @@ export interface LoopReading extends ConvertedAmplitude {
 /** A loop current for a reading, with what was assumed on the way to it. */
 export interface LoopCurrent {
   readonly milliamperes: number;
-  /** Where in its range the loop then is; above range also for a reading that came by a loop above its own. */
+  /** Where in its range the loop then is; out of range also for a reading that came by a loop out of its own. */
   readonly state: LoopState;
   readonly assumed: readonly Assumption[];
   readonly history: readonly Step[];
@@ -65,7 +67,7 @@ export interface CurrentLoop {
    * The reading for a current in mA. A current below 4 mA that is no fault reads as the start of the range, one
    * above the highest measuring current as that current, and `state` says so.
    *
-   * @throws {@link VeladisError} `sensor-fault` outside the fault limits, or as {@link convertAmplitude}
+   * @throws {@link VeladisError} `sensor-fault` at the fault limits and beyond, or as {@link convertAmplitude}
    */
   reading(milliamperes: number, as?: string, options?: ConvertOptions): LoopReading;
   /**
@@ -80,16 +82,16 @@ export interface CurrentLoop {
 
 const FORM = 'a range such as "0 to 25.4 mm/s rms"';
 
-const LIMITS = "loop limits with lowFault <= lowest <= 4 mA and 20 mA <= highest <= highFault";
+const LIMITS = "loop limits with lowFault < lowest <= 4 mA and 20 mA <= highest < highFault";
 
 /** The limits themselves if they enclose one another. */
 function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
   const { lowFault, lowest, highest, highFault } = requireGiven(limits, LIMITS);
   if (
-    requireFinite(lowFault, LIMITS) <= requireFinite(lowest, LIMITS) &&
+    requireFinite(lowFault, LIMITS) < requireFinite(lowest, LIMITS) &&
     lowest <= 4 &&
     20 <= requireFinite(highest, LIMITS) &&
-    highest <= requireFinite(highFault, LIMITS)
+    highest < requireFinite(highFault, LIMITS)
   ) {
     return limits;
   }
@@ -145,9 +147,9 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
   return Object.freeze({
     reading(milliamperes: number, as: string = type, options?: ConvertOptions): LoopReading {
       const current = requireFinite(milliamperes, "a loop current in mA");
-      if (current < lowFault || current > highFault) {
+      if (current <= raised(lowFault) || raised(current) >= highFault) {
         throw new VeladisError("sensor-fault", {
-          expected: `a loop current from ${lowFault} to ${highFault} mA, outside of which the loop has failed`,
+          expected: `a loop current between ${lowFault} and ${highFault} mA, at and beyond which the loop has failed`,
           received: `${current} mA`,
         });
       }
@@ -184,7 +186,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
         note: `4 to 20 mA are ${written}`,
         ...(assumed.length > 0 && { assumed }),
       }) as Required<Made>;
-      const state = way.state === "above range" ? way.state : stateOf(exact);
+      const state = worstState([way.state, stateOf(exact)]) as LoopState;
       const end = { does: "replaced", value: milliamperes, type: "mA", note: "the end of what it measures" } as const;
       const history = milliamperes === exact ? way.history : ownHistory([...way.history, Object.freeze(end)]);
       return Object.freeze({ milliamperes, state, assumed: way.assumed, history });

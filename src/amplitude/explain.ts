@@ -32,6 +32,8 @@ const arithmetic: Readonly<Record<Exclude<Operation, "given">, (x: readonly numb
   sum: (x) => x.reduce((sum, one) => sum + one, 0),
   difference: ([x = 0, ...less]) => less.reduce((rest, one) => rest - one, x),
   rss: (x) => Math.hypot(...x),
+  "vector difference": ([x = 0, y = 0], by) => Math.hypot(x - y, 2 * Math.sqrt(x * y) * Math.sin((by * Math.PI) / 360)),
+  "rss difference": ([x = 0, y = 0]) => Math.sqrt((x - y) * (x + y)),
   largest: (x) => Math.max(...x),
   smallest: (x) => Math.min(...x),
   "steps down": ([x = 0], by) => wholeSteps(x, by, "down"),
@@ -63,9 +65,12 @@ function linesOf(step: Step): PlannedStep[] {
     case "sum":
     case "difference":
     case "rss":
+    case "rss difference":
     case "largest":
     case "smallest":
       return [{ operation: does, type, ...because, ...(assumed !== undefined && { assumed }) }];
+    case "vector difference":
+      return [{ operation: does, by, type, ...because, ...(assumed !== undefined && { assumed }) }];
     case "round":
       return [{ operation: roundings[rounds], by, type, ...because }];
     case "compare":
@@ -121,6 +126,10 @@ function lineText(line: ExplainedStep, steps: readonly ExplainedStep[]): string 
       return `20 lg(${first} / ${withType(short(by), firstType)}) ${end}`;
     case "rss":
       return `root of (${from.map((one) => `(${one})^2`).join(" + ")}) ${end}`;
+    case "rss difference":
+      return `root of (${from.map((one) => `(${one})^2`).join(" - ")}) ${end}`;
+    case "vector difference":
+      return `${from.join(" - ")} at ${short(by)} degrees ${end}`;
     case "largest":
     case "smallest":
       return `${operation} of (${from.join(", ")}) ${end}`;

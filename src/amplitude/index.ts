@@ -3,6 +3,7 @@ export type { ExplainedStep, Operation } from "./conversion-steps";
 export { convert } from "./convert";
 export { type ConvertedAmplitude, conversionAssumes, convertAmplitude } from "./convert-amplitude";
 export type { ConvertArguments, ConvertOptions } from "./convert-options";
+export { convertedAt } from "./converted-at";
 export {
   type Converter,
   type ConverterOf,
@@ -25,6 +26,7 @@ export {
   multipliedAmplitude,
   notedAmplitude,
 } from "./derived-amplitude";
+export { rssDifference, vectorDifference } from "./differences";
 export { type EquivalentsRow, equivalents } from "./equivalents";
 export { type Explanation, explain, type WithHistory } from "./explain";
 export { type Sensor, sensor } from "./sensor";

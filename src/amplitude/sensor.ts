@@ -121,11 +121,12 @@ export function sensor(sensitivity: string): Sensor {
         by,
         note: `sensor of ${written}`,
       } as const;
-      const { assumed, history } = madeOf([vibration], step) as Required<Made>;
-      return Object.freeze({ value: volts, unit, detector, assumed, history });
+      const { assumed, state, history } = madeOf([vibration], step) as Made &
+        Required<Pick<Made, "assumed" | "history">>;
+      return Object.freeze({ value: volts, unit, detector, ...(state !== undefined && { state }), assumed, history });
     },
     reading(voltage: string | VoltageReading, as: string, options?: ConvertOptions): ConvertedAmplitude {
-      const { value, unit, detector, history } =
+      const { value, unit, detector, state, history } =
         typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage);
       const volts = voltageIn(value, unit, own.voltage);
       const type = `${own.unit} ${detector}`;
@@ -141,7 +142,12 @@ export function sensor(sensitivity: string): Sensor {
       if (by !== 1) add({ does: "scale", value: volts, type: `${own.voltage} ${detector}`, by });
       add({ does: "scale", value: vibration, type, over: scale, note: `sensor of ${written}` });
       const assumed = way.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), []);
-      const measured = { ...amplitudeIn(type, vibration), assumed, history: ownHistory(frozen(way)) };
+      const measured = {
+        ...amplitudeIn(type, vibration),
+        ...(state !== undefined && { state }),
+        assumed,
+        history: ownHistory(frozen(way)),
+      };
       return convertAmplitude(Object.freeze(measured), as, options);
     },
   });

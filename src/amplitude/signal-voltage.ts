@@ -1,5 +1,6 @@
 import {
   parseNumeral,
+  requireChoice,
   requireGiven,
   requireNonNegative,
   requireText,
@@ -8,7 +9,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Detector, detectorSymbol, findDetector } from "../detectors/index";
-import { type Assumption, checkedSteps, type Step, significant } from "../reading/index";
+import { type Assumption, checkedSteps, type LoopState, loopStates, type Step, significant } from "../reading/index";
 
 /** Voltages by symbol: how many of each make a volt. */
 const perVolt = /* @__PURE__ */ Object.freeze({
@@ -28,6 +29,8 @@ export interface VoltageReading {
   readonly value: number;
   readonly unit: Voltage;
   readonly detector: Detector;
+  /** Where in the range of its loop the reading lay, if it came by one. */
+  readonly state?: LoopState;
   /** All that was assumed on the way to it; nothing for a voltage as it was given. */
   readonly assumed?: readonly Assumption[];
   /** The steps that led to it; left out for a voltage as it was given. */
@@ -55,11 +58,12 @@ export function voltageIn(value: number, from: Voltage, to: Voltage): number {
 
 /** A voltage that was taken apart, held against the tables. */
 export function checkedVoltage(reading: VoltageReading): VoltageReading {
-  const { value, unit, detector, history } = requireGiven(reading, FORM);
+  const { value, unit, detector, state, history } = requireGiven(reading, FORM);
   return {
     value: requireNonNegative(value, "a voltage of zero or more"),
     unit: voltageSymbol(requireText(unit, FORM)),
     detector: detectorSymbol(requireText(detector, FORM)),
+    ...(state !== undefined && { state: requireChoice(state, loopStates, "the state of a loop") }),
     ...(history !== undefined && { history: checkedSteps(history) }),
   };
 }

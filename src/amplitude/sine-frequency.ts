@@ -33,7 +33,9 @@ export function sineFrequency(one: string | Amplitude, other: string | Amplitude
       received: shown(`${second.value} ${second.unit} ${second.detector}`),
     });
   }
-  const atOneHertz = convertAmplitude(first, `${second.unit} ${second.detector}`, { at: { hertz: 1 } });
+  const atOneHertz = convertAmplitude({ ...first, hertz: undefined }, `${second.unit} ${second.detector}`, {
+    at: { hertz: 1 },
+  });
   const ratio = second.value / atOneHertz.value;
   const power = ratio ** Math.sign(steps);
   return finiteResult(Math.abs(steps) === 1 ? power : Math.sqrt(power));

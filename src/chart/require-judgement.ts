@@ -19,8 +19,10 @@ function limits(value: unknown, where: string): void {
 export function requireJudgement(judgement: Judgement): Judgement {
   requireGiven(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns');
   const shape = {
+    headline: "text",
     kind: "text",
     zone: "text",
+    possible: ["text"],
     zones: ["text"],
     word: "text",
     judged: (value: Amplitude, where: string) =>
@@ -28,9 +30,12 @@ export function requireJudgement(judgement: Judgement): Judgement {
     limits,
     standard: "text",
     edition: "text",
+    bound: "text",
     verified: "truth",
     assumed: ["text"],
     assumedFacts: ["text"],
+    setAside: ["text"],
+    unjudged: [{ as: "text", because: "text" }],
     criteria: [{}],
   } as const satisfies { readonly [Name in keyof Judgement]?: unknown };
   requireShape(judgement, shape, "judgement");

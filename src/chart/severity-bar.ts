@@ -1,29 +1,22 @@
 import { scaleLinear } from "d3-scale";
-import { format, significant, typeOf } from "../reading/index";
-import type { Judgement, SchemeKind } from "../severity/index";
-import { assumedNotes } from "./assumed-notes";
+import { format, historyOf, significant, typeOf } from "../reading/index";
+import type { Judgement, SchemeKind, Verdict } from "../severity/index";
 import { chartDocument } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { label, rounded, stroke, tag } from "./markup";
 import { zoneStrength } from "./palette";
+import { possibleMark } from "./possible-mark";
 import { requireJudgement } from "./require-judgement";
 import { shortened, widthOf } from "./text-width";
+import { verdictNotes } from "./verdict-notes";
 
 /** What {@link severityBar} draws. */
 export interface SeverityBarOptions<K extends SchemeKind = SchemeKind> extends ChartOptions {
-  /** What {@link classify} returned. */
-  readonly judgement: Judgement<K>;
+  /** What {@link classify} or {@link judge} returned. */
+  readonly judgement: Judgement<K> | Verdict;
 }
 
 const SIDE = 16;
-
-function notesOf({ standard, edition, verified, assumed, assumedFacts, criteria }: Judgement): string[] {
-  return [
-    `${standard}:${edition}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
-    ...(criteria.length > 1 ? ["The worst of several criteria is shown."] : []),
-    ...assumedNotes(assumed, assumedFacts),
-  ];
-}
 
 /** The middle of the words of a zone: its own, or that of the wider part beside the reading if this would cross them. */
 function wordPlace(from: number, to: number, reading: number, long: number): number {
@@ -34,25 +27,29 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
 }
 
 /**
- * One reading on the zones of a table: a bar from zero, the limits below it, the reading above.
+ * One reading on the zones of a scheme: a bar from zero, the limits below it, the reading above. The title is the
+ * headline of the judgement; where more than one zone is possible, a frame marks them.
  *
- * @param options - `judgement` as `classify` returns it, and {@link ChartOptions}
+ * Of a verdict by several schemes the bar has the limits of the worst, and the small print what the others say.
+ *
+ * @param options - `judgement` as `classify` or `judge` returns it, and {@link ChartOptions}
  * @returns an SVG document as text; lengths in the unit and detector of the standard
  * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `out-of-range` for a size
  * @example
  * ```ts
  * import { severityBar } from "veladis/chart";
- * import { classify } from "veladis/severity";
+ * import { judge } from "veladis/severity";
  *
- * const judgement = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine: "group 2 rigid" });
- * const svg = severityBar({ judgement });
+ * const svg = severityBar({ judgement: judge("4.1 mm/s rms", "pump 90 kW 2980 r/min category II") });
  * svg.startsWith("<svg "); // => true
- * /<title>(.*?)<\/title>/.exec(svg)?.[1]; // => "3.90 mm/s rms: zone C"
+ * /<title>(.*?)<\/title>/.exec(svg)?.[1]; // => "4.10 mm/s rms: zone B"
+ * const open = severityBar({ judgement: judge("2.0 mm/s rms", "motor 1485 r/min rigid") });
+ * /<title>(.*?)<\/title>/.exec(open)?.[1]; // => "2.00 mm/s rms: zone B to C"
  * ```
  */
 export function severityBar(options: SeverityBarOptions): string {
   const { judgement } = requireOptions(options, 'options such as { judgement: classify("3.9 mm/s rms", ...) }');
-  const { zones, limits, judged, zone, word, kind } = requireJudgement(judgement as Judgement);
+  const { zones, limits, judged, headline, word, possible, bound } = requireJudgement(judgement as Judgement);
   const bounds = Object.values(limits).map(({ printed }) => printed.value);
   const width = requireWidth(options) - 2 * SIDE;
   const height = requireHeight(options, 80);
@@ -92,17 +89,20 @@ export function severityBar(options: SeverityBarOptions): string {
       label(at, height + 19 + row * 15, text, { "text-anchor": "middle" })
     );
   });
-  const reading = format(judged);
+  // a bound is not what was read: the title has the reading itself
+  const isBound = bound !== "exact";
+  const [given] = historyOf(judged);
+  const reading = isBound && given !== undefined ? `${significant(given.value)} ${given.type}` : format(judged);
   const anchor = at < width * 0.2 ? "start" : at > width * 0.8 ? "end" : "middle";
-  const known = kind === "zones" ? `zone ${zone}` : String(zone);
   return chartDocument(options, {
-    title: `${reading}: ${known}`,
+    title: `${reading}: ${headline}`,
     description:
-      `${reading} on the ${zones.length} zones of ${judgement.standard}:${judgement.edition}: ${known}, ${word}. ` +
+      `${reading} on the ${zones.length} zones of ${judgement.standard}:${judgement.edition}: ${headline}, ${word}. ` +
+      `${possible.length > 1 ? `Possible: ${possible.join(", ")}. ` : ""}` +
       `Limits: ${Object.values(limits)
         .map(({ name, printed }) => `${name} ${significant(printed.value)} ${type}`)
         .join(", ")}.`,
-    notes: [...(kind === "grades" ? [] : [`${word[0]?.toUpperCase()}${word.slice(1)}.`]), ...notesOf(judgement)],
+    notes: verdictNotes(judgement as Judgement),
     left: SIDE,
     right: SIDE,
     top: 34,
@@ -110,12 +110,13 @@ export function severityBar(options: SeverityBarOptions): string {
     plotHeight: height,
     plot: [
       ...bands,
+      possibleMark(zones, possible, edges, height),
       ...marks,
       label(width, height + 36, type, { class: "unit", "text-anchor": "end" }),
       stroke([0, height], [width, height], "axis"),
       tag("path", { class: "point", d: `M${rounded(at)},0l-8,-13h16z` }),
       tag("line", { class: "data", x1: at, x2: at, y1: 0, y2: height }),
-      label(at, -18, reading, { "text-anchor": anchor }),
+      label(at, -18, isBound ? `at least ${format(judged)}` : reading, { "text-anchor": anchor }),
     ].join(""),
   });
 }

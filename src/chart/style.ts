@@ -29,6 +29,8 @@ const rules = [
   " .zone{fill:var(--zone)}",
   " .bound{fill:none;stroke:var(--zone);stroke-width:1.5}",
   " .letter{font-size:14px;font-weight:600}",
+  " .possible{fill:var(--paper);fill-opacity:.6;stroke:var(--data);stroke-width:1.5}",
+  " .possible-text{font-size:11px}",
   " .halo{paint-order:stroke;stroke:var(--paper);stroke-width:4px;stroke-linejoin:round}",
   " .data{fill:none;stroke:var(--data);stroke-width:1.75;stroke-linejoin:round}",
   " .point{fill:var(--data);stroke:var(--paper);stroke-width:1.5}",

@@ -143,6 +143,7 @@ export function trendChart(options: TrendChartOptions): string {
       received: `limits in ${zones.criteria.map((one) => one.as).join(", ")}`,
     });
   }
+  const others = zones?.criteria.filter((criterion) => criterion.quantity !== quantity) ?? [];
   const bounds = mine === undefined ? [] : boundsIn(mine, as);
   const values = points.map(({ y }) => y);
   const highest = [...values, ...levels.map(({ value }) => value), (bounds.at(-1)?.value ?? 0) * 1.1].reduce((a, b) =>
@@ -164,6 +165,7 @@ export function trendChart(options: TrendChartOptions): string {
       `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
     notes: [
       ...(zones?.notes ?? []),
+      ...others.map(({ as }) => `Not shown: the limits in ${as}, by which the zone may be worse.`),
       ...assumedNotes(
         [...points, ...levels, ...bounds].flatMap((one) => one.assumed ?? []),
         zones?.assumedFacts,

@@ -10,10 +10,10 @@ import {
   schemeById,
 } from "../severity/index";
 
-/** Which zones a chart shows: those of a table for a machine, as `classify` takes them. */
+/** Which zones a chart shows: those of a scheme for a machine, as `classify` takes them. */
 export type ChartSeverity = Pick<LimitsForOptions, "scheme" | "machine" | "assume">;
 
-/** The zones of one table for one machine, best first. */
+/** The zones of one scheme for one machine, best first. */
 export interface ChartZones {
   readonly names: readonly string[];
   /** Limits by quantity; one less than there are names. */
@@ -35,7 +35,7 @@ function titleOf(scheme: SchemeRef): string {
 }
 
 /**
- * The zones of a table for a machine, with what a chart that shows them has to say.
+ * The zones of a scheme for a machine, with what a chart that shows them has to say.
  *
  * @throws {@link VeladisError} as {@link limitsFor}
  */
@@ -44,13 +44,14 @@ export function zonesFor(severity: ChartSeverity): ChartZones {
   const criteria = limitsFor(severity);
   const most = criteria.reduce((a, b) => (Object.keys(b.limits).length > Object.keys(a.limits).length ? b : a));
   const options = assume === undefined ? {} : { assume };
-  const { zones, assumedFacts } = classifier(scheme, machine, most.as as AmplitudeType, options);
+  const { zones, assumedFacts, setAside } = classifier(scheme, machine, most.as as AmplitudeType, options);
   const verified = criteria.every((one) => one.verified);
   return {
     names: zones,
     criteria,
     notes: [
       `Zones: ${titleOf(scheme)}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
+      ...setAside.map((one) => `Set aside: ${one}.`),
     ],
     assumedFacts,
   };

@@ -7,6 +7,11 @@ import { frozen, type Ratio, type Source } from "../core/index";
 export interface DetectorEntry extends Ratio {
   readonly pi: number;
   readonly rootTwo: number;
+  /**
+   * True where it is read from a waveform of any shape: a ratio that holds for a sine says nothing of it, and only a
+   * stated crest factor relates it to the RMS value.
+   */
+  readonly ofWaveform?: true;
   /** Other spellings, read without regard to case, spaces, dashes, slashes and dots. */
   readonly spoken: readonly string[];
 }
@@ -14,13 +19,14 @@ export interface DetectorEntry extends Ratio {
 /** All detectors, by symbol. To add one, add its row here and below, and nowhere else. */
 // biome-ignore format: a row of a table is a line
 export const detectors = /* @__PURE__ */ frozen({
-  pk: { spoken: ["peak", "0pk", "0p", "0peak", "0topeak", "zeropk", "zeropeak", "zerotopeak", "truepeak"], num: 1, den: 1, pi: 0, rootTwo: 0 },
+  pk: { spoken: ["peak", "0pk", "0p", "0peak", "0topeak", "zeropk", "zeropeak", "zerotopeak"], num: 1, den: 1, pi: 0, rootTwo: 0 },
   pp: { spoken: ["pkpk", "peakpeak", "peaktopeak", "pktopk", "doubleamplitude"], num: 2, den: 1, pi: 0, rootTwo: 0 },
   rms: { spoken: ["rootmeansquare", "effective", "eff"], num: 1, den: 1, pi: 0, rootTwo: -1 },
   avg: { spoken: ["average", "rectifiedaverage", "rectifiedmean"], num: 2, den: 1, pi: -1, rootTwo: 0 },
+  "true pk": { spoken: ["truepk", "truepeak", "tpk"], num: 1, den: 1, pi: 0, rootTwo: 0, ofWaveform: true },
 } as const satisfies Record<string, DetectorEntry>);
 
-/** The symbol of a detector: `pk`, `pp`, `rms` or `avg`. */
+/** The symbol of a detector: `pk`, `pp`, `rms`, `avg` or `true pk`. */
 export type Detector = keyof typeof detectors;
 
 /** What is kept of samples that go by without being held. */
@@ -58,6 +64,12 @@ const AVERAGE = {
   note: "average of the rectified wave",
 } as const satisfies Source;
 
+const CREST = {
+  title: "FTA Transit Noise and Vibration Impact Assessment Manual, 2018",
+  where: "section 5.1: crest factor, the ratio of peak particle velocity to RMS",
+  provenance: "memory",
+} as const satisfies Source;
+
 type Samples = ArrayLike<number>;
 
 /** Largest distance of a sample from zero. */
@@ -65,6 +77,11 @@ function peakOf(samples: Samples): number {
   let most = 0;
   for (let i = 0; i < samples.length; i++) most = Math.max(most, Math.abs(samples[i] as number));
   return most;
+}
+
+/** The same from sums. */
+function highestOf({ low, high }: RunningSums): number {
+  return Math.max(Math.abs(low), Math.abs(high));
 }
 
 /** Highest sample less the lowest. */
@@ -95,8 +112,9 @@ function averageOf(samples: Samples): number {
 /** Name, function on samples and source of each detector, by symbol. */
 // biome-ignore format: a row of a table is a line
 export const detectorFacts: Readonly<Record<Detector, DetectorFacts>> = /* @__PURE__ */ frozen({
-  pk: { name: "peak", ofSamples: peakOf, ofSums: ({ low, high }) => Math.max(Math.abs(low), Math.abs(high)), source: SINE },
+  pk: { name: "peak", ofSamples: peakOf, ofSums: highestOf, source: SINE },
   pp: { name: "peak-to-peak", ofSamples: peakToPeakOf, ofSums: ({ low, high }) => high - low, source: SINE },
   rms: { name: "root mean square", ofSamples: rmsOf, ofSums: ({ squares, count }) => Math.sqrt(squares / count), source: SINE },
   avg: { name: "rectified average", ofSamples: averageOf, ofSums: ({ sizes, count }) => sizes / count, source: AVERAGE },
+  "true pk": { name: "true peak, measured", ofSamples: peakOf, ofSums: highestOf, source: CREST },
 });

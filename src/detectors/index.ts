@@ -7,4 +7,5 @@ export {
   type RunningSums,
 } from "./catalogue";
 export { detectorSymbol, findDetector, unknownDetector } from "./detector-symbol";
+export { requireRelated } from "./related";
 export { sineRatio } from "./sine-ratio";

@@ -16,5 +16,5 @@ export {
 } from "./relay";
 export { requireBoolean } from "./require-boolean";
 export { type StoredSetpoint, storedSetpoint } from "./stored-setpoint";
-export { resetLevel, TOLERANCE, type TripRules, thresholdOf, tripRules } from "./trip-rules";
+export { resetLevel, TIME_TOLERANCE, type TripRules, thresholdOf, tripRules } from "./trip-rules";
 export { type ChannelSettings, sensorFaults, type TripSettings, timerResets } from "./trip-settings";

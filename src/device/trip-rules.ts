@@ -7,6 +7,7 @@ import {
   notedAmplitude,
 } from "../amplitude/index";
 import {
+  FLOAT_NOISE,
   requireChoice,
   requireGiven,
   requireKnownKeys,
@@ -18,8 +19,8 @@ import {
 import { type Amplitude, type Assumption, amplitudeOf } from "../reading/index";
 import { type ChannelSettings, sensorFaults, timerResets } from "./trip-settings";
 
-/** Relative allowance for float noise, towards the trip: on levels and on times. */
-export const TOLERANCE = 1e-9;
+/** Relative allowance for float noise on times, towards the trip; levels have that of {@link FLOAT_NOISE}. */
+export const TIME_TOLERANCE = 1e-9;
 
 /** Channel settings as numbers, in the unit and detector of the threshold. */
 export interface TripRules {
@@ -30,7 +31,7 @@ export interface TripRules {
   readonly type: string;
   /** What was assumed in threshold and reset level. */
   readonly assumed: readonly Assumption[];
-  /** Threshold and reset level less the tolerance. */
+  /** Threshold and reset level less float noise, 2^-23 of each. */
   readonly setAt: number;
   readonly resetAt: number;
   /** The on-delay starts over below this. */
@@ -58,6 +59,12 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
     const linear = linearAmplitude(notedAmplitude(amplitudeOf(threshold), "threshold"));
     requirePositive(linear.value, "a threshold above zero");
+    if (linear.state !== undefined && linear.state !== "in range") {
+      throw new VeladisError("out-of-range", {
+        expected: "a threshold within the range of the loop that it came by",
+        received: `one ${linear.state}`,
+      });
+    }
     return linear;
   }
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
@@ -126,9 +133,9 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
     reset,
     type: linearTypeOf(threshold),
     assumed: reset.assumed,
-    setAt: threshold.value * (1 - TOLERANCE),
-    resetAt: reset.value * (1 - TOLERANCE),
-    startOverAt: (startOver === "below threshold" ? threshold.value : reset.value) * (1 - TOLERANCE),
+    setAt: threshold.value * (1 - FLOAT_NOISE),
+    resetAt: reset.value * (1 - FLOAT_NOISE),
+    startOverAt: (startOver === "below threshold" ? threshold.value : reset.value) * (1 - FLOAT_NOISE),
     onDelay: requireSeconds(settings.onDelay, "onDelay"),
     offDelay: requireSeconds(offDelay, "offDelay"),
     sensorFault: requireChoice(settings.sensorFault, sensorFaults, "sensorFault: what a sensor fault does"),

@@ -11,8 +11,11 @@ export interface Level {
   readonly re: string;
 }
 
+/** Where in the range of its loop a signal may lie, the least certain last. */
+export const loopStates = /* @__PURE__ */ Object.freeze(["in range", "below range", "above range"] as const);
+
 /** Where in the range of its loop a signal lies; outside, the reading is clipped and the true one unknown. */
-export type LoopState = "in range" | "below range" | "above range";
+export type LoopState = (typeof loopStates)[number];
 
 /** One reading with all that its meaning needs, and the way it came by. */
 export interface Amplitude {

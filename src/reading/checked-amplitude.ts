@@ -10,7 +10,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { FREQUENCY_FORM } from "../frequency/index";
-import type { Amplitude, Level } from "./amplitude";
+import { type Amplitude, amplitudeIn, type Level, loopStates } from "./amplitude";
 import { type Assumption, assumptionNames } from "./assumptions";
 import { checkedSteps } from "./checked-steps";
 import { isOwnHistory, type Made, union } from "./history";
@@ -19,8 +19,6 @@ import { linearOf } from "./scaled";
 
 /** What a reading looks like, for messages. */
 export const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
-
-const STATES = ["in range", "below range", "above range"] as const;
 
 /** A level belongs to its linear value: the two may differ by float noise only. */
 function checkLevel({ value, level, unit }: Amplitude): void {
@@ -38,7 +36,7 @@ function checkLevel({ value, level, unit }: Amplitude): void {
 /** What an amplitude carries of its way, checked; what came from outside is copied and frozen, so that it stays. */
 function checkedWay({ assumed, history, crestFactor, state }: Amplitude): Made {
   if (crestFactor !== undefined) requirePositive(crestFactor, "a crest factor (peak over RMS) of 1 or more");
-  if (state !== undefined) requireChoice(state, STATES, "the state of a loop");
+  if (state !== undefined) requireChoice(state, loopStates, "the state of a loop");
   for (const one of assumed === undefined ? [] : requireList(assumed, "what was assumed")) {
     requireChoice(one, assumptionNames, "what was assumed");
   }
@@ -48,14 +46,46 @@ function checkedWay({ assumed, history, crestFactor, state }: Amplitude): Made {
   return { history: steps, ...((assumed !== undefined || told.length > 0) && { assumed: union([], told) }) };
 }
 
+/** What else says what a reading is written in: a limit of a scheme has it beside unit and detector. */
+interface WrittenAs {
+  readonly as?: string;
+}
+
+/**
+ * A reading that says in `as` what its value is written in. Where that is a level, the value is in decibels, though unit
+ * and detector stand beside it: without its level it would be read as so many nm/s.
+ */
+function writtenAs(reading: Amplitude, as: string): Amplitude {
+  const { type, reference } = parsedType(requireText(as, FORM));
+  const told = typeOf(reading.unit, reading.detector).type;
+  if (reference === 0) {
+    if (type === told) return reading;
+    throw new VeladisError("wrong-type", {
+      expected: `a reading in ${type}, as it says itself`,
+      received: shown(told),
+    });
+  }
+  if (reading.level !== undefined) return reading;
+  const { value, hertz, ...rest } = reading;
+  return { ...rest, ...amplitudeIn(as, linearOf(value, reference), hertz) };
+}
+
 /**
  * A reading that was taken apart, held against the catalogues: its unit and detector may be written in any of their
  * spellings, and the quantity is the unit's own, whatever the object says.
  *
  * @throws {@link VeladisError} `wrong-type`, `negative`, `not-positive`, `not-a-number`, `not-finite`,
- *   `wrong-quantity` for a level that contradicts the value, and as {@link readingType}
+ *   `wrong-quantity` for a level that contradicts the value, `wrong-type` for an `as` that contradicts unit and
+ *   detector, and as {@link readingType}
  */
 export function checkedAmplitude(reading: Amplitude): Amplitude {
+  const { as } = reading as WrittenAs;
+  if (as !== undefined) return checkedParts(writtenAs(reading, as));
+  return checkedParts(reading);
+}
+
+/** As {@link checkedAmplitude}, by unit and detector alone. */
+function checkedParts(reading: Amplitude): Amplitude {
   const { value, hertz, level } = reading;
   const { unit, detector, quantity, reference } = typeOf(
     requireText(reading.unit, FORM),

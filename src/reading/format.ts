@@ -18,18 +18,20 @@ function decibelText(decibels: number, digits = 3): string {
 }
 
 /**
- * A reading as an engineer writes it: few digits, then unit and detector.
+ * A reading as an engineer writes it: few digits, then unit and detector. One that came by a loop out of its range says
+ * so behind them, since the true one is unknown.
  *
  * @param reading - an amplitude, or a value followed by its reading type
  * @throws {@link VeladisError} `not-a-number`, `not-finite`, `out-of-range` for the digits
  * @example
  * ```ts
- * import { convertAmplitude, format } from "veladis";
+ * import { convertAmplitude, currentLoop, format } from "veladis";
  *
  * format(7.184205000001, "mm/s rms"); // => "7.18 mm/s rms"
  * format(7.184205000001, "mm/s rms", { digits: 5 }); // => "7.1842 mm/s rms"
  * format(convertAmplitude("0.25 in/s pk", "mm/s rms")); // => "4.49 mm/s rms"
  * format(94.97, "dB re 1 nm/s"); // => "95.0 dB re 1 nm/s"
+ * format(currentLoop("0 to 16 mm/s rms").reading(20.9)); // => "16.5 mm/s rms (above range)"
  * ```
  */
 export function format(reading: Amplitude, options?: FormatOptions): string;
@@ -45,9 +47,10 @@ export function format(
     return `${number(reading, options?.digits)} ${type}`;
   }
   const { digits } = (typeOrOptions ?? {}) as FormatOptions;
-  const { value, unit, detector, level } = checkedAmplitude(
+  const { value, unit, detector, level, state } = checkedAmplitude(
     requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"'),
   );
-  if (level) return `${decibelText(level.decibels, digits)} dB re ${level.re}`;
-  return `${significant(value, digits)} ${unit} ${detector}`;
+  const clipped = state === undefined || state === "in range" ? "" : ` (${state})`;
+  if (level) return `${decibelText(level.decibels, digits)} dB re ${level.re}${clipped}`;
+  return `${significant(value, digits)} ${unit} ${detector}${clipped}`;
 }

@@ -1,4 +1,4 @@
-import type { Amplitude } from "./amplitude";
+import { type Amplitude, type LoopState, loopStates } from "./amplitude";
 import type { Assumption } from "./assumptions";
 import { typeOf } from "./parsed-type";
 import type { Step } from "./step";
@@ -102,19 +102,24 @@ function commonCrestFactor(amplitudes: readonly Amplitude[]): number | undefined
   return amplitudes.every(({ crestFactor }) => crestFactor === first) ? first : undefined;
 }
 
-const stateOrder = ["in range", "below range", "above range"] as const;
+/** The worst state of a loop among several: a reading above its range may be any height. */
+export function worstState(states: readonly (LoopState | undefined)[]): LoopState | undefined {
+  return loopStates.findLast((one) => states.includes(one));
+}
 
 /**
  * The history of what a step made of some amplitudes: theirs, then the step; their assumptions and its own, nothing
- * lost. The worst state of a loop goes along, and the crest factor if it is one: the step's, or the one that all of them have.
+ * lost. The worst state of a loop goes along, and the crest factor if it is one: the step's, or the one that all of them
+ * have, unless they were put together as uncorrelated.
  */
 export function madeOf(amplitudes: readonly Amplitude[], step: Omit<Step, "of">): Made {
   const { steps, ends } = joined(amplitudes);
   const assumed = step.assumed && { assumed: union([], step.assumed) };
   steps.push(Object.freeze({ ...step, ...assumed, ...(ends.length > 0 && { of: Object.freeze(ends) }) }));
   const inherited = amplitudes.reduce<readonly Assumption[]>((all, { assumed }) => union(all, assumed), []);
-  const crestFactor = step.crestFactor ?? commonCrestFactor(amplitudes);
-  const state = stateOrder.findLast((one) => amplitudes.some((amplitude) => amplitude.state === one));
+  // waves that have nothing to do with one another make another waveform
+  const crestFactor = step.crestFactor ?? (step.does === "rss" ? undefined : commonCrestFactor(amplitudes));
+  const state = worstState(amplitudes.map((one) => one.state));
   return {
     assumed: union(inherited, step.assumed),
     ...(crestFactor !== undefined && { crestFactor }),

@@ -11,6 +11,8 @@ export const stepWords = /* @__PURE__ */ frozen({
   sum: "added",
   difference: "taken off",
   rss: "root of the sum of squares",
+  "vector difference": "taken off at an angle",
+  "rss difference": "root of the difference of squares",
   largest: "the largest of several",
   smallest: "the smallest of several",
   round: "brought to a whole number of steps",
@@ -37,7 +39,7 @@ export interface Step {
   readonly hertz?: number;
   /**
    * `scale`: what was multiplied with; `line`: the slope; `round`: the size of a step; `compare`: the limit, which is
-   * divided by the reading.
+   * divided by the reading; `vector difference`: the angle in degrees.
    */
   readonly by?: number;
   /** `scale`: what was divided by. */

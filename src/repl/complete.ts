@@ -50,7 +50,7 @@ function candidates(written: string, { variables }: Session): readonly string[] 
  * ```ts
  * import { completions, newSession } from "veladis/mathjs";
  *
- * completions("3 mm/s r", newSession()); // => [["rms", "round(", "rss("], "r"]
+ * completions("3 mm/s r", newSession()); // => [["rms", "round(", "rss(", "rssDifference("], "r"]
  * ```
  */
 export function completions(line: string, session: Session): [found: string[], word: string] {

@@ -1,4 +1,4 @@
-import { convertAmplitude } from "../amplitude/index";
+import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
 import { frozen, requireFinite, VeladisError } from "../core/index";
 import { type Amplitude, writtenValue } from "../reading/index";
 import { changed } from "./changed";
@@ -63,6 +63,21 @@ export const functions = /* @__PURE__ */ frozen({
     arity: [1, ANY],
     run: (args) => rootSumSquare(amplitudes(args)),
   },
+  vectorDifference: {
+    usage: "vectorDifference(40 um pp, 6 um pp, 90)",
+    help: "a reading less another at its frequency, at an angle in degrees: slow-roll runout",
+    arity: [3, 3],
+    run: (args) => {
+      const [from, off] = amplitudes(args.slice(0, 2)) as [Amplitude, Amplitude];
+      return vectorDifference(from, off, number(args[2], "an angle in degrees"));
+    },
+  },
+  rssDifference: {
+    usage: "rssDifference(2.1 mm/s rms, 0.8 mm/s rms)",
+    help: "an RMS reading less an uncorrelated background: root of the difference of squares",
+    arity: [2, 2],
+    run: (args) => rssDifference(...(amplitudes(args) as [Amplitude, Amplitude])),
+  },
   mean: {
     usage: "mean(2 mm/s rms, 2.4 mm/s rms)",
     help: "arithmetic mean of amplitudes or numbers",
@@ -103,7 +118,7 @@ export const functions = /* @__PURE__ */ frozen({
   },
   at: {
     usage: 'at(a, "1480 r/min")',
-    help: "the same amplitude at another frequency",
+    help: "the same amplitude with its frequency, where it does not say one itself",
     arity: [2, 2],
     run: ([reading, speed]) => {
       const { unit, detector, ...rest } = amplitude(reading);

@@ -8,7 +8,7 @@ function firstLine({ headline, word }: Pick<Judgement, "headline" | "word">, rea
   const away =
     margin.decibels < 0 ? `${significant(-margin.decibels)} dB above` : `${significant(margin.decibels)} dB below`;
   const way = { ...reading, assumed: union(reading.assumed, assumed) };
-  return `${headline}${word === headline || headline.includes(": ") ? "" : `, ${word}`}: ${format(reading)} is ${away} the ${limit.name} limit, ${format(limit.value, limit.as)}${behind(way)}`;
+  return `${headline}${word === headline || headline.includes(": ") ? "" : `, ${word}`}: ${format(reading)} is ${away} the ${limit.name} limit, ${format(limit)}${behind(way)}`;
 }
 
 /** The schemes of a verdict, what it was judged by and what it rests on. */

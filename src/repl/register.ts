@@ -1,4 +1,4 @@
-import { convertAmplitude } from "../amplitude/index";
+import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
 import { type FrequencyUnit, frequencyUnits } from "../frequency/index";
 import { type Amplitude, parseAmplitude } from "../reading/index";
 import { type Unit, units } from "../units/index";
@@ -71,7 +71,7 @@ const operators: Readonly<Record<string, string>> = {
  * other instance.
  *
  * It adds the type `Amplitude` to `+ - * / < <= > >= == !=` and to `to`; the functions `amplitude(text)`,
- * `rss(...)` and `meanAmplitude(...)`; and the units of the catalogues that mathjs lacks (rpm, cpm, ips, micron, Gal, gn
+ * `rss(...)`, `meanAmplitude(...)`, `vectorDifference(from, off, degrees)` and `rssDifference(from, background)`; and the units of the catalogues that mathjs lacks (rpm, cpm, ips, micron, Gal, gn
  * and their like), where the instance has none of that name. Every amplitude keeps what was assumed and the steps that led
  * to it, for {@link assumedText} and {@link explain}; `mean` of mathjs itself adds, and so says in-phase, where
  * `meanAmplitude` does not. Expressions of strangers belong into {@link evaluateLine}, not into an instance with all of mathjs.
@@ -107,6 +107,9 @@ export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
     to: typed("to", { "Amplitude, string": (reading: Amplitude, type: string) => convertAmplitude(reading, type) }),
     amplitude: typed("amplitude", { string: (written: string) => parseAmplitude(written) }),
     rss: (...args: unknown[]) => rootSumSquare(readings(args)),
+    vectorDifference: (from: unknown, off: unknown, degrees: number) =>
+      vectorDifference(...(readings([from, off]) as [Amplitude, Amplitude]), degrees),
+    rssDifference: (...args: unknown[]) => rssDifference(...(readings(args) as [Amplitude, Amplitude])),
     meanAmplitude: (...args: unknown[]) => meanOf(readings(args)),
   });
   for (const [name, expression] of tradeUnits()) {

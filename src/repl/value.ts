@@ -55,19 +55,32 @@ function atText(hertz: number | undefined): string {
   return hertz === undefined ? "" : ` at ${plainNumber(hertz)} Hz (${plainNumber(60 * hertz)} r/min)`;
 }
 
-type Way = Parameters<typeof assumedText>[0] & Pick<Amplitude, "state">;
+type Way = Parameters<typeof assumedText>[0];
 
-/** What to know of the way an answer came by: all that was assumed, and a loop out of its range. */
-export function wayWords({ state, ...answer }: Way): string {
+/** What to know of the way an answer came by, where no reading stands before it: all that was assumed, and its loop. */
+export function wayWords({ state, ...answer }: Way & Pick<Amplitude, "state">): string {
   const assumed = assumedText(answer).slice(1, -1);
   const loop = state === undefined || state === "in range" ? "" : `${state} of its loop`;
   return [assumed, loop].filter((words) => words !== "").join(", ");
 }
 
-/** The same in brackets, as it stands behind an answer. */
+/** All that was assumed on the way to an answer, in brackets, as it stands behind it. */
 export function behind(answer: Way): string {
-  const words = wayWords(answer);
-  return words === "" ? "" : `  (${words})`;
+  const words = assumedText(answer);
+  return words === "" ? "" : `  ${words}`;
+}
+
+/** The most that a difference may be: what was taken off may stand at any angle to the rest. */
+function mostText({ history = [] }: Amplitude): string {
+  const last = history.at(-1);
+  if (last?.does !== "difference") return "";
+  const most = (last.of ?? []).reduce((sum, at) => sum + (history[at]?.value ?? 0), 0);
+  return `; up to ${significant(most)} with a phase between them`;
+}
+
+/** What stands behind an amplitude: all that was assumed, and how far a difference may be from it. */
+function behindAmplitude(value: Amplitude): string {
+  return behind(value).replace(/\)$/, `${mostText(value)})`);
 }
 
 /** A value as it is printed. */
@@ -76,5 +89,5 @@ export function valueText(value: Value, digits?: number): string {
   if (typeof value !== "object") return String(value);
   if (isList(value)) return value.map((one) => valueText(one, digits)).join(", ");
   if (isReport(value)) return value.report;
-  return `${format(value, digits === undefined ? {} : { digits })}${atText(value.hertz)}${behind(value)}`;
+  return `${format(value, digits === undefined ? {} : { digits })}${atText(value.hertz)}${behindAmplitude(value)}`;
 }

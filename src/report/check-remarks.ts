@@ -13,16 +13,27 @@ function lateRemarks({ verdict, error, known, indicated }: Judged, which = ""): 
   ];
 }
 
+/** What to know of levels that a loop has clipped. */
+function loopRemarks({ known, shown }: Pick<KnownCheckResult, "known" | "shown">, which = ""): string[] {
+  return Object.entries({ "the known level": known, "the level shown": shown }).flatMap(([name, { state }]) =>
+    state === undefined || state === "in range"
+      ? []
+      : [`${which}${name} is ${state} of its loop and was clipped: the true one is unknown, so the check cannot pass`],
+  );
+}
+
 /** What one check means for the device and for the time since the last check. */
 export function checkRemarks(check: KnownCheckResult): string[] {
-  return [...lateRemarks(check), ...(check.verdict === "fail" ? [foundMeanings.fail] : [])];
+  return [...loopRemarks(check), ...lateRemarks(check), ...(check.verdict === "fail" ? [foundMeanings.fail] : [])];
 }
 
 /** The same of a check as found and as left. */
 export function pairRemarks({ asFound, asLeft, meaning }: AsFoundAsLeft): string[] {
   return [
+    ...loopRemarks(asFound, "as found: "),
     ...lateRemarks(asFound, "as found: "),
     meaning,
+    ...loopRemarks(asLeft, "as left: "),
     ...lateRemarks(asLeft, "as left: "),
     ...(asLeft.verdict === "pass" ? [] : ["as left it does not pass: do not rely on it for protection"]),
   ];
@@ -34,6 +45,7 @@ export function linearityRemarks({ points, verdict }: Linearity): string[] {
     .filter((point) => point.verdict !== "pass" && point.error < 0)
     .sort((a, b) => a.errorPercent - b.errorPercent);
   return [
+    ...points.flatMap((point) => loopRemarks(point, `at ${format(point.known)}: `)),
     ...(lowest === undefined ? [] : lateRemarks(lowest, `at ${format(lowest.known)}: `)),
     ...(verdict === "fail" ? [foundMeanings.fail] : []),
   ];

@@ -43,7 +43,7 @@ export function baselineReadings(readings: Readings, as: string, at: ConvertOpti
       return requireNonNegative(reading, `a reading of zero or more at index ${i}`);
     }
     const amplitude = amplitudeOf(requireGiven(reading, `a reading at index ${i}`));
-    return take(convertAmplitude(amplitude, as, at === undefined || amplitude.hertz !== undefined ? {} : { at }), i);
+    return take(convertAmplitude(amplitude, as, at === undefined ? {} : { at }), i);
   });
   return {
     values,

@@ -1,4 +1,4 @@
-import { type ConvertedAmplitude, convertAmplitude, currentLoop } from "../amplitude/index";
+import { type ConvertedAmplitude, convertedAt, currentLoop } from "../amplitude/index";
 import type { Device } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
@@ -27,7 +27,7 @@ interface Warned {
 const LITTLE = 1.2;
 
 function inType(reading: string | Amplitude, { type, hertz }: WarningCase): ConvertedAmplitude {
-  return convertAmplitude(reading, type, hertz === undefined ? {} : { at: { hertz } });
+  return convertedAt(reading, type, hertz);
 }
 
 function bandWarning({ device, hertz }: WarningCase): SetpointWarning[] {

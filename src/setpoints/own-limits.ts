@@ -1,4 +1,4 @@
-import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
+import { type ConvertedAmplitude, convertedAt, notedAmplitude } from "../amplitude/index";
 import { requireGiven, requireKnownKeys, requirePositive, requireText, type Source, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf, union } from "../reading/index";
 import type { SetpointLimit, SetpointLimits } from "./setpoint-limits";
@@ -31,7 +31,7 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
   const limit = (name: "B/C" | "C/D"): SetpointLimit => {
     const words = `${name} of ${own.source}`;
     const stated = notedAmplitude(amplitudeOf(requireGiven(own[name], `a limit ${name} with its unit`)), words);
-    const amplitude: ConvertedAmplitude = convertAmplitude(stated, type, hertz === undefined ? {} : { at: { hertz } });
+    const amplitude: ConvertedAmplitude = convertedAt(stated, type, hertz);
     requirePositive(amplitude.value, `a limit ${name} above zero`);
     return { amplitude, text: words, source };
   };

@@ -1,4 +1,4 @@
-import { type ConvertedAmplitude, convertAmplitude, multipliedAmplitude } from "../amplitude/index";
+import { type ConvertedAmplitude, convertedAt, multipliedAmplitude } from "../amplitude/index";
 import { cautions, requireNonNegative, VeladisError } from "../core/index";
 import { type Device, deviceType, storedSetpoint } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
@@ -31,9 +31,10 @@ interface Placing {
 /** A target as the device holds it; null, with a warning, where it cannot. */
 function placed(target: Target, name: string, { device, hertz, hysteresis, warn }: Placing): ProposedSetpoint | null {
   const { amplitude, range } = target;
-  const asked = hertz === undefined ? amplitude : { ...amplitude, hertz };
+  const own = amplitude.hertz ?? hertz;
+  const asked = own === undefined ? amplitude : { ...amplitude, hertz: own };
   try {
-    const held = storedSetpoint(asked, device, hertz === undefined ? undefined : { hertz }, "down");
+    const held = storedSetpoint(asked, device, own === undefined ? undefined : { hertz: own }, "down");
     const reset = multipliedAmplitude(held.stored, 1 - hysteresis / 100, `less a hysteresis of ${hysteresis} %`);
     const reasons = held.difference === 0 ? target.reasons : [...target.reasons, setpointRules["device steps"]];
     if (held.difference !== 0 && held.stored.value < asked.value * 0.9) {
@@ -113,8 +114,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
   const hertz = speed === undefined || (typeof speed === "object" && "from" in speed) ? undefined : hertzOf(speed);
   const { statistics, level, type: baselineType } = baselineOf(given.baseline, own);
   const as = deviceType(device, baselineType ?? "mm/s rms");
-  const here = (amplitude: Amplitude): ConvertedAmplitude =>
-    convertAmplitude(amplitude, as, hertz === undefined ? {} : { at: { hertz } });
+  const here = (amplitude: Amplitude): ConvertedAmplitude => convertedAt(amplitude, as, hertz);
   const base = level === null ? null : here(level);
   const limits = limitsOf(request, { type: as, hertz });
   const statisticalOf = (readings: Parameters<typeof statisticalAlarm>[0]) =>

@@ -1,5 +1,5 @@
 import { VeladisError } from "../core/index";
-import type { Detector } from "../detectors/index";
+import { type Detector, detectors } from "../detectors/index";
 import type { Amplitude } from "../reading/index";
 import type { Quantity } from "../units/index";
 import { criterionType } from "./criterion-type";
@@ -22,6 +22,8 @@ export interface Applicable {
   readonly bound: Bound;
   /** The running frequency by which the reading is carried to the criterion, where it is a bound. */
   readonly hertz?: number;
+  /** The crest factor by which an RMS reading is carried to a limit in true peak, where none was stated. */
+  readonly crestFactor?: number;
 }
 
 /** A criterion that could not be applied, with the reason. */
@@ -68,8 +70,14 @@ function judgedAs(
   { speed }: KnownFacts,
   crestFactor: number | undefined,
 ): Applicable | string {
-  const { quantity } = criterionType(criterion);
-  if (reading.quantity === quantity) return { criterion, reading, bound: "exact" };
+  const { quantity, detector } = criterionType(criterion);
+  if (reading.quantity === quantity) {
+    const isPeakOnly = detectors[detector as "true pk"].ofWaveform === true && reading.detector === "rms";
+    if (!isPeakOnly || (crestFactor ?? reading.crestFactor) !== undefined)
+      return { criterion, reading, bound: "exact" };
+    // a sine has the lowest crests that vibration is known to have
+    return { criterion, reading, bound: "least", crestFactor: Math.SQRT2 };
+  }
   if (crestFactor !== undefined || reading.crestFactor !== undefined) {
     return "a crest factor cannot be carried to another quantity";
   }

@@ -11,8 +11,8 @@ import type { Assume, PlacedMachine } from "./placed-machine";
 import { zoneLadder } from "./zone-ladder";
 
 /** A judge of many readings of one machine in one reading type. */
-export interface Classifier<K extends SchemeKind = SchemeKind> {
-  /** The zone of a value in `from`; the same as {@link classify} gives. Nothing is allocated. */
+export interface CompiledClassifier<K extends SchemeKind = SchemeKind> {
+  /** The zone of a value in `from`; the same as {@link classify} or {@link judge} gives. Nothing is allocated. */
   (value: number): Zone<K>;
   /** The zones, best first; an index into this list is what `index` and `array` give. */
   readonly zones: readonly Zone<K>[];
@@ -20,8 +20,12 @@ export interface Classifier<K extends SchemeKind = SchemeKind> {
   readonly limits: readonly number[];
   /** The highest value that is still in each zone but the worst: the limits with their tolerance for float noise, 2^-23. */
   readonly bounds: readonly number[];
+  /**
+   * The same for `worst`: the highest value for which nothing worse is possible; empty where the worst zone is possible
+   * for every value.
+   */
+  readonly worstBounds: readonly number[];
   readonly from: string;
-  readonly scheme: string;
   readonly assumed: readonly Assumption[];
   readonly assumedFacts: readonly string[];
   /** What was given of the machine and plays no part, in words. */
@@ -43,6 +47,12 @@ export interface Classifier<K extends SchemeKind = SchemeKind> {
   array(values: Float64Array, target?: Uint8Array): Uint8Array;
 }
 
+/** A judge of many readings of one machine by one scheme. */
+export interface Classifier<K extends SchemeKind = SchemeKind> extends CompiledClassifier<K> {
+  /** The id of the scheme. */
+  readonly scheme: string;
+}
+
 /** What {@link classifier} can be told besides. */
 export interface ClassifierOptions {
   /** The frequency of the vibration, where the table limits another quantity, or others too. */
@@ -59,7 +69,10 @@ function lowestOf(
   told: { readonly hertz: number | undefined; readonly crestFactor: number | undefined },
 ): readonly number[] {
   const [first, ...others] = criteria.map((plan) =>
-    valuesIn(type, valuesOf(plan), plan.criterion.as, { ...told, hertz: plan.hertz ?? told.hertz }),
+    valuesIn(type, valuesOf(plan), plan.criterion.as, {
+      hertz: plan.hertz ?? told.hertz,
+      crestFactor: told.crestFactor ?? plan.crestFactor,
+    }),
   );
   return Object.freeze(
     (first as number[]).map((value, k) => Math.min(value, ...others.map((one) => one[k] as number))),
@@ -99,28 +112,29 @@ export function compiledClassifier(
   const bounds = lowestOf(certain, (one) => one.bounds, type, told);
   const isOpen = plans.some(({ openBecause }) => openBecause !== undefined);
   const { judge, index, array } = zoneLadder(bounds, zones, reference !== 0);
+  const worstBounds = isOpen ? Object.freeze([]) : lowestOf(all, (one) => one.bounds, type, told);
+  const isComplete = !isOpen && bounds.every((bound, i) => bound === worstBounds[i]);
   const worstIndex = isOpen
     ? (value: number): number => Math.max(index(value), zones.length - 1)
-    : certain.length === all.length
+    : isComplete
       ? index
-      : zoneLadder(
-          lowestOf(all, (one) => one.bounds, type, told),
-          zones,
-          reference !== 0,
-        ).index;
-  const assumed = new Set(all.flatMap(({ criterion }) => conversionAssumes(type, criterion.as, crestFactor)));
+      : zoneLadder(worstBounds, zones, reference !== 0).index;
+  const assumed = new Set(
+    all.flatMap(({ criterion, crestFactor: sine }) => conversionAssumes(type, criterion.as, crestFactor ?? sine)),
+  );
   const limits = lowestOf(certain, (one) => one.limits.map(({ value }) => value), type, told);
   return Object.assign(judge, {
     zones,
     limits,
     bounds,
+    worstBounds,
     from: type,
     assumed: Object.freeze([...assumed]) as readonly Assumption[],
     assumedFacts: Object.freeze([...new Set(plans.flatMap((plan) => plan.assumedFacts))]),
     setAside: Object.freeze([...new Set(machines.flatMap(({ setAside }) => setAside))]),
     unjudged: Object.freeze(plans.flatMap(({ unjudged }) => unjudged)),
     verified: plans.every(({ verified }) => verified),
-    complete: !isOpen && certain.length === all.length,
+    complete: isComplete,
     index,
     array,
     worst: (value: number): Zone => zones[worstIndex(value)] as Zone,

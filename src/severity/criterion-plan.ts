@@ -15,6 +15,8 @@ export interface CriterionPlan {
   readonly bound: Bound;
   /** The running frequency by which the reading is carried to the criterion, where it is a bound. */
   readonly hertz: number | undefined;
+  /** The crest factor by which an RMS reading is carried to a limit in true peak, where none was stated. */
+  readonly crestFactor: number | undefined;
   /** Of the readings, the place of the one that it judges. */
   readonly place: number;
   readonly type: ParsedType;
@@ -47,7 +49,7 @@ function takesCrestFactor(from: ParsedType, to: ParsedType): boolean {
 /** The plan of a criterion that applies, for readings such as these. */
 export function criterionPlan(
   { scheme, facts }: PlacedMachine,
-  { criterion, reading, bound, hertz: running }: Applicable,
+  { criterion, reading, bound, hertz: running, crestFactor: sine }: Applicable,
   readings: readonly Amplitude[],
 ): CriterionPlan {
   const type = criterionType(criterion);
@@ -61,6 +63,7 @@ export function criterionPlan(
     criterion,
     bound,
     hertz: running,
+    crestFactor: sine,
     place: readings.indexOf(reading),
     type,
     limits,
@@ -72,7 +75,7 @@ export function criterionPlan(
     readerLimits: ({ hertz, crestFactor: brought }, crestFactor) =>
       inReaders({
         hertz: crosses ? (running ?? hertz) : undefined,
-        crestFactor: crestFactor ?? (takes ? brought : undefined),
+        crestFactor: crestFactor ?? (takes ? brought : undefined) ?? sine,
       }),
   };
 }

@@ -45,7 +45,7 @@ function frameOf(digits: string, letters: string, system: string): Machine | und
  */
 export function frameAt(text: string): { facts: Machine; length: number } | undefined {
   const said =
-    /^(?:(iec|nema)[\s:=-]+)?(frame[\s-]+size|frame|size|H(?=[\s:=\d]))?[\s:=]*(\d{2,4})([a-z]{0,4})(?![\w./'’-]|,\d)/i.exec(
+    /^(?:(iec|nema)[\s:=-]+)?(frame[\s-]+size|frame|size|shaft[\s-]+height|H(?=[\s:=\d]))?[\s:=]*(\d{2,4})([a-z]{0,4})(?![\w./'’-]|,\d)/i.exec(
       text,
     );
   if (said === null) return undefined;
@@ -55,7 +55,14 @@ export function frameAt(text: string): { facts: Machine; length: number } | unde
   // frame 280 mm, H 11 in: the unit says it
   if (/^(?:mm|cm|in|ft)$/i.test(letters) || (letters === "" && unitAt(text.slice(whole.length).trimStart())))
     return undefined;
-  const system = standard !== "" ? standard.toLowerCase() : named === "h" ? "iec" : named === "" ? "" : "frame";
+  const system =
+    standard !== ""
+      ? standard.toLowerCase()
+      : named === "h" || named === "shaftheight"
+        ? "iec"
+        : named === ""
+          ? ""
+          : "frame";
   const facts = frameOf(digits, letters, system);
   return facts && { facts, length: whole.length };
 }

@@ -2,7 +2,7 @@ export type { Bound, Unjudged } from "./applicable-criteria";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
 export { classifier } from "./classifier";
 export { type ClassifyOptions, classify } from "./classify";
-export type { Classifier, ClassifierOptions } from "./compiled-classifier";
+export type { Classifier, ClassifierOptions, CompiledClassifier } from "./compiled-classifier";
 export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
 export { defineScheme, type SchemeInput } from "./define-scheme";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
@@ -15,7 +15,7 @@ export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKin
 
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
-export type { KnownFacts, Machine, NotUnderstood, SpeedRange } from "./machine";
+export type { FactValue, KnownFacts, Machine, NotUnderstood, SpeedRange } from "./machine";
 export { conditionText } from "./machine-class";
 export {
   type MachineClassifier,

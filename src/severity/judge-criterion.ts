@@ -51,10 +51,11 @@ export function judgedBy(
 ): CriterionJudgement {
   const { criterion, bound, hertz, place, limits, bounds, texts, zones, band, verified } = plan;
   const reading = readings[place] as Amplitude;
+  const crest = crestFactor ?? plan.crestFactor;
   const judged = convertAmplitude(
     reading,
     criterion.as,
-    hertz !== undefined ? { at: { hertz } } : crestFactor === undefined ? undefined : { crestFactor },
+    hertz !== undefined ? { at: { hertz } } : crest === undefined ? undefined : { crestFactor: crest },
   );
   const { value, assumed, quantity } = judged;
   let above = 0;

@@ -31,18 +31,28 @@ function assumedPlace({ scheme: { place }, facts }: PlacedMachine, readings: rea
 /** Why a judgement by these criteria leaves worse zones open. */
 function openBecause(criteria: readonly CriterionPlan[], unjudged: readonly Unjudged[]): string | undefined {
   const not = unjudged.map(({ as }) => parsedType(as).quantity);
-  const least = criteria.filter(({ bound }) => bound === "least").map(({ type }) => type.quantity);
+  const least = (isAtSpeed: boolean): string =>
+    [
+      ...new Set(
+        criteria
+          .filter(({ bound, hertz }) => bound === "least" && (hertz !== undefined) === isAtSpeed)
+          .map(({ type }) => type.quantity),
+      ),
+    ].join(" and ");
+  const [atSpeed, asSine] = [least(true), least(false)];
   const told = [
     ...(not.length > 0 ? [`${[...new Set(not)].join(" and ")} not judged`] : []),
-    ...(least.length > 0 ? [`${[...new Set(least)].join(" and ")} judged at running speed only, and may be more`] : []),
+    ...(atSpeed === "" ? [] : [`${atSpeed} judged at running speed only, and may be more`]),
+    ...(asSine === "" ? [] : [`${asSine} judged as a sine, and its crests may be higher`]),
   ];
   return told.length === 0 ? undefined : told.join("; ");
 }
 
-/** What was taken of frequencies for readings without one. */
+/** What was taken of frequency or crest factor for readings without one. */
 function assumedFrequency(criteria: readonly CriterionPlan[]): string[] {
   const bound = criteria.find(({ hertz }) => hertz !== undefined);
-  if (bound === undefined) return [];
+  const sine = criteria.some(({ crestFactor }) => crestFactor !== undefined);
+  if (bound === undefined) return sine ? ["crest factor 1.414, of a sine: not given, assumed"] : [];
   return [`nothing below running speed, ${significant(bound.hertz as number)} Hz: assumed`];
 }
 

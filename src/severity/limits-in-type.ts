@@ -1,5 +1,12 @@
 import { type ConvertOptions, convert } from "../amplitude/index";
-import { type Amplitude, type ParsedType, parsedType, type ReadingType, type Unfinished } from "../reading/index";
+import {
+  type Amplitude,
+  amplitudeIn,
+  type ParsedType,
+  parsedType,
+  type ReadingType,
+  type Unfinished,
+} from "../reading/index";
 import type { Limit } from "./limit";
 
 /** The conversion of a number between types that only run time knows. */
@@ -47,10 +54,8 @@ function namedLimits(limits: readonly Limit[]): ReaderLimits["byName"] {
  * The limits in the reader's type, for a frequency and a crest factor. What they were for the last ones is remembered:
  * within one quantity and without a crest factor that is all there is.
  */
-export function limitsInType(
-  limits: readonly Limit[],
-  { type, unit, detector }: ParsedType,
-): (told: Told) => ReaderLimits {
+export function limitsInType(limits: readonly Limit[], reader: ParsedType): (told: Told) => ReaderLimits {
+  const { type, unit, detector, quantity, reference } = reader;
   const printed = limits.map(({ printed: { value } }) => value);
   let lastTold: Told | undefined;
   let last: ReaderLimits | undefined;
@@ -59,8 +64,15 @@ export function limitsInType(
     const values = valuesIn(type, printed, (limits[0] as Limit).as, told);
     const all = limits.map((one, i) => {
       const { name, printed, standard, edition, source, verified } = one;
-      const value = values[i] as number;
-      return Object.freeze({ name, as: type, value, unit, detector, printed, standard, edition, source, verified });
+      const written = values[i] as number;
+      const { value, level } =
+        reference === 0 ? { value: written } : amplitudeIn(reader, reference * 10 ** (written / 20));
+      const rest = { quantity, hertz: told.hertz, printed, standard, edition, source, verified };
+      return Object.freeze(
+        level === undefined
+          ? { name, as: type, value, unit, detector, ...rest }
+          : { name, as: type, value, unit, detector, level, ...rest },
+      );
     });
     last = { all, byName: namedLimits(all) };
     lastTold = told;

@@ -1,6 +1,6 @@
 import { parsedType } from "../reading/index";
 import { type AdmittedMachines, admittedMachines } from "./admitted-machines";
-import { type Classifier, type ClassifierOptions, compiledClassifier } from "./compiled-classifier";
+import { type ClassifierOptions, type CompiledClassifier, compiledClassifier } from "./compiled-classifier";
 import { type MachineRef, machineFacts } from "./machine-facts";
 import type { PlacedMachine } from "./placed-machine";
 import { refuseUnknown } from "./refuse-unknown";
@@ -15,7 +15,7 @@ export interface MachineClassifierOptions extends ClassifierOptions {
 const WORSE_PLACE = "place: not given, and the worse of housing and shaft is taken";
 
 /** A judge of many readings of one machine by every scheme that its known facts admit. */
-export interface MachineClassifier extends Omit<Classifier, "scheme"> {
+export interface MachineClassifier extends CompiledClassifier {
   /** The ids of the schemes, best first; the worst of them governs. */
   readonly schemes: readonly string[];
 }

@@ -1,4 +1,4 @@
-import { cached, requireList, requireText, shown, VeladisError } from "../core/index";
+import { cached, requireGiven, requireList, requireText, shown, VeladisError } from "../core/index";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
 import { parseMachine } from "./parse-machine";
 import { withSupport } from "./support";
@@ -30,7 +30,8 @@ function wordOf(one: NotUnderstood): NotUnderstood {
   return Object.freeze({ word, didYouMean: Object.freeze(didYouMean) });
 }
 
-function notesOf({ assumed = [], notUnderstood = [] }: Machine): MachineNotes {
+function notesOf(machine: Machine): MachineNotes {
+  const { assumed = [], notUnderstood = [] } = requireGiven(machine, 'a machine such as { type: "pump" }');
   return Object.freeze({
     assumed: Object.freeze(
       requireList(assumed, "what was assumed as a list").map((one) => requireText(one, "what was assumed, as text")),
@@ -41,7 +42,20 @@ function notesOf({ assumed = [], notUnderstood = [] }: Machine): MachineNotes {
 
 const notesInWords = /* @__PURE__ */ cached((words) => notesOf(parseMachine(words)));
 
-/** What reading a machine assumed and did not understand: of words, what {@link parseMachine} says; of data, what they hold. */
+/**
+ * What reading a machine assumed and did not understand: of words, what {@link parseMachine} says; of data, what they
+ * hold.
+ *
+ * @throws {@link VeladisError} as {@link parseMachine}; `wrong-type` for notes that are none
+ * @example
+ * ```ts
+ * import { machineNotes } from "veladis/severity";
+ *
+ * machineNotes("chiller 500 kVA rigd");
+ * // => { assumed: ['type compressor: for "chiller"', "power 400 kW: 500 kVA at an assumed power factor of 0.8"],
+ * //   notUnderstood: [{ word: "rigd", didYouMean: ["rigid"] }] }
+ * ```
+ */
 export function machineNotes(machine: MachineRef): MachineNotes {
   return typeof machine === "string" ? notesInWords(machine) : notesOf(machine);
 }

@@ -3,6 +3,7 @@ import { labelKey } from "./label";
 import type { Machine } from "./machine";
 import { numberAt } from "./machine-numbers";
 import { phraseAt } from "./machine-phrases";
+import { unitAt } from "./machine-units";
 import { labelled } from "./machine-words";
 
 const NAME = /* @__PURE__ */ new RegExp(`^(${/* @__PURE__ */ labelled.join("|")})(?=[\\s:=]+[^\\s:=,;])`, "i");
@@ -48,8 +49,9 @@ export function labelAt(text: string): { facts: Machine; length: number } | unde
   const rest = text.slice(start);
   const fact = name.toLowerCase();
   // test 90 kW: the number says a fact of its own
-  const number = /^\d/.test(rest) ? numberAt(rest, "", false) : undefined;
-  if (number?.speed ?? number?.apparent ?? number?.facts?.power) return undefined;
+  const [digits = ""] = /^\d+(?:\.\d+)?/.exec(rest) ?? [];
+  const unit = digits === "" ? undefined : unitAt(rest.slice(digits.length).trimStart());
+  if (unit !== undefined && unit.quantity !== "length") return undefined;
   const quoted = /^"([^"]+)"/.exec(rest);
   if (quoted !== null) return { facts: { [fact]: quoted[1] }, length: start + quoted[0].length };
   const [word] = /^bv[\s-]?\d\b/i.exec(rest) ?? (/^[^\s,;]+/.exec(rest) as unknown as [string]);

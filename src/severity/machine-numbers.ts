@@ -151,6 +151,11 @@ export function numberAt(text: string, context: Context, mayBeSpaced = true): Nu
   if (unit.quantity === "power") return { length, facts: { power: size as `${number} kW` } };
   if (unit.quantity === "apparent power") return { length, apparent: { digits: first.digits, unit: unit.symbol } };
   if (unit.quantity === "length") {
+    // 2 m says of what only where something leads to it; 280 m is a frame size gone wrong, and refused as a height
+    const large = unit.symbol === "m" || unit.symbol === "ft";
+    if (context === "" && large && Number(first.digits) < 20) {
+      return { length, didYouMean: [`height ${size}`, `shaft height ${size}`] };
+    }
     return { length, facts: { [context === "height" ? "height" : "shaftHeight"]: size as `${number} mm` } };
   }
   const speed = hertzOf(first.digits, unit.symbol);

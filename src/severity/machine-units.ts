@@ -1,4 +1,5 @@
 import { findFrequencyUnit } from "../frequency/index";
+import { phraseAt } from "./machine-phrases";
 import { kilovoltAmperesPer, kilowattsPer, millimetresPer, unitIn } from "./size";
 
 /** A unit at the beginning of a text. */
@@ -10,12 +11,19 @@ export interface UnitSaid {
   readonly length: number;
 }
 
+/** True where a fact or a word that leads to one follows, and not a word such as `service` behind `in`. */
+function saysMore(behind: string): boolean {
+  const next = behind.replace(/^[\s-]+/, "");
+  return phraseAt(`in ${next}`) === undefined && phraseAt(next) !== undefined && !/^(?:the|an?)\b/i.test(next);
+}
+
 /** The unit of a nameplate that a text begins with, if it begins with one. */
 export function unitAt(text: string): UnitSaid | undefined {
   const token = /^[^\s,;()[\]|]+(?:\s+per\s+[a-z]+)?/i.exec(text)?.[0] ?? "";
   const written = token.replace(/[.:]+$/, "");
   const { length } = written;
-  if (length === 0 || /^in[\s-]+(?:service|operation)\b/i.test(text)) return undefined;
+  // 3 in the boiler house: no inches
+  if (length === 0 || (/^in[\s-]+[a-z]/i.test(text) && !saysMore(text.slice(2)))) return undefined;
   const power = unitIn(kilowattsPer, written);
   if (power !== undefined) return { quantity: "power", symbol: power, length };
   const apparent = unitIn(kilovoltAmperesPer, written);

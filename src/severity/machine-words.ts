@@ -35,20 +35,21 @@ export const qualifiers = [
 ] as const;
 
 /** What the number behind some words is. */
-export type Context = "" | "natural" | "line" | "height";
+export type Context = "" | "natural" | "line" | "height" | "shaft";
 
 /** Words that say nothing by themselves: what follows says it, and in some rows what kind of number it is. */
 // biome-ignore format: a row of a table is a line
 export const fillers = [
-  ["", ["rated", "rated power", "power", "shaft power", "running speed", "shaft speed", "rated speed", "speed", "shaft height", "frame", "frame size", "type", "support", "place", "condition", "mounted", "installed", "at", "and", "on", "with", "of", "a", "an", "the", "H"]],
+  ["", ["rated", "rated power", "power", "shaft power", "running speed", "shaft speed", "rated speed", "speed", "frame", "frame size", "type", "support", "place", "condition", "mounted", "installed", "at", "and", "on", "with", "of", "a", "an", "the"]],
   ["natural", ["natural", "natural frequency", "lowest natural frequency"]],
   ["line", ["line", "line frequency", "mains", "mains frequency", "supply", "supply frequency"]],
   ["height", ["height", "measuring height"]],
+  ["shaft", ["shaft height", "H"]],
 ] as const satisfies readonly (readonly [Context, readonly string[]])[];
 
 /** Words that hold the name of a fact and say none. */
 // biome-ignore format: a row of a table is a line
-export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor", "flexible shaft", "rigid shaft"];
+export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor"];
 
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [

@@ -1,4 +1,4 @@
-import { frozen, same, shown, VeladisError } from "../core/index";
+import { frozen, requirePositive, same, shown, VeladisError } from "../core/index";
 import { type Fact, facts as factTable } from "./facts";
 import { labelKey } from "./label";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
@@ -62,7 +62,10 @@ export function nameplate() {
     if (said.poles) poles.push({ count: said.poles, written });
     if (said.apparent) {
       const { digits, unit } = said.apparent;
-      const kilovoltAmperes = Number(digits) * kilovoltAmperesPer[unit as keyof typeof kilovoltAmperesPer];
+      const kilovoltAmperes = requirePositive(
+        Number(digits) * kilovoltAmperesPer[unit as keyof typeof kilovoltAmperesPer],
+        'an apparent power above zero such as "500 kVA"',
+      );
       apparent.push({ kilovoltAmperes, written });
     }
   };

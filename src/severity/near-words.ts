@@ -13,13 +13,15 @@ function beginAlike(a: string, b: string): boolean {
 export function near(word: string, names: readonly string[], shortest = 4): string[] {
   const key = folded(word);
   if (key.length < shortest || /\d/.test(key)) return [];
-  const holders = names.filter((name) => name.split(/[\s-]/).some((part) => folded(part) === key));
+  const holders = names.filter(
+    (name) => name.split(/[\s-]/).some((part) => folded(part) === key) && folded(name) !== key,
+  );
   if (holders.length > 0) return [...new Set(holders)].slice(0, 3);
   return [
     ...new Set(
       nearest(
         word,
-        names.filter((name) => beginAlike(key, folded(name))),
+        names.filter((name) => folded(name) !== key && beginAlike(key, folded(name))),
       ),
     ),
   ];

@@ -17,11 +17,8 @@ const BETWEEN = /^(?:[\s,;:=()[\]|"]|[.&/+–—-]+(?=[\s,;]|$))+/;
 function leadsOn(behind: string, leads: Context): boolean {
   if (leads === "") return true;
   const said = numberAt(behind.replace(/^[\s:=]+(?:of\b[\s:=]*)?/, ""), leads);
-  return (
-    said?.lineFrequency !== undefined ||
-    said?.facts?.naturalFrequency !== undefined ||
-    said?.facts?.height !== undefined
-  );
+  const { naturalFrequency, height, shaftHeight } = said?.facts ?? {};
+  return (said?.lineFrequency ?? naturalFrequency ?? height ?? shaftHeight) !== undefined;
 }
 
 /** What the next words say; a word that says nothing is set aside. */

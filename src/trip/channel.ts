@@ -11,7 +11,7 @@ export interface Channel {
 
 /** An event as data; written out case by case, since a history may hold millions. */
 function eventOf(state: TripState, time: number, event: TripEventName, why: string | undefined): TripEvent {
-  const level = state.signal === "good" ? state.level : null;
+  const level = state.signal === "good" || state.signal === "above range" ? state.level : null;
   const bare: TripEvent =
     why === undefined
       ? { time, event, level }
@@ -24,7 +24,7 @@ function eventOf(state: TripState, time: number, event: TripEventName, why: stri
 /**
  * Records an event of a channel, and the first-out with it.
  *
- * @param why - the cause of a trip, or the reason why a reset was refused
+ * @param why - the cause of a trip, or the reason of a refused reset or of a fault
  */
 export function recordEvent(channel: Channel, time: number, event: TripEventName, why?: string): void {
   const { state } = channel;

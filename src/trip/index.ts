@@ -1,10 +1,14 @@
 export { levelConversion } from "./level-conversion";
+export { type LevelGap, type LevelGaps, type LevelGapsOptions, levelGaps } from "./level-gaps";
 export type { RunOptions } from "./run-options";
+export type { Level } from "./taken-level";
 export { type ResetOutcome, type TripCommand, type TripCommandName, tripCommands } from "./trip-commands";
 export { type TripEvent, type TripEventName, tripEvents } from "./trip-events";
-export { type Level, TripLogic } from "./trip-logic";
+export { TripLogic } from "./trip-logic";
+export { type TripMask, tripMasks } from "./trip-masks";
 export type { TripState } from "./trip-state";
 export { type TripStateName, type TripStatus, tripStates } from "./trip-status";
+export { type TripOutcome, type UnmaskedTrips, unmaskedTrips } from "./unmasked-trips";
 export {
   type BadChannel,
   badChannels,

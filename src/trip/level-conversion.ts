@@ -1,7 +1,7 @@
 import { convertAmplitude } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 import type { TripRules } from "../device/index";
-import { type Assumption, amplitudeIn, parsedType } from "../reading/index";
+import { type Assumption, agreedHertz, amplitudeIn, parsedType } from "../reading/index";
 import type { RunOptions } from "./run-options";
 
 /** How levels become levels in unit and detector of the threshold. */
@@ -21,11 +21,7 @@ export function levelConversion({ threshold, type }: TripRules, { as, at }: RunO
       received: shown(as),
     });
   }
-  const frequency = at ?? (threshold.hertz === undefined ? undefined : { hertz: threshold.hertz });
-  const { value, assumed } = convertAmplitude(
-    amplitudeIn(from, 1),
-    type,
-    frequency === undefined ? {} : { at: frequency },
-  );
+  const hertz = agreedHertz(threshold.hertz, at);
+  const { value, assumed } = convertAmplitude(amplitudeIn(from, 1), type, hertz === undefined ? {} : { at: { hertz } });
   return { factor: value, assumed };
 }

@@ -26,12 +26,16 @@ const keys: Readonly<Record<keyof RunOptions, true>> = /* @__PURE__ */ Object.fr
 
 const FORM = 'options such as { as: "mm/s rms" }';
 
-/** The options themselves, without a key or a word that means nothing. */
-export function requireRunOptions(options: RunOptions): RunOptions {
+/**
+ * The options themselves, without a key or a word that means nothing.
+ *
+ * @param known - those that the run takes; all if not given
+ */
+export function requireRunOptions<Options extends RunOptions>(options: Options, known: object = keys): Options {
   if (typeof requireGiven(options, FORM) !== "object") {
     throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
   }
-  requireKnownKeys(options, keys, "an option of a run");
+  requireKnownKeys(options, known, "an option of a run");
   if (options.nan !== undefined)
     requireChoice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for");
   return options;

@@ -1,6 +1,16 @@
-import { TOLERANCE, type TripRules } from "../device/index";
+import { TIME_TOLERANCE, type TripRules } from "../device/index";
 import { type Channel, recordEvent } from "./channel";
-import { factorNow, isHeld, isInhibited, remaining, type TripState, tick, timeOf } from "./trip-state";
+import {
+  causeOf,
+  factorNow,
+  isHeld,
+  isInhibited,
+  levelNow,
+  remaining,
+  type TripState,
+  tick,
+  timeOf,
+} from "./trip-state";
 
 /** Changes the phase and starts its timer. */
 function enter(state: TripState, phase: TripState["phase"]): void {
@@ -13,7 +23,7 @@ function expire(channel: Channel, time: number): void {
   const { rules, state } = channel;
   if (state.phase === "timing" && remaining(rules.onDelay, state.timer) === 0) {
     enter(state, "set");
-    recordEvent(channel, time, "trip", state.signal === "fault" ? "sensor fault" : "level");
+    recordEvent(channel, time, "trip", causeOf(state));
   } else if (state.phase === "clearing" && remaining(rules.offDelay, state.timer) === 0) {
     enter(state, "normal");
     recordEvent(channel, time, "clear");
@@ -32,7 +42,7 @@ function transition(channel: Channel, time: number): void {
     return;
   }
   const factor = factorNow(rules, state);
-  const level = state.signal === "fault" ? Number.POSITIVE_INFINITY : state.level;
+  const level = levelNow(state);
   const blocked = state.bypassed || isInhibited(rules, state);
   const { phase } = state;
   if (phase === "normal" && !blocked && level >= rules.setAt * factor) {
@@ -76,7 +86,7 @@ export function advance(channel: Channel, seconds: number): void {
   let time = timeOf(state);
   let left = seconds;
   // What float noise leaves over when a window or a delay ends with the step.
-  const noise = TOLERANCE * Math.max(seconds, rules.windows);
+  const noise = TIME_TOLERANCE * Math.max(seconds, rules.windows);
   transition(channel, time);
   while (left > 0) {
     const span = untilChange(rules, state, left);

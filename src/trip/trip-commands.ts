@@ -1,3 +1,4 @@
+import { requireChoice, requireList, requireNonNegative } from "../core/index";
 import type { TripRules } from "../device/index";
 import { type Channel, recordEvent } from "./channel";
 import { factorNow, isSet, type TripState, timeOf } from "./trip-state";
@@ -22,6 +23,16 @@ export interface TripCommand {
   readonly do: TripCommandName;
 }
 
+/** The commands in order of time, each of them checked. */
+export function requireCommands(commands: readonly TripCommand[] = []): TripCommand[] {
+  const sorted = [...requireList(commands, "a list of commands")].sort((a, b) => a.at - b.at);
+  for (const { at, do: name } of sorted) {
+    requireNonNegative(at, "a time of zero or more for a command, in s");
+    requireChoice(name, tripCommands, "a command");
+  }
+  return sorted;
+}
+
 /** What became of a reset by hand. */
 export interface ResetOutcome {
   readonly accepted: boolean;
@@ -34,6 +45,7 @@ function refusalReason(rules: TripRules, state: TripState): string | undefined {
   if (!isSet(state)) return "there is nothing to reset";
   if (!rules.latching) return "the output does not latch; it clears by itself";
   if (!state.powered) return "the device has no power";
+  if (state.signal === "above range") return "the level is above the range of its loop";
   if (state.signal !== "good") return "there is no good signal to show that the level is below the reset level";
   if (state.level >= rules.resetAt * factorNow(rules, state)) return "the level is not below the reset level";
   return undefined;

@@ -15,6 +15,8 @@ export const tripEvents = /* @__PURE__ */ Object.freeze({
   "power back": "the device has power again",
   fault: "the sensor signal failed",
   "fault over": "the sensor signal is good again",
+  "above range": "the signal is above the range of its loop and counts as a level above every threshold",
+  "in range": "the signal is within the range of its loop again",
 } as const);
 
 /** The name of something that can happen: a key of {@link tripEvents}. */
@@ -25,11 +27,11 @@ export interface TripEvent {
   /** Seconds on the clock of the logic. */
   readonly time: number;
   readonly event: TripEventName;
-  /** Level at the time, in the unit of the threshold; null without a good signal. */
+  /** Level at the time, in the unit of the threshold; above the range of its loop at least this; null without a signal. */
   readonly level: number | null;
   /** Why it happened, where there is more than one way. */
-  readonly cause?: "level" | "sensor fault";
-  /** Why a reset was refused. */
+  readonly cause?: "level" | "sensor fault" | "above range";
+  /** Why a reset was refused, or why the signal counts as failed where it is not gone. */
   readonly reason?: string;
   /** What was assumed in the threshold and in the levels up to this one; left out where nothing was. */
   readonly assumed?: readonly Assumption[];

@@ -1,9 +1,6 @@
-import { convertAmplitude } from "../amplitude/index";
 import {
-  requireChoice,
   requireGiven,
   requireKnownKeys,
-  requireList,
   requireNonNegative,
   requirePositive,
   shown,
@@ -18,23 +15,19 @@ import {
   type TripSettings,
   tripRules,
 } from "../device/index";
-import { type Amplitude, type Assumption, amplitudeOf, union } from "../reading/index";
+import { type Assumption, union } from "../reading/index";
 import { keepFirstOut } from "./channel";
 import { levelConversion } from "./level-conversion";
 import { requireLevels } from "./require-levels";
 import { type RunOptions, requireRunOptions } from "./run-options";
+import { type Level, takenLevel } from "./taken-level";
 import { advance } from "./trip-advance";
-import { applyCommand, type ResetOutcome, resetByHand, type TripCommand, tripCommands } from "./trip-commands";
+import { applyCommand, type ResetOutcome, requireCommands, resetByHand, type TripCommand } from "./trip-commands";
 import type { TripEvent } from "./trip-events";
 import { runHistory } from "./trip-run";
 import { takeSignal } from "./trip-scan";
 import { initialState, requireState, type TripState, timeOf } from "./trip-state";
 import { statusOf, type TripStatus } from "./trip-status";
-
-const LEVEL_FORM = 'a level: a number, a reading such as "6.2 mm/s rms", or "fault"';
-
-/** A level as a trip channel takes it: a number in the unit of the threshold, a reading, or `"fault"`. */
-export type Level = number | string | Amplitude;
 
 const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
 
@@ -44,7 +37,8 @@ const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
  * Each level lasts for the seconds given with it. The output sets when the level has been at or above the threshold
  * for the on-delay, and clears when it has been below the reset level for the off-delay; a latching output waits for
  * {@link TripLogic.reset}. A delay that ends with a step has run; a step may be split anywhere without changing the
- * outcome. Comparisons allow 1e-9 of the value for float noise, towards the trip. A latched output outlasts a loss of
+ * outcome. Comparisons allow for float noise towards the trip: one step of a 32-bit
+ * float, 2^-23, of a level, and 1e-9 of a time. A latched output outlasts a loss of
  * power; timers and an output that does not latch do not.
  *
  * A model for choosing and proving settings, not a protection device: see {@link cautions}.
@@ -127,13 +121,15 @@ export class TripLogic {
   resume(from: TripState): void {
     const state = requireState(from);
     state.assumed = union(this.rules.assumed, state.assumed);
+    keepFirstOut(state);
     this.#state = state;
   }
 
   /**
    * Lets a level last for some seconds.
    *
-   * @param level - a number in unit and detector of the threshold, a reading such as `"6.2 mm/s rms"`, or `"fault"`
+   * @param level - a number in unit and detector of the threshold, a reading such as `"6.2 mm/s rms"`, or `"fault"`.
+   *   A reading above the range of its loop counts as above every threshold, one below it as a sensor fault
    * @param seconds - 0 or more; at 0 the level is only looked at
    * @returns state and contact at the end of the step, and what happened in it
    * @throws {@link VeladisError} `negative`, `not-a-number`, `not-finite`, `wrong-type`, and as
@@ -141,14 +137,15 @@ export class TripLogic {
    */
   step(level: Level, seconds: number): TripStatus {
     const span = requireNonNegative(seconds, "a time of zero or more for the level, in s");
-    const number = this.#number(level);
+    const { value, above, reason, assumed } = takenLevel(level, this.rules);
+    if (assumed.length > 0) this.#state.assumed = union(this.#state.assumed, assumed);
     let events: TripEvent[] | undefined;
     const emit = (event: TripEvent): void => {
       events ??= [];
       events.push(event);
     };
     const channel = { rules: this.rules, state: this.#state, emit };
-    takeSignal(channel, number);
+    takeSignal(channel, value, above, reason);
     advance(channel, span);
     if (events !== undefined) keepFirstOut(this.#state);
     return statusOf(this.rules, this.relay, this.#state, events ?? quiet);
@@ -196,11 +193,7 @@ export class TripLogic {
             checked.map((level) => level * factor),
             faults,
           );
-    const commands = [...requireList(options.commands ?? [], "a list of commands")].sort((a, b) => a.at - b.at);
-    for (const { at, do: name } of commands) {
-      requireNonNegative(at, "a time of zero or more for a command, in s");
-      requireChoice(name, tripCommands, "a command");
-    }
+    const commands = requireCommands(options.commands);
     const state = { ...this.#state, assumed: union(this.#state.assumed, assumed) };
     const events = runHistory({ rules: this.rules, state }, { levels: scaled, dt, commands, options });
     keepFirstOut(state);
@@ -232,18 +225,5 @@ export class TripLogic {
     const events: TripEvent[] = [];
     applyCommand({ rules: this.rules, state: this.#state, emit: (event) => events.push(event) }, name);
     return statusOf(this.rules, this.relay, this.#state, events);
-  }
-
-  #number(level: Level): number {
-    if (typeof level === "number") return requireNonNegative(level, `a level of zero or more, in ${this.rules.type}`);
-    if (level === "fault") return Number.NaN;
-    if (typeof level !== "string" && (typeof level !== "object" || level === null)) {
-      throw new VeladisError("wrong-type", { expected: LEVEL_FORM, received: shown(level) });
-    }
-    const reading = amplitudeOf(level);
-    const hertz = reading.hertz ?? this.rules.threshold.hertz;
-    const { value, assumed } = convertAmplitude(reading, this.rules.type, hertz === undefined ? {} : { at: { hertz } });
-    this.#state.assumed = union(this.#state.assumed, assumed);
-    return value;
   }
 }

@@ -1,6 +1,7 @@
-import { shown, VeladisError } from "../core/index";
-import { TOLERANCE } from "../device/index";
+import { VeladisError } from "../core/index";
+import { TIME_TOLERANCE } from "../device/index";
 import type { Channel } from "./channel";
+import { requireTimes } from "./require-times";
 import type { RunOptions } from "./run-options";
 import { advance } from "./trip-advance";
 import { applyCommand, type TripCommand } from "./trip-commands";
@@ -35,19 +36,19 @@ function requireWithin(commands: Commands, from: number, to: number): void {
  * Lets one level last for some seconds, with the commands that fall within them carried out at their time; one at
  * the very beginning comes before the level.
  */
-function applyLevel(channel: Channel, level: number, seconds: number, commands: Commands): void {
+function applyLevel(channel: Channel, level: number, seconds: number, commands: Commands, above = false): void {
   const end = timeOf(channel.state) + seconds;
   let left = seconds;
   for (const { at, do: name } of commands) {
     const part = Math.min(Math.max(at - (end - left), 0), left);
-    if (part > seconds * TOLERANCE) {
-      takeSignal(channel, level);
+    if (part > seconds * TIME_TOLERANCE) {
+      takeSignal(channel, level, above);
       advance(channel, part);
       left -= part;
     }
     applyCommand(channel, name);
   }
-  takeSignal(channel, level);
+  takeSignal(channel, level, above);
   advance(channel, left);
 }
 
@@ -65,7 +66,7 @@ function runEven(channel: Channel, { levels, commands, options }: History, dt: n
   const stretch = { levels, from: 0, to: levels.length, dt, excursions, faults: nan !== undefined };
   const last = levels.length - 1;
   /** The level that lasts at a command's time; the new one at a boundary, within float noise. */
-  const indexOf = ({ at }: TripCommand): number => Math.min(Math.floor((at - start) / dt + TOLERANCE), last);
+  const indexOf = ({ at }: TripCommand): number => Math.min(Math.floor((at - start) / dt + TIME_TOLERANCE), last);
   let i = 0;
   let next = 0;
   while (next < commands.length) {
@@ -77,27 +78,6 @@ function runEven(channel: Channel, { levels, commands, options }: History, dt: n
     i = index + 1;
   }
   scan(channel, { ...stretch, from: i });
-}
-
-/** Refuses times that are not as many as levels, not finite, falling, or before the clock. */
-function requireTimes(levels: Float64Array, times: ArrayLike<number>, clock: number): void {
-  if (times.length !== levels.length) {
-    throw new VeladisError("length-mismatch", {
-      expected: `${levels.length} times, one a level`,
-      received: shown(times.length),
-    });
-  }
-  let last = clock;
-  for (let i = 0; i < times.length; i++) {
-    const time = times[i] as number;
-    if (typeof time === "number" && time >= last && time < Number.POSITIVE_INFINITY) last = time;
-    else {
-      throw new VeladisError("out-of-range", {
-        expected: `a time of ${last} s or more at index ${i}, since times never fall`,
-        received: shown(time),
-      });
-    }
-  }
 }
 
 /** Runs levels that last until the time of the next. */
@@ -114,7 +94,7 @@ function runTimed(channel: Channel, { levels, commands }: History, times: ArrayL
   const gap = (times[0] as number) - timeOf(state);
   if (gap > 0) {
     const last = state.signal === "fault" ? Number.NaN : state.level;
-    applyLevel(channel, last, gap, due(times[0] as number));
+    applyLevel(channel, last, gap, due(times[0] as number), state.signal === "above range");
   }
   for (let i = 0; i < levels.length; i++) {
     const end = times[i + 1] ?? Number.POSITIVE_INFINITY;

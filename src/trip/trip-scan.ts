@@ -1,19 +1,30 @@
-import { TOLERANCE } from "../device/index";
+import { TIME_TOLERANCE } from "../device/index";
 import { type Channel, recordEvent } from "./channel";
 import { firstAtOrAbove, firstBelow, firstFault, firstRun, type Stretch } from "./level-search";
 import { advance } from "./trip-advance";
 import type { TripEventName } from "./trip-events";
 import { remaining, timeOf } from "./trip-state";
 
-/** Gives the channel the signal of one level; NaN is a sensor fault. */
-export function takeSignal(channel: Channel, level: number): void {
+/**
+ * Gives the channel the signal of one level; NaN is a sensor fault.
+ *
+ * @param above - whether the signal is above the range of its loop
+ * @param reason - why it is a fault, where that is known
+ */
+export function takeSignal(channel: Channel, level: number, above = false, reason?: string): void {
   const { state } = channel;
   const before = state.signal;
-  state.signal = Number.isNaN(level) ? "fault" : "good";
-  if (state.signal === "good") state.level = level;
+  state.signal = Number.isNaN(level) ? "fault" : above ? "above range" : "good";
+  if (state.signal !== "fault") state.level = level;
   if (state.signal === before) return;
-  if (state.signal === "fault") recordEvent(channel, timeOf(state), "fault");
-  else if (before === "fault") recordEvent(channel, timeOf(state), "fault over");
+  const time = timeOf(state);
+  if (state.signal === "fault") {
+    recordEvent(channel, time, "fault", reason);
+    return;
+  }
+  if (before === "fault") recordEvent(channel, time, "fault over");
+  if (state.signal === "above range") recordEvent(channel, time, "above range");
+  else if (before === "above range") recordEvent(channel, time, "in range");
 }
 
 /** Records an event at a level that a scan has come to. */
@@ -37,8 +48,8 @@ function scanPlain(channel: Channel, stretch: Stretch, from: number): number {
   const { rules, state } = channel;
   const { levels, to, dt, excursions, faults } = stretch;
   const { setAt, resetAt, startOverAt, onDelay, offDelay, latching } = rules;
-  const longEnough = onDelay - onDelay * TOLERANCE;
-  const longEnoughOff = offDelay - offDelay * TOLERANCE;
+  const longEnough = onDelay - onDelay * TIME_TOLERANCE;
+  const longEnoughOff = offDelay - offDelay * TIME_TOLERANCE;
   // No trip without so many levels in a row, float noise allowed for.
   const needed = excursions || faults ? 0 : Math.ceil((onDelay / dt) * (1 - 1e-6));
   const { base } = state;

@@ -1,5 +1,5 @@
 import { requireChoice, requireList, shown, VeladisError } from "../core/index";
-import { TOLERANCE, type TripRules } from "../device/index";
+import { TIME_TOLERANCE, type TripRules } from "../device/index";
 import { type Assumption, assumptionNames } from "../reading/index";
 import type { TripEvent } from "./trip-events";
 
@@ -16,8 +16,8 @@ export interface TripState {
   sinceStart: number;
   powered: boolean;
   bypassed: boolean;
-  signal: "none" | "good" | "fault";
-  /** The last good level, in the unit of the threshold. */
+  signal: "none" | "good" | "fault" | "above range";
+  /** The last level that was no fault, in the unit of the threshold; above the range of its loop the end of it. */
   level: number;
   /** The trip that set the present output. */
   firstOut: TripEvent | null;
@@ -45,7 +45,7 @@ export function initialState(assumed: readonly Assumption[]): TripState {
 
 const words: Readonly<Record<string, readonly unknown[]>> = /* @__PURE__ */ Object.freeze({
   phase: ["normal", "timing", "set", "clearing"],
-  signal: ["none", "good", "fault"],
+  signal: ["none", "good", "fault", "above range"],
 });
 
 const ASSUMED = "a snapshot of a trip logic, with what was assumed";
@@ -88,12 +88,22 @@ export function tick(state: TripState, seconds: number): void {
 /** Seconds until a timer has run, 0 once it has within the tolerance. */
 export function remaining(limit: number, run: number): number {
   const left = limit - run;
-  return left <= limit * TOLERANCE ? 0 : left;
+  return left <= limit * TIME_TOLERANCE ? 0 : left;
 }
 
 /** Whether the output calls for a trip. */
 export function isSet({ phase }: TripState): boolean {
   return phase === "set" || phase === "clearing";
+}
+
+/** The level that is held against the limits: a fault and a signal above the range of its loop are above all of them. */
+export function levelNow({ signal, level }: TripState): number {
+  return signal === "fault" || signal === "above range" ? Number.POSITIVE_INFINITY : level;
+}
+
+/** What a trip at present is for. */
+export function causeOf({ signal }: TripState): NonNullable<TripEvent["cause"]> {
+  return signal === "fault" ? "sensor fault" : signal === "above range" ? signal : "level";
 }
 
 /** What the thresholds are multiplied with at present. */

@@ -24,6 +24,8 @@ export interface TripStatus extends RelayStatus {
   /** Seconds on the clock of the logic. */
   readonly time: number;
   readonly state: TripStateName;
+  /** What the signal is; above the range of its loop the true level is not known and taken as above every threshold. */
+  readonly signal: TripState["signal"];
   /** Whether a level above the threshold would lead to a trip at present. */
   readonly protecting: boolean;
   /** What happened in this step, in order. */
@@ -58,6 +60,7 @@ export function statusOf(
   return {
     time: timeOf(state),
     state: stateName(rules, state),
+    signal: state.signal,
     ...relayNow(relay, isSet(state), state.powered),
     protecting: !blocked,
     events,

@@ -13,12 +13,13 @@ import { requireLevels } from "./require-levels";
 import { requireNames } from "./require-names";
 import { type RunOptions, requireRunOptions } from "./run-options";
 import { sameLength } from "./same-length";
+import type { Level } from "./taken-level";
 import type { ResetOutcome } from "./trip-commands";
-import type { Level, TripLogic } from "./trip-logic";
+import type { TripLogic } from "./trip-logic";
 import type { TripStatus } from "./trip-status";
 import { type BadChannel, badChannels, type VoteText, voted } from "./vote";
 import { votedChannels } from "./voted-channels";
-import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
+import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys, votedRunKeys } from "./voted-types";
 
 /**
  * Trip logic of several channels, each with its own threshold and delay, voted into one relay.
@@ -108,7 +109,7 @@ export class VotedTrip {
    * @param dt - seconds that each row lasts
    * @param options - `nan: "sensor fault"` if NaN among the levels stands for one; else it is refused
    * @returns what happened, in order, without excursions that rode the delay out
-   * @throws {@link VeladisError} `length-mismatch`, `not-positive`, and as {@link VotedTrip.step}; nothing has changed
+   * @throws {@link VeladisError} `length-mismatch`, `not-positive`, `unknown-option` for another option, and as {@link VotedTrip.step}; nothing has changed
    *   then
    */
   run(
@@ -117,7 +118,7 @@ export class VotedTrip {
     options: Pick<RunOptions, "nan"> = {},
   ): VotedEvent[] {
     requirePositive(dt, "a time between levels above zero, in s");
-    const faults = requireRunOptions(options).nan !== undefined;
+    const faults = requireRunOptions(options, votedRunKeys).nan !== undefined;
     requireNames([...this.#channels.keys()], requireGiven(histories, "levels of every channel, by name"));
     const length = sameLength(Object.entries(histories));
     const columns = new Map(Object.entries(histories).map(([name, levels]) => [name, requireLevels(levels, faults)]));

@@ -1,4 +1,5 @@
 import type { ChannelSettings, RelaySettings } from "../device/index";
+import type { RunOptions } from "./run-options";
 import type { TripEvent } from "./trip-events";
 import type { TripStatus } from "./trip-status";
 import type { BadChannel, ChannelVote, VoteText } from "./vote";
@@ -21,6 +22,11 @@ export const votedKeys: Readonly<Record<keyof VotedTripSettings, true>> = /* @__
   latching: true,
   contact: true,
   coil: true,
+});
+
+/** The options of a run of several channels. */
+export const votedRunKeys: Readonly<Record<keyof Pick<RunOptions, "nan">, true>> = /* @__PURE__ */ Object.freeze({
+  nan: true,
 });
 
 /** Something that happened to a channel, or to the vote. */

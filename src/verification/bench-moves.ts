@@ -14,8 +14,12 @@ export interface BenchMove {
 
 /** The numbers that the moves are made of. */
 export interface BenchNumbers {
-  /** Tolerance as a share of the threshold. */
+  /** Tolerance of the device as a share of the threshold, below 1. */
   readonly tolerance: number;
+  /** Expanded uncertainty of the shaker as a share of the threshold; 0 where it is not stated. */
+  readonly uncertainty: number;
+  /** Share of the level that the device nominally reads at this frequency. */
+  readonly response: number;
   readonly resetShare: number;
   readonly threshold: string;
   readonly reset: string;
@@ -35,29 +39,53 @@ function readingMoves(numbers: BenchNumbers): BenchMove[] {
   return [0.25, 0.5, 0.75].map((share) => ({
     what: `reading at ${share * 100} % of the threshold`,
     share,
-    expect: `the device shows ${numbers.text(share)} within ${numbers.within}; no trip`,
+    expect: `the device shows ${numbers.text(share * numbers.response)} within ${numbers.within}; no trip`,
     reading: true as const,
   }));
 }
 
+/**
+ * The level at which a device within its tolerance surely reads at least a share of the threshold, and the one at which it
+ * surely reads less, as far as the shaker is known.
+ */
+function sureLevels(share: number, { tolerance, uncertainty, response }: BenchNumbers) {
+  const level = share / response;
+  const off = (1 - tolerance) * (1 - uncertainty);
+  return {
+    over: finiteResult(level / off),
+    under: level * off,
+  };
+}
+
 /** Steps for reset and latch, from a tripped output. */
-function resetMoves(settings: BenchSettings, { tolerance, resetShare, reset }: BenchNumbers): BenchMove[] {
+function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[] {
+  const { resetShare, reset, response } = numbers;
   const { latching, offDelay = 0 } = settings;
   const healthy = contactText(settings, "healthy");
   const tripped = contactText(settings, "tripped");
-  const under = resetShare * (1 - tolerance);
-  const over = Math.min(resetShare * (1 + tolerance), (1 + resetShare) / 2);
+  const { over, under } = sureLevels(resetShare, numbers);
+  const up = sureLevels(1, numbers).over;
+  // with a hysteresis this small, a level that is surely above the reset level is no longer below the threshold
+  const proves = over * response < 1;
   const held = `the output stays set${tripped}: the level is not below the reset level of ${reset}`;
+  const heldMove = (title: string): BenchMove =>
+    proves
+      ? { what: title, share: over, expect: held }
+      : {
+          what: "lower the level in small steps and note where the output clears or may be reset",
+          share: null,
+          expect: `a level between threshold and reset level of ${reset} cannot be proven: the hysteresis is no larger than what device and shaker may be off; hold the level noted against the one at which the output set`,
+        };
   if (latching) {
     return [
-      { what: "try to reset by hand while the level is up", share: 1 + tolerance, expect: "the reset is refused" },
-      { what: "lower the level to just above the reset level and try to reset", share: over, expect: held },
+      { what: "try to reset by hand while the level is up", share: up, expect: "the reset is refused" },
+      heldMove("lower the level to just above the reset level and try to reset"),
       { what: "lower the level to below the reset level", share: under, expect: `the output stays latched${tripped}` },
       { what: "reset by hand", share: under, expect: `the output clears${healthy}` },
     ];
   }
   return [
-    { what: "lower the level to just above the reset level", share: over, expect: held },
+    heldMove("lower the level to just above the reset level"),
     {
       what: "lower the level to below the reset level",
       share: under,
@@ -93,7 +121,8 @@ function failureMoves(settings: BenchSettings): BenchMove[] {
 /** The steps of a bench test at its first frequency. */
 export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[] {
   const { onDelay } = settings;
-  const { tolerance, threshold } = numbers;
+  const { threshold } = numbers;
+  const { over, under } = sureLevels(1, numbers);
   const healthy = contactText(settings, "healthy");
   const tripped = contactText(settings, "tripped");
   const wait = finiteResult(Math.max(2 * onDelay, 2));
@@ -101,21 +130,21 @@ export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): Benc
   const trip: BenchMove[] = [
     {
       what: `hold just below the threshold for ${wait} s`,
-      share: 1 - tolerance,
+      share: under,
       expect: `no trip below ${threshold}${healthy}`,
     },
     ...(onDelay > 0
       ? [
           {
             what: `raise to above the threshold for ${short} s, then lower again`,
-            share: 1 + tolerance,
+            share: over,
             expect: `no trip: the burst is shorter than the delay of ${onDelay} s${healthy}`,
           },
         ]
       : []),
     {
       what: "raise to above the threshold and take the time",
-      share: 1 + tolerance,
+      share: over,
       expect: `trip ${onDelay > 0 ? `after ${onDelay} s` : "at once"}${tripped}`,
     },
   ];

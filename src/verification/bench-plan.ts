@@ -1,5 +1,5 @@
 import { amountAmplitude, convertAmplitude, multipliedAmplitude } from "../amplitude/index";
-import { cautions, finiteResult, requireGiven, requireList, VeladisError } from "../core/index";
+import { cautions, finiteResult, requireGiven, requireList, shown, VeladisError } from "../core/index";
 import { bandResponse, resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
@@ -45,6 +45,9 @@ export interface BenchPlan {
 /** ISO 2954's reference frequency, the third-octave 10^(19/10) Hz; read in a survey that quotes the standard. */
 const REFERENCE: Frequency = "79.4 Hz";
 
+/** Share of the level that a device reads at the -3 dB edge of its band, less what its other edge takes off. */
+const IN_BAND = 0.7;
+
 /** Disconnected for the test, the device protects nothing: said before the first step. */
 const BEFORE: readonly string[] = /* @__PURE__ */ Object.freeze([
   "before: record the setting as found, and under the site's procedure disconnect this device from the trip of the running machine",
@@ -60,7 +63,9 @@ function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, her
       return share > 0.98
         ? []
         : [
-            `at ${significant(one)} Hz a device of this band nominally reads ${significant(share)} of the level: raise the level to ${significant(1 / share)} times for the same reading`,
+            share < IN_BAND
+              ? `${significant(one)} Hz lies outside the band: the device nominally reads ${significant(share)} of the level there, and sees little of such a vibration; no level proves a setting`
+              : `at ${significant(one)} Hz a device of this band nominally reads ${significant(share)} of the level, so it takes ${significant(1 / share)} times the level for the same reading`,
           ];
     }),
     "after: put every setting back, reconnect the device to the trip, lift every bypass, prove the whole path to the machine's trip, and record who did so and when",
@@ -101,10 +106,25 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   if (main === undefined) {
     throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "nothing" });
   }
-  if (shaker.uncertainty !== undefined) marginsOf(shaker.uncertainty, threshold);
+  const uncertainty = shaker.uncertainty === undefined ? 0 : marginsOf(shaker.uncertainty, threshold).above;
   const load = settings.load === undefined ? 0 : settings.load?.kilograms;
   const allowed = amountAmplitude(settings.tolerance ?? "5 %", threshold);
   const tolerance = finiteResult(allowed.value / threshold.value);
+  if (tolerance >= 1 || uncertainty >= threshold.value) {
+    throw new VeladisError("out-of-range", {
+      expected:
+        "a tolerance of the device and an uncertainty of the shaker below the threshold, or no level proves that it trips",
+      received: shown(tolerance >= 1 ? settings.tolerance : shaker.uncertainty),
+    });
+  }
+  const responseAt = (hertz: number): number =>
+    settings.band === undefined ? 1 : bandResponse({ hertz }, settings.band);
+  if (responseAt(main) < IN_BAND) {
+    throw new VeladisError("out-of-range", {
+      expected: "a first frequency within the band of the device, since it proves the trip",
+      received: `${significant(main)} Hz, where it reads ${significant(responseAt(main))} of the level`,
+    });
+  }
   let assumed = union(reset.assumed, allowed.assumed);
 
   const stepOf = ({ what, share, expect }: BenchMove, hertz: number, number: number): BenchStep => {
@@ -127,17 +147,24 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     });
   };
   const texts = (level: number): string => format({ ...threshold, value: level });
-  const moves = benchMoves(settings, {
-    tolerance,
-    resetShare: reset.value / threshold.value,
-    reset: texts(reset.value),
-    threshold: texts(threshold.value),
-    text: (share) => texts(threshold.value * share),
-    within: settings.tolerance ?? "5 %",
-  });
+  const movesAt = (hertz: number): BenchMove[] =>
+    benchMoves(settings, {
+      tolerance,
+      uncertainty: finiteResult(uncertainty / threshold.value),
+      response: responseAt(hertz),
+      resetShare: reset.value / threshold.value,
+      reset: texts(reset.value),
+      threshold: texts(threshold.value),
+      text: (share) => texts(threshold.value * share),
+      within: settings.tolerance ?? "5 %",
+    });
   const steps = [
-    ...moves.map((move) => [move, main] as const),
-    ...others.flatMap((hertz) => moves.filter(({ reading }) => reading).map((move) => [move, hertz] as const)),
+    ...movesAt(main).map((move) => [move, main] as const),
+    ...others.flatMap((hertz) =>
+      movesAt(hertz)
+        .filter(({ reading }) => reading)
+        .map((move) => [move, hertz] as const),
+    ),
   ].map(([move, hertz], i) => stepOf(move, hertz, i + 1));
   return Object.freeze({
     threshold,

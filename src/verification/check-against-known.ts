@@ -8,7 +8,15 @@ import {
   requirePositive,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, type Assumption, amplitudeOf, ownHistory, type Step, union } from "../reading/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  type LoopState,
+  ownHistory,
+  type Step,
+  union,
+} from "../reading/index";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { marginsOf, type ToleranceText } from "./tolerance";
 
@@ -74,6 +82,18 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
   return rule;
 }
 
+/**
+ * The decision as far as the loops allow: a clipped level may lie beyond what it says, so it passes nothing and fails only
+ * where the true one is further off.
+ */
+function withinLoop(decision: Decision, { state }: Amplitude, known: Amplitude, error: number): Decision {
+  const clipped = (one: LoopState | undefined): boolean => one !== undefined && one !== "in range";
+  if (!clipped(state) && !clipped(known.state)) return decision;
+  const further = state === "above range" ? error > 0 : error < 0;
+  if (decision.verdict === "fail" && !clipped(known.state) && further) return decision;
+  return { ...decision, verdict: "undecided", call: "conditional fail" };
+}
+
 /** The way to an error: indicated less known, and that in percent of the known level. */
 function errorWay(indicated: Amplitude, known: Amplitude, percent: number) {
   const { assumed, history } = derivedAmplitude([indicated, known], indicated.value - known.value, {
@@ -90,6 +110,8 @@ function errorWay(indicated: Amplitude, known: Amplitude, percent: number) {
 
 /**
  * What a device shows, held against a known vibration.
+ *
+ * A level that was clipped by its loop passes nothing: the check is undecided, unless it fails whatever the true level is.
  *
  * @throws {@link VeladisError} `not-positive` for a known level of zero, `missing-unit` for a bare tolerance,
  *   `missing-fact`, `unknown-option` for a mistyped key, `not-finite`, and as {@link convertAmplitude}
@@ -129,14 +151,14 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     "as shown",
   );
   requirePositive(known.value, "a known level above zero");
-  const hertz = known.hertz ?? shown.hertz;
   const unit = linearTypeOf(known);
-  const indicated = convertAmplitude(shown, unit, hertz === undefined ? {} : { at: { hertz } });
+  const indicated = convertAmplitude(shown, unit, known.hertz === undefined ? {} : { at: { hertz: known.hertz } });
   const rule = ruleOf(check);
   const tolerance = marginsOf(check.tolerance, known);
   const uncertainty = check.uncertainty === undefined ? null : marginsOf(check.uncertainty, known);
   const error = indicated.value - known.value;
   const errorPercent = finiteResult((100 * error) / known.value);
+  const decision = decisionOn({ rule, error, tolerance, uncertainty, known: known.value });
   const { history, assumed } = errorWay(indicated, linearAmplitude(known), errorPercent);
   return Object.freeze({
     known,
@@ -148,7 +170,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
     tolerance: tolerance.above,
     uncertainty: uncertainty?.above ?? null,
-    ...decisionOn({ rule, error, tolerance, uncertainty, known: known.value }),
+    ...withinLoop(decision, indicated, known, error),
     rule,
     ruleText: decisionRules[rule],
     assumed: union(union(assumed, tolerance.assumed), uncertainty?.assumed),

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { convert, convertAmplitude, converter } from "../../src/index";
+import { evaluateLine, newSession } from "../../src/entries/mathjs";
+import { convert, convertAmplitude, converter, format } from "../../src/index";
+import { madeOf } from "../../src/reading/index";
 
 // peak = crest factor x RMS: the definition, used so by the FTA manual, 2018 (PPV over RMS of 4 for passing trucks)
 const crestFactor = 4;
@@ -63,5 +65,47 @@ describe("without one", () => {
     }
     expect(convertAmplitude("1 g pk", "g pp").assumed).toEqual([]);
     expect(convertAmplitude("1 g avg", "mg avg").assumed).toEqual([]);
+  });
+});
+
+describe("on the way back", () => {
+  const there = convertAmplitude("2 g rms", "g pk", { crestFactor });
+
+  it.each([
+    ["g rms", 2],
+    ["g pp", 16],
+    ["m/s2 rms", 2 * 9.80665],
+  ])("8 g pk by a crest factor of 4 in %s is %d", (to, expected) => {
+    expect(there.value).toBe(8);
+    expect(convertAmplitude(there, to).value).toBeCloseTo(expected, 12);
+    expect(convertAmplitude(JSON.parse(JSON.stringify(there)), to).value).toBeCloseTo(expected, 12);
+    expect(convertAmplitude(there, to).assumed).toEqual(["crest-factor"]);
+  });
+
+  it("is kept in the calculator, through a number times it and a sum of its own kind", async () => {
+    const session = newSession();
+    const said = async (line: string) => (await evaluateLine(line, session)).text;
+    await said("a = 2 g rms with crest factor 4 to g pk");
+    expect(await said("a to g rms")).toBe("2.00 g rms  (crest factor 4)");
+    expect(await said("2 * a to g rms")).toBe("4.00 g rms  (crest factor 4)");
+    expect(await said("a + a to g rms")).toBe("4.00 g rms  (crest factor 4, in phase)");
+    // of a sum with a wave whose own is unknown nobody knows it
+    expect(await said("a + 1 g pk")).toBe("9.00 g pk  (crest factors, in phase)");
+    expect(await said("a + 1 g pk to g rms")).toBe("6.36 g rms  (crest factors, in phase, sine)");
+  });
+
+  it("is lost where waves are put together that have nothing to do with one another", async () => {
+    const session = newSession();
+    await evaluateLine("a = 2 g rms with crest factor 4 to g pk", session);
+    await evaluateLine("b = a to g rms", session);
+    const { value } = await evaluateLine("rss(b, b)", session);
+    expect(value).not.toHaveProperty("crestFactor");
+    expect(madeOf([there, there], { does: "sum", value: 16, type: "g pk" }).crestFactor).toBe(4);
+  });
+
+  it("goes no further than its quantity", () => {
+    const velocity = convertAmplitude({ ...there, hertz: 25 }, "mm/s pk");
+    expect(velocity).not.toHaveProperty("crestFactor");
+    expect(format(convertAmplitude(velocity, "mm/s rms"))).toBe("353 mm/s rms");
   });
 });

@@ -72,6 +72,7 @@ const ofUnitSine: Record<Detector, BigNumber> = {
   pp: big(2),
   rms: evaluated("1 / sqrt(2)"),
   avg: evaluated("2 / pi"),
+  "true pk": big(1),
 };
 
 const tau = evaluated("2 * pi");

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { classify } from "../../src/entries/severity";
 import {
   convertAmplitude,
   equivalents,
@@ -131,5 +132,30 @@ describe("equivalents", () => {
   it("applies a crest factor without a frequency, too", () => {
     const [metric] = equivalents("2 mm/s rms", { crestFactor: 3 });
     expect([metric?.rms.value, metric?.pk.value, metric?.pp.value]).toEqual([2, 6, 12]);
+  });
+});
+
+describe("a reading that says in as what it is written in", () => {
+  const level = { as: "dB re 1 nm/s", value: 122.92, unit: "nm/s", detector: "rms", quantity: "velocity" } as never;
+
+  it("is a level where it says one, never so many nm/s", () => {
+    expect(format(level)).toBe("122.9 dB re 1 nm/s");
+    expect(convertAmplitude(level, "mm/s rms").value).toBeCloseTo(1e-6 * 10 ** (122.92 / 20), 12);
+    const linear = { as: "dB re 1 nm/s", ...convertAmplitude("1.4 mm/s rms", "dB re 1 nm/s") } as never;
+    expect(format(linear)).toBe("122.9 dB re 1 nm/s");
+    expect(format({ ...(level as object), value: -3 } as never)).toBe("-3.0 dB re 1 nm/s");
+  });
+
+  it("is linear where it says so, and refused where unit and detector say another", () => {
+    const plain = { as: "mm/s rms", value: 4.5, unit: "mm/s", detector: "rms", quantity: "velocity" };
+    expect(format(plain as never)).toBe("4.50 mm/s rms");
+    for (const as of ["in/s rms", "mm/s pk"]) {
+      expect(() => format({ ...plain, as } as never)).toThrow(expect.objectContaining({ code: "wrong-type" }));
+    }
+  });
+
+  it("is what classify gives for its limit", () => {
+    const { limit } = classify("120 dB re 1 nm/s", { scheme: "iso-10816-3-2009", machine: "group 2 rigid" });
+    expect(limit && format(limit as never)).toBe("122.9 dB re 1 nm/s");
   });
 });

@@ -48,7 +48,7 @@ describe("a reading type", () => {
     expect(error.code).toBe("missing-detector");
     expect(error.expected).toBe(`a detector after the unit, as in "${unit} rms"`);
     expect(error.received).toBe(`"${received}"`);
-    expect(error.allowed).toEqual(["pk", "pp", "rms", "avg"]);
+    expect(error.allowed).toEqual(["pk", "pp", "rms", "avg", "true pk"]);
   });
 
   it("of one word that is no unit is an unknown unit", () => {

@@ -22,6 +22,12 @@ export function replay(steps: readonly ExplainedStep[]): number[] {
         largest: () => [x, ...rest].sort((a, b) => b - a)[0] as number,
         smallest: () => [x, ...rest].sort((a, b) => a - b)[0] as number,
         rss: () => Math.sqrt([x, ...rest].reduce((sum, one) => sum + one * one, 0)),
+        // law of cosines
+        "vector difference": () => {
+          const [y = 0] = rest;
+          return Math.sqrt(Math.max(0, x * x + y * y - 2 * x * y * Math.cos((by * Math.PI) / 180)));
+        },
+        "rss difference": () => Math.sqrt(x * x - (rest[0] as number) ** 2),
         "steps down": () => onStep(x, by, Math.floor),
         "nearest step": () => onStep(x, by, Math.round),
         "steps up": () => onStep(x, by, Math.ceil),

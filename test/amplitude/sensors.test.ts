@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { currentLoop, format, formatVoltage, parseAmplitude, sensor, VeladisError } from "../../src/index";
+import {
+  convertAmplitude,
+  currentLoop,
+  format,
+  formatVoltage,
+  parseAmplitude,
+  sensor,
+  VeladisError,
+} from "../../src/index";
 import { codeOf } from "../refusals/refusal-of";
 
 describe("sensor", () => {
@@ -109,13 +117,41 @@ describe("currentLoop", () => {
     [20, 25.4, "in range"],
     [20.5, 26.19375, "in range"],
     [3.9, 0, "below range"],
-    [3.6, 0, "below range"],
+    [3.61, 0, "below range"],
     [20.51, 26.19375, "above range"],
-    [21, 26.19375, "above range"],
+    [20.99, 26.19375, "above range"],
   ])("%d mA reads %d mm/s, %s", (current, value, state) => {
     const reading = loop.reading(current);
     expect(reading.value).toBeCloseTo(value, 12);
     expect(reading.state).toBe(state);
+  });
+
+  // NAMUR NE 43 (from memory): failure is signalled at 3.6 mA and less, at 21 mA and more
+  it.each([3.6, Math.fround(3.6), 3.6 * (1 + 2 ** -24), 3.5, 0, -1, 21, 21 * (1 - 2 ** -24), 22])(
+    "%d mA is a fault",
+    (current) => {
+      expect(() => loop.reading(current)).toThrow(expect.objectContaining({ code: "sensor-fault" }));
+    },
+  );
+
+  it("says its state wherever it is written, and keeps it on every way", () => {
+    const [low, high] = [loop.reading(3.7), loop.reading(20.9)];
+    expect([low, high, loop.reading(12)].map((one) => format(one))).toEqual([
+      "0 mm/s rms (below range)",
+      "26.2 mm/s rms (above range)",
+      "12.7 mm/s rms",
+    ]);
+    expect(format(convertAmplitude(high, "dB re 1 nm/s"))).toBe("148.4 dB re 1 nm/s (above range)");
+    expect(convertAmplitude(high, "in/s pk").state).toBe("above range");
+    expect(format(JSON.parse(JSON.stringify(high)))).toBe(format(high));
+    // to volts and back, and into another loop
+    const probe = sensor("20 mV/(mm/s)");
+    const volts = probe.voltage(high, "mV rms");
+    expect(volts.state).toBe("above range");
+    expect(probe.reading(JSON.parse(JSON.stringify(volts)), "in/s rms").state).toBe("above range");
+    expect(probe.voltage("2 mm/s rms", "mV rms")).not.toHaveProperty("state");
+    const wider = currentLoop("0 to 100 mm/s rms");
+    expect([wider.current(high).state, wider.current(low).state]).toEqual(["above range", "below range"]);
   });
 
   it("gives the current for a reading in any unit, clipped to what a loop measures", () => {
@@ -188,10 +224,14 @@ describe("currentLoop", () => {
     );
   });
 
-  it("takes limits that meet each other and the range exactly", () => {
-    const bare = currentLoop("0 to 16 g pk", { lowFault: 4, lowest: 4, highest: 20, highFault: 20 });
+  it("takes limits that meet the range exactly, and none that meet the fault", () => {
+    const bare = currentLoop("0 to 16 g pk", { lowFault: 3.99, lowest: 4, highest: 20, highFault: 20.01 });
     expect(bare.reading(4)).toMatchObject({ value: 0, state: "in range" });
     expect(bare.reading(20)).toMatchObject({ value: 16, state: "in range" });
+    for (const wrong of [{ lowFault: 4 }, { highFault: 20 }]) {
+      const limits = { lowFault: 3.99, lowest: 4, highest: 20, highFault: 20.01, ...wrong };
+      expect(() => currentLoop("0 to 16 g pk", limits)).toThrow(expect.objectContaining({ code: "out-of-range" }));
+    }
   });
 
   it.each([

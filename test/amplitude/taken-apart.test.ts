@@ -77,8 +77,8 @@ describe("the options of a conversion", () => {
     }
   });
 
-  it("stand with their frequency above that of the reading", () => {
-    const answer = convertAmplitude("1 mm/s rms at 10 Hz", "um rms", { at: "25 Hz" });
+  it("give a frequency to a reading that has none", () => {
+    const answer = convertAmplitude("1 mm/s rms", "um rms", { at: "25 Hz" });
     expect(answer.hertz).toBe(25);
     expect(answer.value).toBeCloseTo(1000 / (2 * Math.PI * 25), 12);
   });

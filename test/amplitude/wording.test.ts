@@ -6,8 +6,10 @@ import {
   equivalents,
   explain,
   formatVoltage,
+  rssDifference,
   sensor,
   sineFrequency,
+  vectorDifference,
 } from "veladis";
 import { amountOf } from "../../src/amplitude/index";
 import { holdWording } from "../refusals/hold-wording";
@@ -91,6 +93,14 @@ const cases: Cases = {
   "sensor.reading, no detector": () => own.reading("100 mV", "g pk"),
   "sensor.reading, a detector that is none": () => own.reading("100 mV max", "g pk"),
   "sensor.reading, below zero": () => own.reading("-100 mV pk", "g pk"),
+  "vectorDifference, two detectors": () => vectorDifference("3 mil pp", "1 mil pk", 90),
+  "vectorDifference, nothing": () => vectorDifference(undefined as Loose, "1 mil pk", 90),
+  "vectorDifference, no second reading": () => vectorDifference("3 mil pp", undefined as Loose, 90),
+  "vectorDifference, no angle": () => vectorDifference("3 mil pp", "1 mil pp", undefined as Loose),
+  "rssDifference, peaks": () => rssDifference("3 mil pp", "1 mil pp"),
+  "rssDifference, a background above the reading": () => rssDifference("3 mm/s rms", "4 mm/s rms"),
+  "sensor.reading, a voltage of a loop in no state": () =>
+    own.reading({ value: 1, unit: "mV", detector: "pk", state: "broken" } as Loose, "g pk"),
   "sensor.reading, a voltage below zero": () => own.reading({ value: -1, unit: "mV", detector: "pk" }, "g pk"),
   "sensor.voltage, to nothing": () => own.voltage("1 g pk", "" as Loose),
   "sensor.reading, too long to be a voltage": () => own.reading(`10 mV rms${" ".repeat(90)}x`, "g pk"),

@@ -7,7 +7,7 @@ import { buildSync } from "esbuild";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { TripLogic } from "../../src/entries/protection";
-import { builtInSchemes, classify } from "../../src/entries/severity";
+import { builtInSchemes, classify, judge, parseMachine } from "../../src/entries/severity";
 import { convert, convertAmplitude, format } from "../../src/index";
 import { root } from "../examples/fences";
 import { served } from "./static-server";
@@ -166,6 +166,8 @@ async function fill(label: string, text: string): Promise<void> {
 const answer = async (name: string): Promise<string> =>
   (await page.locator(`[data-answer="${name}"]`).textContent()) ?? "";
 
+const capitalised = (text: string): string => `${text[0]?.toUpperCase()}${text.slice(1)}`;
+
 describe.each(["http", "file"] as const)("live pages over %s", (way) => {
   it.each(["index.html", live.converter])(
     "converter on %s: converts what is typed, refuses what has no meaning",
@@ -205,25 +207,97 @@ describe.each(["http", "file"] as const)("live pages over %s", (way) => {
     expect(10 ** Number(await page.getByLabel("Frequency").inputValue())).toBeCloseTo(2000 ** 0.25, 0);
   });
 
-  it("severity: a reading by the nameplate, and the question where a fact is missing", async () => {
+  const shownTitle = (): Promise<string | null> => page.locator(".live-chart svg title").textContent();
+
+  it("severity: the verdict by the nameplate, and one scheme chosen by hand", async () => {
     await open(live.severity, "light", 1280, way);
-    await fill("Table", "iso-10816-3-2009");
-    await fill("Reading", "3.9 mm/s rms");
-    const machine = {
-      type: "motor",
-      power: "160 kW",
-      speed: "1490 r/min",
-      shaftHeight: "315 mm",
-      support: "rigid",
-    } as const;
-    const { zone, word } = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine });
-    expect(await answer("severity")).toContain(`Zone ${zone}: ${word}`);
-    expect(await page.locator(".live-chart svg title").textContent()).toBe(`3.90 mm/s rms: zone ${zone}`);
-    await fill("Machine", "pump");
-    await fill("Table", "iso-10816-7-2009");
-    expect(await answer("severity")).toContain("category");
-    await page.getByLabel(/^category/).selectOption("I");
-    expect(await answer("severity")).toMatch(/Zone [ABCD]/);
+    const machine = "motor, 132 kW, 1485 r/min, shaft height 315 mm, rigid";
+    const known = judge("3.9 mm/s rms", machine);
+    expect(await answer("severity")).toContain(`Machine: ${machine}.`);
+    expect(await answer("severity")).toContain(capitalised(known.headline));
+    expect(await shownTitle()).toBe(`3.90 mm/s rms: ${known.headline}`);
+    for (const told of [...known.assumedFacts, ...known.cautions]) expect(await answer("severity")).toContain(told);
+    await fill("Scheme", "iso-10816-3-2009");
+    const one = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine, assume: "lowest limits" });
+    expect(await answer("severity")).toContain(`${capitalised(one.headline)}: ${one.word}`);
+    // a scheme that is for another machine is refused, and no answer stands beside the refusal
+    await fill("Scheme", "iso-10816-7-2009");
+    expect(await answer("severity")).toContain("Expected:");
+    expect(await page.locator(".live-chart svg").count()).toBe(0);
+    await fill("Scheme", "");
+    await fill("Machine", "");
+    expect(await answer("severity")).toContain("a machine without type");
+    expect(await page.locator(".live-chart svg").count()).toBe(0);
+  });
+
+  it("severity: names what is possible, set aside and assumed where a fact is missing", async () => {
+    await open(live.severity, "light", 1280, way);
+    for (const label of ["Rated power in kW", "Shaft height in mm (electrical machines)"]) await fill(label, "");
+    await fill("Reading", "2.0 mm/s rms");
+    await fill("Further words, such as category II or new", "painted blue");
+    const verdict = judge("2.0 mm/s rms", "motor, 1485 r/min, rigid, painted blue");
+    expect(verdict.headline).toBe("zone B to C");
+    const said = await answer("severity");
+    expect(said).toContain("Zone B to C: state the power");
+    for (const told of [...verdict.assumedFacts, ...verdict.setAside]) expect(said).toContain(told);
+    for (const { standard, headline } of verdict.judgements) {
+      expect(said).toContain(standard);
+      expect(said).toContain(headline);
+    }
+    await fill("Reading", "5 mil pp");
+    expect(await answer("severity")).toContain(capitalised(judge("5 mil pp", "motor, 1485 r/min, rigid").headline));
+  });
+
+  it("severity: key by key, an answer is that of the fields as they stand, and none stands beside a refusal", async () => {
+    await open(live.severity, "light", 1280, way);
+    const seen = new Map<string, string>();
+    const steps: readonly (readonly [string, string])[] = [
+      ["Rated power in kW", "1.2 MW"],
+      ["Speed in r/min", "900 to 1800"],
+      ["Reading", "0.21 in/s pk at 1482 r/min"],
+      ["Shaft height in mm (electrical machines)", "fifty"],
+      ["Shaft height in mm (electrical machines)", "355"],
+      ["Further words, such as category II or new", "flexible"],
+      ["Further words, such as category II or new", "group 1"],
+      ["Reading", "3.9 mm/s rms"],
+      ["Rated power in kW", "132"],
+      ["Speed in r/min", "1485"],
+    ];
+    let refusals = 0;
+    for (const [label, text] of steps) {
+      const field = page.getByLabel(label, { exact: true });
+      await field.focus();
+      await field.press("Control+A");
+      for (const key of ["Delete", ...text]) {
+        await field.press(key === " " ? "Space" : key);
+        const state = await page.evaluate<string[]>(
+          "[...document.querySelectorAll('.live-field input, .live-field select')].map((one) => one.value)",
+        );
+        const said = await answer("severity");
+        const chart = await page.locator(".live-chart svg").count();
+        const isRefusal = said.startsWith("Expected:");
+        if (isRefusal) refusals++;
+        expect(chart, `${state} ${said}`).toBe(isRefusal ? 0 : 1);
+        expect(said.includes("Expected:"), said).toBe(isRefusal);
+        const before = seen.get(state.join("\n"));
+        if (before !== undefined) expect(said).toBe(before);
+        seen.set(state.join("\n"), said);
+      }
+    }
+    expect(refusals).toBeGreaterThan(10);
+    expect(seen.size).toBeGreaterThan(60);
+  });
+
+  it("severity: lists the words by which the parser reads a machine", async () => {
+    await open(live.severity, "light", 1280, way);
+    const listed = await page.evaluate<[string, string, string][]>(
+      "[...document.querySelectorAll('[data-fact]')].map((one) => [one.dataset.fact, one.dataset.label, one.textContent])",
+    );
+    expect(listed.length).toBeGreaterThan(80);
+    for (const [fact, label, word] of listed) {
+      expect((parseMachine(word) as Record<string, unknown>)[fact], word).toBe(label);
+      expect(parseMachine(word).notUnderstood ?? []).toEqual([]);
+    }
   });
 
   it("trip timeline: trips when the logic trips, and says what it refuses", async () => {

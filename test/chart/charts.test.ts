@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { charts, fanLevels, fanSettings } from "../../docs/site/charts";
 import { chartColours, nomograph, severityBar, spectrumChart, trendChart, tripTimeline } from "../../src/entries/chart";
 import { TripLogic } from "../../src/entries/protection";
-import { builtInSchemes, classify } from "../../src/entries/severity";
+import { builtInSchemes, classify, judge } from "../../src/entries/severity";
 import { density } from "../../src/entries/signal";
 import { convert, type VeladisError } from "../../src/index";
 import { codeOf } from "../refusals/refusal-of";
@@ -53,6 +53,80 @@ describe("texts", () => {
     expect(said(trendChart({ readings: [{ time: 0, reading: 1 }], as: "mm/s rms", severity }))).toBe(true);
     expect(said(severityBar({ judgement: classify("3.9 mm/s rms", severity) }))).toBe(true);
     expect(said(severityBar({ judgement }))).toBe(judgement.verified === false);
+  });
+});
+
+describe("severity bar of a verdict", () => {
+  const frame = (svg: string): [number, number] | undefined => {
+    const one = all(parsed(svg), "rect", "possible")[0];
+    return one && [number(one, "x"), number(one, "x") + number(one, "width")];
+  };
+  const zones = (svg: string): [number, number][] =>
+    all(parsed(svg), "rect", "zone").map((one) => [number(one, "x"), number(one, "x") + number(one, "width")]);
+  const titleOf = (svg: string): string | undefined => parsed(svg).children[0]?.text;
+
+  it("of one possible zone names it and has no frame", () => {
+    const svg = severityBar({ judgement: judge("4.1 mm/s rms", "pump 90 kW 2980 r/min category II") });
+    expect(titleOf(svg)).toBe("4.10 mm/s rms: zone B");
+    expect(frame(svg)).toBeUndefined();
+  });
+
+  it.each([
+    [
+      "a displacement not judged",
+      classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }),
+      "zone B or worse",
+      [1, 3],
+      "Not judged, limits in um rms",
+    ],
+    ["two schemes", judge("2.0 mm/s rms", "motor 1485 r/min rigid"), "zone B to C", [1, 2], "ISO 20816-3:2022: zone B"],
+    [
+      "a word that is not understood",
+      judge("6 mil pp", "motor 400 kW rigid housing wibble"),
+      "zone B or worse",
+      [1, 3],
+      'Set aside: "wibble"',
+    ],
+  ] as const)("of %s says so in words and frames what is possible", (_, judgement, headline, [from, to], note) => {
+    const svg = severityBar({ judgement });
+    expect(titleOf(svg)).toMatch(new RegExp(`: ${headline}$`));
+    expect(parsed(svg).children[1]?.text).toContain(`${headline}, `);
+    expect(parsed(svg).children[1]?.text).toContain(`Possible: ${judgement.possible.join(", ")}.`);
+    const [start, end] = frame(svg) as [number, number];
+    const bands = zones(svg);
+    expect(start).toBeCloseTo((bands[from] as [number, number])[0] + 1, 1);
+    expect(end).toBeCloseTo((bands[to] as [number, number])[1] - 1, 1);
+    expect(words(svg).join(" ")).toContain(note);
+  });
+
+  it("of a displacement whose place nobody said has both answers, never one letter", () => {
+    const judgement = judge("5 mil pp", "motor 400 kW 1485 r/min rigid");
+    expect(judgement.headline).toMatch(/^shaft . *.*, housing .*: state the place$/);
+    const svg = severityBar({ judgement });
+    expect(titleOf(svg)).toBe(`5.00 mil pp: ${judgement.headline}`);
+    expect(words(svg).join(" ")).toContain("The limits are those of the worst scheme.");
+    expect(words(svg)).toContain("at least 6.98 mm/s rms");
+    const turbine = severityBar({ judgement: judge("100 um pp", "steam turbine 12 MW 5400 r/min rigid") });
+    // B or D, and C is neither
+    expect(all(parsed(turbine), "rect", "possible")).toHaveLength(2);
+  });
+
+  it("refuses what lacks a part of a judgement", () => {
+    const whole = judge("4.1 mm/s rms", "pump 90 kW 2980 r/min category II");
+    for (const name of ["headline", "possible", "setAside", "unjudged"]) {
+      expect(
+        codeOf(() => severityBar({ judgement: { ...whole, [name]: undefined } })),
+        name,
+      ).toBe("missing-fact");
+    }
+  });
+});
+
+describe("trend with zones", () => {
+  it("names limits of another quantity that it does not show", () => {
+    const severity = { scheme: "iso-10816-3-2009", machine: "group 1 rigid" } as const;
+    const svg = trendChart({ readings: [{ time: 0, reading: 1 }], as: "mm/s rms", severity });
+    expect(words(svg).join(" ")).toContain("Not shown: the limits in um rms, by which the zone may be worse.");
   });
 });
 

@@ -81,7 +81,7 @@ describe("veladis simulate", () => {
 
   it("compares delays, and lists what happens with one", async () => {
     const { out } = await veladis([...impulse, "--non-latching", "--delay", "0,3"]);
-    expect(out).toMatch(/\n +0 +1 +825 +827 +normal\n +3 +0 +- +- +normal\n/);
+    expect(out).toMatch(/\n +0 +1 +825 +17:20:56 +827 +normal\n +3 +0 +- +- +- +normal\n/);
     const one = await veladis([
       ...impulse,
       "--latching",
@@ -90,7 +90,7 @@ describe("veladis simulate", () => {
       "--relay",
       "normally open, normally energised",
     ]);
-    expect(one.out).toMatch(/825 {2}trip +0\.590/);
+    expect(one.out).toMatch(/825 {2}17:20:56 {2}trip +0\.590/);
     expect(one.out).toMatch(/at the end: latched, output trip, contact open/);
   });
 

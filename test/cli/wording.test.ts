@@ -53,6 +53,7 @@ const rails = file("rails.i16", Uint8Array.of(0, 0, 255, 127, 0, 128, 1, 0));
 const unsaid = file("samples.dat", new Uint8Array(8));
 const json = file("scheme.json", "{ not json");
 const readings = file("readings.csv", "value,unit,speed,machine\n4.1,mm/s,1500,pump 90 kW 1490 r/min\n4,mm/s,1490\n");
+const mixed = file("mixed.csv", "time,level\n2026-03-04 11:59:30,2\n5,2\n");
 const comma = file("comma.csv", "value;speed\n4.1;1500\n");
 const twice = file("twice.csv", "value,value\n4.1,5\n");
 const headless = file("headless.csv", "4.1,5\n4.2,5\n");
@@ -109,6 +110,8 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1|--file|${levels}`], [`${simulate}|--delay|1|--file|${word}`], [`${simulate}|--delay|1|--file|${noon}`], [`${simulate}|--delay|1|--file|${dotted}`], [`${simulate}|--delay|1|--file|${header}`], [`${simulate}|--delay|1|--file|${levels}|--every|often|--column|level`],
   [`${simulate}|--delay|1|--file|${levels}|--commands|reset`], [`${simulate}|--delay|1|--file|${levels}|--commands|reset at noon`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|two for 30`], [`${simulate}|--delay|1|--file|${levels}|--multiplier|2 for ever`],
   [`${simulate}|--delay|1|--file|${levels}|--off-delay|soon`], [`${simulate}|--delay|1|--file|${levels}|--inhibit|soon`], [`${simulate}|--delay|1|--file|${levels}|--relay|normally open`],
+  [`${simulate}|--delay|,|--file|${levels}`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|long`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|0`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|5|--every|1`],
+  [`${simulate}|--delay|1|--file|${mixed}`],
   // plan
   ["plan"], ["plan --latching"], ["plan --latching|--threshold|9 mm/s rms"], ["plan --latching|--threshold|9 mm/s rms|--hysteresis|8 %"], ["plan --latching|--threshold|9 mm/s rms|--hysteresis|8 %|--delay|soon"], [plan], [`${plan}|--off-delay|soon`],
   [`${plan}|--shaker|10 Hz`], [`${plan}|--shaker|10 Hz to 1 kHz|--force|strong`], [`${plan}|--shaker|10 Hz to 1 kHz|--load|heavy`],

@@ -27,6 +27,7 @@ describe("the catalogue of detectors", () => {
       ["pp", 2],
       ["rms", 1],
       ["avg", 1],
+      ["true pk", 1],
     ]);
   });
 
@@ -52,6 +53,9 @@ describe("the catalogue of detectors", () => {
     ["RMS", "rms"],
     ["rectified mean", "avg"],
     ["Average", "avg"],
+    ["true peak", "true pk"],
+    ["True-Peak", "true pk"],
+    ["true pk", "true pk"],
     [" rms ", "rms"],
     ["rms.", "rms"],
     ["peak - to - peak", "pp"],
@@ -63,6 +67,7 @@ describe("the catalogue of detectors", () => {
   it("no spelling means two detectors", () => {
     const spellings = table.flatMap(([symbol, { spoken }]) => [symbol, ...spoken]);
     expect(new Set(spellings).size).toBe(spellings.length);
+    for (const [symbol] of table) expect(detectorSymbol(symbol)).toBe(symbol);
     for (const [symbol, { spoken }] of table) for (const name of spoken) expect(detectorSymbol(name)).toBe(symbol);
   });
 

@@ -1,3 +1,4 @@
+import { currentLoop } from "veladis";
 import * as protection from "veladis/protection";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
@@ -21,6 +22,8 @@ const cases: Cases = {
   "TripLogic, a coil that is none": () => trip({ coil: "energized" }),
   "TripLogic, no threshold": () => trip({ threshold: undefined }),
   "TripLogic, a threshold without unit": () => trip({ threshold: 0.51 }),
+  "TripLogic, a threshold above the range of a loop": () =>
+    trip({ threshold: currentLoop("0 to 0.5 in/s pk").reading(20.9) }),
   "TripLogic, a threshold of zero": () => trip({ threshold: "0 mm/s rms" }),
   "TripLogic, no hysteresis": () => trip({ hysteresis: undefined }),
   "TripLogic, a hysteresis as large as the threshold": () => trip({ hysteresis: "100 %" }),

@@ -1,4 +1,13 @@
-import { assumedText, convert, format, parseAmplitude, readingType, significant, writtenValue } from "veladis";
+import {
+  assumedText,
+  convert,
+  convertAmplitude,
+  format,
+  parseAmplitude,
+  readingType,
+  significant,
+  writtenValue,
+} from "veladis";
 import { amplitudeIn, linearType } from "../../src/reading/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
@@ -29,6 +38,12 @@ const cases: Cases = {
   "convert, a detector that is none": () => to(1, "mm/s max", "in/s pk"),
   "convert, a detector near one": () => to(1, "mm/s rmss", "in/s pk"),
   "convert, a unit of several words that is none": () => to(1, "feet per fortnight rms", "in/s pk"),
+  "convert, a true peak without its crest factor": () => to(3, "g true peak", "g rms"),
+  "convert, a true peak to a derived one": () => to(3, "g true peak", "g pk", { crestFactor: 4 }),
+  "convert, a true peak to another quantity": () => to(3, "g true peak", "mm/s true peak", { at: "50 Hz" }),
+  "a reading that says no text for its type": () => withThe({ as: 3 })(),
+  "a reading that says two types": () => withThe({ as: "in/s rms" })(),
+  "a frequency told twice": () => convertAmplitude("2 mm/s rms at 50 Hz", "um pp", { at: "1500 r/min" }),
   "convert, a level without its reference": () => to(95, "dB", "mm/s rms"),
   "convert, a level with a reference that is none": () => to(95, "dB re ISO", "mm/s rms"),
   "convert, a level with a reference near one": () => to(95, "dB re ISO 1683 velocty", "mm/s rms"),

@@ -148,8 +148,8 @@ describe("completion", () => {
 
   it.each([
     ["3 mm", ["mm", "mm/s", "mm/s2"], "mm"],
-    ["3 mm/s r", ["rms", "round(", "rss("], "r"],
-    ["RS", ["rss("], "RS"],
+    ["3 mm/s r", ["rms", "round(", "rss(", "rssDifference("], "r"],
+    ["RS", ["rss(", "rssDifference("], "RS"],
     ["help un", ["units"], "un"],
     ["a at 1500 r", ["r/min", "r/s", "rad/s"], "r"],
     ["2 dB re FT", ["FTA velocity"], "FT"],
@@ -157,8 +157,8 @@ describe("completion", () => {
     ["na", ["names"], "na"],
     ["expl", ["explain "], "expl"],
     ["help expl", ["explain"], "expl"],
-    ["explain rs", ["rss("], "rs"],
-    ["explain 3 mm/s r", ["rms", "round(", "rss("], "r"],
+    ["explain rs", ["rss(", "rssDifference("], "rs"],
+    ["explain 3 mm/s r", ["rms", "round(", "rss(", "rssDifference("], "r"],
     ["explain na", [], "na"],
     ["1 g pk to m", ["m", "m/s", "m/s2", "max(", "mean(", "median(", "mg", "mil", "min(", "mm", "mm/s", "mm/s2"], "m"],
   ])("%s", (line, found, word) => {

@@ -131,7 +131,7 @@ describe("an amplitude through any expression", () => {
         expect(Math.abs(mm / expected.value - 1)).toBeLessThan(1e-12);
         expect(new Set(answer.assumed ?? [])).toEqual(new Set(expected.assumed));
         expect(text.includes("(")).toBe(expected.assumed.length > 0 || answer.hertz !== undefined);
-        if (expected.assumed.length > 0) expect(text).toContain(assumedText(answer));
+        if (expected.assumed.length > 0) expect(text).toContain(assumedText(answer).slice(0, -1));
         const { steps } = explain(answer);
         const replayed = replay(steps);
         const written = answer.level?.decibels ?? answer.value;
@@ -223,6 +223,6 @@ describe("an answer as JSON", () => {
     const { currentLoop } = await import("veladis");
     const session = newSession();
     session.variables.set("level", currentLoop("0 to 10 mm/s rms").reading(20.8));
-    expect((await evaluateLine("2 * level", session)).text).toBe("20.6 mm/s rms  (above range of its loop)");
+    expect((await evaluateLine("2 * level", session)).text).toBe("20.6 mm/s rms (above range)");
   });
 });

@@ -15,6 +15,8 @@ describe("amplitudes in an instance of mathjs", () => {
     ['amplitude("3 mm/s rms") / 2', "1.50 mm/s rms"],
     ['rss(amplitude("3 mm/s rms"), amplitude("4 mm/s rms"))', "5.00 mm/s rms"],
     ['meanAmplitude([amplitude("3 mm/s rms"), amplitude("4 mm/s rms")])', "3.50 mm/s rms"],
+    ['vectorDifference(amplitude("3 mil pp"), amplitude("1 mil pp"), 90)', "3.16 mil pp"],
+    ['rssDifference(amplitude("5 mm/s rms"), amplitude("3 mm/s rms"))', "4.00 mm/s rms"],
     ['amplitude("0.2 in/s pk at 1180 r/min") to "mil pp"', "3.24 mil pp"],
   ])("%s", (expression, expected) => {
     expect(text(expression)).toBe(expected);

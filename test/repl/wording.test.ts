@@ -46,6 +46,7 @@ const cases: Cases = {
   "too few values for a function": () => line("change(2 mm/s rms)"),
   "an empty list": () => line("mean([])"),
   "a text among numbers": () => line('mean(1, "two")'),
+  "a vector difference without an angle": () => line('vectorDifference(3 mil pp, 1 mil pp, "square")'),
   "a number among amplitudes": () => line("rss(2.1 mm/s rms, 0.8)"),
   "a text for a function of numbers": () => line('sqrt("two")'),
   "a function without finite value": () => line("log(0)"),

@@ -325,6 +325,12 @@ const protections: Call[] = [
     "25 Hz",
     "down",
   ),
+  p("unmaskedTrips", { ...settings, startInhibit: 1, multiplier: { factor: 2, seconds: 2 } }, [0.1, 0.6, 0.6, 0.6], 1, {
+    as: "in/s pk",
+    commands: [{ at: 2, do: "bypass on" }],
+    nan: "sensor fault",
+  }),
+  p("levelGaps", settings, [0.1, 0.6, 0.1], [0, 1, 90], { as: "mm/s rms", longest: 60, nan: "sensor fault" }),
   p("tripPointTest", "0.35 in/s pk", rising, rest),
   p("unbalanceOf", "20 g", "10 mm", "g·mm"),
   p("velocityOf", samples, 1000, 2),

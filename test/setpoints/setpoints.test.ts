@@ -93,12 +93,16 @@ describe("baseline", () => {
     expect(counted({ mask, speed: both, time: { readings: times, from: 0 } })).toMatchObject({ lowest: 2, highest: 4 });
   });
 
-  it("takes the frequency it is told for readings without their own, and a reading's own before it", () => {
+  it("takes the frequency it is told for readings without their own, and refuses another", () => {
     const told = { as: "mm/s rms", at: "25 Hz" } as const;
-    const found = baseline(["18 um rms", "18 um rms at 50 Hz", "2 mm/s rms"], told);
+    const found = baseline(["18 um rms", "18 um rms at 25 Hz", "2 mm/s rms"], told);
     expect(found.lowest).toBe(2);
     expect(found.median).toBeCloseTo(convert(18, "um rms", "mm/s rms", { at: "25 Hz" }), 12);
-    expect(found.highest).toBeCloseTo(convert(18, "um rms", "mm/s rms", { at: "50 Hz" }), 12);
+    expect(() => baseline(["18 um rms", "18 um rms at 50 Hz", "2 mm/s rms"], told)).toThrow(
+      expect.objectContaining({ code: "out-of-range" }),
+    );
+    const own = baseline(["18 um rms at 25 Hz", "18 um rms at 50 Hz", "2 mm/s rms"], { as: "mm/s rms" });
+    expect(own.highest).toBeCloseTo(convert(18, "um rms", "mm/s rms", { at: "50 Hz" }), 12);
     expect(baseline(["2 mm/s rms", "2 mm/s rms at 25 Hz", "2 mm/s rms"], { as: "mm/s rms" }).median).toBe(2);
   });
 

@@ -1,10 +1,18 @@
 import fc from "fast-check";
 import { VeladisError } from "veladis";
-import { conditionText, type Machine, machineTypes, parseMachine } from "veladis/severity";
-import { describe, expect, it } from "vitest";
+import {
+  conditionText,
+  type Machine,
+  machineNotes,
+  machineTypes,
+  type NotUnderstood,
+  parseMachine,
+} from "veladis/severity";
+import { describe, expect, expectTypeOf, it } from "vitest";
 import { same } from "../../src/core/float-noise";
 import { contains, intervalText } from "../../src/severity/interval";
-import { knownFacts } from "../../src/severity/machine";
+import { labelKey } from "../../src/severity/label";
+import { type FactValue, knownFacts } from "../../src/severity/machine";
 import { machineFacts } from "../../src/severity/machine-facts";
 import { kilowattsPer, type PowerText } from "../../src/severity/size";
 
@@ -13,7 +21,7 @@ const lines: [line: string, facts: object][] = [
   ["pump 90 kW 2980 r/min rigid", { type: "pump", power: 90, speed: 2980, support: "rigid" }],
   ["boiler-feed pump, 1.2 MW, 2980 rpm", { type: "pump", power: 1200, speed: 2980 }],
   ["Induced-draught fan 250kW flexible BV3", { type: "fan", power: 250, support: "flexible", category: "BV-3" }],
-  ["motor H 315 mm natural frequency 65 Hz 24.8 Hz", { type: "motor", shaftHeight: 315, naturalFrequency: 65, speed: 1488 }],
+  ["motor H 315 mm natural frequency 65 Hz 24.8 Hz", { type: "motor", shaftHeight: 315, frame: "IEC", naturalFrequency: 65, speed: 1488 }],
   ["natural 65 Hz, 1490 r/min", { naturalFrequency: 65, speed: 1490 }],
   ["group 2 rigid support", { group: "2", support: "rigid" }],
   ["class=III shaft new", { class: "III", place: "shaft", condition: "new" }],
@@ -25,8 +33,8 @@ const lines: [line: string, facts: object][] = [
   ["Natural: 65 Hz, 1490 r/min", { naturalFrequency: 65, speed: 1490 }],
   ["natural frequency of = 65 Hz 1490 r/min", { naturalFrequency: 65, speed: 1490 }],
   ["part natural 25 Hz", { part: "natural", speed: 1500 }],
-  ["motor rated 90 kW at 1490 r/min with a shaft height 280 mm", { type: "motor", power: 90, speed: 1490, shaftHeight: 280 }],
-  ["motor, shaft height 280 mm rated", { type: "motor", shaftHeight: 280 }],
+  ["motor rated 90 kW at 1490 r/min with a shaft height 280 mm", { type: "motor", power: 90, speed: 1490, shaftHeight: 280, frame: "IEC" }],
+  ["motor, shaft height 280 mm rated", { type: "motor", shaftHeight: 280, frame: "IEC" }],
   ["with=rigid 90 kW", { support: "rigid", power: 90 }],
   ["GROUP 2 Class: III", { group: "2", class: "III" }],
   ["bv 3 fan", { type: "fan", category: "BV-3" }],
@@ -86,6 +94,41 @@ describe("a machine as data", () => {
     });
   });
 
+  it("has the frame that the unit of its shaft height belongs to, unless one is stated", () => {
+    const frame = (machine: Machine) => knownFacts(machine).frame;
+    expect(frame({ shaftHeight: "280 mm" })).toBe("IEC");
+    expect(frame({ shaftHeight: { millimetres: 279.4 } })).toBe("IEC");
+    expect(frame({ shaftHeight: "11 in" })).toBe("NEMA");
+    expect(frame({ shaftHeight: "11 in", frame: "IEC" })).toBe("IEC");
+    expect(frame({ shaftHeight: "280 mm", frame: "nema" as "NEMA" })).toBe("NEMA");
+    expect(frame({ power: "90 kW" })).toBeUndefined();
+  });
+
+  it("keeps notes that are no facts", () => {
+    const notes = {
+      assumed: ['support rigid: for "grouted"'],
+      notUnderstood: [{ word: "rigd", didYouMean: ["rigid"] }],
+    };
+    const machine: Machine = { type: "pump", ...notes };
+    expect(knownFacts(machine)).toEqual({ type: "pump" });
+    expect(machineNotes(machine)).toEqual(notes);
+    expect(machineNotes("pump grouted rigd")).toEqual(notes);
+    expect(machineNotes({})).toEqual({ assumed: [], notUnderstood: [] });
+    expect(JSON.parse(JSON.stringify(parseMachine("pump grouted rigd")))).toEqual(parseMachine("pump grouted rigd"));
+    expectTypeOf(machineNotes("pump").notUnderstood).toEqualTypeOf<readonly NotUnderstood[]>();
+    // @ts-expect-error a text is no list of words
+    expect(() => machineNotes({ notUnderstood: "rigd" })).toThrow(VeladisError);
+  });
+
+  it("has a support over a range of speeds where it is the same at both ends", () => {
+    const support = (machine: string) => machineFacts(machine).support;
+    expect(support("900 to 1800 r/min natural 65 Hz")).toBe("rigid");
+    expect(support("900 to 1800 r/min natural 15 Hz")).toBe("flexible");
+    expect(support("900 to 1800 r/min natural 30 Hz")).toBeUndefined();
+    expect(support("900 to 1800 r/min natural 30 Hz rigid")).toBe("rigid");
+    expect(() => support("900 to 1800 r/min natural 15 Hz rigid")).toThrow(/flexible support/);
+  });
+
   it("has the support that its natural frequency and speed give, where both are told", () => {
     const support = (machine: string) => machineFacts(machine).support;
     expect(support("1500 r/min natural 20 Hz")).toBe("flexible");
@@ -94,6 +137,23 @@ describe("a machine as data", () => {
     expect(support("1500 r/min rigid")).toBe("rigid");
     expect(support("1500 r/min")).toBeUndefined();
     expect(support("natural 65 Hz")).toBeUndefined();
+  });
+});
+
+describe("labels", () => {
+  it("are the same without regard to case and marks, Roman numerals to XII as Arabic ones", () => {
+    const pairs = [
+      ["II", "2"],
+      ["category I", "Category i"],
+      ["xii", "12"],
+      ["BV-3", "bv 3"],
+      ["cylinder (rod)", "Cylinder rod"],
+    ];
+    for (const [a = "", b = ""] of pairs) expect(labelKey(a), a).toBe(labelKey(b));
+    const roman = ["I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII"];
+    expect(roman.map(labelKey)).toEqual(roman.map((_, i) => String(i + 1)));
+    expect(labelKey("XIII")).toBe("xiii");
+    expect(labelKey("BV-III")).not.toBe(labelKey("BV-3"));
   });
 });
 
@@ -109,6 +169,7 @@ describe("sizes", () => {
   it("horsepower", () => {
     expect(kilowattsPer.hp).toBeCloseTo(0.7456999, 7);
     expect(kilowattsPer.hp).toBeCloseTo((550 * 0.3048 * 0.45359237 * 9.80665) / 1000, 15);
+    expect(kilowattsPer.bhp).toBe(kilowattsPer.hp);
     expect(kilowattsPer.PS).toBe(0.73549875);
   });
 
@@ -123,11 +184,11 @@ describe("sizes", () => {
     expect(contains({}, 1)).toBe(true);
   });
 
-  it("numbers are the same but for float noise of a relative 1e-9", () => {
+  it("numbers are the same but for float noise of a relative 2^-23", () => {
     expect(same(0, 0)).toBe(true);
-    expect(same(50, 50 * (1 + 9e-10))).toBe(true);
-    expect(same(50, 50 * (1 + 11e-10))).toBe(false);
-    expect(same(-50, -50 * (1 + 9e-10))).toBe(true);
+    expect(same(50, 50 * (1 + 0.99 * 2 ** -23))).toBe(true);
+    expect(same(50, 50 * (1 + 1.01 * 2 ** -23))).toBe(false);
+    expect(same(-50, -50 * (1 + 0.99 * 2 ** -23))).toBe(true);
     expect(same(50, -50)).toBe(false);
   });
 
@@ -153,14 +214,21 @@ describe("sizes", () => {
 
 describe("types", () => {
   it("know the facts", () => {
-    const machine: Machine = { type: "pump", power: "90 kW", speed: "2980 r/min", shaftHeight: { millimetres: 280 } };
+    const machine: Machine = { type: "motor", power: "90 kW", speed: "2980 r/min", shaftHeight: { millimetres: 280 } };
     expect(knownFacts(machine).power).toBe(90);
+    const varied: Machine = { speed: { from: "900 r/min", to: { hertz: 30 } }, height: { metres: 2.5 }, frame: "NEMA" };
+    expectTypeOf(knownFacts(varied).speed).toEqualTypeOf<FactValue | undefined>();
+    expect(knownFacts(varied)).toEqual({ speed: [900, 1800], height: 2.5, frame: "NEMA" });
+    // @ts-expect-error a range from nowhere
+    const range: Machine = { speed: { to: "1800 r/min" } };
+    // @ts-expect-error no such system of frames
+    const frame: Machine = { frame: "JIS" };
     // @ts-expect-error no such kind of machine
     const type: Machine = { type: "toaster" };
     // @ts-expect-error a number without its unit
     const power: Machine = { power: 90 };
     // @ts-expect-error no such fact
     const fact: Machine = { colour: "red" };
-    for (const wrong of [type, power, fact]) expect(() => knownFacts(wrong)).toThrow(VeladisError);
+    for (const wrong of [type, power, fact, range, frame]) expect(() => knownFacts(wrong)).toThrow(VeladisError);
   });
 });

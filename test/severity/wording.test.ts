@@ -1,3 +1,4 @@
+import { currentLoop } from "veladis";
 import * as severity from "veladis/severity";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
@@ -67,24 +68,78 @@ const cases: Cases = {
   "parsePoints, no text": () => s.parsePoints(5),
   "judgePoints, no points": () => s.judgePoints([], "pump 90 kW"),
   "judgePoints, a point that is none": () => s.judgePoints([5], "pump 90 kW"),
-  "schemeChoice, a machine that no table is for": () => s.schemeChoice("motor 60000 r/min 90000 kW shaft"),
-  "schemeChoice, in many words": () =>
-    s.schemeChoice("motor 60000 r/min 90000 kW shaft, group 1, class III, category II, part casing, band low"),
-  "schemeChoice, as data": () =>
-    s.schemeChoice({ type: "motor", speed: "60000 r/min", power: "90000 kW", place: "shaft" }),
+  "judge, a machine that no table is for": () => s.judge("4 mm/s rms", "motor 60000 r/min 90000 kW shaft"),
+  "judge, in many words": () =>
+    s.judge("4 mm/s rms", "motor 60000 r/min 90000 kW shaft, group 1, class III, category II, part casing, band low"),
+  "judge, as data": () =>
+    s.judge("4 mm/s rms", { type: "motor", speed: "60000 r/min", power: "90000 kW", place: "shaft" }),
+  "judge, no kind of machine": () => s.judge("4 mm/s rms", "90 kW 1485 r/min rigid"),
+  "judge, a power left out where nothing is assumed": () =>
+    s.judge("4 mm/s rms", "motor 1485 r/min rigid", { assume: "nothing" }),
+  "judge, a place left out where nothing is assumed": () =>
+    s.judge("80 um pp", "motor 400 kW 1485 r/min group 1 rigid", { assume: "nothing" }),
+  "judge, a word not understood where nothing is assumed": () =>
+    s.judge("4 mm/s rms", "motr 90 kW motor 1485 r/min rigid", { assume: "nothing" }),
+  "judge, a label and a power that contradict": () => s.judge("4 mm/s rms", "motor 400 kW 1485 r/min group 2 rigid"),
+  "judge, a reading below the range of its loop": () =>
+    s.judge(currentLoop("0 to 8 mm/s rms").reading(3.9), "motor 400 kW 1485 r/min rigid"),
+  "judge, a label and a power outside its scheme": () => s.judge("4 mm/s rms", "motor 11 kW 1485 r/min group 2 rigid"),
+  "judge, schemes that are no list": () => s.judge("4 mm/s rms", "motor 90 kW", { schemes: "iso-10816-3-2009" }),
+  "machineClassifier, schemes of two kinds of zones": () =>
+    s.machineClassifier("fan 1480 r/min", "mm/s rms", {
+      schemes: [
+        defined({ within: { power: { to: 15 } } }),
+        defined({
+          within: { power: { above: 15 } },
+          classes: [{ criteria: [{ ...criterion, limits: { "B/C": 2, "C/D": 4 } }] }],
+        }),
+      ],
+    }),
+  "schemesFor, null for options": () => s.schemesFor("motor 90 kW", null),
+  "classify, ranges that are informative": () => judged({}, "iso-20816-1-2016-ranges"),
+  "machineClassifier, a machine that no table is for": () =>
+    s.machineClassifier("motor 60000 r/min 90000 kW shaft", "mm/s rms"),
+  "schemesFor, a machine that no table is for": () => s.schemesFor("motor 60000 r/min 90000 kW shaft"),
   "machine, nothing": () => machine(null),
   "machine, an empty line": () => machine(" "),
   "machine, a number": () => machine(7),
   "machine, a list": () => machine(["motor"]),
   "machine, a line of any length": () => machine("motor ".repeat(100)),
   "machine, two powers in a line": () => machine("motor 90 kW 80 kW"),
-  "machine, a number without unit in a line": () => machine("motor 90"),
-  "machine, a number without unit before others in a line": () => machine("motor 90, rigid"),
-  "machine, a unit that is none in a line": () => machine("motor 90 foo"),
-  "machine, a word near a fact": () => machine("motr 90 kW"),
-  "machine, a word that says nothing behind a comma": () => machine(", magnificent"),
+  "machine, two kinds in a line": () => machine("pump, fan"),
+  "machine, words that contradict in a line": () => machine("rigid on springs"),
+  "machine, a support and a mounting that contradict": () => machine("motor rigid, mounting free"),
+  "machine, two speeds in a line": () => machine("1480 rpm 1485 rpm"),
+  "machine, two line frequencies in a line": () => machine("4-pole 50 Hz 60 Hz"),
+  "machine, two numbers of poles in a line": () => machine("2-pole 4-pole"),
+  "machine, poles that the speed does not fit": () => machine("4-pole 2980 rpm"),
+  "machine, poles and a line frequency that the speed does not fit": () => machine("4-pole 50 Hz 1780 rpm"),
+  "machine, two apparent powers in a line": () => machine("500 kVA 600 kVA"),
+  "machine, a power above its apparent power": () => machine("500 kVA 600 kW"),
+  "machine, an apparent power with a decimal comma": () => machine("7,5 kVA"),
+  "machine, an apparent power of zero": () => machine("0 kVA"),
+  "machine, a range of speeds that falls": () => machine("1800 to 900 rpm"),
+  "machine, a range of speeds that falls, as data": () => machine({ speed: { from: "1800 r/min", to: "900 r/min" } }),
+  "machine, a range of speeds without its end": () => machine({ speed: { from: "1800 r/min" } }),
+  "machine, a comma that may be decimal": () => machine("1,480 kW"),
+  "machine, a space that may part two numbers": () => machine("pump 1 480 kW"),
+  "machine, a power with a decimal comma in a line": () => machine("7,5 kW"),
+  "machine, a frame size as metres": () => machine("motor 280 m"),
+  "machine, a shaft height of a pump": () => machine("pump 280M"),
+  "machine, a height of zero": () => machine({ height: { metres: 0 } }),
+  "machine, a height that is no number": () => machine({ height: "tall" }),
+  "machine, a frame that is none": () => machine({ frame: "metric" }),
   "machine, nothing but separators": () => machine(" ;, "),
   "machine, a word that says nothing": () => machine("magnificent"),
+  "machineNotes, a text for what was assumed": () => s.machineNotes({ assumed: "rigid" }),
+  "machineNotes, a number among what was assumed": () => s.machineNotes({ assumed: [7] }),
+  "machineNotes, a text for the words not understood": () => s.machineNotes({ notUnderstood: "rigd" }),
+  "machineNotes, a text among the words not understood": () => s.machineNotes({ notUnderstood: ["rigd"] }),
+  "machineNotes, no word": () => s.machineNotes({ notUnderstood: [{ didYouMean: [] }] }),
+  "machineNotes, no near words": () => s.machineNotes({ notUnderstood: [{ word: "rigd" }] }),
+  "machineNotes, a number among the near words": () =>
+    s.machineNotes({ notUnderstood: [{ word: "rigd", didYouMean: [7] }] }),
+  "machineNotes, nothing": () => s.machineNotes(null),
   "machine, a part that is no fact": () => machine({ suport: "rigid" }),
   "machine, a support that is none": () => machine({ support: "ridgid" }),
   "machine, a type that is none": () => machine({ type: "toaster" }),
@@ -153,7 +208,7 @@ const cases: Cases = {
   "defineScheme, a slow band with a part that is none": () =>
     defined({ slowBand: { below: 600, band: [2, 1000], to: 600 } }),
   "defineScheme, a slow band with a band that is none": () => defined({ slowBand: { below: 600, band: [2] } }),
-  "defineScheme, a word for the orientation": () => defined({ orientation: "horizontal" }),
+  "defineScheme, a part of another name": () => defined({ orientation: "horizontal" }),
   "defineScheme, one note": () => defined({ notes: "as agreed" }),
   "defineScheme, a note that is no text": () => defined({ notes: [7] }),
   "defineScheme, machines that are none": () => defined({ machines: ["toaster"] }),
@@ -165,11 +220,8 @@ const cases: Cases = {
   "defineScheme, asks for what is no fact": () => defined({ ask: ["colour"] }),
   "defineScheme, meanings that are none": () => defined({ meanings: "group" }),
   "defineScheme, a meaning that is no text": () => defined({ meanings: { group: 1 } }),
-  "defineScheme, a default that is none": () => defined({ defaults: { support: "rigid" } }),
-  "defineScheme, a default of nothing": () => defined({ defaults: { support: { because: "usual" } } }),
-  "defineScheme, a default without reason": () => defined({ defaults: { support: { is: "rigid" } } }),
-  "defineScheme, a default with a part that is none": () =>
-    defined({ defaults: { support: { is: "rigid", reason: "usual" } } }),
+  "defineScheme, defaults": () => defined({ defaults: { support: "rigid" } }),
+  "defineScheme, informative as a word": () => defined({ informative: "yes" }),
   "defineScheme, conditions that are none": () => defined({ within: "all" }),
   "defineScheme, a condition on what is no fact": () => defined({ within: { colour: "red" } }),
   "defineScheme, a range that is none": () => defined({ within: { power: 15 } }),

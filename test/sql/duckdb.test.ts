@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { convert, converter, VeladisError } from "../../src/index";
-import { builtInSchemes, classifier, classify, type Scheme } from "../../src/severity/index";
-import { schemeToSql, toSql } from "../../src/sql/index";
+import { builtInSchemes, classifier, classify, judge, machineClassifier, type Scheme } from "../../src/severity/index";
+import { machineToSql, schemeToSql, toSql } from "../../src/sql/index";
 import { machineFor } from "../severity/machine-for";
 import { answersTo, portions, single } from "./duckdb";
 
@@ -24,6 +24,13 @@ function above(value: number): number {
   return new Float64Array(bits.buffer)[0] as number;
 }
 
+/** The next number below. */
+function below(value: number): number {
+  const bits = new BigInt64Array(new Float64Array([value]).buffer);
+  bits[0] = (bits[0] as bigint) - 1n;
+  return new Float64Array(bits.buffer)[0] as number;
+}
+
 const refused = [null, -1, -1e-300, Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
 
 describe("an engine gives the library's own answers", () => {
@@ -36,7 +43,7 @@ describe("an engine gives the library's own answers", () => {
     const zone = schemeToSql("iso-10816-3-2009", "group 2 rigid", { column: "x", from: "mm/s rms" });
     const { factor } = converter("in/s pk", "mm/s rms");
     const toRms = converter("in/s pk", "mm/s rms");
-    const judge = classifier("iso-10816-3-2009", "group 2 rigid", "mm/s rms");
+    const own = classifier("iso-10816-3-2009", "group 2 rigid", "mm/s rms");
     let seen = 0;
     let wrong = 0;
     let nulls = 0;
@@ -54,7 +61,7 @@ describe("an engine gives the library's own answers", () => {
         }
         const hertz = Number(speeds?.[i]) / 60;
         const expected = convert(x, "um pp", "mm/s rms", { at: { hertz } });
-        if (rms?.[i] !== x * factor || zones?.[i] !== judge(x)) wrong++;
+        if (rms?.[i] !== x * factor || zones?.[i] !== own(x)) wrong++;
         if (Math.abs((across?.[i] as number) - expected) > 1e-15 * expected) wrong++;
       }
     }
@@ -115,30 +122,55 @@ describe("an engine gives the library's own answers", () => {
   });
 });
 
+/** Values at, just below and just beyond every bound, the limits as 32-bit numbers among them. */
+function around(limits: readonly number[], bounds: readonly number[]): number[] {
+  const single = limits.map(Math.fround);
+  return [0, ...limits, ...limits.map(above), ...single, ...bounds, ...bounds.map(above), ...bounds.map(below), 1e6];
+}
+
+const informative = (builtInSchemes as readonly Scheme[]).filter((one) => one.informative);
+
 describe("zones at their limits", () => {
-  const schemes: readonly Scheme[] = builtInSchemes;
+  const schemes = (builtInSchemes as readonly Scheme[]).filter((one) => !one.informative);
 
   it.each(schemes.map((scheme) => [scheme.id, scheme] as const))("%s", async (_, scheme) => {
     let judged = 0;
     for (const chosen of scheme.classes) {
       const machine = machineFor(scheme, chosen);
       for (const { as } of chosen.criteria) {
-        const judge = orNull(() => classifier(scheme, machine, as));
-        if (judge === null) continue;
+        const own = orNull(() => classifier(scheme, machine, as));
+        if (own === null) continue;
         judged++;
-        const { limits, bounds } = judge;
-        const values = [0, ...limits, ...limits.map(above), ...bounds, ...bounds.map(above), 1e6, ...refused];
-        const answers = await answersTo(schemeToSql(scheme, machine, { column: "x", from: as }), values);
-        expect(answers).toEqual(values.map((value) => (value === null ? null : orNull(() => judge(value)))));
-        // a value at a limit belongs to the better zone, and the first beyond the tolerance to the next
-        limits.forEach((limit, i) => {
+        const { limits, bounds } = own;
+        const values = [...around(limits, bounds), ...refused];
+        const zone = await answersTo(schemeToSql(scheme, machine, { column: "x", from: as }), values);
+        expect(zone).toEqual(values.map((value) => (value === null ? null : orNull(() => own(value)))));
+        const worst = await answersTo(schemeToSql(scheme, machine, { column: "x", from: as, answer: "worst" }), values);
+        expect(worst).toEqual(values.map((value) => (value === null ? null : orNull(() => own.worst(value)))));
+        // a value at a limit, as a 64-bit or a 32-bit number, belongs to the better zone
+        for (const [i, limit] of limits.entries()) {
           const at = values.indexOf(limit);
-          expect(judge.zones.indexOf(answers[at] as string)).toBeLessThanOrEqual(i);
-          expect(answers[at]).toBe(classify(`${limit} ${as}`, { scheme, machine }).zone);
-        });
+          expect(own.zones.indexOf(zone[at] as string)).toBeLessThanOrEqual(i);
+          expect(zone[values.indexOf(Math.fround(limit))]).toBe(zone[at]);
+          const { zone: mine, worst: most } = classify(`${limit} ${as}`, { scheme, machine });
+          expect([zone[at], worst[at]]).toEqual([mine, most]);
+        }
       }
     }
     expect(judged).toBeGreaterThanOrEqual(scheme.classes.length);
+  });
+
+  it.each(informative.map((scheme) => [scheme.id, scheme] as const))("%s is informative: no zones", (_, scheme) => {
+    const machine = machineFor(scheme, scheme.classes[0] as Scheme["classes"][number]);
+    expect(() => schemeToSql(scheme, machine, { column: "x", from: "mm/s rms" })).toThrow(VeladisError);
+  });
+
+  it("of a column of 32-bit numbers", async () => {
+    const machine = "pump 90 kW 2980 r/min category II";
+    const sql = schemeToSql("iso-10816-7-2009", machine, { column: "x", from: "mm/s rms" });
+    const values = [3.2, 5.1, 8.5].flatMap((limit) => [limit, limit * (1 + 2 ** -22)]);
+    expect(await answersTo(sql, values, "FLOAT")).toEqual(["A", "B", "B", "C", "C", "D"]);
+    expect(await answersTo(sql, values, "DOUBLE")).toEqual(["A", "B", "B", "C", "C", "D"]);
   });
 
   it("of another unit and quantity, and of a level", async () => {
@@ -161,6 +193,48 @@ describe("zones at their limits", () => {
     expect(await answersTo(schemeToSql("iso-10816-3-2009", "group 1 flexible", from), values)).toEqual(
       values.map((value) => own(value)),
     );
+  });
+});
+
+describe("verdicts on a machine", () => {
+  it.each([
+    ["pump 90 kW 2980 r/min category II", "mm/s rms"],
+    ["pump 90 kW", "in/s pk"],
+    ["motor 1485 r/min rigid", "mm/s rms"],
+    ["motor 5.5 kW 1485 r/min rigid", "mm/s rms"],
+    ["motor 400 kW rigid", "mm/s rms"],
+    ["motor 400 kW 600 r/min rigid", "mm/s rms"],
+    ["motor 400 kW 3570 r/min rigid housing", "mil pp"],
+    ["compressor 2 MW 11000 r/min", "um pp"],
+    ["steam turbine 12 MW 5400 r/min", "um pp"],
+    ["steam turbine 12 MW 5400 r/min shaft", "mil pp"],
+    ["fan 132 kW 1485 r/min rigid BV-3", "mm/s pk"],
+    ["pump 90 kW new", "mm/s rms"],
+  ] as const)("%s in %s: the answers of judge, NULL for what is no reading", async (machine, from) => {
+    const own = machineClassifier(machine, from);
+    const values = [...around(own.limits, own.bounds), ...own.worstBounds, ...own.worstBounds.map(above), ...refused];
+    const zone = await answersTo(machineToSql(machine, { column: "x", from }), values);
+    const worst = await answersTo(machineToSql(machine, { column: "x", from, answer: "worst" }), values);
+    for (const [i, value] of values.entries()) {
+      if (value === null || !(value >= 0 && value < Number.POSITIVE_INFINITY)) {
+        expect([zone[i], worst[i]]).toEqual([null, null]);
+        continue;
+      }
+      expect([zone[i], worst[i]]).toEqual([own(value), own.worst(value)]);
+      // beside a bound in another unit the last digit of the conversion decides
+      const isBeside = [...own.bounds, ...own.worstBounds].some((bound) => Math.abs(value - bound) < 1e-12 * bound);
+      if (isBeside) continue;
+      const verdict = judge(`${value} ${from}`, machine);
+      expect([zone[i], worst[i]], `${value}`).toEqual([verdict.zone, verdict.worst]);
+    }
+  });
+
+  it("never become better by a fact left out", async () => {
+    const values = Array.from({ length: 200 }, (_, i) => 0.07 * (i + 1));
+    const at = async (machine: string) =>
+      (await answersTo(machineToSql(machine, { column: "x", from: "mm/s rms", answer: "worst" }), values)) as string[];
+    const [all, less] = [await at("motor 5.5 kW 1485 r/min rigid"), await at("motor 1485 r/min rigid")];
+    for (const [i, zone] of all.entries()) expect((less[i] as string) >= zone, `${values[i]}`).toBe(true);
   });
 });
 

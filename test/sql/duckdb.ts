@@ -12,8 +12,12 @@ export async function* portions(sql: string): AsyncGenerator<DuckDBValue[][]> {
 }
 
 /** What an expression gives for each value of its operand `x`, which may be NULL. */
-export async function answersTo(sql: string, values: readonly (number | null)[]): Promise<DuckDBValue[]> {
-  const rows = values.map((value, i) => `(${i}, ${value === null ? "NULL" : `'${value}'::DOUBLE`})`).join(", ");
+export async function answersTo(
+  sql: string,
+  values: readonly (number | null)[],
+  kind: "DOUBLE" | "FLOAT" = "DOUBLE",
+): Promise<DuckDBValue[]> {
+  const rows = values.map((value, i) => `(${i}, ${value === null ? "NULL" : `'${value}'::${kind}`})`).join(", ");
   const query = `SELECT ${sql} FROM (VALUES ${rows}) AS t(i, x) ORDER BY i`;
   return (await connection.runAndReadAll(query)).getRows().map(([answer]) => answer as DuckDBValue);
 }

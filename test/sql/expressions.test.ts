@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { defineScheme } from "../../src/severity/index";
-import { schemeToSql, toSql } from "../../src/sql/index";
+import { machineToSql, schemeToSql, toSql } from "../../src/sql/index";
 import { codeOf } from "../refusals/refusal-of";
 
 const value = { column: "v" } as const;
@@ -40,6 +40,53 @@ describe("tables of limits as SQL", () => {
     expect(schemeToSql("iso-10816-7-2009", "pump 250 kW", { ...table, assume: "lowest limits" })).toContain(
       "not given, and taken for its lower limits",
     );
+  });
+
+  it("gives the worst possible zone on request, and says which of the two it gives", () => {
+    const column = { column: "v", from: "mm/s rms" } as const;
+    const [zone, worst] = (["zone", "worst"] as const).map((answer) =>
+      schemeToSql("iso-10816-3-2009", "group 2 rigid", { ...column, answer }),
+    ) as [string, string];
+    expect(zone).toBe(schemeToSql("iso-10816-3-2009", "group 2 rigid", column));
+    expect(zone).toContain("the zone that was judged; worse is possible; not judged: limits in um rms");
+    expect(worst).toContain(
+      "1.7976931348623157e308 THEN 'D' END /* ISO 10816-3 (2009), mm/s rms; the worst zone that is",
+    );
+    // at 1485 r/min a velocity in a zone is a displacement in no worse one: nothing is left open
+    const known = schemeToSql("iso-10816-3-2009", "group 2 rigid 1485 r/min", { ...column, answer: "worst" });
+    expect(known).not.toContain("possible");
+    expect(known).toContain("nothing below running speed, 24.8 Hz: assumed");
+  });
+
+  it("names for a machine the schemes, what was set aside and what was assumed", () => {
+    const sql = machineToSql("motor 1485 r/min rigid, painted blu", { column: "v", from: "mm/s rms" });
+    expect(sql).toContain("ISO 20816-3 (2022) and ISO 10816-1 (1995, Annex B), mm/s rms; the worst of them governs");
+    expect(sql).toContain("power up to 15 kW: not given, assumed");
+    expect(sql).toMatch(/set aside: ".*blu.*": not understood/);
+    const either = machineToSql("steam turbine 12 MW 5400 r/min rigid", { column: "d", from: "um pp" });
+    expect(either).toContain("ISO 20816-3 (2022) on the housing and ISO 20816-3 (2022) on the shaft");
+  });
+
+  it("of a machine by schemes of one's own", () => {
+    const rule = defineScheme({
+      id: "site-rule",
+      kind: "zones",
+      standard: "Site rule",
+      machines: ["gear drive"],
+      classes: [
+        {
+          criteria: [
+            {
+              as: "mm/s rms",
+              limits: { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 },
+              source: { title: "rule", provenance: "published" },
+            },
+          ],
+        },
+      ],
+    });
+    const sql = machineToSql("gear drive", { column: "v", from: "mm/s rms", schemes: [rule] });
+    expect(sql).toMatch(/\/\* Site rule \([^)]*\), mm\/s rms \*\/$/);
   });
 
   it("of a table of one's own, whatever its texts hold", () => {
@@ -96,6 +143,14 @@ describe("what is refused", () => {
     ["missing-detector", () => toSql("mm/s", "mm/s rms", value)],
     ["unknown-option", () => schemeToSql("iso-0" as never, "group 2", { column: "v", from: "mm/s rms" })],
     ["missing-fact", () => schemeToSql("iso-10816-3-2009", "group 2", { column: "v", from: "mm/s rms" })],
+    ["missing-fact", () => machineToSql("1485 r/min rigid", { column: "v", from: "mm/s rms" })],
+    ["missing-fact", () => machineToSql("motor 1485 r/min", { column: "v", from: "mm/s rms", assume: "nothing" })],
+    ["missing-fact", () => machineToSql("motor", undefined as never)],
+    [
+      "unknown-option",
+      () =>
+        schemeToSql("iso-10816-7-2009", "pump category I", { column: "v", from: "mm/s rms", answer: "best" as never }),
+    ],
     [
       "missing-frequency",
       () => schemeToSql("iso-10816-7-2009", "pump 250 kW category I", { column: "v", from: "g pk" }),

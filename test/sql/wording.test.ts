@@ -1,4 +1,4 @@
-import { toSql } from "veladis/sql";
+import { schemeToSql, toSql } from "veladis/sql";
 import { holdWording } from "../refusals/hold-wording";
 
 const query = (where: unknown) => toSql("in/s pk", "mm/s rms", where as Parameters<typeof toSql>[2]);
@@ -16,5 +16,11 @@ holdWording("sql", {
   "a name that is no text": () => query({ column: ["plant", 7] }),
   "an empty name": () => query({ column: "" }),
   "a name with a control character": () => query({ column: "a\u0000b" }),
+  "an answer that is none": () =>
+    schemeToSql("iso-10816-7-2009", "pump 250 kW category I", {
+      column: "v",
+      from: "mm/s rms",
+      answer: "best" as never,
+    }),
   "quotes that are none": () => query({ column: "reading", quotes: "backticks" }),
 });

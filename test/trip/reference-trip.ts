@@ -19,15 +19,18 @@ export interface ModelSettings {
 
 export type ModelCommand = "reset" | "start" | "bypass on" | "bypass off" | "power lost" | "power back";
 
+/** A number, a failed sensor, or a loop outside its range. */
+export type ModelLevel = number | "fault" | "above range" | "below range";
+
 export interface Stretch {
   /** Carried out at the beginning of the stretch. */
   commands: ModelCommand[];
-  level: number | "fault";
+  level: ModelLevel;
   ticks: number;
 }
 
 interface Tick {
-  level: number | "fault";
+  level: ModelLevel;
   powered: boolean;
   bypassed: boolean;
   /** Ticks since power-up or start. */
@@ -53,9 +56,10 @@ export function modelOutcome(settings: ModelSettings, history: readonly Stretch[
   /** Ticks before this index no longer matter: the output changed, or a command wiped the timers. */
   let since = 0;
 
-  const skipped = ({ level, powered: power }: Tick) => power && level === "fault" && settings.fault !== "alarm";
+  const failed = ({ level }: Tick) => level === "fault" || level === "below range";
+  const skipped = (tick: Tick) => tick.powered && failed(tick) && settings.fault !== "alarm";
   const times = (tick: Tick) => (tick.age < settings.multiplied ? settings.factor : 1);
-  const size = ({ level }: Tick) => (level === "fault" ? Number.POSITIVE_INFINITY : level);
+  const size = ({ level }: Tick) => (typeof level === "number" ? level : Number.POSITIVE_INFINITY);
   const blocked = (tick: Tick) => tick.bypassed || tick.age < settings.inhibit;
 
   /** How many ticks, looking back from the last, the on-delay has run. */
@@ -111,7 +115,7 @@ export function modelOutcome(settings: ModelSettings, history: readonly Stretch[
     }
     if (name === "reset") {
       const now = age < settings.multiplied ? settings.factor : 1;
-      const below = last !== undefined && last.level !== "fault" && last.level < resetLevel * now;
+      const below = last !== undefined && size(last) < resetLevel * now;
       const accepted = on && settings.latching && powered && below;
       events.push({ time, event: accepted ? "reset" : "reset refused" });
       if (accepted) {

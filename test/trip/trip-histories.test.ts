@@ -8,7 +8,8 @@ const logicOf = (more: Partial<TripSettings> = {}) => new TripLogic({ ...setting
 const told = (events: readonly { time: number; event: string }[]) =>
   events.map(({ time, event }) => `${time} ${event}`);
 
-// the allowance of 1e-9 towards the trip is the library's own, as the docstring of TripLogic states it
+// the allowance of 2^-23 towards the trip is the library's own, as the docstring of TripLogic states it; a float has 24
+// bits by IEEE 754, so that half a step of it is 2^-24
 describe("the allowance for float noise", () => {
   const { setAt, resetAt } = logicOf().rules;
 

@@ -274,7 +274,7 @@ describe("times", () => {
         expect.objectContaining({ code: "wrong-type", expected: `a snapshot of a trip logic, with ${field}` }),
       );
     }
-    for (const signal of ["none", "good", "fault"] as const) {
+    for (const signal of ["none", "good", "fault", "above range"] as const) {
       expect(new TripLogic(settings, { ...whole, signal }).snapshot()).toEqual({ ...whole, signal });
     }
   });

@@ -23,7 +23,8 @@ const rows = (more: Partial<BenchSettings> = {}, of: Shaker = shaker) =>
 const notes = (more: Partial<BenchSettings>, of: Partial<Shaker> = {}) =>
   benchPlan({ ...settings, ...more }, { ...shaker, ...of }).notes;
 
-// the order of such a test is common practice, no source; levels a tolerance beside the threshold and the reset level
+// the order of such a test is common practice, no source; a level that a device 5 % low reads as
+// 10 is 10 / 0.95
 describe("the steps of a bench test", () => {
   it("prove reading, trip, latch, fault and loss of power of a latching output", () => {
     expect(rows()).toEqual([
@@ -33,14 +34,14 @@ describe("the steps of a bench test", () => {
       ["hold just below the threshold for 16 s", 9.5, "no trip below 10.0 mm/s rms, contact closed"],
       [
         "raise to above the threshold for 7.2 s, then lower again",
-        10.5,
+        10.5263157895,
         "no trip: the burst is shorter than the delay of 8 s, contact closed",
       ],
-      ["raise to above the threshold and take the time", 10.5, "trip after 8 s, contact open"],
-      ["try to reset by hand while the level is up", 10.5, "the reset is refused"],
+      ["raise to above the threshold and take the time", 10.5263157895, "trip after 8 s, contact open"],
+      ["try to reset by hand while the level is up", 10.5263157895, "the reset is refused"],
       [
         "lower the level to just above the reset level and try to reset",
-        9.45,
+        9.47368421053,
         "the output stays set, contact open: the level is not below the reset level of 9.00 mm/s rms",
       ],
       ["lower the level to below the reset level", 8.55, "the output stays latched, contact open"],
@@ -58,10 +59,10 @@ describe("the steps of a bench test", () => {
     const loose = { latching: false, coil: "normally de-energised", contact: "normally closed" } as const;
     expect(rows({ ...loose, onDelay: 0, sensorFault: "hold" }).slice(3)).toEqual([
       ["hold just below the threshold for 2 s", 9.5, "no trip below 10.0 mm/s rms, contact closed"],
-      ["raise to above the threshold and take the time", 10.5, "trip at once, contact open"],
+      ["raise to above the threshold and take the time", 10.5263157895, "trip at once, contact open"],
       [
         "lower the level to just above the reset level",
-        9.45,
+        9.47368421053,
         "the output stays set, contact open: the level is not below the reset level of 9.00 mm/s rms",
       ],
       ["lower the level to below the reset level", 8.55, "the output clears at once, contact closed"],
@@ -98,10 +99,53 @@ describe("the steps of a bench test", () => {
     expect(rows({ onDelay: 0.5 })[4]?.[0]).toBe("raise to above the threshold for 0.45 s, then lower again");
   });
 
-  it("stay between reset level and threshold where they lie close together", () => {
+  it("say that a hysteresis smaller than the tolerance cannot be proven by a level", () => {
     const narrow = rows({ hysteresis: "2 %", tolerance: "10 %" });
-    expect(narrow.map(([, level]) => level).slice(3, 10)).toEqual([9, 11, 11, 11, 9.9, 8.82, 8.82]);
+    expect(narrow.map(([, level]) => level).slice(3, 10)).toEqual([
+      9,
+      11.1111111111,
+      11.1111111111,
+      11.1111111111,
+      null,
+      8.82,
+      8.82,
+    ]);
+    expect(narrow[7]?.[2]).toContain("cannot be proven");
+    // 9 / 0.95 / 0.94 is above 10: the shaker's part counts
+    expect(rows({}, { ...shaker, uncertainty: "6 %" })[7]?.[1]).toBeNull();
+    expect(rows({}, { ...shaker, uncertainty: "5 %" })[7]?.[1]).toBeCloseTo(9 / 0.95 / 0.95, 9);
     expect(narrow[0]?.[2]).toBe("the device shows 2.50 mm/s rms within 10 %; no trip");
+  });
+
+  it("reach the trip for every device within its tolerance and every shaker within its uncertainty", () => {
+    for (const gain of [0.95, 1, 1.05]) {
+      for (const off of [0.98, 1, 1.02]) {
+        const shown = rows({}, { ...shaker, uncertainty: "2 %" }).map(([what, level]) => [
+          what,
+          (level ?? 0) * gain * off,
+        ]);
+        for (const [what, reads] of shown as [string, number][]) {
+          if (/^hold just below/.test(what)) expect(reads).toBeLessThan(10);
+          if (/^raise to above|level is up/.test(what)) expect(reads).toBeGreaterThan(10 * (1 - 1e-9));
+          if (/just above the reset/.test(what)) expect(reads).toBeGreaterThan(9 * (1 - 1e-9));
+          if (/below the reset level$|reset by hand$/.test(what)) expect(reads).toBeLessThan(9);
+        }
+      }
+    }
+  });
+
+  it("count with what the band leaves of the level", () => {
+    const band = { lowest: "10 Hz", highest: "1 kHz" } as const;
+    // 3rd order, -3 dB: half the power at the edge
+    const edge = rows({ band, frequencies: ["10 Hz"] });
+    expect(edge[0]?.[2]).toBe("the device shows 1.77 mm/s rms within 5 %; no trip");
+    expect(edge[5]?.[1]).toBeCloseTo((10 / 0.95) * Math.SQRT2, 4);
+    expect(edge[7]?.[1]).toBeCloseTo((9 / 0.95) * Math.SQRT2, 4);
+    const outside = benchPlan({ ...settings, band, frequencies: ["50 Hz", "2 Hz"] }, shaker);
+    expect(outside.steps.at(-1)?.expect).toContain("the device shows 0.0600 mm/s rms");
+    expect(outside.notes.join(" ")).toContain("2.00 Hz lies outside the band");
+    expect(outside.notes.join(" ")).not.toContain("125");
+    expect(refusalOf(() => rows({ band, frequencies: ["2 Hz"] })).code).toBe("out-of-range");
   });
 
   it("are numbered, at one frequency and its speed, with readings anew at each other", () => {
@@ -146,7 +190,7 @@ describe("the notes on a bench test", () => {
     expect(notes({ band, frequencies: ["50 Hz", "10 Hz"] })).toEqual([
       MOUNT,
       "readings are held against 5 %",
-      "at 10.0 Hz a device of this band nominally reads 0.707 of the level: raise the level to 1.41 times for the same reading",
+      "at 10.0 Hz a device of this band nominally reads 0.707 of the level, so it takes 1.41 times the level for the same reading",
       AFTER,
     ]);
     expect(notes({ band, frequencies: ["20 Hz"] })).toHaveLength(3);

@@ -61,6 +61,9 @@ const cases: Cases = {
   "benchPlan, null for a load": () => plan({ load: null }),
   "shakerReach, null for a moving mass": () => reach(known, { force: { newtons: 100 }, movingMass: null }),
   "shakerReach, null for a payload": () => reach(known, { payload: null }),
+  "benchPlan, a tolerance as large as the threshold": () => plan({ tolerance: "100 %" }),
+  "benchPlan, a first frequency outside the band": () =>
+    plan({ frequencies: ["2 Hz"], band: { lowest: "10 Hz", highest: "1 kHz" } }),
   "benchPlan, one frequency": () => plan({ frequencies: "80 Hz" }),
   "benchPlan, no frequency": () => plan({ frequencies: [] }),
   "shakerReach, no level": () => reach(undefined, {}),

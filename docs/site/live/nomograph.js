@@ -40,7 +40,7 @@ export function nomograph(place) {
               element(
                 "p",
                 {},
-                `ISO 10816-3:2009, ${machine}: zone ${judged.zone}, ${judged.word}.` +
+                `ISO 10816-3:2009, ${machine}: ${judged.headline}, ${judged.word}.` +
                   (judged.verified ? "" : " Limits from memory: check them against the standard."),
               ),
             ]

@@ -1,129 +1,130 @@
 import { severityBar } from "../../../src/entries/chart";
-import { classify, conditionText, machineTypes, schemeById, selectSchemes } from "../../../src/entries/severity";
-import { VeladisError } from "../../../src/index";
+import {
+  builtInSchemes,
+  classify,
+  conditionText,
+  judge,
+  machineTypes,
+  schemeById,
+  selectSchemes,
+} from "../../../src/entries/severity";
+import { assumptions } from "../../../src/index";
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
+import { knownWords } from "./known-words.js";
 
-/** What a table says of the reading, or why it says nothing. */
-function judged(reading, scheme, machine) {
-  try {
-    return classify(reading, { scheme, machine });
-  } catch (error) {
-    if (error instanceof VeladisError) return error;
-    throw error;
-  }
+const units = { power: "kW", speed: "r/min", shaftHeight: "mm" };
+
+/** A number with the unit of its field; what has a unit already stays as it is. */
+function withUnit(fact, text) {
+  return units[fact] && /^[\d.,\s]+$/.test(text) ? `${text} ${units[fact]}` : text;
 }
 
-/** The tables that are for a machine, and what each says of a reading. */
+/** Items under a heading; nothing where there are none. */
+function list(heading, items) {
+  if (items.length === 0) return [];
+  return [
+    element("p", {}, element("strong", {}, heading)),
+    element("ul", {}, ...[...new Set(items)].map((one) => element("li", {}, one))),
+  ];
+}
+
+function schemeName({ standard, edition, machineClass }) {
+  const labels = Object.keys(machineClass).length > 0 ? `, ${conditionText(machineClass)}` : "";
+  return `${standard}:${edition}${labels}`;
+}
+
+/** What was judged, by which schemes, and what it rests on. */
+function verdictParts(verdict) {
+  const { headline, word, judgements = [verdict], limits, margin, limit, kind, possible } = verdict;
+  const [first] = judgements;
+  const isOne = possible.length === 1;
+  const decibels =
+    isOne && Number.isFinite(margin.decibels) ? `, ${margin.decibels.toFixed(1)} dB to ${limit.name}` : "";
+  const meaning = kind === "grades" && isOne ? "" : `: ${word}`;
+  return [
+    element("p", { className: "live-result" }, `${headline[0].toUpperCase()}${headline.slice(1)}${meaning}${decibels}`),
+    ...(judgements.length > 1
+      ? [
+          element("p", {}, `${judgements.length} schemes are possible for this machine; the worst governs.`),
+          table(
+            ["scheme", "verdict"],
+            judgements.map((one) => [schemeName(one), one.headline]),
+          ),
+        ]
+      : []),
+    element("p", {}, `Limits of ${schemeName(first)}. ${schemeById(first.scheme).title}.`),
+    table(
+      ["limit", "as printed", "known by"],
+      Object.values(limits).map(({ name, printed, verified }) => [
+        name,
+        `${Number(printed.value.toPrecision(6))} ${printed.unit} ${printed.detector}`,
+        verified ? "read in print" : "memory, check it",
+      ]),
+    ),
+    ...list("Assumed", [...verdict.assumedFacts, ...verdict.assumed.map((name) => assumptions[name])]),
+    ...list("Set aside", verdict.setAside),
+    ...list(
+      "Not judged",
+      judgements.flatMap((one) => one.unjudged.map(({ as, because }) => `limits in ${as}: ${because}`)),
+    ),
+    ...list(
+      "Cautions",
+      judgements.flatMap(({ cautions }) => cautions),
+    ),
+  ];
+}
+
+/** The verdict on a reading by what is known of a machine. */
 export function severity(place) {
   const chart = chartPlace();
-  const list = answer("schemes");
   const result = answer("severity");
-  const asked = element("div", { className: "live-form" });
-  const further = new Map();
-  let machine = {};
   const nameplate = () => {
-    const facts = {
-      type: type.read(),
-      power: power.read(),
-      speed: speed.read(),
-      shaftHeight: height.read(),
-      support: support.read(),
-      ...Object.fromEntries([...further].map(([fact, field]) => [fact, field.read()])),
-    };
-    const units = { power: "kW", speed: "r/min", shaftHeight: "mm" };
-    return Object.fromEntries(
-      Object.entries(facts)
-        .filter(([, value]) => value !== "")
-        .map(([fact, value]) => [fact, units[fact] && /^[\d.]+$/.test(value) ? `${value} ${units[fact]}` : value]),
-    );
-  };
-  /** Fields for what the chosen table asks besides; what was answered stays answered. */
-  const ask = () => {
-    const one = selectSchemes(machine).candidates.find((candidate) => candidate.scheme === scheme.read());
-    const wanted = (one?.missing ?? []).filter(({ fact }) => !(fact in nameplate()));
-    for (const { fact, ask: words, allowed } of wanted) {
-      if (further.has(fact)) continue;
-      const field = allowed
-        ? choiceField(`${fact}: ${words}`, [["", "not known"], ...allowed], "", choose)
-        : textField(`${fact}: ${words}`, "", choose);
-      further.set(fact, field);
-      asked.append(field.row);
-    }
-  };
-  const forget = () => {
-    further.clear();
-    asked.replaceChildren();
-    ask();
-    choose();
-  };
-  const choose = () => {
-    const wanted = scheme.read();
-    answering(list, () => {
-      machine = nameplate();
-      const { candidates } = selectSchemes(machine);
-      const ids = candidates.map((one) => one.scheme);
-      scheme.control.replaceChildren(
-        ...candidates.map((one) =>
-          element(
-            "option",
-            { value: one.scheme },
-            `${one.standard}:${one.edition}, ${one.status === "applies" ? "applies" : "facts missing"}`,
-          ),
-        ),
-      );
-      if (ids.length > 0) scheme.control.value = ids.includes(wanted) ? wanted : ids[0];
-      return [element("p", {}, `${candidates.length} tables may be for this machine.`)];
-    });
-    ask();
-    update();
+    const facts = { type: type.read(), power: power.read(), speed: speed.read(), shaftHeight: height.read() };
+    const given = Object.entries(facts).filter(([, text]) => text !== "");
+    const data = Object.fromEntries(given.map(([fact, text]) => [fact, withUnit(fact, text)]));
+    // a number field that holds no number is refused, never set aside
+    const { speed: turns, ...others } = data;
+    selectSchemes(turns === undefined || / to /.test(turns) ? others : data);
+    const words = [data.type, data.power, data.speed, data.shaftHeight && `shaft height ${data.shaftHeight}`];
+    return [...words, support.read(), where.read(), further.read()].filter(Boolean).join(", ");
   };
   const update = () => {
-    const id = scheme.read();
     chart.show(() => "");
+    result.replaceChildren();
     answering(result, () => {
-      if (id === "") return [element("p", {}, "No built-in table is for this machine.")];
-      const judgement = judged(reading.read(), id, machine);
-      if (judgement instanceof VeladisError) throw judgement;
-      const { zone, word, limits, margin, limit, standard, edition, cautions, machineClass } = judgement;
-      chart.show((width) => severityBar({ width, judgement }));
-      const decibels = Number.isFinite(margin.decibels) ? `, ${margin.decibels.toFixed(1)} dB to ${limit.name}` : "";
-      return [
-        element(
-          "p",
-          { className: "live-result" },
-          `${judgement.kind === "zones" ? "Zone " : ""}${zone}: ${word}${decibels}`,
-        ),
-        element(
-          "p",
-          {},
-          `${standard}:${edition}${Object.keys(machineClass).length > 0 ? `, ${conditionText(machineClass)}` : ""}. ${schemeById(id).title}.`,
-        ),
-        table(
-          ["limit", "as printed", "known by"],
-          Object.values(limits).map(({ name, printed, verified }) => [
-            name,
-            `${printed.value} ${printed.unit} ${printed.detector}`,
-            verified ? "read in print" : "memory, check it",
-          ]),
-        ),
-        element("ul", {}, ...cautions.map((caution) => element("li", {}, caution))),
-      ];
+      const machine = nameplate();
+      const id = scheme.read();
+      const written = reading.read();
+      const verdict =
+        id === "" ? judge(written, machine) : classify(written, { scheme: id, machine, assume: "lowest limits" });
+      chart.show((width) => severityBar({ width, judgement: verdict }));
+      return [element("p", {}, `Machine: ${machine}.`), ...verdictParts(verdict)];
     });
   };
-  const type = choiceField("Machine", [["", "not known"], ...Object.keys(machineTypes)], "motor", choose);
-  const power = textField("Rated power in kW", "132", choose, { inputMode: "decimal" });
-  const speed = textField("Speed in r/min", "1485", choose, { inputMode: "decimal" });
-  const height = textField("Shaft height in mm (electrical machines)", "315", choose, { inputMode: "decimal" });
-  const support = choiceField("Support", [["", "not known"], "rigid", "flexible"], "rigid", choose);
+  const number = { inputMode: "decimal" };
+  const type = choiceField("Machine", [["", "not known"], ...Object.keys(machineTypes)], "motor", update);
+  const power = textField("Rated power in kW", "132", update, number);
+  const speed = textField("Speed in r/min", "1485", update, number);
+  const height = textField("Shaft height in mm (electrical machines)", "315", update, number);
+  const support = choiceField("Support", [["", "not known"], "rigid", "flexible"], "rigid", update);
+  const where = choiceField("Measured on", [["", "not known"], "housing", "shaft"], "", update);
+  const further = textField("Further words, such as category II or new", "", update);
   const reading = textField("Reading", "3.9 mm/s rms", update);
-  const scheme = choiceField("Table", [], "", forget);
+  const scheme = choiceField(
+    "Scheme",
+    [
+      ["", "all that the known facts admit"],
+      ...builtInSchemes.map(({ id, standard, edition }) => [id, `${standard}:${edition} (${id})`]),
+    ],
+    "",
+    update,
+  );
+  const fields = [type, power, speed, height, support, where, further, reading, scheme];
   place.append(
-    element("div", { className: "live-form" }, type.row, power.row, speed.row, height.row, support.row, reading.row),
-    list,
-    element("div", { className: "live-form" }, scheme.row),
-    asked,
+    element("div", { className: "live-form" }, ...fields.map(({ row }) => row)),
     result,
     chart.place,
+    knownWords(),
   );
-  choose();
+  update();
 }

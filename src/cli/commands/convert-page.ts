@@ -59,7 +59,7 @@ export const convertPage = {
     },
     at: {
       argument: "<frequency>",
-      help: "frequency for readings that have none of their own",
+      help: "frequency for readings that say none themselves; one that a reading says must be the same",
       example: '"1500 r/min"',
     },
     file: {

@@ -1,3 +1,5 @@
+import { frequency } from "../../frequency/index";
+import { agreedHertz } from "../../reading/index";
 import { parseSentence, type Sentence } from "../../sentence/index";
 
 /** What the options say, for the modes of `convert`. */
@@ -18,5 +20,9 @@ export interface ConvertSettings {
 /** The sentence of a line, with the type and frequency that the options give to bare numbers. */
 export function sentenceOf(line: string, { from, at }: ConvertSettings): Sentence {
   const typed = from === undefined ? line : `${line} ${from}`;
-  return parseSentence(at === undefined || / at |@/.test(typed) ? typed : typed.replace(/( to .*|$)/i, ` at ${at}$1`));
+  if (at === undefined) return parseSentence(typed);
+  if (!/ at |@/.test(typed)) return parseSentence(typed.replace(/( to .*|$)/i, ` at ${at}$1`));
+  const sentence = parseSentence(typed);
+  agreedHertz(sentence.reading.hertz, frequency(at));
+  return sentence;
 }

@@ -7,7 +7,7 @@ import { tripOptions } from "../options/trip-options";
 export const simulatePage = {
   summary: "what a vibration switch with given settings does on a recorded history",
   usage: 'veladis simulate --file <csv> --from "<type>" --threshold "<reading>" ...',
-  does: "What a vibration switch with these settings does on a recorded history: when it trips, when it clears, and what its delay rides out. Each level stands until the time of the next.",
+  does: "What a vibration switch with these settings does on a recorded history: when it trips, when it clears, and what its delay rides out. Each level stands until the time of the next. All settings are told, and what would have happened without each mask: delay, start inhibit, multiplier, bypass.",
   examples: [
     'veladis simulate --file history.csv --from "mm/s rms" --threshold "9 mm/s rms" \\\n    --hysteresis "8 %" --delay 8 --timer-resets threshold --latching',
     'veladis simulate --file history.csv --time seconds --column level --from "mm/s rms" \\\n    --threshold "6 mm/s rms" --hysteresis "0.4 mm/s rms" --delay 0,2,5,10 \\\n    --timer-resets threshold --non-latching',
@@ -60,6 +60,12 @@ export const simulatePage = {
         help: "what the levels are written in",
         example: '"mm/s rms"',
         list: "types",
+      },
+      "longest-gap": {
+        argument: "<seconds>",
+        help: "a longer time between two levels is told as a gap",
+        example: "60",
+        otherwise: "five times the median time between levels",
       },
       at: {
         argument: "<frequency>",

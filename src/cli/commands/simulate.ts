@@ -1,66 +1,16 @@
 import { basename } from "node:path";
-import { cautions, parseNumeral, shown, VeladisError } from "../../core/index";
+import { parseNumeral, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
-import { significant } from "../../reading/index";
-import { type TripCommand, type TripCommandName, TripLogic } from "../../trip/index";
+import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
-import type { Given } from "../options/option-row";
 import { needed, parts } from "../options/option-values";
-import { relayOption, switchSettings } from "../options/trip-options";
-import { assumptionLines } from "../print/assumption-lines";
-import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
-import { eventTable, runTable, type Simulation } from "../print/simulation-text";
-import type { simulatePage } from "./simulate-page";
-
-type GivenHistory = Given<typeof simulatePage.options>;
-
-function commandsOf(list: string | undefined): TripCommand[] {
-  return (list === undefined ? [] : parts(list)).map((one) => {
-    const [, name, at] = /^(.+?)\s+at\s+(\S+?)(?:\s*s)?$/.exec(one) ?? [];
-    if (name === undefined || at === undefined) {
-      throw new VeladisError("syntax", { expected: 'commands such as "reset at 900"', received: shown(one) });
-    }
-    return { do: name as TripCommandName, at: parseNumeral(at, "a time of a command in s") };
-  });
-}
-
-function multiplierOf(written: string | undefined): Pick<TripSettings, "multiplier"> {
-  if (written === undefined) return {};
-  const [factor, seconds, ...more] = written.split(/\s+for\s+/);
-  if (factor === undefined || seconds === undefined || more.length > 0) {
-    throw new VeladisError("syntax", {
-      expected: 'a factor and a time in s, such as "2 for 30"',
-      received: shown(written),
-    });
-  }
-  return {
-    multiplier: {
-      factor: parseNumeral(factor, "a factor"),
-      seconds: parseNumeral(seconds.replace(/\s*s$/, ""), "a time in s"),
-    },
-  };
-}
-
-const resets = { threshold: "below threshold", "reset-level": "below reset level" } as const;
-
-/** The settings that the options state, without the delay. */
-function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
-  const { values } = given;
-  const relay = relayOption(values.relay ?? "normally open, normally energised");
-  return {
-    ...switchSettings(given),
-    timerResets: resets[needed(given, "timer-resets")],
-    sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
-    startInhibit: parseNumeral(values.inhibit, "an inhibit time in s"),
-    ...multiplierOf(values.multiplier),
-    contact: relay.contact as TripSettings["contact"],
-    coil: relay.coil as TripSettings["coil"],
-  };
-}
+import { type SimulationAnswer, simulationData, simulationText } from "../print/simulation-answer";
+import type { Simulation } from "../print/simulation-text";
+import { commandsOf, type GivenHistory, longestGapOf, settingsOf } from "./simulate-settings";
 
 /** Carries a recorded history through the trip logic. */
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
@@ -69,8 +19,16 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const delays = parts(needed(given, "delay")).map((one) => parseNumeral(one, "an on-delay in s"));
   const from = needed(given, "from");
   const commands = commandsOf(values.commands);
+  const longest = longestGapOf(given);
   // Settings are read before the file, so that a slip in them shows at once.
-  for (const onDelay of delays) new TripLogic({ ...settings, onDelay });
+  const [first, ...more] = delays.map((onDelay) => ({ ...settings, onDelay }));
+  if (first === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: "--delay with an on-delay in s",
+      received: shown(values.delay),
+    });
+  }
+  for (const one of [first, ...more]) new TripLogic(one);
   const stream = values.file === undefined ? io.piped : await openFile(values.file);
   if (stream === undefined) {
     throw new VeladisError("missing-fact", {
@@ -86,39 +44,39 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     faults,
     ...(values.every === undefined && { time: values.time }),
   });
-  const dt = values.every === undefined ? history.times : parseNumeral(values.every, "a time between levels in s");
-  const simulations = delays.map((onDelay): Simulation => {
-    const logic = new TripLogic({ ...settings, onDelay });
-    const events = logic.run(history.levels, dt, {
-      as: from,
-      commands,
-      excursions: values.excursions,
-      ...(values.at !== undefined && { at: frequency(values.at) }),
-      ...(faults && { nan: "sensor fault" as const }),
-    });
-    return { logic, onDelay, events, status: logic.status };
-  });
-  if (values.json) {
-    for (const { logic, onDelay, events, status } of simulations) {
-      const { time, state, output, coil, contact } = status;
-      const end = { time, state, output, ...(values.relay !== undefined && { coil, contact }) };
-      const { threshold, reset } = logic.rules;
-      await io.out(
-        `${JSON.stringify({ file: name, levels: history.levels.length, onDelay, threshold, reset, settings: { ...settings, onDelay }, events, end, assumed: logic.assumed, cautions })}\n`,
-      );
-    }
-    return exitCodes.done;
+  const { levels, times } = history;
+  const dt = values.every === undefined ? times : parseNumeral(values.every, "a time between levels in s");
+  const written = {
+    as: from,
+    ...(values.at !== undefined && { at: frequency(values.at) }),
+    ...(faults && { nan: "sensor fault" as const }),
+  };
+  const simulate = (tried: TripSettings): Simulation => {
+    const logic = new TripLogic(tried);
+    const events = logic.run(levels, dt, { ...written, commands, excursions: values.excursions });
+    const unmasked = unmaskedTrips(tried, levels, dt, { ...written, commands });
+    return { logic, onDelay: tried.onDelay, events, status: logic.status, unmasked };
+  };
+  const answer: SimulationAnswer = {
+    file: name,
+    history,
+    from,
+    settings,
+    commands,
+    simulations: [simulate(first), ...more.map(simulate)],
+    hasRelay: values.relay !== undefined,
+    hasSensorFault: faults,
+    levels: `in ${from}${values.at === undefined ? "" : ` at ${values.at}`}; each stands ${values.every === undefined ? "until the next" : `for ${values.every} s`}`,
+    excursions: values.excursions,
+    isGapGiven: longest !== undefined,
+    gaps:
+      values.every === undefined
+        ? levelGaps(first, levels, times, { ...written, ...(longest !== undefined && { longest }) })
+        : undefined,
+  };
+  if (!values.json) await io.out(simulationText(answer));
+  else {
+    for (const one of answer.simulations) await io.out(`${JSON.stringify(simulationData(answer, one))}\n`);
   }
-  const [first] = simulations as [Simulation, ...Simulation[]];
-  const good = history.levels.filter((level) => !Number.isNaN(level));
-  const { threshold, reset, type } = first.logic.rules;
-  await io.out(
-    `${name}: ${history.levels.length} levels over ${significant(first.status.time, 4)} s, highest ${significant(good.reduce((a, b) => Math.max(a, b), 0))} ${from}\n` +
-      `threshold ${significant(threshold.value, 4)} ${type}, clears below ${significant(reset.value, 4)}, ${settings.latching ? "latching" : "non-latching"}, on-delay starts over ${settings.timerResets}\n\n` +
-      (simulations.length > 1 || first.events.length === 0 ? runTable(simulations) : "") +
-      (simulations.length === 1 ? eventTable(first, values.relay !== undefined) : "") +
-      assumptionLines(first.logic) +
-      cautionsText(),
-  );
   return exitCodes.done;
 }

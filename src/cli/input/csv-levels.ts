@@ -2,6 +2,7 @@ import type { Readable } from "node:stream";
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { headedColumn } from "./column-index";
 import { csvRows } from "./csv-rows";
+import { type WrittenTime, writtenTime } from "./written-time";
 
 /** Levels from a CSV file with their times in seconds from the first. */
 export interface CsvLevels {
@@ -9,6 +10,8 @@ export interface CsvLevels {
   readonly levels: Float64Array;
   /** Empty when the file has no column of times. */
   readonly times: Float64Array;
+  /** The first time by the clock, where the file has dates. */
+  readonly begins?: WrittenTime;
 }
 
 /** Which columns of a CSV file are read. */
@@ -20,20 +23,6 @@ export interface CsvLevelsOptions {
   readonly time?: string;
   /** Whether an empty cell, or one that says fault, stands for a sensor fault. */
   readonly faults: boolean;
-}
-
-/** Seconds of a time: a number of seconds, or a date with a time of day. */
-function secondsOf(written: string): number {
-  if (/^[+-]?[\d.]/.test(written) && !/^\d{4}-\d\d-\d\d/.test(written)) return parseNumeral(written, "a time in s");
-  // Without a zone a date is read as UTC, so that a history is the same wherever it is read.
-  const plain = written.trim().replace(" ", "T");
-  const zoned = /(?:Z|[+-]\d\d:?\d\d)$/.test(plain) ? plain : `${plain}Z`;
-  const milliseconds = Date.parse(zoned);
-  if (Number.isFinite(milliseconds)) return milliseconds / 1000;
-  throw new VeladisError("syntax", {
-    expected: 'a time in s, or a date and time such as "2020-02-08 17:07:11"',
-    received: shown(written),
-  });
 }
 
 function levelOf(cell: string, faults: boolean): number {
@@ -51,7 +40,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   const levels: number[] = [];
   const times: number[] = [];
   let columns: { level: number; time: number } | undefined;
-  let start: number | undefined;
+  let start: WrittenTime | undefined;
   for await (const { cells, line } of csvRows(stream)) {
     if (columns === undefined) {
       columns = { level: headedColumn(cells, column), time: time === undefined ? -1 : headedColumn(cells, time) };
@@ -60,15 +49,22 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     try {
       levels.push(levelOf(cells[columns.level] ?? "", faults));
       if (columns.time >= 0) {
-        const at = secondsOf(cells[columns.time] ?? "");
+        const at = writtenTime(cells[columns.time] ?? "");
         start ??= at;
-        if (at - start < (times[times.length - 1] ?? 0)) {
+        if ((start.zone === undefined) !== (at.zone === undefined)) {
+          throw new VeladisError("syntax", {
+            expected: `a time written as the first one, ${start.zone === undefined ? "in s" : "a date and time"}`,
+            received: shown(cells[columns.time]),
+          });
+        }
+        const later = at.seconds - start.seconds;
+        if (later < (times[times.length - 1] ?? 0)) {
           throw new VeladisError("out-of-range", {
             expected: "times that never fall",
             received: shown(cells[columns.time]),
           });
         }
-        times.push(at - start);
+        times.push(later);
       }
     } catch (error) {
       if (!(error instanceof VeladisError)) throw error;
@@ -76,6 +72,12 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
       throw new VeladisError(code, { expected: `${expected}, at line ${line} of ${file}`, received });
     }
   }
-  if (levels.length > 0) return { levels: Float64Array.from(levels), times: Float64Array.from(times) };
+  if (levels.length > 0) {
+    return {
+      levels: Float64Array.from(levels),
+      times: Float64Array.from(times),
+      ...(start?.zone !== undefined && { begins: start }),
+    };
+  }
   throw new VeladisError("missing-fact", { expected: "a CSV file with a header and rows", received: shown(file) });
 }

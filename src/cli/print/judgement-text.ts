@@ -11,8 +11,8 @@ function knownText({ verified }: { readonly verified: boolean }): string {
 }
 
 /** A limit in the reader's type. */
-function sizeText({ value, as }: Limit, digits: number): string {
-  return format(value, as, { digits });
+function sizeText(limit: Limit, digits: number): string {
+  return format(limit, { digits });
 }
 
 /** The zones of the governing criterion, one a row: `>` before the one that was judged, `?` before others that are possible. */

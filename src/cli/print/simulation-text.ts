@@ -1,6 +1,6 @@
 import { significant } from "../../reading/index";
-import type { TripEvent, TripLogic, TripStatus } from "../../trip/index";
-import { textTable } from "./text-table";
+import type { TripEvent, TripLogic, TripStatus, UnmaskedTrips } from "../../trip/index";
+import { type Column, textTable } from "./text-table";
 
 /** One delay tried on a history. */
 export interface Simulation {
@@ -8,31 +8,42 @@ export interface Simulation {
   readonly onDelay: number;
   readonly events: readonly TripEvent[];
   readonly status: TripStatus;
+  /** What would have happened without the masks. */
+  readonly unmasked: UnmaskedTrips;
 }
 
-function seconds(time: number): string {
+/** Writes a time of a history. */
+export type TimeText = (time: number) => string;
+
+/** Seconds without the noise of sums. */
+export function secondsText(time: number): string {
   return Number(time.toPrecision(10)).toString();
 }
 
-/** What happened with each delay, one row a delay. */
-export function runTable(simulations: readonly Simulation[]): string {
+const number = (title: string): Column => ({ title, align: "right" });
+
+/** What happened with each delay, one row a delay; with the time of day where there is a clock. */
+export function runTable(simulations: readonly Simulation[], clock: TimeText | undefined): string {
   return textTable(
     [
-      { title: "on-delay, s", align: "right" },
-      { title: "trips", align: "right" },
-      { title: "first trip, s", align: "right" },
-      { title: "last clear, s", align: "right" },
+      number("on-delay, s"),
+      number("trips"),
+      number("first trip, s"),
+      ...(clock ? [{ title: "clock" }] : []),
+      number("last clear, s"),
       { title: "at the end" },
     ],
     simulations.map(({ onDelay, events, status }) => {
       const trips = events.filter(({ event }) => event === "trip");
       const clears = events.filter(({ event }) => event === "clear" || event === "reset");
       const last = clears[clears.length - 1];
+      const [first] = trips;
       return [
-        seconds(onDelay),
+        secondsText(onDelay),
         `${trips.length}`,
-        trips[0] === undefined ? "-" : seconds(trips[0].time),
-        last === undefined ? "-" : seconds(last.time),
+        first === undefined ? "-" : secondsText(first.time),
+        ...(clock ? [first === undefined ? "-" : clock(first.time)] : []),
+        last === undefined ? "-" : secondsText(last.time),
         status.state,
       ];
     }),
@@ -40,19 +51,20 @@ export function runTable(simulations: readonly Simulation[]): string {
 }
 
 /** Every event of one history. */
-export function eventTable({ events, status }: Simulation, relay: boolean): string {
+export function eventTable({ events, status }: Simulation, relay: boolean, clock: TimeText | undefined): string {
   const contact = relay ? `, contact ${status.contact}` : "";
   const end = `${events.length > 0 ? "\n" : ""}at the end: ${status.state}, output ${status.output}${contact}\n`;
   if (events.length === 0) return `\nnothing happened\n${end}`;
   const rows = events.map(({ time, event, level, cause, reason }) => [
-    seconds(time),
+    secondsText(time),
+    ...(clock ? [clock(time)] : []),
     event,
     level === null ? "-" : significant(level),
-    reason ?? (cause === "sensor fault" ? cause : ""),
+    reason ?? (cause === undefined || cause === "level" ? "" : cause),
   ]);
   return (
     textTable(
-      [{ title: "time, s", align: "right" }, { title: "event" }, { title: "level", align: "right" }, { title: "" }],
+      [number("time, s"), ...(clock ? [{ title: "clock" }] : []), { title: "event" }, number("level"), { title: "" }],
       rows,
     ) + end
   );

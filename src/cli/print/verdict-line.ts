@@ -8,7 +8,7 @@ import { verdictHeadline } from "./verdict-headline";
 function restText({ limit, margin, verified, standard, edition, judged, ...rest }: Verdict, digits: number): string {
   const { assumed, assumedFacts, judgements, setAside } = rest;
   const words = assumedWords({ assumed, assumedFacts, crestFactor: judged.crestFactor });
-  const next = `${limit.name} ${format(limit.value, limit.as, { digits })}`;
+  const next = `${limit.name} ${format(limit, { digits })}`;
   const others = judgements.slice(1).map((one) => one.scheme);
   return [
     `${next} (${margin.decibels.toFixed(1)} dB)`,

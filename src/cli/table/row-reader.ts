@@ -1,6 +1,6 @@
 import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
-import { parseAmplitude, writtenValue } from "../../reading/index";
+import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
 import { headedColumn } from "../input/column-index";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, type TableSettings } from "./settings";
@@ -176,10 +176,11 @@ export function rowReader(header: Cells, settings: TableSettings): RowReader {
       const written = (cells[value] as string).trim();
       const said = parseAmplitude(decimalComma ? pointed(written) : written);
       const { level, unit } = said;
+      const told = at?.(cells);
       return {
         value: writtenValue(said),
         type: level === undefined ? `${unit} ${said.detector}` : `dB re ${level.re}`,
-        hertz: said.hertz ?? at?.(cells),
+        hertz: agreedHertz(said.hertz, told === undefined ? undefined : { hertz: told }),
         machine: machine(cells),
       };
     };

@@ -1,0 +1,69 @@
+import { parseNumeral, shown, VeladisError } from "../../core/index";
+import type { TripSettings } from "../../device/index";
+import type { TripCommand, TripCommandName } from "../../trip/index";
+import type { Given } from "../options/option-row";
+import { needed, parts } from "../options/option-values";
+import { relayOption, switchSettings } from "../options/trip-options";
+import type { simulatePage } from "./simulate-page";
+
+/** What `simulate` is given. */
+export type GivenHistory = Given<typeof simulatePage.options>;
+
+/** The relay of a switch that none was told of: it fails to the safe side, and its contact is printed only when asked for. */
+const RELAY = "normally open, normally energised";
+
+/** The commands of a list such as `"reset at 900, start at 0"`. */
+export function commandsOf(list: string | undefined): TripCommand[] {
+  return (list === undefined ? [] : parts(list)).map((one) => {
+    const [, name, at] = /^(.+?)\s+at\s+(\S+?)(?:\s*s)?$/.exec(one) ?? [];
+    if (name === undefined || at === undefined) {
+      throw new VeladisError("syntax", { expected: 'commands such as "reset at 900"', received: shown(one) });
+    }
+    return { do: name as TripCommandName, at: parseNumeral(at, "a time of a command in s") };
+  });
+}
+
+function multiplierOf(written: string | undefined): Pick<TripSettings, "multiplier"> {
+  if (written === undefined) return {};
+  const [factor, seconds, ...more] = written.split(/\s+for\s+/);
+  if (factor === undefined || seconds === undefined || more.length > 0) {
+    throw new VeladisError("syntax", {
+      expected: 'a factor and a time in s, such as "2 for 30"',
+      received: shown(written),
+    });
+  }
+  return {
+    multiplier: {
+      factor: parseNumeral(factor, "a factor"),
+      seconds: parseNumeral(seconds.replace(/\s*s$/, ""), "a time in s"),
+    },
+  };
+}
+
+const resets = { threshold: "below threshold", "reset-level": "below reset level" } as const;
+
+/** The settings that the options state, without the delay. */
+export function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
+  const { values } = given;
+  const relay = relayOption(values.relay ?? RELAY);
+  return {
+    ...switchSettings(given),
+    timerResets: resets[needed(given, "timer-resets")],
+    sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
+    startInhibit: parseNumeral(values.inhibit, "an inhibit time in s"),
+    ...multiplierOf(values.multiplier),
+    contact: relay.contact as TripSettings["contact"],
+    coil: relay.coil as TripSettings["coil"],
+  };
+}
+
+/** The longest time between two levels that is no gap, where one was given. */
+export function longestGapOf({ values }: GivenHistory): number | undefined {
+  const written = values["longest-gap"];
+  if (written === undefined) return undefined;
+  if (values.every === undefined) return parseNumeral(written, "a longest time between two levels in s");
+  throw new VeladisError("out-of-range", {
+    expected: "--longest-gap with a column of times: levels that are --every so many seconds apart have no gaps",
+    received: "both",
+  });
+}

@@ -1,0 +1,69 @@
+import { cautions } from "../../core/index";
+import { significant } from "../../reading/index";
+import type { LevelGaps } from "../../trip/index";
+import { assumptionLines } from "./assumption-lines";
+import { cautionsText } from "./cautions-text";
+import { clockOf, clockTime, type Moment } from "./clock-time";
+import { gapsText, longestText } from "./gaps-text";
+import { masksText } from "./masks-text";
+import { type SettingsTold, settingsText } from "./simulation-settings";
+import { eventTable, runTable, type Simulation, secondsText, type TimeText } from "./simulation-text";
+
+/** What `simulate` found, one simulation a delay. */
+export interface SimulationAnswer extends Omit<SettingsTold, "longestGap"> {
+  readonly file: string;
+  /** The levels as they are written, and when the first was. */
+  readonly history: { readonly levels: Float64Array; readonly begins?: Moment };
+  /** What the levels are written in. */
+  readonly from: string;
+  readonly simulations: readonly [Simulation, ...Simulation[]];
+  /** Undefined where levels are evenly spaced. */
+  readonly gaps: LevelGaps | undefined;
+  readonly isGapGiven: boolean;
+}
+
+/** The answer as text. */
+export function simulationText(answer: SimulationAnswer): string {
+  const { file, history, from, simulations, settings, hasRelay, gaps, isGapGiven } = answer;
+  const [first, ...more] = simulations;
+  const { levels, begins } = history;
+  const { rules, time } = { rules: first.logic.rules, time: first.status.time };
+  const clock = begins && clockOf(begins, time);
+  const timeText: TimeText = (at) => `${secondsText(at)} s${clock ? ` (${clock(at)})` : ""}`;
+  const highest = levels.reduce((most, level) => (Number.isNaN(level) ? most : Math.max(most, level)), 0);
+  const longestGap = gaps === undefined ? "none: evenly spaced" : longestText(gaps, isGapGiven);
+  return (
+    `${file}: ${levels.length} levels over ${significant(time, 4)} s${begins ? ` from ${clockTime(begins, 0)}` : ""}, ` +
+    `highest ${significant(highest, 3)} ${from}\n` +
+    `threshold ${significant(rules.threshold.value, 4)} ${rules.type}, clears below ${significant(rules.reset.value, 4)}, ` +
+    `${settings.latching ? "latching" : "non-latching"}, on-delay starts over ${settings.timerResets}\n\n` +
+    (more.length > 0 || first.events.length === 0 ? runTable(simulations, clock) : "") +
+    (more.length === 0 ? eventTable(first, hasRelay, clock) : "") +
+    masksText(simulations, timeText) +
+    (gaps === undefined ? "" : gapsText(gaps, rules.type, timeText)) +
+    settingsText(simulations, { ...answer, longestGap }) +
+    assumptionLines(first.logic) +
+    cautionsText()
+  );
+}
+
+/** The answer for one delay as data. */
+export function simulationData(answer: SimulationAnswer, simulation: Simulation): object {
+  const { file, history, from, settings, commands, hasRelay, hasSensorFault, gaps } = answer;
+  const { logic, onDelay, events, status, unmasked } = simulation;
+  const { begins } = history;
+  const { time, state, output, coil, contact } = status;
+  const { threshold, reset } = logic.rules;
+  return {
+    ...{ file, levels: history.levels.length, from, ...(begins && { begins: clockTime(begins, 0) }) },
+    ...{ onDelay, threshold, reset, settings: { ...settings, onDelay } },
+    notGiven: [...(hasRelay ? [] : ["relay"]), ...(hasSensorFault ? [] : ["sensor-fault"])],
+    commands,
+    events: begins ? events.map((event) => ({ ...event, clock: clockTime(begins, event.time) })) : events,
+    end: { time, state, output, ...(hasRelay && { coil, contact }) },
+    unmasked,
+    ...(gaps && { gaps }),
+    assumed: logic.assumed,
+    cautions,
+  };
+}

@@ -1,0 +1,59 @@
+import type { TripSettings } from "../../device/index";
+import { significant } from "../../reading/index";
+import type { TripCommand } from "../../trip/index";
+import { labelled } from "./labelled";
+import { type Simulation, secondsText } from "./simulation-text";
+
+/** What a simulation was told besides the settings of the switch, in words. */
+export interface SettingsTold {
+  readonly settings: Omit<TripSettings, "onDelay">;
+  readonly commands: readonly TripCommand[];
+  /** Whether contact and coil were given. */
+  readonly hasRelay: boolean;
+  /** Whether it was given what a sensor fault does. */
+  readonly hasSensorFault: boolean;
+  /** What the levels are written in, and how they follow one another. */
+  readonly levels: string;
+  readonly longestGap: string;
+  readonly excursions: boolean;
+}
+
+const WINDOW = "from the beginning and from each start";
+
+/** Every setting in force, those at their default too. */
+export function settingsText(simulations: readonly Simulation[], told: SettingsTold): string {
+  const { settings, commands, hasRelay, hasSensorFault } = told;
+  const [{ logic }] = simulations as [Simulation];
+  const { threshold, reset, type, inhibit, factor, multiplied } = logic.rules;
+  const { offDelay = 0, latching, multiplier } = settings;
+  const delays = simulations.map(({ onDelay }) => `${secondsText(onDelay)} s`);
+  const ignored = latching && offDelay > 0 ? ", of no effect: the output latches" : "";
+  const rows: readonly (readonly [string, string])[] = [
+    ["threshold", `${significant(threshold.value, 4)} ${type}`],
+    ["hysteresis", `${settings.hysteresis}: clears below ${significant(reset.value, 4)} ${type}`],
+    [
+      "on-delay",
+      `${delays.length > 1 ? `${delays.join(", ")}, each tried` : delays[0]}; starts over ${settings.timerResets}`,
+    ],
+    ["off-delay", `${secondsText(offDelay)} s${ignored}`],
+    ["latch", latching ? "latching: a trip stays until it is reset by hand" : "non-latching: a trip clears by itself"],
+    ["relay", `contact ${settings.contact}, coil ${settings.coil}${hasRelay ? "" : " (not given)"}`],
+    ["sensor fault", hasSensorFault ? settings.sensorFault : "not given: a cell without a level is refused"],
+    ["inhibit", inhibit > 0 ? `no trip for ${secondsText(inhibit)} s ${WINDOW}` : "none"],
+    [
+      "multiplier",
+      multiplier === undefined
+        ? "none"
+        : `${factor} for ${secondsText(multiplied)} s ${WINDOW}: ` +
+          `threshold ${significant(factor * threshold.value, 4)} ${type} meanwhile`,
+    ],
+    [
+      "commands",
+      commands.length === 0 ? "none" : commands.map(({ do: name, at }) => `${name} at ${secondsText(at)} s`).join(", "),
+    ],
+    ["levels", told.levels],
+    ["longest gap", told.longestGap],
+    ["excursions", told.excursions ? "told" : "not told"],
+  ];
+  return `\nsettings\n${rows.map(([name, text]) => labelled(`  ${name}`, [text], 16)).join("")}`;
+}

@@ -1,0 +1,25 @@
+import { shown, VeladisError } from "../core/index";
+import { type Detector, type DetectorEntry, detectors } from "./catalogue";
+
+const rows: Readonly<Record<Detector, DetectorEntry>> = detectors;
+
+/**
+ * Refuses two detectors that no ratio of a sine relates: one that reads a waveform of any shape, such as a true peak, has
+ * only its RMS value beside it, by a stated crest factor, and no other quantity.
+ *
+ * @throws {@link VeladisError} `not-a-sine`
+ */
+export function requireRelated(from: Detector, to: Detector, crestFactor: number | undefined, steps = 0): void {
+  const [a, b] = [rows[from], rows[to]];
+  if (!a.ofWaveform && !b.ofWaveform) return;
+  if (steps === 0 && (from === to || (crestFactor !== undefined && a.pi === b.pi && a.rootTwo !== b.rootTwo))) return;
+  const [known, asked] = a.ofWaveform ? [from, to] : [to, from];
+  throw new VeladisError("not-a-sine", {
+    expected:
+      steps === 0
+        ? `the RMS value by a stated crest factor for what is read in ${known}, as in "3 g ${known} with crest factor 4 to g rms"`
+        : `another unit of its own quantity for what is read in ${known}, since such a waveform is no single sine (of one sine the peak is pk)`,
+    received: shown(`${from} to ${to}`),
+    ...(steps === 0 && asked !== "rms" && { allowed: ["rms"] }),
+  });
+}

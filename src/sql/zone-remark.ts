@@ -1,0 +1,34 @@
+import { assumedText } from "../reading/index";
+import type { CompiledClassifier, Scheme } from "../severity/index";
+import { remark } from "./literal";
+import type { ZoneAnswer } from "./zone-case";
+
+/** The schemes by name; with their places where these differ. */
+function namesOf(schemes: readonly Scheme[]): readonly string[] {
+  const isOne = new Set(schemes.map(({ place }) => place)).size === 1;
+  return schemes.map(({ standard, edition, place }) => `${standard} (${edition})${isOne ? "" : ` on the ${place}`}`);
+}
+
+/** What zones in SQL rest on: the schemes, what was assumed, set aside and not judged. */
+export function zoneRemark(
+  judge: CompiledClassifier,
+  schemes: readonly Scheme[],
+  answer: ZoneAnswer,
+  crestFactor: number | undefined,
+): string {
+  const { from, verified, assumed, assumedFacts, setAside, unjudged, complete } = judge;
+  const words = assumedText({ assumed, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
+  const open = answer === "worst" ? "the worst zone that is possible" : "the zone that was judged; worse is possible";
+  return remark(
+    [
+      `${namesOf(schemes).join(" and ")}, ${from}`,
+      ...(schemes.length > 1 ? ["the worst of them governs"] : []),
+      ...(complete ? [] : [open]),
+      ...[...new Set(unjudged.map(({ as, because }) => `not judged: limits in ${as}: ${because}`))],
+      ...(verified ? [] : ["limits from MEMORY: check them against the standard"]),
+      ...(words ? [`assumed: ${words}`] : []),
+      ...assumedFacts,
+      ...setAside.map((one) => `set aside: ${one}`),
+    ].join("; "),
+  );
+}

@@ -1,0 +1,454 @@
+import fc from "fast-check";
+import { VeladisError } from "veladis";
+import { type Machine, machineNotes, parseMachine } from "veladis/severity";
+import { describe, expect, it } from "vitest";
+import { facts } from "../../src/severity/facts";
+import { machineFacts } from "../../src/severity/machine-facts";
+import { contraries, factWords, fillers, noFacts, qualifiers } from "../../src/severity/machine-words";
+
+const known = (line: string) => ({ ...machineFacts(line) });
+const words = (line: string) => machineNotes(line).notUnderstood.map(({ word }) => word);
+
+/** The trade's words and the facts they say; common practice, no source. */
+// biome-ignore format: a row of a table is a line
+const phrases: [line: string, facts: object, taken?: boolean][] = [
+  ["ID fan", { type: "fan" }],
+  ["FD fan", { type: "fan" }],
+  ["induced draft fan", { type: "fan" }],
+  ["Induced-Draught Fan", { type: "fan" }],
+  ["induced-draught-fan", { type: "fan" }],
+  ["forced draft fan", { type: "fan" }],
+  ["axial fan", { type: "fan" }],
+  ["radial fan", { type: "fan" }],
+  ["centrifugal fan", { type: "fan" }],
+  ["fin-fan", { type: "fan" }],
+  ["fin fan", { type: "fan" }],
+  ["exhaust fan", { type: "fan" }],
+  ["supply fan", { type: "fan" }],
+  ["blower", { type: "fan" }],
+  ["vertical pump", { type: "pump" }],
+  ["horizontal centrifugal pump", { type: "pump" }],
+  ["submersible pump", { type: "pump" }],
+  ["slurry pump", { type: "pump" }],
+  ["boiler feed pump", { type: "pump" }],
+  ["boiler-feed-water pump", { type: "pump" }],
+  ["circulation pump", { type: "pump" }],
+  ["vertical circulating pump", { type: "pump" }],
+  ["condensate pump", { type: "pump" }],
+  ["booster pump", { type: "pump" }],
+  ["in-line pump", { type: "pump" }],
+  ["inline pump", { type: "pump" }],
+  ["rotodynamic pump", { type: "pump" }],
+  ["screw compressor", { type: "compressor" }],
+  ["rotary screw compressor", { type: "compressor" }],
+  ["turbo compressor", { type: "compressor" }],
+  ["centrifugal compressor", { type: "compressor" }],
+  ["recip compressor", { type: "reciprocating compressor" }],
+  ["reciprocating compressor", { type: "reciprocating compressor" }],
+  ["horizontal piston compressor", { type: "reciprocating compressor" }],
+  ["chiller", { type: "compressor" }, true],
+  ["centrifugal chiller", { type: "compressor" }, true],
+  ["steam turbine", { type: "steam turbine" }],
+  ["gas turbine", { type: "gas turbine" }],
+  ["steam turbine generator", { type: "steam turbine" }, true],
+  ["hydro turbine", { type: "hydro set" }],
+  ["water turbine", { type: "hydro set" }],
+  ["vertical Francis turbine", { type: "hydro set" }],
+  ["Kaplan turbine", { type: "hydro set" }],
+  ["Pelton turbine", { type: "hydro set" }],
+  ["Francis", { type: "hydro set" }, true],
+  ["diesel engine", { type: "reciprocating engine" }],
+  ["gas engine", { type: "reciprocating engine" }],
+  ["genset", { type: "reciprocating engine" }, true],
+  ["diesel genset", { type: "reciprocating engine" }, true],
+  ["generating set", { type: "reciprocating engine" }, true],
+  ["gearbox", { type: "gear drive" }],
+  ["gear unit", { type: "gear drive" }],
+  ["speed reducer", { type: "gear drive" }],
+  ["cooling tower fan", { type: "cooling tower drive" }],
+  ["cooling tower gearbox", { type: "cooling tower drive" }],
+  ["cooling-tower motor", { type: "cooling tower drive" }],
+  ["turbo-generator", { type: "generator" }, true],
+  ["turbogenerator", { type: "generator" }, true],
+  ["alternator", { type: "generator" }],
+  ["induction motor", { type: "motor" }],
+  ["electric motor", { type: "motor" }],
+  ["synchronous motor", { type: "motor" }],
+  ["vertical induction motor", { type: "motor" }],
+  ["pump motor", { type: "motor" }, true],
+  ["NEMA motor", { type: "motor", frame: "NEMA" }],
+  ["proximity probe", { place: "shaft" }, true],
+  ["proximity probes", { place: "shaft" }, true],
+  ["prox probe", { place: "shaft" }, true],
+  ["eddy current probe", { place: "shaft" }, true],
+  ["eddy-current probes", { place: "shaft" }, true],
+  ["shaft probe", { place: "shaft" }],
+  ["bearing housing", { place: "housing" }],
+  ["on the bearing cap", { place: "housing" }, true],
+  ["casing", { place: "housing" }, true],
+  ["on the pedestal", { place: "housing" }, true],
+  ["on springs", { support: "flexible" }, true],
+  ["mounted on springs", { support: "flexible" }, true],
+  ["mounting on springs", { support: "flexible" }, true],
+  ["on isolators", { support: "flexible" }, true],
+  ["spring mounted", { support: "flexible" }, true],
+  ["spring-mounted", { support: "flexible" }, true],
+  ["on resilient mounts", { support: "flexible" }, true],
+  ["on a concrete block", { support: "rigid" }, true],
+  ["concrete foundation", { support: "rigid" }, true],
+  ["grouted", { support: "rigid" }, true],
+  ["support rigid", { support: "rigid" }],
+  ["new", { condition: "new" }],
+  ["newly installed", { condition: "new" }],
+  ["acceptance test", { condition: "new" }, true],
+  ["commissioning", { condition: "new" }, true],
+  ["in service", { condition: "in service" }],
+  ["in-service", { condition: "in service" }],
+  ["in operation", { condition: "in service" }],
+  ["existing", { condition: "in service" }, true],
+  ["place: shaft", { place: "shaft" }],
+];
+
+/** Numbers with their units. */
+// biome-ignore format: a row of a table is a line
+const numbers: [line: string, facts: object][] = [
+  ["900 to 1800 r/min", { speed: [900, 1800] }],
+  ["900-1800 rpm", { speed: [900, 1800] }],
+  ["900 – 1800 rpm", { speed: [900, 1800] }],
+  ["900 … 1800 r/min", { speed: [900, 1800] }],
+  ["900...1800 r/min", { speed: [900, 1800] }],
+  ["15 Hz to 1800 rpm", { speed: [900, 1800] }],
+  ["1,000 to 1,800 rpm", { speed: [1000, 1800] }],
+  ["1,800 rpm", { speed: 1800 }],
+  ["1 800 rpm", { speed: 1800 }],
+  ["1\u00a0800 rpm", { speed: 1800 }],
+  ["1\u2009800 rpm", { speed: 1800 }],
+  ["1\u202f800 rpm", { speed: 1800 }],
+  ["1'800 rpm", { speed: 1800 }],
+  ["1480 1/min", { speed: 1480 }],
+  ["1480 min⁻¹", { speed: 1480 }],
+  ["1480 min-1", { speed: 1480 }],
+  ["1480/min", { speed: 1480 }],
+  ["1480 rpm.", { speed: 1480 }],
+  ["1480 revolutions per minute", { speed: 1480 }],
+  ["shaft speed 1480 rpm", { speed: 1480 }],
+  ["1480 rpm - 90 kW", { speed: 1480, power: 90 }],
+  ["1'200 kW", { power: 1200 }],
+  ["1\u2009200 kW", { power: 1200 }],
+  ["100 hp", { power: 74.56998715822702 }],
+  ["100 bhp", { power: 74.56998715822702 }],
+  ["100 PS", { power: 73.549875 }],
+  ["500 kVA", { power: 400 }],
+  ["2.5 MVA", { power: 2000 }],
+  ["500 kVA 400 kW", { power: 400 }],
+  ["400 kW, 500 kVA", { power: 400 }],
+  ["2-pole 50 Hz", { speed: 3000 }],
+  ["4 pole 60 Hz", { speed: 1800 }],
+  ["6P 50Hz", { speed: 1000 }],
+  ["60 Hz, 8 poles", { speed: 900 }],
+  ["mains 50 Hz 4-pole", { speed: 1500 }],
+  ["4-pole", { speed: [1500, 1800] }],
+  ["4-pole 50/60 Hz", { speed: [1500, 1800] }],
+  ["4-pole 1485 rpm", { speed: 1485 }],
+  ["4-pole 1485 rpm 50 Hz", { speed: 1485 }],
+  ["4-pole 50 Hz 1500 rpm", { speed: 1500 }],
+  ["4-pole 60 Hz 1620 rpm", { speed: 1620 }],
+  ["4-pole 50 Hz, 300 to 1500 rpm", { speed: [300, 1500] }],
+  ["1485 rpm 50 Hz", { speed: 1485 }],
+  ["50 Hz", { speed: 3000 }],
+  ["24.75 Hz, 1485 rpm", { speed: 1485 }],
+  ["280M", { shaftHeight: 280, frame: "IEC" }],
+  ["132S", { shaftHeight: 132, frame: "IEC" }],
+  ["315L", { shaftHeight: 315, frame: "IEC" }],
+  ["315MLB", { shaftHeight: 315, frame: "IEC" }],
+  ["motor 280m", { type: "motor", shaftHeight: 280, frame: "IEC" }],
+  ["frame 280S", { shaftHeight: 280, frame: "IEC" }],
+  ["frame: 280", { shaftHeight: 280, frame: "IEC" }],
+  ["IEC 280M", { shaftHeight: 280, frame: "IEC" }],
+  ["IEC frame 315", { shaftHeight: 315, frame: "IEC" }],
+  ["frame size 315", { shaftHeight: 315, frame: "IEC" }],
+  ["frame 280 mm", { shaftHeight: 280, frame: "IEC" }],
+  ["H 280", { shaftHeight: 280, frame: "IEC" }],
+  ["H280", { shaftHeight: 280, frame: "IEC" }],
+  ["H 280 mm", { shaftHeight: 280, frame: "IEC" }],
+  ["H 280 in service", { shaftHeight: 280, frame: "IEC", condition: "in service" }],
+  ["shaft height 280", { shaftHeight: 280, frame: "IEC" }],
+  ["shaft height 0.28 m", { shaftHeight: 280, frame: "IEC" }],
+  ["11 in motor", { type: "motor", shaftHeight: 279.4, frame: "NEMA" }],
+  ["shaft height 11 in, in service", { shaftHeight: 279.4, frame: "NEMA", condition: "in service" }],
+  ["shaft height 11 in", { shaftHeight: 279.4, frame: "NEMA" }],
+  // NEMA MG 1, dimension D: the first two digits are four times the height in inches; from memory
+  ["445T", { shaftHeight: 279.4, frame: "NEMA" }],
+  ["frame 286T", { shaftHeight: 177.8, frame: "NEMA" }],
+  ["NEMA 324TS", { shaftHeight: 203.2, frame: "NEMA" }],
+  ["NEMA frame 445", { shaftHeight: 279.4, frame: "NEMA" }],
+  ["frame 445", { shaftHeight: 279.4, frame: "NEMA" }],
+  ["NEMA 56", { shaftHeight: 88.9, frame: "NEMA" }],
+  ["frame NEMA 280 mm", { shaftHeight: 280, frame: "NEMA" }],
+  ["height 2.5 m", { height: 2.5 }],
+  ["height of 8 ft", { height: 2.4384 }],
+  ["natural 65 Hz, 50 Hz, 1490 r/min", { naturalFrequency: 65, speed: 1490, support: "rigid" }],
+];
+
+/** Labels as the tables hold them, without quotation marks. */
+// biome-ignore format: a row of a table is a line
+const labels: [line: string, facts: object][] = [
+  ["class between bearings, horizontal pump", { class: "between bearings", type: "pump" }],
+  ["class vertically suspended content overall", { class: "vertically suspended", content: "overall" }],
+  ["class low end rigid", { class: "low end", support: "rigid" }],
+  ["part location 1 1480 rpm", { part: "location 1", speed: 1480 }],
+  ["part location 1 800 rpm", { part: "location 1", speed: 800 }],
+  ["part cylinder lateral 600 rpm", { part: "cylinder lateral", speed: 600 }],
+  ["part other main bearings group 4", { part: "other main bearings", group: "4" }],
+  ["part nacelle and tower at 15 rpm", { part: "nacelle and tower", speed: 15 }],
+  ["part rotor bearing, in service", { part: "rotor bearing", condition: "in service" }],
+  ["part gearbox band high", { part: "gearbox", band: "high" }],
+  ["part generator wind turbine", { part: "generator", type: "wind turbine" }],
+  ['part "cylinder (rod)" new', { part: "cylinder (rod)", condition: "new" }],
+  ["part cylinder (rod) new", { part: "cylinder (rod)", condition: "new" }],
+  ["group 2 in service", { group: "2", condition: "in service" }],
+  ["group 2,300 kW", { group: "2", power: 300 }],
+  ["class III NDE", { class: "III" }],
+  ["category BV 3 NDE", { category: "BV 3" }],
+  ["grade A motor", { grade: "A", type: "motor" }],
+  ["test works NDE", { test: "works NDE" }],
+  ["test 90 kW", { power: 90 }],
+  ["mounting rigid", { mounting: "rigid" }],
+  ["category II", { category: "II" }],
+];
+
+describe("words of the trade", () => {
+  it.each(phrases)("%s", (line, facts, taken = false) => {
+    expect(known(line)).toEqual(facts);
+    const { assumed, notUnderstood } = machineNotes(line);
+    expect(notUnderstood).toEqual([]);
+    expect(assumed).toHaveLength(taken ? 1 : 0);
+    if (taken) expect(assumed[0]).toMatch(/^(?:type|place|support|condition) .*: for "/);
+  });
+
+  it("every phrase of the table says its fact, in capitals and with hyphens too", () => {
+    for (const [fact, label, plain, taken] of factWords) {
+      for (const phrase of [...plain, ...taken]) {
+        for (const written of [phrase, phrase.toUpperCase(), phrase.replaceAll(" ", "-")]) {
+          expect(known(written)[fact], written).toBe(label);
+        }
+      }
+    }
+  });
+
+  it("every word that may stand before a kind of machine leaves it what it is", () => {
+    for (const [kind, list] of qualifiers) {
+      const type = kind === "" ? "motor" : kind;
+      for (const word of list) {
+        expect(parseMachine(`${word} ${type}`), word).toEqual({ type });
+        if (kind !== "") expect(machineNotes(word.split(" ").length === 1 ? `NDE ${word}` : "NDE").assumed).toEqual([]);
+      }
+    }
+  });
+
+  it("words that only lead on change nothing; those that turn a fact about are set aside with it", () => {
+    for (const [leads, list] of fillers) {
+      for (const filler of list)
+        if (leads === "") expect(parseMachine(`${filler} 90 kW`), filler).toEqual({ power: "90 kW" });
+    }
+    for (const word of noFacts) expect(parseMachine(word), word).toEqual({ notUnderstood: [{ word, didYouMean: [] }] });
+    for (const word of contraries) expect(words(`pump ${word} on springs`)).toEqual([`${word} on springs`]);
+    for (const line of ["motor driven pump", "motor-driven pump"]) expect(known(line)).toEqual({ type: "pump" });
+    expect(words("steam turbine driven pump")).toEqual(["steam turbine driven"]);
+  });
+
+  it("what is said outright is not named as taken, whatever comes first", () => {
+    expect(machineNotes("grouted rigid").assumed).toEqual([]);
+    expect(machineNotes("rigid grouted").assumed).toEqual([]);
+    expect(machineNotes("springs, isolators").assumed).toEqual(['support flexible: for "isolators" and "springs"']);
+  });
+});
+
+describe("numbers of a nameplate", () => {
+  it.each(numbers)("%s", (line, facts) => {
+    const read = known(line);
+    expect(Object.keys(read).sort()).toEqual(Object.keys(facts).sort());
+    for (const [fact, value] of Object.entries(facts)) {
+      const own = read[fact as keyof typeof read];
+      if (typeof value === "string") expect(own).toBe(value);
+      else [value].flat().forEach((one, i) => void expect([own].flat()[i]).toBeCloseTo(one, 9));
+    }
+  });
+
+  it("what was assumed is named", () => {
+    const assumed = (line: string) => machineNotes(line).assumed.join("; ");
+    const slower = "the synchronous speed; the shaft of an induction motor turns a few per cent slower";
+    expect(assumed("500 kVA")).toBe("power 400 kW: 500 kVA at an assumed power factor of 0.8");
+    expect(assumed("500 kVA 400 kW")).toBe("");
+    expect(assumed("4-pole 50 Hz")).toBe(`speed 1500 r/min: 4-pole at 50 Hz, ${slower}`);
+    expect(assumed("4-pole")).toBe(`speed 1500 to 1800 r/min: 4-pole at 50 or 60 Hz, which was not given, ${slower}`);
+    expect(assumed("motor 50 Hz")).toBe("speed 3000 r/min: for \"50 Hz\", taken for the shaft's and not the line's");
+    expect(assumed("1485 rpm 50 Hz")).toBe("line frequency 50 Hz: not the shaft's");
+    expect(assumed("1 800 rpm")).toBe('speed 1800 r/min: for "1 800 rpm", taken for one number');
+    expect(assumed("1,800 rpm")).toBe("");
+  });
+});
+
+describe("labels", () => {
+  it.each(labels)("%s", (line, facts) => {
+    const read = known(line);
+    for (const [fact, value] of Object.entries(facts)) {
+      const own = read[fact as keyof typeof read];
+      if (typeof value === "number") expect(own).toBeCloseTo(value, 9);
+      else expect(own).toBe(value);
+    }
+    expect(Object.keys(read).sort()).toEqual(Object.keys(facts).sort());
+  });
+});
+
+describe("what is not understood", () => {
+  // biome-ignore format: a row of a table is a line
+  const aside: [line: string, said: [word: string, ...didYouMean: string[]][]][] = [
+    ["motr 90 kW", [["motr", "motor"]]],
+    ["mtoor 90 kW", [["mtoor", "motor"]]],
+    ["rigd", [["rigd", "rigid"]]],
+    ["magnificent pump", [["magnificent"]]],
+    ["P-101A DE NDE #3 pump", [["P-101A"], ["DE"], ["NDE"], ["#3"]]],
+    ["overhauled motor, repaired", [["overhauled"], ["repaired"]]],
+    ["1485 rmp", [["1485 rmp", "1485 rpm"]]],
+    ["90 foo", [["90 foo"]]],
+    ["motor 90", [["90"]]],
+    ["motor 90, rigid", [["90"]]],
+    ["motor 90 rigid", [["90"]]],
+    ["motor 90 group 2", [["90"]]],
+    ["400 V 178 A", [["400 V"], ["178 A"]]],
+    ["4-20 mA", [["4-20 mA"]]],
+    ["75 to 90 kW", [["75 to 90 kW"]]],
+    ["natural 20 to 30 Hz", [["natural"]]],
+    ["3-pole", [["3-pole"]]],
+    ["ID 90 kW", [["ID", "ID fan"]]],
+    ["pump axial", [["axial", "axial fan", "axial pump", "axial compressor"]]],
+    ["turbine", [["turbine", "steam turbine", "steam turbine set", "gas turbine"]]],
+    ["boiler pump", [["boiler", "boiler-feed pump"]]],
+    ["motor 2 m above ground", [["2 m", "height 2 m", "shaft height 2 m"], ["above"], ["ground", "grouted", "group"]]],
+    ["motor 3 in boiler house", [["3 in"], ["boiler", "boiler-feed pump"], ["house"]]],
+    ["DE H", [["DE"], ["H"]]],
+    ["frame 999", [["999"]]],
+    ["frame 280X", [["280X"]]],
+    ["IEC 445T", [["IEC"]]],
+    ["line 3", [["line"], ["3"]]],
+    ["supply", [["supply", "supply fan"]]],
+    ["group", [["group"]]],
+    ["hollow shaft motor", [["hollow shaft"]]],
+  ];
+
+  it.each(aside)("%s", (line, said) => {
+    const found = machineNotes(line).notUnderstood.map(({ word, didYouMean }) => [word, ...didYouMean]);
+    if (line.startsWith("natural")) expect(found[0]?.[0]).toBe("natural");
+    else expect(found).toEqual(said);
+  });
+
+  it("is near to nothing silly", () => {
+    for (const word of ["site", "main", "north", "tank", "house", "spare", "total", "DE", "new1"]) {
+      for (const near of machineNotes(word).notUnderstood.flatMap(({ didYouMean }) => didYouMean)) {
+        expect(near[0]?.toLowerCase(), word).toBe(word[0]);
+      }
+    }
+  });
+});
+
+describe("what contradicts is refused with both named", () => {
+  // biome-ignore format: a row of a table is a line
+  const refused: [line: string, code: string, ...says: string[]][] = [
+    ["motor 90 kW 80 kW", "syntax", "one power", '"90 kW" and "80 kW"'],
+    ["pump, fan", "syntax", "one type", '"pump" and "fan"'],
+    ["rigid on springs", "syntax", "one support", '"rigid" and "springs"'],
+    ["housing, prox probes", "syntax", "one place", '"housing" and "prox probes"'],
+    ["1480 rpm 1485 rpm", "syntax", "one speed", '"1480 rpm" and "1485 rpm"'],
+    ["50 Hz 60 Hz", "syntax", "one speed", '"50 Hz" and "60 Hz"'],
+    ["4-pole 50 Hz 60 Hz", "syntax", "one line frequency", '"50 Hz" and "60 Hz"'],
+    ["2-pole 4-pole", "syntax", "one number of poles", '"2-pole" and "4-pole"'],
+    ["445T 280 mm", "syntax", "one shaftHeight", '"445T" and "280 mm"'],
+    ["500 kVA 600 kW", "syntax", "power, no higher than the apparent power", '"600 kW" and "500 kVA"'],
+    ["500 kVA 600 kVA", "syntax", "one apparent power", '"500 kVA" and "600 kVA"'],
+    ["4-pole 2980 rpm", "out-of-range", "1350 to 1500 r/min at 50 Hz, 1620 to 1800 r/min at 60 Hz", '"4-pole" and "2980 rpm"'],
+    ["4-pole 50 Hz 1780 rpm", "out-of-range", "1350 to 1500 r/min at 50 Hz", '"4-pole" and "1780 rpm"'],
+    ["1800 to 900 rpm", "out-of-range", "from the lowest to the highest", '"1800 to 900 rpm"'],
+    ["900 to 900 rpm", "out-of-range", "from the lowest to the highest", '"900 to 900 rpm"'],
+    ["1,480 kW", "not-a-number", '"1480 kW", or "1.480 kW"', '"1,480 kW"'],
+    ["24,750 Hz", "not-a-number", '"24750 Hz", or "24.750 Hz"', '"24,750 Hz"'],
+    ["pump 1 480 kW", "not-a-number", '"1480 kW", or "480 kW" behind the number 1', '"1 480 kW"'],
+    ["7,5 kW", "not-a-number", "no comma", '"7,5"'],
+    ["motor 280 m", "out-of-range", 'a frame size is written in one, as in "280M"', "280000 mm"],
+    ["motor 1 mm", "out-of-range", "20 to 3000 mm", "1 mm"],
+    ["pump 280M", "out-of-range", "motor or generator", "pump with a shaft height of 280 mm"],
+    ["280 mm, fan", "out-of-range", "motor or generator", "fan with a shaft height of 280 mm"],
+    [" ;, ", "syntax", "a machine such as"],
+  ];
+
+  it.each(refused)("%s", (line, code, ...says) => {
+    let error: unknown;
+    try {
+      machineFacts(line);
+    } catch (thrown) {
+      error = thrown;
+    }
+    expect(error).toBeInstanceOf(VeladisError);
+    expect((error as VeladisError).code).toBe(code);
+    for (const words of says) expect((error as VeladisError).message).toContain(words);
+  });
+
+  it("the same said twice is none", () => {
+    expect(known("pump, centrifugal pump")).toEqual({ type: "pump" });
+    expect(known("24.75 Hz 1485 rpm")).toEqual({ speed: 1485 });
+    expect(known("280M, shaft height 28 cm")).toEqual({ shaftHeight: 280, frame: "IEC" });
+    expect(known("group II, group 2").group).toBe("II");
+  });
+});
+
+describe("the order of phrases", () => {
+  // biome-ignore format: a row of a table is a line
+  const nameplates = [
+    ["vertical induction motor", "frame 280S", "4-pole", "50 Hz", "on springs", "category II", "new", "part location 1"],
+    ["genset", "500 kVA", "1,500 rpm", "50 Hz", "in operation", "concrete block", "class 5"],
+    ["ID fan", "250 kW", "900 to 1490 r/min", "BV-3", "on the bearing cap", "natural 65 Hz", "height 2.5 m"],
+    ["class between bearings", "boiler feed pump", "1.2 MW", "2980 min⁻¹", "proximity probes", "region preferred", "test works"],
+    ["motor", "100 hp", "NEMA 324TS", "1785 rpm", "60 Hz", "4 pole", "grade A", "mounting free"],
+  ];
+  const strange = fc.constantFrom(
+    "P-101A",
+    "NDE",
+    "#3",
+    "magnificent",
+    "IP55",
+    "overhauled",
+    "400 V",
+    "dU/dt",
+    "?",
+    "motr",
+  );
+  const plain = ({ assumed = [], notUnderstood: _, ...facts }: Machine) => ({ facts, assumed });
+
+  it("says the same machine, and words that say nothing change no fact wherever they stand", () => {
+    const shuffled = fc
+      .constantFrom(...nameplates)
+      .chain((said) =>
+        fc.tuple(
+          fc.constant(said),
+          fc.shuffledSubarray(said, { minLength: said.length }),
+          fc.array(fc.tuple(strange, fc.nat({ max: said.length }))),
+        ),
+      );
+    fc.assert(
+      fc.property(shuffled, ([said, mixed, junk]) => {
+        const line = [...mixed];
+        for (const [word, place] of junk) line.splice(place, 0, word);
+        if (line.join(", ").length > 300) return;
+        expect(plain(parseMachine(line.join(", ")))).toEqual(plain(parseMachine(said.join(", "))));
+        expect(words(line.join(", ")).sort()).toEqual(junk.map(([word]) => word).sort());
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it("a fact is stated once, whatever the words: no phrase says two labels of one", () => {
+    for (const line of nameplates) {
+      for (const name of Object.keys(machineFacts(line.join(", ")))) expect(Object.keys(facts)).toContain(name);
+    }
+  });
+});
