@@ -94,7 +94,7 @@ describe("veladis judge", () => {
     expect(out).toMatch(page);
   });
 
-  it.each([
+  it.each<[what: string, machine: string, message: RegExp, ...more: string[]]>([
     ["a label that contradicts the power", "motor 400 kW 1485 rpm group 2 rigid", /group 2 and a power of 400 kW/],
     ["ranges that are informative", "cooling tower fan 75 kW 150 rpm", /informative/],
     ["a word not understood with --strict", "pump 90 kW 2980 r/min category II wibble", /unknown-option/, "--strict"],
