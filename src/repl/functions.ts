@@ -3,7 +3,7 @@ import { frozen, requireFinite, VeladisError } from "../core/index";
 import { type Amplitude, writtenValue } from "../reading/index";
 import { changed } from "./changed";
 import { extremeOf, meanOf, rootSumSquare } from "./combined";
-import { judged } from "./judged";
+import { judged, judgedPoints } from "./judged";
 import { proposed } from "./proposed";
 import { amplitude, isAmplitude, kindText, opened, type Value } from "./value";
 
@@ -149,18 +149,17 @@ export const functions = /* @__PURE__ */ frozen({
   },
   judge: {
     usage: 'judge(4.1 mm/s rms, "pump 90 kW 2980 r/min rigid")',
-    help: "the zone of a reading for a machine; a third argument names the scheme",
+    help: 'the zones possible for a reading of a machine, by all schemes that its facts admit; a third argument names the one scheme; several points in quotes, the worst governs: "DE-H 3.1, DE-V 2.2 mm/s rms"',
     arity: [2, 3],
-    run: ([reading, machine, scheme]) =>
-      judged(
-        amplitude(reading),
-        phrase(machine, "a machine"),
-        scheme === undefined ? undefined : phrase(scheme, "a scheme"),
-      ),
+    run: ([reading, machine, scheme]) => {
+      const words = phrase(machine, "a machine");
+      const by = scheme === undefined ? undefined : phrase(scheme, "a scheme");
+      return typeof reading === "string" ? judgedPoints(reading, words, by) : judged(amplitude(reading), words, by);
+    },
   },
   setpoints: {
     usage: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid")',
-    help: "alarm and trip proposed from a baseline, with reasons; a third argument names the scheme",
+    help: "alarm and trip proposed from a baseline, with reasons, by the scheme that judge takes (of several the one with the lowest trip); a third argument names the scheme",
     arity: [2, 3],
     run: ([baseline, machine, scheme]) =>
       proposed(

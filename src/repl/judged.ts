@@ -1,26 +1,60 @@
 import { type Amplitude, format, significant, union } from "../reading/index";
-import { classify, schemeById, schemeChoice } from "../severity/index";
+import { classify, type Judgement, judge, judgePoints, schemeById, type Verdict } from "../severity/index";
 import { behind, type Report } from "./value";
 
-/**
- * A reading judged for a machine: zone and word first, then the nearest limit, the scheme, and what to know; with all
- * that the reading and the judgement assumed.
- */
-export function judged(reading: Amplitude, machine: string, scheme: string | undefined): Report {
-  const by = scheme === undefined ? schemeChoice(machine).scheme : schemeById(scheme);
-  const judgement = classify(reading, { scheme: by, machine, assume: "lowest limits" });
-  const { zone, word, limit, margin, standard, edition, verified, assumedFacts, cautions } = judgement;
+/** What a headline says more than the zone, the nearest limit, and what was assumed on the way. */
+function firstLine({ headline, word }: Pick<Judgement, "headline" | "word">, reading: Amplitude, by: Verdict): string {
+  const { limit, margin, assumed } = by;
   const away =
     margin.decibels < 0 ? `${significant(-margin.decibels)} dB above` : `${significant(margin.decibels)} dB below`;
-  const way = { ...reading, assumed: union(reading.assumed, judgement.assumed) };
-  const assumed = assumedFacts.map((fact) => `  assumed: ${fact}`);
+  const way = { ...reading, assumed: union(reading.assumed, assumed) };
+  return `${headline}${word === headline || headline.includes(": ") ? "" : `, ${word}`}: ${format(reading)} is ${away} the ${limit.name} limit, ${format(limit)}${behind(way)}`;
+}
+
+/** The schemes of a verdict, what it was judged by and what it rests on. */
+function restLines({ standard, edition, verified, judgements, assumedFacts, setAside, ...rest }: Verdict): string[] {
+  const [, ...others] = judgements;
+  const not = judgements.flatMap((one) => one.unjudged.map(({ as, because }) => `${as}: ${because}`));
+  return [
+    `  by ${standard} (${edition})${verified ? "" : ", limits FROM MEMORY"}`,
+    ...others.map((one) => `  by ${one.standard} (${one.edition}): ${one.headline}`),
+    ...[...new Set(not)].map((text) => `  not judged: ${text}`),
+    ...assumedFacts.map((text) => `  assumed: ${text}`),
+    ...setAside.map((text) => `  set aside: ${text}`),
+    ...rest.cautions.map((text) => `  caution: ${text}`),
+  ];
+}
+
+/** The judgement by one scheme, as a verdict. */
+function byScheme(reading: Amplitude, machine: string, scheme: string): Verdict {
+  const judgement = classify(reading, { scheme: schemeById(scheme), machine, assume: "lowest limits" });
+  return { ...judgement, judgements: [judgement], deciding: [] };
+}
+
+/**
+ * A reading judged for a machine: headline and word first, then the nearest limit, the schemes, and what to know; with
+ * all that the reading and the judgement assumed.
+ */
+export function judged(reading: Amplitude, machine: string, scheme: string | undefined): Report {
+  const verdict = scheme === undefined ? judge(reading, machine) : byScheme(reading, machine, scheme);
+  return {
+    report: [firstLine(verdict, reading, verdict), ...restLines(verdict)].join("\n"),
+    data: Object.freeze({ ...verdict, assumed: union(reading.assumed, verdict.assumed) }),
+  };
+}
+
+/** Readings of several points of a machine, the worst in front. */
+export function judgedPoints(points: string, machine: string, scheme: string | undefined): Report {
+  const answer = judgePoints(points, machine, scheme === undefined ? {} : { scheme: schemeById(scheme) });
+  const { governing, notRead } = answer;
+  const { verdict, reading, point } = governing;
   return {
     report: [
-      `${zone}${word === zone ? "" : `, ${word}`}: ${format(reading)} is ${away} the ${limit.name} limit, ${format(limit.value, limit.as)}${behind(way)}`,
-      `  by ${standard} (${edition})${verified ? "" : ", limits FROM MEMORY"}`,
-      ...assumed,
-      ...cautions.map((caution) => `  caution: ${caution}`),
+      `${point} governs, ${firstLine(answer, reading, verdict)}`,
+      ...answer.points.map((one) => `  ${one.point} ${format(one.reading)}: ${one.verdict.headline}`),
+      ...(notRead.length === 0 ? [] : [`  not read: ${notRead.join(", ")}`]),
+      ...restLines(verdict),
     ].join("\n"),
-    data: Object.freeze({ ...judgement, assumed: way.assumed }),
+    data: answer,
   };
 }

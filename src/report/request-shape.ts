@@ -51,6 +51,14 @@ export function requestShape(): ShapeOf<SheetRequest> {
     delay: { alarm: "number", trip: "number", longest: "number", reasons },
     hysteresis: { percent: "number", reasons },
     warnings: [{ code: "text", text: "text" }],
+    schemes: [
+      {
+        ...{ scheme: "text", standard: "text", edition: "text", machineClass: "text" },
+        ...{ lower: "number", upper: "number or null" },
+      },
+    ],
+    assumedFacts: ["text"],
+    setAside: ["text"],
     assumed: assumedShape,
     verified: "truth",
     cautions: ["text"],

@@ -29,7 +29,18 @@ function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning
       ? CAPS
       : "limits of the scheme are recalled, not checked against a printed copy";
   const warnings: SetpointWarning[] = [{ code: "unverified limits", text: known }];
-  const { lower, upper, leftOut } = limits;
+  const { lower, upper, leftOut, schemes, assumedFacts, setAside } = limits;
+  if (schemes.length > 1) {
+    const all = schemes.map(
+      ({ scheme, upper: trip }) => `${scheme} ${trip === null ? "no trip" : `${significant(trip)} ${as}`}`,
+    );
+    warnings.push({
+      code: "several schemes",
+      text: `the facts given admit ${schemes.length} schemes, and the lowest trip is taken: ${all.join(", ")}`,
+    });
+  }
+  if (assumedFacts.length > 0) warnings.push({ code: "assumed facts", text: `assumed: ${assumedFacts.join("; ")}` });
+  if (setAside.length > 0) warnings.push({ code: "set aside", text: `set aside: ${setAside.join("; ")}` });
   if (base !== null && base.value > lower.amplitude.value) {
     warnings.push({
       code: "baseline in zone C",

@@ -3,7 +3,7 @@ export { type Baseline, type BaselineOptions, baseline, type Outlier } from "./b
 export { baselineShape } from "./baseline-shape";
 export { type DelayAdvice, delayAdvice } from "./delay-advice";
 export type { OwnLimits } from "./own-limits";
-export type { Proposal, ProposedSetpoint } from "./proposal";
+export type { Proposal, ProposalScheme, ProposedSetpoint } from "./proposal";
 export type { ProposalRequest } from "./proposal-request";
 export { proposeSetpoints } from "./propose-setpoints";
 export { type Reason, setpointRules } from "./reason";

@@ -38,7 +38,8 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
   const [lower, upper] = [limit("B/C"), limit("C/D")];
   if (lower.amplitude.value < upper.amplitude.value) {
     const assumed = union(lower.amplitude.assumed, upper.amplitude.assumed);
-    return { kind: "zones", lower, upper, ceilings: null, verified: false, assumed, leftOut: [] };
+    const none = { leftOut: [], schemes: [], assumedFacts: [], setAside: [] };
+    return { kind: "zones", lower, upper, ceilings: null, verified: false, assumed, ...none };
   }
   throw new VeladisError("out-of-range", {
     expected: "a limit C/D above the limit B/C",

@@ -10,8 +10,11 @@ import type { SensorLimits } from "./setpoint-warnings";
 export interface ProposalRequest {
   /** Statistics by {@link baseline}, one reading such as `"2 mm/s rms"`, or `"none"`. */
   readonly baseline: Baseline | Amplitude | string;
-  /** The severity table, by id or as data. */
-  readonly scheme?: SchemeRef;
+  /**
+   * The scheme, by id or as data. Without it and without limits, the schemes by which `judge` judges the machine; of
+   * several the one with the lowest trip. `"none"`: a statistical alarm alone.
+   */
+  readonly scheme?: SchemeRef | "none";
   /** Limits of the maker or the site, in place of a scheme. */
   readonly limits?: OwnLimits;
   /** The machine, as the scheme asks for it; its type and speed also decide the delays. */

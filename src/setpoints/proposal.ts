@@ -13,6 +13,19 @@ export interface ProposedSetpoint extends StoredSetpoint {
   readonly reasons: readonly Reason[];
 }
 
+/** A scheme that was looked at for a proposal. */
+export interface ProposalScheme {
+  readonly scheme: string;
+  readonly standard: string;
+  readonly edition: string;
+  /** The class of the machine, in words; empty where the scheme has one only. */
+  readonly machineClass: string;
+  /** The limit an alarm is set from (B/C, or a fan's alarm), in the type of the setpoints. */
+  readonly lower: number;
+  /** The limit of a trip (C/D, or a fan's shutdown); null where the standard prints none. */
+  readonly upper: number | null;
+}
+
 /** Proposed settings with the reason and the source of every number. */
 export interface Proposal {
   /** Unit and detector of the setpoints. */
@@ -34,6 +47,12 @@ export interface Proposal {
   /** Percent of the threshold. */
   readonly hysteresis: { readonly percent: number; readonly reasons: readonly Reason[] };
   readonly warnings: readonly SetpointWarning[];
+  /** The schemes that the machine's facts admit, or the one that was named; the first, of the lowest trip, is used. */
+  readonly schemes: readonly ProposalScheme[];
+  /** What was taken for facts of the machine that were not given, in words. */
+  readonly assumedFacts: readonly string[];
+  /** What was given of the machine and plays no part, in words. */
+  readonly setAside: readonly string[];
   /** What was assumed in baseline, limits, sensor and device, and in bringing them to one unit. */
   readonly assumed: readonly Assumption[];
   /** False when a limit or rule used is recalled and was not read in print. */

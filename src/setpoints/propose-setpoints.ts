@@ -7,12 +7,13 @@ import { parseMachine } from "../severity/index";
 import { baselineOf } from "./baseline-of-request";
 import { caseWarnings } from "./case-warnings";
 import { type DelayAdvice, delayAdvice } from "./delay-advice";
+import { limitsOfMachine } from "./machine-limits";
 import { numberWarnings } from "./number-warnings";
 import { limitsOfSite } from "./own-limits";
 import type { Proposal, ProposedSetpoint } from "./proposal";
 import { type ProposalRequest, requireRequest } from "./proposal-request";
 import { setpointRules } from "./reason";
-import { limitsOfScheme } from "./setpoint-limits";
+import { type LimitsQuestion, limitsOfScheme, type SetpointLimits } from "./setpoint-limits";
 import { alarmTarget, hysteresisFor, type Target, tripTarget } from "./setpoint-targets";
 import type { SetpointWarning } from "./setpoint-warnings";
 import { statisticAmplitude } from "./statistic-amplitude";
@@ -59,12 +60,25 @@ function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kin
   ];
 }
 
+/** The limits to set from: those of the site, of the scheme that is named, or of those that the machine's facts admit. */
+function limitsOf(
+  { limits: own, scheme, machine }: ProposalRequest,
+  question: Pick<LimitsQuestion, "type" | "hertz">,
+): SetpointLimits | null {
+  if (own !== undefined) return limitsOfSite(own, question.type, question.hertz);
+  if (scheme === "none") return null;
+  if (scheme !== undefined) return limitsOfScheme({ ...question, scheme, machine });
+  return machine === undefined ? null : limitsOfMachine(machine, question);
+}
+
 /**
  * Alarm and trip for a machine, with delay, hysteresis, warnings, and the reason and source of every number.
  *
  * ALARM is the baseline plus a quarter of the upper limit of zone B, at most 1.25 times that limit. TRIP is the upper
  * limit of zone C; the range it may lie in ends at 1.25 times that limit. Both are rounded down to the steps of the
- * device. Without a scheme or limits of the maker only a statistical alarm is given, and no trip.
+ * device. Without a scheme and limits of the maker, the schemes are those by which {@link judge} judges the machine: of
+ * several that its facts admit, the one with the lowest trip; facts not given are taken for their lower limits, and named.
+ * Without a machine, or with the scheme `"none"`, only a statistical alarm is given, and no trip.
  *
  * @throws {@link VeladisError} `missing-fact`, `missing-frequency`, and as {@link limitsFor} and {@link storedSetpoint}
  * @example
@@ -88,10 +102,12 @@ function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kin
  * proposal.trip?.range; // => [4.5, 8.875]
  * proposal.delay.trip; // => 3
  * proposal.warnings.map(({ code }) => code); // => ["unverified limits", "single baseline"]
+ * const machine = "pump 90 kW 2980 r/min category II";
+ * proposeSetpoints({ baseline: "2.2 mm/s rms", machine }).schemes.map(({ scheme }) => scheme); // => ["iso-10816-7-2009"]
  * ```
  */
 export function proposeSetpoints(request: ProposalRequest): Proposal {
-  const { scheme, limits: own, machine, sensor, device, k, onDelay, ...given } = requireRequest(request);
+  const { limits: own, machine, sensor, device, k, onDelay, ...given } = requireRequest(request);
   const facts = typeof machine === "string" ? parseMachine(machine) : machine;
   const speed = facts?.speed;
   // a speed that varies is none to convert at
@@ -100,12 +116,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
   const as = deviceType(device, baselineType ?? "mm/s rms");
   const here = (amplitude: Amplitude): ConvertedAmplitude => convertedAt(amplitude, as, hertz);
   const base = level === null ? null : here(level);
-  const limits =
-    own !== undefined
-      ? limitsOfSite(own, as, hertz)
-      : scheme === undefined
-        ? null
-        : limitsOfScheme({ scheme, machine, type: as, hertz });
+  const limits = limitsOf(request, { type: as, hertz });
   const statisticalOf = (readings: Parameters<typeof statisticalAlarm>[0]) =>
     here(statisticalAlarm(readings, level as Amplitude, k));
   const statistical =
@@ -164,6 +175,9 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     delay,
     hysteresis,
     warnings: Object.freeze(warnings),
+    schemes: Object.freeze(limits?.schemes ?? []),
+    assumedFacts: Object.freeze(limits?.assumedFacts ?? []),
+    setAside: Object.freeze(limits?.setAside ?? []),
     assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one?.assumed), []),
     verified:
       alarm !== null &&

@@ -1,7 +1,16 @@
 import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
 import { type Source, VeladisError } from "../core/index";
 import { type Assumption, amplitudeIn, parsedType, significant, union } from "../reading/index";
-import { type CriterionLimits, type Limit, limitsFor, type MachineRef, type SchemeRef } from "../severity/index";
+import {
+  type CriterionLimits,
+  conditionText,
+  type Limit,
+  limitsFor,
+  type MachineRef,
+  type SchemeRef,
+  schemeById,
+} from "../severity/index";
+import type { ProposalScheme } from "./proposal";
 
 /** A limit to set from, in the type of the setpoints. */
 export interface SetpointLimit {
@@ -30,6 +39,12 @@ export interface SetpointLimits {
   readonly assumed: readonly Assumption[];
   /** Quantities that the scheme limits too and that this proposal leaves out. */
   readonly leftOut: readonly string[];
+  /** The schemes that were looked at, the one that these limits are of in front; none for limits of the site. */
+  readonly schemes: readonly ProposalScheme[];
+  /** What was taken for facts of the machine that were not given, in words. */
+  readonly assumedFacts: readonly string[];
+  /** What was given of the machine and plays no part, in words. */
+  readonly setAside: readonly string[];
 }
 
 /** Which limits are asked for. */
@@ -53,6 +68,20 @@ function criterionFor(criteria: readonly CriterionLimits[], type: string): Crite
   });
 }
 
+/**
+ * Refuses a scheme whose ranges are for orientation: a setpoint by them would be a guess.
+ *
+ * @throws {@link VeladisError} `out-of-range`
+ */
+function requireCriterion(scheme: SchemeRef): void {
+  const { informative, standard, edition } = typeof scheme === "string" ? schemeById(scheme) : scheme;
+  if (!informative) return;
+  throw new VeladisError("out-of-range", {
+    expected: "a scheme whose limits are a criterion, or limits of the maker or the site",
+    received: `${standard} (${edition}), whose ranges are informative: for orientation, never a setpoint`,
+  });
+}
+
 /** How a source is known, in words. */
 function knownBy({ provenance }: Source): string {
   return provenance === "published" ? "read in print" : "from memory";
@@ -60,7 +89,9 @@ function knownBy({ provenance }: Source): string {
 
 /** Limits of a scheme for a machine, in the type of the setpoints. */
 export function limitsOfScheme({ scheme, machine, type, hertz }: LimitsQuestion): SetpointLimits {
-  const criteria: CriterionLimits[] = limitsFor({ scheme, ...(machine !== undefined && { machine }) });
+  const told = { scheme, assume: "lowest limits", ...(machine !== undefined && { machine }) } as const;
+  const criteria: CriterionLimits[] = limitsFor(told);
+  requireCriterion(scheme);
   const criterion = criterionFor(criteria, type);
   const inType = (value: number, note: string): ConvertedAmplitude =>
     convertAmplitude(
@@ -99,6 +130,14 @@ export function limitsOfScheme({ scheme, machine, type, hertz }: LimitsQuestion)
     ceilings: ceilings ?? null,
     verified: lower.verified && upper?.verified !== false,
     assumed: union(low.amplitude.assumed, high?.amplitude.assumed),
+    ...{ assumedFacts: criterion.assumedFacts, setAside: criterion.setAside },
+    schemes: [
+      {
+        scheme: typeof scheme === "string" ? scheme : scheme.id,
+        ...{ standard: lower.standard, edition: lower.edition, machineClass: conditionText(criterion.machineClass) },
+        ...{ lower: low.amplitude.value, upper: high?.amplitude.value ?? null },
+      },
+    ],
     leftOut: [...new Set(criteria.map(({ quantity }) => quantity))].filter((one) => one !== criterion.quantity),
   };
 }

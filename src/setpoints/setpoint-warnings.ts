@@ -1,6 +1,9 @@
 /** What can be wrong with a proposal. */
 export const setpointWarnings = /* @__PURE__ */ Object.freeze({
   "unverified limits": "limits or rules recalled from memory, not checked against a printed copy",
+  "several schemes": "the facts given admit several schemes, and the one with the lowest trip is used",
+  "assumed facts": "facts of the machine were not given, and taken for their lower limits",
+  "set aside": "something given of the machine plays no part",
   "single baseline": "the baseline is one reading, without scatter",
   "no baseline": "there is no baseline",
   "poor baseline": "the baseline itself carries a warning",

@@ -1,6 +1,7 @@
 import { VeladisError } from "../core/index";
 import { type FactPoints, openFacts, pointsText } from "./fact-points";
 import { type Fact, facts as factTable, isNumberFact } from "./facts";
+import { requireKnownLabels, rowLabels, withLabels } from "./known-labels";
 import { withLabelledPower } from "./labelled-power";
 import type { FactValue, KnownFacts } from "./machine";
 import { machineTypes } from "./machine-types";
@@ -19,40 +20,30 @@ export interface Admitted {
   readonly scope: readonly string[];
 }
 
-/** Labels that tell rows of a scheme apart and never choose the scheme; nor does a shaft height. */
-const rowFacts: readonly Fact[] = [
-  "group",
-  "class",
-  "category",
-  "grade",
-  "part",
-  "band",
-  "content",
-  "units",
-  "shaftHeight",
-  "height",
-];
+/** Facts that tell rows of a scheme apart and never choose the scheme. */
+const rowFacts: readonly Fact[] = [...rowLabels, "shaftHeight", "height"];
 
 /** Without the facts that tell rows of a scheme apart. */
 function scopeFacts(known: KnownFacts): KnownFacts {
   return Object.fromEntries(Object.entries(known).filter(([fact]) => !rowFacts.includes(fact as Fact)));
 }
 
-/** The schemes that give a verdict on such a machine at such a place, best first. */
-function relevant(schemes: readonly Scheme[], known: KnownFacts, place: Scheme["place"]): readonly Scheme[] {
-  const { type, condition } = known;
+/** The schemes that give a verdict on such a machine, new or in service, wherever it is measured, best first. */
+function forMachine(schemes: readonly Scheme[], known: KnownFacts): readonly Scheme[] {
   const possible = schemes.filter(
-    (one) =>
-      one.place === place &&
-      one.kind !== "grades" &&
-      one.informative === undefined &&
-      (one.machines === undefined || (one.machines as readonly string[]).includes(type as string)),
+    ({ kind, informative, machines }) =>
+      kind !== "grades" &&
+      informative === undefined &&
+      (machines === undefined || (machines as readonly string[]).includes(known.type as string)),
   );
-  const isNew = condition === "new" && possible.some(({ kind }) => kind === "acceptance");
-  return inOrder(
-    possible.filter(({ kind }) => (kind === "acceptance") === isNew),
-    known,
-  );
+  return inOrder(possible, known);
+}
+
+/** Those of them for a place, and for a new machine where there are such. */
+function relevant(schemes: readonly Scheme[], known: KnownFacts, place: Scheme["place"]): readonly Scheme[] {
+  const possible = schemes.filter((one) => one.place === place);
+  const isNew = known.condition === "new" && possible.some(({ kind }) => kind === "acceptance");
+  return possible.filter(({ kind }) => (kind === "acceptance") === isNew);
 }
 
 /** Walks through every combination of what the open facts may be. */
@@ -120,8 +111,11 @@ export function admittedSchemes(
       allowed: Object.keys(machineTypes),
     });
   }
-  const possible = relevant(schemes, given, place);
-  const known = withLabelledPower(possible, given);
+  const all = forMachine(schemes, given);
+  // what labels say of a machine holds wherever it is measured, new or in service
+  requireKnownLabels(all, given);
+  const known = withLabelledPower(all, given);
+  const possible = relevant(all, given, place);
   const open = openFacts(possible, known);
   const found = new Map<Scheme, Map<Fact, Set<FactValue>>>();
   walk(open, scopeFacts(known), (completed) => {
@@ -131,8 +125,9 @@ export function admittedSchemes(
     for (const { fact } of open) taken.get(fact)?.add(completed[fact] as FactValue);
     found.set(first, taken);
   });
-  return possible.flatMap((scheme) => {
+  const admitted = possible.flatMap((scheme) => {
     const taken = found.get(scheme);
     return taken === undefined ? [] : [admittedAs(scheme, known, open, taken)];
   });
+  return withLabels(admitted);
 }

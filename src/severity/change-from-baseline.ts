@@ -19,6 +19,7 @@ import { type Limit, limitText } from "./limit";
 import { loopCautions } from "./loop-cautions";
 import type { MachineRef } from "./machine-facts";
 import { type Assume, placedMachine } from "./placed-machine";
+import { requireInRange } from "./require-in-range";
 import { requireOptions } from "./require-options";
 import { requirePlace } from "./require-place";
 import { type SchemeRef, schemeOf } from "./scheme-of";
@@ -130,6 +131,7 @@ export function changeFromBaseline(
   }
   const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
   const [reading, baseline] = [amplitudeOf(now), amplitudeOf(before)];
+  requireInRange([reading, baseline]);
   if (reading.level !== undefined) {
     throw new VeladisError("out-of-range", {
       expected: "a reading in a linear unit, since a difference of levels is a ratio",

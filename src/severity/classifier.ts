@@ -1,6 +1,7 @@
 import { type Classifier, type ClassifierOptions, compiledClassifier } from "./compiled-classifier";
 import type { MachineRef } from "./machine-facts";
 import { placedMachine } from "./placed-machine";
+import { requireCriterion } from "./require-criterion";
 import type { Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
@@ -35,6 +36,7 @@ export function classifier<const S extends SchemeRef>(
   options: ClassifierOptions = {},
 ): Classifier<KindOf<S>> {
   const table: Scheme = schemeOf(scheme);
+  requireCriterion(table);
   const judge = compiledClassifier(from, options, (assume) => [placedMachine(table, machine, assume)]);
   return Object.freeze(Object.assign(judge, { scheme: table.id })) as Classifier<KindOf<S>>;
 }

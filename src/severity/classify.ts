@@ -3,7 +3,9 @@ import { judgementIn } from "./judgement-in";
 import type { MachineRef } from "./machine-facts";
 import { type Assume, placedMachine } from "./placed-machine";
 import { type ReadingRef, readingsOf } from "./readings";
+import { requireCriterion } from "./require-criterion";
 import { requireOptions } from "./require-options";
+import type { Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
 /** Which table a reading is judged by, and for which machine. */
@@ -60,6 +62,9 @@ export function classify<const S extends SchemeRef>(
 ): Judgement<KindOf<S>> {
   const { crestFactor, machine: described, assume } = requireOptions(options);
   const readings = readingsOf(reading);
-  const machine = placedMachine(schemeOf(options.scheme), described ?? {}, assume);
+  const scheme: Scheme = schemeOf(options.scheme);
+  // before anything is asked of the machine
+  requireCriterion(scheme);
+  const machine = placedMachine(scheme, described ?? {}, assume);
   return judgementIn(machine, readings, crestFactor) as Judgement<KindOf<S>>;
 }

@@ -9,6 +9,7 @@ export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
 export type { Interval } from "./interval";
 export { type JudgeOptions, judge } from "./judge";
 export type { CriterionJudgement, Margin } from "./judge-criterion";
+export { type JudgePointsOptions, judgePoints, type PointsVerdict, type PointVerdict } from "./judge-points";
 export type { Judgement } from "./judgement";
 export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
 
@@ -27,6 +28,7 @@ export type { MissingFact } from "./match-machine";
 export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
 export type { Assume } from "./placed-machine";
+export { type PointReading, parsePoints } from "./points";
 export type { PossibleZones } from "./possible-zones";
 export type { ReadingRef } from "./readings";
 export type {

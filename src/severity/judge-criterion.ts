@@ -3,6 +3,7 @@ import type { Source } from "../core/index";
 import { type Amplitude, type Assumption, type Step, withStep } from "../reading/index";
 import type { Quantity } from "../units/index";
 import type { Bound } from "./applicable-criteria";
+import { carriedAsBound } from "./carried-as-bound";
 import type { CriterionPlan } from "./criterion-plan";
 import type { SchemeKind, Zone } from "./kinds";
 import type { Limit } from "./limit";
@@ -52,11 +53,10 @@ export function judgedBy(
   const { criterion, bound, hertz, place, limits, bounds, texts, zones, band, verified } = plan;
   const reading = readings[place] as Amplitude;
   const crest = crestFactor ?? plan.crestFactor;
-  const judged = convertAmplitude(
-    reading,
-    criterion.as,
-    hertz !== undefined ? { at: { hertz } } : crest === undefined ? undefined : { crestFactor: crest },
-  );
+  const judged =
+    hertz !== undefined
+      ? carriedAsBound(reading, criterion.as, hertz)
+      : convertAmplitude(reading, criterion.as, crest === undefined ? undefined : { crestFactor: crest });
   const { value, assumed, quantity } = judged;
   let above = 0;
   for (const most of bounds) if (value > most) above++;

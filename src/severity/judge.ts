@@ -25,9 +25,9 @@ export interface JudgeOptions {
 /** The verdict of one place, with the worst judgement in front. */
 function onePlace({ judgements, possible, headline, word }: PlaceVerdict, { deciding }: AdmittedMachines): Verdict {
   const [first] = judgements as [PlaceVerdict["judgements"][number]];
-  if (judgements.length === 1) return Object.freeze({ ...first, headline, possible, judgements, deciding });
   const worst = possible.at(-1) as Verdict["zone"];
-  return Object.freeze({ ...first, ...unitedParts(judgements), headline, word, possible, worst, judgements, deciding });
+  const parts = judgements.length === 1 ? {} : unitedParts(judgements);
+  return Object.freeze({ ...first, ...parts, headline, word, possible, worst, judgements, deciding });
 }
 
 /** Refuses a displacement whose place nobody said. */
@@ -37,6 +37,24 @@ function refusePlace(): never {
     received: "a displacement of unknown place",
     allowed: ["housing", "shaft"],
   });
+}
+
+/** The schemes for both places; the place is asked for where a machine fits into those of one place only. */
+function atBothPlaces(at: (where: "housing" | "shaft") => AdmittedMachines): [AdmittedMachines, AdmittedMachines] {
+  const found: AdmittedMachines[] = [];
+  let refusal: unknown;
+  for (const where of ["housing", "shaft"] as const) {
+    try {
+      found.push(at(where));
+    } catch (error) {
+      if (!(error instanceof VeladisError)) throw error;
+      refusal ??= error;
+    }
+  }
+  const [one, other] = found;
+  if (one !== undefined && other !== undefined) return [one, other];
+  if (one !== undefined && one.machines.length > 0) refusePlace();
+  throw refusal;
 }
 
 /**
@@ -74,15 +92,16 @@ export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOp
   const { place } = machineFacts(machine) as { place?: "housing" | "shaft" };
   const at = (where: "housing" | "shaft"): AdmittedMachines => admittedMachines(machine, where, assume, schemes);
   const isEither = place === undefined && readings.every(({ quantity }) => quantity === "displacement");
-  const first = at(place ?? "housing");
-  const other = isEither ? at("shaft") : undefined;
+  const [first, other] = isEither ? atBothPlaces(at) : [at(place ?? "housing"), undefined];
   const isOne = other === undefined || other.machines.length === 0;
   if (first.machines.length === 0 && isOne) refuseUnknown(machine, schemes);
   if (isOne || first.machines.length === 0) {
     const only = first.machines.length > 0 ? first : (other as AdmittedMachines);
     return onePlace(verdictAtPlace(only, readings, crestFactor), only);
   }
-  if (assume === "nothing") refusePlace();
+  // a pass and a zone are answers to other questions: no set holds both
+  const kinds = new Set([...first.machines, ...other.machines].map(({ scheme }) => scheme.kind));
+  if (assume === "nothing" || kinds.size > 1) refusePlace();
   return bothPlaces(verdictAtPlace(first, readings, crestFactor), verdictAtPlace(other, readings, crestFactor), [
     ...new Set([...first.deciding, ...other.deciding]),
   ]);

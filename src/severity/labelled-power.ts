@@ -1,57 +1,75 @@
 import { VeladisError } from "../core/index";
 import { facts } from "./facts";
-import { type Interval, intervalText } from "./interval";
+import { type Interval, intervalText, isBeyond } from "./interval";
 import type { KnownFacts } from "./machine";
 import { type MachineType, machineTypes } from "./machine-types";
 import type { MachineClass, Scheme } from "./scheme";
-import { labelsAgree, verdict } from "./verdict";
+import { labelsAgree } from "./verdict";
+
+type Range = readonly [low: number, high: number];
 
 const tight = 1e-6;
 
 /** The ends of an interval as a range of which every value is possible. */
-function rangeOf({ from, above, to, below }: Interval): readonly [number, number] {
+function rangeOf({ from, above, to, below }: Interval): Range {
   const low = from ?? (above === undefined ? tight : above * (1 + tight));
   const high = to ?? (below === undefined ? Number.MAX_VALUE : below * (1 - tight));
   return [low, high];
 }
 
-/** Why a label of a class and a power cannot both be true. */
-function refuse(label: string, { standard, edition }: Scheme, power: Interval, received: string): never {
+/** What a label of a class tells of the power, and where it stands. */
+interface Told {
+  readonly label: string;
+  readonly scheme: Scheme;
+  readonly powers: readonly Interval[];
+}
+
+/** Why a label of a class and a power, or another label, cannot both be true. */
+function refuse({ label, scheme: { standard, edition } }: Told, power: Interval, other: string): never {
   throw new VeladisError("out-of-range", {
     expected: `a power that agrees with ${label} of ${standard} (${edition}): ${intervalText(power, "kW")}`,
-    received: `${label} and a power of ${received}`,
+    received: `${label} and ${other}`,
   });
+}
+
+/** What the label of a fact tells of the power, by the first scheme that has it. */
+function toldBy(schemes: readonly Scheme[], fact: "group" | "class", known: KnownFacts): Told | undefined {
+  const label = known[fact];
+  if (label === undefined) return undefined;
+  const isNamed = ({ named }: MachineClass) =>
+    named?.[fact] !== undefined &&
+    [named[fact]].flat().some((one) => labelsAgree(fact, one as string, label as string));
+  const scheme = schemes.find(({ classes }) => classes.some(isNamed));
+  const by = scheme?.classes.find(isNamed)?.by;
+  const power = by?.power;
+  if (scheme === undefined || power === undefined) return undefined;
+  // where the shaft height of an electrical machine decides, a large one may have a small power, never the other way round
+  const electrical =
+    by?.shaftHeight !== undefined && known.type !== undefined && machineTypes[known.type as MachineType].electrical;
+  const { from: _, above: __, ...most } = power;
+  const scope = scheme.within?.power;
+  return { label: `${fact} ${label}`, scheme, powers: [electrical ? most : power, ...(scope ? [scope] : [])] };
 }
 
 /**
  * The facts with the power that a label of a group or class tells, where the power itself was not given.
  *
- * @throws {@link VeladisError} `out-of-range` where label and power contradict each other
+ * @throws {@link VeladisError} `out-of-range` where labels and power contradict each other
  */
 export function withLabelledPower(schemes: readonly Scheme[], known: KnownFacts): KnownFacts {
-  let told = known;
+  const { power } = known;
+  let [low, high]: Range = typeof power === "number" ? [power, power] : [tight, Number.MAX_VALUE];
+  let by = `a power of ${power} ${facts.power.unit}`;
   for (const fact of ["group", "class"] as const) {
-    const label = known[fact];
-    if (label === undefined) continue;
-    const isNamed = ({ named }: MachineClass) =>
-      named?.[fact] !== undefined &&
-      [named[fact]].flat().some((one) => labelsAgree(fact, one as string, label as string));
-    const scheme = schemes.find(({ classes }) => classes.some(isNamed));
-    const power = scheme?.classes.find(isNamed)?.by?.power;
-    if (scheme === undefined || power === undefined) continue;
-    const { type, power: given } = known;
-    if (given === undefined) {
-      if (known.shaftHeight === undefined) told = { ...told, power: rangeOf(power) };
-      continue;
+    const told = toldBy(schemes, fact, known);
+    if (told === undefined) continue;
+    for (const one of told.powers) {
+      if (isBeyond(one, low, high)) refuse(told, one, by);
+      const [least, most] = rangeOf(one);
+      if (power === undefined) [low, high] = [Math.max(low, least), Math.min(high, most)];
     }
-    const text = `${typeof given === "object" ? given.join(" to ") : given} ${facts.power.unit}`;
-    // of an electrical machine the shaft height decides: a large one may have a small power, never the other way round
-    const electrical = type !== undefined && machineTypes[type as MachineType].electrical;
-    const reach = electrical ? { ...power, from: undefined, above: undefined } : power;
-    const scope = scheme.within?.power;
-    if (verdict({ power: reach as Interval }, "power", known) === "unmet")
-      refuse(`${fact} ${label}`, scheme, power, text);
-    if (scope && verdict({ power: scope }, "power", known) === "unmet") refuse(`${fact} ${label}`, scheme, scope, text);
+    if (power === undefined) by = told.label;
   }
-  return told;
+  const isTold = power === undefined && (low > tight || high < Number.MAX_VALUE);
+  return isTold ? { ...known, power: [low, high] } : known;
 }

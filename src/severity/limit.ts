@@ -1,7 +1,7 @@
 import { type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { Level, ReadingType } from "../reading/index";
-import type { UnitSymbol } from "../units/index";
+import type { Quantity, UnitSymbol } from "../units/index";
 import { criterionType } from "./criterion-type";
 import { type LimitName, limitNames, type SchemeKind } from "./kinds";
 import type { FactValue, KnownFacts } from "./machine";
@@ -17,6 +17,9 @@ export interface PrintedLimit {
 /** One limit, with where it comes from and how far that can be trusted. */
 export interface Limit<K extends SchemeKind = SchemeKind> extends PrintedLimit {
   readonly name: LimitName<K>;
+  readonly quantity: Quantity;
+  /** The frequency by which it was carried to the reader's quantity, if it was. */
+  readonly hertz: number | undefined;
   /** What the reader's values are written in: unit and detector, or a level with its reference. */
   readonly as: ReadingType;
   /** The limit as a level, where the reader's values are levels; `value` is linear in `unit` by `detector` always. */
@@ -56,7 +59,7 @@ function allowedForHeight({ height }: Criterion, known: KnownFacts): number {
 
 /** The limits of a criterion for a machine, lowest first, in the standard's own unit. */
 export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts): Limit[] {
-  const { unit, detector } = criterionType(criterion);
+  const { unit, detector, quantity } = criterionType(criterion);
   const { standard, edition } = scheme;
   const more = allowedForHeight(criterion, known);
   return namesOf(scheme).flatMap((name) => {
@@ -66,7 +69,20 @@ export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts
     const source = criterion.limitSources?.[name] ?? criterion.source;
     const verified = source.provenance === "published";
     const printed = Object.freeze({ value, unit, detector });
-    return [Object.freeze({ name, as: criterion.as, ...printed, printed, standard, edition, source, verified })];
+    return [
+      Object.freeze({
+        name,
+        as: criterion.as,
+        ...printed,
+        quantity,
+        hertz: undefined,
+        printed,
+        standard,
+        edition,
+        source,
+        verified,
+      }),
+    ];
   });
 }
 

@@ -34,6 +34,10 @@ export interface CriterionLimits<K extends SchemeKind = SchemeKind> {
   readonly machineClass: Condition;
   /** What was assumed in writing the limits in `as`. */
   readonly assumed: readonly Assumption[];
+  /** What was taken for facts not given, in words. */
+  readonly assumedFacts: readonly string[];
+  /** What was given of the machine and plays no part, in words. */
+  readonly setAside: readonly string[];
   readonly verified: boolean;
 }
 
@@ -77,7 +81,11 @@ function ceilingsIn(type: ReadingType, { as, ceilings }: Criterion, told: Told):
  */
 export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S>): CriterionLimits<KindOf<S>>[] {
   const scheme: Scheme = schemeOf(requireOptions(options).scheme);
-  const { chosen, facts, machineClass } = placedMachine(scheme, options.machine ?? {}, options.assume);
+  const { chosen, facts, machineClass, assumedFacts, setAside } = placedMachine(
+    scheme,
+    options.machine ?? {},
+    options.assume,
+  );
   return chosen.criteria
     .filter((one) => applies(one, facts) !== false)
     .map((criterion) => {
@@ -91,7 +99,7 @@ export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S
         as,
         limits: byName,
         ...ceilingsIn(type.type, criterion, told),
-        machineClass,
+        ...{ machineClass, assumedFacts, setAside },
         assumed: conversionAssumes(criterion.as, type.type),
         verified: all.every(({ verified }) => verified),
       };

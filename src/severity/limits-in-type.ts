@@ -55,7 +55,7 @@ function namedLimits(limits: readonly Limit[]): ReaderLimits["byName"] {
  * within one quantity and without a crest factor that is all there is.
  */
 export function limitsInType(limits: readonly Limit[], reader: ParsedType): (told: Told) => ReaderLimits {
-  const { type, unit, detector, reference } = reader;
+  const { type, unit, detector, quantity, reference } = reader;
   const printed = limits.map(({ printed: { value } }) => value);
   let lastTold: Told | undefined;
   let last: ReaderLimits | undefined;
@@ -67,7 +67,7 @@ export function limitsInType(limits: readonly Limit[], reader: ParsedType): (tol
       const written = values[i] as number;
       const { value, level } =
         reference === 0 ? { value: written } : amplitudeIn(reader, reference * 10 ** (written / 20));
-      const rest = { printed, standard, edition, source, verified };
+      const rest = { quantity, hertz: told.hertz, printed, standard, edition, source, verified };
       return Object.freeze(
         level === undefined
           ? { name, as: type, value, unit, detector, ...rest }

@@ -12,6 +12,8 @@ export interface MachineClassifierOptions extends ClassifierOptions {
   readonly schemes?: readonly SchemeRef[];
 }
 
+const WORSE_PLACE = "place: not given, and the worse of housing and shaft is taken";
+
 /** A judge of many readings of one machine by every scheme that its known facts admit. */
 export interface MachineClassifier extends CompiledClassifier {
   /** The ids of the schemes, best first; the worst of them governs. */
@@ -52,5 +54,10 @@ export function machineClassifier(
     if (found.length === 0) refuseUnknown(machine, schemes);
     return found;
   });
-  return Object.freeze(Object.assign(judge, { schemes: Object.freeze(found.map(({ scheme }) => scheme.id)) }));
+  const ids = Object.freeze(found.map(({ scheme }) => scheme.id));
+  const isBoth = new Set(found.map(({ scheme }) => scheme.place)).size > 1;
+  if (!isBoth) return Object.freeze(Object.assign(judge, { schemes: ids }));
+  const others = judge.assumedFacts.filter((text) => !text.startsWith("place "));
+  const assumedFacts = Object.freeze([WORSE_PLACE, ...others]);
+  return Object.freeze(Object.assign(judge, { schemes: ids, assumedFacts }));
 }

@@ -9,8 +9,11 @@ import type { SchemeRef } from "./scheme-of";
 
 /** What {@link schemesFor} can be told besides the machine. */
 export interface SchemesForOptions {
-  /** Where readings are taken; the housing, if neither this nor the machine says so. */
-  readonly place?: "housing" | "shaft";
+  /**
+   * Where readings are taken, if the machine does not say so: the housing, if this is left out; `"either"` for a
+   * displacement of which nobody said it, which {@link judge} judges at both.
+   */
+  readonly place?: "housing" | "shaft" | "either";
   /** `"lowest limits"`, if not given, or `"nothing"`. */
   readonly assume?: Assume;
   /** The schemes to choose from; the built-in ones if not given. */
@@ -47,7 +50,9 @@ export interface AdmittedScheme {
 export function schemesFor(machine: MachineRef, options: SchemesForOptions = {}): readonly AdmittedScheme[] {
   const { place, assume = "lowest limits", schemes } = requireGiven(options, 'options such as { place: "shaft" }');
   const known = machineFacts(machine) as { place?: "housing" | "shaft" };
-  const { machines } = admittedMachines(machine, known.place ?? place ?? "housing", assume, schemes);
+  const asked = known.place ?? place ?? "housing";
+  const places = asked === "either" ? (["housing", "shaft"] as const) : [asked];
+  const machines = places.flatMap((where) => admittedMachines(machine, where, assume, schemes).machines);
   if (machines.length === 0) refuseUnknown(machine, schemes);
   return machines.map(({ scheme, machineClass, assumedFacts, setAside }) =>
     Object.freeze({ scheme, kind: scheme.kind, machineClass, assumedFacts, setAside }),

@@ -1,6 +1,7 @@
 import { raised, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { KnownFacts } from "./machine";
+import { labelsAgree } from "./verdict";
 
 /** A support is rigid when its lowest natural frequency is this many times the main excitation frequency or more. */
 const RIGID_FROM = 1.25;
@@ -29,13 +30,29 @@ export function supportOf(naturalFrequency: Frequency, excitation: Frequency): "
   return ruled(hertz(naturalFrequency), hertz(excitation));
 }
 
+/** Refuses a support and a mounting of which one is rigid and the other is not: each stands in for the other. */
+function checkMounting(known: KnownFacts): KnownFacts {
+  const { support, mounting } = known;
+  if (typeof support !== "string" || typeof mounting !== "string") return known;
+  const isKnown = ["rigid", "flexible"].some((one) => labelsAgree("mounting", one, mounting));
+  if (!isKnown || labelsAgree("support", support, mounting)) return known;
+  throw new VeladisError("out-of-range", {
+    expected: `a mounting that agrees with the ${support} support`,
+    received: `mounting ${shown(mounting)}`,
+  });
+}
+
 /**
  * The facts with the support computed where the natural frequency and the speed are given; not where it is rigid in one
  * part of a range of speeds and flexible in the other.
  *
- * @throws {@link VeladisError} `out-of-range` when a support is stated that contradicts them
+ * @throws {@link VeladisError} `out-of-range` when a support is stated that contradicts them, or a mounting the support
  */
 export function withSupport(known: KnownFacts): KnownFacts {
+  return checkMounting(withComputed(known));
+}
+
+function withComputed(known: KnownFacts): KnownFacts {
   const { naturalFrequency, speed, support } = known;
   if (typeof naturalFrequency !== "number" || speed === undefined) return known;
   const [low, high] = typeof speed === "object" ? speed : [speed as number, speed as number];

@@ -19,23 +19,29 @@ export interface PlaceVerdict {
 
 const unreadable: readonly string[] = ["missing-frequency", "not-a-sine", "missing-fact"];
 
-/** The judgements by all schemes for a place, and the first refusal of those that cannot judge such a reading. */
+/** A scheme that cannot judge such a reading. */
+interface Unread {
+  readonly standard: string;
+  readonly refusal: VeladisError;
+}
+
+/** The judgements by all schemes for a place, and the first scheme that cannot judge such a reading. */
 function judgedAt(
   { machines }: AdmittedMachines,
   readings: readonly Amplitude[],
   crestFactor: number | undefined,
-): [judgements: Judgement[], refusal: VeladisError | undefined] {
+): [judgements: Judgement[], unread: Unread | undefined] {
   const judgements: Judgement[] = [];
-  let refusal: VeladisError | undefined;
+  let unread: Unread | undefined;
   for (const machine of machines) {
     try {
       judgements.push(judgementIn(machine, readings, crestFactor));
     } catch (error) {
       if (!(error instanceof VeladisError) || !unreadable.includes(error.code)) throw error;
-      refusal ??= error;
+      unread ??= { standard: machine.scheme.standard, refusal: error };
     }
   }
-  return [judgements, refusal];
+  return [judgements, unread];
 }
 
 function shortOf(zones: readonly Zone[], isOpen: boolean): string {
@@ -58,14 +64,14 @@ export function verdictAtPlace(
   readings: readonly Amplitude[],
   crestFactor: number | undefined,
 ): PlaceVerdict {
-  const [judgements, refusal] = judgedAt(place, readings, crestFactor);
+  const [judgements, unread] = judgedAt(place, readings, crestFactor);
   const sorted = worstFirst(judgements);
   const [first] = sorted;
-  if (first === undefined) throw refusal;
+  if (first === undefined) throw unread?.refusal;
   const found = possibleOf(sorted);
   // a scheme that could not judge leaves all open that is worse
-  const possible = refusal === undefined ? found : first.zones.slice(first.zones.indexOf(found[0] as Zone));
-  const isOpen = refusal !== undefined || sorted.some((one) => one.headline.endsWith("or worse"));
+  const possible = unread === undefined ? found : first.zones.slice(first.zones.indexOf(found[0] as Zone));
+  const isOpen = unread !== undefined || sorted.some((one) => one.headline.endsWith("or worse"));
   const short = shortOf(possible, isOpen);
   const { deciding } = place;
   const depends = sorted.length > 1 && possible.length > 1 && deciding.length > 0;
@@ -74,6 +80,10 @@ export function verdictAtPlace(
     possible,
     short,
     headline: headlineOf(first, short, possible.length === 1),
-    word: depends ? `state the ${deciding.join(" and the ")}` : first.word,
+    word: depends
+      ? `state the ${deciding.join(" and the ")}`
+      : unread !== undefined && possible.length > 1
+        ? `${unread.standard} cannot judge this reading`
+        : first.word,
   };
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { checkAgainstKnown, proposeSetpoints, shakerReach, TripLogic } from "../../src/entries/protection";
-import { parseMachine, schemeChoice } from "../../src/entries/severity";
+import { parseMachine, type Scheme, schemesFor } from "../../src/entries/severity";
 import { convertAmplitude, currentLoop, frequency, parseAmplitude, sensor } from "../../src/index";
 import { root } from "./fences";
 
@@ -106,7 +106,7 @@ describe("the page of the invented plant", () => {
 describe.each(plant.machines.map((one) => [one.tag, one] as const))("%s", (_, one) => {
   it("is a machine that a table is for, in words that are all read", () => {
     expect(parseMachine(one.words)).toMatchObject({ power: expect.any(String), type: expect.any(String) });
-    expect(schemeChoice(`${one.words}, in service`).scheme.id).toMatch(/^iso-/);
+    expect(schemesFor(`${one.words}, in service`)[0]?.scheme.id).toMatch(/^iso-/);
   });
 
   it("has a sensor or a loop that carries its trip", () => {
@@ -121,7 +121,7 @@ describe.each(plant.machines.map((one) => [one.tag, one] as const))("%s", (_, on
 
   it("has settings within the rules, on the steps of its device", () => {
     const machine = one.words.endsWith("shaft") ? one.words : `${one.words}, in service, housing`;
-    const { scheme } = schemeChoice(machine);
+    const scheme = schemesFor(machine)[0]?.scheme as Scheme;
     const loop = one.loop === undefined ? {} : { sensor: { loop: one.loop } };
     const { alarm, trip, delay, warnings } = proposeSetpoints({
       ...{ baseline: one.baseline, scheme, machine, onDelay: one.delay },

@@ -55,7 +55,7 @@ describe("a compiled classifier", () => {
     ["iso-10816-3-2009", "group 1 rigid", "dB re 1 m/s"],
     ["iso-10816-6-1995-grades", "reciprocating engine 500 kW", "mm/s rms"],
     ["iso-14694-2003", "fan 3 kW rigid BV-2", "mm/s rms"],
-    ["iec-60034-14-2003", "motor 280 mm mounting free", "mm/s rms"],
+    ["iec-60034-14-2003", "motor 280 mm grade A mounting free", "mm/s rms"],
   ] as const)("%s, %s, in %s: a bound is the last value of its zone", (scheme, machine, type) => {
     const own = classifier(scheme, machine, type);
     expect(own.bounds.length).toBe(own.zones.length - 1);

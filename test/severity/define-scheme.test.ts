@@ -154,7 +154,7 @@ describe("a scheme of your own", () => {
     ["a kind of machine there is none of", (input) => { input.classes[0].by = { type: "toaster" }; }, "unknown-option", /pump, fan/],
     ["a number that is none", (input) => { first(input).limits["A/B"] = Number.NaN; }, "not-a-number", /finite/],
     ["a function", (input) => { input.title = () => "x"; }, "wrong-type", /plain data/],
-    ["a default for a number", (input) => { input.defaults = { power: { is: "90", because: "x" } }; }, "unknown-option", /support/],
+    ["a default for a fact", (input) => { input.defaults = { grade: { is: "A", because: "x" } }; }, "unknown-option", /"defaults"/],
     ["no id", (input) => { delete input.id; }, "wrong-type", /id of a scheme/],
     ["no classes", (input) => { input.classes = []; }, "missing-fact", /classes/],
     ["a band upside down", (input) => { input.band = [1000, 10]; }, "out-of-range", /band/],

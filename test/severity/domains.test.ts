@@ -105,6 +105,9 @@ describe("the classes of a table", () => {
     expect(group({ type: "motor", power: "301 kW", support: "rigid" })).toBe("1");
     expect(group({ power: "300 kW", support: "rigid" })).toBe("2");
     expect(group({ shaftHeight: "314.9 mm", support: "rigid" })).toBe("2");
-    expect(group({ power: "250 kW", shaftHeight: "315 mm", support: "rigid" })).toBeUndefined();
+    // only an electrical machine has a shaft height, so that one of no stated kind is taken for that
+    expect(group({ power: "250 kW", shaftHeight: "315 mm", support: "rigid" })).toBe("1");
+    // a small shaft height with a power of the other group is no machine of either
+    expect(group({ type: "motor", power: "400 kW", shaftHeight: "280 mm", support: "rigid" })).toBeUndefined();
   });
 });

@@ -50,7 +50,7 @@ const someStart: fc.Arbitrary<Amplitude> = fc.oneof(
     .record({ millivolts: fc.double({ min: 1, max: 900, noNaN: true }), type: someType })
     .map(({ millivolts, type }) => sensor("100 mV/g").reading(`${millivolts} mV pk`, type, { at: "80 Hz" })),
   fc
-    .record({ current: fc.double({ min: 3.6, max: 21, noNaN: true }), type: someType })
+    .record({ current: fc.double({ min: 4, max: 20.99, noNaN: true }), type: someType })
     .map(({ current, type }) => currentLoop("0.5 to 25 mm/s rms at 50 Hz").reading(current, type, { at: "50 Hz" })),
   fc.constant({ ...level, hertz: 50 } as Amplitude),
 );
@@ -171,9 +171,15 @@ describe("the crest factor that a reading brings along", () => {
 describe("a reading outside the range of its loop", () => {
   const loop = currentLoop("0 to 8 mm/s rms");
 
-  it("is judged with the caution that the vibration may be another", () => {
-    expect(classify(loop.reading(20.9), table).cautions[0]).toMatch(/above the range of its loop/);
-    expect(classify(loop.reading(3.7), table).cautions[0]).toMatch(/below the range of its loop/);
+  it("above it is judged as at least that, and below it not at all", () => {
+    // NAMUR NE 43: a measured value ends at 20.5 mA; a current below 3.8 mA is none
+    const clipped = classify(loop.reading(20.9), table);
+    expect(clipped.cautions[0]).toMatch(/above the range of its loop/);
+    expect(clipped.worst).toBe("D");
+    const small = classify(currentLoop("0 to 4 mm/s rms at 25 Hz").reading(20.9), table);
+    expect(small).toMatchObject({ zone: "B", possible: ["B", "C", "D"], worst: "D", headline: "zone B or worse" });
+    expect(() => classify(loop.reading(3.7), table)).toThrow(/below it/);
+    expect(() => changeFromBaseline(loop.reading(3.7), "2 mm/s rms", table)).toThrow(/below it/);
     expect(classify(loop.reading(12), table).cautions).toEqual(classify("4 mm/s rms", table).cautions);
     expect(changeFromBaseline(loop.reading(20.9), "2 mm/s rms", table).cautions[0]).toMatch(/above the range/);
   });

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { contains, type Interval } from "../../src/severity/interval";
 
 /** A share of float noise that counts as nothing, and one that counts. */
-const NOISE = 1e-10;
-const STEP = 1e-8;
+const NOISE = 0.99 * 2 ** -23;
+const STEP = 1.01 * 2 ** -23;
 
 // biome-ignore format: a row of a table is a line
 const ranges: [interval: Interval, inside: number[], outside: number[]][] = [

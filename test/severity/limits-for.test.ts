@@ -37,7 +37,9 @@ describe("the limits for a machine", () => {
   it("are decibels in a level type", () => {
     const [velocity] = limitsFor({ scheme: "iso-10816-1-1995-annexB", machine: "class I", as: "dB re 1 mm/s" });
     expect(velocity?.limits["B/C"]).toMatchObject({ as: "dB re 1 mm/s" });
-    expect(velocity?.limits["B/C"]?.value).toBeCloseTo(20 * Math.log10(1.8), 9);
+    expect(velocity?.limits["B/C"]?.level?.decibels).toBeCloseTo(20 * Math.log10(1.8), 9);
+    expect(velocity?.limits["B/C"]).toMatchObject({ unit: "mm/s", detector: "rms" });
+    expect(velocity?.limits["B/C"]?.value).toBeCloseTo(1.8, 12);
   });
 
   it("need a frequency for a type of another quantity", () => {

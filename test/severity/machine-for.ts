@@ -34,8 +34,9 @@ function machineOf(conditions: readonly (Condition | undefined)[]): Machine {
   return machine as Machine;
 }
 
-/** A machine of a class, named by its label where it has one; of a slow speed, so that every criterion applies. */
+/** A machine of a class, named by its label where it has one; of a slow speed, so that every criterion applies; read where the scheme is for. */
 export function machineFor(scheme: Scheme, one: MachineClass): Machine {
   const slow = one.criteria.some(({ when }) => when !== undefined) ? { speed: { to: 500 } } : {};
-  return machineOf([one.named, one.when, one.named === undefined ? one.by : undefined, slow, scheme.defaults && {}]);
+  const place = scheme.place === "shaft" ? ({ place: "shaft" } as const) : {};
+  return machineOf([one.named, one.when, one.named === undefined ? one.by : undefined, slow, place]);
 }

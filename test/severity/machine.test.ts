@@ -12,7 +12,7 @@ import { describe, expect, expectTypeOf, it } from "vitest";
 import { same } from "../../src/core/float-noise";
 import { contains, intervalText } from "../../src/severity/interval";
 import { labelKey } from "../../src/severity/label";
-import { knownFacts } from "../../src/severity/machine";
+import { type FactValue, knownFacts } from "../../src/severity/machine";
 import { machineFacts } from "../../src/severity/machine-facts";
 import { kilowattsPer, type PowerText } from "../../src/severity/size";
 
@@ -184,11 +184,11 @@ describe("sizes", () => {
     expect(contains({}, 1)).toBe(true);
   });
 
-  it("numbers are the same but for float noise of a relative 1e-9", () => {
+  it("numbers are the same but for float noise of a relative 2^-23", () => {
     expect(same(0, 0)).toBe(true);
-    expect(same(50, 50 * (1 + 9e-10))).toBe(true);
-    expect(same(50, 50 * (1 + 11e-10))).toBe(false);
-    expect(same(-50, -50 * (1 + 9e-10))).toBe(true);
+    expect(same(50, 50 * (1 + 0.99 * 2 ** -23))).toBe(true);
+    expect(same(50, 50 * (1 + 1.01 * 2 ** -23))).toBe(false);
+    expect(same(-50, -50 * (1 + 0.99 * 2 ** -23))).toBe(true);
     expect(same(50, -50)).toBe(false);
   });
 
@@ -217,7 +217,7 @@ describe("types", () => {
     const machine: Machine = { type: "motor", power: "90 kW", speed: "2980 r/min", shaftHeight: { millimetres: 280 } };
     expect(knownFacts(machine).power).toBe(90);
     const varied: Machine = { speed: { from: "900 r/min", to: { hertz: 30 } }, height: { metres: 2.5 }, frame: "NEMA" };
-    expectTypeOf(knownFacts(varied).speed).toEqualTypeOf<number | readonly [low: number, high: number] | undefined>();
+    expectTypeOf(knownFacts(varied).speed).toEqualTypeOf<FactValue | undefined>();
     expect(knownFacts(varied)).toEqual({ speed: [900, 1800], height: 2.5, frame: "NEMA" });
     // @ts-expect-error a range from nowhere
     const range: Machine = { speed: { to: "1800 r/min" } };

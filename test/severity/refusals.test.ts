@@ -1,5 +1,5 @@
 import { VeladisError, type VeladisErrorCode } from "veladis";
-import { classify, type MachineRef, type SchemeId } from "veladis/severity";
+import { classifier, classify, type MachineRef, type SchemeId } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 
 function refusal(reading: string, scheme: string, machine: MachineRef): VeladisError {
@@ -80,7 +80,9 @@ describe("what can be converted is", () => {
   it("peak-to-peak displacement against the displacement column: no frequency is needed", () => {
     const judged = classify("180 um pp", { scheme: "iso-10816-3-2009", machine: "group 1 rigid" });
     expect(judged).toMatchObject({ zone: "C", quantity: "displacement", verified: false, assumedSine: true });
-    expect(judged.unjudged).toEqual([{ as: "mm/s rms", because: "needs the frequency of the displacement" }]);
+    expect(judged.unjudged).toEqual([
+      { as: "mm/s rms", because: "needs the frequency of the displacement, or the running speed" },
+    ]);
   });
 
   it("a displacement of unknown place: the answer says which it took it for", () => {
@@ -150,13 +152,19 @@ describe("what can be converted is", () => {
     ]);
   });
 
-  it("defaults of the standard are used and said", () => {
-    const judged = classify("2 mm/s rms", { scheme: "iec-60034-14-2003", machine: "motor 280 mm mounting free" });
-    expect(judged).toMatchObject({ zone: "pass", limit: { value: 2.2 } });
-    expect(judged.assumedFacts).toEqual(["grade A: grade A applies when none is stated"]);
-    const ranges = classify("3 mm/s rms", { scheme: "iso-20816-1-2016-ranges" });
-    expect(ranges.zone).toBe("C");
-    expect(ranges.cautions).toContain("ranges for orientation, never a criterion");
+  it("no default is more lenient than the lowest limits: of grades that nobody stated, the stricter", () => {
+    const table = { scheme: "iec-60034-14-2003", machine: "motor 280 mm mounting free" } as const;
+    expect(() => classify("2 mm/s rms", table)).toThrow(/grade/);
+    // IEC 60034-14:2003, above 132 to 280 mm, free suspension: grade A 2.2, grade B 1.1 mm/s RMS
+    const judged = classify("2 mm/s rms", { ...table, assume: "lowest limits" });
+    expect(judged).toMatchObject({ zone: "fail", limit: { value: 1.1 } });
+    expect(judged.assumedFacts.join()).toMatch(/grade B: not given, and taken for its lower limits/);
+    expect(classify("2 mm/s rms", { ...table, machine: `${table.machine} grade A` }).zone).toBe("pass");
+  });
+
+  it("ranges for orientation give no verdict", () => {
+    expect(() => classify("3 mm/s rms", { scheme: "iso-20816-1-2016-ranges" })).toThrow(/informative/);
+    expect(() => classifier("iso-20816-1-2016-ranges", {}, "mm/s rms")).toThrow(/informative/);
   });
 
   it("the lowest limits are taken for missing facts only when asked, and said", () => {
@@ -168,10 +176,20 @@ describe("what can be converted is", () => {
       "power in place of shaft height, which was not given",
       "support rigid: not given, and taken for its lower limits",
     ]);
-    // no sensible guess: another category is another machine
+    // of a category too: none is worse than what is taken for all of them
+    const fan = { scheme: "iso-14694-2003", machine: "fan rigid" } as const;
+    expect(() => classify("3 mm/s rms", fan)).toThrow(/category/);
+    const lowest = classify("3 mm/s rms", { ...fan, assume: "lowest limits" });
+    expect(lowest.assumedFacts).toEqual(["category: not given, and the lowest limits of all that it may be are taken"]);
+    for (const category of ["BV-1", "BV-2", "BV-3", "BV-4", "BV-5"]) {
+      const known = classify("3 mm/s rms", { ...fan, machine: `fan rigid ${category}` });
+      const order = ["start-up", "service", "alarm", "shutdown"];
+      expect(order.indexOf(known.zone)).toBeLessThanOrEqual(order.indexOf(lowest.worst));
+    }
+    // another part of a wind turbine is another thing that was measured
     expect(() =>
-      classify("3 mm/s rms", { scheme: "iso-14694-2003", machine: "fan rigid", assume: "lowest limits" }),
-    ).toThrow(/category/);
+      classify("3 mm/s rms", { scheme: "iso-10816-21-2015", machine: "wind turbine 2 MW", assume: "lowest limits" }),
+    ).toThrow(/part/);
   });
 
   it("every output of unverified limits says so", () => {

@@ -30,8 +30,10 @@ const cases: [machine: string, scheme: string, status: string, classText: RegExp
   ["reciprocating compressor 500 kW 600 r/min part piping, in service", "iso-20816-8-2018", "applies", /piping/],
   ["hydro set 5 MW 300 r/min group 3, in service", "iso-10816-5-2000", "applies", /"3"/],
   ["wind turbine 2 MW part generator, in service", "iso-10816-21-2015", "applies", /generator/],
-  ["motor 90 kW 280 mm 1490 r/min mounting resilient, new", "nema-mg1-7-table-7-1", "applies", /resilient/],
-  ["pump 90 kW 2980 r/min category II test works region preferred, new", "iso-10816-7-2009-acceptance", "applies", /works/],
+  ["motor 90 kW 280 mm grade A 1490 r/min mounting resilient, new", "iec-60034-14-2003", "applies", /"A"/],
+  // shaft heights in mm are those of the metric frames, for which IEC 60034-14 is; in inches, of NEMA MG 1
+  ["motor 125 hp frame NEMA 1785 r/min mounting resilient, new", "nema-mg1-7-table-7-1", "applies", /resilient/],
+  ["pump 90 kW 2980 r/min category II test site region allowable, new", "iso-10816-7-2009-acceptance", "applies", /site/],
 ];
 
 describe("selection of tables by nameplate", () => {
@@ -78,11 +80,17 @@ describe("selection of tables by nameplate", () => {
     const neither = best({ type: "compressor", condition: "in service", place: "housing" });
     expect(neither).toMatchObject({ status: "assumes", machineClass: { group: "2", support: "rigid" } });
     expect(neither.missing).toMatchObject([{ fact: "support" }, { fact: "power", unit: "kW" }]);
-    // what would mean another machine is asked, never assumed
     const fan = best("fan 90 kW rigid, in service");
-    expect(fan).toMatchObject({ scheme: "iso-14694-2003", status: "asks", assumed: [] });
-    expect(fan.machineClass).toBeUndefined();
+    expect(fan).toMatchObject({
+      scheme: "iso-14694-2003",
+      status: "assumes",
+      assumed: ["category BV-5: not given, and taken for its lower limits"],
+    });
     expect(fan.missing[0]?.ask).toMatch(/BV-3: industrial process/);
+    // the part is what was measured: it is asked, never assumed
+    const turbine = best("wind turbine 2 MW, in service");
+    expect(turbine).toMatchObject({ scheme: "iso-10816-21-2015", status: "asks", assumed: [] });
+    expect(turbine.machineClass).toBeUndefined();
   });
 
   it("says what stood in for the size that decides", () => {
@@ -158,7 +166,7 @@ describe("selection of tables by nameplate", () => {
     });
   });
 
-  it("assumes the lowest limits only where they are the lowest throughout", () => {
+  it("assumes the lowest limits, of each where no row has the lowest throughout", () => {
     const source = { title: "Site rule", provenance: "published" } as const;
     const rule = (flexible: Record<"A/B" | "B/C", number>) =>
       defineScheme({
@@ -170,9 +178,16 @@ describe("selection of tables by nameplate", () => {
           { when: { support: "flexible" }, criteria: [{ as: "mm/s rms", limits: flexible, source }] },
         ],
       });
-    const status = (own: Scheme) => selectSchemes("fan 90 kW", [own]).candidates[0]?.status;
-    expect(status(rule({ "A/B": 2, "B/C": 5 }))).toBe("assumes");
-    expect(status(rule({ "A/B": 1, "B/C": 5 }))).toBe("asks");
+    const first = (own: Scheme) => selectSchemes("fan 90 kW", [own]).candidates[0];
+    expect(first(rule({ "A/B": 2, "B/C": 5 }))).toMatchObject({
+      status: "assumes",
+      machineClass: { support: "rigid" },
+    });
+    expect(first(rule({ "A/B": 1, "B/C": 5 }))).toMatchObject({
+      status: "assumes",
+      machineClass: { support: ["rigid", "flexible"] },
+      assumed: ["support: not given, and the lowest limits of all that it may be are taken"],
+    });
   });
 
   it("refuses facts that are none", () => {

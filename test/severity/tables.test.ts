@@ -100,7 +100,10 @@ describe("the shipped tables", () => {
       expect(Math.abs((own?.limits.acceptance?.value as number) - limit)).toBeLessThanOrEqual(0.05);
     }
     for (const [speed, overall, discrete] of api610BySpeed) {
-      const [whole] = limitsFor({ scheme: "api-610-11th-shaft", machine: { speed: `${speed} r/min` } });
+      const [whole] = limitsFor({
+        scheme: "api-610-11th-shaft",
+        machine: { speed: `${speed} r/min`, content: "overall" },
+      });
       const [part] = limitsFor({
         scheme: "api-610-11th-shaft",
         machine: { speed: `${speed} r/min`, content: "discrete" },

@@ -15,7 +15,7 @@ describe("types", () => {
     const zones = classify("3 mm/s rms", { scheme: "iso-10816-3-2009", machine });
     expectTypeOf(zones.zone).toEqualTypeOf<"A" | "B" | "AB" | "C" | "D">();
     expectTypeOf(zones.limit.name).toEqualTypeOf<"A/B" | "B/C" | "C/D">();
-    const pass = classify("1 mm/s rms", { scheme: "iec-60034-14-2003", machine: "280 mm mounting free" });
+    const pass = classify("1 mm/s rms", { scheme: "iec-60034-14-2003", machine: "280 mm grade A mounting free" });
     expectTypeOf(pass.zone).toEqualTypeOf<"pass" | "fail">();
     const fan = classify("1 mm/s rms", { scheme: "iso-14694-2003", machine: "rigid BV-3" });
     expectTypeOf(fan.zone).toEqualTypeOf<"start-up" | "service" | "alarm" | "shutdown">();

@@ -1,3 +1,4 @@
+import { currentLoop } from "veladis";
 import * as severity from "veladis/severity";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
@@ -58,11 +59,38 @@ const cases: Cases = {
     judged("motor 3000 r/min housing", "iso-7919-3-2009", "80 um pp"),
   "classify, limits that fall with a speed not told": () =>
     s.classify("4 mm/s rms", { scheme: withCriterion({ limits: { "A/B": { rootOf: 12000 } } }), machine: {} }),
-  "schemeChoice, a machine that no table is for": () => s.schemeChoice("motor 60000 r/min 90000 kW shaft"),
-  "schemeChoice, in many words": () =>
-    s.schemeChoice("motor 60000 r/min 90000 kW shaft, group 1, class III, category II, part casing, band low"),
-  "schemeChoice, as data": () =>
-    s.schemeChoice({ type: "motor", speed: "60000 r/min", power: "90000 kW", place: "shaft" }),
+  "judge, a machine that no table is for": () => s.judge("4 mm/s rms", "motor 60000 r/min 90000 kW shaft"),
+  "judge, in many words": () =>
+    s.judge("4 mm/s rms", "motor 60000 r/min 90000 kW shaft, group 1, class III, category II, part casing, band low"),
+  "judge, as data": () =>
+    s.judge("4 mm/s rms", { type: "motor", speed: "60000 r/min", power: "90000 kW", place: "shaft" }),
+  "judge, no kind of machine": () => s.judge("4 mm/s rms", "90 kW 1485 r/min rigid"),
+  "judge, a power left out where nothing is assumed": () =>
+    s.judge("4 mm/s rms", "motor 1485 r/min rigid", { assume: "nothing" }),
+  "judge, a place left out where nothing is assumed": () =>
+    s.judge("80 um pp", "motor 400 kW 1485 r/min group 1 rigid", { assume: "nothing" }),
+  "judge, a word not understood where nothing is assumed": () =>
+    s.judge("4 mm/s rms", "motr 90 kW motor 1485 r/min rigid", { assume: "nothing" }),
+  "judge, a label and a power that contradict": () => s.judge("4 mm/s rms", "motor 400 kW 1485 r/min group 2 rigid"),
+  "judge, a reading below the range of its loop": () =>
+    s.judge(currentLoop("0 to 8 mm/s rms").reading(3.9), "motor 400 kW 1485 r/min rigid"),
+  "judge, a label and a power outside its scheme": () => s.judge("4 mm/s rms", "motor 11 kW 1485 r/min group 2 rigid"),
+  "judge, schemes that are no list": () => s.judge("4 mm/s rms", "motor 90 kW", { schemes: "iso-10816-3-2009" }),
+  "machineClassifier, schemes of two kinds of zones": () =>
+    s.machineClassifier("fan 1480 r/min", "mm/s rms", {
+      schemes: [
+        defined({ within: { power: { to: 15 } } }),
+        defined({
+          within: { power: { above: 15 } },
+          classes: [{ criteria: [{ ...criterion, limits: { "B/C": 2, "C/D": 4 } }] }],
+        }),
+      ],
+    }),
+  "schemesFor, null for options": () => s.schemesFor("motor 90 kW", null),
+  "classify, ranges that are informative": () => judged({}, "iso-20816-1-2016-ranges"),
+  "machineClassifier, a machine that no table is for": () =>
+    s.machineClassifier("motor 60000 r/min 90000 kW shaft", "mm/s rms"),
+  "schemesFor, a machine that no table is for": () => s.schemesFor("motor 60000 r/min 90000 kW shaft"),
   "machine, nothing": () => machine(null),
   "machine, an empty line": () => machine(" "),
   "machine, a number": () => machine(7),
@@ -71,6 +99,7 @@ const cases: Cases = {
   "machine, two powers in a line": () => machine("motor 90 kW 80 kW"),
   "machine, two kinds in a line": () => machine("pump, fan"),
   "machine, words that contradict in a line": () => machine("rigid on springs"),
+  "machine, a support and a mounting that contradict": () => machine("motor rigid, mounting free"),
   "machine, two speeds in a line": () => machine("1480 rpm 1485 rpm"),
   "machine, two line frequencies in a line": () => machine("4-pole 50 Hz 60 Hz"),
   "machine, two numbers of poles in a line": () => machine("2-pole 4-pole"),
@@ -170,7 +199,7 @@ const cases: Cases = {
   "defineScheme, a slow band with a part that is none": () =>
     defined({ slowBand: { below: 600, band: [2, 1000], to: 600 } }),
   "defineScheme, a slow band with a band that is none": () => defined({ slowBand: { below: 600, band: [2] } }),
-  "defineScheme, a word for the orientation": () => defined({ orientation: "horizontal" }),
+  "defineScheme, a part of another name": () => defined({ orientation: "horizontal" }),
   "defineScheme, one note": () => defined({ notes: "as agreed" }),
   "defineScheme, a note that is no text": () => defined({ notes: [7] }),
   "defineScheme, machines that are none": () => defined({ machines: ["toaster"] }),
@@ -182,11 +211,8 @@ const cases: Cases = {
   "defineScheme, asks for what is no fact": () => defined({ ask: ["colour"] }),
   "defineScheme, meanings that are none": () => defined({ meanings: "group" }),
   "defineScheme, a meaning that is no text": () => defined({ meanings: { group: 1 } }),
-  "defineScheme, a default that is none": () => defined({ defaults: { support: "rigid" } }),
-  "defineScheme, a default of nothing": () => defined({ defaults: { support: { because: "usual" } } }),
-  "defineScheme, a default without reason": () => defined({ defaults: { support: { is: "rigid" } } }),
-  "defineScheme, a default with a part that is none": () =>
-    defined({ defaults: { support: { is: "rigid", reason: "usual" } } }),
+  "defineScheme, defaults": () => defined({ defaults: { support: "rigid" } }),
+  "defineScheme, informative as a word": () => defined({ informative: "yes" }),
   "defineScheme, conditions that are none": () => defined({ within: "all" }),
   "defineScheme, a condition on what is no fact": () => defined({ within: { colour: "red" } }),
   "defineScheme, a range that is none": () => defined({ within: { power: 15 } }),

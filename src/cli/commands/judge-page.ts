@@ -3,11 +3,12 @@ import { crestFactor, digits, explain, json, keepGoing, machine, schemeFound, st
 
 /** The page of `judge`. */
 export const judgePage = {
-  summary: "the zone a reading is in, by the scheme that is for the machine",
+  summary: "the zones possible for a reading, by the schemes that are for the machine",
   usage: 'veladis judge "<reading>" --machine "<machine>" [--scheme <scheme>]',
-  does: "Which zone a reading is in, by the scheme (published table of limits) that is for the machine.",
+  does: "Which zones are possible for a reading, by every scheme (published table of limits) that the known facts of the machine admit: one zone, or a range. Facts not given are taken for their lower limits and named; the worst governs. Readings of several points go into one text.",
   examples: [
     'veladis judge "4.1 mm/s rms" --machine "pump 90 kW 2980 r/min category II"',
+    'veladis judge "DE-H 3.1, DE-V 2.2, NDE-H 2.9 mm/s rms" \\\n    --machine "fan 132 kW 1485 r/min rigid BV-3"',
     'veladis judge "0.25 in/s pk at 1490 r/min" --machine "motor 315 mm rigid" \\\n    --scheme iso-10816-3-2009',
     'veladis judge "6 mil pp" --machine "motor 3600 r/min shaft" --scheme iso-7919-3-2009',
     'veladis judge "3.1 mm/s rms" --machine "group 1 rigid" --scheme iso-10816-3-2009 \\\n    --since "1.8 mm/s rms"',
@@ -17,7 +18,12 @@ export const judgePage = {
   words: [
     [
       "machine",
-      "a kind of machine, power (kW, MW, hp), speed (r/min, Hz), shaft height (mm), rigid or flexible (or: natural 65 Hz), housing or shaft, new or in service, and labels the schemes use: group 2, class III, category II, BV-3, grade B",
+      "a kind of machine (boiler feed pump, ID fan, screw compressor, Francis turbine, genset ...), power (kW, hp, kVA), speed (r/min, Hz, 4-pole 50 Hz, 900 to 1800 r/min), shaft height (280 mm, frame 280M), rigid, flexible or on springs (or: natural 65 Hz), housing or shaft, new or in service, and labels the schemes use: group 2, class III, category II, BV-3, grade B",
+      "A word that is not understood is set aside and named.",
+    ],
+    [
+      "points",
+      'a name before each reading: "DE-H 3.1, DE-V 2.2 mm/s rms"; semicolons between points where numbers have a decimal comma',
     ],
   ],
   texts: {},

@@ -1,56 +1,83 @@
 import { parseNumeral, VeladisError } from "../../core/index";
-import { format, significant } from "../../reading/index";
-import { type Change, changeFromBaseline, classify, type Judgement } from "../../severity/index";
+import { format } from "../../reading/index";
+import { changeFromBaseline, type Judgement, judgePoints, schemeById } from "../../severity/index";
 import type { Io } from "../input/io";
+import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
+import { namedScheme, requireSchemeOrMachine } from "../options/named-scheme";
 import type { Given } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
-import { choiceOf } from "../options/scheme-choice";
-import { assumedWords } from "../print/assumed-words";
+import { changeText } from "../print/change-text";
 import { exitCodes } from "../print/exit-codes";
-import { explainedSteps, explainedText } from "../print/explained";
+import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { judgementText } from "../print/judgement-text";
-import { labelled } from "../print/labelled";
+import { pointsText } from "../print/points-text";
+import { pointsLine, verdictLine } from "../print/verdict-line";
 import { answerLines } from "./answer-lines";
 import type { judgePage } from "./judge-page";
 
-function changeText(change: Change, digits: number): string {
-  const { significant: is, direction, unit, detector } = change;
-  const by = significant(Math.abs(change.change), digits);
-  return [
-    `\nsince the baseline: a ${direction === "none" ? "change" : direction} of ${by} ${unit} ${detector}, ${is ? "SIGNIFICANT" : "not significant"}`,
-    ` (more than ${significant(change.allowed, digits)} ${unit} ${detector} is, a quarter of the limit B/C)\n`,
-    labelled("caution", change.cautions),
-  ].join("");
+/** What is printed of an answer: a page, a line among many, or data. */
+type Form = "page" | "line" | "data";
+
+/** Whether a text names points: a reading alone begins with its number. */
+function namesPoints(text: string): boolean {
+  return /^\p{L}/u.test(text);
 }
 
-/** Judges one reading, or lines of readings, of one machine. */
+function refuseSince(): never {
+  throw new VeladisError("out-of-range", {
+    expected: "one reading and its baseline, since each point has a baseline of its own",
+    received: "--since with several points",
+  });
+}
+
+/** Judges one reading, readings of several points, or lines of them, of one machine. */
 export async function judgeReadings({ values, texts }: Given<typeof judgePage.options>, io: Io): Promise<number> {
   const digits = digitsOf(values.digits);
-  const { scheme, others } = await choiceOf(values.scheme, values.machine);
-  const machine = values.machine.trim() === "" ? {} : values.machine;
-  const assume = values.strict ? "nothing" : "lowest limits";
+  const { machine, since, explain, json } = values;
+  requireSchemeOrMachine(values.scheme, machine);
+  const scheme = values.scheme === undefined ? undefined : await namedScheme(values.scheme);
   const crest = values["crest-factor"];
-  const judged = (written: string): Judgement =>
-    classify(written, {
-      scheme,
-      machine,
-      assume,
-      ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
-    });
-  const steps = (judgement: Judgement): string => (values.explain ? explainedText([["", judgement]]) : "");
-  const answer = (written: string, extra: object = {}): string => {
-    const judgement = judged(written);
-    const change =
-      values.since === undefined ? undefined : changeFromBaseline(written, values.since, { scheme, machine, assume });
-    if (!values.json) {
-      const text = judgementText(judgement, { written, digits, colour: io.colour, others });
-      return `${text}${change === undefined ? "" : changeText(change, digits)}${steps(judgement)}`;
-    }
-    const text = `${format(judgement.judged, { digits })}: ${judgement.zone}`;
-    return `${JSON.stringify({ ...extra, written, text, ...judgement, ...explainedSteps(values.explain, ["", judgement]), ...(change && { change }), others: others.map((one) => one.scheme) })}\n`;
+  const settings: JudgeSettings = {
+    ...{ scheme, machine, strict: values.strict },
+    ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
+  const judged = judgeOf(settings);
+  const changeOf = (written: string, judgement: Judgement) =>
+    since === undefined
+      ? undefined
+      : changeFromBaseline(written, since, {
+          scheme: scheme ?? schemeById(judgement.scheme),
+          assume: judgeOptions(settings).assume ?? "lowest limits",
+          ...(machine.trim() !== "" && { machine }),
+        });
+  const ofReading = (written: string, form: Form, extra: object): string => {
+    const verdict = judged(written);
+    const change = changeOf(written, verdict);
+    const explained: Explained = ["", verdict];
+    if (form === "data") {
+      const text = `${format(verdict.judged, { digits })}: ${verdict.headline}`;
+      return `${JSON.stringify({ ...extra, written, text, ...verdict, ...explainedSteps(explain, explained), ...(change && { change }) })}\n`;
+    }
+    const steps = explain ? explainedText([explained]) : "";
+    if (form === "line") return verdictLine(written, verdict, digits) + steps;
+    const text = judgementText(verdict, { written, digits, colour: io.colour });
+    return `${text}${change === undefined ? "" : changeText(change, digits)}${steps}`;
+  };
+  const ofPoints = (written: string, form: Form, extra: object): string => {
+    if (since !== undefined) refuseSince();
+    const answer = judgePoints(written, machine, { ...judgeOptions(settings), ...(scheme && { scheme }) });
+    const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
+    if (form === "data") {
+      const text = `${answer.governing.point}: ${answer.headline}`;
+      return `${JSON.stringify({ ...extra, written, text, ...answer, ...explainedSteps(explain, ...explained) })}\n`;
+    }
+    const steps = explain ? explainedText(explained) : "";
+    return (form === "line" ? pointsLine(answer, digits) : pointsText(answer, { digits, colour: io.colour })) + steps;
+  };
+  const answer = (written: string, form: Form, extra: object = {}): string =>
+    (namesPoints(written) ? ofPoints : ofReading)(written, form, extra);
   if (texts.length > 0) {
-    await io.out(answer(texts.join(" ")));
+    await io.out(answer(texts.join(" ").trim(), json ? "data" : "page"));
     return exitCodes.done;
   }
   if (io.piped === undefined) {
@@ -59,19 +86,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
       received: "nothing",
     });
   }
-  return answerLines(io, { json: values.json, keepGoing: values["keep-going"] }, (text, line) => {
-    if (values.json) return answer(text, { line });
-    const judgement = judged(text.trim());
-    return lineText(text.trim(), judgement, digits) + steps(judgement);
-  });
-}
-
-/** A judgement on one line, for many readings. */
-function lineText(written: string, judgement: Judgement, digits: number): string {
-  const { zone, word, limit, margin, verified, standard, edition, assumed, assumedFacts, judged } = judgement;
-  const words = assumedWords({ assumed, assumedFacts, crestFactor: judged.crestFactor });
-  const resting = words.length === 0 ? "" : `; assumed: ${words.join("; ")}`;
-  const next = `${limit.name} ${format(limit.value, limit.as, { digits })}`;
-  const known = verified ? "" : ", FROM MEMORY";
-  return `${written}: ${zone}${word === zone ? "" : `, ${word}`}; ${next} (${margin.decibels.toFixed(1)} dB); ${standard} (${edition})${known}${resting}\n`;
+  return answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
+    answer(text.trim(), json ? "data" : "line", json ? { line } : {}),
+  );
 }

@@ -1,11 +1,22 @@
-import { builtInSchemes, countLimits, schemeById, selectSchemes } from "../../severity/index";
+import { VeladisError } from "../../core/index";
+import { builtInSchemes, countLimits, schemeById, schemesFor, selectSchemes } from "../../severity/index";
 import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";
 import { alone } from "../options/parsed-arguments";
 import { exitCodes } from "../print/exit-codes";
-import { schemeList, selectionText } from "../print/scheme-list";
+import { type JudgedBy, schemeList, selectionText } from "../print/scheme-list";
 import { schemePage } from "../print/scheme-page";
 import type { schemesPage } from "./schemes-page";
+
+/** The schemes by which `judge` judges a machine, or why it refuses to. */
+function judgedBy(machine: string): JudgedBy {
+  try {
+    return schemesFor(machine, { place: "either" }).map(({ scheme }) => scheme.id);
+  } catch (error) {
+    if (error instanceof VeladisError) return error.message;
+    throw error;
+  }
+}
 
 /** Lists the schemes, prints some in full, or lists those for a machine. */
 export async function printSchemes({ values, texts }: Given<typeof schemesPage.options>, io: Io): Promise<number> {
@@ -13,8 +24,13 @@ export async function printSchemes({ values, texts }: Given<typeof schemesPage.o
   if (values.machine !== undefined) {
     alone("machine", texts);
     const selection = selectSchemes(values.machine);
-    const rows = [...selection.candidates, ...(values.all ? selection.excluded : [])];
-    await io.out(values.json ? rows.map(line).join("") : selectionText(selection, values.all));
+    const used = judgedBy(values.machine);
+    const candidates = selection.candidates.map((one) => ({
+      ...one,
+      judges: typeof used !== "string" && used.includes(one.scheme),
+    }));
+    const rows = [...candidates, ...(values.all ? selection.excluded : [])];
+    await io.out(values.json ? rows.map(line).join("") : selectionText(selection, values.all, used));
   } else if (texts.length > 0) {
     const schemes = texts.map(schemeById);
     await io.out(values.json ? schemes.map(line).join("") : schemes.map(schemePage).join("\n"));

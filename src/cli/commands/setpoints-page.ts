@@ -8,7 +8,7 @@ export const setpointsPage = {
   usage: 'veladis setpoints --baseline "<reading>" | --file <csv> --from "<type>" ...',
   does: "Alarm, trip, delay and hysteresis for a machine, from its baseline and a scheme (published table of limits), each number with its reason and the source of the rule. The proposal is for the person who answers for the machine to decide on.",
   examples: [
-    'veladis setpoints --baseline "2 mm/s rms" --scheme iso-10816-7-2009 \\\n    --machine "pump 250 kW 2980 r/min rigid category I"',
+    'veladis setpoints --baseline "2 mm/s rms" --machine "pump 250 kW 2980 r/min rigid category I"',
     'veladis setpoints --baseline "0.12 in/s pk" --limits "0.2 in/s pk, 0.35 in/s pk" \\\n    --machine "pump 1180 r/min" --step "0.05 in/s pk" --band 10-1000 --loop "0 to 0.8 in/s pk"',
     'veladis setpoints --file steady.csv --from "g rms" --k 3',
   ],
@@ -35,13 +35,20 @@ export const setpointsPage = {
       },
     }),
     ...grouped("limits", {
-      scheme: { ...scheme, otherwise: "a statistical alarm alone" },
+      scheme: {
+        ...scheme,
+        help: `${scheme.help}; none for a statistical alarm alone`,
+        otherwise: "those that judge takes for the machine, of several the one with the lowest trip",
+      },
       limits: {
         argument: "<B/C, C/D>",
         help: "limits of the maker or the site in its place",
         example: '"4.5 mm/s rms, 7.1 mm/s rms"',
       },
-      machine: { ...machine, help: "the machine in words; its kind and speed also decide the delay" },
+      machine: {
+        ...machine,
+        help: "the machine in words, as for veladis judge; its kind and speed also decide the delay",
+      },
       k: { argument: "<number>", help: "standard deviations of the statistical alternative", default: "3" },
     }),
     ...grouped("sensor and device", {

@@ -6,9 +6,9 @@ import { parseMachine } from "../../severity/index";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
+import { namedScheme } from "../options/named-scheme";
 import type { Given, Values } from "../options/option-row";
 import { bandOption, needed, parts } from "../options/option-values";
-import { choiceOf } from "../options/scheme-choice";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
@@ -73,9 +73,11 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     speed === undefined || (typeof speed === "object" && "from" in speed) ? undefined : { hertz: hertz(speed) };
   const proposal = proposeSetpoints({
     baseline: known,
-    ...(values.scheme !== undefined && { scheme: (await choiceOf(values.scheme, values.machine ?? "")).scheme }),
+    ...(values.scheme !== undefined && {
+      scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme),
+    }),
     ...limitsOf(values),
-    ...(machine !== undefined && { machine }),
+    ...(values.machine !== undefined && { machine: values.machine }),
     sensor: {
       ...(values["noise-floor"] !== undefined && { noiseFloor: values["noise-floor"] }),
       ...(values["full-scale"] !== undefined && { fullScale: values["full-scale"] }),

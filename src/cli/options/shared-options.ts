@@ -22,7 +22,7 @@ export const keepGoing = {
 } as const satisfies OptionRow;
 
 export const strict = {
-  help: "refuse when a fact is missing, in place of taking the lowest limits",
+  help: "refuse what would be assumed: a fact not given, a word not understood",
 } as const satisfies OptionRow;
 
 export const crestFactor = {
@@ -45,7 +45,7 @@ export const scheme = {
 } as const satisfies OptionRow;
 
 /** For commands that find a scheme by themselves. */
-export const schemeFound = { ...scheme, otherwise: "the first that is for the machine" } as const;
+export const schemeFound = { ...scheme, otherwise: "all that the machine's facts admit; the worst governs" } as const;
 
 export const band = {
   argument: "<low-high>",

@@ -1,15 +1,9 @@
-import { format, significant } from "../../reading/index";
-import {
-  type Candidate,
-  type CriterionJudgement,
-  conditionText,
-  type Judgement,
-  type Limit,
-} from "../../severity/index";
-import { assumptionLines } from "./assumption-lines";
+import { assumptions, format, significant } from "../../reading/index";
+import { type CriterionJudgement, conditionText, type Judgement, type Limit, type Verdict } from "../../severity/index";
 import { labelled } from "./labelled";
+import { machineLine } from "./machine-line";
 import { textTable } from "./text-table";
-import { zoneMark } from "./zone-mark";
+import { verdictHeadline } from "./verdict-headline";
 
 /** `read` or `memory`: how a limit is known, as the tables print it. */
 function knownText({ verified }: { readonly verified: boolean }): string {
@@ -17,18 +11,18 @@ function knownText({ verified }: { readonly verified: boolean }): string {
 }
 
 /** A limit in the reader's type. */
-function sizeText({ value, as }: Limit, digits: number): string {
-  return format(value, as, { digits });
+function sizeText(limit: Limit, digits: number): string {
+  return format(limit, { digits });
 }
 
-/** The zones of a criterion, one a row, the reading's own marked. */
-function zoneTable(one: CriterionJudgement, digits: number): string {
+/** The zones of the governing criterion, one a row: `>` before the one that was judged, `?` before others that are possible. */
+function zoneTable(one: Verdict, digits: number): string {
   const limits: Limit[] = Object.values(one.limits);
   const [first] = limits as [Limit, ...Limit[]];
   const printed = `${first.printed.unit} ${first.printed.detector}`;
   const rows = one.zones.map((zone, i) => {
     const limit = limits[i];
-    const mark = zone === one.zone ? ">" : "";
+    const mark = zone === one.zone ? ">" : one.possible.includes(zone) ? "?" : "";
     if (limit === undefined) return [mark, zone, "above", "", ""];
     return [
       mark,
@@ -50,6 +44,46 @@ function zoneTable(one: CriterionJudgement, digits: number): string {
   );
 }
 
+/** The zone of a scheme without the word before it. */
+function shortZone({ headline }: Judgement): string {
+  return headline.replace(/^zone /, "");
+}
+
+const TAKEN = /: not given, assumed$/;
+
+/** What one of several schemes was taken for: what not all of them assume. */
+function takenFor({ judgements }: Verdict, { assumedFacts }: Judgement): string[] {
+  return assumedFacts.filter(
+    (text) =>
+      TAKEN.test(text) &&
+      !text.startsWith("condition ") &&
+      !judgements.every((other) => other.assumedFacts.includes(text)),
+  );
+}
+
+/** All schemes that the machine's facts admit, worst first; nothing where it is one. */
+function schemeTable(verdict: Verdict): string {
+  const { judgements } = verdict;
+  if (judgements.length < 2) return "";
+  const rows = judgements.map((one) => [
+    one.scheme,
+    conditionText(one.machineClass),
+    shortZone(one),
+    takenFor(verdict, one)
+      .map((text) => text.replace(TAKEN, ""))
+      .join("; "),
+  ]);
+  const titles = ["scheme", "class", "zone", "taken for"].map((title) => ({ title }));
+  return `${textTable(titles, rows)}\n`;
+}
+
+/** What was assumed, without what the table of schemes says already. */
+function assumedTexts(verdict: Verdict): string[] {
+  const { judgements, assumedFacts, assumed } = verdict;
+  const told = judgements.length < 2 ? [] : judgements.flatMap((one) => takenFor(verdict, one));
+  return [...assumedFacts.filter((text) => !told.includes(text)), ...assumed.map((one) => assumptions[one])];
+}
+
 function marginText({ limit, margin }: CriterionJudgement, digits: number): string {
   const { ratio, decibels } = margin;
   const name = limit.name.includes("/") ? `limit ${limit.name}` : `${limit.name} limit`;
@@ -69,36 +103,58 @@ function bandText({ band }: CriterionJudgement): string {
   return band === null ? "band not stated by the source" : `${band[0]} to ${band[1]} Hz`;
 }
 
-/** A judgement as a person reads it: zone and word first, then the limits, the margin and what it rests on. */
+/** A reading in the quantity of a criterion, with what is known of how far it may be off. */
+function judgedText({ judged, bound }: CriterionJudgement, digits: number): string {
+  const most = bound === "most" ? " or less" : "";
+  return `${format(judged, { digits })}${bound === "least" ? " or more" : most}`;
+}
+
+/** Criteria that were not applied, of all schemes that were. */
+function notJudged({ judgements }: Verdict): string[] {
+  const all = judgements.flatMap(({ unjudged }) => unjudged.map(({ as, because }) => `${as}: ${because}`));
+  return [...new Set(all)];
+}
+
+/** A verdict below its headline: what the machine was taken for, the schemes, the limits, the margin, and what it rests on. */
+export function verdictPage(
+  verdict: Verdict,
+  settings: { readonly digits: number; readonly cautions?: readonly string[] },
+): string {
+  const { digits, cautions = [] } = settings;
+  const { standard, edition, machineClass, criteria, machine, setAside } = verdict;
+  const which = conditionText(machineClass);
+  const known = machineLine(machine);
+  const line = (label: string, texts: readonly string[]): string => labelled(label, texts, 12);
+  const also = criteria
+    .filter((one) => one.quantity !== verdict.quantity)
+    .map((one) => `${one.quantity} ${judgedText(one, digits)}: ${one.zone} (${knownText(one)})`);
+  return [
+    line("machine", known === "" ? [] : [known]),
+    line("by", [`${standard} (${edition})${which && `, ${which}`}`]),
+    "\n",
+    schemeTable(verdict),
+    `${zoneTable(verdict, digits)}\n`,
+    line("margin", [marginText(verdict, digits)]),
+    line("judged", [judgedText(verdict, digits), ...also]),
+    line("not judged", notJudged(verdict)),
+    line("measure", [`${verdict.measuredOn}; ${bandText(verdict)}`]),
+    line("assumed", assumedTexts(verdict)),
+    line("set aside", setAside),
+    line("source", [sourceText(verdict)]),
+    line("caution", [...cautions, ...verdict.cautions]),
+  ].join("");
+}
+
+/** A verdict as a person reads it: the headline first. */
 export function judgementText(
-  judgement: Judgement,
+  verdict: Verdict,
   settings: {
     readonly written: string;
     readonly digits: number;
     readonly colour: boolean;
-    readonly others: readonly Candidate[];
+    readonly cautions?: readonly string[];
   },
 ): string {
-  const { written, digits, colour, others } = settings;
-  const { zone, zones, kind, word, standard, edition, machineClass, criteria, unjudged, cautions } = judgement;
-  const mark = zoneMark(zone, zones.indexOf(zone), zones.length, colour);
-  const named = kind === "zones" ? `zone ${mark}` : mark;
-  const which = conditionText(machineClass);
-  const also = criteria
-    .filter((one) => one.quantity !== judgement.quantity)
-    .map((one) => `${one.quantity} ${format(one.judged, { digits })}: ${one.zone} (${knownText(one)})`);
-  const not = unjudged.map(({ as, because }) => `not judged in ${as}: ${because}`);
-  const rest = others.map((one) => `${one.scheme} (${one.kind}${one.withdrawn ? ", withdrawn" : ""})`);
-  return [
-    `${written}: ${named}${word === zone ? "" : `, ${word}`}\n\n`,
-    `${standard} (${edition})${which && `, ${which}`}\n\n`,
-    `${zoneTable(judgement, digits)}\n`,
-    labelled("margin", [marginText(judgement, digits)]),
-    labelled("judged", [`${format(judgement.judged, { digits })}`, ...also, ...not]),
-    labelled("measure", [`${judgement.measuredOn}; ${bandText(judgement)}`]),
-    assumptionLines(judgement),
-    labelled("source", [sourceText(judgement)]),
-    labelled("also", rest.length === 0 ? [] : [rest.join(", ")]),
-    labelled("caution", cautions),
-  ].join("");
+  const { written, colour } = settings;
+  return `${written}: ${verdictHeadline(verdict, colour)}\n\n${verdictPage(verdict, settings)}`;
 }

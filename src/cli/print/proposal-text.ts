@@ -1,8 +1,9 @@
 import type { StoredSetpoint } from "../../device/index";
 import { significant } from "../../reading/index";
 import { proposalCitations } from "../../report/index";
-import type { Baseline, Proposal, ProposedSetpoint } from "../../setpoints/index";
+import type { Baseline, Proposal, ProposedSetpoint, SetpointWarningCode } from "../../setpoints/index";
 import { assumptionLines } from "./assumption-lines";
+import { labelled } from "./labelled";
 import { textTable } from "./text-table";
 import { dashed, wrapped } from "./wrapped";
 
@@ -51,10 +52,29 @@ export function storedText({ effect }: StoredSetpoint): string {
   return wrapped(`as asked     ${effect}`, " ".repeat(13), "");
 }
 
+/** Warnings that stand on lines of their own. */
+const toldApart: readonly SetpointWarningCode[] = ["several schemes", "assumed facts", "set aside"];
+
+/** The scheme that was used, and others that the machine's facts admit. */
+function schemeLines({ schemes, as }: Proposal): string {
+  const [first, ...others] = schemes;
+  if (first === undefined) return "";
+  const name = ({ standard, edition, machineClass }: typeof first): string => {
+    return `${standard} (${edition})${machineClass && `, ${machineClass}`}`;
+  };
+  const tripText = ({ upper }: typeof first): string => (upper === null ? "no trip" : `${significant(upper, 4)} ${as}`);
+  const texts =
+    others.length === 0
+      ? [name(first)]
+      : schemes.map((one, i) => `${name(one)}: ${tripText(one)}${i === 0 ? ", the lowest trip, taken" : ""}`);
+  return labelled("scheme", texts, 13);
+}
+
 /** A proposal as a person reads it. */
 export function proposalText(proposal: Proposal): string {
   const { as, alarm, trip, statistical, delay, hysteresis, warnings } = proposal;
-  const assumed = assumptionLines(proposal);
+  const assumed = assumptionLines(proposal) + labelled("set aside", proposal.setAside);
+  const told = warnings.filter(({ code }) => !toldApart.includes(code));
   const table = textTable(
     [
       { title: as },
@@ -71,10 +91,11 @@ export function proposalText(proposal: Proposal): string {
       : `mean + ${statistical.k} standard deviations: ${significant(statistical.value, 4)} ${as}; without outliers ${significant(statistical.withoutOutliers, 4)}\n`;
   return (
     `${table}${beside}\n` +
+    schemeLines(proposal) +
     `on-delay     alarm ${delay.alarm} s, trip ${delay.trip} s (longer than ${delay.longest} s does not suit this machine)\n` +
     `hysteresis   ${hysteresis.percent} % of the threshold\n` +
     (assumed === "" ? "" : `\n${assumed}`) +
-    (warnings.length === 0 ? "" : `\nwarnings\n${dashed(warnings.map(({ text }) => text))}`) +
+    (told.length === 0 ? "" : `\nwarnings\n${dashed(told.map(({ text }) => text))}`) +
     `\nreasons\n${reasonsText(proposal)}`
   );
 }

@@ -1,6 +1,7 @@
 import { countLimits, type Scheme, type Selection } from "../../severity/index";
 import { labelled } from "./labelled";
 import { textTable } from "./text-table";
+import { wrapped } from "./wrapped";
 
 /** `read`, `memory` or `3 of 24 read`: how far the limits of a scheme are known by reading. */
 function markText(published: number, memory: number): string {
@@ -27,20 +28,27 @@ veladis schemes <scheme> prints one; --machine "<machine>" lists those for a mac
 `;
 }
 
-/** The schemes for a machine, best first, with what each asks and assumes, then why the nearest others are not. */
-export function selectionText({ candidates, excluded, missing }: Selection, all: boolean): string {
+/** The ids of the schemes by which `judge` judges a machine, or why it does not. */
+export type JudgedBy = readonly string[] | string;
+
+/**
+ * The schemes for a machine, in the order of `judge`, those that it uses marked, with what each asks and assumes; then
+ * why the nearest others are not.
+ */
+export function selectionText({ candidates, excluded, missing }: Selection, all: boolean, judgedBy: JudgedBy): string {
   const rows = candidates.map((one) => [
+    typeof judgedBy !== "string" && judgedBy.includes(one.scheme) ? ">" : "",
     one.scheme,
     one.kind,
     one.withdrawn ? "withdrawn" : "",
     one.verified ? "read" : "MEMORY",
     [
       ...(one.status === "asks" ? [`asks ${one.missing.map(({ fact }) => fact).join(", ")}`] : []),
-      ...one.assumed.map((text) => `assumes ${text}`),
+      ...one.assumed.map((text) => `assumes ${text.replace(": not given, and taken for its lower limits", "")}`),
     ].join("; "),
   ]);
   const table = textTable(
-    [{ title: "scheme" }, { title: "kind" }, { title: "edition" }, { title: "limits" }, { title: "facts" }],
+    ["", "scheme", "kind", "edition", "limits", "facts"].map((title) => ({ title })),
     rows,
   );
   const told = excluded.filter(({ reason }) => all || !/ only$|^for readings/.test(reason));
@@ -51,8 +59,13 @@ export function selectionText({ candidates, excluded, missing }: Selection, all:
       return labelled("", [`${fact}: ${ask}${unit === undefined ? "" : `, in ${unit}`}${answers}`], 2);
     })
     .join("");
+  const mark =
+    typeof judgedBy === "string"
+      ? `judge refuses such a machine: ${judgedBy}`
+      : "> veladis judge uses these; of a displacement without its place also those for the shaft";
   return [
     table,
+    candidates.length > 0 ? `\n${wrapped(mark)}` : "",
     questions && `\nnot given\n${questions}`,
     why && `\nnot for this machine\n${why}`,
     all || told.length === excluded.length ? "" : "  (--all lists schemes for other machines too)\n",

@@ -1,22 +1,23 @@
 import { VeladisError } from "../../core/index";
 import { type AmplitudeType, format, parsedType } from "../../reading/index";
-import { classify, type Judgement, type Scheme } from "../../severity/index";
+import { type Scheme, schemesFor, type Verdict } from "../../severity/index";
 import type { Band, Overall } from "../../signal/index";
 import { type UnitSymbol, units } from "../../units/index";
-import { choiceOf } from "../options/scheme-choice";
+import { judgeOf } from "../options/judge-of";
+import { namedScheme, requireSchemeOrMachine } from "../options/named-scheme";
 import { judgementText } from "../print/judgement-text";
 
-/** A scheme that is to judge the levels of a record. */
+/** The schemes that are to judge the levels of a record. */
 export interface RecordJudge {
-  /** What the scheme's limits are written in: the record is measured in these, so that nothing is converted. */
+  /** What the limits of the schemes are written in: the record is measured in these, so that nothing is converted. */
   readonly targets: readonly AmplitudeType[];
-  /** The band that the scheme asks for. */
+  /** The band that the schemes ask for; of several the widest. */
   readonly band: Band | undefined;
   judgement(
     levels: readonly Overall[],
     band: Band,
     settings: { readonly digits: number; readonly colour: boolean },
-  ): { readonly judgement: Judgement; readonly cautions: readonly string[]; readonly text: string };
+  ): { readonly judgement: Verdict; readonly cautions: readonly string[]; readonly text: string };
 }
 
 /**
@@ -35,32 +36,52 @@ function measuredTypes({ classes }: Scheme): AmplitudeType[] {
     .map(({ as }) => as);
 }
 
+/** What to measure for several schemes, one type for each quantity and detector. */
+function typesFor(schemes: readonly Scheme[]): AmplitudeType[] {
+  const found = new Map<string, AmplitudeType>();
+  for (const as of schemes.flatMap(measuredTypes)) {
+    const { quantity, detector } = parsedType(as);
+    const key = `${quantity} ${detector}`;
+    if (!found.has(key)) found.set(key, as);
+  }
+  return [...found.values()];
+}
+
+/** The band that holds those of all schemes; undefined where none is known. */
+function widestBand(schemes: readonly Scheme[]): Band | undefined {
+  const bands = schemes.flatMap(({ band }) => (band === null ? [] : [band]));
+  if (bands.length === 0) return undefined;
+  return [Math.min(...bands.map(([low]) => low)), Math.max(...bands.map(([, high]) => high))];
+}
+
 /**
- * The scheme for a machine's record.
+ * The judge of a machine's record, by the scheme that is named, else by all that the machine's facts admit.
  *
- * @throws {@link VeladisError} `missing-fact` for a scheme of shaft vibration and samples that are no displacement, and
- *   all of {@link choiceOf}
+ * @throws {@link VeladisError} `missing-fact` for schemes of shaft vibration and samples that are no displacement, and
+ *   all of {@link namedScheme} and {@link schemesFor}
  */
 export async function recordJudge(unit: UnitSymbol, name: string | undefined, machine: string): Promise<RecordJudge> {
-  const { scheme, others } = await choiceOf(name, machine);
-  if (scheme.place === "shaft" && units[unit].quantity !== "displacement") {
+  requireSchemeOrMachine(name, machine);
+  const scheme = name === undefined ? undefined : await namedScheme(name);
+  const { quantity } = units[unit];
+  const place = quantity === "displacement" ? "either" : "housing";
+  const admitted = scheme === undefined ? schemesFor(machine, { place }) : [];
+  const schemes = scheme === undefined ? admitted.map((one) => one.scheme) : [scheme];
+  const [first] = schemes as [Scheme, ...Scheme[]];
+  if (quantity !== "displacement" && schemes.every(({ place }) => place === "shaft")) {
     throw new VeladisError("missing-fact", {
-      expected: `samples of the shaft's displacement against its housing, as ${scheme.standard} needs`,
-      received: `samples of ${units[unit].quantity}, in ${unit}`,
+      expected: `samples of the shaft's displacement against its housing, as ${first.standard} needs`,
+      received: `samples of ${quantity}, in ${unit}`,
     });
   }
-  const targets = measuredTypes(scheme);
+  const targets = typesFor(schemes);
+  const judge = judgeOf({ scheme, machine, strict: false });
   return {
     targets,
-    band: scheme.band ?? undefined,
+    band: widestBand(schemes),
     judgement: (levels, band, { digits, colour }) => {
       const measured = targets.map((as) => levels.find(({ unit, detector }) => `${unit} ${detector}` === as));
-      const readings = measured.filter((level) => level !== undefined);
-      const judgement = classify(readings, {
-        scheme,
-        machine: machine.trim() === "" ? {} : machine,
-        assume: "lowest limits",
-      });
+      const judgement = judge(measured.filter((level) => level !== undefined));
       const asks = judgement.band;
       const other = asks !== null && (asks[0] !== band[0] || asks[1] !== band[1]);
       const cautions = [
@@ -71,8 +92,8 @@ export async function recordJudge(unit: UnitSymbol, name: string | undefined, ma
           ? ["the peak is a crest of the waveform; the scheme may mean 1.414 times the RMS value, which is less"]
           : []),
       ];
-      const page = judgementText(judgement, { written: format(judgement.judged, { digits }), digits, colour, others });
-      return { judgement, cautions, text: page + cautions.map((caution) => `          ${caution}\n`).join("") };
+      const written = format(judgement.judged, { digits });
+      return { judgement, cautions, text: judgementText(judgement, { written, digits, colour, cautions }) };
     },
   };
 }

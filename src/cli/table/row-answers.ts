@@ -11,6 +11,10 @@ import { judges, type TableSettings } from "./settings";
 export interface Tail {
   readonly cells: readonly string[];
   readonly zone: string | undefined;
+  /** The worst zone that is possible. */
+  readonly worst: string | undefined;
+  /** The zones possible, in few words. */
+  readonly headline: string | undefined;
   /** How many rows it was given to since it was last counted. */
   rows: number;
 }
@@ -25,10 +29,14 @@ export interface Answer {
 export interface Tally {
   /** How many rows are in each zone. */
   readonly zones: ReadonlyMap<string, number>;
+  /** How many rows may be as bad as each zone. */
+  readonly worst: ReadonlyMap<string, number>;
+  /** How many rows have each headline. */
+  readonly headlines: ReadonlyMap<string, number>;
   /** How many rows rest on limits from memory. */
   readonly fromMemory: number;
-  /** All that was assumed in any row. */
-  readonly assumed: readonly string[];
+  /** All that was assumed in any row, or set aside, with the number of rows; what most rows have first. */
+  readonly assumed: readonly (readonly [text: string, rows: number])[];
 }
 
 /** Answers rows of a table. */
@@ -43,7 +51,7 @@ export interface RowAnswers {
 function titlesFor(header: readonly string[], settings: TableSettings): string[] {
   const titles = [
     ...settings.targets.map((target) => readingType(target)),
-    ...(judges(settings) ? ["zone", "scheme", "limits"] : []),
+    ...(judges(settings) ? ["zone", "worst", "scheme", "limits"] : []),
     "assumed",
   ];
   const twice = titles.find((title, i) => header.includes(title) || titles.indexOf(title) !== i);
@@ -58,37 +66,56 @@ function titlesFor(header: readonly string[], settings: TableSettings): string[]
 interface Compiled extends Pick<RowConverters, "each"> {
   readonly judge: RowJudge | undefined;
   readonly assumed: readonly string[];
-  readonly tails: Map<string | undefined, Tail>;
+  /** By the numbers of the zone and of the worst that is possible. */
+  readonly tails: Map<number, Tail>;
 }
 
 function same(a: Omit<RowFacts, "value">, b: Omit<RowFacts, "value">): boolean {
   return a.type === b.type && a.machine === b.machine && a.hertz === b.hertz;
 }
 
+function addTo(counts: Map<string, number>, key: string | undefined, rows: number): void {
+  if (key !== undefined) counts.set(key, (counts.get(key) ?? 0) + rows);
+}
+
 /** A tally to which the rows of what was compiled are added, each once. */
 function tallied(): Tally & { add(compiled: Compiled): void } {
   const zones = new Map<string, number>();
-  const assumed = new Set<string>();
+  const worst = new Map<string, number>();
+  const headlines = new Map<string, number>();
+  const assumed = new Map<string, number>();
   let fromMemory = 0;
   return {
-    zones,
+    ...{ zones, worst, headlines },
     get fromMemory() {
       return fromMemory;
     },
     get assumed() {
-      return [...assumed];
+      return [...assumed].sort(([, a], [, b]) => b - a);
     },
     add({ judge, assumed: names, tails }) {
       for (const tail of tails.values()) {
         if (tail.rows === 0) continue;
-        for (const name of names) assumed.add(name);
-        if (tail.zone !== undefined) zones.set(tail.zone, (zones.get(tail.zone) ?? 0) + tail.rows);
+        for (const name of names) addTo(assumed, name, tail.rows);
+        addTo(zones, tail.zone, tail.rows);
+        addTo(worst, tail.worst, tail.rows);
+        addTo(headlines, tail.headline, tail.rows);
         if (judge?.verified === false) fromMemory += tail.rows;
         tail.rows = 0;
       }
     },
   };
 }
+
+/** The cells of a judge's zone, and of the worst that is possible. */
+function judgedTail({ zones, schemes, verified }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
+  const [zone, worst] = [zones[at] as string, zones[upTo] as string];
+  const range = upTo === zones.length - 1 ? `${zone} or worse` : `${zone} to ${worst}`;
+  const cells = [zone, worst, schemes.join(" + "), verified ? "read" : "MEMORY"];
+  return { cells, zone, worst, headline: at === upTo ? zone : range };
+}
+
+const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefined, headline: undefined };
 
 /**
  * Compiles what is added to the rows of a table with this header.
@@ -103,11 +130,12 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
   const conversionsFor = rowConverters(read, settings);
   const judgeFor = judges(settings) ? rowJudges(settings, scheme) : undefined;
   const compile = ({ each, assumed: byConversion }: RowConverters, judge: RowJudge | undefined): Compiled => {
-    const assumed = assumedWords({
+    const words = assumedWords({
       assumed: union(byConversion, judge?.assumed),
       assumedFacts: judge?.assumedFacts ?? [],
       crestFactor,
     });
+    const assumed = [...words, ...(judge?.setAside ?? []).map((text) => `set aside: ${text}`)];
     return { each, judge, assumed, tails: new Map() };
   };
   const byJudge = new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();
@@ -121,12 +149,15 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
     byJudge.set(key, known);
     return found;
   };
-  const tailOf = ({ judge, assumed, tails }: Compiled, zone: string | undefined): Tail => {
-    let tail = tails.get(zone);
+  const tailOf = ({ judge, assumed, tails }: Compiled, value: number): Tail => {
+    const at = judge === undefined ? 0 : judge.index(value);
+    const upTo = judge === undefined || judge.complete ? at : judge.zones.indexOf(judge.worst(value));
+    const key = at * 64 + upTo;
+    let tail = tails.get(key);
     if (tail === undefined) {
-      const judged = judge === undefined ? [] : [zone as string, judge.scheme, judge.verified ? "read" : "MEMORY"];
-      tail = { cells: [...judged, assumed.join("; ")], zone, rows: 0 };
-      tails.set(zone, tail);
+      const judged = judge === undefined ? UNJUDGED : judgedTail(judge, at, upTo);
+      tail = { ...judged, cells: [...judged.cells, assumed.join("; ")], rows: 0 };
+      tails.set(key, tail);
     }
     return tail;
   };
@@ -142,13 +173,13 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
       last = next;
       facts = said;
     }
-    const { each, judge } = last;
+    const { each } = last;
     const values: (number | string)[] = [];
     for (const one of each) {
       const converted = one(value, hertz);
       values.push(digits === undefined ? converted : significant(converted, digits));
     }
-    const tail = tailOf(last, judge?.zone(value));
+    const tail = tailOf(last, value);
     tail.rows++;
     return { values, tail };
   };

@@ -2,7 +2,7 @@ import { stat } from "node:fs/promises";
 import { shown, VeladisError } from "../../core/index";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
-import { namedScheme } from "../options/scheme-choice";
+import { namedScheme } from "../options/named-scheme";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { visitCsv } from "./csv-source";

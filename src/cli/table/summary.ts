@@ -10,29 +10,46 @@ export interface Counts {
   refused: number;
 }
 
+/** Most of what was assumed that is printed; the column has all of it. */
+const MOST_ASSUMED = 8;
+
+/** What was assumed or set aside, that of most rows first; how many rows where it is not all of them. */
+function assumedLines(assumed: Tally["assumed"], written: number): string[] {
+  const told = assumed
+    .slice(0, MOST_ASSUMED)
+    .map(([text, rows]) => (rows === written ? text : `${text} (${grouped(rows)} ${rows === 1 ? "row" : "rows"})`));
+  const more = assumed.length - told.length;
+  return more > 0 ? [...told, `and ${grouped(more)} more: see the column`] : told;
+}
+
 /** What a table came to, for standard error: a line of JSON, or lines for a person. */
 export function summaryText(
   settings: TableSettings,
   { rows, refused }: Counts,
-  { zones, assumed, fromMemory }: Tally,
+  { zones, worst, headlines, assumed, fromMemory }: Tally,
   refusedPath: string | undefined,
 ): string {
   const written = rows - refused;
   if (settings.json) {
-    const counts = { rows, written, refused, zones: Object.fromEntries(zones), fromMemory };
-    return `${JSON.stringify({ summary: { ...counts, assumed } })}\n`;
+    const judged = { zones: Object.fromEntries(zones), worst: Object.fromEntries(worst) };
+    const all = { rows, written, refused, ...judged, fromMemory, assumed: assumed.map(([text]) => text) };
+    return `${JSON.stringify({ summary: all })}\n`;
   }
   const to = settings.out === undefined ? "" : ` to ${settings.out}`;
   const refusedTo = refused > 0 && refusedPath !== undefined ? ` to ${refusedPath}` : "";
-  const inZones = [...zones].sort(([a], [b]) => (a < b ? -1 : 1)).map(([zone, count]) => `${zone} ${grouped(count)}`);
+  const inZones = [...headlines]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([zone, count]) => `${zone} ${grouped(count)}`);
   return [
     `${grouped(rows)} ${rows === 1 ? "row" : "rows"}: ${grouped(written)} written${to}, ${grouped(refused)} refused${refusedTo}\n`,
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
-    labelled("assumed", assumed.length > 0 ? [assumed.join("; ")] : []),
+    labelled("assumed", assumedLines(assumed, written)),
     labelled(
       "MEMORY",
       fromMemory > 0
-        ? [`${grouped(fromMemory)} rows judged by limits from memory: check them against the standard`]
+        ? [
+            `${grouped(fromMemory)} ${fromMemory === 1 ? "row" : "rows"} judged by limits from memory: check them against the standard`,
+          ]
         : [],
     ),
     labelled("caution", judges(settings) ? cautions.slice(0, 1) : []),

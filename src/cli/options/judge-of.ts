@@ -1,0 +1,26 @@
+import { classify, type JudgeOptions, judge, type ReadingRef, type Scheme, type Verdict } from "../../severity/index";
+
+/** What is told of how to judge. */
+export interface JudgeSettings {
+  /** The scheme that is named; undefined for those that the machine's facts admit. */
+  readonly scheme: Scheme | undefined;
+  readonly machine: string;
+  readonly strict: boolean;
+  readonly crestFactor?: number;
+}
+
+/** What is told of how to judge, as options of the library. */
+export function judgeOptions({ strict, crestFactor }: JudgeSettings): JudgeOptions {
+  return { assume: strict ? "nothing" : "lowest limits", ...(crestFactor !== undefined && { crestFactor }) };
+}
+
+/** A judge of readings of one machine: by the scheme that is named, else by all that the machine's facts admit. */
+export function judgeOf(settings: JudgeSettings): (reading: ReadingRef) => Verdict {
+  const { scheme, machine } = settings;
+  const options = judgeOptions(settings);
+  if (scheme === undefined) return (reading) => judge(reading, machine, options);
+  return (reading) => {
+    const judgement = classify(reading, { ...options, scheme, ...(machine.trim() !== "" && { machine }) });
+    return { ...judgement, judgements: [judgement], deciding: [] };
+  };
+}

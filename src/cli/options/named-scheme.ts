@@ -1,0 +1,21 @@
+import { VeladisError } from "../../core/index";
+import { type Scheme, schemeById } from "../../severity/index";
+
+/** The scheme that an option names: a built-in one by its id, or one in a JSON file. */
+export async function namedScheme(name: string): Promise<Scheme> {
+  return name.endsWith(".json") ? (await import("../input/scheme-file")).schemeFromFile(name) : schemeById(name);
+}
+
+/**
+ * Refuses to judge with neither a scheme nor a machine.
+ *
+ * @throws {@link VeladisError} `missing-fact`
+ */
+export function requireSchemeOrMachine(name: string | undefined, machine: string): void {
+  if (name !== undefined || machine.trim() !== "") return;
+  throw new VeladisError("missing-fact", {
+    expected:
+      'the machine, as in --machine "pump 90 kW 2980 r/min rigid", or a scheme, as in --scheme iso-10816-3-2009',
+    received: "nothing",
+  });
+}

@@ -1,0 +1,36 @@
+import { format } from "../../reading/index";
+import type { PointsVerdict, Verdict } from "../../severity/index";
+import { assumedWords } from "./assumed-words";
+import { notReadText } from "./points-text";
+import { verdictHeadline } from "./verdict-headline";
+
+/** The nearest limit and the scheme it is from, and what the verdict rests on. */
+function restText({ limit, margin, verified, standard, edition, judged, ...rest }: Verdict, digits: number): string {
+  const { assumed, assumedFacts, judgements, setAside } = rest;
+  const words = assumedWords({ assumed, assumedFacts, crestFactor: judged.crestFactor });
+  const next = `${limit.name} ${format(limit, { digits })}`;
+  const others = judgements.slice(1).map((one) => one.scheme);
+  return [
+    `${next} (${margin.decibels.toFixed(1)} dB)`,
+    `${standard} (${edition})${verified ? "" : ", FROM MEMORY"}`,
+    ...(others.length === 0 ? [] : [`also judged by ${others.join(", ")}`]),
+    ...(words.length === 0 ? [] : [`assumed: ${words.join("; ")}`]),
+    ...(setAside.length === 0 ? [] : [`set aside: ${setAside.join("; ")}`]),
+  ].join("; ");
+}
+
+/** A verdict on one line, for many readings. */
+export function verdictLine(written: string, verdict: Verdict, digits: number): string {
+  return `${written}: ${verdictHeadline(verdict, false)}; ${restText(verdict, digits)}\n`;
+}
+
+/** The verdict on several points on one line. */
+export function pointsLine(answer: PointsVerdict, digits: number): string {
+  const { governing, points } = answer;
+  const not = notReadText(answer);
+  const all = points.map(({ point, verdict }) => `${point} ${verdict.headline}`).join(", ");
+  const headline = verdictHeadline({ ...governing.verdict, ...answer }, false);
+  const reading = format(governing.reading, { digits });
+  const rest = restText(governing.verdict, digits);
+  return `${governing.point} ${reading}: ${headline}; ${all}; ${rest}${not === undefined ? "" : `; not read: ${not}`}\n`;
+}

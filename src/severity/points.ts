@@ -1,0 +1,122 @@
+import { requireText, shown, VeladisError } from "../core/index";
+import { type Amplitude, parseAmplitude } from "../reading/index";
+import { folded } from "./label";
+
+/** A reading and the point of the machine it was taken at. */
+export interface PointReading {
+  /** The point, e.g. `DE-H`: drive end, horizontal. */
+  readonly point: string;
+  readonly reading: Amplitude;
+}
+
+const FORM = 'points with their readings, such as "DE-H 3.1, DE-V 2.2, NDE-H 2.9 mm/s rms"';
+
+/** Beyond any machine: as many points are told apart in one line. */
+const MOST_POINTS = 100;
+
+/** A part of the text taken apart; without its own type it takes that of a part behind it. */
+interface Part {
+  readonly written: string;
+  readonly point: string;
+  readonly digits: string;
+  readonly type: string;
+}
+
+function refuse(code: "syntax" | "missing-unit" | "not-a-number", expected: string, received: string): never {
+  throw new VeladisError(code, { expected, received: shown(received) });
+}
+
+/**
+ * Refuses more points than a machine has, and one that is named twice.
+ *
+ * @throws {@link VeladisError} `out-of-range`
+ */
+export function requireDistinct(points: readonly string[]): void {
+  if (points.length > MOST_POINTS) {
+    throw new VeladisError("out-of-range", {
+      expected: `${MOST_POINTS} points or fewer`,
+      received: `${points.length}`,
+    });
+  }
+  const named = new Set<string>();
+  for (const point of points) {
+    const key = folded(point);
+    if (named.has(key)) {
+      throw new VeladisError("out-of-range", { expected: "each point once", received: `${shown(point)} twice` });
+    }
+    named.add(key);
+  }
+}
+
+/** A number with a comma for decimals, which only a list parted by semicolons can have. */
+function withPoint(digits: string, parted: string): string {
+  if (parted !== ";" || !/^\d+,\d+$/.test(digits)) return digits;
+  // 1,500 is fifteen hundred to one reader and one and a half to the next
+  if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) refuse("not-a-number", "a number that is not read in two ways", digits);
+  return digits.replace(",", ".");
+}
+
+function isReading(text: string): boolean {
+  try {
+    parseAmplitude(text);
+    return true;
+  } catch (error) {
+    if (error instanceof VeladisError) return false;
+    throw error;
+  }
+}
+
+/** A part taken apart: a name may hold numbers (bearing 1 H), so the first that begins a reading, or ends the part, is it. */
+function partOf(written: string, parted: string): Part {
+  const numerals = [...written.matchAll(/(?<=^|[\s:=])\d[\d.,]*(?:e[+-]?\d+)?(?=\s|$)/gi)];
+  const found = numerals.map((match): Part => {
+    const point = written
+      .slice(0, match.index)
+      .replace(/[\s:=]+$/, "")
+      .trim();
+    const type = written.slice(match.index + match[0].length).trim();
+    return { written, point, digits: withPoint(match[0], parted), type };
+  });
+  const part = found.find(({ digits, type }) => type === "" || isReading(`${digits} ${type}`)) ?? found[0];
+  if (part === undefined) return refuse("syntax", FORM, written);
+  if (part.point !== "") return part;
+  return refuse(
+    "syntax",
+    `a name before each reading (semicolons between points where numbers have a decimal comma): ${FORM}`,
+    written,
+  );
+}
+
+/**
+ * The points of a machine and their readings, from one line.
+ *
+ * Points are parted by commas, or by semicolons, where numbers may have a decimal comma. A reading without a type takes
+ * that of the next one that has it.
+ *
+ * @throws {@link VeladisError} `syntax` for a number without a name or the other way round, `out-of-range` for a point
+ *   named twice and for too many, `missing-unit` where no type follows, and all of {@link parseAmplitude}
+ * @example
+ * ```ts
+ * import { parsePoints } from "veladis/severity";
+ *
+ * parsePoints("DE-H 3.1, DE-V 2.2 mm/s rms").map(({ point, reading }) => [point, reading.value, reading.unit]);
+ * // => [["DE-H", 3.1, "mm/s"], ["DE-V", 2.2, "mm/s"]]
+ * parsePoints("DE-H 3,1; DE-V 2,2 mm/s rms")[0]?.reading.value; // => 3.1
+ * parsePoints("DE-H 3.1, DE-H 2.2 mm/s rms"); // throws out-of-range
+ * ```
+ */
+export function parsePoints(text: string): readonly PointReading[] {
+  const written = requireText(text, FORM);
+  const parted = written.includes(";") ? ";" : ",";
+  const pieces = written.split(parted).map((one) => one.trim());
+  if (pieces.length > MOST_POINTS) requireDistinct(pieces);
+  const parts = pieces.map((one) => partOf(one, parted));
+  requireDistinct(parts.map(({ point }) => point));
+  return Object.freeze(
+    parts.map(({ written: piece, point, digits }, i) => {
+      const type = parts.slice(i).find((one) => one.type !== "")?.type;
+      if (type === undefined) refuse("missing-unit", `a unit and a detector behind the last reading: ${FORM}`, piece);
+      return Object.freeze({ point, reading: parseAmplitude(`${digits} ${type}`) });
+    }),
+  );
+}

@@ -1,0 +1,36 @@
+import { folded } from "./label";
+
+/** The directions of a bearing in which a standard has readings taken: horizontal, vertical, axial. */
+const directions = ["H", "V", "A"] as const;
+
+const words: Readonly<Record<string, string>> = { horizontal: "H", vertical: "V", axial: "A" };
+
+/** A point as a bearing and a direction; undefined where it names none. */
+function directed(point: string): { bearing: string; mark: string; direction: string } | undefined {
+  const [, bearing, mark, last] = /^(.*?[^\s_/.-])([\s_/.-]*)(horizontal|vertical|axial|[HVA])$/i.exec(point) ?? [];
+  if (bearing === undefined || mark === undefined || last === undefined) return undefined;
+  // a letter that ends a word is none: "shaft", "pump rv"
+  if (mark === "" && !/\d$/.test(bearing)) return undefined;
+  return { bearing, mark, direction: words[last.toLowerCase()] ?? last.toUpperCase() };
+}
+
+/**
+ * The directions of bearings that were not read, of those bearings of which one was: `DE-A` where `DE-H` and `DE-V` are
+ * given. A bearing of which nothing was read is not known of.
+ */
+export function unreadDirections(points: readonly string[]): readonly string[] {
+  const bearings = new Map<string, { name: string; mark: string; read: Set<string> }>();
+  for (const point of points) {
+    const found = directed(point);
+    if (found === undefined) continue;
+    const { bearing, mark, direction } = found;
+    const known = bearings.get(folded(bearing)) ?? { name: bearing, mark, read: new Set<string>() };
+    known.read.add(direction);
+    bearings.set(folded(bearing), known);
+  }
+  return [...bearings.values()].flatMap(({ name, mark, read }) => {
+    // "boiler-feed pump A" alone is a machine and no axial reading
+    if (/^\s+$/.test(mark) && read.size === 1 && read.has("A")) return [];
+    return directions.filter((one) => !read.has(one)).map((one) => `${name}${mark}${one}`);
+  });
+}
