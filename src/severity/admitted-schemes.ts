@@ -46,14 +46,21 @@ function relevant(schemes: readonly Scheme[], known: KnownFacts, place: Scheme["
   return possible.filter(({ kind }) => (kind === "acceptance") === isNew);
 }
 
-/** Walks through every combination of what the open facts may be. */
+/** Walks through every combination of what the open facts may be; what is handed over is valid for that call only. */
 function walk(open: readonly FactPoints[], known: KnownFacts, visit: (completed: KnownFacts) => void): void {
-  const [first, ...rest] = open;
-  if (first === undefined) {
-    visit(known);
-    return;
-  }
-  for (const point of first.points) walk(rest, { ...known, [first.fact]: point }, visit);
+  const completed: { [F in Fact]?: FactValue } = { ...known };
+  const from = (at: number): void => {
+    const one = open[at];
+    if (one === undefined) {
+      visit(completed);
+      return;
+    }
+    for (const point of one.points) {
+      completed[one.fact] = point;
+      from(at + 1);
+    }
+  };
+  from(0);
 }
 
 /** What a scheme is taken for of a fact that was not given; undefined where that is all it may be. */

@@ -4,7 +4,7 @@ import { type Interval, intervalText } from "./interval";
 import type { KnownFacts } from "./machine";
 import { conditionText, labels } from "./machine-class";
 import type { MachineType } from "./machine-types";
-import type { Condition, Scheme } from "./scheme";
+import type { Condition, Exclusion, Scheme } from "./scheme";
 import { domain, factOf, factsOf, verdict } from "./verdict";
 
 /** Why a machine has no place in a scheme. */
@@ -32,6 +32,20 @@ function expected(fact: Fact, wanted: Condition[Fact], where: string): string {
     : `${entry.ask} within ${where}: ${labels(wanted as string).join(" or ")}`;
 }
 
+/** True where a scheme excludes such a machine. */
+function isExcluded({ when }: Exclusion, known: KnownFacts): boolean {
+  return factsOf(when).every((fact) => verdict(when, fact, known) === "met");
+}
+
+/** Whether the machine lies outside the scope of the scheme: {@link exclusionReason} without its words. */
+export function isOutside({ machines, exclusions = [], within = {}, place }: Scheme, known: KnownFacts): boolean {
+  const { place: measured, type } = known;
+  if (measured !== undefined && measured !== place) return true;
+  if (type !== undefined && machines !== undefined && !machines.includes(type as MachineType)) return true;
+  for (const fact in within) if (verdict(within, fact as Fact, known) === "unmet") return true;
+  return exclusions.some((one) => isExcluded(one, known));
+}
+
 /** Why the machine lies outside the scope of the scheme; undefined where it does not. */
 export function exclusionReason(scheme: Scheme, known: KnownFacts, where: string): ExclusionReason | undefined {
   const { machines, exclusions = [], within = {}, place } = scheme;
@@ -43,8 +57,9 @@ export function exclusionReason(scheme: Scheme, known: KnownFacts, where: string
       reason: `for readings on the ${place}`,
     };
   }
-  for (const { when, reason } of exclusions) {
-    if (!factsOf(when).every((fact) => verdict(when, fact, known) === "met")) continue;
+  const excluded = exclusions.find((one) => isExcluded(one, known));
+  if (excluded !== undefined) {
+    const { reason } = excluded;
     return { code: "out-of-range", expected: `a machine within ${where}`, received: reason, reason };
   }
   if (known.type !== undefined && machines !== undefined && !machines.includes(known.type as MachineType)) {

@@ -1,5 +1,5 @@
 import { raised } from "../core/index";
-import { type ExclusionReason, exclusionReason, noClassReason } from "./exclusion-reason";
+import { type ExclusionReason, exclusionReason, isOutside, noClassReason } from "./exclusion-reason";
 import { type Fact, facts } from "./facts";
 import type { Interval } from "./interval";
 import type { FactValue, KnownFacts } from "./machine";
@@ -114,10 +114,7 @@ function sizeAssumption(classes: readonly MachineClass[], known: KnownFacts): st
 
 /** True where nothing known speaks against a scheme and one class of it at least. */
 export function isOpen(scheme: Scheme, known: KnownFacts): boolean {
-  return (
-    exclusionReason(scheme, known, "") === undefined &&
-    scheme.classes.some((one) => objections(one, known).unmet.length === 0)
-  );
+  return !isOutside(scheme, known) && scheme.classes.some((one) => objections(one, known).unmet.length === 0);
 }
 
 /** How the facts of a machine match a scheme: the class they decide for, or what is missing, or what speaks against it. */

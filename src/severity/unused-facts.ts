@@ -42,7 +42,10 @@ export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
         const entry = facts[fact];
         const unit = isNumberFact(fact) && "unit" in entry ? ` ${entry.unit}` : "";
         const value = known[fact];
-        const text = typeof value === "object" ? value.join(" to ") : value;
+        const text = [value]
+          .flat()
+          .map((one) => (typeof one === "number" ? Number(one.toPrecision(6)) : one))
+          .join(" to ");
         return `${fact} ${text}${unit}: plays no part in ${standard} (${edition})`;
       })
   );

@@ -75,9 +75,7 @@ function hold(plate: Nameplate, dropped: readonly NameplateFact[], reading: stri
     return;
   }
   counts.answered++;
-  const rest = without(plate, dropped);
-  // of no facts at all there are no words
-  const less = answerOf(reading, Object.keys(rest).length > 0 ? written(rest) : {});
+  const less = answerOf(reading, written(without(plate, dropped)));
   const where = `${reading}, ${inWords(plate)}, without ${dropped.join(" and ")}`;
   if (less instanceof VeladisError) {
     // what is asked for then is a fact, or the frequency that a speed stood in for; never is the machine refused
@@ -114,9 +112,10 @@ describe("a fact left out of a nameplate", () => {
           fc.boolean(),
           (plate, reading, picks, isInWords) => {
             // the condition chooses the question: in service, or an acceptance test; and so does the place of a velocity,
-            // which is that of the housing unless somebody says otherwise
-            const asks = ["condition", ...(/\d (?:um|mil) /.test(reading) ? [] : ["place"])];
+            // which is that of the housing unless somebody says otherwise; the kind of machine is always asked for
+            const asks = ["type", "condition", ...(/\d (?:um|mil) /.test(reading) ? [] : ["place"])];
             const facts = (Object.keys(plate) as NameplateFact[]).filter((fact) => !asks.includes(fact));
+            fc.pre(facts.length > 0);
             const dropped = picks.map((pick) => facts[pick % facts.length] as NameplateFact);
             hold(plate, [...new Set(dropped)], reading, isInWords);
           },

@@ -147,8 +147,9 @@ function ofType(type: keyof typeof labels): fc.Arbitrary<Nameplate> {
     .map(stated);
 }
 
-/** Without what is not stated. */
-function stated(facts: object): Nameplate {
+/** Without what is not stated; a shaft height in mm is that of a metric frame. */
+function stated({ frame, ...rest }: { frame: string | undefined; shaftHeight: number | undefined }): Nameplate {
+  const facts = rest.shaftHeight === undefined ? { ...rest, frame } : rest;
   return Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as Nameplate;
 }
 
