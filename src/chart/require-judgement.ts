@@ -11,6 +11,9 @@ function limits(value: unknown, where: string): void {
   }
 }
 
+/** What is shown of the other schemes of a verdict. */
+const verdictPart = { headline: "text", standard: "text", edition: "text", measuredOn: "text" } as const;
+
 /**
  * The judgement itself if it is one, as far as a chart draws it.
  *
@@ -39,5 +42,6 @@ export function requireJudgement(judgement: Judgement): Judgement {
     criteria: [{}],
   } as const satisfies { readonly [Name in keyof Judgement]?: unknown };
   requireShape(judgement, shape, "judgement");
+  if ("judgements" in judgement) requireShape(judgement, { judgements: [verdictPart] }, "judgement");
   return judgement;
 }

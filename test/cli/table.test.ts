@@ -29,8 +29,8 @@ const readings = [
   "tag,value,unit,detector,speed,machine",
   "feed pump A,2.1,mm/s,rms,2980,pump 250 kW rigid category II",
   "feed pump A,0.16,in/s,pk,2980,pump 250 kW rigid category II",
-  "ID fan 1,80,um,pp,1485,fan 132 kW rigid BV-3",
-  "ID fan 1,9.9,mm/s,rms,,fan 132 kW rigid BV-3",
+  "ID fan 1,80,um,pp,1485,fan 132 kW rigid BV-3 housing",
+  "ID fan 1,9.9,mm/s,rms,,fan 132 kW rigid BV-3 housing",
   "",
 ].join("\n");
 const byRow = ["--column", "value", "--from-column", "unit", "--detector-column", "detector"];
@@ -64,7 +64,10 @@ describe("columns", () => {
       "9.9",
     ]);
     expect(rows.map((row) => row[7])).toEqual(["assumed", "", "sine", "one frequency; sine", ""]);
-    expect([err, code]).toEqual(["4 rows: 4 written, 0 refused\nassumed   sine; one frequency\n", 0]);
+    expect([err, code]).toEqual([
+      "4 rows: 4 written, 0 refused\nassumed   sine (2 rows)\n          one frequency (1 row)\n",
+      0,
+    ]);
   });
 
   it("a column of frequencies, with and without a unit in the cell", async () => {
@@ -113,10 +116,14 @@ describe("zones", () => {
     const { out, err } = await veladis(["table", path, "--column", "v", "--from", "mm/s rms", ...machine]);
     const options = { scheme: "iso-10816-3-2009", machine: "group 2 rigid" } as const;
     expect(rowsOf(out)).toEqual([
-      ["v", "zone", "scheme", "limits", "assumed"],
-      ...values.map((value) => [value, classify(`${value} mm/s rms`, options).zone, options.scheme, "MEMORY", ""]),
+      ["v", "zone", "worst", "scheme", "limits", "assumed"],
+      ...values.map((value) => {
+        const { zone, worst } = classify(`${value} mm/s rms`, options);
+        return [value, zone, worst, options.scheme, "MEMORY", ""];
+      }),
     ]);
-    expect(err).toContain("zones     A 2, B 2, C 1, D 2\n");
+    // without the speed the displacement of this scheme is not judged
+    expect(err).toContain("zones     A or worse 2, B or worse 2, C or worse 1, D 2\n");
     expect(err).toContain("MEMORY    7 rows judged by limits from memory");
     expect(err).toContain("licensed practice govern");
   });
@@ -124,12 +131,12 @@ describe("zones", () => {
   it("of the machine of each row, by the table that is for it", async () => {
     const machine = ["--machine-column", "machine"];
     const { out } = await veladis(["table", file(readings), ...byRow, ...speed, ...machine]);
-    expect(rowsOf(out).map((row) => row.slice(6, 9))).toEqual([
-      ["zone", "scheme", "limits"],
-      ["A", "iso-10816-7-2009", "read"],
-      ["A", "iso-10816-7-2009", "read"],
-      ["start-up", "iso-14694-2003", "MEMORY"],
-      ["shutdown", "iso-14694-2003", "MEMORY"],
+    expect(rowsOf(out).map((row) => row.slice(6, 10))).toEqual([
+      ["zone", "worst", "scheme", "limits"],
+      ["A", "A", "iso-10816-7-2009", "read"],
+      ["A", "A", "iso-10816-7-2009", "read"],
+      ["start-up", "start-up", "iso-14694-2003", "MEMORY"],
+      ["shutdown", "shutdown", "iso-14694-2003", "MEMORY"],
     ]);
   });
 
@@ -150,7 +157,7 @@ describe("zones", () => {
     const path = file('v,unit,m\n3,"mm/s\trms","group 2\nrigid"\n3,"mm/s rms\n25\ngroup 1 flexible",group 2 rigid\n');
     const told = ["--column", "v", "--from-column", "unit", "--machine-column", "m", "--scheme", "iso-10816-3-2009"];
     const { out, err } = await veladis(["table", path, ...told]);
-    expect(out).toContain('rigid",C,iso-10816-3-2009,MEMORY,\n');
+    expect(out).toContain('rigid",C,D,iso-10816-3-2009,MEMORY,\n');
     expect(err).toContain("2 rows: 1 written, 1 refused");
   });
 
@@ -170,6 +177,26 @@ describe("zones", () => {
     expect(err).toContain("missing-fact");
   });
 
+  it("by all schemes that a machine's facts admit: the worst governs, what else is possible stands beside it", async () => {
+    const path = file(
+      "v,m\n2,motor 1485 r/min rigid\n30,steam turbine 12 MW 5400 r/min\n5,motor 400 kW group 2 rigid\n1,motor 400 kW 1485 r/min rigid wibble\n",
+    );
+    const velocity = ["--column", "v", "--from", "mm/s rms", "--machine-column", "m"];
+    const { out, err, code } = await veladis(["table", path, ...velocity]);
+    expect(code).toBe(2);
+    expect(out).toMatch(/^2,.*,C,C,iso-20816-3-2022 \+ iso-10816-1-1995-annexB,MEMORY,.*power above 15 kW: not given/m);
+    expect(out).toMatch(/^1,.*set aside: ""wibble"": not understood/m);
+    expect(err).toMatch(/group 2 and a power of 400 kW/);
+    const displacement = ["--column", "v", "--from", "um pp", "--machine", "steam turbine 12 MW 5400 r/min"];
+    const other = await veladis(["table", file("v\n160\n"), ...displacement]);
+    expect(other.out).toMatch(
+      /^160,D,D,iso-20816-3-2022 \+ iso-20816-3-2022-shaft,.*place: not given, and the worse of/m,
+    );
+    // displacement alone: 6 mil pp is 20.1 mm/s rms at 3570 r/min
+    const alone = ["--column", "v", "--from", "mil pp", "--machine", "motor 400 kW 3570 r/min rigid housing"];
+    expect((await veladis(["table", file("v\n6\n0.5\n"), ...alone])).out).toMatch(/\n6,D,D,.*\n0\.5,A,D,/);
+  });
+
   it("by a table of one's own", async () => {
     const scheme = {
       ...{ id: "site-rule", kind: "grades", standard: "Site rule", edition: "1", title: "Rule", status: "guide" },
@@ -179,7 +206,9 @@ describe("zones", () => {
     };
     const by = file(JSON.stringify(scheme), "rule.json");
     const { out } = await veladis(["table", file("v\n1\n3\n"), "--column", "v", "--from", "mm/s rms", "--scheme", by]);
-    expect(out).toBe('v,zone,scheme,limits,assumed\n1,fine,site-rule,MEMORY,\n3,"watch, soon",site-rule,MEMORY,\n');
+    expect(out).toBe(
+      'v,zone,worst,scheme,limits,assumed\n1,fine,fine,site-rule,MEMORY,\n3,"watch, soon","watch, soon",site-rule,MEMORY,\n',
+    );
   });
 });
 
@@ -244,6 +273,7 @@ describe("as JSON", () => {
       cells: { tag: "fän", v: "2.54" },
       "in/s pk": convert(2.54, "mm/s rms", "in/s pk"),
       zone: "B",
+      worst: "D",
       scheme: "iso-10816-3-2009",
       limits: "MEMORY",
       assumed: "sine",
@@ -254,7 +284,7 @@ describe("as JSON", () => {
       .map((line) => JSON.parse(line));
     expect(error.error).toMatchObject({ line: 3, code: "negative" });
     expect(summary.summary).toEqual({
-      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, fromMemory: 1, assumed: ["sine"] },
+      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, fromMemory: 1, assumed: ["sine"] },
     });
     expect(code).toBe(2);
     expect((await veladis(["table", file("v,v\n1,2\n"), ...fixed, "--json"])).err).toContain("syntax");

@@ -84,6 +84,8 @@ const cases: readonly Case[] = [
   ["judge"], ["judge 4.1 mm/s rms"], ["judge --machine|group 1 rigid"], ["judge 4.1 mm/s rms|--machine|group 1 rigid|--crest-factor|3,5"],
   [`judge 4.1 mm/s rms|--scheme|${join(folder, "absent.json")}`], [`judge 4.1 mm/s rms|--scheme|${json}`],
   ["judge 4.1 mm/s rms|--machine|group 1 rigid|--crest-factor|many"],
+  ["judge DE-H 3, DE-V 2 mm/s rms|--machine|pump 90 kW|--since|1 mm/s rms"], ["judge DE-H 3, 2 mm/s rms|--machine|pump 90 kW"],
+  ["judge 4.1 mm/s rms|--machine|pump 90 kW wibble|--strict"],
   // schemes
   ["schemes pump|--machine|pump"], ["schemes iso-10816-3-2010"],
   // overall
@@ -96,6 +98,7 @@ const cases: readonly Case[] = [
   // completion
   ["completion"], ["completion basch"],
   // setpoints
+  ["setpoints --baseline|2 mm/s rms|--machine|cooling tower fan 75 kW 150 r/min"], ["setpoints --baseline|2 mm/s rms|--machine|90 kW"],
   ["setpoints"], ["setpoints --baseline|2 mm/s rms|--limits|4.5 mm/s rms"], ["setpoints --baseline|2 mm/s rms|--machine|pump|--k|three"],
   [`setpoints --file|${levels}`], [`setpoints --file|${levels}|--from|mm/s rms|--start-up|noon`], ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--delay|soon"],
   ["setpoints --baseline|2 mm/s rms|--scheme|iso-10816-3-2009|--machine|group 1 rigid|--sheet|pdf"], ["setpoints 2 mm/s rms"],

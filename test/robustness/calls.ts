@@ -454,6 +454,11 @@ const charts: Call[] = [
     run: (...given) => (chart as Loose).severityBar(...given),
   },
   {
+    name: "severityBar",
+    args: () => [{ ...drawn, judgement: structuredClone(severity.judge("2 mm/s rms", "motor 1485 r/min rigid")) }],
+    run: (...given) => (chart as Loose).severityBar(...given),
+  },
+  {
     name: "spectrumChart",
     args: () => [
       { ...drawn, spectrum: spectrum(), speed: "3000 r/min", orders: [1, 2], frequency: [50, 400], scale: "log" },
@@ -522,6 +527,16 @@ const queries: Call[] = [
     at: "25 Hz",
     crestFactor: 3,
     assume: "lowest limits",
+    answer: "worst",
+    quotes: "double",
+  }),
+  q("machineToSql", machine, {
+    column: "v",
+    from: "in/s pk",
+    at: "25 Hz",
+    answer: "worst",
+    assume: "lowest limits",
+    schemes: [scheme],
     quotes: "double",
   }),
   q("toSql", "in/s pk", "mil pp", {

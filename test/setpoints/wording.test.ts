@@ -61,6 +61,12 @@ const cases: Cases = {
   "proposeSetpoints, a mistyped key of the sensor": () => propose({ sensor: { fullscale: "50 g pk" } }),
   "proposeSetpoints, a mistyped key of the limits": () => ofSite({ "A/B": "2 mm/s rms" }),
   "proposeSetpoints, limits of no source": () => ofSite({ source: undefined }),
+  "proposeSetpoints, a machine that informative ranges are for": () =>
+    propose({ limits: undefined, scheme: undefined, machine: "cooling tower fan 75 kW 150 r/min" }),
+  "proposeSetpoints, a machine without its kind": () =>
+    propose({ limits: undefined, scheme: undefined, machine: "90 kW" }),
+  "proposeSetpoints, ranges that are informative": () =>
+    propose({ limits: undefined, scheme: "iso-20816-1-2016-ranges", machine: "cooling tower fan 75 kW 150 r/min" }),
   "proposeSetpoints, nothing": () => p.proposeSetpoints(),
   "proposeSetpoints, null for the device": () => propose({ device: null }),
   "proposeSetpoints, null for the sensor": () => propose({ sensor: null }),

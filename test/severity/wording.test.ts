@@ -59,6 +59,17 @@ const cases: Cases = {
     judged("motor 3000 r/min housing", "iso-7919-3-2009", "80 um pp"),
   "classify, limits that fall with a speed not told": () =>
     s.classify("4 mm/s rms", { scheme: withCriterion({ limits: { "A/B": { rootOf: 12000 } } }), machine: {} }),
+  "parsePoints, a number without a name": () => s.parsePoints("DE-H 3.1, 2.2 mm/s rms"),
+  "parsePoints, a name without a number": () => s.parsePoints("DE-H, DE-V 2.2 mm/s rms"),
+  "parsePoints, a point twice": () => s.parsePoints("DE-H 3.1, DE-H 2.2 mm/s rms"),
+  "parsePoints, too many": () => s.parsePoints(Array.from({ length: 101 }, (_, i) => `P${i} 1`).join(", ")),
+  "parsePoints, no type at the end": () => s.parsePoints("DE-H 3.1 mm/s rms, DE-V 2.2"),
+  "parsePoints, a comma that is read in two ways": () => s.parsePoints("DE-H 1,500; DE-V 2,2 mm/s rms"),
+  "parsePoints, no text": () => s.parsePoints(5),
+  "judgePoints, points that are no list": () => s.judgePoints(5, "pump 90 kW"),
+  "judgePoints, a name that is no text": () => s.judgePoints([{ point: 5, reading: "1 mm/s rms" }], "pump 90 kW"),
+  "judgePoints, no points": () => s.judgePoints([], "pump 90 kW"),
+  "judgePoints, a point that is none": () => s.judgePoints([5], "pump 90 kW"),
   "judge, a machine that no table is for": () => s.judge("4 mm/s rms", "motor 60000 r/min 90000 kW shaft"),
   "judge, in many words": () =>
     s.judge("4 mm/s rms", "motor 60000 r/min 90000 kW shaft, group 1, class III, category II, part casing, band low"),

@@ -229,6 +229,52 @@ describe("verdicts on a machine", () => {
     }
   });
 
+  it("are those of judge for nameplates of any kind, and a fact left out removes no worst zone", async () => {
+    const facts = [
+      ["motor", "pump", "compressor", "gear drive", "steam turbine"],
+      ["5.5 kW", "90 kW", "301 kW", "12 MW"],
+      ["110 r/min", "590 r/min", "1485 r/min", "12001 r/min"],
+      ["rigid", "flexible"],
+      ["housing", "housing", "housing", "shaft"],
+      ["category I", "group 2", "class II", "painted", "category II"],
+    ] as const;
+    // every choice comes up, in a mixture that is the same each time
+    const plates = Array.from({ length: 480 }, (_, i) =>
+      facts.map((choices, fact) => choices[Math.floor((i * 7919 + fact * 104729) / 3 ** fact) % choices.length]),
+    );
+    const values = [0.5, 0.9, 1.6, 2.5, 3.7, 5.2, 6.6, 8, 12, 60];
+    const sqlOf = (machine: string, answer: "zone" | "worst") =>
+      orNull(() => machineToSql(machine, { column: "x", from: "mm/s rms", answer }));
+    const order = ["A", "AB", "B", "C", "D"];
+    let judged = 0;
+    let drops = 0;
+    for (const plate of plates) {
+      const machine = plate.join(", ");
+      const worst = sqlOf(machine, "worst");
+      if (worst === null) continue;
+      judged++;
+      const zone = await answersTo(sqlOf(machine, "zone") as string, values);
+      const most = (await answersTo(worst, values)) as string[];
+      for (const [i, value] of values.entries()) {
+        const verdict = judge(`${value} mm/s rms`, machine);
+        expect([zone[i], most[i]], `${value} on ${machine}`).toEqual([verdict.zone, verdict.worst]);
+      }
+      for (let left = 1; left < plate.length; left++) {
+        const sql = sqlOf(plate.filter((_, i) => i !== left).join(", "), "worst");
+        if (sql === null) continue;
+        drops++;
+        const less = (await answersTo(sql, values)) as string[];
+        for (const [i, value] of values.entries()) {
+          const milder = order.indexOf(less[i] as string) < order.indexOf(most[i] as string);
+          expect(milder, `${value} on ${machine} without ${plate[left]}: ${less[i]}, with it ${most[i]}`).toBe(false);
+        }
+      }
+    }
+    // refusals are counted apart: refusing more does not pass
+    expect(judged).toBeGreaterThan(150);
+    expect(drops).toBeGreaterThan(700);
+  });
+
   it("never become better by a fact left out", async () => {
     const values = Array.from({ length: 200 }, (_, i) => 0.07 * (i + 1));
     const at = async (machine: string) =>
