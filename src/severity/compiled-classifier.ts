@@ -121,7 +121,10 @@ export function compiledClassifier(
       ? index
       : zoneLadder(worstBounds, zones, reference !== 0).index;
   const assumed = new Set(
-    all.flatMap(({ criterion, crestFactor: sine }) => conversionAssumes(type, criterion.as, crestFactor ?? sine)),
+    all.flatMap(({ criterion, bound, crestFactor: sine }) => {
+      const one = conversionAssumes(type, criterion.as, crestFactor ?? sine);
+      return bound === "exact" ? one : one.filter(isAssumedOfBound);
+    }),
   );
   const limits = lowestOf(certain, (one) => one.limits.map(({ value }) => value), type, told);
   return Object.assign(judge, {

@@ -101,18 +101,6 @@ const cases: Cases = {
   "judge, a place that only one of the two would leave open": () =>
     s.judge("40 um pp", "generator 300 kW shaft height 40 mm 3000 r/min rigid"),
   "judge, a label that no scheme for such a machine has": () => s.judge("4 mm/s rms", "motor 11 kW 1485 r/min group 3"),
-  "parsePoints, nothing": () => s.parsePoints(undefined),
-  "parsePoints, a reading without a name": () => s.parsePoints("3.1 mm/s rms, DE-V 2.2 mm/s rms"),
-  "parsePoints, a name without a reading": () => s.parsePoints("DE-H, DE-V 2.2 mm/s rms"),
-  "parsePoints, no type": () => s.parsePoints("DE-H 3.1, DE-V 2.2"),
-  "parsePoints, a number that is read in two ways": () => s.parsePoints("DE-H 1,500; DE-V 2,2 mm/s rms"),
-  "parsePoints, a point twice": () => s.parsePoints("DE-H 3.1, de-h 2.2 mm/s rms"),
-  "parsePoints, too many": () => s.parsePoints(Array.from({ length: 300 }, (_, i) => `P${i} 1`).join(", ")),
-  "judgePoints, no list": () => s.judgePoints({}, "motor 90 kW 1485 r/min rigid"),
-  "judgePoints, no points": () => s.judgePoints([], "motor 90 kW 1485 r/min rigid"),
-  "judgePoints, a number for a point": () => s.judgePoints([3.1], "motor 90 kW 1485 r/min rigid"),
-  "judgePoints, a point without a name": () =>
-    s.judgePoints([{ reading: "3.1 mm/s rms" }], "motor 90 kW 1485 r/min rigid"),
   "defineScheme, a height that is a number": () => withCriterion({ height: 2 }),
   "defineScheme, a height of zero": () => withCriterion({ height: { above: 0, perMetre: 20 } }),
   "defineScheme, a height that adds nothing": () => withCriterion({ height: { above: 1.5, perMetre: 0 } }),
