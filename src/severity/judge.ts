@@ -23,10 +23,13 @@ export interface JudgeOptions {
 }
 
 /** The verdict of one place, with the worst judgement in front. */
-function onePlace({ judgements, possible, headline, word }: PlaceVerdict, { deciding }: AdmittedMachines): Verdict {
+function onePlace(
+  { judgements, possible, headline, word, unread }: PlaceVerdict,
+  { deciding }: AdmittedMachines,
+): Verdict {
   const [first] = judgements as [PlaceVerdict["judgements"][number]];
   const worst = possible.at(-1) as Verdict["zone"];
-  const parts = judgements.length === 1 ? {} : unitedParts(judgements);
+  const parts = judgements.length === 1 && unread.length === 0 ? {} : unitedParts(judgements, unread);
   return Object.freeze({ ...first, ...parts, headline, word, possible, worst, judgements, deciding });
 }
 
