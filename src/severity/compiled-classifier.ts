@@ -86,14 +86,6 @@ function assumedBy(plan: CriterionPlan, type: ReadingType, crestFactor: number |
   return plan.hertz === undefined ? all : all.filter((one) => one !== "one-frequency");
 }
 
-/** What was assumed of the place, where schemes for both say so: one line for both. */
-function placesAsOne(texts: readonly string[]): readonly string[] {
-  const places = texts.filter((text) => text.startsWith("place "));
-  if (places.length < 2) return texts;
-  const rest = texts.filter((text) => !places.includes(text));
-  return ["place: not given, and the worse of housing and shaft is taken", ...rest];
-}
-
 /** Refuses schemes whose zones have other names: no one ladder holds both. */
 function requireSameZones(plans: readonly JudgementPlan[]): readonly Zone[] {
   const [first, ...others] = plans.map(({ criteria }) => (criteria[0] as CriterionPlan).zones);
@@ -145,7 +137,7 @@ export function compiledClassifier(
     worstBounds,
     from: type,
     assumed: Object.freeze([...assumed]) as readonly Assumption[],
-    assumedFacts: Object.freeze(placesAsOne([...new Set(plans.flatMap((plan) => plan.assumedFacts))])),
+    assumedFacts: Object.freeze([...new Set(plans.flatMap((plan) => plan.assumedFacts))]),
     setAside: Object.freeze([...new Set(machines.flatMap(({ setAside }) => setAside))]),
     unjudged: Object.freeze([...plans.flatMap(({ unjudged }) => unjudged), ...unread]),
     verified: plans.every(({ verified }) => verified),
