@@ -26,6 +26,7 @@ export {
   type LoopLimits,
   type LoopReading,
   loopLimits,
+  type NeedsCrestFactor,
   type Operation,
   rssDifference,
   type Sensor,

@@ -54,6 +54,7 @@ export {
   type OwnLimits,
   type Proposal,
   type ProposalRequest,
+  type ProposalScheme,
   type ProposedSetpoint,
   proposeSetpoints,
   type Reason,

@@ -12,10 +12,14 @@ export interface Level {
 }
 
 /** Where in the range of its loop a signal may lie, the least certain last. */
-export const loopStates = /* @__PURE__ */ Object.freeze(["in range", "below range", "above range"] as const);
+export const loopStates: readonly LoopState[] = /* @__PURE__ */ Object.freeze([
+  "in range",
+  "below range",
+  "above range",
+]);
 
 /** Where in the range of its loop a signal lies; outside, the reading is clipped and the true one unknown. */
-export type LoopState = (typeof loopStates)[number];
+export type LoopState = "in range" | "below range" | "above range";
 
 /** One reading with all that its meaning needs, and the way it came by. */
 export interface Amplitude {

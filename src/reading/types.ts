@@ -11,16 +11,14 @@ export type LevelType = `dB re ${number} ${UnitSpelling}` | `dB re ${LevelRefere
 /** Everything a reading can be written in. */
 export type ReadingType = AmplitudeType | LevelType;
 
-/** Detectors of two words: they end as one of one word does, and have to be tried first. */
-type OfTwoWords = Extract<Detector, `${string} ${string}`>;
-
 /** The quantity that a reading type measures. */
 export type QuantityOf<Type extends ReadingType> = Type extends `dB re ${infer Name extends LevelReferenceName}`
   ? UnitQuantities[(typeof levelReferences)[Name]["unit"]]
   : Type extends `dB re ${number} ${infer Unit extends UnitSpelling}`
     ? UnitQuantities[Unit]
-    : Type extends `${infer Unit extends UnitSpelling} ${OfTwoWords}`
+    : // a detector of two words ends as one of one word does, and has to be tried first
+      Type extends `${infer Unit extends UnitSpelling} ${Extract<Detector, `${string} ${string}`>}`
       ? UnitQuantities[Unit]
-      : Type extends `${infer Unit extends UnitSpelling} ${Exclude<Detector, OfTwoWords>}`
+      : Type extends `${infer Unit extends UnitSpelling} ${Exclude<Detector, Extract<Detector, `${string} ${string}`>>}`
         ? UnitQuantities[Unit]
         : never;

@@ -16,7 +16,7 @@ function withoutPlace(texts: readonly string[]): readonly string[] {
 export function bothPlaces(housing: PlaceVerdict, shaft: PlaceVerdict, deciding: readonly Fact[]): Verdict {
   const judgements = worstFirst([...housing.judgements, ...shaft.judgements]);
   const [first] = judgements as [Judgement];
-  const parts = unitedParts(judgements);
+  const parts = unitedParts(judgements, [...housing.unread, ...shaft.unread]);
   const same = housing.short === shaft.short;
   const [mine, others] = [housing, shaft].sort(
     (a, b) => badnessOf(b.judgements[0] as Judgement) - badnessOf(a.judgements[0] as Judgement),

@@ -1,4 +1,5 @@
 import { union } from "../reading/index";
+import type { Unjudged } from "./applicable-criteria";
 import { rankOf } from "./judge-criterion";
 import type { Judgement } from "./judgement";
 import type { Zone } from "./kinds";
@@ -27,7 +28,7 @@ export function assumedFactsOf(judgements: readonly Judgement[]): readonly strin
 }
 
 /** What is the same for judgements put together, behind the worst of them. */
-export function unitedParts(judgements: readonly Judgement[]) {
+export function unitedParts(judgements: readonly Judgement[], unread: readonly Unjudged[]) {
   const assumed = judgements.map((one) => one.assumed).reduce((all, own) => union(all, own));
   return {
     assumed,
@@ -35,6 +36,8 @@ export function unitedParts(judgements: readonly Judgement[]) {
     assumedFacts: assumedFactsOf(judgements),
     verified: judgements.every(({ verified }) => verified),
     setAside: commonOf(judgements.map(({ setAside }) => setAside)),
+    unjudged: Object.freeze([...judgements.flatMap(({ unjudged }) => unjudged), ...unread]),
+    cautions: Object.freeze([...new Set(judgements.flatMap(({ cautions }) => cautions))]),
   };
 }
 

@@ -3,8 +3,8 @@ import { requireGiven, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, amplitudeIn, parsedType, type ReadingType } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
-import { isAssumedOfBound } from "./carried-as-bound";
 import type { CriterionPlan } from "./criterion-plan";
+import { eachReadable } from "./each-readable";
 import { type JudgementPlan, judgementPlan } from "./judgement-plan";
 import type { SchemeKind, Zone } from "./kinds";
 import { valuesIn } from "./limits-in-type";
@@ -80,6 +80,12 @@ function lowestOf(
   );
 }
 
+/** What carrying readings to a criterion assumes; as a bound by the running frequency, not that it is their only one. */
+function assumedBy(plan: CriterionPlan, type: ReadingType, crestFactor: number | undefined): readonly Assumption[] {
+  const all = conversionAssumes(type, plan.criterion.as, crestFactor ?? plan.crestFactor);
+  return plan.hertz === undefined ? all : all.filter((one) => one !== "one-frequency");
+}
+
 /** Refuses schemes whose zones have other names: no one ladder holds both. */
 function requireSameZones(plans: readonly JudgementPlan[]): readonly Zone[] {
   const [first, ...others] = plans.map(({ criteria }) => (criteria[0] as CriterionPlan).zones);
@@ -106,12 +112,14 @@ export function compiledClassifier(
   const reading = amplitudeIn(type, 1, at === undefined ? undefined : hertz(at));
   const told = { hertz: reading.hertz, crestFactor };
   const machines = machinesOf(assume);
-  const plans = machines.map((machine) => judgementPlan(machine, [reading], crestFactor));
+  const { answers: plans, unread } = eachReadable(machines, (machine) =>
+    judgementPlan(machine, [reading], crestFactor),
+  );
   const zones = requireSameZones(plans);
   const all = plans.flatMap(({ criteria }) => criteria);
   const certain = all.filter(({ bound }) => bound !== "most");
   const bounds = lowestOf(certain, (one) => one.bounds, type, told);
-  const isOpen = plans.some(({ openBecause }) => openBecause !== undefined);
+  const isOpen = unread.length > 0 || plans.some(({ openBecause }) => openBecause !== undefined);
   const { judge, index, array } = zoneLadder(bounds, zones, reference !== 0);
   const worstBounds = isOpen ? Object.freeze([]) : lowestOf(all, (one) => one.bounds, type, told);
   const isComplete = !isOpen && bounds.every((bound, i) => bound === worstBounds[i]);
@@ -120,12 +128,7 @@ export function compiledClassifier(
     : isComplete
       ? index
       : zoneLadder(worstBounds, zones, reference !== 0).index;
-  const assumed = new Set(
-    all.flatMap(({ criterion, bound, crestFactor: sine }) => {
-      const one = conversionAssumes(type, criterion.as, crestFactor ?? sine);
-      return bound === "exact" ? one : one.filter(isAssumedOfBound);
-    }),
-  );
+  const assumed = new Set(all.flatMap((plan) => assumedBy(plan, type, crestFactor)));
   const limits = lowestOf(certain, (one) => one.limits.map(({ value }) => value), type, told);
   return Object.assign(judge, {
     zones,
@@ -136,7 +139,7 @@ export function compiledClassifier(
     assumed: Object.freeze([...assumed]) as readonly Assumption[],
     assumedFacts: Object.freeze([...new Set(plans.flatMap((plan) => plan.assumedFacts))]),
     setAside: Object.freeze([...new Set(machines.flatMap(({ setAside }) => setAside))]),
-    unjudged: Object.freeze(plans.flatMap(({ unjudged }) => unjudged)),
+    unjudged: Object.freeze([...plans.flatMap(({ unjudged }) => unjudged), ...unread]),
     verified: plans.every(({ verified }) => verified),
     complete: isComplete,
     index,

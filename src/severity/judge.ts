@@ -1,12 +1,10 @@
-import { VeladisError } from "../core/index";
-import { type AdmittedMachines, admittedMachines } from "./admitted-machines";
+import type { AdmittedMachines } from "./admitted-machines";
+import { admittedPlaces } from "./admitted-places";
 import { bothPlaces } from "./both-places";
 import { unitedParts } from "./combined-judgements";
-import { facts } from "./facts";
-import { type MachineRef, machineFacts } from "./machine-facts";
+import type { MachineRef } from "./machine-facts";
 import type { Assume } from "./placed-machine";
 import { type ReadingRef, readingsOf } from "./readings";
-import { refuseUnknown } from "./refuse-unknown";
 import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
 import { type PlaceVerdict, verdictAtPlace } from "./verdict-at-place";
@@ -23,38 +21,14 @@ export interface JudgeOptions {
 }
 
 /** The verdict of one place, with the worst judgement in front. */
-function onePlace({ judgements, possible, headline, word }: PlaceVerdict, { deciding }: AdmittedMachines): Verdict {
+function onePlace(
+  { judgements, possible, headline, word, unread }: PlaceVerdict,
+  { deciding }: AdmittedMachines,
+): Verdict {
   const [first] = judgements as [PlaceVerdict["judgements"][number]];
   const worst = possible.at(-1) as Verdict["zone"];
-  const parts = judgements.length === 1 ? {} : unitedParts(judgements);
+  const parts = judgements.length === 1 && unread.length === 0 ? {} : unitedParts(judgements, unread);
   return Object.freeze({ ...first, ...parts, headline, word, possible, worst, judgements, deciding });
-}
-
-/** Refuses a displacement whose place nobody said. */
-function refusePlace(): never {
-  throw new VeladisError("missing-fact", {
-    expected: `place: ${facts.place.ask}`,
-    received: "a displacement of unknown place",
-    allowed: ["housing", "shaft"],
-  });
-}
-
-/** The schemes for both places; the place is asked for where a machine fits into those of one place only. */
-function atBothPlaces(at: (where: "housing" | "shaft") => AdmittedMachines): [AdmittedMachines, AdmittedMachines] {
-  const found: AdmittedMachines[] = [];
-  let refusal: unknown;
-  for (const where of ["housing", "shaft"] as const) {
-    try {
-      found.push(at(where));
-    } catch (error) {
-      if (!(error instanceof VeladisError)) throw error;
-      refusal ??= error;
-    }
-  }
-  const [one, other] = found;
-  if (one !== undefined && other !== undefined) return [one, other];
-  if (one !== undefined && one.machines.length > 0) refusePlace();
-  throw refusal;
 }
 
 /**
@@ -89,19 +63,9 @@ function atBothPlaces(at: (where: "housing" | "shaft") => AdmittedMachines): [Ad
 export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOptions = {}): Verdict {
   const { schemes, assume = "lowest limits", crestFactor } = requireOptions(options);
   const readings = readingsOf(reading);
-  const { place } = machineFacts(machine) as { place?: "housing" | "shaft" };
-  const at = (where: "housing" | "shaft"): AdmittedMachines => admittedMachines(machine, where, assume, schemes);
-  const isEither = place === undefined && readings.every(({ quantity }) => quantity === "displacement");
-  const [first, other] = isEither ? atBothPlaces(at) : [at(place ?? "housing"), undefined];
-  const isOne = other === undefined || other.machines.length === 0;
-  if (first.machines.length === 0 && isOne) refuseUnknown(machine, schemes);
-  if (isOne || first.machines.length === 0) {
-    const only = first.machines.length > 0 ? first : (other as AdmittedMachines);
-    return onePlace(verdictAtPlace(only, readings, crestFactor), only);
-  }
-  // a pass and a zone are answers to other questions: no set holds both
-  const kinds = new Set([...first.machines, ...other.machines].map(({ scheme }) => scheme.kind));
-  if (assume === "nothing" || kinds.size > 1) refusePlace();
+  const isDisplacement = readings.every(({ quantity }) => quantity === "displacement");
+  const [first, other] = admittedPlaces(machine, isDisplacement, assume, schemes);
+  if (other === undefined) return onePlace(verdictAtPlace(first, readings, crestFactor), first);
   return bothPlaces(verdictAtPlace(first, readings, crestFactor), verdictAtPlace(other, readings, crestFactor), [
     ...new Set([...first.deciding, ...other.deciding]),
   ]);

@@ -1,9 +1,8 @@
 import { parsedType } from "../reading/index";
-import { type AdmittedMachines, admittedMachines } from "./admitted-machines";
+import { admittedPlaces } from "./admitted-places";
 import { type ClassifierOptions, type CompiledClassifier, compiledClassifier } from "./compiled-classifier";
-import { type MachineRef, machineFacts } from "./machine-facts";
+import type { MachineRef } from "./machine-facts";
 import type { PlacedMachine } from "./placed-machine";
-import { refuseUnknown } from "./refuse-unknown";
 import type { SchemeRef } from "./scheme-of";
 
 /** What {@link machineClassifier} can be told besides. */
@@ -46,12 +45,8 @@ export function machineClassifier(
   const { schemes, ...rest } = options;
   let found: readonly PlacedMachine[] = [];
   const judge = compiledClassifier(from, rest, (assume = "lowest limits") => {
-    const { place } = machineFacts(machine) as { place?: "housing" | "shaft" };
-    const at = (where: "housing" | "shaft"): AdmittedMachines => admittedMachines(machine, where, assume, schemes);
-    const isEither = place === undefined && parsedType(from).quantity === "displacement";
-    const places = [at(place ?? "housing"), ...(isEither ? [at("shaft")] : [])];
-    found = places.flatMap(({ machines }) => machines);
-    if (found.length === 0) refuseUnknown(machine, schemes);
+    const isDisplacement = parsedType(from).quantity === "displacement";
+    found = admittedPlaces(machine, isDisplacement, assume, schemes).flatMap((place) => place?.machines ?? []);
     return found;
   });
   const ids = Object.freeze(found.map(({ scheme }) => scheme.id));

@@ -1,7 +1,8 @@
-import { VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import type { AdmittedMachines } from "./admitted-machines";
+import type { Unjudged } from "./applicable-criteria";
 import { possibleOf, worstFirst } from "./combined-judgements";
+import { eachReadable } from "./each-readable";
 import type { Judgement } from "./judgement";
 import { judgementIn } from "./judgement-in";
 import type { Zone } from "./kinds";
@@ -15,33 +16,8 @@ export interface PlaceVerdict {
   readonly short: string;
   readonly headline: string;
   readonly word: string;
-}
-
-const unreadable: readonly string[] = ["missing-frequency", "not-a-sine", "missing-fact"];
-
-/** A scheme that cannot judge such a reading. */
-interface Unread {
-  readonly standard: string;
-  readonly refusal: VeladisError;
-}
-
-/** The judgements by all schemes for a place, and the first scheme that cannot judge such a reading. */
-function judgedAt(
-  { machines }: AdmittedMachines,
-  readings: readonly Amplitude[],
-  crestFactor: number | undefined,
-): [judgements: Judgement[], unread: Unread | undefined] {
-  const judgements: Judgement[] = [];
-  let unread: Unread | undefined;
-  for (const machine of machines) {
-    try {
-      judgements.push(judgementIn(machine, readings, crestFactor));
-    } catch (error) {
-      if (!(error instanceof VeladisError) || !unreadable.includes(error.code)) throw error;
-      unread ??= { standard: machine.scheme.standard, refusal: error };
-    }
-  }
-  return [judgements, unread];
+  /** What schemes leave unjudged that cannot judge such a reading at all. */
+  readonly unread: readonly Unjudged[];
 }
 
 function shortOf(zones: readonly Zone[], isOpen: boolean): string {
@@ -64,14 +40,13 @@ export function verdictAtPlace(
   readings: readonly Amplitude[],
   crestFactor: number | undefined,
 ): PlaceVerdict {
-  const [judgements, unread] = judgedAt(place, readings, crestFactor);
-  const sorted = worstFirst(judgements);
-  const [first] = sorted;
-  if (first === undefined) throw unread?.refusal;
+  const { answers, unread } = eachReadable(place.machines, (machine) => judgementIn(machine, readings, crestFactor));
+  const sorted = worstFirst(answers);
+  const [first] = sorted as [Judgement];
   const found = possibleOf(sorted);
   // a scheme that could not judge leaves all open that is worse
-  const possible = unread === undefined ? found : first.zones.slice(first.zones.indexOf(found[0] as Zone));
-  const isOpen = unread !== undefined || sorted.some((one) => one.headline.endsWith("or worse"));
+  const possible = unread.length === 0 ? found : first.zones.slice(first.zones.indexOf(found[0] as Zone));
+  const isOpen = unread.length > 0 || sorted.some((one) => one.headline.endsWith("or worse"));
   const short = shortOf(possible, isOpen);
   const { deciding } = place;
   const depends = sorted.length > 1 && possible.length > 1 && deciding.length > 0;
@@ -82,8 +57,9 @@ export function verdictAtPlace(
     headline: headlineOf(first, short, possible.length === 1),
     word: depends
       ? `state the ${deciding.join(" and the ")}`
-      : unread !== undefined && possible.length > 1
-        ? `${unread.standard} cannot judge this reading`
+      : unread.length > 0 && possible.length > 1
+        ? (unread[0] as Unjudged).because
         : first.word,
+    unread,
   };
 }
