@@ -49,7 +49,7 @@ function bestReading(criterion: Criterion, readings: readonly Amplitude[]): Ampl
 
 /** Whether a criterion applies to the machine; undefined when that is not known. */
 export function applies({ when }: Criterion, known: KnownFacts): boolean | undefined {
-  if (when === undefined) return true;
+  if (when?.speed === undefined) return true;
   const found = verdict(when as { speed: Interval }, "speed", known);
   return found === "unknown" ? undefined : found === "met";
 }

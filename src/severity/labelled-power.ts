@@ -21,7 +21,8 @@ function rangeOf({ from, above, to, below }: Interval): Range {
 interface Told {
   readonly label: string;
   readonly scheme: Scheme;
-  readonly powers: readonly Interval[];
+  /** Each as it stands in the scheme, and as it must be met. */
+  readonly powers: readonly (readonly [printed: Interval, met: Interval])[];
 }
 
 /** Why a label of a class and a power, or another label, cannot both be true. */
@@ -48,7 +49,11 @@ function toldBy(schemes: readonly Scheme[], fact: "group" | "class", known: Know
     by?.shaftHeight !== undefined && known.type !== undefined && machineTypes[known.type as MachineType].electrical;
   const { from: _, above: __, ...most } = power;
   const scope = scheme.within?.power;
-  return { label: `${fact} ${label}`, scheme, powers: [electrical ? most : power, ...(scope ? [scope] : [])] };
+  return {
+    label: `${fact} ${label}`,
+    scheme,
+    powers: [[power, electrical ? most : power], ...(scope ? [[scope, scope] as const] : [])],
+  };
 }
 
 /**
@@ -63,9 +68,9 @@ export function withLabelledPower(schemes: readonly Scheme[], known: KnownFacts)
   for (const fact of ["group", "class"] as const) {
     const told = toldBy(schemes, fact, known);
     if (told === undefined) continue;
-    for (const one of told.powers) {
-      if (isBeyond(one, low, high)) refuse(told, one, by);
-      const [least, most] = rangeOf(one);
+    for (const [printed, met] of told.powers) {
+      if (isBeyond(met, low, high)) refuse(told, printed, by);
+      const [least, most] = rangeOf(met);
       if (power === undefined) [low, high] = [Math.max(low, least), Math.min(high, most)];
     }
     if (power === undefined) by = told.label;

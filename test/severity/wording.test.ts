@@ -98,6 +98,12 @@ const cases: Cases = {
       ],
     }),
   "schemesFor, null for options": () => s.schemesFor("motor 90 kW", null),
+  "judge, a place that only one of the two would leave open": () =>
+    s.judge("40 um pp", "generator 300 kW shaft height 40 mm 3000 r/min rigid"),
+  "judge, a label that no scheme for such a machine has": () => s.judge("4 mm/s rms", "motor 11 kW 1485 r/min group 3"),
+  "defineScheme, a height that is a number": () => withCriterion({ height: 2 }),
+  "defineScheme, a height of zero": () => withCriterion({ height: { above: 0, perMetre: 20 } }),
+  "defineScheme, a height that adds nothing": () => withCriterion({ height: { above: 1.5, perMetre: 0 } }),
   "classify, ranges that are informative": () => judged({}, "iso-20816-1-2016-ranges"),
   "machineClassifier, a machine that no table is for": () =>
     s.machineClassifier("motor 60000 r/min 90000 kW shaft", "mm/s rms"),
