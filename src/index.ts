@@ -26,7 +26,6 @@ export {
   type LoopLimits,
   type LoopReading,
   loopLimits,
-  type NeedsCrestFactor,
   type Operation,
   rssDifference,
   type Sensor,

@@ -27,10 +27,9 @@ type SameQuantity<From extends ReadingType, To extends ReadingType> = true exten
 type IsTruePeak<Type extends ReadingType> = Type extends `${string} true pk` ? true : false;
 
 /** True only where the types prove a true peak on one side alone. */
-export type NeedsCrestFactor<From extends ReadingType, To extends ReadingType> = [
-  IsTruePeak<From>,
-  IsTruePeak<To>,
-] extends [true, false] | [false, true]
+type NeedsCrestFactor<From extends ReadingType, To extends ReadingType> = [IsTruePeak<From>, IsTruePeak<To>] extends
+  | [true, false]
+  | [false, true]
   ? true
   : false;
 

@@ -2,7 +2,7 @@ export { amountAmplitude, amountOf } from "./amount";
 export type { ExplainedStep, Operation } from "./conversion-steps";
 export { convert } from "./convert";
 export { type ConvertedAmplitude, conversionAssumes, convertAmplitude } from "./convert-amplitude";
-export type { ConvertArguments, ConvertOptions, NeedsCrestFactor } from "./convert-options";
+export type { ConvertArguments, ConvertOptions } from "./convert-options";
 export { convertedAt } from "./converted-at";
 export {
   type Converter,

@@ -83,7 +83,7 @@ function lowestOf(
 /** What carrying readings to a criterion assumes; as a bound by the running frequency, not that it is their only one. */
 function assumedBy(plan: CriterionPlan, type: ReadingType, crestFactor: number | undefined): readonly Assumption[] {
   const all = conversionAssumes(type, plan.criterion.as, crestFactor ?? plan.crestFactor);
-  return plan.hertz === undefined ? all : all.filter((one) => one !== "one-frequency");
+  return plan.hertz === undefined ? all : all.filter(isAssumedOfBound);
 }
 
 /** Refuses schemes whose zones have other names: no one ladder holds both. */
