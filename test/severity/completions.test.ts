@@ -20,7 +20,9 @@ function judged(reading: string, plate: Nameplate): Verdict | undefined {
 
 /** A vague nameplate with what another of the same kind of machine tells besides; no fact that was known is changed. */
 function completed(vague: Nameplate, other: Nameplate): Nameplate {
-  return { ...other, ...vague };
+  // a shaft height in mm is that of a metric frame
+  const { frame: _, ...rest } = other;
+  return { ...(vague.shaftHeight === undefined ? other : rest), ...vague };
 }
 
 const counts = { vague: 0, completions: 0, answered: 0, refused: 0, schemes: 0 };

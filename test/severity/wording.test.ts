@@ -100,6 +100,8 @@ const cases: Cases = {
   "schemesFor, null for options": () => s.schemesFor("motor 90 kW", null),
   "judge, a place that only one of the two would leave open": () =>
     s.judge("40 um pp", "generator 300 kW shaft height 40 mm 3000 r/min rigid"),
+  "judge, a displacement of a machine that no scheme is for": () => s.judge("40 um pp", "hydro set 5 kW 30 r/min"),
+  "judge, a displacement that zones or other limits would judge": () => s.judge("2 mil pp", "fan 90 kW 1480 r/min"),
   "judge, a label that no scheme for such a machine has": () => s.judge("4 mm/s rms", "motor 11 kW 1485 r/min group 3"),
   "defineScheme, a height that is a number": () => withCriterion({ height: 2 }),
   "defineScheme, a height of zero": () => withCriterion({ height: { above: 0, perMetre: 20 } }),
