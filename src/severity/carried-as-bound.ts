@@ -1,7 +1,8 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { type Amplitude, type Assumption, ownHistory, type Step } from "../reading/index";
 
-const isAssumedHere = (one: Assumption): boolean => one !== "one-frequency";
+/** True for what a bound by the running frequency assumes too: not that this is the only frequency. */
+export const isAssumedOfBound = (one: Assumption): boolean => one !== "one-frequency";
 
 /**
  * A reading carried to another quantity by the running frequency, as the least or the most that it can be there. That
@@ -12,11 +13,11 @@ export function carriedAsBound(reading: Amplitude, as: string, hertz: number): C
   if (reading.assumed?.includes("one-frequency")) return carried;
   const history = carried.history as readonly Step[];
   const { assumed = [], ...last } = history.at(-1) as Step;
-  const own = Object.freeze(assumed.filter(isAssumedHere));
+  const own = Object.freeze(assumed.filter(isAssumedOfBound));
   const step: Step = { ...last, ...(own.length > 0 && { assumed: own }), note: "a bound: nothing below running speed" };
   return Object.freeze({
     ...carried,
-    assumed: Object.freeze(carried.assumed.filter(isAssumedHere)),
+    assumed: Object.freeze(carried.assumed.filter(isAssumedOfBound)),
     history: ownHistory([...history.slice(0, -1), Object.freeze(step)]),
   });
 }

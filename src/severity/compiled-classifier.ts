@@ -3,6 +3,7 @@ import { requireGiven, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, amplitudeIn, parsedType, type ReadingType } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
+import { isAssumedOfBound } from "./carried-as-bound";
 import type { CriterionPlan } from "./criterion-plan";
 import { eachReadable } from "./each-readable";
 import { type JudgementPlan, judgementPlan } from "./judgement-plan";
