@@ -27,14 +27,12 @@ export {
   type LoopReading,
   loopLimits,
   type Operation,
-  rssDifference,
   type Sensor,
   sensor,
   sineFrequency,
   type Voltage,
   type VoltageReading,
   type VoltageType,
-  vectorDifference,
   type WithHistory,
 } from "./amplitude/index";
 export {

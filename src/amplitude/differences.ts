@@ -29,7 +29,7 @@ function alike(from: string | Amplitude, off: string | Amplitude): [ConvertedAmp
  *   `out-of-range` for readings that say two frequencies, and as {@link parseAmplitude}
  * @example
  * ```ts
- * import { format, vectorDifference } from "veladis";
+ * import { format, vectorDifference } from "veladis/signal";
  *
  * const corrected = vectorDifference("3 mil pp", "1 mil pp", 90);
  * format(corrected); // => "3.16 mil pp"
@@ -60,7 +60,7 @@ export function vectorDifference(
  *   above the reading, and as {@link parseAmplitude}
  * @example
  * ```ts
- * import { format, rssDifference } from "veladis";
+ * import { format, rssDifference } from "veladis/signal";
  *
  * const pump = rssDifference("5 mm/s rms", "3 mm/s rms");
  * format(pump); // => "4.00 mm/s rms"

@@ -5,6 +5,7 @@ import { type MachineRef, machineFacts } from "./machine-facts";
 import type { Assume } from "./placed-machine";
 import { refuseUnknown } from "./refuse-unknown";
 import type { SchemeRef } from "./scheme-of";
+import { requireUnderstood } from "./set-aside";
 
 /** Refuses a displacement whose place nobody said. */
 function refusePlace(): never {
@@ -60,7 +61,10 @@ export function admittedPlaces(
     const only = at(place ?? "housing");
     return only.machines.length > 0 ? [only] : refuseUnknown(machine, schemes);
   }
-  if (assume === "nothing") requirePlaceOf(machine, schemes);
+  if (assume === "nothing") {
+    requireUnderstood(machine);
+    requirePlaceOf(machine, schemes);
+  }
   const [housing, shaft] = atBothPlaces(at);
   if (housing.machines.length === 0 && shaft.machines.length === 0) refuseUnknown(machine, schemes);
   if (shaft.machines.length === 0) return [housing];

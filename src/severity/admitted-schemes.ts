@@ -21,7 +21,7 @@ export interface Admitted {
 }
 
 /** Facts that tell rows of a scheme apart and never choose the scheme. */
-const rowFacts: readonly Fact[] = [...rowLabels, "shaftHeight", "height"];
+const rowFacts: readonly Fact[] = /* @__PURE__ */ (() => [...rowLabels, "shaftHeight", "height"] as const)();
 
 /** Without the facts that tell rows of a scheme apart. */
 function scopeFacts(known: KnownFacts): KnownFacts {

@@ -6,7 +6,7 @@ import { phraseAt } from "./machine-phrases";
 import { unitAt } from "./machine-units";
 import { labelled } from "./machine-words";
 
-const NAME = /* @__PURE__ */ new RegExp(`^(${/* @__PURE__ */ labelled.join("|")})(?=[\\s:=]+[^\\s:=,;])`, "i");
+const NAME = /* @__PURE__ */ (() => new RegExp(`^(${labelled.join("|")})(?=[\\s:=]+[^\\s:=,;])`, "i"))();
 
 /** True for a label of one numeral or letter. */
 function isMark(word: string): boolean {

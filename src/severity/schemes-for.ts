@@ -44,7 +44,7 @@ export interface AdmittedScheme {
  * schemesFor("pump 90 kW 2980 r/min category II").map(({ scheme }) => scheme.id); // => ["iso-10816-7-2009"]
  * schemesFor("motor 1485 r/min rigid").map(({ scheme }) => scheme.id);
  * // => ["iso-20816-3-2022", "iso-10816-1-1995-annexB"]
- * schemesFor("wind turbine 9 MW, part tower"); // throws out-of-range
+ * schemesFor("wind turbine 9 MW"); // throws out-of-range
  * ```
  */
 export function schemesFor(machine: MachineRef, options: SchemesForOptions = {}): readonly AdmittedScheme[] {

@@ -6,12 +6,10 @@ import {
   equivalents,
   explain,
   formatVoltage,
-  rssDifference,
   sensor,
   sineFrequency,
-  vectorDifference,
 } from "veladis";
-import { amountOf } from "../../src/amplitude/index";
+import { amountOf, rssDifference, vectorDifference } from "../../src/amplitude/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 

@@ -59,7 +59,9 @@ describe.skipIf(!existsSync("/usr/bin/script"))("the calculator on a terminal", 
     await shows("veladis 0.1.0: a line of readings and arithmetic");
     await type("a = 0.25 in/s pk at 1500 r/min\r", "a = 0.250 in/s pk at 25 Hz (1500 r/min)");
     await type("a * 1.25 to mm/s rms\r", "5.61 mm/s rms  (sine)");
-    await type("rs\t", "rss(");
+    await type("vec\t", "vectorDifference(");
+    await type("\x03", "(dropped)");
+    await type("rss(", "rss(");
     await type("2.1 mm/s rms,\r", "... ");
     await type("0.8 mm/s rms)\r", "2.25 mm/s rms");
     await type("2 mm/s rms + 1 mm/s pk\r", "veladis: wrong-detector");

@@ -84,7 +84,7 @@ const amplitudes: Call[] = [
   of("currentLoop", () => root.currentLoop("0 to 25 mm/s rms"), "current", amplitude, { at: "25 Hz" }),
   of("currentLoop", () => root.currentLoop("0 to 25 mm/s rms"), "percent", 12),
   r("detectorSymbol", "peak-to-peak"),
-  r("equivalents", "0.25 in/s pk at 25 Hz", { at: "30 Hz" }),
+  r("equivalents", "0.25 in/s pk at 25 Hz", { at: "25 Hz" }),
   r("explain", "0.25 in/s pk at 1500 r/min"),
   r("explain", amplitude),
   r("format", amplitude, { digits: 4 }),
@@ -147,7 +147,14 @@ const severities: Call[] = [
   s("schemeById", scheme),
   s("selectSchemes", machine, [own]),
   s("selectSchemes", "motor 90 kW rigid"),
-  s("schemeChoice", machine),
+  s("schemesFor", machine, { place: "housing", assume: "lowest limits", schemes: [own] }),
+  s("schemesFor", "motor 90 kW rigid"),
+  s("judge", "2 mm/s rms", machine, { assume: "lowest limits", schemes: [own], crestFactor: 2 }),
+  s("judge", "2 mm/s rms", "motor 90 kW 1485 r/min rigid"),
+  s("machineClassifier", machine, "mm/s rms", { assume: "lowest limits", schemes: [own] }),
+  s("machineNotes", { assumed: ["power 90 kW"], notUnderstood: [{ word: "rgid", didYouMean: ["rigid"] }] }),
+  s("parsePoints", "DE-H 3.1, DE-V 2.2 mm/s rms"),
+  s("judgePoints", "DE-H 3.1, DE-V 2.2 mm/s rms", machine, { schemes: [own] }),
   s("severityColour", 1, 4),
   s("supportOf", "65 Hz", { hertz: 25 }),
   s("zoneWord", "zones", "B"),
@@ -358,6 +365,7 @@ const protections: Call[] = [
 ];
 
 const g = on(signal);
+
 const spectrum = (): Loose => structuredClone(signal.spectrum(samples, { ...(shape as Loose), segment: 32 }));
 const density = (): Loose => structuredClone(signal.density(samples, { ...(shape as Loose), segment: 32 }));
 const averaging = { ...shape, segment: 32, overlap: 0.5, window: "hann", detrend: "mean" };
@@ -379,6 +387,8 @@ const points = [
 ];
 const signals: Call[] = [
   withSpectrum("bandOverall", [50, 400]),
+  g("vectorDifference", "3 mil pp at 25 Hz", "1 mil pp at 25 Hz", 90),
+  g("rssDifference", "5 mm/s rms", "3 mm/s rms"),
   g("bandPassPowerGain", [10, 1000], 4, 25),
   g("bandWaveform", samples, {
     ...shape,
