@@ -17,8 +17,6 @@ export interface AdmittedMachines {
   readonly deciding: readonly Fact[];
 }
 
-const NOT_NEW = "condition in service: not given, assumed";
-
 /** Whether a new machine of this kind would be judged by other schemes. */
 function hasAcceptance(schemes: readonly Scheme[], { type }: KnownFacts, place: Scheme["place"]): boolean {
   return schemes.some(
@@ -27,6 +25,16 @@ function hasAcceptance(schemes: readonly Scheme[], { type }: KnownFacts, place: 
       one.place === place &&
       (one.machines === undefined || (one.machines as readonly string[]).includes(type as string)),
   );
+}
+
+/** What is taken as the usual case where nobody said so: in service, and read on the housing. */
+function usualCase(schemes: readonly Scheme[], known: KnownFacts, place: Scheme["place"]): string[] {
+  return [
+    ...(known.condition === undefined && hasAcceptance(schemes, known, place)
+      ? ["condition in service: not given, assumed"]
+      : []),
+    ...(known.place === undefined && place === "housing" ? ["place housing: not given, assumed"] : []),
+  ];
 }
 
 /** Refuses facts that were not given where nothing may be assumed. */
@@ -38,11 +46,19 @@ function refuseOpen(deciding: readonly Fact[]): void {
   });
 }
 
-function placedIn({ scheme, facts, scope }: Admitted, given: KnownFacts, words: readonly string[], assume: Assume) {
-  const machine = placedFacts(scheme, facts, given, assume);
+/** What was said of a machine besides its facts, and what it was taken for. */
+interface Said {
+  readonly given: KnownFacts;
+  readonly assumed: readonly string[];
+  readonly setAside: readonly string[];
+}
+
+function placedIn({ scheme, facts, scope, aside }: Admitted, said: Said, assume: Assume): PlacedMachine {
+  const machine = placedFacts(scheme, facts, said.given, assume);
   return Object.freeze({
     ...machine,
-    assumedFacts: Object.freeze([...words, ...scope, ...machine.assumedFacts]),
+    assumedFacts: Object.freeze([...said.assumed, ...scope, ...machine.assumedFacts]),
+    setAside: Object.freeze([...said.setAside, ...aside, ...machine.setAside]),
   });
 }
 
@@ -55,18 +71,18 @@ function machinesAt(
 ): AdmittedMachines {
   if (assume === "nothing") requireUnderstood(ref);
   const known = machineFacts(ref);
-  const admitted = admittedSchemes(schemes, known, place);
+  const admitted = admittedSchemes(schemes, known, place, schemes === builtInSchemes ? "first" : "none");
   const kinds = new Set(admitted.map(({ scheme }) => scheme.kind));
   const deciding = [...new Set(admitted.flatMap((one) => one.deciding))];
   // zones and a fan's limits, or a pass, are answers to other questions: no set holds both
   if (assume === "nothing" || kinds.size > 1) refuseOpen(deciding);
   const { assumed } = machineNotes(ref);
-  const setAside = wordsSetAside(ref);
-  const isOpen = known.condition === undefined && hasAcceptance(schemes, known, place);
-  const words = [...assumed, ...(isOpen ? [NOT_NEW] : [])];
-  const machines = admitted
-    .map((one) => placedIn(one, known, words, assume))
-    .map((one) => (setAside.length === 0 ? one : Object.freeze({ ...one, setAside: [...setAside, ...one.setAside] })));
+  const said = {
+    given: known,
+    assumed: [...assumed, ...usualCase(schemes, known, place)],
+    setAside: wordsSetAside(ref),
+  };
+  const machines = admitted.map((one) => placedIn(one, said, assume));
   return Object.freeze({ place, machines: Object.freeze(machines), deciding: Object.freeze(deciding) });
 }
 

@@ -1,7 +1,7 @@
 import { VeladisError } from "../core/index";
 import { type FactPoints, openFacts, pointsText } from "./fact-points";
 import { type Fact, facts as factTable, isNumberFact } from "./facts";
-import { requireKnownLabels, rowLabels, withLabels } from "./known-labels";
+import { ownLabels, requireKnownLabels, rowLabels } from "./known-labels";
 import { withLabelledPower } from "./labelled-power";
 import type { FactValue, KnownFacts } from "./machine";
 import { machineTypes } from "./machine-types";
@@ -18,6 +18,8 @@ export interface Admitted {
   readonly deciding: readonly Fact[];
   /** What was taken for them, in words. */
   readonly scope: readonly string[];
+  /** Labels that are none of this scheme's, in words. */
+  readonly aside: readonly string[];
 }
 
 /** Facts that tell rows of a scheme apart and never choose the scheme. */
@@ -81,7 +83,7 @@ function narrowed(one: FactPoints, taken: ReadonlySet<FactValue>): { value?: Fac
 /** The scheme with what was taken of the open facts. */
 function admittedAs(
   scheme: Scheme,
-  known: KnownFacts,
+  [known, given]: readonly [KnownFacts, KnownFacts],
   open: readonly FactPoints[],
   taken: ReadonlyMap<Fact, ReadonlySet<FactValue>>,
 ): Admitted {
@@ -96,12 +98,14 @@ function admittedAs(
     const name = one.fact === "shaftHeight" ? "shaft height" : one.fact;
     scope.push(`${name} ${found.text}: not given, assumed`);
   }
-  return { scheme, facts, deciding, scope };
+  const [own, aside] = ownLabels(scheme, facts, given);
+  return { scheme, facts: own, deciding, scope, aside };
 }
 
 /**
  * The schemes that the known facts admit for readings at a place: for whatever the facts not given may be, the first
- * scheme that is for such a machine. With all facts given that is one; a fact left out can only add to them.
+ * scheme that is for such a machine. With all facts given that is one; a fact left out can only add to them. Of schemes
+ * without precedence, all that are for such a machine.
  *
  * @throws {@link VeladisError} `missing-fact` without the kind of machine, `out-of-range` where label and power
  *   contradict each other
@@ -110,6 +114,7 @@ export function admittedSchemes(
   schemes: readonly Scheme[],
   given: KnownFacts,
   place: Scheme["place"],
+  precedence: "first" | "none" = "first",
 ): readonly Admitted[] {
   if (given.type === undefined && schemes.some(({ machines }) => machines !== undefined)) {
     throw new VeladisError("missing-fact", {
@@ -121,20 +126,25 @@ export function admittedSchemes(
   const all = forMachine(schemes, given);
   // what labels say of a machine holds wherever it is measured, new or in service
   requireKnownLabels(all, given);
-  const known = withLabelledPower(all, given);
+  const { known, assumed } = withLabelledPower(all, given);
   const possible = relevant(all, given, place);
   const open = openFacts(possible, known);
   const found = new Map<Scheme, Map<Fact, Set<FactValue>>>();
   walk(open, scopeFacts(known), (completed) => {
     const first = possible.find((scheme) => isOpen(scheme, completed));
-    if (first === undefined) return;
-    const taken = found.get(first) ?? new Map<Fact, Set<FactValue>>(open.map(({ fact }) => [fact, new Set()]));
-    for (const { fact } of open) taken.get(fact)?.add(completed[fact] as FactValue);
-    found.set(first, taken);
+    // of schemes that the user names none goes before another
+    const those = precedence === "first" ? [first] : possible.filter((scheme) => isOpen(scheme, completed));
+    for (const one of those) {
+      if (one === undefined) continue;
+      const taken = found.get(one) ?? new Map<Fact, Set<FactValue>>(open.map(({ fact }) => [fact, new Set()]));
+      for (const { fact } of open) taken.get(fact)?.add(completed[fact] as FactValue);
+      found.set(one, taken);
+    }
   });
-  const admitted = possible.flatMap((scheme) => {
+  return possible.flatMap((scheme) => {
     const taken = found.get(scheme);
-    return taken === undefined ? [] : [admittedAs(scheme, known, open, taken)];
+    if (taken === undefined) return [];
+    const one = admittedAs(scheme, [known, given], open, taken);
+    return [{ ...one, scope: [...assumed, ...one.scope] }];
   });
-  return withLabels(admitted);
 }

@@ -71,12 +71,17 @@ function judgedAs(
   crestFactor: number | undefined,
 ): Applicable | string {
   const { quantity, detector } = criterionType(criterion);
+  const isOfWaveform = (one: Detector): boolean => detectors[one as "true pk"].ofWaveform === true;
+  const isUnrelated = detector !== reading.detector && (isOfWaveform(detector) || isOfWaveform(reading.detector));
   if (reading.quantity === quantity) {
-    const isPeakOnly = detectors[detector as "true pk"].ofWaveform === true && reading.detector === "rms";
-    if (!isPeakOnly || (crestFactor ?? reading.crestFactor) !== undefined)
+    if (!isUnrelated || (crestFactor ?? reading.crestFactor) !== undefined)
       return { criterion, reading, bound: "exact" };
     // a sine has the lowest crests that vibration is known to have
-    return { criterion, reading, bound: "least", crestFactor: Math.SQRT2 };
+    if (reading.detector === "rms") return { criterion, reading, bound: "least", crestFactor: Math.SQRT2 };
+    return "a true peak is related to other values by its crest factor alone";
+  }
+  if (isOfWaveform(detector) || isOfWaveform(reading.detector)) {
+    return "a true peak cannot be carried to another quantity";
   }
   if (crestFactor !== undefined || reading.crestFactor !== undefined) {
     return "a crest factor cannot be carried to another quantity";

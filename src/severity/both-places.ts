@@ -1,6 +1,7 @@
 import { badnessOf, possibleOf, unitedParts, worstFirst } from "./combined-judgements";
 import type { Fact } from "./facts";
 import type { Judgement } from "./judgement";
+import type { Zone } from "./kinds";
 import type { PlaceVerdict } from "./verdict-at-place";
 import type { Verdict } from "./verdict-of";
 
@@ -11,17 +12,24 @@ function withoutPlace(texts: readonly string[]): readonly string[] {
 
 /**
  * The verdict on a displacement of which nobody said whether it was measured on the housing or on the shaft: where both
- * come to the same that, else both side by side, and the worse of them in front.
+ * come to the same that, else both side by side, and the worse of them in front. A place whose schemes cannot judge the
+ * reading leaves all that is worse open.
+ *
+ * @throws {@link VeladisError} the first refusal where no scheme of either place can judge such a reading
  */
 export function bothPlaces(housing: PlaceVerdict, shaft: PlaceVerdict, deciding: readonly Fact[]): Verdict {
-  const judgements = worstFirst([...housing.judgements, ...shaft.judgements]);
-  const [first] = judgements as [Judgement];
+  const places = [housing, shaft].filter((one) => one.judgements.length > 0);
+  const judgements = worstFirst(places.flatMap((one) => one.judgements));
+  const [first] = judgements;
+  if (first === undefined) throw housing.refusal ?? shaft.refusal;
   const parts = unitedParts(judgements, [...housing.unread, ...shaft.unread]);
   const same = housing.short === shaft.short;
-  const [mine, others] = [housing, shaft].sort(
+  const [mine] = [...places].sort(
     (a, b) => badnessOf(b.judgements[0] as Judgement) - badnessOf(a.judgements[0] as Judgement),
-  ) as [PlaceVerdict, PlaceVerdict];
-  const possible = same ? mine.possible : possibleOf([...mine.judgements, ...others.judgements]);
+  ) as [PlaceVerdict];
+  const found = possibleOf(judgements);
+  const open = Object.freeze(first.zones.slice(first.zones.indexOf(found[0] as Zone)));
+  const possible = same ? mine.possible : places.length < 2 ? open : found;
   const place = same
     ? "place: not given; housing and shaft come to the same"
     : "place: not given, and the worse of housing and shaft is taken";

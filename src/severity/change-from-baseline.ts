@@ -16,9 +16,9 @@ import type { CriterionPlan } from "./criterion-plan";
 import { judgedBy } from "./judge-criterion";
 import { judgementPlan } from "./judgement-plan";
 import { type Limit, limitText } from "./limit";
-import { loopCautions } from "./loop-cautions";
 import type { MachineRef } from "./machine-facts";
 import { type Assume, placedMachine } from "./placed-machine";
+import { readingCautions } from "./reading-cautions";
 import { requireInRange } from "./require-in-range";
 import { requireOptions } from "./require-options";
 import { requirePlace } from "./require-place";
@@ -171,7 +171,7 @@ export function changeFromBaseline(
     assumedFacts: machine.assumedFacts,
     history: ratioHistory(changed.history as readonly Step[], permitted.history as readonly Step[]),
     cautions: [
-      ...loopCautions([reading, baseline]),
+      ...readingCautions([reading, baseline]),
       "the criterion is from memory: check it against the standard",
       ...(limit.verified ? [] : ["the limit B/C is from memory: check it against the standard"]),
       "find the cause of a significant change; a fall can be a failure too",

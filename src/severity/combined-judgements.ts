@@ -35,14 +35,8 @@ export function unitedParts(judgements: readonly Judgement[], unread: readonly U
     assumedSine: assumed.includes("sine"),
     assumedFacts: assumedFactsOf(judgements),
     verified: judgements.every(({ verified }) => verified),
-    setAside: commonOf(judgements.map(({ setAside }) => setAside)),
+    setAside: Object.freeze([...new Set(judgements.flatMap(({ setAside }) => setAside))]),
     unjudged: Object.freeze([...judgements.flatMap(({ unjudged }) => unjudged), ...unread]),
     cautions: Object.freeze([...new Set(judgements.flatMap(({ cautions }) => cautions))]),
   };
-}
-
-/** What plays no part in any of the schemes. */
-function commonOf(lists: readonly (readonly string[])[]): readonly string[] {
-  const [first = [], ...others] = lists;
-  return Object.freeze(first.filter((one) => others.every((list) => list.includes(one))));
 }

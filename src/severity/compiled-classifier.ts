@@ -113,9 +113,12 @@ export function compiledClassifier(
   const reading = amplitudeIn(type, 1, at === undefined ? undefined : hertz(at));
   const told = { hertz: reading.hertz, crestFactor };
   const machines = machinesOf(assume);
-  const { answers: plans, unread } = eachReadable(machines, (machine) =>
-    judgementPlan(machine, [reading], crestFactor),
-  );
+  const {
+    answers: plans,
+    unread,
+    refusal,
+  } = eachReadable(machines, (machine) => judgementPlan(machine, [reading], crestFactor));
+  if (plans.length === 0) throw refusal;
   const zones = requireSameZones(plans);
   const all = plans.flatMap(({ criteria }) => criteria);
   const certain = all.filter(({ bound }) => bound !== "most");

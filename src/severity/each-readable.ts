@@ -6,14 +6,13 @@ import type { PlacedMachine } from "./placed-machine";
 const unreadable: readonly string[] = ["missing-frequency", "not-a-sine", "missing-fact"];
 
 /**
- * An answer for every machine whose scheme can judge a reading, and what the other schemes leave unjudged.
- *
- * @throws {@link VeladisError} the first refusal where none of them can
+ * An answer for every machine whose scheme can judge a reading, what the other schemes leave unjudged, and the first
+ * refusal among them.
  */
 export function eachReadable<Answer>(
   machines: readonly PlacedMachine[],
   answerOf: (machine: PlacedMachine) => Answer,
-): { readonly answers: readonly Answer[]; readonly unread: readonly Unjudged[] } {
+): { readonly answers: readonly Answer[]; readonly unread: readonly Unjudged[]; readonly refusal?: VeladisError } {
   const answers: Answer[] = [];
   const unread: Unjudged[] = [];
   let refusal: VeladisError | undefined;
@@ -28,6 +27,5 @@ export function eachReadable<Answer>(
       unread.push(Object.freeze({ as, because: `${scheme.standard} (${scheme.edition}) cannot judge this reading` }));
     }
   }
-  if (answers.length === 0 && refusal !== undefined) throw refusal;
-  return { answers, unread };
+  return { answers, unread, ...(refusal !== undefined && { refusal }) };
 }

@@ -21,8 +21,9 @@ function received(fact: Fact, known: KnownFacts): string {
   const entry = facts[fact];
   const value = factOf(fact, known);
   if (!("unit" in entry)) return shown(value);
-  const numbers = typeof value === "number" ? [value] : (value as readonly number[]);
-  return `${numbers.map((one) => Number(one.toPrecision(6))).join(" to ")} ${entry.unit}`;
+  if (typeof value === "number") return `${Number(value.toPrecision(6))} ${entry.unit}`;
+  const [low, high] = (value as readonly number[]).map((one) => Number(one.toPrecision(6))) as [number, number];
+  return high > 1e12 ? `${low} ${entry.unit} or more` : `${low} to ${high} ${entry.unit}`;
 }
 
 function expected(fact: Fact, wanted: Condition[Fact], where: string): string {
@@ -83,6 +84,11 @@ export function exclusionReason(scheme: Scheme, known: KnownFacts, where: string
   return undefined;
 }
 
+/** True for a label that names a row of a scheme. */
+function isRowLabel(fact: Fact): boolean {
+  return fact === "group" || fact === "class" || fact === "category" || fact === "grade";
+}
+
 /** Why no class is left for the machine: a fact that no class admits, else facts that contradict each other. */
 export function noClassReason(
   scheme: Scheme,
@@ -92,12 +98,16 @@ export function noClassReason(
 ): ExclusionReason {
   const fact = (unmet[0] as Fact[]).find((one) => unmet.every((list) => list.includes(one)));
   if (fact === undefined) {
-    const fewest = Math.min(...unmet.map((list) => list.length));
-    const against = [...new Set(unmet.filter((list) => list.length === fewest).flat())];
+    // of the rows that the labels name, what speaks against them; else of those that are the nearest
+    const named = unmet.filter((list) => !list.some((one) => known[one] !== undefined && isRowLabel(one)));
+    const near = named.length > 0 ? named : unmet;
+    const fewest = Math.min(...near.map((list) => list.length));
+    const against = new Set(near.filter((list) => list.length === fewest).flat());
+    for (const one of factsOf(known as Condition)) if (isRowLabel(one) && named.length > 0) against.add(one);
     return {
       code: "out-of-range",
-      expected: `a machine within ${where}, whose ${against.join(" and ")} agree`,
-      received: against.map((one) => `${one} ${received(one, known)}`).join(", "),
+      expected: `a machine within ${where}, whose ${[...against].join(" and ")} agree`,
+      received: [...against].map((one) => `${one} ${received(one, known)}`).join(", "),
     };
   }
   const { texts, intervals } = domain(scheme, fact);

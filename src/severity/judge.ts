@@ -22,10 +22,11 @@ export interface JudgeOptions {
 
 /** The verdict of one place, with the worst judgement in front. */
 function onePlace(
-  { judgements, possible, headline, word, unread }: PlaceVerdict,
+  { judgements, possible, headline, word, unread, refusal }: PlaceVerdict,
   { deciding }: AdmittedMachines,
 ): Verdict {
-  const [first] = judgements as [PlaceVerdict["judgements"][number]];
+  const [first] = judgements;
+  if (first === undefined) throw refusal;
   const worst = possible.at(-1) as Verdict["zone"];
   const parts = judgements.length === 1 && unread.length === 0 ? {} : unitedParts(judgements, unread);
   return Object.freeze({ ...first, ...parts, headline, word, possible, worst, judgements, deciding });
@@ -65,8 +66,8 @@ export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOp
   const readings = readingsOf(reading);
   const isDisplacement = readings.every(({ quantity }) => quantity === "displacement");
   const [first, other] = admittedPlaces(machine, isDisplacement, assume, schemes);
-  if (other === undefined) return onePlace(verdictAtPlace(first, readings, crestFactor), first);
-  return bothPlaces(verdictAtPlace(first, readings, crestFactor), verdictAtPlace(other, readings, crestFactor), [
-    ...new Set([...first.deciding, ...other.deciding]),
-  ]);
+  const verdict = verdictAtPlace(first, readings, crestFactor);
+  if (other === undefined) return onePlace(verdict, first);
+  const beside = verdictAtPlace(other, readings, crestFactor);
+  return bothPlaces(verdict, beside, [...new Set([...first.deciding, ...other.deciding])]);
 }

@@ -3,8 +3,8 @@ import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
 import type { Judgement } from "./judgement";
 import { judgementPlan } from "./judgement-plan";
 import type { Zone } from "./kinds";
-import { loopCautions } from "./loop-cautions";
 import type { PlacedMachine } from "./placed-machine";
+import { readingCautions } from "./reading-cautions";
 import { clippedBecause, requireInRange } from "./require-in-range";
 
 /** The worst of the criteria that say what the vibration is or is at least. */
@@ -44,7 +44,7 @@ export function judgementIn(
   const upTo = openBecause === undefined ? mostOf(criteria, zones, at) : zones.length - 1;
   const { possible, worst, headline, word } = plan.possible(at, upTo, openBecause);
   const assumed = criteria.map((one) => one.assumed).reduce((all, own) => union(all, own));
-  const loop = loopCautions(readings);
+  const loop = readingCautions(readings);
   // written out: a copy of the governing criterion with parts added to it costs more than all the rest
   return Object.freeze({
     headline,

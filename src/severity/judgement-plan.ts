@@ -22,10 +22,20 @@ export interface JudgementPlan {
 }
 
 /** What is taken for the place of a displacement, which housings and shafts both have. */
-function assumedPlace({ scheme: { place }, facts }: PlacedMachine, readings: readonly Amplitude[]): string[] {
+function assumedPlace(
+  { scheme: { place }, facts, assumedFacts }: PlacedMachine,
+  readings: readonly Amplitude[],
+): string[] {
+  if (assumedFacts.some((text) => text.startsWith("place "))) return [];
   if (facts.place !== undefined || readings.every(({ quantity }) => quantity !== "displacement")) return [];
   const other = place === "housing" ? "shaft" : "housing";
   return [`place ${place}: not given; a displacement of the ${other} needs a table for the ${other}`];
+}
+
+/** What was taken for the height of the measuring point, where limits rise with it. */
+function assumedHeight(criteria: readonly CriterionPlan[], { facts }: PlacedMachine): string[] {
+  const rises = facts.height === undefined && criteria.some(({ criterion }) => criterion.height !== undefined);
+  return rises ? ["height of the measuring point: not given, and nothing more is allowed for it"] : [];
 }
 
 /** Why a judgement by these criteria leaves worse zones open. */
@@ -87,6 +97,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...machine.assumedFacts,
       ...assumedPlace(machine, readings),
       ...assumedFrequency(criteria),
+      ...assumedHeight(criteria, machine),
     ]),
     verified,
     cautions: Object.freeze([...outsideBand(criteria, given.speed), ...cautionsOf(scheme, verified, chosen.note)]),

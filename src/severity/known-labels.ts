@@ -3,7 +3,7 @@ import type { Fact } from "./facts";
 import type { KnownFacts } from "./machine";
 import { isOpen, matchMachine } from "./match-machine";
 import type { Scheme } from "./scheme";
-import { domain } from "./verdict";
+import { domain, labelsAgree } from "./verdict";
 
 /** Labels that tell rows of a scheme apart and never choose the scheme. */
 export const rowLabels = [
@@ -44,10 +44,29 @@ export function requireKnownLabels(schemes: readonly Scheme[], known: KnownFacts
   }
 }
 
-/** Those of the admitted schemes whose rows the given labels leave open; all where that is none, to be refused. */
-export function withLabels<A extends { readonly scheme: Scheme; readonly facts: KnownFacts }>(
-  admitted: readonly A[],
-): readonly A[] {
-  const left = admitted.filter(({ scheme, facts }) => isOpen(scheme, facts));
-  return left.length === 0 ? admitted : left;
+/** The facts without some labels, and the labels in words. */
+function without(known: KnownFacts, labels: readonly Fact[], scheme: Scheme): readonly [KnownFacts, string[]] {
+  const left = Object.fromEntries(Object.entries(known).filter(([fact]) => !labels.includes(fact as Fact)));
+  const aside = labels.map((fact) => `${fact} ${known[fact]}: none of ${scheme.standard} (${scheme.edition})`);
+  return [left, aside];
+}
+
+/**
+ * The facts as a scheme takes them: a label that is none of its own is set aside, and so are labels that only what was
+ * taken for facts not given contradicts. A label never rules a scheme out.
+ *
+ * @throws {@link VeladisError} for a label that contradicts what was given
+ */
+export function ownLabels(scheme: Scheme, facts: KnownFacts, given: KnownFacts): readonly [KnownFacts, string[]] {
+  const foreign = labelsOf(facts).filter((fact) => {
+    const { texts } = domain(scheme, fact);
+    return texts.length > 0 && !texts.some((text) => labelsAgree(fact, text, facts[fact] as string));
+  });
+  const [left, aside] = without(facts, foreign, scheme);
+  if (isOpen(scheme, left)) return [left, aside];
+  const [alone] = without(given, foreign, scheme);
+  const { exclusion } = matchMachine(scheme, alone);
+  if (exclusion !== undefined) throw new VeladisError(exclusion.code, exclusion);
+  const [bare, all] = without(left, labelsOf(left), scheme);
+  return [bare, [...aside, ...all]];
 }

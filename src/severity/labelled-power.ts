@@ -56,15 +56,29 @@ function toldBy(schemes: readonly Scheme[], fact: "group" | "class", known: Know
   };
 }
 
+/** The facts with what a label tells, and that in words. */
+export interface LabelledFacts {
+  readonly known: KnownFacts;
+  readonly assumed: readonly string[];
+}
+
 /**
- * The facts with the power that a label of a group or class tells, where the power itself was not given.
+ * The facts with the power that the label of a group tells, where the power itself was not given. A class tells none:
+ * the powers that stand beside classes are for machines whose class nobody said.
  *
  * @throws {@link VeladisError} `out-of-range` where labels and power contradict each other
  */
-export function withLabelledPower(schemes: readonly Scheme[], known: KnownFacts): KnownFacts {
+export function withLabelledPower(schemes: readonly Scheme[], known: KnownFacts): LabelledFacts {
   const { power } = known;
-  let [low, high]: Range = typeof power === "number" ? [power, power] : [tight, Number.MAX_VALUE];
-  let by = `a power of ${power} ${facts.power.unit}`;
+  let [low, high]: Range =
+    power === undefined
+      ? [tight, Number.MAX_VALUE]
+      : typeof power === "object"
+        ? power
+        : [power as number, power as number];
+  let by = power === undefined ? "" : `a power of ${[power].flat().join(" to ")} ${facts.power.unit}`;
+  const assumed: string[] = [];
+  let narrowed = known;
   for (const fact of ["group", "class"] as const) {
     const told = toldBy(schemes, fact, known);
     if (told === undefined) continue;
@@ -73,8 +87,11 @@ export function withLabelledPower(schemes: readonly Scheme[], known: KnownFacts)
       const [least, most] = rangeOf(met);
       if (power === undefined) [low, high] = [Math.max(low, least), Math.min(high, most)];
     }
-    if (power === undefined) by = told.label;
+    if (power !== undefined) continue;
+    by = told.label;
+    if (fact !== "group") continue;
+    narrowed = { ...known, power: [low, high] };
+    assumed.push(`power ${intervalText(told.powers[0]?.[0] as Interval, "kW")}: as ${told.label} says`);
   }
-  const isTold = power === undefined && (low > tight || high < Number.MAX_VALUE);
-  return isTold ? { ...known, power: [low, high] } : known;
+  return { known: narrowed, assumed };
 }

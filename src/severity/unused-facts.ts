@@ -28,7 +28,6 @@ const elsewhere: readonly Fact[] = ["type", "place", "condition", "speed", "natu
 /** What was given of the machine and plays no part in a scheme, in words: nothing given is ignored in silence. */
 export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
   const asked = usedFacts(scheme);
-  const soft = asked.has("support") || asked.has("mounting");
   const sized = asked.has("power") || asked.has("shaftHeight");
   const { standard, edition } = scheme;
   return (
@@ -36,7 +35,7 @@ export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
       .filter((fact) => !asked.has(fact) && !elsewhere.includes(fact))
       // a frame that the shaft height told is named with it
       .filter((fact) => !(fact === "frame" && known.shaftHeight !== undefined))
-      .filter((fact) => !(soft && (fact === "support" || fact === "mounting")))
+      .filter((fact) => !(fact === "support" && asked.has("mounting")))
       .filter((fact) => !(sized && (fact === "power" || fact === "shaftHeight")))
       .map((fact) => {
         const entry = facts[fact];

@@ -1,3 +1,4 @@
+import type { VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import type { AdmittedMachines } from "./admitted-machines";
 import type { Unjudged } from "./applicable-criteria";
@@ -18,6 +19,8 @@ export interface PlaceVerdict {
   readonly word: string;
   /** What schemes leave unjudged that cannot judge such a reading at all. */
   readonly unread: readonly Unjudged[];
+  /** The first refusal, where no scheme for the place can judge such a reading. */
+  readonly refusal?: VeladisError | undefined;
 }
 
 function shortOf(zones: readonly Zone[], isOpen: boolean): string {
@@ -32,17 +35,28 @@ function headlineOf({ kind }: Judgement, short: string, isOne: boolean): string 
 
 /**
  * The verdict of all schemes for a place together.
- *
- * @throws {@link VeladisError} the first refusal where no scheme can judge such a reading
  */
 export function verdictAtPlace(
   place: AdmittedMachines,
   readings: readonly Amplitude[],
   crestFactor: number | undefined,
 ): PlaceVerdict {
-  const { answers, unread } = eachReadable(place.machines, (machine) => judgementIn(machine, readings, crestFactor));
+  const { answers, unread, refusal } = eachReadable(place.machines, (machine) =>
+    judgementIn(machine, readings, crestFactor),
+  );
   const sorted = worstFirst(answers);
-  const [first] = sorted as [Judgement];
+  const [first] = sorted;
+  if (first === undefined) {
+    return {
+      judgements: [],
+      possible: [],
+      short: "not judged",
+      headline: "not judged",
+      word: "not judged",
+      unread,
+      refusal,
+    };
+  }
   const found = possibleOf(sorted);
   // a scheme that could not judge leaves all open that is worse
   const possible = unread.length === 0 ? found : first.zones.slice(first.zones.indexOf(found[0] as Zone));

@@ -22,9 +22,9 @@ export function labelsAgree(fact: TextFact, one: string, other: string): boolean
   return one === other || keyOf(fact, one) === keyOf(fact, other);
 }
 
-/** A fact of the machine. Support and mounting are one thing in two places, and each stands in for the other. */
+/** A fact of the machine. A support stands in for the mounting on a test bed; that says nothing of the support on site. */
 export function factOf(fact: Fact, known: KnownFacts): FactValue | undefined {
-  return known[fact] ?? (fact === "mounting" ? known.support : fact === "support" ? known.mounting : undefined);
+  return known[fact] ?? (fact === "mounting" ? known.support : undefined);
 }
 
 /** Whether a number, or a range of which all values are possible, lies in an interval. */
