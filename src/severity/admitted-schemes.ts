@@ -66,16 +66,17 @@ function walk(open: readonly FactPoints[], known: KnownFacts, visit: (completed:
 }
 
 /** What a scheme is taken for of a fact that was not given; undefined where that is all it may be. */
-function narrowed(one: FactPoints, taken: ReadonlySet<FactValue>): { value?: FactValue; text: string } | undefined {
+function narrowed(one: FactPoints, taken: ReadonlySet<FactValue>): { value?: FactValue; text?: string } | undefined {
   const { fact, points } = one;
+  if (points.every((point) => taken.has(point))) return undefined;
   if (isNumberFact(fact)) {
     const numbers = (points as readonly number[]).filter((point) => taken.has(point));
     const [first, last] = [numbers[0] as number, numbers.at(-1) as number];
-    if (first === points[0] && last === points.at(-1)) return undefined;
+    // between its ends another scheme is the first: they bound nothing
+    if (first === points[0] && last === points.at(-1)) return {};
     const entry = factTable[fact];
     return { value: [first, last], text: pointsText(one, numbers, "unit" in entry ? entry.unit : "") };
   }
-  if (points.every((point) => taken.has(point))) return undefined;
   const [label, ...more] = [...taken] as string[];
   return more.length > 0 ? { text: [label, ...more].join(" or ") } : { value: label as string, text: label as string };
 }
@@ -95,10 +96,11 @@ function admittedAs(
     if (found === undefined) continue;
     deciding.push(one.fact);
     if (found.value !== undefined) facts[one.fact] = found.value;
+    if (found.text === undefined) continue;
     const name = one.fact === "shaftHeight" ? "shaft height" : one.fact;
     scope.push(`${name} ${found.text}: not given, assumed`);
   }
-  const [own, aside] = ownLabels(scheme, facts, given);
+  const [own, aside] = ownLabels(scheme, facts, given, deciding.length === 0);
   return { scheme, facts: own, deciding, scope, aside };
 }
 
@@ -141,10 +143,13 @@ export function admittedSchemes(
       found.set(one, taken);
     }
   });
-  return possible.flatMap((scheme) => {
+  const admitted = possible.flatMap((scheme) => {
     const taken = found.get(scheme);
     if (taken === undefined) return [];
     const one = admittedAs(scheme, [known, given], open, taken);
     return [{ ...one, scope: [...assumed, ...one.scope] }];
   });
+  // a scheme that is only possible has no row for a shaft height as small as that: such machines it refuses
+  const left = admitted.filter(({ scheme, facts }) => isOpen(scheme, facts));
+  return left.length > 0 ? left : admitted;
 }

@@ -102,8 +102,8 @@ export function noClassReason(
     const named = unmet.filter((list) => !list.some((one) => known[one] !== undefined && isRowLabel(one)));
     const near = named.length > 0 ? named : unmet;
     const fewest = Math.min(...near.map((list) => list.length));
-    const against = new Set(near.filter((list) => list.length === fewest).flat());
-    for (const one of factsOf(known as Condition)) if (isRowLabel(one) && named.length > 0) against.add(one);
+    const labels = named.length > 0 ? (Object.keys(known) as Fact[]).filter(isRowLabel) : [];
+    const against = new Set([...labels, ...near.filter((list) => list.length === fewest).flat()]);
     return {
       code: "out-of-range",
       expected: `a machine within ${where}, whose ${[...against].join(" and ")} agree`,

@@ -55,9 +55,15 @@ function without(known: KnownFacts, labels: readonly Fact[], scheme: Scheme): re
  * The facts as a scheme takes them: a label that is none of its own is set aside, and so are labels that only what was
  * taken for facts not given contradicts. A label never rules a scheme out.
  *
- * @throws {@link VeladisError} for a label that contradicts what was given
+ * @param isCertain - whether the scheme is the one whatever the facts not given may be
+ * @throws {@link VeladisError} for a label that contradicts what was given, where the scheme is certain
  */
-export function ownLabels(scheme: Scheme, facts: KnownFacts, given: KnownFacts): readonly [KnownFacts, string[]] {
+export function ownLabels(
+  scheme: Scheme,
+  facts: KnownFacts,
+  given: KnownFacts,
+  isCertain: boolean,
+): readonly [KnownFacts, string[]] {
   const foreign = labelsOf(facts).filter((fact) => {
     const { texts } = domain(scheme, fact);
     return texts.length > 0 && !texts.some((text) => labelsAgree(fact, text, facts[fact] as string));
@@ -66,7 +72,7 @@ export function ownLabels(scheme: Scheme, facts: KnownFacts, given: KnownFacts):
   if (isOpen(scheme, left)) return [left, aside];
   const [alone] = without(given, foreign, scheme);
   const { exclusion } = matchMachine(scheme, alone);
-  if (exclusion !== undefined) throw new VeladisError(exclusion.code, exclusion);
+  if (exclusion !== undefined && isCertain) throw new VeladisError(exclusion.code, exclusion);
   const [bare, all] = without(left, labelsOf(left), scheme);
   return [bare, [...aside, ...all]];
 }

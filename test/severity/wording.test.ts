@@ -177,6 +177,8 @@ const cases: Cases = {
   "machine, a category beside the table's": () =>
     judged("category III", defined({ within: { category: ["I", "II"] } })),
   "machine, a label against its power": () => machine("group 2 400 kW rigid"),
+  "machine, a label against its support": () =>
+    s.judge("2 mm/s rms", "gear drive 400 kW 1480 r/min class III flexible"),
   "machine, of another table": () => judged("pump rigid BV-3", "iso-14694-2003"),
   "machine, excluded from a table": () => machine("fan 299 kW rigid"),
   "classifier, below zero": () => rule(-1),
