@@ -133,8 +133,9 @@ export function applicableCriteria(
   }
   if (applicable.some(({ bound }) => bound !== "most")) return { applicable, unjudged };
   const wanted = criteria.map(({ as }) => as).join(" or ");
-  throw new VeladisError(crestFactor === undefined ? "missing-frequency" : "not-a-sine", {
+  const isOfWaveform = readings.some(({ detector }) => detectors[detector as "true pk"].ofWaveform === true);
+  throw new VeladisError(crestFactor === undefined && !isOfWaveform ? "missing-frequency" : "not-a-sine", {
     expected: `a reading in a quantity the scheme limits (${wanted}), or the frequency of the vibration, as in "at 1500 r/min"`,
-    received: `${readings.map(({ quantity }) => quantity).join(" and ")} ${crestFactor === undefined ? "without its frequency" : "with a crest factor"}`,
+    received: `${readings.map(({ quantity }) => quantity).join(" and ")} ${isOfWaveform ? "in true peak" : crestFactor === undefined ? "without its frequency" : "with a crest factor"}`,
   });
 }
