@@ -1,9 +1,11 @@
 import { cached, requireText, shown, VeladisError } from "../core/index";
 import { frameAt } from "./frame-size";
 import type { Machine } from "./machine";
+import { requirePlain } from "./machine-hedges";
 import { labelAt } from "./machine-labels";
-import { numberAt } from "./machine-numbers";
-import { knownPhrases, phraseAt, qualifiedBy } from "./machine-phrases";
+import { kindBehind, strangerBehind, tagLength } from "./machine-neighbours";
+import { numberAt, symbolAt } from "./machine-numbers";
+import { knownPhrases, type Phrase, phraseAt, qualifiedBy } from "./machine-phrases";
 import { type Context, labelled } from "./machine-words";
 import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
@@ -21,8 +23,36 @@ function leadsOn(behind: string, leads: Context): boolean {
   return (said?.lineFrequency ?? naturalFrequency ?? height ?? shaftHeight) !== undefined;
 }
 
+/** What the next words say, and how they are read. */
+interface Read extends Said {
+  readonly leads?: Context;
+  /** True for a label behind its name. */
+  readonly label?: true;
+  /** True for words set aside that are known to be no hedge. */
+  readonly plain?: true;
+}
+
+/** A single word such as rigid or shaft with what it says; together with a thing that it belongs to, it says nothing. */
+function phraseBefore(rest: string, phrase: Phrase): Read {
+  const { type, ...facts } = phrase.facts;
+  const isSingle = !/[\s‐‑-]/.test(rest.slice(0, phrase.length));
+  if (type !== undefined || Object.keys(facts).length === 0 || !isSingle) return phrase;
+  const stranger = strangerBehind(rest.slice(phrase.length));
+  return stranger === 0 ? phrase : { length: phrase.length + stranger, didYouMean: [] };
+}
+
+/** Natural 20 to 30 Hz: a range of what is no speed, how many characters it takes with the words before it. */
+function rangeLength(rest: string, phrase: Phrase): number {
+  if ((phrase.leads ?? "") === "") return 0;
+  const [gap] = /^[\s:=]+(?:of\b[\s:=]*)?/.exec(rest.slice(phrase.length)) ?? [""];
+  const number = numberAt(rest.slice(phrase.length + gap.length), "");
+  return number?.isRange && number.facts === undefined ? phrase.length + gap.length + number.length : 0;
+}
+
 /** What the next words say; a word that says nothing is set aside. */
-function saidBy(rest: string, context: Context): Said & { leads?: Context } {
+function saidBy(rest: string, context: Context): Read {
+  const symbol = symbolAt(rest);
+  if (symbol > 0) return { length: symbol };
   const frame = context === "" ? frameAt(rest) : undefined;
   const said = frame ?? numberAt(rest, context);
   if (said !== undefined) return said;
@@ -30,12 +60,19 @@ function saidBy(rest: string, context: Context): Said & { leads?: Context } {
   if (/^mounting[\s:=]+on\b/i.test(rest)) return { length: "mounting".length };
   const phrase = phraseAt(rest);
   if (phrase?.aside) return { length: phrase.length, didYouMean: [] };
-  if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? "")) return phrase;
+  if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? ""))
+    return phraseBefore(rest, phrase);
+  const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
+  if (range > 0) return { length: range, didYouMean: [] };
   const label = labelAt(rest);
   if (label !== undefined) return label;
+  const tag = tagLength(rest);
+  if (tag > 0) return { length: tag, didYouMean: [], plain: true };
   const word = /^[^\s,;()[\]|"]+/.exec(rest)?.[0] ?? rest;
   const kinds = qualifiedBy(word);
-  return { length: word.length, didYouMean: kinds.length > 0 ? kinds : near(word, [...knownPhrases(), ...labelled]) };
+  // vacuum pump: of another kind than pump
+  const kind = /\d/.test(word) || !/\p{L}/u.test(word) ? 0 : kindBehind(rest.slice(word.length));
+  return { length: word.length + kind, didYouMean: kinds.length > 0 ? kinds : near(word, [...knownPhrases(), ...labelled]) };
 }
 
 const read = /* @__PURE__ */ cached((line): Machine => {
@@ -47,7 +84,9 @@ const read = /* @__PURE__ */ cached((line): Machine => {
   let context: Context = "";
   while (rest !== "") {
     const said = saidBy(rest, context);
-    add(said, rest.slice(0, said.length).replace(/\s+/g, " "));
+    const words = rest.slice(0, said.length).replace(/\s+/g, " ");
+    if (!said.plain) requirePlain(words, rest.slice(said.length), said.didYouMean === undefined && !said.label);
+    add(said, words);
     context = said.leads === "" ? context : (said.leads ?? "");
     rest = rest.slice(said.length).replace(BETWEEN, "");
   }
