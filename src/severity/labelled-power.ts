@@ -63,8 +63,9 @@ function toldBy(schemes: readonly Scheme[], fact: "group" | "class", known: Know
  */
 export function withLabelledPower(schemes: readonly Scheme[], known: KnownFacts): KnownFacts {
   const { power } = known;
-  let [low, high]: Range = typeof power === "number" ? [power, power] : [tight, Number.MAX_VALUE];
-  let by = `a power of ${power} ${facts.power.unit}`;
+  let [low, high]: Range =
+    typeof power === "number" ? [power, power] : typeof power === "object" ? power : [tight, Number.MAX_VALUE];
+  let by = `a power of ${[power].flat().join(" to ")} ${facts.power.unit}`;
   for (const fact of ["group", "class"] as const) {
     const told = toldBy(schemes, fact, known);
     if (told === undefined) continue;

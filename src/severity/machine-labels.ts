@@ -10,7 +10,10 @@ const NAME = /* @__PURE__ */ (() => new RegExp(`^(${labelled.join("|")})(?=[\\s:
 
 /** A name cut short, before a numeral: cat. II, gr 2, cl.III. */
 const SHORT = /* @__PURE__ */ (() =>
-  new RegExp(`^(${Object.keys(abbreviations).join("|")})(?:\\.[\\s:=]*|[\\s:=]+)(bv[\\s-]?\\d|[ivx]+|\\d+)(?![\\w.])`, "i"))();
+  new RegExp(
+    `^(${Object.keys(abbreviations).join("|")})(?:\\.[\\s:=]*|[\\s:=]+)(bv[\\s-]?\\d|[ivx]+|\\d+)(?![\\w.])`,
+    "i",
+  ))();
 
 /** True for a label of one numeral or letter. */
 function isMark(word: string): boolean {
@@ -22,7 +25,13 @@ function saysFact(text: string): boolean {
   const number = numberAt(text, "", false);
   if (number !== undefined) return number.didYouMean === undefined;
   const phrase = phraseAt(text);
-  return NAME.test(text) || SHORT.test(text) || symbolAt(text) > 0 || frameAt(text) !== undefined || (phrase !== undefined && phrase.leads === undefined);
+  return (
+    NAME.test(text) ||
+    SHORT.test(text) ||
+    symbolAt(text) > 0 ||
+    frameAt(text) !== undefined ||
+    (phrase !== undefined && phrase.leads === undefined)
+  );
 }
 
 /** How many characters a label of several words takes: up to the next fact, comma or semicolon. */

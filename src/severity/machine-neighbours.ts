@@ -33,7 +33,8 @@ export function strangerBehind(text: string): number {
     const space = /^\s+/.exec(text.slice(at))?.[0] ?? "";
     const next = text.slice(at + space.length);
     const word = wordAt(next);
-    if (space === "" || !isName(word) || NAME.test(next) || labelAt(next) !== undefined || tagLength(next) > 0) return 0;
+    if (space === "" || !isName(word) || NAME.test(next) || labelAt(next) !== undefined || tagLength(next) > 0)
+      return 0;
     const phrase = phraseAt(next);
     const known = phrase === undefined ? word : next.slice(0, phrase.length);
     // rigid hollow shaft: no support

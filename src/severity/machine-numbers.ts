@@ -43,7 +43,8 @@ interface Digits {
   readonly length: number;
 }
 
-const LABELLED = /* @__PURE__ */ (() => new RegExp(`^(?:${[...labelled, ...Object.keys(abbreviations)].join("|")})(?![a-z])`, "i"))();
+const LABELLED = /* @__PURE__ */ (() =>
+  new RegExp(`^(?:${[...labelled, ...Object.keys(abbreviations)].join("|")})(?![a-z])`, "i"))();
 
 const THOUSANDS = /^\d{1,3}([,'’ \u00a0\u2009\u202f])\d{3}(?:\1\d{3})*(?:\.\d+)?(?![\d.,]*\d)/;
 

@@ -60,8 +60,7 @@ function saidBy(rest: string, context: Context): Read {
   if (/^mounting[\s:=]+on\b/i.test(rest)) return { length: "mounting".length };
   const phrase = phraseAt(rest);
   if (phrase?.aside) return { length: phrase.length, didYouMean: [] };
-  if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? ""))
-    return phraseBefore(rest, phrase);
+  if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? "")) return phraseBefore(rest, phrase);
   const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
   if (range > 0) return { length: range, didYouMean: [] };
   const label = labelAt(rest);
@@ -72,7 +71,10 @@ function saidBy(rest: string, context: Context): Read {
   const kinds = qualifiedBy(word);
   // vacuum pump: of another kind than pump
   const kind = /\d/.test(word) || !/\p{L}/u.test(word) ? 0 : kindBehind(rest.slice(word.length));
-  return { length: word.length + kind, didYouMean: kinds.length > 0 ? kinds : near(word, [...knownPhrases(), ...labelled]) };
+  return {
+    length: word.length + kind,
+    didYouMean: kinds.length > 0 ? kinds : near(word, [...knownPhrases(), ...labelled]),
+  };
 }
 
 const read = /* @__PURE__ */ cached((line): Machine => {
