@@ -36,7 +36,7 @@ export const qualifiers = [
   ["compressor", ["process air", "instrument air", "plant air", "refrigerant"]],
   ["", ["horizontal", "vertical", "main", "standby", "stand by", "spare", "duty", "big", "small", "large", "primary", "secondary", "tertiary", "auxiliary", "emergency"]],
   ["", ["hot", "cold", "raw", "treated", "drinking", "waste", "cooling", "heating", "network", "district", "district heating", "process", "service", "plant", "works", "transfer", "return", "supply", "make up"]],
-  ["", ["north", "south", "east", "west", "left", "right", "upper", "lower", "front", "rear", "middle", "inner", "outer", "high pressure", "low pressure", "HP", "LP", "drive end", "non drive end", "driven end", "DE", "NDE"]],
+  ["", ["north", "south", "east", "west", "left", "right", "upper", "lower", "front", "rear", "middle", "inner", "outer", "high pressure", "low pressure", "HP", "LP", "drive end", "driven end", "DE", "NDE"]],
   ["", ["old", "used", "overhauled", "repaired", "rewound", "first", "second", "third", "B", "C", "D", "E", "F"]],
 ] as const;
 

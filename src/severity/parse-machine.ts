@@ -59,10 +59,10 @@ function saidBy(rest: string, context: Context): Read {
   // mounting on springs says how the machine stands, not how it is mounted for a test
   if (/^mounting[\s:=]+on\b/i.test(rest)) return { length: "mounting".length };
   const phrase = phraseAt(rest);
-  if (phrase?.aside) return { length: phrase.length, didYouMean: [] };
+  if (phrase?.aside) return { length: phrase.length, didYouMean: [], plain: true };
   if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? "")) return phraseBefore(rest, phrase);
   const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
-  if (range > 0) return { length: range, didYouMean: [] };
+  if (range > 0) return { length: range, didYouMean: [], plain: true };
   const label = labelAt(rest);
   if (label !== undefined) return label;
   const tag = tagLength(rest);
@@ -87,7 +87,8 @@ const read = /* @__PURE__ */ cached((line): Machine => {
   while (rest !== "") {
     const said = saidBy(rest, context);
     const words = rest.slice(0, said.length).replace(/\s+/g, " ");
-    if (!said.plain) requirePlain(words, rest.slice(said.length), said.didYouMean === undefined && !said.label);
+    const isRead = said.plain ?? (said.didYouMean === undefined && !said.label);
+    requirePlain(words, rest.slice(said.length), isRead);
     add(said, words);
     context = said.leads === "" ? context : (said.leads ?? "");
     rest = rest.slice(said.length).replace(BETWEEN, "");
