@@ -102,11 +102,14 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * such as `group 2`, `class between bearings`, `BV-3`. A label runs to the next fact or comma; one that holds the words
  * of a fact stands in quotation marks: `part "cylinder (rod)"`.
  *
- * A word that is not understood changes nothing; `notUnderstood` names it, with the nearest words that are. What a word
+ * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a single word such
+ * as `flexible` right before it, nor a kind of machine right behind it (`flexible pipe`, `vacuum pump`); `notUnderstood`
+ * names them, with the nearest words that are. What a word
  * is only taken for, `assumed` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
  *
- * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named; `not-a-number` for a
- *   comma that may be decimal or not; `out-of-range` for a range of speeds that falls, or poles that the speed does not fit
+ * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, and for a word that leaves
+ *   a fact open (not, up to, about, max, or, `<`, `?` ...); `not-a-number` for a
+ *   comma that may be decimal or not; `out-of-range` for a range that falls, or poles that the speed does not fit
  * @example
  * ```ts
  * import { parseMachine } from "veladis/severity";
