@@ -3,8 +3,9 @@ import { frequency } from "../frequency/index";
 import type { Machine } from "./machine";
 import { phraseAt } from "./machine-phrases";
 import { type UnitSaid, unitAt, unitNames } from "./machine-units";
-import { type Context, labelled } from "./machine-words";
+import { abbreviations, type Context, labelled } from "./machine-words";
 import { near } from "./near-words";
+import { kilowattsPer, type PowerText, sizeOf } from "./size";
 
 /** A shaft speed or line frequency as it was written. */
 export interface SpeedSaid {
@@ -20,6 +21,7 @@ export interface SpeedSaid {
 export interface NumberSaid {
   readonly length: number;
   readonly facts?: Machine;
+  readonly isRange?: true;
   readonly poles?: number;
   readonly speed?: SpeedSaid;
   readonly lineFrequency?: SpeedSaid;
@@ -29,6 +31,11 @@ export interface NumberSaid {
   readonly didYouMean?: readonly string[];
 }
 
+/** How many characters the symbol of a quantity takes before its number: `P=90 kW`, `n = 980 r/min`. */
+export function symbolAt(text: string): number {
+  return /^(?:P|S|n)\s*=\s*(?=\d|from\b|between\b)/i.exec(text)?.[0].length ?? 0;
+}
+
 /** Digits without the marks between thousands, the mark if there is one, and how many characters they take. */
 interface Digits {
   readonly digits: string;
@@ -36,7 +43,8 @@ interface Digits {
   readonly length: number;
 }
 
-const LABELLED = /* @__PURE__ */ (() => new RegExp(`^(?:${labelled.join("|")})(?![a-z])`, "i"))();
+const LABELLED = /* @__PURE__ */ (() =>
+  new RegExp(`^(?:${[...labelled, ...Object.keys(abbreviations)].join("|")})(?![a-z])`, "i"))();
 
 const THOUSANDS = /^\d{1,3}([,'’ \u00a0\u2009\u202f])\d{3}(?:\1\d{3})*(?:\.\d+)?(?![\d.,]*\d)/;
 
@@ -78,28 +86,47 @@ function marks({ symbol }: UnitSaid, ...numbers: readonly Digits[]) {
   return { inHertz: symbol === "Hz", spaced: numbers.some(({ mark }) => mark === " ") };
 }
 
-/** `900 to 1800 r/min`, with the unit behind both numbers or the last. */
-function rangeAt(text: string, first: Digits, unit: UnitSaid | undefined): NumberSaid | undefined {
+const TO = /^\s*(?:to\b|-|–|—|…|\.\.\.?)\s*(?=\d)/;
+const AND = /^\s*and\b\s*(?=\d)/i;
+
+function fallingRange(what: string, example: string, written: string): VeladisError {
+  return new VeladisError("out-of-range", {
+    expected: `a range of ${what} from the lowest to the highest, such as "${example}"`,
+    received: shown(written),
+  });
+}
+
+/** `50 to 400 kW`: any power from the lowest to the highest. */
+function powerRange(from: PowerText, to: PowerText, written: string): Machine {
+  const [low, high] = [from, to].map((one) => sizeOf(one, kilowattsPer, 'a rated power above zero such as "90 kW"'));
+  if ((low as number) < (high as number)) return { power: { from, to } };
+  throw fallingRange("powers", "50 to 400 kW", written);
+}
+
+/** `900 to 1800 r/min`, `50 to 400 kW`, with the unit behind both numbers or the last. */
+function rangeAt(text: string, first: Digits, unit: UnitSaid | undefined, link: RegExp): NumberSaid | undefined {
   const behind = first.length + (unit?.length ?? 0);
-  const between = /^\s*(?:to\b|-|–|—|…|\.\.\.?)\s*(?=\d)/.exec(text.slice(behind))?.[0];
+  const between = link.exec(text.slice(behind))?.[0];
   if (between === undefined) return undefined;
   const start = behind + between.length;
   const second = digitsAt(text.slice(start), true) as Digits;
   const other = unitBehind(text, start + second.length);
   if (unit !== undefined && other?.quantity !== unit.quantity) return undefined;
   const length = start + second.length + (other?.length ?? strangeUnit(text.slice(start + second.length)).length);
-  if (other?.quantity !== "frequency") return { length, didYouMean: [] };
+  if (other?.quantity !== "frequency" && other?.quantity !== "power") return { length, didYouMean: [] };
+  checkMark(text, first, { ...other, length: unit?.length ?? 0 });
   checkMark(text.slice(start), second, other);
   const written = text.slice(0, length);
+  if (other.quantity === "power") {
+    const [from, to] = [`${first.digits} ${unit?.symbol ?? other.symbol}`, `${second.digits} ${other.symbol}`];
+    return { length, facts: powerRange(from as PowerText, to as PowerText, written) };
+  }
   const from = hertzOf(first.digits, unit?.symbol ?? other.symbol);
   const to = hertzOf(second.digits, other.symbol);
   // either line frequency is no range of a speed
   if (/^50\D+60\s*Hz$/i.test(written)) return { length, didYouMean: [] };
   if (from.hertz < to.hertz) return { length, speed: { speed: { from, to }, written, ...marks(other, first, second) } };
-  throw new VeladisError("out-of-range", {
-    expected: 'a range of speeds from the lowest to the highest, such as "900 to 1800 r/min"',
-    received: shown(written),
-  });
+  throw fallingRange("speeds", "900 to 1800 r/min", written);
 }
 
 /** The word behind a number that seems to be its unit though it is none, with the white space before it. */
@@ -128,6 +155,17 @@ function notUnderstood(text: string, { digits, length }: Digits): NumberSaid {
  * @throws {@link VeladisError} `not-a-number` for a comma that may be decimal or not, `out-of-range` for a range that falls
  */
 export function numberAt(text: string, context: Context, mayBeSpaced = true): NumberSaid | undefined {
+  const [lead = ""] = /^(?:from|between)\s+(?=\d)/i.exec(text) ?? [];
+  if (lead !== "") {
+    // from 90 kW: a bound, and no fact
+    const said = amountAt(text.slice(lead.length), context, mayBeSpaced, /^b/i.test(lead) ? AND : TO);
+    const isRange = said?.isRange === true && said.didYouMean === undefined;
+    return isRange ? { ...said, length: said.length + lead.length } : undefined;
+  }
+  return amountAt(text, context, mayBeSpaced, TO);
+}
+
+function amountAt(text: string, context: Context, mayBeSpaced: boolean, link: RegExp): NumberSaid | undefined {
   const poles = /^(\d{1,2})[\s-]*(?:p|poles?)(?![\w/])/i.exec(text);
   const even = Number(poles?.[1]);
   if (poles !== null && even > 0 && even % 2 === 0) return { length: poles[0].length, poles: even };
@@ -138,9 +176,9 @@ export function numberAt(text: string, context: Context, mayBeSpaced = true): Nu
     first = digitsAt(text, false) as Digits;
     unit = unitBehind(text, first.length);
   }
-  const range = rangeAt(text, first, unit);
+  const range = rangeAt(text, first, unit, link);
   if (range !== undefined)
-    return context === "" || range.speed === undefined ? range : { length: range.length, didYouMean: [] };
+    return context === "" ? { ...range, isRange: true } : { length: range.length, didYouMean: [] };
   const both = /^50\s*\/\s*60\s*Hz(?!\w)/i.exec(text);
   if (both !== null) return { length: both[0].length, didYouMean: [] };
   if (unit === undefined) return notUnderstood(text, first);

@@ -2,7 +2,7 @@ import type { Fact } from "./facts";
 import { folded } from "./label";
 import type { Machine } from "./machine";
 import { machineTypes } from "./machine-types";
-import { type Context, contraries, factWords, fillers, noFacts, qualifiers } from "./machine-words";
+import { type Context, factWords, fillers, noFacts, qualifiers } from "./machine-words";
 
 /** What the words at the beginning of a text say of a machine, and how many characters they take. */
 export interface Phrase {
@@ -83,6 +83,11 @@ export function qualifiedBy(word: string): string[] {
   return kinds.filter((kind) => kind !== "").map((kind) => `${word} ${kind}`);
 }
 
+/** True for a word that may stand before some kind of machine, and says nothing of it. */
+export function isNeutral(word: string): boolean {
+  return tables().kinds.has(folded(word));
+}
+
 function wordsOf(text: string): Word[] {
   const word = /([^\s,;:=()[\]|‐‑-]+)([‐‑-]*)([\s:=]*)/y;
   const words: Word[] = [];
@@ -130,15 +135,11 @@ function meaningAt(words: readonly Word[], from: number): [Meaning, to: number] 
 export function phraseAt(text: string): Phrase | undefined {
   const words = wordsOf(text);
   if (words.length === 0) return undefined;
-  let from = 0;
-  const denied = contraries.includes((words[0] as Word).key);
-  // not on springs, without a pedestal
-  if (denied) for (from = 1; tables().meanings.get(words[from]?.key ?? "")?.leads === ""; from++);
-  const found = meaningAt(words, from);
+  const found = meaningAt(words, 0);
   if (found === undefined) return undefined;
   const [meaning, to] = found;
   const length = (words[to - 1] as Word).end;
   const driven = words[to]?.key === "driven" && !words[to]?.tied;
-  if (denied || driven) return { length: driven ? (words[to] as Word).end : length, facts: {}, taken: [], aside: true };
+  if (driven) return { length: (words[to] as Word).end, facts: {}, taken: [], aside: true };
   return { ...meaning, length };
 }

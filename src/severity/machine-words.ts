@@ -5,10 +5,10 @@
  */
 // biome-ignore format: a row of a table is a line
 export const factWords = [
-  ["support", "rigid", ["rigid", "rigid support", "rigidly mounted", "rigid foundation"], ["concrete block", "concrete foundation", "grouted"]],
-  ["support", "flexible", ["flexible", "flexible support", "flexibly mounted", "flexible foundation"], ["springs", "spring mounted", "spring mounts", "spring isolators", "isolators", "vibration isolators", "resilient mounts", "resilient mounting", "resiliently mounted", "rubber mounts", "anti vibration mounts"]],
-  ["place", "shaft", ["shaft", "shaft probe", "shaft probes"], ["proximity probe", "proximity probes", "prox probe", "prox probes", "eddy current probe", "eddy current probes"]],
-  ["place", "housing", ["housing", "bearing housing", "bearing housings"], ["casing", "pedestal", "bearing pedestal", "bearing cap"]],
+  ["support", "rigid", ["rigid", "rigid support", "rigid supports", "rigidly supported", "rigid mounting", "rigid mounts", "rigidly mounted", "rigid foundation"], ["concrete block", "concrete foundation", "grouted"]],
+  ["support", "flexible", ["flexible", "flexible support", "flexible supports", "flexibly supported", "flexible mounting", "flexible mounts", "flexibly mounted", "flexible foundation"], ["springs", "spring mounted", "spring mounts", "spring isolators", "isolators", "vibration isolators", "resilient mounts", "resilient mounting", "resiliently mounted", "rubber mounts", "anti vibration mounts"]],
+  ["place", "shaft", ["shaft", "shaft probe", "shaft probes", "shaft vibration", "shaft reading", "shaft measurement"], ["proximity probe", "proximity probes", "prox probe", "prox probes", "eddy current probe", "eddy current probes"]],
+  ["place", "housing", ["housing", "bearing housing", "bearing housings", "housing vibration", "housing reading", "housing measurement"], ["casing", "pedestal", "bearing pedestal", "bearing cap"]],
   ["condition", "new", ["new", "newly installed"], ["acceptance test", "commissioning"]],
   ["condition", "in service", ["in service", "in operation"], ["existing"]],
   ["frame", "IEC", ["frame IEC", "IEC frame", "IEC motor"], []],
@@ -22,7 +22,7 @@ export const factWords = [
   ["type", "reciprocating engine", [], ["genset", "gen set", "generating set", "diesel generator"]],
 ] as const;
 
-/** Words that may stand before a kind of machine and leave it what it is; the last row is for any kind. */
+/** Words that may stand before a kind of machine and leave it what it is; the last rows are for any kind. */
 // biome-ignore format: a row of a table is a line
 export const qualifiers = [
   ["fan", ["ID", "FD", "induced draught", "induced draft", "forced draught", "forced draft", "axial", "radial", "centrifugal", "fin", "exhaust", "supply", "extract", "cooling", "primary air", "secondary air"]],
@@ -31,7 +31,13 @@ export const qualifiers = [
   ["motor", ["electric", "electrical", "induction", "asynchronous", "synchronous", "squirrel cage", "three phase", "AC", "DC"]],
   ["generator", ["electric", "synchronous", "induction"]],
   ["reciprocating engine", ["diesel", "gas"]],
-  ["", ["horizontal", "vertical"]],
+  ["pump", ["hot water", "cold water", "raw water", "treated water", "drinking water", "waste water", "heating water", "make up water", "oil", "lube oil", "fuel oil", "lube", "fuel", "brine", "acid", "product", "glycol"]],
+  ["fan", ["air", "flue gas", "make up air", "combustion air", "process air", "recirculation", "ventilation"]],
+  ["compressor", ["process air", "instrument air", "plant air", "refrigerant"]],
+  ["", ["horizontal", "vertical", "main", "standby", "stand by", "spare", "duty", "big", "small", "large", "primary", "secondary", "tertiary", "auxiliary", "emergency"]],
+  ["", ["hot", "cold", "raw", "treated", "drinking", "waste", "cooling", "heating", "network", "district", "district heating", "process", "service", "plant", "works", "transfer", "return", "supply", "make up"]],
+  ["", ["north", "south", "east", "west", "left", "right", "upper", "lower", "front", "rear", "middle", "inner", "outer", "high pressure", "low pressure", "HP", "LP", "drive end", "driven end", "DE", "NDE"]],
+  ["", ["old", "used", "overhauled", "repaired", "rewound", "first", "second", "third", "B", "C", "D", "E", "F"]],
 ] as const;
 
 /** What the number behind some words is. */
@@ -49,7 +55,7 @@ export const fillers = [
 
 /** Words that hold the name of a fact and say none. */
 // biome-ignore format: a row of a table is a line
-export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor"];
+export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor", "non drive end", "non driven end"];
 
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [
@@ -66,5 +72,5 @@ export const labelled = [
   "units",
 ] as const;
 
-/** Words that turn the phrase behind them into its contrary. */
-export const contraries = ["not", "no", "non", "without"];
+/** Names of labels cut short, before a numeral: `cat. II`. */
+export const abbreviations = { cat: "category", gr: "group", cl: "class" } as const;

@@ -8,8 +8,8 @@ import { kilowattsPer, type LengthText, millimetresPer, type PowerText, sizeOf }
 /** A machine as its nameplate and its surroundings tell it. Every fact may be left out; what a table needs, it asks. */
 export interface Machine {
   readonly type?: MachineType;
-  /** Rated power: `"90 kW"`, or `{ kilowatts: 90 }`. */
-  readonly power?: PowerText | { readonly kilowatts: number };
+  /** Rated power: `"90 kW"`, `{ kilowatts: 90 }`, or a range of them such as `{ from: "50 kW", to: "400 kW" }`. */
+  readonly power?: RatedPower | PowerRange;
   /** Running speed: `"2980 r/min"`, `{ hertz }`, or a range of them such as `{ from: "900 r/min", to: "1800 r/min" }`. */
   readonly speed?: Frequency | SpeedRange;
   /** Shaft height of an electrical machine: `"280 mm"`, or `{ millimetres: 280 }`. */
@@ -51,6 +51,15 @@ export interface Machine {
   readonly notUnderstood?: readonly NotUnderstood[];
 }
 
+/** A rated power with its unit. */
+export type RatedPower = PowerText | { readonly kilowatts: number };
+
+/** A rated power that is known to lie between two. */
+export interface PowerRange {
+  readonly from: RatedPower;
+  readonly to: RatedPower;
+}
+
 /** A speed that varies, from the lowest to the highest. */
 export interface SpeedRange {
   readonly from: Frequency;
@@ -67,8 +76,8 @@ export interface NotUnderstood {
 export type FactValue = number | string | readonly [low: number, high: number];
 
 /**
- * The facts of a machine as schemes compare them: kW, r/min, mm, Hz and m as numbers, labels as texts; a speed that
- * varies as its lowest and highest.
+ * The facts of a machine as schemes compare them: kW, r/min, mm, Hz and m as numbers, labels as texts; a power or
+ * speed given as a range as its lowest and highest.
  */
 export type KnownFacts = { readonly [F in Fact]?: FactValue };
 
@@ -143,11 +152,23 @@ function frameFor(shaftHeight: Machine["shaftHeight"]): "IEC" | "NEMA" {
   return typeof shaftHeight === "string" && /(?:in|ft)\s*$/i.test(shaftHeight) ? "NEMA" : "IEC";
 }
 
+function kilowatts(given: RatedPower): number {
+  if (typeof given === "string") return sizeOf(given, kilowattsPer, 'a rated power above zero such as "90 kW"');
+  return requirePositive(given?.kilowatts, "a rated power above zero, in kW");
+}
+
+function powerRange({ from, to }: PowerRange): readonly [low: number, high: number] {
+  const [low, high] = [kilowatts(from), kilowatts(to)];
+  if (low < high) return Object.freeze([low, high] as const);
+  throw new VeladisError("out-of-range", {
+    expected: "a range of powers from the lowest to the highest",
+    received: `${low} to ${high} kW`,
+  });
+}
+
 const readers = {
-  power: (given: Exclude<Machine["power"], undefined>) =>
-    typeof given === "string"
-      ? sizeOf(given, kilowattsPer, 'a rated power above zero such as "90 kW"')
-      : requirePositive(given.kilowatts, "a rated power above zero, in kW"),
+  power: (given: RatedPower | PowerRange) =>
+    typeof given === "object" && "from" in given ? powerRange(given) : kilowatts(given),
   shaftHeight: (given: Exclude<Machine["shaftHeight"], undefined>) =>
     typeof given === "string"
       ? sizeOf(given, millimetresPer, 'a shaft height above zero such as "280 mm"')
@@ -176,7 +197,7 @@ function numberOf(fact: keyof typeof readers, given: unknown): number | readonly
  * The facts of a machine as numbers and plain labels.
  *
  * @throws {@link VeladisError} `wrong-type`, `unknown-option` for a fact or label there is none of,
- *   `missing-unit`, `unknown-unit`, `not-positive`, `out-of-range` for a range of speeds that falls, a shaft height that no
+ *   `missing-unit`, `unknown-unit`, `not-positive`, `out-of-range` for a range that falls, a shaft height that no
  *   machine has, or one of a machine that is not electrical
  */
 export function knownFacts(machine: Machine): KnownFacts {

@@ -1,8 +1,10 @@
 import { frozen, requirePositive, same, shown, VeladisError } from "../core/index";
+import { isDualRating } from "./dual-rating";
 import { type Fact, facts as factTable } from "./facts";
 import { labelKey } from "./label";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
 import type { NumberSaid, SpeedSaid } from "./machine-numbers";
+import { machineTypes } from "./machine-types";
 import { kilovoltAmperesPer } from "./size";
 import { type Poles, speedOf } from "./speed-of";
 
@@ -28,6 +30,20 @@ function isSame(a: KnownFacts[Fact], b: KnownFacts[Fact]): boolean {
   return typeof a === "number" && typeof b === "number" ? same(a, b) : labelKey(String(a)) === labelKey(String(b));
 }
 
+/** The power of one of several ratings in words, in kW, with its unit; undefined for a range. */
+function ratingOf(value: unknown): { kilowatts: number; unit: string } | undefined {
+  if (typeof value !== "string") return undefined;
+  return { kilowatts: knownFacts({ power: value } as Machine).power as number, unit: value.replace(/^\S+\s/, "") };
+}
+
+/** True for one power rounded in two units. */
+function areDual(a: unknown, b: unknown): boolean {
+  const [one, other] = [ratingOf(a), ratingOf(b)];
+  return (
+    one !== undefined && other !== undefined && one.unit !== other.unit && isDualRating(one.kilowatts, other.kilowatts)
+  );
+}
+
 /** A collector of what the phrases of a line say, in any order; it refuses what contradicts. */
 export function nameplate() {
   const stated = new Map<Fact, { value: unknown; written: string }>();
@@ -38,15 +54,19 @@ export function nameplate() {
   const poles: Poles[] = [];
   const apparent: { kilovoltAmperes: number; written: string }[] = [];
   const notUnderstood: NotUnderstood[] = [];
+  const ratings: { value: unknown; written: string }[] = [];
 
   const state = (fact: Fact, value: unknown, written: string): void => {
+    if (fact === "power") ratings.push({ value, written });
     const before = stated.get(fact);
     if (before === undefined) {
       stated.set(fact, { value, written });
       return;
     }
     const known = (one: unknown) => knownFacts({ [fact]: one } as Machine)[fact];
-    if (!isSame(known(before.value), known(value))) throw contradiction(fact, before.written, written);
+    // all powers are compared once they are read
+    if (fact !== "power" && !isSame(known(before.value), known(value)))
+      throw contradiction(fact, before.written, written);
   };
 
   const add = (said: Said, written: string): void => {
@@ -70,7 +90,38 @@ export function nameplate() {
     }
   };
 
+  /** The lowest of ratings that are one power, in two units perhaps. */
+  const ratedPower = (assumed: Map<Fact, string>): void => {
+    const known = ({ value }: { value: unknown }) => knownFacts({ power: value } as Machine).power;
+    let isDual = false;
+    for (const [i, one] of ratings.entries()) {
+      for (const other of ratings.slice(i + 1)) {
+        if (isSame(known(one), known(other))) continue;
+        if (!areDual(one.value, other.value)) throw contradiction("power", one.written, other.written);
+        isDual = true;
+      }
+    }
+    if (!isDual) return;
+    const [lowest] = [...ratings].sort((a, b) => (known(a) as number) - (known(b) as number));
+    stated.set("power", lowest as (typeof ratings)[number]);
+    const said = [...new Set(ratings.map(({ written }) => `"${written}"`))].sort().join(" and ");
+    assumed.set("power", `power ${lowest?.value}: the lowest of ${said}, taken for one power`);
+  };
+
+  /** True where an electrical machine or a set with one is described: hertz are those of its line. */
+  const isElectrical = (): boolean => {
+    const { value, written = "" } = stated.get("type") ?? {};
+    return (
+      apparent.length > 0 ||
+      stated.has("frame") ||
+      stated.has("shaftHeight") ||
+      /motor|generat|gen\s?set/i.test(written) ||
+      (value !== undefined && machineTypes[value as keyof typeof machineTypes].electrical)
+    );
+  };
+
   const powerOf = (assumed: Map<Fact, string>): void => {
+    ratedPower(assumed);
     const [first, ...others] = apparent;
     if (first === undefined) return;
     const { kilovoltAmperes, written } = first;
@@ -79,7 +130,7 @@ export function nameplate() {
     }
     const power = stated.get("power");
     if (power !== undefined) {
-      const kilowatts = knownFacts({ power: power.value } as Machine).power as number;
+      const kilowatts = Math.max(...[knownFacts({ power: power.value } as Machine).power as number | number[]].flat());
       if (kilowatts <= kilovoltAmperes || same(kilowatts, kilovoltAmperes)) return;
       throw contradiction("power, no higher than the apparent power,", power.written, written);
     }
@@ -99,7 +150,7 @@ export function nameplate() {
       assumed.set(fact, `${fact} ${stated.get(fact)?.value}: for ${said}`);
     }
     powerOf(assumed);
-    const { speed, because } = speedOf(speeds, lines, poles, contradiction);
+    const { speed, because } = speedOf(speeds, lines, poles, isElectrical(), contradiction);
     if (speed !== undefined) stated.set("speed", { value: speed, written: "" });
     const reasons = [...Object.keys(factTable).map((fact) => assumed.get(fact as Fact)), ...because].filter(
       (reason) => reason !== undefined,

@@ -1,9 +1,11 @@
 import { cached, requireText, shown, VeladisError } from "../core/index";
 import { frameAt } from "./frame-size";
 import type { Machine } from "./machine";
+import { requirePlain } from "./machine-hedges";
 import { labelAt } from "./machine-labels";
-import { numberAt } from "./machine-numbers";
-import { knownPhrases, phraseAt, qualifiedBy } from "./machine-phrases";
+import { kindBehind, strangerBehind, tagLength } from "./machine-neighbours";
+import { numberAt, symbolAt } from "./machine-numbers";
+import { knownPhrases, type Phrase, phraseAt, qualifiedBy } from "./machine-phrases";
 import { type Context, labelled } from "./machine-words";
 import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
@@ -21,21 +23,58 @@ function leadsOn(behind: string, leads: Context): boolean {
   return (said?.lineFrequency ?? naturalFrequency ?? height ?? shaftHeight) !== undefined;
 }
 
+/** What the next words say, and how they are read. */
+interface Read extends Said {
+  readonly leads?: Context;
+  /** True for a label behind its name. */
+  readonly label?: true;
+  /** True for words set aside that are known to be no hedge. */
+  readonly plain?: true;
+}
+
+/** A single word such as rigid or shaft with what it says; together with a thing that it belongs to, it says nothing. */
+function phraseBefore(rest: string, phrase: Phrase): Read {
+  const { type, ...facts } = phrase.facts;
+  const isSingle = !/[\s‐‑-]/.test(rest.slice(0, phrase.length));
+  if (type !== undefined || Object.keys(facts).length === 0 || !isSingle) return phrase;
+  const stranger = strangerBehind(rest.slice(phrase.length));
+  return stranger === 0 ? phrase : { length: phrase.length + stranger, didYouMean: [] };
+}
+
+/** Natural 20 to 30 Hz: a range of what is no speed, how many characters it takes with the words before it. */
+function rangeLength(rest: string, phrase: Phrase): number {
+  if ((phrase.leads ?? "") === "") return 0;
+  const [gap] = /^[\s:=]+(?:of\b[\s:=]*)?/.exec(rest.slice(phrase.length)) ?? [""];
+  const number = numberAt(rest.slice(phrase.length + gap.length), "");
+  return number?.isRange && number.facts === undefined ? phrase.length + gap.length + number.length : 0;
+}
+
 /** What the next words say; a word that says nothing is set aside. */
-function saidBy(rest: string, context: Context): Said & { leads?: Context } {
+function saidBy(rest: string, context: Context): Read {
+  const symbol = symbolAt(rest);
+  if (symbol > 0) return { length: symbol };
   const frame = context === "" ? frameAt(rest) : undefined;
   const said = frame ?? numberAt(rest, context);
   if (said !== undefined) return said;
   // mounting on springs says how the machine stands, not how it is mounted for a test
   if (/^mounting[\s:=]+on\b/i.test(rest)) return { length: "mounting".length };
   const phrase = phraseAt(rest);
-  if (phrase?.aside) return { length: phrase.length, didYouMean: [] };
-  if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? "")) return phrase;
+  if (phrase?.aside) return { length: phrase.length, didYouMean: [], plain: true };
+  if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? "")) return phraseBefore(rest, phrase);
+  const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
+  if (range > 0) return { length: range, didYouMean: [], plain: true };
   const label = labelAt(rest);
   if (label !== undefined) return label;
+  const tag = tagLength(rest);
+  if (tag > 0) return { length: tag, didYouMean: [], plain: true };
   const word = /^[^\s,;()[\]|"]+/.exec(rest)?.[0] ?? rest;
   const kinds = qualifiedBy(word);
-  return { length: word.length, didYouMean: kinds.length > 0 ? kinds : near(word, [...knownPhrases(), ...labelled]) };
+  // vacuum pump: of another kind than pump
+  const kind = /\d/.test(word) || !/\p{L}/u.test(word) ? 0 : kindBehind(rest.slice(word.length));
+  return {
+    length: word.length + kind,
+    didYouMean: kinds.length > 0 ? kinds : near(word, [...knownPhrases(), ...labelled]),
+  };
 }
 
 const read = /* @__PURE__ */ cached((line): Machine => {
@@ -47,7 +86,10 @@ const read = /* @__PURE__ */ cached((line): Machine => {
   let context: Context = "";
   while (rest !== "") {
     const said = saidBy(rest, context);
-    add(said, rest.slice(0, said.length).replace(/\s+/g, " "));
+    const words = rest.slice(0, said.length).replace(/\s+/g, " ");
+    const isRead = said.plain ?? (said.didYouMean === undefined && !said.label);
+    requirePlain(words, rest.slice(said.length), isRead);
+    add(said, words);
     context = said.leads === "" ? context : (said.leads ?? "");
     rest = rest.slice(said.length).replace(BETWEEN, "");
   }
@@ -60,11 +102,14 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * such as `group 2`, `class between bearings`, `BV-3`. A label runs to the next fact or comma; one that holds the words
  * of a fact stands in quotation marks: `part "cylinder (rod)"`.
  *
- * A word that is not understood changes nothing; `notUnderstood` names it, with the nearest words that are. What a word
+ * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a single word such
+ * as `flexible` right before it, nor a kind of machine right behind it (`flexible pipe`, `vacuum pump`); `notUnderstood`
+ * names them, with the nearest words that are. What a word
  * is only taken for, `assumed` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
  *
- * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named; `not-a-number` for a
- *   comma that may be decimal or not; `out-of-range` for a range of speeds that falls, or poles that the speed does not fit
+ * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, and for a word that leaves
+ *   a fact open (not, up to, about, max, or, `<`, `?` ...); `not-a-number` for a
+ *   comma that may be decimal or not; `out-of-range` for a range that falls, or poles that the speed does not fit
  * @example
  * ```ts
  * import { parseMachine } from "veladis/severity";

@@ -1,5 +1,6 @@
 import { same, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
+import { isDualRating } from "./dual-rating";
 import type { Machine } from "./machine";
 import type { SpeedSaid } from "./machine-numbers";
 
@@ -29,6 +30,12 @@ function hertzOf(speed: Frequency | { readonly from: Frequency; readonly to: Fre
 function rangeText({ speed, written }: SpeedSaid): string {
   const single = hertzOf(speed);
   return single === undefined ? `speed as in "${written}"` : `speed ${perMinute(single)}`;
+}
+
+/** True for a speed in hertz beside the same in r/min, each rounded on its own: the latter is taken. */
+function isSecond(one: SpeedSaid, other: SpeedSaid): boolean {
+  const [a, b] = [hertzOf(one.speed), hertzOf(other.speed)];
+  return one.inHertz && !other.inHertz && a !== undefined && b !== undefined && isDualRating(a, b);
 }
 
 /** The only one of what was said of one thing; refuses two that differ. */
@@ -67,7 +74,7 @@ function checkSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonly 
 /**
  * The shaft speed that speeds, line frequencies and numbers of poles of a line say, and what that assumes.
  *
- * 50 or 60 Hz beside poles or beside another speed is the line's. Poles without a speed give the synchronous speed,
+ * 50 or 60 Hz beside poles, another speed or an electrical machine is the line's. Poles without a speed give the synchronous speed,
  * 120 f / p in r/min; without the line frequency, the range of it over 50 and 60 Hz.
  *
  * @throws what `refusal` makes of two that differ, and `out-of-range` for a speed that the poles do not explain
@@ -76,21 +83,29 @@ export function speedOf(
   speeds: readonly SpeedSaid[],
   lines: readonly SpeedSaid[],
   poles: readonly Poles[],
+  isElectrical: boolean,
   refusal: (what: string, a: string, b: string) => VeladisError,
 ): { speed?: Machine["speed"]; because: readonly string[] } {
   const because: string[] = [];
   const couldBeLine = ({ speed, inHertz }: SpeedSaid): boolean =>
     inHertz && lineFrequencies.includes(hertzOf(speed) ?? 0);
-  const surely = speeds.filter((one) => !couldBeLine(one));
+  const shafts = speeds.filter((one) => !couldBeLine(one));
+  const surely = shafts.filter((one) => !shafts.some((other) => isSecond(one, other)));
   const perhaps = speeds.filter(couldBeLine);
-  const areLines = poles.length > 0 || surely.length > 0 || lines.length > 0;
+  const areLines = poles.length > 0 || surely.length > 0 || lines.length > 0 || isElectrical;
   const text = ({ speed }: SpeedSaid): string =>
     JSON.stringify(speed, (_, part) => (typeof part === "number" ? rounded(part) : part));
   const line = only(areLines ? [...lines, ...perhaps] : lines, "line frequency", text, refusal);
   const stated = only(areLines ? surely : perhaps, "speed", text, refusal);
   const pole = only(poles, "number of poles", ({ count }) => String(count), refusal);
-  if (line !== undefined && (stated !== undefined || pole === undefined))
+  if (line !== undefined && stated !== undefined)
     because.push(`line frequency ${rounded(hertzOf(line.speed) ?? 0)} Hz: not the shaft's`);
+  if (line !== undefined && stated === undefined && pole === undefined)
+    because.push(`${rounded(hertzOf(line.speed) ?? 0)} Hz: taken for the line frequency; state the speed`);
+  for (const one of shafts) {
+    if (stated !== undefined && !surely.includes(one) && !same(hertzOf(one.speed) ?? 0, hertzOf(stated.speed) ?? 0))
+      because.push(`${rangeText(stated)}: "${one.written}" is taken for the same`);
+  }
   if (stated !== undefined) {
     if (pole !== undefined) checkSlip(stated, pole, line === undefined ? lineFrequencies : [hertzOf(line.speed) ?? 0]);
     if (couldBeLine(stated))
