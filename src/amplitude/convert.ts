@@ -1,6 +1,5 @@
 import { requireFinite } from "../core/index";
 import { decibelsOf, type Factor, linearOf, type ReadingType, scaled } from "../reading/index";
-import { checkedOptions } from "./checked-options";
 import type { ConvertArguments, ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
 import { type Pair, pairOf } from "./pair";
@@ -38,9 +37,8 @@ export function convert<const From extends ReadingType, const To extends Reading
   ...options: ConvertArguments<From, To>
 ): number;
 export function convert(value: number, from: string, to: string, options?: ConvertOptions): number {
-  const { at, crestFactor } = checkedOptions(options);
   const pair = pairOf(from, to);
-  return converted(value, pair, factorOf(pair, at, crestFactor));
+  return converted(value, pair, factorOf(pair, options?.at, options?.crestFactor));
 }
 
 /** The value by a factor of the pair, from and to levels where the pair has them. */
