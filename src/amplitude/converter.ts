@@ -1,5 +1,6 @@
 import { VeladisError } from "../core/index";
 import { type LevelType, type ReadingType, scaledWithCare } from "../reading/index";
+import { checkedOptions } from "./checked-options";
 import { converted } from "./convert";
 import type { ConvertArguments, ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
@@ -75,10 +76,11 @@ export function converter<const From extends ReadingType, const To extends Readi
   ...options: ConvertArguments<From, To>
 ): ConverterOf<From, To>;
 export function converter(from: string, to: string, options?: ConvertOptions): Converter | LevelConverter {
+  const { at, crestFactor } = checkedOptions(options);
   const pair = pairOf(from, to);
   const { from: before, to: after } = pair;
   const ends = { from: before.type, to: after.type };
-  const factor = factorOf(pair, options?.at, options?.crestFactor);
+  const factor = factorOf(pair, at, crestFactor);
   if (before.reference !== 0 || after.reference !== 0) {
     const byLevel = (value: number): number => converted(value, pair, factor);
     return Object.freeze(

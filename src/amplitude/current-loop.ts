@@ -4,6 +4,7 @@ import {
   raised,
   requireFinite,
   requireGiven,
+  requireKnownKeys,
   requireText,
   type Source,
   shown,
@@ -82,11 +83,23 @@ export interface CurrentLoop {
 
 const FORM = 'a range such as "0 to 25.4 mm/s rms"';
 
+const limitKeys: Readonly<Record<keyof LoopLimits, true>> = /* @__PURE__ */ Object.freeze({
+  lowFault: true,
+  lowest: true,
+  highest: true,
+  highFault: true,
+  source: true,
+});
+
 const LIMITS = "loop limits with lowFault < lowest <= 4 mA and 20 mA <= highest < highFault";
 
 /** The limits themselves if they enclose one another. */
 function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
-  const { lowFault, lowest, highest, highFault } = requireGiven(limits, LIMITS);
+  const { lowFault, lowest, highest, highFault } = requireKnownKeys(
+    requireGiven(limits, LIMITS),
+    limitKeys,
+    "a limit of a loop",
+  );
   if (
     requireFinite(lowFault, LIMITS) < requireFinite(lowest, LIMITS) &&
     lowest <= 4 &&

@@ -12,7 +12,15 @@ function limits(value: unknown, where: string): void {
 }
 
 /** What is shown of the other schemes of a verdict. */
-const verdictPart = { headline: "text", standard: "text", edition: "text", measuredOn: "text" } as const;
+const verdictPart = {
+  headline: "text",
+  standard: "text",
+  edition: "text",
+  measuredOn: "text",
+  assumedFacts: ["text"],
+} as const;
+
+const verdictShape = { judgements: [verdictPart], deciding: ["text"] } as const;
 
 /**
  * The judgement itself if it is one, as far as a chart draws it.
@@ -21,6 +29,12 @@ const verdictPart = { headline: "text", standard: "text", edition: "text", measu
  */
 export function requireJudgement(judgement: Judgement): Judgement {
   requireGiven(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns');
+  if (typeof judgement === "object" && "governing" in judgement) {
+    throw new VeladisError("wrong-type", {
+      expected: "one judgement: give governing.verdict, or the verdict of another of the points",
+      received: "a verdict by several points",
+    });
+  }
   const shape = {
     headline: "text",
     kind: "text",
@@ -42,6 +56,6 @@ export function requireJudgement(judgement: Judgement): Judgement {
     criteria: [{}],
   } as const satisfies { readonly [Name in keyof Judgement]?: unknown };
   requireShape(judgement, shape, "judgement");
-  if ("judgements" in judgement) requireShape(judgement, { judgements: [verdictPart] }, "judgement");
+  if ("judgements" in judgement) requireShape(judgement, verdictShape, "judgement");
   return judgement;
 }

@@ -8,7 +8,7 @@ import { zoneStrength } from "./palette";
 import { possibleMark } from "./possible-mark";
 import { requireJudgement } from "./require-judgement";
 import { shortened, widthOf } from "./text-width";
-import { verdictNotes } from "./verdict-notes";
+import { isPlaceOpen, verdictNotes } from "./verdict-notes";
 
 /** What {@link severityBar} draws. */
 export interface SeverityBarOptions<K extends SchemeKind = SchemeKind> extends ChartOptions {
@@ -28,7 +28,7 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
 
 /**
  * One reading on the zones of a scheme: a bar from zero, the limits below it, the reading above. The title is the
- * headline of the judgement; where more than one zone is possible, a frame marks them.
+ * headline of the judgement; where more than one zone of its scale is possible, a frame marks them.
  *
  * Of a verdict by several schemes the bar has the limits of the worst, and the small print what the others say.
  *
@@ -110,7 +110,8 @@ export function severityBar(options: SeverityBarOptions): string {
     plotHeight: height,
     plot: [
       ...bands,
-      possibleMark(zones, possible, edges, height),
+      // what is possible at the other place is no zone of this scale
+      isPlaceOpen(judgement as Judgement) ? "" : possibleMark(zones, possible, edges, height),
       ...marks,
       label(width, height + 36, type, { class: "unit", "text-anchor": "end" }),
       stroke([0, height], [width, height], "axis"),

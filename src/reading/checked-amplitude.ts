@@ -72,10 +72,10 @@ function writtenAs(reading: Amplitude, as: string): Amplitude {
 
 /**
  * A reading that was taken apart, held against the catalogues: its unit and detector may be written in any of their
- * spellings, and the quantity is the unit's own, whatever the object says.
+ * spellings, and a quantity that the object says must be the unit's own.
  *
  * @throws {@link VeladisError} `wrong-type`, `negative`, `not-positive`, `not-a-number`, `not-finite`,
- *   `wrong-quantity` for a level that contradicts the value, `wrong-type` for an `as` that contradicts unit and
+ *   `wrong-quantity` for a level that contradicts the value and a quantity that is not the unit's, `wrong-type` for an `as` that contradicts unit and
  *   detector, and as {@link readingType}
  */
 export function checkedAmplitude(reading: Amplitude): Amplitude {
@@ -91,6 +91,12 @@ function checkedParts(reading: Amplitude): Amplitude {
     requireText(reading.unit, FORM),
     requireText(reading.detector, FORM),
   );
+  if (reading.quantity !== undefined && reading.quantity !== quantity) {
+    throw new VeladisError("wrong-quantity", {
+      expected: `a reading of ${quantity}, as its unit ${unit} says`,
+      received: shown(reading.quantity),
+    });
+  }
   if (reference !== 0) throw new VeladisError("wrong-type", { expected: FORM, received: shown(reading.unit) });
   requireNonNegative(value, "an amplitude of zero or more");
   if (hertz !== undefined) requirePositive(hertz, FREQUENCY_FORM);

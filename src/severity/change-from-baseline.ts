@@ -70,6 +70,12 @@ export interface ChangeOptions<S extends SchemeRef = SchemeRef> {
   readonly assume?: Assume;
 }
 
+const keys: Readonly<Record<keyof ChangeOptions, true>> = /* @__PURE__ */ Object.freeze({
+  scheme: true,
+  machine: true,
+  assume: true,
+});
+
 /** The limit as the standard prints it, as a reading: for the frequency and by the crest factor of the one it is held against. */
 function limitReading(limit: Limit, { hertz, crestFactor }: Amplitude): Amplitude {
   const { value, unit, detector } = limit.printed;
@@ -122,7 +128,7 @@ export function changeFromBaseline(
   before: string | Amplitude,
   options: ChangeOptions,
 ): Change {
-  const scheme = schemeOf(requireOptions(options).scheme);
+  const scheme = schemeOf(requireOptions(options, keys).scheme);
   if (scheme.kind !== "zones") {
     throw new VeladisError("wrong-type", {
       expected: "a scheme of kind zones, since the criterion is a quarter of zone B's upper limit",

@@ -1,4 +1,12 @@
-import { dataText, requireChoice, requirePositive, requireText, shown, VeladisError } from "../core/index";
+import {
+  dataText,
+  requireChoice,
+  requireNonNegative,
+  requirePositive,
+  requireText,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { checkCondition } from "./check-condition";
 import { criterionType } from "./criterion-type";
 import { requireKeys, requireObject } from "./require-parts";
@@ -100,7 +108,7 @@ export function checkCriterion(given: unknown, names: readonly string[], where: 
   if (criterion.height !== undefined) {
     const height = requireObject(criterion.height, `${where}: height with above and perMetre`);
     requireKeys(height, ["above", "perMetre"], `the height of ${where}`);
-    requirePositive(height.above as number, `${where}: a height above zero, in m`);
+    requireNonNegative(height.above as number, `${where}: a height of zero or more, in m`);
     requirePositive(height.perMetre as number, `${where}: what a metre adds, above zero`);
   }
   if (criterion.when !== undefined) {

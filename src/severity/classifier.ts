@@ -2,8 +2,15 @@ import { type Classifier, type ClassifierOptions, compiledClassifier } from "./c
 import type { MachineRef } from "./machine-facts";
 import { placedMachine } from "./placed-machine";
 import { requireCriterion } from "./require-criterion";
+import { requireOptions } from "./require-options";
 import type { Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
+
+const keys: Readonly<Record<keyof ClassifierOptions, true>> = /* @__PURE__ */ Object.freeze({
+  at: true,
+  crestFactor: true,
+  assume: true,
+});
 
 /**
  * A judge of readings compiled once, for many values of one machine.
@@ -37,6 +44,8 @@ export function classifier<const S extends SchemeRef>(
 ): Classifier<KindOf<S>> {
   const table: Scheme = schemeOf(scheme);
   requireCriterion(table);
-  const judge = compiledClassifier(from, options, (assume) => [placedMachine(table, machine, assume)]);
+  const judge = compiledClassifier(from, requireOptions(options, keys), (assume) => [
+    placedMachine(table, machine, assume),
+  ]);
   return Object.freeze(Object.assign(judge, { scheme: table.id })) as Classifier<KindOf<S>>;
 }

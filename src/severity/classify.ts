@@ -20,6 +20,13 @@ export interface ClassifyOptions<S extends SchemeRef = SchemeRef> {
   readonly crestFactor?: number;
 }
 
+const keys: Readonly<Record<keyof ClassifyOptions, true>> = /* @__PURE__ */ Object.freeze({
+  scheme: true,
+  machine: true,
+  assume: true,
+  crestFactor: true,
+});
+
 /**
  * The zone of a reading by a table of limits, with the limits, the margin, the source and how far it can be trusted.
  *
@@ -60,7 +67,7 @@ export function classify<const S extends SchemeRef>(
   reading: ReadingRef,
   options: ClassifyOptions<S>,
 ): Judgement<KindOf<S>> {
-  const { crestFactor, machine: described, assume } = requireOptions(options);
+  const { crestFactor, machine: described, assume } = requireOptions(options, keys);
   const readings = readingsOf(reading);
   const scheme: Scheme = schemeOf(options.scheme);
   // before anything is asked of the machine

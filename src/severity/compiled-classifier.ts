@@ -1,5 +1,5 @@
 import { conversionAssumes } from "../amplitude/index";
-import { requireGiven, VeladisError } from "../core/index";
+import { VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, amplitudeIn, parsedType, type ReadingType } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
@@ -108,7 +108,7 @@ export function compiledClassifier(
   options: ClassifierOptions,
   machinesOf: (assume: Assume | undefined) => readonly PlacedMachine[],
 ) {
-  const { at, crestFactor, assume } = requireGiven(options, 'options such as { at: "1500 r/min" }');
+  const { at, crestFactor, assume } = options;
   const { type, reference } = parsedType(from);
   const reading = amplitudeIn(type, 1, at === undefined ? undefined : hertz(at));
   const told = { hertz: reading.hertz, crestFactor };

@@ -19,6 +19,13 @@ export interface JudgePointsOptions extends JudgeOptions {
   readonly scheme?: SchemeRef;
 }
 
+const keys: Readonly<Record<keyof JudgePointsOptions, true>> = /* @__PURE__ */ Object.freeze({
+  scheme: true,
+  schemes: true,
+  assume: true,
+  crestFactor: true,
+});
+
 /** A point with its verdict. */
 export interface PointVerdict extends PointReading {
   readonly verdict: Verdict;
@@ -85,11 +92,18 @@ export function judgePoints(
   machine: MachineRef,
   options: JudgePointsOptions = {},
 ): PointsVerdict {
-  const { scheme, schemes: _, ...rest } = requireOptions(options);
+  const { scheme, ...rest } = requireOptions(options, keys);
+  const { schemes, ...told } = rest;
+  if (scheme !== undefined && schemes !== undefined) {
+    throw new VeladisError("wrong-type", {
+      expected: "scheme, the one to judge by, or schemes, those to choose from",
+      received: "both",
+    });
+  }
   const list = typeof points === "string" ? parsePoints(points) : checkedPoints(points);
   const judged = list.map(({ point, reading }): PointVerdict => {
-    if (scheme === undefined) return Object.freeze({ point, reading, verdict: judge(reading, machine, options) });
-    const judgement = classify(reading, { ...rest, scheme, machine });
+    if (scheme === undefined) return Object.freeze({ point, reading, verdict: judge(reading, machine, rest) });
+    const judgement = classify(reading, { ...told, scheme, machine });
     const verdict: Verdict = Object.freeze({ ...judgement, judgements: [judgement], deciding: [] });
     return Object.freeze({ point, reading, verdict });
   });

@@ -20,6 +20,12 @@ export interface JudgeOptions {
   readonly crestFactor?: number;
 }
 
+const keys: Readonly<Record<keyof JudgeOptions, true>> = /* @__PURE__ */ Object.freeze({
+  schemes: true,
+  assume: true,
+  crestFactor: true,
+});
+
 /** The verdict of one place, with the worst judgement in front. */
 function onePlace(
   { judgements, possible, headline, word, unread, refusal }: PlaceVerdict,
@@ -62,7 +68,7 @@ function onePlace(
  * ```
  */
 export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOptions = {}): Verdict {
-  const { schemes, assume = "lowest limits", crestFactor } = requireOptions(options);
+  const { schemes, assume = "lowest limits", crestFactor } = requireOptions(options, keys);
   const readings = readingsOf(reading);
   const isDisplacement = readings.every(({ quantity }) => quantity === "displacement");
   const [first, other] = admittedPlaces(machine, isDisplacement, assume, schemes);

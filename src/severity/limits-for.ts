@@ -53,6 +53,14 @@ export interface LimitsForOptions<S extends SchemeRef = SchemeRef> {
   readonly at?: Frequency;
 }
 
+const keys: Readonly<Record<keyof LimitsForOptions, true>> = /* @__PURE__ */ Object.freeze({
+  scheme: true,
+  machine: true,
+  assume: true,
+  as: true,
+  at: true,
+});
+
 /** The ceilings of a criterion in a type, where the standard prints some. */
 function ceilingsIn(type: ReadingType, { as, ceilings }: Criterion, told: Told): { ceilings?: Ceilings } {
   if (ceilings === undefined) return {};
@@ -80,7 +88,7 @@ function ceilingsIn(type: ReadingType, { as, ceilings }: Criterion, told: Told):
  * ```
  */
 export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S>): CriterionLimits<KindOf<S>>[] {
-  const scheme: Scheme = schemeOf(requireOptions(options).scheme);
+  const scheme: Scheme = schemeOf(requireOptions(options, keys).scheme);
   const { chosen, facts, machineClass, assumedFacts, setAside } = placedMachine(
     scheme,
     options.machine ?? {},

@@ -3,6 +3,7 @@ import { admittedPlaces } from "./admitted-places";
 import { type ClassifierOptions, type CompiledClassifier, compiledClassifier } from "./compiled-classifier";
 import type { MachineRef } from "./machine-facts";
 import type { PlacedMachine } from "./placed-machine";
+import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
 
 /** What {@link machineClassifier} can be told besides. */
@@ -10,6 +11,13 @@ export interface MachineClassifierOptions extends ClassifierOptions {
   /** The schemes to choose from; the built-in ones if not given. */
   readonly schemes?: readonly SchemeRef[];
 }
+
+const keys: Readonly<Record<keyof MachineClassifierOptions, true>> = /* @__PURE__ */ Object.freeze({
+  at: true,
+  crestFactor: true,
+  assume: true,
+  schemes: true,
+});
 
 const WORSE_PLACE = "place: not given, and the worse of housing and shaft is taken";
 
@@ -42,7 +50,7 @@ export function machineClassifier(
   from: string,
   options: MachineClassifierOptions = {},
 ): MachineClassifier {
-  const { schemes, ...rest } = options;
+  const { schemes, ...rest } = requireOptions(options, keys);
   let found: readonly PlacedMachine[] = [];
   const judge = compiledClassifier(from, rest, (assume = "lowest limits") => {
     const isDisplacement = parsedType(from).quantity === "displacement";

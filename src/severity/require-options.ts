@@ -1,14 +1,22 @@
-import { requireGiven, shown, VeladisError } from "../core/index";
+import { requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
 
 const FORM = 'options such as { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }';
 
+/** Refuses another word than the two; a mistyped one would be taken for the last. */
+function requireAssume(assume: unknown): void {
+  if (assume !== undefined) requireChoice(assume, ["nothing", "lowest limits"], "what may be assumed");
+}
+
 /**
- * The options themselves if they are an object.
+ * The options themselves if they are an object with no keys but these, and what may be assumed is one of the two.
  *
- * @throws {@link VeladisError} `missing-fact` where there are none, `wrong-type`
+ * @param known - a table whose keys are those that may stand there
+ * @throws {@link VeladisError} `missing-fact` where there are none, `wrong-type`, `unknown-option`
  */
-export function requireOptions<T extends object>(options: T): T {
+export function requireOptions<T extends object>(options: T, known: object): T {
   if (typeof requireGiven(options, FORM) === "object") {
+    requireKnownKeys(options, known, "an option of a judgement");
+    requireAssume((options as { assume?: unknown }).assume);
     // null would be left out by one criterion and be refused by another
     if ((options as { crestFactor?: unknown }).crestFactor === null) {
       throw new VeladisError("wrong-type", {

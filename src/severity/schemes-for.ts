@@ -1,9 +1,10 @@
-import { requireGiven } from "../core/index";
+import { requireChoice } from "../core/index";
 import { admittedMachines } from "./admitted-machines";
 import type { SchemeKind } from "./kinds";
 import { type MachineRef, machineFacts } from "./machine-facts";
 import type { Assume } from "./placed-machine";
 import { refuseUnknown } from "./refuse-unknown";
+import { requireOptions } from "./require-options";
 import type { Condition, Scheme } from "./scheme";
 import type { SchemeRef } from "./scheme-of";
 
@@ -19,6 +20,12 @@ export interface SchemesForOptions {
   /** The schemes to choose from; the built-in ones if not given. */
   readonly schemes?: readonly SchemeRef[];
 }
+
+const keys: Readonly<Record<keyof SchemesForOptions, true>> = /* @__PURE__ */ Object.freeze({
+  place: true,
+  assume: true,
+  schemes: true,
+});
 
 /** A scheme by which a machine is judged. */
 export interface AdmittedScheme {
@@ -48,7 +55,8 @@ export interface AdmittedScheme {
  * ```
  */
 export function schemesFor(machine: MachineRef, options: SchemesForOptions = {}): readonly AdmittedScheme[] {
-  const { place, assume = "lowest limits", schemes } = requireGiven(options, 'options such as { place: "shaft" }');
+  const { place, assume = "lowest limits", schemes } = requireOptions(options, keys);
+  if (place !== undefined) requireChoice(place, ["housing", "shaft", "either"], "where readings are taken");
   const known = machineFacts(machine) as { place?: "housing" | "shaft" };
   const asked = known.place ?? place ?? "housing";
   const places = asked === "either" ? (["housing", "shaft"] as const) : [asked];

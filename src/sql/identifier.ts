@@ -1,4 +1,4 @@
-import { requireChoice, requireList, shown, VeladisError } from "../core/index";
+import { requireChoice, requireKnownKeys, requireList, shown, VeladisError } from "../core/index";
 
 /** How the engine writes names: `"double"` quotes (standard SQL, DuckDB, PostgreSQL) or a `` "backtick" `` (Spark). */
 export type NameQuotes = "double" | "backtick";
@@ -7,6 +7,9 @@ export type NameQuotes = "double" | "backtick";
 export type SqlOperand =
   | { readonly column: string | readonly string[]; readonly expression?: never }
   | { readonly expression: string; readonly column?: never };
+
+/** The keys of options that come in several forms. */
+export type KeyOf<Options> = Options extends unknown ? keyof Options : never;
 
 const LONGEST = 128;
 
@@ -34,9 +37,11 @@ function identifier(name: string, quotes: NameQuotes): string {
 /**
  * The operand as SQL: a quoted name, names with points between, or an expression in brackets.
  *
- * @throws {@link VeladisError} `missing-fact` when there is none, `wrong-type` when there are two, and as {@link identifier}
+ * @param known - a table of the keys that may stand beside it
+ * @throws {@link VeladisError} `missing-fact` when there is none, `wrong-type` when there are two, `unknown-option`, and as {@link identifier}
  */
-export function operand(given: SqlOperand | undefined, quotes: NameQuotes): string {
+export function operand(given: SqlOperand | undefined, quotes: NameQuotes, known: object): string {
+  if (typeof given === "object" && given !== null) requireKnownKeys(given, known, "an option of an expression in SQL");
   const { column, expression } = (given ?? {}) as { column?: string | readonly string[]; expression?: string };
   if ((column === undefined) === (expression === undefined)) {
     throw new VeladisError(column === undefined ? "missing-fact" : "wrong-type", {

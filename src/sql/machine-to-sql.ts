@@ -1,5 +1,5 @@
 import { type MachineRef, machineClassifier, type SchemeRef, schemeById } from "../severity/index";
-import { checkedQuotes, operand } from "./identifier";
+import { checkedQuotes, type KeyOf, operand } from "./identifier";
 import { checkedAnswer, classifierOptions, type SchemeToSqlOptions } from "./scheme-to-sql";
 import { zoneCase } from "./zone-case";
 import { zoneRemark } from "./zone-remark";
@@ -9,6 +9,18 @@ export type MachineToSqlOptions = SchemeToSqlOptions & {
   /** The schemes to choose from; the built-in ones if not given. */
   readonly schemes?: readonly SchemeRef[];
 };
+
+const keys: Readonly<Record<KeyOf<MachineToSqlOptions>, true>> = /* @__PURE__ */ Object.freeze({
+  column: true,
+  expression: true,
+  from: true,
+  answer: true,
+  at: true,
+  crestFactor: true,
+  assume: true,
+  schemes: true,
+  quotes: true,
+});
 
 /**
  * The verdict on a machine as one expression of plain SQL: the zone by every published scheme that the known facts of
@@ -35,7 +47,7 @@ export type MachineToSqlOptions = SchemeToSqlOptions & {
  */
 export function machineToSql(machine: MachineRef, options: MachineToSqlOptions): string {
   const quotes = checkedQuotes(options?.quotes);
-  const value = operand(options, quotes);
+  const value = operand(options, quotes, keys);
   const answer = checkedAnswer(options.answer);
   const { schemes: given = [], from, crestFactor } = options;
   const judge = machineClassifier(machine, from, {

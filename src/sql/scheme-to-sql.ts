@@ -1,7 +1,7 @@
 import { requireChoice } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { type Assume, classifier, type MachineRef, type SchemeRef, schemeById } from "../severity/index";
-import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
+import { checkedQuotes, type KeyOf, type NameQuotes, operand, type SqlOperand } from "./identifier";
 import { type ZoneAnswer, zoneCase } from "./zone-case";
 import { zoneRemark } from "./zone-remark";
 
@@ -18,6 +18,17 @@ export type SchemeToSqlOptions = SqlOperand & {
   readonly assume?: Assume;
   readonly quotes?: NameQuotes;
 };
+
+const keys: Readonly<Record<KeyOf<SchemeToSqlOptions>, true>> = /* @__PURE__ */ Object.freeze({
+  column: true,
+  expression: true,
+  from: true,
+  answer: true,
+  at: true,
+  crestFactor: true,
+  assume: true,
+  quotes: true,
+});
 
 /** The answer asked for, checked at run time. */
 export function checkedAnswer(answer: ZoneAnswer = "zone"): ZoneAnswer {
@@ -68,7 +79,7 @@ export function classifierOptions({
  */
 export function schemeToSql(scheme: SchemeRef, machine: MachineRef, options: SchemeToSqlOptions): string {
   const quotes = checkedQuotes(options?.quotes);
-  const value = operand(options, quotes);
+  const value = operand(options, quotes, keys);
   const answer = checkedAnswer(options.answer);
   const judge = classifier(scheme, machine, options.from, classifierOptions(options));
   const found = typeof scheme === "string" ? schemeById(scheme) : scheme;

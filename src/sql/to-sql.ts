@@ -2,7 +2,7 @@ import { type ConvertOptions, conversionAssumes, converter } from "../amplitude/
 import { requirePositive, requireText } from "../core/index";
 import { type Frequency, frequency } from "../frequency/index";
 import { assumedText, parsedType, readingType, typeOf } from "../reading/index";
-import { checkedQuotes, type NameQuotes, operand, type SqlOperand } from "./identifier";
+import { checkedQuotes, type KeyOf, type NameQuotes, operand, type SqlOperand } from "./identifier";
 import { numberLiteral, remark } from "./literal";
 
 /** A frequency that differs from row to row. */
@@ -20,6 +20,19 @@ export type ToSqlOptions = SqlOperand & {
   readonly crestFactor?: number;
   readonly quotes?: NameQuotes;
 };
+
+const whereKeys: Readonly<Record<KeyOf<SqlOperand>, true>> = /* @__PURE__ */ Object.freeze({
+  column: true,
+  expression: true,
+});
+
+const keys: Readonly<Record<KeyOf<ToSqlOptions>, true>> = /* @__PURE__ */ Object.freeze({
+  column: true,
+  expression: true,
+  at: true,
+  crestFactor: true,
+  quotes: true,
+});
 
 const MAX_VALUE = 1.7976931348623157e308; // Number.MAX_VALUE, written out so that a bundle can drop it
 /** A frequency of a row beyond these is none of a vibration, and its powers could leave the range of numbers. */
@@ -49,7 +62,7 @@ function hertzOf({ unit, order, ...where }: SqlFrequency, quotes: NameQuotes): {
   requireText(unit, 'the unit of the frequencies in a column, such as "r/min"');
   const turns = order === undefined ? "" : `${requirePositive(order, "an order of the shaft speed above zero")}x `;
   const { hertz } = frequency(`${turns}1 ${unit}`);
-  const number = operand(where as SqlOperand, quotes);
+  const number = operand(where as SqlOperand, quotes, whereKeys);
   return {
     sql: hertz === 1 ? number : `(${number} * ${numberLiteral(hertz)})`,
     valid: `${number} BETWEEN ${numberLiteral(LEAST_HERTZ / hertz)} AND ${numberLiteral(MOST_HERTZ / hertz)}`,
@@ -118,7 +131,7 @@ function atText(at: ToSqlOptions["at"]): string {
  */
 export function toSql(from: string, to: string, options: ToSqlOptions): string {
   const quotes = checkedQuotes(options?.quotes);
-  const value = operand(options, quotes);
+  const value = operand(options, quotes, keys);
   const [before, after] = [readingType(from), readingType(to)];
   const [source, target] = [linear(before), linear(after)];
   const { greatest, sql, valid } = multiplier(source.type, target.type, target.order - source.order, {

@@ -17,7 +17,9 @@ export function zoneRemark(
   crestFactor: number | undefined,
 ): string {
   const { from, verified, assumed, assumedFacts, setAside, unjudged, complete } = judge;
-  const words = assumedText({ assumed, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
+  // where none was stated, the facts assumed say which was taken
+  const told = crestFactor === undefined ? assumed.filter((one) => one !== "crest-factor") : assumed;
+  const words = assumedText({ assumed: told, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
   const open = answer === "worst" ? "the worst zone that is possible" : "the zone that was judged; worse is possible";
   return remark(
     [

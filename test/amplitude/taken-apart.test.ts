@@ -19,7 +19,6 @@ describe("a reading taken apart", () => {
     ["unit", "IPS"],
     ["unit", "inches per second"],
     ["detector", "zero to peak"],
-    ["quantity", "acceleration"],
     ["quantity", undefined],
   ])("with the %s %j is brought to symbols", (part, written) => {
     const spoken = { ...reading, [part]: written } as Loose;
@@ -44,6 +43,7 @@ describe("a reading taken apart", () => {
     ["no unit", { unit: undefined }, "wrong-type"],
     ["a unit that is none", { unit: "furlong" }, "unknown-unit"],
     ["no detector", { detector: undefined }, "wrong-type"],
+    ["the quantity of another unit", { quantity: "acceleration" }, "wrong-quantity"],
     ["a detector that is none", { detector: "max" }, "unknown-detector"],
     ["a level for the unit", { unit: "dB re 1 nm/s", detector: "rms" }, "wrong-type"],
     ["a frequency of zero", { hertz: 0 }, "not-positive"],

@@ -61,6 +61,9 @@ const cases: Cases = {
   "amountOf, a number for the text": () => amountOf(3 as Loose, "4 mm/s rms"),
   "amountOf, a decimal comma": () => amountOf("3,5 %", "4 mm/s rms"),
   "amountOf, a text in a box": () => amountOf(new String("1 mm/s rms") as Loose, "4 mm/s rms"),
+  "currentLoop, a limit there is none of": () =>
+    currentLoop("0 to 25.4 mm/s rms", { lowFault: 3.6, lowest: 3.8, highest: 20.5, highFault: 21, low: 4 } as Loose),
+  "sensor, an option there is none of": () => own.reading("10 mV rms", "g pk", { crestfactor: 4 } as Loose),
   "currentLoop, no text": () => currentLoop(undefined as Loose),
   "currentLoop, no range": () => currentLoop("25.4 mm/s rms"),
   "currentLoop, a falling range": () => currentLoop("25.4 to 0 mm/s rms"),

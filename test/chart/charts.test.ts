@@ -432,3 +432,19 @@ describe("options", () => {
     expect(severityBar({ judgement, theme: "dark" })).toContain('class="veladis-chart dark"');
   });
 });
+
+describe("the small print of a verdict by several schemes", () => {
+  const print = (svg: string) => words(parsed(svg)).join(" ");
+
+  it("says of which scheme an assumption is, where the others do not make it", () => {
+    const text = print(severityBar({ judgement: judge("2.0 mm/s rms", "motor 1485 r/min rigid") }));
+    expect(text).toContain("Assumed: condition in service: not given, assumed.");
+    expect(text).toContain("Assumed for ISO 10816-1:1995, Annex B: power up to 15 kW: not given, assumed.");
+  });
+
+  it("frames no zone of the other place's scale", () => {
+    const svg = severityBar({ judgement: judge("100 um pp", "steam turbine 12 MW 5400 r/min rigid") });
+    expect(svg).not.toContain('class="possible"');
+    expect(print(svg)).toContain("the other place has limits of its own");
+  });
+});

@@ -67,6 +67,7 @@ const cases: Cases = {
   "nomograph, from high to low": () => nomograph({ velocity: [100, 1] }),
   "nomograph, a reading without frequency": () => nomograph({ readings: ["4.1 mm/s rms"] }),
   "nomograph, a reading of zero": () => nomograph({ readings: ["0 mm/s rms at 25 Hz"] }),
+  "severityBar, a verdict by points": () => c.severityBar({ judgement: { ...judgement, governing: {} } }),
   "severityBar, no options": () => c.severityBar(),
   "severityBar, no judgement": () => c.severityBar({}),
   "spectrumChart, no options": () => c.spectrumChart(),

@@ -20,6 +20,7 @@ const step = { does: "given", value: 4, type: "mm/s rms" };
 const withThe = (more: object) => () => format({ ...reading, ...more } as Loose);
 
 const cases: Cases = {
+  "format, the quantity of another unit": withThe({ quantity: "displacement" }),
   "convert, no value": () => to(undefined, "mm/s rms", "in/s pk"),
   "convert, a text for the value": () => to("1", "mm/s rms", "in/s pk"),
   "convert, below zero": () => to(-1, "mm/s rms", "in/s pk"),

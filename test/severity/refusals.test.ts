@@ -93,9 +93,11 @@ describe("what can be converted is", () => {
     expect(at("iso-10816-3-2009", "group 1 rigid housing")).toBe("");
   });
 
-  it("an amplitude object whose quantity is not its unit's is read by its unit", () => {
+  it("no amplitude object whose quantity is not its unit's", () => {
     const reading = { value: 3, unit: "mm/s", detector: "rms", quantity: "displacement", hertz: undefined } as const;
-    expect(classify(reading, { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }).quantity).toBe("velocity");
+    expect(() => classify(reading, { scheme: "iso-10816-3-2009", machine: "group 1 rigid" })).toThrow(
+      'expected a reading of velocity, as its unit mm/s says, received "displacement"',
+    );
     const broken = { ...reading, unit: "furlong" } as never;
     expect(() => classify(broken, { scheme: "iso-10816-3-2009", machine: "group 1 rigid" })).toThrow(VeladisError);
   });

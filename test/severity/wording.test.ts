@@ -104,7 +104,7 @@ const cases: Cases = {
   "judge, a displacement that zones or other limits would judge": () => s.judge("2 mil pp", "fan 90 kW 1480 r/min"),
   "judge, a label that no scheme for such a machine has": () => s.judge("4 mm/s rms", "motor 11 kW 1485 r/min group 3"),
   "defineScheme, a height that is a number": () => withCriterion({ height: 2 }),
-  "defineScheme, a height of zero": () => withCriterion({ height: { above: 0, perMetre: 20 } }),
+  "defineScheme, a height below zero": () => withCriterion({ height: { above: -1, perMetre: 20 } }),
   "defineScheme, a height that adds nothing": () => withCriterion({ height: { above: 1.5, perMetre: 0 } }),
   "classify, ranges that are informative": () => judged({}, "iso-20816-1-2016-ranges"),
   "machineClassifier, a machine that no table is for": () =>
@@ -202,6 +202,13 @@ const cases: Cases = {
     s.changeFromBaseline("4 mm/s rms", "2 mm/s rms", { scheme: withCriterion({ limits: { "A/B": 1 } }), machine: {} }),
   "changeFromBaseline, velocity where the shaft is measured": () =>
     changed("iso-7919-3-2009", "motor 3000 r/min", "4 mm/s rms at 50 Hz", "40 um pp at 50 Hz"),
+  "defineScheme, the id of a built-in scheme": () => defined({ id: "ISO-10816-3-2009" }),
+  "judge, an option there is none of": () => s.judge("2 mm/s rms", "motor 1485 r/min rigid", { scheme: "x" }),
+  "judge, another word for what may be assumed": () =>
+    s.judge("2 mm/s rms", "motor 1485 r/min rigid", { assume: "lowest limit" }),
+  "schemesFor, a place there is none of": () => s.schemesFor("motor 1485 r/min rigid", { place: "both" }),
+  "judgePoints, one scheme and several": () =>
+    s.judgePoints("A 2 mm/s rms", "group 1 rigid", { scheme: "iso-10816-3-2009", schemes: [] }),
   "defineScheme, nothing": () => s.defineScheme(),
   "defineScheme, a word": () => s.defineScheme("zones"),
   "defineScheme, a part that is none": () => defined({ standrad: "site rule 12" }),

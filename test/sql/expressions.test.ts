@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { defineScheme } from "../../src/severity/index";
+import { classifier, defineScheme } from "../../src/severity/index";
 import { machineToSql, schemeToSql, toSql } from "../../src/sql/index";
 import { codeOf } from "../refusals/refusal-of";
 
@@ -156,4 +156,32 @@ describe("what is refused", () => {
       () => schemeToSql("iso-10816-7-2009", "pump 250 kW category I", { column: "v", from: "g pk" }),
     ],
   ])("%s", (code, act) => expect(codeOf(act)).toBe(code));
+
+  it("of RMS values by limits in true peak, as the classifiers judge them", () => {
+    const source = { title: "rule", provenance: "published" } as const;
+    const limits = { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 };
+    const rule = defineScheme({
+      ...{ id: "site-rule", kind: "zones", standard: "Site rule", machines: ["gear drive"] },
+      classes: [{ criteria: [{ as: "g true pk", limits, source }] }],
+    } as const);
+    const taken = "crest factor 1.414, of a sine: not given, assumed";
+    const options = { column: "x", from: "g rms" } as const;
+    for (const more of [{}, { crestFactor: 4 }]) {
+      const judge = classifier(rule, "gear drive", "g rms", more);
+      const told = { ...options, ...more };
+      for (const sql of [
+        schemeToSql(rule, "gear drive", told),
+        machineToSql("gear drive", { ...told, schemes: [rule] }),
+      ]) {
+        const ends = [...sql.matchAll(/<= (\S+) THEN '/g)].map(([, end]) => Number(end));
+        expect(ends).toEqual(judge.bounds);
+        expect(sql.includes(taken)).toBe(!("crestFactor" in more));
+        expect(sql.includes("assumed: crest factor 4")).toBe("crestFactor" in more);
+      }
+      const worst = schemeToSql(rule, "gear drive", { ...told, answer: "worst" });
+      expect([...worst.matchAll(/<= (\S+) THEN '/g)].map(([, end]) => Number(end)).slice(-3)).toEqual(
+        "crestFactor" in more ? judge.worstBounds : [Number.MAX_VALUE],
+      );
+    }
+  });
 });

@@ -22,5 +22,6 @@ holdWording("sql", {
       from: "mm/s rms",
       answer: "best" as never,
     }),
+  "an option there is none of": () => query({ column: "reading", crestfactor: 4 }),
   "quotes that are none": () => query({ column: "reading", quotes: "backticks" }),
 });
