@@ -1,6 +1,7 @@
-import { type Amplitude, significant } from "../reading/index";
+import { type Amplitude, parsedType, significant } from "../reading/index";
 import type { Baseline } from "./baseline";
 import { rangeWarnings } from "./loop-states";
+import { LOWER_PLACE } from "./machine-limits";
 import { setpointRules } from "./reason";
 import type { SetpointLimits } from "./setpoint-limits";
 import type { SetpointWarning } from "./setpoint-warnings";
@@ -18,6 +19,20 @@ export interface LimitCase {
 
 const CAPS = "the caps of 1.25 times the limits are recalled, not checked against a printed copy";
 
+/** What of the other quantities that are limited too a setpoint in one quantity does not see. */
+function quantityWarnings({ leftOut, atSpeedOnly, speedVaries }: SetpointLimits, as: string): SetpointWarning[] {
+  const { quantity } = parsedType(as);
+  const [speed, more] = speedVaries
+    ? ["the lowest running speed", "speeds and frequencies"]
+    : ["running speed", "frequencies"];
+  const unguarded = `trip in ${quantity} alone leaves ${leftOut.join(" and ")} unguarded, which the scheme limits too: state the running speed, and its limits are taken in`;
+  const above = `${atSpeedOnly.join(" and ")} is taken in at ${speed} only: what of it lies at higher ${more}, a trip in ${quantity} does not guard`;
+  return [...(leftOut.length > 0 ? [unguarded] : []), ...(atSpeedOnly.length > 0 ? [above] : [])].map((text) => ({
+    code: "other quantities",
+    text,
+  }));
+}
+
 function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning[] {
   if (limits === null) {
     const text = "without a scheme or limits of the maker there is no trip to propose; the alarm is statistical";
@@ -29,7 +44,7 @@ function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning
       ? CAPS
       : "limits of the scheme are recalled, not checked against a printed copy";
   const warnings: SetpointWarning[] = [{ code: "unverified limits", text: known }];
-  const { lower, upper, leftOut, schemes, assumedFacts, setAside } = limits;
+  const { lower, upper, schemes, assumedFacts, setAside } = limits;
   if (schemes.length > 1) {
     const all = schemes.map(
       ({ scheme, upper: trip }) => `${scheme} ${trip === null ? "no trip" : `${significant(trip)} ${as}`}`,
@@ -39,7 +54,9 @@ function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning
       text: `the facts given admit ${schemes.length} schemes, and the lowest trip is taken: ${all.join(", ")}`,
     });
   }
-  if (assumedFacts.length > 0) warnings.push({ code: "assumed facts", text: `assumed: ${assumedFacts.join("; ")}` });
+  const facts = assumedFacts.filter((text) => text !== LOWER_PLACE);
+  if (facts.length < assumedFacts.length) warnings.push({ code: "unknown place", text: LOWER_PLACE });
+  if (facts.length > 0) warnings.push({ code: "assumed facts", text: `assumed: ${facts.join("; ")}` });
   if (setAside.length > 0) warnings.push({ code: "set aside", text: `set aside: ${setAside.join("; ")}` });
   if (base !== null && base.value > lower.amplitude.value) {
     warnings.push({
@@ -53,12 +70,7 @@ function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning
       text: "the standard prints no shutdown limit for this class: it is set from the machine's history",
     });
   }
-  if (leftOut.length > 0) {
-    warnings.push({
-      code: "other quantities",
-      text: `the scheme limits ${leftOut.join(" and ")} too; the worst governs, and one setpoint covers one quantity`,
-    });
-  }
+  warnings.push(...quantityWarnings(limits, as));
   return warnings;
 }
 
@@ -66,6 +78,12 @@ function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning
 export function caseWarnings(given: LimitCase): SetpointWarning[] {
   const warnings = limitWarnings(given);
   const { base, statistics } = given;
+  if (base?.value === 0) {
+    warnings.push({
+      code: "baseline of zero",
+      text: "a baseline of zero: a dead sensor or a stopped machine reads zero",
+    });
+  }
   if (base === null) warnings.push({ code: "no baseline", text: setpointRules["no baseline"].text });
   else if (statistics === null) {
     warnings.push({ code: "single baseline", text: "the baseline is one reading: nothing is known of its scatter" });

@@ -1,7 +1,12 @@
 import { VeladisError } from "../core/index";
 import { parsedType, union } from "../reading/index";
 import { type AdmittedScheme, type MachineRef, schemesFor } from "../severity/index";
-import { type LimitsQuestion, limitsOfScheme, type SetpointLimits } from "./setpoint-limits";
+import { lowestOfLimits } from "./lowest-of-limits";
+import { type LimitsQuestion, limitsOfClass } from "./scheme-limits";
+import type { SetpointLimits } from "./setpoint-limits";
+
+/** What is said where a displacement of unknown place takes the lower of the two. */
+export const LOWER_PLACE = "place: not given, and the lower of housing and shaft is taken";
 
 const WITHOUT = 'or limits of the maker or the site, or scheme "none" for a statistical alarm alone';
 
@@ -22,6 +27,17 @@ function admitted(machine: MachineRef, type: string): readonly AdmittedScheme[] 
   }
 }
 
+/** Whether schemes for both places are admitted; refuses them where they answer other questions, as a judgement does. */
+function isOfBothPlaces(schemes: readonly AdmittedScheme[]): boolean {
+  if (new Set(schemes.map(({ scheme }) => scheme.place)).size < 2) return false;
+  if (new Set(schemes.map(({ kind }) => kind)).size < 2) return true;
+  throw new VeladisError("missing-fact", {
+    expected: "place: where the displacement is measured",
+    received: "a displacement of unknown place",
+    allowed: ["housing", "shaft"],
+  });
+}
+
 /** What was assumed, and what else was of facts that are not named yet. */
 function withOthers(assumed: readonly string[], others: readonly string[]): string[] {
   const named = (text: string): string | undefined => text.split(":")[0];
@@ -35,26 +51,36 @@ function byTrip(a: SetpointLimits, b: SetpointLimits): number {
 }
 
 /**
- * Limits for a machine by the schemes that its known facts admit: of several, those of the lowest trip, with what that
- * scheme was taken for.
+ * Limits for a machine by the schemes that its known facts admit: of several the lowest of each, with what the scheme of
+ * the lowest trip was taken for.
  *
- * @throws {@link VeladisError} as {@link schemesFor} and {@link limitsOfScheme}
+ * @throws {@link VeladisError} as {@link schemesFor} and {@link limitsOfClass}
  */
 export function limitsOfMachine(
   machine: MachineRef,
-  question: Omit<LimitsQuestion, "scheme" | "machine">,
+  question: Pick<LimitsQuestion, "type" | "running">,
 ): SetpointLimits {
   const schemes = admitted(machine, question.type);
-  const found = schemes.map(({ scheme, assumedFacts, setAside }): SetpointLimits => {
-    const limits = limitsOfScheme({ ...question, scheme, machine });
-    return { ...limits, assumedFacts: withOthers(assumedFacts, limits.assumedFacts), setAside };
+  const place = isOfBothPlaces(schemes) ? [LOWER_PLACE] : [];
+  const found = schemes.map((one): SetpointLimits => {
+    const limits = limitsOfClass(one.scheme, one.limits(), question);
+    return {
+      ...limits,
+      assumedFacts: [...place, ...withOthers(one.assumedFacts, limits.assumedFacts)],
+      setAside: one.setAside,
+    };
   });
   const [first, ...others] = found.sort(byTrip) as [SetpointLimits, ...SetpointLimits[]];
   if (others.length === 0) return first;
+  const { lower, upper, ceilings } = lowestOfLimits(found);
   return {
     ...first,
+    ...{ lower, upper, ceilings },
+    verified: found.every(({ verified }) => verified),
     schemes: found.flatMap((one) => one.schemes),
     assumed: found.reduce<SetpointLimits["assumed"]>((all, one) => union(all, one.assumed), []),
+    leftOut: [...new Set(found.flatMap((one) => one.leftOut))],
+    atSpeedOnly: [...new Set(found.flatMap((one) => one.atSpeedOnly))],
     // what one of them uses plays a part
     setAside: first.setAside.filter((text) => others.every((one) => one.setAside.includes(text))),
   };

@@ -8,6 +8,8 @@ import type { SensorLimits, SetpointWarning } from "./setpoint-warnings";
 export interface WarningCase {
   /** How far the scatter of the baseline reaches, in `type`; null where it is not known. */
   readonly scatter: number | null;
+  /** Level of the baseline, in `type`; null without one. */
+  readonly base: Amplitude | null;
   readonly alarm: Amplitude | null;
   readonly trip: Amplitude | null;
   readonly hertz: number | undefined;
@@ -28,6 +30,19 @@ const LITTLE = 1.2;
 
 function inType(reading: string | Amplitude, { type, hertz }: WarningCase): ConvertedAmplitude {
   return convertedAt(reading, type, hertz);
+}
+
+/** What is said of a setpoint that the machine has reached already. */
+function atOnceWarning(name: "alarm" | "trip", setpoint: Amplitude, { base }: WarningCase): SetpointWarning[] {
+  if (base === null || base.value < setpoint.value) return [];
+  const does = name === "alarm" ? "the alarm would stand at once" : "the machine would trip at once";
+  const where = base.value === setpoint.value ? "at" : "above";
+  return [
+    {
+      code: `${name} at once`,
+      text: `${does}: the machine is already ${where} it (${name} ${format(setpoint)}, baseline ${format(base)})`,
+    },
+  ];
 }
 
 function bandWarning({ device, hertz }: WarningCase): SetpointWarning[] {
@@ -56,7 +71,7 @@ function bandWarning({ device, hertz }: WarningCase): SetpointWarning[] {
 function alarmWarnings(given: WarningCase): Warned {
   const { alarm, scatter, sensor, type } = given;
   if (alarm === null) return { warnings: [], assumed: [] };
-  const warnings: SetpointWarning[] = [];
+  const warnings = atOnceWarning("alarm", alarm, given);
   const floor = sensor.noiseFloor === undefined ? undefined : inType(sensor.noiseFloor, given);
   if (floor !== undefined && alarm.value <= floor.value) {
     warnings.push({
@@ -85,7 +100,7 @@ function fullScales(given: WarningCase): ConvertedAmplitude[] {
 function tripWarnings(given: WarningCase): Warned {
   const { alarm, trip, type } = given;
   if (trip === null) return { warnings: [], assumed: [] };
-  const warnings: SetpointWarning[] = [];
+  const warnings = atOnceWarning("trip", trip, given);
   const carried = fullScales(given);
   const most = Math.min(Number.POSITIVE_INFINITY, ...carried.map(({ value }) => value));
   if (trip.value > most) {

@@ -38,7 +38,7 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
   const [lower, upper] = [limit("B/C"), limit("C/D")];
   if (lower.amplitude.value < upper.amplitude.value) {
     const assumed = union(lower.amplitude.assumed, upper.amplitude.assumed);
-    const none = { leftOut: [], schemes: [], assumedFacts: [], setAside: [] };
+    const none = { leftOut: [], atSpeedOnly: [], speedVaries: false, schemes: [], assumedFacts: [], setAside: [] };
     return { kind: "zones", lower, upper, ceilings: null, verified: false, assumed, ...none };
   }
   throw new VeladisError("out-of-range", {

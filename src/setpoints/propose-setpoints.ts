@@ -13,7 +13,9 @@ import { limitsOfSite } from "./own-limits";
 import type { Proposal, ProposedSetpoint } from "./proposal";
 import { type ProposalRequest, requireRequest } from "./proposal-request";
 import { setpointRules } from "./reason";
-import { type LimitsQuestion, limitsOfScheme, type SetpointLimits } from "./setpoint-limits";
+import { runningSpeed } from "./running-speed";
+import { limitsOfScheme } from "./scheme-limits";
+import type { SetpointLimits } from "./setpoint-limits";
 import { alarmTarget, hysteresisFor, type Target, tripTarget } from "./setpoint-targets";
 import type { SetpointWarning } from "./setpoint-warnings";
 import { statisticAmplitude } from "./statistic-amplitude";
@@ -63,10 +65,12 @@ function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kin
 /** The limits to set from: those of the site, of the scheme that is named, or of those that the machine's facts admit. */
 function limitsOf(
   { limits: own, scheme, machine }: ProposalRequest,
-  question: Pick<LimitsQuestion, "type" | "hertz">,
+  type: string,
+  hertz: number | undefined,
 ): SetpointLimits | null {
-  if (own !== undefined) return limitsOfSite(own, question.type, question.hertz);
+  if (own !== undefined) return limitsOfSite(own, type, hertz);
   if (scheme === "none") return null;
+  const question = { type, running: runningSpeed(machine) };
   if (scheme !== undefined) return limitsOfScheme({ ...question, scheme, machine });
   return machine === undefined ? null : limitsOfMachine(machine, question);
 }
@@ -116,7 +120,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
   const as = deviceType(device, baselineType ?? "mm/s rms");
   const here = (amplitude: Amplitude): ConvertedAmplitude => convertedAt(amplitude, as, hertz);
   const base = level === null ? null : here(level);
-  const limits = limitsOf(request, { type: as, hertz });
+  const limits = limitsOf(request, as, hertz);
   const statisticalOf = (readings: Parameters<typeof statisticalAlarm>[0]) =>
     here(statisticalAlarm(readings, level as Amplitude, k));
   const statistical =
@@ -151,6 +155,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       statistics === null || base === null || spread === undefined
         ? null
         : Math.max(base.value + 3 * spread, inDevice(statistics.percentile.value)),
+    base,
     alarm: alarm?.stored ?? null,
     trip: trip?.stored ?? null,
     ...{ hertz, sensor, device, type: as },

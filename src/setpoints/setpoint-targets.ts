@@ -38,12 +38,17 @@ function withinRules(wanted: Amplitude, highest: Amplitude): Amplitude {
   return wanted.value <= highest.value ? wanted : leastAmplitude([wanted, highest], "no more than the rule allows");
 }
 
+/** What the rules allow: from the lowest, or from the highest itself where that is lower. */
+function rangeUpTo(highest: Amplitude, lowest: Amplitude | null): readonly [number, number] {
+  return [Math.min(lowest?.value ?? 0, highest.value), highest.value];
+}
+
 /** The alarm by the rules. */
 export function alarmTarget(base: Amplitude | null, { lower, ceilings, kind }: SetpointLimits): Target {
   const reason = { text: lower.text, source: lower.source };
   const limit = lower.amplitude;
   if (kind === "operation") {
-    const range = [base?.value ?? 0, limit.value] as const;
+    const range = rangeUpTo(limit, base);
     return { amplitude: limit, range, reasons: [setpointRules["fan limits"], reason] };
   }
   const highest = highestFor(lower, ceilings?.alarm);
@@ -59,7 +64,7 @@ export function alarmTarget(base: Amplitude | null, { lower, ceilings, kind }: S
   const wanted = derivedAmplitude([base, quarter], base.value + quarter.value, { does: "sum", note: "alarm" });
   const reasons = [setpointRules["alarm from baseline"], reason, capReason];
   if (wanted.value < limit.value) reasons.push(setpointRules["alarm below zone C"]);
-  return { amplitude: withinRules(wanted, highest), range: [base.value, highest.value], reasons };
+  return { amplitude: withinRules(wanted, highest), range: rangeUpTo(highest, base), reasons };
 }
 
 /** The trip by the rules; null where the standard prints none. */
@@ -68,7 +73,7 @@ export function tripTarget({ lower, upper, ceilings, kind }: SetpointLimits): Ta
   const reason = { text: upper.text, source: upper.source };
   const limit = upper.amplitude;
   if (kind === "operation") {
-    const range = [lower.amplitude.value, limit.value] as const;
+    const range = rangeUpTo(limit, lower.amplitude);
     return { amplitude: limit, range, reasons: [setpointRules["fan limits"], reason] };
   }
   const highest = highestFor(upper, ceilings?.trip);
@@ -81,5 +86,5 @@ export function tripTarget({ lower, upper, ceilings, kind }: SetpointLimits): Ta
       ? [{ ...setpointRules["printed ceiling"], source: ceilings.source }]
       : []),
   ];
-  return { amplitude: withinRules(limit, highest), range: [lower.amplitude.value, highest.value], reasons };
+  return { amplitude: withinRules(limit, highest), range: rangeUpTo(highest, lower.amplitude), reasons };
 }

@@ -9,7 +9,7 @@ import type { SchemeKind } from "./kinds";
 import { type Limit, limitsOf } from "./limit";
 import { limitsInType, type Told, valuesIn } from "./limits-in-type";
 import type { MachineRef } from "./machine-facts";
-import { type Assume, placedMachine } from "./placed-machine";
+import { type Assume, type PlacedMachine, placedMachine } from "./placed-machine";
 import { requireOptions } from "./require-options";
 import type { Condition, Criterion, Scheme } from "./scheme";
 import { type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
@@ -69,6 +69,32 @@ function ceilingsIn(type: ReadingType, { as, ceilings }: Criterion, told: Told):
   return { ceilings: { alarm, trip, source, verified: source.provenance === "published" } };
 }
 
+/** The limits of a machine in its class, one entry a column, in a type or in the standard's own. */
+export function placedLimits(
+  { scheme, chosen, facts, machineClass, assumedFacts, setAside }: PlacedMachine,
+  asked?: string,
+  at?: Frequency,
+): CriterionLimits[] {
+  return chosen.criteria
+    .filter((one) => applies(one, facts) !== false)
+    .map((criterion) => {
+      const as = asked ?? criterion.as;
+      const type = parsedType(as);
+      const told = { hertz: at === undefined ? undefined : hertz(at), crestFactor: undefined };
+      const limits = limitsOf(scheme, criterion, facts);
+      const { all, byName } = limitsInType(limits, type)(told);
+      return {
+        quantity: criterionType(criterion).quantity,
+        as,
+        limits: byName,
+        ...ceilingsIn(type.type, criterion, told),
+        ...{ machineClass, assumedFacts, setAside },
+        assumed: conversionAssumes(criterion.as, type.type),
+        verified: all.every(({ verified }) => verified),
+      };
+    });
+}
+
 /**
  * The limits of a table for a machine, one entry a quantity, without a reading: to set an alarm or draw a chart from.
  * Limits for slow machines only are left out where the speed is given and not slow.
@@ -89,27 +115,6 @@ function ceilingsIn(type: ReadingType, { as, ceilings }: Criterion, told: Told):
  */
 export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S>): CriterionLimits<KindOf<S>>[] {
   const scheme: Scheme = schemeOf(requireOptions(options, keys).scheme);
-  const { chosen, facts, machineClass, assumedFacts, setAside } = placedMachine(
-    scheme,
-    options.machine ?? {},
-    options.assume,
-  );
-  return chosen.criteria
-    .filter((one) => applies(one, facts) !== false)
-    .map((criterion) => {
-      const as = options.as ?? criterion.as;
-      const type = parsedType(as);
-      const told = { hertz: options.at === undefined ? undefined : hertz(options.at), crestFactor: undefined };
-      const limits = limitsOf(scheme, criterion, facts);
-      const { all, byName } = limitsInType(limits, type)(told);
-      return {
-        quantity: criterionType(criterion).quantity,
-        as,
-        limits: byName,
-        ...ceilingsIn(type.type, criterion, told),
-        ...{ machineClass, assumedFacts, setAside },
-        assumed: conversionAssumes(criterion.as, type.type),
-        verified: all.every(({ verified }) => verified),
-      };
-    }) as CriterionLimits<KindOf<S>>[];
+  const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
+  return placedLimits(machine, options.as, options.at) as CriterionLimits<KindOf<S>>[];
 }

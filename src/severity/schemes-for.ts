@@ -1,6 +1,7 @@
 import { requireChoice } from "../core/index";
 import { admittedMachines } from "./admitted-machines";
 import type { SchemeKind } from "./kinds";
+import { type CriterionLimits, placedLimits } from "./limits-for";
 import { type MachineRef, machineFacts } from "./machine-facts";
 import type { Assume } from "./placed-machine";
 import { refuseUnknown } from "./refuse-unknown";
@@ -36,6 +37,12 @@ export interface AdmittedScheme {
   readonly assumedFacts: readonly string[];
   /** What was given of the machine and plays no part, in words. */
   readonly setAside: readonly string[];
+  /**
+   * The limits by which it judges, as {@link limitsFor} gives them: of facts not given, for what the scheme was taken for.
+   *
+   * @throws {@link VeladisError} `missing-fact` for limits that fall with a speed that is not known
+   */
+  limits(): readonly CriterionLimits[];
 }
 
 /**
@@ -51,6 +58,8 @@ export interface AdmittedScheme {
  * schemesFor("pump 90 kW 2980 r/min category II").map(({ scheme }) => scheme.id); // => ["iso-10816-7-2009"]
  * schemesFor("motor 1485 r/min rigid").map(({ scheme }) => scheme.id);
  * // => ["iso-20816-3-2022", "iso-10816-1-1995-annexB"]
+ * const [pump] = schemesFor("pump 90 kW 2980 r/min category II");
+ * pump?.limits()[0]?.limits["C/D"]?.value; // => 8.5
  * schemesFor("wind turbine 9 MW"); // throws out-of-range
  * ```
  */
@@ -62,7 +71,9 @@ export function schemesFor(machine: MachineRef, options: SchemesForOptions = {})
   const places = asked === "either" ? (["housing", "shaft"] as const) : [asked];
   const machines = places.flatMap((where) => admittedMachines(machine, where, assume, schemes).machines);
   if (machines.length === 0) refuseUnknown(machine, schemes);
-  return machines.map(({ scheme, machineClass, assumedFacts, setAside }) =>
-    Object.freeze({ scheme, kind: scheme.kind, machineClass, assumedFacts, setAside }),
-  );
+  return machines.map((one) => {
+    const { scheme, machineClass, assumedFacts, setAside } = one;
+    const limits = (): readonly CriterionLimits[] => placedLimits(one);
+    return Object.freeze({ scheme, kind: scheme.kind, machineClass, assumedFacts, setAside, limits });
+  });
 }

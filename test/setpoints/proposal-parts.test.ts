@@ -122,20 +122,29 @@ describe("a proposal", () => {
       return [as, trip?.asked.value, alarm?.reasons[1]?.text, left];
     };
     const left = (rest: string) =>
-      `the scheme limits ${rest} too; the worst governs, and one setpoint covers one quantity`;
+      `trip in ${rest} unguarded, which the scheme limits too: state the running speed, and its limits are taken in`;
     expect(from("10 um rms")).toEqual([
       "um rms",
       40,
       "B/C of site rule:2, 20.0 um rms",
-      left("velocity and acceleration"),
+      left("displacement alone leaves velocity and acceleration"),
     ]);
     expect(from("10 um pp").slice(0, 3)).toEqual(["um pp", 100, "B/C of site rule:2, 50.0 um pp"]);
-    expect(from("1 g pk")).toEqual(["g pk", 2, "B/C of site rule:2, 1.00 g pk", left("velocity and displacement")]);
+    expect(from("1 g pk")).toEqual([
+      "g pk",
+      2,
+      "B/C of site rule:2, 1.00 g pk",
+      left("acceleration alone leaves velocity and displacement"),
+    ]);
     // another detector of the same quantity is taken for a sine's
     expect(from("10 um pk")[1]).toBeCloseTo(50, 9);
-    // a device of another quantity is held to the table's first of that quantity
+    // with the speed of the machine all quantities count, each by the column that suits the detector, and the lowest
     const inVelocity = from("10 um pp", { machine: "1490 r/min", device: { step: "0.001 mm/s rms" } });
-    expect(inVelocity[1]).toBeCloseTo(8, 9);
+    expect(inVelocity[1]).toBeCloseTo(convert(40, "um rms", "mm/s rms", at), 9);
+    expect(inVelocity[2]).toBe("B/C of displacement 20.0 um rms, at running speed 24.8 Hz, of site rule:2");
+    expect(inVelocity[3]).toBe(
+      "acceleration is taken in at running speed only: what of it lies at higher frequencies, a trip in velocity does not guard",
+    );
     // and where the table limits the quantity nowhere, to its first at the speed of the machine
     const only = scheme(criterion("um pp", 50));
     const { trip, assumed } = proposeSetpoints({ baseline: "2 mm/s rms", scheme: only, machine: "1490 r/min" });

@@ -18,10 +18,6 @@ const USER =
 describe("what is told of limits and baseline", () => {
   it("where the limits come from", () => {
     expect(texts(sound)).toEqual({ "unverified limits": USER });
-    const table = { baseline: statistics, machine: "motor 90 kW 1490 r/min rigid group 2" } as const;
-    expect(texts({ ...table, scheme: "iso-10816-3-2009" })["other quantities"]).toBe(
-      "the scheme limits displacement too; the worst governs, and one setpoint covers one quantity",
-    );
   });
 
   it("whether those of a table were read in print", () => {
@@ -54,6 +50,34 @@ describe("what is told of limits and baseline", () => {
     );
     expect(texts({ limits, baseline: "4 mm/s rms" })).not.toHaveProperty("baseline in zone C");
     expect(texts({ limits, baseline: "none" })).not.toHaveProperty("baseline in zone C");
+  });
+
+  it("that the machine is at or above a setpoint already, and that a range is never upside down", () => {
+    const told = (level: string) => {
+      const { "alarm at once": alarm, "trip at once": trip } = texts({ limits, baseline: level });
+      return [alarm, trip];
+    };
+    expect(told("4.9 mm/s rms")).toEqual([undefined, undefined]);
+    expect(told("5 mm/s rms")).toEqual([
+      "the alarm would stand at once: the machine is already at it (alarm 5.00 mm/s rms, baseline 5.00 mm/s rms)",
+      undefined,
+    ]);
+    expect(told("9 mm/s rms")).toEqual([
+      "the alarm would stand at once: the machine is already above it (alarm 5.00 mm/s rms, baseline 9.00 mm/s rms)",
+      "the machine would trip at once: the machine is already above it (trip 8.00 mm/s rms, baseline 9.00 mm/s rms)",
+    ]);
+    expect(proposeSetpoints({ limits, baseline: "9 mm/s rms" }).alarm?.range).toEqual([5, 5]);
+    const fan = { scheme: "iso-14694-2003", machine: "fan 90 kW 1480 r/min rigid BV-3" } as const;
+    expect(proposeSetpoints({ ...fan, baseline: "8 mm/s rms" }).alarm?.range).toEqual([7.1, 7.1]);
+    // what the device makes of it counts
+    expect(texts({ ...sound, device: { step: "2 mm/s rms" } })["alarm at once"]).toMatch(/already at it/);
+  });
+
+  it("that a baseline of zero may be a dead sensor", () => {
+    expect(texts({ limits, baseline: "0 mm/s rms" })["baseline of zero"]).toBe(
+      "a baseline of zero: a dead sensor or a stopped machine reads zero",
+    );
+    expect(texts({ limits, baseline: "0.01 mm/s rms" })).not.toHaveProperty("baseline of zero");
   });
 
   it("how little is known of a baseline", () => {

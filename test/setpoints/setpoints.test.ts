@@ -305,13 +305,17 @@ describe("warnings", () => {
     ["no baseline", { ...good, baseline: "none" }],
     ["poor baseline", { ...good, baseline: baseline([2, 2.1, 2.2], { as: "mm/s rms" }) }],
     ["baseline in zone C", { ...good, baseline: "5 mm/s rms" }],
+    ["baseline of zero", { ...good, baseline: "0 mm/s rms" }],
+    ["alarm at once", { ...good, baseline: "6 mm/s rms" }],
+    ["trip at once", { ...good, baseline: "8 mm/s rms" }],
+    ["unknown place", { baseline: "60 um pp", machine: "steam turbine 12 MW 5400 r/min rigid" }],
     ["no limits", { baseline: good.baseline }],
     ["unverified limits", good],
     ["coarse steps", { ...good, device: { step: "2 mm/s rms" } }],
     ["beyond device", { ...good, device: { lowest: "5 mm/s rms" } }],
     [
       "other quantities",
-      { baseline: "1 mm/s rms", scheme: "iso-10816-3-2009", machine: "motor 90 kW 1490 r/min rigid group 2" },
+      { baseline: "20 um pp", scheme: "iso-10816-3-2009", machine: "motor 90 kW 1490 r/min rigid group 2" },
     ],
   ] as const satisfies readonly (readonly [keyof typeof setpointWarnings, ProposalRequest])[])(
     "%s",

@@ -65,6 +65,8 @@ const cases: Cases = {
     propose({ limits: undefined, scheme: undefined, machine: "cooling tower fan 75 kW 150 r/min" }),
   "proposeSetpoints, a machine without its kind": () =>
     propose({ limits: undefined, scheme: undefined, machine: "90 kW" }),
+  "proposeSetpoints, a displacement of a machine with a fan's limits at one place and zones at the other": () =>
+    propose({ baseline: "60 um pp", scheme: undefined, machine: "fan 3 kW 1480 r/min rigid" }),
   "proposeSetpoints, ranges that are informative": () =>
     propose({ limits: undefined, scheme: "iso-20816-1-2016-ranges", machine: "cooling tower fan 75 kW 150 r/min" }),
   "proposeSetpoints, nothing": () => p.proposeSetpoints(),

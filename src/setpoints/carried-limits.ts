@@ -1,0 +1,82 @@
+import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
+import { type Source, VeladisError } from "../core/index";
+import { amplitudeIn, parsedType, significant } from "../reading/index";
+import type { CriterionLimits, Limit } from "../severity/index";
+import type { RunningSpeed } from "./running-speed";
+import type { SetpointCeilings, SetpointLimit } from "./setpoint-limits";
+
+/** The limits of one criterion, in the type of the setpoints. */
+export interface CarriedLimits {
+  readonly quantity: CriterionLimits["quantity"];
+  readonly isOperation: boolean;
+  /** B/C, or alarm. */
+  readonly lower: SetpointLimit;
+  /** C/D, or shutdown; null where the standard prints none. */
+  readonly upper: SetpointLimit | null;
+  readonly ceilings: SetpointCeilings | null;
+  readonly verified: boolean;
+}
+
+/** How a source is known, in words. */
+function knownBy({ provenance }: Source): string {
+  return provenance === "published" ? "read in print" : "from memory";
+}
+
+/** A limit in words: of another quantity than the setpoints' with that quantity and the speed it is carried by. */
+function limitWords({ name, printed, standard, edition, quantity }: Limit, running: RunningSpeed | undefined) {
+  const size = `${significant(printed.value)} ${printed.unit} ${printed.detector}`;
+  if (running === undefined) return `${name} of ${standard}:${edition}, ${size}`;
+  const speed = `${significant(running.hertz)} Hz${running.isRange ? ", the lowest of its range" : ""}`;
+  return `${name} of ${quantity} ${size}, at running speed ${speed}, of ${standard}:${edition}`;
+}
+
+/**
+ * The limits of a criterion in the type of the setpoints, those of another quantity carried there by the running speed.
+ *
+ * @throws {@link VeladisError} `missing-frequency` for another quantity without the speed; `wrong-type` for a criterion
+ *   that sets no alarms
+ */
+export function carriedLimits(
+  criterion: CriterionLimits,
+  type: string,
+  running: RunningSpeed | undefined,
+): CarriedLimits {
+  const carriedBy = criterion.quantity === parsedType(type).quantity ? undefined : running;
+  const inType = (value: number, note: string): ConvertedAmplitude => {
+    const printed = notedAmplitude(amplitudeIn(criterion.as, value), note);
+    if (carriedBy === undefined) return convertAmplitude(printed, type);
+    const carried = convertAmplitude(printed, type, { at: { hertz: carriedBy.hertz } });
+    // a setpoint of a machine whose speed varies is of no one frequency
+    return carriedBy.isRange ? Object.freeze({ ...carried, hertz: undefined }) : carried;
+  };
+  const limits: Readonly<Record<string, Limit>> = criterion.limits;
+  const isOperation = limits.alarm !== undefined;
+  const lower = limits[isOperation ? "alarm" : "B/C"];
+  const upper = limits[isOperation ? "shutdown" : "C/D"];
+  if (lower === undefined || (upper === undefined && !isOperation)) {
+    throw new VeladisError("wrong-type", {
+      expected: "a table of zones (B/C and C/D) or of a fan's alarm and shutdown, since others set no alarms",
+      received: `limits ${Object.keys(limits).join(", ")}`,
+    });
+  }
+  const limitIn = (limit: Limit): SetpointLimit => ({
+    amplitude: inType(limit.value, `${limit.name} of ${limit.standard}:${limit.edition}, ${knownBy(limit.source)}`),
+    text: limitWords(limit, carriedBy),
+    source: limit.source,
+  });
+  const { ceilings } = criterion;
+  return {
+    quantity: criterion.quantity,
+    isOperation,
+    lower: limitIn(lower),
+    upper: upper === undefined ? null : limitIn(upper),
+    ceilings: ceilings
+      ? {
+          alarm: inType(ceilings.alarm, `highest alarm setting, ${knownBy(ceilings.source)}`),
+          trip: inType(ceilings.trip, `highest trip setting, ${knownBy(ceilings.source)}`),
+          source: ceilings.source,
+        }
+      : null,
+    verified: lower.verified && upper?.verified !== false,
+  };
+}
