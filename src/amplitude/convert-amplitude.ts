@@ -1,3 +1,4 @@
+import { same, VeladisError } from "../core/index";
 import { requireRelated } from "../detectors/index";
 import {
   type Amplitude,
@@ -54,6 +55,15 @@ function broughtAlong({ crestFactor }: Amplitude, { from, to, steps }: Pair): nu
   return steps === 0 && from.pi === to.pi && from.rootTwo !== to.rootTwo ? crestFactor : undefined;
 }
 
+/** Refuses a crest factor that is not the one the reading itself brings along: one vibration has one. */
+function requireOneCrestFactor(own: number | undefined, stated: number | undefined): void {
+  if (own === undefined || stated === undefined || same(own, stated)) return;
+  throw new VeladisError("out-of-range", {
+    expected: `one crest factor for the reading, which itself says ${Number(own.toPrecision(12))}`,
+    received: `${Number(stated.toPrecision(12))} beside it`,
+  });
+}
+
 /**
  * A reading in another type, as data: value, unit, detector, quantity, frequency, and the way it came by: all that was
  * assumed, and the steps, those of the reading and this one.
@@ -62,10 +72,9 @@ function broughtAlong({ crestFactor }: Amplitude, { from, to, steps }: Pair): nu
  *
  * @param reading - a text as for {@link parseAmplitude}, or what it returned
  * @param to - what it shall be written in, any text that names a reading type
- * @param options - `at`, for a reading that does not say its frequency itself, and `crestFactor`, which stands above one
- *   that the reading brings along
- * @throws {@link VeladisError} `out-of-range` for an `at` that is not the frequency that the reading itself says, and as
- *   {@link parseAmplitude} and {@link convert}
+ * @param options - `at` and `crestFactor`, for a reading that does not say them itself
+ * @throws {@link VeladisError} `out-of-range` for an `at` or a `crestFactor` that is not the one that the reading itself
+ *   says, and as {@link parseAmplitude} and {@link convert}
  * @example
  * ```ts
  * import { convertAmplitude } from "veladis";
@@ -90,6 +99,7 @@ export function convertAmplitude(
   const from = typeOf(amplitude.unit, amplitude.detector).type;
   const pair = pairOf(from, to);
   const { unit, detector, quantity, type, reference } = pair.to;
+  requireOneCrestFactor(amplitude.crestFactor, stated);
   const crestFactor = stated === undefined ? broughtAlong(amplitude, pair) : stated;
   const hz = agreedHertz(amplitude.hertz, at);
   const factor = factorOf(pair, hz === undefined ? undefined : { hertz: hz }, crestFactor);

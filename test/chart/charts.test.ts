@@ -434,7 +434,7 @@ describe("options", () => {
 });
 
 describe("the small print of a verdict by several schemes", () => {
-  const print = (svg: string) => words(parsed(svg)).join(" ");
+  const print = (svg: string) => words(svg).join(" ");
 
   it("says of which scheme an assumption is, where the others do not make it", () => {
     const text = print(severityBar({ judgement: judge("2.0 mm/s rms", "motor 1485 r/min rigid") }));
