@@ -35,7 +35,8 @@ export function chartDocument(options: ChartOptions, content: Content): string {
   // Bold letters are wider than the estimate for plain ones.
   const heading = wrappedLines(title, width - 2 * EDGE, 16.5);
   const plotTop = EDGE + heading.length * 19 + top;
-  const notes = content.notes.flatMap((note) => wrappedLines(note, width - 2 * EDGE));
+  // some faces are wider than the estimate
+  const notes = content.notes.flatMap((note) => wrappedLines(note, width - 2 * EDGE, 12.6));
   const notesTop = plotTop + plotHeight + bottom + (notes.length > 0 ? LINE : 0);
   const height = notesTop + Math.max(notes.length - 1, 0) * LINE + EDGE;
   return tag(

@@ -104,11 +104,11 @@ describe("severity bar of a verdict", () => {
     expect(judgement.headline).toMatch(/^shaft . *.*, housing .*: state the place$/);
     const svg = severityBar({ judgement });
     expect(titleOf(svg)).toBe(`5.00 mil pp: ${judgement.headline}`);
-    expect(words(svg).join(" ")).toContain("The limits are those of the worst scheme.");
+    expect(words(svg).join(" ")).toContain("The zones drawn are those of bearing housings");
     expect(words(svg)).toContain("at least 6.98 mm/s rms");
     const turbine = severityBar({ judgement: judge("100 um pp", "steam turbine 12 MW 5400 r/min rigid") });
-    // B or D, and C is neither
-    expect(all(parsed(turbine), "rect", "possible")).toHaveLength(2);
+    // B of the shaft is no zone of the housing's scale
+    expect(all(parsed(turbine), "rect", "possible")).toHaveLength(0);
   });
 
   it("refuses what lacks a part of a judgement", () => {
