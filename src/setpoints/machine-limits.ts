@@ -1,6 +1,7 @@
 import { VeladisError } from "../core/index";
 import { parsedType, union } from "../reading/index";
-import { type AdmittedScheme, type MachineRef, schemesFor } from "../severity/index";
+import { type AdmittedScheme, facts, type MachineRef, schemesFor } from "../severity/index";
+import { assumedPlace } from "./assumed-place";
 import { lowestOfLimits } from "./lowest-of-limits";
 import { type LimitsQuestion, limitsOfClass } from "./scheme-limits";
 import type { SetpointLimits } from "./setpoint-limits";
@@ -32,7 +33,7 @@ function isOfBothPlaces(schemes: readonly AdmittedScheme[]): boolean {
   if (new Set(schemes.map(({ scheme }) => scheme.place)).size < 2) return false;
   if (new Set(schemes.map(({ kind }) => kind)).size < 2) return true;
   throw new VeladisError("missing-fact", {
-    expected: "place: where the displacement is measured",
+    expected: `place: ${facts.place.ask}`,
     received: "a displacement of unknown place",
     allowed: ["housing", "shaft"],
   });
@@ -61,9 +62,10 @@ export function limitsOfMachine(
   question: Pick<LimitsQuestion, "type" | "running">,
 ): SetpointLimits {
   const schemes = admitted(machine, question.type);
-  const place = isOfBothPlaces(schemes) ? [LOWER_PLACE] : [];
+  const isOfBoth = isOfBothPlaces(schemes);
   const found = schemes.map((one): SetpointLimits => {
     const limits = limitsOfClass(one.scheme, one.limits(), question);
+    const place = isOfBoth ? [LOWER_PLACE] : assumedPlace(one.scheme, machine, question.type);
     return {
       ...limits,
       assumedFacts: [...place, ...withOthers(one.assumedFacts, limits.assumedFacts)],

@@ -12,7 +12,7 @@ export interface ProposalRequest {
   readonly baseline: Baseline | Amplitude | string;
   /**
    * The scheme, by id or as data. Without it and without limits, the schemes by which `judge` judges the machine; of
-   * several the one with the lowest trip. `"none"`: a statistical alarm alone.
+   * several the lowest limits. `"none"`: a statistical alarm alone.
    */
   readonly scheme?: SchemeRef | "none";
   /** Limits of the maker or the site, in place of a scheme. */

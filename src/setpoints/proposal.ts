@@ -47,7 +47,7 @@ export interface Proposal {
   /** Percent of the threshold. */
   readonly hysteresis: { readonly percent: number; readonly reasons: readonly Reason[] };
   readonly warnings: readonly SetpointWarning[];
-  /** The schemes that the machine's facts admit, or the one that was named; the first, of the lowest trip, is used. */
+  /** The schemes that the machine's facts admit, or the one that was named; the first has the lowest trip. */
   readonly schemes: readonly ProposalScheme[];
   /** What was taken for facts of the machine that were not given, in words. */
   readonly assumedFacts: readonly string[];

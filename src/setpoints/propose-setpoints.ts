@@ -81,7 +81,9 @@ function limitsOf(
  * ALARM is the baseline plus a quarter of the upper limit of zone B, at most 1.25 times that limit. TRIP is the upper
  * limit of zone C; the range it may lie in ends at 1.25 times that limit. Both are rounded down to the steps of the
  * device. Without a scheme and limits of the maker, the schemes are those by which {@link judge} judges the machine: of
- * several that its facts admit, the one with the lowest trip; facts not given are taken for their lower limits, and named.
+ * several that its facts admit, the lowest limits; facts not given are taken for their lower limits, and named, and so is
+ * the lower of housing and shaft for a displacement of unknown place. Where a scheme limits other quantities too, its
+ * limits are carried to that of the setpoints by the running speed, the lowest of a range, and the lowest of all govern.
  * Without a machine, or with the scheme `"none"`, only a statistical alarm is given, and no trip.
  *
  * @throws {@link VeladisError} `missing-fact`, `missing-frequency`, and as {@link limitsFor} and {@link storedSetpoint}
@@ -106,6 +108,10 @@ function limitsOf(
  * proposal.trip?.range; // => [4.5, 8.875]
  * proposal.delay.trip; // => 3
  * proposal.warnings.map(({ code }) => code); // => ["unverified limits", "single baseline"]
+ * // velocity is limited too, and at running speed its limit is the lower
+ * const { trip } = proposeSetpoints({ baseline: "30 um pp", machine: "motor 400 kW 3570 r/min rigid housing" });
+ * trip?.stored.value.toFixed(1); // => "53.7"
+ * trip?.reasons[1]?.text; // => "C/D of velocity 7.10 mm/s rms, at running speed 59.5 Hz, of ISO 20816-3:2022"
  * const machine = "pump 90 kW 2980 r/min category II";
  * proposeSetpoints({ baseline: "2.2 mm/s rms", machine }).schemes.map(({ scheme }) => scheme); // => ["iso-10816-7-2009"]
  * ```

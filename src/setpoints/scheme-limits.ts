@@ -10,6 +10,7 @@ import {
   schemeById,
 } from "../severity/index";
 import type { Quantity } from "../units/index";
+import { assumedPlace } from "./assumed-place";
 import { type CarriedLimits, carriedLimits } from "./carried-limits";
 import { limitColumns } from "./limit-columns";
 import { lowestOfLimits } from "./lowest-of-limits";
@@ -96,5 +97,7 @@ export function limitsOfClass(
 export function limitsOfScheme({ scheme, machine, ...question }: LimitsQuestion): SetpointLimits {
   const told = { scheme, assume: "lowest limits", ...(machine !== undefined && { machine }) } as const;
   const criteria: CriterionLimits[] = limitsFor(told);
-  return limitsOfClass(typeof scheme === "string" ? schemeById(scheme) : scheme, criteria, question);
+  const known: Scheme = typeof scheme === "string" ? schemeById(scheme) : scheme;
+  const limits = limitsOfClass(known, criteria, question);
+  return { ...limits, assumedFacts: [...assumedPlace(known, machine, question.type), ...limits.assumedFacts] };
 }

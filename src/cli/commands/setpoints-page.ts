@@ -38,7 +38,7 @@ export const setpointsPage = {
       scheme: {
         ...scheme,
         help: `${scheme.help}; none for a statistical alarm alone`,
-        otherwise: "those that judge takes for the machine, of several the one with the lowest trip",
+        otherwise: "those that judge takes for the machine, of several the lowest limits",
       },
       limits: {
         argument: "<B/C, C/D>",
