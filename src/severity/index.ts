@@ -15,7 +15,7 @@ export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKin
 
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
-export type { FactValue, KnownFacts, Machine, NotUnderstood, SpeedRange } from "./machine";
+export type { FactValue, KnownFacts, Machine, NotUnderstood, PowerRange, RatedPower, SpeedRange } from "./machine";
 export { conditionText } from "./machine-class";
 export {
   type MachineClassifier,

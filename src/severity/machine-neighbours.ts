@@ -33,7 +33,14 @@ export function strangerBehind(text: string): number {
     const space = /^\s+/.exec(text.slice(at))?.[0] ?? "";
     const next = text.slice(at + space.length);
     const word = wordAt(next);
-    if (space === "" || !isName(word) || NAME.test(next) || labelAt(next) !== undefined || tagLength(next) > 0)
+    if (
+      space === "" ||
+      /driven$/i.test(word) ||
+      !isName(word) ||
+      NAME.test(next) ||
+      labelAt(next) !== undefined ||
+      tagLength(next) > 0
+    )
       return 0;
     const phrase = phraseAt(next);
     const known = phrase === undefined ? word : next.slice(0, phrase.length);

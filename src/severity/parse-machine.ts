@@ -70,7 +70,7 @@ function saidBy(rest: string, context: Context): Read {
   const word = /^[^\s,;()[\]|"]+/.exec(rest)?.[0] ?? rest;
   const kinds = qualifiedBy(word);
   // vacuum pump: of another kind than pump
-  const kind = /\d/.test(word) || !/\p{L}/u.test(word) ? 0 : kindBehind(rest.slice(word.length));
+  const kind = /\d|driven$/i.test(word) || !/\p{L}/u.test(word) ? 0 : kindBehind(rest.slice(word.length));
   return {
     length: word.length + kind,
     didYouMean: kinds.length > 0 ? kinds : near(word, [...knownPhrases(), ...labelled]),

@@ -82,7 +82,7 @@ describe("severity bar of a verdict", () => {
     ["two schemes", judge("2.0 mm/s rms", "motor 1485 r/min rigid"), "zone B to C", [1, 2], "ISO 20816-3:2022: zone B"],
     [
       "a word that is not understood",
-      judge("6 mil pp", "motor 400 kW rigid housing wibble"),
+      judge("6 mil pp", "motor 400 kW rigid housing, wibble"),
       "zone B or worse",
       [1, 3],
       'Set aside: "wibble"',

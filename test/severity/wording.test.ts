@@ -133,6 +133,7 @@ const cases: Cases = {
   "machine, a power with a mark": () => machine("pump 250 kW?"),
   "machine, a range of powers that falls": () => machine("400 to 50 kW"),
   "machine, a range of powers that falls, as data": () => machine({ power: { from: "400 kW", to: "50 kW" } }),
+  "machine, a range of powers from zero": () => machine("0 to 90 kW"),
   "machine, a range of powers without its end": () => machine({ power: { from: "400 kW" } }),
   "machine, a range of speeds that falls": () => machine("1800 to 900 rpm"),
   "machine, a range of speeds that falls, as data": () => machine({ speed: { from: "1800 r/min", to: "900 r/min" } }),
