@@ -1,11 +1,10 @@
-import { frozen, shown, VeladisError } from "../core/index";
+import { frozen } from "../core/index";
 import { checkClass, checkDisjoint, checkedNames, checkSelf } from "./check-scheme";
 import { asChecked } from "./checked";
 import type { SchemeKind } from "./kinds";
 import { plainCopy } from "./plain-copy";
 import { requireList, requireObject } from "./require-parts";
 import type { Scheme } from "./scheme";
-import { builtInSchemes } from "./schemes/index";
 
 /** What {@link defineScheme} takes: a scheme, of which all but id, kind, standard and classes may be left out. */
 export type SchemeInput<K extends SchemeKind = SchemeKind, Id extends string = string> = Pick<
@@ -31,20 +30,6 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
 }
 
 /**
- * Refuses the id of a built-in scheme for another one: who is told the id could not say which of them judged. A copy of
- * the built-in scheme, as JSON gives it back, is that scheme still.
- */
-function requireOwnId(scheme: Record<string, unknown>): void {
-  const id = (scheme.id as string).trim().toLowerCase();
-  const builtIn = (builtInSchemes as readonly Scheme[]).find((one) => one.id.toLowerCase() === id);
-  if (builtIn === undefined || JSON.stringify(builtIn) === JSON.stringify(scheme)) return;
-  throw new VeladisError("out-of-range", {
-    expected: "an id of its own for a scheme: choose another id than that of a built-in scheme",
-    received: shown(scheme.id),
-  });
-}
-
-/**
  * A scheme of your own: a site rule, a maker's limits, a table this library does not hold. It works everywhere a
  * built-in one does. It is plain data: `JSON.stringify` writes it, `defineScheme(JSON.parse(text))` reads it.
  *
@@ -52,7 +37,7 @@ function requireOwnId(scheme: Record<string, unknown>): void {
  * @returns the scheme, complete and frozen; a copy, so that later changes of the input do not reach it
  * @throws {@link VeladisError} `wrong-type`, `syntax`, `unknown-option` for names there are none of, `unknown-unit`,
  *   `unknown-detector`, `missing-detector`, `not-positive`, `missing-fact` for limits without a source or no classes,
- *   `out-of-range` for the id of a built-in scheme, limits that do not ascend and classes that overlap
+ *   `out-of-range` for limits that do not ascend and classes that overlap
  * @example
  * ```ts
  * import { classify, defineScheme } from "veladis/severity";
@@ -86,7 +71,6 @@ export function defineScheme<const Id extends string, K extends SchemeKind>(inpu
   >;
   const scheme = completed(given);
   checkSelf(scheme);
-  requireOwnId(scheme);
   const names = checkedNames(scheme);
   requireList(given.classes, "classes: a list of one or more").forEach((one, i) => {
     checkClass(one, names, `class ${i + 1}`);

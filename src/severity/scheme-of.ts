@@ -38,8 +38,30 @@ export function schemeById(id: string): Scheme {
   });
 }
 
+const withOwnId = /* @__PURE__ */ new WeakSet<Scheme>();
+
+/**
+ * The scheme itself, unless it has the id of a built-in one and is another: who is told the id could not say which of
+ * them judged. A copy of the built-in scheme, as JSON gives it back, is that scheme still.
+ *
+ * @throws {@link VeladisError} `out-of-range`
+ */
+function requireOwnId(scheme: Scheme): Scheme {
+  if (withOwnId.has(scheme)) return scheme;
+  const builtIn = byId.get(scheme.id.trim().toLowerCase());
+  if (builtIn !== undefined && JSON.stringify(builtIn) !== JSON.stringify(scheme)) {
+    throw new VeladisError("out-of-range", {
+      expected: "an id of its own for a scheme: choose another id than that of a built-in scheme",
+      received: shown(scheme.id),
+    });
+  }
+  withOwnId.add(scheme);
+  return scheme;
+}
+
 /** The scheme that is referred to, checked when it is neither built in nor defined. */
 export function schemeOf(scheme: SchemeRef): Scheme {
   if (typeof scheme !== "object" || scheme === null) return schemeById(scheme);
-  return byId.get(scheme.id?.toLowerCase?.()) === scheme || isChecked(scheme) ? scheme : defineScheme(scheme);
+  if (byId.get(scheme.id?.toLowerCase?.()) === scheme) return scheme;
+  return requireOwnId(isChecked(scheme) ? scheme : defineScheme(scheme));
 }
