@@ -7,8 +7,7 @@ export function readingShape(value: Amplitude, where: string): void {
   if (typeof requireGiven(value, expected) !== "object") {
     throw new VeladisError("wrong-type", { expected, received: shown(value) });
   }
-  const { quantity } = amplitudeOf(value);
-  requireChoice(value.quantity, [quantity], `${where}.quantity: that of its unit`);
+  amplitudeOf(value);
 }
 
 /** What an answer says that it assumed. */

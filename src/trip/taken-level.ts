@@ -19,7 +19,7 @@ export interface TakenLevel {
   readonly assumed: readonly Assumption[];
 }
 
-const FAULT: TakenLevel = /* @__PURE__ */ Object.freeze({ value: Number.NaN, above: false, assumed: [] });
+const FAULT: TakenLevel = /* @__PURE__ */ (() => Object.freeze({ value: Number.NaN, above: false, assumed: [] }))();
 
 /**
  * A level as the channel goes on with it. A reading below the range of its loop is a sensor fault: the loop shows no

@@ -44,6 +44,8 @@ const cases: Cases = {
     by("dB re 1e-9 m/s", "mm/s rms").array(Float64Array.of(95, Number.NaN)),
   "converter.array, zero to a level": () => by("mm/s rms", "dB re 1e-9 m/s").array(Float64Array.of(1, 0)),
   "convertAmplitude, zero to a level": () => convertAmplitude("0 mm/s rms", "dB re 1e-9 m/s"),
+  "convertAmplitude, a second crest factor": () =>
+    convertAmplitude(convertAmplitude("3 g rms", "g pk", { crestFactor: 4 }), "g rms", { crestFactor: 10 }),
   "convertAmplitude, null for options": () => convertAmplitude("4 mm/s rms", "in/s pk", null as Loose),
   "convertAmplitude, a text for options": () => convertAmplitude("4 mm/s rms", "um pp", "25 Hz" as Loose),
   "equivalents, no reading": () => equivalents("" as Loose),

@@ -203,7 +203,8 @@ const cases: Cases = {
     s.changeFromBaseline("4 mm/s rms", "2 mm/s rms", { scheme: withCriterion({ limits: { "A/B": 1 } }), machine: {} }),
   "changeFromBaseline, velocity where the shaft is measured": () =>
     changed("iso-7919-3-2009", "motor 3000 r/min", "4 mm/s rms at 50 Hz", "40 um pp at 50 Hz"),
-  "defineScheme, the id of a built-in scheme": () => defined({ id: "ISO-10816-3-2009" }),
+  "classify, a scheme of your own with the id of a built-in one": () =>
+    s.classify("1 mm/s rms", { scheme: defined({ id: "ISO-10816-3-2009" }) }),
   "judge, an option there is none of": () => s.judge("2 mm/s rms", "motor 1485 r/min rigid", { scheme: "x" }),
   "judge, another word for what may be assumed": () =>
     s.judge("2 mm/s rms", "motor 1485 r/min rigid", { assume: "lowest limit" }),
