@@ -45,6 +45,11 @@ function withOthers(assumed: readonly string[], others: readonly string[]): stri
   return [...assumed, ...others.filter((text) => assumed.every((one) => named(one) !== named(text)))];
 }
 
+/** True for what was assumed of anything but the place, which is said once. */
+function isNotPlace(text: string): boolean {
+  return !text.startsWith("place ");
+}
+
 /** The lowest trip first; schemes that print no shutdown last. */
 function byTrip(a: SetpointLimits, b: SetpointLimits): number {
   const [mine, others] = [a, b].map(({ upper }) => upper?.amplitude.value ?? Number.MAX_VALUE) as [number, number];
@@ -68,7 +73,10 @@ export function limitsOfMachine(
     const place = isOfBoth ? [LOWER_PLACE] : assumedPlace(one.scheme, machine, question.type);
     return {
       ...limits,
-      assumedFacts: [...place, ...withOthers(one.assumedFacts, limits.assumedFacts)],
+      assumedFacts: [
+        ...place,
+        ...withOthers(one.assumedFacts, limits.assumedFacts).filter((text) => place.length === 0 || isNotPlace(text)),
+      ],
       setAside: one.setAside,
     };
   });
@@ -83,7 +91,6 @@ export function limitsOfMachine(
     assumed: found.reduce<SetpointLimits["assumed"]>((all, one) => union(all, one.assumed), []),
     leftOut: [...new Set(found.flatMap((one) => one.leftOut))],
     atSpeedOnly: [...new Set(found.flatMap((one) => one.atSpeedOnly))],
-    // what one of them uses plays a part
-    setAside: first.setAside.filter((text) => others.every((one) => one.setAside.includes(text))),
+    setAside: [...new Set(found.flatMap((one) => one.setAside))],
   };
 }

@@ -42,7 +42,7 @@ export interface MachineClassifier extends CompiledClassifier {
  * const judge = machineClassifier("motor 1485 r/min rigid", "mm/s rms");
  * judge(2.0); // => "C"
  * judge.schemes; // => ["iso-20816-3-2022", "iso-10816-1-1995-annexB"]
- * judge.assumedFacts[1]; // => "power above 15 kW: not given, assumed"
+ * judge.assumedFacts[2]; // => "power above 15 kW: not given, assumed"
  * ```
  */
 export function machineClassifier(

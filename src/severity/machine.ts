@@ -105,7 +105,7 @@ export function findMachineType(name: string): MachineType | undefined {
 }
 
 function labelOf(fact: TextFact, given: unknown): string {
-  if (typeof given !== "string" && typeof given !== "number") {
+  if (typeof given !== "string" && !Number.isFinite(given)) {
     throw new VeladisError("wrong-type", { expected: `${facts[fact].ask}, as text`, received: shown(given) });
   }
   const label = String(given).trim();

@@ -72,7 +72,10 @@ export function schemesFor(machine: MachineRef, options: SchemesForOptions = {})
   const machines = places.flatMap((where) => admittedMachines(machine, where, assume, schemes).machines);
   if (machines.length === 0) refuseUnknown(machine, schemes);
   return machines.map((one) => {
-    const { scheme, machineClass, assumedFacts, setAside } = one;
+    const { scheme, machineClass, setAside } = one;
+    // of either place nothing is assumed
+    const isPlace = (text: string): boolean => asked === "either" && text.startsWith("place ");
+    const assumedFacts = one.assumedFacts.filter((text) => !isPlace(text));
     const limits = (): readonly CriterionLimits[] => placedLimits(one);
     return Object.freeze({ scheme, kind: scheme.kind, machineClass, assumedFacts, setAside, limits });
   });

@@ -438,7 +438,7 @@ describe("the small print of a verdict by several schemes", () => {
 
   it("says of which scheme an assumption is, where the others do not make it", () => {
     const text = print(severityBar({ judgement: judge("2.0 mm/s rms", "motor 1485 r/min rigid") }));
-    expect(text).toContain("Assumed: condition in service: not given, assumed.");
+    expect(text).toContain("Assumed: condition in service: not given, assumed; place housing: not given, assumed.");
     expect(text).toContain("Assumed for ISO 10816-1:1995, Annex B: power up to 15 kW: not given, assumed.");
   });
 

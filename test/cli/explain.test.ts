@@ -117,7 +117,9 @@ describe("--explain prints the steps below the answer", () => {
 
   it("of judgements, also of piped lines, which say all that was assumed", async () => {
     const { out } = await veladis(["judge", "--machine", "pump 90 kW", "--explain"], "0.2 in/s pk\n");
-    expect(out).toMatch(/; assumed: sine; condition in service: not given, assumed; category I: not given/);
+    expect(out).toMatch(
+      /; assumed: sine; condition in service: not given, assumed; place housing: not given, assumed; category I: not given/,
+    );
     expect(out).toMatch(/\n\nexplained\n {2}0\.2 in\/s pk\n[\s\S]*\(limit A\/B|\(limit B\/C/);
   });
 

@@ -185,7 +185,7 @@ describe("zones", () => {
     const { out, err, code } = await veladis(["table", path, ...velocity]);
     expect(code).toBe(2);
     expect(out).toMatch(/^2,.*,C,C,iso-20816-3-2022 \+ iso-10816-1-1995-annexB,MEMORY,.*power above 15 kW: not given/m);
-    expect(out).toMatch(/^1,.*set aside: ""wibble"": not understood/m);
+    expect(out).toMatch(/^1,.*set aside: ""rigid wibble"": not understood/m);
     expect(err).toMatch(/group 2 and a power of 400 kW/);
     const displacement = ["--column", "v", "--from", "um pp", "--machine", "steam turbine 12 MW 5400 r/min"];
     const other = await veladis(["table", file("v\n160\n"), ...displacement]);

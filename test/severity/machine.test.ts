@@ -112,7 +112,7 @@ describe("a machine as data", () => {
     const machine: Machine = { type: "pump", ...notes };
     expect(knownFacts(machine)).toEqual({ type: "pump" });
     expect(machineNotes(machine)).toEqual(notes);
-    expect(machineNotes("pump grouted rigd")).toEqual(notes);
+    expect(machineNotes("pump grouted, rigd")).toEqual(notes);
     expect(machineNotes({})).toEqual({ assumed: [], notUnderstood: [] });
     expect(JSON.parse(JSON.stringify(parseMachine("pump grouted rigd")))).toEqual(parseMachine("pump grouted rigd"));
     expectTypeOf(machineNotes("pump").notUnderstood).toEqualTypeOf<readonly NotUnderstood[]>();

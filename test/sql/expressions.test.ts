@@ -86,7 +86,7 @@ describe("tables of limits as SQL", () => {
       ],
     });
     const sql = machineToSql("gear drive", { column: "v", from: "mm/s rms", schemes: [rule] });
-    expect(sql).toMatch(/\/\* Site rule \([^)]*\), mm\/s rms \*\/$/);
+    expect(sql).toMatch(/\/\* Site rule \([^)]*\), mm\/s rms; place housing: not given, assumed \*\/$/);
   });
 
   it("of a table of one's own, whatever its texts hold", () => {
