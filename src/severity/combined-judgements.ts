@@ -23,7 +23,7 @@ export function possibleOf(judgements: readonly Judgement[]): readonly Zone[] {
 }
 
 /** All that was assumed in any of them, each once. */
-export function assumedFactsOf(judgements: readonly Judgement[]): readonly string[] {
+function assumedFactsOf(judgements: readonly Judgement[]): readonly string[] {
   return Object.freeze([...new Set(judgements.flatMap(({ assumedFacts }) => assumedFacts))]);
 }
 

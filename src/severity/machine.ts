@@ -100,7 +100,7 @@ const byName: ReadonlyMap<string, MachineType> = /* @__PURE__ */ new Map(
 );
 
 /** The kind of machine that a text names, by its name or another people write. */
-export function findMachineType(name: string): MachineType | undefined {
+function findMachineType(name: string): MachineType | undefined {
   return byName.get(folded(name));
 }
 
