@@ -1,7 +1,7 @@
 import { VeladisError } from "../core/index";
 import { type FactPoints, openFacts, pointsText } from "./fact-points";
 import { type Fact, facts as factTable, isNumberFact } from "./facts";
-import { ownLabels, requireKnownLabels, rowLabels } from "./known-labels";
+import { ownLabels, requireConsistentLabels, requireKnownLabels, rowLabels } from "./known-labels";
 import { withLabelledPower } from "./labelled-power";
 import type { FactValue, KnownFacts } from "./machine";
 import { machineTypes } from "./machine-types";
@@ -84,7 +84,7 @@ function narrowed(one: FactPoints, taken: ReadonlySet<FactValue>): { value?: Fac
 /** The scheme with what was taken of the open facts. */
 function admittedAs(
   scheme: Scheme,
-  [known, given]: readonly [KnownFacts, KnownFacts],
+  known: KnownFacts,
   open: readonly FactPoints[],
   taken: ReadonlyMap<Fact, ReadonlySet<FactValue>>,
 ): Admitted {
@@ -100,7 +100,7 @@ function admittedAs(
     const name = one.fact === "shaftHeight" ? "shaft height" : one.fact;
     scope.push(`${name} ${found.text}: not given, assumed`);
   }
-  const [own, aside] = ownLabels(scheme, facts, given, deciding.length === 0);
+  const [own, aside] = ownLabels(scheme, facts);
   return { scheme, facts: own, deciding, scope, aside };
 }
 
@@ -129,6 +129,7 @@ export function admittedSchemes(
   // what labels say of a machine holds wherever it is measured, new or in service
   requireKnownLabels(all, given);
   const { known, assumed } = withLabelledPower(all, given);
+  requireConsistentLabels([...relevant(all, given, "housing"), ...relevant(all, given, "shaft")], given);
   const possible = relevant(all, given, place);
   const open = openFacts(possible, known);
   const found = new Map<Scheme, Map<Fact, Set<FactValue>>>();
@@ -146,7 +147,7 @@ export function admittedSchemes(
   const admitted = possible.flatMap((scheme) => {
     const taken = found.get(scheme);
     if (taken === undefined) return [];
-    const one = admittedAs(scheme, [known, given], open, taken);
+    const one = admittedAs(scheme, known, open, taken);
     return [{ ...one, scope: [...assumed, ...one.scope] }];
   });
   // a scheme that is only possible has no row for a shaft height as small as that: such machines it refuses

@@ -51,28 +51,45 @@ function without(known: KnownFacts, labels: readonly Fact[], scheme: Scheme): re
   return [left, aside];
 }
 
+/** The labels that are none of a scheme's own, though it asks for such. */
+function foreignTo(scheme: Scheme, known: KnownFacts): readonly Fact[] {
+  return labelsOf(known).filter((fact) => {
+    const { texts } = domain(scheme, fact);
+    return texts.length > 0 && !texts.some((text) => labelsAgree(fact, text, known[fact] as string));
+  });
+}
+
+/** Facts that a row of a scheme may be told by beside its labels, whatever the speed and wherever it is measured. */
+const rowFacts: readonly Fact[] = ["type", "power", "shaftHeight", "support", "mounting"];
+
+/**
+ * Refuses labels that contradict other facts in any scheme that knows them, whether or not it is the one to judge by: a
+ * label that cannot be true may not be passed over.
+ *
+ * @throws {@link VeladisError} `out-of-range` with both named
+ */
+export function requireConsistentLabels(schemes: readonly Scheme[], known: KnownFacts): void {
+  const labels = labelsOf(known);
+  if (labels.length === 0) return;
+  const told = Object.fromEntries(
+    Object.entries(known).filter(([fact]) => [...rowFacts, ...labels].includes(fact as Fact)),
+  ) as KnownFacts;
+  for (const scheme of schemes) {
+    const [own] = without(told, foreignTo(scheme, told), scheme);
+    const [bare] = without(own, labelsOf(own), scheme);
+    if (isOpen(scheme, own) || !isOpen(scheme, bare)) continue;
+    const { exclusion } = matchMachine(scheme, own);
+    if (exclusion !== undefined) throw new VeladisError(exclusion.code, exclusion);
+  }
+}
+
 /**
  * The facts as a scheme takes them: a label that is none of its own is set aside, and so are labels that only what was
  * taken for facts not given contradicts. A label never rules a scheme out.
- *
- * @param isCertain - whether the scheme is the one whatever the facts not given may be
- * @throws {@link VeladisError} for a label that contradicts what was given, where the scheme is certain
  */
-export function ownLabels(
-  scheme: Scheme,
-  facts: KnownFacts,
-  given: KnownFacts,
-  isCertain: boolean,
-): readonly [KnownFacts, string[]] {
-  const foreign = labelsOf(facts).filter((fact) => {
-    const { texts } = domain(scheme, fact);
-    return texts.length > 0 && !texts.some((text) => labelsAgree(fact, text, facts[fact] as string));
-  });
-  const [left, aside] = without(facts, foreign, scheme);
+export function ownLabels(scheme: Scheme, facts: KnownFacts): readonly [KnownFacts, string[]] {
+  const [left, aside] = without(facts, foreignTo(scheme, facts), scheme);
   if (isOpen(scheme, left)) return [left, aside];
-  const [alone] = without(given, foreign, scheme);
-  const { exclusion } = matchMachine(scheme, alone);
-  if (exclusion !== undefined && isCertain) throw new VeladisError(exclusion.code, exclusion);
   const [bare, all] = without(left, labelsOf(left), scheme);
   return [bare, [...aside, ...all]];
 }
