@@ -2,6 +2,7 @@ import { type ConvertOptions, convert } from "../amplitude/index";
 import {
   type Amplitude,
   amplitudeIn,
+  linearOf,
   type ParsedType,
   parsedType,
   type ReadingType,
@@ -66,7 +67,7 @@ export function limitsInType(limits: readonly Limit[], reader: ParsedType): (tol
       const { name, printed, standard, edition, source, verified } = one;
       const written = values[i] as number;
       const { value, level } =
-        reference === 0 ? { value: written } : amplitudeIn(reader, reference * 10 ** (written / 20));
+        reference === 0 ? { value: written } : amplitudeIn(reader, linearOf(written, reference));
       const rest = { quantity, hertz: told.hertz, printed, standard, edition, source, verified };
       return Object.freeze(
         level === undefined

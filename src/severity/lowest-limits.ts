@@ -1,6 +1,6 @@
 import type { Source } from "../core/index";
 import type { Fact } from "./facts";
-import { limitNames } from "./kinds";
+import { namesOf } from "./limit";
 import { conditionText, labels } from "./machine-class";
 import type { MachineMatch, MissingFact } from "./match-machine";
 import type { Condition, Criterion, LimitValue, MachineClass, Scheme, SpeedLaw } from "./scheme";
@@ -110,8 +110,7 @@ export function lowestLimits(scheme: Scheme, { open, missing }: MachineMatch): M
   if (missing.some(({ fact }) => scheme.ask?.includes(fact))) return undefined;
   const lowest = open.find((one) => open.every((other) => isBelow(one, other)));
   if (lowest !== undefined) return lowest;
-  const names: readonly string[] =
-    scheme.kind === "grades" ? (scheme.grades as readonly string[]).slice(0, -1) : limitNames[scheme.kind];
+  const names = namesOf(scheme);
   const criteria = new Map<string, Criterion>();
   for (const criterion of open.flatMap((one) => one.criteria)) {
     const key = `${criterion.as} ${JSON.stringify(criterion.when)}`;
