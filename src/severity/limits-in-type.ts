@@ -66,8 +66,7 @@ export function limitsInType(limits: readonly Limit[], reader: ParsedType): (tol
     const all = limits.map((one, i) => {
       const { name, printed, standard, edition, source, verified } = one;
       const written = values[i] as number;
-      const { value, level } =
-        reference === 0 ? { value: written } : amplitudeIn(reader, linearOf(written, reference));
+      const { value, level } = reference === 0 ? { value: written } : amplitudeIn(reader, linearOf(written, reference));
       const rest = { quantity, hertz: told.hertz, printed, standard, edition, source, verified };
       return Object.freeze(
         level === undefined

@@ -20,8 +20,6 @@ export interface MissingFact {
 
 /** How a machine matches a scheme. */
 export interface MachineMatch {
-  /** The facts of the machine. */
-  readonly facts: KnownFacts;
   /** The one class that the facts decide for, if they do. */
   readonly chosen: MachineClass | undefined;
   /** Classes that nothing given speaks against. */
@@ -120,10 +118,9 @@ export function isOpen(scheme: Scheme, known: KnownFacts): boolean {
 /** How the facts of a machine match a scheme: the class they decide for, or what is missing, or what speaks against it. */
 export function matchMachine(scheme: Scheme, known: KnownFacts): MachineMatch {
   const where = `${scheme.standard} (${scheme.edition})`;
-  const assumed: string[] = [];
-  const base = { facts: known, assumed };
+  const none = { chosen: undefined, open: [], missing: [], assumed: [] };
   const scope = exclusionReason(scheme, known, where);
-  if (scope !== undefined) return { ...base, chosen: undefined, open: [], missing: [], exclusion: scope };
+  if (scope !== undefined) return { ...none, exclusion: scope };
   const found = scheme.classes.map((one) => ({ one, ...objections(one, known) }));
   const open = found.filter(({ unmet }) => unmet.length === 0);
   if (open.length === 0) {
@@ -133,22 +130,17 @@ export function matchMachine(scheme: Scheme, known: KnownFacts): MachineMatch {
       found.map(({ unmet }) => unmet),
       where,
     );
-    return { ...base, chosen: undefined, open: [], missing: [], exclusion };
+    return { ...none, exclusion };
   }
-  assumed.push(
-    ...sizeAssumption(
-      open.map(({ one }) => one),
-      known,
-    ),
-  );
   const [first, second] = open.filter(({ unknown }) => unknown.length === 0);
   const chosen = second === undefined ? first?.one : undefined;
   const unknown = chosen === undefined ? [...new Set(open.flatMap((one) => one.unknown))] : [];
+  const classes = open.map(({ one }) => one);
   return {
-    ...base,
     chosen,
-    open: open.map(({ one }) => one),
+    open: classes,
     missing: unknown.map((fact) => missingFact(scheme, fact)),
+    assumed: sizeAssumption(classes, known),
     exclusion: undefined,
   };
 }

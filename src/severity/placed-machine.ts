@@ -57,7 +57,7 @@ function placed(scheme: Scheme, facts: KnownFacts, assume: Assume, given = facts
     scheme,
     chosen,
     machineClass: Object.freeze(conditionOf(chosen)),
-    facts: Object.freeze({ ...match.facts }),
+    facts: Object.freeze({ ...facts }),
     given: Object.freeze({ ...given }),
     assumedFacts: Object.freeze([...assumed]),
     setAside: Object.freeze(unusedFacts(scheme, given)),

@@ -86,8 +86,8 @@ function reasonFor(scheme: Scheme, known: KnownFacts, chosen: MachineClass | und
   return `${who}, ${when}, ${where}: ${scheme.scope}${which && `; class: ${which}`}`;
 }
 
-function candidateOf(scheme: Scheme, match: MachineMatch): Candidate {
-  const scope = missingOfScope(scheme, match.facts);
+function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Candidate {
+  const scope = missingOfScope(scheme, known);
   const lowest = match.chosen === undefined ? lowestLimits(scheme, match) : undefined;
   const chosen = match.chosen ?? lowest;
   const missing = [...scope, ...match.missing.filter(({ fact }) => scope.every((one) => one.fact !== fact))];
@@ -98,11 +98,11 @@ function candidateOf(scheme: Scheme, match: MachineMatch): Candidate {
     edition: scheme.edition,
     kind: scheme.kind,
     status: asks ? "asks" : lowest === undefined ? "applies" : "assumes",
-    reason: reasonFor(scheme, match.facts, chosen),
+    reason: reasonFor(scheme, known, chosen),
     missing,
     assumed: [...match.assumed, ...(lowest === undefined ? [] : lowestLimitsAssumed(lowest, match.missing))],
     ...(chosen !== undefined && { machineClass: conditionOf(chosen) }),
-    verified: isVerified(scheme, chosen === undefined ? match.open : [chosen], match.facts),
+    verified: isVerified(scheme, chosen === undefined ? match.open : [chosen], known),
     withdrawn: scheme.status === "withdrawn",
     ...(scheme.replacedBy !== undefined && { replacedBy: scheme.replacedBy }),
   };
@@ -132,7 +132,7 @@ function candidateOf(scheme: Scheme, match: MachineMatch): Candidate {
  */
 export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] = builtInSchemes): Selection {
   const known = machineFacts(nameplate);
-  const found: Candidate[] = [];
+  const candidates: Candidate[] = [];
   const excluded: Excluded[] = [];
   for (const scheme of inOrder(requireList(schemes, "schemes as a list").map(schemeOf), known)) {
     const match = matchMachine(scheme, known);
@@ -141,10 +141,9 @@ export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] 
       const { expected, received, reason } = match.exclusion;
       excluded.push({ scheme: id, standard, edition, reason: reason ?? `for ${expected}; this machine: ${received}` });
     } else {
-      found.push(candidateOf(scheme, match));
+      candidates.push(candidateOf(scheme, match, known));
     }
   }
-  const candidates = found;
   const missing = new Map<string, { fact: MissingFact; times: number }>();
   for (const fact of candidates.flatMap((one) => one.missing)) {
     const known = missing.get(fact.fact);
