@@ -8,6 +8,7 @@ import type { Scheme } from "./scheme";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
 import { requireUnderstood, wordsSetAside } from "./set-aside";
+import { isForKind } from "./verdict";
 
 /** A machine in each scheme that the known facts admit, at one place. */
 export interface AdmittedMachines {
@@ -19,12 +20,7 @@ export interface AdmittedMachines {
 
 /** Whether a new machine of this kind would be judged by other schemes. */
 function hasAcceptance(schemes: readonly Scheme[], { type }: KnownFacts, place: Scheme["place"]): boolean {
-  return schemes.some(
-    (one) =>
-      one.kind === "acceptance" &&
-      one.place === place &&
-      (one.machines === undefined || (one.machines as readonly string[]).includes(type as string)),
-  );
+  return schemes.some((one) => one.kind === "acceptance" && one.place === place && isForKind(one, type));
 }
 
 /** What is taken as the usual case where nobody said so: in service, and read on the housing. */

@@ -8,6 +8,7 @@ import { machineTypes } from "./machine-types";
 import { isOpen } from "./match-machine";
 import type { Scheme } from "./scheme";
 import { inOrder } from "./scheme-order";
+import { isForKind } from "./verdict";
 
 /** A scheme that the known facts admit: the first that is for the machine, if the facts not given are such. */
 export interface Admitted {
@@ -33,10 +34,7 @@ function scopeFacts(known: KnownFacts): KnownFacts {
 /** The schemes that give a verdict on such a machine, new or in service, wherever it is measured, best first. */
 function forMachine(schemes: readonly Scheme[], known: KnownFacts): readonly Scheme[] {
   const possible = schemes.filter(
-    ({ kind, informative, machines }) =>
-      kind !== "grades" &&
-      informative === undefined &&
-      (machines === undefined || (machines as readonly string[]).includes(known.type as string)),
+    (one) => one.kind !== "grades" && one.informative === undefined && isForKind(one, known.type),
   );
   return inOrder(possible, known);
 }
@@ -129,8 +127,9 @@ export function admittedSchemes(
   // what labels say of a machine holds wherever it is measured, new or in service
   requireKnownLabels(all, given);
   const { known, assumed } = withLabelledPower(all, given);
-  requireConsistentLabels([...relevant(all, given, "housing"), ...relevant(all, given, "shaft")], given);
-  const possible = relevant(all, given, place);
+  const at = { housing: relevant(all, given, "housing"), shaft: relevant(all, given, "shaft") };
+  requireConsistentLabels([...at.housing, ...at.shaft], given);
+  const possible = at[place];
   const open = openFacts(possible, known);
   const found = new Map<Scheme, Map<Fact, Set<FactValue>>>();
   walk(open, scopeFacts(known), (completed) => {

@@ -5,7 +5,7 @@ import type { KnownFacts } from "./machine";
 import { conditionText, labels } from "./machine-class";
 import type { MachineType } from "./machine-types";
 import type { Condition, Exclusion, Scheme } from "./scheme";
-import { domain, factOf, factsOf, verdict } from "./verdict";
+import { domain, factOf, factsOf, isForKind, verdict } from "./verdict";
 
 /** Why a machine has no place in a scheme. */
 export interface ExclusionReason {
@@ -39,10 +39,11 @@ function isExcluded({ when }: Exclusion, known: KnownFacts): boolean {
 }
 
 /** Whether the machine lies outside the scope of the scheme: {@link exclusionReason} without its words. */
-export function isOutside({ machines, exclusions = [], within = {}, place }: Scheme, known: KnownFacts): boolean {
+export function isOutside(scheme: Scheme, known: KnownFacts): boolean {
+  const { exclusions = [], within = {}, place } = scheme;
   const { place: measured, type } = known;
   if (measured !== undefined && measured !== place) return true;
-  if (type !== undefined && machines !== undefined && !machines.includes(type as MachineType)) return true;
+  if (type !== undefined && !isForKind(scheme, type)) return true;
   for (const fact in within) if (verdict(within, fact as Fact, known) === "unmet") return true;
   return exclusions.some((one) => isExcluded(one, known));
 }

@@ -60,7 +60,7 @@ function foreignTo(scheme: Scheme, known: KnownFacts): readonly Fact[] {
 }
 
 /** Facts that a row of a scheme may be told by beside its labels, whatever the speed and wherever it is measured. */
-const rowFacts: readonly Fact[] = ["type", "power", "shaftHeight", "support", "mounting"];
+const besideLabels: readonly Fact[] = ["type", "power", "shaftHeight", "support", "mounting"];
 
 /**
  * Refuses labels that contradict other facts in any scheme that knows them, whether or not it is the one to judge by: a
@@ -72,7 +72,7 @@ export function requireConsistentLabels(schemes: readonly Scheme[], known: Known
   const labels = labelsOf(known);
   if (labels.length === 0) return;
   const told = Object.fromEntries(
-    Object.entries(known).filter(([fact]) => [...rowFacts, ...labels].includes(fact as Fact)),
+    Object.entries(known).filter(([fact]) => [...besideLabels, ...labels].includes(fact as Fact)),
   ) as KnownFacts;
   for (const scheme of schemes) {
     const [own] = without(told, foreignTo(scheme, told), scheme);

@@ -5,6 +5,7 @@ import type { Scheme } from "./scheme";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 import { inOrder } from "./scheme-order";
 import { builtInSchemes } from "./schemes/index";
+import { isForKind } from "./verdict";
 
 /** How many schemes a refusal names. */
 const MOST = 3;
@@ -25,7 +26,7 @@ function reasonOf(scheme: Scheme, machine: MachineRef): string[] {
  */
 export function refuseUnknown(machine: MachineRef, schemes: readonly SchemeRef[] = builtInSchemes): never {
   const known = machineFacts(machine);
-  const ofKind = schemes.map(schemeOf).filter(({ machines }) => machines?.includes(known.type as never) ?? true);
+  const ofKind = schemes.map(schemeOf).filter((one) => isForKind(one, known.type));
   const reasons = inOrder(ofKind, known).flatMap((scheme) => reasonOf(scheme, machine));
   const told = [...new Set(reasons)].slice(0, MOST).join("; ");
   throw new VeladisError("out-of-range", {

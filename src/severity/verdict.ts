@@ -44,6 +44,11 @@ export function verdict(condition: Condition, fact: Fact, known: KnownFacts): Ve
   return wanted.some((label) => labelsAgree(fact as TextFact, label, given as string)) ? "met" : "unmet";
 }
 
+/** True for a scheme that is for machines of a kind, or for any. */
+export function isForKind({ machines }: Scheme, type: FactValue | undefined): boolean {
+  return machines === undefined || (machines as readonly string[]).includes(type as string);
+}
+
 /** The facts that a condition is on. */
 export function factsOf(condition: Condition | undefined): Fact[] {
   return Object.keys(condition ?? {}) as Fact[];
