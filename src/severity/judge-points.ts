@@ -6,7 +6,7 @@ import { type JudgeOptions, judge } from "./judge";
 import type { Zone } from "./kinds";
 import type { MachineRef } from "./machine-facts";
 import { type PointReading, parsePoints, requireDistinct } from "./points";
-import { type PossibleZones, possibleZones } from "./possible-zones";
+import { isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
 import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
 import { unreadDirections } from "./unread-directions";
@@ -65,7 +65,7 @@ function united(points: readonly PointVerdict[], { verdict }: PointVerdict): Pos
   const least = Math.max(...verdicts.map(({ possible }) => zoneLevel(kind, possible[0] as Zone)));
   const possible = possibleOf(verdicts).filter((zone) => zoneLevel(kind, zone) >= least);
   if (possible.join() === verdict.possible.join()) return verdict;
-  const open = verdicts.find(({ headline }) => headline.endsWith("or worse"));
+  const open = verdicts.find(isOrWorse);
   const [from, to] = [possible[0], possible.at(-1)].map((zone) => zones.indexOf(zone as Zone)) as [number, number];
   return possibleZones(kind, zones)(from, to, open?.word);
 }

@@ -12,13 +12,21 @@ export interface PossibleZones<K extends SchemeKind = SchemeKind> {
   readonly word: string;
 }
 
-/** The verdict in few words. */
-function headlineOf(kind: SchemeKind, zones: readonly string[], isOpen: boolean): string {
+/** Zones in few words: one, or from the best to the worst, or worse. */
+export function zonesText(zones: readonly string[], isOpen: boolean): string {
   const [best, worst] = [zones[0] as string, zones.at(-1) as string];
-  const named = kind === "zones" ? `zone ${best}` : best;
-  if (zones.length === 1) return named;
-  if (kind === "acceptance") return "pass or fail, not decided";
-  return isOpen ? `${named} or worse` : `${named} to ${worst}`;
+  return zones.length === 1 ? best : isOpen ? `${best} or worse` : `${best} to ${worst}`;
+}
+
+/** The verdict in few words. */
+export function headlineOf(kind: SchemeKind, zones: readonly string[], isOpen: boolean): string {
+  if (kind === "acceptance" && zones.length > 1) return "pass or fail, not decided";
+  return kind === "zones" ? `zone ${zonesText(zones, isOpen)}` : zonesText(zones, isOpen);
+}
+
+/** True for a verdict that says "or worse": something was not judged. */
+export function isOrWorse({ headline }: Pick<PossibleZones, "headline">): boolean {
+  return headline.endsWith("or worse");
 }
 
 /**

@@ -7,6 +7,7 @@ import { eachReadable } from "./each-readable";
 import type { Judgement } from "./judgement";
 import { judgementIn } from "./judgement-in";
 import type { Zone } from "./kinds";
+import { headlineOf, isOrWorse, zonesText } from "./possible-zones";
 
 /** What the schemes for one place say together. */
 export interface PlaceVerdict {
@@ -21,16 +22,6 @@ export interface PlaceVerdict {
   readonly unread: readonly Unjudged[];
   /** The first refusal, where no scheme for the place can judge such a reading. */
   readonly refusal?: VeladisError | undefined;
-}
-
-function shortOf(zones: readonly Zone[], isOpen: boolean): string {
-  const [best, worst] = [zones[0] as string, zones.at(-1) as string];
-  return zones.length === 1 ? best : isOpen ? `${best} or worse` : `${best} to ${worst}`;
-}
-
-function headlineOf({ kind }: Judgement, short: string, isOne: boolean): string {
-  if (kind === "zones") return `zone ${short}`;
-  return kind === "acceptance" && !isOne ? "pass or fail, not decided" : short;
 }
 
 /**
@@ -60,15 +51,14 @@ export function verdictAtPlace(
   const found = possibleOf(sorted);
   // a scheme that could not judge leaves all open that is worse
   const possible = unread.length === 0 ? found : first.zones.slice(first.zones.indexOf(found[0] as Zone));
-  const isOpen = unread.length > 0 || sorted.some((one) => one.headline.endsWith("or worse"));
-  const short = shortOf(possible, isOpen);
+  const isOpen = unread.length > 0 || sorted.some(isOrWorse);
   const { deciding } = place;
   const depends = sorted.length > 1 && possible.length > 1 && deciding.length > 0;
   return {
     judgements: sorted,
     possible,
-    short,
-    headline: headlineOf(first, short, possible.length === 1),
+    short: zonesText(possible, isOpen),
+    headline: headlineOf(first.kind, possible, isOpen),
     word: depends
       ? `state the ${deciding.join(" and the ")}`
       : unread.length > 0 && possible.length > 1
