@@ -1,10 +1,7 @@
 import { labelAt } from "./machine-labels";
 import { numberAt } from "./machine-numbers";
 import { isNeutral, phraseAt } from "./machine-phrases";
-import { abbreviations, labelled } from "./machine-words";
-
-const NAME = /* @__PURE__ */ (() =>
-  new RegExp(`^(?:${[...labelled, ...Object.keys(abbreviations)].join("|")})(?![a-z])`, "i"))();
+import { LABEL_NAME } from "./machine-words";
 
 /** Which of several a machine is: `No. 2`. How many characters it takes, none where a fact follows. */
 export function tagLength(text: string): number {
@@ -37,7 +34,7 @@ export function strangerBehind(text: string): number {
       space === "" ||
       /driven$/i.test(word) ||
       !isName(word) ||
-      NAME.test(next) ||
+      LABEL_NAME.test(next) ||
       labelAt(next) !== undefined ||
       tagLength(next) > 0
     )

@@ -3,7 +3,7 @@ import { frequency } from "../frequency/index";
 import type { Machine } from "./machine";
 import { phraseAt } from "./machine-phrases";
 import { type UnitSaid, unitAt, unitNames } from "./machine-units";
-import { abbreviations, type Context, labelled } from "./machine-words";
+import { type Context, LABEL_NAME } from "./machine-words";
 import { near } from "./near-words";
 import { kilowattsPer, type PowerText, sizeOf } from "./size";
 
@@ -42,9 +42,6 @@ interface Digits {
   readonly mark: string;
   readonly length: number;
 }
-
-const LABELLED = /* @__PURE__ */ (() =>
-  new RegExp(`^(?:${[...labelled, ...Object.keys(abbreviations)].join("|")})(?![a-z])`, "i"))();
 
 const THOUSANDS = /^\d{1,3}([,'’ \u00a0\u2009\u202f])\d{3}(?:\1\d{3})*(?:\.\d+)?(?![\d.,]*\d)/;
 
@@ -135,7 +132,7 @@ function strangeUnit(behind: string): string {
   const word = behind.trimStart();
   // 178 A is no article
   if (/^[A-GI-Z](?![\w-])/.test(word)) return unit;
-  return LABELLED.test(word) || phraseAt(word) !== undefined ? "" : unit;
+  return LABEL_NAME.test(word) || phraseAt(word) !== undefined ? "" : unit;
 }
 
 /** A number that is not understood, with the word behind it that seems to be its unit. */

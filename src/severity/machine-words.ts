@@ -74,3 +74,7 @@ export const labelled = [
 
 /** Names of labels cut short, before a numeral: `cat. II`. */
 export const abbreviations = { cat: "category", gr: "group", cl: "class" } as const;
+
+/** The name of a fact whose label follows, whole or cut short, at the beginning of a text. */
+export const LABEL_NAME = /* @__PURE__ */ (() =>
+  new RegExp(`^(?:${[...labelled, ...Object.keys(abbreviations)].join("|")})(?![a-z])`, "i"))();
