@@ -43,7 +43,8 @@ export function judgementIn(
   const openBecause = clippedBecause(readings) ?? plan.openBecause;
   const upTo = openBecause === undefined ? mostOf(criteria, zones, at) : zones.length - 1;
   const { possible, worst, headline, word } = plan.possible(at, upTo, openBecause);
-  const assumed = criteria.map((one) => one.assumed).reduce((all, own) => union(all, own));
+  let { assumed } = criteria[0] as CriterionJudgement;
+  for (let i = 1; i < criteria.length; i++) assumed = union(assumed, (criteria[i] as CriterionJudgement).assumed);
   const loop = readingCautions(readings);
   // written out: a copy of the governing criterion with parts added to it costs more than all the rest
   return Object.freeze({
