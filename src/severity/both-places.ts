@@ -2,13 +2,9 @@ import { badnessOf, possibleOf, unitedParts, worstFirst } from "./combined-judge
 import type { Fact } from "./facts";
 import type { Judgement } from "./judgement";
 import type { Zone } from "./kinds";
+import { WORSE_PLACE, withoutPlace } from "./place-text";
 import type { PlaceVerdict } from "./verdict-at-place";
 import type { Verdict } from "./verdict-of";
-
-/** What was assumed of anything but the place. */
-function withoutPlace(texts: readonly string[]): readonly string[] {
-  return texts.filter((text) => !text.startsWith("place "));
-}
 
 /**
  * The verdict on a displacement of which nobody said whether it was measured on the housing or on the shaft: where both
@@ -30,9 +26,7 @@ export function bothPlaces(housing: PlaceVerdict, shaft: PlaceVerdict, deciding:
   const found = possibleOf(judgements);
   const open = Object.freeze(first.zones.slice(first.zones.indexOf(found[0] as Zone)));
   const possible = same ? mine.possible : places.length < 2 ? open : found;
-  const place = same
-    ? "place: not given; housing and shaft come to the same"
-    : "place: not given, and the worse of housing and shaft is taken";
+  const place = same ? "place: not given; housing and shaft come to the same" : WORSE_PLACE;
   return Object.freeze({
     ...first,
     ...parts,

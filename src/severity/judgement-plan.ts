@@ -2,6 +2,7 @@ import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
 import { outsideBand } from "./outside-band";
+import { isOfPlace } from "./place-text";
 import type { PlacedMachine } from "./placed-machine";
 import { type PossibleZones, possibleZones } from "./possible-zones";
 import { requireCriterion } from "./require-criterion";
@@ -26,7 +27,7 @@ function assumedPlace(
   { scheme: { place }, facts, assumedFacts }: PlacedMachine,
   readings: readonly Amplitude[],
 ): string[] {
-  if (assumedFacts.some((text) => text.startsWith("place "))) return [];
+  if (assumedFacts.some(isOfPlace)) return [];
   if (facts.place !== undefined || readings.every(({ quantity }) => quantity !== "displacement")) return [];
   const other = place === "housing" ? "shaft" : "housing";
   return [`place ${place}: not given; a displacement of the ${other} needs a table for the ${other}`];

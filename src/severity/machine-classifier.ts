@@ -2,6 +2,7 @@ import { parsedType } from "../reading/index";
 import { admittedPlaces } from "./admitted-places";
 import { type ClassifierOptions, type CompiledClassifier, compiledClassifier } from "./compiled-classifier";
 import type { MachineRef } from "./machine-facts";
+import { WORSE_PLACE, withoutPlace } from "./place-text";
 import type { PlacedMachine } from "./placed-machine";
 import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
@@ -18,8 +19,6 @@ const keys: Readonly<Record<keyof MachineClassifierOptions, true>> = /* @__PURE_
   assume: true,
   schemes: true,
 });
-
-const WORSE_PLACE = "place: not given, and the worse of housing and shaft is taken";
 
 /** A judge of many readings of one machine by every scheme that its known facts admit. */
 export interface MachineClassifier extends CompiledClassifier {
@@ -60,7 +59,6 @@ export function machineClassifier(
   const ids = Object.freeze(found.map(({ scheme }) => scheme.id));
   const isBoth = new Set(found.map(({ scheme }) => scheme.place)).size > 1;
   if (!isBoth) return Object.freeze(Object.assign(judge, { schemes: ids }));
-  const others = judge.assumedFacts.filter((text) => !text.startsWith("place "));
-  const assumedFacts = Object.freeze([WORSE_PLACE, ...others]);
+  const assumedFacts = Object.freeze([WORSE_PLACE, ...withoutPlace(judge.assumedFacts)]);
   return Object.freeze(Object.assign(judge, { schemes: ids, assumedFacts }));
 }

@@ -3,6 +3,7 @@ import { admittedMachines } from "./admitted-machines";
 import type { SchemeKind } from "./kinds";
 import { type CriterionLimits, placedLimits } from "./limits-for";
 import { type MachineRef, machineFacts } from "./machine-facts";
+import { withoutPlace } from "./place-text";
 import type { Assume } from "./placed-machine";
 import { refuseUnknown } from "./refuse-unknown";
 import { requireOptions } from "./require-options";
@@ -74,8 +75,7 @@ export function schemesFor(machine: MachineRef, options: SchemesForOptions = {})
   return machines.map((one) => {
     const { scheme, machineClass, setAside } = one;
     // of either place nothing is assumed
-    const isPlace = (text: string): boolean => asked === "either" && text.startsWith("place ");
-    const assumedFacts = one.assumedFacts.filter((text) => !isPlace(text));
+    const assumedFacts = asked === "either" ? withoutPlace(one.assumedFacts) : one.assumedFacts;
     const limits = (): readonly CriterionLimits[] => placedLimits(one);
     return Object.freeze({ scheme, kind: scheme.kind, machineClass, assumedFacts, setAside, limits });
   });
