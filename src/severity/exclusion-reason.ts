@@ -1,7 +1,8 @@
 import { shown } from "../core/index";
+import { factText } from "./fact-text";
 import { type Fact, facts } from "./facts";
 import { type Interval, intervalText } from "./interval";
-import type { KnownFacts } from "./machine";
+import type { FactValue, KnownFacts } from "./machine";
 import { conditionText, labels } from "./machine-class";
 import type { MachineType } from "./machine-types";
 import type { Condition, Exclusion, Scheme } from "./scheme";
@@ -20,10 +21,7 @@ export interface ExclusionReason {
 function received(fact: Fact, known: KnownFacts): string {
   const entry = facts[fact];
   const value = factOf(fact, known);
-  if (!("unit" in entry)) return shown(value);
-  if (typeof value === "number") return `${Number(value.toPrecision(6))} ${entry.unit}`;
-  const [low, high] = (value as readonly number[]).map((one) => Number(one.toPrecision(6))) as [number, number];
-  return high > 1e12 ? `${low} ${entry.unit} or more` : `${low} to ${high} ${entry.unit}`;
+  return "unit" in entry ? factText(value as Exclude<FactValue, string>, entry.unit) : shown(value);
 }
 
 function expected(fact: Fact, wanted: Condition[Fact], where: string): string {

@@ -1,5 +1,6 @@
-import { type Fact, facts, isNumberFact } from "./facts";
-import type { KnownFacts } from "./machine";
+import { factText } from "./fact-text";
+import { type Fact, facts } from "./facts";
+import type { FactValue, KnownFacts } from "./machine";
 import type { Condition, Scheme } from "./scheme";
 import { factsOf } from "./verdict";
 
@@ -39,13 +40,9 @@ export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
       .filter((fact) => !(sized && (fact === "power" || fact === "shaftHeight")))
       .map((fact) => {
         const entry = facts[fact];
-        const unit = isNumberFact(fact) && "unit" in entry ? ` ${entry.unit}` : "";
-        const value = known[fact];
-        const text = [value]
-          .flat()
-          .map((one) => (typeof one === "number" ? Number(one.toPrecision(6)) : one))
-          .join(" to ");
-        return `${fact} ${text}${unit}: plays no part in ${standard} (${edition})`;
+        const value = known[fact] as FactValue;
+        const text = "unit" in entry && typeof value !== "string" ? factText(value, entry.unit) : value;
+        return `${fact} ${text}: plays no part in ${standard} (${edition})`;
       })
   );
 }
