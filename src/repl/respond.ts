@@ -31,15 +31,13 @@ function namesText({ variables }: Session): string {
  * @throws {@link VeladisError} as {@link evaluateLine} and {@link helpText}
  */
 export async function respond(line: string, session: Session): Promise<Response> {
-  const [, word, topic] = /^\s*(help|names|exit|quit)(?:\s+(\S+))?\s*$/i.exec(line) ?? [];
+  if (isExit(line)) return "exit";
+  const [, word, topic] = /^\s*(help|names)(?:\s+(\S+))?\s*$/i.exec(line) ?? [];
   switch (word?.toLowerCase()) {
     case "help":
       return { text: helpText(topic) };
     case "names":
       return { text: namesText(session) };
-    case "exit":
-    case "quit":
-      return "exit";
   }
   if (line.trim() === "" || line.trimStart().startsWith("#")) return { text: "" };
   const answer = await evaluateLine(line, session);
