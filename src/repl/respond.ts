@@ -2,6 +2,7 @@ import { equivalents } from "../amplitude/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { evaluateLine } from "./evaluate-line";
 import { helpText } from "./help";
+import { hasOpenBracket } from "./open-bracket";
 import type { Session } from "./session";
 import { behind, valueText } from "./value";
 
@@ -53,6 +54,5 @@ export function isExit(line: string): boolean {
 /** Whether a line breaks off: within brackets or quotes, or behind an operator. */
 export function isUnfinished(line: string): boolean {
   const bare = line.replace(/"[^"]*"/g, "");
-  const count = (letters: RegExp): number => bare.match(letters)?.length ?? 0;
-  return bare.includes('"') || count(/[([]/g) > count(/[)\]]/g) || /([-+*/^,=]|\bto)\s*$/.test(bare);
+  return bare.includes('"') || hasOpenBracket(line) || /([-+*/^,=]|\bto)\s*$/.test(bare);
 }
