@@ -3,7 +3,7 @@ import { format } from "../../reading/index";
 import { changeFromBaseline, type Judgement, judgePoints, schemeById } from "../../severity/index";
 import type { Io } from "../input/io";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
-import { namedScheme, requireSchemeOrMachine } from "../options/named-scheme";
+import { statedScheme } from "../options/named-scheme";
 import type { Given } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
 import { changeText } from "../print/change-text";
@@ -34,8 +34,7 @@ function refuseSince(): never {
 export async function judgeReadings({ values, texts }: Given<typeof judgePage.options>, io: Io): Promise<number> {
   const digits = digitsOf(values.digits);
   const { machine, since, explain, json } = values;
-  requireSchemeOrMachine(values.scheme, machine);
-  const scheme = values.scheme === undefined ? undefined : await namedScheme(values.scheme);
+  const scheme = await statedScheme(values.scheme, machine);
   const crest = values["crest-factor"];
   const settings: JudgeSettings = {
     ...{ scheme, machine, strict: values.strict },
