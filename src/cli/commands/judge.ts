@@ -40,13 +40,14 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
     ...{ scheme, machine, strict: values.strict },
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
+  const options = judgeOptions(settings);
   const judged = judgeOf(settings);
   const changeOf = (written: string, judgement: Judgement) =>
     since === undefined
       ? undefined
       : changeFromBaseline(written, since, {
           scheme: scheme ?? schemeById(judgement.scheme),
-          assume: judgeOptions(settings).assume ?? "lowest limits",
+          assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
         });
   const ofReading = (written: string, form: Form, extra: object): string => {
@@ -64,7 +65,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
   };
   const ofPoints = (written: string, form: Form, extra: object): string => {
     if (since !== undefined) refuseSince();
-    const answer = judgePoints(written, machine, { ...judgeOptions(settings), ...(scheme && { scheme }) });
+    const answer = judgePoints(written, machine, { ...options, ...(scheme && { scheme }) });
     const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
     if (form === "data") {
       const text = `${answer.governing.point}: ${answer.headline}`;
