@@ -2,6 +2,7 @@ import { equivalents } from "../amplitude/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { evaluateLine } from "./evaluate-line";
 import { helpText } from "./help";
+import { hasOpenBracket } from "./open-bracket";
 import type { Session } from "./session";
 import { behind, valueText } from "./value";
 
@@ -31,15 +32,13 @@ function namesText({ variables }: Session): string {
  * @throws {@link VeladisError} as {@link evaluateLine} and {@link helpText}
  */
 export async function respond(line: string, session: Session): Promise<Response> {
-  const [, word, topic] = /^\s*(help|names|exit|quit)(?:\s+(\S+))?\s*$/i.exec(line) ?? [];
+  if (isExit(line)) return "exit";
+  const [, word, topic] = /^\s*(help|names)(?:\s+(\S+))?\s*$/i.exec(line) ?? [];
   switch (word?.toLowerCase()) {
     case "help":
       return { text: helpText(topic) };
     case "names":
       return { text: namesText(session) };
-    case "exit":
-    case "quit":
-      return "exit";
   }
   if (line.trim() === "" || line.trimStart().startsWith("#")) return { text: "" };
   const answer = await evaluateLine(line, session);
@@ -55,6 +54,5 @@ export function isExit(line: string): boolean {
 /** Whether a line breaks off: within brackets or quotes, or behind an operator. */
 export function isUnfinished(line: string): boolean {
   const bare = line.replace(/"[^"]*"/g, "");
-  const count = (letters: RegExp): number => bare.match(letters)?.length ?? 0;
-  return bare.includes('"') || count(/[([]/g) > count(/[)\]]/g) || /([-+*/^,=]|\bto)\s*$/.test(bare);
+  return bare.includes('"') || hasOpenBracket(line) || /([-+*/^,=]|\bto)\s*$/.test(bare);
 }

@@ -1,6 +1,7 @@
 import { shown, VeladisError } from "../core/index";
 import { joinedPeaks } from "../sentence/index";
 import { type Literal, literalsOf } from "./literals";
+import { hasOpenBracket } from "./open-bracket";
 import { knownNames } from "./walk";
 
 /** A line of the calculator taken apart. */
@@ -66,9 +67,7 @@ function checkTargets(name: string | undefined, targets: readonly string[]): voi
 
 /** Refuses a `to` within an expression: types stand behind the whole of it. */
 function checkPlaceOfTo(before: string, behind: string, line: string): void {
-  const bare = before.replace(/"[^"]*"?/g, "");
-  const open = (bare.match(/[([]/g)?.length ?? 0) > (bare.match(/[)\]]/g)?.length ?? 0);
-  if (!open && !/\s[+*<>]\s|\sto\s/i.test(behind)) return;
+  if (!hasOpenBracket(before) && !/\s[+*<>]\s|\sto\s/i.test(behind)) return;
   throw new VeladisError("syntax", {
     expected:
       'one "to" at the end of a line, behind the whole expression and outside brackets; convert first, on a line of its own, as in c2 = c to g rms, then use c2',

@@ -3,7 +3,7 @@ import { format } from "../../reading/index";
 import { changeFromBaseline, type Judgement, judgePoints, schemeById } from "../../severity/index";
 import type { Io } from "../input/io";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
-import { namedScheme, requireSchemeOrMachine } from "../options/named-scheme";
+import { statedScheme } from "../options/named-scheme";
 import type { Given } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
 import { changeText } from "../print/change-text";
@@ -34,20 +34,20 @@ function refuseSince(): never {
 export async function judgeReadings({ values, texts }: Given<typeof judgePage.options>, io: Io): Promise<number> {
   const digits = digitsOf(values.digits);
   const { machine, since, explain, json } = values;
-  requireSchemeOrMachine(values.scheme, machine);
-  const scheme = values.scheme === undefined ? undefined : await namedScheme(values.scheme);
+  const scheme = await statedScheme(values.scheme, machine);
   const crest = values["crest-factor"];
   const settings: JudgeSettings = {
     ...{ scheme, machine, strict: values.strict },
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
+  const options = judgeOptions(settings);
   const judged = judgeOf(settings);
   const changeOf = (written: string, judgement: Judgement) =>
     since === undefined
       ? undefined
       : changeFromBaseline(written, since, {
           scheme: scheme ?? schemeById(judgement.scheme),
-          assume: judgeOptions(settings).assume ?? "lowest limits",
+          assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
         });
   const ofReading = (written: string, form: Form, extra: object): string => {
@@ -65,7 +65,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
   };
   const ofPoints = (written: string, form: Form, extra: object): string => {
     if (since !== undefined) refuseSince();
-    const answer = judgePoints(written, machine, { ...judgeOptions(settings), ...(scheme && { scheme }) });
+    const answer = judgePoints(written, machine, { ...options, ...(scheme && { scheme }) });
     const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
     if (form === "data") {
       const text = `${answer.governing.point}: ${answer.headline}`;

@@ -4,16 +4,19 @@ import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";
 import { alone } from "../options/parsed-arguments";
 import { exitCodes } from "../print/exit-codes";
-import { type JudgedBy, schemeList, selectionText } from "../print/scheme-list";
+import { type JudgedSelection, schemeList, selectionText } from "../print/scheme-list";
 import { schemePage } from "../print/scheme-page";
 import type { schemesPage } from "./schemes-page";
 
-/** The schemes by which `judge` judges a machine, or why it refuses to. */
-function judgedBy(machine: string): JudgedBy {
+/** The schemes for a machine, and which of them `judge` uses, or why it refuses to judge. */
+function judgedSelection(machine: string): JudgedSelection {
+  const { candidates, ...others } = selectSchemes(machine);
+  const marked = (used: readonly string[]) => candidates.map((one) => ({ ...one, judges: used.includes(one.scheme) }));
   try {
-    return schemesFor(machine, { place: "either" }).map(({ scheme }) => scheme.id);
+    const used = schemesFor(machine, { place: "either" }).map(({ scheme }) => scheme.id);
+    return { ...others, candidates: marked(used) };
   } catch (error) {
-    if (error instanceof VeladisError) return error.message;
+    if (error instanceof VeladisError) return { ...others, candidates: marked([]), refusal: error.message };
     throw error;
   }
 }
@@ -23,14 +26,9 @@ export async function printSchemes({ values, texts }: Given<typeof schemesPage.o
   const line = (value: unknown): string => `${JSON.stringify(value)}\n`;
   if (values.machine !== undefined) {
     alone("machine", texts);
-    const selection = selectSchemes(values.machine);
-    const used = judgedBy(values.machine);
-    const candidates = selection.candidates.map((one) => ({
-      ...one,
-      judges: typeof used !== "string" && used.includes(one.scheme),
-    }));
-    const rows = [...candidates, ...(values.all ? selection.excluded : [])];
-    await io.out(values.json ? rows.map(line).join("") : selectionText(selection, values.all, used));
+    const selection = judgedSelection(values.machine);
+    const rows = [...selection.candidates, ...(values.all ? selection.excluded : [])];
+    await io.out(values.json ? rows.map(line).join("") : selectionText(selection, values.all));
   } else if (texts.length > 0) {
     const schemes = texts.map(schemeById);
     await io.out(values.json ? schemes.map(line).join("") : schemes.map(schemePage).join("\n"));

@@ -1,4 +1,12 @@
-import { classify, type JudgeOptions, judge, type ReadingRef, type Scheme, type Verdict } from "../../severity/index";
+import {
+  type Assume,
+  classify,
+  type JudgeOptions,
+  judge,
+  type ReadingRef,
+  type Scheme,
+  type Verdict,
+} from "../../severity/index";
 
 /** What is told of how to judge. */
 export interface JudgeSettings {
@@ -10,7 +18,7 @@ export interface JudgeSettings {
 }
 
 /** What is told of how to judge, as options of the library. */
-export function judgeOptions({ strict, crestFactor }: JudgeSettings): JudgeOptions {
+export function judgeOptions({ strict, crestFactor }: JudgeSettings): JudgeOptions & { readonly assume: Assume } {
   return { assume: strict ? "nothing" : "lowest limits", ...(crestFactor !== undefined && { crestFactor }) };
 }
 

@@ -7,12 +7,13 @@ export async function namedScheme(name: string): Promise<Scheme> {
 }
 
 /**
- * Refuses to judge with neither a scheme nor a machine.
+ * The scheme that an option names; undefined without one, where the facts of the machine admit the schemes.
  *
- * @throws {@link VeladisError} `missing-fact`
+ * @throws {@link VeladisError} `missing-fact` with neither a scheme nor a machine, and as {@link namedScheme}
  */
-export function requireSchemeOrMachine(name: string | undefined, machine: string): void {
-  if (name !== undefined || machine.trim() !== "") return;
+export async function statedScheme(name: string | undefined, machine: string): Promise<Scheme | undefined> {
+  if (name !== undefined) return namedScheme(name);
+  if (machine.trim() !== "") return undefined;
   throw new VeladisError("missing-fact", {
     expected:
       'the machine, as in --machine "pump 90 kW 2980 r/min rigid", or a scheme, as in --scheme iso-10816-3-2009',

@@ -1,4 +1,4 @@
-import { countLimits, type Scheme, type Selection } from "../../severity/index";
+import { type Candidate, countLimits, type Scheme, type Selection } from "../../severity/index";
 import { labelled } from "./labelled";
 import { textTable } from "./text-table";
 import { wrapped } from "./wrapped";
@@ -28,16 +28,20 @@ veladis schemes <scheme> prints one; --machine "<machine>" lists those for a mac
 `;
 }
 
-/** The ids of the schemes by which `judge` judges a machine, or why it does not. */
-export type JudgedBy = readonly string[] | string;
+/** The schemes for a machine, and which of them `judge` uses. */
+export interface JudgedSelection extends Omit<Selection, "candidates"> {
+  readonly candidates: readonly (Candidate & { readonly judges: boolean })[];
+  /** Why `judge` refuses such a machine. */
+  readonly refusal?: string;
+}
 
 /**
  * The schemes for a machine, in the order of `judge`, those that it uses marked, with what each asks and assumes; then
  * why the nearest others are not.
  */
-export function selectionText({ candidates, excluded, missing }: Selection, all: boolean, judgedBy: JudgedBy): string {
+export function selectionText({ candidates, excluded, missing, refusal }: JudgedSelection, all: boolean): string {
   const rows = candidates.map((one) => [
-    typeof judgedBy !== "string" && judgedBy.includes(one.scheme) ? ">" : "",
+    one.judges ? ">" : "",
     one.scheme,
     one.kind,
     one.withdrawn ? "withdrawn" : "",
@@ -60,9 +64,9 @@ export function selectionText({ candidates, excluded, missing }: Selection, all:
     })
     .join("");
   const mark =
-    typeof judgedBy === "string"
-      ? `judge refuses such a machine: ${judgedBy}`
-      : "> veladis judge uses these; of a displacement without its place also those for the shaft";
+    refusal === undefined
+      ? "> veladis judge uses these; of a displacement without its place also those for the shaft"
+      : `judge refuses such a machine: ${refusal}`;
   return [
     table,
     candidates.length > 0 ? `\n${wrapped(mark)}` : "",

@@ -4,7 +4,7 @@ import { type Scheme, schemesFor, type Verdict } from "../../severity/index";
 import type { Band, Overall } from "../../signal/index";
 import { type UnitSymbol, units } from "../../units/index";
 import { judgeOf } from "../options/judge-of";
-import { namedScheme, requireSchemeOrMachine } from "../options/named-scheme";
+import { statedScheme } from "../options/named-scheme";
 import { judgementText } from "../print/judgement-text";
 
 /** The schemes that are to judge the levels of a record. */
@@ -58,15 +58,13 @@ function widestBand(schemes: readonly Scheme[]): Band | undefined {
  * The judge of a machine's record, by the scheme that is named, else by all that the machine's facts admit.
  *
  * @throws {@link VeladisError} `missing-fact` for schemes of shaft vibration and samples that are no displacement, and
- *   all of {@link namedScheme} and {@link schemesFor}
+ *   all of {@link statedScheme} and {@link schemesFor}
  */
 export async function recordJudge(unit: UnitSymbol, name: string | undefined, machine: string): Promise<RecordJudge> {
-  requireSchemeOrMachine(name, machine);
-  const scheme = name === undefined ? undefined : await namedScheme(name);
+  const scheme = await statedScheme(name, machine);
   const { quantity } = units[unit];
   const place = quantity === "displacement" ? "either" : "housing";
-  const admitted = scheme === undefined ? schemesFor(machine, { place }) : [];
-  const schemes = scheme === undefined ? admitted.map((one) => one.scheme) : [scheme];
+  const schemes = scheme === undefined ? schemesFor(machine, { place }).map((one) => one.scheme) : [scheme];
   const [first] = schemes as [Scheme, ...Scheme[]];
   if (quantity !== "displacement" && schemes.every(({ place }) => place === "shaft")) {
     throw new VeladisError("missing-fact", {
