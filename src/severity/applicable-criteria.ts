@@ -1,7 +1,7 @@
 import { VeladisError } from "../core/index";
 import { type Detector, detectors } from "../detectors/index";
 import type { Amplitude } from "../reading/index";
-import type { Quantity } from "../units/index";
+import { quantities } from "../units/index";
 import { criterionType } from "./criterion-type";
 import type { Interval } from "./interval";
 import type { FactValue, KnownFacts } from "./machine";
@@ -54,9 +54,6 @@ export function applies({ when }: Criterion, known: KnownFacts): boolean | undef
   return found === "unknown" ? undefined : found === "met";
 }
 
-/** How often a quantity is differentiated from displacement. */
-const derivative: Readonly<Record<Quantity, number>> = { displacement: 0, velocity: 1, acceleration: 2 };
-
 /** The lowest running frequency that is possible, in hertz. */
 function lowestRunning(speed: FactValue | undefined): number | undefined {
   if (speed === undefined) return undefined;
@@ -89,7 +86,7 @@ function judgedAs(
   if (reading.hertz !== undefined) return { criterion, reading, bound: "exact" };
   const hertz = lowestRunning(speed);
   if (hertz === undefined) return `needs the frequency of the ${reading.quantity}, or the running speed`;
-  return { criterion, reading, bound: derivative[quantity] > derivative[reading.quantity] ? "least" : "most", hertz };
+  return { criterion, reading, bound: quantities[quantity] > quantities[reading.quantity] ? "least" : "most", hertz };
 }
 
 /**
