@@ -1,5 +1,5 @@
 import { VeladisError } from "../core/index";
-import { type Detector, detectors } from "../detectors/index";
+import { type Detector, detectors, suits } from "../detectors/index";
 import type { Amplitude } from "../reading/index";
 import { quantities } from "../units/index";
 import { criterionType } from "./criterion-type";
@@ -30,13 +30,6 @@ export interface Applicable {
 export interface Unjudged {
   readonly as: string;
   readonly because: string;
-}
-
-/** How well a detector suits a column: itself, of its family (peak values, or means), or not. */
-function suits(column: Detector, reading: Detector): number {
-  if (column === reading) return 2;
-  const peak = (detector: Detector): boolean => detector !== "rms" && detector !== "avg";
-  return peak(column) === peak(reading) ? 1 : 0;
 }
 
 /** The reading to judge by a criterion: of its quantity, of its detector, or else one whose frequency is known. */
