@@ -1,5 +1,5 @@
 export { agreedHertz } from "./agreed-hertz";
-export { type Amplitude, amplitudeIn, type Level, type LoopState, loopStates } from "./amplitude";
+export { type Amplitude, amplitudeIn, isClipped, type Level, type LoopState, loopStates } from "./amplitude";
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { checkedSteps } from "./checked-steps";
 export { type FormatOptions, format } from "./format";
