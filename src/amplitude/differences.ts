@@ -3,6 +3,7 @@ import { requireRelated } from "../detectors/index";
 import { type Amplitude, agreedHertz, amplitudeOf, format } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import { derivedAmplitude, linearAmplitude, linearTypeOf } from "./derived-amplitude";
+import { vectorDistance } from "./vector-distance";
 
 const FORM = 'a reading such as "3 mil pp"';
 
@@ -46,9 +47,7 @@ export function vectorDifference(
   requireRelated(first.detector, "rms", undefined);
   requireFinite(degrees, "an angle in degrees");
   const hertz = agreedHertz(first.hertz, second.hertz === undefined ? undefined : { hertz: second.hertz });
-  // by half the angle, so that nothing is lost between two that are nearly alike
-  const half = Math.sin((degrees * Math.PI) / 360);
-  const value = Math.hypot(first.value - second.value, 2 * Math.sqrt(first.value * second.value) * half);
+  const value = vectorDistance(first.value, second.value, degrees);
   const step = { does: "vector difference", by: degrees, assumed: Object.freeze(["one-frequency"] as const) } as const;
   return Object.freeze({ ...derivedAmplitude([first, second], value, step), hertz });
 }

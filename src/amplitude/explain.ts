@@ -11,6 +11,7 @@ import {
   wholeSteps,
 } from "../reading/index";
 import { conversionSteps, type ExplainedStep, type Operation, type PlannedStep } from "./conversion-steps";
+import { vectorDistance } from "./vector-distance";
 
 /** The arithmetic that led to an answer, line by line. */
 export interface Explanation {
@@ -32,7 +33,7 @@ const arithmetic: Readonly<Record<Exclude<Operation, "given">, (x: readonly numb
   sum: (x) => x.reduce((sum, one) => sum + one, 0),
   difference: ([x = 0, ...less]) => less.reduce((rest, one) => rest - one, x),
   rss: (x) => Math.hypot(...x),
-  "vector difference": ([x = 0, y = 0], by) => Math.hypot(x - y, 2 * Math.sqrt(x * y) * Math.sin((by * Math.PI) / 360)),
+  "vector difference": ([x = 0, y = 0], by) => vectorDistance(x, y, by),
   "rss difference": ([x = 0, y = 0]) => Math.sqrt((x - y) * (x + y)),
   largest: (x) => Math.max(...x),
   smallest: (x) => Math.min(...x),

@@ -1,6 +1,5 @@
 import {
   finiteResult,
-  frozen,
   parseNumeral,
   requirePositive,
   requireText,
@@ -12,11 +11,11 @@ import {
   type Amplitude,
   type Assumption,
   amplitudeIn,
+  historyTo,
   type Made,
   madeOf,
-  ownHistory,
-  type Step,
   union,
+  withStep,
 } from "../reading/index";
 import { type UnitSymbol, unitSymbol, units } from "../units/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
@@ -126,27 +125,23 @@ export function sensor(sensitivity: string): Sensor {
       return Object.freeze({ value: volts, unit, detector, ...(state !== undefined && { state }), assumed, history });
     },
     reading(voltage: string | VoltageReading, as: string, options?: ConvertOptions): ConvertedAmplitude {
-      const { value, unit, detector, state, history } =
-        typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage);
+      const given = typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage);
+      const { value, unit, detector, state } = given;
       const volts = voltageIn(value, unit, own.voltage);
       const type = `${own.unit} ${detector}`;
       const vibration = volts / scale;
-      const way: Step[] = history === undefined ? [] : [...history];
-      const add = (step: Omit<Step, "of">) => {
-        way.push(way.length === 0 ? step : { ...step, of: [way.length - 1] });
-      };
-      const [given, last] = [`${unit} ${detector}`, way.at(-1)];
-      if (last === undefined) add({ does: "given", value, type: given });
-      else if (last.value !== value || last.type !== given) way.push({ does: "replaced", value, type: given });
       const by = voltageIn(1, unit, own.voltage);
-      if (by !== 1) add({ does: "scale", value: volts, type: `${own.voltage} ${detector}`, by });
-      add({ does: "scale", value: vibration, type, over: scale, note: `sensor of ${written}` });
-      const assumed = way.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), []);
+      const before = historyTo(value, `${unit} ${detector}`, given);
+      const inOwn =
+        by === 1 ? before : withStep(before, { does: "scale", value: volts, type: `${own.voltage} ${detector}`, by });
+      const note = `sensor of ${written}`;
+      const history = withStep(inOwn, { does: "scale", value: vibration, type, over: scale, note });
+      const assumed = history.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), []);
       const measured = {
         ...amplitudeIn(type, vibration),
         ...(state !== undefined && { state }),
         assumed,
-        history: ownHistory(frozen(way)),
+        history,
       };
       return convertAmplitude(Object.freeze(measured), as, options);
     },

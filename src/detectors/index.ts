@@ -9,3 +9,4 @@ export {
 export { detectorSymbol, findDetector, unknownDetector } from "./detector-symbol";
 export { requireRelated } from "./related";
 export { sineRatio } from "./sine-ratio";
+export { suits } from "./suits";

@@ -16,7 +16,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, type Assumption, amplitudeOf } from "../reading/index";
+import { type Amplitude, type Assumption, amplitudeOf, isClipped } from "../reading/index";
 import { type ChannelSettings, sensorFaults, timerResets } from "./trip-settings";
 
 /** Relative allowance for float noise on times, towards the trip; levels have that of {@link FLOAT_NOISE}. */
@@ -59,7 +59,7 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
     const linear = linearAmplitude(notedAmplitude(amplitudeOf(threshold), "threshold"));
     requirePositive(linear.value, "a threshold above zero");
-    if (linear.state !== undefined && linear.state !== "in range") {
+    if (isClipped(linear.state)) {
       throw new VeladisError("out-of-range", {
         expected: "a threshold within the range of the loop that it came by",
         received: `one ${linear.state}`,

@@ -21,6 +21,11 @@ export const loopStates: readonly LoopState[] = /* @__PURE__ */ Object.freeze([
 /** Where in the range of its loop a signal lies; outside, the reading is clipped and the true one unknown. */
 export type LoopState = "in range" | "below range" | "above range";
 
+/** Whether a reading came by a loop out of its range. */
+export function isClipped(state: LoopState | undefined): state is Exclude<LoopState, "in range"> {
+  return state !== undefined && state !== "in range";
+}
+
 /** One reading with all that its meaning needs, and the way it came by. */
 export interface Amplitude {
   /** Zero or more, in `unit`, by `detector`; linear also where the reading was a level. */

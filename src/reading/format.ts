@@ -1,5 +1,5 @@
 import { requireGiven } from "../core/index";
-import type { Amplitude } from "./amplitude";
+import { type Amplitude, isClipped } from "./amplitude";
 import { checkedAmplitude } from "./checked-amplitude";
 import { parsedType } from "./parsed-type";
 import { significant } from "./significant";
@@ -50,7 +50,7 @@ export function format(
   const { value, unit, detector, level, state } = checkedAmplitude(
     requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"'),
   );
-  const clipped = state === undefined || state === "in range" ? "" : ` (${state})`;
+  const clipped = isClipped(state) ? ` (${state})` : "";
   if (level) return `${decibelText(level.decibels, digits)} dB re ${level.re}${clipped}`;
   return `${significant(value, digits)} ${unit} ${detector}${clipped}`;
 }

@@ -21,18 +21,25 @@ export function union<Item>(one: readonly Item[] = [], other: readonly Item[] = 
   return Object.freeze(all);
 }
 
-/**
- * The steps that led to an amplitude; of a reading as it was given, that it was given. Where the value is no longer
- * the one that the last step gave, a step says so: nothing may hide that it was replaced.
- */
-export function historyOf(amplitude: Amplitude): readonly Step[] {
-  const { history = [], hertz } = amplitude;
-  const [value, type] = [writtenValue(amplitude), writtenIn(amplitude)];
+/** The steps that led to a value: as {@link historyOf}, of what is no vibration too. */
+export function historyTo(
+  value: number,
+  type: string,
+  { history = [], hertz }: Pick<Amplitude, "history"> & { readonly hertz?: number | undefined },
+): readonly Step[] {
   const last = history.at(-1);
   if (last?.value === value && last.type === type) return history;
   const does = last === undefined ? "given" : "replaced";
   const told = Object.freeze(hertz === undefined ? { does, value, type } : { does, value, type, hertz });
   return [...history, told];
+}
+
+/**
+ * The steps that led to an amplitude; of a reading as it was given, that it was given. Where the value is no longer
+ * the one that the last step gave, a step says so: nothing may hide that it was replaced.
+ */
+export function historyOf(amplitude: Amplitude): readonly Step[] {
+  return historyTo(writtenValue(amplitude), writtenIn(amplitude), amplitude);
 }
 
 const own = /* @__PURE__ */ new WeakSet<readonly Step[]>();

@@ -1,9 +1,9 @@
 export { agreedHertz } from "./agreed-hertz";
-export { type Amplitude, amplitudeIn, type Level, type LoopState, loopStates } from "./amplitude";
+export { type Amplitude, amplitudeIn, isClipped, type Level, type LoopState, loopStates } from "./amplitude";
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { checkedSteps } from "./checked-steps";
 export { type FormatOptions, format } from "./format";
-export { historyOf, type Made, madeOf, ownHistory, union, worstState, writtenIn } from "./history";
+export { historyOf, historyTo, type Made, madeOf, ownHistory, union, worstState, writtenIn } from "./history";
 export { linearType } from "./linear-type";
 export { madeOfOne, type Unfinished, withStep } from "./made-of-one";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";

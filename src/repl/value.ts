@@ -1,5 +1,5 @@
 import { shown, VeladisError } from "../core/index";
-import { type Amplitude, assumedText, format, significant } from "../reading/index";
+import { type Amplitude, assumedText, format, isClipped, significant } from "../reading/index";
 
 /** A result that is printed as prepared text, with its data beside it: a judgement, proposed setpoints, a change. */
 export interface Report {
@@ -60,7 +60,7 @@ type Way = Parameters<typeof assumedText>[0];
 /** What to know of the way an answer came by, where no reading stands before it: all that was assumed, and its loop. */
 export function wayWords({ state, ...answer }: Way & Pick<Amplitude, "state">): string {
   const assumed = assumedText(answer).slice(1, -1);
-  const loop = state === undefined || state === "in range" ? "" : `${state} of its loop`;
+  const loop = isClipped(state) ? `${state} of its loop` : "";
   return [assumed, loop].filter((words) => words !== "").join(", ");
 }
 

@@ -1,4 +1,4 @@
-import { format, significant } from "../reading/index";
+import { format, isClipped, significant } from "../reading/index";
 import { type AsFoundAsLeft, foundMeanings, type KnownCheckResult, type Linearity } from "../verification/index";
 
 type Judged = Pick<KnownCheckResult, "verdict" | "error" | "known" | "indicated">;
@@ -16,9 +16,9 @@ function lateRemarks({ verdict, error, known, indicated }: Judged, which = ""): 
 /** What to know of levels that a loop has clipped. */
 function loopRemarks({ known, shown }: Pick<KnownCheckResult, "known" | "shown">, which = ""): string[] {
   return Object.entries({ "the known level": known, "the level shown": shown }).flatMap(([name, { state }]) =>
-    state === undefined || state === "in range"
-      ? []
-      : [`${which}${name} is ${state} of its loop and was clipped: the true one is unknown, so the check cannot pass`],
+    isClipped(state)
+      ? [`${which}${name} is ${state} of its loop and was clipped: the true one is unknown, so the check cannot pass`]
+      : [],
   );
 }
 

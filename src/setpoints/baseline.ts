@@ -8,9 +8,9 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { type Assumption, parsedType, type ReadingType, type Step } from "../reading/index";
+import { type Assumption, parsedType, type ReadingType, type Step, worstState } from "../reading/index";
 import { baselineReadings, type Readings } from "./baseline-readings";
-import { rangeWarnings, worstState } from "./loop-states";
+import { rangeWarnings } from "./loop-states";
 import { statisticAmplitude } from "./statistic-amplitude";
 import { meanAndDeviation, quantile, robustSpread } from "./statistics";
 import { type SteadyOptions, steadyOf } from "./steady";

@@ -7,6 +7,7 @@ export type { Proposal, ProposalScheme, ProposedSetpoint } from "./proposal";
 export type { ProposalRequest } from "./proposal-request";
 export { proposeSetpoints } from "./propose-setpoints";
 export { type Reason, setpointRules } from "./reason";
+export { fixedHertz } from "./running-speed";
 export {
   type SensorLimits,
   type SetpointWarning,

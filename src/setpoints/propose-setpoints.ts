@@ -1,7 +1,6 @@
 import { type ConvertedAmplitude, convertedAt, multipliedAmplitude } from "../amplitude/index";
 import { cautions, requireNonNegative, VeladisError } from "../core/index";
 import { type Device, deviceType, storedSetpoint } from "../device/index";
-import { hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
 import { baselineOf } from "./baseline-of-request";
@@ -13,7 +12,7 @@ import { limitsOfSite } from "./own-limits";
 import type { Proposal, ProposedSetpoint } from "./proposal";
 import { type ProposalRequest, requireRequest } from "./proposal-request";
 import { setpointRules } from "./reason";
-import { runningSpeed } from "./running-speed";
+import { fixedHertz, runningSpeed } from "./running-speed";
 import { limitsOfScheme } from "./scheme-limits";
 import type { SetpointLimits } from "./setpoint-limits";
 import { alarmTarget, hysteresisFor, type Target, tripTarget } from "./setpoint-targets";
@@ -119,9 +118,7 @@ function limitsOf(
 export function proposeSetpoints(request: ProposalRequest): Proposal {
   const { limits: own, machine, sensor, device, k, onDelay, ...given } = requireRequest(request);
   const facts = typeof machine === "string" ? parseMachine(machine) : machine;
-  const speed = facts?.speed;
-  // a speed that varies is none to convert at
-  const hertz = speed === undefined || (typeof speed === "object" && "from" in speed) ? undefined : hertzOf(speed);
+  const hertz = fixedHertz(facts);
   const { statistics, level, type: baselineType } = baselineOf(given.baseline, own);
   const as = deviceType(device, baselineType ?? "mm/s rms");
   const here = (amplitude: Amplitude): ConvertedAmplitude => convertedAt(amplitude, as, hertz);

@@ -1,5 +1,5 @@
-import { hertz } from "../frequency/index";
-import { type MachineRef, parseMachine } from "../severity/index";
+import { type Frequency, hertz } from "../frequency/index";
+import { type MachineRef, parseMachine, type SpeedRange } from "../severity/index";
 
 /** The running speed of a machine, by which limits of other quantities are carried to the type of the setpoints. */
 export interface RunningSpeed {
@@ -8,11 +8,23 @@ export interface RunningSpeed {
   readonly isRange: boolean;
 }
 
+function speedOf(machine: MachineRef | undefined): Frequency | SpeedRange | undefined {
+  return (typeof machine === "string" ? parseMachine(machine) : machine)?.speed;
+}
+
+function isRange(speed: Frequency | SpeedRange): speed is SpeedRange {
+  return typeof speed === "object" && "from" in speed;
+}
+
 /** The running speed of a machine, the lowest of a range; undefined where it is not known. */
 export function runningSpeed(machine: MachineRef | undefined): RunningSpeed | undefined {
-  const speed = (typeof machine === "string" ? parseMachine(machine) : machine)?.speed;
+  const speed = speedOf(machine);
   if (speed === undefined) return undefined;
-  return typeof speed === "object" && "from" in speed
-    ? { hertz: hertz(speed.from), isRange: true }
-    : { hertz: hertz(speed), isRange: false };
+  return isRange(speed) ? { hertz: hertz(speed.from), isRange: true } : { hertz: hertz(speed), isRange: false };
+}
+
+/** The frequency of a machine to convert at; a speed that varies is none. */
+export function fixedHertz(machine: MachineRef | undefined): number | undefined {
+  const speed = speedOf(machine);
+  return speed === undefined || isRange(speed) ? undefined : hertz(speed);
 }

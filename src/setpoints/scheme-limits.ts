@@ -9,7 +9,7 @@ import {
   type SchemeRef,
   schemeById,
 } from "../severity/index";
-import type { Quantity } from "../units/index";
+import { type Quantity, quantities } from "../units/index";
 import { assumedPlace } from "./assumed-place";
 import { type CarriedLimits, carriedLimits } from "./carried-limits";
 import { limitColumns } from "./limit-columns";
@@ -25,9 +25,6 @@ export interface LimitsQuestion {
   readonly type: string;
   readonly running: RunningSpeed | undefined;
 }
-
-/** How often a quantity is differentiated from displacement. */
-const derivative: Readonly<Record<Quantity, number>> = { displacement: 0, velocity: 1, acceleration: 2 };
 
 /**
  * Refuses a scheme whose ranges are for orientation: a setpoint by them would be a guess.
@@ -78,7 +75,7 @@ export function limitsOfClass(
   return {
     kind: carried.some(({ isOperation }) => isOperation) ? "operation" : "zones",
     ...{ lower, upper, ceilings, leftOut },
-    atSpeedOnly: carried.map(({ quantity }) => quantity).filter((one) => derivative[one] > derivative[parsed.quantity]),
+    atSpeedOnly: carried.map(({ quantity }) => quantity).filter((one) => quantities[one] > parsed.order),
     speedVaries: running?.isRange === true,
     verified: carried.every((one) => one.verified),
     assumed: union(lower.amplitude.assumed, upper?.amplitude.assumed),

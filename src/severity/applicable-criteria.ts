@@ -1,7 +1,7 @@
 import { VeladisError } from "../core/index";
-import { type Detector, detectors } from "../detectors/index";
+import { type Detector, detectors, suits } from "../detectors/index";
 import type { Amplitude } from "../reading/index";
-import type { Quantity } from "../units/index";
+import { quantities } from "../units/index";
 import { criterionType } from "./criterion-type";
 import type { Interval } from "./interval";
 import type { FactValue, KnownFacts } from "./machine";
@@ -32,13 +32,6 @@ export interface Unjudged {
   readonly because: string;
 }
 
-/** How well a detector suits a column: itself, of its family (peak values, or means), or not. */
-function suits(column: Detector, reading: Detector): number {
-  if (column === reading) return 2;
-  const peak = (detector: Detector): boolean => detector !== "rms" && detector !== "avg";
-  return peak(column) === peak(reading) ? 1 : 0;
-}
-
 /** The reading to judge by a criterion: of its quantity, of its detector, or else one whose frequency is known. */
 function bestReading(criterion: Criterion, readings: readonly Amplitude[]): Amplitude {
   const { quantity, detector } = criterionType(criterion);
@@ -53,9 +46,6 @@ export function applies({ when }: Criterion, known: KnownFacts): boolean | undef
   const found = verdict(when as { speed: Interval }, "speed", known);
   return found === "unknown" ? undefined : found === "met";
 }
-
-/** How often a quantity is differentiated from displacement. */
-const derivative: Readonly<Record<Quantity, number>> = { displacement: 0, velocity: 1, acceleration: 2 };
 
 /** The lowest running frequency that is possible, in hertz. */
 function lowestRunning(speed: FactValue | undefined): number | undefined {
@@ -89,7 +79,7 @@ function judgedAs(
   if (reading.hertz !== undefined) return { criterion, reading, bound: "exact" };
   const hertz = lowestRunning(speed);
   if (hertz === undefined) return `needs the frequency of the ${reading.quantity}, or the running speed`;
-  return { criterion, reading, bound: derivative[quantity] > derivative[reading.quantity] ? "least" : "most", hertz };
+  return { criterion, reading, bound: quantities[quantity] > quantities[reading.quantity] ? "least" : "most", hertz };
 }
 
 /**

@@ -54,12 +54,18 @@ const BEFORE: readonly string[] = /* @__PURE__ */ Object.freeze([
   "while it is disconnected the machine has no vibration trip from this device: stop it, or protect it in another way the site approves",
 ]);
 
-function notesOn({ band, tolerance = "5 %" }: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
+/** Share of the level that the device nominally reads at a frequency. */
+function responseOf({ band }: BenchSettings, hertz: number): number {
+  return band === undefined ? 1 : bandResponse({ hertz }, band);
+}
+
+function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
+  const { tolerance = "5 %" } = settings;
   return [
     "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time",
     `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own expanded uncertainty is ${shaker.uncertainty} (k = 2)`}`,
     ...hertz.flatMap((one) => {
-      const share = band === undefined ? 1 : bandResponse({ hertz: one }, band);
+      const share = responseOf(settings, one);
       return share > 0.98
         ? []
         : [
@@ -117,12 +123,11 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
       received: shown(tolerance >= 1 ? settings.tolerance : shaker.uncertainty),
     });
   }
-  const responseAt = (hertz: number): number =>
-    settings.band === undefined ? 1 : bandResponse({ hertz }, settings.band);
-  if (responseAt(main) < IN_BAND) {
+  const response = responseOf(settings, main);
+  if (response < IN_BAND) {
     throw new VeladisError("out-of-range", {
       expected: "a first frequency within the band of the device, since it proves the trip",
-      received: `${significant(main)} Hz, where it reads ${significant(responseAt(main))} of the level`,
+      received: `${significant(main)} Hz, where it reads ${significant(response)} of the level`,
     });
   }
   let assumed = union(reset.assumed, allowed.assumed);
@@ -151,7 +156,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     benchMoves(settings, {
       tolerance,
       uncertainty: finiteResult(uncertainty / threshold.value),
-      response: responseAt(hertz),
+      response: responseOf(settings, hertz),
       resetShare: reset.value / threshold.value,
       reset: texts(reset.value),
       threshold: texts(threshold.value),

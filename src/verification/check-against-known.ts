@@ -12,7 +12,7 @@ import {
   type Amplitude,
   type Assumption,
   amplitudeOf,
-  type LoopState,
+  isClipped,
   ownHistory,
   type Step,
   union,
@@ -87,10 +87,9 @@ function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
  * where the true one is further off.
  */
 function withinLoop(decision: Decision, { state }: Amplitude, known: Amplitude, error: number): Decision {
-  const clipped = (one: LoopState | undefined): boolean => one !== undefined && one !== "in range";
-  if (!clipped(state) && !clipped(known.state)) return decision;
+  if (!isClipped(state) && !isClipped(known.state)) return decision;
   const further = state === "above range" ? error > 0 : error < 0;
-  if (decision.verdict === "fail" && !clipped(known.state) && further) return decision;
+  if (decision.verdict === "fail" && !isClipped(known.state) && further) return decision;
   return { ...decision, verdict: "undecided", call: "conditional fail" };
 }
 

@@ -1,7 +1,6 @@
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
-import { type Frequency, hertz } from "../../frequency/index";
-import { type Baseline, baseline, proposeSetpoints } from "../../setpoints/index";
+import { type Baseline, baseline, fixedHertz, proposeSetpoints } from "../../setpoints/index";
 import { parseMachine } from "../../severity/index";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
@@ -68,9 +67,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const known = await baselineFrom(given);
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
-  const speed = machine?.speed;
-  const at: Frequency | undefined =
-    speed === undefined || (typeof speed === "object" && "from" in speed) ? undefined : { hertz: hertz(speed) };
+  const hertz = fixedHertz(machine);
   const proposal = proposeSetpoints({
     baseline: known,
     ...(values.scheme !== undefined && {
@@ -87,7 +84,10 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     k: parseNumeral(values.k, "a number of standard deviations"),
     ...(values.delay !== undefined && { onDelay: parseNumeral(values.delay, "a delay in s") }),
   });
-  const asked = values.asked === undefined ? undefined : storedSetpoint(values.asked, device, at);
+  const asked =
+    values.asked === undefined
+      ? undefined
+      : storedSetpoint(values.asked, device, hertz === undefined ? undefined : { hertz });
   const explained: Explained[] = Object.entries({ alarm: proposal.alarm, trip: proposal.trip, asked }).flatMap(
     ([name, setpoint]) => (setpoint ? [[name, setpoint.stored] as const] : []),
   );
