@@ -30,7 +30,8 @@ function unknownCommand(word: string): VeladisError {
 
 /** The command whose help is asked for behind `help`; none for the list of all. */
 function helpedCommand(word: string | undefined): CommandName | undefined {
-  if (word === undefined || word.startsWith("-") || isCommand(word)) return isCommand(word) ? word : undefined;
+  if (isCommand(word)) return word;
+  if (word === undefined || word.startsWith("-")) return undefined;
   throw unknownCommand(word);
 }
 

@@ -14,7 +14,7 @@ function firstLine({ headline, word }: Pick<Judgement, "headline" | "word">, rea
 /** The schemes of a verdict, what it was judged by and what it rests on. */
 function restLines({ standard, edition, verified, judgements, assumedFacts, setAside, ...rest }: Verdict): string[] {
   const [, ...others] = judgements;
-  const not = judgements.flatMap((one) => one.unjudged.map(({ as, because }) => `${as}: ${because}`));
+  const not = rest.unjudged.map(({ as, because }) => `${as}: ${because}`);
   return [
     `  by ${standard} (${edition})${verified ? "" : ", limits FROM MEMORY"}`,
     ...others.map((one) => `  by ${one.standard} (${one.edition}): ${one.headline}`),

@@ -171,6 +171,14 @@ describe("completion", () => {
   });
 });
 
+describe("a judgement", () => {
+  it("names the scheme of a place that cannot judge such a reading", async () => {
+    const told = await said('judge(100 um pp, "gas turbine 20 MW")', newSession());
+    expect(told).toMatch(/^shaft D, housing not judged/);
+    expect(told).toMatch(/\n {2}not judged: mm\/s rms: ISO 10816-4 .* cannot judge this reading\n/);
+  });
+});
+
 describe("explain", () => {
   it("leaves the answer as it is without it", async () => {
     const session = newSession();

@@ -6,9 +6,9 @@ import {
   judge,
   machineTypes,
   schemeById,
-  selectSchemes,
 } from "../../../src/entries/severity";
 import { assumptions } from "../../../src/index";
+import { machineFacts } from "../../../src/severity/machine-facts";
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
 import { knownWords } from "./known-words.js";
 
@@ -65,12 +65,9 @@ function verdictParts(verdict) {
     ...list("Set aside", verdict.setAside),
     ...list(
       "Not judged",
-      judgements.flatMap((one) => one.unjudged.map(({ as, because }) => `limits in ${as}: ${because}`)),
+      verdict.unjudged.map(({ as, because }) => `limits in ${as}: ${because}`),
     ),
-    ...list(
-      "Cautions",
-      judgements.flatMap(({ cautions }) => cautions),
-    ),
+    ...list("Cautions", verdict.cautions),
   ];
 }
 
@@ -84,7 +81,7 @@ export function severity(place) {
     const data = Object.fromEntries(given.map(([fact, text]) => [fact, withUnit(fact, text)]));
     // a number field that holds no number is refused, never set aside
     const { speed: turns, ...others } = data;
-    selectSchemes(turns === undefined || / to /.test(turns) ? others : data);
+    machineFacts(turns === undefined || / to /.test(turns) ? others : data);
     const words = [data.type, data.power, data.speed, data.shaftHeight && `shaft height ${data.shaftHeight}`];
     return [...words, support.read(), where.read(), further.read()].filter(Boolean).join(", ");
   };

@@ -77,7 +77,7 @@ export function checkText(check: KnownCheckResult): string {
 /** A check as found and as left. */
 export function pairText(pair: AsFoundAsLeft): string {
   const rows = [["as found", pair.asFound] as const, ["as left", pair.asLeft] as const] as const;
-  return levelText([...rows]) + remarkLines(pairRemarks(pair)) + assumptionLines(pair);
+  return levelText(rows) + remarkLines(pairRemarks(pair)) + assumptionLines(pair);
 }
 
 /** Checks at several levels, each held against a tolerance of its own. */

@@ -109,10 +109,9 @@ function judgedText({ judged, bound }: CriterionJudgement, digits: number): stri
   return `${format(judged, { digits })}${bound === "least" ? " or more" : most}`;
 }
 
-/** Criteria that were not applied, of all schemes that were. */
-function notJudged({ judgements }: Verdict): string[] {
-  const all = judgements.flatMap(({ unjudged }) => unjudged.map(({ as, because }) => `${as}: ${because}`));
-  return [...new Set(all)];
+/** Criteria that were not applied, of all schemes. */
+function notJudged({ unjudged }: Verdict): string[] {
+  return [...new Set(unjudged.map(({ as, because }) => `${as}: ${because}`))];
 }
 
 /** A verdict below its headline: what the machine was taken for, the schemes, the limits, the margin, and what it rests on. */

@@ -27,7 +27,8 @@ export function simulationText(answer: SimulationAnswer): string {
   const { file, history, from, simulations, settings, hasRelay, gaps, isGapGiven } = answer;
   const [first, ...more] = simulations;
   const { levels, begins } = history;
-  const { rules, time } = { rules: first.logic.rules, time: first.status.time };
+  const { rules } = first.logic;
+  const { time } = first.status;
   const clock = begins && clockOf(begins, time);
   const timeText: TimeText = (at) => `${secondsText(at)} s${clock ? ` (${clock(at)})` : ""}`;
   const highest = levels.reduce((most, level) => (Number.isNaN(level) ? most : Math.max(most, level)), 0);
