@@ -23,7 +23,7 @@ beforeAll(async () => {
   if (!existsSync(`${root}/site/index.html`)) throw new Error("no site: run npm run docs");
   site = await served(`${root}/site`);
   browser = await chromium.launch({
-    executablePath: "/usr/bin/chromium",
+    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
     args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking", "--disable-sync"],
   });
 });

@@ -16,7 +16,7 @@ beforeAll(async () => {
   consumer = newConsumer();
   server = await served(consumer.folder);
   browser = await chromium.launch({
-    executablePath: "/usr/bin/chromium",
+    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
     args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking", "--disable-sync"],
   });
 }, 180_000);

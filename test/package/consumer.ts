@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import { root } from "../examples/fences";
 
 const manifest = JSON.parse(readFileSync(`${root}/package.json`, "utf8")) as { exports: Record<string, unknown> };
@@ -29,15 +29,22 @@ export interface Consumer {
   remove(): void;
 }
 
-/** Packs what is built, and installs it. Needs `dist/`. */
+/** The tarball to try: the one that the environment names, else one packed into a folder from what is built. */
+function tarballIn(folder: string): string {
+  const given = process.env.VELADIS_TARBALL;
+  if (given !== undefined) return resolve(given);
+  ran("npm", ["pack", "--ignore-scripts", "--pack-destination", folder], root, { quiet: false });
+  return `./${readdirSync(folder).find((name) => name.endsWith(".tgz"))}`;
+}
+
+/** Installs what is to be published: packed from `dist/`, or the tarball of `VELADIS_TARBALL`. */
 export function newConsumer(): Consumer {
   const folder = mkdtempSync(join(tmpdir(), "veladis-consumer-"));
   const write = (name: string, text: string): void => writeFileSync(join(folder, name), text);
-  ran("npm", ["pack", "--ignore-scripts", "--pack-destination", folder], root, { quiet: false });
-  const tarball = readdirSync(folder).find((name) => name.endsWith(".tgz")) as string;
+  const tarball = tarballIn(folder);
   write("package.json", JSON.stringify({ name: "consumer", private: true, type: "module" }));
   const options = ["--ignore-scripts", "--prefer-offline", "--no-audit", "--no-fund"];
-  ran("npm", ["install", ...options, `./${tarball}`], folder, { quiet: false });
+  ran("npm", ["install", ...options, tarball], folder, { quiet: false });
   return {
     folder,
     installed: join(folder, "node_modules/veladis"),
