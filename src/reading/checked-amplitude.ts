@@ -13,7 +13,8 @@ import { FREQUENCY_FORM } from "../frequency/index";
 import { type Amplitude, amplitudeIn, type Level, loopStates } from "./amplitude";
 import { type Assumption, assumptionNames } from "./assumptions";
 import { checkedSteps } from "./checked-steps";
-import { isOwnHistory, type Made, union } from "./history";
+import { type Made, union } from "./history";
+import { isOwnHistory } from "./own-history";
 import { parsedType, typeOf } from "./parsed-type";
 import { linearOf } from "./scaled";
 

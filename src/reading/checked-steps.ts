@@ -1,6 +1,6 @@
 import { requireChoice, requireFinite, requireList, requireText, shown, VeladisError } from "../core/index";
 import { assumptionNames } from "./assumptions";
-import { isOwnHistory, ownHistory } from "./history";
+import { isOwnHistory, ownHistory } from "./own-history";
 import { type Step, stepNames } from "./step";
 
 const NUMBERS = ["hertz", "by", "over", "plus", "crestFactor"] as const;

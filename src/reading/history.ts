@@ -1,5 +1,6 @@
 import { type Amplitude, type LoopState, loopStates } from "./amplitude";
 import type { Assumption } from "./assumptions";
+import { ownHistory } from "./own-history";
 import { typeOf } from "./parsed-type";
 import type { Step } from "./step";
 import { writtenValue } from "./written-value";
@@ -40,19 +41,6 @@ export function historyTo(
  */
 export function historyOf(amplitude: Amplitude): readonly Step[] {
   return historyTo(writtenValue(amplitude), writtenIn(amplitude), amplitude);
-}
-
-const own = /* @__PURE__ */ new WeakSet<readonly Step[]>();
-
-/** A history that was made here, frozen to its last part: it need not be checked again. */
-export function ownHistory(steps: readonly Step[]): readonly Step[] {
-  own.add(Object.freeze(steps));
-  return steps;
-}
-
-/** True for a history that was made here, not one that came from outside. */
-export function isOwnHistory(history: readonly Step[]): boolean {
-  return own.has(history);
 }
 
 /** True for a history that has to be told in one step before another may follow. */

@@ -3,9 +3,10 @@ export { type Amplitude, amplitudeIn, isClipped, type Level, type LoopState, loo
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { checkedSteps } from "./checked-steps";
 export { type FormatOptions, format } from "./format";
-export { historyOf, historyTo, type Made, madeOf, ownHistory, union, worstState, writtenIn } from "./history";
+export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
 export { linearType } from "./linear-type";
 export { madeOfOne, type Unfinished, withStep } from "./made-of-one";
+export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { readingType } from "./reading-type";

@@ -1,6 +1,7 @@
 import type { Amplitude } from "./amplitude";
 import type { Assumption } from "./assumptions";
-import { historyOf, isLong, type Made, madeOf, ownHistory, union } from "./history";
+import { historyOf, isLong, type Made, madeOf, union } from "./history";
+import { ownHistory } from "./own-history";
 import type { Step } from "./step";
 
 /** Something that is still being put together: a frozen copy with a part more costs many times what the part does. */

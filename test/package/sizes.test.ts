@@ -21,7 +21,7 @@ const promised: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   "veladis/protection": { TripLogic: 13_824, checkAgainstKnown: 9728, baseline: 9728 },
   "veladis/signal": { overall: 11_776, spectrum: 10_496, windows: 1536 },
   "veladis/chart": { severityBar: 10_496, spectrumChart: 7168 },
-  "veladis/mathjs": { registerAmplitudes: 10_240, newSession: 128 },
+  "veladis/mathjs": { registerAmplitudes: 10_496, newSession: 128 },
   "veladis/sql": { toSql: 7168 },
 };
 
