@@ -10,6 +10,12 @@ const junk = "test/robustness/junk.test.ts";
 const protection = floors("device,trip,setpoints,balance,verification");
 const shocks = floors("shock");
 
+/** A folder of the command, by the tests that hold it. */
+const command = (folders, tests) => ({
+  mutate: folders.map((folder) => `src/cli/${folder}/*.ts`),
+  tests: tests.map((name) => `test/cli/${name}.test.ts`),
+});
+
 /** What is mutated together, and the tests that hold it. */
 const groups = {
   amplitudes: floors("core,units,detectors,frequency,reading,amplitude"),
@@ -17,6 +23,9 @@ const groups = {
   protection: { ...protection, tests: [...protection.tests, junk] },
   // waveforms, sample by sample: too slow to be run for every mutant of the trip logic they end in
   shocks: { ...shocks, tests: [...shocks.tests, junk] },
+  sql: floors("sql"),
+  report: floors("report"),
+  table: command(["delimited", "input", "table"], ["**/*"]),
 };
 
 export const names = Object.keys(groups);
