@@ -59,9 +59,14 @@ function responseOf({ band }: BenchSettings, hertz: number): number {
   return band === undefined ? 1 : bandResponse({ hertz }, band);
 }
 
-function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
+function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number[], possible: boolean): string[] {
   const { tolerance = "5 %" } = settings;
   return [
+    ...(possible
+      ? []
+      : [
+          "this shaker cannot give some of the levels: what those steps prove stays unproven, and what the steps behind them expect of a set output holds only once it is set; take another shaker, or another frequency in the band",
+        ]),
     "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time",
     `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own expanded uncertainty is ${shaker.uncertainty} (k = 2)`}`,
     ...hertz.flatMap((one) => {
@@ -171,14 +176,15 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
         .map((move) => [move, hertz] as const),
     ),
   ].map(([move, hertz], i) => stepOf(move, hertz, i + 1));
+  const possible = steps.every((one) => one.possible);
   return Object.freeze({
     threshold,
     reset,
     assumed,
     steps: Object.freeze(steps),
-    possible: steps.every(({ possible }) => possible),
+    possible,
     before: BEFORE,
-    notes: Object.freeze(notesOn(settings, shaker, frequencies)),
+    notes: Object.freeze(notesOn(settings, shaker, frequencies, possible)),
     cautions,
   });
 }
