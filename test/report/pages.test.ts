@@ -1,5 +1,5 @@
 /** Whole sheets, as a person reads them; look at the pages after `vitest -u`. */
-import { currentLoop } from "veladis";
+import { currentLoop, type VeladisError } from "veladis";
 import {
   asFoundAsLeft,
   baseline,
@@ -92,19 +92,100 @@ const requests: Readonly<Record<string, Omit<SheetRequest, "machine">>> = {
   remarks: { remarks: ["The gland was repacked on the day of the test."] },
 };
 
-const sheets = Object.entries(requests).map(([name, parts]) => [name, setpointSheet({ machine, ...parts })] as const);
+/** Made within a test, so that each test is known to run what it runs. */
+const sheetOf = (name: string) => setpointSheet({ machine, ...requests[name] });
+const names = Object.keys(requests);
 
 describe("the page of", () => {
-  it.each(sheets)("%s, as Markdown", async (name, sheet) => {
-    await expect(sheetMarkdown(sheet)).toMatchFileSnapshot(`pages/${name}.md.txt`);
+  it.each(names)("%s, as Markdown", async (name) => {
+    await expect(sheetMarkdown(sheetOf(name))).toMatchFileSnapshot(`pages/${name}.md.txt`);
   });
 
-  it.each(sheets.slice(0, 2))("%s, as HTML", async (name, sheet) => {
-    await expect(sheetHtml(sheet)).toMatchFileSnapshot(`pages/${name}.html.txt`);
+  it.each(["whole", "bare"])("%s, as HTML", async (name) => {
+    await expect(sheetHtml(sheetOf(name))).toMatchFileSnapshot(`pages/${name}.html.txt`);
   });
 
-  it.each(sheets)("%s, as JSON, is the sheet", (_, sheet) => {
+  it.each(names)("%s, as JSON, is the sheet", (name) => {
+    const sheet = sheetOf(name);
     expect(JSON.parse(sheetJson(sheet))).toEqual(JSON.parse(JSON.stringify(sheet)));
+  });
+});
+
+describe("what is no sheet", () => {
+  const refused = (act: () => unknown): string => {
+    try {
+      act();
+    } catch (error) {
+      return `${(error as VeladisError).code}: ${(error as VeladisError).message}`;
+    }
+    return "accepted";
+  };
+
+  it("is refused, with what was expected", () => {
+    const sheet = sheetOf("remarks");
+    const facts = "text" as unknown as Record<string, string>;
+    const oneFact = { sensor: 5 } as unknown as Record<string, string>;
+    const found = { ...sheet, data: { ...sheet.data, rule: () => 1 } };
+    const infinite = { ...sheet, data: { ...sheet.data, level: Number.POSITIVE_INFINITY } };
+    expect([
+      refused(() => setpointSheet(undefined as never)),
+      refused(() => setpointSheet({} as never)),
+      refused(() => setpointSheet({ machine: 5 } as never)),
+      refused(() => setpointSheet({ machine, plant: "x" } as never)),
+      refused(() => setpointSheet({ machine, facts })),
+      refused(() => setpointSheet({ machine, facts: null as never })),
+      refused(() => setpointSheet({ machine, facts: oneFact })),
+      refused(() => setpointSheet({ machine, settings: { ...settings, onDelay: -1 } })),
+      refused(() => setpointSheet({ machine, remarks: [5] as never })),
+      refused(() => sheetMarkdown({ ...sheet, title: 5 } as never)),
+      refused(() => sheetMarkdown({ ...sheet, cautions: "none" } as never)),
+      refused(() =>
+        sheetMarkdown({ ...sheet, sections: [{ title: "x", table: { columns: [1], rows: [] } }] } as never),
+      ),
+      refused(() =>
+        sheetMarkdown({ ...sheet, sections: [{ title: "x", table: { columns: [], rows: [[1]] } }] } as never),
+      ),
+      refused(() => sheetMarkdown({ ...sheet, sections: [{ title: "x", text: [1] }] } as never)),
+      refused(() => sheetMarkdown({ ...sheet, sections: [{ title: "x", list: [1] }] } as never)),
+      refused(() => sheetMarkdown({ ...sheet, sections: [{ title: 1 }] } as never)),
+      refused(() => sheetMarkdown({ ...sheet, blanks: [1] } as never)),
+      refused(() => sheetMarkdown({ ...sheet, subject: 1 } as never)),
+      refused(() => sheetMarkdown({ ...sheet, data: undefined } as never)),
+      refused(() => sheetHtml(sheet, 5 as never)),
+      refused(() => sheetJson(found as never)),
+      refused(() => sheetJson(infinite as never)),
+    ]).toMatchInlineSnapshot(`
+      [
+        "missing-fact: expected a request such as { machine: "Circulation pump 3" }, received nothing",
+        "wrong-type: expected what the machine is called, received nothing",
+        "wrong-type: expected what the machine is called, received 5",
+        "unknown-option: expected a part of a sheet, received "plant"; did you mean plan?",
+        "wrong-type: expected facts: texts by name, received "text"",
+        "wrong-type: expected facts: texts by name, received nothing",
+        "wrong-type: expected facts: a text for "sensor", received 5",
+        "negative: expected onDelay: a time of zero or more, in s, received -1",
+        "wrong-type: expected remarks[0]: a text, received 5",
+        "wrong-type: expected sheet.title: a text, received 5",
+        "wrong-type: expected sheet.cautions: a list, received "none"",
+        "wrong-type: expected sheet.sections[0].table.columns[0]: a text, received 1",
+        "wrong-type: expected sheet.sections[0].table.rows[0][0]: a text, received 1",
+        "wrong-type: expected sheet.sections[0].text[0]: a text, received 1",
+        "wrong-type: expected sheet.sections[0].list[0]: a text, received 1",
+        "wrong-type: expected sheet.sections[0].title: a text, received 1",
+        "wrong-type: expected sheet.blanks[0]: a text, received 1",
+        "wrong-type: expected sheet.subject: a text, received 1",
+        "missing-fact: expected sheet.data: an object, received nothing",
+        "wrong-type: expected the language of a page, such as "en-GB", received 5",
+        "wrong-type: expected data that JSON can hold, received () => 1",
+        "not-finite: expected data that JSON can hold, received Infinity",
+      ]
+    `);
+  });
+
+  it("keeps what is null, and escapes the language of a page", () => {
+    const sheet = sheetOf("remarks");
+    expect(JSON.parse(sheetJson({ ...sheet, data: { ...sheet.data, none: null } } as never)).data.none).toBeNull();
+    expect(sheetHtml(sheet, 'x" onload="y')).toContain('<html lang="x&quot; onload=&quot;y">');
   });
 });
 
