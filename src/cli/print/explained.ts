@@ -1,5 +1,5 @@
-import { visibleText } from "../../core/index";
 import { explain } from "../../amplitude/index";
+import { visibleText } from "../../core/index";
 
 /** Something that {@link explain} takes, and its name; the only one needs none. */
 export type Explained = readonly [name: string, answer: Parameters<typeof explain>[0]];
