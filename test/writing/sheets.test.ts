@@ -1,6 +1,14 @@
 import MarkdownIt from "markdown-it";
 import { type DefaultTreeAdapterTypes, parse } from "parse5";
-import { baseline, checkAgainstKnown, proposeSetpoints, setpointSheet, sheetHtml, sheetJson, sheetMarkdown } from "veladis/protection";
+import {
+  baseline,
+  checkAgainstKnown,
+  proposeSetpoints,
+  setpointSheet,
+  sheetHtml,
+  sheetJson,
+  sheetMarkdown,
+} from "veladis/protection";
 import { describe, expect, it } from "vitest";
 import { hostileTexts, obeyed, shownAs } from "./hostile-texts";
 
