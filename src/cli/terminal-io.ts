@@ -1,4 +1,4 @@
-import { visibleLines } from "../core/index";
+import { visibleLines, visibleText } from "../core/index";
 import type { Io } from "./input/io";
 import { zoneMarks } from "./print/zone-mark";
 
@@ -19,6 +19,6 @@ export function terminalIo(io: Io): Io {
     ...io,
     out: (text) => io.out(typeof text === "string" ? safe(text) : text),
     err: (text) => io.err(safe(text)),
-    ...(progress && { progress: (text: string) => progress(safe(text)) }),
+    ...(progress && { progress: (text: string) => progress(visibleText(text)) }),
   };
 }
