@@ -1,4 +1,4 @@
-import { requireGiven, shown, VeladisError } from "../core/index";
+import { requireGiven, shown, VeladisError, visibleText } from "../core/index";
 import {
   type Amplitude,
   amplitudeOf,
@@ -92,12 +92,6 @@ function short(value: number): string {
 /** A value with what it is written in. */
 function withType(number: string, type: string): string {
   return type === "" ? number : `${number} ${type}`;
-}
-
-/** Words from outside on one line: what steers a terminal or turns the direction of writing becomes a space. */
-function oneLine(words: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
-  return words.replace(/[\u0000-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]+/g, " ");
 }
 
 /** The signs of the operations that are written between their values. */
@@ -219,5 +213,5 @@ export function explain(answer: string | Amplitude | WithHistory): Explanation {
     }
     ends.push(lines.length === 0 && !isTold ? (from[0] as number) : steps.length - 1);
   }
-  return { steps, text: steps.map((line) => oneLine(lineText(line, steps))).join("\n") };
+  return { steps, text: steps.map((line) => visibleText(lineText(line, steps))).join("\n") };
 }

@@ -1,5 +1,6 @@
+import { markupText } from "../core/index";
 import { type ChartOptions, requireTheme, requireWidth, textOrDefault } from "./chart-options";
-import { escaped, label, tag } from "./markup";
+import { label, tag } from "./markup";
 import { styleOf } from "./style";
 import { wrappedLines } from "./text-width";
 
@@ -49,8 +50,8 @@ export function chartDocument(options: ChartOptions, content: Content): string {
       width: Math.round(width),
       height: Math.ceil(height),
     },
-    tag("title", {}, escaped(title)),
-    tag("desc", {}, escaped(description)),
+    tag("title", {}, markupText(title)),
+    tag("desc", {}, markupText(description)),
     tag("style", {}, styleOf(theme)),
     tag("rect", { class: "paper", width: "100%", height: "100%" }),
     ...heading.map((line, i) => label(EDGE, EDGE + 14 + i * 19, line, { class: "heading" })),

@@ -5,6 +5,7 @@ import { type CommandName, pages } from "./commands/pages";
 import type { Io } from "./input/io";
 import { exitCodes } from "./print/exit-codes";
 import { failureText } from "./print/failure";
+import { terminalIo } from "./terminal-io";
 
 /** The help of a command; of none by name, that of `convert` with the list of all. */
 async function helpFor(name: CommandName | undefined): Promise<string> {
@@ -41,7 +42,8 @@ function isWord(text: string | undefined): text is string {
 }
 
 /** Runs the command line; resolves to the exit code. */
-export async function run(args: readonly string[], io: Io): Promise<number> {
+export async function run(args: readonly string[], given: Io): Promise<number> {
+  const io = terminalIo(given);
   try {
     if (args[0] === "--version" || args[0] === "version") {
       await io.out(`${version}\n`);

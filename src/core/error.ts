@@ -1,4 +1,5 @@
 import type { VeladisErrorCode } from "./error-codes";
+import { visibleText } from "./visible-text";
 
 /** What a {@link VeladisError} says besides its code. */
 export interface ErrorDetail {
@@ -20,7 +21,7 @@ export function shown(value: unknown): string {
   if (typeof value === "object" && value !== null) return Array.isArray(value) ? "a list" : "an object";
   const text = String(value ?? "nothing");
   const cut = text.replace(/(.{60}).+/s, "$1…");
-  return typeof value === "string" ? JSON.stringify(cut) : cut;
+  return visibleText(typeof value === "string" ? JSON.stringify(cut) : cut);
 }
 
 /**
@@ -51,7 +52,7 @@ export class VeladisError extends Error implements ErrorDetail {
   constructor(code: VeladisErrorCode, { expected, received, allowed, didYouMean }: ErrorDetail) {
     const near = didYouMean?.length ? `; did you mean ${didYouMean.join(" or ")}?` : "";
     const list = allowed?.length ? `; allowed: ${allowed.join(", ")}` : "";
-    super(`expected ${expected}, received ${received}${near || list}`);
+    super(visibleText(`expected ${expected}, received ${received}${near || list}`));
     this.code = code;
     this.expected = expected;
     this.received = received;

@@ -1,3 +1,4 @@
+import { visibleText } from "../core/index";
 import { type Amplitude, format, significant, union } from "../reading/index";
 import { classify, type Judgement, judge, judgePoints, schemeById, type Verdict } from "../severity/index";
 import { behind, type Report } from "./value";
@@ -25,6 +26,11 @@ function restLines({ standard, edition, verified, judgements, assumedFacts, setA
   ];
 }
 
+/** Lines that hold texts from outside. */
+function lines(...texts: readonly string[]): string {
+  return texts.map(visibleText).join("\n");
+}
+
 /** The judgement by one scheme, as a verdict. */
 function byScheme(reading: Amplitude, machine: string, scheme: string): Verdict {
   const judgement = classify(reading, { scheme: schemeById(scheme), machine, assume: "lowest limits" });
@@ -38,7 +44,7 @@ function byScheme(reading: Amplitude, machine: string, scheme: string): Verdict 
 export function judged(reading: Amplitude, machine: string, scheme: string | undefined): Report {
   const verdict = scheme === undefined ? judge(reading, machine) : byScheme(reading, machine, scheme);
   return {
-    report: [firstLine(verdict, reading, verdict), ...restLines(verdict)].join("\n"),
+    report: lines(firstLine(verdict, reading, verdict), ...restLines(verdict)),
     data: Object.freeze({ ...verdict, assumed: union(reading.assumed, verdict.assumed) }),
   };
 }
@@ -49,12 +55,12 @@ export function judgedPoints(points: string, machine: string, scheme: string | u
   const { governing, notRead } = answer;
   const { verdict, reading, point } = governing;
   return {
-    report: [
+    report: lines(
       `${point} governs, ${firstLine(answer, reading, verdict)}`,
       ...answer.points.map((one) => `  ${one.point} ${format(one.reading)}: ${one.verdict.headline}`),
       ...(notRead.length === 0 ? [] : [`  not read: ${notRead.join(", ")}`]),
       ...restLines(verdict),
-    ].join("\n"),
+    ),
     data: answer,
   };
 }

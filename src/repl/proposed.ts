@@ -1,3 +1,4 @@
+import { visibleText } from "../core/index";
 import { type Amplitude, type Assumption, format, historyOf, union } from "../reading/index";
 import { proposeSetpoints } from "../setpoints/index";
 import { schemeById } from "../severity/index";
@@ -21,7 +22,9 @@ export function proposed(baseline: Amplitude, machine: string, scheme: string | 
       ...(verified ? [] : ["  limits or rules FROM MEMORY: check them against the standard"]),
       ...warnings.map(({ text }) => `  warning: ${text}`),
       ...cautions.map((caution) => `  caution: ${caution}`),
-    ].join("\n"),
+    ]
+      .map(visibleText)
+      .join("\n"),
     data: Object.freeze(Object.assign({ history: historyOf(baseline) }, proposal, { assumed })),
   };
 }

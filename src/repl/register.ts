@@ -1,4 +1,5 @@
 import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
+import { shown, VeladisError } from "../core/index";
 import { type FrequencyUnit, frequencyUnits } from "../frequency/index";
 import { type Amplitude, parseAmplitude } from "../reading/index";
 import { type Unit, units } from "../units/index";
@@ -20,6 +21,14 @@ export interface AmplitudeMath {
   evaluate(expression: string): unknown;
   /** Takes a unit in. */
   createUnit(name: string, definition: never): unknown;
+}
+
+/** Whether a value has what is needed of an instance. */
+function isMath(math: unknown): math is AmplitudeMath {
+  if ((typeof math !== "object" && typeof math !== "function") || math === null) return false;
+  const { typed, import: takeIn, evaluate, createUnit } = math as Partial<AmplitudeMath>;
+  const isTyped = typeof typed === "function" && typeof (typed as Partial<Typed>).addType === "function";
+  return isTyped && [takeIn, evaluate, createUnit].every((one) => typeof one === "function");
 }
 
 /** What a unit of the catalogues is a ratio of, as mathjs writes it. */
@@ -78,7 +87,8 @@ const operators: Readonly<Record<string, string>> = {
  *
  * @param math - an instance made by `create(all)`
  * @returns the same instance
- * @throws {@link VeladisError} from the functions, as {@link evaluateLine}
+ * @throws {@link VeladisError} `missing-fact` or `wrong-type` for what is no such instance; from the functions, as
+ *   {@link evaluateLine}
  * @example
  * ```ts
  * import { all, create } from "mathjs";
@@ -94,6 +104,12 @@ const operators: Readonly<Record<string, string>> = {
  * ```
  */
 export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
+  if (!isMath(math)) {
+    throw new VeladisError(math === undefined ? "missing-fact" : "wrong-type", {
+      expected: "an instance of mathjs made by create(all)",
+      received: shown(math),
+    });
+  }
   const typed = math.typed as Typed;
   typed.addType({ name: "Amplitude", test: isAmplitudeObject });
   const ofAmplitudes = Object.entries(operators).map(([name, symbol]) => [name, typed(name, signatures(name, symbol))]);

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { shown, VeladisError, visibleText } from "../core/index";
 import { type Amplitude, assumedText, format, isClipped, significant } from "../reading/index";
 
 /** A result that is printed as prepared text, with its data beside it: a judgement, proposed setpoints, a change. */
@@ -86,7 +86,7 @@ function behindAmplitude(value: Amplitude): string {
 /** A value as it is printed. */
 export function valueText(value: Value, digits?: number): string {
   if (typeof value === "number") return plainNumber(value, digits);
-  if (typeof value !== "object") return String(value);
+  if (typeof value !== "object") return visibleText(String(value));
   if (isList(value)) return value.map((one) => valueText(one, digits)).join(", ");
   if (isReport(value)) return value.report;
   return `${format(value, digits === undefined ? {} : { digits })}${atText(value.hertz)}${behindAmplitude(value)}`;

@@ -1,4 +1,4 @@
-import { requireText } from "../core/index";
+import { markupText, requireText } from "../core/index";
 import { requireSheet } from "./require-sheet";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
 
@@ -19,22 +19,18 @@ const STYLE = `
   @media print { body { margin: 0; max-width: none; padding: 0; font-size: 10pt; } }
 `;
 
-function safe(text: string): string {
-  return text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
-}
-
 function tableText({ columns, rows }: SheetTable): string {
   const row = (cells: readonly string[], tag: "th" | "td"): string =>
-    `<tr>${cells.map((cell) => `<${tag}>${safe(cell)}</${tag}>`).join("")}</tr>\n`;
+    `<tr>${cells.map((cell) => `<${tag}>${markupText(cell)}</${tag}>`).join("")}</tr>\n`;
   return `<table>\n<thead>\n${row(columns, "th")}</thead>\n<tbody>\n${rows.map((cells) => row(cells, "td")).join("")}</tbody>\n</table>\n`;
 }
 
 function sectionText({ title, text: lines = [], table, list = [] }: SheetSection): string {
   return [
-    `<h2>${safe(title)}</h2>\n`,
-    ...lines.map((one) => `<p>${safe(one)}</p>\n`),
+    `<h2>${markupText(title)}</h2>\n`,
+    ...lines.map((one) => `<p>${markupText(one)}</p>\n`),
     ...(table === undefined ? [] : [tableText(table)]),
-    ...(list.length === 0 ? [] : [`<ul>\n${list.map((one) => `<li>${safe(one)}</li>\n`).join("")}</ul>\n`]),
+    ...(list.length === 0 ? [] : [`<ul>\n${list.map((one) => `<li>${markupText(one)}</li>\n`).join("")}</ul>\n`]),
   ].join("");
 }
 
@@ -56,22 +52,22 @@ export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
   const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
   requireText(language, 'the language of a page, such as "en-GB"');
   return `<!doctype html>
-<html lang="${safe(language)}">
+<html lang="${markupText(language)}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${safe(title)}: ${safe(subject)}</title>
+<title>${markupText(title)}: ${markupText(subject)}</title>
 <style>${STYLE}</style>
 </head>
 <body>
-<h1>${safe(title)}</h1>
-<p>${safe(subject)}</p>
+<h1>${markupText(title)}</h1>
+<p>${markupText(subject)}</p>
 <div class="cautions">
-${cautions.map((one) => `<p>${safe(one)}</p>\n`).join("")}</div>
+${cautions.map((one) => `<p>${markupText(one)}</p>\n`).join("")}</div>
 ${sections.map(sectionText).join("")}<h2>Signed</h2>
 <table class="blanks">
 <tbody>
-${blanks.map((one) => `<tr><td>${safe(one)}</td><td></td></tr>\n`).join("")}</tbody>
+${blanks.map((one) => `<tr><td>${markupText(one)}</td><td></td></tr>\n`).join("")}</tbody>
 </table>
 </body>
 </html>

@@ -1,26 +1,18 @@
+import { markdownText } from "./markdown-text";
 import { requireSheet } from "./require-sheet";
 import type { Sheet, SheetSection, SheetTable } from "./sheet";
 
-/** Text that stays text in Markdown. */
-function plain(text: string): string {
-  return text
-    .replace(/\s+/g, " ")
-    .replace(/[\\\x60*_[\]<>|#]/g, "\\$&")
-    .replace(/^(\d+)([.)])(?=\s)/, "$1\\$2")
-    .replace(/^([-+])(?=\s)/, "\\$1");
-}
-
 function tableText({ columns, rows }: SheetTable): string {
-  const line = (cells: readonly string[]): string => `| ${cells.map(plain).join(" | ")} |\n`;
+  const line = (cells: readonly string[]): string => `| ${cells.map(markdownText).join(" | ")} |\n`;
   return `${line(columns)}|${" --- |".repeat(columns.length)}\n${rows.map(line).join("")}`;
 }
 
 function sectionText({ title, text = [], table, list = [] }: SheetSection): string {
   const parts = [
-    `## ${plain(title)}\n`,
-    ...text.map((one) => `${plain(one)}\n`),
+    `## ${markdownText(title)}\n`,
+    ...text.map((one) => `${markdownText(one)}\n`),
     ...(table === undefined ? [] : [tableText(table)]),
-    ...(list.length === 0 ? [] : [list.map((one) => `- ${plain(one)}\n`).join("")]),
+    ...(list.length === 0 ? [] : [list.map((one) => `- ${markdownText(one)}\n`).join("")]),
   ];
   return parts.join("\n");
 }
@@ -41,12 +33,12 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
 export function sheetMarkdown(sheet: Sheet): string {
   const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
   const parts = [
-    `# ${plain(title)}\n`,
-    `${plain(subject)}\n`,
-    cautions.map((one) => `> ${plain(one)}\n`).join(">\n"),
+    `# ${markdownText(title)}\n`,
+    `${markdownText(subject)}\n`,
+    cautions.map((one) => `> ${markdownText(one)}\n`).join(">\n"),
     ...sections.map(sectionText),
     "## Signed\n",
-    `| | |\n| --- | --- |\n${blanks.map((one) => `| ${plain(one)} | ${"\\_".repeat(28)} |\n`).join("")}`,
+    `| | |\n| --- | --- |\n${blanks.map((one) => `| ${markdownText(one)} | ${"\\_".repeat(28)} |\n`).join("")}`,
   ];
   return parts.join("\n");
 }

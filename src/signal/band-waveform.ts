@@ -13,9 +13,18 @@ export function requireOversampling(over: number): number {
   throw new VeladisError("out-of-range", { expected: "1 to 64 points for each sample", received: shown(over) });
 }
 
+/** Points of the longest waveform that is made finer than its record. */
+const MOST_POINTS = 33_554_432;
+
 /** The waveform of a record's bins, `over` points to a sample. */
 export function waveformOfBins(record: RecordBins, steps: number, over: number, scale = 1): Float64Array {
   const { first, done } = record;
+  if (over > 1 && over * done.count > MOST_POINTS) {
+    throw new VeladisError("out-of-range", {
+      expected: `at most ${MOST_POINTS} points in all when a record is filled in`,
+      received: `${over} points for each of ${done.count} samples`,
+    });
+  }
   const turned = turnedBins(record, steps, over * scale);
   if (over > 1 && 2 * done.bins[1] === done.count) {
     // alone at half the sampling rate, it is two mirror images with half the size each

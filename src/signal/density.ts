@@ -47,7 +47,7 @@ export function density(samples: Samples, options: DensityOptions): Density {
   const squared = sampleUnit(options.unit);
   const x = vibrationSamples(samples, 2 * SEGMENTS);
   const segment = options.segment ?? Math.floor(x.length / SEGMENTS);
-  const averager = welchAverager({ ...options, segment });
+  const averager = welchAverager({ ...options, segment }, x.length);
   averager.push(x);
   const scale = 1 / (rate * averager.weightSquares);
   return Object.freeze({

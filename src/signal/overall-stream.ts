@@ -30,12 +30,13 @@ export interface OverallStream {
   /**
    * The level of all samples since the start, less those in which the filter settled.
    *
-   * @throws {@link VeladisError} `missing-fact` while it has not settled, `sensor-fault` when all samples were equal
+   * @throws {@link VeladisError} `missing-fact` while it has not settled, `out-of-range` for fewer samples than a period
+   *   of the lower edge, as {@link overall} has it, `sensor-fault` when all samples were equal
    */
   read(): FilterOverall;
   /**
-   * As {@link OverallStream.read}, but of the samples since it was last called: a level a second, say. A channel that
-   * has died since is refused too.
+   * As {@link OverallStream.read}, but of the samples since it was last taken: a level a second, say. A channel that
+   * has died since is refused too. What is refused for its length is not lost: it counts to the next stretch.
    */
   take(): FilterOverall;
 }
@@ -158,6 +159,8 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
         received: `${taken} samples`,
       });
     }
+    // less than a period of the lowest frequency tells nothing of its size
+    requireBand(band, rate, rate / sums.count);
     if (changed === 0) throw deadChannel(sums.count, latest + (offset as number));
     return Object.freeze({
       ...measured(finiteLevel(factor * ofSums(runningSums(sums))), answer, bandNote(band)),

@@ -44,9 +44,14 @@ export interface SpectrumStream {
  * ```
  */
 export function spectrumStream(options: SpectrumOptions & { readonly segment: number }): SpectrumStream {
+  return spectrumOf(options, undefined);
+}
+
+/** The stream for a signal, or for a record that is held whole. */
+function spectrumOf(options: SpectrumOptions & { readonly segment: number }, held: number | undefined): SpectrumStream {
   const rate = requireSamplingRate(requireGiven(options, "options with rate and unit").rate);
   const unit = sampleUnit(options.unit);
-  const averager = welchAverager(options);
+  const averager = welchAverager(options, held);
   // refused before a long signal has gone by, not after
   const steps = options.as === undefined ? 0 : derivativeOrder(unit, linearType(options.as).unit);
   lowestFrequency(options.from, steps, rate / options.segment);
@@ -108,10 +113,8 @@ export function spectrumStream(options: SpectrumOptions & { readonly segment: nu
  */
 export function spectrum(samples: Samples, options: SpectrumOptions): Spectrum {
   const x = vibrationSamples(samples);
-  const stream = spectrumStream({
-    ...options,
-    segment: requireGiven(options, "options with rate and unit").segment ?? x.length,
-  });
+  const segment = requireGiven(options, "options with rate and unit").segment ?? x.length;
+  const stream = spectrumOf({ ...options, segment }, x.length);
   stream.push(x);
   return stream.read();
 }

@@ -47,11 +47,25 @@ export interface WelchAverager {
   readonly weightSquares: number;
 }
 
-function requireSegment(segment: number): number {
-  if (Number.isSafeInteger(segment) && segment >= 2) return segment;
-  throw new VeladisError("out-of-range", {
-    expected: "a segment of a whole number of samples, 2 or more",
-    received: shown(segment),
+/** Samples of the longest segment of a signal whose length is not known: half a gigabyte of work space. */
+const LONGEST = 4_194_304;
+
+/** The segment, if it can be one: refused before any room is made for it. */
+function requireSegment(segment: number, held: number | undefined): number {
+  if (!(Number.isSafeInteger(segment) && segment >= 2 && (held !== undefined || segment <= LONGEST))) {
+    throw new VeladisError("out-of-range", {
+      expected: `a segment of a whole number of samples, 2 or more${held === undefined ? ` and at most ${LONGEST}` : ""}`,
+      received: shown(segment),
+    });
+  }
+  if (held !== undefined && segment > held) throw tooShort(segment, held);
+  return segment;
+}
+
+function tooShort(segment: number, count: number): VeladisError {
+  return new VeladisError("missing-fact", {
+    expected: `a whole segment, ${segment} samples or more`,
+    received: `${count} samples`,
   });
 }
 
@@ -64,9 +78,11 @@ function requireOverlap(overlap: number): number {
  * The averager of P. D. Welch, The use of fast Fourier transform for the estimation of power spectra, IEEE Trans.
  * Audio Electroacoust. 15 (1967) 70-73: power of windowed segments that overlap. Samples behind the last full segment
  * do not count.
+ *
+ * @param held - samples of a record that is held whole; left out for a signal that comes in pieces
  */
-export function welchAverager(options: AveragingOptions & { readonly segment: number }): WelchAverager {
-  const segment = requireSegment(options.segment);
+export function welchAverager(options: AveragingOptions & { readonly segment: number }, held?: number): WelchAverager {
+  const segment = requireSegment(options.segment, held);
   const overlap = requireOverlap(options.overlap ?? 0.5);
   const window = windowName(options.window ?? "hann");
   const detrend = requireTrend(options.detrend ?? "mean");
@@ -76,13 +92,13 @@ export function welchAverager(options: AveragingOptions & { readonly segment: nu
   const shared = Math.floor(segment * overlap);
   const last = Math.floor(segment / 2);
   const fft = realFftOf(segment);
-  const held = new Float64Array(segment);
+  const block = new Float64Array(segment);
   const total = new Float64Array(last + 1);
   let filled = 0;
   let averages = 0;
 
   const finish = (): void => {
-    const x = removeTrend(held.slice(), detrend);
+    const x = removeTrend(block.slice(), detrend);
     for (let i = 0; i < segment; i++) x[i] = (x[i] as number) * (weights[i] as number);
     const bins = fft.bins(fft.transform(x), 0, last);
     for (let k = 0; k <= last; k++) {
@@ -91,7 +107,7 @@ export function welchAverager(options: AveragingOptions & { readonly segment: nu
       total[k] = (total[k] as number) + re * re + im * im;
     }
     averages++;
-    held.copyWithin(0, segment - shared);
+    block.copyWithin(0, segment - shared);
     filled = shared;
   };
 
@@ -101,7 +117,7 @@ export function welchAverager(options: AveragingOptions & { readonly segment: nu
     push: (samples) => {
       for (let i = 0; i < samples.length; ) {
         const count = Math.min(segment - filled, samples.length - i);
-        held.set(samples.subarray(i, i + count), filled);
+        block.set(samples.subarray(i, i + count), filled);
         filled += count;
         i += count;
         if (filled === segment) finish();
@@ -117,12 +133,7 @@ export function welchAverager(options: AveragingOptions & { readonly segment: nu
       averages,
     }),
     power: () => {
-      if (averages === 0) {
-        throw new VeladisError("missing-fact", {
-          expected: `a whole segment, ${segment} samples or more`,
-          received: `${filled} samples`,
-        });
-      }
+      if (averages === 0) throw tooShort(segment, filled);
       return finiteLevels(total.map((sum, k) => ((k === 0 || 2 * k === segment ? 1 : 2) * sum) / averages));
     },
   };

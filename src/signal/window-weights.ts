@@ -4,10 +4,13 @@ import { writeRootOfUnity } from "./root-of-unity";
 import { finiteSamples } from "./samples";
 import { type WindowName, windowName, windows } from "./windows";
 
+/** Samples of the longest record; room for more was asked for by mistake. */
+const LONGEST = 134_217_728;
+
 /**
  * The weights of a window over a record of `length` samples, in its periodic form.
  *
- * @throws {@link VeladisError} `unknown-option`, `out-of-range` for a length that is no whole number above zero
+ * @throws {@link VeladisError} `unknown-option`, `out-of-range` for a length that is no whole number from 1 to 2^27
  * @example
  * ```ts
  * import { windowWeights } from "veladis/signal";
@@ -17,9 +20,10 @@ import { type WindowName, windowName, windows } from "./windows";
  */
 export function windowWeights(window: WindowName, length: number): Float64Array {
   const { terms } = windows[windowName(window)];
-  if (!Number.isSafeInteger(requirePositive(length, "a whole number of samples above zero"))) {
+  const expected = `a whole number of samples above zero and at most ${LONGEST}`;
+  if (!(Number.isInteger(requirePositive(length, expected)) && length <= LONGEST)) {
     throw new VeladisError("out-of-range", {
-      expected: "a whole number of samples above zero",
+      expected,
       received: shown(length),
     });
   }

@@ -1,4 +1,4 @@
-import { requireChoice, requireKnownKeys, requireList, shown, VeladisError } from "../core/index";
+import { requireChoice, requireKnownKeys, requireList, shown, VeladisError, visibleText } from "../core/index";
 
 /** How the engine writes names: `"double"` quotes (standard SQL, DuckDB, PostgreSQL) or a `` "backtick" `` (Spark). */
 export type NameQuotes = "double" | "backtick";
@@ -24,10 +24,12 @@ export function checkedQuotes(quotes: NameQuotes = "double"): NameQuotes {
  * @throws {@link VeladisError} `wrong-type`, or `syntax` for a name that is empty, too long or has control characters
  */
 function identifier(name: string, quotes: NameQuotes): string {
-  const expected = `a name of 1 to ${LONGEST} characters without control characters`;
+  const without = quotes === "backtick" ? "control characters and ${" : "control characters";
+  const expected = `a name of 1 to ${LONGEST} characters without ${without}`;
   if (typeof name !== "string") throw new VeladisError("wrong-type", { expected, received: shown(name) });
-  const isControl = [...name].some((character) => character < " " || character === "\u007f");
-  if (name === "" || name.length > LONGEST || isControl) {
+  // Spark puts a variable in the place of `${name}`, within quotes too
+  const isObeyed = visibleText(name) !== name || (quotes === "backtick" && name.includes("${"));
+  if (name === "" || name.length > LONGEST || isObeyed) {
     throw new VeladisError("syntax", { expected, received: shown(name) });
   }
   const quote = quotes === "double" ? '"' : "`";
@@ -35,7 +37,11 @@ function identifier(name: string, quotes: NameQuotes): string {
 }
 
 /**
- * The operand as SQL: a quoted name, names with points between, or an expression in brackets.
+ * The operand as SQL: a quoted name, names with points between, or an expression in brackets; a plus before it.
+ *
+ * The plus makes no other number of a number. SQLite compares a column of texts with numbers as texts, where `0.5 g` is
+ * below 1.4; behind a plus no text is below a number. Other engines refuse the plus before a text, or take the number
+ * that the whole text is.
  *
  * @param known - a table of the keys that may stand beside it
  * @throws {@link VeladisError} `missing-fact` when there is none, `wrong-type` when there are two, `unknown-option`, and as {@link identifier}
@@ -50,12 +56,12 @@ export function operand(given: SqlOperand | undefined, quotes: NameQuotes, known
     });
   }
   if (expression !== undefined) {
-    if (typeof expression === "string" && expression.trim() !== "") return `(${expression.trim()})`;
+    if (typeof expression === "string" && expression.trim() !== "") return `+(${expression.trim()})`;
     throw new VeladisError("syntax", { expected: "an expression of SQL", received: shown(expression) });
   }
   const names =
     typeof column === "string" ? [column] : requireList(column as readonly string[], "a name, or a list of names");
   if (names.length === 0)
     throw new VeladisError("missing-fact", { expected: "one name or more", received: "an empty list" });
-  return names.map((name) => identifier(name, quotes)).join(".");
+  return `+${names.map((name) => identifier(name, quotes)).join(".")}`;
 }

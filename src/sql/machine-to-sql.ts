@@ -39,7 +39,7 @@ const keys: Readonly<Record<KeyOf<MachineToSqlOptions>, true>> = /* @__PURE__ */
  * import { machineToSql } from "veladis/sql";
  *
  * const sql = machineToSql("motor 1485 r/min rigid", { column: "velocity", from: "mm/s rms" });
- * sql.split(" THEN ")[1]; // => 'CASE WHEN "velocity" <= 7.100000846385955e-1'
+ * sql.split(" THEN ")[1]; // => 'CASE WHEN +"velocity" <= 7.100000846385955e-1'
  * sql.includes("ISO 20816-3 (2022) and ISO 10816-1 (1995, Annex B), mm/s rms; the worst of them governs"); // => true
  * sql.includes("power above 15 kW: not given, assumed"); // => true
  * machineToSql("1485 r/min rigid", { column: "velocity", from: "mm/s rms" }); // throws missing-fact

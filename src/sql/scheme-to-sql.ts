@@ -68,9 +68,9 @@ export function classifierOptions({
  * const sql = schemeToSql("iso-10816-3-2009", "group 2 rigid", { column: "velocity", from: "mm/s rms" });
  * sql.split(" THEN ").slice(0, 3);
  * // => [
- * //   'CASE WHEN "velocity" >= 0e0 AND "velocity" <= 1.7976931348623157e308',
- * //   'CASE WHEN "velocity" <= 1.4000001668930053e0',
- * //   "'A' WHEN \"velocity\" <= 2.8000003337860107e0",
+ * //   'CASE WHEN +"velocity" >= 0e0 AND +"velocity" <= 1.7976931348623157e308',
+ * //   'CASE WHEN +"velocity" <= 1.4000001668930053e0',
+ * //   "'A' WHEN +\"velocity\" <= 2.8000003337860107e0",
  * // ]
  * sql.includes("MEMORY"); // => true
  * sql.includes("worse is possible; not judged: limits in um rms"); // => true

@@ -35,14 +35,25 @@ const keys: Readonly<Record<KeyOf<ToSqlOptions>, true>> = /* @__PURE__ */ Object
 });
 
 const MAX_VALUE = 1.7976931348623157e308; // Number.MAX_VALUE, written out so that a bundle can drop it
+/** Products stay this share below the greatest number, which a dozen roundings cannot make up for. */
+const BELOW = 0.9999999999999964;
+/** Products whose logarithm is taken stay above this, since that of zero stops a query. */
+const LEAST_PRODUCT = 1e-300;
 /** A frequency of a row beyond these is none of a vibration, and its powers could leave the range of numbers. */
 const LEAST_HERTZ = 1e-9;
 const MOST_HERTZ = 1e9;
-/** The same for a level in decibels. */
+/** The same for a level in decibels, and what it is of its reference. */
 const MOST_DECIBELS = 5000;
+const MOST_RATIO = 1e250;
 
 /** A reading type as a conversion in SQL needs it: the linear type, and the reference of a level. */
-function linear(type: string): { type: string; order: number; reference: number | undefined } {
+interface Linear {
+  readonly type: string;
+  readonly order: number;
+  readonly reference: number | undefined;
+}
+
+function linear(type: string): Linear {
   const { unit, detector, order, reference } = parsedType(type);
   return { type: typeOf(unit, detector).type, order, reference: reference === 0 ? undefined : reference };
 }
@@ -69,9 +80,10 @@ function hertzOf({ unit, order, ...where }: SqlFrequency, quotes: NameQuotes): {
   };
 }
 
-/** What a linear value is multiplied with: as SQL, the greatest it can be, and the condition on the row for it. */
+/** What a linear value is multiplied with: as SQL, the least and greatest it can be, and the condition on the row for it. */
 interface Multiplier {
   readonly sql: string;
+  readonly least: number;
   readonly greatest: number;
   readonly valid: readonly string[];
 }
@@ -83,15 +95,33 @@ function multiplier(before: string, after: string, steps: number, options: ToSql
   const fixed = byRow === undefined ? (at as Frequency | undefined) : { hertz: 1 };
   const { factor } = converterText(before, after, { ...crest, ...(fixed !== undefined && { at: fixed }) });
   if (byRow === undefined || steps === 0) {
-    return { sql: factor === 1 ? "" : ` * ${numberLiteral(factor)}`, greatest: factor, valid: [] };
+    return { sql: factor === 1 ? "" : ` * ${numberLiteral(factor)}`, least: factor, greatest: factor, valid: [] };
   }
   const { sql: hertz, valid } = hertzOf(byRow, checkedQuotes(quotes));
   const once = Math.abs(steps) === 1;
+  const most = MOST_HERTZ ** Math.abs(steps);
   return {
     sql: ` * (${numberLiteral(factor)} ${steps > 0 ? "*" : "/"} ${once ? hertz : `(${hertz} * ${hertz})`})`,
-    greatest: factor * MOST_HERTZ ** Math.abs(steps),
+    least: factor / most,
+    greatest: factor * most,
     valid: [valid],
   };
+}
+
+/** The condition under which a value has an answer that a number can hold, and a level one that a vibration can have. */
+function condition(value: string, source: Linear, target: Linear, { least, greatest }: Multiplier): string {
+  const { reference } = target;
+  const lowest = reference === undefined ? LEAST_PRODUCT : Math.max(LEAST_PRODUCT, reference / MOST_RATIO);
+  const highest = reference === undefined ? MAX_VALUE : Math.min(MAX_VALUE, reference * MOST_RATIO);
+  const from = lowest / least;
+  const upTo = greatest <= 1 ? highest : (highest / greatest) * BELOW;
+  if (source.reference !== undefined) {
+    const decibels = (size: number): number => 20 * Math.log10(size / (source.reference as number));
+    const [low, high] = [Math.max(-MOST_DECIBELS, decibels(from)), Math.min(MOST_DECIBELS, decibels(upTo))];
+    return `${value} BETWEEN ${numberLiteral(low)} AND ${numberLiteral(high)}`;
+  }
+  const low = reference === undefined ? 0 : Math.max(LEAST_PRODUCT, from);
+  return `${value} >= ${numberLiteral(low)} AND ${value} <= ${numberLiteral(upTo)}`;
 }
 
 function assumptionText(before: string, after: string, { crestFactor }: ToSqlOptions): string {
@@ -110,7 +140,8 @@ function atText(at: ToSqlOptions["at"]): string {
  * A conversion as an expression of plain SQL, for an engine that holds the data, such as DuckDB, PostgreSQL or SQLite.
  *
  * The expression multiplies by the same factor as `converter`, and is NULL where the value is NULL, negative, infinite
- * or NaN, a level is beyond 5000 dB, or the frequency of the row is not from 1e-9 to 1e9 Hz: never zero. Names are
+ * or NaN, a level is beyond 5000 dB, or the frequency of the row is not from 1e-9 to 1e9 Hz: never zero. In SQLite it is
+ * NULL for texts too, those of digits among them; DuckDB and PostgreSQL refuse a column of texts. Names are
  * quoted, so that a column may be called anything; an `expression` is taken as it is and must be your own. A remark
  * behind it tells the types and what was assumed. Levels use `POWER` and `LOG10`.
  *
@@ -125,7 +156,7 @@ function atText(at: ToSqlOptions["at"]): string {
  * import { toSql } from "veladis/sql";
  *
  * toSql("in/s pk", "mm/s pk", { column: "reading" });
- * // => 'CASE WHEN "reading" >= 0e0 AND "reading" <= 7.077532027016992e306 THEN "reading" * 2.54e1 END /* in/s pk to mm/s pk *\/'
+ * // => 'CASE WHEN +"reading" >= 0e0 AND +"reading" <= 7.077532027016967e306 THEN +"reading" * 2.54e1 END /* in/s pk to mm/s pk *\/'
  * toSql("g pk", "mm/s rms", { column: "reading" }); // throws missing-frequency
  * ```
  */
@@ -134,20 +165,13 @@ export function toSql(from: string, to: string, options: ToSqlOptions): string {
   const value = operand(options, quotes, keys);
   const [before, after] = [readingType(from), readingType(to)];
   const [source, target] = [linear(before), linear(after)];
-  const { greatest, sql, valid } = multiplier(source.type, target.type, target.order - source.order, {
-    ...options,
-    quotes,
-  });
-  const least = target.reference === undefined ? ">=" : ">";
-  const conditions =
-    source.reference === undefined
-      ? [`${value} ${least} 0e0`, `${value} <= ${numberLiteral(Math.min(MAX_VALUE, MAX_VALUE / greatest))}`]
-      : [`${value} BETWEEN ${numberLiteral(-MOST_DECIBELS)} AND ${numberLiteral(MOST_DECIBELS)}`];
+  const factor = multiplier(source.type, target.type, target.order - source.order, { ...options, quotes });
+  const conditions = [condition(value, source, target, factor), ...factor.valid];
   const amplitude =
     source.reference === undefined ? value : `${numberLiteral(source.reference)} * POWER(1e1, ${value} / 2e1)`;
-  const product = `${amplitude}${sql}`;
+  const product = `${amplitude}${factor.sql}`;
   const byLevel = `2e1 * LOG10(${product} / ${numberLiteral(target.reference ?? 1)})`;
   const result = target.reference === undefined ? product : byLevel;
   const told = `${before} to ${after}${atText(options.at)}${assumptionText(source.type, target.type, options)}`;
-  return `CASE WHEN ${[...conditions, ...valid].join(" AND ")} THEN ${result} END ${remark(told)}`;
+  return `CASE WHEN ${conditions.join(" AND ")} THEN ${result} END ${remark(told)}`;
 }

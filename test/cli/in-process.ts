@@ -19,7 +19,7 @@ export async function veladis(args: readonly string[], input?: string | readonly
     piped: chunks === undefined ? undefined : Readable.from(chunks),
     colour: false,
     out: (text) => {
-      printed.out += text;
+      printed.out += typeof text === "string" ? text : Buffer.from(text).toString("utf8");
     },
     err: (text) => {
       printed.err += text;

@@ -20,6 +20,8 @@ const cases: Cases = {
   "no session to complete from": () => completions("4 mm", undefined as never),
   "a number to complete": () => completions(4 as never, newSession()),
   "help about a number": () => helpText(4 as never),
+  "no instance to register in": () => registerAmplitudes(undefined as never),
+  "an instance that is none": () => registerAmplitudes({ typed: () => 0 } as never),
   "no line": () => line(undefined),
   "an empty line": () => line(" "),
   "a line of any length": () => line("1+".repeat(500)),

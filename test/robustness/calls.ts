@@ -503,6 +503,12 @@ const charts: Call[] = [
 
 const m = on(mathjs);
 const math = /* one for all: an instance costs half a second */ create(all as Loose);
+const idleMath = (): object => ({
+  typed: Object.assign(() => () => undefined, { addType: () => undefined }),
+  import: () => undefined,
+  evaluate: () => 1,
+  createUnit: () => undefined,
+});
 const calculators: Call[] = [
   {
     name: "completions",
@@ -519,8 +525,9 @@ const calculators: Call[] = [
   m("newSession"),
   {
     name: "registerAmplitudes",
-    args: () => [],
-    run: (...given) => given.length > 0 && (mathjs as Loose).registerAmplitudes(...given),
+    // an instance of its own kind: one that takes everything in and does nothing
+    args: () => [idleMath()],
+    run: (...given) => (mathjs as Loose).registerAmplitudes(...given),
   },
   {
     name: "registerAmplitudes.amplitude",

@@ -7,14 +7,14 @@ const value = { column: "v" } as const;
 
 describe("conversions as SQL", () => {
   it.each([
-    [toSql("mm/s rms", "mm/s rms", value), '"v"'],
-    [toSql("in/s pk", "mm/s pk", value), '"v" * 2.54e1'],
-    [toSql("mm/s pk", "mm/s pk", { column: ["readings", "v"] }), '"readings"."v"'],
-    [toSql("mm/s pk", "mm/s pk", { column: "a`b", quotes: "backtick" }), "`a``b`"],
-    [toSql("mm/s pk", "mm/s pk", { expression: "raw / 1000" }), "(raw / 1000)"],
-    [toSql("g pk", "mm/s pk", { ...value, at: { column: "hz", unit: "Hz" } }), '"v" * (1.56077682'],
-    [toSql("um pp", "m/s2 pk", { ...value, at: { column: "hz", unit: "Hz" } }), ' * ("hz" * "hz"))'],
-    [toSql("dB re 1e-9 m/s", "m/s rms", value), '1e-9 * POWER(1e1, "v" / 2e1)'],
+    [toSql("mm/s rms", "mm/s rms", value), '+"v"'],
+    [toSql("in/s pk", "mm/s pk", value), '+"v" * 2.54e1'],
+    [toSql("mm/s pk", "mm/s pk", { column: ["readings", "v"] }), '+"readings"."v"'],
+    [toSql("mm/s pk", "mm/s pk", { column: "a`b", quotes: "backtick" }), "+`a``b`"],
+    [toSql("mm/s pk", "mm/s pk", { expression: "raw / 1000" }), "+(raw / 1000)"],
+    [toSql("g pk", "mm/s pk", { ...value, at: { column: "hz", unit: "Hz" } }), '+"v" * (1.56077682'],
+    [toSql("um pp", "m/s2 pk", { ...value, at: { column: "hz", unit: "Hz" } }), ' * (+"hz" * +"hz"))'],
+    [toSql("dB re 1e-9 m/s", "m/s rms", value), '1e-9 * POWER(1e1, +"v" / 2e1)'],
   ])("%s", (sql, part) => {
     expect(sql).toContain(part);
     expect(sql).toMatch(/^CASE WHEN .* END \/\* .* \*\/$/);

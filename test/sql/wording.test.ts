@@ -1,6 +1,14 @@
+import { defineScheme, type SchemeInput } from "veladis/severity";
 import { schemeToSql, toSql } from "veladis/sql";
 import { holdWording } from "../refusals/hold-wording";
 
+const graded = (name: string) =>
+  defineScheme({
+    ...{ id: "site-rule", kind: "grades", standard: "Site rule", grades: [name, "rough"] },
+    classes: [
+      { criteria: [{ as: "mm/s rms", limits: { [name]: 2 }, source: { title: "rule", provenance: "memory" } }] },
+    ],
+  } as SchemeInput);
 const query = (where: unknown) => toSql("in/s pk", "mm/s rms", where as Parameters<typeof toSql>[2]);
 
 holdWording("sql", {
@@ -16,6 +24,9 @@ holdWording("sql", {
   "a name that is no text": () => query({ column: ["plant", 7] }),
   "an empty name": () => query({ column: "" }),
   "a name with a control character": () => query({ column: "a\u0000b" }),
+  "a name that Spark would put a variable into": () => query({ column: "$".concat("{HOME}"), quotes: "backtick" }),
+  "a grade with a control character": () =>
+    schemeToSql(graded("good\u0000bad") as never, {}, { column: "v", from: "mm/s rms" }),
   "an answer that is none": () =>
     schemeToSql("iso-10816-7-2009", "pump 250 kW category I", {
       column: "v",

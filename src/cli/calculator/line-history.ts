@@ -1,5 +1,6 @@
 import { homedir } from "node:os";
 import { join } from "node:path";
+import { visibleText } from "../../core/index";
 import type { Io } from "../input/io";
 import { remember, remembered } from "./history-file";
 
@@ -27,7 +28,7 @@ export function lineHistory(io: Io): LineHistory {
     } catch (error) {
       kept = false;
       const { code } = error as NodeJS.ErrnoException;
-      io.err(`veladis: lines are not kept for the next time, ${code} at ${file}\n`);
+      io.err(`veladis: lines are not kept for the next time, ${code} at ${visibleText(file)}\n`);
       return otherwise;
     }
   };

@@ -4,7 +4,7 @@ import {
   type PermissibleUnbalance,
   permissibleUnbalance,
 } from "../../balance/index";
-import { cautions, shown, VeladisError } from "../../core/index";
+import { cautions, shown, VeladisError, visibleText } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { significant } from "../../reading/index";
 import type { Io } from "../input/io";
@@ -59,7 +59,7 @@ export async function printBalance(given: Given<typeof balancePage.options>, io:
     await io.out(
       values.json
         ? `${JSON.stringify({ grade, force, note: NOTE, cautions })}\n`
-        : `${values.unbalance} is G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${cautionsText()}`,
+        : `${visibleText(values.unbalance)} is G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${cautionsText()}`,
     );
     return exitCodes.done;
   }

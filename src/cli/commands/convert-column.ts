@@ -37,7 +37,7 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
   for await (const { line, cells, raw } of csvRows(stream)) {
     if (index < 0) {
       index = headedColumn(cells, column as string);
-      if (!json) await io.out(`${[raw, ...titles].join(",")}\n`);
+      if (!json) await io.out(Buffer.from(`${[raw, ...titles].join(",")}\n`));
       continue;
     }
     try {
@@ -52,12 +52,12 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
                   `${JSON.stringify({ line, ...answer, ...explainedSteps(explain, ["", answer]), from: reading })}\n`,
               )
               .join("")
-          : `${[raw, ...answers.map(writtenValue)].join(",")}\n`,
+          : Buffer.from(`${[raw, ...answers.map(writtenValue)].join(",")}\n`),
       );
     } catch (error) {
       refused++;
       io.err(failureText(error, json, { ...(file !== undefined && { file }), line }));
-      if (!json) await io.out(`${[raw, ...targets.map(() => "")].join(",")}\n`);
+      if (!json) await io.out(Buffer.from(`${[raw, ...targets.map(() => "")].join(",")}\n`));
     }
   }
   const assumed = titles.filter((title) => title.endsWith(")")).join("; ");

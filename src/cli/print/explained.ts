@@ -1,4 +1,5 @@
 import { explain } from "../../amplitude/index";
+import { visibleText } from "../../core/index";
 
 /** Something that {@link explain} takes, and its name; the only one needs none. */
 export type Explained = readonly [name: string, answer: Parameters<typeof explain>[0]];
@@ -7,7 +8,7 @@ export type Explained = readonly [name: string, answer: Parameters<typeof explai
 export function explainedText(answers: readonly Explained[]): string {
   const blocks = answers.map(([name, answer]) => {
     const lines = explain(answer).text.split("\n");
-    return name === "" ? lines : [name, ...lines.map((line) => `  ${line}`)];
+    return name === "" ? lines : [visibleText(name), ...lines.map((line) => `  ${line}`)];
   });
   const lines = blocks.flat().map((line) => `  ${line}\n`);
   return `\nexplained\n${lines.join("")}`;

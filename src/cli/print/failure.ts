@@ -1,4 +1,4 @@
-import { VeladisError } from "../../core/index";
+import { jsonText, VeladisError, visibleText } from "../../core/index";
 
 /** Where a refused input stood, for the message. */
 export interface Place {
@@ -19,7 +19,7 @@ export function failureText(error: unknown, json: boolean, place: Place = {}): s
   if (!(error instanceof VeladisError)) throw error;
   if (json) {
     const { name, ...detail } = error;
-    return `${JSON.stringify({ error: { ...place, ...detail, message: error.message } })}\n`;
+    return `${jsonText({ error: { ...place, ...detail, message: error.message } })}\n`;
   }
   const where = placed(place);
   const rows = [
@@ -29,5 +29,5 @@ export function failureText(error: unknown, json: boolean, place: Place = {}): s
     ["  did you mean", error.didYouMean?.join(", ")],
     ["  allowed", error.allowed?.join(", ")],
   ].filter(([, value]) => value !== undefined);
-  return `${rows.map(([name, value]) => `${name}: ${value}`).join("\n")}\n`;
+  return `${rows.map(([name, value]) => visibleText(`${name}: ${value}`)).join("\n")}\n`;
 }

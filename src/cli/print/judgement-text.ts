@@ -1,3 +1,4 @@
+import { visibleText } from "../../core/index";
 import { assumptions, format, significant } from "../../reading/index";
 import { type CriterionJudgement, conditionText, type Judgement, type Limit, type Verdict } from "../../severity/index";
 import { labelled } from "./labelled";
@@ -155,5 +156,5 @@ export function judgementText(
   },
 ): string {
   const { written, colour } = settings;
-  return `${written}: ${verdictHeadline(verdict, colour)}\n\n${verdictPage(verdict, settings)}`;
+  return `${visibleText(written)}: ${verdictHeadline(verdict, colour)}\n\n${verdictPage(verdict, settings)}`;
 }

@@ -1,3 +1,4 @@
+import { visibleText } from "../../core/index";
 import { format } from "../../reading/index";
 import type { PointsVerdict } from "../../severity/index";
 import { verdictPage } from "./judgement-text";
@@ -26,7 +27,7 @@ export function pointsText(
     one.verdict.headline,
   ]);
   return [
-    `${governing.point} governs, ${format(governing.reading, { digits })}: ${headline}\n\n`,
+    `${visibleText(governing.point)} governs, ${format(governing.reading, { digits })}: ${headline}\n\n`,
     textTable(
       ["", "point", "reading", "verdict"].map((title) => ({ title })),
       rows,

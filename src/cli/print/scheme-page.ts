@@ -1,3 +1,4 @@
+import { visibleText } from "../../core/index";
 import { format } from "../../reading/index";
 import { type Criterion, conditionText, type LimitValue, type MachineClass, type Scheme } from "../../severity/index";
 import { labelled } from "./labelled";
@@ -56,5 +57,5 @@ export function schemePage(scheme: Scheme): string {
         .map(({ title, where, note, page }) => [title, where, note, page].filter(Boolean).join("; ")),
     ),
   ];
-  return `${id}: ${standard} (${edition})\n${title}\n\n${table}\n${facts.join("")}`;
+  return `${visibleText(`${id}: ${standard} (${edition})`)}\n${visibleText(title)}\n\n${table}\n${facts.join("")}`;
 }

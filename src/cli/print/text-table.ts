@@ -1,3 +1,5 @@
+import { visibleText } from "../../core/index";
+
 /** A column of a text table. */
 export interface Column {
   readonly title: string;
@@ -5,9 +7,11 @@ export interface Column {
   readonly align?: "left" | "right";
 }
 
-/** Rows as a table of text: columns as wide as their widest cell, two spaces between. */
+/** Rows as a table of text, which may come from outside: columns as wide as their widest cell, two spaces between. */
 export function textTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
-  const widths = columns.map(({ title }, i) => Math.max(title.length, ...rows.map((row) => (row[i] ?? "").length)));
+  const titles = columns.map(({ title }) => visibleText(title));
+  const shown = rows.map((row) => row.map(visibleText));
+  const widths = titles.map((title, i) => Math.max(title.length, ...shown.map((row) => (row[i] ?? "").length)));
   const line = (cells: readonly string[]): string =>
     columns
       .map(({ align }, i) => {
@@ -18,5 +22,5 @@ export function textTable(columns: readonly Column[], rows: readonly (readonly s
       .join("  ")
       .trimEnd();
   const rule = widths.map((width) => "-".repeat(width));
-  return [line(columns.map(({ title }) => title)), line(rule), ...rows.map(line)].map((text) => `${text}\n`).join("");
+  return [line(titles), line(rule), ...shown.map(line)].map((text) => `${text}\n`).join("");
 }

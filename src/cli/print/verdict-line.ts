@@ -1,3 +1,4 @@
+import { visibleText } from "../../core/index";
 import { format } from "../../reading/index";
 import type { PointsVerdict, Verdict } from "../../severity/index";
 import { assumedWords } from "./assumed-words";
@@ -21,7 +22,7 @@ function restText({ limit, margin, verified, standard, edition, judged, ...rest 
 
 /** A verdict on one line, for many readings. */
 export function verdictLine(written: string, verdict: Verdict, digits: number): string {
-  return `${written}: ${verdictHeadline(verdict, false)}; ${restText(verdict, digits)}\n`;
+  return `${visibleText(`${written}: ${verdictHeadline(verdict, false)}; ${restText(verdict, digits)}`)}\n`;
 }
 
 /** The verdict on several points on one line. */
@@ -32,5 +33,6 @@ export function pointsLine(answer: PointsVerdict, digits: number): string {
   const headline = verdictHeadline({ ...governing.verdict, ...answer }, false);
   const reading = format(governing.reading, { digits });
   const rest = restText(governing.verdict, digits);
-  return `${governing.point} ${reading}: ${headline}; ${all}; ${rest}${not === undefined ? "" : `; not read: ${not}`}\n`;
+  const line = `${governing.point} ${reading}: ${headline}; ${all}; ${rest}${not === undefined ? "" : `; not read: ${not}`}`;
+  return `${visibleText(line)}\n`;
 }

@@ -1,9 +1,11 @@
-/** Text broken at spaces to a width, later lines indented. */
+import { visibleText } from "../../core/index";
+
+/** Text broken at spaces to a width, later lines indented; it may come from outside. */
 export function wrapped(text: string, indent = "", first = indent, width = 100): string {
   const lines: string[] = [];
   let line = first;
   let empty = true;
-  for (const word of text.split(" ")) {
+  for (const word of visibleText(text).split(" ")) {
     if (!empty && line.length + 1 + word.length > width) {
       lines.push(line);
       line = indent;

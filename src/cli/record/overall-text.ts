@@ -1,4 +1,5 @@
 import { convertAmplitude } from "../../amplitude/index";
+import { visibleText } from "../../core/index";
 import { format, significant } from "../../reading/index";
 import type { OrderLine, SpectrumLine } from "../../signal/index";
 import { textTable } from "../print/text-table";
@@ -101,7 +102,7 @@ export function overallText(page: OverallPage): string {
   const averaged = spectrum.averages === 1 ? "one segment" : `${spectrum.averages} segments averaged`;
   return [
     ...levels.map((level) => `${level}\n`),
-    `\n${name}: ${count} samples, ${significant(seconds, 4)} s at ${spectrum.rate} a second, in ${unit}\n`,
+    `\n${visibleText(name)}: ${count} samples, ${significant(seconds, 4)} s at ${spectrum.rate} a second, in ${unit}\n`,
     `${howText(analysis)}\n`,
     sampledText(analysis, digits),
     `\nhighest lines (${significant(spectrum.resolution, 3)} Hz apart, ${averaged})\n\n`,

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../../core/index";
+import { cellText, jsonText, shown, VeladisError } from "../../core/index";
 import type { Answer, Tail } from "./row-answers";
 import { bytesOf, quotedCell, type TableForm } from "./row-source";
 
@@ -22,7 +22,7 @@ export function csvOutput(titles: readonly string[], form: TableForm, decimalCom
     if (tail === lastTail) return lastText;
     let text = texts.get(tail);
     if (text === undefined) {
-      text = `${tail.cells.map((one) => separator + cell(one)).join("")}${lineEnd}`;
+      text = `${tail.cells.map((one) => separator + cell(cellText(one))).join("")}${lineEnd}`;
       texts.set(tail, text);
     }
     lastTail = tail;
@@ -38,7 +38,7 @@ export function csvOutput(titles: readonly string[], form: TableForm, decimalCom
     },
     refusedHeader: (raw) => `${mark}${[counted, "refused", "reason"].join(separator)}${separator}${raw}${lineEnd}`,
     refusedRow: (raw, _cells, line, { code, message }) =>
-      `${line}${separator}${code}${separator}${cell(message)}${separator}${raw}${lineEnd}`,
+      `${line}${separator}${code}${separator}${cell(cellText(message))}${separator}${raw}${lineEnd}`,
   };
 }
 
@@ -51,7 +51,7 @@ export function jsonOutput(titles: readonly string[], header: readonly string[],
       received: `two columns ${shown(twice)}`,
     });
   }
-  const line = (value: object): string => bytesOf(`${JSON.stringify(value)}\n`);
+  const line = (value: object): string => bytesOf(`${jsonText(value)}\n`);
   const named = (cells: readonly string[]): object => Object.fromEntries(header.map((title, i) => [title, cells[i]]));
   return {
     header: () => "",

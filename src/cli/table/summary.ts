@@ -1,4 +1,4 @@
-import { cautions } from "../../core/index";
+import { cautions, jsonText, visibleText } from "../../core/index";
 import { labelled } from "../print/labelled";
 import { grouped } from "./progress";
 import type { Tally } from "./row-answers";
@@ -33,10 +33,10 @@ export function summaryText(
   if (settings.json) {
     const judged = { zones: Object.fromEntries(zones), worst: Object.fromEntries(worst) };
     const all = { rows, written, refused, ...judged, fromMemory, assumed: assumed.map(([text]) => text) };
-    return `${JSON.stringify({ summary: all })}\n`;
+    return `${jsonText({ summary: all })}\n`;
   }
-  const to = settings.out === undefined ? "" : ` to ${settings.out}`;
-  const refusedTo = refused > 0 && refusedPath !== undefined ? ` to ${refusedPath}` : "";
+  const to = settings.out === undefined ? "" : ` to ${visibleText(settings.out)}`;
+  const refusedTo = refused > 0 && refusedPath !== undefined ? ` to ${visibleText(refusedPath)}` : "";
   const inZones = [...headlines]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([zone, count]) => `${zone} ${grouped(count)}`);

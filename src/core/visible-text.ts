@@ -1,0 +1,23 @@
+/**
+ * What is obeyed and not shown: control characters, line and paragraph separators, what turns the direction of writing;
+ * and what no XML may hold: halves of surrogate pairs and the two that are no characters.
+ */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
+const hidden = /[\u0000-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069\ud800-\udfff\ufffe\uffff]/gu;
+
+function code(one: string): string {
+  return `\\u${one.charCodeAt(0).toString(16).padStart(4, "0")}`;
+}
+
+/**
+ * A text from outside as a terminal may print it, and as the escapers of other media take it: what would be obeyed
+ * stands there as its code, such as `\u001b`; line ends and tabs too.
+ */
+export function visibleText(text: string): string {
+  return text.replace(hidden, code);
+}
+
+/** The same of text that the program made: its line ends stay. In JSON the codes mean what they stand for. */
+export function visibleLines(text: string): string {
+  return text.replace(hidden, (one) => (one === "\n" ? one : code(one)));
+}

@@ -1,0 +1,29 @@
+import { PGlite } from "@electric-sql/pglite";
+import initSqlJs from "sql.js";
+import { single } from "./duckdb";
+
+/** Runs a query and gives the rows, each a list; refuses as the engine does. */
+export type Engine = (sql: string) => Promise<readonly (readonly unknown[])[]>;
+
+// native mathematical functions, not those that the package once brought along
+const { Database } = await initSqlJs({ useOldExtensionFunctions: false } as never);
+const lite = new Database();
+
+/** SQLite, as WebAssembly. */
+export const sqlite: Engine = async (sql) => {
+  const [answer] = lite.exec(sql);
+  return answer?.values ?? [];
+};
+
+const server = new PGlite();
+// it takes its seconds to start: before any test runs
+await server.waitReady;
+
+/** PostgreSQL, as WebAssembly. */
+export const postgres: Engine = async (sql) => {
+  const results = await server.exec(sql, { rowMode: "array" });
+  return (results.at(-1)?.rows ?? []) as unknown as unknown[][];
+};
+
+/** DuckDB. */
+export const duckdb: Engine = async (sql) => [[await single(sql)]];
