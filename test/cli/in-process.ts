@@ -13,18 +13,18 @@ export interface Printed {
 /** Runs the command in this process, with a text or chunks of bytes piped in. */
 export async function veladis(args: readonly string[], input?: string | readonly Uint8Array[]): Promise<Printed> {
   const chunks = typeof input === "string" ? [Buffer.from(input)] : input;
-  const printed = { out: "", err: "" };
+  const printed: Uint8Array[] = [];
+  let err = "";
   const shown: string[] = [];
   const io: Io = {
     piped: chunks === undefined ? undefined : Readable.from(chunks),
     colour: false,
-    out: (text) => {
-      printed.out += text;
-    },
+    out: (text) => void printed.push(Buffer.from(text)),
     err: (text) => {
-      printed.err += text;
+      err += text;
     },
     progress: (text) => void shown.push(text),
   };
-  return { code: await run(args, io), shown, ...printed };
+  const code = await run(args, io);
+  return { code, shown, out: Buffer.concat(printed).toString(), err };
 }

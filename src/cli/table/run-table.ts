@@ -1,5 +1,5 @@
 import { stat } from "node:fs/promises";
-import { shown, VeladisError } from "../../core/index";
+import { VeladisError } from "../../core/index";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { namedScheme } from "../options/named-scheme";
@@ -26,10 +26,7 @@ async function visitInput(io: Io, { file }: TableSettings, visitor: RowVisitor):
   if (file !== undefined) {
     const stream = await openFile(file);
     const { size } = await stat(file);
-    return visitCsv(stream, size, visitor).catch((error: NodeJS.ErrnoException) => {
-      if (error.syscall === undefined) throw error;
-      throw new VeladisError("missing-fact", { expected: "a file that can be read", received: shown(file) });
-    });
+    return visitCsv(stream, size, visitor);
   }
   if (io.piped !== undefined) return visitCsv(io.piped, undefined, visitor);
   throw new VeladisError("missing-fact", {
