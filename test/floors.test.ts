@@ -36,6 +36,7 @@ const commandFloors: Record<string, number> = {
   input: 0,
   print: 0,
   options: 1,
+  parquet: 1,
   record: 2,
   table: 2,
   commands: 3,

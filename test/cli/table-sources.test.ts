@@ -30,6 +30,9 @@ async function visited(content: Buffer, cuts: readonly number[]) {
       rows.push({ cells, raw, line: 1 });
     },
     row: (cells, raw, line) => void rows.push({ cells, raw, line }),
+    refused: (error) => {
+      throw error;
+    },
     pause: (share) => void shares.push(share),
   };
   await visitCsv(Readable.from(chunks), content.length, visitor);

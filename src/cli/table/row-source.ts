@@ -1,3 +1,5 @@
+import type { VeladisError } from "../../core/index";
+
 /** The written form of a table: what stands between cells, rows, and before all. */
 export interface TableForm {
   readonly separator: string;
@@ -13,6 +15,8 @@ export interface RowVisitor {
   header(cells: readonly string[], raw: string, form: TableForm): void;
   /** @param line - the line of the file on which the row ends, or the number of the row */
   row(cells: readonly string[], raw: string, line: number): void;
+  /** A row that the source itself cannot read whole. */
+  refused(error: VeladisError, cells: readonly string[], raw: string, line: number): void;
   /** After each portion, with the share of the input read so far where that is known. */
   pause(share: number | undefined): void | Promise<void>;
 }

@@ -89,6 +89,10 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
         refuse(error, cells, raw, line);
       }
     },
+    refused(error, cells, raw, line) {
+      counts.rows++;
+      refuse(error, cells, raw, line);
+    },
     async pause(share) {
       progress.show(counts.rows, share);
       const [good, bad] = [written, refusals];
