@@ -1,29 +1,28 @@
 import * as zlib from "node:zlib";
 import { brotliDecompressSync, gunzipSync } from "node:zlib";
-import { snappyUncompress } from "hyparquet";
 import { VeladisError } from "../../core/index";
 import { damaged } from "./damage";
+import { snappyUnpacked } from "./snappy";
 
 /** Unpacks the bytes of a page, which have to give as many as are told. */
 export type Unpack = (bytes: Uint8Array, length: number) => Uint8Array;
+
+/** The same for bytes that may be anything: what it gives is to be looked at. */
+type Attempt = (bytes: Uint8Array, length: number) => Uint8Array | undefined;
 
 type Limited = (bytes: Uint8Array, limit: { maxOutputLength: number }) => Uint8Array;
 
 const zstd = (zlib as { zstdDecompressSync?: Limited }).zstdDecompressSync;
 
 const bounded =
-  (unpack: Limited): Unpack =>
+  (unpack: Limited): Attempt =>
   (bytes, length) =>
     unpack(bytes, { maxOutputLength: Math.max(1, length) });
 
 /** What unpacks each codec. */
-const unpacks: Readonly<Record<string, Unpack>> = {
+const unpacks: Readonly<Record<string, Attempt>> = {
   UNCOMPRESSED: (bytes) => bytes,
-  SNAPPY(bytes, length) {
-    const unpacked = new Uint8Array(length);
-    snappyUncompress(bytes, unpacked);
-    return unpacked;
-  },
+  SNAPPY: snappyUnpacked,
   GZIP: bounded(gunzipSync),
   BROTLI: bounded(brotliDecompressSync),
   ...(zstd !== undefined && { ZSTD: bounded(zstd) }),

@@ -83,13 +83,16 @@ async function decoded(
   const pieces: ColumnValues[] = [];
   const own: FileMetaData = { ...metadata, row_groups: [group], num_rows: group.num_rows };
   const [first] = chunks as [Chunk];
-  const slice = (start: number, end?: number): ArrayBuffer => {
-    const within = chunks.find(({ from, bytes }) => from <= start && (end ?? from) <= from + bytes.length);
-    if (within === undefined) return damaged(where, "a column in several places");
-    const { from, bytes } = within;
-    return start === from && end === from + bytes.length
-      ? bytes.buffer
-      : bytes.slice(start - from, end && end - from).buffer;
+  // parts of a nested column are asked for at once
+  const slice = (start: number, end = start): ArrayBuffer => {
+    const whole = chunks.find(({ from, bytes }) => from === start && from + bytes.length === end);
+    if (whole !== undefined) return whole.bytes.buffer;
+    const asked = new Uint8Array(end - start);
+    for (const { from, bytes } of chunks) {
+      const overlap = bytes.subarray(Math.max(0, start - from), Math.max(0, end - from));
+      if (overlap.length > 0) asked.set(overlap, Math.max(0, from - start));
+    }
+    return asked.buffer;
   };
   try {
     await parquetRead({
