@@ -68,8 +68,19 @@ function requireOneKind({ element }: LeafColumn): void {
   if (times || decimals || (old === "DATE") !== (kind.type === "DATE")) damaged(WHERE, "a column of two kinds");
 }
 
-/** Refuses row groups whose columns are not those of the schema, or lie where they cannot. */
-function requireGroups({ row_groups }: FileMetaData, leaves: readonly LeafColumn[], end: number): void {
+/** Bytes that are searched at once. */
+const PIECE = 1 << 20;
+
+/** Refuses two files, one behind the other: the description of the second would be taken for rows of the first. */
+async function requireOneFile(file: ByteSource, from: number, to: number): Promise<void> {
+  for (let at = from; at < to; at += PIECE) {
+    const bytes = await file.read(at, Math.min(to, at + PIECE + 2 * MARK.length));
+    if (Buffer.from(bytes.buffer).includes(MARK + MARK)) damaged("the file", "two files, one behind the other");
+  }
+}
+
+/** Refuses row groups whose columns are not those of the schema, or lie where they cannot; the place behind them all. */
+function requireGroups({ row_groups }: FileMetaData, leaves: readonly LeafColumn[], end: number): number {
   const taken: [from: number, to: number][] = [];
   for (const { columns, num_rows } of row_groups) {
     const rows = whole(num_rows);
@@ -93,9 +104,11 @@ function requireGroups({ row_groups }: FileMetaData, leaves: readonly LeafColumn
     }
   }
   taken.sort(([a], [b]) => a - b);
+  const beyond = taken.reduce((most, [, to]) => Math.max(most, to), MARK.length);
   if (taken.some(([from], i) => i > 0 && from < (taken[i - 1] as [number, number])[1])) {
     damaged(WHERE, "columns in one place");
   }
+  return beyond;
 }
 
 /**
@@ -118,7 +131,8 @@ export async function readFooter(file: ByteSource): Promise<Footer> {
   requireNamesWithin(schema, true);
   const leaves = leafColumns(schema);
   for (const leaf of leaves) requireOneKind(leaf);
-  requireGroups(metadata, leaves, file.size - bytes.length);
+  const end = file.size - bytes.length;
+  await requireOneFile(file, requireGroups(metadata, leaves, end), end);
   const rows = metadata.row_groups.reduce((sum, group) => sum + whole(group.num_rows), 0);
   if (rows !== whole(metadata.num_rows)) damaged(WHERE, "another number of rows");
   const names = schema.children.map(({ element }) => element.name);

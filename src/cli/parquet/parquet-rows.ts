@@ -10,11 +10,18 @@ const PATIENCE = 10_000;
 /** Of the memory for objects, in MiB: enough for row groups of a million rows and a hundred columns. */
 const HEAP = 2048;
 
-function refusal(error: unknown, path: string): unknown {
-  if ((error as NodeJS.ErrnoException).code !== "ERR_WORKER_OUT_OF_MEMORY") return error;
-  return new VeladisError("syntax", {
-    expected: `a Parquet file in row groups that fit into ${HEAP} MiB`,
-    received: `${shown(path)}, whose rows do not: damaged, or to be written in smaller row groups`,
+/** The end of the thread by an error, as a refusal where it is one. */
+function refusal(error: NodeJS.ErrnoException, path: string): Error {
+  if (error.code === "ERR_WORKER_OUT_OF_MEMORY") {
+    return new VeladisError("syntax", {
+      expected: `a Parquet file in row groups that fit into ${HEAP} MiB`,
+      received: `${shown(path)}, whose rows do not: damaged, or to be written in smaller row groups`,
+    });
+  }
+  if (error.code !== "ERR_MODULE_NOT_FOUND" || !error.message.includes("hyparquet")) return error;
+  return new VeladisError("missing-fact", {
+    expected: "the package hyparquet beside veladis, to read Parquet: npm install hyparquet",
+    received: "nothing",
   });
 }
 
@@ -37,17 +44,17 @@ export async function* parquetRows(path: string, patience = PATIENCE): AsyncGene
   });
   const messages: WorkerMessage[] = [];
   let wake: () => void = () => undefined;
-  let failure: { error: unknown } | undefined;
+  let failure: Error | undefined;
   worker.on("message", (message: WorkerMessage) => {
     messages.push(message);
     wake();
   });
   worker.once("error", (error) => {
-    failure = { error: refusal(error, path) };
+    failure = refusal(error, path);
     wake();
   });
   worker.once("exit", (code) => {
-    failure ??= { error: new Error(`the thread that reads Parquet ended with ${code}`) };
+    failure ??= new Error(`the thread that reads Parquet ended with ${code}`);
     wake();
   });
 
@@ -56,7 +63,7 @@ export async function* parquetRows(path: string, patience = PATIENCE): AsyncGene
     let beats = -1;
     let since = performance.now();
     while (messages.length === 0) {
-      if (failure !== undefined) throw failure.error;
+      if (failure !== undefined) throw failure;
       const seen = Atomics.load(numbers, BEATS);
       if (seen !== beats) since = performance.now();
       else if (performance.now() - since > patience) {

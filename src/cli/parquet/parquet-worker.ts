@@ -1,6 +1,6 @@
 import { parentPort, workerData } from "node:worker_threads";
 import { VeladisError } from "../../core/index";
-import type { Portion } from "./portions";
+import { parquetPortions } from "./portions";
 import { BEATS, TAKEN, type WorkerMessage, type WorkerTask } from "./worker-message";
 
 /** Portions that wait to be taken; then reading pauses. */
@@ -13,22 +13,9 @@ function post(message: WorkerMessage, moved: ArrayBuffer[] = []): void {
   parentPort?.postMessage(message, moved);
 }
 
-async function portions(): Promise<AsyncIterable<Portion>> {
-  try {
-    await import("hyparquet");
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== "ERR_MODULE_NOT_FOUND") throw error;
-    throw new VeladisError("missing-fact", {
-      expected: "the package hyparquet beside veladis, to read Parquet: npm install hyparquet",
-      received: "nothing",
-    });
-  }
-  return (await import("./portions")).parquetPortions(path, () => void Atomics.add(numbers, BEATS, 1));
-}
-
 try {
   let sent = 0;
-  for await (const portion of await portions()) {
+  for await (const portion of parquetPortions(path, () => void Atomics.add(numbers, BEATS, 1))) {
     post({ portion }, "ends" in portion ? [portion.ends.buffer] : []);
     sent++;
     for (let taken = Atomics.load(numbers, TAKEN); sent - taken >= AHEAD; taken = Atomics.load(numbers, TAKEN)) {

@@ -43,4 +43,5 @@ export async function visitParquet(path: string, visitor: RowVisitor): Promise<v
     }
     await visitor.pause(share);
   }
+  await visitor.pause(1);
 }
