@@ -25,12 +25,12 @@ class FileStream extends Readable {
 
   /** What comes next; null behind the last. */
   private async portion(): Promise<Buffer | null> {
-    const { handle, requireUnchanged } = this.file;
+    const { handle, size, requireUnchanged } = this.file;
     const { buffer, bytesRead } = await handle.read(Buffer.allocUnsafe(PORTION), 0, PORTION, this.bytesRead);
     this.bytesRead += bytesRead;
-    if (bytesRead > 0) return buffer.subarray(0, bytesRead);
-    await requireUnchanged();
-    return null;
+    // one that grows faster than it is read would never end
+    if (bytesRead === 0 || this.bytesRead > size) await requireUnchanged();
+    return bytesRead === 0 ? null : buffer.subarray(0, bytesRead);
   }
 
   override _destroy(error: Error | null, done: (error: Error | null) => void): void {
