@@ -1,7 +1,7 @@
 import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
-import { headedColumn } from "../input/column-index";
+import { headedColumn } from "../delimited/column-index";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, type TableSettings } from "./settings";
 
