@@ -35,7 +35,7 @@ describe("the thread that reads Parquet", () => {
 
   it("waits for a reader that is slow, and is not blamed for it", async () => {
     code = `${head} for (let i = 0; i < 3; i++) {
-      parentPort.postMessage({ portion: { names: [String(i)] } });
+      parentPort.postMessage({ portion: { names: [String(i)], rows: 0 } });
       while (Atomics.load(shared, 1) <= i) Atomics.wait(shared, 1, i); }
       parentPort.postMessage({ done: true });`;
     const seen: unknown[] = [];

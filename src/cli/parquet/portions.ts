@@ -14,7 +14,7 @@ export interface Fault {
 
 /** What a file shows, in a form that goes from one thread to another quickly. */
 export type Portion =
-  | { readonly names: readonly string[] }
+  | { readonly names: readonly string[]; readonly rows: number }
   /** The cells of some rows, one behind the other; `ends` are their ends in the text. */
   | {
       readonly text: string;
@@ -53,7 +53,7 @@ export async function* parquetPortions(path: string, beat: () => void): AsyncGen
   try {
     const file = byteSource(path, opened);
     const footer = await readFooter(file);
-    yield { names: footer.names };
+    yield { names: footer.names, rows: footer.rows };
     let done = 0;
     for (const [index, { num_rows }] of footer.metadata.row_groups.entries()) {
       const rows = Number(num_rows);

@@ -19,10 +19,12 @@ export async function visitParquet(path: string, visitor: RowVisitor): Promise<v
   const form = { separator: ",", lineEnd: "\n", mark: "", counted: "row" } as const;
   const rawOf = (cells: readonly string[]): string => bytesOf(cells.map((cell) => quotedCell(cell, ",")).join(","));
   let names: readonly string[] = [];
+  let rows = 0;
   let number = 0;
   for await (const portion of parquetRows(path)) {
     if ("names" in portion) {
       names = portion.names;
+      rows = portion.rows;
       visitor.header(names, rawOf(names), form);
       continue;
     }
@@ -39,9 +41,11 @@ export async function visitParquet(path: string, visitor: RowVisitor): Promise<v
       number++;
       const own = faulty.get(first / names.length);
       if (own === undefined) visitor.row(cells, rawOf(cells), number);
-      else visitor.refused(refusalOf(own, names), cells, rawOf(cells), number);
+      else visitor.refused(refusalOf(own, names), rawOf(cells), number, cells);
     }
     await visitor.pause(share);
   }
   await visitor.pause(1);
+  if (number !== rows)
+    throw new Error(`veladis has lost count, which is a fault of veladis: ${rows} rows in, ${number} read`);
 }
