@@ -20,8 +20,12 @@ const common = {
   dts: { entry: library, compilerOptions: { ignoreDeprecations: "6.0" } },
 } satisfies Options;
 
-/** The command is an ES module alone: as CommonJS it would be chunks that nothing loads. */
+/** The command, and the thread in which it reads Parquet, are ES modules alone: as CommonJS nothing would load them. */
 export default defineConfig([
-  { ...common, format: "esm", entry: { ...library, cli: "src/cli/main.ts" } },
+  {
+    ...common,
+    format: "esm",
+    entry: { ...library, cli: "src/cli/main.ts", "parquet-worker": "src/cli/parquet/parquet-worker.ts" },
+  },
   { ...common, format: "cjs", entry: library },
 ]);

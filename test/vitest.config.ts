@@ -7,6 +7,8 @@ const root = fileURLToPath(new URL("..", import.meta.url));
 const alias = [
   { find: /^veladis$/, replacement: `${root}src/index.ts` },
   { find: /^veladis\/([a-z]+)$/, replacement: `${root}src/entries/$1.ts` },
+  // a thread runs no TypeScript
+  { find: /^\.\/worker-url$/, replacement: `${root}test/cli/built-worker.ts` },
 ];
 
 const common = { testTimeout: 60_000, hookTimeout: 120_000 };

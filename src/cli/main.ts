@@ -1,10 +1,11 @@
 #!/usr/bin/env node
+import { standardInput } from "./input/standard-input";
 import { exitCodes } from "./print/exit-codes";
 import { run } from "./run";
 
-// A reader that has seen enough (head, less) closes the pipe; that is no failure.
+// A reader that has seen enough (head, less) closes the pipe: nothing is told, but not all was handed over.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code === "EPIPE") process.exit();
+  if (error.code === "EPIPE") process.exit(exitCodes.closed);
   process.stderr.write(
     `veladis: missing-fact\n  expected: room and leave to write the output\n  received: ${error.code}\n`,
   );
@@ -16,7 +17,7 @@ process.stderr.on("error", () => undefined);
 const { stdin, stdout, stderr } = process;
 
 run(process.argv.slice(2), {
-  piped: stdin.isTTY ? undefined : stdin,
+  piped: stdin.isTTY ? undefined : standardInput(stdin),
   colour: Boolean(stdout.isTTY) && !process.env.NO_COLOR,
   out: (text) =>
     stdout.write(text) ? undefined : new Promise<void>((resolve) => stdout.once("drain", () => resolve())),

@@ -381,14 +381,19 @@ describe("an output is there whole or not at all", () => {
   });
 
   describe("in a process that is stopped", () => {
-    const bundle = join(folder, "cli.mjs");
-    beforeAll(() =>
-      build({
-        ...{ entryPoints: [`${root}/src/cli/main.ts`], outfile: bundle, bundle: true, format: "esm" },
+    const bundle = join(folder, "cli.js");
+    const entryPoints = {
+      cli: `${root}/src/cli/main.ts`,
+      "parquet-worker": `${root}/src/cli/parquet/parquet-worker.ts`,
+    };
+    beforeAll(async () => {
+      writeFileSync(join(folder, "package.json"), '{ "type": "module" }');
+      await build({
+        ...{ entryPoints, outdir: folder, bundle: true, format: "esm" },
         ...{ platform: "node", external: ["hyparquet", "mathjs"], logLevel: "error" },
         banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
-      }),
-    );
+      });
+    });
 
     /** Begins a run, feeds it rows without end, and sends the signal when something is written. */
     async function stopped(out: string, signal: NodeJS.Signals): Promise<void> {
@@ -428,7 +433,7 @@ describe("an output is there whole or not at all", () => {
       expect(status).toBe(2);
     });
 
-    it.each(["SIGINT", "SIGTERM"] as const)("%s leaves nothing at all", async (signal) => {
+    it.each(["SIGINT", "SIGTERM", "SIGHUP"] as const)("%s leaves nothing at all", async (signal) => {
       const out = place();
       await stopped(out, signal);
       expect(left(out)).toEqual([]);

@@ -30,7 +30,7 @@ function reached(folder: string): Set<string> {
     if (found.has(file)) continue;
     found.add(file);
     const text = readFileSync(join(folder, file), "utf8");
-    for (const [, to = ""] of text.matchAll(/(?:from|import|require)\s*\(?\s*["'](\.[^"']+)["']/g)) {
+    for (const [, to = ""] of text.matchAll(/(?:from|import|require|new URL)\s*\(?\s*["'](\.[^"']+)["']/g)) {
       const path = join(dirname(file), to);
       queue.push(/\.d\.c?ts$/.test(file) ? path.replace(/\.(c?)js$/, ".d.$1ts") : path);
     }

@@ -57,6 +57,19 @@ describe("a reader that goes away", () => {
     expect([status, stderr]).toEqual([0, ""]);
   });
 
+  it("and takes the rest with it: no half of an output is left, and a shell can tell", () => {
+    const { stdout } = spawnSync(
+      "bash",
+      [
+        "-c",
+        `set -o pipefail; '${process.execPath}' '${command}' ${table.slice(8)} --refused out.bad.csv | head -c 1; echo " $?"`,
+      ],
+      { cwd: folder, encoding: "utf8" },
+    );
+    expect(stdout).toBe("v 141\n");
+    expect(left()).toEqual([]);
+  });
+
   it("of what is told beside the output: the output is whole", () => {
     shell(`{ ${table} --out out.csv 2>&1 >/dev/null; echo done > out.told; } | true`);
     shell("while [ ! -e out.told ]; do sleep 0.05; done");

@@ -1,7 +1,7 @@
 import { conversionAssumes, convertAmplitude } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { assumedText, parseAmplitude, readingType, writtenValue } from "../../reading/index";
-import { headedColumn } from "../input/column-index";
+import { headedColumn } from "../delimited/column-index";
 import { csvRows } from "../input/csv-rows";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";

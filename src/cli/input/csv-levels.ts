@@ -1,6 +1,6 @@
 import type { Readable } from "node:stream";
 import { parseNumeral, shown, VeladisError } from "../../core/index";
-import { headedColumn } from "./column-index";
+import { headedColumn } from "../delimited/column-index";
 import { csvRows } from "./csv-rows";
 import { type WrittenTime, writtenTime } from "./written-time";
 

@@ -1,6 +1,6 @@
 import type { Readable } from "node:stream";
 import { parseNumeral, plainNumeral, shown, VeladisError } from "../../core/index";
-import { columnIndex } from "./column-index";
+import { columnIndex } from "../delimited/column-index";
 import { separatorOf } from "./csv-rows";
 
 /** How the samples of a CSV file are to be read. */

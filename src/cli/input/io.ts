@@ -6,7 +6,7 @@ export interface Io {
   readonly piped: Readable | undefined;
   /** Whether a person reads standard output, in colour if so. */
   readonly colour: boolean;
-  /** Writes a text, or bytes of data, to standard output; resolves when more may be written. */
+  /** Writes text or bytes to standard output; resolves when more may be written. */
   out(text: string | Uint8Array): void | Promise<void>;
   /** Writes to standard error. */
   err(text: string): void;

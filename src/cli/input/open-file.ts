@@ -1,18 +1,52 @@
-import { createReadStream } from "node:fs";
-import { access, constants } from "node:fs/promises";
-import type { Readable } from "node:stream";
-import { shown, VeladisError } from "../../core/index";
+import { Readable } from "node:stream";
+import { type PlainFile, plainFile, unreadable } from "./plain-file";
+
+/** Bytes that are read at once. */
+const PORTION = 1 << 18;
+
+/** The bytes of a plain file, refused at their end if the file was changed meanwhile. */
+class FileStream extends Readable {
+  /** Bytes read so far. */
+  bytesRead = 0;
+
+  constructor(
+    private readonly path: string,
+    private readonly file: PlainFile,
+  ) {
+    super({ highWaterMark: PORTION });
+  }
+
+  override _read(): void {
+    this.portion().then(
+      (bytes) => this.push(bytes),
+      (error) => this.destroy(error.syscall === undefined ? error : unreadable(this.path, error)),
+    );
+  }
+
+  /** What comes next; null behind the last. */
+  private async portion(): Promise<Buffer | null> {
+    const { handle, size, requireUnchanged } = this.file;
+    const { buffer, bytesRead } = await handle.read(Buffer.allocUnsafe(PORTION), 0, PORTION, this.bytesRead);
+    this.bytesRead += bytesRead;
+    // one that grows faster than it is read would never end
+    if (bytesRead === 0 || this.bytesRead > size) await requireUnchanged();
+    return bytesRead === 0 ? null : buffer.subarray(0, bytesRead);
+  }
+
+  override _destroy(error: Error | null, done: (error: Error | null) => void): void {
+    this.file.handle.close().then(
+      () => done(error),
+      () => done(error),
+    );
+  }
+}
 
 /**
- * A stream of the file's bytes.
+ * A stream of the file's bytes. It fails with a refusal when the file cannot be read to its end, or is changed
+ * while it is read.
  *
- * @throws {@link VeladisError} `missing-fact` when the file cannot be read
+ * @throws {@link VeladisError} `missing-fact` when the file cannot be read, or is no plain file
  */
 export async function openFile(path: string): Promise<Readable> {
-  try {
-    await access(path, constants.R_OK);
-  } catch {
-    throw new VeladisError("missing-fact", { expected: "a file that can be read", received: shown(path) });
-  }
-  return createReadStream(path, { highWaterMark: 1 << 18 });
+  return new FileStream(path, await plainFile(path));
 }

@@ -48,6 +48,8 @@ export async function outputsOf(io: Io, { file, out, refused, replace }: TableSe
       refuse: rejected && ((bytes) => rejected.write(bytes)),
       refusedPath,
       async commit(count) {
+        // a full disk is noticed before anything is moved
+        for (const one of opened) await one.settle();
         if (rejected !== undefined && count > 0) await rejected.commit();
         else if (rejected !== undefined) {
           await rejected.discard();

@@ -1,5 +1,7 @@
-import { unlinkSync } from "node:fs";
-import { type FileHandle, open, readdir, realpath, rename, rm, stat } from "node:fs/promises";
+import { createHash, randomBytes } from "node:crypto";
+import { constants, rmSync } from "node:fs";
+import { type FileHandle, link, lstat, open, readdir, realpath, rename, rm } from "node:fs/promises";
+import { hostname } from "node:os";
 import { basename, dirname, join } from "node:path";
 import { shown, VeladisError } from "../../core/index";
 
@@ -7,9 +9,11 @@ import { shown, VeladisError } from "../../core/index";
 export interface WholeFile {
   /** Where it will stand. */
   readonly path: string;
-  /** Appends bytes, given as a text of one character a byte; resolves when the portion before is written. */
-  write(bytes: string): Promise<void>;
-  /** Moves it to its place. */
+  /** Appends bytes, given as they are or as a text of one character a byte; resolves when the portion before is written. */
+  write(bytes: string | Uint8Array): Promise<void>;
+  /** Brings what was written to the disk. What fails here has changed nothing. */
+  settle(): Promise<void>;
+  /** Moves it to its place, settled. */
   commit(): Promise<void>;
   /** Removes what was written, as if it had never been begun. */
   discard(): Promise<void>;
@@ -19,16 +23,22 @@ function refuse(expected: string, received: string): never {
   throw new VeladisError("missing-fact", { expected, received });
 }
 
-/** The path behind links; refused where something stands that may not be replaced. */
-async function placeOf(path: string, replace: boolean): Promise<string> {
-  const found = await stat(path).catch(() => undefined);
-  if (found === undefined) {
-    const folder = await realpath(dirname(path)).catch(() => refuse("a folder that is there", shown(dirname(path))));
-    return join(folder, basename(path));
-  }
+/** A place to write to, and the mode of the plain file that stands there now. */
+interface Place {
+  readonly path: string;
+  readonly mode: number | undefined;
+}
+
+/** The place of a path; refused where something stands that may not be replaced, links too: they may lead anywhere. */
+async function placeOf(path: string, replace: boolean): Promise<Place> {
+  const folder = await realpath(dirname(path)).catch(() => refuse("a folder that is there", shown(dirname(path))));
+  const place = join(folder, basename(path));
+  const found = await lstat(place).catch(() => undefined);
+  if (found === undefined) return { path: place, mode: undefined };
+  if (found.isSymbolicLink()) refuse("a plain file to write, not a link to one", shown(path));
   if (!found.isFile()) refuse("a plain file to write", shown(path));
   if (!replace) refuse("a file that is not there yet, or --replace", `${shown(path)}, which is there`);
-  return realpath(path);
+  return { path: place, mode: found.mode & 0o777 };
 }
 
 function isAlive(process_: number): boolean {
@@ -40,16 +50,50 @@ function isAlive(process_: number): boolean {
   }
 }
 
-/** Removes what runs that were killed have left beside the place. */
+/** Stands for this computer in a name: the processes of another, on a shared disk, cannot be asked for. */
+function host(): string {
+  return createHash("sha256").update(hostname()).digest("hex").slice(0, 8);
+}
+
+/** Removes what runs on this computer that were killed have left beside the place. */
 async function sweep(place: string): Promise<void> {
-  const begun = `.${basename(place)}.`;
+  const begun = `.${basename(place)}.${host()}-`;
   for (const name of await readdir(dirname(place))) {
-    const left = name.startsWith(begun) ? /^(\d+)\.part$/.exec(name.slice(begun.length)) : null;
+    const left = name.startsWith(begun) ? /^(\d+)-[0-9a-f]+\.part$/.exec(name.slice(begun.length)) : null;
     if (left !== null && !isAlive(Number(left[1]))) await rm(join(dirname(place), name), { force: true });
   }
 }
 
 const SIGNALS = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
+
+/** Removes a file when the process ends before its time, by itself or by a signal; gives what calls that off. */
+function removedAtExit(path: string): () => void {
+  const remove = (): void => rmSync(path, { force: true });
+  const interrupted = (signal: NodeJS.Signals): void => {
+    remove();
+    process.kill(process.pid, signal);
+  };
+  for (const signal of SIGNALS) process.once(signal, interrupted);
+  process.once("exit", remove);
+  return () => {
+    for (const signal of SIGNALS) process.removeListener(signal, interrupted);
+    process.removeListener("exit", remove);
+  };
+}
+
+/** Moves a file to a place where none stands; where the disk has no links, a file that came meanwhile may be lost. */
+async function moveToFree(from: string, to: string): Promise<void> {
+  try {
+    await link(from, to);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") throw error;
+    return rename(from, to);
+  }
+  await rm(from);
+}
+
+/** Opened anew or not at all, wherever a link of that name may lead. */
+const ANEW = constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL | (constants.O_NOFOLLOW ?? 0);
 
 /**
  * A file that is there whole or not at all.
@@ -58,43 +102,51 @@ const SIGNALS = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
  * @throws {@link VeladisError} `missing-fact` when there is no such folder, or something stands in the place
  */
 export async function wholeFile(path: string, replace: boolean): Promise<WholeFile> {
-  const place = await placeOf(path, replace);
+  const { path: place, mode } = await placeOf(path, replace);
   await sweep(place).catch(() => undefined);
-  const beside = join(dirname(place), `.${basename(place)}.${process.pid}.part`);
-  const handle: FileHandle = await open(beside, "w").catch((error: NodeJS.ErrnoException) =>
-    refuse("a folder that can be written to", `${shown(dirname(place))}: ${error.code}`),
+  const unique = `${host()}-${process.pid}-${randomBytes(8).toString("hex")}`;
+  const beside = join(dirname(place), `.${basename(place)}.${unique}.part`);
+  const handle: FileHandle = await open(beside, ANEW, mode === undefined ? 0o666 : 0o600).catch(
+    (error: NodeJS.ErrnoException) =>
+      refuse("a folder that can be written to", `${shown(dirname(place))}: ${error.code}`),
   );
-  let pending: Promise<void> = Promise.resolve();
-  const interrupted = (signal: NodeJS.Signals): void => {
-    unlinkSync(beside);
-    process.kill(process.pid, signal);
-  };
-  for (const signal of SIGNALS) process.once(signal, interrupted);
+  const spared = removedAtExit(beside);
   const failed = (error: NodeJS.ErrnoException): never =>
     refuse("room and leave to write the output", `${shown(place)}: ${error.code ?? error.message}`);
-  const settle = async (): Promise<void> => {
-    for (const signal of SIGNALS) process.removeListener(signal, interrupted);
+  // who may read the old one, and no one else, may read the new one
+  if (mode !== undefined) await handle.chmod(mode).catch(() => undefined);
+  let pending: Promise<void> = Promise.resolve();
+  let settled: Promise<void> | undefined;
+  const finish = async (): Promise<void> => {
+    await pending;
+    await handle.sync().catch(failed);
     await handle.close();
+  };
+  const settle = (): Promise<void> => {
+    settled ??= finish();
+    return settled;
   };
   return {
     path: place,
     write(bytes) {
       // the next portion is read while this one is written
       const before = pending;
-      pending = before.then(() => handle.writeFile(Buffer.from(bytes, "latin1")).catch(failed));
+      const portion = typeof bytes === "string" ? Buffer.from(bytes, "latin1") : bytes;
+      pending = before.then(() => handle.writeFile(portion).catch(failed));
       pending.catch(() => undefined);
       return before;
     },
+    settle,
     async commit() {
-      await pending;
-      await handle.sync().catch(failed);
       await settle();
-      await rename(beside, place).catch(failed);
+      await (replace ? rename : moveToFree)(beside, place).catch(failed);
+      spared();
     },
     async discard() {
       await pending.catch(() => undefined);
-      await settle().catch(() => undefined);
+      await handle.close().catch(() => undefined);
       await rm(beside, { force: true });
+      spared();
     },
   };
 }

@@ -1,0 +1,99 @@
+import { Worker } from "node:worker_threads";
+import { shown, VeladisError } from "../../core/index";
+import type { Portion } from "./portions";
+import { BEATS, TAKEN, type WorkerMessage, type WorkerTask } from "./worker-message";
+import { workerUrl } from "./worker-url";
+
+/** Milliseconds without anything done, after which a file is given up. */
+const PATIENCE = 10_000;
+
+/** Of the memory for objects, in MiB: enough for row groups of a million rows and a hundred columns. */
+const HEAP = 2048;
+
+/** The end of the thread by an error, as a refusal where it is one. */
+function refusal(error: NodeJS.ErrnoException, path: string): Error {
+  if (error.code === "ERR_WORKER_OUT_OF_MEMORY") {
+    return new VeladisError("syntax", {
+      expected: `a Parquet file in row groups that fit into ${HEAP} MiB`,
+      received: `${shown(path)}, whose rows do not: damaged, or to be written in smaller row groups`,
+    });
+  }
+  if (error.code !== "ERR_MODULE_NOT_FOUND" || !error.message.includes("hyparquet")) return error;
+  return new VeladisError("missing-fact", {
+    expected: "the package hyparquet beside veladis, to read Parquet: npm install hyparquet",
+    received: "nothing",
+  });
+}
+
+/**
+ * What a Parquet file shows. It is read in a thread of its own, since a damaged file can keep a reader busy for ever, and
+ * can ask for more memory than there is.
+ *
+ * @param patience - milliseconds without anything done, after which the file is refused
+ * @throws {@link VeladisError} `missing-fact` without hyparquet or for a file that cannot be read, `syntax` for what is no
+ *   whole Parquet
+ */
+export async function* parquetRows(path: string, patience = PATIENCE): AsyncGenerator<Portion> {
+  const shared = new SharedArrayBuffer(8);
+  const numbers = new Int32Array(shared);
+  const task: WorkerTask = { path, shared };
+  const worker = new Worker(workerUrl, {
+    workerData: task,
+    execArgv: [],
+    resourceLimits: { maxOldGenerationSizeMb: HEAP },
+  });
+  const messages: WorkerMessage[] = [];
+  let wake: () => void = () => undefined;
+  let failure: Error | undefined;
+  worker.on("message", (message: WorkerMessage) => {
+    messages.push(message);
+    wake();
+  });
+  worker.once("error", (error) => {
+    failure = refusal(error, path);
+    wake();
+  });
+  worker.once("exit", (code) => {
+    failure ??= new Error(`the thread that reads Parquet ended with ${code}`);
+    wake();
+  });
+
+  /** The next message; refused when nothing is done for too long. */
+  const next = async (): Promise<WorkerMessage> => {
+    let beats = -1;
+    let since = performance.now();
+    while (messages.length === 0) {
+      if (failure !== undefined) throw failure;
+      const seen = Atomics.load(numbers, BEATS);
+      if (seen !== beats) since = performance.now();
+      else if (performance.now() - since > patience) {
+        throw new VeladisError("syntax", {
+          expected: "a Parquet file that is whole",
+          received: `${shown(path)}, of which nothing could be read for ${patience / 1000} s`,
+        });
+      }
+      beats = seen;
+      await new Promise<void>((resolve) => {
+        const timer = setTimeout(resolve, patience / 10);
+        wake = () => {
+          clearTimeout(timer);
+          resolve();
+        };
+      });
+    }
+    return messages.shift() as WorkerMessage;
+  };
+
+  try {
+    for (;;) {
+      const message = await next();
+      if ("done" in message) return;
+      if ("refused" in message) throw new VeladisError(message.refused.code, message.refused);
+      yield message.portion;
+      Atomics.add(numbers, TAKEN, 1);
+      Atomics.notify(numbers, TAKEN);
+    }
+  } finally {
+    await worker.terminate();
+  }
+}
