@@ -8,9 +8,12 @@ import {
   type KnownCheckResult,
   linearity,
 } from "../../verification/index";
+import { writtenAs } from "../delimited/written-as";
+import { leftOutText } from "../input/bad-rows";
 import { csvPoints } from "../input/csv-points";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
+import { seriesData } from "../input/series-told";
 import type { Given } from "../options/option-row";
 import { needed } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
@@ -35,13 +38,21 @@ interface Answer {
 
 /** Several levels of a CSV. */
 async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<Answer> {
-  const { file } = given.values;
+  const { file, json } = given.values;
   const from = needed(given, "from");
   const stream = file === undefined ? io.piped : await openFile(file);
   if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "nothing" });
-  const data = linearity(await csvPoints(stream, from), rest);
+  const { points, told } = await csvPoints(io, stream, from, {
+    file: file ?? "standard input",
+    written: writtenAs(given.values),
+    skipBad: given.values["skip-bad"] ? "given" : "not given",
+    json,
+  });
+  const data = linearity(points, rest);
+  const leftOut = leftOutText(told.leftOut);
+  const remarks = leftOut !== "" && { remarks: [leftOut.trimEnd()] };
   const checks = data.points.map((point, i) => [`${i + 1}`, point] as const);
-  return { data, sheet: { linearity: data }, text: linearityText(data), checks };
+  return { data: { ...data, read: seriesData(told) }, sheet: { linearity: data, ...remarks }, text: linearityText(data) + leftOut, checks };
 }
 
 /** One level, as found, and as left if it is told. */

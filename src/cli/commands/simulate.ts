@@ -6,11 +6,12 @@ import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
+import { seriesData } from "../input/series-told";
 import { needed, parts } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type SimulationAnswer, simulationData, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
-import { commandsOf, type GivenHistory, longestGapOf, settingsOf } from "./simulate-settings";
+import { commandsOf, type GivenHistory, longestGapOf, seriesSettings, settingsOf } from "./simulate-settings";
 
 /** Carries a recorded history through the trip logic. */
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
@@ -38,10 +39,12 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   }
   const name = values.file === undefined ? "standard input" : basename(values.file);
   const faults = values["sensor-fault"] !== undefined;
-  const history = await csvLevels(stream, {
+  const history = await csvLevels(io, stream, {
     file: name,
+    ...seriesSettings(given),
     column: values.column,
-    faults,
+    faults: !faults ? "none" : values["sensor-fault"] === "alarm" ? "said or over range" : "said",
+    even: values.every !== undefined,
     ...(values.every === undefined && { time: values.time }),
   });
   const { levels, times } = history;
@@ -60,6 +63,8 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const answer: SimulationAnswer = {
     file: name,
     history,
+    read: seriesData(history.told),
+    leftOut: history.told.leftOut?.rows ?? 0,
     from,
     settings,
     commands,

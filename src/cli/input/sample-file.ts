@@ -2,6 +2,7 @@ import { stat } from "node:fs/promises";
 import { extname } from "node:path";
 import type { Readable } from "node:stream";
 import { parseNumeral, shown, unknownOption, VeladisError } from "../../core/index";
+import type { WrittenAs } from "../delimited/written-as";
 import { csvSamples } from "./csv-samples";
 import type { Io } from "./io";
 import { openFile } from "./open-file";
@@ -14,6 +15,8 @@ export interface FileOptions {
   readonly format: string | undefined;
   readonly endian: "little" | "big";
   readonly scale: string | undefined;
+  readonly written: WrittenAs;
+  readonly json: boolean;
 }
 
 /** A file of samples, or what is piped in. */
@@ -66,7 +69,7 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
  *   `length-mismatch` for a raw file that is no whole number of samples
  */
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
-  const { file, column } = options;
+  const { file, column, written, json } = options;
   const format = formatOf(options);
   const littleEndian = options.endian === "little";
   const scale = scaleOf(options.scale, format);
@@ -79,11 +82,14 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
   }
   const size = file === undefined ? undefined : (await stat(file)).size;
   if (format !== "csv" && size !== undefined) checkSize(size, format);
+  const name = file ?? "standard input";
   return {
-    name: file ?? "standard input",
+    name,
     size,
     bytesRead: () => stream.bytesRead ?? 0,
     chunks:
-      format === "csv" ? csvSamples(stream, { column, scale }) : rawSamples(stream, { format, littleEndian, scale }),
+      format === "csv"
+        ? csvSamples(io, stream, { file: name, written, column, scale, json })
+        : rawSamples(stream, { format, littleEndian, scale }),
   };
 }
