@@ -52,7 +52,12 @@ async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<
   const leftOut = leftOutText(told.leftOut);
   const remarks = leftOut !== "" && { remarks: [leftOut.trimEnd()] };
   const checks = data.points.map((point, i) => [`${i + 1}`, point] as const);
-  return { data: { ...data, read: seriesData(told) }, sheet: { linearity: data, ...remarks }, text: linearityText(data) + leftOut, checks };
+  return {
+    data: { ...data, read: seriesData(told) },
+    sheet: { linearity: data, ...remarks },
+    text: linearityText(data) + leftOut,
+    checks,
+  };
 }
 
 /** One level, as found, and as left if it is told. */

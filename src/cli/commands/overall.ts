@@ -60,7 +60,15 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
   const { column, format: stored, endian, scale } = values;
   const written = writtenAs(values);
-  const file = await sampleFile(io, { file: texts[0], column, format: stored, endian, scale, written, json: values.json });
+  const file = await sampleFile(io, {
+    file: texts[0],
+    column,
+    format: stored,
+    endian,
+    scale,
+    written,
+    json: values.json,
+  });
   const settings: AnalysisSettings = {
     rate,
     unit,

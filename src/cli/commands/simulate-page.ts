@@ -1,7 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
-import { fileOptions, json } from "../options/shared-options";
 import { skipBad, times } from "../options/series-options";
+import { fileOptions, json } from "../options/shared-options";
 import { tripOptions } from "../options/trip-options";
 
 /** The page of `simulate`. */

@@ -61,7 +61,9 @@ export function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
 }
 
 /** How the rows of the file are read. */
-export function seriesSettings({ values }: GivenHistory): Omit<SeriesSettings, "file"> & Pick<CsvLevelsOptions, "times"> {
+export function seriesSettings({
+  values,
+}: GivenHistory): Omit<SeriesSettings, "file"> & Pick<CsvLevelsOptions, "times"> {
   const { every, times, json } = values;
   const isSkipped = values["skip-bad"];
   const contradicts = times !== undefined ? "--times" : isSkipped ? "--skip-bad" : undefined;

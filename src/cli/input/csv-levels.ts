@@ -1,7 +1,7 @@
 import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
-import { headedColumn } from "../delimited/column-index";
 import type { WholeAccount } from "../delimited/account-text";
+import { headedColumn } from "../delimited/column-index";
 import type { Io } from "./io";
 import { levelCell, told, type Unread } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";

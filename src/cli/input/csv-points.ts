@@ -17,12 +17,7 @@ export interface CsvPoints {
  *
  * @throws {@link VeladisError} for cells that are no level, all told together
  */
-export async function csvPoints(
-  io: Io,
-  stream: Readable,
-  from: string,
-  settings: SeriesSettings,
-): Promise<CsvPoints> {
+export async function csvPoints(io: Io, stream: Readable, from: string, settings: SeriesSettings): Promise<CsvPoints> {
   const type = readingType(from);
   const { decimalComma } = settings.written;
   const points: { known: string; indicated: string }[] = [];

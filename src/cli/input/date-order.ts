@@ -22,7 +22,7 @@ export interface OrderFound {
 
 /** Finds the order of day and month from dates as they come. */
 export class DateOrders {
-  #first: Readonly<Record<DateOrder, number>> & CellAt | undefined;
+  #first: (Readonly<Record<DateOrder, number>> & CellAt) | undefined;
   readonly #only: Partial<Record<DateOrder, CellAt>> = {};
 
   /** Takes a date that is one in one order at least. */

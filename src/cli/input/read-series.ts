@@ -65,7 +65,10 @@ export async function readSeries(
   io.err(accountText(account, counts, json));
   bad.check({ what, file, decimalComma: written.decimalComma, skipBad, overRange });
   if (read === 0) {
-    throw new VeladisError("missing-fact", { expected: `${what} in a row below the header of ${file}`, received: "none" });
+    throw new VeladisError("missing-fact", {
+      expected: `${what} in a row below the header of ${file}`,
+      received: "none",
+    });
   }
   const leftOut = bad.leftOut();
   return { rows: wholeAccount(account, counts), ...(leftOut !== undefined && { leftOut }) };

@@ -23,7 +23,8 @@ function timesText({ as, clock, provedBy, equal }: TimesTold): string {
 
 /** The same as lines for a person; none where nothing is out of the ordinary. */
 export function seriesText({ leftOut, overRange, times }: SeriesTold): string {
-  const over = overRange && `over range: ${rowsText(overRange.rows)} taken as a sensor fault (${linesText(overRange)})\n`;
+  const over =
+    overRange && `over range: ${rowsText(overRange.rows)} taken as a sensor fault (${linesText(overRange)})\n`;
   return leftOutText(leftOut) + (over ?? "") + (times === undefined ? "" : timesText(times));
 }
 

@@ -1,8 +1,7 @@
-import { describe, expect, it } from "vitest";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { veladis } from "../in-process";
 
 const folder = mkdtempSync(join(tmpdir(), "veladis-series-"));

@@ -155,7 +155,10 @@ describe("cells that are no level", () => {
     expect(code).toBe(0);
     expect(err).toContain('left out: 4 rows: 2 "N/A", 1 empty, 1 "n.a." (lines 3, 4, 6, 7)\n');
     expect(plain(out)).toContain("3 levels over 6 s, 4 rows left out,");
-    const { read: { leftOut, rows }, events } = await simulated(["--skip-bad"], csv);
+    const {
+      read: { leftOut, rows },
+      events,
+    } = await simulated(["--skip-bad"], csv);
     expect(leftOut).toEqual({
       rows: 4,
       lines: [3, 4, 6, 7],
@@ -195,7 +198,10 @@ describe("cells that are no level", () => {
 
   it("OL is a sensor fault that counts as a high level by --sensor-fault alarm, and told", async () => {
     const over = "time,level\n0,3\n1,OL\n5,3\n";
-    const { events, read: { overRange } } = await simulated(["--sensor-fault", "alarm"], over);
+    const {
+      events,
+      read: { overRange },
+    } = await simulated(["--sensor-fault", "alarm"], over);
     expect(events).toMatchObject([{ event: "fault", time: 1 }, { event: "trip", time: 3 }, { event: "fault over" }]);
     expect(overRange).toEqual({ rows: 1, lines: [3] });
     const { err } = await veladis([...gs, "--sensor-fault", "alarm"], over);
@@ -271,7 +277,10 @@ describe("what is read, left out and refused", () => {
       // a last line that is blank is one line end more
       expect(told.answered + told.refused + skipped).toBe(told.in);
       if (isRefused) continue;
-      const { levels, read: { leftOut } } = JSON.parse(out);
+      const {
+        levels,
+        read: { leftOut },
+      } = JSON.parse(out);
       expect([levels, leftOut?.rows ?? 0]).toEqual([told.answered, told.refused]);
     }
   });

@@ -5,7 +5,7 @@ import { dateText, writtenDate } from "../../../src/cli/input/written-date";
 function column(cells: readonly string[], asked?: TimesWritten, decimalComma = false) {
   const times = new TimeColumn(asked, decimalComma);
   // the header is line 1
-  cells.forEach((cell, i) => times.add(cell, i + 2));
+  for (const [i, cell] of cells.entries()) times.add(cell, i + 2);
   return times.read();
 }
 
