@@ -33,15 +33,16 @@ const floors: Record<string, number> = {
 
 /** Floors within the command, its own files on top. */
 const commandFloors: Record<string, number> = {
-  input: 0,
-  print: 0,
-  options: 1,
-  record: 2,
-  table: 2,
-  commands: 3,
-  calculator: 3,
+  delimited: 0,
+  input: 1,
+  print: 1,
+  options: 2,
+  record: 3,
+  table: 3,
+  commands: 4,
+  calculator: 4,
 };
-const TOP = 4;
+const TOP = 5;
 
 /** Packages that a folder may import; all others may import none. */
 const packages: Record<string, RegExp> = {

@@ -5,6 +5,8 @@ import { run } from "../../src/cli/run";
 /** What a command printed, its exit code, and what it showed of its progress. */
 export interface Printed {
   readonly out: string;
+  /** The same as it came. */
+  readonly bytes: Buffer;
   readonly err: string;
   readonly code: number;
   readonly shown: readonly string[];
@@ -13,18 +15,21 @@ export interface Printed {
 /** Runs the command in this process, with a text or chunks of bytes piped in. */
 export async function veladis(args: readonly string[], input?: string | readonly Uint8Array[]): Promise<Printed> {
   const chunks = typeof input === "string" ? [Buffer.from(input)] : input;
-  const printed = { out: "", err: "" };
+  const printed: Buffer[] = [];
+  let err = "";
   const shown: string[] = [];
   const io: Io = {
     piped: chunks === undefined ? undefined : Readable.from(chunks),
     colour: false,
     out: (text) => {
-      printed.out += text;
+      printed.push(Buffer.from(text as string));
     },
     err: (text) => {
-      printed.err += text;
+      err += text;
     },
     progress: (text) => void shown.push(text),
   };
-  return { code: await run(args, io), shown, ...printed };
+  const code = await run(args, io);
+  const bytes = Buffer.concat(printed);
+  return { code, out: bytes.toString("utf8"), bytes, err, shown };
 }

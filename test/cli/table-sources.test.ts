@@ -1,15 +1,13 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { Readable } from "node:stream";
 import { DuckDBInstance } from "@duckdb/node-api";
 import { parse } from "csv-parse/sync";
 import fc from "fast-check";
 import { parquetWriteFile } from "hyparquet-writer";
 import { afterAll, describe, expect, it } from "vitest";
-import { visitCsv } from "../../src/cli/table/csv-source";
+import { quotedCell } from "../../src/cli/delimited/cells";
 import { rowReader } from "../../src/cli/table/row-reader";
-import { quotedCell, type RowVisitor, type TableForm } from "../../src/cli/table/row-source";
 import type { TableSettings } from "../../src/cli/table/settings";
 import { convert } from "../../src/index";
 import { veladis } from "./in-process";
@@ -17,58 +15,7 @@ import { veladis } from "./in-process";
 const folder = mkdtempSync(join(tmpdir(), "veladis-sources-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-/** The rows of a text that comes in chunks cut at these places. */
-async function visited(content: Buffer, cuts: readonly number[]) {
-  const places = [0, ...[...cuts].map((cut) => cut % (content.length + 1)).sort((a, b) => a - b), content.length];
-  const chunks = places.slice(1).map((end, i) => content.subarray(places[i], end));
-  const rows: { cells: readonly string[]; raw: string; line: number }[] = [];
-  let form: TableForm | undefined;
-  const shares: (number | undefined)[] = [];
-  const visitor: RowVisitor = {
-    header(cells, raw, given) {
-      form = given;
-      rows.push({ cells, raw, line: 1 });
-    },
-    row: (cells, raw, line) => void rows.push({ cells, raw, line }),
-    pause: (share) => void shares.push(share),
-  };
-  await visitCsv(Readable.from(chunks), content.length, visitor);
-  return { rows, form, shares };
-}
-
-const cell = fc.oneof(
-  fc.stringMatching(/^[a-z0-9.µ -]{1,6}$/),
-  fc.stringMatching(/^[a-z",;\n\r\t ]{1,8}$/),
-  fc.constant(""),
-);
-
-describe("a stream of CSV", () => {
-  it("gives the same rows however it is cut, and each as it was written", async () => {
-    const table = fc.array(fc.tuple(fc.constant("x"), cell, cell), { minLength: 1, maxLength: 12 });
-    await fc.assert(
-      fc.asyncProperty(
-        table,
-        fc.constantFrom("\n", "\r\n"),
-        fc.constantFrom(",", ";", "\t"),
-        fc.array(fc.nat(400), { maxLength: 6 }),
-        async (body, lineEnd, separator, cuts) => {
-          const written = [["one", "two", "three"], ...body].map((row) =>
-            row.map((text) => quotedCell(text, separator)).join(separator),
-          );
-          const content = Buffer.from(written.join(lineEnd) + lineEnd);
-          const { rows, form, shares } = await visited(content, cuts);
-          expect(form).toMatchObject({ separator, lineEnd, mark: "" });
-          expect(rows.map(({ raw }) => Buffer.from(raw, "latin1").toString("utf8"))).toEqual(written);
-          expect(rows.map(({ cells }) => cells)).toEqual(
-            parse(content, { delimiter: separator, record_delimiter: lineEnd, relax_quotes: true }),
-          );
-          expect(shares[shares.length - 1]).toBe(1);
-        },
-      ),
-      { numRuns: 400 },
-    );
-  });
-
+describe("a cell", () => {
   it("quotes what must be, so that csv-parse reads it back", () => {
     fc.assert(
       fc.property(fc.array(fc.string(), { minLength: 2, maxLength: 5 }), (cells) => {

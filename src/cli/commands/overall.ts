@@ -67,7 +67,6 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
     endian,
     scale,
     written,
-    json: values.json,
   });
   const settings: AnalysisSettings = {
     rate,
@@ -105,6 +104,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
         });
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour });
   const { name } = file;
+  io.err(file.account(values.json));
   if (values.json) {
     const { count, descriptors } = analysis;
     const { text: _, ...judged } = judgement ?? { text: "" };

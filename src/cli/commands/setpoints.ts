@@ -7,7 +7,7 @@ import { leftOutText } from "../input/bad-rows";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
-import { type SeriesTold, seriesData } from "../input/series-told";
+import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
 import { namedScheme } from "../options/named-scheme";
 import type { Given, Values } from "../options/option-row";
 import { bandOption, needed, parts } from "../options/option-values";
@@ -27,9 +27,9 @@ interface KnownBaseline {
   readonly read?: SeriesTold;
 }
 
-async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline> {
+async function baselineFrom(given: GivenMachine): Promise<KnownBaseline> {
   const { values } = given;
-  const { file, times: written, json } = values;
+  const { file, times: written } = values;
   if (file === undefined) return { known: needed(given, "baseline") };
   const as = needed(given, "from");
   const first = values["start-up"];
@@ -40,13 +40,12 @@ async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline>
     });
   }
   const from = first === undefined ? 0 : parseNumeral(first, "the end of start-up in s");
-  const { levels, times, told } = await csvLevels(io, await openFile(file), {
+  const { levels, times, told } = await csvLevels(await openFile(file), {
     file,
     written: writtenAs(values),
     skipBad: values["skip-bad"] ? "given" : "not given",
-    json,
     column: values.column,
-    faults: "none",
+    faults: "never",
     even: false,
     ...(first !== undefined && { time: values.time }),
     ...(written !== undefined && { times: written }),
@@ -82,7 +81,7 @@ function limitsOf(values: Said) {
 /** Proposes setpoints for a machine. */
 export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
   const { values } = given;
-  const { known, read } = await baselineFrom(given, io);
+  const { known, read } = await baselineFrom(given);
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);
@@ -111,6 +110,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   );
   const statistics = typeof known === "string" ? undefined : known;
   const leftOut = read?.leftOut === undefined ? [] : [leftOutText(read.leftOut).trimEnd()];
+  if (read !== undefined) io.err(seriesText(read, values.json));
   if (values.json) {
     await io.out(
       `${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(read && { read: seriesData(read) }), ...(asked && { asked }), ...explainedSteps(values.explain, ...explained) })}\n`,

@@ -64,7 +64,7 @@ export function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
 export function seriesSettings({
   values,
 }: GivenHistory): Omit<SeriesSettings, "file"> & Pick<CsvLevelsOptions, "times"> {
-  const { every, times, json } = values;
+  const { every, times } = values;
   const isSkipped = values["skip-bad"];
   const contradicts = times !== undefined ? "--times" : isSkipped ? "--skip-bad" : undefined;
   if (every !== undefined && contradicts !== undefined) {
@@ -77,7 +77,6 @@ export function seriesSettings({
   return {
     written: writtenAs(values),
     skipBad: every !== undefined ? { cannot } : isSkipped ? "given" : "not given",
-    json,
     ...(times !== undefined && { times }),
   };
 }

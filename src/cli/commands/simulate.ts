@@ -6,7 +6,7 @@ import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
-import { seriesData } from "../input/series-told";
+import { seriesData, seriesText } from "../input/series-told";
 import { needed, parts } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type SimulationAnswer, simulationData, simulationText } from "../print/simulation-answer";
@@ -39,7 +39,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   }
   const name = values.file === undefined ? "standard input" : basename(values.file);
   const faults = values["sensor-fault"] !== undefined;
-  const history = await csvLevels(io, stream, {
+  const history = await csvLevels(stream, {
     file: name,
     ...seriesSettings(given),
     column: values.column,
@@ -79,6 +79,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
         ? levelGaps(first, levels, times, { ...written, ...(longest !== undefined && { longest }) })
         : undefined,
   };
+  io.err(seriesText(history.told, values.json));
   if (!values.json) await io.out(simulationText(answer));
   else {
     for (const one of answer.simulations) await io.out(`${JSON.stringify(simulationData(answer, one))}\n`);

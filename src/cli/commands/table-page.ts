@@ -1,12 +1,21 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
-import { allDigits, crestFactor, json, keepGoing, machine, schemeFound, strict } from "../options/shared-options";
+import {
+  allDigits,
+  crestFactor,
+  fileOptions,
+  json,
+  keepGoing,
+  machine,
+  schemeFound,
+  strict,
+} from "../options/shared-options";
 
 /** The page of `table`. */
 export const tablePage = {
   summary: "a CSV or Parquet file of any size with converted columns and zones added to each row",
   usage: 'veladis table <file> --column <name> ... [--to <types>] [--machine "<machine>"]',
-  does: "Adds converted columns and zones to every row of a file. CSV in any size, also piped; Parquet where the package hyparquet is installed beside veladis. What is written is CSV.",
+  does: "Adds converted columns and zones to every row of a file. CSV of any size, with any separator and in any encoding, also piped; Parquet where the package hyparquet is installed beside veladis. What is written has the separator, the encoding and the line ends of the file; of Parquet it is CSV.",
   examples: [
     'veladis table readings.csv --column value --from "mm/s rms" --to "in/s pk" --out metric.csv',
     'veladis table readings.csv --column value --from-column unit --detector rms --to "mm/s rms"',
@@ -48,8 +57,8 @@ export const tablePage = {
         example: "machine",
         several: true,
       },
-      "decimal-comma": { help: "numbers are written 7,1 and not 7.1, also those that are added" },
     }),
+    ...grouped("how the file is written", fileOptions),
     ...grouped("the same for all rows", {
       from: {
         argument: "<type>",

@@ -1,4 +1,5 @@
 import { parseNumeral, VeladisError } from "../../core/index";
+import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";
 import { digitsOf, needed, targetsOf } from "../options/option-values";
@@ -11,6 +12,7 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
   const settings: TableSettings = {
     file: texts[0],
     column: needed(given, "column"),
+    written: writtenAs(values),
     decimalComma: values["decimal-comma"],
     from: { column: values["from-column"], fixed: values.from },
     detector: { column: values["detector-column"], fixed: values.detector },

@@ -13,6 +13,8 @@ export interface RowsWanted {
   /** What each row holds: `a level`. */
   readonly what: string;
   readonly file: string;
+  /** How many rows the file has. */
+  readonly all: number;
   readonly decimalComma: boolean;
   /** How `--skip-bad` stands: given, not given, or why it cannot be. */
   readonly skipBad: "given" | "not given" | { readonly cannot: string };
@@ -63,7 +65,7 @@ export class BadRows {
    *
    * @throws {@link VeladisError} `not-a-number` with how many they are, and what stands in the first of them
    */
-  check({ what, file, decimalComma, skipBad, overRange }: RowsWanted): void {
+  check({ what, file, all, decimalComma, skipBad, overRange }: RowsWanted): void {
     const never = [...this.#never.values()].reduce((sum, { rows }) => sum + rows, 0);
     const rows = skipBad === "given" ? never : this.rows;
     if (rows === 0) return;
@@ -76,7 +78,7 @@ export class BadRows {
     ].filter((text) => typeof text === "string");
     throw new VeladisError("not-a-number", {
       expected: `${what} in each row of ${file}; ${advice.join("; ")}`,
-      received: `${rowsText(rows)} without: ${told.join(", ")}${rows > told.length ? `, and ${rows - told.length} more` : ""}`,
+      received: `${rows} of ${rowsText(all)} without: ${told.join(", ")}${rows > told.length ? `, and ${rows - told.length} more` : ""}`,
     });
   }
 }

@@ -1,12 +1,11 @@
 import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
-import type { WholeAccount } from "../delimited/account-text";
 import { headedColumn } from "../delimited/column-index";
-import type { Io } from "./io";
+import type { RowAccount } from "../delimited/read-delimited";
 import { levelCell, told, type Unread } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
 import { NotedRows } from "./row-lines";
-import { type SeriesTold, seriesText } from "./series-told";
+import type { SeriesTold } from "./series-told";
 import { TimeColumn, type TimesWritten } from "./time-column";
 
 /** Levels from a file of delimited text with their times in seconds from the first. */
@@ -27,8 +26,11 @@ export interface CsvLevelsOptions extends SeriesSettings {
   /** Name or number, from 1; no times are read without it. */
   readonly time?: string;
   readonly times?: TimesWritten;
-  /** What stands for a sensor fault: nothing, an empty cell or the word fault, or a cell that says over range too. */
-  readonly faults: "none" | "said" | "said or over range";
+  /**
+   * What stands for a sensor fault: nothing can, nothing does, an empty cell or the word fault, or a cell that says over
+   * range too.
+   */
+  readonly faults: "never" | "none" | "said" | "said or over range";
   /** Whether the levels are evenly spaced, so that a blank line among them may be one that is missing. */
   readonly even: boolean;
 }
@@ -38,7 +40,7 @@ const fault = /^(?:fault|nan)?$/i;
 const OVER_RANGE = "over range is above all that can be read, so write the end of the range in its place";
 
 /** Refuses a file of one column with a blank line between two levels that are evenly spaced. */
-function checkNoHole(file: string, line: number, { skipped }: WholeAccount): void {
+function checkNoHole(file: string, line: number, { skipped }: RowAccount): void {
   if (line === 0 || skipped.blank === 0) return;
   throw new VeladisError("missing-fact", {
     expected: `a level in each row of ${file}, with no blank line among levels that are evenly spaced`,
@@ -58,13 +60,13 @@ function takeTime(times: TimeColumn, cell: string, line: number): Unread | undef
 }
 
 /**
- * The levels of a column, with the times in seconds from the first; what is told of the file goes to standard error.
+ * The levels of a column, with the times in seconds from the first.
  *
  * @throws {@link VeladisError} for cells that are no level or no time, all told together, and for times that may mean two
  *   things
  */
-export async function csvLevels(io: Io, stream: Readable, options: CsvLevelsOptions): Promise<CsvLevels> {
-  const { column, time, faults, written, json } = options;
+export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Promise<CsvLevels> {
+  const { column, time, faults, written } = options;
   const { decimalComma } = written;
   const levels: number[] = [];
   const overRange = new NotedRows();
@@ -74,15 +76,15 @@ export async function csvLevels(io: Io, stream: Readable, options: CsvLevelsOpti
   let hole = 0;
 
   const levelOf = (cell: string, line: number): number | Unread => {
-    if (faults !== "none" && fault.test(cell.trim())) return Number.NaN;
+    if (faults.startsWith("said") && fault.test(cell.trim())) return Number.NaN;
     const level = levelCell(cell, decimalComma);
     if (faults !== "said or over range" || typeof level === "number" || level.never !== "over range") return level;
     overRange.note(line);
     return Number.NaN;
   };
-  const rows = await readSeries(io, stream, options, {
+  const rows = await readSeries(stream, options, {
     what: times === undefined ? "a level" : "a time and a level",
-    overRange: faults === "said" ? `${OVER_RANGE}, or use --sensor-fault alarm` : OVER_RANGE,
+    overRange: faults !== "never" ? `${OVER_RANGE}, or use --sensor-fault alarm` : OVER_RANGE,
     header(cells) {
       index = { level: headedColumn(cells, column), time: time === undefined ? -1 : headedColumn(cells, time) };
     },
@@ -96,14 +98,13 @@ export async function csvLevels(io: Io, stream: Readable, options: CsvLevelsOpti
       return unread;
     },
   });
-  checkNoHole(options.file, hole, rows.rows);
+  checkNoHole(options.file, hole, rows.account);
   const read = times?.read();
   const told: SeriesTold = {
     ...rows,
     ...(overRange.rows > 0 && { overRange: overRange.noted() }),
     ...(read !== undefined && { times: read.told }),
   };
-  if (!json) io.err(seriesText(told));
   return {
     levels: Float64Array.from(levels),
     times: read?.times ?? new Float64Array(0),

@@ -1,10 +1,9 @@
 import type { Readable } from "node:stream";
 import { readingType } from "../../reading/index";
 import { columnIndex } from "../delimited/column-index";
-import type { Io } from "./io";
 import { levelCell } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
-import { type SeriesTold, seriesText } from "./series-told";
+import type { SeriesTold } from "./series-told";
 
 /** Known and indicated levels, and what is told of how they were read. */
 export interface CsvPoints {
@@ -17,12 +16,12 @@ export interface CsvPoints {
  *
  * @throws {@link VeladisError} for cells that are no level, all told together
  */
-export async function csvPoints(io: Io, stream: Readable, from: string, settings: SeriesSettings): Promise<CsvPoints> {
+export async function csvPoints(stream: Readable, from: string, settings: SeriesSettings): Promise<CsvPoints> {
   const type = readingType(from);
   const { decimalComma } = settings.written;
   const points: { known: string; indicated: string }[] = [];
   let columns: readonly [known: number, indicated: number] = [0, 0];
-  const told = await readSeries(io, stream, settings, {
+  const told = await readSeries(stream, settings, {
     what: "a known and an indicated level",
     overRange: "a device that shows over range at a known level fails there: take the row out and say so",
     header(cells) {
@@ -36,6 +35,5 @@ export async function csvPoints(io: Io, stream: Readable, from: string, settings
       return undefined;
     },
   });
-  if (!settings.json) io.err(seriesText(told));
   return { points, told };
 }

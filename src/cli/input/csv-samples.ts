@@ -1,12 +1,12 @@
 import type { Readable } from "node:stream";
 import { plainNumeral, shown, VeladisError } from "../../core/index";
-import { accountText } from "../delimited/account-text";
+import { type RowCounts, wholeAccount } from "../delimited/account-text";
 import { columnIndex } from "../delimited/column-index";
-import { readDelimited } from "../delimited/read-delimited";
+import { type RowAccount, readDelimited } from "../delimited/read-delimited";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows } from "./bad-rows";
-import type { Io } from "./io";
 import { levelCell } from "./level-cell";
+import { unreadRow } from "./read-series";
 
 /** How the samples of a file of delimited text are to be read. */
 export interface CsvSettings {
@@ -16,8 +16,6 @@ export interface CsvSettings {
   /** Name or number of the column; not needed where there is only one. */
   readonly column: string | undefined;
   readonly scale: number;
-  /** Whether what is told is told as JSON. */
-  readonly json: boolean;
 }
 
 /** A word that is no failed number: `nan` and `inf` in a first row are samples to refuse, not the name of a column. */
@@ -25,22 +23,27 @@ const titleWord = /^(?!nan$|[+-]?inf)[^\d\s+.,-]/i;
 
 const SPACED = "samples are evenly spaced, so none can be left out: those behind it would move in time";
 
-/** Which cell of a row holds the sample, and whether the first row is a header. */
+/** What became of the rows. */
+export interface SamplesTold {
+  readonly account: RowAccount;
+  readonly counts: RowCounts;
+}
+
+/** Which cell of a row holds the sample, and what the first row is, where that can be told from it alone. */
 interface Layout {
   readonly index: number;
-  readonly header: boolean;
+  readonly first: "header" | "sample" | "unsure";
 }
 
 /**
  * The layout that a first row shows. It is the header where it was told to be (`--header-line`), or where the sample's
  * cell is a word; it is a sample where no cell of the row is a word. A number beside words may be either, such as
- * channel 2 in a header `time,1,2`, and is refused.
+ * channel 2 in a header `time,1,2`.
  */
-function layoutOf(first: readonly string[], { column, written, file }: CsvSettings): Layout {
+function layoutOf(first: readonly string[], { column, written }: CsvSettings): Layout {
   const cells = first.map((cell) => cell.trim());
   const isTold = written.headerLine !== undefined;
-  const words = cells.map((cell) => isTold || titleWord.test(cell));
-  const isHeader = words.includes(true);
+  const isHeader = isTold || cells.some((cell) => titleWord.test(cell));
   const names = isHeader ? cells : cells.map((_, i) => `${i + 1}`);
   if (column === undefined && cells.length > 1) {
     throw new VeladisError("missing-fact", {
@@ -50,72 +53,112 @@ function layoutOf(first: readonly string[], { column, written, file }: CsvSettin
     });
   }
   const index = column === undefined ? 0 : columnIndex(names, column);
-  if (!isHeader || words[index]) return { index, header: isHeader };
-  throw new VeladisError("missing-fact", {
-    expected: "--header-line 1 to say that the first row is the header",
-    received: `${shown(cells[index])} beside words in the first row of ${file}`,
-  });
+  if (!isHeader) return { index, first: "sample" };
+  return { index, first: isTold || titleWord.test(cells[index] as string) ? "header" : "unsure" };
+}
+
+/** Whether each word of the first row stands in the second too, so that it is no heading. */
+function hasSameWords(first: readonly string[], second: readonly string[]): boolean {
+  return first.every((cell, i) => !titleWord.test(cell.trim()) || cell === second[i]);
+}
+
+/** Samples in the making, a portion of a file at a time. */
+class SamplePortion {
+  #samples = new Float64Array(1 << 16);
+  #count = 0;
+
+  add(sample: number): void {
+    if (this.#count === this.#samples.length) {
+      const longer = new Float64Array(2 * this.#count);
+      longer.set(this.#samples);
+      this.#samples = longer;
+    }
+    this.#samples[this.#count++] = sample;
+  }
+
+  /** The samples so far, which are then forgotten. */
+  taken(): Float64Array {
+    const taken = this.#samples.slice(0, this.#count);
+    this.#count = 0;
+    return taken;
+  }
 }
 
 /**
- * The samples of one column of a stream of delimited text, a portion of the file at a time. A file may do without a
- * header: its first row is a sample then, and counted as one.
+ * The samples of one column of a stream of delimited text, a portion of the file at a time.
  *
- * How many rows there were is told on standard error.
+ * A file may do without a header: its first row is a sample, and counted as one, where no cell of it is a word, or where
+ * each of its words stands in the second row too. Where the sample's cell is a word it is a header. A number beside other
+ * words may be either and is refused; `--header-line 1` says that it is a header.
  *
- * @throws {@link VeladisError} `missing-fact` when the column is not told; `not-a-number`, at the end, for rows that hold
- *   no sample
+ * @param tell - is told what became of the rows, when all are read
+ * @throws {@link VeladisError} `missing-fact` when the column, or what the first row is, is not told; `not-a-number`, at
+ *   the end, for rows that hold no sample
  */
-export async function* csvSamples(io: Io, stream: Readable, settings: CsvSettings): AsyncGenerator<Float64Array> {
-  const { file, written, scale, json } = settings;
+export async function* csvSamples(
+  stream: Readable,
+  settings: CsvSettings,
+  tell: (told: SamplesTold) => void,
+): AsyncGenerator<Float64Array> {
+  const { file, written, scale } = settings;
   const { decimalComma } = written;
   const bad = new BadRows();
-  let layout: Layout = { index: 0, header: true };
-  let samples = new Float64Array(1 << 16);
-  let count = 0;
+  const portion = new SamplePortion();
+  let layout: Layout = { index: 0, first: "header" };
+  let header: readonly string[] = [];
   let read = 0;
 
   const take = (cells: readonly string[], line: number): void => {
     const cell = cells[layout.index] as string;
-    const value = plainNumeral.test(cell) && !decimalComma ? Number(cell) : levelCell(cell, decimalComma);
+    const value = !decimalComma && plainNumeral.test(cell) ? Number(cell) : levelCell(cell, decimalComma);
     if (typeof value === "object") bad.add(line, value);
-    else if (!Number.isFinite(value * scale)) bad.add(line, { what: shown(cell) });
+    else if (!Number.isFinite(value * scale)) bad.add(line, { what: shown(cell), never: "over range" });
     else {
-      if (count === samples.length) {
-        const longer = new Float64Array(2 * count);
-        longer.set(samples);
-        samples = longer;
-      }
-      samples[count++] = value * scale;
+      portion.add(value * scale);
       read++;
     }
   };
-  const portions = readDelimited(stream, file, written, {
+  const unsure = () =>
+    new VeladisError("missing-fact", {
+      expected: "--header-line 1 to say that the first row is the header",
+      received: `${shown(header[layout.index])} beside words in the first row of ${file}`,
+    });
+  const reading = readDelimited(stream, file, written, {
     header(cells) {
+      header = cells;
       layout = layoutOf(cells, settings);
-      if (!layout.header) take(cells, 1);
+      if (layout.first === "sample") take(cells, 1);
     },
-    row: (cells, _, line) => take(cells, line),
-    refused: (error, _, line) => bad.add(line, { what: error.code === "length-mismatch" ? "ragged" : "no row" }),
+    row(cells, _, line) {
+      if (layout.first === "unsure") {
+        if (!hasSameWords(header, cells)) throw unsure();
+        layout = { index: layout.index, first: "sample" };
+        take(header, 1);
+      }
+      take(cells, line);
+    },
+    refused: (error, _, line) => bad.add(line, unreadRow(error)),
   });
-  let portion = await portions.next();
-  while (!portion.done) {
+  let step = await reading.next();
+  for (;;) {
+    const samples = portion.taken();
     // what comes behind a row without a sample stands at another time
-    if (count > 0 && bad.rows === 0) yield samples.slice(0, count);
-    count = 0;
-    portion = await portions.next();
+    if (samples.length > 0 && bad.rows === 0) yield samples;
+    if (step.done) break;
+    step = await reading.next();
   }
-  if (count > 0 && bad.rows === 0) yield samples.slice(0, count);
-  const rows = portion.value;
-  const more = layout.header ? 0 : 1;
-  const account = { ...rows, rowsIn: rows.rowsIn + more, rows: rows.rows + more };
-  io.progress?.("");
-  io.err(accountText(account, { answered: read, refused: bad.rows }, json));
+  if (layout.first === "unsure") throw unsure();
+  const more = layout.first === "sample" ? 1 : 0;
+  const account = { ...step.value, rowsIn: step.value.rowsIn + more, rows: step.value.rows + more };
+  const counts = { answered: read, refused: bad.rows };
+  const { in: all } = wholeAccount(account, counts);
   bad.check({
     what: "a sample",
     file,
+    all,
     decimalComma,
     skipBad: { cannot: SPACED },
     overRange: "over range is a signal beyond what can be read: the record is clipped",
   });
+  tell({ account, counts });
 }

@@ -6,8 +6,8 @@ export interface Io {
   readonly piped: Readable | undefined;
   /** Whether a person reads standard output, in colour if so. */
   readonly colour: boolean;
-  /** Writes to standard output; resolves when more may be written. */
-  out(text: string): void | Promise<void>;
+  /** Writes text or bytes to standard output; resolves when more may be written. */
+  out(text: string | Uint8Array): void | Promise<void>;
   /** Writes to standard error. */
   err(text: string): void;
   /** Shows how far a long task is, over what was shown before; undefined when no person watches standard error. */

@@ -1,10 +1,9 @@
 import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
-import { accountText, type WholeAccount, wholeAccount } from "../delimited/account-text";
-import { accountOf, readDelimited } from "../delimited/read-delimited";
+import { type RowCounts, wholeAccount } from "../delimited/account-text";
+import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows, type LeftOut, type RowsWanted } from "./bad-rows";
-import type { Io } from "./io";
 import type { Unread } from "./level-cell";
 
 /** How the rows of a series are read. */
@@ -13,8 +12,6 @@ export interface SeriesSettings {
   readonly file: string;
   readonly written: WrittenAs;
   readonly skipBad: RowsWanted["skipBad"];
-  /** Whether what is told is told as JSON. */
-  readonly json: boolean;
 }
 
 /** What a row says, taken where it is read. */
@@ -26,28 +23,28 @@ export interface SeriesVisitor extends Pick<RowsWanted, "what" | "overRange"> {
 
 /** How many rows were read, and which were left out. */
 export interface SeriesRows {
-  readonly rows: WholeAccount;
+  readonly account: RowAccount;
+  readonly counts: RowCounts;
   readonly leftOut?: LeftOut;
 }
 
 /** What the reader refused as no row. */
-function unreadRow(error: VeladisError): Unread {
+export function unreadRow(error: VeladisError): Unread {
   return { what: error.code === "length-mismatch" ? "ragged" : "no row of the table" };
 }
 
 /**
- * Shows each row of a series to a visitor, and tells on standard error how many there were.
+ * Shows each row of a series to a visitor.
  *
  * @throws {@link VeladisError} `not-a-number` for rows that say nothing, all told together; `missing-fact` for no rows;
  *   and all of {@link readDelimited}
  */
 export async function readSeries(
-  io: Io,
   stream: Readable,
   settings: SeriesSettings,
   visitor: SeriesVisitor,
 ): Promise<SeriesRows> {
-  const { file, written, skipBad, json } = settings;
+  const { file, written, skipBad } = settings;
   const { what, overRange } = visitor;
   const bad = new BadRows();
   let read = 0;
@@ -62,8 +59,8 @@ export async function readSeries(
   });
   const account = await accountOf(reading);
   const counts = { answered: read, refused: bad.rows };
-  io.err(accountText(account, counts, json));
-  bad.check({ what, file, decimalComma: written.decimalComma, skipBad, overRange });
+  const { in: all } = wholeAccount(account, counts);
+  bad.check({ what, file, all, decimalComma: written.decimalComma, skipBad, overRange });
   if (read === 0) {
     throw new VeladisError("missing-fact", {
       expected: `${what} in a row below the header of ${file}`,
@@ -71,5 +68,5 @@ export async function readSeries(
     });
   }
   const leftOut = bad.leftOut();
-  return { rows: wholeAccount(account, counts), ...(leftOut !== undefined && { leftOut }) };
+  return { account, counts, ...(leftOut !== undefined && { leftOut }) };
 }

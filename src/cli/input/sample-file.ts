@@ -2,8 +2,9 @@ import { stat } from "node:fs/promises";
 import { extname } from "node:path";
 import type { Readable } from "node:stream";
 import { parseNumeral, shown, unknownOption, VeladisError } from "../../core/index";
+import { accountText } from "../delimited/account-text";
 import type { WrittenAs } from "../delimited/written-as";
-import { csvSamples } from "./csv-samples";
+import { csvSamples, type SamplesTold } from "./csv-samples";
 import type { Io } from "./io";
 import { openFile } from "./open-file";
 import { checkSize, findRawFormat, type RawFormat, rawFormats, rawSamples } from "./raw-samples";
@@ -16,7 +17,6 @@ export interface FileOptions {
   readonly endian: "little" | "big";
   readonly scale: string | undefined;
   readonly written: WrittenAs;
-  readonly json: boolean;
 }
 
 /** A file of samples, or what is piped in. */
@@ -28,6 +28,8 @@ export interface SampleFile {
   /** Bytes read so far. */
   bytesRead(): number;
   readonly chunks: AsyncGenerator<Float64Array>;
+  /** What became of the rows, for standard error, when all are read; nothing where there are no rows. */
+  account(json: boolean): string;
 }
 
 function formatOf({ file, format }: FileOptions): RawFormat | "csv" {
@@ -69,7 +71,7 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
  *   `length-mismatch` for a raw file that is no whole number of samples
  */
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
-  const { file, column, written, json } = options;
+  const { file, column, written } = options;
   const format = formatOf(options);
   const littleEndian = options.endian === "little";
   const scale = scaleOf(options.scale, format);
@@ -83,13 +85,17 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
   const size = file === undefined ? undefined : (await stat(file)).size;
   if (format !== "csv" && size !== undefined) checkSize(size, format);
   const name = file ?? "standard input";
+  let told: SamplesTold | undefined;
   return {
     name,
     size,
+    account: (json) => (told === undefined ? "" : accountText(told.account, told.counts, json)),
     bytesRead: () => stream.bytesRead ?? 0,
     chunks:
       format === "csv"
-        ? csvSamples(io, stream, { file: name, written, column, scale, json })
+        ? csvSamples(stream, { file: name, written, column, scale }, (all) => {
+            told = all;
+          })
         : rawSamples(stream, { format, littleEndian, scale }),
   };
 }

@@ -1,11 +1,13 @@
-import type { WholeAccount } from "../delimited/account-text";
+import { accountText, type RowCounts, wholeAccount } from "../delimited/account-text";
+import type { RowAccount } from "../delimited/read-delimited";
 import { type LeftOut, leftOutText } from "./bad-rows";
 import { linesText, type RowLines, rowsText } from "./row-lines";
 import type { TimesTold } from "./time-column";
 
 /** What is told of how a series was read, beside its numbers. */
 export interface SeriesTold {
-  readonly rows: WholeAccount;
+  readonly account: RowAccount;
+  readonly counts: RowCounts;
   readonly leftOut?: LeftOut;
   /** Cells that say over range, taken as sensor faults. */
   readonly overRange?: RowLines;
@@ -21,14 +23,21 @@ function timesText({ as, clock, provedBy, equal }: TimesTold): string {
   );
 }
 
-/** The same as lines for a person; none where nothing is out of the ordinary. */
-export function seriesText({ leftOut, overRange, times }: SeriesTold): string {
+/** The same for standard error: the account, and lines for a person about what is out of the ordinary. */
+export function seriesText({ account, counts, leftOut, overRange, times }: SeriesTold, json: boolean): string {
+  const rows = accountText(account, counts, json);
+  if (json) return rows;
   const over =
     overRange && `over range: ${rowsText(overRange.rows)} taken as a sensor fault (${linesText(overRange)})\n`;
-  return leftOutText(leftOut) + (over ?? "") + (times === undefined ? "" : timesText(times));
+  return rows + leftOutText(leftOut) + (over ?? "") + (times === undefined ? "" : timesText(times));
 }
 
 /** The same as data. */
-export function seriesData({ rows, leftOut, overRange, times }: SeriesTold): object {
-  return { rows, ...(leftOut && { leftOut }), ...(overRange && { overRange }), ...(times && { times }) };
+export function seriesData({ account, counts, leftOut, overRange, times }: SeriesTold): object {
+  return {
+    rows: wholeAccount(account, counts),
+    ...(leftOut && { leftOut }),
+    ...(overRange && { overRange }),
+    ...(times && { times }),
+  };
 }

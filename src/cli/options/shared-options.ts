@@ -1,4 +1,4 @@
-import type { OptionRow } from "./option-row";
+import type { OptionRow, OptionRows } from "./option-row";
 
 /** Options that several commands have, each written once. */
 
@@ -77,3 +77,41 @@ export const tolerance = {
   help: 'the error allowed: a share, decibels, or an amount such as "0.4 mm/s rms"',
   example: '"5 %"',
 } as const satisfies OptionRow;
+
+/** How a file of delimited text is written, for every command that reads one. */
+export const fileOptions = {
+  separator: {
+    argument: "<name>",
+    help: "what stands between cells; none for one column",
+    example: "semicolon",
+    values: ["comma", "semicolon", "tab", "pipe", "none"],
+    otherwise: "found from the header and the first 1,000 rows",
+  },
+  "decimal-comma": { help: "numbers are written 7,1 and not 7.1; a comma never separates" },
+  "header-line": {
+    argument: "<n>",
+    help: "the line of the header; those above it are passed over",
+    example: "4",
+    otherwise: "the first line that is not blank and no remark",
+  },
+  encoding: {
+    argument: "<name>",
+    help: "the encoding of a file without a byte order mark",
+    example: "latin-1",
+    values: ["utf-8", "utf-16", "latin-1"],
+    otherwise: "utf-8",
+  },
+  remarks: {
+    argument: "<sign>",
+    help: "what remarks begin with, none for no remarks",
+    example: '"#"',
+    otherwise: "#, but for lines that may be rows",
+  },
+  quotes: {
+    argument: "none",
+    help: "a quotation mark is a plain character",
+    example: "none",
+    values: ["none"],
+    otherwise: "quotation marks stand about cells",
+  },
+} as const satisfies OptionRows;

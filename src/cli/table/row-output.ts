@@ -1,9 +1,13 @@
 import { shown, VeladisError } from "../../core/index";
+import { bytesOf } from "../delimited/cells";
+import { delimitedWriter } from "../delimited/delimited-writer";
+import type { TableForm } from "../delimited/table-form";
 import type { Answer, Tail } from "./row-answers";
-import { bytesOf, quotedCell, type TableForm } from "./row-source";
 
-/** How answered and refused rows are written; all texts are of one character a byte. */
+/** How answered and refused rows are written; all texts are bytes of UTF-8, one character a byte. */
 export interface RowOutput {
+  /** The same texts as bytes of the output. */
+  encoded(text: string): string;
   header(raw: string): string;
   row(raw: string, cells: readonly string[], line: number, answer: Answer): string;
   refusedHeader(raw: string): string;
@@ -12,9 +16,10 @@ export interface RowOutput {
 
 /** Rows as they were, with cells behind them; refused rows with the line and the reason before them. */
 export function csvOutput(titles: readonly string[], form: TableForm, decimalComma: boolean): RowOutput {
-  const { separator, lineEnd, mark, counted } = form;
-  const cell = (text: string): string => bytesOf(quotedCell(text, separator));
-  const withComma = (value: number | string): string => cell(String(value).replace(".", ","));
+  const { separator, lineEnd, counted } = form;
+  const { start, cell, number, kept, encoded } = delimitedWriter(form, decimalComma);
+  // behind line and reason nothing can be shifted
+  const asRead = (raw: string): string => (form.quotes === undefined ? kept(raw) : raw);
   let lastTail: Tail | undefined;
   let lastText = "";
   const texts = new WeakMap<Tail, string>();
@@ -30,15 +35,17 @@ export function csvOutput(titles: readonly string[], form: TableForm, decimalCom
     return text;
   };
   return {
-    header: (raw) => `${mark}${raw}${titles.map((title) => separator + cell(title)).join("")}${lineEnd}`,
+    encoded,
+    header: (raw) => `${start}${kept(raw)}${titles.map((title) => separator + cell(title)).join("")}${lineEnd}`,
     row(raw, _cells, _line, { values, tail }) {
-      let row = raw;
-      for (const value of values) row += separator + (decimalComma ? withComma(value) : value);
+      let row = kept(raw);
+      for (const value of values) row += separator + number(value);
       return row + textOf(tail);
     },
-    refusedHeader: (raw) => `${mark}${[counted, "refused", "reason"].join(separator)}${separator}${raw}${lineEnd}`,
+    refusedHeader: (raw) =>
+      `${start}${[counted, "refused", "reason"].join(separator)}${separator}${asRead(raw)}${lineEnd}`,
     refusedRow: (raw, _cells, line, { code, message }) =>
-      `${line}${separator}${code}${separator}${cell(message)}${separator}${raw}${lineEnd}`,
+      `${line}${separator}${code}${separator}${cell(message)}${separator}${asRead(raw)}${lineEnd}`,
   };
 }
 
@@ -54,6 +61,7 @@ export function jsonOutput(titles: readonly string[], header: readonly string[],
   const line = (value: object): string => bytesOf(`${JSON.stringify(value)}\n`);
   const named = (cells: readonly string[]): object => Object.fromEntries(header.map((title, i) => [title, cells[i]]));
   return {
+    encoded: (text) => text,
     header: () => "",
     row(_raw, cells, at, { values, tail }) {
       const added = [...values, ...tail.cells];

@@ -1,7 +1,8 @@
 import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
-import { headedColumn } from "../input/column-index";
+import { headedColumn } from "../delimited/column-index";
+import { numberCell, pointed } from "../delimited/number-cell";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, type TableSettings } from "./settings";
 
@@ -43,16 +44,7 @@ function numberIn(cell = ""): number {
   const short = shortNumber(cell);
   if (short >= 0) return short;
   const value = plainNumeral.test(cell) ? Number(cell) : Number.NaN;
-  return Number.isFinite(value) ? value : parseNumeral(cell, "a reading");
-}
-
-/** The number with a comma for decimals, as one with a point; one that has a point already is refused. */
-function pointed(cell: string): string {
-  if (!cell.includes(".")) return cell.replace(",", ".");
-  throw new VeladisError("not-a-number", {
-    expected: "a number with a comma for decimals and no point, by --decimal-comma",
-    received: shown(cell),
-  });
+  return Number.isFinite(value) ? value : numberCell(cell, "a reading", false);
 }
 
 /** A text on one line: tabs and line ends part what is kept of a row. */

@@ -1,11 +1,13 @@
 import { stat } from "node:fs/promises";
 import { shown, VeladisError } from "../../core/index";
+import { wholeAccount } from "../delimited/account-text";
+import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
+import { toldOf } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { namedScheme } from "../options/named-scheme";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
-import { visitCsv } from "./csv-source";
 import { visitParquet } from "./parquet-source";
 import { progressOf } from "./progress";
 import { type RowAnswers, rowAnswers } from "./row-answers";
@@ -18,29 +20,41 @@ import { outputsOf } from "./table-outputs";
 /** Reasons shown on standard error where refused rows have no file to go to. */
 const MOST_REASONS = 10;
 
-/** Shows the rows of the input to a visitor. */
-async function visitInput(io: Io, { file }: TableSettings, visitor: RowVisitor): Promise<void> {
+/** Refuses what is told of delimited text where there is none. */
+function requireDelimited({ written }: TableSettings): void {
+  const told = toldOf({ ...written, decimalComma: false });
+  if (told.length === 0) return;
+  throw new VeladisError("unknown-option", {
+    expected: "a file of delimited text, for the options that say how one is written",
+    received: `${told.join(" ")}, and Parquet`,
+  });
+}
+
+/** Shows the rows of the input to a visitor; resolves to their account, which Parquet keeps itself. */
+async function visitInput(io: Io, settings: TableSettings, visitor: RowVisitor): Promise<RowAccount | undefined> {
+  const { file, written } = settings;
   if (file?.toLowerCase().endsWith(".parquet")) {
-    return visitParquet(file, visitor);
+    requireDelimited(settings);
+    await visitParquet(file, visitor);
+    return undefined;
   }
   if (file !== undefined) {
     const stream = await openFile(file);
     const { size } = await stat(file);
-    return visitCsv(stream, size, visitor).catch((error: NodeJS.ErrnoException) => {
+    const reading = readDelimited(stream, file, written, visitor);
+    return accountOf(reading, (read) => visitor.pause(read / size)).catch((error: NodeJS.ErrnoException) => {
       if (error.syscall === undefined) throw error;
       throw new VeladisError("missing-fact", { expected: "a file that can be read", received: shown(file) });
     });
   }
-  if (io.piped !== undefined) return visitCsv(io.piped, undefined, visitor);
+  if (io.piped !== undefined) {
+    const reading = readDelimited(io.piped, "standard input", written, visitor);
+    return accountOf(reading, () => visitor.pause(undefined));
+  }
   throw new VeladisError("missing-fact", {
     expected: 'a file or piped CSV, as in veladis table readings.csv --column value --from "mm/s rms" --to "in/s pk"',
     received: "nothing",
   });
-}
-
-/** The line on which a row begins, from that on which it ends. */
-function firstLine(raw: string, last: number): number {
-  return last - (raw.match(/\r\n|\n|\r/g)?.length ?? 0);
 }
 
 /**
@@ -58,20 +72,17 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
   const counts: Counts = { rows: 0, refused: 0 };
   let answers: RowAnswers | undefined;
   let output: RowOutput | undefined;
-  let width = 0;
   let written = "";
   let refusals = "";
 
-  const refuse = (error: unknown, cells: readonly string[], raw: string, last: number): void => {
+  const refuse = (error: unknown, cells: readonly string[], raw: string, line: number): void => {
     if (!(error instanceof VeladisError)) throw error;
-    const line = firstLine(raw, last);
     counts.refused++;
     if (outputs.refuse !== undefined) refusals += (output as RowOutput).refusedRow(raw, cells, line, error);
     else if (counts.refused <= MOST_REASONS) io.err(failureText(error, json, { ...(file && { file }), line }));
   };
   const visitor: RowVisitor = {
     header(cells, raw, form) {
-      width = cells.length;
       answers = rowAnswers(cells, settings, scheme);
       output = json ? jsonOutput(answers.titles, cells, form) : csvOutput(answers.titles, form, settings.decimalComma);
       written = output.header(raw);
@@ -80,29 +91,30 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
     row(cells, raw, line) {
       counts.rows++;
       try {
-        if (cells.length !== width) {
-          // what is added would stand in another column
-          throw new VeladisError("length-mismatch", {
-            expected: `${width} cells, as the header has`,
-            received: `${cells.length}`,
-          });
-        }
         written += (output as RowOutput).row(raw, cells, line, (answers as RowAnswers)(cells));
       } catch (error) {
         refuse(error, cells, raw, line);
       }
     },
+    refused(error, raw, line, cells) {
+      counts.rows++;
+      refuse(error, cells, raw, line);
+    },
     async pause(share) {
       progress.show(counts.rows, share);
-      const [good, bad] = [written, refusals];
+      if (output === undefined) return;
+      const [good, bad] = [output.encoded(written), output.encoded(refusals)];
       written = "";
       refusals = "";
       if (good !== "") await outputs.write(good);
       if (bad !== "") await outputs.refuse?.(bad);
     },
   };
+  let account: RowAccount | undefined;
   try {
-    await visitInput(io, settings, visitor);
+    account = await visitInput(io, settings, visitor);
+    if (account !== undefined)
+      wholeAccount(account, { answered: counts.rows - counts.refused, refused: counts.refused });
     await outputs.commit(counts.refused);
   } catch (error) {
     await outputs.discard();
@@ -112,6 +124,6 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
   }
   const more = outputs.refuse === undefined ? counts.refused - MOST_REASONS : 0;
   if (more > 0 && !json) io.err(`veladis: ${more} more refused; --refused <file> lists them all\n`);
-  io.err(summaryText(settings, counts, (answers as unknown as RowAnswers).tally(), outputs.refusedPath));
+  io.err(summaryText(settings, counts, (answers as unknown as RowAnswers).tally(), account, outputs.refusedPath));
   return counts.refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
 }

@@ -1,3 +1,5 @@
+import type { WrittenAs } from "../delimited/written-as";
+
 /** Where a fact of a row stands: in a column of its own, or the same for all rows. */
 export interface Mapped {
   readonly column: string | undefined;
@@ -10,6 +12,8 @@ export interface TableSettings {
   readonly file: string | undefined;
   /** Column of the readings. */
   readonly column: string;
+  /** How the file is written. */
+  readonly written: WrittenAs;
   /** Whether numbers of the file, and those added, have a comma for decimals; a point is refused then. */
   readonly decimalComma: boolean;
   /** Reading type, or unit where the detector is told apart. */

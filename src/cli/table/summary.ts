@@ -1,4 +1,6 @@
 import { cautions } from "../../core/index";
+import { accountText, wholeAccount } from "../delimited/account-text";
+import type { RowAccount } from "../delimited/row-account";
 import { labelled } from "../print/labelled";
 import { grouped } from "./progress";
 import type { Tally } from "./row-answers";
@@ -27,12 +29,15 @@ export function summaryText(
   settings: TableSettings,
   { rows, refused }: Counts,
   { zones, worst, headlines, assumed, fromMemory }: Tally,
+  account: RowAccount | undefined,
   refusedPath: string | undefined,
 ): string {
   const written = rows - refused;
+  const ends = { answered: written, refused };
   if (settings.json) {
     const judged = { zones: Object.fromEntries(zones), worst: Object.fromEntries(worst) };
-    const all = { rows, written, refused, ...judged, fromMemory, assumed: assumed.map(([text]) => text) };
+    const whole = account === undefined ? {} : { account: wholeAccount(account, ends) };
+    const all = { rows, written, refused, ...whole, ...judged, fromMemory, assumed: assumed.map(([text]) => text) };
     return `${JSON.stringify({ summary: all })}\n`;
   }
   const to = settings.out === undefined ? "" : ` to ${settings.out}`;
@@ -42,6 +47,7 @@ export function summaryText(
     .map(([zone, count]) => `${zone} ${grouped(count)}`);
   return [
     `${grouped(rows)} ${rows === 1 ? "row" : "rows"}: ${grouped(written)} written${to}, ${grouped(refused)} refused${refusedTo}\n`,
+    account === undefined ? "" : accountText(account, ends, false),
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
     labelled("assumed", assumedLines(assumed, written)),
     labelled(

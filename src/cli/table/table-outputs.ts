@@ -44,8 +44,7 @@ export async function outputsOf(io: Io, { file, out, refused, replace }: TableSe
     const answered = await open(out);
     const rejected = await open(refusedPath);
     return {
-      write: (bytes) =>
-        answered === undefined ? io.out(Buffer.from(bytes, "latin1").toString("utf8")) : answered.write(bytes),
+      write: (bytes) => (answered === undefined ? io.out(Buffer.from(bytes, "latin1")) : answered.write(bytes)),
       refuse: rejected && ((bytes) => rejected.write(bytes)),
       refusedPath,
       async commit(count) {

@@ -5,16 +5,25 @@ const MOST = 100;
 const LONGEST = 40;
 
 /**
- * Index of the column that a name or a number from 1 means.
+ * Index of the column that a name or a number from 1 means. Names are compared without white space about them.
  *
- * @throws {@link VeladisError} `unknown-option` with the columns there are
+ * @throws {@link VeladisError} `unknown-option` with the columns there are, `syntax` for a name that several have
  */
 export function columnIndex(header: readonly string[], column: string): number {
-  const named = header.indexOf(column);
-  const numbered = /^\d+$/.test(column) ? Number(column) - 1 : -1;
-  const index = named >= 0 ? named : numbered;
+  const name = column.trim();
+  const named = header.flatMap((title, i) => (title.trim() === name ? [i] : []));
+  if (named.length > 1) {
+    throw new VeladisError("syntax", {
+      expected: `a column by its number, ${named.map((i) => i + 1).join(" or ")}, where several have one name`,
+      received: shown(name),
+    });
+  }
+  const numbered = /^\d+$/.test(name) ? Number(name) - 1 : -1;
+  const index = named[0] ?? numbered;
   if (index >= 0 && index < header.length) return index;
-  const columns = header.slice(0, MOST).map((name) => (name.length > LONGEST ? `${name.slice(0, LONGEST)}…` : name));
+  const columns = header
+    .slice(0, MOST)
+    .map((title) => (title.length > LONGEST ? `${title.slice(0, LONGEST)}…` : title));
   throw unknownOption(column, columns, "a column of the header, by name or number");
 }
 
@@ -22,12 +31,12 @@ export function columnIndex(header: readonly string[], column: string): number {
  * The same where the first line has to be a header. A number there is no name but a value that would be lost, unless
  * it was asked for by that name.
  *
- * @throws {@link VeladisError} `missing-fact` without a header, `unknown-option`
+ * @throws {@link VeladisError} `missing-fact` without a header, and what {@link columnIndex} throws
  */
 export function headedColumn(header: readonly string[], column: string): number {
   const index = columnIndex(header, column);
   const name = (header[index] as string).trim();
-  const asked = name === column && Number(column) - 1 !== index;
+  const asked = name === column.trim() && Number(column) - 1 !== index;
   if (asked || !plainNumeral.test(name)) return index;
   throw new VeladisError("missing-fact", {
     expected: "a header line above the first row",

@@ -1,0 +1,25 @@
+import { parseNumeral, shown, VeladisError } from "../../core/index";
+
+/** The number with a comma for decimals, as one with a point; one that has a point already is refused. */
+export function pointed(cell: string): string {
+  if (!cell.includes(".")) return cell.replace(",", ".");
+  throw new VeladisError("not-a-number", {
+    expected: "a number with a comma for decimals and no point, by --decimal-comma",
+    received: shown(cell),
+  });
+}
+
+/**
+ * The number in a cell.
+ *
+ * @param what - what it should be, for the message, e.g. `"a level"`
+ * @throws {@link VeladisError} `not-a-number` or `not-finite`; where a comma stands in it, `--decimal-comma` is named
+ */
+export function numberCell(cell: string, what: string, decimalComma: boolean): number {
+  if (decimalComma) return parseNumeral(pointed(cell), what);
+  if (!cell.includes(",")) return parseNumeral(cell, what);
+  throw new VeladisError("not-a-number", {
+    expected: `${what}, with a point for decimals (--decimal-comma where a comma stands for them)`,
+    received: shown(cell),
+  });
+}

@@ -1,0 +1,16 @@
+import type { SeparatorName } from "./separators";
+
+/** What became of the rows of a file. */
+export interface RowAccount {
+  /** All lines but that of the header, counted from the bytes; a row with line ends in its quotes is one. */
+  readonly rowsIn: number;
+  /** Rows that were handed over. */
+  readonly rows: number;
+  /** Rows that the reader refused. */
+  readonly refused: number;
+  /** Lines that are no rows. */
+  readonly skipped: { readonly blank: number; readonly remarks: number; readonly preamble: number };
+  readonly separator: SeparatorName;
+  /** Whether the last row has no line end. */
+  readonly torn: boolean;
+}
