@@ -86,7 +86,9 @@ export {
 } from "../shock/index";
 export {
   type BadChannel,
+  type BypassCost,
   badChannels,
+  bypassCost,
   type ChannelVote,
   type Level,
   type LevelGap,
@@ -113,7 +115,10 @@ export {
   type UnmaskedTrips,
   unmaskedTrips,
   type Vote,
+  type VotedCommand,
   type VotedEvent,
+  type VotedRunOptions,
+  type VotedState,
   type VotedStatus,
   VotedTrip,
   type VotedTripSettings,

@@ -1,35 +1,46 @@
-import type { TripLogic } from "./trip-logic";
-import type { ChannelVote } from "./vote";
-import type { VotedEvent } from "./voted-types";
+import { isInhibited, isSet } from "./trip-state";
+import type { BadChannel } from "./vote";
+import { type ChannelCounts, type ChannelVote, outcomeOf, type Vote, type VoteOutcome } from "./vote";
+import type { VotedChannel } from "./voted-channels";
 
-/** What the channels of a vote say, at the moment that the events taken have come to: a channel may be past it already. */
-export class ChannelVotes {
-  readonly #channels: ReadonlyMap<string, TripLogic>;
-  /** Those whose output is set. */
-  readonly #set = new Set<string>();
-  /** Those whose signal is bad. */
-  readonly #bad = new Set<string>();
+/** Whether the signal of a channel has failed and the vote is told so. */
+function isBad({ rules, state }: VotedChannel): boolean {
+  return state.signal === "fault" && rules.sensorFault === "bad";
+}
 
-  constructor(channels: ReadonlyMap<string, TripLogic>) {
-    this.#channels = channels;
+/** What a channel says: a bypassed one is healthy, whatever else it is. */
+export function voteOf(channel: VotedChannel): ChannelVote {
+  if (channel.state.bypassed) return "healthy";
+  if (isBad(channel)) return "bad";
+  return isSet(channel.state) ? "trip" : "healthy";
+}
+
+/** The channels that a start inhibits at present. */
+export function inhibitedOf(channels: readonly VotedChannel[]): ReadonlySet<VotedChannel> {
+  return new Set(channels.filter(({ rules, state }) => isInhibited(rules, state)));
+}
+
+/**
+ * The outcome of the vote among channels as they are.
+ *
+ * A bad channel that counts for a trip does so as a tripped one would: not while it is inhibited after a start, unless
+ * its output was set before.
+ *
+ * @param inhibited - those that a start inhibits
+ */
+export function channelsOutcome(
+  vote: Vote,
+  badChannel: BadChannel,
+  channels: readonly VotedChannel[],
+  inhibited: ReadonlySet<VotedChannel>,
+): VoteOutcome {
+  const counts: Record<keyof ChannelCounts, number> = { trip: 0, badForTrip: 0, silent: 0 };
+  for (const channel of channels) {
+    const said = voteOf(channel);
+    const isForTrip = badChannel === "votes to trip" && (isSet(channel.state) || !inhibited.has(channel));
+    if (said === "trip") counts.trip++;
+    else if (said === "bad" && isForTrip) counts.badForTrip++;
+    else if (said === "bad" || channel.state.bypassed) counts.silent++;
   }
-
-  /** Takes an event of a channel. */
-  take({ channel, event }: VotedEvent): void {
-    if (event === "fault" && this.#channels.get(channel)?.rules.sensorFault === "bad") this.#bad.add(channel);
-    if (event === "fault over") this.#bad.delete(channel);
-    if (event === "trip") this.#set.add(channel);
-    if (event === "clear" || event === "power lost") this.#set.delete(channel);
-  }
-
-  /** The vote of every channel by its name. */
-  get now(): Readonly<Record<string, ChannelVote>> {
-    const vote = (name: string) => (this.#bad.has(name) ? "bad" : this.#set.has(name) ? "trip" : "healthy");
-    return Object.fromEntries([...this.#channels.keys()].map((name) => [name, vote(name)]));
-  }
-
-  /** The first channel that calls for a trip, or null. */
-  get calling(): string | null {
-    return Object.entries(this.now).find(([, vote]) => vote === "trip")?.[0] ?? null;
-  }
+  return outcomeOf(vote, counts);
 }

@@ -1,3 +1,4 @@
+export { type BypassCost, bypassCost } from "./bypass-cost";
 export { levelConversion } from "./level-conversion";
 export { type LevelGap, type LevelGaps, type LevelGapsOptions, levelGaps } from "./level-gaps";
 export type { RunOptions } from "./run-options";
@@ -19,5 +20,8 @@ export {
   type VoteText,
   voted,
 } from "./vote";
+export type { VotedCommand } from "./voted-commands";
+export type { VotedRunOptions } from "./voted-run-options";
+export type { VotedState } from "./voted-state";
 export { VotedTrip } from "./voted-trip";
 export type { VotedEvent, VotedStatus, VotedTripSettings } from "./voted-types";

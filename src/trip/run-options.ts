@@ -1,5 +1,6 @@
 import type { ConvertOptions } from "../amplitude/index";
 import { requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
+import { requireBoolean } from "../device/index";
 import type { TripCommand } from "./trip-commands";
 
 /** What a run of levels may be told besides them. */
@@ -31,12 +32,24 @@ const FORM = 'options such as { as: "mm/s rms" }';
  *
  * @param known - those that the run takes; all if not given
  */
-export function requireRunOptions<Options extends RunOptions>(options: Options, known: object = keys): Options {
+export function requireRunOptions<Options extends { readonly [Option in keyof RunOptions]?: unknown }>(
+  options: Options,
+  known: object = keys,
+): Options {
   if (typeof requireGiven(options, FORM) !== "object") {
     throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
   }
   requireKnownKeys(options, known, "an option of a run");
   if (options.nan !== undefined)
     requireChoice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for");
+  if (options.excursions !== undefined) {
+    requireBoolean(options.excursions, "excursions: whether those that rode the delay out are reported");
+  }
+  if (options.at !== undefined && options.as === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: "as beside at: what the levels are written in; without it they need no frequency",
+      received: "nothing",
+    });
+  }
   return options;
 }

@@ -18,9 +18,10 @@ function enter(state: TripState, phase: TripState["phase"]): void {
   state.timer = 0;
 }
 
-/** Sets or clears the output once its delay has run. */
-function expire(channel: Channel, time: number): void {
+/** Sets or clears the output once its delay has run; while a sensor fault holds the channel, none runs out. */
+export function expire(channel: Channel, time: number): void {
   const { rules, state } = channel;
+  if (isHeld(rules, state)) return;
   if (state.phase === "timing" && remaining(rules.onDelay, state.timer) === 0) {
     enter(state, "set");
     recordEvent(channel, time, "trip", causeOf(state));
@@ -31,7 +32,7 @@ function expire(channel: Channel, time: number): void {
 }
 
 /** Makes all changes that take no time. */
-function transition(channel: Channel, time: number): void {
+export function transition(channel: Channel, time: number): void {
   const { rules, state } = channel;
   if (!state.powered) return;
   if (isHeld(rules, state)) {
@@ -60,7 +61,7 @@ function transition(channel: Channel, time: number): void {
 }
 
 /** Seconds until something can change while the level stays, at most `most`. */
-function untilChange(rules: TripRules, state: TripState, most: number): number {
+export function untilChange({ rules, state }: Channel, most: number): number {
   let next = most;
   if (state.sinceStart < rules.windows) {
     for (const window of [rules.inhibit, rules.multiplied]) {
@@ -74,6 +75,18 @@ function untilChange(rules: TripRules, state: TripState, most: number): number {
   return next;
 }
 
+/** Lets windows and delays run on by a span in which nothing changes. */
+export function runOn({ rules, state }: Channel, span: number): void {
+  // a device without power has lost its timers, and its windows begin anew with the power
+  if (state.sinceStart < rules.windows) state.sinceStart = Math.min(state.sinceStart + span, rules.windows);
+  if (!isHeld(rules, state) && (state.phase === "timing" || state.phase === "clearing")) state.timer += span;
+}
+
+/** What float noise leaves over of a time when a window or a delay ends with it. */
+export function spanNoise({ windows }: TripRules, seconds: number): number {
+  return TIME_TOLERANCE * Math.max(seconds, windows);
+}
+
 /**
  * Lets the present signal last for some seconds.
  *
@@ -85,18 +98,15 @@ export function advance(channel: Channel, seconds: number): void {
   const { rules, state } = channel;
   let time = timeOf(state);
   let left = seconds;
-  // What float noise leaves over when a window or a delay ends with the step.
-  const noise = TIME_TOLERANCE * Math.max(seconds, rules.windows);
+  const noise = spanNoise(rules, seconds);
   transition(channel, time);
   while (left > 0) {
-    const span = untilChange(rules, state, left);
-    // a device without power has lost its timers, and its windows begin anew with the power
-    if (state.sinceStart < rules.windows) state.sinceStart += span;
-    if (!isHeld(rules, state) && (state.phase === "timing" || state.phase === "clearing")) state.timer += span;
+    const span = untilChange(channel, left);
+    runOn(channel, span);
     time += span;
     left = left - span > noise ? left - span : 0;
     // A delay that has run counts before whatever else changes at the same moment.
-    if (!isHeld(rules, state)) expire(channel, time);
+    expire(channel, time);
     if (left > 0) transition(channel, time);
   }
   tick(state, seconds);

@@ -1,4 +1,4 @@
-import { requireChoice, requireList, requireNonNegative } from "../core/index";
+import { requireChoice, requireGiven, requireKnownKeys, requireList, requireNonNegative } from "../core/index";
 import type { TripRules } from "../device/index";
 import { type Channel, recordEvent } from "./channel";
 import { factorNow, isSet, type TripState, timeOf } from "./trip-state";
@@ -23,14 +23,29 @@ export interface TripCommand {
   readonly do: TripCommandName;
 }
 
-/** The commands in order of time, each of them checked. */
-export function requireCommands(commands: readonly TripCommand[] = []): TripCommand[] {
-  const sorted = [...requireList(commands, "a list of commands")].sort((a, b) => a.at - b.at);
-  for (const { at, do: name } of sorted) {
-    requireNonNegative(at, "a time of zero or more for a command, in s");
-    requireChoice(name, tripCommands, "a command");
-  }
-  return sorted;
+const keys: Readonly<Record<keyof TripCommand, true>> = /* @__PURE__ */ Object.freeze({ at: true, do: true });
+
+/** The command itself, if it is one. */
+export function requireCommand(command: TripCommand): TripCommand {
+  requireKnownKeys(requireGiven(command, "a command, with its time and what is done"), keys, "a part of a command");
+  requireNonNegative(command.at, "a time of zero or more for a command, in s");
+  requireChoice(command.do, tripCommands, "a command");
+  return command;
+}
+
+/** Commands in order of time, those of one time in the order in which they stand, each of them checked. */
+export function orderedCommands<Command extends TripCommand>(
+  commands: readonly Command[] | undefined,
+  checked: (command: Command) => Command,
+): Command[] {
+  return [...requireList(commands === undefined ? [] : commands, "a list of commands")]
+    .map(checked)
+    .sort((a, b) => a.at - b.at);
+}
+
+/** The commands of one channel in order of time. */
+export function requireCommands(commands?: readonly TripCommand[]): TripCommand[] {
+  return orderedCommands(commands, requireCommand);
 }
 
 /** What became of a reset by hand. */

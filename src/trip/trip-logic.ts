@@ -17,16 +17,16 @@ import {
 } from "../device/index";
 import { type Assumption, union } from "../reading/index";
 import { keepFirstOut } from "./channel";
-import { levelConversion } from "./level-conversion";
-import { requireLevels } from "./require-levels";
+import { scaledLevels } from "./level-conversion";
 import { type RunOptions, requireRunOptions } from "./run-options";
+import { requireState } from "./stored-state";
 import { type Level, takenLevel } from "./taken-level";
 import { advance } from "./trip-advance";
 import { applyCommand, type ResetOutcome, requireCommands, resetByHand, type TripCommand } from "./trip-commands";
 import type { TripEvent } from "./trip-events";
 import { runHistory } from "./trip-run";
 import { takeSignal } from "./trip-scan";
-import { initialState, requireState, type TripState, timeOf } from "./trip-state";
+import { initialState, type TripState, timeOf } from "./trip-state";
 import { statusOf, type TripStatus } from "./trip-status";
 
 const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
@@ -117,9 +117,14 @@ export class TripLogic {
     return { ...this.#state };
   }
 
-  /** Goes on from a {@link TripLogic.snapshot}. */
+  /**
+   * Goes on from a {@link TripLogic.snapshot}.
+   *
+   * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range` for a state that no run with these
+   *   settings could have left; nothing has changed then
+   */
   resume(from: TripState): void {
-    const state = requireState(from);
+    const state = requireState(from, this.rules);
     state.assumed = union(this.rules.assumed, state.assumed);
     keepFirstOut(state);
     this.#state = state;
@@ -184,15 +189,7 @@ export class TripLogic {
     if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s");
     requireGiven(dt, "a time between levels, or a list of their times, in s");
     const faults = requireRunOptions(options).nan !== undefined;
-    const checked = requireLevels(levels, faults);
-    const { factor, assumed } = levelConversion(this.rules, options);
-    const scaled =
-      factor === 1
-        ? checked
-        : requireLevels(
-            checked.map((level) => level * factor),
-            faults,
-          );
+    const { levels: scaled, assumed } = scaledLevels(levels, this.rules, options, faults);
     const commands = requireCommands(options.commands);
     const state = { ...this.#state, assumed: union(this.#state.assumed, assumed) };
     const events = runHistory({ rules: this.rules, state }, { levels: scaled, dt, commands, options });

@@ -22,7 +22,7 @@ export interface History {
 }
 
 /** Refuses a command that lies before the history or behind it. */
-function requireWithin(commands: Commands, from: number, to: number): void {
+export function requireWithin(commands: Commands, from: number, to: number): void {
   for (const { at } of commands) {
     if (at >= from && at <= to) continue;
     throw new VeladisError("out-of-range", {
@@ -30,6 +30,11 @@ function requireWithin(commands: Commands, from: number, to: number): void {
       received: `one at ${at} s`,
     });
   }
+}
+
+/** The index of the even level that lasts at a command's time; the new one at a boundary, within float noise. */
+export function evenIndex(start: number, dt: number, last: number): (command: TripCommand) => number {
+  return ({ at }) => Math.min(Math.floor((at - start) / dt + TIME_TOLERANCE), last);
 }
 
 /**
@@ -64,9 +69,7 @@ function runEven(channel: Channel, { levels, commands, options }: History, dt: n
   const start = timeOf(channel.state);
   requireWithin(commands, start, start + levels.length * dt);
   const stretch = { levels, from: 0, to: levels.length, dt, excursions, faults: nan !== undefined };
-  const last = levels.length - 1;
-  /** The level that lasts at a command's time; the new one at a boundary, within float noise. */
-  const indexOf = ({ at }: TripCommand): number => Math.min(Math.floor((at - start) / dt + TIME_TOLERANCE), last);
+  const indexOf = evenIndex(start, dt, levels.length - 1);
   let i = 0;
   let next = 0;
   while (next < commands.length) {

@@ -1,6 +1,5 @@
-import { requireChoice, requireList, shown, VeladisError } from "../core/index";
 import { TIME_TOLERANCE, type TripRules } from "../device/index";
-import { type Assumption, assumptionNames } from "../reading/index";
+import type { Assumption } from "../reading/index";
 import type { TripEvent } from "./trip-events";
 
 /** All that a trip channel remembers; plain data, so that it can be stored and resumed. */
@@ -41,33 +40,6 @@ export function initialState(assumed: readonly Assumption[]): TripState {
     firstOut: null,
     assumed,
   };
-}
-
-const words: Readonly<Record<string, readonly unknown[]>> = /* @__PURE__ */ Object.freeze({
-  phase: ["normal", "timing", "set", "clearing"],
-  signal: ["none", "good", "fault", "above range"],
-});
-
-const ASSUMED = "a snapshot of a trip logic, with what was assumed";
-
-/**
- * A stored state, copied, refused when it is none.
- *
- * @throws {@link VeladisError} `wrong-type` with the field
- */
-export function requireState(from: TripState): TripState {
-  const fresh = initialState([]);
-  for (const [field, value] of Object.entries(fresh)) {
-    const given: unknown = from?.[field as keyof TripState];
-    const fits = typeof given === typeof value && (typeof given !== "number" || Number.isFinite(given));
-    if (fits && (words[field] ?? [given]).includes(given)) continue;
-    throw new VeladisError("wrong-type", {
-      expected: `a snapshot of a trip logic, with ${field}`,
-      received: shown(given),
-    });
-  }
-  for (const one of requireList(from.assumed, ASSUMED)) requireChoice(one, assumptionNames, ASSUMED);
-  return { ...from };
 }
 
 /** Seconds on the clock. */

@@ -60,6 +60,22 @@ export function parseVote(vote: VoteText): Vote {
   });
 }
 
+/** How many of the channels say what; the others are healthy. */
+export interface ChannelCounts {
+  readonly trip: number;
+  /** Bad ones that count towards a trip. */
+  readonly badForTrip: number;
+  /** Those that cannot call for a trip: bad ones that do not vote, and bypassed ones. */
+  readonly silent: number;
+}
+
+/** The outcome of a vote with so many channels for a trip, bad, and silent. */
+export function outcomeOf({ needed, of }: Vote, { trip, badForTrip, silent }: ChannelCounts): VoteOutcome {
+  const good = of - badForTrip - silent;
+  const left = Math.max(0, needed - badForTrip);
+  return Object.freeze({ trip: trip >= left, unable: left > good, effective: `${left}oo${good}` });
+}
+
 /**
  * The outcome of a vote among channels.
  *
@@ -82,17 +98,16 @@ export function parseVote(vote: VoteText): Vote {
  * ```
  */
 export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
-  const { needed, of } = parseVote(vote);
+  const parsed = parseVote(vote);
   const bad = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-  if (requireList(channels, "a list of what the channels say").length !== of) {
+  if (requireList(channels, "a list of what the channels say").length !== parsed.of) {
     throw new VeladisError("length-mismatch", {
-      expected: `${of} channels for ${vote}`,
+      expected: `${parsed.of} channels for ${vote}`,
       received: `${channels.length}`,
     });
   }
   const count = { trip: 0, healthy: 0, bad: 0 };
   for (const channel of channels) count[requireChoice(channel, ["trip", "healthy", "bad"], "what a channel says")]++;
-  const good = of - count.bad;
-  const left = bad === "votes to trip" ? Math.max(0, needed - count.bad) : needed;
-  return Object.freeze({ trip: count.trip >= left, unable: left > good, effective: `${left}oo${good}` });
+  const [badForTrip, silent] = bad === "votes to trip" ? [count.bad, 0] : [0, count.bad];
+  return outcomeOf(parsed, { trip: count.trip, badForTrip, silent });
 }

@@ -8,18 +8,25 @@ import {
 } from "../core/index";
 import { type RelaySettings, relayNow, requireBoolean, requireRelay } from "../device/index";
 import { type Assumption, union } from "../reading/index";
-import { ChannelVotes } from "./channel-votes";
-import { requireLevels } from "./require-levels";
+import { bypassCost } from "./bypass-cost";
+import { keepFirstOut } from "./channel";
+import { voteOf } from "./channel-votes";
+import { scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
-import { type RunOptions, requireRunOptions } from "./run-options";
 import { sameLength } from "./same-length";
-import type { Level } from "./taken-level";
-import type { ResetOutcome } from "./trip-commands";
-import type { TripLogic } from "./trip-logic";
-import type { TripStatus } from "./trip-status";
-import { type BadChannel, badChannels, type VoteText, voted } from "./vote";
-import { votedChannels } from "./voted-channels";
-import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys, votedRunKeys } from "./voted-types";
+import { type Level, type TakenLevel, takenLevel } from "./taken-level";
+import { applyCommand, type ResetOutcome } from "./trip-commands";
+import { takeSignal } from "./trip-scan";
+import type { TripState } from "./trip-state";
+import { type BadChannel, badChannels, type VoteText } from "./vote";
+import { advanceTogether } from "./voted-advance";
+import { type VotedChannel, votedChannels } from "./voted-channels";
+import type { VotedCommand } from "./voted-commands";
+import { VotedOutput } from "./voted-output";
+import { runVotedHistory } from "./voted-run";
+import { type VotedRunOptions, votedRun } from "./voted-run-options";
+import { requireVotedState, type VotedState } from "./voted-state";
+import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
 
 /**
  * Trip logic of several channels, each with its own threshold and delay, voted into one relay.
@@ -54,32 +61,60 @@ export class VotedTrip {
   readonly vote: VoteText;
   readonly badChannel: BadChannel;
   readonly relay: RelaySettings;
-  readonly #channels: ReadonlyMap<string, TripLogic>;
-  readonly #votes: ChannelVotes;
-  #set = false;
-  #unable = false;
-  #first: string | null = null;
-  #powered = true;
+  readonly #channels: readonly VotedChannel[];
+  readonly #output: VotedOutput;
 
-  /** @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic} */
-  constructor(settings: VotedTripSettings) {
+  /**
+   * @param settings - vote, what a bad channel counts for, channels and relay
+   * @param from - a {@link VotedTrip.snapshot} to go on from; power-up at time 0 if not given
+   * @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic}
+   */
+  constructor(settings: VotedTripSettings, from?: VotedState) {
     requireGiven(settings, "settings with vote, badChannel, channels and output");
     const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
     this.relay = requireRelay(settings);
     this.vote = vote;
     this.badChannel = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-    this.#channels = votedChannels(vote, channels);
-    this.#votes = new ChannelVotes(this.#channels);
+    this.#channels = votedChannels(vote, channels, (name, event) => this.#output.take(name, event));
+    this.#output = new VotedOutput(vote, this.badChannel, this.relay.latching, this.#channels);
+    if (from !== undefined) this.resume(from);
   }
 
   /** What was assumed in thresholds, reset levels and all levels of any channel so far. */
   get assumed(): readonly Assumption[] {
-    return [...this.#channels.values()].reduce<readonly Assumption[]>((all, one) => union(all, one.assumed), []);
+    return this.#output.assumed;
   }
 
   /** State and contact now. */
   get status(): VotedStatus {
     return this.#status([]);
+  }
+
+  /** All that the logic remembers, as plain data. */
+  snapshot(): VotedState {
+    const channels = this.#channels.map(({ name, state }) => {
+      keepFirstOut(state);
+      return [name, { ...state }] as const;
+    });
+    return { ...this.#output.state, channels: Object.fromEntries(channels) };
+  }
+
+  /**
+   * Goes on from a {@link VotedTrip.snapshot}.
+   *
+   * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range` for a state that no run with these
+   *   settings could have left; nothing has changed then
+   */
+  resume(from: VotedState): void {
+    const { vote } = this.#output;
+    const { badChannel, relay } = this;
+    const { output, states } = requireVotedState(from, this.#channels, { vote, badChannel, latching: relay.latching });
+    for (const [i, { state, rules }] of this.#channels.entries()) {
+      const stored = states[i] as TripState;
+      Object.assign(state, stored, { assumed: union(rules.assumed, stored.assumed) });
+      keepFirstOut(state);
+    }
+    this.#output.state = output;
   }
 
   /**
@@ -92,145 +127,154 @@ export class VotedTrip {
    */
   step(levels: { readonly [name: string]: Level }, seconds: number): VotedStatus {
     const span = requireNonNegative(seconds, "a time of zero or more for the levels, in s");
-    requireNames([...this.#channels.keys()], requireGiven(levels, "a level for every channel, by name"));
-    const before = new Map([...this.#channels].map(([name, logic]) => [name, logic.snapshot()]));
-    try {
-      return this.#all((logic, name) => logic.step(levels[name] as Level, span));
-    } catch (error) {
-      for (const [name, logic] of this.#channels) logic.resume(before.get(name) ?? logic.snapshot());
-      throw error;
+    requireNames(this.#names, requireGiven(levels, "a level for every channel, by name"));
+    const taken = this.#channels.map(({ name, rules }) => takenLevel(levels[name] as Level, rules));
+    for (const [i, channel] of this.#channels.entries()) {
+      const { value, above, reason, assumed } = taken[i] as TakenLevel;
+      channel.state.assumed = union(channel.state.assumed, assumed);
+      takeSignal(channel, value, above, reason);
     }
+    advanceTogether(this.#channels, span, this.#output);
+    return this.#status(this.#output.taken());
   }
 
   /**
    * Runs whole histories of levels, one column a channel.
    *
-   * @param histories - levels of every channel by name, equally many, in unit and detector of its threshold
-   * @param dt - seconds that each row lasts
-   * @param options - `nan: "sensor fault"` if NaN among the levels stands for one; else it is refused
-   * @returns what happened, in order, without excursions that rode the delay out
-   * @throws {@link VeladisError} `length-mismatch`, `not-positive`, `unknown-option` for another option, and as {@link VotedTrip.step}; nothing has changed
-   *   then
+   * @param histories - levels of every channel by name, equally many, in unit and detector of its threshold or in
+   *   `options.as`
+   * @param dt - seconds that each row lasts; or the times of the rows, as for {@link TripLogic.run}
+   * @param options - see {@link VotedRunOptions}
+   * @returns what happened, in order
+   * @throws {@link VeladisError} `length-mismatch`, `not-positive`, `unknown-option` for another option, and as
+   *   {@link TripLogic.run}; nothing has changed then
+   * @example
+   * ```ts
+   * import { VotedTrip } from "veladis/protection";
+   *
+   * const channel = {
+   *   threshold: "8 mm/s rms",
+   *   hysteresis: "5 %",
+   *   onDelay: 2,
+   *   timerResets: "below threshold",
+   *   sensorFault: "bad",
+   * } as const;
+   * const pair = new VotedTrip({
+   *   vote: "1oo2",
+   *   badChannel: "votes to trip",
+   *   channels: { "drive end": channel, "free end": channel },
+   *   latching: true,
+   *   contact: "normally open",
+   *   coil: "normally energised",
+   * });
+   * const histories = { "drive end": [0.1, 0.5, 0.5, 0.5], "free end": [2, 3, 3, 3] };
+   * const events = pair.run(histories, 1, {
+   *   as: { "drive end": "in/s pk", "free end": "mm/s rms" },
+   *   commands: [{ at: 0, do: "bypass on", channel: "free end" }],
+   * });
+   * events.map(({ time, channel, event, cost }) => `${time} s ${channel} ${event}${cost ? `: ${cost}` : ""}`);
+   * // => ["0 s free end bypass on: with free end bypassed 1oo2 becomes 1oo1",
+   * //   "3 s drive end trip", "3 s vote trip"]
+   * ```
    */
   run(
     histories: { readonly [name: string]: ArrayLike<number> },
-    dt: number,
-    options: Pick<RunOptions, "nan"> = {},
+    dt: number | ArrayLike<number>,
+    options: VotedRunOptions = {},
   ): VotedEvent[] {
-    requirePositive(dt, "a time between levels above zero, in s");
-    const faults = requireRunOptions(options, votedRunKeys).nan !== undefined;
-    requireNames([...this.#channels.keys()], requireGiven(histories, "levels of every channel, by name"));
-    const length = sameLength(Object.entries(histories));
-    const columns = new Map(Object.entries(histories).map(([name, levels]) => [name, requireLevels(levels, faults)]));
-    const events: VotedEvent[] = [];
-    for (let i = 0; i < length; i++) {
-      const now = this.#eventsOf((logic, name) => {
-        const level = columns.get(name)?.[i] as number;
-        return logic.step(Number.isNaN(level) ? "fault" : level, dt);
-      });
-      events.push(...now.filter(({ event }) => event !== "timing" && event !== "rode out"));
-    }
-    return events;
+    if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s");
+    requireGiven(dt, "a time between levels, or a list of their times, in s");
+    const { faults, excursions, commands, written } = votedRun(options, this.#names);
+    requireNames(this.#names, requireGiven(histories, "levels of every channel, by name"));
+    sameLength(this.#names.map((name) => [name, histories[name] as ArrayLike<number>]));
+    const columns = this.#channels.map(({ name, rules }) =>
+      scaledLevels(histories[name] as ArrayLike<number>, rules, written.get(name) ?? {}, faults),
+    );
+    const channels = this.#channels;
+    const work = { channels, votes: this.#output, obey: (command: VotedCommand) => this.#obey(command) };
+    runVotedHistory(work, { columns: columns.map(({ levels }) => levels), dt, commands }, () => {
+      for (const [i, { state }] of channels.entries()) state.assumed = union(state.assumed, columns[i]?.assumed ?? []);
+    });
+    const events = this.#output.taken();
+    return excursions ? events : events.filter(({ event }) => event !== "timing" && event !== "rode out");
   }
 
   /** Resets the latched output by hand; refused while the vote still calls for a trip. */
   reset(): ResetOutcome {
-    const { trip } = this.#outcome();
-    const refused = this.#refusal(trip);
-    if (refused !== undefined) return Object.freeze({ accepted: false, reason: refused });
-    this.#set = false;
-    this.#first = this.#votes.calling;
+    const reason = this.#refusal();
+    if (reason !== undefined) return Object.freeze({ accepted: false, reason });
+    this.#output.reset();
     return Object.freeze({ accepted: true });
   }
 
   /** Tells that the machine was started: inhibit and multiplier of every channel begin anew. */
   start(): VotedStatus {
-    return this.#all((logic) => logic.start());
+    return this.#command({ do: "start" });
   }
 
   /** Takes the power of the whole system away, or gives it back. */
   power(on: boolean): VotedStatus {
-    this.#powered = requireBoolean(on, "whether the system has power");
-    return this.#all((logic) => logic.power(on));
+    return this.#command({ do: requireBoolean(on, "whether the system has power") ? "power back" : "power lost" });
   }
 
-  /** Blocks new trips of one channel, or allows them again; it then votes healthy. */
+  /**
+   * Blocks new trips of one channel, or allows them again. While it is bypassed the channel votes healthy, whatever its
+   * level, its output or a sensor fault says; what that costs is told as `bypass` of the status and `cost` of the event.
+   */
   bypass(channel: string, on: boolean): VotedStatus {
     const blocked = requireBoolean(on, "whether new trips are blocked");
-    requireNames([...this.#channels.keys()], { [requireText(channel, "the name of a channel")]: 0 }, false);
-    return this.#all((logic, name) => (name === channel ? logic.bypass(blocked) : logic.status));
+    requireNames(this.#names, { [requireText(channel, "the name of a channel")]: 0 }, false);
+    return this.#command({ do: blocked ? "bypass on" : "bypass off", channel });
   }
 
-  #refusal(trip: boolean): string | undefined {
-    if (!this.#set) return "there is nothing to reset";
-    if (!this.#powered) return "the device has no power";
+  get #names(): string[] {
+    return this.#channels.map(({ name }) => name);
+  }
+
+  #refusal(): string | undefined {
+    if (!this.#output.state.set) return "there is nothing to reset";
+    if (!this.#output.isPowered) return "the device has no power";
     if (!this.relay.latching) return "the output does not latch; it clears by itself";
-    return trip ? "the vote still calls for a trip" : undefined;
+    return this.#output.outcome.trip ? "the vote still calls for a trip" : undefined;
   }
 
-  #all(change: (logic: TripLogic, name: string) => TripStatus): VotedStatus {
-    return this.#status(this.#eventsOf(change));
-  }
-
-  /** What happens when every channel is changed, with what the vote makes of it. */
-  #eventsOf(change: (logic: TripLogic, name: string) => TripStatus): VotedEvent[] {
-    const happened: VotedEvent[] = [];
-    for (const [channel, logic] of this.#channels) {
-      for (const event of change(logic, channel).events) happened.push({ ...event, channel });
+  /** Carries out a command of a history. */
+  #obey({ do: name, channel: bypassed }: Omit<VotedCommand, "at">): void {
+    if (name === "reset") {
+      const { accepted, reason } = this.reset();
+      this.#output.note(this.#output.time, accepted ? "reset" : "reset refused", reason);
+      return;
     }
-    return this.#voteThrough(happened);
-  }
-
-  #outcome() {
-    return voted(this.vote, Object.values(this.#votes.now), this.badChannel);
-  }
-
-  /** Takes the events of the channels in order of time, and adds those of the vote and the first-out. */
-  #voteThrough(happened: readonly VotedEvent[]): VotedEvent[] {
-    const noted: VotedEvent[] = [];
-    for (const event of [...happened].sort((a, b) => a.time - b.time)) {
-      const first = event.event === "trip" && this.#first === null && !this.#set;
-      noted.push(Object.freeze(first ? { ...event, firstOut: true } : event));
-      if (first) this.#first = event.channel;
-      this.#votes.take(event);
-      this.#count(event.time, noted);
+    for (const channel of this.#channels) {
+      if (bypassed === undefined || bypassed === channel.name) applyCommand(channel, name);
     }
-    return noted;
   }
 
-  #count(time: number, noted: VotedEvent[]): void {
-    const { trip, unable } = this.#outcome();
-    const add = (event: VotedEvent["event"]) => {
-      const { assumed } = this;
-      noted.push(Object.freeze({ time, event, channel: "vote", level: null, ...(assumed.length > 0 && { assumed }) }));
-    };
-    if (unable !== this.#unable) add(unable ? "protection lost" : "protection back");
-    this.#unable = unable;
-    if (trip && !this.#set && this.#powered) {
-      this.#set = true;
-      add("trip");
-    } else if (!trip && this.#set && !this.relay.latching) {
-      this.#set = false;
-      // a loss of power ends an output that does not latch without its clearing, as in a channel of its own
-      if (this.#powered) add("clear");
-    }
-    if (!trip && !this.#set) this.#first = this.#votes.calling;
+  /** Carries out a command that is an instant of its own. */
+  #command(command: Omit<VotedCommand, "at">): VotedStatus {
+    this.#obey(command);
+    this.#output.begun(this.#output.time);
+    return this.#status(this.#output.taken());
   }
 
   #status(events: readonly VotedEvent[]): VotedStatus {
-    const { trip, unable, effective } = this.#outcome();
-    const [any] = this.#channels.values();
+    const output = this.#output;
+    const { set, first } = output.state;
+    const { trip, unable, effective } = output.outcome;
+    const { bypassed, isPowered } = output;
+    const voting = trip && isPowered;
     return Object.freeze({
-      time: any?.time ?? 0,
-      ...relayNow(this.relay, this.#set, this.#powered),
-      voting: trip,
-      latched: this.#set && !trip,
+      time: output.time,
+      ...relayNow(this.relay, set, isPowered),
+      voting,
+      latched: set && !voting,
       unable,
       effective,
-      firstOut: this.#first,
-      channels: Object.freeze(this.#votes.now),
+      firstOut: first,
+      channels: Object.freeze(Object.fromEntries(this.#channels.map((one) => [one.name, voteOf(one)]))),
+      bypass: bypassed.length === 0 ? null : bypassCost(this.vote, bypassed),
       events: Object.freeze(events),
-      assumed: this.assumed,
+      assumed: output.assumed,
     });
   }
 }

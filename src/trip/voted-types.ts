@@ -1,5 +1,5 @@
 import type { ChannelSettings, RelaySettings } from "../device/index";
-import type { RunOptions } from "./run-options";
+import type { BypassCost } from "./bypass-cost";
 import type { TripEvent } from "./trip-events";
 import type { TripStatus } from "./trip-status";
 import type { BadChannel, ChannelVote, VoteText } from "./vote";
@@ -24,11 +24,6 @@ export const votedKeys: Readonly<Record<keyof VotedTripSettings, true>> = /* @__
   coil: true,
 });
 
-/** The options of a run of several channels. */
-export const votedRunKeys: Readonly<Record<keyof Pick<RunOptions, "nan">, true>> = /* @__PURE__ */ Object.freeze({
-  nan: true,
-});
-
 /** Something that happened to a channel, or to the vote. */
 export interface VotedEvent extends Omit<TripEvent, "event"> {
   readonly event: TripEvent["event"] | "protection lost" | "protection back";
@@ -36,6 +31,8 @@ export interface VotedEvent extends Omit<TripEvent, "event"> {
   readonly channel: string;
   /** Marks the channel that was first to call for a trip. */
   readonly firstOut?: true;
+  /** What a bypass costs, in words, while any channel is bypassed. */
+  readonly cost?: string;
 }
 
 /** State and contact of a voted trip. */
@@ -51,5 +48,7 @@ export interface VotedStatus extends Pick<TripStatus, "time" | "output" | "coil"
   /** The channel that was first to call for a trip, while one calls or the output is set. */
   readonly firstOut: string | null;
   readonly channels: { readonly [name: string]: ChannelVote };
+  /** What the bypass of channels costs, or null while none is bypassed. */
+  readonly bypass: BypassCost | null;
   readonly events: readonly VotedEvent[];
 }

@@ -1,0 +1,38 @@
+import { requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
+import { requireNames } from "./require-names";
+import { requireCommand, type TripCommand } from "./trip-commands";
+
+/** A command in a history of several channels: a bypass is of one channel, every other of all. */
+export interface VotedCommand extends TripCommand {
+  /** The channel that is bypassed or no longer so; no other command has one. */
+  readonly channel?: string;
+}
+
+const keys: Readonly<Record<keyof VotedCommand, true>> = /* @__PURE__ */ Object.freeze({
+  at: true,
+  do: true,
+  channel: true,
+});
+
+/** A command, with a channel where it needs one and nowhere else. */
+export function requireVotedCommand(command: VotedCommand, names: readonly string[]): VotedCommand {
+  requireKnownKeys(requireGiven(command, "a command, with its time and what is done"), keys, "a part of a command");
+  const { at, do: name, channel } = command;
+  requireCommand({ at, do: name });
+  if (name === "bypass on" || name === "bypass off") {
+    if (typeof channel === "string") requireNames(names, { [channel]: 0 }, false);
+    else {
+      throw new VeladisError(channel === undefined ? "missing-fact" : "wrong-type", {
+        expected: `the channel of ${shown(name)}`,
+        received: shown(channel),
+        allowed: names,
+      });
+    }
+  } else if (channel !== undefined) {
+    throw new VeladisError("out-of-range", {
+      expected: `${shown(name)} for all channels, without a channel`,
+      received: shown(channel),
+    });
+  }
+  return command;
+}

@@ -1,0 +1,175 @@
+import type { Assumption } from "../reading/index";
+import { union } from "../reading/index";
+import { bypassCost } from "./bypass-cost";
+import { channelsOutcome, inhibitedOf, voteOf } from "./channel-votes";
+import type { TripEvent } from "./trip-events";
+import { timeOf } from "./trip-state";
+import { type BadChannel, parseVote, type Vote, type VoteOutcome, type VoteText } from "./vote";
+import type { Votes } from "./voted-advance";
+import type { VotedChannel } from "./voted-channels";
+import type { VotedEvent } from "./voted-types";
+
+/** What the output behind a vote remembers. */
+export interface OutputState {
+  /** Whether it calls for a trip. */
+  set: boolean;
+  /** Whether the last vote found that no trip was possible. */
+  unable: boolean;
+  /** The first-out. */
+  first: string | null;
+  /** The channels whose output is set, the one that has been set longest first. */
+  calls: readonly string[];
+}
+
+/** The output behind a vote: takes what happens to the channels, and votes once all of them have changed. */
+export class VotedOutput implements Votes {
+  readonly vote: Vote;
+  readonly #text: VoteText;
+  readonly #badChannel: BadChannel;
+  readonly #latching: boolean;
+  readonly #channels: readonly VotedChannel[];
+  #state: OutputState = { set: false, unable: false, first: null, calls: [] };
+  #inhibited: ReadonlySet<VotedChannel> = new Set();
+  /** What has happened since the last vote. */
+  #pending: VotedEvent[] = [];
+  #events: VotedEvent[] = [];
+
+  constructor(vote: VoteText, badChannel: BadChannel, latching: boolean, channels: readonly VotedChannel[]) {
+    this.vote = parseVote(vote);
+    this.#text = vote;
+    this.#badChannel = badChannel;
+    this.#latching = latching;
+    this.#channels = channels;
+  }
+
+  get state(): OutputState {
+    return { ...this.#state, calls: [...this.#state.calls] };
+  }
+
+  set state(state: OutputState) {
+    this.#state = state;
+  }
+
+  get isPowered(): boolean {
+    return this.#channels.every(({ state }) => state.powered);
+  }
+
+  /** The vote of the channels as they are now. */
+  get outcome(): VoteOutcome {
+    return this.#outcome(inhibitedOf(this.#channels));
+  }
+
+  /** The channels that are bypassed. */
+  get bypassed(): readonly string[] {
+    return this.#channels.filter(({ state }) => state.bypassed).map(({ name }) => name);
+  }
+
+  /** Takes an event of a channel; it waits for the vote. */
+  take(channel: string, event: TripEvent): void {
+    const { calls } = this.#state;
+    const isBypass = event.event === "bypass on" || event.event === "bypass off";
+    const { bypassed } = this;
+    const cost = isBypass && bypassed.length > 0 ? { cost: bypassCost(this.#text, bypassed).text } : {};
+    this.#pending.push({ ...event, channel, ...cost });
+    if (event.event === "trip") this.#state.calls = [...calls, channel];
+    else if (event.event === "clear" || event.event === "power lost") {
+      this.#state.calls = calls.filter((name) => name !== channel);
+    }
+  }
+
+  begun(time: number): void {
+    this.#inhibited = inhibitedOf(this.#channels);
+    this.#count(time);
+  }
+
+  ended(time: number): void {
+    this.#count(time);
+  }
+
+  /** Takes the set output back, since a reset by hand was accepted. */
+  reset(): void {
+    this.#state.set = false;
+    this.#state.first = this.#firstCalling;
+  }
+
+  /** Adds an event of the vote; it stands behind what has happened so far. */
+  note(time: number, event: VotedEvent["event"], reason?: string): void {
+    const { assumed } = this;
+    this.#pending.push({
+      time,
+      event,
+      channel: "vote",
+      level: null,
+      ...(reason !== undefined && { reason }),
+      ...(assumed.length > 0 && { assumed }),
+    });
+  }
+
+  /** What has happened since this was last asked for. */
+  taken(): VotedEvent[] {
+    this.#flush();
+    const events = this.#events;
+    this.#events = [];
+    return events;
+  }
+
+  /** What was assumed in thresholds, reset levels and all levels of any channel so far. */
+  get assumed(): readonly Assumption[] {
+    return this.#channels.reduce<readonly Assumption[]>((all, { state }) => union(all, state.assumed), []);
+  }
+
+  /** The time on the clock of all channels. */
+  get time(): number {
+    const [any] = this.#channels;
+    return any === undefined ? 0 : timeOf(any.state);
+  }
+
+  get #firstCalling(): string | null {
+    const calling = new Set(this.#channels.filter((channel) => voteOf(channel) === "trip").map(({ name }) => name));
+    return this.#state.calls.find((name) => calling.has(name)) ?? null;
+  }
+
+  #outcome(inhibited: ReadonlySet<VotedChannel>): VoteOutcome {
+    return channelsOutcome(this.vote, this.#badChannel, this.#channels, inhibited);
+  }
+
+  #flush(): void {
+    for (const event of this.#pending) this.#events.push(Object.freeze(event));
+    this.#pending = [];
+  }
+
+  /** Marks the trip of the channel that is first to call. */
+  #markFirst(): void {
+    const { first } = this.#state;
+    this.#pending = this.#pending.map((event) =>
+      event.event === "trip" && event.channel === first ? { ...event, firstOut: true } : event,
+    );
+  }
+
+  #count(time: number): void {
+    const state = this.#state;
+    if (!this.isPowered) {
+      // a loss of power ends an output that does not latch without its clearing, as in a channel of its own
+      if (!this.#latching) state.set = false;
+      if (!state.set) state.first = null;
+      this.#flush();
+      return;
+    }
+    const { trip, unable } = this.#outcome(this.#inhibited);
+    if (!state.set) {
+      state.first = this.#firstCalling;
+      this.#markFirst();
+    }
+    if (unable !== state.unable) this.note(time, unable ? "protection lost" : "protection back");
+    state.unable = unable;
+    if (trip && !state.set) {
+      state.set = true;
+      this.note(time, "trip");
+    } else if (!trip && state.set && !this.#latching) {
+      state.set = false;
+      state.first = this.#firstCalling;
+      this.note(time, "clear");
+    }
+    this.#flush();
+  }
+}
