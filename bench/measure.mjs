@@ -20,7 +20,8 @@ const figures = [];
 /** Prints a figure beside its bound, and remembers whether it holds. */
 export function report(name, value, bound, unit, atLeast = false) {
   const holds = atLeast ? value >= bound : value <= bound;
-  const shown = value >= 100 ? value.toFixed(0) : value.toFixed(2);
+  const isCount = unit === "" && Number.isInteger(value);
+  const shown = isCount ? String(value) : value >= 100 ? value.toFixed(0) : value.toFixed(2);
   const limit = `${atLeast ? ">=" : "<="} ${bound}`;
   figures.push({ name, shown, unit, limit, holds });
   console.log(`${(holds ? "ok" : "SLOW").padEnd(5)} ${name.padEnd(58)} ${shown.padStart(8)} ${unit}  (${limit})`);

@@ -44,7 +44,7 @@ export function classifier<const S extends SchemeRef>(
 ): Classifier<KindOf<S>> {
   const table: Scheme = schemeOf(scheme);
   requireCriterion(table);
-  const judge = compiledClassifier(from, requireOptions(options, keys), (assume) => [
+  const { judge } = compiledClassifier(from, requireOptions(options, keys), (assume) => [
     placedMachine(table, machine, assume),
   ]);
   return Object.freeze(Object.assign(judge, { scheme: table.id })) as Classifier<KindOf<S>>;

@@ -99,7 +99,8 @@ function requireSameZones(plans: readonly JudgementPlan[]): readonly Zone[] {
 }
 
 /**
- * A classifier for a machine in one scheme or in several, of which the worst governs.
+ * A classifier for a machine in one scheme or in several, of which the worst governs; with the schemes that can judge
+ * such a reading.
  *
  * @throws {@link VeladisError} as {@link classify}
  */
@@ -117,7 +118,10 @@ export function compiledClassifier(
     answers: plans,
     unread,
     refusal,
-  } = eachReadable(machines, (machine) => judgementPlan(machine, [reading], crestFactor));
+  } = eachReadable(machines, (machine) => ({
+    ...judgementPlan(machine, [reading], crestFactor),
+    machine,
+  }));
   if (plans.length === 0) throw refusal;
   const zones = requireSameZones(plans);
   const all = plans.flatMap(({ criteria }) => criteria);
@@ -134,7 +138,7 @@ export function compiledClassifier(
       : zoneLadder(worstBounds, zones, reference !== 0).index;
   const assumed = new Set(all.flatMap((plan) => assumedBy(plan, type, crestFactor)));
   const limits = lowestOf(certain, (one) => one.limits.map(({ value }) => value), type, told);
-  return Object.assign(judge, {
+  const compiled = Object.assign(judge, {
     zones,
     limits,
     bounds,
@@ -142,7 +146,7 @@ export function compiledClassifier(
     from: type,
     assumed: Object.freeze([...assumed]) as readonly Assumption[],
     assumedFacts: Object.freeze([...new Set(plans.flatMap((plan) => plan.assumedFacts))]),
-    setAside: Object.freeze([...new Set(machines.flatMap(({ setAside }) => setAside))]),
+    setAside: Object.freeze([...new Set(plans.flatMap(({ machine }) => machine.setAside))]),
     unjudged: Object.freeze([...plans.flatMap(({ unjudged }) => unjudged), ...unread]),
     verified: plans.every(({ verified }) => verified),
     complete: isComplete,
@@ -150,4 +154,5 @@ export function compiledClassifier(
     array,
     worst: (value: number): Zone => zones[worstIndex(value)] as Zone,
   });
+  return { judge: compiled, schemes: Object.freeze(plans.map(({ machine }) => machine.scheme.id)) };
 }

@@ -22,7 +22,7 @@ const keys: Readonly<Record<keyof MachineClassifierOptions, true>> = /* @__PURE_
 
 /** A judge of many readings of one machine by every scheme that its known facts admit. */
 export interface MachineClassifier extends CompiledClassifier {
-  /** The ids of the schemes, best first; the worst of them governs. */
+  /** The ids of the schemes that judge, best first; the worst of them governs. */
   readonly schemes: readonly string[];
 }
 
@@ -51,12 +51,11 @@ export function machineClassifier(
 ): MachineClassifier {
   const { schemes, ...rest } = requireOptions(options, keys);
   let found: readonly PlacedMachine[] = [];
-  const judge = compiledClassifier(from, rest, (assume = "lowest limits") => {
+  const { judge, schemes: ids } = compiledClassifier(from, rest, (assume = "lowest limits") => {
     const isDisplacement = parsedType(from).quantity === "displacement";
     found = admittedPlaces(machine, isDisplacement, assume, schemes).flatMap((place) => place?.machines ?? []);
     return found;
   });
-  const ids = Object.freeze(found.map(({ scheme }) => scheme.id));
   const isBoth = new Set(found.map(({ scheme }) => scheme.place)).size > 1;
   if (!isBoth) return Object.freeze(Object.assign(judge, { schemes: ids }));
   const assumedFacts = Object.freeze([WORSE_PLACE, ...withoutPlace(judge.assumedFacts)]);

@@ -28,6 +28,9 @@ const file = (content: string | Uint8Array, name = "in.csv"): string => {
   writeFileSync(path, content);
   return path;
 };
+/** What a row of a velocity says where the scheme limits displacement too, and nobody told a frequency. */
+const notJudged = "not judged: limits in um rms: needs the frequency of the velocity, or the running speed";
+
 const rowsOf = (text: string): string[][] =>
   text
     .trimEnd()
@@ -130,7 +133,7 @@ describe("zones", () => {
       ["v", "zone", "worst", "scheme", "limits", "assumed"],
       ...values.map((value) => {
         const { zone, worst } = classify(`${value} mm/s rms`, options);
-        return [value, zone, worst, options.scheme, "MEMORY", ""];
+        return [value, zone, worst, options.scheme, "MEMORY", ...`"${notJudged}"`.split(",")];
       }),
     ]);
     // without the speed the displacement of this scheme is not judged
@@ -168,7 +171,7 @@ describe("zones", () => {
     const path = file('v,unit,m\n3,"mm/s\trms","group 2\nrigid"\n3,"mm/s rms\n25\ngroup 1 flexible",group 2 rigid\n');
     const told = ["--column", "v", "--from-column", "unit", "--machine-column", "m", "--scheme", "iso-10816-3-2009"];
     const { out, err } = await veladis(["table", path, ...told]);
-    expect(out).toContain('rigid",C,D,iso-10816-3-2009,MEMORY,\n');
+    expect(out).toContain(`rigid",C,D,iso-10816-3-2009,MEMORY,"${notJudged}"\n`);
     expect(err).toContain("2 rows: 1 written, 1 refused");
   });
 
@@ -287,7 +290,7 @@ describe("as JSON", () => {
       worst: "D",
       scheme: "iso-10816-3-2009",
       limits: "MEMORY",
-      assumed: "sine",
+      assumed: `sine; ${notJudged}`,
     });
     const [error, summary] = err
       .trim()
@@ -299,7 +302,8 @@ describe("as JSON", () => {
         ...{ in: 2, answered: 1, refused: 1, skipped: { blank: 0, remarks: 0, preamble: 0 } },
         ...{ separator: "comma", torn: false },
       },
-      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, fromMemory: 1, assumed: ["sine"] },
+      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, fromMemory: 1 },
+      assumed: ["sine", notJudged],
     });
     expect(code).toBe(2);
     expect((await veladis(["table", file("v,v\n1,2\n"), ...fixed, "--json"])).err).toContain("syntax");

@@ -109,7 +109,7 @@ export const tablePage = {
     }),
   },
   notes: [
-    "Added are, behind the row as it was: the types of --to; zone; worst (the worst zone that is possible: act on this one); scheme (several joined by +, of which the worst governs); limits (read: all limits read in print; MEMORY: not all, check them against the standard); assumed (with what was set aside).",
+    "Added are, behind the row as it was: the types of --to; zone; worst (the worst zone that is possible: act on this one); scheme (several joined by +, of which the worst governs); limits (read: all limits read in print; MEMORY: not all, check them against the standard); assumed (with what was not judged or set aside).",
     "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
   ],
 } as const satisfies CommandPage;

@@ -130,7 +130,9 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
       assumedFacts: judge?.assumedFacts ?? [],
       crestFactor,
     });
-    const assumed = [...words, ...(judge?.setAside ?? []).map((text) => `set aside: ${text}`)];
+    const not = (judge?.unjudged ?? []).map(({ as, because }) => `not judged: limits in ${as}: ${because}`);
+    const aside = (judge?.setAside ?? []).map((text) => `set aside: ${text}`);
+    const assumed = [...words, ...new Set(not), ...aside];
     return { each, judge, assumed, tails: new Map() };
   };
   const byJudge = new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();

@@ -20,7 +20,7 @@ const MOST_JUDGES = 1024;
 export interface RowJudge
   extends Pick<
     Classifier,
-    "index" | "worst" | "complete" | "zones" | "verified" | "assumed" | "assumedFacts" | "setAside"
+    "index" | "worst" | "complete" | "zones" | "verified" | "assumed" | "assumedFacts" | "setAside" | "unjudged"
   > {
   /** Ids of the schemes, of which the worst governs. */
   readonly schemes: readonly string[];

@@ -1,0 +1,311 @@
+import type { TripLogic, VotedTrip } from "../../src/entries/protection";
+import type { currentLoop } from "../../src/index";
+import { type Seeded, seeded } from "./seeded";
+import {
+  type SlowChannelSettings,
+  type SlowCommand,
+  type SlowSettings,
+  type SlowSignal,
+  SlowTrip,
+  slowHistory,
+} from "./slow-trip";
+
+/** What of the library is asked. */
+export interface TripLibrary {
+  readonly TripLogic: typeof TripLogic;
+  readonly VotedTrip: typeof VotedTrip;
+  readonly currentLoop: typeof currentLoop;
+}
+
+/** The settings of a channel as the library has them, and as the model has them. */
+interface Channel {
+  readonly told: Readonly<Record<string, unknown>>;
+  readonly slow: SlowChannelSettings;
+  /** Levels worth a look: at the limits, beside them, and far away. */
+  readonly levels: readonly number[];
+}
+
+/** Times that divide evenly in binary, and some that do not. */
+const spacings = [1, 1, 0.5, 0.25, 0.1, 0.3] as const;
+
+function channelOf(r: Seeded, dt: number, latching: boolean): Channel {
+  const threshold = r.oneOf([10, 7.6, 3]);
+  const [hysteresis, resetLevel] = r.oneOf([
+    ["20 %", threshold * 0.8],
+    ["5 %", threshold * 0.95],
+    ["0.5 mm/s rms", threshold - 0.5],
+  ] as const);
+  const some = (most: number): number => dt * r.whole(0, most) * r.oneOf([1, 1, 1, 0.5]);
+  const [onDelay, offDelay] = [some(4), r.chance(0.5) ? some(4) : undefined];
+  const startsOverBelow = r.oneOf(["threshold", "reset level"] as const);
+  const sensorFault = r.oneOf(["alarm", "hold", "bad"] as const);
+  const inhibit = r.chance(0.4) ? dt * r.whole(1, 6) * r.oneOf([1, 1, 0.5]) : undefined;
+  const multiplier = r.chance(0.4)
+    ? { factor: r.oneOf([1.5, 2, 3]), seconds: dt * r.whole(1, 8) * r.oneOf([1, 1, 0.5]) }
+    : undefined;
+  const factor = multiplier?.factor ?? 2;
+  const limits = [threshold, resetLevel, threshold * factor, resetLevel * factor];
+  return {
+    told: {
+      threshold: `${threshold} mm/s rms`,
+      hysteresis,
+      onDelay,
+      timerResets: `below ${startsOverBelow}`,
+      sensorFault,
+      ...(offDelay !== undefined && { offDelay }),
+      ...(inhibit !== undefined && { startInhibit: inhibit }),
+      ...(multiplier !== undefined && { multiplier }),
+    },
+    slow: {
+      ...{ threshold, resetLevel, onDelay, startsOverBelow, sensorFault, latching },
+      offDelay: offDelay ?? 0,
+      inhibit: inhibit ?? 0,
+      multiplier: multiplier ?? { factor: 1, seconds: 0 },
+    },
+    levels: [
+      0,
+      ...limits,
+      Math.fround(threshold),
+      ...limits.map((limit) => limit * 0.999),
+      ...limits.map((limit) => limit * 1.1),
+    ],
+  };
+}
+
+/** Any level, the last one again, a fault; above the range of a loop where that can be told. */
+function signalOf(r: Seeded, channel: Channel, last: SlowSignal, withRange: boolean): SlowSignal {
+  if (last !== "none" && r.chance(0.45)) return last;
+  if (r.chance(0.15)) return "failed";
+  if (withRange && r.chance(0.08)) return "above";
+  return r.oneOf(channel.levels);
+}
+
+const commandNames = ["reset", "reset", "start", "bypass on", "bypass off", "power lost", "power back"] as const;
+const commandOf = (r: Seeded, names: readonly string[]): SlowCommand => {
+  const name = r.oneOf(commandNames);
+  return { do: name, ...(name.startsWith("bypass") && names.length > 0 && { channel: r.oneOf(names) }) };
+};
+
+/** One history: what the library and the model say of it, each in lines. */
+export interface Told {
+  readonly history: string;
+  readonly library: readonly string[];
+  readonly model: readonly string[];
+}
+
+interface Driven {
+  readonly trip: unknown;
+  readonly model: SlowTrip;
+  readonly names: readonly string[];
+  readonly channels: readonly Channel[];
+}
+
+type AnyTrip = Record<
+  "step" | "run" | "reset" | "start" | "power" | "bypass" | "snapshot",
+  (...all: unknown[]) => never
+> & {
+  readonly status: Record<string, unknown>;
+};
+interface AnyEvent {
+  readonly time: number;
+  readonly event: string;
+  readonly channel?: string;
+}
+
+const lineOf = (time: number, of: string, event: string): string => `${time.toFixed(6)} ${of} ${event}`;
+
+/** The relay and the vote at a moment. */
+function stateLines(trip: AnyTrip, { model, names }: Driven, normallyEnergised: boolean, normallyOpen: boolean) {
+  const { status } = trip;
+  const isVoted = names.length > 0;
+  const energised = model.hasPower() && model.isOutputSet() !== normallyEnergised;
+  const contact = energised === normallyOpen ? "closed" : "open";
+  const { needed, good } = model.count();
+  const voteOf = (first: unknown, unable: unknown, effective: unknown, says: string) =>
+    ` ${first} ${unable} ${effective} ${says}`;
+  const own = status.channels as Record<string, string> | undefined;
+  const library = `${status.output} ${status.coil} ${status.contact}${isVoted ? voteOf(status.firstOut, status.unable, status.effective, names.map((name) => own?.[name]).join()) : ""}`;
+  const expected = `${model.isOutputSet() ? "trip" : "healthy"} ${energised ? "energised" : "de-energised"} ${contact}${isVoted ? voteOf(model.firstOut(), needed > good, `${needed}oo${good}`, names.map((name) => model.says(name)).join()) : ""}`;
+  return { library, expected };
+}
+
+export function tripHistory(library: TripLibrary, r: Seeded): Told {
+  const dt = r.oneOf(spacings);
+  const isVoted = r.chance(0.5);
+  const latching = r.chance(0.5);
+  const [coil, contact] = [
+    r.oneOf(["normally energised", "normally de-energised"]),
+    r.oneOf(["normally open", "normally closed"]),
+  ];
+  const relay = { latching, coil, contact };
+  const names = isVoted ? ["a", "b", "c", "d"].slice(0, r.whole(2, 4)) : [];
+  const channels = isVoted ? names.map(() => channelOf(r, dt, false)) : [channelOf(r, dt, latching)];
+  const needed = isVoted ? r.whole(1, names.length) : 1;
+  const badChannel = r.oneOf(["votes to trip", "does not vote"]);
+  const settings = isVoted
+    ? {
+        ...relay,
+        vote: `${needed}oo${names.length}`,
+        badChannel,
+        channels: Object.fromEntries(names.map((name, i) => [name, (channels[i] as Channel).told])),
+      }
+    : { ...relay, ...(channels[0] as Channel).told };
+  const slow: SlowSettings = {
+    channels: Object.fromEntries((isVoted ? names : ["-"]).map((name, i) => [name, (channels[i] as Channel).slow])),
+    ...(isVoted && { vote: { needed, badVotes: badChannel === "votes to trip", latching } }),
+  };
+  const told: string[] = [`settings ${JSON.stringify(settings)}`];
+  const lines: string[] = [];
+  const wanted: string[] = [];
+  const Maker = (isVoted ? library.VotedTrip : library.TripLogic) as unknown as new (...all: unknown[]) => AnyTrip;
+  let trip = new Maker(settings);
+  const ids = isVoted ? names : ["-"];
+  const start = r.chance(0.5) ? "times" : r.oneOf(["even", "steps", "steps"] as const);
+  const firstTime = start === "times" ? dt * r.whole(0, 5) : 0;
+  const model = new SlowTrip(slow, firstTime);
+  const driven: Driven = { trip, model, names, channels };
+  const told2 = (events: readonly AnyEvent[]): void => {
+    for (const { time, channel = "-", event } of events) lines.push(lineOf(time, channel, event));
+  };
+  const last: SlowSignal[] = channels.map(() => "none");
+
+  const history = (kind: "times" | "even"): void => {
+    const count = r.whole(1, 12);
+    let at = model.time;
+    const spacing = kind === "even" ? dt * r.oneOf([1, 1, 2]) : 0;
+    const rows: { at: number; levels: Record<string, SlowSignal> }[] = [];
+    const times: number[] = [];
+    const columns: number[][] = channels.map(() => []);
+    const base = model.time;
+    for (let i = 0; i < count; i++) {
+      if (kind === "times")
+        at +=
+          i === 0
+            ? rows.length === 0 && lines.length === 0
+              ? 0
+              : dt * r.whole(0, 2)
+            : dt * r.oneOf([0, 0.5, 1, 1, 1, 2, 3]);
+      else at = base + i * spacing;
+      const levels: Record<string, SlowSignal> = {};
+      for (const [k, id] of ids.entries()) {
+        last[k] = signalOf(r, channels[k] as Channel, last[k] === "above" ? 0 : (last[k] as SlowSignal), false);
+        levels[id] = last[k] as SlowSignal;
+        (columns[k] as number[]).push(last[k] === "failed" ? Number.NaN : (last[k] as number));
+      }
+      rows.push({ at, levels });
+      times.push(at);
+    }
+    const end = kind === "even" ? base + count * spacing : at;
+    const grid = dt / r.oneOf([1, 2, 4]);
+    const from = times[0] as number;
+    const most = Math.round((end - from) / grid);
+    const commands = Array.from({ length: r.oneOf([0, 0, 1, 2, 3, 4]) }, () => ({
+      at: Math.min(end, from + grid * r.whole(0, most)),
+      ...commandOf(r, names),
+    })).sort((a, b) => a.at - b.at);
+    const spaced = kind === "even" ? spacing : r.chance(0.5) ? times : Float64Array.from(times);
+    const isTyped = r.chance(0.5);
+    const typed = columns.map((one) => (isTyped ? Float64Array.from(one) : one));
+    const own = isVoted ? Object.fromEntries(names.map((name, k) => [name, typed[k]])) : typed[0];
+    const options = { nan: "sensor fault", excursions: true, ...(commands.length > 0 && { commands }) };
+    told.push(`run ${JSON.stringify(own)} ${JSON.stringify(spaced)} ${JSON.stringify(commands)}`);
+    slowHistory(model, rows, commands, end);
+    told2(trip.run(own, spaced, options));
+  };
+
+  const steps = (): void => {
+    const count = r.whole(1, 12);
+    for (let i = 0; i < count; i++) {
+      const which = r.next();
+      if (which < 0.25) {
+        const command = commandOf(r, names);
+        told.push(`method ${JSON.stringify(command)}`);
+        model.method(command);
+        const before = (trip.status.events as readonly AnyEvent[] | undefined)?.length;
+        told2(method(trip, command, isVoted) ?? []);
+        void before;
+      } else if (which < 0.3) {
+        told.push("stored");
+        trip = new Maker(settings, JSON.parse(JSON.stringify(trip.snapshot())));
+      } else {
+        const levels: Record<string, SlowSignal> = {};
+        const given: unknown[] = [];
+        for (const [k, id] of ids.entries()) {
+          last[k] = signalOf(r, channels[k] as Channel, last[k] as SlowSignal, true);
+          levels[id] = last[k] as SlowSignal;
+          given.push(
+            last[k] === "failed"
+              ? "fault"
+              : last[k] === "above"
+                ? library.currentLoop("0 to 40 mm/s rms").reading(20.9)
+                : last[k],
+          );
+        }
+        const seconds = dt * r.oneOf([0, 0.5, 1, 1, 2, 3, 5]);
+        told.push(`step ${JSON.stringify(levels)} ${seconds}`);
+        model.begin([], levels);
+        model.stand(model.time + seconds);
+        const status = trip.step(
+          isVoted ? Object.fromEntries(names.map((name, k) => [name, given[k]])) : given[0],
+          seconds,
+        ) as { events: AnyEvent[] };
+        told2(status.events);
+      }
+      compare();
+    }
+  };
+  const compare = (): void => {
+    const { library: says, expected } = stateLines(
+      trip,
+      driven,
+      coil === "normally energised",
+      contact === "normally open",
+    );
+    lines.push(says);
+    wanted.push(...model.events.splice(0).map(({ time, of, event }) => lineOf(time, of, event)), expected);
+  };
+
+  if (start === "steps") {
+    steps();
+    if (r.chance(0.3)) history(r.oneOf(["times", "even"]));
+  } else {
+    history(start);
+    if (r.chance(0.3)) steps();
+  }
+  compare();
+  return { history: told.join("\n"), library: lines, model: wanted };
+}
+
+/** A command by its method; the events that it leaves. */
+function method(trip: AnyTrip, command: SlowCommand, isVoted: boolean): readonly AnyEvent[] | undefined {
+  const { channel } = command;
+  if (command.do === "reset") return (trip.reset() as { events?: AnyEvent[] }).events;
+  const answer = ((): unknown => {
+    if (command.do === "start") return trip.start();
+    if (command.do.startsWith("power")) return trip.power(command.do === "power back");
+    const on = command.do === "bypass on";
+    return isVoted ? trip.bypass(channel, on) : trip.bypass(on);
+  })();
+  return (answer as { events?: AnyEvent[] }).events;
+}
+
+/** So many random histories by the library and by the slow model; those that differ, with where. */
+export function tripDifferences(library: TripLibrary, count: number, seed = 15): string[] {
+  const r = seeded(seed);
+  const differences: string[] = [];
+  for (let i = 0; i < count; i++) {
+    const { history, library: says, model } = tripHistory(library, r);
+    const at = says.findIndex((line, k) => line !== model[k]);
+    if (at < 0 && says.length === model.length) continue;
+    const where = at < 0 ? says.length : at;
+    differences.push(
+      [
+        `history ${i}`,
+        history,
+        `library: ${says.slice(Math.max(0, where - 3), where + 4).join(" | ")}`,
+        `model:   ${model.slice(Math.max(0, where - 3), where + 4).join(" | ")}`,
+      ].join("\n"),
+    );
+  }
+  return differences;
+}
