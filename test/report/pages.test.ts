@@ -15,13 +15,13 @@ const whole = requests["every part"] as SheetRequest;
 describe("every sheet stands on a page, to be read", () => {
   it.each(names)("%s", async (name) => {
     const sheet = setpointSheet(requests[name] as SheetRequest);
-    await expect(sheetMarkdown(sheet)).toMatchFileSnapshot(`pages/${name.replaceAll(/\W+/g, "-")}.md`);
+    await expect(sheetMarkdown(sheet)).toMatchFileSnapshot(`pages/${name.replaceAll(/\W+/g, "-")}.md.txt`);
     expect(JSON.parse(sheetJson(sheet))).toEqual(JSON.parse(JSON.stringify(sheet)));
   });
 
   it("as HTML", async () => {
-    await expect(sheetHtml(setpointSheet(whole))).toMatchFileSnapshot("pages/every-part.html");
-    await expect(sheetHtml(setpointSheet({ machine: "ID fan 1" }), "de")).toMatchFileSnapshot("pages/bare.html");
+    await expect(sheetHtml(setpointSheet(whole))).toMatchFileSnapshot("pages/every-part.html.txt");
+    await expect(sheetHtml(setpointSheet({ machine: "ID fan 1" }), "de")).toMatchFileSnapshot("pages/bare.html.txt");
   });
 
   it("as JSON, with two blanks before each part and a line end behind all", () => {
