@@ -9,6 +9,9 @@ const junk = "test/robustness/junk.test.ts";
 
 const protection = floors("device,trip,setpoints,balance,verification");
 const shocks = floors("shock");
+const writing = floors("sql,report");
+/** The texts of sheets and of SQL, read by their own tests; engines take too long to start for every mutant. */
+const texts = ["test/sql/{expressions,written,wording}.test.ts", "test/report/*.test.ts", "test/writing/sheets.test.ts"];
 
 /** What is mutated together, and the tests that hold it. */
 const groups = {
@@ -17,6 +20,7 @@ const groups = {
   protection: { ...protection, tests: [...protection.tests, junk] },
   // waveforms, sample by sample: too slow to be run for every mutant of the trip logic they end in
   shocks: { ...shocks, tests: [...shocks.tests, junk] },
+  writing: { ...writing, tests: texts },
 };
 
 export const names = Object.keys(groups);
