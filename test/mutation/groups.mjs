@@ -11,7 +11,11 @@ const protection = floors("device,trip,setpoints,balance,verification");
 const shocks = floors("shock");
 const writing = floors("sql,report");
 /** The texts of sheets and of SQL, read by their own tests; engines take too long to start for every mutant. */
-const texts = ["test/sql/{expressions,written,wording}.test.ts", "test/report/*.test.ts", "test/writing/sheets.test.ts"];
+const texts = [
+  "test/sql/{expressions,written,wording}.test.ts",
+  "test/report/*.test.ts",
+  "test/writing/sheets.test.ts",
+];
 
 /** What is mutated together, and the tests that hold it. */
 const groups = {
