@@ -2,8 +2,7 @@
  * What is obeyed and not shown: control characters, line and paragraph separators, what turns the direction of writing;
  * and what no XML may hold: halves of surrogate pairs and the two that are no characters.
  */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
-const hidden = /[\u0000-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069\ud800-\udfff\ufffe\uffff]/gu;
+const hidden = /[\p{Cc}\p{Cs}\u2028-\u202e\u2066-\u2069\ufffe\uffff]/gu;
 
 function code(one: string): string {
   return `\\u${one.charCodeAt(0).toString(16).padStart(4, "0")}`;

@@ -9,6 +9,13 @@ const junk = "test/robustness/junk.test.ts";
 
 const protection = floors("device,trip,setpoints,balance,verification");
 const shocks = floors("shock");
+const writing = floors("sql,report");
+/** The texts of sheets and of SQL, read by their own tests; engines take too long to start for every mutant. */
+const texts = [
+  "test/sql/{expressions,written,wording}.test.ts",
+  "test/report/*.test.ts",
+  "test/writing/sheets.test.ts",
+];
 
 /** A folder of the command, by the tests that hold it. */
 const command = (folders, tests) => ({
@@ -23,8 +30,7 @@ const groups = {
   protection: { ...protection, tests: [...protection.tests, junk] },
   // waveforms, sample by sample: too slow to be run for every mutant of the trip logic they end in
   shocks: { ...shocks, tests: [...shocks.tests, junk] },
-  sql: floors("sql"),
-  report: floors("report"),
+  writing: { ...writing, tests: texts },
   table: command(["delimited", "input", "table"], ["**/*"]),
 };
 
