@@ -13,6 +13,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { wholeFile } from "../../src/cli/table/whole-file";
 import { convert } from "../../src/index";
 import { classify } from "../../src/severity/index";
 import { root } from "../examples/fences";
@@ -477,6 +478,15 @@ describe("an output is there whole or not at all", () => {
     expect((await veladis(["table", input, ...fixed, "--out", out, "--refused", out])).code).toBe(2);
     expect(readFileSync(input, "utf8")).toBe("v\n1\n2\n");
     expect(left(input).sort()).toEqual(["in.csv", "link.csv"]);
+  });
+
+  it("is moved to its place when the last portion is written", async () => {
+    const path = place();
+    const whole = await wholeFile(path, false);
+    const portion = "1,2\n".repeat(1 << 18);
+    for (let i = 0; i < 8; i++) void whole.write(portion);
+    await whole.commit();
+    expect(readFileSync(path, "utf8")).toHaveLength(8 * portion.length);
   });
 
   describe("in a process that is stopped", () => {
