@@ -1,5 +1,14 @@
 import { spawn, spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import {
+  appendFileSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "esbuild";
@@ -50,7 +59,9 @@ describe("columns", () => {
       ]),
     ]);
     expect(code).toBe(0);
-    expect(err).toBe("5 rows: 5 written, 0 refused\nassumed   sine\n");
+    expect(err).toBe(
+      "5 rows: 5 written, 0 refused\nrows: 5 in = 5 answered + 0 refused + 0 skipped; separator: none, one column\nassumed   sine\n",
+    );
   });
 
   it("unit, detector and speed of each row; the frequency an order of the speed", async () => {
@@ -65,7 +76,7 @@ describe("columns", () => {
     ]);
     expect(rows.map((row) => row[7])).toEqual(["assumed", "", "sine", "one frequency; sine", ""]);
     expect([err, code]).toEqual([
-      "4 rows: 4 written, 0 refused\nassumed   sine (2 rows)\n          one frequency (1 row)\n",
+      "4 rows: 4 written, 0 refused\nrows: 4 in = 4 answered + 0 refused + 0 skipped; separator: comma\nassumed   sine (2 rows)\n          one frequency (1 row)\n",
       0,
     ]);
   });
@@ -284,6 +295,10 @@ describe("as JSON", () => {
       .map((line) => JSON.parse(line));
     expect(error.error).toMatchObject({ line: 3, code: "negative" });
     expect(summary.summary).toEqual({
+      account: {
+        ...{ in: 2, answered: 1, refused: 1, skipped: { blank: 0, remarks: 0, preamble: 0 } },
+        ...{ separator: "comma", torn: false },
+      },
       ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, fromMemory: 1, assumed: ["sine"] },
     });
     expect(code).toBe(2);
@@ -293,31 +308,111 @@ describe("as JSON", () => {
 
 describe("rows stay as they were, byte for byte", () => {
   const bytes = (text: string): Buffer => Buffer.from(text, "latin1");
-  it.each([
+  it.each<[what: string, content: Buffer, row: string, end: string, ...told: string[]]>([
     ["Windows line ends", bytes("a,v\r\nx,1\r\n"), "x,1,", "\r\n"],
     ["old line ends", bytes("a,v\rx,1\r"), "x,1,", "\r"],
     ["no line end behind the last row", bytes("a,v\nx,1"), "x,1,", "\n"],
     ["quotes that need not be", bytes('"a","v"\n"x","1"\n'), '"x","1",', "\n"],
     ["quotes, separators and line ends in cells", bytes('a,v\n"x ""y"", \nz",1\n'), '"x ""y"", \nz",1,', "\n"],
-    ["inch marks", bytes('a,v\n3" line,1\n'), '3" line,1,', "\n"],
+    ["inch marks, where quotes are none", bytes('a,v\n3" line,1\n'), '3" line,1,', "\n", "--quotes", "none"],
     ["semicolons", bytes("a;v\nx,y;1\n"), "x,y;1;", "\n"],
     ["tabs", bytes("a\tv\nx\t1\n"), "x\t1\t", "\n"],
-    ["an encoding that is not UTF-8", bytes("a,v\n\xb5\xe9\xff,1\n"), "\xb5\xe9\xff,1,", "\n"],
+    ["pipes", bytes("a|v\nx,y|1\n"), "x,y|1|", "\n"],
+    ["Latin-1", bytes("a,v\n\xb5\xe9\xff\x96,1\n"), "\xb5\xe9\xff\x96,1,", "\n", "--encoding", "latin-1"],
     ["blank lines before the header", bytes("\n\na,v\nx,1\n"), "x,1,", "\n"],
-  ])("%s", async (_, content, row, end) => {
+  ])("%s, in a file and on standard output", async (_, content, row, end, ...more) => {
     const out = place();
-    expect((await veladis(["table", file(content), ...fixed, "--out", out])).code).toBe(0);
+    const input = file(content);
+    expect((await veladis(["table", input, ...fixed, ...more, "--out", out])).code).toBe(0);
     expect(readFileSync(out, "latin1")).toContain(`${row}${convert(1, "mm/s rms", "in/s pk")}`);
+    expect((await veladis(["table", input, ...fixed, ...more])).bytes).toEqual(readFileSync(out));
     expect(readFileSync(out, "latin1").endsWith(end)).toBe(true);
   });
 
-  it("keeps the mark of UTF-8, and reads UTF-16", async () => {
+  it("keeps the mark of UTF-8, and UTF-16 of both kinds", async () => {
     const out = place();
     await veladis(["table", file("\ufeffv,tag\n1,µ\n"), ...fixed, "--out", out]);
     expect(readFileSync(out, "utf8")).toMatch(/^\ufeffv,tag,in\/s pk,assumed\n1,µ,/);
-    const utf16 = Buffer.from("\ufeffv\ttag\r\n1\tµ\r\n", "utf16le");
-    await veladis(["table", file(utf16), ...fixed, "--out", out, "--replace"]);
-    expect(readFileSync(out, "utf8")).toMatch(/^v\ttag\tin\/s pk\tassumed\r\n1\tµ\t/);
+    const utf16 = Buffer.from("\ufeffv\ttag\r\n1\tµ\r\n2\n", "utf16le");
+    const kept = ["--out", out, "--replace", "--keep-going", "--separator", "tab"];
+    for (const swap of [(bytes: Buffer) => bytes, (bytes: Buffer) => Buffer.from(bytes).swap16()]) {
+      await veladis(["table", file(swap(utf16)), ...fixed, ...kept]);
+      expect(swap(readFileSync(out)).toString("utf16le")).toMatch(
+        /^\ufeffv\ttag\tin\/s pk\tassumed\r\n1\tµ\t0\.05\d+\tsine\r\n$/,
+      );
+      const refused = readFileSync(out.replace(".csv", ".refused.csv"));
+      expect(swap(refused).toString("utf16le")).toMatch(/^\ufeffline\trefused\treason\tv\ttag\r\n3\tlength-mismatch\t/);
+    }
+  });
+
+  it("keeps the lines above the header, in the file of refused rows too", async () => {
+    const out = place();
+    const input = file("sep=;\nExport, of\nv;tag\n1,5;x\n2.5;y\n");
+    const told = ["--decimal-comma", "--header-line", "3", "--digits", "3", "--out", out];
+    expect((await veladis(["table", input, ...fixed, ...told])).err).toContain("+ 2 skipped (2 above the header)");
+    expect(readFileSync(out, "utf8")).toBe("sep=;\nExport, of\nv;tag;in/s pk;assumed\n1,5;x;0,0835;sine\n");
+    const refused = out.replace(".csv", ".refused.csv");
+    expect(readFileSync(refused, "utf8")).toMatch(
+      /^sep=;\nExport, of\nline;refused;reason;v;tag\n5;not-a-number;.*;2\.5;y\n$/,
+    );
+    // mended, it is input like any other
+    const mended = file(readFileSync(refused, "utf8").replace(";2.5;", ";2,5;"));
+    expect((await veladis(["table", mended, ...fixed, ...told, "--replace"])).code).toBe(0);
+  });
+
+  it("what Latin-1 cannot write is refused", async () => {
+    const scheme = {
+      ...{ id: "Ω", kind: "grades", standard: "Site rule", edition: "1", title: "Rule", status: "guide" },
+      ...{ statusNote: "invented", scope: "any", place: "housing", measuredOn: "housings", band: null },
+      grades: ["fine", "watch"],
+      classes: [{ criteria: [{ as: "mm/s rms", limits: { fine: 2 }, source: { title: "r", provenance: "memory" } }] }],
+    };
+    const by = [
+      "--scheme",
+      file(JSON.stringify({ ...scheme, grades: ["fine", "Ω"] }).replace("Ω", "site"), "rule.json"),
+    ];
+    const args = ["--column", "v", "--from", "mm/s rms", ...by, "--encoding", "latin-1"];
+    expect((await veladis(["table", file("v\n1\n"), ...args])).code).toBe(0);
+    const { err, code } = await veladis(["table", file("v\n3\n"), ...args]);
+    expect([code, err]).toEqual([2, expect.stringContaining("text that Latin-1 can write")]);
+  });
+
+  it("one column: a cell that holds the separator of what is added is put in quotes", async () => {
+    const out = await veladis([
+      "table",
+      file("Vibration, mm/s;x\n4,9\n"),
+      "--column",
+      "1",
+      ...fixed.slice(2),
+      "--decimal-comma",
+      "--separator",
+      "none",
+      "--digits",
+      "3",
+    ]);
+    expect(out.out).toBe('"Vibration, mm/s;x";in/s pk;assumed\n4,9;0,273;sine\n');
+    const plain = file('v\n4 "mm/s, rms\n');
+    const { err } = await veladis([
+      "table",
+      plain,
+      "--column",
+      "v",
+      "--to",
+      "in/s pk",
+      "--quotes",
+      "none",
+      "--separator",
+      "none",
+    ]);
+    expect(err).toContain("1 refused");
+  });
+
+  it("without quotes a cell that is added holds no separator", async () => {
+    const path = file('v;tag\n1;3"\n');
+    const told = ["--quotes", "none", "--from", "um pp", "--to", "mm/s rms", "--at", "25 Hz", "--digits", "3"];
+    expect((await veladis(["table", path, "--column", "v", ...told])).out).toBe(
+      'v;tag;mm/s rms;assumed\n1;3";0.0555;one frequency  sine\n',
+    );
   });
 });
 
@@ -438,6 +533,128 @@ describe("an output is there whole or not at all", () => {
       await stopped(out, signal);
       expect(left(out)).toEqual([]);
     });
+  });
+});
+
+describe("no wrong number from a file", () => {
+  const told = ["--from", "mm/s rms", "--machine", "group 2 rigid", "--scheme", "iso-10816-3-2009"];
+  const zoneOf = async (content: string, column: string, ...more: string[]) =>
+    veladis(["table", file(content), "--column", column, ...told, ...more]);
+
+  it("the header with a comma and decimal commas: refused, with --decimal-comma 4.9 is in zone D", async () => {
+    const content = "Vibration, mm/s\n4,9\n";
+    const { err, out, code } = await zoneOf(content, "1");
+    expect([out, code]).toEqual(["", 2]);
+    expect(err).toContain('--decimal-comma where "4,9" is one number, or --separator comma where it is 2 cells');
+    const comma = await zoneOf(content, "Vibration, mm/s", "--decimal-comma");
+    expect(comma.out).toMatch(/^"?Vibration, mm\/s"?;zone;.*\n4,9;D;D;/);
+  });
+
+  it("Velocity;Remarks, if any", async () => {
+    const { out } = await zoneOf("Velocity;Remarks, if any\n4,9;ok, or so\n", "Velocity", "--decimal-comma");
+    expect(out).toMatch(/\n4,9;ok, or so;D;D;iso-10816-3-2009;MEMORY;\n$/);
+    const { err, code } = await zoneOf("Velocity;Remarks, if any\n4,9;ok\n", "Velocity");
+    expect([code, err]).toEqual([2, expect.stringContaining("--decimal-comma where a comma stands for them")]);
+  });
+
+  it("ragged rows are refused, and so is a row that may be a remark", async () => {
+    const { out, err } = await zoneOf("tag,v\nx,1\nx,1,9\nx\n#3 fan,4.2\n# remark\n\n", "v");
+    expect(out.trimEnd().split("\n")).toHaveLength(2);
+    expect(err.match(/line \d: [a-z-]+/g)).toEqual([
+      "line 3: length-mismatch",
+      "line 4: length-mismatch",
+      "line 5: syntax",
+    ]);
+    expect(err).toContain("rows: 6 in = 1 answered + 3 refused + 2 skipped (1 blank, 1 remark); separator: comma\n");
+  });
+
+  it("a line end in a quoted header loses no row", async () => {
+    const { out, err } = await zoneOf('"Velocity\nin mm/s";tag\n4.9;x\n', "1");
+    expect(out).toMatch(/\n4\.9;x;D;/);
+    expect(err).toContain("rows: 1 in = 1 answered");
+  });
+
+  it("blank lines with --replace: the output that was there is untouched, one line, exit 2", async () => {
+    const out = place();
+    writeFileSync(out, "kept\n");
+    for (const content of ["\n\n\n", "", "\r\n \r\n"]) {
+      const { err, code } = await zoneOf(content, "v", "--out", out, "--replace", "--json");
+      expect(code).toBe(2);
+      expect(err.trimEnd().split("\n")).toHaveLength(1);
+      expect(JSON.parse(err).error).toMatchObject({ code: "missing-fact", received: "nothing" });
+      expect(readFileSync(out, "utf8")).toBe("kept\n");
+    }
+  });
+
+  it("duplicate headings are refused where they are asked for by name", async () => {
+    const content = "v,tag,v\n1,x,4.9\n";
+    const { err, code } = await zoneOf(content, "v");
+    expect([code, err]).toEqual([2, expect.stringContaining("a column by its number, 1 or 3")]);
+    expect((await zoneOf(content, "3")).out).toContain("1,x,4.9,D,");
+    expect((await zoneOf(content.replace("v,tag,v", "tag,v , tag"), "v")).code).toBe(2);
+    expect((await zoneOf("tag, v ,tag\nx,4.9,y\n", "v")).out).toContain("x,4.9,y,D,");
+  });
+
+  it("options for delimited text are refused beside Parquet", async () => {
+    const { err, code } = await zoneOf("", "v", "--header-line", "3");
+    expect(code).toBe(2);
+    expect(err).toContain("fewer lines");
+    const parquet = ["table", file("PAR1", "in.parquet"), "--column", "v", ...told, "--separator", "tab"];
+    expect((await veladis(parquet)).err).toContain("received: --separator, and Parquet");
+  });
+
+  it("--at 2x is twice the running speed", async () => {
+    const order = ["--speed-column", "n", "--speed-unit", "r/min", "--digits", "6"];
+    const at = async (times: string) =>
+      (
+        await veladis([
+          "table",
+          file("v,n\n50,1500\n"),
+          ...["--column", "v", "--from", "um pp", "--to", "mm/s rms"],
+          ...order,
+          "--at",
+          times,
+        ])
+      ).out;
+    for (const [times, hertz] of [
+      ["1x", 25],
+      ["2x", 50],
+      ["0.5x", 12.5],
+    ] as const) {
+      const value = Number(convert(50, "um pp", "mm/s rms", { at: { hertz } }).toPrecision(6));
+      expect(Number((await at(times)).split("\n")[1]?.split(",")[2]), times).toBe(value);
+    }
+  });
+
+  it("the frequency of a reading is its own: another in the column is refused", async () => {
+    const path = file("v,f\n3 mil pp at 1500 r/min,25\n3 mil pp at 1500 r/min,50\n3 mil pp,50\n");
+    const { out, err } = await veladis([
+      "table",
+      path,
+      ...["--column", "v", "--to", "mm/s rms", "--at-column", "f", "--at-unit", "Hz"],
+    ]);
+    const value = (hertz: number) => String(convert(3, "mil pp", "mm/s rms", { at: { hertz } }));
+    expect(
+      rowsOf(out)
+        .slice(1)
+        .map((row) => row[2]),
+    ).toEqual([value(25), value(50)]);
+    expect(err).toContain("line 3: ");
+  });
+});
+
+describe("size", () => {
+  it("128 MB without line feeds end in under 5 s and 300 MB", async () => {
+    const path = place();
+    const bytes = Buffer.alloc(1 << 20, "1,2");
+    for (let i = 0; i < 128; i++) appendFileSync(path, bytes);
+    const before = process.memoryUsage().rss;
+    const start = performance.now();
+    const { err, code } = await veladis(["table", path, ...fixed]);
+    expect([code, err]).toEqual([2, expect.stringContaining("rows of at most 1048576 bytes, at line 1 of")]);
+    expect(performance.now() - start).toBeLessThan(5000);
+    expect(process.memoryUsage().rss - before).toBeLessThan(300e6);
+    rmSync(path);
   });
 });
 

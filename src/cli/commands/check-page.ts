@@ -1,5 +1,6 @@
 import type { CommandPage } from "../options/command-page";
-import { explain, json, name, sheet, tolerance, uncertainty } from "../options/shared-options";
+import { skipBad } from "../options/series-options";
+import { explain, fileOptions, json, name, sheet, tolerance, uncertainty } from "../options/shared-options";
 
 /** The page of `check`. */
 export const checkPage = {
@@ -43,6 +44,8 @@ export const checkPage = {
       example: "points.csv",
     },
     from: { argument: "<type>", help: "what that CSV is written in", example: '"mm/s rms"', list: "types" },
+    "skip-bad": skipBad,
+    ...fileOptions,
     sheet,
     name,
     explain,

@@ -8,9 +8,12 @@ import {
   type KnownCheckResult,
   linearity,
 } from "../../verification/index";
+import { writtenAs } from "../delimited/written-as";
+import { leftOutText } from "../input/bad-rows";
 import { csvPoints } from "../input/csv-points";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
+import { seriesData, seriesText } from "../input/series-told";
 import type { Given } from "../options/option-row";
 import { needed } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
@@ -27,6 +30,8 @@ type CheckRest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
 /** An answer of the command: as data, on a sheet and as text, and the checks it is made of. */
 interface Answer {
+  /** What is told of the file it was read from. */
+  readonly told?: (json: boolean) => string;
   readonly data: object;
   readonly sheet: Omit<SheetRequest, "machine">;
   readonly text: string;
@@ -39,9 +44,22 @@ async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<
   const from = needed(given, "from");
   const stream = file === undefined ? io.piped : await openFile(file);
   if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "nothing" });
-  const data = linearity(await csvPoints(stream, from), rest);
+  const { points, told } = await csvPoints(stream, from, {
+    file: file ?? "standard input",
+    written: writtenAs(given.values),
+    skipBad: given.values["skip-bad"] ? "given" : "not given",
+  });
+  const data = linearity(points, rest);
+  const leftOut = leftOutText(told.leftOut);
+  const remarks = leftOut !== "" && { remarks: [leftOut.trimEnd()] };
   const checks = data.points.map((point, i) => [`${i + 1}`, point] as const);
-  return { data, sheet: { linearity: data }, text: linearityText(data), checks };
+  return {
+    told: (json) => seriesText(told, json),
+    data: { ...data, read: seriesData(told) },
+    sheet: { linearity: data, ...remarks },
+    text: linearityText(data) + leftOut,
+    checks,
+  };
 }
 
 /** One level, as found, and as left if it is told. */
@@ -68,7 +86,14 @@ export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
     ...(rule !== undefined && { rule: rule as DecisionRule }),
   };
   const several = known === undefined && (file !== undefined || from !== undefined);
-  const { data, sheet: request, text, checks } = several ? await linearityOf(given, rest, io) : checkOf(given, rest);
+  const {
+    told,
+    data,
+    sheet: request,
+    text,
+    checks,
+  } = several ? await linearityOf(given, rest, io) : checkOf(given, rest);
+  io.err(told?.(json) ?? "");
   if (json) await io.out(`${JSON.stringify({ ...data, ...explainedSteps(explain, ...checks) })}\n`);
   else if (sheet !== undefined) await io.out(sheetText(sheet, { machine: name, ...request }));
   else await io.out(text + (explain ? explainedText(checks) : "") + cautionsText());

@@ -1,8 +1,12 @@
 import { conversionAssumes, convertAmplitude } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { assumedText, parseAmplitude, readingType, writtenValue } from "../../reading/index";
+import { accountText } from "../delimited/account-text";
 import { headedColumn } from "../delimited/column-index";
-import { csvRows } from "../input/csv-rows";
+import { type DelimitedWriter, delimitedWriter } from "../delimited/delimited-writer";
+import { requireNewTitles } from "../delimited/new-titles";
+import { numberCell } from "../delimited/number-cell";
+import { accountOf, type DelimitedVisitor, readDelimited } from "../delimited/read-delimited";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { exitCodes } from "../print/exit-codes";
@@ -10,11 +14,17 @@ import { explainedSteps } from "../print/explained";
 import { failureText } from "../print/failure";
 import type { ConvertSettings } from "./convert-settings";
 
-/** Converts one column of CSV, row for row: the row as it was, with a column more for each target. */
-export async function convertColumn(io: Io, settings: ConvertSettings): Promise<number> {
-  const { column, file, from, at, targets, explain, json, keepGoing } = settings;
-  const stream = file === undefined ? io.piped : await openFile(file);
-  if (from === undefined || targets.length === 0 || stream === undefined) {
+/** What is converted, and to what. */
+interface Asked {
+  readonly type: string;
+  /** What stands behind a bare number. */
+  readonly suffix: string;
+  /** Titles of the columns that are added. */
+  readonly titles: readonly string[];
+}
+
+function askedOf({ from, at, targets, explain, json }: ConvertSettings): Asked {
+  if (from === undefined || targets.length === 0) {
     throw new VeladisError("missing-fact", {
       expected: 'a file or piped CSV, with --from "g rms" and --to "m/s2 rms" beside --column',
       received: "--column without them",
@@ -27,40 +37,93 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
     });
   }
   const type = readingType(from);
-  const suffix = `${type}${at === undefined ? "" : ` at ${at}`}`;
   const titles = targets.map((target) =>
     `${target} ${assumedText({ assumed: conversionAssumes(type, target) })}`.trim(),
   );
+  return { type, suffix: `${type}${at === undefined ? "" : ` at ${at}`}`, titles };
+}
+
+/** Rows converted, as text or JSON, that has not been written yet. */
+function columnVisitor(io: Io, settings: ConvertSettings, { suffix, titles }: Asked) {
+  const { column, file, targets, written, explain, json } = settings;
+  const counts = { answered: 0, refused: 0 };
+  const nothing = targets.map(() => "");
+  let writer: DelimitedWriter | undefined;
   let index = -1;
-  let converted = 0;
-  let refused = 0;
-  for await (const { line, cells, raw } of csvRows(stream)) {
-    if (index < 0) {
+  let width = 0;
+  let text = "";
+
+  const refuse = (error: unknown, line: number): void => {
+    io.err(failureText(error, json, { ...(file !== undefined && { file }), line }));
+    counts.refused++;
+  };
+  const visitor: DelimitedVisitor = {
+    header(cells, raw, form) {
       index = headedColumn(cells, column as string);
-      if (!json) await io.out(`${[raw, ...titles].join(",")}\n`);
-      continue;
-    }
-    try {
-      const reading = parseAmplitude(`${cells[index] ?? ""} ${suffix}`);
-      const answers = targets.map((target) => convertAmplitude(reading, target));
-      converted++;
-      await io.out(
-        json
-          ? answers
-              .map(
-                (answer) =>
-                  `${JSON.stringify({ line, ...answer, ...explainedSteps(explain, ["", answer]), from: reading })}\n`,
-              )
-              .join("")
-          : `${[raw, ...answers.map(writtenValue)].join(",")}\n`,
-      );
-    } catch (error) {
-      refused++;
-      io.err(failureText(error, json, { ...(file !== undefined && { file }), line }));
-      if (!json) await io.out(`${[raw, ...targets.map(() => "")].join(",")}\n`);
-    }
+      width = cells.length;
+      writer = delimitedWriter(form, written.decimalComma);
+      requireNewTitles(cells, titles);
+      if (!json) text = writer.start + writer.row(writer.kept(raw), titles.map(writer.cell));
+    },
+    row(cells, raw, line) {
+      const { kept, row, number } = writer as DelimitedWriter;
+      let before: string | undefined;
+      try {
+        if (!json) before = kept(raw);
+        const cell = cells[index] as string;
+        const value = numberCell(cell, "a reading", written.decimalComma);
+        const reading = parseAmplitude(`${value} ${suffix}`);
+        const answers = targets.map((target) => convertAmplitude(reading, target));
+        for (const answer of json ? answers : []) {
+          text += `${JSON.stringify({ line, ...answer, ...explainedSteps(explain, ["", answer]), from: reading })}\n`;
+        }
+        if (before !== undefined)
+          text += row(
+            before,
+            answers.map((answer) => number(writtenValue(answer))),
+          );
+        counts.answered++;
+      } catch (error) {
+        refuse(error, line);
+        if (before !== undefined) text += row(before, nothing);
+      }
+    },
+    refused(error, raw, line, cells) {
+      refuse(error, line);
+      // behind a row of another width an empty cell, or one of its own, would stand in the new column
+      const { kept, row } = writer as DelimitedWriter;
+      if (!json && cells.length === width) text += row(kept(raw), nothing);
+    },
+  };
+  return {
+    ...{ visitor, counts },
+    /** Writes what there is. */
+    async flush(): Promise<void> {
+      const ready = text;
+      text = "";
+      if (ready === "") return;
+      await io.out(json ? ready : Buffer.from((writer as DelimitedWriter).encoded(ready), "latin1"));
+    },
+  };
+}
+
+/**
+ * Converts one column of delimited text, row for row: the row as it was, with a column more for each target. Separator,
+ * encoding and line ends stay. A refused row has nothing in the new columns; one of another width than the header is
+ * told alone, since what is added would stand in another column.
+ */
+export async function convertColumn(io: Io, settings: ConvertSettings): Promise<number> {
+  const { file, written, json, keepGoing } = settings;
+  const asked = askedOf(settings);
+  const stream = file === undefined ? io.piped : await openFile(file);
+  if (stream === undefined) {
+    throw new VeladisError("missing-fact", { expected: "a file, or piped CSV, beside --column", received: "nothing" });
   }
-  const assumed = titles.filter((title) => title.endsWith(")")).join("; ");
-  io.err(json ? "" : `${converted} rows converted, ${refused} refused${assumed && `; assumed: ${assumed}`}\n`);
+  const { visitor, counts, flush } = columnVisitor(io, settings, asked);
+  const account = await accountOf(readDelimited(stream, file ?? "standard input", written, visitor), flush);
+  const { answered, refused } = counts;
+  const assumed = asked.titles.filter((title) => title.endsWith(")")).join("; ");
+  if (!json) io.err(`${answered} rows converted, ${refused} refused${assumed && `; assumed: ${assumed}`}\n`);
+  io.err(accountText(account, counts, json));
   return refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
 }

@@ -1,7 +1,8 @@
 import { detectorFacts } from "../../detectors/index";
 import { type Unit, units } from "../../units/index";
 import type { CommandPage } from "../options/command-page";
-import { digits, explain, json, keepGoing } from "../options/shared-options";
+import { grouped } from "../options/option-row";
+import { digits, explain, fileOptions, json, keepGoing } from "../options/shared-options";
 
 /** The symbols of all units, a text for each quantity. */
 function unitTexts(): string[] {
@@ -69,13 +70,14 @@ export const convertPage = {
     },
     column: {
       argument: "<name>",
-      help: "a column of a CSV file or of piped CSV, by name or number; prints CSV",
+      help: "a column of a CSV file or of piped CSV, by name or number; prints its rows with columns added",
       example: "level",
     },
     digits,
     explain,
     json,
     "keep-going": keepGoing,
+    ...grouped("how the file of a column is written", fileOptions),
   },
   notes: [
     "Behind an answer, in brackets, what was assumed: sine (peak, RMS and average are related as for one sine wave), one frequency (all of the vibration is at the stated frequency). Values of CSV and JSON are always whole.",

@@ -1,6 +1,7 @@
 import { frequency } from "../../frequency/index";
 import { agreedHertz } from "../../reading/index";
 import { parseSentence, type Sentence } from "../../sentence/index";
+import type { WrittenAs } from "../delimited/written-as";
 
 /** What the options say, for the modes of `convert`. */
 export interface ConvertSettings {
@@ -10,6 +11,8 @@ export interface ConvertSettings {
   readonly at: string | undefined;
   readonly file: string | undefined;
   readonly column: string | undefined;
+  /** How the file of the column is written. */
+  readonly written: WrittenAs;
   readonly digits: number;
   /** Whether the arithmetic is printed below the answer. */
   readonly explain: boolean;

@@ -2,6 +2,7 @@ import { equivalents } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { assumedText, format, significant } from "../../reading/index";
 import type { Sentence } from "../../sentence/index";
+import { toldOf, writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { splitPlace } from "../input/split-place";
 import type { Given } from "../options/option-row";
@@ -64,9 +65,16 @@ export async function convertReadings({ values, texts }: Given<typeof convertPag
   const { to, from, at, file, column, digits, explain, json } = values;
   const settings: ConvertSettings = {
     ...{ targets: targetsOf(to), from, at, file, column, digits: digitsOf(digits), explain, json },
-    keepGoing: values["keep-going"],
+    ...{ written: writtenAs(values), keepGoing: values["keep-going"] },
   };
   for (const option of ["file", "column"] as const) if (values[option] !== undefined) alone(option, texts);
+  const told = toldOf(settings.written);
+  if (column === undefined && told.length > 0) {
+    throw new VeladisError("unknown-option", {
+      expected: "--column, for the options that say how its file is written",
+      received: told.join(" "),
+    });
+  }
   if (texts.length > 0) {
     await io.out(answerText(sentenceOf(texts.join(" "), settings), settings));
     return exitCodes.done;

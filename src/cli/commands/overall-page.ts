@@ -1,5 +1,5 @@
 import type { CommandPage } from "../options/command-page";
-import { digits, explain, json, machine, schemeFound } from "../options/shared-options";
+import { digits, explain, fileOptions, json, machine, schemeFound } from "../options/shared-options";
 
 /** The page of `overall`. */
 export const overallPage = {
@@ -16,7 +16,7 @@ export const overallPage = {
   words: [
     [
       "files",
-      "CSV (one column, or --column; a header, blank lines and # lines are passed over), or raw numbers: float32, float64, int16, int32 (endings .f32 .f64 .i16 .i32); without a file, what is piped in",
+      "delimited text (one column, or --column; a header is not needed; blank lines and remarks are passed over), or raw numbers: float32, float64, int16, int32 (endings .f32 .f64 .i16 .i32); without a file, what is piped in",
     ],
   ],
   texts: { most: 1, what: "one file" },
@@ -60,6 +60,7 @@ export const overallPage = {
     },
     causal: { help: "by the causal filter of a stream; so are records beyond 4.2 million samples" },
     column: { argument: "<name>", help: "column of a CSV file, by name or number", example: "2" },
+    ...fileOptions,
     format: {
       argument: "<name>",
       help: "csv, float32, float64, int16 or int32, if the ending does not say it",

@@ -4,6 +4,7 @@ import { frequency } from "../../frequency/index";
 import { type AmplitudeType, format, parsedType, type ReadingType } from "../../reading/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
+import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { type SampleFile, sampleFile } from "../input/sample-file";
 import type { Given } from "../options/option-row";
@@ -58,7 +59,15 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
   const { column, format: stored, endian, scale } = values;
-  const file = await sampleFile(io, { file: texts[0], column, format: stored, endian, scale });
+  const written = writtenAs(values);
+  const file = await sampleFile(io, {
+    file: texts[0],
+    column,
+    format: stored,
+    endian,
+    scale,
+    written,
+  });
   const settings: AnalysisSettings = {
     rate,
     unit,
@@ -95,6 +104,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
         });
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour });
   const { name } = file;
+  io.err(file.account(values.json));
   if (values.json) {
     const { count, descriptors } = analysis;
     const { text: _, ...judged } = judgement ?? { text: "" };

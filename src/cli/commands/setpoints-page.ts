@@ -1,6 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
-import { band, explain, json, machine, name, scheme, sheet } from "../options/shared-options";
+import { skipBad, times } from "../options/series-options";
+import { band, explain, fileOptions, json, machine, name, scheme, sheet } from "../options/shared-options";
 
 /** The page of `setpoints`. */
 export const setpointsPage = {
@@ -28,12 +29,14 @@ export const setpointsPage = {
       },
       column: { argument: "<column>", help: "column of the readings, by name or number", default: "2" },
       time: { argument: "<column>", help: "column of their times, by name or number", default: "1" },
+      times,
       "start-up": {
         argument: "<seconds>",
         help: "leaves readings out that are earlier than this",
         example: "60",
       },
     }),
+    ...grouped("file", { ...fileOptions, "skip-bad": skipBad }),
     ...grouped("limits", {
       scheme: {
         ...scheme,

@@ -2,9 +2,12 @@ import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
 import { type Baseline, baseline, fixedHertz, proposeSetpoints } from "../../setpoints/index";
 import { parseMachine } from "../../severity/index";
+import { writtenAs } from "../delimited/written-as";
+import { leftOutText } from "../input/bad-rows";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
+import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
 import { namedScheme } from "../options/named-scheme";
 import type { Given, Values } from "../options/option-row";
 import { bandOption, needed, parts } from "../options/option-values";
@@ -18,23 +21,37 @@ import type { setpointsPage } from "./setpoints-page";
 type GivenMachine = Given<typeof setpointsPage.options>;
 type Said = Values<typeof setpointsPage.options>;
 
-async function baselineFrom(given: GivenMachine): Promise<Baseline | string> {
+/** The baseline that is told, or that of a file with what is told of its rows. */
+interface KnownBaseline {
+  readonly known: Baseline | string;
+  readonly read?: SeriesTold;
+}
+
+async function baselineFrom(given: GivenMachine): Promise<KnownBaseline> {
   const { values } = given;
-  if (values.file === undefined) return needed(given, "baseline");
+  const { file, times: written } = values;
+  if (file === undefined) return { known: needed(given, "baseline") };
   const as = needed(given, "from");
   const first = values["start-up"];
-  const { levels, times } = await csvLevels(await openFile(values.file), {
-    file: values.file,
+  if (first === undefined && written !== undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: "--start-up beside --times: without it no times are read",
+      received: "--times alone",
+    });
+  }
+  const from = first === undefined ? 0 : parseNumeral(first, "the end of start-up in s");
+  const { levels, times, told } = await csvLevels(await openFile(file), {
+    file,
+    written: writtenAs(values),
+    skipBad: values["skip-bad"] ? "given" : "not given",
     column: values.column,
-    faults: false,
+    faults: "never",
+    even: false,
     ...(first !== undefined && { time: values.time }),
+    ...(written !== undefined && { times: written }),
   });
-  return baseline(levels, {
-    as,
-    ...(first !== undefined && {
-      time: { readings: times, from: parseNumeral(first, "the end of start-up in s") },
-    }),
-  });
+  const known = baseline(levels, { as, ...(first !== undefined && { time: { readings: times, from } }) });
+  return { known, read: told };
 }
 
 function deviceOf(values: Said): Device {
@@ -64,7 +81,7 @@ function limitsOf(values: Said) {
 /** Proposes setpoints for a machine. */
 export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
   const { values } = given;
-  const known = await baselineFrom(given);
+  const { known, read } = await baselineFrom(given);
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);
@@ -92,9 +109,11 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     ([name, setpoint]) => (setpoint ? [[name, setpoint.stored] as const] : []),
   );
   const statistics = typeof known === "string" ? undefined : known;
+  const leftOut = read?.leftOut === undefined ? [] : [leftOutText(read.leftOut).trimEnd()];
+  if (read !== undefined) io.err(seriesText(read, values.json));
   if (values.json) {
     await io.out(
-      `${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(asked && { asked }), ...explainedSteps(values.explain, ...explained) })}\n`,
+      `${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(read && { read: seriesData(read) }), ...(asked && { asked }), ...explainedSteps(values.explain, ...explained) })}\n`,
     );
     return exitCodes.done;
   }
@@ -104,13 +123,13 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
         machine: values.name ?? values.machine ?? "Machine",
         ...(statistics && { baseline: statistics }),
         proposal,
-        ...(asked && { remarks: [asked.effect] }),
+        remarks: [...(asked ? [asked.effect] : []), ...leftOut],
       }),
     );
     return exitCodes.done;
   }
   await io.out(
-    (statistics === undefined ? "" : baselineText(statistics)) +
+    (statistics === undefined ? "" : baselineText(statistics, read?.leftOut?.rows)) +
       (asked === undefined ? "" : `${storedText(asked)}\n`) +
       proposalText(proposal) +
       (values.explain ? explainedText(explained) : "") +

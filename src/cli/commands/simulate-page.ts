@@ -1,6 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
-import { json } from "../options/shared-options";
+import { skipBad, times } from "../options/series-options";
+import { fileOptions, json } from "../options/shared-options";
 import { tripOptions } from "../options/trip-options";
 
 /** The page of `simulate`. */
@@ -18,7 +19,7 @@ export const simulatePage = {
       delay: { ...tripOptions.delay, help: `${tripOptions.delay.help}; several, with commas, are compared` },
       "sensor-fault": {
         ...tripOptions["sensor-fault"],
-        help: "what an empty cell or the word fault does: alarm, hold or bad",
+        help: "what an empty cell or the word fault does: alarm (OL, over range, too), hold or bad",
         otherwise: "both refused",
       },
       "timer-resets": {
@@ -49,6 +50,7 @@ export const simulatePage = {
         help: "name or number of the column of times: seconds, or dates with a time",
         default: "1",
       },
+      times,
       column: { argument: "<column>", help: "name or number of the column of levels", default: "2" },
       every: {
         argument: "<seconds>",
@@ -78,6 +80,7 @@ export const simulatePage = {
         example: '"reset at 900, start at 0, bypass on at 10, power lost at 60"',
       },
     }),
+    ...grouped("file", { ...fileOptions, "skip-bad": skipBad }),
     ...grouped("answer", {
       excursions: { help: "also each time the on-delay began and did not run out" },
       json,

@@ -1,6 +1,9 @@
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import type { TripCommand, TripCommandName } from "../../trip/index";
+import { writtenAs } from "../delimited/written-as";
+import type { CsvLevelsOptions } from "../input/csv-levels";
+import type { SeriesSettings } from "../input/read-series";
 import type { Given } from "../options/option-row";
 import { needed, parts } from "../options/option-values";
 import { relayOption, switchSettings } from "../options/trip-options";
@@ -54,6 +57,27 @@ export function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
     ...multiplierOf(values.multiplier),
     contact: relay.contact as TripSettings["contact"],
     coil: relay.coil as TripSettings["coil"],
+  };
+}
+
+/** How the rows of the file are read. */
+export function seriesSettings({
+  values,
+}: GivenHistory): Omit<SeriesSettings, "file"> & Pick<CsvLevelsOptions, "times"> {
+  const { every, times } = values;
+  const isSkipped = values["skip-bad"];
+  const contradicts = times !== undefined ? "--times" : isSkipped ? "--skip-bad" : undefined;
+  if (every !== undefined && contradicts !== undefined) {
+    throw new VeladisError("out-of-range", {
+      expected: `${contradicts} with a column of times: levels that are --every so many seconds apart ${isSkipped ? "would move in time behind one that is left out" : "have none"}`,
+      received: "both",
+    });
+  }
+  const cannot = "levels are evenly spaced, so none can be left out: those behind it would move in time";
+  return {
+    written: writtenAs(values),
+    skipBad: every !== undefined ? { cannot } : isSkipped ? "given" : "not given",
+    ...(times !== undefined && { times }),
   };
 }
 

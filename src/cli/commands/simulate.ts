@@ -6,11 +6,12 @@ import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
+import { seriesData, seriesText } from "../input/series-told";
 import { needed, parts } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type SimulationAnswer, simulationData, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
-import { commandsOf, type GivenHistory, longestGapOf, settingsOf } from "./simulate-settings";
+import { commandsOf, type GivenHistory, longestGapOf, seriesSettings, settingsOf } from "./simulate-settings";
 
 /** Carries a recorded history through the trip logic. */
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
@@ -40,8 +41,10 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const faults = values["sensor-fault"] !== undefined;
   const history = await csvLevels(stream, {
     file: name,
+    ...seriesSettings(given),
     column: values.column,
-    faults,
+    faults: !faults ? "none" : values["sensor-fault"] === "alarm" ? "said or over range" : "said",
+    even: values.every !== undefined,
     ...(values.every === undefined && { time: values.time }),
   });
   const { levels, times } = history;
@@ -60,6 +63,8 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const answer: SimulationAnswer = {
     file: name,
     history,
+    read: seriesData(history.told),
+    leftOut: history.told.leftOut?.rows ?? 0,
     from,
     settings,
     commands,
@@ -74,6 +79,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
         ? levelGaps(first, levels, times, { ...written, ...(longest !== undefined && { longest }) })
         : undefined,
   };
+  io.err(seriesText(history.told, values.json));
   if (!values.json) await io.out(simulationText(answer));
   else {
     for (const one of answer.simulations) await io.out(`${JSON.stringify(simulationData(answer, one))}\n`);

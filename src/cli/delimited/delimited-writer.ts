@@ -13,12 +13,10 @@ export interface DelimitedWriter {
   number(value: number | string): string;
   /** A row as it was, ready for cells behind it. */
   kept(raw: string): string;
+  /** A row with cells behind it, and its line end. */
+  row(before: string, cells: readonly string[]): string;
   /** Text as bytes of the file, one character a byte. */
   encoded(text: string): string;
-}
-
-function swapped(bytes: Buffer): Buffer {
-  return bytes.swap16();
 }
 
 /**
@@ -39,13 +37,13 @@ function requireLatin1(text: string): Buffer {
 const encoders = {
   "utf-8": undefined,
   "utf-16le": (text: string) => Buffer.from(text, "utf16le"),
-  "utf-16be": (text: string) => swapped(Buffer.from(text, "utf16le")),
+  "utf-16be": (text: string) => Buffer.from(text, "utf16le").swap16(),
   "latin-1": requireLatin1,
 } as const;
 
 /** Writes rows behind which cells are added: separator, quotes, encoding, mark and line ends stay. */
 export function delimitedWriter(form: TableForm, decimalComma: boolean): DelimitedWriter {
-  const { separator, mark, encoding = "utf-8", preamble = "", quotes, single } = form;
+  const { separator, lineEnd, mark, encoding = "utf-8", preamble = "", quotes, single } = form;
   const encoder = encoders[encoding];
   // without quotes nothing keeps a separator within a cell
   const plain = (text: string): string => text.replaceAll(separator, " ").replace(/[\r\n]+/g, " ");
@@ -62,6 +60,7 @@ export function delimitedWriter(form: TableForm, decimalComma: boolean): Delimit
         received: shown(Buffer.from(raw, "latin1").toString("utf8")),
       });
     },
+    row: (before, cells) => `${[before, ...cells].join(separator)}${lineEnd}`,
     encoded(text) {
       if (encoder === undefined) return text;
       return encoder(Buffer.from(text, "latin1").toString("utf8")).toString("latin1");

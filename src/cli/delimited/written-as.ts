@@ -58,6 +58,21 @@ export function writtenAs(values: WrittenValues): WrittenAs {
   };
 }
 
+const optionNames = {
+  separator: "--separator",
+  encoding: "--encoding",
+  headerLine: "--header-line",
+  remarks: "--remarks",
+  quotes: "--quotes",
+} as const satisfies Readonly<Record<Exclude<keyof WrittenAs, "decimalComma">, string>>;
+
+/** The options that were told. */
+export function toldOf(as: WrittenAs): string[] {
+  const names = Object.keys(optionNames) as (keyof typeof optionNames)[];
+  const told: string[] = names.filter((name) => as[name] !== undefined).map((name) => optionNames[name]);
+  return as.decimalComma ? [...told, "--decimal-comma"] : told;
+}
+
 /** The error for a comma that would stand both for decimals and between cells. */
 export function commaTwice(told: string): VeladisError {
   return new VeladisError("unknown-option", {

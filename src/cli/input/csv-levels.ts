@@ -1,83 +1,114 @@
 import type { Readable } from "node:stream";
-import { parseNumeral, shown, VeladisError } from "../../core/index";
+import { VeladisError } from "../../core/index";
 import { headedColumn } from "../delimited/column-index";
-import { csvRows } from "./csv-rows";
-import { type WrittenTime, writtenTime } from "./written-time";
+import type { RowAccount } from "../delimited/read-delimited";
+import { levelCell, told, type Unread } from "./level-cell";
+import { readSeries, type SeriesSettings } from "./read-series";
+import { NotedRows } from "./row-lines";
+import type { SeriesTold } from "./series-told";
+import { TimeColumn, type TimesWritten } from "./time-column";
 
-/** Levels from a CSV file with their times in seconds from the first. */
+/** Levels from a file of delimited text with their times in seconds from the first. */
 export interface CsvLevels {
   /** NaN where the cell says that there was no good signal. */
   readonly levels: Float64Array;
-  /** Empty when the file has no column of times. */
+  /** Empty when no times are read. */
   readonly times: Float64Array;
   /** The first time by the clock, where the file has dates. */
-  readonly begins?: WrittenTime;
+  readonly begins?: { readonly seconds: number; readonly zone: string };
+  readonly told: SeriesTold;
 }
 
-/** Which columns of a CSV file are read. */
-export interface CsvLevelsOptions {
-  readonly file: string;
+/** Which columns are read, and how. */
+export interface CsvLevelsOptions extends SeriesSettings {
   /** Name or number, from 1. */
   readonly column: string;
   /** Name or number, from 1; no times are read without it. */
   readonly time?: string;
-  /** Whether an empty cell, or one that says fault, stands for a sensor fault. */
-  readonly faults: boolean;
+  readonly times?: TimesWritten;
+  /**
+   * What stands for a sensor fault: nothing can, nothing does, an empty cell or the word fault, or a cell that says over
+   * range too.
+   */
+  readonly faults: "never" | "none" | "said" | "said or over range";
+  /** Whether the levels are evenly spaced, so that a blank line among them may be one that is missing. */
+  readonly even: boolean;
 }
 
-function levelOf(cell: string, faults: boolean): number {
-  if (faults && /^(fault|nan)?$/i.test(cell.trim())) return Number.NaN;
-  return parseNumeral(cell, "a level");
+const fault = /^(?:fault|nan)?$/i;
+
+const OVER_RANGE = "over range is above all that can be read, so write the end of the range in its place";
+
+/** Refuses a file of one column with a blank line between two levels that are evenly spaced. */
+function checkNoHole(file: string, line: number, { skipped }: RowAccount): void {
+  if (line === 0 || skipped.blank === 0) return;
+  throw new VeladisError("missing-fact", {
+    expected: `a level in each row of ${file}, with no blank line among levels that are evenly spaced`,
+    received: `one above line ${line}, where a level may be missing`,
+  });
+}
+
+/** The time of a row, taken; what stands there where it says none. */
+function takeTime(times: TimeColumn, cell: string, line: number): Unread | undefined {
+  try {
+    times.add(cell, line);
+    return undefined;
+  } catch (error) {
+    if (!(error instanceof VeladisError)) throw error;
+    return { what: `time ${told(cell.trim())}`, expected: error.expected };
+  }
 }
 
 /**
- * The levels of a CSV file, with the times in seconds from the first.
+ * The levels of a column, with the times in seconds from the first.
  *
- * @throws {@link VeladisError} with the line in its message for a cell that is no level or no time
+ * @throws {@link VeladisError} for cells that are no level or no time, all told together, and for times that may mean two
+ *   things
  */
 export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Promise<CsvLevels> {
-  const { file, column, time, faults } = options;
+  const { column, time, faults, written } = options;
+  const { decimalComma } = written;
   const levels: number[] = [];
-  const times: number[] = [];
-  let columns: { level: number; time: number } | undefined;
-  let start: WrittenTime | undefined;
-  for await (const { cells, line } of csvRows(stream)) {
-    if (columns === undefined) {
-      columns = { level: headedColumn(cells, column), time: time === undefined ? -1 : headedColumn(cells, time) };
-      continue;
-    }
-    try {
-      levels.push(levelOf(cells[columns.level] ?? "", faults));
-      if (columns.time >= 0) {
-        const at = writtenTime(cells[columns.time] ?? "");
-        start ??= at;
-        if ((start.zone === undefined) !== (at.zone === undefined)) {
-          throw new VeladisError("syntax", {
-            expected: `a time written as the first one, ${start.zone === undefined ? "in s" : "a date and time"}`,
-            received: shown(cells[columns.time]),
-          });
-        }
-        const later = at.seconds - start.seconds;
-        if (later < (times[times.length - 1] ?? 0)) {
-          throw new VeladisError("out-of-range", {
-            expected: "times that never fall",
-            received: shown(cells[columns.time]),
-          });
-        }
-        times.push(later);
-      }
-    } catch (error) {
-      if (!(error instanceof VeladisError)) throw error;
-      const { code, expected, received } = error;
-      throw new VeladisError(code, { expected: `${expected}, at line ${line} of ${file}`, received });
-    }
-  }
-  if (levels.length > 0) {
-    return {
-      levels: Float64Array.from(levels),
-      times: Float64Array.from(times),
-      ...(start?.zone !== undefined && { begins: start }),
-    };
-  }
-  throw new VeladisError("missing-fact", { expected: "a CSV file with a header and rows", received: shown(file) });
+  const overRange = new NotedRows();
+  const times = time === undefined ? undefined : new TimeColumn(options.times, decimalComma);
+  let index = { level: 0, time: 0 };
+  let last = 0;
+  let hole = 0;
+
+  const levelOf = (cell: string, line: number): number | Unread => {
+    if (faults.startsWith("said") && fault.test(cell.trim())) return Number.NaN;
+    const level = levelCell(cell, decimalComma);
+    if (faults !== "said or over range" || typeof level === "number" || level.never !== "over range") return level;
+    overRange.note(line);
+    return Number.NaN;
+  };
+  const rows = await readSeries(stream, options, {
+    what: times === undefined ? "a level" : "a time and a level",
+    overRange: faults !== "never" ? `${OVER_RANGE}, or use --sensor-fault alarm` : OVER_RANGE,
+    header(cells) {
+      index = { level: headedColumn(cells, column), time: time === undefined ? -1 : headedColumn(cells, time) };
+    },
+    row(cells, line) {
+      if (options.even && cells.length === 1 && last > 0 && line !== last + 1) hole ||= line;
+      last = line;
+      const level = levelOf(cells[index.level] as string, line);
+      if (typeof level !== "number") return level;
+      const unread = times && takeTime(times, cells[index.time] as string, line);
+      if (unread === undefined) levels.push(level);
+      return unread;
+    },
+  });
+  checkNoHole(options.file, hole, rows.account);
+  const read = times?.read();
+  const told: SeriesTold = {
+    ...rows,
+    ...(overRange.rows > 0 && { overRange: overRange.noted() }),
+    ...(read !== undefined && { times: read.told }),
+  };
+  return {
+    levels: Float64Array.from(levels),
+    times: read?.times ?? new Float64Array(0),
+    ...(read?.begins !== undefined && { begins: read.begins }),
+    told,
+  };
 }

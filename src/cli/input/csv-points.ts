@@ -1,26 +1,39 @@
 import type { Readable } from "node:stream";
-import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { readingType } from "../../reading/index";
-import { csvRows } from "./csv-rows";
+import { columnIndex } from "../delimited/column-index";
+import { levelCell } from "./level-cell";
+import { readSeries, type SeriesSettings } from "./read-series";
+import type { SeriesTold } from "./series-told";
 
-/** Known and indicated levels from CSV with columns of these names. */
-export async function csvPoints(stream: Readable, from: string): Promise<{ known: string; indicated: string }[]> {
+/** Known and indicated levels, and what is told of how they were read. */
+export interface CsvPoints {
+  readonly points: readonly { readonly known: string; readonly indicated: string }[];
+  readonly told: SeriesTold;
+}
+
+/**
+ * Known and indicated levels from delimited text with columns of these names.
+ *
+ * @throws {@link VeladisError} for cells that are no level, all told together
+ */
+export async function csvPoints(stream: Readable, from: string, settings: SeriesSettings): Promise<CsvPoints> {
   const type = readingType(from);
+  const { decimalComma } = settings.written;
   const points: { known: string; indicated: string }[] = [];
-  let columns: [number, number] | undefined;
-  for await (const { cells, line } of csvRows(stream)) {
-    if (columns === undefined) {
-      columns = [cells.indexOf("known"), cells.indexOf("indicated")];
-      if (columns.includes(-1)) {
-        throw new VeladisError("missing-fact", {
-          expected: "a header with the columns known and indicated",
-          received: shown(cells.join(",")),
-        });
-      }
-      continue;
-    }
-    const [known, indicated] = columns.map((column) => parseNumeral(cells[column] ?? "", `a level at line ${line}`));
-    points.push({ known: `${known} ${type}`, indicated: `${indicated} ${type}` });
-  }
-  return points;
+  let columns: readonly [known: number, indicated: number] = [0, 0];
+  const told = await readSeries(stream, settings, {
+    what: "a known and an indicated level",
+    overRange: "a device that shows over range at a known level fails there: take the row out and say so",
+    header(cells) {
+      columns = [columnIndex(cells, "known"), columnIndex(cells, "indicated")];
+    },
+    row(cells) {
+      const [known, indicated] = columns.map((column) => levelCell(cells[column] as string, decimalComma));
+      if (typeof known === "object") return known;
+      if (typeof indicated === "object") return indicated;
+      points.push({ known: `${known} ${type}`, indicated: `${indicated} ${type}` });
+      return undefined;
+    },
+  });
+  return { points, told };
 }

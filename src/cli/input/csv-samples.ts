@@ -1,107 +1,164 @@
 import type { Readable } from "node:stream";
-import { parseNumeral, plainNumeral, shown, VeladisError } from "../../core/index";
+import { plainNumeral, shown, VeladisError } from "../../core/index";
+import { type RowCounts, wholeAccount } from "../delimited/account-text";
 import { columnIndex } from "../delimited/column-index";
-import { separatorOf } from "./csv-rows";
+import { type RowAccount, readDelimited } from "../delimited/read-delimited";
+import type { WrittenAs } from "../delimited/written-as";
+import { BadRows } from "./bad-rows";
+import { levelCell } from "./level-cell";
+import { unreadRow } from "./read-series";
 
-/** How the samples of a CSV file are to be read. */
+/** How the samples of a file of delimited text are to be read. */
 export interface CsvSettings {
+  /** What the file is called. */
+  readonly file: string;
+  readonly written: WrittenAs;
   /** Name or number of the column; not needed where there is only one. */
   readonly column: string | undefined;
   readonly scale: number;
 }
 
-/** The cells of a line; what stands in double quotes may hold the separator. */
-function cellsOf(line: string, separator: string): string[] {
-  if (!line.includes('"')) return line.split(separator).map((cell) => cell.trim());
-  const cells: string[] = [];
-  let cell = "";
-  let quoted = false;
-  for (const character of line) {
-    if (character === '"') quoted = !quoted;
-    else if (character === separator && !quoted) {
-      cells.push(cell.trim());
-      cell = "";
-    } else cell += character;
-  }
-  return [...cells, cell.trim()];
+/** A word that is no failed number: `nan` and `inf` in a first row are samples to refuse, not the name of a column. */
+const titleWord = /^(?!nan$|[+-]?inf)[^\d\s+.,-]/i;
+
+const SPACED = "samples are evenly spaced, so none can be left out: those behind it would move in time";
+
+/** What became of the rows. */
+export interface SamplesTold {
+  readonly account: RowAccount;
+  readonly counts: RowCounts;
 }
 
-/** A number as `parseNumeral` reads it, quickly where nothing is to be said. */
-function sampleOf(cell: string, line: number): number {
-  const value = plainNumeral.test(cell) ? Number(cell) : Number.NaN;
-  return Number.isFinite(value) ? value : parseNumeral(cell, `a sample at line ${line}`);
-}
-
-/** A word that is no failed number: `nan` and `inf` in a first line are samples to refuse, not the name of a column. */
-const titleWord = /^(?!nan$|[+-]?inf)[^\d\s+.-]/i;
-
-/** Which cell of a line holds the sample, and whether the first line is a header. */
+/** Which cell of a row holds the sample, and what the first row is, where that can be told from it alone. */
 interface Layout {
-  readonly separator: string;
   readonly index: number;
-  readonly header: boolean;
-}
-
-function layoutOf(line: string, column: string | undefined): Layout {
-  const separator = separatorOf(line);
-  const cells = cellsOf(line, separator);
-  const isTitle = (index: number): boolean => titleWord.test(cells[index] as string);
-  const names = cells.map((cell, i) => (isTitle(i) ? cell : `${i + 1}`));
-  if (column !== undefined || cells.length === 1) {
-    const index = column === undefined ? 0 : columnIndex(names, column);
-    return { separator, index, header: isTitle(index) };
-  }
-  throw new VeladisError("missing-fact", {
-    expected: "which of the columns holds the samples, as in --column 2",
-    received: `${cells.length} columns`,
-    allowed: names,
-  });
+  readonly first: "header" | "sample" | "unsure";
 }
 
 /**
- * The samples of one column of a stream of CSV, a chunk of the file at a time; blank lines and lines that begin with #
- * are passed over.
- *
- * @throws {@link VeladisError} `not-a-number` or `not-finite` with the line, `missing-fact` when the column is not told
+ * The layout that a first row shows. It is the header where it was told to be (`--header-line`), or where the sample's
+ * cell is a word; it is a sample where no cell of the row is a word. A number beside words may be either, such as
+ * channel 2 in a header `time,1,2`.
  */
-export async function* csvSamples(stream: Readable, settings: CsvSettings): AsyncGenerator<Float64Array> {
-  const { column, scale } = settings;
-  stream.setEncoding("utf8");
-  let layout: Layout | undefined;
-  let rest = "";
-  let number = 0;
-
-  const samplesOf = (lines: readonly string[]): Float64Array => {
-    const samples = new Float64Array(lines.length);
-    let count = 0;
-    for (const written of lines) {
-      number++;
-      const line = number === 1 ? written.replace(/^\uFEFF/, "").trimEnd() : written.trimEnd();
-      if (line === "" || line.startsWith("#")) continue;
-      if (layout === undefined) {
-        layout = layoutOf(line, column);
-        if (layout.header) continue;
-      }
-      const { separator, index } = layout;
-      const single = index === 0 && !line.includes(separator) && !line.includes('"');
-      const cell = single ? line.trim() : cellsOf(line, separator)[index];
-      if (cell === undefined || cell === "") {
-        throw new VeladisError("not-a-number", {
-          expected: `a sample at line ${number}`,
-          received: cell === undefined ? `${shown(line)}, which has fewer columns` : "an empty cell",
-        });
-      }
-      samples[count++] = sampleOf(cell, number) * scale;
-    }
-    return samples.subarray(0, count);
-  };
-
-  for await (const chunk of stream) {
-    const lines = (rest + chunk).split("\n");
-    rest = lines.pop() as string;
-    const samples = samplesOf(lines);
-    if (samples.length > 0) yield samples;
+function layoutOf(first: readonly string[], { column, written }: CsvSettings): Layout {
+  const cells = first.map((cell) => cell.trim());
+  const isTold = written.headerLine !== undefined;
+  const isHeader = isTold || cells.some((cell) => titleWord.test(cell));
+  const names = isHeader ? cells : cells.map((_, i) => `${i + 1}`);
+  if (column === undefined && cells.length > 1) {
+    throw new VeladisError("missing-fact", {
+      expected: "which of the columns holds the samples, as in --column 2, or --decimal-comma for numbers such as 7,1",
+      received: `${cells.length} columns`,
+      allowed: names,
+    });
   }
-  const last = samplesOf(rest === "" ? [] : [rest]);
-  if (last.length > 0) yield last;
+  const index = column === undefined ? 0 : columnIndex(names, column);
+  if (!isHeader) return { index, first: "sample" };
+  return { index, first: isTold || titleWord.test(cells[index] as string) ? "header" : "unsure" };
+}
+
+/** Whether each word of the first row stands in the second too, so that it is no heading. */
+function hasSameWords(first: readonly string[], second: readonly string[]): boolean {
+  return first.every((cell, i) => !titleWord.test(cell.trim()) || cell === second[i]);
+}
+
+/** Samples in the making, a portion of a file at a time. */
+class SamplePortion {
+  #samples = new Float64Array(1 << 16);
+  #count = 0;
+
+  add(sample: number): void {
+    if (this.#count === this.#samples.length) {
+      const longer = new Float64Array(2 * this.#count);
+      longer.set(this.#samples);
+      this.#samples = longer;
+    }
+    this.#samples[this.#count++] = sample;
+  }
+
+  /** The samples so far, which are then forgotten. */
+  taken(): Float64Array {
+    const taken = this.#samples.slice(0, this.#count);
+    this.#count = 0;
+    return taken;
+  }
+}
+
+/**
+ * The samples of one column of a stream of delimited text, a portion of the file at a time.
+ *
+ * A file may do without a header: its first row is a sample, and counted as one, where no cell of it is a word, or where
+ * each of its words stands in the second row too. Where the sample's cell is a word it is a header. A number beside other
+ * words may be either and is refused; `--header-line 1` says that it is a header.
+ *
+ * @param tell - is told what became of the rows, when all are read
+ * @throws {@link VeladisError} `missing-fact` when the column, or what the first row is, is not told; `not-a-number`, at
+ *   the end, for rows that hold no sample
+ */
+export async function* csvSamples(
+  stream: Readable,
+  settings: CsvSettings,
+  tell: (told: SamplesTold) => void,
+): AsyncGenerator<Float64Array> {
+  const { file, written, scale } = settings;
+  const { decimalComma } = written;
+  const bad = new BadRows();
+  const portion = new SamplePortion();
+  let layout: Layout = { index: 0, first: "header" };
+  let header: readonly string[] = [];
+  let read = 0;
+
+  const take = (cells: readonly string[], line: number): void => {
+    const cell = cells[layout.index] as string;
+    const value = !decimalComma && plainNumeral.test(cell) ? Number(cell) : levelCell(cell, decimalComma);
+    if (typeof value === "object") bad.add(line, value);
+    else if (!Number.isFinite(value * scale)) bad.add(line, { what: shown(cell), never: "over range" });
+    else {
+      portion.add(value * scale);
+      read++;
+    }
+  };
+  const unsure = () =>
+    new VeladisError("missing-fact", {
+      expected: "--header-line 1 to say that the first row is the header",
+      received: `${shown(header[layout.index])} beside words in the first row of ${file}`,
+    });
+  const reading = readDelimited(stream, file, written, {
+    header(cells) {
+      header = cells;
+      layout = layoutOf(cells, settings);
+      if (layout.first === "sample") take(cells, 1);
+    },
+    row(cells, _, line) {
+      if (layout.first === "unsure") {
+        if (!hasSameWords(header, cells)) throw unsure();
+        layout = { index: layout.index, first: "sample" };
+        take(header, 1);
+      }
+      take(cells, line);
+    },
+    refused: (error, _, line) => bad.add(line, unreadRow(error)),
+  });
+  let step = await reading.next();
+  for (;;) {
+    const samples = portion.taken();
+    // what comes behind a row without a sample stands at another time
+    if (samples.length > 0 && bad.rows === 0) yield samples;
+    if (step.done) break;
+    step = await reading.next();
+  }
+  if (layout.first === "unsure") throw unsure();
+  const more = layout.first === "sample" ? 1 : 0;
+  const account = { ...step.value, rowsIn: step.value.rowsIn + more, rows: step.value.rows + more };
+  const counts = { answered: read, refused: bad.rows };
+  const { in: all } = wholeAccount(account, counts);
+  bad.check({
+    what: "a sample",
+    file,
+    all,
+    decimalComma,
+    skipBad: { cannot: SPACED },
+    overRange: "over range is a signal beyond what can be read: the record is clipped",
+  });
+  tell({ account, counts });
 }

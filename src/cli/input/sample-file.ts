@@ -2,7 +2,9 @@ import { stat } from "node:fs/promises";
 import { extname } from "node:path";
 import type { Readable } from "node:stream";
 import { parseNumeral, shown, unknownOption, VeladisError } from "../../core/index";
-import { csvSamples } from "./csv-samples";
+import { accountText } from "../delimited/account-text";
+import type { WrittenAs } from "../delimited/written-as";
+import { csvSamples, type SamplesTold } from "./csv-samples";
 import type { Io } from "./io";
 import { openFile } from "./open-file";
 import { checkSize, findRawFormat, type RawFormat, rawFormats, rawSamples } from "./raw-samples";
@@ -14,6 +16,7 @@ export interface FileOptions {
   readonly format: string | undefined;
   readonly endian: "little" | "big";
   readonly scale: string | undefined;
+  readonly written: WrittenAs;
 }
 
 /** A file of samples, or what is piped in. */
@@ -25,6 +28,8 @@ export interface SampleFile {
   /** Bytes read so far. */
   bytesRead(): number;
   readonly chunks: AsyncGenerator<Float64Array>;
+  /** What became of the rows, for standard error, when all are read; nothing where there are no rows. */
+  account(json: boolean): string;
 }
 
 function formatOf({ file, format }: FileOptions): RawFormat | "csv" {
@@ -66,7 +71,7 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
  *   `length-mismatch` for a raw file that is no whole number of samples
  */
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
-  const { file, column } = options;
+  const { file, column, written } = options;
   const format = formatOf(options);
   const littleEndian = options.endian === "little";
   const scale = scaleOf(options.scale, format);
@@ -79,11 +84,18 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
   }
   const size = file === undefined ? undefined : (await stat(file)).size;
   if (format !== "csv" && size !== undefined) checkSize(size, format);
+  const name = file ?? "standard input";
+  let told: SamplesTold | undefined;
   return {
-    name: file ?? "standard input",
+    name,
     size,
+    account: (json) => (told === undefined ? "" : accountText(told.account, told.counts, json)),
     bytesRead: () => stream.bytesRead ?? 0,
     chunks:
-      format === "csv" ? csvSamples(stream, { column, scale }) : rawSamples(stream, { format, littleEndian, scale }),
+      format === "csv"
+        ? csvSamples(stream, { file: name, written, column, scale }, (all) => {
+            told = all;
+          })
+        : rawSamples(stream, { format, littleEndian, scale }),
   };
 }

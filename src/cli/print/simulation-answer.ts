@@ -14,6 +14,9 @@ export interface SimulationAnswer extends Omit<SettingsTold, "longestGap"> {
   readonly file: string;
   /** The levels as they are written, and when the first was. */
   readonly history: { readonly levels: Float64Array; readonly begins?: Moment };
+  /** How the levels were read, as data, and how many rows were left out. */
+  readonly read: object;
+  readonly leftOut: number;
   /** What the levels are written in. */
   readonly from: string;
   readonly simulations: readonly [Simulation, ...Simulation[]];
@@ -24,7 +27,7 @@ export interface SimulationAnswer extends Omit<SettingsTold, "longestGap"> {
 
 /** The answer as text. */
 export function simulationText(answer: SimulationAnswer): string {
-  const { file, history, from, simulations, settings, hasRelay, gaps, isGapGiven } = answer;
+  const { file, history, from, simulations, settings, hasRelay, gaps, isGapGiven, leftOut } = answer;
   const [first, ...more] = simulations;
   const { levels, begins } = history;
   const { rules } = first.logic;
@@ -35,6 +38,7 @@ export function simulationText(answer: SimulationAnswer): string {
   const longestGap = gaps === undefined ? "none: evenly spaced" : longestText(gaps, isGapGiven);
   return (
     `${file}: ${levels.length} levels over ${significant(time, 4)} s${begins ? ` from ${clockTime(begins, 0)}` : ""}, ` +
+    (leftOut === 0 ? "" : `${leftOut} ${leftOut === 1 ? "row" : "rows"} left out, `) +
     `highest ${significant(highest, 3)} ${from}\n` +
     `threshold ${significant(rules.threshold.value, 4)} ${rules.type}, clears below ${significant(rules.reset.value, 4)}, ` +
     `${settings.latching ? "latching" : "non-latching"}, on-delay starts over ${settings.timerResets}\n\n` +
@@ -50,13 +54,14 @@ export function simulationText(answer: SimulationAnswer): string {
 
 /** The answer for one delay as data. */
 export function simulationData(answer: SimulationAnswer, simulation: Simulation): object {
-  const { file, history, from, settings, commands, hasRelay, hasSensorFault, gaps } = answer;
+  const { file, history, from, settings, commands, hasRelay, hasSensorFault, gaps, read } = answer;
   const { logic, onDelay, events, status, unmasked } = simulation;
   const { begins } = history;
   const { time, state, output, coil, contact } = status;
   const { threshold, reset } = logic.rules;
   return {
     ...{ file, levels: history.levels.length, from, ...(begins && { begins: clockTime(begins, 0) }) },
+    read,
     ...{ onDelay, threshold, reset, settings: { ...settings, onDelay } },
     notGiven: [...(hasRelay ? [] : ["relay"]), ...(hasSensorFault ? [] : ["sensor-fault"])],
     commands,

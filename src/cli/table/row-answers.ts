@@ -1,6 +1,6 @@
-import { shown, VeladisError } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
 import type { Scheme } from "../../severity/index";
+import { requireNewTitles } from "../delimited/new-titles";
 import { assumedWords } from "../print/assumed-words";
 import { type RowConverters, rowConverters } from "./row-converters";
 import { type RowJudge, rowJudges } from "./row-judge";
@@ -48,18 +48,13 @@ export interface RowAnswers {
 }
 
 /** The titles of the columns that are added; refused when the table has one of them already. */
-function titlesFor(header: readonly string[], settings: TableSettings): string[] {
+function titlesFor(header: readonly string[], settings: TableSettings): readonly string[] {
   const titles = [
     ...settings.targets.map((target) => readingType(target)),
     ...(judges(settings) ? ["zone", "worst", "scheme", "limits"] : []),
     "assumed",
   ];
-  const twice = titles.find((title, i) => header.includes(title) || titles.indexOf(title) !== i);
-  if (twice === undefined) return titles;
-  throw new VeladisError("syntax", {
-    expected: "a table without the columns that are added, and each added once",
-    received: `a second column ${shown(twice)}`,
-  });
+  return requireNewTitles(header, titles);
 }
 
 /** What is compiled for rows that say the same but for the value. */

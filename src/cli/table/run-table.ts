@@ -2,6 +2,7 @@ import { stat } from "node:fs/promises";
 import { VeladisError } from "../../core/index";
 import { wholeAccount } from "../delimited/account-text";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
+import { toldOf } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { namedScheme } from "../options/named-scheme";
@@ -21,11 +22,11 @@ const MOST_REASONS = 10;
 
 /** Refuses what is told of delimited text where there is none. */
 function requireDelimited({ written }: TableSettings): void {
-  const { decimalComma: _, ...told } = written;
-  if (Object.keys(told).length === 0) return;
+  const told = toldOf({ ...written, decimalComma: false });
+  if (told.length === 0) return;
   throw new VeladisError("unknown-option", {
     expected: "a file of delimited text, for the options that say how one is written",
-    received: "Parquet",
+    received: `${told.join(" ")}, and Parquet`,
   });
 }
 

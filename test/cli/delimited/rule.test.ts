@@ -241,7 +241,7 @@ describe("7. rows and blank lines", () => {
 
 describe("9. long rows", () => {
   it("a row beyond a megabyte stops the run, with its line", async () => {
-    const long = "x".repeat((1 << 20) + 1);
+    const long = "x".repeat((1 << 20) + 8);
     for (const content of [`a,b\n1,2\n${long},1\n`, `a,b\n1,2\n"${long}`, `a,b\n1,2\n${long}`]) {
       expect(await refusal(content)).toContain("expected rows of at most 1048576 bytes, at line 3 of file.csv");
     }

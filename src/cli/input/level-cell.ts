@@ -1,0 +1,36 @@
+import { plainNumeral, shown } from "../../core/index";
+
+/** What stands in a row in the place of what was to be read. */
+export interface Unread {
+  /** In words, for the count: `empty`, `"N/A"`. */
+  readonly what: string;
+  /** Why such a row may not be left out. */
+  readonly never?: NeverLeftOut;
+  /** What would have been right, where that is more than the row's. */
+  readonly expected?: string;
+}
+
+/** Why a row may not be left out: the level was beyond the range, or the number is there and written otherwise. */
+export type NeverLeftOut = "over range" | "decimals";
+
+const overRange = /^(?:\+?(?:[o0]\.?l\.?|ovl|over|over[ -]?(?:load|range|flow)|inf(?:inity)?)|>.*)$/i;
+const otherwiseWritten = { comma: /^[+-]?\d*\.\d+$/, point: /^[+-]?\d*,\d+$/ } as const;
+
+/** What is told of a text at most. */
+const LONGEST = 24;
+
+/** A text as it is told: in quotes, cut. */
+export function told(text: string): string {
+  return text === "" ? "empty" : shown(text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
+}
+
+/** The number that a cell says, or what stands there instead. */
+export function levelCell(cell: string, decimalComma: boolean): number | Unread {
+  const text = cell.trim();
+  const pointed = decimalComma ? (text.includes(".") ? "" : text.replace(",", ".")) : text;
+  const value = plainNumeral.test(pointed) ? Number(pointed) : Number.NaN;
+  if (Number.isFinite(value)) return value;
+  if (value === Number.POSITIVE_INFINITY || overRange.test(text)) return { what: told(text), never: "over range" };
+  if (otherwiseWritten[decimalComma ? "comma" : "point"].test(text)) return { what: told(text), never: "decimals" };
+  return { what: told(text) };
+}

@@ -1,0 +1,72 @@
+import type { Readable } from "node:stream";
+import { VeladisError } from "../../core/index";
+import { type RowCounts, wholeAccount } from "../delimited/account-text";
+import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
+import type { WrittenAs } from "../delimited/written-as";
+import { BadRows, type LeftOut, type RowsWanted } from "./bad-rows";
+import type { Unread } from "./level-cell";
+
+/** How the rows of a series are read. */
+export interface SeriesSettings {
+  /** What the file is called. */
+  readonly file: string;
+  readonly written: WrittenAs;
+  readonly skipBad: RowsWanted["skipBad"];
+}
+
+/** What a row says, taken where it is read. */
+export interface SeriesVisitor extends Pick<RowsWanted, "what" | "overRange"> {
+  header(cells: readonly string[]): void;
+  /** What stands there in the place of what was to be read; undefined where it was. */
+  row(cells: readonly string[], line: number): Unread | undefined;
+}
+
+/** How many rows were read, and which were left out. */
+export interface SeriesRows {
+  readonly account: RowAccount;
+  readonly counts: RowCounts;
+  readonly leftOut?: LeftOut;
+}
+
+/** What the reader refused as no row. */
+export function unreadRow(error: VeladisError): Unread {
+  return { what: error.code === "length-mismatch" ? "ragged" : "no row of the table" };
+}
+
+/**
+ * Shows each row of a series to a visitor.
+ *
+ * @throws {@link VeladisError} `not-a-number` for rows that say nothing, all told together; `missing-fact` for no rows;
+ *   and all of {@link readDelimited}
+ */
+export async function readSeries(
+  stream: Readable,
+  settings: SeriesSettings,
+  visitor: SeriesVisitor,
+): Promise<SeriesRows> {
+  const { file, written, skipBad } = settings;
+  const { what, overRange } = visitor;
+  const bad = new BadRows();
+  let read = 0;
+  const reading = readDelimited(stream, file, written, {
+    header: (cells) => visitor.header(cells),
+    row: (cells, _, line) => {
+      const unread = visitor.row(cells, line);
+      if (unread === undefined) read++;
+      else bad.add(line, unread);
+    },
+    refused: (error, _, line) => bad.add(line, unreadRow(error)),
+  });
+  const account = await accountOf(reading);
+  const counts = { answered: read, refused: bad.rows };
+  const { in: all } = wholeAccount(account, counts);
+  bad.check({ what, file, all, decimalComma: written.decimalComma, skipBad, overRange });
+  if (read === 0) {
+    throw new VeladisError("missing-fact", {
+      expected: `${what} in a row below the header of ${file}`,
+      received: "none",
+    });
+  }
+  const leftOut = bad.leftOut();
+  return { account, counts, ...(leftOut !== undefined && { leftOut }) };
+}

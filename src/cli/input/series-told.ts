@@ -1,0 +1,43 @@
+import { accountText, type RowCounts, wholeAccount } from "../delimited/account-text";
+import type { RowAccount } from "../delimited/read-delimited";
+import { type LeftOut, leftOutText } from "./bad-rows";
+import { linesText, type RowLines, rowsText } from "./row-lines";
+import type { TimesTold } from "./time-column";
+
+/** What is told of how a series was read, beside its numbers. */
+export interface SeriesTold {
+  readonly account: RowAccount;
+  readonly counts: RowCounts;
+  readonly leftOut?: LeftOut;
+  /** Cells that say over range, taken as sensor faults. */
+  readonly overRange?: RowLines;
+  readonly times?: TimesTold;
+}
+
+function timesText({ as, clock, provedBy, equal }: TimesTold): string {
+  const how = provedBy === undefined ? "" : `, since line ${provedBy} admits no other order`;
+  const isPlain = as === "seconds" || as === "dates";
+  return (
+    (isPlain ? "" : `times: ${as}${how}; the first is ${clock}\n`) +
+    (equal.rows === 0 ? "" : `times: ${rowsText(equal.rows)} at the time of the row above (${linesText(equal)})\n`)
+  );
+}
+
+/** The same for standard error: the account, and lines for a person about what is out of the ordinary. */
+export function seriesText({ account, counts, leftOut, overRange, times }: SeriesTold, json: boolean): string {
+  const rows = accountText(account, counts, json);
+  if (json) return rows;
+  const over =
+    overRange && `over range: ${rowsText(overRange.rows)} taken as a sensor fault (${linesText(overRange)})\n`;
+  return rows + leftOutText(leftOut) + (over ?? "") + (times === undefined ? "" : timesText(times));
+}
+
+/** The same as data. */
+export function seriesData({ account, counts, leftOut, overRange, times }: SeriesTold): object {
+  return {
+    rows: wholeAccount(account, counts),
+    ...(leftOut && { leftOut }),
+    ...(overRange && { overRange }),
+    ...(times && { times }),
+  };
+}
