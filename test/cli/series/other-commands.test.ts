@@ -64,7 +64,9 @@ describe("setpoints from a file", () => {
   });
 
   it("reads times for --start-up alone, as they were told to be written", async () => {
-    const args = setpoints("time;level\n03/04/2026 10:00:00;9\n03/04/2026 10:01:00;2\n03/04/2026 10:02:00;2.2\n03/04/2026 10:03:00;2.1\n");
+    const args = setpoints(
+      "time;level\n03/04/2026 10:00:00;9\n03/04/2026 10:01:00;2\n03/04/2026 10:02:00;2.2\n03/04/2026 10:03:00;2.1\n",
+    );
     expect((await data(args)).statistics.count).toBe(4);
     expect(await refused([...args, "--start-up", "60"])).toContain("--times day-first or --times month-first");
     const { statistics, read } = await data([...args, "--start-up", "60", "--times", "day-first"]);

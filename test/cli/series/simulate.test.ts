@@ -147,7 +147,7 @@ describe("cells that are no level", () => {
         'without: line 3 "N/A", line 4 empty, line 6 "n.a.", line 7 "N/A"',
     );
     const many = `time,level\n${Array.from({ length: 25 }, (_, i) => `${i},x`).join("\n")}\n`;
-    expect(await refused([], many)).toMatch(/25 of 5 rows without: line 2 "x",.* line 11 "x", and 15 more$/);
+    expect(await refused([], many)).toMatch(/25 of 25 rows without: line 2 "x",.* line 11 "x", and 15 more $/);
   });
 
   it("are left out by --skip-bad, told by kind and count", async () => {
@@ -214,6 +214,14 @@ describe("rows and files", () => {
     const csv = "time,level\n0,3\n1\n2,13,5\n3,13\n6,3\n";
     expect(await refused([], csv)).toContain("2 of 5 rows without: line 3 ragged, line 4 ragged");
     expect(await trips(["--skip-bad"], csv)).toEqual([5]);
+  });
+
+  it("a row that may be a remark is refused, with the options that settle it", async () => {
+    const csv = "time,level\n0,3\n#1,13\n6,3\n";
+    const err = await refused([], csv);
+    expect(err).toContain("1 of 3 rows without: line 3 no row of the table");
+    expect(err).toContain('--remarks "#"');
+    expect((await simulated(["--remarks", "#"], csv)).read.rows).toMatchObject({ answered: 2, skipped: { remarks: 1 } });
   });
 
   it("a torn last row is told", async () => {
