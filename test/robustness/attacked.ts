@@ -85,21 +85,27 @@ function faultsOf(name: string, { code, out, err, took }: Ended, { rowsIn }: Hos
   return faults;
 }
 
-/**
- * Gives a file to every command that reads such.
- *
- * @returns what is wrong, each with the command's name
- */
-export async function attacked(file: HostileFile, folder: string): Promise<string[]> {
+/** What came of a hostile file. */
+export interface Attack {
+  /** What is wrong, each with the command's name. */
+  readonly faults: readonly string[];
+  /** Milliseconds of the command that took longest. */
+  readonly longest: number;
+}
+
+/** Gives a file to every command that reads such. */
+export async function attacked(file: HostileFile, folder: string): Promise<Attack> {
   // a command that refused may still read a little: it finds no other file in that place
   const path = join(folder, `${randomUUID()}${file.ending}`);
   const out = join(folder, "out.csv");
   writeFileSync(path, file.content);
   const faults: string[] = [];
+  let longest = 0;
   for (const [name, args] of Object.entries(commandsFor(file, path, out))) {
     writeFileSync(out, "previous");
     try {
       const end = await ended(args);
+      longest = Math.max(longest, end.took);
       const own = faultsOf(name, end, file);
       const kept = existsSync(out) && readFileSync(out, "utf8") === "previous";
       if (name === "table --out" && kept !== (accountIn(end.err) === undefined && end.code === 2)) {
@@ -111,5 +117,5 @@ export async function attacked(file: HostileFile, folder: string): Promise<strin
     }
   }
   for (const one of [path, out]) rmSync(one, { force: true });
-  return faults;
+  return { faults, longest };
 }

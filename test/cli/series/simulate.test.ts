@@ -221,7 +221,10 @@ describe("rows and files", () => {
     const err = await refused([], csv);
     expect(err).toContain("1 of 3 rows without: line 3 no row of the table");
     expect(err).toContain('--remarks "#"');
-    expect((await simulated(["--remarks", "#"], csv)).read.rows).toMatchObject({ answered: 2, skipped: { remarks: 1 } });
+    expect((await simulated(["--remarks", "#"], csv)).read.rows).toMatchObject({
+      answered: 2,
+      skipped: { remarks: 1 },
+    });
   });
 
   it("a torn last row is told", async () => {
