@@ -160,6 +160,6 @@ describe("the clock of a history", () => {
 
   it("is one for all rows", async () => {
     const { err } = await veladis(settings, rows("2026-03-04 11:00:00", "5000000000"));
-    expect(err).toContain("a time written as the first one, a date and time, at line 3");
+    expect(err).toContain('times written as the first one, "2026-03-04 11:00:00" at line 2');
   });
 });

@@ -54,6 +54,16 @@ const unsaid = file("samples.dat", new Uint8Array(8));
 const json = file("scheme.json", "{ not json");
 const readings = file("readings.csv", "value,unit,speed,machine\n4.1,mm/s,1500,pump 90 kW 1490 r/min\n4,mm/s,1490\n");
 const mixed = file("mixed.csv", "time,level\n2026-03-04 11:59:30,2\n5,2\n");
+const unreal = file("unreal.csv", "time,level\n2026-02-30 12:00:00,2\n");
+const short = file("short.csv", "time,level\n04/03/26 12:00:00,2\n");
+const either = file("either.csv", "time,level\n03/04/2026 12:00:00,2\n");
+const both = file("both.csv", "time,level\n13/04/2026,2\n04/13/2026,2\n");
+const serial = file("serial.csv", "time,level\n46085.5,2\n46085.75,2\n");
+const digits = file("digits.csv", "time,level\n20260304120000,2\n");
+const over = file("over.csv", "time,level\n0,OL\n1,N/A\n2,\n3\n");
+const commas = file("commas.csv", "time;level\n0;7,1\n");
+const hole = file("hole.csv", "level\n2\n\n2\n");
+const numbered = file("numbered.csv", "time,1,2\n0,2,3\n");
 const comma = file("comma.csv", "value;speed\n4.1;1500\n");
 const twice = file("twice.csv", "value,value\n4.1,5\n");
 const headless = file("headless.csv", "4.1,5\n4.2,5\n");
@@ -135,6 +145,11 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1|--file|${levels}|--off-delay|soon`], [`${simulate}|--delay|1|--file|${levels}|--inhibit|soon`], [`${simulate}|--delay|1|--file|${levels}|--relay|normally open`],
   [`${simulate}|--delay|,|--file|${levels}`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|long`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|0`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|5|--every|1`],
   [`${simulate}|--delay|1|--file|${mixed}`],
+  // times and bad cells of a series
+  [`${simulate}|--delay|1|--file|${unreal}`], [`${simulate}|--delay|1|--file|${short}`], [`${simulate}|--delay|1|--file|${either}`], [`${simulate}|--delay|1|--file|${both}`], [`${simulate}|--delay|1|--file|${serial}`], [`${simulate}|--delay|1|--file|${digits}`],
+  [`${simulate}|--delay|1|--file|${serial}|--times|day-first`], [`${simulate}|--delay|1|--file|${over}`], [`${simulate}|--delay|1|--file|${over}|--skip-bad`], [`${simulate}|--delay|1|--file|${commas}`], [`${simulate}|--delay|1|--file|${commas}|--decimal-comma|--separator|comma`],
+  [`${simulate}|--delay|1|--file|${dotted}|--skip-bad`], [`${simulate}|--delay|1|--file|${hole}|--every|1|--column|1`], [`${simulate}|--delay|1|--file|${hole}|--every|1|--skip-bad`], [`${simulate}|--delay|1|--file|${hole}|--every|1|--times|seconds`],
+  [`setpoints --file|${over}|--from|mm/s rms`], [`setpoints --file|${over}|--from|mm/s rms|--times|seconds`], [`${overall}|${numbered}|--column|2`], [`${overall}|${commas}|--column|level`],
   // plan
   ["plan"], ["plan --latching"], ["plan --latching|--threshold|9 mm/s rms"], ["plan --latching|--threshold|9 mm/s rms|--hysteresis|8 %"], ["plan --latching|--threshold|9 mm/s rms|--hysteresis|8 %|--delay|soon"], [plan], [`${plan}|--off-delay|soon`],
   [`${plan}|--shaker|10 Hz`], [`${plan}|--shaker|10 Hz to 1 kHz|--force|strong`], [`${plan}|--shaker|10 Hz to 1 kHz|--load|heavy`],

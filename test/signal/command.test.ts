@@ -72,7 +72,7 @@ interface Page {
 
 async function page(args: readonly string[], piped?: string | Buffer | readonly Buffer[]): Promise<Page> {
   const { out, err, code } = await command([...args, "--json"], piped);
-  expect(err).toBe("");
+  expect(err).toMatch(/^$|^\{"rows":.*\}\n$/);
   expect(code).toBe(0);
   expect(out.trim().split("\n").length).toBe(1);
   return JSON.parse(out) as Page;
@@ -253,8 +253,8 @@ describe("refused, with a reason", () => {
     ["NaN in a CSV file", [file("nan.csv", "a\n1\nNaN\n2\n"), ...basic], /line 3/],
     ["NaN first in a CSV file", [file("first.csv", "NaN\n1\n2\n"), ...basic], /line 1/],
     ["a decimal comma", [file("comma.csv", "a;b\n1,5;2\n"), ...basic, "--column", "1"], /comma/],
-    ["an empty cell", [file("hole.csv", "a,b\n1,2\n3,\n"), ...basic, "--column", "b"], /line 3[\s\S]*empty cell/],
-    ["a short row", [file("short.csv", "a,b\n1,2\n3\n"), ...basic, "--column", "b"], /line 3[\s\S]*fewer columns/],
+    ["an empty cell", [file("hole.csv", "a,b\n1,2\n3,\n"), ...basic, "--column", "b"], /line 3 empty/],
+    ["a short row", [file("short.csv", "a,b\n1,2\n3\n"), ...basic, "--column", "b"], /line 3 ragged/],
     ["several columns and none named", [file("cols.csv", "t,a\n1,2\n"), ...basic], /which of the columns/],
     ["a column that is not there", [file("cols2.csv", "t,a\n1,2\n"), ...basic, "--column", "b"], /t, a/],
     [
@@ -264,7 +264,7 @@ describe("refused, with a reason", () => {
     ],
     ["whole numbers without their size", [file("int.i16", bytesOf([1, 2], "Int16")), ...basic], /one count/],
     ["a scale of zero", [good, ...basic, "--scale", "0"], /not zero/],
-    ["an empty file", [empty, ...basic], /0 samples/],
+    ["an empty file", [empty, ...basic], /a header line, and rows below it/],
     ["one sample", [file("one-sample.csv", "1\n"), ...basic], /one sample/],
     ["a dead channel", [file("dead.csv", csv(new Float64Array(99).fill(0.5))), ...basic], /dead or disconnected/],
     ["a band above half the rate", [good, ...basic, "--band", "10-2561"], /half the sampling rate/],

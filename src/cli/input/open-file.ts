@@ -14,6 +14,8 @@ class FileStream extends Readable {
     private readonly file: PlainFile,
   ) {
     super({ highWaterMark: PORTION });
+    // whoever reads is told; that nobody reads any more is no fault
+    this.on("error", () => undefined);
   }
 
   override _read(): void {

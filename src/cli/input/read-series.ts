@@ -28,9 +28,9 @@ export interface SeriesRows {
   readonly leftOut?: LeftOut;
 }
 
-/** What the reader refused as no row. */
-export function unreadRow(error: VeladisError): Unread {
-  return { what: error.code === "length-mismatch" ? "ragged" : "no row of the table" };
+/** What the reader refused as no row; a ragged one needs no more words. */
+export function unreadRow({ code, expected }: VeladisError): Unread {
+  return code === "length-mismatch" ? { what: "ragged" } : { what: "no row of the table", expected };
 }
 
 /**

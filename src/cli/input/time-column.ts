@@ -99,16 +99,13 @@ export class TimeColumn {
   }
 
   /**
-   * All times, when the last is taken.
+   * All times, when the last of one or more is taken.
    *
-   * @throws {@link VeladisError} `syntax` for times that are not written alike, `missing-fact` for none and for those
-   *   that may mean two things, `out-of-range` for times that fall
+   * @throws {@link VeladisError} `syntax` for times that are not written alike, `missing-fact` for those that may mean two
+   *   things, `out-of-range` for times that fall
    */
   read(): ReadTimes {
-    const first = this.#first;
-    if (first === undefined) {
-      throw new VeladisError("missing-fact", { expected: "a row with a time", received: "none" });
-    }
+    const first = this.#first as CellAt & CellTime;
     if (this.#other !== undefined) {
       throw new VeladisError("syntax", {
         expected: `times written as the first one, ${cellText(first)}`,

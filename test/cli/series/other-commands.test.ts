@@ -49,7 +49,7 @@ describe("setpoints from a file", () => {
 
   it("leaves rows out by --skip-bad, and says so on page, sheet and as data", async () => {
     const args = [...setpoints("time,level\n0,2\n1,N/A\n2,2.2\n3,\n4,2.1\n"), "--limits", "4.5 mm/s rms, 7.1 mm/s rms"];
-    expect(await refused(args)).toContain('2 rows without: line 3 "N/A", line 5 empty');
+    expect(await refused(args)).toContain('2 of 5 rows without: line 3 "N/A", line 5 empty');
     const { out, err } = await veladis([...args, "--skip-bad"]);
     expect(out).toContain("baseline of 3 readings, 2 not readable: median 2.100");
     expect(err).toContain('left out: 2 rows: 1 "N/A", 1 empty (lines 3, 5)\n');
@@ -64,11 +64,13 @@ describe("setpoints from a file", () => {
   });
 
   it("reads times for --start-up alone, as they were told to be written", async () => {
-    const args = setpoints("time;level\n03/04/2026 10:00:00;9\n03/04/2026 10:01:00;2\n03/04/2026 10:02:00;2.2\n");
-    expect((await data(args)).statistics.count).toBe(3);
+    const args = setpoints(
+      "time;level\n03/04/2026 10:00:00;9\n03/04/2026 10:01:00;2\n03/04/2026 10:02:00;2.2\n03/04/2026 10:03:00;2.1\n",
+    );
+    expect((await data(args)).statistics.count).toBe(4);
     expect(await refused([...args, "--start-up", "60"])).toContain("--times day-first or --times month-first");
     const { statistics, read } = await data([...args, "--start-up", "60", "--times", "day-first"]);
-    expect(statistics).toMatchObject({ count: 2, excluded: 1 });
+    expect(statistics).toMatchObject({ count: 3, excluded: 1 });
     expect(read.times).toMatchObject({ as: "dates, day first", clock: "2026-04-03 10:00:00" });
     expect(await refused([...args, "--times", "day-first"])).toContain("--start-up");
   });
@@ -85,7 +87,7 @@ describe("check of several levels", () => {
   it("refuses duplicate headings and bad cells, the second left out by --skip-bad", async () => {
     expect(await refused(check, "known,indicated,indicated\n2,2.1,3\n")).toMatch(/2.*3/);
     const csv = "known,indicated\n2,2.1\n5,-\n8,8.1\n10,10.1\n";
-    expect(await refused(check, csv)).toContain('1 row without: line 3 "-"');
+    expect(await refused(check, csv)).toContain('1 of 4 rows without: line 3 "-"');
     const { points, read } = await data([...check, "--skip-bad"], csv);
     expect([points.length, read.leftOut.rows]).toEqual([3, 1]);
     expect((await veladis([...check, "--skip-bad"], csv)).out).toContain('left out: 1 row: 1 "-" (line 3)\n');
@@ -133,7 +135,7 @@ describe("samples for overall", () => {
   it("rows that hold no sample are refused together; none can be left out", async () => {
     const holed = ["a,b", ...samples.map((one, i) => (i % 90 === 5 ? `${i},` : `${i},${one}`)), "7"].join("\n");
     const err = await refused([...overall, "--column", "b"], `${holed}\n`);
-    expect(err).toContain("4 rows without: line 7 empty, line 97 empty, line 187 empty, line 202 ragged");
+    expect(err).toContain("4 of 201 rows without: line 7 empty, line 97 empty, line 187 empty, line 202 ragged");
     expect(err).toContain("samples are evenly spaced");
     expect(await refused([...overall, "--skip-bad"], bare)).toContain("unknown-option");
   });

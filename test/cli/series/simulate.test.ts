@@ -40,9 +40,9 @@ describe("decimal commas under a header with a comma", () => {
   it("and without --decimal-comma the option is named", async () => {
     const err = await refused([], `time;level, g rms\n${rows}`);
     expect(err).toContain("--decimal-comma for 7,1");
-    expect(err).toContain('5 rows without: line 2 "3,2", line 3 "12,1"');
+    expect(err).toContain('5 of 5 rows without: line 2 "3,2", line 3 "12,1"');
     // such a row holds a level, so that it is not left out
-    expect(await refused(["--skip-bad"], `time;level, g rms\n${rows}`)).toContain("5 rows without");
+    expect(await refused(["--skip-bad"], `time;level, g rms\n${rows}`)).toContain("5 of 5 rows without");
   });
 
   it("a point is refused where commas were told", async () => {
@@ -69,7 +69,7 @@ describe("times", () => {
   it("30 February is no 1 March", async () => {
     const csv = "time,level\n2026-02-28 10:00:00,3\n2026-02-30 10:00:00,3\n";
     const err = await refused([], csv);
-    expect(err).toContain('1 row without: line 3 time "2026-02-30 10:00:00"');
+    expect(err).toContain('1 of 2 rows without: line 3 time "2026-02-30 10:00:00"');
     expect(err).toContain("a day of the calendar");
   });
 
@@ -143,18 +143,18 @@ describe("cells that are no level", () => {
 
   it("are refused together, with count and lines", async () => {
     expect(await refused([], csv)).toContain(
-      "expected: a time and a level in each row of standard input; --skip-bad leaves such rows out received: 4 rows " +
+      "expected: a time and a level in each row of standard input; --skip-bad leaves such rows out received: 4 of 7 rows " +
         'without: line 3 "N/A", line 4 empty, line 6 "n.a.", line 7 "N/A"',
     );
     const many = `time,level\n${Array.from({ length: 25 }, (_, i) => `${i},x`).join("\n")}\n`;
-    expect(await refused([], many)).toMatch(/25 rows without: line 2 "x",.* line 11 "x", and 15 more$/);
+    expect(await refused([], many)).toMatch(/25 of 25 rows without: line 2 "x",.* line 11 "x", and 15 more $/);
   });
 
   it("are left out by --skip-bad, told by kind and count", async () => {
     const { err, out, code } = await veladis([...gs, "--skip-bad"], csv);
     expect(code).toBe(0);
     expect(err).toContain('left out: 4 rows: 2 "N/A", 1 empty, 1 "n.a." (lines 3, 4, 6, 7)\n');
-    expect(plain(out)).toContain("3 levels over 6 s, 4 rows left out,");
+    expect(plain(out)).toContain("3 levels over 6.000 s, 4 rows left out,");
     const {
       read: { leftOut, rows },
       events,
@@ -191,7 +191,7 @@ describe("cells that are no level", () => {
     async (cell) => {
       const over = `time,level\n0,3\n1,${cell}\n5,3\n`;
       expect(await refused([], over)).toContain("over range is above all that can be read");
-      expect(await refused(["--skip-bad"], over)).toContain(`1 row without: line 3 "${cell}"`);
+      expect(await refused(["--skip-bad"], over)).toContain(`1 of 3 rows without: line 3 "${cell}"`);
       expect(await refused(["--skip-bad", "--sensor-fault", "hold"], over)).toContain("or use --sensor-fault alarm");
     },
   );
@@ -212,8 +212,19 @@ describe("cells that are no level", () => {
 describe("rows and files", () => {
   it("ragged rows are refused with the others", async () => {
     const csv = "time,level\n0,3\n1\n2,13,5\n3,13\n6,3\n";
-    expect(await refused([], csv)).toContain("2 rows without: line 3 ragged, line 4 ragged");
+    expect(await refused([], csv)).toContain("2 of 5 rows without: line 3 ragged, line 4 ragged");
     expect(await trips(["--skip-bad"], csv)).toEqual([5]);
+  });
+
+  it("a row that may be a remark is refused, with the options that settle it", async () => {
+    const csv = "time,level\n0,3\n#1,13\n6,3\n";
+    const err = await refused([], csv);
+    expect(err).toContain("1 of 3 rows without: line 3 no row of the table");
+    expect(err).toContain('--remarks "#"');
+    expect((await simulated(["--remarks", "#"], csv)).read.rows).toMatchObject({
+      answered: 2,
+      skipped: { remarks: 1 },
+    });
   });
 
   it("a torn last row is told", async () => {
@@ -265,23 +276,26 @@ describe("what is read, left out and refused", () => {
         if (kind === 2) return `${i}`;
         return `${i},${cells[random(cells.length)]}`;
       });
-      const csv = `time,level\n${rows.join("\n")}\n`;
-      const { out, err, code } = await veladis([...gs, "--skip-bad", "--json"], csv);
-      const [account, error] = err.split("\n");
-      const isRefused = code === 2;
-      expect(error !== "").toBe(isRefused);
-      const told = JSON.parse(account as string).rows;
+      const csv = `time,level\n${rows.map((row) => `${row}\n`).join("")}`;
       const good = rows.filter((row) => /^\d+,(?:3|12\.5)$/.test(row)).length;
-      expect([csv, told]).toEqual([csv, expect.objectContaining({ answered: good })]);
+      const never = rows.filter((row) => row.endsWith(",1e999")).length;
       const skipped = rows.filter((row) => row === "" || row.startsWith("#")).length;
-      // a last line that is blank is one line end more
-      expect(told.answered + told.refused + skipped).toBe(told.in);
-      if (isRefused) continue;
-      const {
-        levels,
-        read: { leftOut },
-      } = JSON.parse(out);
-      expect([levels, leftOut?.rows ?? 0]).toEqual([told.answered, told.refused]);
+      const { out, err, code } = await veladis([...gs, "--skip-bad", "--json"], csv);
+      if (never > 0 || good === 0) {
+        const received = never > 0 ? `${never} of ${rows.length} row` : "none";
+        const said = code === 2 ? JSON.parse(err).error.received : err;
+        expect([csv, out, said]).toEqual([csv, "", expect.stringContaining(received)]);
+        continue;
+      }
+      const { levels, read } = JSON.parse(out);
+      const refused = rows.length - skipped - good;
+      expect([csv, JSON.parse(err).rows]).toEqual([csv, read.rows]);
+      expect([csv, read.rows]).toEqual([csv, expect.objectContaining({ in: rows.length, answered: good, refused })]);
+      expect([levels, read.leftOut?.rows ?? 0, read.rows.skipped.blank + read.rows.skipped.remarks]).toEqual([
+        good,
+        refused,
+        skipped,
+      ]);
     }
   });
 });
