@@ -173,7 +173,9 @@ describe("a column of CSV", () => {
         "",
       ]);
       for (const line of [3, 4, 5]) expect(err).toContain(`line ${line}: `);
-      expect(err).toMatch(/2 rows converted, 3 refused; assumed: g pk \(sine\)\n$/);
+      expect(err).toMatch(
+        /2 rows converted, 3 refused; assumed: g pk \(sine\)\nrows: 5 in = 2 answered \+ 3 refused \+ 0 skipped; separator: comma\n$/,
+      );
       expect(code).toBe(2);
     }
   });
@@ -203,9 +205,86 @@ describe("a column of CSV", () => {
   it("takes quotes, semicolons, tabs, a byte order mark and Windows line ends", async () => {
     const args = ["--column", "level", "--from", "mm/s rms", "--to", "in/s rms"];
     expect((await veladis(args, '\uFEFF"level";"where"\r\n25.4;"a;b"\r\n')).out).toBe(
-      '"level";"where",in/s rms\n25.4;"a;b",1\n',
+      '\uFEFF"level";"where";in/s rms\r\n25.4;"a;b";1\r\n',
     );
-    expect((await veladis(args, "where\tlevel\nx\t25.4\n")).out).toContain("25.4");
+    expect((await veladis(args, "where\tlevel\nx\t25.4\n")).out).toBe("where\tlevel\tin/s rms\nx\t25.4\t1\n");
+    expect((await veladis(args, "where|level\nx|25.4\n")).out).toBe("where|level|in/s rms\nx|25.4|1\n");
+  });
+
+  const told = ["--column", "level", "--from", "mm/s rms", "--to", "in/s rms"];
+
+  it("keeps UTF-16 and Latin-1", async () => {
+    const text = "level;ort\r\n25.4;Lüfter\r\n";
+    const answer = "level;ort;in/s rms\r\n25.4;Lüfter;1\r\n";
+    const wide = await veladis(told, [Buffer.from(`\ufeff${text}`, "utf16le")]);
+    expect(wide.bytes).toEqual(Buffer.from(`\ufeff${answer}`, "utf16le"));
+    const narrow = await veladis([...told, "--encoding", "latin-1"], [Buffer.from(text, "latin1")]);
+    expect(narrow.bytes).toEqual(Buffer.from(answer, "latin1"));
+    const untold = await veladis(told, [Buffer.from(text, "latin1")]);
+    expect(untold).toMatchObject({ code: 2, out: "", err: expect.stringContaining("--encoding latin-1") });
+  });
+
+  it("refuses ragged rows, so that what is added never stands in another column", async () => {
+    const { out, err, code } = await veladis(told, "level,note\n25.4,a\n25.4,a,6\n25.4\n# remark\n#1,2\n50.8,b\n");
+    expect(out).toBe("level,note,in/s rms\n25.4,a,1\n#1,2,\n50.8,b,2\n");
+    expect(err.match(/line \d: [a-z-]+/g)).toEqual([
+      "line 3: length-mismatch",
+      "line 4: length-mismatch",
+      "line 6: syntax",
+    ]);
+    expect(err).toContain("rows: 6 in = 2 answered + 3 refused + 1 skipped (1 remark); separator: comma\n");
+    expect(code).toBe(2);
+  });
+
+  it("a missing cell is refused, as is an empty one", async () => {
+    const { out, err } = await veladis([...told, "--column", "2"], "a,level\nx\nx,\nx,25.4\n");
+    expect(out).toBe("a,level,in/s rms\nx,,\nx,25.4,1\n");
+    expect(err).toMatch(/line 2: length-mismatch[\s\S]*line 3: not-a-number/);
+  });
+
+  it("a decimal comma is refused, or told and kept", async () => {
+    const { out, err } = await veladis(told, "level;ort\n50,8;a\n");
+    expect(out).toBe("level;ort;in/s rms\n50,8;a;\n");
+    expect(err).toContain("(--decimal-comma where a comma stands for them)");
+    const comma = [...told, "--decimal-comma"];
+    expect((await veladis(comma, "level;ort\n6,35;a\n6.35;a\n")).out).toBe(
+      "level;ort;in/s rms\n6,35;a;0,25\n6.35;a;\n",
+    );
+    expect((await veladis(comma, "level\n6,35\n")).out).toBe("level;in/s rms\n6,35;0,25\n");
+  });
+
+  it("keeps the lines above the header; refuses a title that is there, and a heading that stands twice", async () => {
+    expect((await veladis([...told, "--header-line", "3"], "sep=;\nx\nlevel;a\n25.4;b\n")).out).toBe(
+      "sep=;\nx\nlevel;a;in/s rms\n25.4;b;1\n",
+    );
+    expect((await veladis(told, "level, in/s rms\n25.4,1\n")).err).toContain('a second column "in/s rms"');
+    expect((await veladis(told, "level,level\n25.4,1\n")).err).toContain("by its number, 1 or 2");
+  });
+
+  it("without quotes a single cell that holds the separator cannot be kept, and is refused", async () => {
+    const plain = ["--quotes", "none", "--separator", "none", "--decimal-comma"];
+    const { out, err, code } = await veladis([...told.with(1, "1"), ...plain], 'level\n25,4\n1;"2\n');
+    expect(out).toBe("level;in/s rms\n25,4;1\n");
+    expect([code, err]).toEqual([2, expect.stringContaining("1 rows converted, 1 refused")]);
+  });
+
+  it("as JSON: the account is an object on standard error", async () => {
+    const { out, err } = await veladis([...told, "--json"], "level,a\n25.4,b\n\nx,b\n");
+    expect(objects(out)).toEqual([expect.objectContaining({ line: 2, value: 1 })]);
+    expect(objects(err)).toEqual([
+      { error: expect.objectContaining({ line: 4, code: "not-a-number" }) },
+      {
+        rows: {
+          ...{ in: 3, answered: 1, refused: 1, skipped: { blank: 1, remarks: 0, preamble: 0 } },
+          ...{ separator: "comma", torn: false },
+        },
+      },
+    ]);
+  });
+
+  it("options that say how a file is written want --column", async () => {
+    const { err, code } = await veladis(["1 mm/s rms to in/s rms", "--separator", "tab", "--decimal-comma"]);
+    expect([code, err]).toEqual([2, expect.stringContaining("received: --separator --decimal-comma")]);
   });
 
   it("names the columns there are", async () => {

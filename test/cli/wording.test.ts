@@ -70,6 +70,29 @@ const headless = file("headless.csv", "4.1,5\n4.2,5\n");
 const open = file("open.csv", `value\n"${"x".repeat(2 << 20)}\n`);
 const quoted = file("quoted.csv", 'value\n4 "mm"\n');
 const parquet = file("broken.parquet", "PAR1 and nothing else");
+const decimals = file("decimals.csv", "Vibration, mm/s\n4,9\n");
+const unsure = file("unsure.csv", "value;tag\n4.1;x\n4.2\n");
+const ragged = file("ragged.csv", "value,tag\n4.1\n#3 fan,4.2\n4.1,x\ry\n4.2,z\n");
+const returned = file("returned.csv", "value\rmore,tag\n4.1,x\n");
+const told = file("told.csv", "sep=,\nvalue,tag\n4.1,x\n");
+const narrow = file("narrow.csv", Buffer.from("value,tag\n4.1,x\n4.2,L\xfcfter\n", "latin1"));
+const wide = file("wide.csv", Buffer.from("value\n4.1\n", "utf16le"));
+const nul = file("nul.csv", "value,tag\n4.1,abcdefgh\0\n");
+const cut = file("cut.csv", Buffer.from("\ufeffvalue\n4.1\n", "utf16le").subarray(0, -1));
+const several = file("several.csv", "value,tag,value\n4.1,x,5\n");
+const pair = file("pair.csv", "value,tag,tag\n4.1,x,y\n");
+const long = file("long.csv", `value\n${"1".repeat((1 << 20) + 100)}\n1\n2\n3\n`);
+const endless = file("endless.csv", "1,2".repeat(2 << 20));
+const signed = file("signed.csv", 'value,tag\n# remark\n"4"#,x\n');
+const foreign = file(
+  "foreign.json",
+  JSON.stringify({
+    ...{ id: "site-rule", kind: "grades", standard: "Site rule", edition: "1", title: "Rule", status: "guide" },
+    ...{ statusNote: "invented", scope: "any", place: "housing", measuredOn: "housings", band: null },
+    grades: ["fine", "\u2126"],
+    classes: [{ criteria: [{ as: "mm/s rms", limits: { fine: 2 }, source: { title: "r", provenance: "memory" } }] }],
+  }),
+);
 const there = file("there.csv", "kept\n");
 mkdirSync(join(folder, "place"));
 
@@ -145,6 +168,16 @@ const cases: readonly Case[] = [
   [`table ${unclosed}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${blank}|--column|value|--from|mm/s rms|--machine-column|machine`], [`${table}|--from|mm/s rms|--to|um pp|--at|${"9".repeat(400)}x|--speed-column|speed`],
   [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "new.csv")}|--refused|${join(folder, "new.csv")}`],
   [`${table}|--from|mm/s rms|--to|in/s pk|--out|${there}`], [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "place")}`], [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "no", "out.csv")}`],
+  // how a file is written
+  [`table ${decimals}|--column|1|--from|mm/s rms|--to|in/s pk`], [`table ${unsure}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${ragged}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${returned}|--column|2|--from|mm/s rms|--to|in/s pk`],
+  [`${table}|--from|mm/s rms|--to|in/s pk|--header-line|9`], [`${table}|--from|mm/s rms|--to|in/s pk|--header-line|0`], [`${table}|--from|mm/s rms|--to|in/s pk|--header-line|many`], [`table ${ragged}|--column|value|--from|mm/s rms|--to|in/s pk|--header-line|3`],
+  [`${table}|--from|mm/s rms|--to|in/s pk|--remarks|x`], [`${table}|--from|mm/s rms|--to|in/s pk|--separator|comma|--decimal-comma`], [`${table}|--from|mm/s rms|--to|in/s pk|--separator|colon`],
+  [`table ${told}|--column|value|--from|mm/s rms|--to|in/s pk|--separator|tab`], [`table ${told}|--column|value|--from|mm/s rms|--to|in/s pk|--decimal-comma`],
+  [`table ${narrow}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${wide}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${nul}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${cut}|--column|value|--from|mm/s rms|--to|in/s pk`],
+  [`table ${several}|--column|value|--from|mm/s rms|--to|in/s pk`], ["table --column|1|--from|mm/s rms|--to|in/s pk|--quotes|none|--separator|none", "Vibration, mm/s\n4.1\n"], [`table ${readings}|--column|value|--from|mm/s rms|--scheme|${foreign}|--encoding|latin-1`],
+  [`table ${comma}|--column|value|--from|mm/s rms|--to|in/s pk|--at|noon`], [`table ${parquet}|--column|value|--from|mm/s rms|--to|in/s pk|--separator|tab`], ["table --column|value|--from|mm/s rms|--to|in/s pk", "value;tag\n4,1;x\n"],
+  [`table ${pair}|--column|value|--from|mm/s rms|--to|in/s pk|--json`], [`table ${long}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${endless}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${signed}|--column|value|--from|mm/s rms|--to|in/s pk`],
+  ["--column|value|--from|mm/s rms|--to|in/s pk", "value\nmany\n"], [`--file|${ragged}|--column|value|--from|mm/s rms|--to|in/s pk`], ["--column|value|--from|mm/s rms|--to|in/s pk"], ["4.1 mm/s rms to in/s pk|--separator|tab"],
   ["judg 4.1|mm/s|rms"], ["help chek"],
 ];
 

@@ -22,6 +22,14 @@ export interface ByteCounter {
 
 const QUOTE = 34;
 
+/** Where the next of a line end and a quotation mark stands, or the end of the bytes. */
+function nextOf(bytes: Uint8Array, from: number, end: number): number {
+  const { length } = bytes;
+  let at = from;
+  while (at < length && bytes[at] !== end && bytes[at] !== QUOTE) at++;
+  return at;
+}
+
 /**
  * Counts the rows of a file from its bytes: line ends outside quotes. Lines above the header and remarks are plain.
  *
@@ -50,6 +58,7 @@ export function byteCounter({ encoding, mark, lineEnd, preamble, sign = "", quot
       matched = 0;
       return;
     }
+    if (plain || quoted) matched = -1;
     if (plain) return;
     if (quoted) {
       if (code === QUOTE) quoted = false;
@@ -59,6 +68,7 @@ export function byteCounter({ encoding, mark, lineEnd, preamble, sign = "", quot
       matched = sign.length > 0 && code === sign.charCodeAt(matched) ? matched + 1 : -1;
       if (matched === sign.length) {
         plain = true;
+        matched = -1;
         return;
       }
     }
@@ -70,7 +80,12 @@ export function byteCounter({ encoding, mark, lineEnd, preamble, sign = "", quot
       let at = Math.min(skip, bytes.length);
       skip -= at;
       if (!wide) {
-        for (; at < bytes.length; at++) character(bytes[at] as number);
+        const { length } = bytes;
+        for (; at < length; at++) {
+          // within a line nothing else counts; most bytes go no further
+          if (matched < 0) at = nextOf(bytes, at, end);
+          if (at < length) character(bytes[at] as number);
+        }
         return;
       }
       for (; at < bytes.length; at++) {

@@ -34,6 +34,7 @@ export interface RowReading {
 }
 
 const NEWLINE = 10;
+const QUOTE = 34;
 const RETURN = 13;
 /** Bytes that a parser may leave for the next portion, though the row ends in them. */
 const HELD_BACK = 4;
@@ -59,6 +60,8 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
   let origin = 0;
   let width = 0;
   let parser: RowParser | undefined;
+  /** Whether such characters stand in what is held, or for the parser, in anything so far. */
+  let withQuotes = false;
   let withRemarks = false;
   let withReturns = false;
 
@@ -121,7 +124,7 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
     const raw = held.toString("latin1", from, to);
     const at = line++;
     begun = place;
-    if (raw.includes(rowEnd)) line += raw.split(rowEnd).length - 1;
+    if (withQuotes && raw.includes(rowEnd)) line += raw.split(rowEnd).length - 1;
     check(raw, at);
     if (cells.length === 1 && raw.trim() === "") {
       counts.blank++;
@@ -162,6 +165,7 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
     async take(bytes) {
       held = Buffer.concat([held.subarray(begun - base), bytes]);
       base = begun;
+      withQuotes = held.includes(QUOTE);
       const remarks = sign !== undefined && (held.indexOf(signBytes) === 0 || held.includes(`${rowEnd}${sign}`));
       const returns = end === NEWLINE && held.includes(RETURN);
       let fresh = bytes;
