@@ -1,5 +1,5 @@
 import { format, significant } from "../reading/index";
-import type { Baseline, Proposal, ProposedSetpoint } from "../setpoints/index";
+import { type Baseline, type Proposal, type ProposedSetpoint, rangeText } from "../setpoints/index";
 import { proposalCitations } from "./citations";
 import type { SheetSection } from "./sheet";
 
@@ -42,13 +42,13 @@ export function baselineSection(baseline: Baseline): SheetSection {
 
 function setpointRow(name: string, setpoint: ProposedSetpoint | null): string[] {
   if (setpoint === null) return [name, "none", "", "", "", ""];
-  const { asked, stored, reset, range, effect } = setpoint;
+  const { asked, stored, reset, effect } = setpoint;
   return [
     name,
     format(asked, { digits: 4 }),
     format(stored, { digits: 4 }),
     format(reset, { digits: 4 }),
-    `${significant(range[0], 4)} to ${significant(range[1], 4)}`,
+    rangeText(setpoint),
     effect,
   ];
 }

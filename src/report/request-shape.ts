@@ -37,6 +37,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
     effect: "text",
     reset: readingShape,
     range: ["number"],
+    atOnce: "truth",
     reasons,
     assumed: assumedShape,
     history: historyShape,

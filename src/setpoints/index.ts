@@ -6,6 +6,7 @@ export type { OwnLimits } from "./own-limits";
 export type { Proposal, ProposalScheme, ProposedSetpoint } from "./proposal";
 export type { ProposalRequest } from "./proposal-request";
 export { proposeSetpoints } from "./propose-setpoints";
+export { rangeText } from "./range-text";
 export { type Reason, setpointRules } from "./reason";
 export { fixedHertz } from "./running-speed";
 export {

@@ -8,8 +8,6 @@ import type { SensorLimits, SetpointWarning } from "./setpoint-warnings";
 export interface WarningCase {
   /** How far the scatter of the baseline reaches, in `type`; null where it is not known. */
   readonly scatter: number | null;
-  /** Level of the baseline, in `type`; null without one. */
-  readonly base: Amplitude | null;
   readonly alarm: Amplitude | null;
   readonly trip: Amplitude | null;
   readonly hertz: number | undefined;
@@ -30,19 +28,6 @@ const LITTLE = 1.2;
 
 function inType(reading: string | Amplitude, { type, hertz }: WarningCase): ConvertedAmplitude {
   return convertedAt(reading, type, hertz);
-}
-
-/** What is said of a setpoint that the machine has reached already. */
-function atOnceWarning(name: "alarm" | "trip", setpoint: Amplitude, { base }: WarningCase): SetpointWarning[] {
-  if (base === null || base.value < setpoint.value) return [];
-  const does = name === "alarm" ? "the alarm would stand at once" : "the machine would trip at once";
-  const where = base.value === setpoint.value ? "at" : "above";
-  return [
-    {
-      code: `${name} at once`,
-      text: `${does}: the machine is already ${where} it (${name} ${format(setpoint)}, baseline ${format(base)})`,
-    },
-  ];
 }
 
 function bandWarning({ device, hertz }: WarningCase): SetpointWarning[] {
@@ -71,7 +56,7 @@ function bandWarning({ device, hertz }: WarningCase): SetpointWarning[] {
 function alarmWarnings(given: WarningCase): Warned {
   const { alarm, scatter, sensor, type } = given;
   if (alarm === null) return { warnings: [], assumed: [] };
-  const warnings = atOnceWarning("alarm", alarm, given);
+  const warnings: SetpointWarning[] = [];
   const floor = sensor.noiseFloor === undefined ? undefined : inType(sensor.noiseFloor, given);
   if (floor !== undefined && alarm.value <= floor.value) {
     warnings.push({
@@ -100,7 +85,7 @@ function fullScales(given: WarningCase): ConvertedAmplitude[] {
 function tripWarnings(given: WarningCase): Warned {
   const { alarm, trip, type } = given;
   if (trip === null) return { warnings: [], assumed: [] };
-  const warnings = atOnceWarning("trip", trip, given);
+  const warnings: SetpointWarning[] = [];
   const carried = fullScales(given);
   const most = Math.min(Number.POSITIVE_INFINITY, ...carried.map(({ value }) => value));
   if (trip.value > most) {
@@ -111,10 +96,11 @@ function tripWarnings(given: WarningCase): Warned {
   }
   const margin = alarm === null ? Number.POSITIVE_INFINITY : trip.value / alarm.value;
   if (margin < LITTLE) {
-    warnings.push({
-      code: "little margin",
-      text: `the trip is only ${significant(margin)} times the alarm: there is little time to act between them`,
-    });
+    const text =
+      margin <= 1
+        ? `the trip is not above the alarm (${significant(margin)} times it): the machine trips before it is warned of`
+        : `the trip is only ${significant(margin)} times the alarm: there is little time to act between them`;
+    warnings.push({ code: "little margin", text });
   }
   return { warnings, assumed: carried.reduce<readonly Assumption[]>((all, one) => union(all, one.assumed), []) };
 }

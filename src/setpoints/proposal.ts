@@ -8,8 +8,13 @@ import type { SetpointWarning } from "./setpoint-warnings";
 export interface ProposedSetpoint extends StoredSetpoint {
   /** The level below which the output clears, in the device's unit, with the proposed hysteresis. */
   readonly reset: Amplitude;
-  /** The lowest and highest that the rules allow, in the device's unit. */
+  /**
+   * The lowest and highest that the rules allow, in the device's unit; never falling. The lowest of an alarm is the
+   * baseline; both are the highest where the baseline is above it, so that no alarm above the running level is allowed.
+   */
   readonly range: readonly [lowest: number, highest: number];
+  /** Whether the machine has reached it already, and would alarm or trip at once. */
+  readonly atOnce: boolean;
   readonly reasons: readonly Reason[];
 }
 

@@ -3,6 +3,7 @@ import { cautions, requireNonNegative, VeladisError } from "../core/index";
 import { type Device, deviceType, storedSetpoint } from "../device/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
+import { atOnceWarning, isAtOnce } from "./at-once";
 import { baselineOf } from "./baseline-of-request";
 import { caseWarnings } from "./case-warnings";
 import { type DelayAdvice, delayAdvice } from "./delay-advice";
@@ -24,13 +25,19 @@ import { statisticalAlarm } from "./statistical-alarm";
 interface Placing {
   readonly device: Device;
   readonly hertz: number | undefined;
+  /** The level that the machine runs at. */
+  readonly base: Amplitude | null;
   /** Percent of the setpoint. */
   readonly hysteresis: number;
   readonly warn: (warning: SetpointWarning) => void;
 }
 
 /** A target as the device holds it; null, with a warning, where it cannot. */
-function placed(target: Target, name: string, { device, hertz, hysteresis, warn }: Placing): ProposedSetpoint | null {
+function placed(
+  target: Target,
+  name: string,
+  { device, hertz, base, hysteresis, warn }: Placing,
+): ProposedSetpoint | null {
   const { amplitude, range } = target;
   const own = amplitude.hertz ?? hertz;
   const asked = own === undefined ? amplitude : { ...amplitude, hertz: own };
@@ -41,7 +48,13 @@ function placed(target: Target, name: string, { device, hertz, hysteresis, warn 
     if (held.difference !== 0 && held.stored.value < asked.value * 0.9) {
       warn({ code: "coarse steps", text: `${name}: ${held.effect}` });
     }
-    return Object.freeze({ ...held, reset, range, reasons: Object.freeze(reasons) });
+    return Object.freeze({
+      ...held,
+      reset,
+      range,
+      atOnce: isAtOnce(base, held.stored),
+      reasons: Object.freeze(reasons),
+    });
   } catch (error) {
     if (!(error instanceof VeladisError) || error.code !== "out-of-range") throw error;
     warn({ code: "beyond device", text: `${name} of ${format(asked)}: ${error.message}` });
@@ -141,7 +154,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
         ? null
         : {
             amplitude: statistical.all,
-            range: [base?.value ?? 0, statistical.all.value],
+            range: [Math.min(base?.value ?? 0, statistical.all.value), statistical.all.value],
             reasons: statistical.reasons,
           };
   const tripWanted = limits === null ? null : tripTarget(limits);
@@ -149,7 +162,13 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
   const spread = statistics === null ? undefined : inDevice(statistics.spread);
   const hysteresis = hysteresisFor(spread, alarmWanted?.amplitude.value);
   const warnings: SetpointWarning[] = [];
-  const placing = { device, hertz, hysteresis: hysteresis.percent, warn: (one: SetpointWarning) => warnings.push(one) };
+  const placing = {
+    device,
+    hertz,
+    base,
+    hysteresis: hysteresis.percent,
+    warn: (one: SetpointWarning) => warnings.push(one),
+  };
   const alarm = alarmWanted && placed(alarmWanted, "alarm", placing);
   const trip = tripWanted && placed(tripWanted, "trip", placing);
   const delay = delayAdvice(facts?.type, hertz);
@@ -158,11 +177,14 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
       statistics === null || base === null || spread === undefined
         ? null
         : Math.max(base.value + 3 * spread, inDevice(statistics.percentile.value)),
-    base,
     alarm: alarm?.stored ?? null,
     trip: trip?.stored ?? null,
     ...{ hertz, sensor, device, type: as },
   });
+  warnings.unshift(
+    ...atOnceWarning("trip", trip?.stored ?? null, base),
+    ...atOnceWarning("alarm", alarm?.stored ?? null, base),
+  );
   warnings.push(
     ...caseWarnings({ limits, ofSite: own !== undefined, base, statistics, as }),
     ...numbers.warnings,

@@ -102,12 +102,6 @@ describe("a vote among channels on loops", () => {
     const second = logic.step({ a: loop.reading(20.9), b: loop.reading(3.9) }, 1);
     expect([second.output, second.channels, second.firstOut]).toEqual(["trip", { a: "trip", b: "bad" }, "a"]);
   });
-
-  it("refuses options of a run that it would ignore", () => {
-    expect(() => pair().run({ a: [1], b: [1] }, 1, { as: "in/s pk" } as never)).toThrow(
-      expect.objectContaining({ code: "unknown-option" }),
-    );
-  });
 });
 
 // a 32-bit float has 24 bits: IEEE 754; half a step of it is 2^-24 of the value

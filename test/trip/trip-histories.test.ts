@@ -201,7 +201,9 @@ describe("a history with times", () => {
       { time: 6, event: "trip" },
       { time: 100, event: "clear" },
     ]);
-    const stored = new TripLogic(settings, { ...logicOf().snapshot(), base: 100 });
+    const later = logicOf();
+    later.run([0.1, 0.1], [99, 100]);
+    const stored = new TripLogic(settings, later.snapshot());
     expect(codeOf(() => stored.run([2, 2], [99, 120]))).toBe("out-of-range");
     expect(told(stored.run([2, 2], [100, 120]))).toEqual(["106 trip"]);
     const before = logicOf();

@@ -261,7 +261,7 @@ describe("times", () => {
     expect(() => new TripLogic(settings, rest as never)).toThrow(refused);
     expect(() => new TripLogic(settings, { ...rest, phase: "off" } as never)).toThrow(refused);
     expect(() => new TripLogic(settings, { ...rest, phase: "set", timer: Number.NaN } as never)).toThrow(/timer/);
-    const whole = { ...rest, phase: "set" } as const;
+    const whole = { ...rest, phase: "normal" } as const;
     for (const [field, value] of [
       ["signal", "lost"],
       ["signal", 1],
@@ -277,6 +277,7 @@ describe("times", () => {
     for (const signal of ["none", "good", "fault", "above range"] as const) {
       expect(new TripLogic(settings, { ...whole, signal }).snapshot()).toEqual({ ...whole, signal });
     }
+    expect(() => new TripLogic(latched, { ...whole, phase: "set", signal: "good" })).toThrow(/firstOut/);
   });
 
   it("place commands between levels", () => {

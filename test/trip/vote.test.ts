@@ -148,8 +148,8 @@ describe("a voted trip", () => {
       "5 b trip",
       "5 vote trip",
       "5 a clear",
-      "5 vote clear",
       "5 b clear",
+      "5 vote clear",
     ]);
     expect(() => trio().run({ a, b, c }, 1)).toThrow(expect.objectContaining({ code: "not-a-number" }));
     expect(() => trio().run({ a, b, c: [1] }, 1)).toThrow(expect.objectContaining({ code: "length-mismatch" }));

@@ -1,7 +1,13 @@
 import type { StoredSetpoint } from "../../device/index";
 import { significant } from "../../reading/index";
 import { proposalCitations } from "../../report/index";
-import type { Baseline, Proposal, ProposedSetpoint, SetpointWarningCode } from "../../setpoints/index";
+import {
+  type Baseline,
+  type Proposal,
+  type ProposedSetpoint,
+  rangeText,
+  type SetpointWarningCode,
+} from "../../setpoints/index";
 import { assumptionLines } from "./assumption-lines";
 import { labelled } from "./labelled";
 import { textTable } from "./text-table";
@@ -9,13 +15,13 @@ import { dashed, wrapped } from "./wrapped";
 
 function row(name: string, setpoint: ProposedSetpoint | null): string[] {
   if (setpoint === null) return [name, "none", "-", "-", "-"];
-  const { asked, stored, reset, range } = setpoint;
+  const { asked, stored, reset } = setpoint;
   return [
     name,
     significant(asked.value, 4),
     significant(stored.value, 4),
     significant(reset.value, 4),
-    `${significant(range[0], 4)} to ${significant(range[1], 4)}`,
+    rangeText(setpoint),
   ];
 }
 
