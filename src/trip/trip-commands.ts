@@ -1,4 +1,4 @@
-import { requireChoice, requireGiven, requireKnownKeys, requireList, requireNonNegative } from "../core/index";
+import { requireChoice, requireKnownKeys, requireList, requireNonNegative } from "../core/index";
 import type { TripRules } from "../device/index";
 import { type Channel, recordEvent } from "./channel";
 import { factorNow, isSet, type TripState, timeOf } from "./trip-state";
@@ -27,7 +27,7 @@ const keys: Readonly<Record<keyof TripCommand, true>> = /* @__PURE__ */ Object.f
 
 /** The command itself, if it is one. */
 export function requireCommand(command: TripCommand): TripCommand {
-  requireKnownKeys(requireGiven(command, "a command, with its time and what is done"), keys, "a part of a command");
+  requireKnownKeys(command, keys, "a part of a command");
   requireNonNegative(command.at, "a time of zero or more for a command, in s");
   requireChoice(command.do, tripCommands, "a command");
   return command;

@@ -1,4 +1,4 @@
-import { requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
+import { requireKnownKeys, shown, VeladisError } from "../core/index";
 import { requireNames } from "./require-names";
 import { requireCommand, type TripCommand } from "./trip-commands";
 
@@ -16,7 +16,7 @@ const keys: Readonly<Record<keyof VotedCommand, true>> = /* @__PURE__ */ Object.
 
 /** A command, with a channel where it needs one and nowhere else. */
 export function requireVotedCommand(command: VotedCommand, names: readonly string[]): VotedCommand {
-  requireKnownKeys(requireGiven(command, "a command, with its time and what is done"), keys, "a part of a command");
+  requireKnownKeys(command, keys, "a part of a command");
   const { at, do: name, channel } = command;
   requireCommand({ at, do: name });
   if (name === "bypass on" || name === "bypass off") {

@@ -88,6 +88,14 @@ export class VotedOutput implements Votes {
     this.#count(time);
   }
 
+  /** Why a reset by hand is refused at present, or undefined when it is not. */
+  get refusal(): string | undefined {
+    if (!this.#state.set) return "there is nothing to reset";
+    if (!this.isPowered) return "the device has no power";
+    if (!this.#latching) return "the output does not latch; it clears by itself";
+    return this.outcome.trip ? "the vote still calls for a trip" : undefined;
+  }
+
   /** Takes the set output back, since a reset by hand was accepted. */
   reset(): void {
     this.#state.set = false;

@@ -1,4 +1,6 @@
 import { requireGiven, requireKnownKeys, requireList, shown, VeladisError } from "../core/index";
+import { union } from "../reading/index";
+import { keepFirstOut } from "./channel";
 import { channelsOutcome, inhibitedOf, voteOf } from "./channel-votes";
 import { requireNames } from "./require-names";
 import { requireState } from "./stored-state";
@@ -11,6 +13,13 @@ import type { OutputState } from "./voted-output";
 export interface VotedState extends OutputState {
   /** What each channel remembers, by its name. */
   channels: { [name: string]: TripState };
+}
+
+/** What says when the output sets and clears. */
+interface OutputSettings {
+  readonly vote: Vote;
+  readonly badChannel: BadChannel;
+  readonly latching: boolean;
 }
 
 const keys: Readonly<Record<keyof VotedState, true>> = /* @__PURE__ */ Object.freeze({
@@ -49,10 +58,10 @@ function requireChannels(from: VotedState, channels: readonly VotedChannel[]): T
  *
  * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range`, with the field
  */
-export function requireVotedState(
+function requireVotedState(
   from: VotedState,
   channels: readonly VotedChannel[],
-  { vote, badChannel, latching }: { readonly vote: Vote; readonly badChannel: BadChannel; readonly latching: boolean },
+  { vote, badChannel, latching }: OutputSettings,
 ): { output: OutputState; states: TripState[] } {
   if (typeof from !== "object" || from === null) refuse("channels", from, "wrong-type");
   requireKnownKeys(from, keys, "a part of a snapshot of a voted trip");
@@ -80,4 +89,33 @@ export function requireVotedState(
   const mayBeClear = !isPowered || outcomes.some(({ trip }) => !trip);
   if (!(set ? mayBeSet : mayBeClear)) refuse("set as the channels say", set);
   return { output: { set, unable, first, calls: listed }, states };
+}
+
+/** All that output and channels remember, copied. */
+export function votedState(output: OutputState, channels: readonly VotedChannel[]): VotedState {
+  const states = channels.map(({ name, state }) => {
+    keepFirstOut(state);
+    return [name, { ...state }] as const;
+  });
+  return { ...output, channels: Object.fromEntries(states) };
+}
+
+/**
+ * Lets channels go on from a stored state.
+ *
+ * @returns what the output behind them remembers
+ * @throws {@link VeladisError} as for a state that no run with these settings could have left; nothing has changed then
+ */
+export function resumedOutput(
+  from: VotedState,
+  channels: readonly VotedChannel[],
+  settings: OutputSettings,
+): OutputState {
+  const { output, states } = requireVotedState(from, channels, settings);
+  for (const [i, { state, rules }] of channels.entries()) {
+    const stored = states[i] as TripState;
+    Object.assign(state, stored, { assumed: union(rules.assumed, stored.assumed) });
+    keepFirstOut(state);
+  }
+  return output;
 }

@@ -6,18 +6,14 @@ import {
   requirePositive,
   requireText,
 } from "../core/index";
-import { type RelaySettings, relayNow, requireBoolean, requireRelay } from "../device/index";
+import { type RelaySettings, requireBoolean, requireRelay } from "../device/index";
 import { type Assumption, union } from "../reading/index";
-import { bypassCost } from "./bypass-cost";
-import { keepFirstOut } from "./channel";
-import { voteOf } from "./channel-votes";
 import { scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
 import { sameLength } from "./same-length";
 import { type Level, type TakenLevel, takenLevel } from "./taken-level";
 import { applyCommand, type ResetOutcome } from "./trip-commands";
 import { takeSignal } from "./trip-scan";
-import type { TripState } from "./trip-state";
 import { type BadChannel, badChannels, type VoteText } from "./vote";
 import { advanceTogether } from "./voted-advance";
 import { type VotedChannel, votedChannels } from "./voted-channels";
@@ -25,7 +21,8 @@ import type { VotedCommand } from "./voted-commands";
 import { VotedOutput } from "./voted-output";
 import { runVotedHistory } from "./voted-run";
 import { type VotedRunOptions, votedRun } from "./voted-run-options";
-import { requireVotedState, type VotedState } from "./voted-state";
+import { resumedOutput, type VotedState, votedState } from "./voted-state";
+import { votedStatus } from "./voted-status";
 import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
 
 /**
@@ -92,11 +89,7 @@ export class VotedTrip {
 
   /** All that the logic remembers, as plain data. */
   snapshot(): VotedState {
-    const channels = this.#channels.map(({ name, state }) => {
-      keepFirstOut(state);
-      return [name, { ...state }] as const;
-    });
-    return { ...this.#output.state, channels: Object.fromEntries(channels) };
+    return votedState(this.#output.state, this.#channels);
   }
 
   /**
@@ -108,13 +101,8 @@ export class VotedTrip {
   resume(from: VotedState): void {
     const { vote } = this.#output;
     const { badChannel, relay } = this;
-    const { output, states } = requireVotedState(from, this.#channels, { vote, badChannel, latching: relay.latching });
-    for (const [i, { state, rules }] of this.#channels.entries()) {
-      const stored = states[i] as TripState;
-      Object.assign(state, stored, { assumed: union(rules.assumed, stored.assumed) });
-      keepFirstOut(state);
-    }
-    this.#output.state = output;
+    const settings = { vote, badChannel, latching: relay.latching };
+    this.#output.state = resumedOutput(from, this.#channels, settings);
   }
 
   /**
@@ -201,7 +189,7 @@ export class VotedTrip {
 
   /** Resets the latched output by hand; refused while the vote still calls for a trip. */
   reset(): ResetOutcome {
-    const reason = this.#refusal();
+    const reason = this.#output.refusal;
     if (reason !== undefined) return Object.freeze({ accepted: false, reason });
     this.#output.reset();
     return Object.freeze({ accepted: true });
@@ -231,13 +219,6 @@ export class VotedTrip {
     return this.#channels.map(({ name }) => name);
   }
 
-  #refusal(): string | undefined {
-    if (!this.#output.state.set) return "there is nothing to reset";
-    if (!this.#output.isPowered) return "the device has no power";
-    if (!this.relay.latching) return "the output does not latch; it clears by itself";
-    return this.#output.outcome.trip ? "the vote still calls for a trip" : undefined;
-  }
-
   /** Carries out a command of a history. */
   #obey({ do: name, channel: bypassed }: Omit<VotedCommand, "at">): void {
     if (name === "reset") {
@@ -258,23 +239,6 @@ export class VotedTrip {
   }
 
   #status(events: readonly VotedEvent[]): VotedStatus {
-    const output = this.#output;
-    const { set, first } = output.state;
-    const { trip, unable, effective } = output.outcome;
-    const { bypassed, isPowered } = output;
-    const voting = trip && isPowered;
-    return Object.freeze({
-      time: output.time,
-      ...relayNow(this.relay, set, isPowered),
-      voting,
-      latched: set && !voting,
-      unable,
-      effective,
-      firstOut: first,
-      channels: Object.freeze(Object.fromEntries(this.#channels.map((one) => [one.name, voteOf(one)]))),
-      bypass: bypassed.length === 0 ? null : bypassCost(this.vote, bypassed),
-      events: Object.freeze(events),
-      assumed: output.assumed,
-    });
+    return votedStatus(this.#output, this.vote, this.relay, this.#channels, events);
   }
 }

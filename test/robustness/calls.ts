@@ -332,6 +332,7 @@ const protections: Call[] = [
     "25 Hz",
     "down",
   ),
+  p("bypassCost", "2oo3", ["rear"]),
   p("unmaskedTrips", { ...settings, startInhibit: 1, multiplier: { factor: 2, seconds: 2 } }, [0.1, 0.6, 0.6, 0.6], 1, {
     as: "in/s pk",
     commands: [{ at: 2, do: "bypass on" }],
@@ -360,6 +361,17 @@ const protections: Call[] = [
   made(protection)("VotedTrip", votes),
   of("VotedTrip", voting, "step", { a: 0.1, b: "0.1 in/s pk", c: 0.2 }, 1),
   of("VotedTrip", voting, "run", { a: [0.1, 0.6], b: [0.1, 0.6], c: [0, 0] }, 1, { nan: "sensor fault" }),
+  of("VotedTrip", voting, "run", { a: [0.1, 0.6], b: [0.1, 0.6], c: [0, 0] }, [1, 2], {
+    as: { a: "in/s pk", b: "g pk", c: "in/s pk" },
+    at: { a: "25 Hz", b: "25 Hz", c: "25 Hz" },
+    commands: [
+      { at: 1, do: "bypass on", channel: "a" },
+      { at: 2, do: "start" },
+    ],
+    excursions: true,
+  }),
+  { ...made(protection)("VotedTrip", votes, voting().snapshot()), name: "new VotedTrip from a state" },
+  of("VotedTrip", voting, "resume", voting().snapshot()),
   of("VotedTrip", voting, "bypass", "a", true),
   of("VotedTrip", voting, "power", false),
 ];

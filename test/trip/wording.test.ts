@@ -14,6 +14,21 @@ const relay = { latching: true, contact: "normally open", coil: "normally energi
 const pair = { vote: "1oo2", badChannel: "votes to trip", ...relay, channels: { DE: settings, NDE: settings } };
 const votedTrip = (changed: object) => new p.VotedTrip({ ...pair, ...changed });
 
+const pairRun = (options: object) => votedTrip({}).run({ DE: [0.2], NDE: [0.2] }, 1, options);
+const pairState = (changed: object) => new p.VotedTrip(pair, { ...votedTrip({}).snapshot(), ...changed });
+const stepped = () => {
+  const voting = votedTrip({});
+  voting.step({ DE: 0.1, NDE: 0.1 }, 1);
+  return voting.snapshot();
+};
+const tripped = () => {
+  const high = logic();
+  high.step(0.6, 5);
+  return high.snapshot();
+};
+const firstOut = (changed: object) =>
+  new p.TripLogic(settings, { ...tripped(), firstOut: { ...tripped().firstOut, ...changed } });
+
 const cases: Cases = {
   "TripLogic, no settings": () => new p.TripLogic(),
   "TripLogic, null for settings": () => new p.TripLogic(null),
@@ -70,8 +85,74 @@ const cases: Cases = {
   "TripLogic.run, a list without end": () => run({ length: 2 ** 40 }, 1),
   "TripLogic.run, a mistyped option": () => run([0.2], 1, { excursion: true }),
   "TripLogic.run, NaN for another thing": () => run([0.2], 1, { nan: "hold" }),
-  "VotedTrip.run, an option of one channel": () =>
-    votedTrip({}).run({ DE: [0.2], NDE: [0.2] }, 1, { commands: [{ at: 0, do: "start" }] }),
+  "run, a frequency of levels in the unit of the threshold": () => run([0.2], 1, { at: "50 Hz" }),
+  "run, excursions as a word": () => run([0.2], 1, { excursions: "yes" }),
+  "run, null for a command": () => run([0.2], 1, { commands: [null] }),
+  "run, a command of a channel": () => run([0.2], 1, { commands: [{ at: 0, do: "start", channel: "DE" }] }),
+  "VotedTrip.run, a type for one channel alone": () => pairRun({ as: { DE: "in/s pk" } }),
+  "VotedTrip.run, a type for a channel that is none": () => pairRun({ as: { DE: "g pk", NDE: "g pk", top: "g pk" } }),
+  "VotedTrip.run, a frequency for one channel alone": () => pairRun({ as: "g pk", at: { DE: "50 Hz" } }),
+  "VotedTrip.run, a frequency of levels in the unit of the thresholds": () => pairRun({ at: "50 Hz" }),
+  "VotedTrip.run, a bypass of no channel": () => pairRun({ commands: [{ at: 0, do: "bypass on" }] }),
+  "VotedTrip.run, a bypass of a channel that is none": () =>
+    pairRun({ commands: [{ at: 0, do: "bypass on", channel: "top" }] }),
+  "VotedTrip.run, a bypass of a number": () => pairRun({ commands: [{ at: 0, do: "bypass on", channel: 1 }] }),
+  "VotedTrip.run, a start of one channel": () => pairRun({ commands: [{ at: 0, do: "start", channel: "DE" }] }),
+  "VotedTrip.run, null for a command": () => pairRun({ commands: [null] }),
+  "VotedTrip.run, a part that no command has": () => pairRun({ commands: [{ at: 0, do: "start", of: "DE" }] }),
+  "VotedTrip.run, a mistyped option": () => pairRun({ excursion: true }),
+  "bypassCost, no vote": () => p.bypassCost(undefined, []),
+  "bypassCost, a word for the channels": () => p.bypassCost("1oo2", "DE"),
+  "bypassCost, a number for a channel": () => p.bypassCost("1oo2", [1]),
+  "bypassCost, a channel twice": () => p.bypassCost("1oo2", ["DE", "DE"]),
+  "bypassCost, more channels than there are": () => p.bypassCost("1oo1", ["DE", "NDE"]),
+  "TripLogic, a snapshot with a part that none has": () =>
+    new p.TripLogic(settings, { ...logic().snapshot(), timers: 0 }),
+  "TripLogic, a snapshot with a timer below zero": () =>
+    new p.TripLogic(settings, { ...tripped(), phase: "timing", timer: -1e9, firstOut: null }),
+  "TripLogic, a snapshot with a first-out of nothing": () =>
+    new p.TripLogic(settings, { ...logic().snapshot(), firstOut: {} }),
+  "TripLogic, a snapshot that is set for no reason": () => new p.TripLogic(settings, { ...tripped(), firstOut: null }),
+  "TripLogic, a snapshot whose first-out is no trip": () => firstOut({ event: "clear" }),
+  "TripLogic, a snapshot whose first-out has no time": () => firstOut({ time: undefined }),
+  "TripLogic, a snapshot whose first-out is to come": () => firstOut({ time: 99 }),
+  "TripLogic, a snapshot whose first-out has no cause": () => firstOut({ cause: undefined }),
+  "TripLogic, a snapshot whose first-out was on no level": () => firstOut({ level: 0.1 }),
+  "TripLogic, a snapshot whose first-out is a fault that is held": () =>
+    new p.TripLogic(
+      { ...settings, sensorFault: "hold" },
+      { ...tripped(), firstOut: { ...tripped().firstOut, cause: "sensor fault" } },
+    ),
+  "TripLogic, a snapshot whose first-out assumed a word": () => firstOut({ assumed: "sine" }),
+  "TripLogic, a snapshot whose first-out assumed nothing known": () => firstOut({ assumed: ["cosine"] }),
+  "TripLogic, a snapshot whose first-out has a part that none has": () => firstOut({ channel: "DE" }),
+  "VotedTrip, null for a snapshot": () => new p.VotedTrip(pair, null),
+  "VotedTrip, a snapshot with a part that none has": () => pairState({ votes: 0 }),
+  "VotedTrip, a snapshot with a word for set": () => pairState({ set: "no" }),
+  "VotedTrip, a snapshot with a word for unable": () => pairState({ unable: "no" }),
+  "VotedTrip, a snapshot with a number for first": () => pairState({ first: 1 }),
+  "VotedTrip, a snapshot with a word for calls": () => pairState({ calls: "DE" }),
+  "VotedTrip, a snapshot without channels": () => pairState({ channels: undefined }),
+  "VotedTrip, a snapshot with a word for channels": () => pairState({ channels: "DE, NDE" }),
+  "VotedTrip, a snapshot of one channel alone": () =>
+    pairState({ channels: { DE: votedTrip({}).snapshot().channels.DE } }),
+  "VotedTrip, a snapshot on two clocks": () =>
+    pairState({ channels: { ...stepped().channels, DE: { ...stepped().channels.DE, base: 5 } } }),
+  "VotedTrip, a snapshot with a level on one channel alone": () =>
+    pairState({
+      channels: {
+        ...votedTrip({}).snapshot().channels,
+        DE: { ...votedTrip({}).snapshot().channels.DE, signal: "good" },
+      },
+    }),
+  "VotedTrip, a snapshot in which a channel calls that is not set": () => pairState({ calls: ["DE"] }),
+  "VotedTrip, a snapshot whose first is no channel": () => pairState({ first: "top" }),
+  "VotedTrip, a snapshot whose first does not call": () => pairState({ first: "DE" }),
+  "VotedTrip, a snapshot that is unable for no reason": () => pairState({ unable: true }),
+  "VotedTrip, a snapshot that is set without a vote": () => {
+    const loose = { ...pair, latching: false };
+    return new p.VotedTrip(loose, { ...new p.VotedTrip(loose).snapshot(), set: true });
+  },
   "unmaskedTrips, no settings": () => p.unmaskedTrips(undefined, [0.2], 1),
   "unmaskedTrips, a mistyped option": () => p.unmaskedTrips(settings, [0.2], 1, { comands: [] }),
   "levelGaps, no times": () => p.levelGaps(settings, [0.2], undefined),
@@ -80,6 +161,8 @@ const cases: Cases = {
   "levelGaps, a longest of nothing": () => p.levelGaps(settings, [0.2], [0], { longest: 0 }),
   "levelGaps, a mistyped option": () => p.levelGaps(settings, [0.2], [0], { longestGap: 5 }),
   "levelGaps, seconds that no number holds": () => p.levelGaps(settings, [0.2, 0.2], [-1.7e308, 1.7e308]),
+  "VotedTrip.run, no seconds between levels": () => votedTrip({}).run({ DE: [0.2], NDE: [0.2] }, undefined),
+  "VotedTrip.run, fewer times than levels": () => votedTrip({}).run({ DE: [0.2], NDE: [0.2] }, []),
   "VotedTrip.run, no time between levels": () => votedTrip({}).run({ DE: [0.2], NDE: [0.2] }, 0),
   "VotedTrip.run, histories of two lengths": () => votedTrip({}).run({ DE: [0.2], NDE: [0.2, 0.3] }, 1),
   "VotedTrip, a setting of the channels beside them": () => votedTrip({ threshold: "7.1 mm/s rms" }),

@@ -1,0 +1,34 @@
+import { type RelaySettings, relayNow } from "../device/index";
+import { bypassCost } from "./bypass-cost";
+import { voteOf } from "./channel-votes";
+import type { VoteText } from "./vote";
+import type { VotedChannel } from "./voted-channels";
+import type { VotedOutput } from "./voted-output";
+import type { VotedEvent, VotedStatus } from "./voted-types";
+
+/** State and contact of a voted trip, with what has happened. */
+export function votedStatus(
+  output: VotedOutput,
+  vote: VoteText,
+  relay: RelaySettings,
+  channels: readonly VotedChannel[],
+  events: readonly VotedEvent[],
+): VotedStatus {
+  const { set, first } = output.state;
+  const { trip, unable, effective } = output.outcome;
+  const { bypassed, isPowered } = output;
+  const voting = trip && isPowered;
+  return Object.freeze({
+    time: output.time,
+    ...relayNow(relay, set, isPowered),
+    voting,
+    latched: set && !voting,
+    unable,
+    effective,
+    firstOut: first,
+    channels: Object.freeze(Object.fromEntries(channels.map((one) => [one.name, voteOf(one)]))),
+    bypass: bypassed.length === 0 ? null : bypassCost(vote, bypassed),
+    events: Object.freeze(events),
+    assumed: output.assumed,
+  });
+}

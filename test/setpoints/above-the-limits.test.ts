@@ -1,0 +1,118 @@
+import fc from "fast-check";
+import { parseAmplitude } from "veladis";
+import { baseline, proposeSetpoints, setpointSheet, sheetHtml, sheetMarkdown } from "veladis/protection";
+import { describe, expect, it } from "vitest";
+import { newSession, respond } from "../../src/repl/index";
+import { veladis } from "../cli/in-process";
+
+const machine = "pump 1490 r/min";
+const limits = { "B/C": "4 mm/s rms", "C/D": "6 mm/s rms", source: "maker of the pump" } as const;
+const at = (level: number) => proposeSetpoints({ baseline: `${level} mm/s rms`, machine, limits });
+
+// what the rules allow is ISO 10816-3 as a motor maker's manual reproduces it: see test/references/alarms.ts
+describe("a baseline above the limits", () => {
+  it.each([
+    // level, alarm = min(level + 1, 5), range of the alarm, alarm at once, trip at once
+    [3, 4, [3, 5], false, false],
+    [4.5, 5, [4.5, 5], false, false],
+    [5, 5, [5, 5], true, false],
+    [5.5, 5, [5, 5], true, false],
+    [6, 5, [5, 5], true, true],
+    [9, 5, [5, 5], true, true],
+  ])("%s mm/s: alarm %s, range %j, alarm at once %s, trip at once %s", (level, value, range, alarmNow, tripNow) => {
+    const { alarm, trip, warnings } = at(level);
+    expect([alarm?.stored.value, alarm?.range, alarm?.atOnce]).toEqual([value, range, alarmNow]);
+    // never raised: the trip is the upper limit of zone C, whatever the machine does
+    expect([trip?.stored.value, trip?.range, trip?.atOnce]).toEqual([6, [4, 7.5], tripNow]);
+    const codes = warnings.map(({ code }) => code);
+    expect([codes.includes("alarm at once"), codes.includes("trip at once")]).toEqual([alarmNow, tripNow]);
+    if (tripNow) expect(codes[0]).toBe("trip at once");
+  });
+
+  it("a setpoint that the device rounds down below the running level acts at once", () => {
+    const proposal = proposeSetpoints({ baseline: "4.8 mm/s rms", machine, limits, device: { step: "2 mm/s rms" } });
+    expect([proposal.alarm?.stored.value, proposal.alarm?.atOnce]).toEqual([4, true]);
+    expect(proposal.warnings[0]?.code).toBe("alarm at once");
+  });
+
+  it("a baseline at the setpoint but for float noise acts at once, as the trip logic does", () => {
+    expect(at(6 * (1 - 1e-8)).trip?.atOnce).toBe(true);
+    expect(at(6 * (1 - 1e-6)).trip?.atOnce).toBe(false);
+  });
+
+  it("is told in text, JSON, sheet and calculator", async () => {
+    const told = "the machine would trip at once: the machine is already above it";
+    const args = ["--baseline", "9 mm/s rms", "--limits", "4 mm/s rms, 6 mm/s rms", "--machine", machine];
+    const flat = (text: string): string => text.replace(/\s+/g, " ");
+    const { out } = await veladis(["setpoints", ...args]);
+    expect(flat(out)).toContain(told);
+    expect(flat(out)).toContain("the alarm would stand at once");
+    expect(out).toMatch(/ALARM +5\.000 +5\.000 +4\.750 +at most 5\.000\n/);
+    const data = JSON.parse((await veladis(["setpoints", ...args, "--json"])).out);
+    expect([data.alarm.atOnce, data.trip.atOnce, data.warnings[0].code]).toEqual([true, true, "trip at once"]);
+    for (const form of ["markdown", "html"]) {
+      const sheet = flat((await veladis(["setpoints", ...args, "--sheet", form])).out);
+      expect(sheet).toContain(told);
+      expect(sheet).toContain("at most 5.000");
+    }
+    const said = await respond('setpoints(12 mm/s rms, "pump 90 kW 1480 r/min rigid category II")', newSession());
+    expect(said === "exit" ? "" : said.text).toContain(told);
+  });
+
+  it("a sheet written from a proposal as data says it too", () => {
+    const proposal = at(9);
+    const sheet = setpointSheet({ machine, proposal });
+    expect(sheetMarkdown(sheet)).toContain("at most 5.000");
+    expect(sheetHtml(sheet)).toContain("the machine would trip at once");
+  });
+
+  it("no range falls, none is silently raised, and what acts at once is told, over many baselines", () => {
+    const level = fc.double({ min: 0, max: 20, noNaN: true });
+    const step = fc.constantFrom(undefined, "0.1 mm/s rms", "1 mm/s rms");
+    fc.assert(
+      fc.property(
+        level,
+        level.filter((one) => one > 2),
+        fc.double({ min: 1.01, max: 3, noNaN: true }),
+        step,
+        (base, lower, ratio, by) => {
+          const proposal = proposeSetpoints({
+            baseline: parseAmplitude(`${base} mm/s rms`),
+            machine,
+            limits: { "B/C": `${lower} mm/s rms`, "C/D": `${lower * ratio} mm/s rms`, source: "site" },
+            ...(by !== undefined && { device: { step: by } }),
+          });
+          for (const [name, setpoint] of [
+            ["alarm", proposal.alarm],
+            ["trip", proposal.trip],
+          ] as const) {
+            if (setpoint === null) continue;
+            expect(setpoint.range[0]).toBeLessThanOrEqual(setpoint.range[1]);
+            expect(setpoint.stored.value).toBeLessThanOrEqual(setpoint.range[1] * (1 + 1e-9));
+            expect(setpoint.atOnce).toBe(base >= setpoint.stored.value * (1 - 2 ** -23));
+            expect(proposal.warnings.some(({ code }) => code === `${name} at once`)).toBe(setpoint.atOnce);
+          }
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+
+  it("the statistical alarm has no range that falls, even with a small k on skewed readings", () => {
+    const readings = baseline([3, 3, 3, 3, 3, 1, 1, 1, 2.9], { as: "mm/s rms" });
+    const { alarm } = proposeSetpoints({ baseline: readings, scheme: "none", k: 0.01 });
+    expect(alarm?.range[0]).toBeLessThanOrEqual(alarm?.range[1] as number);
+    expect(alarm?.atOnce).toBe(true);
+  });
+
+  it("a trip that is not above the alarm is said to come without a warning before it", () => {
+    const { warnings } = proposeSetpoints({
+      baseline: "4 mm/s rms",
+      machine,
+      limits: { "B/C": "4 mm/s rms", "C/D": "4.1 mm/s rms", source: "site" },
+    });
+    expect(warnings.find(({ code }) => code === "little margin")?.text).toBe(
+      "the trip is not above the alarm (0.820 times it): the machine trips before it is warned of",
+    );
+  });
+});
