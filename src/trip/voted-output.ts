@@ -75,6 +75,8 @@ export class VotedOutput implements Votes {
     else if (event.event === "clear" || event.event === "power lost") {
       this.#state.calls = calls.filter((name) => name !== channel);
     }
+    // at once, and not at the vote: power may be back by then
+    if (event.event === "power lost" && !this.#latching) this.#state.set = false;
   }
 
   begun(time: number): void {

@@ -116,18 +116,28 @@ class SlowChannel {
     this.multiplied = this.settings.multiplier.seconds > 0;
   }
 
-  /** Step 3: the level, and windows that are over. */
-  take(signal: SlowSignal, time: number): void {
+  /** True for a start inhibit that is still in force at the beginning of what comes. */
+  isInhibitedNext(time: number): boolean {
+    return this.inhibited && !this.isOver(this.settings.inhibit, time);
+  }
+  private isOver(window: number, time: number): boolean {
+    return time - this.windowsFrom >= window - window * EARLY;
+  }
+
+  /** Step 2, before the commands: windows that are over. */
+  endWindows(time: number): void {
+    if (this.isOver(this.settings.inhibit, time)) this.inhibited = false;
+    if (this.isOver(this.settings.multiplier.seconds, time)) this.multiplied = false;
+  }
+
+  /** Step 3: the level. */
+  take(signal: SlowSignal): void {
     const before = this.signal;
     this.signal = signal;
     if (signal === "failed" && before !== "failed") this.tell("fault");
     if (signal !== "failed" && before === "failed") this.tell("fault over");
     if (signal === "above" && before !== "above") this.tell("above range");
     if (typeof signal === "number" && before === "above") this.tell("in range");
-    const { inhibit, multiplier } = this.settings;
-    const since = time - this.windowsFrom;
-    if (since >= inhibit - inhibit * EARLY) this.inhibited = false;
-    if (since >= multiplier.seconds - multiplier.seconds * EARLY) this.multiplied = false;
   }
 
   /** Step 4: what takes no time. */
@@ -188,7 +198,6 @@ export class SlowTrip {
   isUnable = false;
   private readonly names: readonly string[];
   private readonly channels = new Map<string, SlowChannel>();
-  private said = new Map<string, SlowEvent[]>();
   private instant = 0;
   private firstOutAtTrip: string | null = null;
 
@@ -203,10 +212,19 @@ export class SlowTrip {
     }
   }
 
+  /** True before the first level. */
+  isFresh(): boolean {
+    return this.all().every(({ signal }) => signal === "none");
+  }
+  /** A fresh logic begins at the first time of a history. */
+  beginAt(time: number): void {
+    if (time === this.time) return;
+    this.time = time;
+    for (const channel of this.all()) channel.startWindows(time);
+  }
+
   private tell(of: string, event: string): void {
-    const own = this.said.get(of) ?? [];
-    own.push({ time: this.time, of, event });
-    this.said.set(of, own);
+    this.events.push({ time: this.time, of, event });
   }
 
   private all(): SlowChannel[] {
@@ -216,20 +234,22 @@ export class SlowTrip {
   /** The beginning of an instant: steps 2 to 4 of all channels, then the vote. */
   begin(commands: readonly SlowCommand[], levels: Readonly<Record<string, SlowSignal>>): void {
     this.instant++;
+    for (const channel of this.all()) channel.endWindows(this.time);
     for (const command of commands) this.obey(command);
     for (const name of this.names) {
       const channel = this.channels.get(name) as SlowChannel;
-      channel.take(levels[name] ?? channel.signal, this.time);
+      channel.take(levels[name] ?? channel.signal);
     }
     for (const channel of this.all()) channel.settle(this.instant);
-    this.voteAndTell();
+    this.takeVote();
   }
 
-  /** A command by a method: an instant of its own. */
+  /** A command by a method: but for a reset an instant of its own; steps 3 and 4 follow with what comes next. */
   method(command: SlowCommand): void {
     this.instant++;
+    for (const channel of this.all()) channel.endWindows(this.time);
     this.obey(command);
-    this.voteAndTell();
+    if (command.do !== "reset") this.takeVote();
   }
 
   /** Lets what stands stand until a time, with the end of that stretch. */
@@ -247,7 +267,7 @@ export class SlowTrip {
       this.time = next;
       this.instant++;
       for (const channel of this.all()) channel.end(this.instant);
-      this.voteAndTell();
+      this.takeVote();
       if (windowEnds.some((at) => at <= next + EARLY)) this.begin([], {});
       if (next >= until) return;
     }
@@ -296,8 +316,8 @@ export class SlowTrip {
     return channel.isSet() ? "trip" : "healthy";
   }
 
-  /** How many votes are needed, how many good channels there are, and whether the vote calls for a trip. */
-  count(): { readonly needed: number; readonly good: number; readonly calls: boolean } {
+  /** At this end, or at the beginning of what comes: how many votes are needed, how many good channels there are, and whether the vote calls for a trip. */
+  count(isNext = false): { readonly needed: number; readonly good: number; readonly calls: boolean } {
     let needed = this.settings.vote?.needed ?? 1;
     let [good, trips] = [0, 0];
     for (const name of this.names) {
@@ -305,7 +325,8 @@ export class SlowTrip {
       const word = this.says(name);
       if (word === "trip") trips++;
       if (word !== "bad" && !channel.isBypassed) good++;
-      const counts = word === "bad" && this.settings.vote?.badVotes === true && (!channel.inhibited || channel.isSet());
+      const isInhibited = isNext ? channel.isInhibitedNext(this.time) : channel.inhibited;
+      const counts = word === "bad" && this.settings.vote?.badVotes === true && (!isInhibited || channel.isSet());
       if (counts && needed > 0) needed--;
     }
     return { needed, good, calls: trips >= needed };
@@ -322,7 +343,7 @@ export class SlowTrip {
     return first;
   }
 
-  private voteAndTell(): void {
+  private takeVote(): void {
     const { vote } = this.settings;
     if (vote !== undefined && this.isPowered()) {
       const { needed, good, calls } = this.count();
@@ -338,8 +359,6 @@ export class SlowTrip {
         this.tell("vote", "clear");
       }
     }
-    for (const name of [...this.names, "vote"]) this.events.push(...(this.said.get(name) ?? []));
-    this.said = new Map();
   }
 
   /** True where the output behind all is set; the contact of a channel alone follows its own output. */
@@ -359,6 +378,10 @@ export function slowHistory(
   end: number,
 ): void {
   let given = 0;
+  const first = (rows[0] as { at: number }).at;
+  if (trip.isFresh()) trip.beginAt(first);
+  // what a command by a method left to do, if the first level comes later
+  if (first > trip.time) trip.begin([], {});
   const until = (time: number): void => {
     while (given < commands.length && (commands[given] as { at: number }).at < time - EARLY) {
       const at = (commands[given] as { at: number }).at;

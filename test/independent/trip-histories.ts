@@ -1,14 +1,8 @@
 import type { TripLogic, VotedTrip } from "../../src/entries/protection";
 import type { currentLoop } from "../../src/index";
 import { type Seeded, seeded } from "./seeded";
-import {
-  type SlowChannelSettings,
-  type SlowCommand,
-  type SlowSettings,
-  type SlowSignal,
-  SlowTrip,
-  slowHistory,
-} from "./slow-trip";
+import { type SlowCommand, type SlowSettings, type SlowSignal, SlowTrip, slowHistory } from "./slow-trip";
+import { type Channel, channelOf, commandOf, signalOf, spacings } from "./trip-choices";
 
 /** What of the library is asked. */
 export interface TripLibrary {
@@ -16,75 +10,6 @@ export interface TripLibrary {
   readonly VotedTrip: typeof VotedTrip;
   readonly currentLoop: typeof currentLoop;
 }
-
-/** The settings of a channel as the library has them, and as the model has them. */
-interface Channel {
-  readonly told: Readonly<Record<string, unknown>>;
-  readonly slow: SlowChannelSettings;
-  /** Levels worth a look: at the limits, beside them, and far away. */
-  readonly levels: readonly number[];
-}
-
-/** Times that divide evenly in binary, and some that do not. */
-const spacings = [1, 1, 0.5, 0.25, 0.1, 0.3] as const;
-
-function channelOf(r: Seeded, dt: number, latching: boolean): Channel {
-  const threshold = r.oneOf([10, 7.6, 3]);
-  const [hysteresis, resetLevel] = r.oneOf([
-    ["20 %", threshold * 0.8],
-    ["5 %", threshold * 0.95],
-    ["0.5 mm/s rms", threshold - 0.5],
-  ] as const);
-  const some = (most: number): number => dt * r.whole(0, most) * r.oneOf([1, 1, 1, 0.5]);
-  const [onDelay, offDelay] = [some(4), r.chance(0.5) ? some(4) : undefined];
-  const startsOverBelow = r.oneOf(["threshold", "reset level"] as const);
-  const sensorFault = r.oneOf(["alarm", "hold", "bad"] as const);
-  const inhibit = r.chance(0.4) ? dt * r.whole(1, 6) * r.oneOf([1, 1, 0.5]) : undefined;
-  const multiplier = r.chance(0.4)
-    ? { factor: r.oneOf([1.5, 2, 3]), seconds: dt * r.whole(1, 8) * r.oneOf([1, 1, 0.5]) }
-    : undefined;
-  const factor = multiplier?.factor ?? 2;
-  const limits = [threshold, resetLevel, threshold * factor, resetLevel * factor];
-  return {
-    told: {
-      threshold: `${threshold} mm/s rms`,
-      hysteresis,
-      onDelay,
-      timerResets: `below ${startsOverBelow}`,
-      sensorFault,
-      ...(offDelay !== undefined && { offDelay }),
-      ...(inhibit !== undefined && { startInhibit: inhibit }),
-      ...(multiplier !== undefined && { multiplier }),
-    },
-    slow: {
-      ...{ threshold, resetLevel, onDelay, startsOverBelow, sensorFault, latching },
-      offDelay: offDelay ?? 0,
-      inhibit: inhibit ?? 0,
-      multiplier: multiplier ?? { factor: 1, seconds: 0 },
-    },
-    levels: [
-      0,
-      ...limits,
-      Math.fround(threshold),
-      ...limits.map((limit) => limit * 0.999),
-      ...limits.map((limit) => limit * 1.1),
-    ],
-  };
-}
-
-/** Any level, the last one again, a fault; above the range of a loop where that can be told. */
-function signalOf(r: Seeded, channel: Channel, last: SlowSignal, withRange: boolean): SlowSignal {
-  if (last !== "none" && r.chance(0.45)) return last;
-  if (r.chance(0.15)) return "failed";
-  if (withRange && r.chance(0.08)) return "above";
-  return r.oneOf(channel.levels);
-}
-
-const commandNames = ["reset", "reset", "start", "bypass on", "bypass off", "power lost", "power back"] as const;
-const commandOf = (r: Seeded, names: readonly string[]): SlowCommand => {
-  const name = r.oneOf(commandNames);
-  return { do: name, ...(name.startsWith("bypass") && names.length > 0 && { channel: r.oneOf(names) }) };
-};
 
 /** One history: what the library and the model say of it, each in lines. */
 export interface Told {
@@ -120,12 +45,13 @@ function stateLines(trip: AnyTrip, { model, names }: Driven, normallyEnergised: 
   const isVoted = names.length > 0;
   const energised = model.hasPower() && model.isOutputSet() !== normallyEnergised;
   const contact = energised === normallyOpen ? "closed" : "open";
-  const { needed, good } = model.count();
+  const { needed, good } = model.count(true);
+  // without power no votes are taken, and what they would need is not said
   const voteOf = (first: unknown, unable: unknown, effective: unknown, says: string) =>
-    ` ${first} ${unable} ${effective} ${says}`;
+    ` ${first} ${model.hasPower() ? `${unable} ${effective}` : ""} ${says}`;
   const own = status.channels as Record<string, string> | undefined;
   const library = `${status.output} ${status.coil} ${status.contact}${isVoted ? voteOf(status.firstOut, status.unable, status.effective, names.map((name) => own?.[name]).join()) : ""}`;
-  const expected = `${model.isOutputSet() ? "trip" : "healthy"} ${energised ? "energised" : "de-energised"} ${contact}${isVoted ? voteOf(model.firstOut(), needed > good, `${needed}oo${good}`, names.map((name) => model.says(name)).join()) : ""}`;
+  const expected = `${energised === normallyEnergised ? "healthy" : "trip"} ${energised ? "energised" : "de-energised"} ${contact}${isVoted ? voteOf(model.firstOut(), needed > good, `${needed}oo${good}`, names.map((name) => model.says(name)).join()) : ""}`;
   return { library, expected };
 }
 
@@ -164,19 +90,20 @@ export function tripHistory(library: TripLibrary, r: Seeded): Told {
   const firstTime = start === "times" ? dt * r.whole(0, 5) : 0;
   const model = new SlowTrip(slow, firstTime);
   const driven: Driven = { trip, model, names, channels };
-  const told2 = (events: readonly AnyEvent[]): void => {
+  const note = (events: readonly AnyEvent[]): void => {
     for (const { time, channel = "-", event } of events) lines.push(lineOf(time, channel, event));
   };
   const last: SlowSignal[] = channels.map(() => "none");
 
   const history = (kind: "times" | "even"): void => {
     const count = r.whole(1, 12);
-    let at = model.time;
+    // where times do not divide evenly, the two clocks may be apart by a rounding
+    let at = Math.max(model.time, trip.status.time as number);
     const spacing = kind === "even" ? dt * r.oneOf([1, 1, 2]) : 0;
     const rows: { at: number; levels: Record<string, SlowSignal> }[] = [];
     const times: number[] = [];
     const columns: number[][] = channels.map(() => []);
-    const base = model.time;
+    const base = at;
     for (let i = 0; i < count; i++) {
       if (kind === "times")
         at +=
@@ -199,8 +126,14 @@ export function tripHistory(library: TripLibrary, r: Seeded): Told {
     const grid = dt / r.oneOf([1, 2, 4]);
     const from = times[0] as number;
     const most = Math.round((end - from) / grid);
+    // a rounding is no time between two levels; where even levels do not divide evenly, a command is in their midst
+    const isExact = Number.isInteger(dt * 4);
+    const onTime = (time: number): number => {
+      if (kind === "even" && !isExact) return from + spacing * (r.whole(0, count - 1) + 0.5);
+      return [...times, end].find((one) => Math.abs(one - time) < 1e-6) ?? time;
+    };
     const commands = Array.from({ length: r.oneOf([0, 0, 1, 2, 3, 4]) }, () => ({
-      at: Math.min(end, from + grid * r.whole(0, most)),
+      at: onTime(Math.min(end, from + grid * r.whole(0, most))),
       ...commandOf(r, names),
     })).sort((a, b) => a.at - b.at);
     const spaced = kind === "even" ? spacing : r.chance(0.5) ? times : Float64Array.from(times);
@@ -210,7 +143,7 @@ export function tripHistory(library: TripLibrary, r: Seeded): Told {
     const options = { nan: "sensor fault", excursions: true, ...(commands.length > 0 && { commands }) };
     told.push(`run ${JSON.stringify(own)} ${JSON.stringify(spaced)} ${JSON.stringify(commands)}`);
     slowHistory(model, rows, commands, end);
-    told2(trip.run(own, spaced, options));
+    note(trip.run(own, spaced, options));
   };
 
   const steps = (): void => {
@@ -221,9 +154,7 @@ export function tripHistory(library: TripLibrary, r: Seeded): Told {
         const command = commandOf(r, names);
         told.push(`method ${JSON.stringify(command)}`);
         model.method(command);
-        const before = (trip.status.events as readonly AnyEvent[] | undefined)?.length;
-        told2(method(trip, command, isVoted) ?? []);
-        void before;
+        note(method(trip, command, isVoted));
       } else if (which < 0.3) {
         told.push("stored");
         trip = new Maker(settings, JSON.parse(JSON.stringify(trip.snapshot())));
@@ -249,7 +180,7 @@ export function tripHistory(library: TripLibrary, r: Seeded): Told {
           isVoted ? Object.fromEntries(names.map((name, k) => [name, given[k]])) : given[0],
           seconds,
         ) as { events: AnyEvent[] };
-        told2(status.events);
+        note(status.events);
       }
       compare();
     }
@@ -276,17 +207,20 @@ export function tripHistory(library: TripLibrary, r: Seeded): Told {
   return { history: told.join("\n"), library: lines, model: wanted };
 }
 
-/** A command by its method; the events that it leaves. */
-function method(trip: AnyTrip, command: SlowCommand, isVoted: boolean): readonly AnyEvent[] | undefined {
+/** A command by its method; the events that it leaves, and of a reset, which answers for itself, the event that it would be. */
+function method(trip: AnyTrip, command: SlowCommand, isVoted: boolean): readonly AnyEvent[] {
   const { channel } = command;
-  if (command.do === "reset") return (trip.reset() as { events?: AnyEvent[] }).events;
+  if (command.do === "reset") {
+    const event = (trip.reset() as { accepted: boolean }).accepted ? "reset" : "reset refused";
+    return [{ time: trip.status.time as number, event, ...(isVoted && { channel: "vote" }) }];
+  }
   const answer = ((): unknown => {
     if (command.do === "start") return trip.start();
     if (command.do.startsWith("power")) return trip.power(command.do === "power back");
     const on = command.do === "bypass on";
     return isVoted ? trip.bypass(channel, on) : trip.bypass(on);
   })();
-  return (answer as { events?: AnyEvent[] }).events;
+  return (answer as { events: AnyEvent[] }).events;
 }
 
 /** So many random histories by the library and by the slow model; those that differ, with where. */
