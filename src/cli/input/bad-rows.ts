@@ -74,7 +74,10 @@ export class BadRows {
       skipBad !== "given" && this.#expected,
       this.#never.has("decimals") && (decimalComma ? "no point by --decimal-comma" : "--decimal-comma for 7,1"),
       this.#never.has("over range") && overRange,
-      never < rows && (typeof skipBad === "object" ? skipBad.cannot : `--skip-bad leaves ${never > 0 ? "the other rows" : "such rows"} out`),
+      never < rows &&
+        (typeof skipBad === "object"
+          ? skipBad.cannot
+          : `--skip-bad leaves ${never > 0 ? "the other rows" : "such rows"} out`),
     ].filter((text) => typeof text === "string");
     throw new VeladisError("not-a-number", {
       expected: `${what} in each row of ${file}; ${advice.join("; ")}`,
