@@ -1,4 +1,5 @@
 import { shown } from "../../core/index";
+import { findUnit } from "../../units/index";
 import { refusedFile } from "./refused-file";
 import { candidates, type SampleRow } from "./sample-rows";
 import { type SeparatorName, separators } from "./separators";
@@ -22,6 +23,12 @@ function textOf({ bytes }: Sample, { start, end }: SampleRow): string {
 function mayBeDecimal(text: string): boolean {
   const [front = "", ...behind] = text.split(",").map((piece) => piece.trim());
   return behind.length > 0 && cutFront.test(front) && behind.every((piece) => cutBehind.test(piece));
+}
+
+/** Whether a heading may hold a comma of its own: a blank stands behind it, or the unit of what stands before it. */
+function mayHoldComma(header: string): boolean {
+  const [, ...behind] = header.split(",");
+  return behind.some((piece) => piece.startsWith(" ") || findUnit(piece.split(/[\s)]/, 1)[0] as string) !== undefined);
 }
 
 /** How many cells a row has by each of the separators, in words. */
@@ -70,7 +77,7 @@ export function chosenSeparator(sample: Sample, decimalComma: boolean): Separato
     throw undecided(sample, names, odd(strong[0] as 0));
   }
   if (!commas) return "none";
-  const cut = /, /.test(textOf(sample, header)) ? body.find((row) => mayBeDecimal(textOf(sample, row))) : undefined;
+  const cut = mayHoldComma(textOf(sample, header)) ? body.find((row) => mayBeDecimal(textOf(sample, row))) : undefined;
   if (cut === undefined) return "comma";
   throw refusedFile(
     `--decimal-comma where ${shown(textOf(sample, cut))} is one number, or --separator comma where it is ${cut.counts[3] + 1} cells`,

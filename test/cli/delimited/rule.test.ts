@@ -136,6 +136,15 @@ describe("4. separator", () => {
     }
   });
 
+  it("The header with a unit behind its comma and decimal commas, without a blank", async () => {
+    for (const header of ["Vibration,mm/s", "Vibration,mm/s rms", "Vibration (RMS,mm/s)"]) {
+      expect(await refusal(`${header}\n4,9\n`), header).toContain("--decimal-comma");
+      expect(await cellsOf(`${header}\n4,9\n`, { separator: "comma" }), header).toEqual([["4", "9"]]);
+      expect(await cellsOf(`${header}\n4,9.5\n`), header).toEqual([["4", "9.5"]]);
+    }
+    expect(await cellsOf("time,level\n4,9\n")).toEqual([["4", "9"]]);
+  });
+
   it("Velocity;Remarks, if any", async () => {
     expect(await cellsOf("Velocity;Remarks, if any\n4,9;ok\n")).toEqual([["4,9", "ok"]]);
   });
