@@ -18,10 +18,9 @@ function enter(state: TripState, phase: TripState["phase"]): void {
   state.timer = 0;
 }
 
-/** Sets or clears the output once its delay has run; while a sensor fault holds the channel, none runs out. */
-export function expire(channel: Channel, time: number): void {
+/** Sets or clears the output once its delay has run. */
+function expire(channel: Channel, time: number): void {
   const { rules, state } = channel;
-  if (isHeld(rules, state)) return;
   if (state.phase === "timing" && remaining(rules.onDelay, state.timer) === 0) {
     enter(state, "set");
     recordEvent(channel, time, "trip", causeOf(state));
@@ -29,6 +28,11 @@ export function expire(channel: Channel, time: number): void {
     enter(state, "normal");
     recordEvent(channel, time, "clear");
   }
+}
+
+/** Lets run out what has run its time; while a sensor fault holds the channel, nothing does. */
+export function runOut(channel: Channel, time: number): void {
+  if (!isHeld(channel.rules, channel.state)) expire(channel, time);
 }
 
 /** Makes all changes that take no time. */
@@ -106,7 +110,7 @@ export function advance(channel: Channel, seconds: number): void {
     time += span;
     left = left - span > noise ? left - span : 0;
     // A delay that has run counts before whatever else changes at the same moment.
-    expire(channel, time);
+    runOut(channel, time);
     if (left > 0) transition(channel, time);
   }
   tick(state, seconds);

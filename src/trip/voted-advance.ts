@@ -1,4 +1,4 @@
-import { expire, runOn, spanNoise, transition, untilChange } from "./trip-advance";
+import { runOn, runOut, spanNoise, transition, untilChange } from "./trip-advance";
 import { tick, timeOf } from "./trip-state";
 import type { VotedChannel } from "./voted-channels";
 
@@ -28,7 +28,7 @@ export function advanceTogether(channels: readonly VotedChannel[], seconds: numb
     for (const channel of channels) runOn(channel, span);
     time += span;
     left = left - span > noise ? left - span : 0;
-    for (const channel of channels) expire(channel, time);
+    for (const channel of channels) runOut(channel, time);
     votes.ended(time);
     if (left > 0) begin();
   }
