@@ -8,7 +8,7 @@ const inverse = ([over, under]: Exact): Exact => [under, over];
 const isMore = ([a, b]: Exact, [c, d]: Exact): boolean => a * d > c * b;
 
 /** What a decimal numeral such as "0.0254" or "1.2e-7" says, to the last digit. */
-export function exactly(numeral: string): Exact {
+function exactly(numeral: string): Exact {
   const [, whole = "", decimals = "", power = "0"] = /^(\d+)(?:\.(\d+))?(?:e([+-]?\d+))?$/.exec(numeral) ?? [];
   if (whole === "") throw new Error(`no numeral: ${numeral}`);
   const shift = Number(power) - decimals.length;

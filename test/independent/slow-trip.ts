@@ -381,7 +381,7 @@ export function slowHistory(
   const first = (rows[0] as { at: number }).at;
   if (trip.isFresh()) trip.beginAt(first);
   // what a command by a method left to do, if the first level comes later
-  if (first > trip.time) trip.begin([], {});
+  if (first > trip.time + EARLY) trip.begin([], {});
   const until = (time: number): void => {
     while (given < commands.length && (commands[given] as { at: number }).at < time - EARLY) {
       const at = (commands[given] as { at: number }).at;

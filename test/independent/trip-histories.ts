@@ -12,7 +12,7 @@ export interface TripLibrary {
 }
 
 /** One history: what the library and the model say of it, each in lines. */
-export interface Told {
+interface Told {
   readonly history: string;
   readonly library: readonly string[];
   readonly model: readonly string[];
@@ -55,7 +55,7 @@ function stateLines(trip: AnyTrip, { model, names }: Driven, normallyEnergised: 
   return { library, expected };
 }
 
-export function tripHistory(library: TripLibrary, r: Seeded): Told {
+function tripHistory(library: TripLibrary, r: Seeded): Told {
   const dt = r.oneOf(spacings);
   const isVoted = r.chance(0.5);
   const latching = r.chance(0.5);
