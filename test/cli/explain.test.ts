@@ -149,6 +149,8 @@ describe("what was assumed stands in the answer of", () => {
 describe("what was not judged stands in the answer", () => {
   it("of a place whose schemes cannot judge such a reading", async () => {
     const { out } = await veladis(["judge", "100 um pp", "--machine", "gas turbine 20 MW"]);
-    expect(out.replace(/\s+/g, " ")).toMatch(/ not judged mm\/s rms: ISO 10816-4 .* cannot judge this reading measure /);
+    expect(out.replace(/\s+/g, " ")).toMatch(
+      / not judged mm\/s rms: ISO 10816-4 .* cannot judge this reading measure /,
+    );
   });
 });

@@ -112,15 +112,19 @@ export async function* readDelimited(
   return { rowsIn: counter.rows(), ...counts, skipped, separator: layout.separator, torn };
 }
 
-/** Reads all of it; `portion` is called after each portion and awaited. */
+/** Reads all of it; `portion` is called after each portion and awaited. The stream is closed whatever happens. */
 export async function accountOf(
   reading: AsyncGenerator<number, RowAccount>,
   portion: (read: number) => void | Promise<void> = () => undefined,
 ): Promise<RowAccount> {
-  for (;;) {
-    const step = await reading.next();
-    if (step.done) return step.value;
-    await portion(step.value);
+  try {
+    for (;;) {
+      const step = await reading.next();
+      if (step.done) return step.value;
+      await portion(step.value);
+    }
+  } finally {
+    await reading.return(undefined as never);
   }
 }
 

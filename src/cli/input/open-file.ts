@@ -4,15 +4,14 @@ import { type PlainFile, plainFile, unreadable } from "./plain-file";
 /** Bytes that are read at once. */
 const PORTION = 1 << 18;
 
-/** The bytes of a plain file, refused at their end if the file was changed meanwhile. */
+/** The bytes of a plain file, opened when they are asked for, refused at their end if it was changed meanwhile. */
 class FileStream extends Readable {
   /** Bytes read so far. */
   bytesRead = 0;
 
-  constructor(
-    private readonly path: string,
-    private readonly file: PlainFile,
-  ) {
+  private file: PlainFile | undefined;
+
+  constructor(private readonly path: string) {
     super({ highWaterMark: PORTION });
     // whoever reads is told; that nobody reads any more is no fault
     this.on("error", () => undefined);
@@ -27,6 +26,7 @@ class FileStream extends Readable {
 
   /** What comes next; null behind the last. */
   private async portion(): Promise<Buffer | null> {
+    this.file ??= await plainFile(this.path);
     const { handle, size, requireUnchanged } = this.file;
     const { buffer, bytesRead } = await handle.read(Buffer.allocUnsafe(PORTION), 0, PORTION, this.bytesRead);
     this.bytesRead += bytesRead;
@@ -36,7 +36,8 @@ class FileStream extends Readable {
   }
 
   override _destroy(error: Error | null, done: (error: Error | null) => void): void {
-    this.file.handle.close().then(
+    const closed = this.file?.handle.close() ?? Promise.resolve();
+    closed.then(
       () => done(error),
       () => done(error),
     );
@@ -50,5 +51,7 @@ class FileStream extends Readable {
  * @throws {@link VeladisError} `missing-fact` when the file cannot be read, or is no plain file
  */
 export async function openFile(path: string): Promise<Readable> {
-  return new FileStream(path, await plainFile(path));
+  // at once, so that it is refused before anything is made of it; whoever refuses an option after that leaves nothing open
+  await (await plainFile(path)).handle.close();
+  return new FileStream(path);
 }

@@ -32,7 +32,7 @@ export function unreadable(path: string, { code }: NodeJS.ErrnoException): Velad
  */
 export async function plainFile(path: string): Promise<PlainFile> {
   const handle = await open(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0)).catch((error) => {
-    throw error.code?.startsWith("ERR_") ? error : unreadable(path, error);
+    throw unreadable(path, error);
   });
   const before = await handle.stat();
   if (!before.isFile()) {
