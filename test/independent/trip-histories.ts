@@ -97,8 +97,8 @@ function tripHistory(library: TripLibrary, r: Seeded): Told {
 
   const history = (kind: "times" | "even"): void => {
     const count = r.whole(1, 12);
-    // where times do not divide evenly, the two clocks may be apart by a rounding
-    let at = Math.max(model.time, trip.status.time as number);
+    // where times do not divide evenly, the two clocks may be apart by a rounding, which is no time that a level stands
+    let at = model.isFresh() ? model.time : (trip.status.time as number);
     const spacing = kind === "even" ? dt * r.oneOf([1, 1, 2]) : 0;
     const rows: { at: number; levels: Record<string, SlowSignal> }[] = [];
     const times: number[] = [];
