@@ -2,7 +2,7 @@ import { isUtf8 } from "node:buffer";
 import { type Encoding, latin1Text } from "./encodings";
 
 /** What is wrong with the bytes of a file, for its refusal. */
-export interface Fault {
+interface Fault {
   readonly expected: string;
   readonly received: string;
 }

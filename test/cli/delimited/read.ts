@@ -10,7 +10,7 @@ import type { TableForm } from "../../../src/cli/delimited/table-form";
 import type { WrittenAs } from "../../../src/cli/delimited/written-as";
 
 /** A row as it was shown. */
-export interface ShownRow {
+interface ShownRow {
   readonly cells: readonly string[];
   readonly raw: string;
   readonly line: number;
