@@ -13,10 +13,10 @@ class Given {
  * is done to a history.
  */
 class Own extends Given {
-  readonly #here = true;
+  readonly #here: undefined;
 
   static is(one: unknown): boolean {
-    return typeof one === "object" && one !== null && #here in one;
+    return Array.isArray(one) && #here in one;
   }
 }
 

@@ -1,6 +1,3 @@
-/** The encodings that a file may be told to have. */
-const encodingNames = ["utf-8", "utf-16", "latin-1"] as const;
-
 /** The encoding of a file: of UTF-16 also which byte comes first. */
 export type Encoding = "utf-8" | "utf-16le" | "utf-16be" | "latin-1";
 
