@@ -183,7 +183,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
         ...(assumed.length > 0 && { assumed }),
       });
       const measured = amplitudeIn(type, value, full.hertz);
-      const own = { ...measured, assumed, state: stateOf(current), history: ownHistory(frozen(way)) };
+      const own = { ...measured, assumed, state: stateOf(current), history: ownHistory(way.map(frozen)) };
       return convertAmplitude(Object.freeze(own), as, options) as LoopReading;
     },
     current(reading: string | Amplitude, options?: ConvertOptions) {

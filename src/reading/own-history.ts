@@ -1,12 +1,11 @@
 import type { Step } from "./step";
 
 /** Gives back what it is called with, so that a class derived from it puts its private fields on that. */
-class Given {
-  constructor(given: object) {
-    // biome-ignore lint/correctness/noConstructorReturn: the one way to put a private field on what is there already
-    return given;
-  }
-}
+const Given = function given(one: object) {
+  return one;
+} as unknown as new (
+  one: object,
+) => object;
 
 /**
  * A mark that no other module can set, see or copy. A weak set would do the same, but takes longer than all else that
@@ -20,12 +19,14 @@ class Own extends Given {
   }
 }
 
-/** A history that was made here, frozen to its last part: it need not be checked again. */
+/**
+ * A history that was made here, frozen to its last part: it need not be checked again.
+ *
+ * @param steps - a list that is not frozen yet, of steps that are: in engines to come a frozen one may not be marked
+ */
 export function ownHistory(steps: readonly Step[]): readonly Step[] {
-  // what is frozen already may not be marked in engines to come
-  const made = Object.isFrozen(steps) ? [...steps] : steps;
-  new Own(made);
-  return Object.freeze(made);
+  new Own(steps);
+  return Object.freeze(steps);
 }
 
 /** True for a history that was made here, not one that came from outside. */
