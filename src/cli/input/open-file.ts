@@ -27,8 +27,9 @@ class FileStream extends Readable {
 
   /** What comes next; null behind the last. */
   private async portion(): Promise<Buffer | null> {
-    const { handle, size, requireUnchanged } = this.file;
-    const { buffer, bytesRead } = await handle.read(Buffer.allocUnsafe(PORTION), 0, PORTION, this.bytesRead);
+    const { size, requireUnchanged } = this.file;
+    const buffer = Buffer.allocUnsafe(PORTION);
+    const bytesRead = await this.file.read(buffer, 0, PORTION, this.bytesRead);
     this.bytesRead += bytesRead;
     // one that grows faster than it is read would never end
     if (bytesRead === 0 || this.bytesRead > size) await requireUnchanged();
@@ -36,7 +37,7 @@ class FileStream extends Readable {
   }
 
   override _destroy(error: Error | null, done: (error: Error | null) => void): void {
-    this.file.handle.close().then(
+    this.file.close().then(
       () => done(error),
       () => done(error),
     );
