@@ -12,7 +12,9 @@ const long = new Set(["hostile-files.mjs", "damaged-parquet.mjs"]);
 const scratch = mkdtempSync(join(tmpdir(), "bench-"));
 const record = join(scratch, "figures");
 
-for (const name of readdirSync(folder).filter((file) => file.endsWith(".mjs") && !helpers.has(file) && !long.has(file))) {
+for (const name of readdirSync(folder).filter(
+  (file) => file.endsWith(".mjs") && !helpers.has(file) && !long.has(file),
+)) {
   console.log(`\n# ${name}`);
   const { status } = spawnSync(process.execPath, [folder + name], {
     stdio: "inherit",

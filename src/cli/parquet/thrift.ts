@@ -1,7 +1,7 @@
 import { damaged } from "./damage";
 
 /** What stands in a field of a structure of Thrift's compact protocol. */
-export type ThriftValue = boolean | number | Uint8Array | ThriftStruct | readonly ThriftValue[];
+type ThriftValue = boolean | number | Uint8Array | ThriftStruct | readonly ThriftValue[];
 
 /** The fields of a structure by their numbers. */
 export type ThriftStruct = ReadonlyMap<number, ThriftValue>;
