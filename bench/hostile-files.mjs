@@ -13,7 +13,7 @@ const MOST_SHOWN = 20;
 const { values } = parseArgs({
   options: {
     count: { type: "string", default: "10000" },
-    batch: { type: "string", default: "250" },
+    batch: { type: "string", default: "10" },
     seed: { type: "string", default: "15" },
     kind: { type: "string" },
     built: { type: "string" },

@@ -48,7 +48,11 @@ describe("the thread that reads Parquet", () => {
 
   it("refuses what it refuses, and throws what is a bug", async () => {
     code = `${head} parentPort.postMessage({ refused: { code: "syntax", expected: "a", received: "b" } });`;
-    await expect(read(5000)).rejects.toMatchObject({ name: "VeladisError", expected: "a", received: "b" });
+    await expect(read(5000)).rejects.toMatchObject({
+      name: "VeladisError",
+      expected: "a",
+      received: '"in.parquet", b',
+    });
     code = 'throw new TypeError("a bug");';
     await expect(read(5000)).rejects.toThrow(TypeError);
     code = "process.exit(3);";

@@ -27,8 +27,9 @@ class FileStream extends Readable {
   /** What comes next; null behind the last. */
   private async portion(): Promise<Buffer | null> {
     this.file ??= await plainFile(this.path);
-    const { handle, size, requireUnchanged } = this.file;
-    const { buffer, bytesRead } = await handle.read(Buffer.allocUnsafe(PORTION), 0, PORTION, this.bytesRead);
+    const { size, read, requireUnchanged } = this.file;
+    const buffer = Buffer.allocUnsafe(PORTION);
+    const bytesRead = await read(buffer, 0, PORTION, this.bytesRead);
     this.bytesRead += bytesRead;
     // one that grows faster than it is read would never end
     if (bytesRead === 0 || this.bytesRead > size) await requireUnchanged();
@@ -36,7 +37,7 @@ class FileStream extends Readable {
   }
 
   override _destroy(error: Error | null, done: (error: Error | null) => void): void {
-    const closed = this.file?.handle.close() ?? Promise.resolve();
+    const closed = this.file?.close() ?? Promise.resolve();
     closed.then(
       () => done(error),
       () => done(error),
@@ -52,6 +53,6 @@ class FileStream extends Readable {
  */
 export async function openFile(path: string): Promise<Readable> {
   // at once, so that it is refused before anything is made of it; whoever refuses an option after that leaves nothing open
-  await (await plainFile(path)).handle.close();
+  await (await plainFile(path)).close();
   return new FileStream(path);
 }

@@ -9,13 +9,13 @@ export interface ByteSource {
 }
 
 /** The bytes of a file. */
-export function byteSource(path: string, { handle, size }: PlainFile): ByteSource {
+export function byteSource(path: string, file: PlainFile): ByteSource {
   return {
-    size,
+    size: file.size,
     async read(from, to) {
       const bytes = new Uint8Array(to - from);
       for (let filled = 0; filled < bytes.length; ) {
-        const { bytesRead } = await handle
+        const bytesRead = await file
           .read(bytes, filled, bytes.length - filled, from + filled)
           .catch((error) => Promise.reject(unreadable(path, error)));
         if (bytesRead === 0) {

@@ -1,7 +1,7 @@
 import { Worker } from "node:worker_threads";
 import { shown, VeladisError } from "../../core/index";
 import type { Portion } from "./portions";
-import { BEATS, TAKEN, type WorkerMessage, type WorkerTask } from "./worker-message";
+import { BEATS, type Refused, TAKEN, type WorkerMessage, type WorkerTask } from "./worker-message";
 import { workerUrl } from "./worker-url";
 
 /** Milliseconds without anything done, after which a file is given up. */
@@ -9,6 +9,12 @@ const PATIENCE = 10_000;
 
 /** Of the memory for objects, in MiB: enough for row groups of a million rows and a hundred columns. */
 const HEAP = 2048;
+
+/** What the thread refuses, with the file's name. */
+function told({ code, expected, received }: Refused, path: string): VeladisError {
+  const named = received.includes(shown(path)) ? received : `${shown(path)}, ${received}`;
+  return new VeladisError(code, { expected, received: named });
+}
 
 /** The end of the thread by an error, as a refusal where it is one. */
 function refusal(error: NodeJS.ErrnoException, path: string): Error {
@@ -88,7 +94,7 @@ export async function* parquetRows(path: string, patience = PATIENCE): AsyncGene
     for (;;) {
       const message = await next();
       if ("done" in message) return;
-      if ("refused" in message) throw new VeladisError(message.refused.code, message.refused);
+      if ("refused" in message) throw told(message.refused, path);
       yield message.portion;
       Atomics.add(numbers, TAKEN, 1);
       Atomics.notify(numbers, TAKEN);

@@ -67,6 +67,6 @@ export async function* parquetPortions(path: string, beat: () => void): AsyncGen
     }
     await opened.requireUnchanged();
   } finally {
-    await opened.handle.close();
+    await opened.close();
   }
 }

@@ -12,8 +12,12 @@ export interface WorkerTask {
 export const BEATS = 0;
 export const TAKEN = 1;
 
+/** Why a file is refused: an error loses its class between threads. */
+export interface Refused {
+  readonly code: VeladisErrorCode;
+  readonly expected: string;
+  readonly received: string;
+}
+
 /** What the thread that reads says: a portion, its end, or why it refuses the file. */
-export type WorkerMessage =
-  | { readonly portion: Portion }
-  | { readonly done: true }
-  | { readonly refused: { readonly code: VeladisErrorCode; readonly expected: string; readonly received: string } };
+export type WorkerMessage = { readonly portion: Portion } | { readonly done: true } | { readonly refused: Refused };
