@@ -183,7 +183,7 @@ const cases: readonly Case[] = [
 
 /** Where a place in the sources is reached by a fault of the computer alone: no room, no leave, a package missing. */
 const faults = [
-  ...["plain-file", "standard-input"].map((name) => `src/cli/input/${name}.ts`),
+  ...["open-file", "plain-file", "standard-input"].map((name) => `src/cli/input/${name}.ts`),
   ...["parquet-source", "run-table", "whole-file"].map((name) => `src/cli/table/${name}.ts`),
   // in a thread of its own, where no call is seen; its refusals are held by the tests of damaged files
   "src/cli/parquet/",

@@ -25,10 +25,21 @@ function mayBeDecimal(text: string): boolean {
   return behind.length > 0 && cutFront.test(front) && behind.every((piece) => cutBehind.test(piece));
 }
 
-/** Whether a heading may hold a comma of its own: a blank stands behind it, or the unit of what stands before it. */
-function mayHoldComma(header: string): boolean {
+/** Whether a blank stands behind a comma of the header: it may belong to a heading. */
+const blankBehind = /, /;
+
+/** Whether the unit of what stands before it stands behind a comma of the header. */
+function unitBehind(header: string): boolean {
   const [, ...behind] = header.split(",");
-  return behind.some((piece) => piece.startsWith(" ") || findUnit(piece.split(/[\s)]/, 1)[0] as string) !== undefined);
+  return behind.some((piece) => findUnit(piece.split(/[\s)]/, 1)[0] as string) !== undefined);
+}
+
+/** The first row of which nobody can tell whether a comma separates or marks the decimals. */
+function cutRow(sample: Sample, header: SampleRow, body: readonly SampleRow[]): SampleRow | undefined {
+  const heading = textOf(sample, header);
+  if (blankBehind.test(heading)) return body.find((row) => mayBeDecimal(textOf(sample, row)));
+  // `time,g` is two columns where any row has a point for decimals, or text
+  return unitBehind(heading) && body.every((row) => mayBeDecimal(textOf(sample, row))) ? body[0] : undefined;
 }
 
 /** How many cells a row has by each of the separators, in words. */
@@ -77,7 +88,7 @@ export function chosenSeparator(sample: Sample, decimalComma: boolean): Separato
     throw undecided(sample, names, odd(strong[0] as 0));
   }
   if (!commas) return "none";
-  const cut = mayHoldComma(textOf(sample, header)) ? body.find((row) => mayBeDecimal(textOf(sample, row))) : undefined;
+  const cut = cutRow(sample, header, body);
   if (cut === undefined) return "comma";
   throw refusedFile(
     `--decimal-comma where ${shown(textOf(sample, cut))} is one number, or --separator comma where it is ${cut.counts[3] + 1} cells`,

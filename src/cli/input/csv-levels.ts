@@ -2,7 +2,7 @@ import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
 import { headedColumn } from "../delimited/column-index";
 import type { RowAccount } from "../delimited/read-delimited";
-import { levelCell, told, type Unread } from "./level-cell";
+import { cellShown, levelCell, type Unread } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
 import { NotedRows } from "./row-lines";
 import type { SeriesTold } from "./series-told";
@@ -55,7 +55,7 @@ function takeTime(times: TimeColumn, cell: string, line: number): Unread | undef
     return undefined;
   } catch (error) {
     if (!(error instanceof VeladisError)) throw error;
-    return { what: `time ${told(cell.trim())}`, expected: error.expected };
+    return { what: `time ${cellShown(cell.trim())}`, expected: error.expected };
   }
 }
 

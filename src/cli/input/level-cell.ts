@@ -20,7 +20,7 @@ const otherwiseWritten = { comma: /^[+-]?\d*\.\d+$/, point: /^[+-]?\d*,\d+$/ } a
 const LONGEST = 24;
 
 /** A text as it is told: in quotes, cut. */
-export function told(text: string): string {
+export function cellShown(text: string): string {
   return text === "" ? "empty" : shown(text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
 }
 
@@ -30,7 +30,8 @@ export function levelCell(cell: string, decimalComma: boolean): number | Unread 
   const pointed = decimalComma ? (text.includes(".") ? "" : text.replace(",", ".")) : text;
   const value = plainNumeral.test(pointed) ? Number(pointed) : Number.NaN;
   if (Number.isFinite(value)) return value;
-  if (value === Number.POSITIVE_INFINITY || overRange.test(text)) return { what: told(text), never: "over range" };
-  if (otherwiseWritten[decimalComma ? "comma" : "point"].test(text)) return { what: told(text), never: "decimals" };
-  return { what: told(text) };
+  if (value === Number.POSITIVE_INFINITY || overRange.test(text)) return { what: cellShown(text), never: "over range" };
+  if (otherwiseWritten[decimalComma ? "comma" : "point"].test(text))
+    return { what: cellShown(text), never: "decimals" };
+  return { what: cellShown(text) };
 }

@@ -143,6 +143,10 @@ describe("4. separator", () => {
       expect(await cellsOf(`${header}\n4,9.5\n`), header).toEqual([["4", "9.5"]]);
     }
     expect(await cellsOf("time,level\n4,9\n")).toEqual([["4", "9"]]);
+    expect(await cellsOf("time,g\n0,1\n1,1.5\n")).toEqual([
+      ["0", "1"],
+      ["1", "1.5"],
+    ]);
   });
 
   it("Velocity;Remarks, if any", async () => {
