@@ -90,6 +90,7 @@ export {
   badChannels,
   bypassCost,
   type ChannelVote,
+  type EachOr,
   type Level,
   type LevelGap,
   type LevelGaps,

@@ -21,7 +21,7 @@ export {
   voted,
 } from "./vote";
 export type { VotedCommand } from "./voted-commands";
-export type { VotedRunOptions } from "./voted-run-options";
+export type { EachOr, VotedRunOptions } from "./voted-run-options";
 export type { VotedState } from "./voted-state";
 export { VotedTrip } from "./voted-trip";
 export type { VotedEvent, VotedStatus, VotedTripSettings } from "./voted-types";

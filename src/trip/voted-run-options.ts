@@ -5,7 +5,7 @@ import { orderedCommands } from "./trip-commands";
 import { requireVotedCommand, type VotedCommand } from "./voted-commands";
 
 /** One for all channels, or one a channel by its name. */
-type EachOr<Option> = Option | { readonly [name: string]: Option };
+export type EachOr<Option> = Option | { readonly [name: string]: Option };
 
 /** What a run of several channels may be told besides their levels. */
 export interface VotedRunOptions extends Pick<RunOptions, "nan" | "excursions"> {
