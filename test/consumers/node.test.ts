@@ -41,8 +41,8 @@ for (const binary of binaries) {
 
   describe(`Node ${binary.version}`, () => {
     const printed = (name: string, code: string): string => consumer.printed(name, code, binary.path);
-    const command = (args: readonly string[], input = ""): string =>
-      ran(binary.path, [`${consumer.installed}/dist/cli.js`, ...args], consumer.folder, { input });
+    const command = (args: readonly string[], input = "", quiet = true): string =>
+      ran(binary.path, [`${consumer.installed}/dist/cli.js`, ...args], consumer.folder, { input, quiet });
 
     it("does the main job from ES modules", () => {
       expect(JSON.parse(printed("job.mjs", `${jobImports()}\n${print}`))).toEqual(answers);
@@ -88,7 +88,10 @@ for (const binary of binaries) {
       const history = ["--file", "levels.csv", "--column", "level", "--every", "1", "--from", "mm/s rms"];
       const settings = ["--threshold", "7.1 mm/s rms", "--hysteresis", "5 %", "--delay", "3"];
       const kinds = ["--timer-resets", "threshold", "--non-latching"];
-      expect(command(["simulate", ...history, ...settings, ...kinds])).toMatch(/^ +8 +trip .*\n +9 +clear /m);
+      // the account of the rows stands on standard error
+      expect(command(["simulate", ...history, ...settings, ...kinds], "", false)).toMatch(
+        /^ +8 +trip .*\n +9 +clear /m,
+      );
     });
   });
 }
