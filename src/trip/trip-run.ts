@@ -1,6 +1,5 @@
-import { VeladisError } from "../core/index";
-import { TIME_TOLERANCE } from "../device/index";
 import type { Channel } from "./channel";
+import { commandsBefore, evenIndex, lastWith, requireWithin } from "./command-times";
 import { requireTimes } from "./require-times";
 import type { RunOptions } from "./run-options";
 import { advance } from "./trip-advance";
@@ -21,40 +20,13 @@ export interface History {
   readonly options: RunOptions;
 }
 
-/** Refuses a command that lies before the history or behind it. */
-export function requireWithin(commands: Commands, from: number, to: number): void {
-  for (const { at } of commands) {
-    if (at >= from && at <= to) continue;
-    throw new VeladisError("out-of-range", {
-      expected: `commands between ${from} s and ${to} s, the times of the history`,
-      received: `one at ${at} s`,
-    });
-  }
-}
-
-/** The index of the even level that lasts at a command's time; the new one at a boundary, within float noise. */
-export function evenIndex(start: number, dt: number, last: number): (command: TripCommand) => number {
-  return ({ at }) => Math.min(Math.floor((at - start) / dt + TIME_TOLERANCE), last);
-}
-
-/**
- * Lets one level last for some seconds, with the commands that fall within them carried out at their time; one at
- * the very beginning comes before the level.
- */
+/** Lets one level last for some seconds, with the commands that fall within them carried out at their time. */
 function applyLevel(channel: Channel, level: number, seconds: number, commands: Commands, above = false): void {
-  const end = timeOf(channel.state) + seconds;
-  let left = seconds;
-  for (const { at, do: name } of commands) {
-    const part = Math.min(Math.max(at - (end - left), 0), left);
-    if (part > seconds * TIME_TOLERANCE) {
-      takeSignal(channel, level, above);
-      advance(channel, part);
-      left -= part;
-    }
-    applyCommand(channel, name);
-  }
-  takeSignal(channel, level, above);
-  advance(channel, left);
+  const last = (part: number): void => {
+    takeSignal(channel, level, above);
+    advance(channel, part);
+  };
+  lastWith(timeOf(channel.state), seconds, commands, last, ({ do: name }) => applyCommand(channel, name));
 }
 
 /** Carries out commands at the present moment: all there is to a history without levels. */
@@ -88,12 +60,7 @@ function runTimed(channel: Channel, { levels, commands }: History, times: ArrayL
   const { state } = channel;
   if (state.signal === "none" && timeOf(state) === 0) state.base = times[0] as number;
   requireWithin(commands, timeOf(state), times[times.length - 1] as number);
-  let next = 0;
-  const due = (until: number): Commands => {
-    const first = next;
-    while (next < commands.length && (commands[next] as TripCommand).at < until) next++;
-    return commands.slice(first, next);
-  };
+  const due = commandsBefore(commands);
   const gap = (times[0] as number) - timeOf(state);
   if (gap > 0) {
     const last = state.signal === "fault" ? Number.NaN : state.level;

@@ -1,6 +1,5 @@
-import { TIME_TOLERANCE } from "../device/index";
+import { commandsBefore, evenIndex, lastWith, requireWithin } from "./command-times";
 import { requireTimes } from "./require-times";
-import { evenIndex, requireWithin } from "./trip-run";
 import { takeSignal } from "./trip-scan";
 import { timeOf } from "./trip-state";
 import { advanceTogether, type Votes } from "./voted-advance";
@@ -32,19 +31,11 @@ function clockOf({ channels }: VotedWork): number {
 
 /** Lets a row of levels last for some seconds, with the commands that fall within carried out at their time. */
 function applyRow(work: VotedWork, take: () => void, seconds: number, commands: Commands): void {
-  const end = clockOf(work) + seconds;
-  let left = seconds;
-  for (const command of commands) {
-    const part = Math.min(Math.max(command.at - (end - left), 0), left);
-    if (part > seconds * TIME_TOLERANCE) {
-      take();
-      advanceTogether(work.channels, part, work.votes);
-      left -= part;
-    }
-    work.obey(command);
-  }
-  take();
-  advanceTogether(work.channels, left, work.votes);
+  const last = (part: number): void => {
+    take();
+    advanceTogether(work.channels, part, work.votes);
+  };
+  lastWith(clockOf(work), seconds, commands, last, work.obey);
 }
 
 /** Gives every channel its level of a row. */
@@ -83,12 +74,7 @@ function runTimed(work: VotedWork, { columns, commands }: VotedHistory, times: A
   const length = times.length;
   const first = times[0] as number;
   if (isFresh(work)) for (const { state } of channels) state.base = first;
-  let next = 0;
-  const due = (until: number): Commands => {
-    const from = next;
-    while (next < commands.length && (commands[next] as VotedCommand).at < until) next++;
-    return commands.slice(from, next);
-  };
+  const due = commandsBefore(commands);
   const gap = first - clockOf(work);
   if (gap > 0) standUntil(work, gap, due(first));
   const take = taker(work, columns);
