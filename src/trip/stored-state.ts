@@ -2,7 +2,7 @@ import { requireChoice, requireKnownKeys, requireList, shown, VeladisError } fro
 import { TIME_TOLERANCE, type TripRules } from "../device/index";
 import { assumptionNames } from "../reading/index";
 import { requireFirstOut } from "./stored-first-out";
-import { initialState, isSet, remaining, type TripState, timeOf } from "./trip-state";
+import { factorNow, initialState, isHeld, isInhibited, isSet, remaining, type TripState, timeOf } from "./trip-state";
 
 const words: Readonly<Record<string, readonly unknown[]>> = /* @__PURE__ */ Object.freeze({
   phase: ["normal", "timing", "set", "clearing"],
@@ -17,6 +17,16 @@ type Rule = readonly [field: keyof TripState, is: string, holds: (state: TripSta
 /** How far a delay may have run: not to its end, for there it has run out. */
 function isRunning(limit: number, timer: number): boolean {
   return timer >= 0 && remaining(limit, timer) > 0;
+}
+
+/** Whether the level has been held against the limits since power-up or the last start: a start alone does not do so. */
+function isTaken(rules: TripRules, state: TripState): boolean {
+  return state.sinceStart > 0 && !isHeld(rules, state);
+}
+
+/** What the limits are multiplied with; right after a start, or while a fault holds the channel, 1: it may have been. */
+function leastFactor(rules: TripRules, state: TripState): number {
+  return isTaken(rules, state) ? factorNow(rules, state) : 1;
 }
 
 const rulesOfStates: readonly Rule[] = /* @__PURE__ */ Object.freeze<Rule[]>([
@@ -63,7 +73,15 @@ const rulesOfStates: readonly Rule[] = /* @__PURE__ */ Object.freeze<Rule[]>([
   [
     "phase",
     "no on-delay that runs on a level below the one at which it starts over",
-    ({ phase, signal, level }, { startOverAt }) => phase !== "timing" || signal !== "good" || level >= startOverAt,
+    (state, rules) =>
+      state.phase !== "timing" ||
+      state.signal !== "good" ||
+      state.level >= rules.startOverAt * leastFactor(rules, state),
+  ],
+  [
+    "phase",
+    "no on-delay that runs while a start inhibits new trips",
+    (state, rules) => state.phase !== "timing" || !isTaken(rules, state) || !isInhibited(rules, state),
   ],
   [
     "phase",
@@ -73,8 +91,11 @@ const rulesOfStates: readonly Rule[] = /* @__PURE__ */ Object.freeze<Rule[]>([
   [
     "phase",
     "no output that clears by itself and stays set on a level below the reset level",
-    ({ phase, signal, level }, { resetAt, latching }) =>
-      phase !== "set" || latching || signal !== "good" || level >= resetAt,
+    (state, rules) =>
+      state.phase !== "set" ||
+      rules.latching ||
+      state.signal !== "good" ||
+      state.level >= rules.resetAt * leastFactor(rules, state),
   ],
   [
     "phase",
@@ -90,6 +111,11 @@ function refuse(field: string, is: string, received: unknown): never {
     expected: `a snapshot of a trip logic, with ${field}: ${is}`,
     received: shown(received),
   });
+}
+
+/** By how much of float noise, in s, two times of a channel may be apart that are one. */
+export function clockNoise(state: TripState, { onDelay, windows }: TripRules): number {
+  return TIME_TOLERANCE * Math.max(Math.abs(timeOf(state)), state.dt, onDelay, windows);
 }
 
 /** A stored state whose fields are what they have to be, each for itself. */
@@ -125,8 +151,7 @@ export function requireState(from: TripState, rules: TripRules): TripState {
   }
   state.firstOut = requireFirstOut(state.firstOut, rules);
   const now = timeOf(state);
-  const noise = TIME_TOLERANCE * Math.max(Math.abs(now), state.dt, rules.onDelay, rules.windows);
-  if (!(state.firstOut.time <= now + noise)) {
+  if (!(state.firstOut.time <= now + clockNoise(state, rules))) {
     refuse("firstOut", `a trip at ${now} s or before, the time on the clock`, `${state.firstOut.time} s`);
   }
   return state;
