@@ -16,8 +16,8 @@ export function voteOf(channel: VotedChannel): ChannelVote {
 }
 
 /** The channels that a start inhibits at present. */
-export function inhibitedOf(channels: readonly VotedChannel[]): ReadonlySet<VotedChannel> {
-  return new Set(channels.filter(({ rules, state }) => isInhibited(rules, state)));
+export function inhibitedOf(channels: readonly VotedChannel[]): readonly string[] {
+  return channels.filter(({ rules, state }) => isInhibited(rules, state)).map(({ name }) => name);
 }
 
 /**
@@ -26,18 +26,18 @@ export function inhibitedOf(channels: readonly VotedChannel[]): ReadonlySet<Vote
  * A bad channel that counts for a trip does so as a tripped one would: not while it is inhibited after a start, unless
  * its output was set before.
  *
- * @param inhibited - those that a start inhibits
+ * @param inhibited - the names of those that a start inhibits
  */
 export function channelsOutcome(
   vote: Vote,
   badChannel: BadChannel,
   channels: readonly VotedChannel[],
-  inhibited: ReadonlySet<VotedChannel>,
+  inhibited: readonly string[],
 ): VoteOutcome {
   const counts: Record<keyof ChannelCounts, number> = { trip: 0, badForTrip: 0, silent: 0 };
   for (const channel of channels) {
     const said = voteOf(channel);
-    const isForTrip = badChannel === "votes to trip" && (isSet(channel.state) || !inhibited.has(channel));
+    const isForTrip = badChannel === "votes to trip" && (isSet(channel.state) || !inhibited.includes(channel.name));
     if (said === "trip") counts.trip++;
     else if (said === "bad" && isForTrip) counts.badForTrip++;
     else if (said === "bad" || channel.state.bypassed) counts.silent++;

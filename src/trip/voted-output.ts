@@ -19,6 +19,8 @@ export interface OutputState {
   first: string | null;
   /** The channels whose output is set, the one that has been set longest first. */
   calls: readonly string[];
+  /** The channels that a start inhibited at the last vote: one whose inhibit ends with a step is inhibited to its end. */
+  inhibited: readonly string[];
 }
 
 /** The output behind a vote: takes what happens to the channels, and votes once all of them have changed. */
@@ -28,8 +30,7 @@ export class VotedOutput implements Votes {
   readonly #badChannel: BadChannel;
   readonly #latching: boolean;
   readonly #channels: readonly VotedChannel[];
-  #state: OutputState = { set: false, unable: false, first: null, calls: [] };
-  #inhibited: ReadonlySet<VotedChannel> = new Set();
+  #state: OutputState;
   /** What has happened since the last vote. */
   #pending: VotedEvent[] = [];
   #events: VotedEvent[] = [];
@@ -40,10 +41,12 @@ export class VotedOutput implements Votes {
     this.#badChannel = badChannel;
     this.#latching = latching;
     this.#channels = channels;
+    this.#state = { set: false, unable: false, first: null, calls: [], inhibited: inhibitedOf(channels) };
   }
 
   get state(): OutputState {
-    return { ...this.#state, calls: [...this.#state.calls] };
+    const { calls, inhibited } = this.#state;
+    return { ...this.#state, calls: [...calls], inhibited: [...inhibited] };
   }
 
   set state(state: OutputState) {
@@ -54,9 +57,9 @@ export class VotedOutput implements Votes {
     return this.#channels.every(({ state }) => state.powered);
   }
 
-  /** The vote of the channels as they are now. */
+  /** The last vote. Without power, when none is taken, what it would be. */
   get outcome(): VoteOutcome {
-    return this.#outcome(inhibitedOf(this.#channels));
+    return this.#outcome(this.#state.inhibited);
   }
 
   /** The channels that are bypassed. */
@@ -80,7 +83,7 @@ export class VotedOutput implements Votes {
   }
 
   begun(time: number): void {
-    this.#inhibited = inhibitedOf(this.#channels);
+    this.#state.inhibited = inhibitedOf(this.#channels);
     this.#count(time);
   }
 
@@ -93,7 +96,8 @@ export class VotedOutput implements Votes {
     if (!this.#state.set) return "there is nothing to reset";
     if (!this.isPowered) return "the device has no power";
     if (!this.#latching) return "the output does not latch; it clears by itself";
-    return this.outcome.trip ? "the vote still calls for a trip" : undefined;
+    // a reset belongs to the beginning of what comes: an inhibit that is over is no longer in force for it
+    return this.#outcome(inhibitedOf(this.#channels)).trip ? "the vote still calls for a trip" : undefined;
   }
 
   /** Takes the set output back, since a reset by hand was accepted. */
@@ -139,7 +143,7 @@ export class VotedOutput implements Votes {
     return this.#state.calls.find((name) => calling.has(name)) ?? null;
   }
 
-  #outcome(inhibited: ReadonlySet<VotedChannel>): VoteOutcome {
+  #outcome(inhibited: readonly string[]): VoteOutcome {
     return channelsOutcome(this.vote, this.#badChannel, this.#channels, inhibited);
   }
 
@@ -165,7 +169,7 @@ export class VotedOutput implements Votes {
       this.#flush();
       return;
     }
-    const { trip, unable } = this.#outcome(this.#inhibited);
+    const { trip, unable } = this.outcome;
     if (!state.set) {
       state.first = this.#firstCalling;
       this.#markFirst();

@@ -1,10 +1,11 @@
 import { requireGiven, requireKnownKeys, requireList, shown, VeladisError } from "../core/index";
+import { TIME_TOLERANCE } from "../device/index";
 import { union } from "../reading/index";
 import { keepFirstOut } from "./channel";
 import { channelsOutcome, inhibitedOf, voteOf } from "./channel-votes";
 import { requireNames } from "./require-names";
-import { requireState } from "./stored-state";
-import { isSet, type TripState } from "./trip-state";
+import { clockNoise, requireState } from "./stored-state";
+import { isInhibited, isSet, type TripState } from "./trip-state";
 import type { BadChannel, Vote } from "./vote";
 import type { VotedChannel } from "./voted-channels";
 import type { OutputState } from "./voted-output";
@@ -27,6 +28,7 @@ const keys: Readonly<Record<keyof VotedState, true>> = /* @__PURE__ */ Object.fr
   unable: true,
   first: true,
   calls: true,
+  inhibited: true,
   channels: true,
 });
 
@@ -53,6 +55,39 @@ function requireChannels(from: VotedState, channels: readonly VotedChannel[]): T
   return states;
 }
 
+/** The calls, refused unless they are the channels whose output is set, in the order in which they tripped. */
+function requireCalls(given: readonly string[], channels: readonly VotedChannel[]): readonly string[] {
+  const calls = [...requireList(given, "a snapshot of a voted trip, with calls")];
+  const isOn = channels.filter(({ state }) => isSet(state)).map(({ name }) => name);
+  if (calls.length !== isOn.length || !isOn.every((name) => calls.includes(name))) {
+    refuse("calls that are the channels whose output is set", calls.join(", "));
+  }
+  const tripOf = (call: string): number => channels.find(({ name }) => name === call)?.state.firstOut?.time as number;
+  const noise = Math.max(...channels.map(({ state, rules }) => clockNoise(state, rules)));
+  const late = calls.find((call, i) => i > 0 && tripOf(call) < tripOf(calls[i - 1] as string) - noise);
+  if (late !== undefined) refuse("calls in the order in which the channels tripped", calls.join(", "));
+  return calls;
+}
+
+/** Whether a start inhibits a channel still, or did so to the end of the last step, which the last vote belongs to. */
+function mayBeInhibited({ rules, state }: VotedChannel): boolean {
+  const { inhibit } = rules;
+  if (isInhibited(rules, state)) return true;
+  return inhibit > 0 && state.sinceStart <= inhibit * (1 + TIME_TOLERANCE);
+}
+
+/** The channels that were inhibited at the last vote: all that are so still, and those alone of which it has just ended. */
+function requireInhibited(given: readonly string[], channels: readonly VotedChannel[]): readonly string[] {
+  const inhibited = [...requireList(given, "a snapshot of a voted trip, with inhibited")];
+  const still = inhibitedOf(channels);
+  const known = channels.filter(mayBeInhibited).map(({ name }) => name);
+  const isOnce = new Set(inhibited).size === inhibited.length;
+  if (isOnce && still.every((name) => inhibited.includes(name)) && inhibited.every((name) => known.includes(name))) {
+    return inhibited;
+  }
+  refuse("inhibited that are the channels which a start inhibits", inhibited.join(", "));
+}
+
 /**
  * A stored state, copied, refused when no run with these settings could have left it.
  *
@@ -65,30 +100,24 @@ function requireVotedState(
 ): { output: OutputState; states: TripState[] } {
   if (typeof from !== "object" || from === null) refuse("channels", from, "wrong-type");
   requireKnownKeys(from, keys, "a part of a snapshot of a voted trip");
-  const { set, unable, first, calls } = from;
+  const { set, unable, first } = from;
   if (typeof set !== "boolean") refuse("set", set, "wrong-type");
   if (typeof unable !== "boolean") refuse("unable", unable, "wrong-type");
   if (first !== null && typeof first !== "string") refuse("first", first, "wrong-type");
-  const listed = [...requireList(calls, "a snapshot of a voted trip, with calls")];
   const states = requireChannels(from, channels);
   const resumed = channels.map((channel, i) => ({ ...channel, state: states[i] as TripState }));
-  const isOn = resumed.filter(({ state }) => isSet(state)).map(({ name }) => name);
-  if (listed.length !== isOn.length || !isOn.every((name) => listed.includes(name))) {
-    refuse("calls that are the channels whose output is set", listed.join(", "));
-  }
+  const calls = requireCalls(from.calls, resumed);
   if (first !== null && !channels.some(({ name }) => name === first)) refuse("the name of a channel for first", first);
-  const calling = listed.find((name) => resumed.some((one) => one.name === name && voteOf(one) === "trip")) ?? null;
+  const calling = calls.find((name) => resumed.some((one) => one.name === name && voteOf(one) === "trip")) ?? null;
   if (!set && first !== calling) refuse("first that is the channel that has called longest", first);
-  // an inhibit that ends with the last step counts or does not: the vote behind it is still to come
-  const outcomes = [inhibitedOf(resumed), new Set(resumed.filter(({ rules }) => rules.inhibit > 0))].map((inhibited) =>
-    channelsOutcome(vote, badChannel, resumed, inhibited),
-  );
+  const inhibited = requireInhibited(from.inhibited, resumed);
+  const outcome = channelsOutcome(vote, badChannel, resumed, inhibited);
   const isPowered = (states[0] as TripState).powered;
-  if (isPowered && !outcomes.some((one) => one.unable === unable)) refuse("unable as the channels say", unable);
-  const mayBeSet = latching || (isPowered && outcomes.some(({ trip }) => trip));
-  const mayBeClear = !isPowered || outcomes.some(({ trip }) => !trip);
+  if (isPowered && outcome.unable !== unable) refuse("unable as the channels say", unable);
+  const mayBeSet = latching || (isPowered && outcome.trip);
+  const mayBeClear = !isPowered || !outcome.trip;
   if (!(set ? mayBeSet : mayBeClear)) refuse("set as the channels say", set);
-  return { output: { set, unable, first, calls: listed }, states };
+  return { output: { set, unable, first, calls, inhibited }, states };
 }
 
 /** All that output and channels remember, copied. */

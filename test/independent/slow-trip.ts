@@ -244,12 +244,17 @@ export class SlowTrip {
     this.takeVote();
   }
 
-  /** A command by a method: but for a reset an instant of its own; steps 3 and 4 follow with what comes next. */
+  /** A command by a method: an instant of its own, but for the reset of a vote, which no vote follows; steps 3 and 4 follow with what comes next. */
   method(command: SlowCommand): void {
+    const { vote } = this.settings;
+    if (command.do === "reset" && vote !== undefined) {
+      this.resetVote(vote.latching);
+      return;
+    }
     this.instant++;
     for (const channel of this.all()) channel.endWindows(this.time);
     this.obey(command);
-    if (command.do !== "reset") this.takeVote();
+    this.takeVote();
   }
 
   /** Lets what stands stand until a time, with the end of that stretch. */
@@ -303,7 +308,7 @@ export class SlowTrip {
   }
 
   private resetVote(latching: boolean): void {
-    const isAccepted = this.isPowered() && this.isVoteSet && latching && !this.count().calls;
+    const isAccepted = this.isPowered() && this.isVoteSet && latching && !this.count(true).calls;
     if (isAccepted) this.isVoteSet = false;
     this.tell("vote", isAccepted ? "reset" : "reset refused");
   }

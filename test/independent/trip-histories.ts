@@ -45,13 +45,13 @@ function stateLines(trip: AnyTrip, { model, names }: Driven, normallyEnergised: 
   const isVoted = names.length > 0;
   const energised = model.hasPower() && model.isOutputSet() !== normallyEnergised;
   const contact = energised === normallyOpen ? "closed" : "open";
-  const { needed, good } = model.count(true);
+  const { needed, good, calls } = model.count();
   // without power no votes are taken, and what they would need is not said
-  const voteOf = (first: unknown, unable: unknown, effective: unknown, says: string) =>
-    ` ${first} ${model.hasPower() ? `${unable} ${effective}` : ""} ${says}`;
+  const voteOf = (first: unknown, voting: unknown, unable: unknown, effective: unknown, says: string) =>
+    ` ${first} ${model.hasPower() ? `${voting} ${unable} ${effective}` : ""} ${says}`;
   const own = status.channels as Record<string, string> | undefined;
-  const library = `${status.output} ${status.coil} ${status.contact}${isVoted ? voteOf(status.firstOut, status.unable, status.effective, names.map((name) => own?.[name]).join()) : ""}`;
-  const expected = `${energised === normallyEnergised ? "healthy" : "trip"} ${energised ? "energised" : "de-energised"} ${contact}${isVoted ? voteOf(model.firstOut(), needed > good, `${needed}oo${good}`, names.map((name) => model.says(name)).join()) : ""}`;
+  const library = `${status.output} ${status.coil} ${status.contact}${isVoted ? voteOf(status.firstOut, status.voting, status.unable, status.effective, names.map((name) => own?.[name]).join()) : ""}`;
+  const expected = `${energised === normallyEnergised ? "healthy" : "trip"} ${energised ? "energised" : "de-energised"} ${contact}${isVoted ? voteOf(model.firstOut(), calls, needed > good, `${needed}oo${good}`, names.map((name) => model.says(name)).join()) : ""}`;
   return { library, expected };
 }
 

@@ -122,6 +122,50 @@ describe("a state saved at any point and resumed gives the same as an unbroken r
     );
   }, 60_000);
 
+  it("of a vote step by step, with its status, at every step", () => {
+    const row = fc.tuple(level, level, level);
+    const command = fc.tuple(name, fc.constantFrom("a", "b", "c"));
+    fc.assert(
+      fc.property(
+        fc.tuple(channelSettings, channelSettings, channelSettings),
+        relays,
+        fc.constantFrom("1oo3" as const, "2oo3" as const, "3oo3" as const),
+        fc.constantFrom("votes to trip" as const, "does not vote" as const),
+        fc.array(fc.tuple(row, fc.constantFrom(0, 0.3, 1, 3, 4), fc.option(command)), { maxLength: 12 }),
+        (channels, relay, vote, badChannel, steps) => {
+          const [a, b, c] = channels.map(settingsOf);
+          const settings = { vote, badChannel, channels: { a, b, c }, ...relay } as VotedTripSettings;
+          const whole = new VotedTrip(settings);
+          let broken = new VotedTrip(settings);
+          const breakHere = (): void => {
+            broken = new VotedTrip(settings, stored(broken.snapshot()));
+            expect(broken.status).toEqual(whole.status);
+          };
+          for (const [[x, y, z], seconds, given] of steps) {
+            const act = (logic: VotedTrip): unknown => {
+              if (given === null) return null;
+              const [what, of] = given;
+              if (what === "reset") return logic.reset();
+              if (what === "start") return logic.start();
+              return what.startsWith("bypass")
+                ? logic.bypass(of, what === "bypass on")
+                : logic.power(what === "power back");
+            };
+            expect(act(broken)).toEqual(act(whole));
+            breakHere();
+            const levels = Object.fromEntries(
+              Object.entries({ a: x, b: y, c: z }).map(([of, one]) => [of, Number.isNaN(one) ? "fault" : one]),
+            );
+            expect(broken.step(levels, seconds)).toEqual(whole.step(levels, seconds));
+            breakHere();
+          }
+          expect(broken.snapshot()).toEqual(stored(whole.snapshot()));
+        },
+      ),
+      { numRuns: 3000 },
+    );
+  }, 120_000);
+
   it("of a vote", () => {
     const command = fc.record({ at: fc.nat(15), do: name, of: fc.constantFrom("a", "b", "c") });
     fc.assert(

@@ -5,6 +5,7 @@ import { atOne } from "./trip-settings";
 import { quick, votedOf } from "./voted-settings";
 
 const loose = { ...atOne, offDelay: 4, startInhibit: 10 } as const satisfies TripSettings;
+const doubled = { ...atOne, offDelay: 4, multiplier: { factor: 2, seconds: 10 } } as const satisfies TripSettings;
 const latched = { ...loose, latching: true } as const satisfies TripSettings;
 
 /** The state after levels that last 1 s each. */
@@ -39,6 +40,41 @@ describe("a stored state that no run could have left is refused", () => {
     }
   });
 
+  it.each<[what: string, settings: TripSettings, state: () => TripState]>([
+    [
+      "an on-delay right after a start",
+      loose,
+      () => {
+        const logic = new TripLogic(loose, timing);
+        logic.start();
+        return logic.snapshot();
+      },
+    ],
+    [
+      "an on-delay that a fault holds, and a start inhibit",
+      { ...loose, sensorFault: "hold" },
+      () => {
+        const logic = new TripLogic({ ...loose, sensorFault: "hold" }, timing);
+        logic.start();
+        logic.step("fault", 4);
+        return logic.snapshot();
+      },
+    ],
+    [
+      "an on-delay right after a start that multiplies the threshold",
+      doubled,
+      () => {
+        const logic = new TripLogic(doubled, { ...timing, level: 1.5 });
+        logic.start();
+        return logic.snapshot();
+      },
+    ],
+  ])("but not %s", (_, settings, state) => {
+    const left = state();
+    expect(left.phase).toBe("timing");
+    expect(new TripLogic(settings, left).snapshot()).toEqual(left);
+  });
+
   it.each<[what: string, settings: TripSettings, state: object]>([
     ["timer: -1e9", loose, { ...timing, timer: -1e9 }],
     ["a timer below zero in clearing", loose, { ...clearing, timer: -1 }],
@@ -51,6 +87,19 @@ describe("a stored state that no run could have left is refused", () => {
     ["an output that latches and clears by itself", latched, clearing],
     ["an output that does not latch, set on a low level", loose, held],
     ["an on-delay on a low level", loose, { ...timing, level: 0.1 }],
+    ["an on-delay during a start inhibit", loose, { ...timing, sinceStart: 4 }],
+    ["an on-delay above range during a start inhibit", loose, { ...timing, sinceStart: 4, signal: "above range" }],
+    [
+      "an on-delay with a fault that alarms, during a start inhibit",
+      loose,
+      { ...timing, sinceStart: 4, signal: "fault" },
+    ],
+    ["an on-delay on a level below its multiple", doubled, { ...timing, level: 1.5, sinceStart: 4 }],
+    [
+      "an output that does not latch, set on a level below its multiple",
+      doubled,
+      { ...set, level: 0.8, sinceStart: 4 },
+    ],
     ["an on-delay with a bad signal", { ...loose, sensorFault: "bad" }, { ...timing, signal: "fault" }],
     ["an off-delay on a high level", loose, { ...clearing, level: 2 }],
     ["an off-delay with a fault that alarms", loose, { ...clearing, signal: "fault" }],
@@ -155,12 +204,55 @@ describe("a stored state of a voted trip that no run could have left is refused"
     ["calls of a channel whose output is not set", "out-of-range", { ...one, calls: ["a", "b"] }],
     ["a channel that calls twice", "out-of-range", { ...one, calls: ["a", "a"] }],
     ["no call of a channel whose output is set", "out-of-range", { ...one, calls: [] }],
+    [
+      "calls against the times at which the channels tripped",
+      "out-of-range",
+      { ...both, calls: ["b", "a"], first: "b" },
+    ],
+    ["no list of those that are inhibited", "missing-fact", { ...one, inhibited: undefined }],
+    ["a channel inhibited that has no inhibit", "out-of-range", { ...one, inhibited: ["a"] }],
     ["a first that has not called longest", "out-of-range", { ...one, first: "b" }],
     ["a first that is no channel", "out-of-range", { ...both, first: "c" }],
     ["an output that is not set while the vote calls", "out-of-range", { ...both, set: false }],
     ["no trip possible with all channels good", "out-of-range", { ...one, unable: true }],
   ])("%s", (_, code, state) => {
     expect(codeOf(() => resumed(state))).toBe(code);
+  });
+
+  it("channels that tripped at one time may call in either order", () => {
+    const together = stateOf([9, 9]);
+    expect(together.calls).toEqual(["a", "b"]);
+    expect(resumed({ ...together, calls: ["b", "a"], first: "b" }).first).toBe("b");
+  });
+
+  it("an inhibit counts to the end of the step that it ends with, and no longer", () => {
+    const inhibited = [{ ...quick, startInhibit: 7 }, quick];
+    const make = () => votedOf("2oo2", inhibited);
+    const logic = make();
+    logic.step({ a: "fault", b: 1 }, 6);
+    const during = logic.snapshot();
+    logic.step({ a: "fault", b: 1 }, 1);
+    const end = logic.snapshot();
+    logic.step({ a: "fault", b: 1 }, 0);
+    const behind = logic.snapshot();
+    expect([during, end, behind].map(({ inhibited, unable }) => [inhibited, unable])).toEqual([
+      [["a"], true],
+      [["a"], true],
+      [[], false],
+    ]);
+    for (const state of [during, end, behind]) {
+      const other = make();
+      other.resume(JSON.parse(JSON.stringify(state)));
+      expect(other.snapshot()).toEqual(state);
+    }
+    for (const state of [
+      { ...during, inhibited: [], unable: false },
+      { ...during, inhibited: ["a", "a"] },
+      { ...during, inhibited: ["a", "c"] },
+      { ...end, inhibited: [] },
+    ]) {
+      expect(codeOf(() => make().resume(state))).toBe("out-of-range");
+    }
   });
 
   it("an output set without a vote, unless it latches", () => {

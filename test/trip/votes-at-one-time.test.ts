@@ -149,4 +149,19 @@ describe("an inhibit delays the on-delay", () => {
     expect(ofVote(votedOf("1oo1", [slow]).step({ a: 9 }, 30).events)).toEqual(["13 vote trip"]);
     expect(ofVote(votedOf("1oo1", [{ ...slow, onDelay: 0 }]).step({ a: 9 }, 30).events)).toEqual(["10 vote trip"]);
   });
+
+  it("exactly at the end of the inhibit of a bad channel the status says what the events say", () => {
+    const make = () => votedOf("2oo2", [{ ...quick, startInhibit: 7 }, quick]);
+    const logic = make();
+    const status = () => [logic.status.voting, logic.status.unable, logic.status.effective, logic.status.output];
+    expect(ofVote(logic.step({ a: "fault", b: 9 }, 6).events)).toEqual(["0 vote protection lost"]);
+    expect(status()).toEqual([false, true, "2oo1", "healthy"]);
+    expect(logic.step({ a: "fault", b: 9 }, 1).events).toEqual([]);
+    expect(status()).toEqual([false, true, "2oo1", "healthy"]);
+    const resumed = make();
+    resumed.resume(logic.snapshot());
+    expect(resumed.status).toEqual(logic.status);
+    expect(ofVote(logic.step({ a: "fault", b: 9 }, 0).events)).toEqual(["7 vote protection back", "7 vote trip"]);
+    expect(status()).toEqual([true, false, "1oo1", "trip"]);
+  });
 });
