@@ -146,6 +146,14 @@ const cases: Cases = {
       },
     }),
   "VotedTrip, a snapshot in which a channel calls that is not set": () => pairState({ calls: ["DE"] }),
+  "VotedTrip, a snapshot whose calls stand against the times of the trips": () => {
+    const both = votedTrip({});
+    both.step({ DE: 99, NDE: 0 }, 99);
+    both.step({ DE: 99, NDE: 99 }, 99);
+    return new p.VotedTrip(pair, { ...both.snapshot(), calls: ["NDE", "DE"] });
+  },
+  "VotedTrip, a snapshot with a word for inhibited": () => pairState({ inhibited: "DE" }),
+  "VotedTrip, a snapshot in which a channel is inhibited that has no inhibit": () => pairState({ inhibited: ["DE"] }),
   "VotedTrip, a snapshot whose first is no channel": () => pairState({ first: "top" }),
   "VotedTrip, a snapshot whose first does not call": () => pairState({ first: "DE" }),
   "VotedTrip, a snapshot that is unable for no reason": () => pairState({ unable: true }),
