@@ -33,9 +33,29 @@ function quantityWarnings({ leftOut, atSpeedOnly, speedVaries }: SetpointLimits,
   }));
 }
 
-function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning[] {
+/** What there is for an alarm where there are no limits. */
+function alarmWithoutLimits(statistics: Baseline | null): string {
+  if (statistics === null) return "one reading without limits gives no alarm either";
+  if (statistics.standardDeviation === 0) return "readings that are all alike give no alarm either";
+  return "the alarm is statistical";
+}
+
+/** The warning of a machine that runs above the limits; the uppermost that it is above is named. */
+function zoneWarnings({ lower, upper }: SetpointLimits, base: Amplitude | null, as: string): SetpointWarning[] {
+  if (base === null || base.value <= lower.amplitude.value) return [];
+  const isBeyond = upper !== null && base.value > upper.amplitude.value;
+  const limit = isBeyond ? upper : lower;
+  return [
+    {
+      code: isBeyond ? "baseline in zone D" : "baseline in zone C",
+      text: `the baseline of ${significant(base.value)} ${as} is above ${limit.text}: find the cause before setting an alarm from it`,
+    },
+  ];
+}
+
+function limitWarnings({ limits, ofSite, base, statistics, as }: LimitCase): SetpointWarning[] {
   if (limits === null) {
-    const text = "without a scheme or limits of the maker there is no trip to propose; the alarm is statistical";
+    const text = `without a scheme or limits of the maker there is no trip to propose; ${alarmWithoutLimits(statistics)}`;
     return [{ code: "no limits", text }];
   }
   const known = ofSite
@@ -44,7 +64,7 @@ function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning
       ? CAPS
       : "limits of the scheme are recalled, not checked against a printed copy";
   const warnings: SetpointWarning[] = [{ code: "unverified limits", text: known }];
-  const { lower, upper, schemes, assumedFacts, setAside } = limits;
+  const { upper, schemes, assumedFacts, setAside } = limits;
   if (schemes.length > 1) {
     const all = schemes.map(
       ({ scheme, upper: trip }) => `${scheme} ${trip === null ? "no trip" : `${significant(trip)} ${as}`}`,
@@ -58,12 +78,7 @@ function limitWarnings({ limits, ofSite, base, as }: LimitCase): SetpointWarning
   if (facts.length < assumedFacts.length) warnings.push({ code: "unknown place", text: LOWER_PLACE });
   if (facts.length > 0) warnings.push({ code: "assumed facts", text: `assumed: ${facts.join("; ")}` });
   if (setAside.length > 0) warnings.push({ code: "set aside", text: `set aside: ${setAside.join("; ")}` });
-  if (base !== null && base.value > lower.amplitude.value) {
-    warnings.push({
-      code: "baseline in zone C",
-      text: `the baseline of ${significant(base.value)} ${as} is above ${lower.text}: find the cause before setting an alarm from it`,
-    });
-  }
+  warnings.push(...zoneWarnings(limits, base, as));
   if (upper === null) {
     warnings.push({
       code: "no shutdown",

@@ -2,6 +2,7 @@ import { type ConvertedAmplitude, convertedAt, currentLoop } from "../amplitude/
 import type { Device } from "../device/index";
 import { hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
+import { reaches } from "./first-warnings";
 import type { SensorLimits, SetpointWarning } from "./setpoint-warnings";
 
 /** What the warnings look at. */
@@ -91,16 +92,16 @@ function tripWarnings(given: WarningCase): Warned {
   if (trip.value > most) {
     warnings.push({
       code: "trip beyond full scale",
-      text: `the trip of ${format(trip)} lies above what sensor and loop carry (${significant(most)} ${type}): it can never act`,
+      text: `the trip of ${format(trip)} lies beyond what sensor and loop carry (${significant(most)} ${type}): no level within their range makes it act`,
     });
   }
   const margin = alarm === null ? Number.POSITIVE_INFINITY : trip.value / alarm.value;
-  if (margin < LITTLE) {
-    const text =
-      margin <= 1
-        ? `the trip is not above the alarm (${significant(margin)} times it): the machine trips before it is warned of`
-        : `the trip is only ${significant(margin)} times the alarm: there is little time to act between them`;
-    warnings.push({ code: "little margin", text });
+  // a trip that is not above the alarm is told first of all
+  if (margin < LITTLE && !reaches(alarm, trip)) {
+    warnings.push({
+      code: "little margin",
+      text: `the trip is only ${significant(margin)} times the alarm: there is little time to act between them`,
+    });
   }
   return { warnings, assumed: carried.reduce<readonly Assumption[]>((all, one) => union(all, one.assumed), []) };
 }

@@ -3,10 +3,10 @@ import { cautions, requireNonNegative, VeladisError } from "../core/index";
 import { type Device, deviceType, storedSetpoint } from "../device/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
-import { atOnceWarning, isAtOnce } from "./at-once";
 import { baselineOf } from "./baseline-of-request";
 import { caseWarnings } from "./case-warnings";
 import { type DelayAdvice, delayAdvice } from "./delay-advice";
+import { firstWarnings, reaches } from "./first-warnings";
 import { limitsOfMachine } from "./machine-limits";
 import { numberWarnings } from "./number-warnings";
 import { limitsOfSite } from "./own-limits";
@@ -52,7 +52,7 @@ function placed(
       ...held,
       reset,
       range,
-      atOnce: isAtOnce(base, held.stored),
+      atOnce: reaches(base, held.stored),
       reasons: Object.freeze(reasons),
     });
   } catch (error) {
@@ -181,10 +181,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     trip: trip?.stored ?? null,
     ...{ hertz, sensor, device, type: as },
   });
-  warnings.unshift(
-    ...atOnceWarning("trip", trip?.stored ?? null, base),
-    ...atOnceWarning("alarm", alarm?.stored ?? null, base),
-  );
+  warnings.unshift(...firstWarnings(alarm, trip, base));
   warnings.push(
     ...caseWarnings({ limits, ofSite: own !== undefined, base, statistics, as }),
     ...numbers.warnings,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { parseAmplitude } from "veladis";
-import { baseline, proposeSetpoints, setpointSheet, sheetHtml, sheetMarkdown } from "veladis/protection";
+import { baseline, proposeSetpoints, setpointSheet, sheetHtml, sheetMarkdown, TripLogic } from "veladis/protection";
 import { describe, expect, it } from "vitest";
 import { newSession, respond } from "../../src/repl/index";
 import { veladis } from "../cli/in-process";
@@ -106,13 +106,51 @@ describe("a baseline above the limits", () => {
   });
 
   it("a trip that is not above the alarm is said to come without a warning before it", () => {
-    const { warnings } = proposeSetpoints({
-      baseline: "4 mm/s rms",
-      machine,
-      limits: { "B/C": "4 mm/s rms", "C/D": "4.1 mm/s rms", source: "site" },
+    const warned = (baseline: string, limit: string) =>
+      proposeSetpoints({ baseline, machine, limits: { ...limits, "C/D": limit } }).warnings;
+    const [first] = warned("4 mm/s rms", "4.3 mm/s rms");
+    expect(first).toEqual({
+      code: "alarm not below trip",
+      text: "the trip is not above the alarm (0.860 times it): the machine trips before it is warned of",
     });
-    expect(warnings.find(({ code }) => code === "little margin")?.text).toBe(
-      "the trip is not above the alarm (0.820 times it): the machine trips before it is warned of",
-    );
+    const codes = (baseline: string, limit: string) => warned(baseline, limit).map(({ code }) => code);
+    expect(codes("4 mm/s rms", "4.3 mm/s rms")).not.toContain("little margin");
+    // beside what acts at once, and before all else
+    expect(codes("9 mm/s rms", "4.3 mm/s rms").slice(0, 3)).toEqual([
+      "trip at once",
+      "alarm at once",
+      "alarm not below trip",
+    ]);
+    // an alarm at the trip, and one just below it
+    expect(codes("3.5 mm/s rms", "4.5 mm/s rms")[0]).toBe("alarm not below trip");
+    expect(codes("3.5 mm/s rms", "4.6 mm/s rms")).toContain("little margin");
+    expect(codes("3.5 mm/s rms", "4.6 mm/s rms")).not.toContain("alarm not below trip");
+  });
+
+  it("a setpoint that would not clear at the running level is told, from its reset level on", () => {
+    const told = (level: number) => {
+      const staying = at(level).warnings.filter(({ code }) => code.endsWith("stays set"));
+      return staying.map(({ code }) => code);
+    };
+    // alarm 5 and trip 6, cleared below 4.75 and 5.7
+    expect(at(4.8).warnings[0]).toEqual({
+      code: "alarm stays set",
+      text: "once set, the alarm would not clear at the running level: it clears below 4.75 mm/s rms, and the baseline is 4.80 mm/s rms; a latching one cannot be reset there",
+    });
+    expect([4.7, 4.75, 4.99, 5].map(told)).toEqual([[], ["alarm stays set"], ["alarm stays set"], []]);
+    expect([5.6, 5.7, 5.99, 6].map(told)).toEqual([[], ["trip stays set"], ["trip stays set"], []]);
+    expect(
+      at(5.8)
+        .warnings.map(({ code }) => code)
+        .slice(0, 2),
+    ).toEqual(["alarm at once", "trip stays set"]);
+    // the logic does so: at 4.8 mm/s the alarm that was set neither clears nor can be reset
+    const alarm = { threshold: "5 mm/s rms", hysteresis: "5 %", onDelay: 0, timerResets: "below threshold" } as const;
+    const relay = { contact: "normally open", coil: "normally energised", sensorFault: "alarm" } as const;
+    for (const latching of [true, false]) {
+      const logic = new TripLogic({ ...alarm, ...relay, latching });
+      logic.step(5, 1);
+      expect([logic.step(4.8, 60).output, logic.reset().accepted]).toEqual(["trip", false]);
+    }
   });
 });

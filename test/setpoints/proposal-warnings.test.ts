@@ -38,17 +38,34 @@ describe("what is told of limits and baseline", () => {
     expect(texts({ baseline: statistics, k: 4 })).toStrictEqual({
       "no limits": "without a scheme or limits of the maker there is no trip to propose; the alarm is statistical",
     });
+    const none = "without a scheme or limits of the maker there is no trip to propose;";
+    const one = proposeSetpoints({ baseline: "2 mm/s rms" });
+    expect(one.alarm).toBeNull();
+    expect(one.warnings.find(({ code }) => code === "no limits")?.text).toBe(
+      `${none} one reading without limits gives no alarm either`,
+    );
+    const alike = proposeSetpoints({ baseline: baseline([2, 2, 2, 2, 2, 2], { as: "mm/s rms" }) });
+    expect(alike.alarm).toBeNull();
+    expect(alike.warnings.find(({ code }) => code === "no limits")?.text).toBe(
+      `${none} readings that are all alike give no alarm either`,
+    );
     const fan = { scheme: "iso-14694-2003", machine: "fan 3 kW 1480 r/min rigid BV-2" } as const;
     expect(texts({ ...fan, baseline: statistics })["no shutdown"]).toBe(
       "the standard prints no shutdown limit for this class: it is set from the machine's history",
     );
   });
 
-  it("that the machine already runs in zone C, above its edge and not at it", () => {
+  it("that the machine already runs in zone C or D, above its edge and not at it", () => {
     expect(texts({ limits, baseline: "4.2 mm/s rms" })["baseline in zone C"]).toBe(
       "the baseline of 4.20 mm/s rms is above B/C of the pump's maker: find the cause before setting an alarm from it",
     );
     expect(texts({ limits, baseline: "4 mm/s rms" })).not.toHaveProperty("baseline in zone C");
+    expect(texts({ limits, baseline: "8 mm/s rms" })).toHaveProperty("baseline in zone C");
+    const beyond = texts({ limits, baseline: "8.1 mm/s rms" });
+    expect(beyond["baseline in zone D"]).toBe(
+      "the baseline of 8.10 mm/s rms is above C/D of the pump's maker: find the cause before setting an alarm from it",
+    );
+    expect(beyond).not.toHaveProperty("baseline in zone C");
     expect(texts({ limits, baseline: "none" })).not.toHaveProperty("baseline in zone C");
   });
 
@@ -117,7 +134,7 @@ describe("what is told of a trip", () => {
   it("that sensor or loop cannot carry it: above their end, not at it", () => {
     const beyond = (sensor: object) => texts({ ...sound, sensor })["trip beyond full scale"];
     expect(beyond({ loop: "0 to 7.9 mm/s rms" })).toBe(
-      "the trip of 8.00 mm/s rms lies above what sensor and loop carry (7.90 mm/s rms): it can never act",
+      "the trip of 8.00 mm/s rms lies beyond what sensor and loop carry (7.90 mm/s rms): no level within their range makes it act",
     );
     expect(beyond({ fullScale: "50 mm/s rms", loop: "0 to 7 mm/s rms" })).toMatch(/7.00 mm/);
     expect(beyond({ fullScale: "6 mm/s rms", loop: "0 to 7 mm/s rms" })).toMatch(/6.00 mm/);
