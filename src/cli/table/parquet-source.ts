@@ -1,7 +1,8 @@
 import { shown, VeladisError } from "../../core/index";
+import { bytesOf, quotedCell } from "../delimited/cells";
 import { parquetRows } from "../parquet/parquet-rows";
 import type { Fault } from "../parquet/portions";
-import { bytesOf, quotedCell, type RowVisitor } from "./row-source";
+import type { RowVisitor } from "./row-source";
 
 /** Why a row with these faults is refused. */
 function refusalOf(faults: readonly Fault[], names: readonly string[]): VeladisError {
