@@ -102,7 +102,8 @@ function columnVisitor(io: Io, settings: ConvertSettings, { suffix, titles }: As
       const ready = text;
       text = "";
       if (ready === "") return;
-      await io.out(json ? ready : Buffer.from((writer as DelimitedWriter).encoded(ready), "latin1"));
+      const encoded = json || io.terminal ? ready : (writer as DelimitedWriter).encoded(ready);
+      await io.out(json ? ready : Buffer.from(encoded, "latin1"));
     },
   };
 }

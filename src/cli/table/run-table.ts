@@ -100,7 +100,10 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
     async pause(share) {
       progress.show(counts.rows, share);
       if (output === undefined) return;
-      const [good, bad] = [output.encoded(written), output.encoded(refusals)];
+      // a terminal shows text, whatever the encoding of the file
+      const toTerminal = settings.out === undefined && io.terminal;
+      const good = toTerminal ? written : output.encoded(written);
+      const bad = output.encoded(refusals);
       written = "";
       refusals = "";
       if (good !== "") await outputs.write(good);
