@@ -37,7 +37,7 @@ const marks32: readonly (readonly number[])[] = [
   [0, 0, 0xfe, 0xff],
 ];
 const utf32: Fault = {
-  expected: "text in UTF-8, or in UTF-16: save it so",
+  expected: "text in UTF-8 or UTF-16 (save it so)",
   received: "the byte order mark of UTF-32",
 };
 
@@ -120,7 +120,7 @@ function contradiction(marked: Encoding, told: string | undefined): Fault | unde
   if (told === undefined || marked.startsWith(told)) return undefined;
   const name = marked.replace(/[lb]e$/, "");
   return {
-    expected: `the encoding that the file's byte order mark says, ${name}; --encoding is for files without one`,
+    expected: `the encoding of the byte order mark, ${name} (--encoding is for files without one)`,
     received: `--encoding ${told}, and the mark of ${name}`,
   };
 }
