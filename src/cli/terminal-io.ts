@@ -2,22 +2,30 @@ import { visibleLines, visibleText } from "../core/index";
 import type { Io } from "./input/io";
 import { zoneMarks } from "./print/zone-mark";
 
+/** What stands between cells and at the end of rows, and steers nothing. */
+const layout = /(\t|\r\n)/;
+
+/** A text that steers no terminal; what a pattern captures stays. */
+function safeBut(captured: RegExp, text: string): string {
+  // of a split text every second part was captured
+  return text
+    .split(captured)
+    .map((part, i) => (i % 2 === 0 ? visibleLines(part) : part))
+    .join("");
+}
+
 /**
- * The same input and output, but that no text printed steers a terminal: what comes from outside is escaped where it is
- * put into a text, and this catches what was not. The colours of zones stay where a person reads them; bytes are data,
- * and pass as they are.
+ * The same input and output, but that nothing printed steers a terminal: what comes from outside is escaped where it is
+ * put into a text, and this catches what was not. The colours of zones stay where a person reads them. Bytes are data,
+ * and pass as they are but to a terminal, where they are shown as text.
  */
 export function terminalIo(io: Io): Io {
-  const parts = (text: string): string[] => (io.colour ? text.split(zoneMarks) : [text]);
-  // of a split text every second part is a mark
-  const safe = (text: string): string =>
-    parts(text)
-      .map((part, i) => (i % 2 === 0 ? visibleLines(part) : part))
-      .join("");
+  const safe = (text: string): string => (io.colour ? safeBut(zoneMarks, text) : visibleLines(text));
+  const shownBytes = (bytes: Uint8Array): string => safeBut(layout, new TextDecoder().decode(bytes));
   const { progress } = io;
   return {
     ...io,
-    out: (text) => io.out(typeof text === "string" ? safe(text) : text),
+    out: (text) => io.out(typeof text === "string" ? safe(text) : io.terminal ? shownBytes(text) : text),
     err: (text) => io.err(safe(text)),
     ...(progress && { progress: (text: string) => progress(visibleText(text)) }),
   };

@@ -8,6 +8,7 @@ import { linesOf } from "../../src/cli/input/lines";
 import { openFile } from "../../src/cli/input/open-file";
 import { standardInput } from "../../src/cli/input/standard-input";
 import { veladis } from "./in-process";
+import { madeParquet } from "./parquet-file";
 
 const folder = mkdtempSync(join(tmpdir(), "veladis-inputs-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -45,6 +46,32 @@ describe.skipIf(process.platform === "win32")("what is no plain file is refused 
       expect(err).toMatch(/^veladis: missing-fact\n {2}expected: .*\n {2}received: .*\n$/);
       expect(err).toContain(kind);
     }
+  });
+});
+
+describe("a Parquet file where text is read", () => {
+  const path = join(folder, "parquet.csv");
+  const trip = ["--threshold", "9 mm/s rms", "--hysteresis", "8 %", "--delay", "2", "--timer-resets", "threshold"];
+  const commands: string[][] = [
+    ["table", path, ...table],
+    ["table", path, ...table, "--separator", "comma"],
+    ["--file", path, "--to", "in/s pk"],
+    ["--file", path, ...table],
+    ["setpoints", "--file", path, ...levels],
+    ["simulate", "--file", path, ...trip, "--latching", "--from", "mm/s rms"],
+    ["check", "--file", path, "--from", "mm/s rms", "--tolerance", "5 %"],
+    ["overall", path, "--rate", "100", "--unit", "g"],
+  ];
+  it.each(commands)("is called one, and table with its ending is named: %s %s %s", async (...args) => {
+    writeFileSync(path, madeParquet([{ name: "v", values: [1, 2, 3] }]));
+    const { out, err, code } = await veladis(args);
+    expect([out, code]).toEqual(["", 2]);
+    expect(err).toContain("text (the command table alone reads Parquet, by the ending .parquet)");
+  });
+
+  it("a heading PAR1 is one", async () => {
+    writeFileSync(path, "PAR1,v\nx,1\n");
+    expect((await veladis(["table", path, ...table])).code).toBe(0);
   });
 });
 

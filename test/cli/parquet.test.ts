@@ -116,9 +116,58 @@ describe("what Parquet holds is told as text", () => {
     );
   });
 
-  it("no rows are no rows", async () => {
-    const { out, code } = await table(file(madeParquet([{ name: "v", values: [] }])));
-    expect([out, code]).toEqual(["v,mm/s rms,assumed\n", 0]);
+  it("no rows are refused", async () => {
+    const { out, err, code } = await table(file(madeParquet([{ name: "v", values: [] }])));
+    expect([out, code]).toEqual(["", 2]);
+    expect(err).toContain("a Parquet file with rows\n  received: no rows");
+  });
+
+  it("--decimal-comma is refused, as --separator is: numbers of binary columns have a point", async () => {
+    const { out, err, code } = await table(file(madeParquet([{ name: "v", values: [1.5] }])), "--decimal-comma");
+    expect([out, code]).toEqual(["", 2]);
+    expect(err).toContain("received: --decimal-comma, and Parquet");
+  });
+});
+
+describe("what became of the rows of Parquet", () => {
+  const beyond = { name: "at", kind: 9, values: [0n, 8640000000000001n, -1n] };
+
+  it("is accounted for, against the number of rows that the file tells", async () => {
+    const path = file(madeParquet([{ name: "v", values: [1, -2, 3] }, beyond]));
+    const { err } = await table(path);
+    expect(err).toContain("\nrows: 3 in = 2 answered + 1 refused + 0 skipped\n");
+    const { err: json } = await table(path, "--json");
+    const { summary } = JSON.parse(json.trim().split("\n").at(-1) as string);
+    const skipped = { blank: 0, remarks: 0, preamble: 0 };
+    expect(summary.account).toEqual({ in: 3, answered: 2, refused: 1, skipped, torn: false });
+  });
+
+  it.each([
+    ["none", [v, { ...v, name: "w" }], false],
+    [
+      "in one column alone",
+      [
+        { ...v, checksum: true },
+        { ...v, name: "w" },
+      ],
+      false,
+    ],
+    ["in all pages", [{ ...v, checksum: true }], true],
+  ])("and whether its pages have checksums: %s", async (_, columns, checksums) => {
+    const path = file(madeParquet(columns));
+    const told = "checksums not in all pages of the file: damage there may pass as other values\n";
+    expect((await table(path)).err.includes(told)).toBe(!checksums);
+    const { err } = await table(path, "--json");
+    expect(JSON.parse(err).summary.checksums).toBe(checksums);
+  });
+
+  it("gzip has checksums of its own", async () => {
+    const path = join(folder, "gzip.parquet");
+    const connection = await (await DuckDBInstance.create(":memory:")).connect();
+    for (const codec of ["gzip", "snappy"]) {
+      await connection.run(`COPY (SELECT 1.5 AS v) TO '${path}' (FORMAT parquet, COMPRESSION ${codec})`);
+      expect((await table(path)).err.includes("checksums not in all pages")).toBe(codec !== "gzip");
+    }
   });
 });
 

@@ -467,6 +467,40 @@ describe("an output is there whole or not at all", () => {
     expect(left(out)).toEqual([]);
   });
 
+  it.each([
+    ["a header", "v\n"],
+    ["a header, blank lines and a remark", "v,w\n\n# nothing\n"],
+  ])("is left as it was by %s alone, which is refused", async (_, content) => {
+    const out = place();
+    const refused = out.replace(".csv", ".refused.csv");
+    writeFileSync(out, "kept\n");
+    writeFileSync(refused, "kept too\n");
+    const { err, code } = await veladis(["table", file(content), ...fixed, "--out", out, "--replace"]);
+    expect([err, code]).toEqual([
+      "veladis: missing-fact\n  expected: a header line, and rows below it\n  received: no rows\n",
+      2,
+    ]);
+    expect([readFileSync(out, "utf8"), readFileSync(refused, "utf8")]).toEqual(["kept\n", "kept too\n"]);
+    for (const args of [["table"], []]) {
+      const printed = await veladis([...args, ...fixed], content);
+      expect([printed.out, printed.code]).toEqual(["", 2]);
+    }
+  });
+
+  it("names the older file of refused rows that --replace removes", async () => {
+    const out = place();
+    const refused = out.replace(".csv", ".refused.csv");
+    const args = ["table", file("v\n1\n"), ...fixed, "--out", out, "--replace"];
+    expect((await veladis(args)).err).not.toContain("removed");
+    writeFileSync(refused, "of an earlier run\n");
+    const { err } = await veladis(args);
+    expect(err.replaceAll(/\s+/g, " ")).toContain(`removed ${refused}, of an earlier run: no row was refused`);
+    expect(existsSync(refused)).toBe(false);
+    writeFileSync(refused, "of an earlier run\n");
+    const { summary } = JSON.parse((await veladis([...args, "--json"])).err);
+    expect([summary.removed, existsSync(refused)]).toEqual([refused, false]);
+  });
+
   it("goes neither over its input, nor over what is no plain file, nor into a folder there is none of", async () => {
     const input = good();
     const linked = join(input, "..", "link.csv");

@@ -70,6 +70,10 @@ const headless = file("headless.csv", "4.1,5\n4.2,5\n");
 const open = file("open.csv", `value\n"${"x".repeat(2 << 20)}\n`);
 const quoted = file("quoted.csv", 'value\n4 "mm"\n');
 const parquet = file("broken.parquet", "PAR1 and nothing else");
+const stored = file("stored.csv", Buffer.from("PAR1\x15\x00\x15\x10\x15", "latin1"));
+const columns = file("columns.csv", "value,tag\n");
+const marked = file("marked.csv", "\ufeffvalue\n4.1\n");
+const quad = file("quad.csv", Buffer.from("\ufeff\0v\0\n\0", "utf16le"));
 const decimals = file("decimals.csv", "Vibration, mm/s\n4,9\n");
 const unsure = file("unsure.csv", "value;tag\n4.1;x\n4.2\n");
 const ragged = file("ragged.csv", "value,tag\n4.1\n#3 fan,4.2\n4.1,x\ry\n4.2,z\n");
@@ -177,6 +181,8 @@ const cases: readonly Case[] = [
   [`table ${several}|--column|value|--from|mm/s rms|--to|in/s pk`], ["table --column|1|--from|mm/s rms|--to|in/s pk|--quotes|none|--separator|none", "Vibration, mm/s\n4.1\n"], [`table ${readings}|--column|value|--from|mm/s rms|--scheme|${foreign}|--encoding|latin-1`],
   [`table ${comma}|--column|value|--from|mm/s rms|--to|in/s pk|--at|noon`], [`table ${parquet}|--column|value|--from|mm/s rms|--to|in/s pk|--separator|tab`], ["table --column|value|--from|mm/s rms|--to|in/s pk", "value;tag\n4,1;x\n"],
   [`table ${pair}|--column|value|--from|mm/s rms|--to|in/s pk|--json`], [`table ${long}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${endless}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${signed}|--column|value|--from|mm/s rms|--to|in/s pk`],
+  [`table ${parquet}|--column|value|--from|mm/s rms|--to|in/s pk|--decimal-comma`], [`table ${stored}|--column|value|--from|mm/s rms|--to|in/s pk`], [`--file|${stored}|--to|in/s pk`], [`${simulate}|--delay|1|--file|${stored}`],
+  [`table ${columns}|--column|value|--from|mm/s rms|--to|in/s pk`], [`--file|${columns}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${marked}|--column|value|--from|mm/s rms|--to|in/s pk|--encoding|latin-1`], [`table ${quad}|--column|value|--from|mm/s rms|--to|in/s pk`],
   ["--column|value|--from|mm/s rms|--to|in/s pk", "value\nmany\n"], [`--file|${ragged}|--column|value|--from|mm/s rms|--to|in/s pk`], ["--column|value|--from|mm/s rms|--to|in/s pk"], ["4.1 mm/s rms to in/s pk|--separator|tab"],
   ["judg 4.1|mm/s|rms"], ["help chek"],
 ];

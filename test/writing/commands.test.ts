@@ -18,11 +18,16 @@ interface Printed {
   readonly data: string;
 }
 
-async function veladis(args: readonly string[], input?: string, colour = false): Promise<Printed> {
+async function veladis(
+  args: readonly string[],
+  input?: string | Buffer,
+  colour = false,
+  terminal = colour,
+): Promise<Printed> {
   const printed = { out: "", err: "", data: "" };
   await run(args, {
     piped: input === undefined ? undefined : Readable.from([Buffer.from(input)]),
-    colour,
+    ...{ colour, terminal },
     out: (text: string | Uint8Array) => {
       if (typeof text === "string") printed.out += text;
       else printed.data += Buffer.from(text).toString("utf8");
@@ -280,5 +285,41 @@ describe("where a person reads", () => {
       expect(other.match(mark)).toHaveLength(2);
       expect(obeyed(other.replaceAll(mark, ""))).toBeUndefined();
     }
+  });
+});
+
+describe("a terminal without colour, where data goes to it", () => {
+  const add = ["--column", "level", ...judged];
+  const commands: Record<string, string[]> = { table: ["table", ...add], "convert --column": add };
+  const steers = /[\p{Cc}\p{Cs}\u2028-\u202e\u2066-\u2069\ufffe\uffff]/u;
+  const layout = /\t|\r?\n/g;
+
+  it.each(Object.entries(commands))("no heading and no cell steers it: %s", async (_, args) => {
+    // a NUL is refused in any case
+    for (const text of hostileTexts.filter((one) => !one.includes("\0"))) {
+      const content = `level\t${quoted(text)}\r\n1.5\t${quoted(text)}\r\n`;
+      const { out, data } = await veladis(args, content, false, true);
+      expect([data, steers.exec(out.replaceAll(layout, ""))]).toEqual(["", null]);
+      // in a pipe the bytes are those of the file
+      const piped = await veladis(args, content);
+      expect(piped.out).toBe("");
+      expect(piped.data).toContain(Buffer.from(`1.5\t${quoted(text)}\t`).toString());
+    }
+  });
+
+  it.each(Object.entries(commands))("UTF-16 and Latin-1 are shown as text: %s", async (_, args) => {
+    const content = "level,µ\u001b[2J\n1.5,Lüfter\n";
+    const shown = /^level,µ\\u001b\[2J,.*\n1\.5,Lüfter,/;
+    const utf16 = await veladis(args, Buffer.from(`\ufeff${content}`, "utf16le"), false, true);
+    expect([utf16.out, utf16.data]).toEqual([expect.stringMatching(shown), ""]);
+    const latin1 = await veladis([...args, "--encoding", "latin-1"], Buffer.from(content, "latin1"), false, true);
+    expect([latin1.out, latin1.data]).toEqual([expect.stringMatching(shown), ""]);
+  });
+
+  it("what goes to a file stays as it is", async () => {
+    const path = join(folder, "kept.csv");
+    await veladis(["table", ...add, "--out", path], "level,\u001b[31m\n1.5,\u001b[0m\n", false, true);
+    const written = readFileSync(path, "utf8");
+    expect([written.slice(0, 12), written.includes("\n1.5,\u001b[0m,")]).toEqual(["level,\u001b[31m,", true]);
   });
 });

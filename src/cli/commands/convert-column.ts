@@ -99,10 +99,12 @@ function columnVisitor(io: Io, settings: ConvertSettings, { suffix, titles }: As
     ...{ visitor, counts },
     /** Writes what there is. */
     async flush(): Promise<void> {
+      // a header waits for its first row
+      if (text === "" || counts.answered + counts.refused === 0) return;
       const ready = text;
       text = "";
-      if (ready === "") return;
-      await io.out(json ? ready : Buffer.from((writer as DelimitedWriter).encoded(ready), "latin1"));
+      const encoded = json || io.terminal ? ready : (writer as DelimitedWriter).encoded(ready);
+      await io.out(json ? ready : Buffer.from(encoded, "latin1"));
     },
   };
 }
@@ -122,6 +124,9 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
   const { visitor, counts, flush } = columnVisitor(io, settings, asked);
   const account = await accountOf(readDelimited(stream, file ?? "standard input", written, visitor), flush);
   const { answered, refused } = counts;
+  if (answered + refused === 0) {
+    throw new VeladisError("missing-fact", { expected: "a header line, and rows below it", received: "no rows" });
+  }
   const assumed = asked.titles.filter((title) => title.endsWith(")")).join("; ");
   if (!json) io.err(`${answered} rows converted, ${refused} refused${assumed && `; assumed: ${assumed}`}\n`);
   io.err(accountText(account, counts, json));

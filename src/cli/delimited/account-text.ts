@@ -43,7 +43,8 @@ export function accountText(account: RowAccount, counts: RowCounts, json: boolea
   ].filter(([count]) => count !== 0);
   const which = passed.map(([count, what]) => `${count} ${what}`).join(", ");
   const skipped = `${blank + remarks + preamble} skipped${which && ` (${which})`}`;
-  const separator = whole.separator === "none" ? "none, one column" : whole.separator;
+  const name = whole.separator === "none" ? "none, one column" : whole.separator;
+  const separator = name === undefined ? "" : `; separator: ${name}`;
   const torn = whole.torn ? "; the last row has no line end: it may be torn off" : "";
-  return `rows: ${whole.in} in = ${whole.answered} answered + ${whole.refused} refused + ${skipped}; separator: ${separator}${torn}\n`;
+  return `rows: ${whole.in} in = ${whole.answered} answered + ${whole.refused} refused + ${skipped}${separator}${torn}\n`;
 }

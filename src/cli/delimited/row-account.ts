@@ -10,7 +10,8 @@ export interface RowAccount {
   readonly refused: number;
   /** Lines that are no rows. */
   readonly skipped: { readonly blank: number; readonly remarks: number; readonly preamble: number };
-  readonly separator: SeparatorName;
+  /** None where the file is no delimited text. */
+  readonly separator: SeparatorName | undefined;
   /** Whether the last row has no line end. */
   readonly torn: boolean;
 }

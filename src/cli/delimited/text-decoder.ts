@@ -1,5 +1,6 @@
 import { isUtf8 } from "node:buffer";
 import { type Encoding, latin1Text } from "./encodings";
+import { PARQUET, parquetFault } from "./parquet-refused";
 
 /** What is wrong with the bytes of a file, for its refusal. */
 interface Fault {
@@ -30,6 +31,15 @@ const marks: readonly (readonly [Encoding, readonly number[]])[] = [
   ["utf-16le", [0xff, 0xfe]],
   ["utf-16be", [0xfe, 0xff]],
 ];
+
+const marks32: readonly (readonly number[])[] = [
+  [0xff, 0xfe, 0, 0],
+  [0, 0, 0xfe, 0xff],
+];
+const utf32: Fault = {
+  expected: "text in UTF-8 or UTF-16 (save it so)",
+  received: "the byte order mark of UTF-32",
+};
 
 const noUtf8: Fault = {
   expected: "text in UTF-8, or --encoding latin-1 for a file in Latin-1",
@@ -105,24 +115,47 @@ function makerOf(encoding: Encoding): (bytes: Buffer, ended: boolean) => Decoded
   };
 }
 
-/** Makes UTF-8 of a file: a byte order mark says its encoding, else what was told, else it is UTF-8. */
+/** What is told against the mark that a file begins with, if it contradicts it. */
+function contradiction(marked: Encoding, told: string | undefined): Fault | undefined {
+  if (told === undefined || marked.startsWith(told)) return undefined;
+  const name = marked.replace(/[lb]e$/, "");
+  return {
+    expected: `the encoding of the byte order mark, ${name} (--encoding is for files without one)`,
+    received: `--encoding ${told}, and the mark of ${name}`,
+  };
+}
+
+/**
+ * Makes UTF-8 of a file: a byte order mark says its encoding, else what was told, else it is UTF-8. What was told
+ * against a mark is a fault of the file's first bytes.
+ */
 export function utf8Maker(told: string | undefined): Utf8Maker {
   let first: Buffer = NOTHING;
   let make: ReturnType<typeof makerOf> | undefined;
   let encoding: Encoding = "utf-8";
   let mark = 0;
-  const open = (): void => {
-    const marked = marks.find(([, bytes]) => bytes.every((byte, i) => first[i] === byte));
+  let isParquet = false;
+  const begins = (bytes: readonly number[]): boolean => bytes.every((byte, i) => first[i] === byte);
+  const open = (): Fault | undefined => {
+    if (marks32.some(begins)) return utf32;
+    isParquet = first.toString("latin1", 0, PARQUET.length) === PARQUET;
+    const marked = marks.find(([, bytes]) => begins(bytes));
     mark = marked?.[1].length ?? 0;
     const wide = first[0] === 0 ? "utf-16be" : "utf-16le";
     encoding = marked?.[0] ?? (told === "utf-16" ? wide : told === "latin-1" ? "latin-1" : "utf-8");
     make = makerOf(encoding);
+    return marked && contradiction(marked[0], told);
   };
   const take = (bytes: Buffer, ended: boolean): Decoded => {
-    if (make !== undefined) return make(bytes, ended);
+    if (make !== undefined) {
+      const decoded = make(bytes, ended);
+      // none of it is a row
+      return isParquet && decoded.fault !== undefined ? { text: NOTHING, fault: parquetFault } : decoded;
+    }
     first = first.length === 0 ? bytes : Buffer.concat([first, bytes]);
     if (first.length < 4 && !ended) return { text: NOTHING };
-    open();
+    const fault = open();
+    if (fault !== undefined) return { text: NOTHING, fault };
     return take(first.subarray(mark), ended);
   };
   return {

@@ -4,9 +4,11 @@ import type { Readable } from "node:stream";
 export interface Io {
   /** Standard input, or undefined when a person sits at it. */
   readonly piped: Readable | undefined;
+  /** Whether standard output is a terminal, which obeys what it is sent; with or without colour. */
+  readonly terminal?: boolean;
   /** Whether a person reads standard output, in colour if so. */
   readonly colour: boolean;
-  /** Writes text or bytes to standard output; resolves when more may be written. */
+  /** Writes text, or data as bytes, to standard output; resolves when more may be written. */
   out(text: string | Uint8Array): void | Promise<void>;
   /** Writes to standard error. */
   err(text: string): void;

@@ -1,5 +1,6 @@
 import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
+import { PARQUET, parquetFault } from "../delimited/parquet-refused";
 
 /** One line of an input, counted from 1. */
 export interface Line {
@@ -33,6 +34,8 @@ async function* textsOf(stream: Readable): AsyncGenerator<string> {
 /** What a line has to be and what it has instead, where it is no line of text. */
 function fault(text: string): readonly [expected: string, received: string] | undefined {
   if (text.length > LONGEST) return [`lines of text, none longer than ${LONGEST} characters`, "without an end"];
+  if (text.startsWith(PARQUET) && /[\0\uFFFD]/.test(text))
+    return [parquetFault.expected, `with ${parquetFault.received}`];
   if (text.includes("\0")) return ["text in UTF-8, or in UTF-16 with its mark", "with a zero byte"];
   if (text.includes("\uFFFD")) {
     return ["text in UTF-8: save it so, or send it through iconv -f latin1 -t utf-8", "with bytes of something else"];

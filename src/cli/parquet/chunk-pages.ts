@@ -44,20 +44,22 @@ function dataHead(type: number, fields: ThriftStruct, where: string): DataHead {
  * Source: Apache Parquet, file format (`parquet.thrift`): PageHeader. The checksum is that of gzip over the bytes of the
  * page as stored; writers may leave it out.
  *
+ * @returns whether each page has a checksum, its own or that of gzip
  * @param unpack - unpacks the bytes of a page into as many as are told
  * @param beat - is called for every page
  * @throws {@link VeladisError} `syntax`
  */
 export function requirePages(
   bytes: Uint8Array,
-  { num_values }: ColumnMetaData,
+  { num_values, codec }: ColumnMetaData,
   leaf: LeafColumn,
   unpack: Unpack,
   beat: () => void,
   where: string,
-): void {
+): boolean {
   let at = 0;
   let values = 0;
+  let summed = true;
   while (at < bytes.length) {
     beat();
     const [fields, end] = thriftStruct(bytes, at, where);
@@ -68,6 +70,8 @@ export function requirePages(
     const page = bytes.subarray(end, end + stored);
     const sum = fields.get(4);
     if (sum !== undefined && crc32(page) !== Number(sum) >>> 0) damaged(where, "a page with another checksum");
+    // the levels of the second version are not packed
+    if (sum === undefined && (codec !== "GZIP" || type === DATA_2)) summed = false;
     if (type === DICTIONARY) {
       if (at > 0) damaged(where, "a dictionary behind its page");
       requirePlain(unpack(page, unpacked), 0, numberIn(structIn(fields, 7, where), 1, where), leaf, where);
@@ -87,4 +91,5 @@ export function requirePages(
     at = end + stored;
   }
   if (values !== Number(num_values)) damaged(where, "fewer values than rows");
+  return summed;
 }

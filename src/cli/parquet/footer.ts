@@ -1,5 +1,6 @@
 import { type FileMetaData, parquetMetadata, parquetSchema, type SchemaTree } from "hyparquet";
 import { shown, VeladisError } from "../../core/index";
+import { PARQUET } from "../delimited/parquet-refused";
 import type { ByteSource } from "./byte-source";
 import { parsersFor } from "./cell-text";
 import { damaged } from "./damage";
@@ -16,7 +17,6 @@ export interface Footer {
   readonly rows: number;
 }
 
-const MARK = "PAR1";
 const WHERE = "its description at the end";
 /** A mark, the length of the description, and a mark. */
 const SHORTEST = 12;
@@ -33,8 +33,8 @@ async function description(file: ByteSource): Promise<Uint8Array> {
   const begun = await text(0);
   const ended = file.size < SHORTEST ? "" : await text(file.size - 4);
   if (begun === "PARE" || ended === "PARE") refuse("one that is encrypted", "a Parquet file that is not encrypted");
-  if (begun !== MARK) refuse(`a file that begins with ${shown(begun)}`);
-  if (ended !== MARK) damaged("its end", "cut off: the mark PAR1 is missing there");
+  if (begun !== PARQUET) refuse(`a file that begins with ${shown(begun)}`);
+  if (ended !== PARQUET) damaged("its end", "cut off: the mark PAR1 is missing there");
   const tail = await file.read(file.size - 8, file.size - 4);
   const length = new DataView(tail.buffer).getUint32(0, true);
   if (length > file.size - SHORTEST) damaged(WHERE, "longer than the file");
@@ -74,8 +74,8 @@ const PIECE = 1 << 20;
 /** Refuses two files, one behind the other: the description of the second would be taken for rows of the first. */
 async function requireOneFile(file: ByteSource, from: number, to: number): Promise<void> {
   for (let at = from; at < to; at += PIECE) {
-    const bytes = await file.read(at, Math.min(to, at + PIECE + 2 * MARK.length));
-    if (Buffer.from(bytes.buffer).includes(MARK + MARK)) damaged("the file", "two files, one behind the other");
+    const bytes = await file.read(at, Math.min(to, at + PIECE + 2 * PARQUET.length));
+    if (Buffer.from(bytes.buffer).includes(PARQUET + PARQUET)) damaged("the file", "two files, one behind the other");
   }
 }
 
@@ -98,13 +98,13 @@ function requireGroups({ row_groups }: FileMetaData, leaves: readonly LeafColumn
       if (leaf.repetition === 0 ? values !== rows : values < rows) damaged(WHERE, "another number of rows");
       const from = whole(chunk.dictionary_page_offset || chunk.data_page_offset);
       const to = from + whole(chunk.total_compressed_size);
-      if (from < MARK.length || to > end || whole(chunk.data_page_offset) < from)
+      if (from < PARQUET.length || to > end || whole(chunk.data_page_offset) < from)
         damaged(WHERE, "a column beyond its end");
       if (rows > 0) taken.push([from, to]);
     }
   }
   taken.sort(([a], [b]) => a - b);
-  const beyond = taken.reduce((most, [, to]) => Math.max(most, to), MARK.length);
+  const beyond = taken.reduce((most, [, to]) => Math.max(most, to), PARQUET.length);
   if (taken.some(([from], i) => i > 0 && from < (taken[i - 1] as [number, number])[1])) {
     damaged(WHERE, "columns in one place");
   }

@@ -32,10 +32,11 @@ async function checkedChunks(
   group: RowGroup,
   top: number,
   { where, beat }: Reading,
-): Promise<{ chunks: Chunk[]; unpack: Unpack }> {
+): Promise<{ chunks: Chunk[]; unpack: Unpack; summed: boolean }> {
   const chunks: Chunk[] = [];
   const unpacked = new Map<ArrayBufferLike, Map<number, Uint8Array>>();
   let codec: string | undefined;
+  let summed = true;
   for (const [i, leaf] of leaves.entries()) {
     if (leaf.top !== top) continue;
     const told = group.columns[i]?.meta_data as ColumnMetaData;
@@ -52,12 +53,13 @@ async function checkedChunks(
       pages.set(page.byteOffset, whole);
       return whole;
     };
-    requirePages(bytes, told, leaf, keep, beat, where);
+    if (!requirePages(bytes, told, leaf, keep, beat, where)) summed = false;
     chunks.push({ leaf, told, from, bytes });
   }
   const unpack = unpackOf(codec, where);
   return {
     chunks,
+    summed,
     // what was unpacked to be checked is not unpacked again
     unpack(page, length) {
       const pages = unpacked.get(page.buffer);
@@ -134,6 +136,12 @@ function requireAsTold(values: ColumnValues, rows: number, told: Statistics | un
   if (null_count !== undefined && Number(null_count) !== nulls) damaged(where, "another number of nulls");
 }
 
+/** A row group: the values of its columns, and whether each page of them has a checksum. */
+export interface GroupColumns {
+  readonly columns: readonly ColumnValues[];
+  readonly summed: boolean;
+}
+
 /**
  * The values of all columns in one row group, held against what the file tells of them.
  *
@@ -145,9 +153,10 @@ export async function groupColumns(
   footer: Footer,
   index: number,
   beat: () => void,
-): Promise<ColumnValues[]> {
+): Promise<GroupColumns> {
   const group = footer.metadata.row_groups[index] as RowGroup;
   const columns: ColumnValues[] = [];
+  let summed = true;
   for (const [top, name] of footer.names.entries()) {
     const reading: Reading = { where: `column ${shown(name)}, row group ${index + 1}`, beat };
     const checked = await checkedChunks(file, footer, group, top, reading);
@@ -156,6 +165,7 @@ export async function groupColumns(
     const isFlat = first.leaf.path.length === 1 && first.leaf.repetition === 0;
     requireAsTold(values, Number(group.num_rows), isFlat ? first.told.statistics : undefined, reading.where);
     columns.push(values);
+    if (!checked.summed) summed = false;
   }
-  return columns;
+  return { columns, summed };
 }

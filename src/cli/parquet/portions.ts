@@ -2,7 +2,7 @@ import { plainFile } from "../input/plain-file";
 import { byteSource } from "./byte-source";
 import { cellText } from "./cell-text";
 import { readFooter } from "./footer";
-import { type ColumnValues, groupColumns } from "./group-columns";
+import { type ColumnValues, type GroupColumns, groupColumns } from "./group-columns";
 
 /** A cell that cannot be told. */
 export interface Fault {
@@ -21,12 +21,14 @@ export type Portion =
       readonly ends: Uint32Array<ArrayBuffer>;
       readonly faults: readonly Fault[];
       readonly share: number;
+      /** Whether each page that they stand in has a checksum. */
+      readonly summed: boolean;
     };
 
 /** Rows of a portion, so that what is on its way stays small beside a row group. */
 const ROWS = 4096;
 
-function portionOf(columns: readonly ColumnValues[], from: number, to: number, share: number): Portion {
+function portionOf({ columns, summed }: GroupColumns, from: number, to: number, share: number): Portion {
   const ends = new Uint32Array((to - from) * columns.length);
   const faults: Fault[] = [];
   let text = "";
@@ -39,7 +41,7 @@ function portionOf(columns: readonly ColumnValues[], from: number, to: number, s
       ends[cell++] = text.length;
     }
   }
-  return { text, ends, faults, share };
+  return { text, ends, faults, share, summed };
 }
 
 /**
@@ -58,10 +60,10 @@ export async function* parquetPortions(path: string, beat: () => void): AsyncGen
     for (const [index, { num_rows }] of footer.metadata.row_groups.entries()) {
       const rows = Number(num_rows);
       if (rows === 0) continue;
-      const columns = await groupColumns(file, footer, index, beat);
+      const group = await groupColumns(file, footer, index, beat);
       for (let from = 0; from < rows; from += ROWS) {
         const to = Math.min(from + ROWS, rows);
-        yield portionOf(columns, from, to, (done + to) / footer.rows);
+        yield portionOf(group, from, to, (done + to) / footer.rows);
       }
       done += rows;
     }

@@ -1,12 +1,22 @@
 import { shown, VeladisError } from "../../core/index";
+import { bytesOf, quotedCell } from "../delimited/cells";
+import type { RowAccount } from "../delimited/row-account";
 import { parquetRows } from "../parquet/parquet-rows";
 import type { Fault } from "../parquet/portions";
-import { bytesOf, quotedCell, type RowVisitor } from "./row-source";
+import type { RowVisitor } from "./row-source";
 
 /** Why a row with these faults is refused. */
 function refusalOf(faults: readonly Fault[], names: readonly string[]): VeladisError {
   const told = faults.map(({ column, reason }) => `${reason} in column ${shown(names[column])}`);
   return new VeladisError("syntax", { expected: "cells that can be told as text", received: told.join(", ") });
+}
+
+/** What became of the rows of a Parquet file. */
+export interface ParquetRead {
+  /** Rows in are those that the description of the file tells of. */
+  readonly account: RowAccount;
+  /** Whether each page has a checksum, so that no damage goes unseen. */
+  readonly summed: boolean;
 }
 
 /**
@@ -15,12 +25,14 @@ function refusalOf(faults: readonly Fault[], names: readonly string[]): VeladisE
  * @throws {@link VeladisError} `missing-fact` when hyparquet is not installed or the file cannot be read, `syntax` for
  *   what is no whole Parquet
  */
-export async function visitParquet(path: string, visitor: RowVisitor): Promise<void> {
+export async function visitParquet(path: string, visitor: RowVisitor): Promise<ParquetRead> {
   const form = { separator: ",", lineEnd: "\n", mark: "", counted: "row" } as const;
   const rawOf = (cells: readonly string[]): string => bytesOf(cells.map((cell) => quotedCell(cell, ",")).join(","));
   let names: readonly string[] = [];
   let rows = 0;
   let number = 0;
+  let refused = 0;
+  let summed = true;
   for await (const portion of parquetRows(path)) {
     if ("names" in portion) {
       names = portion.names;
@@ -41,11 +53,16 @@ export async function visitParquet(path: string, visitor: RowVisitor): Promise<v
       number++;
       const own = faulty.get(first / names.length);
       if (own === undefined) visitor.row(cells, rawOf(cells), number);
-      else visitor.refused(refusalOf(own, names), rawOf(cells), number, cells);
+      else {
+        refused++;
+        visitor.refused(refusalOf(own, names), rawOf(cells), number, cells);
+      }
     }
+    if (!portion.summed) summed = false;
     await visitor.pause(share);
   }
   await visitor.pause(1);
-  if (number !== rows)
-    throw new Error(`veladis has lost count, which is a fault of veladis: ${rows} rows in, ${number} read`);
+  const skipped = { blank: 0, remarks: 0, preamble: 0 };
+  const account = { rowsIn: rows, rows: number - refused, refused, skipped, separator: undefined, torn: false };
+  return { account, summed };
 }

@@ -5,5 +5,3 @@ export interface RowVisitor extends DelimitedVisitor {
   /** After each portion, with the share of the input read so far where that is known. */
   pause(share: number | undefined): void | Promise<void>;
 }
-
-export { bytesOf, quotedCell } from "../delimited/cells";

@@ -20,37 +20,55 @@ import { outputsOf } from "./table-outputs";
 /** Reasons shown on standard error where refused rows have no file to go to. */
 const MOST_REASONS = 10;
 
+function isParquet(file: string | undefined): file is string {
+  return file?.toLowerCase().endsWith(".parquet") === true;
+}
+
 /** Refuses what is told of delimited text where there is none. */
 function requireDelimited({ written }: TableSettings): void {
-  const told = toldOf({ ...written, decimalComma: false });
+  const told = toldOf(written);
   if (told.length === 0) return;
   throw new VeladisError("unknown-option", {
-    expected: "a file of delimited text, for the options that say how one is written",
+    expected: "a file of delimited text, for the options that say how one and its numbers are written",
     received: `${told.join(" ")}, and Parquet`,
   });
 }
 
-/** Shows the rows of the input to a visitor; resolves to their account, which Parquet keeps itself. */
-async function visitInput(io: Io, settings: TableSettings, visitor: RowVisitor): Promise<RowAccount | undefined> {
+/** What became of the rows of the input; of Parquet, whether each page has a checksum. */
+interface InputRead {
+  readonly account: RowAccount;
+  readonly summed?: boolean;
+}
+
+/** Shows the rows of the input to a visitor. */
+async function visitInput(io: Io, settings: TableSettings, visitor: RowVisitor): Promise<InputRead> {
   const { file, written } = settings;
-  if (file?.toLowerCase().endsWith(".parquet")) {
+  if (isParquet(file)) {
     requireDelimited(settings);
-    await visitParquet(file, visitor);
-    return undefined;
+    return visitParquet(file, visitor);
   }
   if (file !== undefined) {
     const stream = await openFile(file);
     const { size } = await stat(file);
     const reading = readDelimited(stream, file, written, visitor);
-    return accountOf(reading, (read) => visitor.pause(read / size));
+    return { account: await accountOf(reading, (read) => visitor.pause(read / size)) };
   }
   if (io.piped !== undefined) {
     const reading = readDelimited(io.piped, "standard input", written, visitor);
-    return accountOf(reading, () => visitor.pause(undefined));
+    return { account: await accountOf(reading, () => visitor.pause(undefined)) };
   }
   throw new VeladisError("missing-fact", {
     expected: 'a file or piped CSV, as in veladis table readings.csv --column value --from "mm/s rms" --to "in/s pk"',
     received: "nothing",
+  });
+}
+
+/** Refuses a table without rows: nothing would look like an answer. */
+function requireRows({ rows }: Counts, file: string | undefined): void {
+  if (rows > 0) return;
+  throw new VeladisError("missing-fact", {
+    expected: isParquet(file) ? "a Parquet file with rows" : "a header line, and rows below it",
+    received: "no rows",
   });
 }
 
@@ -99,20 +117,25 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
     },
     async pause(share) {
       progress.show(counts.rows, share);
-      if (output === undefined) return;
-      const [good, bad] = [output.encoded(written), output.encoded(refusals)];
+      // a header waits for its first row
+      if (output === undefined || counts.rows === 0) return;
+      // a terminal shows text, whatever the encoding of the file
+      const toTerminal = settings.out === undefined && io.terminal;
+      const good = toTerminal ? written : output.encoded(written);
+      const bad = output.encoded(refusals);
       written = "";
       refusals = "";
       if (good !== "") await outputs.write(good);
       if (bad !== "") await outputs.refuse?.(bad);
     },
   };
-  let account: RowAccount | undefined;
+  let read: InputRead;
+  let removed: string | undefined;
   try {
-    account = await visitInput(io, settings, visitor);
-    if (account !== undefined)
-      wholeAccount(account, { answered: counts.rows - counts.refused, refused: counts.refused });
-    await outputs.commit(counts.refused);
+    read = await visitInput(io, settings, visitor);
+    wholeAccount(read.account, { answered: counts.rows - counts.refused, refused: counts.refused });
+    requireRows(counts, file);
+    removed = await outputs.commit(counts.refused);
   } catch (error) {
     await outputs.discard();
     throw error;
@@ -121,6 +144,7 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
   }
   const more = outputs.refuse === undefined ? counts.refused - MOST_REASONS : 0;
   if (more > 0 && !json) io.err(`veladis: ${more} more refused; --refused <file> lists them all\n`);
-  io.err(summaryText(settings, counts, (answers as unknown as RowAnswers).tally(), account, outputs.refusedPath));
+  const tally = (answers as unknown as RowAnswers).tally();
+  io.err(summaryText(settings, { counts, tally, ...read, refusedPath: outputs.refusedPath, removed }));
   return counts.refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
 }

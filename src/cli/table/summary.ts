@@ -15,6 +15,8 @@ export interface Counts {
 /** Most of what was assumed that is printed; the column has all of it. */
 const MOST_ASSUMED = 8;
 
+const UNSUMMED = "not in all pages of the file: damage there may pass as other values";
+
 /** What was assumed or set aside, that of most rows first; how many rows where it is not all of them. */
 function assumedLines(assumed: Tally["assumed"], written: number): string[] {
   const told = assumed
@@ -24,20 +26,30 @@ function assumedLines(assumed: Tally["assumed"], written: number): string[] {
   return more > 0 ? [...told, `and ${grouped(more)} more: see the column`] : told;
 }
 
+/** What a table came to. */
+export interface Outcome {
+  readonly counts: Counts;
+  readonly tally: Tally;
+  readonly account: RowAccount;
+  /** Of Parquet, whether each page has a checksum. */
+  readonly summed?: boolean;
+  /** Where refused rows go. */
+  readonly refusedPath: string | undefined;
+  /** An older file of refused rows that was removed, since there are none now. */
+  readonly removed: string | undefined;
+}
+
 /** What a table came to, for standard error: a line of JSON, or lines for a person. */
-export function summaryText(
-  settings: TableSettings,
-  { rows, refused }: Counts,
-  { zones, worst, headlines, assumed, fromMemory }: Tally,
-  account: RowAccount | undefined,
-  refusedPath: string | undefined,
-): string {
+export function summaryText(settings: TableSettings, outcome: Outcome): string {
+  const { account, summed, refusedPath, removed } = outcome;
+  const { rows, refused } = outcome.counts;
+  const { zones, worst, headlines, assumed, fromMemory } = outcome.tally;
   const written = rows - refused;
   const ends = { answered: written, refused };
   if (settings.json) {
     const judged = { zones: Object.fromEntries(zones), worst: Object.fromEntries(worst) };
-    const whole = account === undefined ? {} : { account: wholeAccount(account, ends) };
-    const all = { rows, written, refused, ...whole, ...judged, fromMemory, assumed: assumed.map(([text]) => text) };
+    const files = { account: wholeAccount(account, ends), checksums: summed, removed };
+    const all = { rows, written, refused, ...files, ...judged, fromMemory, assumed: assumed.map(([text]) => text) };
     return `${jsonText({ summary: all })}\n`;
   }
   const to = settings.out === undefined ? "" : ` to ${visibleText(settings.out)}`;
@@ -47,7 +59,9 @@ export function summaryText(
     .map(([zone, count]) => `${zone} ${grouped(count)}`);
   return [
     `${grouped(rows)} ${rows === 1 ? "row" : "rows"}: ${grouped(written)} written${to}, ${grouped(refused)} refused${refusedTo}\n`,
-    account === undefined ? "" : accountText(account, ends, false),
+    accountText(account, ends, false),
+    labelled("removed", removed === undefined ? [] : [`${removed}, of an earlier run: no row was refused`]),
+    labelled("checksums", summed === false ? [UNSUMMED] : []),
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
     labelled("assumed", assumedLines(assumed, written)),
     labelled(

@@ -1,4 +1,4 @@
-import { realpath, rm } from "node:fs/promises";
+import { realpath, unlink } from "node:fs/promises";
 import { shown, VeladisError } from "../../core/index";
 import type { Io } from "../input/io";
 import type { TableSettings } from "./settings";
@@ -11,8 +11,11 @@ export interface TableOutputs {
   readonly refuse: ((bytes: string) => Promise<void>) | undefined;
   /** Where refused rows go, for the summary. */
   readonly refusedPath: string | undefined;
-  /** Moves the files to their places; that of refused rows only if there were any. */
-  commit(refused: number): Promise<void>;
+  /**
+   * Moves the files to their places; that of refused rows only if there were any. Resolves to the path of an older file
+   * of refused rows that was removed.
+   */
+  commit(refused: number): Promise<string | undefined>;
   discard(): Promise<void>;
 }
 
@@ -20,6 +23,17 @@ export interface TableOutputs {
 function refusedBeside(out: string): string {
   const [, stem = out, ending = ""] = /^(.*?)(\.[^./\\]+)?$/.exec(out) ?? [];
   return `${stem}.refused${ending}`;
+}
+
+/** Removes a file; whether there was one. */
+async function isRemoved(path: string): Promise<boolean> {
+  try {
+    await unlink(path);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENOENT") return false;
+    throw error;
+  }
 }
 
 /** Opens the outputs. */
@@ -50,15 +64,17 @@ export async function outputsOf(io: Io, { file, out, refused, replace }: TableSe
       async commit(count) {
         // a full disk is noticed before anything is moved
         for (const one of opened) await one.settle();
+        let removed: string | undefined;
         if (rejected !== undefined && count > 0) await rejected.commit();
         else if (rejected !== undefined) {
           await rejected.discard();
-          // an older one would tell of rows that are answered now
-          await rm(rejected.path, { force: true });
+          // an older one would tell of rows that are answered now; without leave to replace there was none
+          if (replace && (await isRemoved(rejected.path))) removed = refusedPath;
         }
         // last, so that an output in its place says that all is done
         await answered?.commit();
         opened.length = 0;
+        return removed;
       },
       discard,
     };

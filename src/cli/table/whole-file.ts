@@ -106,11 +106,14 @@ export async function wholeFile(path: string, replace: boolean): Promise<WholeFi
   await sweep(place).catch(() => undefined);
   const unique = `${host()}-${process.pid}-${randomBytes(8).toString("hex")}`;
   const beside = join(dirname(place), `.${basename(place)}.${unique}.part`);
-  const handle: FileHandle = await open(beside, ANEW, mode === undefined ? 0o666 : 0o600).catch(
-    (error: NodeJS.ErrnoException) =>
-      refuse("a folder that can be written to", `${shown(dirname(place))}: ${error.code}`),
-  );
+  // before it is there, since a signal may come as soon as it is
   const spared = removedAtExit(beside);
+  const handle: FileHandle = await open(beside, ANEW, mode === undefined ? 0o666 : 0o600).catch(
+    (error: NodeJS.ErrnoException) => {
+      spared();
+      return refuse("a folder that can be written to", `${shown(dirname(place))}: ${error.code}`);
+    },
+  );
   const failed = (error: NodeJS.ErrnoException): never =>
     refuse("room and leave to write the output", `${shown(place)}: ${error.code ?? error.message}`);
   // who may read the old one, and no one else, may read the new one

@@ -23,7 +23,7 @@ describe("1. encoding", () => {
     ["the mark of UTF-8", Buffer.from("\ufeffa,b\nµ,1\n"), {}, "utf-8"],
     ["the mark of UTF-16", utf16("\ufeffa,b\nµ,1\n"), {}, "utf-16le"],
     ["the mark of UTF-16, high byte first", utf16("\ufeffa,b\nµ,1\n").swap16(), {}, "utf-16be"],
-    ["a mark, though something else is told", utf16("\ufeffa,b\nµ,1\n"), { encoding: "latin-1" }, "utf-16le"],
+    ["a mark, and the same is told", utf16("\ufeffa,b\nµ,1\n"), { encoding: "utf-16" }, "utf-16le"],
     ["UTF-16 that is told", utf16("a,b\nµ,1\n"), { encoding: "utf-16" }, "utf-16le"],
     ["UTF-16 that is told, high byte first", utf16("a,b\nµ,1\n").swap16(), { encoding: "utf-16" }, "utf-16be"],
     ["Latin-1 that is told", latin1("a,b\nµ,1\n"), { encoding: "latin-1" }, "latin-1"],
@@ -45,6 +45,23 @@ describe("1. encoding", () => {
     expect(await refusal(Buffer.from([0x61, 10, 0xe2, 0x82]))).toContain("at line 2 of");
     expect(await refusal(utf16("\ufeffa\n\ud800\n"))).toContain("text in UTF-16");
     expect(await refusal(utf16("\ufeffa\n1\n").subarray(0, -1))).toContain("half a character");
+  });
+
+  it.each<[string, Buffer, As, string]>([
+    ["UTF-16", utf16("\ufeffa,b\nx,1\n"), { encoding: "latin-1" }, "--encoding latin-1, and the mark of utf-16"],
+    ["UTF-16 too", utf16("\ufeffa\n").swap16(), { encoding: "utf-8" }, "--encoding utf-8, and the mark of utf-16"],
+    ["UTF-8", Buffer.from("\ufeffa,b\nx,1\n"), { encoding: "utf-16" }, "--encoding utf-16, and the mark of utf-8"],
+  ])("a mark of %s and another encoding told are refused, both named", async (_, content, as, received) => {
+    expect(await refusal(content, as)).toContain(`at line 1 of file.csv, received ${received}`);
+  });
+
+  it.each([
+    ["low byte first", utf16("\ufeff\0a\0\n\0")],
+    ["high byte first", utf16("\0\ufeff\0a\0\n").swap16()],
+  ])("the mark of UTF-32 is refused, without --encoding utf-16: %s", async (_, content) => {
+    const told = await refusal(content);
+    expect(told).toContain("received the byte order mark of UTF-32");
+    expect(told).not.toContain("--encoding");
   });
 
   it("NUL is refused", async () => {
