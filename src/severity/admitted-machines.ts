@@ -33,6 +33,19 @@ function usualCase(schemes: readonly Scheme[], known: KnownFacts, place: Scheme[
   ];
 }
 
+/** What is said of a new machine that only limits in service are for; refused where nothing may be assumed. */
+function newAside({ condition }: KnownFacts, admitted: readonly Admitted[], assume: Assume): string[] {
+  const isTested = admitted.some(({ scheme }) => scheme.kind === "acceptance");
+  if (condition !== "new" || isTested || admitted.length === 0) return [];
+  if (assume === "lowest limits") {
+    return ["condition new: no acceptance limits for such a machine; judged as in service"];
+  }
+  throw new VeladisError("out-of-range", {
+    expected: "a machine in service, since there are no acceptance limits for such a machine",
+    received: "condition new",
+  });
+}
+
 /** Refuses facts that were not given where nothing may be assumed. */
 function refuseOpen(deciding: readonly Fact[]): void {
   if (deciding.length === 0) return;
@@ -76,7 +89,7 @@ function machinesAt(
   const said = {
     given: known,
     assumed: [...assumed, ...usualCase(schemes, known, place)],
-    setAside: wordsSetAside(ref),
+    setAside: [...wordsSetAside(ref), ...newAside(known, admitted, assume)],
   };
   const machines = admitted.map((one) => placedIn(one, said, assume));
   return Object.freeze({ place, machines: Object.freeze(machines), deciding: Object.freeze(deciding) });

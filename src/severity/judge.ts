@@ -3,6 +3,7 @@ import { admittedPlaces } from "./admitted-places";
 import { bothPlaces } from "./both-places";
 import { unitedParts } from "./combined-judgements";
 import type { MachineRef } from "./machine-facts";
+import { isOfDisplacement } from "./of-displacement";
 import type { Assume } from "./placed-machine";
 import { type ReadingRef, readingsOf } from "./readings";
 import { requireOptions } from "./require-options";
@@ -45,7 +46,7 @@ function onePlace(
  * and `worst` the worst that is possible. A fact that tells rows of a scheme apart and is not given (support, category,
  * group ...) is taken for its lowest limits; one that chooses the scheme (power, speed at the edge of a scope, frame)
  * leaves every scheme that it admits, and the worst governs. A displacement whose place nobody said is judged on the
- * housing and on the shaft. All of that is named in `assumedFacts`; what was given and plays no part in `setAside`.
+ * housing and on the shaft, and so is a velocity or an acceleration whose history begins with one. All of that is named in `assumedFacts`; what was given and plays no part in `setAside`.
  *
  * @param reading - e.g. `"4.1 mm/s rms"`, an amplitude, or an array of readings of one measurement, one a quantity
  * @param machine - the machine, as data or in words, with its kind at least
@@ -70,8 +71,7 @@ function onePlace(
 export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOptions = {}): Verdict {
   const { schemes, assume = "lowest limits", crestFactor } = requireOptions(options, keys);
   const readings = readingsOf(reading);
-  const isDisplacement = readings.every(({ quantity }) => quantity === "displacement");
-  const [first, other] = admittedPlaces(machine, isDisplacement, assume, schemes);
+  const [first, other] = admittedPlaces(machine, readings.every(isOfDisplacement), assume, schemes);
   const verdict = verdictAtPlace(first, readings, crestFactor);
   if (other === undefined) return onePlace(verdict, first);
   const beside = verdictAtPlace(other, readings, crestFactor);

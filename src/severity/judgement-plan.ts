@@ -1,6 +1,7 @@
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
+import { isOfDisplacement } from "./of-displacement";
 import { outsideBand } from "./outside-band";
 import { isOfPlace } from "./place-text";
 import type { PlacedMachine } from "./placed-machine";
@@ -28,7 +29,7 @@ function assumedPlace(
   readings: readonly Amplitude[],
 ): string[] {
   if (assumedFacts.some(isOfPlace)) return [];
-  if (facts.place !== undefined || readings.every(({ quantity }) => quantity !== "displacement")) return [];
+  if (facts.place !== undefined || !readings.some(isOfDisplacement)) return [];
   const other = place === "housing" ? "shaft" : "housing";
   return [`place ${place}: not given; a displacement of the ${other} needs a table for the ${other}`];
 }
@@ -119,7 +120,8 @@ function isLike(one: Amplitude, other: Amplitude | undefined): boolean {
     one.detector === other.detector &&
     one.level?.re === other.level?.re &&
     (one.hertz === undefined) === (other.hertz === undefined) &&
-    (one.crestFactor === undefined) === (other.crestFactor === undefined)
+    (one.crestFactor === undefined) === (other.crestFactor === undefined) &&
+    isOfDisplacement(one) === isOfDisplacement(other)
   );
 }
 

@@ -28,7 +28,9 @@ export interface MachineClassifier extends CompiledClassifier {
 
 /**
  * A judge of readings compiled once, by every published scheme that the known facts of a machine admit: the same zone
- * and the same `worst` as {@link judge}, for many values in one reading type.
+ * and the same `worst` as {@link judge}, for many values in one reading type. Numbers have no history: a velocity or an
+ * acceleration is taken as read on the housing, also where a displacement was converted to it; compile for the
+ * displacement itself, or state the place.
  *
  * @param machine - the machine, as data or in words, with its kind at least
  * @param from - what the values are written in, e.g. `"in/s pk"`

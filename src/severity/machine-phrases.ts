@@ -2,7 +2,7 @@ import type { Fact } from "./facts";
 import { folded } from "./label";
 import type { Machine } from "./machine";
 import { machineTypes } from "./machine-types";
-import { type Context, factWords, fillers, noFacts, qualifiers } from "./machine-words";
+import { type Context, factWords, fillers, noFacts, qualifiers, sizes, vagueNames } from "./machine-words";
 
 /** What the words at the beginning of a text say of a machine, and how many characters they take. */
 export interface Phrase {
@@ -14,6 +14,8 @@ export interface Phrase {
   readonly leads?: Context;
   /** True for words that are known to say no fact. */
   readonly aside?: true;
+  /** What a name of several kinds of machine may be. */
+  readonly mayBe?: readonly string[];
 }
 
 type Meaning = Omit<Phrase, "length">;
@@ -44,6 +46,7 @@ function makeTables(): Tables {
     });
   };
   for (const phrase of noFacts) meanings.set(folded(phrase), { facts: {}, taken: [], aside: true });
+  for (const [name, mayBe] of vagueNames) meanings.set(folded(name), { facts: {}, taken: [], aside: true, mayBe });
   for (const [leads, phrases] of fillers) {
     for (const phrase of phrases) meanings.set(folded(phrase), { facts: {}, taken: [], leads });
   }
@@ -86,6 +89,14 @@ export function qualifiedBy(word: string): string[] {
 /** True for a word that may stand before some kind of machine, and says nothing of it. */
 export function isNeutral(word: string): boolean {
   return tables().kinds.has(folded(word));
+}
+
+const SIZES = /* @__PURE__ */ (() =>
+  new RegExp(`\\b(?:${[...sizes].reverse().join("|").replaceAll(" ", "[\\s-]+")})\\b`, "gi"))();
+
+/** The words of a phrase that say a size. */
+export function sizesIn(phrase: string): readonly string[] {
+  return phrase.match(SIZES) ?? [];
 }
 
 function wordsOf(text: string): Word[] {

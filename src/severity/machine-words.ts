@@ -7,7 +7,7 @@
 export const factWords = [
   ["support", "rigid", ["rigid", "rigid support", "rigid supports", "rigidly supported", "rigid mounting", "rigid mounts", "rigidly mounted", "rigid foundation"], ["concrete block", "concrete foundation", "grouted"]],
   ["support", "flexible", ["flexible", "flexible support", "flexible supports", "flexibly supported", "flexible mounting", "flexible mounts", "flexibly mounted", "flexible foundation"], ["springs", "spring mounted", "spring mounts", "spring isolators", "isolators", "vibration isolators", "resilient mounts", "resilient mounting", "resiliently mounted", "rubber mounts", "anti vibration mounts"]],
-  ["place", "shaft", ["shaft", "shaft probe", "shaft probes", "shaft vibration", "shaft reading", "shaft measurement"], ["proximity probe", "proximity probes", "prox probe", "prox probes", "eddy current probe", "eddy current probes"]],
+  ["place", "shaft", ["shaft", "shaft probe", "shaft probes", "shaft vibration", "shaft reading", "shaft measurement", "shaft relative", "shaft absolute", "shaft relative vibration", "shaft absolute vibration", "relative shaft vibration", "absolute shaft vibration"], ["proximity probe", "proximity probes", "prox probe", "prox probes", "eddy current probe", "eddy current probes"]],
   ["place", "housing", ["housing", "bearing housing", "bearing housings", "housing vibration", "housing reading", "housing measurement"], ["casing", "pedestal", "bearing pedestal", "bearing cap"]],
   ["condition", "new", ["new", "newly installed"], ["acceptance test", "commissioning"]],
   ["condition", "in service", ["in service", "in operation"], ["existing"]],
@@ -16,11 +16,15 @@ export const factWords = [
   ["type", "motor", ["IEC motor", "NEMA motor"], ["pump motor", "fan motor", "compressor motor"]],
   ["type", "generator", [], ["turbo generator", "turbine generator"]],
   ["type", "compressor", [], ["chiller"]],
-  ["type", "steam turbine", [], ["steam turbine generator"]],
-  ["type", "gas turbine", [], ["gas turbine generator"]],
-  ["type", "hydro set", [], ["hydro generator", "Francis", "Kaplan", "Pelton"]],
-  ["type", "reciprocating engine", [], ["genset", "gen set", "generating set", "diesel generator"]],
+  ["type", "steam turbine", [], ["steam turbine generator", "steam turbine generating set"]],
+  ["type", "gas turbine", [], ["gas turbine generator", "gas turbine generating set"]],
+  ["type", "hydro set", [], ["hydro generator", "hydro generating set", "hydraulic generating set", "water turbine generating set", "Francis", "Kaplan", "Pelton"]],
+  ["type", "reciprocating engine", [], ["genset", "gen set", "diesel generator", "diesel generating set", "diesel engine generating set", "gas engine generating set", "reciprocating generating set", "reciprocating engine generating set"]],
 ] as const;
+
+/** Words that say a size without a number: no fact, so the answer names them. */
+// biome-ignore format: a row of a table is a line
+export const sizes = ["tiny", "mini", "micro", "little", "small", "small sized", "medium", "medium sized", "big", "large", "large sized", "huge"] as const;
 
 /** Words that may stand before a kind of machine and leave it what it is; the last rows are for any kind. */
 // biome-ignore format: a row of a table is a line
@@ -34,9 +38,10 @@ export const qualifiers = [
   ["pump", ["hot water", "cold water", "raw water", "treated water", "drinking water", "waste water", "heating water", "make up water", "oil", "lube oil", "fuel oil", "lube", "fuel", "brine", "acid", "product", "glycol"]],
   ["fan", ["air", "flue gas", "make up air", "combustion air", "process air", "recirculation", "ventilation"]],
   ["compressor", ["process air", "instrument air", "plant air", "refrigerant"]],
-  ["", ["horizontal", "vertical", "main", "standby", "stand by", "spare", "duty", "big", "small", "large", "primary", "secondary", "tertiary", "auxiliary", "emergency"]],
+  ["", ["horizontal", "vertical", "main", "standby", "stand by", "spare", "duty", "primary", "secondary", "tertiary", "auxiliary", "emergency"]],
   ["", ["hot", "cold", "raw", "treated", "drinking", "waste", "cooling", "heating", "network", "district", "district heating", "process", "service", "plant", "works", "transfer", "return", "supply", "make up"]],
   ["", ["north", "south", "east", "west", "left", "right", "upper", "lower", "front", "rear", "middle", "inner", "outer", "high pressure", "low pressure", "HP", "LP", "drive end", "driven end", "DE", "NDE"]],
+  ["", sizes],
   ["", ["old", "used", "overhauled", "repaired", "rewound", "first", "second", "third", "B", "C", "D", "E", "F"]],
 ] as const;
 
@@ -56,6 +61,11 @@ export const fillers = [
 /** Words that hold the name of a fact and say none. */
 // biome-ignore format: a row of a table is a line
 export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor", "non drive end", "non driven end"];
+
+/** Names that several kinds of machine have, each with what it may be. */
+export const vagueNames = [
+  ["generating set", ["steam turbine generating set", "hydro generating set", "diesel generating set"]],
+] as const;
 
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [

@@ -15,6 +15,8 @@ const POWER_FACTOR = 0.8;
 export interface Said extends Omit<NumberSaid, "didYouMean"> {
   /** Facts that the words do not say but are taken for. */
   readonly taken?: readonly Fact[];
+  /** Words within, that are not understood and leave the rest what it is. */
+  readonly beside?: readonly string[];
   /** The nearest known words, of one that is not understood. */
   readonly didYouMean?: readonly string[];
 }
@@ -71,6 +73,7 @@ export function nameplate() {
 
   const add = (said: Said, written: string): void => {
     if (said.didYouMean !== undefined) notUnderstood.push({ word: written, didYouMean: said.didYouMean });
+    for (const word of said.beside ?? []) notUnderstood.push({ word, didYouMean: [] });
     for (const [name, value] of Object.entries(said.facts ?? {})) {
       const fact = name as Fact;
       state(fact, value, written);

@@ -5,7 +5,7 @@ import { requirePlain } from "./machine-hedges";
 import { labelAt } from "./machine-labels";
 import { kindBehind, strangerBehind, tagLength } from "./machine-neighbours";
 import { numberAt, symbolAt } from "./machine-numbers";
-import { knownPhrases, type Phrase, phraseAt, qualifiedBy } from "./machine-phrases";
+import { knownPhrases, type Phrase, phraseAt, qualifiedBy, sizesIn } from "./machine-phrases";
 import { type Context, labelled } from "./machine-words";
 import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
@@ -36,7 +36,8 @@ interface Read extends Said {
 function phraseBefore(rest: string, phrase: Phrase): Read {
   const { type, ...facts } = phrase.facts;
   const isSingle = !/[\s‐‑-]/.test(rest.slice(0, phrase.length));
-  if (type !== undefined || Object.keys(facts).length === 0 || !isSingle) return phrase;
+  if (type !== undefined) return { ...phrase, beside: sizesIn(rest.slice(0, phrase.length)) };
+  if (Object.keys(facts).length === 0 || !isSingle) return phrase;
   const stranger = strangerBehind(rest.slice(phrase.length));
   return stranger === 0 ? phrase : { length: phrase.length + stranger, didYouMean: [] };
 }
@@ -59,7 +60,7 @@ function saidBy(rest: string, context: Context): Read {
   // mounting on springs says how the machine stands, not how it is mounted for a test
   if (/^mounting[\s:=]+on\b/i.test(rest)) return { length: "mounting".length };
   const phrase = phraseAt(rest);
-  if (phrase?.aside) return { length: phrase.length, didYouMean: [], plain: true };
+  if (phrase?.aside) return { length: phrase.length, didYouMean: phrase.mayBe ?? [], plain: true };
   if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? "")) return phraseBefore(rest, phrase);
   const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
   if (range > 0) return { length: range, didYouMean: [], plain: true };

@@ -27,7 +27,8 @@ const keys: Readonly<Record<KeyOf<MachineToSqlOptions>, true>> = /* @__PURE__ */
  * the machine admit, of which the worst governs. The same answers as `machineClassifier` of `veladis/severity`.
  *
  * NULL where the value is NULL, negative, infinite or NaN: never a zone. The remark behind it names the schemes, what
- * was assumed, set aside and not judged. With `answer: "worst"` it gives the worst zone that is possible.
+ * was assumed, set aside and not judged. With `answer: "worst"` it gives the worst zone that is possible. A column of
+ * velocities is taken as read on the housing, also where they were displacements once: say `shaft` then.
  *
  * @param machine - the machine, as data or in words, with its kind at least
  * @param options - `column` or `expression`; `from`, the reading type; `answer`, `at`, `crestFactor`, `assume`

@@ -176,11 +176,26 @@ describe("zones", () => {
     expect(err).toContain("2 rows: 1 written, 1 refused");
   });
 
-  it("a speed that is told twice is refused", async () => {
+  it("a speed told twice and equal is one fact; one that differs is refused with both named", async () => {
     const told = ["--column", "v", "--from", "mm/s rms", "--machine", "group 2 rigid 1500 r/min"];
-    const own = ["--speed-column", "n", "--speed-unit", "r/min", "--scheme", "iso-10816-3-2009"];
-    const { err, code } = await veladis(["table", file("v,n\n1,1480\n"), ...told, ...own]);
-    expect([code, err]).toEqual([2, expect.stringContaining("the running speed once")]);
+    const own = ["--speed-column", "n", "--scheme", "iso-10816-3-2009"];
+    const run = (rows: string, unit = "r/min") =>
+      veladis(["table", file(`v,n\n${rows}`), ...told, ...own, "--speed-unit", unit]);
+    const { err, code } = await run("1,1480\n");
+    expect([code, err]).toEqual([2, expect.stringContaining('"group 2 rigid 1500 r/min" and 1480 r/min')]);
+    for (const [rows, unit] of [
+      ["1,1500\n", "r/min"],
+      ["1,25\n", "Hz"],
+      // 32-bit float noise
+      [`1,${1500 * (1 + 1e-7)}\n`, "r/min"],
+    ] as const) {
+      const { code, out } = await run(rows, unit);
+      expect([code, out]).toEqual([0, expect.stringContaining(",A,")]);
+    }
+    expect((await run("1,1500.01\n")).code).toBe(2);
+    // a range is no speed that a column could be equal to
+    const range = [...told.slice(0, 5), "group 2 rigid 1400 to 1500 r/min"];
+    expect((await veladis(["table", file("v,n\n1,1500\n"), ...range, ...own, "--speed-unit", "r/min"])).code).toBe(2);
   });
 
   it("what is assumed is said; with --strict it is refused", async () => {

@@ -14,7 +14,7 @@ import {
 import { settings as latched } from "../trip/trip-settings";
 
 // ID fan 1 of the invented plant
-const settings = { ...latched, threshold: "9 mm/s rms", hysteresis: "8 %", onDelay: 8 } as const;
+export const settings = { ...latched, threshold: "9 mm/s rms", hysteresis: "8 %", onDelay: 8 } as const;
 const known = "8 mm/s rms at 2400 r/min";
 const readings = baseline([2, 2.1, 1.9, 2, 2.2, 2, 2.1, 1.9, 2, 2.05], { as: "mm/s rms" });
 const tolerance = "5 %";

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { classify, judge, type MachineRef, schemeById } from "veladis/severity";
+import { classify, judge, type MachineRef, machineClassifier, schemeById, schemesFor } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { lowestLimits } from "../../src/severity/lowest-limits";
 import { matchMachine } from "../../src/severity/match-machine";
@@ -38,6 +38,19 @@ describe("what was given and plays no part", () => {
     expect(() => judge("4.1 mm/s rms", "pump 90 kW 2980 r/min category II green", { assume: "nothing" })).toThrow(
       /green/,
     );
+  });
+
+  it("is that a machine is new, where no acceptance limits are for such a machine", () => {
+    const gear = "gear drive, 300 kW, 600 r/min, housing, new";
+    const told = "condition new: no acceptance limits for such a machine; judged as in service";
+    expect(aside(gear)).toEqual([told]);
+    expect(machineClassifier(gear, "mm/s rms").setAside).toEqual([told]);
+    expect(schemesFor(gear)[0]?.setAside).toEqual([told]);
+    expect(judge("2 mm/s rms", gear).zone).toBe(judge("2 mm/s rms", gear.replace("new", "in service")).zone);
+    expect(() => judge("2 mm/s rms", gear, { assume: "nothing" })).toThrow(/condition new/);
+    // IEC 60034-14 tests new motors
+    const motor = judge("1 mm/s rms", "motor 90 kW 280 mm 1485 r/min mounting free grade A new housing");
+    expect([motor.kind, motor.setAside.filter((one) => one.startsWith("condition"))]).toEqual(["acceptance", []]);
   });
 
   it("is told of each of several schemes", () => {

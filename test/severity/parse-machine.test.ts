@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { facts } from "../../src/severity/facts";
 import { machineFacts } from "../../src/severity/machine-facts";
 import { hedges } from "../../src/severity/machine-hedges";
-import { factWords, fillers, noFacts, qualifiers } from "../../src/severity/machine-words";
+import { factWords, fillers, noFacts, qualifiers, sizes } from "../../src/severity/machine-words";
 
 const known = (line: string) => ({ ...machineFacts(line) });
 const words = (line: string) => machineNotes(line).notUnderstood.map(({ word }) => word);
@@ -62,7 +62,18 @@ const phrases: [line: string, facts: object, taken?: boolean][] = [
   ["gas engine", { type: "reciprocating engine" }],
   ["genset", { type: "reciprocating engine" }, true],
   ["diesel genset", { type: "reciprocating engine" }, true],
-  ["generating set", { type: "reciprocating engine" }, true],
+  ["diesel generating set", { type: "reciprocating engine" }, true],
+  ["emergency diesel generating set", { type: "reciprocating engine" }, true],
+  ["gas engine generating set", { type: "reciprocating engine" }, true],
+  ["reciprocating generating set", { type: "reciprocating engine" }, true],
+  ["hydro generating set", { type: "hydro set" }, true],
+  ["steam turbine generating set", { type: "steam turbine" }, true],
+  ["gas turbine generating set", { type: "gas turbine" }, true],
+  ["shaft relative", { place: "shaft" }],
+  ["shaft-relative", { place: "shaft" }],
+  ["shaft absolute", { place: "shaft" }],
+  ["relative shaft vibration", { place: "shaft" }],
+  ["motor relative shaft vibration", { type: "motor", place: "shaft" }],
   ["gearbox", { type: "gear drive" }],
   ["gear unit", { type: "gear drive" }],
   ["speed reducer", { type: "gear drive" }],
@@ -267,7 +278,8 @@ describe("words of the trade", () => {
     for (const [kind, list] of qualifiers) {
       const type = kind === "" ? "motor" : kind;
       for (const word of list) {
-        expect(parseMachine(`${word} ${type}`), word).toEqual({ type });
+        const named = (sizes as readonly string[]).includes(word) && { notUnderstood: [{ word, didYouMean: [] }] };
+        expect(parseMachine(`${word} ${type}`), word).toEqual({ type, ...named });
         if (kind !== "") expect(machineNotes(word.split(" ").length === 1 ? `NDE ${word}` : "NDE").assumed).toEqual([]);
       }
     }
@@ -540,6 +552,42 @@ describe("what contradicts is refused with both named", () => {
     expect(known("24.75 Hz 1485 rpm")).toEqual({ speed: 1485 });
     expect(known("280M, shaft height 28 cm")).toEqual({ shaftHeight: 280, frame: "IEC" });
     expect(known("group II, group 2").group).toBe("II");
+  });
+});
+
+describe("a size without a number", () => {
+  it("is named wherever it stands, and the machine stays what it is", () => {
+    for (const [line, size, facts] of [
+      ["small pump 300 kW", "small", { type: "pump", power: 300 }],
+      ["large fan 45 kW", "large", { type: "fan", power: 45 }],
+      ["tiny pump 5.5 kW", "tiny", { type: "pump", power: 5.5 }],
+      ["Big centrifugal pump", "Big", { type: "pump" }],
+      ["vertical large pump", "large", { type: "pump" }],
+      ["medium-sized pump 90 kW", "medium-sized", { type: "pump", power: 90 }],
+      ["pump 300 kW small", "small", { type: "pump", power: 300 }],
+      ["small power 90 kW", "small", { power: 90 }],
+      ["group 2 large", "large", { group: "2" }],
+      ["large hydro generating set 5 MW", "large", { type: "hydro set", power: 5000 }],
+    ] as const) {
+      expect(known(line), line).toEqual(facts);
+      expect(words(line), line).toEqual([size]);
+    }
+    expect(words("small large pump")).toEqual(["small", "large"]);
+    // still of another kind than pump
+    expect([known("vacuum large pump"), words("vacuum large pump")]).toEqual([{}, ["vacuum large pump"]]);
+  });
+});
+
+describe("a generating set", () => {
+  it("is of no kind until a word says which: steam, gas and hydro sets are called so too", () => {
+    for (const line of ["generating set", "generating set 5 MW", "emergency, generating set"]) {
+      expect(known(line)).not.toHaveProperty("type");
+      expect(machineNotes(line).notUnderstood.find(({ word }) => word === "generating set")?.didYouMean).toEqual([
+        "steam turbine generating set",
+        "hydro generating set",
+        "diesel generating set",
+      ]);
+    }
   });
 });
 

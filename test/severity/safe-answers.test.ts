@@ -1,6 +1,7 @@
-import { type Amplitude, convertAmplitude, currentLoop, format } from "veladis";
-import { classifier, classify, judge, schemesFor } from "veladis/severity";
+import { type Amplitude, convertAmplitude, currentLoop, format, sensor } from "veladis";
+import { classifier, classify, judge, judgePoints, schemesFor } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { vectorDifference } from "../../src/amplitude/index";
 
 /** Limits as printed: ISO 20816-3:2022 (as ISO 10816-3:2009), groups 1 and 2 on a rigid support, from memory. */
 const group1 = { velocity: [2.3, 4.5, 7.1], displacement: [29, 57, 90] } as const; // mm/s RMS, um RMS
@@ -47,6 +48,47 @@ describe("a displacement of an unstated place", () => {
     const verdict = judge("5 mil pp", "compressor 2 MW 11000 rpm");
     expect(verdict).toMatchObject({ headline: "zone D", possible: ["D"] });
     expect(verdict.assumedFacts[0]).toBe("place: not given; housing and shaft come to the same");
+  });
+
+  it("is as unknown of a velocity or an acceleration that was made of it", () => {
+    const machine = "generator 400 kW 16000 r/min flexible 315 mm";
+    const given = "151.3 um pp at 25 Hz";
+    const { headline, possible } = judge(given, machine);
+    expect([headline, possible]).toEqual(["shaft D, housing C: state the place", ["C", "D"]]);
+    const velocity = convertAmplitude(given, "mm/s rms");
+    const made: Readonly<Record<string, Amplitude>> = {
+      "a velocity": velocity,
+      "an acceleration": convertAmplitude(given, "g pk"),
+      "a velocity converted twice": convertAmplitude(velocity, "in/s pk"),
+      "a velocity after JSON": JSON.parse(JSON.stringify(velocity)),
+      "one whose value was replaced": { ...velocity, value: velocity.value * 1.01 },
+      "a loop of displacement": currentLoop("0 to 200 um pp").reading(16.104, "mm/s rms", { at: "25 Hz" }),
+      "a sensor of displacement": sensor("200 mV/mil").reading("1191.3 mV pp", "mm/s rms", { at: "25 Hz" }),
+      "a difference of two": vectorDifference("0.1 mm/s rms at 25 Hz", velocity, 0),
+    };
+    for (const [name, reading] of Object.entries(made)) {
+      expect(judge(reading, machine), name).toMatchObject({ headline, possible });
+      expect(judge(reading, `${machine} housing`).headline, name).toBe("zone C");
+      expect(judge(reading, `${machine} shaft`).headline, name).toBe("zone D");
+      expect(() => judge(reading, machine, { assume: "nothing" }), name).toThrow(/place/);
+    }
+    expect(judge([velocity, given], machine).headline).toBe(headline);
+    expect(judgePoints([{ point: "DE-H", reading: velocity }], machine).headline).toBe(headline);
+  });
+
+  it("is the housing of a velocity that was one from the start, and beside one that was", () => {
+    const machine = "generator 400 kW 16000 r/min flexible 315 mm";
+    const velocity = convertAmplitude("151.3 um pp at 25 Hz", "mm/s rms");
+    const plain = `${velocity.value} mm/s rms at 25 Hz`;
+    // a plan made for readings written alike is not taken for both
+    expect(judge(plain, machine).headline).toBe("zone C");
+    expect(judge(velocity, machine).headline).toMatch(/^shaft D/);
+    expect(judge(plain, machine).headline).toBe("zone C");
+    expect(judge(convertAmplitude(convertAmplitude(plain, "um pp"), "mm/s rms"), machine).headline).toBe("zone C");
+    expect(judge([velocity, "8 mm/s pk at 25 Hz"], machine).headline).toBe("zone C");
+    const shaft = { scheme: "iso-7919-3-2009", machine: "motor 3000 r/min" } as const;
+    expect(classify(velocity, shaft).zone).toBe(zoneOf(151.3, shaftAt(3000)));
+    expect(() => classify(plain, shaft)).toThrow(/unknown place/);
   });
 
   it("is asked for where nothing may be assumed", () => {

@@ -75,6 +75,13 @@ const cases: Cases = {
     s.judge("4 mm/s rms", "motor 60000 r/min 90000 kW shaft, group 1, class III, category II, part casing, band low"),
   "judge, as data": () =>
     s.judge("4 mm/s rms", { type: "motor", speed: "60000 r/min", power: "90000 kW", place: "shaft" }),
+  "judge, a generating set that may be of any kind": () => s.judge("4 mm/s rms", "generating set 5 MW 1500 r/min"),
+  "judge, a generating set where nothing is assumed": () =>
+    s.judge("4 mm/s rms", "generating set 5 MW 1500 r/min", { assume: "nothing" }),
+  "judge, a new machine without acceptance limits where nothing is assumed": () =>
+    s.judge("2 mm/s rms", "gear drive, 300 kW, 600 r/min, housing, new", { assume: "nothing" }),
+  "judge, a size in words where nothing is assumed": () =>
+    s.judge("2 mm/s rms", "small pump 300 kW 1485 r/min category I housing in service", { assume: "nothing" }),
   "judge, no kind of machine": () => s.judge("4 mm/s rms", "90 kW 1485 r/min rigid"),
   "judge, a power left out where nothing is assumed": () =>
     s.judge("4 mm/s rms", "motor 1485 r/min rigid", { assume: "nothing" }),

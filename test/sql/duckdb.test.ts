@@ -4,18 +4,9 @@ import { builtInSchemes, classifier, classify, judge, machineClassifier, type Sc
 import { machineToSql, schemeToSql, toSql } from "../../src/sql/index";
 import { machineFor } from "../severity/machine-for";
 import { answersTo, portions, single } from "./duckdb";
+import { orNull } from "./or-null";
 
 const ROWS = 5_000_000;
-
-/** What the library says of a value, null where it refuses. */
-function orNull<T>(answer: () => T): T | null {
-  try {
-    return answer();
-  } catch (error) {
-    if (error instanceof VeladisError) return null;
-    throw error;
-  }
-}
 
 /** The next number above. */
 function above(value: number): number {

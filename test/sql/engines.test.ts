@@ -7,19 +7,10 @@ import { machineFor } from "../severity/machine-for";
 import { hostileScheme } from "../writing/hostile-scheme";
 import { hostileTexts, shownAs } from "../writing/hostile-texts";
 import { duckdb, type Engine, postgres, sqlite } from "./engines";
+import { orNull } from "./or-null";
 
 const engines = { SQLite: sqlite, PostgreSQL: postgres, DuckDB: duckdb } as const;
 const all = Object.entries(engines) as [string, Engine][];
-
-/** What the library says of a value, null where it refuses. */
-function orNull<T>(answer: () => T): T | null {
-  try {
-    return answer();
-  } catch (error) {
-    if (error instanceof VeladisError) return null;
-    throw error;
-  }
-}
 
 const x = { column: "x" } as const;
 const fan = schemeToSql("iso-10816-3-2009", "group 2 rigid", { ...x, from: "mm/s rms" });

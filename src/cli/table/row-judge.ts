@@ -1,4 +1,6 @@
-import { cached, shown, VeladisError } from "../../core/index";
+import { cached, same, shown, VeladisError } from "../../core/index";
+import { hertz } from "../../frequency/index";
+import { significant } from "../../reading/index";
 import {
   type Classifier,
   classifier,
@@ -28,16 +30,24 @@ export interface RowJudge
 
 const parsed = (words: string): Machine => (words === "" ? {} : parseMachine(words));
 
+/** Refuses a speed in words that is not the one of the column; a range is none. */
+function requireSameSpeed(told: Machine["speed"], inColumn: number, words: string): void {
+  const inWords = typeof told !== "object" || "from" in told ? undefined : hertz(told);
+  if (inWords !== undefined && same(inWords, inColumn)) return;
+  throw new VeladisError("syntax", {
+    expected: "one running speed in the words on the machine and in its column",
+    received: `${shown(words)} and ${significant(inColumn * 60)} r/min`,
+  });
+}
+
 /** The machine that a row tells of: words that many rows share, and a speed that may be its own. */
 function machineOf(told: string, read: (words: string) => Machine): MachineRef {
   const [words = "", speed] = told.split("\t");
   if (speed === undefined) return words === "" ? {} : words;
   const machine = read(words);
   if (machine.speed === undefined) return { ...machine, speed: { hertz: Number(speed) } };
-  throw new VeladisError("syntax", {
-    expected: "the running speed once, in the words on the machine or in its column",
-    received: shown(words),
-  });
+  requireSameSpeed(machine.speed, Number(speed), words);
+  return machine;
 }
 
 /** The judge by all schemes that the machine's facts admit. */
@@ -61,11 +71,11 @@ export function rowJudges(
   const read = cached(parsed, rowCache);
   const found = cached(
     (key): RowJudge => {
-      const [type, hertz, said] = key.split("\n") as [string, string, string];
+      const [type, at, said] = key.split("\n") as [string, string, string];
       const machine = machineOf(said, read);
       const options = {
         assume: strict ? "nothing" : "lowest limits",
-        ...(hertz !== "" && { at: { hertz: Number(hertz) } }),
+        ...(at !== "" && { at: { hertz: Number(at) } }),
         ...(crestFactor !== undefined && { crestFactor }),
       } as const;
       if (scheme === undefined) return judgeByMachine(machine, type, options);
@@ -74,5 +84,5 @@ export function rowJudges(
     },
     { ...rowCache, room: MOST_JUDGES },
   );
-  return ({ type, hertz, machine }) => found(`${type}\n${hertz ?? ""}\n${machine}`);
+  return (facts) => found(`${facts.type}\n${facts.hertz ?? ""}\n${facts.machine}`);
 }
