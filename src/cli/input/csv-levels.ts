@@ -1,8 +1,8 @@
 import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
-import { headedColumn } from "../delimited/column-index";
 import type { RowAccount } from "../delimited/read-delimited";
-import { cellShown, levelCell, type Unread } from "./level-cell";
+import { headedColumn } from "./headed-column";
+import { cellShown, faultWord, levelCell, type Unread } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
 import { NotedRows } from "./row-lines";
 import type { SeriesTold } from "./series-told";
@@ -34,8 +34,6 @@ export interface CsvLevelsOptions extends SeriesSettings {
   /** Whether the levels are evenly spaced, so that a blank line among them may be one that is missing. */
   readonly even: boolean;
 }
-
-const fault = /^(?:fault|nan)?$/i;
 
 const OVER_RANGE = "over range is above all that can be read, so write the end of the range in its place";
 
@@ -76,7 +74,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   let hole = 0;
 
   const levelOf = (cell: string, line: number): number | Unread => {
-    if (faults.startsWith("said") && fault.test(cell.trim())) return Number.NaN;
+    if (faults.startsWith("said") && faultWord.test(cell.trim())) return Number.NaN;
     const level = levelCell(cell, decimalComma);
     if (faults !== "said or over range" || typeof level === "number" || level.never !== "over range") return level;
     overRange.note(line);
@@ -86,7 +84,10 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     what: times === undefined ? "a level" : "a time and a level",
     overRange: faults !== "never" ? `${OVER_RANGE}, or use --sensor-fault alarm` : OVER_RANGE,
     header(cells) {
-      index = { level: headedColumn(cells, column), time: time === undefined ? -1 : headedColumn(cells, time) };
+      index = {
+        level: headedColumn(cells, column, written),
+        time: time === undefined ? -1 : headedColumn(cells, time, written),
+      };
     },
     row(cells, line) {
       if (options.even && cells.length === 1 && last > 0 && line !== last + 1) hole ||= line;
