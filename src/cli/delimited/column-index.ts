@@ -4,6 +4,11 @@ import { shown, unknownOption, VeladisError } from "../../core/index";
 const MOST = 100;
 const LONGEST = 40;
 
+/** The columns there are, as a refusal lists them. */
+export function columnsListed(header: readonly string[]): string[] {
+  return header.slice(0, MOST).map((title) => (title.length > LONGEST ? `${title.slice(0, LONGEST)}…` : title));
+}
+
 /**
  * Index of the column that a name or a number from 1 means. Names are compared without white space about them.
  *
@@ -21,8 +26,5 @@ export function columnIndex(header: readonly string[], column: string): number {
   const numbered = /^\d+$/.test(name) ? Number(name) - 1 : -1;
   const index = named[0] ?? numbered;
   if (index >= 0 && index < header.length) return index;
-  const columns = header
-    .slice(0, MOST)
-    .map((title) => (title.length > LONGEST ? `${title.slice(0, LONGEST)}…` : title));
-  throw unknownOption(column, columns, "a column of the header, by name or number");
+  throw unknownOption(column, columnsListed(header), "a column of the header, by name or number");
 }

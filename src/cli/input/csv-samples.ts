@@ -6,6 +6,7 @@ import { type RowAccount, readDelimited } from "../delimited/read-delimited";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows } from "./bad-rows";
 import { levelCell } from "./level-cell";
+import { checkNoHole } from "./no-hole";
 import { unreadRow } from "./read-series";
 import { saysValue } from "./says-value";
 
@@ -151,6 +152,7 @@ export async function* csvSamples(
     step = await reading.next();
   }
   if (layout.first === "unsure") throw unsure();
+  const { first, later } = step.value.behindSkipped;
   const more = layout.first === "sample" ? 1 : 0;
   const account = { ...step.value, rowsIn: step.value.rowsIn + more, rows: step.value.rows + more };
   const counts = { answered: read, refused: bad.rows };
@@ -163,5 +165,6 @@ export async function* csvSamples(
     skipBad: { cannot: SPACED },
     overRange: "over range is a signal beyond what can be read: the record is clipped",
   });
+  checkNoHole(file, "a sample", (layout.first === "sample" && first) || later);
   tell({ account, counts });
 }
