@@ -131,7 +131,7 @@ describe("--explain prints the steps below the answer", () => {
 });
 
 describe("what was assumed stands in the answer of", () => {
-  const rig = ["--file", "docs/examples/pump-rig/imbalance-impulse.csv", "--from", "g rms"];
+  const rig = ["--file", "docs/examples/pump-rig/imbalance-impulse.csv", "--column", "2", "--from", "g rms"];
   const settings = ["--hysteresis", "5 %", "--delay", "3", "--latching"];
 
   it.each([

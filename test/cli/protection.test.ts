@@ -13,7 +13,16 @@ const shaker = ["--shaker", "8 Hz to 3 kHz", "--stroke", "5 mm pp", "--at", "240
 const setpoints = ["setpoints", "--baseline", "2 mm/s rms", "--limits", "4.5 mm/s rms, 7.1 mm/s rms"];
 
 describe("every answer", () => {
-  const impulse = [...simulate, "--file", rig("imbalance-impulse"), "--threshold", "0.24 g rms", "--non-latching"];
+  const impulse = [
+    ...simulate,
+    "--file",
+    rig("imbalance-impulse"),
+    "--column",
+    "2",
+    "--threshold",
+    "0.24 g rms",
+    "--non-latching",
+  ];
   const commands = [setpoints, check, [...plan, ...shaker], [...impulse, "--delay", "3"]];
 
   it.each(commands.map((args) => [args[0], args] as const))(
@@ -64,7 +73,7 @@ describe("veladis setpoints", () => {
   });
 
   it("takes a baseline from a file, and writes a sheet", async () => {
-    const file = ["setpoints", "--file", rig("normal-every-15th"), "--from", "g rms"];
+    const file = ["setpoints", "--file", rig("normal-every-15th"), "--column", "2", "--from", "g rms"];
     const json = JSON.parse((await veladis([...file, "--json"])).out);
     expect(json.statistics.count).toBe(627);
     expect(json.trip).toBeNull();
@@ -77,7 +86,7 @@ describe("veladis setpoints", () => {
 });
 
 describe("veladis simulate", () => {
-  const impulse = [...simulate, "--file", rig("imbalance-impulse"), "--threshold", "0.24 g rms"];
+  const impulse = [...simulate, "--file", rig("imbalance-impulse"), "--column", "2", "--threshold", "0.24 g rms"];
 
   it("compares delays, and lists what happens with one", async () => {
     const { out } = await veladis([...impulse, "--non-latching", "--delay", "0,3"]);

@@ -2,11 +2,11 @@ import { conversionAssumes, convertAmplitude } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
 import { assumedText, parseAmplitude, readingType, writtenValue } from "../../reading/index";
 import { accountText } from "../delimited/account-text";
-import { headedColumn } from "../delimited/column-index";
 import { type DelimitedWriter, delimitedWriter } from "../delimited/delimited-writer";
 import { requireNewTitles } from "../delimited/new-titles";
 import { numberCell } from "../delimited/number-cell";
 import { accountOf, type DelimitedVisitor, readDelimited } from "../delimited/read-delimited";
+import { headedColumn } from "../input/headed-column";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
 import { exitCodes } from "../print/exit-codes";
@@ -59,7 +59,7 @@ function columnVisitor(io: Io, settings: ConvertSettings, { suffix, titles }: As
   };
   const visitor: DelimitedVisitor = {
     header(cells, raw, form) {
-      index = headedColumn(cells, column as string);
+      index = headedColumn(cells, column as string, written);
       width = cells.length;
       writer = delimitedWriter(form, written.decimalComma);
       requireNewTitles(cells, titles);

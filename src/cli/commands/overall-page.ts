@@ -16,7 +16,7 @@ export const overallPage = {
   words: [
     [
       "files",
-      "delimited text (one column, or --column; a header is not needed; blank lines and remarks are passed over), or raw numbers: float32, float64, int16, int32 (endings .f32 .f64 .i16 .i32); without a file, what is piped in",
+      "delimited text (one column, or --column; a header is not needed; remarks above the first sample are passed over), or raw numbers: float32, float64, int16, int32 (endings .f32 .f64 .i16 .i32); without a file, what is piped in",
     ],
   ],
   texts: { most: 1, what: "one file" },

@@ -27,8 +27,18 @@ export const setpointsPage = {
         example: '"g rms"',
         list: "types",
       },
-      column: { argument: "<column>", help: "column of the readings, by name or number", default: "2" },
-      time: { argument: "<column>", help: "column of their times, by name or number", default: "1" },
+      column: {
+        argument: "<column>",
+        help: "column of the readings, by name or number",
+        example: "level",
+        otherwise: "the only one, or 2 where there are two",
+      },
+      time: {
+        argument: "<column>",
+        help: "column of their times, by name or number",
+        example: "seconds",
+        otherwise: "1 with --start-up, else no times are read",
+      },
       times,
       "start-up": {
         argument: "<seconds>",

@@ -4,6 +4,7 @@ import { type Baseline, baseline, fixedHertz, proposeSetpoints } from "../../set
 import { parseMachine } from "../../severity/index";
 import { writtenAs } from "../delimited/written-as";
 import { leftOutText } from "../input/bad-rows";
+import { columnsText } from "../input/column-read";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
@@ -33,9 +34,10 @@ async function baselineFrom(given: GivenMachine): Promise<KnownBaseline> {
   if (file === undefined) return { known: needed(given, "baseline") };
   const as = needed(given, "from");
   const first = values["start-up"];
-  if (first === undefined && written !== undefined) {
+  const timed = first !== undefined || values.time !== undefined;
+  if (!timed && written !== undefined) {
     throw new VeladisError("missing-fact", {
-      expected: "--start-up beside --times: without it no times are read",
+      expected: "--time or --start-up beside --times: without them no times are read",
       received: "--times alone",
     });
   }
@@ -47,7 +49,8 @@ async function baselineFrom(given: GivenMachine): Promise<KnownBaseline> {
     column: values.column,
     faults: "never",
     even: false,
-    ...(first !== undefined && { time: values.time }),
+    timed,
+    time: values.time,
     ...(written !== undefined && { times: written }),
   });
   const known = baseline(levels, { as, ...(first !== undefined && { time: { readings: times, from } }) });
@@ -129,7 +132,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     return exitCodes.done;
   }
   await io.out(
-    (statistics === undefined ? "" : baselineText(statistics, read?.leftOut?.rows)) +
+    (statistics === undefined ? "" : baselineText(statistics, read && columnsText(read.columns), read?.leftOut?.rows)) +
       (asked === undefined ? "" : `${storedText(asked)}\n`) +
       proposalText(proposal) +
       (values.explain ? explainedText(explained) : "") +

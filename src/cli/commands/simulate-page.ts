@@ -48,10 +48,16 @@ export const simulatePage = {
       time: {
         argument: "<column>",
         help: "name or number of the column of times: seconds, or dates with a time",
-        default: "1",
+        example: "seconds",
+        otherwise: "1",
       },
       times,
-      column: { argument: "<column>", help: "name or number of the column of levels", default: "2" },
+      column: {
+        argument: "<column>",
+        help: "name or number of the column of levels",
+        example: "level",
+        otherwise: "2 where there are two",
+      },
       every: {
         argument: "<seconds>",
         help: "levels are evenly spaced, in place of a column of times",

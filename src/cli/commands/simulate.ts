@@ -3,6 +3,7 @@ import { parseNumeral, shown, VeladisError } from "../../core/index";
 import type { TripSettings } from "../../device/index";
 import { frequency } from "../../frequency/index";
 import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
+import { columnsText } from "../input/column-read";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
@@ -45,7 +46,8 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     column: values.column,
     faults: !faults ? "none" : values["sensor-fault"] === "alarm" ? "said or over range" : "said",
     even: values.every !== undefined,
-    ...(values.every === undefined && { time: values.time }),
+    timed: values.every === undefined,
+    time: values.time,
   });
   const { levels, times } = history;
   const dt = values.every === undefined ? times : parseNumeral(values.every, "a time between levels in s");
@@ -71,6 +73,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     simulations: [simulate(first), ...more.map(simulate)],
     hasRelay: values.relay !== undefined,
     hasSensorFault: faults,
+    columns: columnsText(history.told.columns),
     levels: `in ${from}${values.at === undefined ? "" : ` at ${values.at}`}; each stands ${values.every === undefined ? "until the next" : `for ${values.every} s`}`,
     excursions: values.excursions,
     isGapGiven: longest !== undefined,

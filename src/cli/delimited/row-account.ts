@@ -10,6 +10,8 @@ export interface RowAccount {
   readonly refused: number;
   /** Lines that are no rows. */
   readonly skipped: { readonly blank: number; readonly remarks: number; readonly preamble: number };
+  /** The lines of the first row, and of the first later one, that stand behind such a line below the header; 0 for none. */
+  readonly behindSkipped: { readonly first: number; readonly later: number };
   /** None where the file is no delimited text. */
   readonly separator: SeparatorName | undefined;
   /** Whether the last row has no line end. */

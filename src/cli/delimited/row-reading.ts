@@ -30,7 +30,14 @@ export interface RowReading {
   end(): Promise<void>;
   /** The line that was read last. */
   readonly line: number;
-  readonly counts: { rows: number; refused: number; blank: number; remarks: number; torn: boolean };
+  readonly counts: {
+    rows: number;
+    refused: number;
+    blank: number;
+    remarks: number;
+    readonly behindSkipped: { first: number; later: number };
+    torn: boolean;
+  };
 }
 
 const NEWLINE = 10;
@@ -51,7 +58,7 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
   const sign = signOf(as);
   const signBytes = Buffer.from(sign ?? "");
   const quotes = as.quotes === undefined;
-  const counts = { rows: 0, refused: 0, blank: 0, remarks: 0, torn: false };
+  const counts = { rows: 0, refused: 0, blank: 0, remarks: 0, behindSkipped: { first: 0, later: 0 }, torn: false };
   let line = layout.preamble + 1;
   let held: Buffer = Buffer.alloc(0);
   /** Places in the text: of the first byte held, of the row that has not ended, of the parser's start. */
@@ -59,6 +66,8 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
   let begun = 0;
   let origin = 0;
   let width = 0;
+  /** Lines skipped when the row above was read. */
+  let skippedAbove = 0;
   let parser: RowParser | undefined;
   /** Whether such characters stand in what is held, or for the parser, in anything so far. */
   let withQuotes = false;
@@ -68,6 +77,16 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
   const refuse = (error: VeladisError, raw: string, at: number, cells: readonly string[]): void => {
     counts.refused++;
     visitor.refused(error, raw, at, cells);
+  };
+
+  /** Notes a row below the header that stands behind lines that were skipped. */
+  const noteSkipped = (at: number): void => {
+    const skipped = counts.blank + counts.remarks;
+    if (skipped === skippedAbove) return;
+    skippedAbove = skipped;
+    const { behindSkipped: noted } = counts;
+    if (width > 0 && counts.rows + counts.refused === 0) noted.first = at;
+    else if (width > 0) noted.later ||= at;
   };
 
   /** A line that begins with the sign of remarks: one, unless it may be a row. */
@@ -131,6 +150,7 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
       counts.torn = false;
       return;
     }
+    noteSkipped(at);
     const lone = withReturns && hasLoneReturn(raw, quotes);
     if (width === 0) {
       if (lone) throw refusedFile("a header without a carriage return in it", shown(utf8(raw)), at, name);

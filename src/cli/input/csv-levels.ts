@@ -1,10 +1,11 @@
 import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
-import { headedColumn } from "../delimited/column-index";
-import type { RowAccount } from "../delimited/read-delimited";
-import { cellShown, levelCell, type Unread } from "./level-cell";
+import { type ColumnsRead, columnRead } from "./column-read";
+import { cellShown, faultWord, levelCell, type Unread } from "./level-cell";
+import { checkNoHole } from "./no-hole";
 import { readSeries, type SeriesSettings } from "./read-series";
 import { NotedRows } from "./row-lines";
+import { type ColumnsTold, seriesColumns } from "./series-columns";
 import type { SeriesTold } from "./series-told";
 import { TimeColumn, type TimesWritten } from "./time-column";
 
@@ -20,33 +21,18 @@ export interface CsvLevels {
 }
 
 /** Which columns are read, and how. */
-export interface CsvLevelsOptions extends SeriesSettings {
-  /** Name or number, from 1. */
-  readonly column: string;
-  /** Name or number, from 1; no times are read without it. */
-  readonly time?: string;
+export interface CsvLevelsOptions extends SeriesSettings, ColumnsTold {
   readonly times?: TimesWritten;
   /**
    * What stands for a sensor fault: nothing can, nothing does, an empty cell or the word fault, or a cell that says over
    * range too.
    */
   readonly faults: "never" | "none" | "said" | "said or over range";
-  /** Whether the levels are evenly spaced, so that a blank line among them may be one that is missing. */
+  /** Whether the levels are evenly spaced, so that a line that is skipped among them may be one that is missing. */
   readonly even: boolean;
 }
 
-const fault = /^(?:fault|nan)?$/i;
-
 const OVER_RANGE = "over range is above all that can be read, so write the end of the range in its place";
-
-/** Refuses a file of one column with a blank line between two levels that are evenly spaced. */
-function checkNoHole(file: string, line: number, { skipped }: RowAccount): void {
-  if (line === 0 || skipped.blank === 0) return;
-  throw new VeladisError("missing-fact", {
-    expected: `a level in each row of ${file}, with no blank line among levels that are evenly spaced`,
-    received: `one above line ${line}, where a level may be missing`,
-  });
-}
 
 /** The time of a row, taken; what stands there where it says none. */
 function takeTime(times: TimeColumn, cell: string, line: number): Unread | undefined {
@@ -66,18 +52,20 @@ function takeTime(times: TimeColumn, cell: string, line: number): Unread | undef
  *   things
  */
 export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Promise<CsvLevels> {
-  const { column, time, faults, written } = options;
+  const { timed, faults, written } = options;
   const { decimalComma } = written;
   const levels: number[] = [];
   const overRange = new NotedRows();
-  const times = time === undefined ? undefined : new TimeColumn(options.times, decimalComma);
-  let index = { level: 0, time: 0 };
-  let last = 0;
-  let hole = 0;
+  const times = timed ? new TimeColumn(options.times, decimalComma) : undefined;
+  let index: ReturnType<typeof seriesColumns> = { level: 0, time: undefined };
+  let columns: ColumnsRead = {};
 
   const levelOf = (cell: string, line: number): number | Unread => {
-    if (faults.startsWith("said") && fault.test(cell.trim())) return Number.NaN;
+    if (faults.startsWith("said") && faultWord.test(cell.trim())) return Number.NaN;
     const level = levelCell(cell, decimalComma);
+    if (typeof level === "number" && level < 0) {
+      return { what: `negative ${cellShown(cell.trim())}`, expected: "a level of zero or more" };
+    }
     if (faults !== "said or over range" || typeof level === "number" || level.never !== "over range") return level;
     overRange.note(line);
     return Number.NaN;
@@ -86,21 +74,24 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     what: times === undefined ? "a level" : "a time and a level",
     overRange: faults !== "never" ? `${OVER_RANGE}, or use --sensor-fault alarm` : OVER_RANGE,
     header(cells) {
-      index = { level: headedColumn(cells, column), time: time === undefined ? -1 : headedColumn(cells, time) };
+      index = seriesColumns(cells, options, written);
+      columns = {
+        level: columnRead(cells, index.level),
+        ...(index.time !== undefined && { time: columnRead(cells, index.time) }),
+      };
     },
     row(cells, line) {
-      if (options.even && cells.length === 1 && last > 0 && line !== last + 1) hole ||= line;
-      last = line;
       const level = levelOf(cells[index.level] as string, line);
       if (typeof level !== "number") return level;
-      const unread = times && takeTime(times, cells[index.time] as string, line);
+      const unread = times && takeTime(times, cells[index.time as number] as string, line);
       if (unread === undefined) levels.push(level);
       return unread;
     },
   });
-  checkNoHole(options.file, hole, rows.account);
+  if (options.even) checkNoHole(options.file, "a level", rows.account.behindSkipped.later);
   const read = times?.read();
   const told: SeriesTold = {
+    columns,
     ...rows,
     ...(overRange.rows > 0 && { overRange: overRange.noted() }),
     ...(read !== undefined && { times: read.told }),

@@ -1,6 +1,7 @@
 import type { Readable } from "node:stream";
 import { readingType } from "../../reading/index";
 import { columnIndex } from "../delimited/column-index";
+import { columnRead } from "./column-read";
 import { levelCell } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
 import type { SeriesTold } from "./series-told";
@@ -21,10 +22,12 @@ export async function csvPoints(stream: Readable, from: string, settings: Series
   const { decimalComma } = settings.written;
   const points: { known: string; indicated: string }[] = [];
   let columns: readonly [known: number, indicated: number] = [0, 0];
-  const told = await readSeries(stream, settings, {
+  let header: readonly string[] = [];
+  const rows = await readSeries(stream, settings, {
     what: "a known and an indicated level",
     overRange: "a device that shows over range at a known level fails there: take the row out and say so",
     header(cells) {
+      header = cells;
       columns = [columnIndex(cells, "known"), columnIndex(cells, "indicated")];
     },
     row(cells) {
@@ -35,5 +38,7 @@ export async function csvPoints(stream: Readable, from: string, settings: Series
       return undefined;
     },
   });
-  return { points, told };
+  const [known, indicated] = columns;
+  const read = { known: columnRead(header, known), indicated: columnRead(header, indicated) };
+  return { points, told: { columns: read, ...rows } };
 }

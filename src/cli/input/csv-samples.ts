@@ -6,7 +6,9 @@ import { type RowAccount, readDelimited } from "../delimited/read-delimited";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows } from "./bad-rows";
 import { levelCell } from "./level-cell";
+import { checkNoHole } from "./no-hole";
 import { unreadRow } from "./read-series";
+import { saysValue } from "./says-value";
 
 /** How the samples of a file of delimited text are to be read. */
 export interface CsvSettings {
@@ -18,8 +20,10 @@ export interface CsvSettings {
   readonly scale: number;
 }
 
-/** A word that is no failed number: `nan` and `inf` in a first row are samples to refuse, not the name of a column. */
-const titleWord = /^(?!nan$|[+-]?inf)[^\d\s+.,-]/i;
+/** Whether a cell is a word and no sample to refuse, such as `nan` or `OL`, which is not the name of a column. */
+function isTitle(cell: string, { decimalComma }: WrittenAs): boolean {
+  return /^[^\d\s+.,-]/.test(cell) && !saysValue(cell, decimalComma);
+}
 
 const SPACED = "samples are evenly spaced, so none can be left out: those behind it would move in time";
 
@@ -43,7 +47,7 @@ interface Layout {
 function layoutOf(first: readonly string[], { column, written }: CsvSettings): Layout {
   const cells = first.map((cell) => cell.trim());
   const isTold = written.headerLine !== undefined;
-  const isHeader = isTold || cells.some((cell) => titleWord.test(cell));
+  const isHeader = isTold || cells.some((cell) => isTitle(cell, written));
   const names = isHeader ? cells : cells.map((_, i) => `${i + 1}`);
   if (column === undefined && cells.length > 1) {
     throw new VeladisError("missing-fact", {
@@ -54,12 +58,12 @@ function layoutOf(first: readonly string[], { column, written }: CsvSettings): L
   }
   const index = column === undefined ? 0 : columnIndex(names, column);
   if (!isHeader) return { index, first: "sample" };
-  return { index, first: isTold || titleWord.test(cells[index] as string) ? "header" : "unsure" };
+  return { index, first: isTold || isTitle(cells[index] as string, written) ? "header" : "unsure" };
 }
 
 /** Whether each word of the first row stands in the second too, so that it is no heading. */
-function hasSameWords(first: readonly string[], second: readonly string[]): boolean {
-  return first.every((cell, i) => !titleWord.test(cell.trim()) || cell === second[i]);
+function hasSameWords(first: readonly string[], second: readonly string[], written: WrittenAs): boolean {
+  return first.every((cell, i) => !isTitle(cell.trim(), written) || cell === second[i]);
 }
 
 /** Samples in the making, a portion of a file at a time. */
@@ -131,7 +135,7 @@ export async function* csvSamples(
     },
     row(cells, _, line) {
       if (layout.first === "unsure") {
-        if (!hasSameWords(header, cells)) throw unsure();
+        if (!hasSameWords(header, cells, written)) throw unsure();
         layout = { index: layout.index, first: "sample" };
         take(header, 1);
       }
@@ -148,6 +152,7 @@ export async function* csvSamples(
     step = await reading.next();
   }
   if (layout.first === "unsure") throw unsure();
+  const { first, later } = step.value.behindSkipped;
   const more = layout.first === "sample" ? 1 : 0;
   const account = { ...step.value, rowsIn: step.value.rowsIn + more, rows: step.value.rows + more };
   const counts = { answered: read, refused: bad.rows };
@@ -160,5 +165,6 @@ export async function* csvSamples(
     skipBad: { cannot: SPACED },
     overRange: "over range is a signal beyond what can be read: the record is clipped",
   });
+  checkNoHole(file, "a sample", (layout.first === "sample" && first) || later);
   tell({ account, counts });
 }

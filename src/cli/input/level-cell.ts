@@ -13,6 +13,9 @@ export interface Unread {
 /** Why a row may not be left out: the level was beyond the range, or the number is there and written otherwise. */
 export type NeverLeftOut = "over range" | "decimals";
 
+/** What a cell says where there was no good signal. */
+export const faultWord = /^(?:fault|nan)?$/i;
+
 const overRange = /^(?:\+?(?:[o0]\.?l\.?|ovl|over|over[ -]?(?:load|range|flow)|inf(?:inity)?)|>.*)$/i;
 const otherwiseWritten = { comma: /^[+-]?\d*\.\d+$/, point: /^[+-]?\d*,\d+$/ } as const;
 

@@ -1,11 +1,13 @@
 import { accountText, type RowCounts, wholeAccount } from "../delimited/account-text";
 import type { RowAccount } from "../delimited/read-delimited";
 import { type LeftOut, leftOutText } from "./bad-rows";
+import type { ColumnsRead } from "./column-read";
 import { linesText, type RowLines, rowsText } from "./row-lines";
 import type { TimesTold } from "./time-column";
 
 /** What is told of how a series was read, beside its numbers. */
 export interface SeriesTold {
+  readonly columns: ColumnsRead;
   readonly account: RowAccount;
   readonly counts: RowCounts;
   readonly leftOut?: LeftOut;
@@ -33,8 +35,9 @@ export function seriesText({ account, counts, leftOut, overRange, times }: Serie
 }
 
 /** The same as data. */
-export function seriesData({ account, counts, leftOut, overRange, times }: SeriesTold): object {
+export function seriesData({ columns, account, counts, leftOut, overRange, times }: SeriesTold): object {
   return {
+    columns,
     rows: wholeAccount(account, counts),
     ...(leftOut && { leftOut }),
     ...(overRange && { overRange }),

@@ -60,6 +60,12 @@ function datesOf(cell: string): WrittenDate | undefined {
   return { form: `year last with ${sign}, ${clockForm}`, at, zone: "" };
 }
 
+/** Whether a cell has the form of a date, of one that no calendar has too. */
+export function hasDateForm(cell: string): boolean {
+  const written = cell.trim();
+  return yearFirst.test(written) || yearLast.test(written) || shortYear.test(written);
+}
+
 /**
  * The date that a cell says, or undefined where it has the form of none.
  *

@@ -35,15 +35,16 @@ function reasonsText(proposal: Proposal): string {
   );
 }
 
-/** A baseline, in a line or two, with how many rows of its file were left out unread. */
+/** A baseline, in a line or two, with the columns of its file, and how many rows were left out unread. */
 export function baselineText(
   { as, count, excluded, median, mean, standardDeviation, spread, outliers }: Baseline,
+  columns: string | undefined,
   unread = 0,
 ): string {
   const left = `${excluded > 0 ? `, ${excluded} left out` : ""}${unread > 0 ? `, ${unread} not readable` : ""}`;
   return (
     `baseline of ${count} readings${left}: median ${significant(median, 4)} ${as}, mean ${significant(mean, 4)}, ` +
-    `standard deviation ${significant(standardDeviation)}, robust spread ${significant(spread)}, outliers ${outliers.length}\n\n`
+    `standard deviation ${significant(standardDeviation)}, robust spread ${significant(spread)}, outliers ${outliers.length}${columns === undefined ? "" : `; ${columns}`}\n\n`
   );
 }
 

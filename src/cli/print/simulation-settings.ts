@@ -12,6 +12,8 @@ export interface SettingsTold {
   readonly hasRelay: boolean;
   /** Whether it was given what a sensor fault does. */
   readonly hasSensorFault: boolean;
+  /** The columns that were read. */
+  readonly columns: string;
   /** What the levels are written in, and how they follow one another. */
   readonly levels: string;
   readonly longestGap: string;
@@ -51,6 +53,7 @@ export function settingsText(simulations: readonly Simulation[], told: SettingsT
       "commands",
       commands.length === 0 ? "none" : commands.map(({ do: name, at }) => `${name} at ${secondsText(at)} s`).join(", "),
     ],
+    ["columns", told.columns],
     ["levels", told.levels],
     ["longest gap", told.longestGap],
     ["excursions", told.excursions ? "told" : "not told"],

@@ -63,6 +63,14 @@ export async function visitParquet(path: string, visitor: RowVisitor): Promise<P
   }
   await visitor.pause(1);
   const skipped = { blank: 0, remarks: 0, preamble: 0 };
-  const account = { rowsIn: rows, rows: number - refused, refused, skipped, separator: undefined, torn: false };
+  const account = {
+    rowsIn: rows,
+    rows: number - refused,
+    refused,
+    skipped,
+    behindSkipped: { first: 0, later: 0 },
+    separator: undefined,
+    torn: false,
+  };
   return { account, summed };
 }

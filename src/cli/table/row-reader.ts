@@ -1,8 +1,9 @@
 import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
-import { headedColumn } from "../delimited/column-index";
 import { numberCell, pointed } from "../delimited/number-cell";
+import type { WrittenAs } from "../delimited/written-as";
+import { headedColumn } from "../input/headed-column";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, type TableSettings } from "./settings";
 
@@ -54,7 +55,12 @@ function oneLine(text: string): string {
 }
 
 /** Reads a text from a column, or gives the one that is the same for all rows. */
-function textReader(header: Cells, { column, fixed }: Mapped, name: string): Reader<string> | undefined {
+function textReader(
+  header: Cells,
+  { column, fixed }: Mapped,
+  name: string,
+  written: WrittenAs,
+): Reader<string> | undefined {
   if (column === undefined) {
     const same = oneLine(fixed ?? "");
     return fixed === undefined ? undefined : () => same;
@@ -65,15 +71,15 @@ function textReader(header: Cells, { column, fixed }: Mapped, name: string): Rea
       received: "both",
     });
   }
-  const index = headedColumn(header, column);
+  const index = headedColumn(header, column, written);
   return (cells) => oneLine(cells[index] as string);
 }
 
 /** Reads a frequency in hertz from a column; a blank cell tells none. */
-function hertzReader(header: Cells, column: string, unit: string | undefined, option: string, comma: boolean) {
-  const index = headedColumn(header, column);
+function hertzReader(header: Cells, column: string, unit: string | undefined, option: string, as: WrittenAs) {
+  const index = headedColumn(header, column, as);
   const read = cached((written) => {
-    const cell = comma ? pointed(written) : written;
+    const cell = as.decimalComma ? pointed(written) : written;
     if (!plainNumeral.test(cell)) return frequency(cell).hertz;
     if (unit !== undefined) return frequency(`${cell} ${unit}`).hertz;
     throw new VeladisError("missing-unit", {
@@ -89,10 +95,10 @@ function hertzReader(header: Cells, column: string, unit: string | undefined, op
 }
 
 function atReader(header: Cells, settings: TableSettings, speed: Reader<number | undefined> | undefined) {
-  const { at, atUnit, decimalComma } = settings;
+  const { at, atUnit, written } = settings;
   if (at.column !== undefined) {
-    textReader(header, at, "at");
-    return hertzReader(header, at.column, atUnit, "at-unit", decimalComma);
+    textReader(header, at, "at", written);
+    return hertzReader(header, at.column, atUnit, "at-unit", written);
   }
   if (at.fixed === undefined) return undefined;
   const times = order.exec(at.fixed.trim())?.[1];
@@ -117,7 +123,7 @@ function machineReader(header: Cells, settings: TableSettings, speed: Reader<num
   const { machine, machineColumns } = settings;
   if (!judges(settings)) return () => "";
   const words = oneLine(machine);
-  const indices = machineColumns.map((column) => headedColumn(header, column));
+  const indices = machineColumns.map((column) => headedColumn(header, column, settings.written));
   if (indices.length === 0 && speed === undefined) return () => words;
   return (cells: Cells): string => {
     const said = [words, ...indices.map((i) => oneLine(cells[i] as string))].filter(Boolean).join(" ");
@@ -142,15 +148,15 @@ export interface RowReader {
  *   what {@link parseAmplitude} throws
  */
 export function rowReader(header: Cells, settings: TableSettings): RowReader {
-  const value = headedColumn(header, settings.column);
+  const value = headedColumn(header, settings.column, settings.written);
   const { decimalComma } = settings;
   const number = (cells: Cells): number => numberIn(decimalComma ? pointed(cells[value] as string) : cells[value]);
-  const from = textReader(header, settings.from, "from");
-  const detector = textReader(header, settings.detector, "detector");
+  const from = textReader(header, settings.from, "from", settings.written);
+  const detector = textReader(header, settings.detector, "detector", settings.written);
   const speed =
     settings.speedColumn === undefined
       ? undefined
-      : hertzReader(header, settings.speedColumn, settings.speedUnit, "speed-unit", settings.decimalComma);
+      : hertzReader(header, settings.speedColumn, settings.speedUnit, "speed-unit", settings.written);
   const at = atReader(header, settings, speed);
   const machine = machineReader(header, settings, speed);
   const { column: atColumn, fixed: atFixed } = settings.at;

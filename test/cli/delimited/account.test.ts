@@ -46,7 +46,16 @@ describe("the account", () => {
 
   it("that does not add up is a fault of the program", () => {
     const skipped = { blank: 1, remarks: 2, preamble: 3 };
-    const account = { rowsIn: 10, rows: 3, refused: 1, skipped, separator: "comma", torn: false } as const;
+    const behindSkipped = { first: 0, later: 0 };
+    const account = {
+      rowsIn: 10,
+      rows: 3,
+      refused: 1,
+      skipped,
+      behindSkipped,
+      separator: "comma",
+      torn: false,
+    } as const;
     expect(accountText(account, { answered: 2, refused: 2 }, false)).toBe(
       "rows: 10 in = 2 answered + 2 refused + 6 skipped (1 blank, 2 remarks, 3 above the header); separator: comma\n",
     );

@@ -81,9 +81,12 @@ describe("a table written with any separator, encoding, line end and quoting", (
           remarks: count("remark"),
           preamble: one.preamble.length,
         };
+        const behind = one.rows.flatMap(({ above }, i) => (["blank", "spaces", "remark"].includes(above) ? [i] : []));
+        const lineOf = (i: number | undefined): number => (i === undefined ? 0 : (rows[i]?.line as number));
+        const behindSkipped = { first: behind[0] === 0 ? lineOf(0) : 0, later: lineOf(behind.find((i) => i > 0)) };
         const rowsIn = one.rows.length + skipped.blank + skipped.remarks + skipped.preamble;
         expect(account).toEqual({
-          ...{ rowsIn, rows: one.rows.length, refused: 0, skipped, separator: one.separator },
+          ...{ rowsIn, rows: one.rows.length, refused: 0, skipped, behindSkipped, separator: one.separator },
           torn: !lastEnd,
         });
 

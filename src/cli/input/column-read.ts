@@ -1,0 +1,26 @@
+import { shown } from "../../core/index";
+
+/** A column that was read. */
+export interface ColumnRead {
+  /** From 1. */
+  readonly number: number;
+  readonly heading: string;
+}
+
+/** The columns of a series that were read, by what stands in them. */
+export type ColumnsRead = Readonly<Partial<Record<"level" | "time" | "known" | "indicated", ColumnRead>>>;
+
+/** The column of this index. */
+export function columnRead(header: readonly string[], index: number): ColumnRead {
+  return { number: index + 1, heading: (header[index] as string).trim() };
+}
+
+function columnText({ number, heading }: ColumnRead): string {
+  return `column ${number} ${shown(heading)}`;
+}
+
+/** The columns of levels and times, in words. */
+export function columnsText({ level, time }: ColumnsRead): string {
+  const texts = [level && `levels in ${columnText(level)}`, time && `times in ${columnText(time)}`];
+  return texts.filter((text) => text !== undefined).join(", ");
+}

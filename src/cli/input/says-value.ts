@@ -1,0 +1,25 @@
+import { VeladisError } from "../../core/index";
+import { parseAmplitude } from "../../reading/index";
+import { faultWord, levelCell } from "./level-cell";
+import { hasDateForm } from "./written-date";
+
+function isReading(text: string): boolean {
+  try {
+    parseAmplitude(text);
+    return true;
+  } catch (error) {
+    if (error instanceof VeladisError) return false;
+    throw error;
+  }
+}
+
+/**
+ * Whether a cell says what a row does, by the readers of cells: a number in either way of writing, over range, a fault,
+ * nothing at all, a date, or a whole reading such as `4.1 mm/s rms`.
+ */
+export function saysValue(cell: string, decimalComma: boolean): boolean {
+  const text = cell.trim();
+  const level = levelCell(text, decimalComma);
+  if (typeof level === "number" || level.never !== undefined || faultWord.test(text)) return true;
+  return hasDateForm(text) || isReading(decimalComma ? text.replace(/^([+-]?\d*),/, "$1.") : text);
+}

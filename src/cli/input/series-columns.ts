@@ -1,0 +1,44 @@
+import { VeladisError } from "../../core/index";
+import { columnsListed } from "../delimited/column-index";
+import type { WrittenAs } from "../delimited/written-as";
+import { headedColumn } from "./headed-column";
+
+/** The columns of a series as they were told: name or number, from 1. */
+export interface ColumnsTold {
+  /** That of the levels. */
+  readonly column?: string | undefined;
+  /** That of their times. */
+  readonly time?: string | undefined;
+  /** Whether times are read. */
+  readonly timed: boolean;
+}
+
+/**
+ * Indices of the columns of levels and, where they are read, of times. Where they are not told, the times stand in the
+ * first and the levels in the second of two columns; levels alone may stand in the only one.
+ *
+ * @throws {@link VeladisError} `missing-fact` where that leaves more than one, or one for both; and what
+ *   {@link headedColumn} throws
+ */
+export function seriesColumns(
+  header: readonly string[],
+  { column, time, timed }: ColumnsTold,
+  written: WrittenAs,
+): { readonly level: number; readonly time: number | undefined } {
+  if (column === undefined && header.length > 2) {
+    throw new VeladisError("missing-fact", {
+      expected: "which of the columns holds the levels, as in --column 2",
+      received: `${header.length} columns`,
+      allowed: columnsListed(header),
+    });
+  }
+  const level = headedColumn(header, column ?? Math.min(1, header.length - 1), written);
+  if (!timed) return { level, time: undefined };
+  const times = headedColumn(header, time ?? 0, written);
+  if (times !== level) return { level, time: times };
+  throw new VeladisError("missing-fact", {
+    expected: "a column of times and another of levels, as in --time 1 and --column 2",
+    received: `column ${level + 1} for both`,
+    allowed: columnsListed(header),
+  });
+}
