@@ -29,7 +29,7 @@ describe("a cell", () => {
 describe("numbers in cells", () => {
   const settings = {
     ...{ column: "v", from: { fixed: "mm/s rms" }, detector: {}, at: {}, machine: "", machineColumns: [] },
-    ...{ decimalComma: false, targets: ["in/s pk"] },
+    ...{ written: { decimalComma: false }, targets: ["in/s pk"] },
   } as unknown as TableSettings;
   const read = rowReader(["v"], settings);
 

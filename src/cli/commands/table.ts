@@ -13,7 +13,6 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
     file: texts[0],
     column: needed(given, "column"),
     written: writtenAs(values),
-    decimalComma: values["decimal-comma"],
     from: { column: values["from-column"], fixed: values.from },
     detector: { column: values["detector-column"], fixed: values.detector },
     at: { column: values["at-column"], fixed: values.at },

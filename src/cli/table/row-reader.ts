@@ -149,7 +149,7 @@ export interface RowReader {
  */
 export function rowReader(header: Cells, settings: TableSettings): RowReader {
   const value = headedColumn(header, settings.column, settings.written);
-  const { decimalComma } = settings;
+  const { decimalComma } = settings.written;
   const number = (cells: Cells): number => numberIn(decimalComma ? pointed(cells[value] as string) : cells[value]);
   const from = textReader(header, settings.from, "from", settings.written);
   const detector = textReader(header, settings.detector, "detector", settings.written);

@@ -99,7 +99,9 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
   const visitor: RowVisitor = {
     header(cells, raw, form) {
       answers = rowAnswers(cells, settings, scheme);
-      output = json ? jsonOutput(answers.titles, cells, form) : csvOutput(answers.titles, form, settings.decimalComma);
+      output = json
+        ? jsonOutput(answers.titles, cells, form)
+        : csvOutput(answers.titles, form, settings.written.decimalComma);
       written = output.header(raw);
       refusals = output.refusedHeader(raw);
     },

@@ -14,8 +14,6 @@ export interface TableSettings {
   readonly column: string;
   /** How the file is written. */
   readonly written: WrittenAs;
-  /** Whether numbers of the file, and those added, have a comma for decimals; a point is refused then. */
-  readonly decimalComma: boolean;
   /** Reading type, or unit where the detector is told apart. */
   readonly from: Mapped;
   readonly detector: Mapped;
