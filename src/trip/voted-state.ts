@@ -36,6 +36,11 @@ function refuse(expected: string, received: unknown, code: "wrong-type" | "out-o
   throw new VeladisError(code, { expected: `a snapshot of a voted trip, with ${expected}`, received: shown(received) });
 }
 
+/** A list of names as an error message shows it; whatever else stands in it, too. */
+function namesShown(given: readonly unknown[]): string {
+  return given.map((name) => (typeof name === "string" ? name : shown(name))).join(", ");
+}
+
 /** The states of the channels, each one that its settings allow, all on one clock and with power or without. */
 function requireChannels(from: VotedState, channels: readonly VotedChannel[]): TripState[] {
   const names = channels.map(({ name }) => name);
@@ -60,12 +65,12 @@ function requireCalls(given: readonly string[], channels: readonly VotedChannel[
   const calls = [...requireList(given, "a snapshot of a voted trip, with calls")];
   const isOn = channels.filter(({ state }) => isSet(state)).map(({ name }) => name);
   if (calls.length !== isOn.length || !isOn.every((name) => calls.includes(name))) {
-    refuse("calls that are the channels whose output is set", calls.join(", "));
+    refuse("calls that are the channels whose output is set", namesShown(calls));
   }
   const tripOf = (call: string): number => channels.find(({ name }) => name === call)?.state.firstOut?.time as number;
   const noise = Math.max(...channels.map(({ state, rules }) => clockNoise(state, rules)));
   const late = calls.find((call, i) => i > 0 && tripOf(call) < tripOf(calls[i - 1] as string) - noise);
-  if (late !== undefined) refuse("calls in the order in which the channels tripped", calls.join(", "));
+  if (late !== undefined) refuse("calls in the order in which the channels tripped", namesShown(calls));
   return calls;
 }
 
@@ -85,7 +90,7 @@ function requireInhibited(given: readonly string[], channels: readonly VotedChan
   if (isOnce && still.every((name) => inhibited.includes(name)) && inhibited.every((name) => known.includes(name))) {
     return inhibited;
   }
-  refuse("inhibited that are the channels which a start inhibits", inhibited.join(", "));
+  refuse("inhibited that are the channels which a start inhibits", namesShown(inhibited));
 }
 
 /**

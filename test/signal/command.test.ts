@@ -87,9 +87,9 @@ describe("a file of samples", () => {
     ["CSV with a header", "one.csv", csv(wave)],
     ["CSV without one", "bare.csv", Array.from(wave).join("\n")],
     [
-      "CSV with remarks, blank lines, CR LF and a byte order mark",
+      "CSV with a remark and a blank line above the header, CR LF and a byte order mark",
       "dos.csv",
-      `\uFEFF# fan\r\n\r\na\r\n${Array.from(wave).join("\r\n\r\n")}\r\n`,
+      `\uFEFF# fan\r\n\r\na\r\n${Array.from(wave).join("\r\n")}\r\n`,
     ],
     [
       "CSV, column by name",
