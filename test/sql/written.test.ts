@@ -130,6 +130,7 @@ describe("a conversion, read as arithmetic", () => {
   const power = (least: number, most: number) => fc.integer({ min: least, max: most }).map((one) => Number(`3e${one}`));
 
   it("is what the library answers, or NULL; never zero, NaN or infinite, whatever the value and the frequency", () => {
+    let runs = 0;
     let answers = 0;
     fc.assert(
       fc.property(
@@ -138,6 +139,7 @@ describe("a conversion, read as arithmetic", () => {
         power(-120, 120),
         fc.oneof(power(-320, 307), fc.double({ min: -6000, max: 6000 })),
         (from, to, hertz, value) => {
+          runs++;
           let sql: string;
           try {
             sql = toSql(from, to, { ...v, at: { hertz } });
@@ -166,7 +168,7 @@ describe("a conversion, read as arithmetic", () => {
       ),
       { numRuns: 3000, seed: 151 },
     );
-    expect(answers).toBeGreaterThan(500);
+    expect(answers).toBeGreaterThan(runs / 6);
   });
 
   it("by the frequency of the row too, up to its ends", () => {
