@@ -48,6 +48,7 @@ export function requireJudgement(judgement: Judgement): Judgement {
     standard: "text",
     edition: "text",
     bound: "text",
+    provenance: "text",
     verified: "truth",
     assumed: ["text"],
     assumedFacts: ["text"],

@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
-import { requireGiven } from "../core/index";
+import { isVerified, provenances, requireGiven, worstProvenance } from "../core/index";
 import { type AmplitudeType, amplitudeIn } from "../reading/index";
 import {
   type CriterionLimits,
@@ -45,12 +45,12 @@ export function zonesFor(severity: ChartSeverity): ChartZones {
   const most = criteria.reduce((a, b) => (Object.keys(b.limits).length > Object.keys(a.limits).length ? b : a));
   const options = assume === undefined ? {} : { assume };
   const { zones, assumedFacts, setAside } = classifier(scheme, machine, most.as as AmplitudeType, options);
-  const verified = criteria.every((one) => one.verified);
+  const provenance = worstProvenance(criteria.map((one) => one.provenance));
   return {
     names: zones,
     criteria,
     notes: [
-      `Zones: ${titleOf(scheme)}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
+      `Zones: ${titleOf(scheme)}${isVerified(provenance) ? "" : `, limits ${provenances[provenance].text}: check them against the standard before relying on them`}.`,
       ...setAside.map((one) => `Set aside: ${one}.`),
     ],
     assumedFacts,

@@ -1,5 +1,4 @@
-/** How a value is known: read in the named publication, or recalled and not checked against a printed copy. */
-export type Provenance = "published" | "memory";
+import type { Provenance } from "./provenance";
 
 /** Where a value comes from. */
 export interface Source {

@@ -1,4 +1,4 @@
-import { visibleText } from "../core/index";
+import { provenances, visibleText } from "../core/index";
 import { type Amplitude, format, significant, union } from "../reading/index";
 import { classify, type Judgement, judge, judgePoints, schemeById, type Verdict } from "../severity/index";
 import { behind, type Report } from "./value";
@@ -13,11 +13,20 @@ function firstLine({ headline, word }: Pick<Judgement, "headline" | "word">, rea
 }
 
 /** The schemes of a verdict, what it was judged by and what it rests on. */
-function restLines({ standard, edition, verified, judgements, assumedFacts, setAside, ...rest }: Verdict): string[] {
+function restLines({
+  standard,
+  edition,
+  provenance,
+  verified,
+  judgements,
+  assumedFacts,
+  setAside,
+  ...rest
+}: Verdict): string[] {
   const [, ...others] = judgements;
   const not = rest.unjudged.map(({ as, because }) => `${as}: ${because}`);
   return [
-    `  by ${standard} (${edition})${verified ? "" : ", limits FROM MEMORY"}`,
+    `  by ${standard} (${edition})${verified ? "" : `, limits ${provenances[provenance].text}`}`,
     ...others.map((one) => `  by ${one.standard} (${one.edition}): ${one.headline}`),
     ...[...new Set(not)].map((text) => `  not judged: ${text}`),
     ...assumedFacts.map((text) => `  assumed: ${text}`),

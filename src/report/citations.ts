@@ -1,10 +1,10 @@
-import type { Source } from "../core/index";
+import { provenances, type Source } from "../core/index";
 import type { Proposal, Reason } from "../setpoints/index";
 
 /** A source as a sheet cites it, with how it is known. */
 function sourceText({ title, where, provenance, page, note }: Source): string {
   const own = title === "common practice, no source" || note === "as stated by the user";
-  const known = own ? undefined : provenance === "published" ? "read in print" : "from memory";
+  const known = own ? undefined : provenances[provenance].text;
   return [title, where, known, note, page].filter((part) => part !== undefined && part !== "").join("; ");
 }
 

@@ -61,6 +61,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
     assumedFacts: ["text"],
     setAside: ["text"],
     assumed: assumedShape,
+    provenance: "text",
     verified: "truth",
     cautions: ["text"],
   } as const satisfies ShapeOf<NonNullable<SheetRequest["proposal"]>>;

@@ -36,7 +36,7 @@ const API_670 = /* @__PURE__ */ frozen({
 
 const PRACTICE = /* @__PURE__ */ frozen({
   title: "delays of 3 s and 5 s met in practice, Eng-Tips thread 326864",
-  provenance: "published",
+  provenance: "reported",
   page: "http://www.eng-tips.com/viewthread.cfm?qid=326864",
   note: "anecdotal; the 100 ms of API 670 (1993) is the monitor's own processing time, no delay",
 } as const);

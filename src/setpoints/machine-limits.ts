@@ -1,4 +1,4 @@
-import { VeladisError } from "../core/index";
+import { VeladisError, worstProvenance } from "../core/index";
 import { parsedType, union } from "../reading/index";
 import { type AdmittedScheme, facts, type MachineRef, schemesFor } from "../severity/index";
 import { assumedPlace } from "./assumed-place";
@@ -86,7 +86,7 @@ export function limitsOfMachine(
   return {
     ...first,
     ...{ lower, upper, ceilings },
-    verified: found.every(({ verified }) => verified),
+    provenance: worstProvenance(found.map((one) => one.provenance)),
     schemes: found.flatMap((one) => one.schemes),
     assumed: found.reduce<SetpointLimits["assumed"]>((all, one) => union(all, one.assumed), []),
     leftOut: [...new Set(found.flatMap((one) => one.leftOut))],

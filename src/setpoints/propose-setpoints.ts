@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertedAt, multipliedAmplitude } from "../amplitude/index";
-import { cautions, requireNonNegative, VeladisError } from "../core/index";
+import { cautions, isVerified, requireNonNegative, VeladisError, worstProvenance } from "../core/index";
 import { type Device, deviceType, storedSetpoint } from "../device/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
@@ -187,6 +187,8 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     ...numbers.warnings,
     ...delayWarning(onDelay, delay, facts?.type),
   );
+  const reasons = [...(alarm?.reasons ?? []), ...(trip?.reasons ?? [])];
+  const provenance = worstProvenance(reasons.map(({ source }) => source.provenance));
   const parts = [base, limits, statistical?.all, alarm, trip, numbers];
   return Object.freeze({
     as,
@@ -206,9 +208,8 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     assumedFacts: Object.freeze(limits?.assumedFacts ?? []),
     setAside: Object.freeze(limits?.setAside ?? []),
     assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one?.assumed), []),
-    verified:
-      alarm !== null &&
-      [...alarm.reasons, ...(trip?.reasons ?? [])].every(({ source }) => source.provenance === "published"),
+    provenance,
+    verified: isVerified(provenance),
     cautions,
   });
 }

@@ -9,13 +9,13 @@ export interface Reason {
 /** The source of a rule that the trade follows and no publication states. */
 export const COMMON_PRACTICE = /* @__PURE__ */ Object.freeze({
   title: "common practice, no source",
-  provenance: "memory",
+  provenance: "practice",
 } as const satisfies Source);
 
 const CLAUSE = {
   title: "ISO 10816-3, operational limits",
   where: "reproduced in a motor maker's manual, 3BFP 000 050 R0101 REV E, page 68",
-  provenance: "published",
+  provenance: "quoted",
   page: "https://manualshive.com/ru/manual/abb/ama-series/ama-series_manual_3508-83.html",
   note: "read as quoted there, not in the standard",
 } as const satisfies Source;

@@ -1,5 +1,5 @@
 import type { ConvertedAmplitude } from "../amplitude/index";
-import type { Source } from "../core/index";
+import type { Provenance, Source } from "../core/index";
 import type { Assumption } from "../reading/index";
 import type { Quantity } from "../units/index";
 import type { ProposalScheme } from "./proposal";
@@ -28,8 +28,8 @@ export interface SetpointLimits {
   readonly upper: SetpointLimit | null;
   /** The highest settings that the standard prints. */
   readonly ceilings: SetpointCeilings | null;
-  /** Whether every limit was read in print. */
-  readonly verified: boolean;
+  /** How the least known of the limits is known. */
+  readonly provenance: Provenance;
   /** What was assumed in writing the limits in the type of the setpoints. */
   readonly assumed: readonly Assumption[];
   /** Quantities that a scheme limits too and that this proposal leaves out. */

@@ -1,5 +1,6 @@
 import {
   dataText,
+  provenances,
   requireChoice,
   requireNonNegative,
   requirePositive,
@@ -22,7 +23,7 @@ function checkSource(given: unknown, where: string): void {
   for (const [name, value] of Object.entries(source))
     requireText(value as string, `${where}: the ${name} of the source, as text`);
   requireText(source.title as string, `${where}: the title of the source, as text`);
-  requireChoice(source.provenance, ["published", "memory"], `${where}: how the source is known`);
+  requireChoice(source.provenance, Object.keys(provenances), `${where}: how the source is known`);
 }
 
 /** Refuses a measuring band that is none. */

@@ -1,4 +1,4 @@
-import { raised } from "../core/index";
+import { type Provenance, raised, worstProvenance } from "../core/index";
 import type { Amplitude, ParsedType } from "../reading/index";
 import type { Applicable, Bound } from "./applicable-criteria";
 import { criterionType } from "./criterion-type";
@@ -28,7 +28,7 @@ export interface CriterionPlan {
   readonly texts: readonly string[];
   readonly zones: readonly Zone[];
   readonly band: readonly [low: number, high: number] | null;
-  readonly verified: boolean;
+  readonly provenance: Provenance;
   /** The limits in the type of a reading like the one that was planned for, by the crest factor stated if there is one. */
   readerLimits(reading: Amplitude, crestFactor: number | undefined): ReaderLimits;
 }
@@ -71,7 +71,7 @@ export function criterionPlan(
     texts: limits.map(limitText),
     zones: Object.freeze(zonesBetween(scheme.kind, names, scheme.grades)) as readonly Zone[],
     band: bandOf(scheme, criterion, facts),
-    verified: limits.every(({ verified }) => verified),
+    provenance: worstProvenance(limits.map(({ provenance }) => provenance)),
     readerLimits: ({ hertz, crestFactor: brought }, crestFactor) =>
       inReaders({
         hertz: crosses ? (running ?? hertz) : undefined,

@@ -53,7 +53,7 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  *         {
  *           as: "in/s pk",
  *           limits: { "A/B": 0.1, "B/C": 0.2, "C/D": 0.4 },
- *           source: { title: "Site rule 12", where: "page 3", provenance: "published" },
+ *           source: { title: "Site rule 12", where: "page 3", provenance: "printed" },
  *         },
  *       ],
  *     },

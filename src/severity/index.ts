@@ -1,3 +1,4 @@
+export { type Provenance, provenances } from "../core/index";
 export type { Bound, Unjudged } from "./applicable-criteria";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
 export { classifier } from "./classifier";

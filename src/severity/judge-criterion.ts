@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
-import type { Source } from "../core/index";
+import { isVerified, type Provenance, type Source } from "../core/index";
 import { type Amplitude, type Assumption, type Step, withStep } from "../reading/index";
 import type { Quantity } from "../units/index";
 import type { Bound } from "./applicable-criteria";
@@ -39,6 +39,8 @@ export interface CriterionJudgement<K extends SchemeKind = SchemeKind> {
   readonly band: readonly [low: number, high: number] | null;
   /** All that was assumed of the reading, on its way here and in the conversion to the unit of the standard. */
   readonly assumed: readonly Assumption[];
+  /** How the least known of its limits is known. */
+  readonly provenance: Provenance;
   readonly verified: boolean;
   /** The steps that led here, the last one from the judged reading to `margin.ratio`; see `explain` of `veladis`. */
   readonly history: readonly Step[];
@@ -50,7 +52,7 @@ export function judgedBy(
   readings: readonly Amplitude[],
   crestFactor: number | undefined,
 ): CriterionJudgement {
-  const { criterion, bound, hertz, place, limits, bounds, texts, zones, band, verified } = plan;
+  const { criterion, bound, hertz, place, limits, bounds, texts, zones, band, provenance } = plan;
   const reading = readings[place] as Amplitude;
   const crest = crestFactor ?? plan.crestFactor;
   const judged =
@@ -77,7 +79,8 @@ export function judgedBy(
     bound,
     band,
     assumed,
-    verified,
+    provenance,
+    verified: isVerified(provenance),
     history: withStep(judged.history as readonly Step[], {
       does: "compare",
       value: ratio,

@@ -1,3 +1,4 @@
+import { isVerified } from "../core/index";
 import { type Amplitude, union } from "../reading/index";
 import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
 import type { Judgement } from "./judgement";
@@ -62,7 +63,8 @@ export function judgementIn(
     bound: governing.bound,
     band: governing.band,
     assumed,
-    verified: plan.verified,
+    provenance: plan.provenance,
+    verified: isVerified(plan.provenance),
     history: governing.history,
     kind: scheme.kind,
     word,

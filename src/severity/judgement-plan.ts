@@ -1,3 +1,4 @@
+import { isVerified, type Provenance, provenances, worstProvenance } from "../core/index";
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
@@ -17,7 +18,7 @@ export interface JudgementPlan {
   /** Why more than what was judged may be there, in words; undefined where the judgement is complete. */
   readonly openBecause: string | undefined;
   readonly assumedFacts: readonly string[];
-  readonly verified: boolean;
+  readonly provenance: Provenance;
   readonly cautions: readonly string[];
   /** What is possible between the zone that was judged and the worst that is possible, by their numbers. */
   possible(at: number, upTo: number, openBecause: string | undefined): PossibleZones;
@@ -68,13 +69,17 @@ function assumedFrequency(criteria: readonly CriterionPlan[]): string[] {
   return [`nothing below running speed, ${significant(bound.hertz as number)} Hz: assumed`];
 }
 
-const UNVERIFIED = "limits from memory: check them against the standard before relying on them";
+/** What to do about limits so known. */
+function checkText(provenance: Provenance): string {
+  return `limits ${provenances[provenance].text}: check them against the standard before relying on them`;
+}
+
 const GOVERN = "limits of the machine's maker, site rules, local codes and licensed practice govern";
 
-function cautionsOf(scheme: Scheme, verified: boolean, note: string | undefined): string[] {
+function cautionsOf(scheme: Scheme, provenance: Provenance, note: string | undefined): string[] {
   const { status, replacedBy, notes } = scheme;
   return [
-    ...(verified ? [] : [UNVERIFIED]),
+    ...(isVerified(provenance) ? [] : [checkText(provenance)]),
     ...(status === "withdrawn" ? [`withdrawn edition, replaced by ${replacedBy}`] : []),
     ...(status === "guide" ? ["a guide, not a standard"] : []),
     ...(note === undefined ? [] : [note]),
@@ -89,7 +94,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
   requirePlace(machine, readings);
   const { applicable, unjudged } = applicableCriteria(machine, readings, crestFactor);
   const criteria = applicable.map((one) => criterionPlan(machine, one, readings));
-  const verified = criteria.every((one) => one.verified);
+  const provenance = worstProvenance(criteria.map((one) => one.provenance));
   const { zones } = criteria[0] as CriterionPlan;
   return {
     criteria,
@@ -101,8 +106,8 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...assumedFrequency(criteria),
       ...assumedHeight(criteria, machine),
     ]),
-    verified,
-    cautions: Object.freeze([...outsideBand(criteria, given.speed), ...cautionsOf(scheme, verified, chosen.note)]),
+    provenance,
+    cautions: Object.freeze([...outsideBand(criteria, given.speed), ...cautionsOf(scheme, provenance, chosen.note)]),
     possible: possibleZones(scheme.kind, zones),
   };
 }

@@ -1,3 +1,4 @@
+import type { Provenance } from "../core/index";
 import type { Assumption } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
 import type { CriterionJudgement } from "./judge-criterion";
@@ -30,7 +31,9 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly assumedFacts: readonly string[];
   /** What was given of the machine and plays no part, in words. */
   readonly setAside: readonly string[];
-  /** True only if every limit of every criterion that was applied was read in print. */
+  /** How the least known limit of all criteria that were applied is known. */
+  readonly provenance: Provenance;
+  /** True only if every limit of every criterion was read in the publication itself or confirmed against a copy. */
   readonly verified: boolean;
   /** What to know before relying on the answer. */
   readonly cautions: readonly string[];

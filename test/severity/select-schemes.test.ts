@@ -154,7 +154,7 @@ describe("selection of tables by nameplate", () => {
       machines: ["fan"],
       classes: [
         {
-          criteria: [{ as: "mm/s rms", limits: { "B/C": 5 }, source: { title: "Site rule", provenance: "published" } }],
+          criteria: [{ as: "mm/s rms", limits: { "B/C": 5 }, source: { title: "Site rule", provenance: "printed" } }],
         },
       ],
     });
@@ -167,7 +167,7 @@ describe("selection of tables by nameplate", () => {
   });
 
   it("assumes the lowest limits, of each where no row has the lowest throughout", () => {
-    const source = { title: "Site rule", provenance: "published" } as const;
+    const source = { title: "Site rule", provenance: "printed" } as const;
     const rule = (flexible: Record<"A/B" | "B/C", number>) =>
       defineScheme({
         id: "site",

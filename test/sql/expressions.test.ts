@@ -79,7 +79,7 @@ describe("tables of limits as SQL", () => {
             {
               as: "mm/s rms",
               limits: { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 },
-              source: { title: "rule", provenance: "published" },
+              source: { title: "rule", provenance: "printed" },
             },
           ],
         },
@@ -158,7 +158,7 @@ describe("what is refused", () => {
   ])("%s", (code, act) => expect(codeOf(act)).toBe(code));
 
   it("of RMS values by limits in true peak, as the classifiers judge them", () => {
-    const source = { title: "rule", provenance: "published" } as const;
+    const source = { title: "rule", provenance: "printed" } as const;
     const limits = { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 };
     const rule = defineScheme({
       ...{ id: "site-rule", kind: "zones", standard: "Site rule", machines: ["gear drive"] },

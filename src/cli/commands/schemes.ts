@@ -33,9 +33,9 @@ export async function printSchemes({ values, texts }: Given<typeof schemesPage.o
     const schemes = texts.map(schemeById);
     await io.out(values.json ? schemes.map(line).join("") : schemes.map(schemePage).join("\n"));
   } else if (values.json) {
-    const rows = countLimits().schemes.map(({ scheme, published, memory }) => {
+    const rows = countLimits().schemes.map(({ scheme, ...counts }) => {
       const { id, kind, standard, edition, title, status, replacedBy, place, scope } = scheme;
-      return { id, kind, standard, edition, title, status, replacedBy, place, scope, published, memory };
+      return { id, kind, standard, edition, title, status, replacedBy, place, scope, ...counts };
     });
     await io.out(rows.map(line).join(""));
   } else {

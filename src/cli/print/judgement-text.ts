@@ -1,4 +1,4 @@
-import { visibleText } from "../../core/index";
+import { type Provenance, provenances, visibleText } from "../../core/index";
 import { assumptions, format, significant } from "../../reading/index";
 import { type CriterionJudgement, conditionText, type Judgement, type Limit, type Verdict } from "../../severity/index";
 import { labelled } from "./labelled";
@@ -6,9 +6,9 @@ import { machineLine } from "./machine-line";
 import { textTable } from "./text-table";
 import { verdictHeadline } from "./verdict-headline";
 
-/** `read` or `memory`: how a limit is known, as the tables print it. */
-function knownText({ verified }: { readonly verified: boolean }): string {
-  return verified ? "read" : "MEMORY";
+/** How a limit is known, as the tables print it. */
+function knownText({ provenance }: { readonly provenance: Provenance }): string {
+  return provenances[provenance].cell;
 }
 
 /** A limit in the reader's type. */

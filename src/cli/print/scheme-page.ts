@@ -1,4 +1,4 @@
-import { visibleText } from "../../core/index";
+import { provenances, visibleText } from "../../core/index";
 import { format } from "../../reading/index";
 import { type Criterion, conditionText, type LimitValue, type MachineClass, type Scheme } from "../../severity/index";
 import { labelled } from "./labelled";
@@ -25,7 +25,7 @@ function classRows(scheme: Scheme, { named, by, when, criteria }: MachineClass):
         first ? which : i === 0 && k === 1 ? decided && `(${decided})` : "",
         label,
         limitText(limit as LimitValue, criterion.as),
-        source.provenance === "published" ? "read" : "MEMORY",
+        provenances[source.provenance].cell,
         source.where ?? source.title,
       ];
     }),

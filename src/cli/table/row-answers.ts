@@ -1,3 +1,4 @@
+import { provenances } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
 import type { Scheme } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
@@ -103,10 +104,10 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
 }
 
 /** The cells of a judge's zone, and of the worst that is possible. */
-function judgedTail({ zones, schemes, verified }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
+function judgedTail({ zones, schemes, provenance }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
   const [zone, worst] = [zones[at] as string, zones[upTo] as string];
   const range = upTo === zones.length - 1 ? `${zone} or worse` : `${zone} to ${worst}`;
-  const cells = [zone, worst, schemes.join(" + "), verified ? "read" : "MEMORY"];
+  const cells = [zone, worst, schemes.join(" + "), provenances[provenance].cell];
   return { cells, zone, worst, headline: at === upTo ? zone : range };
 }
 

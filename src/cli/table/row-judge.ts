@@ -22,7 +22,16 @@ const MOST_JUDGES = 1024;
 export interface RowJudge
   extends Pick<
     Classifier,
-    "index" | "worst" | "complete" | "zones" | "verified" | "assumed" | "assumedFacts" | "setAside" | "unjudged"
+    | "index"
+    | "worst"
+    | "complete"
+    | "zones"
+    | "provenance"
+    | "verified"
+    | "assumed"
+    | "assumedFacts"
+    | "setAside"
+    | "unjudged"
   > {
   /** Ids of the schemes, of which the worst governs. */
   readonly schemes: readonly string[];

@@ -1,7 +1,7 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { quoted } from "./sources";
 
-const TABLE = /* @__PURE__ */ published(
+const TABLE = /* @__PURE__ */ quoted(
   "ANSI/HI 9.6.4-2009",
   "Table 9.6.4.2.5.2a",
   "https://studylib.net/doc/27733857/ansi-hi9-6-4-2009-rotodynamic-vibraciones",

@@ -1,7 +1,7 @@
 import { builtIn } from "./built-in";
-import { memory, published } from "./sources";
+import { memory, quoted } from "./sources";
 
-const TABLE_9 = /* @__PURE__ */ published(
+const TABLE_9 = /* @__PURE__ */ quoted(
   "API 610",
   "Table 9",
   "https://www.scribd.com/document/603117995/Vibration-Limit-for-Pumps-2",

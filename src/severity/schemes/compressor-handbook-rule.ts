@@ -1,7 +1,7 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { quoted } from "./sources";
 
-const TEXT = /* @__PURE__ */ published(
+const TEXT = /* @__PURE__ */ quoted(
   "Compressor Handbook",
   "p. 103, text of Fig. 8-6",
   "https://fliphtml5.com/xvthr/aftl/Compressor-Handbook/116/",

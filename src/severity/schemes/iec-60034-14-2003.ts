@@ -1,7 +1,7 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { quoted } from "./sources";
 
-const TABLE = /* @__PURE__ */ published(
+const TABLE = /* @__PURE__ */ quoted(
   "IEC 60034-14:2003",
   "Table 1",
   "https://manualshive.com/en/manual/vascat/id-series/3581372?page=17",

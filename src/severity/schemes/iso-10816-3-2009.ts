@@ -1,13 +1,13 @@
 import { builtIn } from "./built-in";
-import { memory, published } from "./sources";
+import { memory, quoted } from "./sources";
 
-const ABB = /* @__PURE__ */ published(
+const ABB = /* @__PURE__ */ quoted(
   "ISO 10816-3:2009",
   "Table A.1",
   "https://manualshive.com/ru/manual/abb/ama-series/ama-series_manual_3508-83.html",
   "read in ABB, Manual for Induction Motors and Generators, 3BFP 000 050 R0101 REV E, p. 68, Table 7-3, which quotes ISO 10816 without edition",
 );
-const REITZ = /* @__PURE__ */ published(
+const REITZ = /* @__PURE__ */ quoted(
   "ISO 10816-3:2009",
   "Table A.2",
   "https://manualshive.com/ru/manual/reitz/design-kxe/1435396?page=64",

@@ -1,7 +1,7 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { quoted } from "./sources";
 
-const SHEET = /* @__PURE__ */ published(
+const SHEET = /* @__PURE__ */ quoted(
   "ISO 10816-4",
   "Annex A",
   "https://pdfcookie.com/documents/03-iso-10816-new-zmlyg3k45pl0",

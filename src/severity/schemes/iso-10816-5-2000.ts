@@ -1,13 +1,13 @@
 import { builtIn } from "./built-in";
-import { memory, published } from "./sources";
+import { memory, quoted } from "./sources";
 
 const PAGE = "https://www.scribd.com/document/394074221/ISO-10816-5-2000-21";
 const HOW =
   "read on a scanned page of ISO 10816-5:2000(E); the micro sign of the displacement column is lost in the scan";
 const A1 = /* @__PURE__ */ memory("ISO 10816-5:2000", "Table A.1");
-const A2 = /* @__PURE__ */ published("ISO 10816-5:2000", "Table A.2", PAGE, HOW);
-const A3 = /* @__PURE__ */ published("ISO 10816-5:2000", "Table A.3", PAGE, HOW);
-const A4 = /* @__PURE__ */ published("ISO 10816-5:2000", "Table A.4", PAGE, HOW);
+const A2 = /* @__PURE__ */ quoted("ISO 10816-5:2000", "Table A.2", PAGE, HOW);
+const A3 = /* @__PURE__ */ quoted("ISO 10816-5:2000", "Table A.3", PAGE, HOW);
+const A4 = /* @__PURE__ */ quoted("ISO 10816-5:2000", "Table A.4", PAGE, HOW);
 
 /** ISO 10816-5:2000, machine sets in hydraulic power generating and pumping plants. */
 // biome-ignore format: a row of a table is a line

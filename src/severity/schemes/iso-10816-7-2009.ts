@@ -1,14 +1,15 @@
 import { builtIn } from "./built-in";
-import { memory, published } from "./sources";
+import { flatTable } from "./flat-table";
+import { memory, reported } from "./sources";
 
 const PAGE = "https://www.scribd.com/document/612569992/Vibration-grades-to-ISO";
-const READ = /* @__PURE__ */ published(
+const READ = /* @__PURE__ */ reported(
   "ISO 10816-7:2009",
   "Table A.1",
   PAGE,
   'read in a one-page extract, "Vibration grades to ISO", which attributes it to ISO 10816-7; the column of each number follows the order of the bars',
 );
-const LOWER = /* @__PURE__ */ published(
+const LOWER = /* @__PURE__ */ reported(
   "ISO 10816-7:2009",
   "Table A.1",
   PAGE,
@@ -52,22 +53,16 @@ export const iso10816Part7Of2009 = /* @__PURE__ */ builtIn({
     "no difference between rigid and flexible supports; power is at the pump shaft",
     "the extract read prints <200 and >200 kW without saying which owns 200; <=200 is taken, whose limits are the lower",
   ],
-  classes: [
-    { when: { category: "I", power: { to: 200 } }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 2.5, "B/C": 4, "C/D": 6.5 }, source: READ, limitSources: { "C/D": LOWER }, ceilings: { alarm: 5, trip: 8.3, source: CEILING } },
-      slow,
-    ] },
-    { when: { category: "I", power: { above: 200 } }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 3.5, "B/C": 5, "C/D": 7.6 }, source: READ, ceilings: { alarm: 6.3, trip: 9.5, source: CEILING } },
-      slow,
-    ] },
-    { when: { category: "II", power: { to: 200 } }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 3.2, "B/C": 5.1, "C/D": 8.5 }, source: READ, ceilings: { alarm: 6.4, trip: 10.6, source: CEILING } },
-      slow,
-    ] },
-    { when: { category: "II", power: { above: 200 } }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 4.2, "B/C": 6.1, "C/D": 9.5 }, source: READ, ceilings: { alarm: 7.6, trip: 11.9, source: CEILING } },
-      slow,
-    ] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["category", "power"],
+    columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: READ, ceilings: CEILING }],
+    also: [slow],
+    rows: [
+      //                     A/B  B/C  C/D   alarm and trip at most
+      ["I",  { to: 200 },    2.5, 4,   6.5,  5,   8.3,  { limitSources: { "mm/s rms": { "C/D": LOWER } } }],
+      ["I",  { above: 200 }, 3.5, 5,   7.6,  6.3, 9.5],
+      ["II", { to: 200 },    3.2, 5.1, 8.5,  6.4, 10.6],
+      ["II", { above: 200 }, 4.2, 6.1, 9.5,  7.6, 11.9],
+    ],
+  }),
 });

@@ -1,7 +1,7 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { quoted } from "./sources";
 
-const TABLE = /* @__PURE__ */ published(
+const TABLE = /* @__PURE__ */ quoted(
   "ISO 2373:1974",
   "its table of limits",
   "https://scribd.com/doc/231073359/Vibration-Severity-1",

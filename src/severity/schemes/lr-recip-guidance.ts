@@ -1,7 +1,7 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { quoted } from "./sources";
 
-const GUIDANCE = /* @__PURE__ */ published(
+const GUIDANCE = /* @__PURE__ */ quoted(
   "Lloyd's Register, Ship Vibration and Noise Guidance Notes",
   "chapter 7, section 3.4",
   "https://imorules.com/GUID-BDE557AE-B336-4809-9CD5-4BA082687EE6.html",

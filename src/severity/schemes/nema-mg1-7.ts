@@ -1,14 +1,14 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { quoted } from "./sources";
 
 const PAGE = "https://scribd.com/document/477358469/VibrationAnalysis-0307-pdf";
-const TABLE = /* @__PURE__ */ published(
+const TABLE = /* @__PURE__ */ quoted(
   "NEMA MG 1 Part 7",
   "Table 7-1",
   PAGE,
   "read in D. Patterson, Vibration Analysis of Motors in the Service Center (EASA), Table 1; the mm/s beside it are rounded",
 );
-const FACTOR = /* @__PURE__ */ published(
+const FACTOR = /* @__PURE__ */ quoted(
   "NEMA MG 1 Part 7",
   "Table 7-1 times 0.8 for rigid mounting",
   PAGE,
