@@ -318,7 +318,7 @@ describe("as JSON", () => {
         ...{ in: 2, answered: 1, refused: 1, skipped: { blank: 0, remarks: 0, preamble: 0 } },
         ...{ separator: "comma", torn: false },
       },
-      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, fromMemory: 1 },
+      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, known: { memory: 1 } },
       assumed: ["sine", notJudged],
     });
     expect(code).toBe(2);

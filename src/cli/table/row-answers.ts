@@ -1,4 +1,4 @@
-import { provenances } from "../../core/index";
+import { type Provenance, provenances } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
 import type { Scheme } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
@@ -34,8 +34,8 @@ export interface Tally {
   readonly worst: ReadonlyMap<string, number>;
   /** How many rows have each headline. */
   readonly headlines: ReadonlyMap<string, number>;
-  /** How many rows rest on limits from memory. */
-  readonly fromMemory: number;
+  /** How many rows rest on limits that are known so at best; the worst known first. */
+  readonly known: ReadonlyMap<Provenance, number>;
   /** All that was assumed in any row, or set aside, with the number of rows; what most rows have first. */
   readonly assumed: readonly (readonly [text: string, rows: number])[];
 }
@@ -80,11 +80,12 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
   const worst = new Map<string, number>();
   const headlines = new Map<string, number>();
   const assumed = new Map<string, number>();
-  let fromMemory = 0;
+  const known = new Map<Provenance, number>();
   return {
     ...{ zones, worst, headlines },
-    get fromMemory() {
-      return fromMemory;
+    get known() {
+      const grades = Object.keys(provenances) as Provenance[];
+      return new Map(grades.flatMap((one) => (known.has(one) ? [[one, known.get(one) as number] as const] : [])));
     },
     get assumed() {
       return [...assumed].sort(([, a], [, b]) => b - a);
@@ -96,7 +97,7 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
         addTo(zones, tail.zone, tail.rows);
         addTo(worst, tail.worst, tail.rows);
         addTo(headlines, tail.headline, tail.rows);
-        if (judge?.verified === false) fromMemory += tail.rows;
+        addTo(known, judge?.provenance, tail.rows);
         tail.rows = 0;
       }
     },
