@@ -67,6 +67,8 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
     endian,
     scale,
     written,
+    unit,
+    rate,
   });
   const settings: AnalysisSettings = {
     rate,

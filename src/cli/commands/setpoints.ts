@@ -44,11 +44,11 @@ async function baselineFrom(given: GivenMachine): Promise<KnownBaseline> {
   const from = first === undefined ? 0 : parseNumeral(first, "the end of start-up in s");
   const { levels, times, told } = await csvLevels(await openFile(file), {
     file,
+    from: as,
     written: writtenAs(values),
     skipBad: values["skip-bad"] ? "given" : "not given",
     column: values.column,
     faults: "never",
-    even: false,
     timed,
     time: values.time,
     ...(written !== undefined && { times: written }),

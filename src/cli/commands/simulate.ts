@@ -31,6 +31,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     });
   }
   for (const one of [first, ...more]) new TripLogic(one);
+  const every = values.every === undefined ? undefined : parseNumeral(values.every, "a time between levels in s");
   const stream = values.file === undefined ? io.piped : await openFile(values.file);
   if (stream === undefined) {
     throw new VeladisError("missing-fact", {
@@ -42,15 +43,16 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const faults = values["sensor-fault"] !== undefined;
   const history = await csvLevels(stream, {
     file: name,
+    from,
     ...seriesSettings(given),
     column: values.column,
     faults: !faults ? "none" : values["sensor-fault"] === "alarm" ? "said or over range" : "said",
-    even: values.every !== undefined,
+    even: every === undefined ? undefined : { by: `--every ${values.every}`, seconds: every },
     timed: values.every === undefined,
     time: values.time,
   });
   const { levels, times } = history;
-  const dt = values.every === undefined ? times : parseNumeral(values.every, "a time between levels in s");
+  const dt = every ?? times;
   const written = {
     as: from,
     ...(values.at !== undefined && { at: frequency(values.at) }),

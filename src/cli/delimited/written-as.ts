@@ -10,6 +10,8 @@ export interface WrittenAs {
   /** The sign that remarks begin with, or `none`. */
   readonly remarks?: string;
   readonly quotes?: "none";
+  /** What headings and columns of units say does not count. */
+  readonly fileUnits?: "none";
   /** Whether numbers are written 7,1 and not 7.1; a comma never separates then. */
   readonly decimalComma: boolean;
 }
@@ -21,6 +23,7 @@ interface WrittenValues {
   readonly "header-line"?: string | undefined;
   readonly remarks?: string | undefined;
   readonly quotes?: "none" | undefined;
+  readonly "file-units"?: "none" | undefined;
   readonly "decimal-comma": boolean;
 }
 
@@ -46,7 +49,8 @@ function remarkSign(written: string): string {
  *   stand both for decimals and between cells
  */
 export function writtenAs(values: WrittenValues): WrittenAs {
-  const { separator, encoding, remarks, quotes, "header-line": line, "decimal-comma": decimalComma } = values;
+  const { separator, encoding, remarks, quotes, "header-line": line } = values;
+  const { "file-units": fileUnits, "decimal-comma": decimalComma } = values;
   if (decimalComma && separator === "comma") throw commaTwice("--separator comma");
   return {
     ...(separator !== undefined && { separator }),
@@ -54,6 +58,7 @@ export function writtenAs(values: WrittenValues): WrittenAs {
     ...(line !== undefined && { headerLine: headerLineOf(line) }),
     ...(remarks !== undefined && { remarks: remarkSign(remarks) }),
     ...(quotes !== undefined && { quotes }),
+    ...(fileUnits !== undefined && { fileUnits }),
     decimalComma,
   };
 }
@@ -64,6 +69,7 @@ const optionNames = {
   headerLine: "--header-line",
   remarks: "--remarks",
   quotes: "--quotes",
+  fileUnits: "--file-units",
 } as const satisfies Readonly<Record<Exclude<keyof WrittenAs, "decimalComma">, string>>;
 
 /** The options that were told. */

@@ -114,4 +114,11 @@ export const fileOptions = {
     values: ["none"],
     otherwise: "quotation marks stand about cells",
   },
+  "file-units": {
+    argument: "none",
+    help: "units that headings or a column of units say, and times beside evenly spaced rows, do not count",
+    example: "none",
+    values: ["none"],
+    otherwise: "what contradicts the options is refused",
+  },
 } as const satisfies OptionRows;

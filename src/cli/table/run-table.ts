@@ -26,7 +26,9 @@ function isParquet(file: string | undefined): file is string {
 
 /** Refuses what is told of delimited text where there is none. */
 function requireDelimited({ written }: TableSettings): void {
-  const told = toldOf(written);
+  // columns of Parquet have names, too, that may say a unit
+  const { fileUnits: _, ...text } = written;
+  const told = toldOf(text);
   if (told.length === 0) return;
   throw new VeladisError("unknown-option", {
     expected: "a file of delimited text, for the options that say how one and its numbers are written",
