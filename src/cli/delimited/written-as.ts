@@ -12,7 +12,7 @@ export interface WrittenAs {
   readonly quotes?: "none";
   /** What headings and columns of units say does not count. */
   readonly fileUnits?: "none";
-  /** Whether numbers are written 7,1 and not 7.1; a comma never separates then. */
+  /** Whether numbers are written 7,1 and not 7.1; a comma separates then only where that is told, too. */
   readonly decimalComma: boolean;
 }
 
@@ -45,13 +45,11 @@ function remarkSign(written: string): string {
 /**
  * How the options say that a file is written.
  *
- * @throws {@link VeladisError} for a line of the header that is none, a sign that is none, and a comma that would
- *   stand both for decimals and between cells
+ * @throws {@link VeladisError} for a line of the header that is none, and a sign that is none
  */
 export function writtenAs(values: WrittenValues): WrittenAs {
   const { separator, encoding, remarks, quotes, "header-line": line } = values;
   const { "file-units": fileUnits, "decimal-comma": decimalComma } = values;
-  if (decimalComma && separator === "comma") throw commaTwice("--separator comma");
   return {
     ...(separator !== undefined && { separator }),
     ...(encoding !== undefined && { encoding }),
@@ -77,12 +75,4 @@ export function toldOf(as: WrittenAs): string[] {
   const names = Object.keys(optionNames) as (keyof typeof optionNames)[];
   const told: string[] = names.filter((name) => as[name] !== undefined).map((name) => optionNames[name]);
   return as.decimalComma ? [...told, "--decimal-comma"] : told;
-}
-
-/** The error for a comma that would stand both for decimals and between cells. */
-export function commaTwice(told: string): VeladisError {
-  return new VeladisError("unknown-option", {
-    expected: "the comma for decimals, or between cells, not both",
-    received: `--decimal-comma and ${told}`,
-  });
 }

@@ -87,7 +87,9 @@ export const fileOptions = {
     values: ["comma", "semicolon", "tab", "pipe", "none"],
     otherwise: "found from the header and the first 1,000 rows",
   },
-  "decimal-comma": { help: "numbers are written 7,1 and not 7.1; a comma never separates" },
+  "decimal-comma": {
+    help: "numbers are written 7,1 and not 7.1; a comma separates only with --separator comma and such numbers in quotes",
+  },
   "header-line": {
     argument: "<n>",
     help: "the line of the header; those above it are passed over",

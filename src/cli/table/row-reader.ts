@@ -43,11 +43,12 @@ function shortNumber(cell: string): number {
 
 const tens = Array.from({ length: 16 }, (_, power) => 10 ** power);
 
-function numberIn(cell = ""): number {
-  const short = shortNumber(cell);
+function numberIn(cell: string, decimalComma: boolean): number {
+  const text = decimalComma ? pointed(cell) : cell;
+  const short = shortNumber(text);
   if (short >= 0) return short;
-  const value = plainNumeral.test(cell) ? Number(cell) : Number.NaN;
-  return Number.isFinite(value) ? value : numberCell(cell, "a reading", false);
+  const value = plainNumeral.test(text) ? Number(text) : Number.NaN;
+  return Number.isFinite(value) ? value : numberCell(cell, "a reading", decimalComma);
 }
 
 /** A text on one line: tabs and line ends part what is kept of a row. */
@@ -156,7 +157,7 @@ export function rowReader(header: Cells, settings: TableSettings): RowReader {
   const value = headedColumn(header, settings.column, settings.written);
   const { decimalComma } = settings.written;
   const requireUnit = unitCheck(header, value, settings);
-  const number = (cells: Cells): number => numberIn(decimalComma ? pointed(cells[value] as string) : cells[value]);
+  const number = (cells: Cells): number => numberIn(cells[value] as string, decimalComma);
   const from = textReader(header, settings.from, "from", settings.written);
   const detector = textReader(header, settings.detector, "detector", settings.written);
   const speed =
