@@ -10,7 +10,7 @@ import { accountOf, type DelimitedVisitor, readDelimited } from "../delimited/re
 import { rowUnits } from "../delimited/row-units";
 import { headedColumn } from "../input/headed-column";
 import type { Io } from "../input/io";
-import { openFile } from "../input/open-file";
+import { inputStream } from "../input/open-file";
 import { exitCodes } from "../print/exit-codes";
 import { explainedSteps } from "../print/explained";
 import { failureText } from "../print/failure";
@@ -127,7 +127,7 @@ function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, ti
 export async function convertColumn(io: Io, settings: ConvertSettings): Promise<number> {
   const { file, written, json, keepGoing } = settings;
   const asked = askedOf(settings);
-  const stream = file === undefined ? io.piped : await openFile(file);
+  const stream = await inputStream(io, file);
   if (stream === undefined) {
     throw new VeladisError("missing-fact", { expected: "a file, or piped CSV, beside --column", received: "nothing" });
   }

@@ -7,7 +7,7 @@ import { leftOutText } from "../input/bad-rows";
 import { columnsText } from "../input/column-read";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
-import { openFile } from "../input/open-file";
+import { inputStream, namedFile } from "../input/open-file";
 import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
 import { namedScheme } from "../options/named-scheme";
 import type { Given, Values } from "../options/option-row";
@@ -28,7 +28,7 @@ interface KnownBaseline {
   readonly read?: SeriesTold;
 }
 
-async function baselineFrom(given: GivenMachine): Promise<KnownBaseline> {
+async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline> {
   const { values } = given;
   const { file, times: written } = values;
   if (file === undefined) return { known: needed(given, "baseline") };
@@ -42,8 +42,15 @@ async function baselineFrom(given: GivenMachine): Promise<KnownBaseline> {
     });
   }
   const from = first === undefined ? 0 : parseNumeral(first, "the end of start-up in s");
-  const { levels, times, told } = await csvLevels(await openFile(file), {
-    file,
+  const stream = await inputStream(io, file);
+  if (stream === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: "readings that are piped in, for --file -",
+      received: "nothing",
+    });
+  }
+  const { levels, times, told } = await csvLevels(stream, {
+    file: namedFile(file) ?? "standard input",
     from: as,
     written: writtenAs(values),
     skipBad: values["skip-bad"] ? "given" : "not given",
@@ -84,7 +91,7 @@ function limitsOf(values: Said) {
 /** Proposes setpoints for a machine. */
 export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
   const { values } = given;
-  const { known, read } = await baselineFrom(given);
+  const { known, read } = await baselineFrom(given, io);
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);

@@ -71,7 +71,7 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
 /**
  * The samples of a file, or of standard input without one.
  *
- * @throws {@link VeladisError} `missing-fact` for a file that cannot be read or does not say how it is stored,
+ * @throws {@link VeladisError} `unreadable` for a file that cannot be read, `missing-fact` for one that does not say how it is stored,
  *   `length-mismatch` for a raw file that is no whole number of samples
  */
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
