@@ -263,7 +263,7 @@ describe("refused rows", () => {
     ]);
     expect(refused).toContain('5,negative,"expected an amplitude of zero or more, received -1",a,-1\n');
     expect(err).toMatch(
-      /^rows: 9 in = 2 answered \+ 7 refused [^\n]*\nwritten {3}.*out\.csv\n {10}.*out\.refused\.csv:\s+refused rows\n/,
+      /^rows: 10 in = 2 answered \+ 7 refused [^\n]*\nwritten {3}.*out\.csv\n {10}.*out\.refused\.csv: refused rows\n/,
     );
   });
 

@@ -7,6 +7,7 @@ import { leftOutText } from "../input/bad-rows";
 import { columnsText } from "../input/column-read";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
+import { type LongestGap, longestGap, longestGapText } from "../input/longest-gap";
 import { inputStream, namedFile } from "../input/open-file";
 import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
 import { namedScheme } from "../options/named-scheme";
@@ -26,6 +27,7 @@ type Said = Values<typeof setpointsPage.options>;
 interface KnownBaseline {
   readonly known: Baseline | string;
   readonly read?: SeriesTold;
+  readonly gap?: LongestGap;
 }
 
 async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline> {
@@ -61,7 +63,8 @@ async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline>
     ...(written !== undefined && { times: written }),
   });
   const known = baseline(levels, { as, ...(first !== undefined && { time: { readings: times, from } }) });
-  return { known, read: told };
+  const gap = timed ? longestGap(times) : undefined;
+  return { known, read: told, ...(gap !== undefined && { gap }) };
 }
 
 function deviceOf(values: Said): Device {
@@ -91,7 +94,7 @@ function limitsOf(values: Said) {
 /** Proposes setpoints for a machine. */
 export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
   const { values } = given;
-  const { known, read } = await baselineFrom(given, io);
+  const { known, read, gap } = await baselineFrom(given, io);
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);
@@ -119,11 +122,11 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     ([name, setpoint]) => (setpoint ? [[name, setpoint.stored] as const] : []),
   );
   const statistics = typeof known === "string" ? undefined : known;
-  const leftOut = read?.leftOut === undefined ? [] : [leftOutText(read.leftOut).trimEnd()];
-  if (read !== undefined) io.err(seriesText(read, values.json));
+  const told = [leftOutText(read?.leftOut), longestGapText(gap)].filter((text) => text !== "");
+  if (read !== undefined) io.err(seriesText(read, values.json) + (values.json ? "" : longestGapText(gap)));
   if (values.json) {
     await io.out(
-      `${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(read && { read: seriesData(read) }), ...(asked && { asked }), ...explainedSteps(values.explain, ...explained) })}\n`,
+      `${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(read && { read: { ...seriesData(read), ...(gap && { longestGap: gap }) } }), ...(asked && { asked }), ...explainedSteps(values.explain, ...explained) })}\n`,
     );
     return exitCodes.done;
   }
@@ -133,7 +136,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
         machine: values.name ?? values.machine ?? "Machine",
         ...(statistics && { baseline: statistics }),
         proposal,
-        remarks: [...(asked ? [asked.effect] : []), ...leftOut],
+        remarks: [...(asked ? [asked.effect] : []), ...told.map((text) => text.trimEnd())],
       }),
     );
     return exitCodes.done;

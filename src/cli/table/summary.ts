@@ -61,7 +61,8 @@ export function summaryText(settings: TableSettings, outcome: Outcome): string {
     .map(([zone, count]) => `${zone} ${grouped(count)}`);
   return [
     accountText(account, ends, false),
-    labelled("written", places),
+    // a path is not wrapped, so that it can be copied
+    ...places.map((place, i) => `${(i === 0 ? "written" : "").padEnd(10)}${place}\n`),
     labelled("removed", removed === undefined ? [] : [`${removed}, of an earlier run: no row was refused`]),
     labelled("checksums", summed === false ? [UNSUMMED] : []),
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
