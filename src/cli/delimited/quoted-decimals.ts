@@ -19,6 +19,6 @@ export function requireQuotedDecimals(rows: readonly string[], quotes: boolean):
   throw new VeladisError("unknown-option", {
     expected:
       'the comma for decimals, or between cells; both only where such numbers stand in quotes, as in ID fan 1,"4,1"',
-    received: `both, and ${quotes ? `no such number in the first ${rows.length} rows` : "--quotes none"}`,
+    received: `both, and ${quotes ? "no such number in the first rows" : "--quotes none"}`,
   });
 }
