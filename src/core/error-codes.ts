@@ -28,6 +28,8 @@ export const errorCodes = /* @__PURE__ */ frozen({
   "wrong-frequency": "readings at different frequencies do not go together",
   "not-a-sine": "a crest factor where it cannot be applied",
   "length-mismatch": "two arrays that go together differ in length",
+  unreadable: "a file or a stream cannot be read",
+  unwritable: "a file or a stream cannot be written",
   "sensor-fault": "the signal is one a healthy sensor or loop does not give",
 } as const);
 

@@ -6,6 +6,7 @@ import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type W
 import { unitSymbol } from "../../units/index";
 import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
+import { namedFile } from "../input/open-file";
 import { type SampleFile, sampleFile } from "../input/sample-file";
 import type { Given } from "../options/option-row";
 import { bandOption, digitsOf, needed } from "../options/option-values";
@@ -61,12 +62,14 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
   const { column, format: stored, endian, scale } = values;
   const written = writtenAs(values);
   const file = await sampleFile(io, {
-    file: texts[0],
+    file: namedFile(texts[0]),
     column,
     format: stored,
     endian,
     scale,
     written,
+    unit,
+    rate,
   });
   const settings: AnalysisSettings = {
     rate,

@@ -87,7 +87,9 @@ export const fileOptions = {
     values: ["comma", "semicolon", "tab", "pipe", "none"],
     otherwise: "found from the header and the first 1,000 rows",
   },
-  "decimal-comma": { help: "numbers are written 7,1 and not 7.1; a comma never separates" },
+  "decimal-comma": {
+    help: "numbers are written 7,1 and not 7.1; a comma separates only with --separator comma and such numbers in quotes",
+  },
   "header-line": {
     argument: "<n>",
     help: "the line of the header; those above it are passed over",
@@ -113,5 +115,12 @@ export const fileOptions = {
     example: "none",
     values: ["none"],
     otherwise: "quotation marks stand about cells",
+  },
+  "file-units": {
+    argument: "none",
+    help: "units that headings or a column of units say, and times beside evenly spaced rows, do not count",
+    example: "none",
+    values: ["none"],
+    otherwise: "what contradicts the options is refused",
   },
 } as const satisfies OptionRows;

@@ -63,14 +63,17 @@ export function summaryText(settings: TableSettings, outcome: Outcome): string {
     const all = { rows, written, refused, ...files, ...judged, ...limits };
     return `${jsonText({ summary: all })}\n`;
   }
-  const to = settings.out === undefined ? "" : ` to ${visibleText(settings.out)}`;
-  const refusedTo = refused > 0 && refusedPath !== undefined ? ` to ${visibleText(refusedPath)}` : "";
+  const places = [
+    ...(settings.out === undefined ? [] : [visibleText(settings.out)]),
+    ...(refused > 0 && refusedPath !== undefined ? [`${visibleText(refusedPath)}: refused rows`] : []),
+  ];
   const inZones = [...headlines]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([zone, count]) => `${zone} ${grouped(count)}`);
   return [
-    `${grouped(rows)} ${rows === 1 ? "row" : "rows"}: ${grouped(written)} written${to}, ${grouped(refused)} refused${refusedTo}\n`,
     accountText(account, ends, false),
+    // a path is not wrapped, so that it can be copied
+    ...places.map((place, i) => `${(i === 0 ? "written" : "").padEnd(10)}${place}\n`),
     labelled("removed", removed === undefined ? [] : [`${removed}, of an earlier run: no row was refused`]),
     labelled("checksums", summed === false ? [UNSUMMED] : []),
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
