@@ -69,6 +69,7 @@ const twice = file("twice.csv", "value,value\n4.1,5\n");
 const headless = file("headless.csv", "4.1,5\n4.2,5\n");
 const open = file("open.csv", `value\n"${"x".repeat(2 << 20)}\n`);
 const quoted = file("quoted.csv", 'value\n4 "mm"\n');
+const bare = file("bare.csv", 'place,value,remark\nID fan 1,"4,1",ok\nID fan 2,4,1\n');
 const parquet = file("broken.parquet", "PAR1 and nothing else");
 const stored = file("stored.csv", Buffer.from("PAR1\x15\x00\x15\x10\x15", "latin1"));
 const columns = file("columns.csv", "value,tag\n");
@@ -168,7 +169,7 @@ const cases: readonly Case[] = [
   [`${table}|--to|in/s pk|--crest-factor|many`], [`${table}|--to|in/s pk|--from|mm/s rms|--out|${readings}`], [`${table}|--to|in/s pk|--from|mm/s rms`], [`${table}|--to|in/s pk|--from|mm/s rms|--from-column|unit`], [`${table}|--to|in/s pk|--detector|rms`],
   [`${table}|--from|mm/s rms|--to|mm/s rms,mm/s rms`], [`${table}|--from|mm/s rms|--to|um pp|--at|2x`], [`${table}|--from|mm/s rms|--to|um pp|--at|1x|--speed-column|speed`], [`${table}|--from|mm/s rms|--to|um pp|--at|0x|--speed-column|speed|--speed-unit|r/min`],
   [`${table}|--from|mm/s rms|--machine-column|machine|--speed-column|speed|--speed-unit|r/min`], [`${table}|--from|mm/s rms|--machine-column|spede|--scheme|iso-2372-1974`], [`${table}|--from|mm/s rms|--speed-column|speed|--machine| `],
-  [`table ${comma}|--column|value|--decimal-comma|--from|mm/s rms|--to|in/s pk`], [`table ${twice}|--column|value|--from|mm/s rms|--to|in/s pk|--json`], [`table ${headless}|--column|1|--from|mm/s rms|--to|in/s pk`], [`table ${open}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${quoted}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${header}|--column|value|--from|mm/s rms|--to|in/s pk`],
+  [`table ${comma}|--column|value|--decimal-comma|--from|mm/s rms|--to|in/s pk`], [`table ${twice}|--column|value|--from|mm/s rms|--to|in/s pk|--json`], [`table ${headless}|--column|1|--from|mm/s rms|--to|in/s pk`], [`table ${open}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${quoted}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${bare}|--column|value|--from|mm/s rms|--to|in/s pk|--decimal-comma|--separator|comma`], [`table ${header}|--column|value|--from|mm/s rms|--to|in/s pk`],
   [`table ${parquet}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${join(folder, "absent.parquet")}|--column|value|--from|mm/s rms|--to|in/s pk`], ["table --column|value|--from|mm/s rms|--to|in/s pk", "value\nmany\n"],
   [`table ${unclosed}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${blank}|--column|value|--from|mm/s rms|--machine-column|machine`], [`${table}|--from|mm/s rms|--to|um pp|--at|${"9".repeat(400)}x|--speed-column|speed`],
   [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "new.csv")}|--refused|${join(folder, "new.csv")}`],

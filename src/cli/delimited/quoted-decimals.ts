@@ -9,6 +9,15 @@ export function hasQuotedDecimal(row: string): boolean {
 }
 
 /**
+ * Whether a row of such a file may have a number without its quotes: two cells of digits stand side by side, and no number
+ * with a comma stands in quotes.
+ */
+export function hasBareDecimal(row: string): boolean {
+  const bare = row.replaceAll(/"(?:[^"]|"")*"/g, '"');
+  return !hasQuotedDecimal(row) && /(?:^|,)\s*[-+]?\d*,\d+(?:[eE][-+]?\d+)?\s*(?:,|$)/.test(bare);
+}
+
+/**
  * Refuses a comma that stands both for decimals and between cells where no row shows how the two are told apart.
  *
  * @param rows - the first rows below the header

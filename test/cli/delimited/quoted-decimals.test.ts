@@ -57,13 +57,22 @@ describe("decimal commas in a file whose cells commas part", () => {
   });
 
   it("simulate, setpoints and convert likewise", async () => {
-    const csv = 'time,level\n0,3\n"1,5","9,5"\n"2,5",9\n';
+    const csv = 'time,level\n"0","3"\n"1,5","9,5"\n"2,5",9\n';
     const simulate =
       "simulate|--threshold|9 mm/s rms|--hysteresis|8 %|--delay|0|--latching|--timer-resets|threshold|--json";
     const more = ["--from", "mm/s rms", "--decimal-comma", "--separator", "comma"];
     const { out } = await veladis([...simulate.split("|"), ...more], csv);
     expect(JSON.parse(out).events[0]).toMatchObject({ event: "trip", time: 1.5, level: 9.5 });
     expect((await veladis(["--column", "level", "--to", "mm/s pk", ...more], csv)).code).toBe(0);
+  });
+
+  it("a row of as many cells that may have a number without its quotes is refused", async () => {
+    const told = await refusal(both, 'Place,Value,Remark\nID fan 1,"4,1",ok\nID fan 2,4,1\n');
+    expect(told).toContain('expected: a number in quotes, as in "4,1" or "4"');
+    expect(told).toContain("1 answered + 1 refused");
+    // another number of the row in quotes says that such numbers are
+    const { code, out } = await veladis(both, 'Place,Value,Points,Remark\nID fan 1,"4,1",3,2\n');
+    expect([code, out]).toEqual([0, 'Place,Value,Points,Remark,mm/s pk,assumed\nID fan 1,"4,1",3,2,"5,80",sine\n']);
   });
 });
 
