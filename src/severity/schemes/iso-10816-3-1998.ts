@@ -6,16 +6,17 @@ const ABB = /* @__PURE__ */ quoted(
   "ISO 10816-3:1998",
   "Table A.1",
   "https://manualshive.com/ru/manual/abb/ama-series/ama-series_manual_3508-83.html",
-  "read in ABB, Manual for Induction Motors and Generators, 3BFP 000 050 R0101 REV E, p. 68, Table 7-3, which quotes ISO 10816 without edition",
+  "read in ABB, Manual for Induction Motors and Generators, 3BFP 000 050 R0101 REV E, p. 68, Table 7-3, which quotes ISO 10816 without edition; counted for 1998, since this revision is believed older than the edition of 2009 (from memory)",
 );
 const REITZ = /* @__PURE__ */ quoted(
   "ISO 10816-3:1998",
   "Table A.2",
   "https://manualshive.com/ru/manual/reitz/design-kxe/1435396?page=64",
-  "read in Reitz, Operating Manual Fan KXE 04, p. 64, Table 8-5, which quotes DIN ISO 10816-3 without edition",
+  "read in Reitz, Operating Manual Fan KXE 04, p. 64, Table 8-5, which quotes DIN ISO 10816-3 without edition; counted for one edition alone, 1998, since pages that name that of 2009 are known",
 );
-const A1 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.1");
-const A2 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.2");
+const SAME = "not checked against a printed copy; the same limits were read for the edition of 2009 only";
+const A1 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.1", SAME);
+const A2 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.2", SAME);
 const A3 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.3");
 const A4 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.4");
 const OTHERS = ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"] as const;
@@ -41,7 +42,7 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
   edition: "1998",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 3: Industrial machines with nominal power above 15 kW and nominal speeds between 120 r/min and 15 000 r/min when measured in situ",
   status: "withdrawn",
-  statusNote: "replaced by the edition of 2009 (from memory); IS 14817-3:2004 is identical",
+  statusNote: "withdrawn 28 January 2009 (read in the iTeh catalogue record); IS 14817-3:2004 is identical",
   replacedBy: "ISO 10816-3:2009",
   scope: "industrial machines in four groups: 1 large, 2 medium, 3 pumps with separate driver, 4 pumps with integrated driver",
   machines: ["pump", "fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
@@ -55,7 +56,12 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
   band: [10, 1000],
   meanings: { group: "pumps: 3 with separate driver, 4 with integrated driver; other machines: 1 large, 2 medium" },
   slowBand: { below: 600, band: [2, 1000] },
-  notes: ["displacement limits are RMS, not peak-to-peak", "measuring bands from memory"],
+  notes: [
+    "displacement limits are RMS, not peak-to-peak",
+    "measuring bands from memory",
+    "a support is rigid in a direction where the lowest natural frequency of machine and support lies at least 25 % above the main excitation frequency, flexible otherwise (read in ABB, Manual for High Voltage Process Performance Motors, 3BFP 000 063 R0101 REV D, p. 54)",
+    "a maker of twin-shaft blowers and screw compressors (Aerzen, TN01151 B, 2006) holds ISO 10816 inadmissible for them; VDI 3836 is made for them",
+  ],
   classes: /* @__PURE__ */ flatTable({
     machine: ["group", "support"],
     means: { group: GROUPS },
