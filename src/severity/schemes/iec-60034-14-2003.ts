@@ -6,7 +6,7 @@ const TABLE = /* @__PURE__ */ quoted(
   "IEC 60034-14:2003",
   "Table 1",
   "https://support.industry.siemens.com/cs/document/38716895/vibration-severities-and-influenceable-variables?lc=en-WW&pn=1RA45064FM00",
-  "read in Siemens Industry Online Support, entry 38716895 of 2 October 2009, an excerpt from DIN EN 60034-14, by its date of this edition; the same in VASCAT, ID Motors Operation and Maintenance Manual CTT52 ed. 03, p. 17, Table 8",
+  "read in Siemens Industry Online Support, entry 38716895 of 2 October 2009, an excerpt from DIN EN 60034-14, of this edition by its date; the same in VASCAT, ID Motors Operation and Maintenance Manual CTT52 ed. 03, p. 17, Table 8",
 );
 
 /** IEC 60034-14:2003, factory acceptance of rotating electrical machines. */

@@ -5,7 +5,7 @@ import { memory, reported } from "./sources";
 const TABLE = /* @__PURE__ */ memory(
   "ISO 10816-1:1995",
   "Table B.1 (informative)",
-  "not checked against a printed copy; ladder and classes were read in a motor maker's sheet, whose cell borders were not legible; the same limits are known as those of ISO 2372:1974",
+  "not checked against a printed copy; ladder and classes were read in a motor maker's sheet, whose cell borders were not legible; the same limits were decoded for ISO 2372:1974",
 );
 const BLOG = /* @__PURE__ */ reported(
   "ISO 10816-1:1995",
@@ -32,7 +32,7 @@ export const iso10816Part1AnnexB = /* @__PURE__ */ builtIn({
   edition: "1995, Annex B",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 1: General guidelines",
   status: "withdrawn",
-  statusNote: "withdrawn 9 November 2016 (read in the iTeh catalogue record); it replaced ISO 2372:1974 and ISO 3945:1985 (read in its foreword)",
+  statusNote: "on 9 November 2016 (read in the iTeh catalogue record); it replaced ISO 2372:1974 and ISO 3945:1985 (read in its foreword)",
   replacedBy: "ISO 20816-1:2016, which no longer has the four classes",
   scope: "typical zone boundaries for small classes of machine, for use until a part for the machine exists",
   machines: ["pump", "fan", "motor", "generator", "compressor", "gear drive", "steam turbine", "gas turbine"],
@@ -40,10 +40,10 @@ export const iso10816Part1AnnexB = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings, the largest of the measured directions",
   band: [10, 1000],
-  notes: [
-    "the lower end of the band is to be chosen so that slow-speed components are included",
-    "rigid: natural frequency above the excitation frequency, flexible: below; where it cannot be told, the rigid limits (read in Lloyd's Register, Ship Vibration and Noise Guidance Notes, chapter 7, 2.5 and 2.6)",
-  ],
+  meanings: {
+    support: "rigid: natural frequency above the excitation frequency, flexible: below; where it cannot be told, rigid (Lloyd's Register, Ship Vibration and Noise Guidance Notes, chapter 7, 2.6)",
+  },
+  notes: ["the lower end of the band is to be chosen so that slow-speed components are included"],
   classes: /* @__PURE__ */ flatTable({
     machine: ["class"],
     means: { class: CLASSES },

@@ -6,13 +6,13 @@ const ABB = /* @__PURE__ */ quoted(
   "ISO 10816-3:1998",
   "Table A.1",
   "https://manualshive.com/ru/manual/abb/ama-series/ama-series_manual_3508-83.html",
-  "read in ABB, Manual for Induction Motors and Generators, 3BFP 000 050 R0101 REV E, p. 68, Table 7-3, which quotes ISO 10816 without edition; counted for 1998, since this revision is believed older than the edition of 2009 (from memory)",
+  "read in ABB, Manual for Induction Motors and Generators, 3BFP 000 050 R0101 REV E, p. 68, Table 7-3, which quotes ISO 10816 without edition; counted for 1998 alone, since this revision is believed older than the edition of 2009 (from memory); the same B/C and C/D in the fan maker's manual",
 );
 const REITZ = /* @__PURE__ */ quoted(
   "ISO 10816-3:1998",
   "Table A.2",
   "https://manualshive.com/ru/manual/reitz/design-kxe/1435396?page=64",
-  "read in Reitz, Operating Manual Fan KXE 04, p. 64, Table 8-5, which quotes DIN ISO 10816-3 without edition; counted for one edition alone, 1998, since pages that name that of 2009 are known",
+  "read in Reitz, Operating Manual Fan KXE 04, p. 64, Table 8-5, which quotes DIN ISO 10816-3 without edition; counted for 1998 alone, since the edition of 2009 has a source that names it",
 );
 const SAME = "not checked against a printed copy; the same limits were read for the edition of 2009 only";
 const A1 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.1", SAME);
@@ -42,9 +42,9 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
   edition: "1998",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 3: Industrial machines with nominal power above 15 kW and nominal speeds between 120 r/min and 15 000 r/min when measured in situ",
   status: "withdrawn",
-  statusNote: "withdrawn 28 January 2009 (read in the iTeh catalogue record); IS 14817-3:2004 is identical",
+  statusNote: "on 28 January 2009 (read in the iTeh catalogue record); IS 14817-3:2004 is identical; that the makers of twin-shaft blowers do not admit it was read in Aerzen, TN01151 B, 2006",
   replacedBy: "ISO 10816-3:2009",
-  scope: "industrial machines in four groups: 1 large, 2 medium, 3 pumps with separate driver, 4 pumps with integrated driver",
+  scope: "industrial machines in four groups: 1 large, 2 medium, 3 pumps with separate driver, 4 pumps with integrated driver; not agreed for screw compressors and twin-shaft blowers (see VDI 3836)",
   machines: ["pump", "fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15, to: 50000 }, speed: { from: 120, to: 15000 } },
   exclusions: [
@@ -56,12 +56,7 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
   band: [10, 1000],
   meanings: { group: "pumps: 3 with separate driver, 4 with integrated driver; other machines: 1 large, 2 medium" },
   slowBand: { below: 600, band: [2, 1000] },
-  notes: [
-    "displacement limits are RMS, not peak-to-peak",
-    "measuring bands from memory",
-    "a support is rigid in a direction where the lowest natural frequency of machine and support lies at least 25 % above the main excitation frequency, flexible otherwise (read in ABB, Manual for High Voltage Process Performance Motors, 3BFP 000 063 R0101 REV D, p. 54)",
-    "a maker of twin-shaft blowers and screw compressors (Aerzen, TN01151 B, 2006) holds ISO 10816 inadmissible for them; VDI 3836 is made for them",
-  ],
+  notes: ["displacement limits are RMS, not peak-to-peak", "measuring bands from memory"],
   classes: /* @__PURE__ */ flatTable({
     machine: ["group", "support"],
     means: { group: GROUPS },

@@ -35,9 +35,9 @@ export const iso10816Part3Of2009 = /* @__PURE__ */ builtIn({
   edition: "2009",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 3: Industrial machines with nominal power above 15 kW and nominal speeds between 120 r/min and 15 000 r/min when measured in situ",
   status: "withdrawn",
-  statusNote: "withdrawn 2022 (from memory)",
+  statusNote: "in 2022 (from memory); that the makers of twin-shaft blowers do not admit it was read in Aerzen, TN01151 B, 2006",
   replacedBy: "ISO 20816-3:2022",
-  scope: "industrial machines of groups 1 and 2; rotodynamic pumps are in ISO 10816-7",
+  scope: "industrial machines of groups 1 and 2; rotodynamic pumps are in ISO 10816-7; not agreed for screw compressors and twin-shaft blowers (see VDI 3836)",
   machines: ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15, to: 50000 }, speed: { from: 120, to: 15000 } },
   exclusions: [
@@ -49,12 +49,7 @@ export const iso10816Part3Of2009 = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings or pedestals",
   band: [10, 1000],
   slowBand: { below: 600, band: [2, 1000] },
-  notes: [
-    "displacement limits are RMS, not peak-to-peak",
-    "measuring bands from memory",
-    "a support is rigid in a direction where the lowest natural frequency of machine and support lies at least 25 % above the main excitation frequency, flexible otherwise (read in ABB, Manual for High Voltage Process Performance Motors, 3BFP 000 063 R0101 REV D, p. 54)",
-    "a maker of twin-shaft blowers and screw compressors (Aerzen, TN01151 B, 2006) holds ISO 10816 inadmissible for them; VDI 3836 is made for them",
-  ],
+  notes: ["displacement limits are RMS, not peak-to-peak", "measuring bands from memory"],
   classes: /* @__PURE__ */ flatTable({
     machine: ["group", "support"],
     means: { group: GROUPS },

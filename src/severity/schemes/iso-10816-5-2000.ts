@@ -5,7 +5,7 @@ import { printed } from "./sources";
 
 const PAGE = "https://www.scribd.com/document/394074221/ISO-10816-5-2000-21";
 const HOW =
-  "read on a scanned page of ISO 10816-5:2000(E) with Tables A.2 to A.4; the micro sign of the displacement column is lost in its text";
+  "read on a scanned page of ISO 10816-5:2000(E) with Tables A.2 to A.4; the micro sign of its displacements is lost in the scan, and the course handbook has micrometres peak-to-peak";
 const A1 = /* @__PURE__ */ courseHandbook(
   "ISO 10816-5:2000",
   "Table A.1",
@@ -26,9 +26,9 @@ export const iso10816Part5Of2000 = /* @__PURE__ */ builtIn({
   edition: "2000",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 5: Machine sets in hydraulic power generating and pumping plants",
   status: "withdrawn",
-  statusNote: "replaced by a different, statistical scheme (from memory)",
+  statusNote: "from memory, by a different, statistical scheme; scope read in the catalogue abstract of Document Center",
   replacedBy: "ISO 20816-5:2018",
-  scope: "hydro sets of 1 MW and more at 60 to 1800 r/min with shell or shoe type sleeve bearings, also pumps with electrical machines as motors (read in the catalogue abstract); four groups by orientation and bracing of the bearings",
+  scope: "hydro sets of 1 MW and more at 60 to 1800 r/min with shell or shoe type sleeve bearings, also pumps with electrical machines as motors; four groups by orientation and bracing of the bearings",
   machines: ["hydro set"],
   within: { power: { from: 1000 }, speed: { from: 60, to: 1800 } },
   place: "housing",

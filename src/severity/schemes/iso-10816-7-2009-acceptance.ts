@@ -23,7 +23,7 @@ export const iso10816Part7Acceptance = /* @__PURE__ */ builtIn({
   edition: "2009",
   title: "Rotodynamic pumps for industrial applications: acceptance tests",
   status: "current",
-  statusNote: "believed current (from memory, not checked); title page read",
+  statusNote: "from memory, not checked; title page read",
   scope: "new rotodynamic pumps above 1 kW, in the preferred (POR) or the allowable (AOR) operating region",
   machines: ["pump"],
   within: { power: { above: 1 }, condition: "new" },

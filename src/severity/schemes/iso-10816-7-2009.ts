@@ -13,7 +13,7 @@ const LOWER = /* @__PURE__ */ reported(
   "ISO 10816-7:2009",
   "Table A.1",
   PAGE,
-  "sources conflict: the extract prints 6,5; a course handbook that names the edition of 2009, Engenharia de Confiabilidade, section 4.7, prints 6.6, and so does the arithmetic of the row's own ceiling: 1.25 x 6.6 = 8.3, 1.25 x 6.5 = 8.1; the lower is shipped, check against the standard",
+  "sources conflict: the extract prints 6,5; a course handbook that names the edition of 2009, Engenharia de Confiabilidade, section 4.7, prints 6.6 (https://github.com/matheus1456/curso-analise-vibracao); the ceiling of the row, from memory, is 1.25 x 6.6 = 8.3, and 1.25 x 6.5 = 8.1; the lower is shipped, check against the standard",
 );
 const CEILING = /* @__PURE__ */ memory(
   "ISO 10816-7:2009",
@@ -40,7 +40,7 @@ export const iso10816Part7Of2009 = /* @__PURE__ */ builtIn({
   edition: "2009",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 7: Rotodynamic pumps for industrial applications, including measurements on rotating shafts",
   status: "current",
-  statusNote: "believed current (from memory, not checked; a revision as ISO 20816-7 is expected); title page read",
+  statusNote: "from memory, not checked; a revision as ISO 20816-7 is expected; title page read",
   scope: "rotodynamic pumps above 1 kW; category I: high need of reliability, availability or safety; category II: general or less critical",
   machines: ["pump"],
   within: { power: { above: 1 } },
@@ -51,7 +51,7 @@ export const iso10816Part7Of2009 = /* @__PURE__ */ builtIn({
   slowBand: { below: 600, band: [2, 1000] },
   notes: [
     "no difference between rigid and flexible supports; power is at the pump shaft",
-    "200 kW belongs to the lower row: so in the course handbook; the extract prints <200 and >200 kW",
+    "200 kW belongs to the lower row, as the course handbook prints; the extract prints <200 and >200 kW",
   ],
   classes: /* @__PURE__ */ flatTable({
     machine: ["category", "power"],

@@ -17,7 +17,7 @@ export const iso20816Part1Ranges = /* @__PURE__ */ builtIn({
   edition: "2016",
   title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 1: General guidelines",
   status: "current",
-  statusNote: "current (from memory), replacing ISO 10816-1:1995 and ISO 7919-1:1996; title page read",
+  statusNote: "from memory, in place of ISO 10816-1:1995 and ISO 7919-1:1996; title page read",
   scope: "ranges of typical boundaries over all machines, small ones at the low end, large ones on flexible supports at the high end",
   place: "housing",
   measuredOn: "non-rotating parts",

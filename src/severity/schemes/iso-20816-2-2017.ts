@@ -19,7 +19,7 @@ export const iso20816Part2Of2017 = /* @__PURE__ */ builtIn({
   edition: "2017",
   title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 2: Land-based gas turbines, steam turbines and generators in excess of 40 MW, with fluid-film bearings and rated speeds of 1 500, 1 800, 3 000 and 3 600 r/min",
   status: "current",
-  statusNote: "current (from memory); title page read",
+  statusNote: "from memory; title page read",
   scope: "land-based gas turbines, steam turbines and generators above 40 MW with fluid-film bearings, radial at rated speed in steady state (axial on thrust bearings)",
   machines: ["steam turbine", "generator", "gas turbine"],
   within: { power: { above: 40000 } },

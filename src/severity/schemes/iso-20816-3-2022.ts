@@ -25,8 +25,8 @@ export const iso20816Part3Of2022 = /* @__PURE__ */ builtIn({
   edition: "2022",
   title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 3: Industrial machinery with a power rating above 15 kW and operating speeds between 120 r/min and 30 000 r/min",
   status: "current",
-  statusNote: "current and replacing ISO 10816-3:2009 and ISO 7919-3:2009 (from memory); title page read",
-  scope: "industrial machinery of groups 1 and 2, on the housing; rotodynamic pumps are in ISO 10816-7",
+  statusNote: "from memory, in place of ISO 10816-3:2009 and ISO 7919-3:2009; title page read; that the makers of twin-shaft blowers do not admit it was read in Aerzen, TN01151 B, 2006",
+  scope: "industrial machinery of groups 1 and 2, on the housing; rotodynamic pumps are in ISO 10816-7; not agreed for screw compressors and twin-shaft blowers (see VDI 3836)",
   machines: ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15 }, speed: { from: 120, to: 30000 } },
   exclusions: [
@@ -39,12 +39,7 @@ export const iso20816Part3Of2022 = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings or pedestals",
   band: [10, 1000],
   slowBand: { below: 600, band: [2, 1000] },
-  notes: [
-    "displacement limits are RMS, not peak-to-peak",
-    "measuring bands from memory",
-    "a support is rigid in a direction where the lowest natural frequency of machine and support lies at least 25 % above the main excitation frequency, flexible otherwise (read in ABB, Manual for High Voltage Process Performance Motors, 3BFP 000 063 R0101 REV D, p. 54)",
-    "a maker of twin-shaft blowers and screw compressors (Aerzen, TN01151 B, 2006) holds ISO 10816 inadmissible for them; VDI 3836 is made for them",
-  ],
+  notes: ["displacement limits are RMS, not peak-to-peak", "measuring bands from memory"],
   classes: /* @__PURE__ */ flatTable({
     machine: ["group", "support"],
     means: { group: GROUPS },

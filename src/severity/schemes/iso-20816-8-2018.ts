@@ -6,7 +6,7 @@ const BOOK = /* @__PURE__ */ quoted(
   "ISO 20816-8:2018",
   "table of guide values, horizontal compressors",
   "https://digilib.universitaspertamina.ac.id/ebook/Compression%20Machinery%20for%20Oil%20and%20Gas/files/basic-html/page193.html",
-  "read in Compression Machinery for Oil and Gas, p. 182, acceptable and marginal velocity; the page does not name the standard, and all twelve numbers are those known of it",
+  "read in Compression Machinery for Oil and Gas, p. 182, acceptable and marginal velocity; the page does not name the standard; its twelve numbers are those remembered of it",
 );
 const GUIDE = /* @__PURE__ */ memory(
   "ISO 20816-8:2018",
@@ -23,8 +23,8 @@ export const iso20816Part8Of2018 = /* @__PURE__ */ builtIn({
   edition: "2018",
   title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 8: Reciprocating compressor systems",
   status: "current",
-  statusNote: "current (read in the record of shop.standards.ie), replacing ISO 10816-8:2014",
-  scope: "horizontal reciprocating compressors on rigid foundations, 120 to 1800 r/min, their drivers not included (read in that record); parts judged separately, aimed at fatigue",
+  statusNote: "status and scope read in the catalogue record of shop.standards.ie; it replaced ISO 10816-8:2014",
+  scope: "horizontal reciprocating compressors on rigid foundations, 120 to 1800 r/min, their drivers not included; parts judged separately, aimed at fatigue",
   machines: ["reciprocating compressor"],
   within: { speed: { from: 120, to: 1800 }, support: "rigid" },
   place: "housing",

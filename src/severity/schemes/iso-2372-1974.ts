@@ -6,7 +6,7 @@ const TABLE = /* @__PURE__ */ reported(
   "ISO 2372:1974",
   "Table 2",
   "http://vibratechnica.com/vibrationseverity.html",
-  'decoded from the order of the cells of a page, "Vibration Severity Standard", Table 1, which says it is based on ISO 2372 and prints no limits by class; a private blog prints those of class III outright, and they agree',
+  'decoded from the order of the cells of a page, "Vibration Severity Standard", Table 1, which says it is based on ISO 2372 and prints no limits by class; it starts classes III and IV at 75 kW; a private blog prints those of class III outright, and they agree',
 );
 
 /** What each class of machine is. */
@@ -27,7 +27,7 @@ export const iso2372Of1974 = /* @__PURE__ */ builtIn({
   edition: "1974",
   title: "Mechanical vibration of machines with operating speeds from 10 to 200 rev/s - Basis for specifying evaluation standards",
   status: "withdrawn",
-  statusNote: "withdrawn 13 December 1995 (read in the iTeh catalogue record and the foreword of ISO 10816-1:1995)",
+  statusNote: "on 13 December 1995 (read in the iTeh catalogue record and the foreword of ISO 10816-1:1995)",
   replacedBy: "ISO 10816-1:1995",
   scope: "four example classes of machine, 600 to 12 000 r/min, judged by broad-band RMS velocity on bearings or mounting points",
   machines: ["pump", "fan", "motor", "generator", "compressor", "gear drive", "steam turbine", "gas turbine"],
@@ -35,11 +35,10 @@ export const iso2372Of1974 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearings or mounting points, the largest of the measured directions",
   band: [10, 1000],
-  notes: [
-    "VDI 2056:1964 groups K, M, G, T and BS 4675-1:1976 carry the same boundaries",
-    "two pages start classes III and IV at 75 kW; Lloyd's Register gives them no power and lets class II reach 300 kW on special foundations",
-    "rigid: natural frequency above the excitation frequency, flexible: below; where it cannot be told, the rigid limits (read in Lloyd's Register, Ship Vibration and Noise Guidance Notes, chapter 7, 2.5 and 2.6)",
-  ],
+  meanings: {
+    support: "rigid: natural frequency above the excitation frequency, flexible: below; where it cannot be told, rigid (Lloyd's Register, Ship Vibration and Noise Guidance Notes, chapter 7, 2.6)",
+  },
+  notes: ["VDI 2056:1964 groups K, M, G, T and BS 4675-1:1976 carry the same boundaries"],
   classes: /* @__PURE__ */ flatTable({
     machine: ["class"],
     means: { class: CLASSES },

@@ -18,7 +18,7 @@ export const iso2373Of1974 = /* @__PURE__ */ builtIn({
   edition: "1974",
   title: "Mechanical vibration of certain rotating electrical machinery with shaft heights between 80 and 400 mm",
   status: "withdrawn",
-  statusNote: "withdrawn (from memory); second edition 1987",
+  statusNote: "from memory; second edition 1987",
   replacedBy: "IEC 60034-14",
   scope: "factory test of motors, freely suspended; grades normal (N), reduced (R) and special (S)",
   machines: ["motor", "generator"],
