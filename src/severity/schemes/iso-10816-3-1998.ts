@@ -42,9 +42,9 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
   edition: "1998",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 3: Industrial machines with nominal power above 15 kW and nominal speeds between 120 r/min and 15 000 r/min when measured in situ",
   status: "withdrawn",
-  statusNote: "on 28 January 2009 (read in the iTeh catalogue record); IS 14817-3:2004 is identical; that the makers of twin-shaft blowers do not admit it was read in Aerzen, TN01151 B, 2006",
+  statusNote: "on 28 January 2009 (read in the iTeh catalogue record); IS 14817-3:2004 is identical",
   replacedBy: "ISO 10816-3:2009",
-  scope: "industrial machines in four groups: 1 large, 2 medium, 3 pumps with separate driver, 4 pumps with integrated driver; not agreed for screw compressors and twin-shaft blowers (see VDI 3836)",
+  scope: "industrial machines in four groups: 1 large, 2 medium, 3 pumps with separate driver, 4 pumps with integrated driver; for screw compressors and twin-shaft blowers a maker calls ISO 10816 inadmissible (Aerzen, TN01151 B, 2006): see VDI 3836",
   machines: ["pump", "fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15, to: 50000 }, speed: { from: 120, to: 15000 } },
   exclusions: [
@@ -62,7 +62,8 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
     means: { group: GROUPS },
     columns: [{ as: "mm/s rms", limits: ZONES, source: ABB }, { as: "um rms", limits: ZONES, source: A1 }],
     rows: [
-      //   support      mm/s rms         um rms
+      //                 mm/s RMS         um RMS
+      // group support   A/B  B/C  C/D    A/B B/C C/D
       ["1", "rigid",    2.3, 4.5, 7.1,   29, 57, 90],
       ["1", "flexible", 3.5, 7.1, 11,    45, 90, 140],
       ["2", "rigid",    1.4, 2.8, 4.5,   22, 45, 71,   GROUP_2],

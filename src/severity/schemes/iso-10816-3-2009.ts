@@ -35,9 +35,9 @@ export const iso10816Part3Of2009 = /* @__PURE__ */ builtIn({
   edition: "2009",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 3: Industrial machines with nominal power above 15 kW and nominal speeds between 120 r/min and 15 000 r/min when measured in situ",
   status: "withdrawn",
-  statusNote: "in 2022 (from memory); that the makers of twin-shaft blowers do not admit it was read in Aerzen, TN01151 B, 2006",
+  statusNote: "in 2022 (from memory)",
   replacedBy: "ISO 20816-3:2022",
-  scope: "industrial machines of groups 1 and 2; rotodynamic pumps are in ISO 10816-7; not agreed for screw compressors and twin-shaft blowers (see VDI 3836)",
+  scope: "industrial machines of groups 1 and 2; rotodynamic pumps are in ISO 10816-7; for screw compressors and twin-shaft blowers a maker calls ISO 10816 inadmissible (Aerzen, TN01151 B, 2006): see VDI 3836",
   machines: ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15, to: 50000 }, speed: { from: 120, to: 15000 } },
   exclusions: [

@@ -25,8 +25,8 @@ export const iso20816Part3Of2022 = /* @__PURE__ */ builtIn({
   edition: "2022",
   title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 3: Industrial machinery with a power rating above 15 kW and operating speeds between 120 r/min and 30 000 r/min",
   status: "current",
-  statusNote: "from memory, in place of ISO 10816-3:2009 and ISO 7919-3:2009; title page read; that the makers of twin-shaft blowers do not admit it was read in Aerzen, TN01151 B, 2006",
-  scope: "industrial machinery of groups 1 and 2, on the housing; rotodynamic pumps are in ISO 10816-7; not agreed for screw compressors and twin-shaft blowers (see VDI 3836)",
+  statusNote: "from memory, in place of ISO 10816-3:2009 and ISO 7919-3:2009; title page read",
+  scope: "industrial machinery of groups 1 and 2, on the housing; rotodynamic pumps are in ISO 10816-7; for screw compressors and twin-shaft blowers a maker calls ISO 10816 inadmissible (Aerzen, TN01151 B, 2006): see VDI 3836",
   machines: ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15 }, speed: { from: 120, to: 30000 } },
   exclusions: [
