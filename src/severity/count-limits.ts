@@ -43,10 +43,10 @@ function countOf(scheme: Scheme): SchemeCount {
  * ```ts
  * import { countLimits, schemeById } from "veladis/severity";
  *
- * const { limits, quoted, memory } = countLimits([schemeById("iso-10816-3-2009")]);
- * limits; // => 24
+ * const { limits, quoted, memory } = countLimits([schemeById("iso-10816-3-1998")]);
+ * limits; // => 48
  * quoted; // => 10
- * memory; // => 14
+ * memory; // => 38
  * ```
  */
 export function countLimits(

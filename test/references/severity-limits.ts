@@ -3,8 +3,10 @@
  * src. A row: the machine, what the limits are written in, the limits lowest first, and how each is known, by the
  * letters of {@link knownBy}.
  *
- * Deliberate: ISO 10816-7 category I to 200 kW has 6.5 for C/D as the extract prints it (memory says 6.6), and
- * ISO 3945 has 4.5 (a secondary table prints 4.60): the lower of two is shipped.
+ * Deliberate: ISO 10816-7 category I to 200 kW has 6.5 for C/D as the extract prints it (the course handbook prints
+ * 6.6), and ISO 3945 has 4.5 (a page prints 4.60): the lower of two is shipped.
+ *
+ * "Course handbook": Engenharia de Confiabilidade, Modulo 4, which names the editions of 2009 (and BSI 2001 for part 5).
  */
 export type Row = readonly [machine: string, as: string, limits: readonly (number | null)[], known: string];
 
@@ -20,25 +22,27 @@ export function lettersCounted(rows: readonly Row[]): Record<(typeof knownBy)[ke
 
 // biome-ignore format: a row of a table is a line
 export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
-  // ISO 2372:1974 Table 2 / VDI 2056; classes of 0.71-1.8-4.5 and two steps (8 dB) apart
+  // vibratechnica.com, Vibration Severity Standard, Table 1 (ISO 2372), by the order of its cells; class III also in a blog, outright
   "iso-2372-1974": [
-    ["class I", "mm/s rms", [0.71, 1.8, 4.5], "mmm"],
-    ["class II", "mm/s rms", [1.12, 2.8, 7.1], "mmm"],
-    ["class III", "mm/s rms", [1.8, 4.5, 11.2], "mmm"],
-    ["class IV", "mm/s rms", [2.8, 7.1, 18], "mmm"],
+    ["class I", "mm/s rms", [0.71, 1.8, 4.5], "rrr"],
+    ["class II", "mm/s rms", [1.12, 2.8, 7.1], "rrr"],
+    ["class III", "mm/s rms", [1.8, 4.5, 11.2], "rrr"],
+    ["class IV", "mm/s rms", [2.8, 7.1, 18], "rrr"],
   ],
-  // ISO 10816-1:1995 Table B.1
+  // ISO 10816-1:1995 Table B.1; class III in a blog on ISO 10816 and JIS B 0906: 1.8, 4.5, 11.2
   "iso-10816-1-1995-annexB": [
     ["class I", "mm/s rms", [0.71, 1.8, 4.5], "mmm"],
     ["class II", "mm/s rms", [1.12, 2.8, 7.1], "mmm"],
-    ["class III", "mm/s rms", [1.8, 4.5, 11.2], "mmm"],
+    ["class III", "mm/s rms", [1.8, 4.5, 11.2], "rrr"],
     ["class IV", "mm/s rms", [2.8, 7.1, 18], "mmm"],
   ],
+  // vibratechnica.com, Table 2 (ISO 3945), by the order of its cells: rigid 1.80, 4.60, 11.2; flexible 2.80, 7.10, 18.0
   "iso-3945-1985": [
-    ["rigid", "mm/s rms", [1.8, 4.5, 11.2], "mmm"],
-    ["flexible", "mm/s rms", [2.8, 7.1, 18], "mmm"],
+    ["rigid", "mm/s rms", [1.8, 4.5, 11.2], "rmr"],
+    ["flexible", "mm/s rms", [2.8, 7.1, 18], "rrr"],
   ],
-  // ISO 10816-3: velocity of group 1 read in a motor maker's manual, B/C and C/D of group 2 in a fan maker's
+  // ISO 10816-3: velocity of group 1 read in a motor maker's manual, B/C and C/D of group 2 in a fan maker's; neither
+  // names an edition, so they count for 1998 alone
   "iso-10816-3-1998": [
     ["group 1 rigid", "mm/s rms", [2.3, 4.5, 7.1], "qqq"],
     ["group 1 rigid", "um rms", [29, 57, 90], "mmm"],
@@ -57,15 +61,17 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
     ["group 4 flexible", "mm/s rms", [2.3, 4.5, 7.1], "mmm"],
     ["group 4 flexible", "um rms", [18, 36, 56], "mmm"],
   ],
+  // course handbook section 4.4: group 1 rigid 29 2,3 57 4,5 90 7,1 flexible 45 3,5 90 7,1 140 11,0;
+  // group 2 rigid 22 1,4 45 2,8 71 4,5 flexible 37 2,3 71 4,5 113 7,1
   "iso-10816-3-2009": [
-    ["group 1 rigid", "mm/s rms", [2.3, 4.5, 7.1], "qqq"],
-    ["group 1 rigid", "um rms", [29, 57, 90], "mmm"],
-    ["group 1 flexible", "mm/s rms", [3.5, 7.1, 11], "qqq"],
-    ["group 1 flexible", "um rms", [45, 90, 140], "mmm"],
-    ["group 2 rigid", "mm/s rms", [1.4, 2.8, 4.5], "mqq"],
-    ["group 2 rigid", "um rms", [22, 45, 71], "mmm"],
-    ["group 2 flexible", "mm/s rms", [2.3, 4.5, 7.1], "mqq"],
-    ["group 2 flexible", "um rms", [37, 71, 113], "mmm"],
+    ["group 1 rigid", "mm/s rms", [2.3, 4.5, 7.1], "rrr"],
+    ["group 1 rigid", "um rms", [29, 57, 90], "rrr"],
+    ["group 1 flexible", "mm/s rms", [3.5, 7.1, 11], "rrr"],
+    ["group 1 flexible", "um rms", [45, 90, 140], "rrr"],
+    ["group 2 rigid", "mm/s rms", [1.4, 2.8, 4.5], "rrr"],
+    ["group 2 rigid", "um rms", [22, 45, 71], "rrr"],
+    ["group 2 flexible", "mm/s rms", [2.3, 4.5, 7.1], "rrr"],
+    ["group 2 flexible", "um rms", [37, 71, 113], "rrr"],
   ],
   "iso-20816-3-2022": [
     ["group 1 rigid", "mm/s rms", [2.3, 4.5, 7.1], "mmm"],
@@ -180,35 +186,37 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
     ["BV-5 rigid", "in/s pk", [0.08], "m"],
     ["BV-5 flexible", "in/s pk", [0.1], "m"],
   ],
+  // course handbook section 4.3: 2,8 5,3 8,5 at 1500/1800 and 3,8 7,5 11,8 at 3000/3600
   "iso-10816-2-2009": [
-    ["1500 r/min", "mm/s rms", [2.8, 5.3, 8.5], "mmm"],
-    ["1800 r/min", "mm/s rms", [2.8, 5.3, 8.5], "mmm"],
-    ["3000 r/min", "mm/s rms", [3.8, 7.5, 11.8], "mmm"],
-    ["3600 r/min", "mm/s rms", [3.8, 7.5, 11.8], "mmm"],
+    ["1500 r/min", "mm/s rms", [2.8, 5.3, 8.5], "rrr"],
+    ["1800 r/min", "mm/s rms", [2.8, 5.3, 8.5], "rrr"],
+    ["3000 r/min", "mm/s rms", [3.8, 7.5, 11.8], "rrr"],
+    ["3600 r/min", "mm/s rms", [3.8, 7.5, 11.8], "rrr"],
   ],
   "iso-20816-2-2017": [
     ["steam turbine 1500 r/min", "mm/s rms", [2.8, 5.3, 8.5], "mmm"],
     ["generator 3600 r/min", "mm/s rms", [3.8, 7.5, 11.8], "mmm"],
     ["gas turbine 3000 r/min", "mm/s rms", [4.5, 9.3, 14.7], "mmm"],
   ],
-  "iso-10816-4": [["gas turbine", "mm/s rms", [4.5, 9.3, 14.7], "qqq"]],
-  // ISO 10816-5:2000 Tables A.1 (memory) and A.2 to A.4 (read on a scan)
+  // course handbook section 4.5, which names the edition of 2009: 4,5 9,3 14,7; a chart sheet has the same without edition
+  "iso-10816-4": [["gas turbine", "mm/s rms", [4.5, 9.3, 14.7], "rrr"]],
+  // ISO 10816-5:2000 Tables A.1 (course handbook section 4.6) and A.2 to A.4 (a scanned page of the standard)
   "iso-10816-5-2000": [
-    ["group 1", "um pp", [30, 50, 80], "mmm"],
-    ["group 1", "mm/s rms", [1.6, 2.5, 4], "mmm"],
-    ["group 2", "mm/s rms", [2.5, 4, 6.4], "qqq"],
-    ["group 3", "um pp", [30, 50, 80], "qqq"],
-    ["group 3", "mm/s rms", [1.6, 2.5, 4], "qqq"],
-    ['group 4 part "location 1"', "um pp", [65, 100, 160], "qqq"],
-    ['group 4 part "location 1"', "mm/s rms", [2.5, 4, 6.4], "qqq"],
-    ['group 4 part "other main bearings"', "um pp", [30, 50, 80], "qqq"],
-    ['group 4 part "other main bearings"', "mm/s rms", [1.6, 2.5, 4], "qqq"],
+    ["group 1", "um pp", [30, 50, 80], "rrr"],
+    ["group 1", "mm/s rms", [1.6, 2.5, 4], "rrr"],
+    ["group 2", "mm/s rms", [2.5, 4, 6.4], "ppp"],
+    ["group 3", "um pp", [30, 50, 80], "ppp"],
+    ["group 3", "mm/s rms", [1.6, 2.5, 4], "ppp"],
+    ['group 4 part "location 1"', "um pp", [65, 100, 160], "ppp"],
+    ['group 4 part "location 1"', "mm/s rms", [2.5, 4, 6.4], "ppp"],
+    ['group 4 part "other main bearings"', "um pp", [30, 50, 80], "ppp"],
+    ['group 4 part "other main bearings"', "mm/s rms", [1.6, 2.5, 4], "ppp"],
   ],
   "iso-20816-1-2016-ranges": [
     ['class "low end"', "mm/s rms", [0.71, 1.8, 4.5], "mmm"],
     ['class "high end"', "mm/s rms", [4.5, 9.3, 14.7], "mmm"],
   ],
-  // ISO 10816-6:1995 Table A.1; B/C and C/D one grade apart
+  // ISO 10816-6:1995 Table A.1; B/C and C/D one grade apart; 17.8 of class 4 in a compressor maker's manual, p. 101
   "iso-10816-6-1995": [
     ["class 1", "um rms", [null, 71, 113], "mm"],
     ["class 1", "mm/s rms", [null, 4.46, 7.07], "mm"],
@@ -220,7 +228,7 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
     ["class 3", "mm/s rms", [null, 11.2, 17.8], "mm"],
     ["class 3", "m/s2 rms", [null, 17.6, 27.9], "mm"],
     ["class 4", "um rms", [null, 283, 448], "mm"],
-    ["class 4", "mm/s rms", [null, 17.8, 28.2], "mm"],
+    ["class 4", "mm/s rms", [null, 17.8, 28.2], "qm"],
     ["class 4", "m/s2 rms", [null, 27.9, 44.2], "mm"],
     ["class 5", "um rms", [null, 448, 710], "mm"],
     ["class 5", "mm/s rms", [null, 28.2, 44.6], "mm"],
@@ -240,17 +248,18 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
   ],
   // Lloyd's Register guidance, chapter 7 section 3.4
   "lr-recip-guidance": [
-    ["", "mm pk", [0.4], "q"],
-    ["", "mm/s pk", [25], "q"],
-    ["", "m/s2 pk", [40], "q"],
+    ["", "mm pk", [0.4], "p"],
+    ["", "mm/s pk", [25], "p"],
+    ["", "m/s2 pk", [40], "p"],
   ],
+  // Compression Machinery for Oil and Gas p. 182: B/C and C/D, acceptable and marginal
   "iso-20816-8-2018": [
-    ["part foundation", "mm/s rms", [2, 3, 4.5], "mmm"],
-    ["part frame", "mm/s rms", [5.3, 8, 12], "mmm"],
-    ['part "cylinder lateral"', "mm/s rms", [8.7, 13, 19.5], "mmm"],
-    ['part "cylinder rod"', "mm/s rms", [10.7, 16, 24], "mmm"],
-    ["part dampers", "mm/s rms", [12.7, 19, 28.5], "mmm"],
-    ["part piping", "mm/s rms", [12.7, 19, 28.5], "mmm"],
+    ["part foundation", "mm/s rms", [2, 3, 4.5], "mqq"],
+    ["part frame", "mm/s rms", [5.3, 8, 12], "mqq"],
+    ['part "cylinder lateral"', "mm/s rms", [8.7, 13, 19.5], "mqq"],
+    ['part "cylinder rod"', "mm/s rms", [10.7, 16, 24], "mqq"],
+    ["part dampers", "mm/s rms", [12.7, 19, 28.5], "mqq"],
+    ["part piping", "mm/s rms", [12.7, 19, 28.5], "mqq"],
   ],
   "iso-10816-21-2015": [
     ['part "nacelle and tower"', "m/s2 rms", [null, 0.3, 0.5], "mm"],
@@ -300,21 +309,21 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
     ["grade B mounting rigid 355 mm", "m/s2 rms", [2.4], "q"],
   ],
   "iso-2373-1974": [
-    ["grade normal 1500 r/min 132 mm", "mm/s rms", [1.8], "q"],
-    ["grade normal 1500 r/min 225 mm", "mm/s rms", [2.8], "q"],
-    ["grade normal 1500 r/min 400 mm", "mm/s rms", [4.5], "q"],
-    ["grade reduced 1800 r/min 100 mm", "mm/s rms", [0.71], "q"],
-    ["grade reduced 1800 r/min 200 mm", "mm/s rms", [1.12], "q"],
-    ["grade reduced 1800 r/min 300 mm", "mm/s rms", [1.8], "q"],
-    ["grade reduced 1801 r/min 100 mm", "mm/s rms", [1.12], "q"],
-    ["grade reduced 1801 r/min 200 mm", "mm/s rms", [1.8], "q"],
-    ["grade reduced 1801 r/min 300 mm", "mm/s rms", [2.8], "q"],
-    ["grade special 600 r/min 100 mm", "mm/s rms", [0.45], "q"],
-    ["grade special 600 r/min 200 mm", "mm/s rms", [0.71], "q"],
-    ["grade special 600 r/min 300 mm", "mm/s rms", [1.12], "q"],
-    ["grade special 3600 r/min 100 mm", "mm/s rms", [0.71], "q"],
-    ["grade special 3600 r/min 200 mm", "mm/s rms", [1.12], "q"],
-    ["grade special 3600 r/min 300 mm", "mm/s rms", [1.8], "q"],
+    ["grade normal 1500 r/min 132 mm", "mm/s rms", [1.8], "r"],
+    ["grade normal 1500 r/min 225 mm", "mm/s rms", [2.8], "r"],
+    ["grade normal 1500 r/min 400 mm", "mm/s rms", [4.5], "r"],
+    ["grade reduced 1800 r/min 100 mm", "mm/s rms", [0.71], "r"],
+    ["grade reduced 1800 r/min 200 mm", "mm/s rms", [1.12], "r"],
+    ["grade reduced 1800 r/min 300 mm", "mm/s rms", [1.8], "r"],
+    ["grade reduced 1801 r/min 100 mm", "mm/s rms", [1.12], "r"],
+    ["grade reduced 1801 r/min 200 mm", "mm/s rms", [1.8], "r"],
+    ["grade reduced 1801 r/min 300 mm", "mm/s rms", [2.8], "r"],
+    ["grade special 600 r/min 100 mm", "mm/s rms", [0.45], "r"],
+    ["grade special 600 r/min 200 mm", "mm/s rms", [0.71], "r"],
+    ["grade special 600 r/min 300 mm", "mm/s rms", [1.12], "r"],
+    ["grade special 3600 r/min 100 mm", "mm/s rms", [0.71], "r"],
+    ["grade special 3600 r/min 200 mm", "mm/s rms", [1.12], "r"],
+    ["grade special 3600 r/min 300 mm", "mm/s rms", [1.8], "r"],
   ],
   // NEMA MG 1 Table 7-1 as quoted by EASA; rigid mounting: 0.8 times
   "nema-mg1-7-table-7-1": [
@@ -330,13 +339,13 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
     ["mounting rigid 600 r/min", "in/s pk", [0.064], "q"],
   ],
   "nema-mg1-20.52-old": [
-    ["3000 r/min", "in pp", [0.001], "q"],
-    ["4000 r/min", "in pp", [0.001], "q"],
-    ["1500 r/min", "in pp", [0.0015], "q"],
-    ["2999 r/min", "in pp", [0.0015], "q"],
-    ["1000 r/min", "in pp", [0.002], "q"],
-    ["1499 r/min", "in pp", [0.002], "q"],
-    ["999 r/min", "in pp", [0.0025], "q"],
+    ["3000 r/min", "in pp", [0.001], "r"],
+    ["4000 r/min", "in pp", [0.001], "r"],
+    ["1500 r/min", "in pp", [0.0015], "r"],
+    ["2999 r/min", "in pp", [0.0015], "r"],
+    ["1000 r/min", "in pp", [0.002], "r"],
+    ["1499 r/min", "in pp", [0.002], "r"],
+    ["999 r/min", "in pp", [0.0025], "r"],
   ],
   // API 610 Table 9 (read, edition not printed), Table 8 (memory); both columns of units as printed
   "api-610": [
@@ -353,7 +362,8 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
     ["region allowable test site", "um pp", [100], "q"],
     ["region allowable test works", "um pp", [125], "q"],
   ],
-  "compressor-handbook-rule": [["", "in/s pk", [0.03, 0.2], "qq"]],
+  // Compressor Handbook p. 103: smooth below 0.03, rough above 0.2 inches per second
+  "compressor-handbook-rule": [["", "in/s pk", [0.03, 0.2], "pp"]],
   // ISO 7919-2:2009 Table A.1: 100/200/320; 95/185/290; 90/165/240; 80/150/220
   "iso-7919-2-2009": [
     ["1500 r/min", "um pp", [100, 200, 320], "mmm"],

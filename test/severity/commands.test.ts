@@ -61,10 +61,10 @@ describe("veladis judge", () => {
   });
 
   it("marks limits from memory, and withdrawn editions", async () => {
-    const { out } = await judge(["4 mm/s rms", "--machine", "class II", "--scheme", "iso-2372-1974"]);
+    const { out } = await judge(["4 mm/s rms", "--machine", "class II", "--scheme", "iso-10816-1-1995-annexB"]);
     expect(out).toMatch(/MEMORY/);
     expect(out).toMatch(/limits from memory: check them against the standard/);
-    expect(out).toMatch(/withdrawn edition, replaced by ISO 10816-1:1995/);
+    expect(out).toMatch(/withdrawn edition, replaced by ISO 20816-1:2016/);
   });
 
   it("takes the lowest limits of rows not told apart, and asks for the kind of machine", async () => {

@@ -6,16 +6,17 @@ const ABB = /* @__PURE__ */ quoted(
   "ISO 10816-3:1998",
   "Table A.1",
   "https://manualshive.com/ru/manual/abb/ama-series/ama-series_manual_3508-83.html",
-  "read in ABB, Manual for Induction Motors and Generators, 3BFP 000 050 R0101 REV E, p. 68, Table 7-3, which quotes ISO 10816 without edition",
+  "read in ABB, Manual for Induction Motors and Generators, 3BFP 000 050 R0101 REV E, p. 68, Table 7-3, which quotes ISO 10816 without edition; counted for 1998 alone, since this revision is believed older than the edition of 2009 (from memory); the same B/C and C/D in the fan maker's manual",
 );
 const REITZ = /* @__PURE__ */ quoted(
   "ISO 10816-3:1998",
   "Table A.2",
   "https://manualshive.com/ru/manual/reitz/design-kxe/1435396?page=64",
-  "read in Reitz, Operating Manual Fan KXE 04, p. 64, Table 8-5, which quotes DIN ISO 10816-3 without edition",
+  "read in Reitz, Operating Manual Fan KXE 04, p. 64, Table 8-5, which quotes DIN ISO 10816-3 without edition; counted for 1998 alone, since the edition of 2009 has a source that names it",
 );
-const A1 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.1");
-const A2 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.2");
+const SAME = "not checked against a printed copy; the same limits were read for the edition of 2009 only";
+const A1 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.1", SAME);
+const A2 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.2", SAME);
 const A3 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.3");
 const A4 = /* @__PURE__ */ memory("ISO 10816-3:1998", "Table A.4");
 const OTHERS = ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"] as const;
@@ -41,9 +42,9 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
   edition: "1998",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 3: Industrial machines with nominal power above 15 kW and nominal speeds between 120 r/min and 15 000 r/min when measured in situ",
   status: "withdrawn",
-  statusNote: "replaced by the edition of 2009 (from memory); IS 14817-3:2004 is identical",
+  statusNote: "on 28 January 2009 (read in the iTeh catalogue record); IS 14817-3:2004 is identical",
   replacedBy: "ISO 10816-3:2009",
-  scope: "industrial machines in four groups: 1 large, 2 medium, 3 pumps with separate driver, 4 pumps with integrated driver",
+  scope: "industrial machines in four groups: 1 large, 2 medium, 3 pumps with separate driver, 4 pumps with integrated driver; for screw compressors and twin-shaft blowers a maker calls ISO 10816 inadmissible (Aerzen, TN01151 B, 2006): see VDI 3836",
   machines: ["pump", "fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15, to: 50000 }, speed: { from: 120, to: 15000 } },
   exclusions: [
@@ -61,7 +62,8 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
     means: { group: GROUPS },
     columns: [{ as: "mm/s rms", limits: ZONES, source: ABB }, { as: "um rms", limits: ZONES, source: A1 }],
     rows: [
-      //   support      mm/s rms         um rms
+      //                 mm/s RMS         um RMS
+      // group support   A/B  B/C  C/D    A/B B/C C/D
       ["1", "rigid",    2.3, 4.5, 7.1,   29, 57, 90],
       ["1", "flexible", 3.5, 7.1, 11,    45, 90, 140],
       ["2", "rigid",    1.4, 2.8, 4.5,   22, 45, 71,   GROUP_2],
