@@ -103,11 +103,11 @@ describe("shaft limits of API 610 and API 617", () => {
   // 38 um, that is root(6000/n) mil and 1.5 mil: an edition of the 1990s, from memory
   it("a discrete frequency below running speed may have 0.33 of the overall, not 0.87: the lower of two judges", () => {
     for (const speed of [1500, 2080, 3000, 3600]) {
-      const [overall, part] = [pump("overall", speed)?.value, pump("discrete below running speed", speed)?.value];
+      const [overall, part] = [pump("overall", speed)?.value, pump("subsynchronous", speed)?.value];
       expect((part as number) / (overall as number)).toBeCloseTo(0.33, 10);
     }
-    expect(pump("discrete below running speed", 1500)?.value).toBe(16.5);
-    const note = pump("discrete below running speed")?.source.note;
+    expect(pump("subsynchronous", 1500)?.value).toBe(16.5);
+    const note = pump("subsynchronous")?.source.note;
     expect(note).toMatch(
       /0\.33.*scan of p\. 59.*root\(3\.9e6\/n\), not over 38 um.*much older edition.*lower is shipped/,
     );
@@ -117,7 +117,7 @@ describe("shaft limits of API 610 and API 617", () => {
     const scheme = "api-610-11th-shaft";
     expect(() => classify("20 um pp", { scheme, machine: "pump 3000 r/min" })).toThrow(/content/);
     expect(() => classify("20 um pp", { scheme, machine: "pump 3000 r/min content discrete" })).toThrow(
-      /allowed: overall, discrete below running speed/,
+      /allowed: overall, subsynchronous/,
     );
   });
 

@@ -108,7 +108,7 @@ describe("the shipped tables", () => {
       });
       const [part] = limitsFor({
         scheme: "api-610-11th-shaft",
-        machine: { speed: `${speed} r/min`, content: "discrete below running speed" },
+        machine: { speed: `${speed} r/min`, content: "subsynchronous" },
       });
       expect(Math.abs((whole?.limits.acceptance?.value as number) - overall)).toBeLessThanOrEqual(0.05);
       expect(Math.abs((part?.limits.acceptance?.value as number) - discrete)).toBeLessThanOrEqual(0.05);

@@ -4,6 +4,16 @@ import { flatTable } from "./flat-table";
 import { memory, quoted } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory("ANSI/AMCA 204-05", "Table 6.3");
+const OF_BV_3 = /* @__PURE__ */ memory(
+  "ANSI/AMCA 204-05",
+  "Table 6.3, row BV-3",
+  "not checked against a printed copy; category by Table 4-1 of ANSI/AMCA 204-96, read on a scan: https://es.scribd.com/document/406049291/Balanceo-dinamico",
+);
+const OF_BV_4 = /* @__PURE__ */ memory(
+  "ANSI/AMCA 204-05",
+  "Table 6.3, row BV-4",
+  "not checked against a printed copy; category by Table 4-1 of ANSI/AMCA 204-96, read on a scan: https://es.scribd.com/document/406049291/Balanceo-dinamico",
+);
 const BLOWER = /* @__PURE__ */ quoted(
   "ANSI/AMCA 204-05",
   "Table 6.3",
@@ -69,10 +79,10 @@ export const ansiAmca204Of2005 = /* @__PURE__ */ builtIn({
       ["BV-2", "flexible",  0.5,  0.75, null],
       ["BV-3", "rigid",     0.25, 0.4,  0.5,   ALARM_READ],
       ["BV-3", "flexible",  0.35, 0.65, 0.7,   BV_3_FLEXIBLE],
-      ["BV-3 above 298 kW", "rigid",    0.25, 0.4,  0.5, ALARM_READ],
-      ["BV-3 above 298 kW", "flexible", 0.35, 0.65, 0.7, BV_3_FLEXIBLE],
-      ["BV-4 above 298 kW", "rigid",    0.16, 0.25, 0.4],
-      ["BV-4 above 298 kW", "flexible", 0.25, 0.4,  0.6],
+      ["BV-3 above 298 kW", "rigid",    0.25, 0.4,  0.5, { source: OF_BV_3, limitSources: { "in/s pk": { alarm: BLOWER } } }],
+      ["BV-3 above 298 kW", "flexible", 0.35, 0.65, 0.7, { source: OF_BV_3, limitSources: { "in/s pk": { "start-up": ROUNDED, alarm: BLOWER } } }],
+      ["BV-4 above 298 kW", "rigid",    0.16, 0.25, 0.4, { source: OF_BV_4 }],
+      ["BV-4 above 298 kW", "flexible", 0.25, 0.4,  0.6, { source: OF_BV_4 }],
       ["BV-4", "rigid",     0.16, 0.25, 0.4],
       ["BV-4", "flexible",  0.25, 0.4,  0.6],
       ["BV-5", "rigid",     0.1,  0.2,  0.3,   BV_5_RIGID],

@@ -31,7 +31,7 @@ export const api610Shaft = /* @__PURE__ */ builtIn({
   measuredOn: "the shaft against its bearing housing",
   band: null,
   ask: ["content"],
-  meanings: { content: "overall (unfiltered), or one discrete frequency below running speed; one at or above running speed has no limit of its own here: judge the overall" },
+  meanings: { content: "overall (unfiltered), or subsynchronous: one discrete frequency below running speed; one at or above running speed has no limit of its own here: judge the overall" },
   notes: [
     "overall: root(5.2e6/n) um peak-to-peak, not over 50, n in r/min; discrete frequencies below running speed: 0.33 of that",
     "run-out: 25 % of the limit or 6.5 um (0.25 mil), whichever is less, as a vector and only in the works test",
@@ -41,10 +41,10 @@ export const api610Shaft = /* @__PURE__ */ builtIn({
     machine: ["content", "speed"],
     columns: [{ as: "um pp", limits: ["acceptance"], source: OVERALL }],
     rows: [
-      //                                    um peak-to-peak
+      //                        um peak-to-peak
       ["overall", {},                       { rootOf: 5200000, atMost: 50 }],
       // 0.33 times the overall: 0.33 x 0.33 x 5.2e6, and 0.33 x 50
-      ["discrete below running speed", {},  { rootOf: 566280, atMost: 16.5 }, { source: DISCRETE }],
+      ["subsynchronous", {},    { rootOf: 566280, atMost: 16.5 }, { source: DISCRETE }],
     ],
   }),
 });
