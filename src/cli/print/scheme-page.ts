@@ -1,4 +1,4 @@
-import { provenances, visibleText } from "../../core/index";
+import { provenances, sourceText, visibleText } from "../../core/index";
 import { format } from "../../reading/index";
 import { type Criterion, conditionText, type LimitValue, type MachineClass, type Scheme } from "../../severity/index";
 import { labelled } from "./labelled";
@@ -50,12 +50,7 @@ export function schemePage(scheme: Scheme): string {
     ]),
     ...Object.entries(scheme.meanings ?? {}).map(([fact, meaning]) => labelled(fact, [meaning as string])),
     labelled("notes", notes ?? []),
-    labelled(
-      "sources",
-      [...sources]
-        .filter((one) => one !== undefined)
-        .map(({ title, where, note, page }) => [title, where, note, page].filter(Boolean).join("; ")),
-    ),
+    labelled("sources", [...sources].filter((one) => one !== undefined).map(sourceText)),
   ];
   return `${visibleText(`${id}: ${standard} (${edition})`)}\n${visibleText(title)}\n\n${table}\n${facts.join("")}`;
 }

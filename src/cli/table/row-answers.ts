@@ -1,4 +1,4 @@
-import { provenances } from "../../core/index";
+import { limitsCell } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
 import type { Scheme } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
@@ -104,10 +104,10 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
 }
 
 /** The cells of a judge's zone, and of the worst that is possible. */
-function judgedTail({ zones, schemes, provenance }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
+function judgedTail({ zones, schemes, provenance, confirmed }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
   const [zone, worst] = [zones[at] as string, zones[upTo] as string];
   const range = upTo === zones.length - 1 ? `${zone} or worse` : `${zone} to ${worst}`;
-  const cells = [zone, worst, schemes.join(" + "), provenances[provenance].cell];
+  const cells = [zone, worst, schemes.join(" + "), limitsCell(provenance, confirmed)];
   return { cells, zone, worst, headline: at === upTo ? zone : range };
 }
 
@@ -133,7 +133,7 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
     });
     const not = (judge?.unjudged ?? []).map(({ as, because }) => `not judged: limits in ${as}: ${because}`);
     const aside = (judge?.setAside ?? []).map((text) => `set aside: ${text}`);
-    const assumed = [...words, ...new Set(not), ...aside];
+    const assumed = [...(judge?.differences ?? []), ...words, ...new Set(not), ...aside];
     return { each, judge, assumed, tails: new Map() };
   };
   const byJudge = new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();

@@ -28,6 +28,8 @@ export interface RowJudge
     | "zones"
     | "provenance"
     | "verified"
+    | "confirmed"
+    | "differences"
     | "assumed"
     | "assumedFacts"
     | "setAside"
