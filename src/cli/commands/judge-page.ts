@@ -1,5 +1,15 @@
 import type { CommandPage } from "../options/command-page";
-import { crestFactor, digits, explain, json, keepGoing, machine, schemeFound, strict } from "../options/shared-options";
+import {
+  confirmed,
+  crestFactor,
+  digits,
+  explain,
+  json,
+  keepGoing,
+  machine,
+  schemeFound,
+  strict,
+} from "../options/shared-options";
 
 /** The page of `judge`. */
 export const judgePage = {
@@ -30,6 +40,7 @@ export const judgePage = {
   options: {
     machine: { ...machine, default: "" },
     scheme: schemeFound,
+    confirmed,
     since: {
       argument: "<reading>",
       help: "a baseline: whether the change since is significant",

@@ -1,15 +1,17 @@
 import type { CommandPage } from "../options/command-page";
-import { json, machine } from "../options/shared-options";
+import { confirmed, json, machine } from "../options/shared-options";
 
 /** The page of `schemes`. */
 export const schemesPage = {
   summary: "the schemes (published tables of limits), with how far each is known, and which are for a machine",
-  usage: 'veladis schemes [<scheme> ...] [--machine "<machine>"]',
+  usage: 'veladis schemes [<scheme> ...] [--machine "<machine>"] [--sheet html|csv]',
   does: "A scheme is a published table of limits. All schemes, one in full, or those for a machine, best first.",
   examples: [
     "veladis schemes",
     "veladis schemes iso-10816-7-2009",
     'veladis schemes --machine "fan 90 kW 1480 r/min rigid, in service"',
+    "veladis schemes iso-10816-7-2009 --sheet html > check.html",
+    "veladis schemes iso-10816-7-2009 --sheet csv > limits.csv",
     'veladis schemes --machine "motor 315 mm 2980 r/min natural 65 Hz" --json',
   ],
   words: [
@@ -23,6 +25,13 @@ export const schemesPage = {
   options: {
     machine: { ...machine, help: "the machine in words, as for veladis judge" },
     all: { help: "also schemes that are for other machines, with the reason" },
+    confirmed,
+    sheet: {
+      argument: "<format>",
+      help: "a sheet to check a table against your own printed copy: html for paper, csv the file that --confirmed takes",
+      example: "html",
+      values: ["html", "csv"],
+    },
     json,
   },
 } as const satisfies CommandPage;

@@ -117,14 +117,20 @@ const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefi
  * Compiles what is added to the rows of a table with this header.
  *
  * @param scheme - the scheme that the options name; undefined to select one for each machine
+ * @param schemes - those to select from; the built-in ones if not given
  * @throws {@link VeladisError} whatever can be told before the first row: columns, types, a scheme, a machine
  */
-export function rowAnswers(header: readonly string[], settings: TableSettings, scheme: Scheme | undefined): RowAnswers {
+export function rowAnswers(
+  header: readonly string[],
+  settings: TableSettings,
+  scheme: Scheme | undefined,
+  schemes?: readonly Scheme[],
+): RowAnswers {
   const { digits, crestFactor } = settings;
   const titles = titlesFor(header, settings);
   const read = rowReader(header, settings);
   const conversionsFor = rowConverters(read, settings);
-  const judgeFor = judges(settings) ? rowJudges(settings, scheme) : undefined;
+  const judgeFor = judges(settings) ? rowJudges(settings, scheme, schemes) : undefined;
   const compile = ({ each, assumed: byConversion }: RowConverters, judge: RowJudge | undefined): Compiled => {
     const words = assumedWords({
       assumed: union(byConversion, judge?.assumed),
