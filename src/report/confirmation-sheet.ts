@@ -23,11 +23,10 @@ function placesOf(limits: readonly ConfirmableLimit[]): string[] {
 }
 
 function rowsOf(limits: readonly ConfirmableLimit[]): string[][] {
-  return limits.map(({ row, limit, shipped, as, source, provenance }, i) => {
-    const isFirst = row !== limits[i - 1]?.row;
+  return limits.map(({ row, limit, shipped, as, source, provenance }) => {
     const signed = provenance === "confirmed";
     const known = signed ? knownText(source) : provenances[provenance].cell;
-    return [isFirst ? row : "", limit, `${shipped} ${as}`, known, signed ? "" : "\u2610", "", "", ""];
+    return [row, limit, `${shipped} ${as}`, known, signed ? "" : "\u2610", "", "", ""];
   });
 }
 

@@ -10,8 +10,8 @@ export const schemesPage = {
     "veladis schemes",
     "veladis schemes iso-10816-7-2009",
     'veladis schemes --machine "fan 90 kW 1480 r/min rigid, in service"',
-    "veladis schemes iso-10816-7-2009 --sheet html > check.html",
-    "veladis schemes iso-10816-7-2009 --sheet csv > limits.csv",
+    "veladis schemes iso-10816-7-2009 --sheet html",
+    "veladis schemes iso-10816-7-2009 --sheet csv",
     'veladis schemes --machine "motor 315 mm 2980 r/min natural 65 Hz" --json',
   ],
   words: [
@@ -19,7 +19,10 @@ export const schemesPage = {
       "kinds",
       "zones: in service, A to D; acceptance: pass or fail of a new machine; operation: a fan's start-up, alarm and shutdown; grades: steps without a verdict, and rules of thumb",
     ],
-    ["limits", "read: read in print, the page is named; MEMORY: not checked, see the standard"],
+    [
+      "limits",
+      "how each is known: confirmed (against a printed copy, by whom), printed (read in the publication itself), quoted, reported, practice, MEMORY; all but the first two are to be checked against the standard",
+    ],
   ],
   texts: { list: "schemes" },
   options: {

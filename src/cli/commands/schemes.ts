@@ -42,7 +42,7 @@ async function sheetOf(format: "html" | "csv", texts: readonly string[], all: re
       received: first === undefined ? "nothing" : `${texts.length} schemes`,
     });
   }
-  if (format === "csv") return (await import("../print/confirmations-csv")).confirmationsCsv(schemes);
+  if (format === "csv") return (await import("../input/confirmations-csv")).confirmationsCsv(schemes);
   const { confirmationSheet, sheetHtml } = await import("../../report/index");
   return sheetHtml(confirmationSheet(first));
 }

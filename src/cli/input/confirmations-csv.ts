@@ -1,7 +1,7 @@
 import { cellText, provenances } from "../../core/index";
 import { type ConfirmableLimit, confirmableLimits, type Scheme } from "../../severity/index";
 import { quotedCell } from "../delimited/cells";
-import { type ConfirmationColumn, confirmationTitles } from "../input/confirmation-columns";
+import { type ConfirmationColumn, confirmationTitles } from "./confirmation-columns";
 
 function cellsOf({
   scheme,
