@@ -30,13 +30,13 @@ function rowsOf(limits: readonly ConfirmableLimit[]): string[][] {
   });
 }
 
-function sections(scheme: Scheme, limits: readonly ConfirmableLimit[]): SheetSection[] {
-  const { id, edition, title } = scheme;
+function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSection[] {
+  const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
   return [
     { title: "The table", text: [title], list: placesOf(limits) },
     { title: "How to fill it in", list: HOW },
     {
-      title: `Limits of ${scheme.standard}:${edition}`,
+      title: `Limits of ${standard}:${edition}`,
       table: { columns: COLUMNS, rows: rowsOf(limits) },
     },
     {
@@ -68,8 +68,9 @@ function sections(scheme: Scheme, limits: readonly ConfirmableLimit[]): SheetSec
  */
 export function confirmationSheet(scheme: SchemeRef): Sheet {
   const limits = confirmableLimits(scheme);
-  const known = (typeof scheme === "string" ? schemeById(scheme) : scheme) as Scheme;
-  const { id, standard, edition } = known;
+  // of a scheme that leaves parts out, what the checked copy of it has
+  const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
+  const { title = standard } = (typeof scheme === "string" ? schemeById(scheme) : scheme) as Partial<Scheme>;
   return {
     title: "Check sheet for a table of limits",
     subject: `${standard}, edition ${edition} (${id})`,
@@ -77,7 +78,7 @@ export function confirmationSheet(scheme: SchemeRef): Sheet {
       "A limit that is confirmed wrongly judges every machine that it is used for. Read the standard itself, of this edition; not another sheet, not memory.",
       "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
     ],
-    sections: sections(known, limits),
+    sections: sections(title, limits),
     blanks: [
       "Edition of the copy in hand",
       "Name",
