@@ -50,6 +50,8 @@ export function requireJudgement(judgement: Judgement): Judgement {
     bound: "text",
     provenance: "text",
     verified: "truth",
+    confirmed: ["text"],
+    differences: ["text"],
     assumed: ["text"],
     assumedFacts: ["text"],
     setAside: ["text"],

@@ -1,6 +1,7 @@
 export { cached } from "./cached";
 export { cautions } from "./cautions";
 export { cellText } from "./cell-text";
+export { differencesOf, signaturesOf } from "./confirmed-words";
 export { dataText } from "./data-text";
 export { type ErrorDetail, shown, VeladisError } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";
@@ -9,6 +10,7 @@ export { FLOAT_NOISE, raised, same } from "./float-noise";
 export { frozen } from "./frozen";
 export { requireFinite, requireNonNegative, requirePositive, requireText } from "./guards";
 export { jsonText } from "./json-text";
+export { knownText, limitsCell, limitsKnown, sourceText } from "./known-text";
 export { markupText } from "./markup-text";
 export { nearest } from "./nearest";
 export { finiteSamples, lengthOf } from "./number-list";

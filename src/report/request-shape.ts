@@ -24,6 +24,10 @@ export function requestShape(): ShapeOf<SheetRequest> {
     provenance: "text",
     page: orNothing("text"),
     note: orNothing("text"),
+    by: orNothing("text"),
+    on: orNothing("text"),
+    second: orNothing("text"),
+    shipped: orNothing("text"),
   } as const;
 
   const reasons = [{ about: orNothing("text"), text: "text", source }] as const;
@@ -63,6 +67,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
     assumed: assumedShape,
     provenance: "text",
     verified: "truth",
+    confirmed: ["text"],
     cautions: ["text"],
   } as const satisfies ShapeOf<NonNullable<SheetRequest["proposal"]>>;
 

@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
-import { type Provenance, provenances, VeladisError, worstProvenance } from "../core/index";
+import { knownText, type Provenance, VeladisError, worstProvenance } from "../core/index";
 import { amplitudeIn, parsedType, significant } from "../reading/index";
 import type { CriterionLimits, Limit } from "../severity/index";
 import type { RunningSpeed } from "./running-speed";
@@ -55,10 +55,7 @@ export function carriedLimits(
     });
   }
   const limitIn = (limit: Limit): SetpointLimit => ({
-    amplitude: inType(
-      limit.value,
-      `${limit.name} of ${limit.standard}:${limit.edition}, ${provenances[limit.provenance].text}`,
-    ),
+    amplitude: inType(limit.value, `${limit.name} of ${limit.standard}:${limit.edition}, ${knownText(limit.source)}`),
     text: limitWords(limit, carriedBy),
     source: limit.source,
   });
@@ -70,8 +67,8 @@ export function carriedLimits(
     upper: upper === undefined ? null : limitIn(upper),
     ceilings: ceilings
       ? {
-          alarm: inType(ceilings.alarm, `highest alarm setting, ${provenances[ceilings.provenance].text}`),
-          trip: inType(ceilings.trip, `highest trip setting, ${provenances[ceilings.provenance].text}`),
+          alarm: inType(ceilings.alarm, `highest alarm setting, ${knownText(ceilings.source)}`),
+          trip: inType(ceilings.trip, `highest trip setting, ${knownText(ceilings.source)}`),
           source: ceilings.source,
         }
       : null,

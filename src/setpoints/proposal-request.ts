@@ -15,6 +15,8 @@ export interface ProposalRequest {
    * several the lowest limits. `"none"`: a statistical alarm alone.
    */
   readonly scheme?: SchemeRef | "none";
+  /** The schemes among which the facts of the machine choose where none is named; the built-in ones if not given. */
+  readonly schemes?: readonly SchemeRef[];
   /** Limits of the maker or the site, in place of a scheme. */
   readonly limits?: OwnLimits;
   /** The machine, as the scheme asks for it; its type and speed also decide the delays. */
@@ -30,6 +32,7 @@ export interface ProposalRequest {
 const keys: Readonly<Record<keyof ProposalRequest, true>> = /* @__PURE__ */ Object.freeze({
   baseline: true,
   scheme: true,
+  schemes: true,
   limits: true,
   machine: true,
   sensor: true,

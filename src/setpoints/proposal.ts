@@ -65,5 +65,7 @@ export interface Proposal {
   readonly provenance: Provenance;
   /** True only if every limit and rule used was read in the publication itself or confirmed against a copy. */
   readonly verified: boolean;
+  /** Who confirmed limits among them against a printed copy, when and on which page; empty where nobody did. */
+  readonly confirmed: readonly string[];
   readonly cautions: readonly string[];
 }

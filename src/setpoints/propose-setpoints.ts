@@ -1,5 +1,13 @@
 import { type ConvertedAmplitude, convertedAt, multipliedAmplitude } from "../amplitude/index";
-import { cautions, isVerified, requireNonNegative, VeladisError, worstProvenance } from "../core/index";
+import {
+  cautions,
+  differencesOf,
+  isVerified,
+  requireNonNegative,
+  signaturesOf,
+  VeladisError,
+  worstProvenance,
+} from "../core/index";
 import { type Device, deviceType, storedSetpoint } from "../device/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
@@ -76,7 +84,7 @@ function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kin
 
 /** The limits to set from: those of the site, of the scheme that is named, or of those that the machine's facts admit. */
 function limitsOf(
-  { limits: own, scheme, machine }: ProposalRequest,
+  { limits: own, scheme, schemes, machine }: ProposalRequest,
   type: string,
   hertz: number | undefined,
 ): SetpointLimits | null {
@@ -84,7 +92,7 @@ function limitsOf(
   if (scheme === "none") return null;
   const question = { type, running: runningSpeed(machine) };
   if (scheme !== undefined) return limitsOfScheme({ ...question, scheme, machine });
-  return machine === undefined ? null : limitsOfMachine(machine, question);
+  return machine === undefined ? null : limitsOfMachine(machine, question, schemes);
 }
 
 /**
@@ -188,7 +196,9 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     ...delayWarning(onDelay, delay, facts?.type),
   );
   const reasons = [...(alarm?.reasons ?? []), ...(trip?.reasons ?? [])];
-  const provenance = worstProvenance(reasons.map(({ source }) => source.provenance));
+  const sources = reasons.map(({ source }) => source);
+  const provenance = worstProvenance(sources.map((one) => one.provenance));
+  for (const text of differencesOf(sources)) warnings.unshift({ code: "differing copy", text });
   const parts = [base, limits, statistical?.all, alarm, trip, numbers];
   return Object.freeze({
     as,
@@ -210,6 +220,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one?.assumed), []),
     provenance,
     verified: isVerified(provenance),
+    confirmed: Object.freeze(signaturesOf(sources)),
     cautions,
   });
 }

@@ -1,5 +1,6 @@
 import { cached, requireList, VeladisError } from "../core/index";
 import { type Admitted, admittedSchemes } from "./admitted-schemes";
+import { isChecked } from "./checked";
 import { type Fact, facts as factTable } from "./facts";
 import type { KnownFacts, Machine } from "./machine";
 import { type MachineRef, machineFacts, machineNotes } from "./machine-facts";
@@ -71,6 +72,11 @@ function placedIn({ scheme, facts, scope, aside }: Admitted, said: Said, assume:
   });
 }
 
+/** True for the built-in schemes, all in their order, confirmed or not: they go before one another as ever. */
+function isWholeSet(schemes: readonly Scheme[]): boolean {
+  return schemes.length === builtInSchemes.length && builtInSchemes.every(({ id }, i) => schemes[i]?.id === id);
+}
+
 /** A machine in the schemes that are for it at a place. */
 function machinesAt(
   schemes: readonly Scheme[],
@@ -80,7 +86,7 @@ function machinesAt(
 ): AdmittedMachines {
   if (assume === "nothing") requireUnderstood(ref);
   const known = machineFacts(ref);
-  const admitted = admittedSchemes(schemes, known, place, schemes === builtInSchemes ? "first" : "none");
+  const admitted = admittedSchemes(schemes, known, place, isWholeSet(schemes) ? "first" : "none");
   const kinds = new Set(admitted.map(({ scheme }) => scheme.kind));
   const deciding = [...new Set(admitted.flatMap((one) => one.deciding))];
   // zones and a fan's limits, or a pass, are answers to other questions: no set holds both
@@ -106,6 +112,20 @@ function remember(schemes: readonly Scheme[]) {
 
 const ofBuiltIn = /* @__PURE__ */ remember(builtInSchemes as readonly Scheme[]);
 
+const ofLists = /* @__PURE__ */ new WeakMap<readonly SchemeRef[], ReturnType<typeof remember>>();
+
+/** What is remembered for a list that nobody can change, as that of confirmed schemes; undefined for any other. */
+function rememberedOf(schemes: readonly SchemeRef[]): ReturnType<typeof remember> | undefined {
+  const known = ofLists.get(schemes);
+  if (known !== undefined) return known;
+  if (!Object.isFrozen(schemes) || !isWholeSet(schemes.map(schemeOf))) return undefined;
+  if (!schemes.every((one, i) => one === builtInSchemes[i] || (typeof one === "object" && isChecked(one))))
+    return undefined;
+  const made = remember(schemes.map(schemeOf));
+  ofLists.set(schemes, made);
+  return made;
+}
+
 /**
  * A machine in every scheme that its known facts admit for readings at a place; none where no scheme is for it.
  *
@@ -117,10 +137,9 @@ export function admittedMachines(
   assume: Assume,
   schemes?: readonly SchemeRef[],
 ): AdmittedMachines {
-  if (schemes !== undefined) {
-    return machinesAt(requireList(schemes, "schemes as a list").map(schemeOf), ref, place, assume);
-  }
-  if (typeof ref === "string") return ofBuiltIn(`${place}\n${assume}\nwords\n${ref}`);
+  const found = schemes === undefined ? ofBuiltIn : rememberedOf(requireList(schemes, "schemes as a list"));
+  if (found === undefined) return machinesAt((schemes as readonly SchemeRef[]).map(schemeOf), ref, place, assume);
+  if (typeof ref === "string") return found(`${place}\n${assume}\nwords\n${ref}`);
   machineFacts(ref);
-  return ofBuiltIn(`${place}\n${assume}\ndata\n${JSON.stringify(ref)}`);
+  return found(`${place}\n${assume}\ndata\n${JSON.stringify(ref)}`);
 }

@@ -38,6 +38,8 @@ export function unitedParts(judgements: readonly Judgement[], unread: readonly U
     assumedFacts: assumedFactsOf(judgements),
     provenance,
     verified: isVerified(provenance),
+    confirmed: Object.freeze([...new Set(judgements.flatMap(({ confirmed }) => confirmed))]),
+    differences: Object.freeze([...new Set(judgements.flatMap(({ differences }) => differences))]),
     setAside: Object.freeze([...new Set(judgements.flatMap(({ setAside }) => setAside))]),
     unjudged: Object.freeze([...judgements.flatMap(({ unjudged }) => unjudged), ...unread]),
     cautions: Object.freeze([...new Set(judgements.flatMap(({ cautions }) => cautions))]),

@@ -37,6 +37,10 @@ export interface CompiledClassifier<K extends SchemeKind = SchemeKind> {
   /** How the least known of the limits is known. */
   readonly provenance: Provenance;
   readonly verified: boolean;
+  /** Who confirmed limits among them against a printed copy; empty where nobody did. */
+  readonly confirmed: readonly string[];
+  /** Where a confirmed copy prints other values than the table had; empty where it does not. */
+  readonly differences: readonly string[];
   /** True where `worst` is always the zone itself: nothing that was not measured could be worse. */
   readonly complete: boolean;
   /** The worst zone that is possible for a value; the zone itself where the judgement is `complete`. */
@@ -153,6 +157,8 @@ export function compiledClassifier(
     unjudged: Object.freeze([...plans.flatMap(({ unjudged }) => unjudged), ...unread]),
     provenance,
     verified: isVerified(provenance),
+    confirmed: Object.freeze([...new Set(plans.flatMap(({ confirmed }) => confirmed))]),
+    differences: Object.freeze([...new Set(plans.flatMap(({ differences }) => differences))]),
     complete: isComplete,
     index,
     array,

@@ -4,6 +4,11 @@ export { type Change, type ChangeOptions, changeFromBaseline } from "./change-fr
 export { classifier } from "./classifier";
 export { type ClassifyOptions, classify } from "./classify";
 export type { Classifier, ClassifierOptions, CompiledClassifier } from "./compiled-classifier";
+export { confirmScheme } from "./confirm-scheme";
+export { type ConfirmableLimit, confirmableLimits } from "./confirmable-limits";
+export type { Confirmation } from "./confirmation";
+export { confirmedDifferences } from "./confirmed-differences";
+export { confirmedSchemes } from "./confirmed-schemes";
 export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
 export { defineScheme, type SchemeInput } from "./define-scheme";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";

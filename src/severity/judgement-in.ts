@@ -65,6 +65,8 @@ export function judgementIn(
     assumed,
     provenance: plan.provenance,
     verified: isVerified(plan.provenance),
+    confirmed: plan.confirmed,
+    differences: plan.differences,
     history: governing.history,
     kind: scheme.kind,
     word,

@@ -1,4 +1,4 @@
-import { isVerified, type Provenance, provenances, worstProvenance } from "../core/index";
+import { differencesOf, isVerified, type Provenance, provenances, signaturesOf, worstProvenance } from "../core/index";
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
@@ -19,6 +19,10 @@ export interface JudgementPlan {
   readonly openBecause: string | undefined;
   readonly assumedFacts: readonly string[];
   readonly provenance: Provenance;
+  /** Who confirmed limits among those that apply. */
+  readonly confirmed: readonly string[];
+  /** Where a confirmed copy prints other values than the table had. */
+  readonly differences: readonly string[];
   readonly cautions: readonly string[];
   /** What is possible between the zone that was judged and the worst that is possible, by their numbers. */
   possible(at: number, upTo: number, openBecause: string | undefined): PossibleZones;
@@ -96,6 +100,8 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
   const criteria = applicable.map((one) => criterionPlan(machine, one, readings));
   const provenance = worstProvenance(criteria.map((one) => one.provenance));
   const { zones } = criteria[0] as CriterionPlan;
+  const sources = criteria.flatMap((one) => one.limits.map(({ source }) => source));
+  const differences = Object.freeze(differencesOf(sources));
   return {
     criteria,
     unjudged: Object.freeze(unjudged.map((one) => Object.freeze(one))),
@@ -107,7 +113,13 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...assumedHeight(criteria, machine),
     ]),
     provenance,
-    cautions: Object.freeze([...outsideBand(criteria, given.speed), ...cautionsOf(scheme, provenance, chosen.note)]),
+    confirmed: Object.freeze(signaturesOf(sources)),
+    differences,
+    cautions: Object.freeze([
+      ...differences,
+      ...outsideBand(criteria, given.speed),
+      ...cautionsOf(scheme, provenance, chosen.note),
+    ]),
     possible: possibleZones(scheme.kind, zones),
   };
 }

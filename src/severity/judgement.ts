@@ -35,6 +35,10 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly provenance: Provenance;
   /** True only if every limit of every criterion was read in the publication itself or confirmed against a copy. */
   readonly verified: boolean;
+  /** Who confirmed limits among them against a printed copy, when and on which page; empty where nobody did. */
+  readonly confirmed: readonly string[];
+  /** Where a confirmed copy prints other values than the table had; also first among the cautions. */
+  readonly differences: readonly string[];
   /** What to know before relying on the answer. */
   readonly cautions: readonly string[];
 }

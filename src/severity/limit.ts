@@ -1,4 +1,4 @@
-import { isVerified, type Provenance, provenances, type Source, VeladisError } from "../core/index";
+import { isVerified, knownText, type Provenance, type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { Level, ReadingType } from "../reading/index";
 import type { Quantity, UnitSymbol } from "../units/index";
@@ -90,8 +90,8 @@ export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts
 }
 
 /** A limit as a step of a history names it: its name and size, where it stands, and how it is known. */
-export function limitText({ name, printed: { value, unit, detector }, standard, edition, provenance }: Limit): string {
+export function limitText({ name, printed: { value, unit, detector }, standard, edition, source }: Limit): string {
   const named = name.includes("/") ? `limit ${name}` : `${name} limit`;
   const size = `${Number(value.toPrecision(6))} ${unit} ${detector}`;
-  return `${named} ${size}, ${standard} (${edition}), ${provenances[provenance].text}`;
+  return `${named} ${size}, ${standard} (${edition}), ${knownText(source)}`;
 }

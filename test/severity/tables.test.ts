@@ -47,7 +47,15 @@ describe("the shipped tables", () => {
       return [scheme?.id];
     });
     expect(ids.length).toBe(all.length);
-    const helpers = ["built-in.ts", "course-handbook.ts", "fan-categories.ts", "flat-table.ts", "index.ts", "shaft-law.ts", "sources.ts"];
+    const helpers = [
+      "built-in.ts",
+      "course-handbook.ts",
+      "fan-categories.ts",
+      "flat-table.ts",
+      "index.ts",
+      "shaft-law.ts",
+      "sources.ts",
+    ];
     expect(files.length - ids.length).toBe(files.filter((name) => helpers.includes(name)).length);
     expect(new Set(ids).size).toBe(all.length);
   });

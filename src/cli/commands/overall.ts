@@ -8,6 +8,7 @@ import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
 import { type SampleFile, sampleFile } from "../input/sample-file";
+import { confirmedOption } from "../options/confirmed-option";
 import type { Given } from "../options/option-row";
 import { bandOption, digitsOf, needed } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
@@ -55,7 +56,12 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   const judging = values.machine !== undefined || values.scheme !== undefined;
   const judge = judging
-    ? await (await import("../record/judge-record")).recordJudge(unit, values.scheme, values.machine ?? "")
+    ? await (await import("../record/judge-record")).recordJudge(
+        unit,
+        values.scheme,
+        values.machine ?? "",
+        await confirmedOption(values.confirmed),
+      )
     : undefined;
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];

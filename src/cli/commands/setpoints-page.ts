@@ -1,7 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { skipBad, times } from "../options/series-options";
-import { band, explain, fileOptions, json, machine, name, scheme, sheet } from "../options/shared-options";
+import { band, confirmed, explain, fileOptions, json, machine, name, scheme, sheet } from "../options/shared-options";
 
 /** The page of `setpoints`. */
 export const setpointsPage = {
@@ -53,6 +53,7 @@ export const setpointsPage = {
         help: `${scheme.help}; none for a statistical alarm alone`,
         otherwise: "those that judge takes for the machine, of several the lowest limits",
       },
+      confirmed,
       limits: {
         argument: "<B/C, C/D>",
         help: "limits of the maker or the site in its place",

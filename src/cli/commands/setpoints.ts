@@ -10,6 +10,7 @@ import type { Io } from "../input/io";
 import { type LongestGap, longestGap, longestGapText } from "../input/longest-gap";
 import { inputStream, namedFile } from "../input/open-file";
 import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
+import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
 import type { Given, Values } from "../options/option-row";
 import { bandOption, needed, parts } from "../options/option-values";
@@ -98,11 +99,13 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);
+  const schemes = await confirmedOption(values.confirmed);
   const proposal = proposeSetpoints({
     baseline: known,
     ...(values.scheme !== undefined && {
-      scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme),
+      scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme, schemes),
     }),
+    ...(schemes !== undefined && { schemes }),
     ...limitsOf(values),
     ...(values.machine !== undefined && { machine: values.machine }),
     sensor: {

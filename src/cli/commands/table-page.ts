@@ -2,6 +2,7 @@ import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import {
   allDigits,
+  confirmed,
   crestFactor,
   fileOptions,
   json,
@@ -87,6 +88,7 @@ export const tablePage = {
         list: "types",
       },
       scheme: schemeFound,
+      confirmed,
       strict,
       digits: allDigits,
     }),

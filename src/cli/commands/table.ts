@@ -25,6 +25,7 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
     machine: values.machine,
     machineColumns: values["machine-column"],
     scheme: values.scheme,
+    confirmed: values.confirmed,
     strict: values.strict,
     out: values.out,
     refused: values.refused,

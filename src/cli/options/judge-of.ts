@@ -13,6 +13,8 @@ export interface JudgeSettings {
   /** The scheme that is named; undefined for those that the machine's facts admit. */
   readonly scheme: Scheme | undefined;
   readonly machine: string;
+  /** The schemes to choose from; undefined for the built-in ones. */
+  readonly schemes?: readonly Scheme[] | undefined;
   readonly strict: boolean;
   readonly crestFactor?: number;
 }
@@ -26,7 +28,9 @@ export function judgeOptions({ strict, crestFactor }: JudgeSettings): JudgeOptio
 export function judgeOf(settings: JudgeSettings): (reading: ReadingRef) => Verdict {
   const { scheme, machine } = settings;
   const options = judgeOptions(settings);
-  if (scheme === undefined) return (reading) => judge(reading, machine, options);
+  const { schemes } = settings;
+  const all = { ...options, ...(schemes !== undefined && { schemes }) };
+  if (scheme === undefined) return (reading) => judge(reading, machine, all);
   return (reading) => {
     const judgement = classify(reading, { ...options, scheme, ...(machine.trim() !== "" && { machine }) });
     return { ...judgement, judgements: [judgement], deciding: [] };

@@ -47,6 +47,13 @@ export const scheme = {
 /** For commands that find a scheme by themselves. */
 export const schemeFound = { ...scheme, otherwise: "all that the machine's facts admit; the worst governs" } as const;
 
+export const confirmed = {
+  argument: "<file>",
+  help: "limits confirmed against a printed copy, .csv or .json; may be given several times",
+  example: "iso-10816-7-2009.csv",
+  several: true,
+} as const satisfies OptionRow;
+
 export const band = {
   argument: "<low-high>",
   help: "the measuring band of the device: 10-1000 in Hz, or with units",

@@ -1,4 +1,4 @@
-import { provenances, visibleText } from "../../core/index";
+import { differencesOf, provenances, type Source, sourceText, visibleText } from "../../core/index";
 import { format } from "../../reading/index";
 import { type Criterion, conditionText, type LimitValue, type MachineClass, type Scheme } from "../../severity/index";
 import { labelled } from "./labelled";
@@ -32,6 +32,13 @@ function classRows(scheme: Scheme, { named, by, when, criteria }: MachineClass):
   );
 }
 
+/** The sources of the limits and ceilings that there are. */
+function sourcesOf({ limits, source, limitSources, ceilings }: Criterion): Source[] {
+  const own: Readonly<Record<string, Source | undefined>> = limitSources ?? {};
+  const present = Object.entries(limits).filter(([, limit]) => limit !== null && limit !== undefined);
+  return [...present.map(([name]) => own[name] ?? source), ...(ceilings === undefined ? [] : [ceilings.source])];
+}
+
 /** One scheme on a page: what it is for, every limit, and where they come from. */
 export function schemePage(scheme: Scheme): string {
   const { id, kind, standard, edition, title, status, statusNote, replacedBy, scope, band, measuredOn, notes } = scheme;
@@ -40,7 +47,7 @@ export function schemePage(scheme: Scheme): string {
     scheme.classes.flatMap((one) => classRows(scheme, one)),
   );
   const criteria = scheme.classes.flatMap((one) => one.criteria);
-  const sources = new Set(criteria.flatMap((one) => [one.source, ...Object.values(one.limitSources ?? {})]));
+  const sources = criteria.flatMap(sourcesOf);
   const facts = [
     labelled("kind", [kind]),
     labelled("status", [`${status}: ${statusNote}${replacedBy === undefined ? "" : `; replaced by ${replacedBy}`}`]),
@@ -50,12 +57,8 @@ export function schemePage(scheme: Scheme): string {
     ]),
     ...Object.entries(scheme.meanings ?? {}).map(([fact, meaning]) => labelled(fact, [meaning as string])),
     labelled("notes", notes ?? []),
-    labelled(
-      "sources",
-      [...sources]
-        .filter((one) => one !== undefined)
-        .map(({ title, where, note, page }) => [title, where, note, page].filter(Boolean).join("; ")),
-    ),
+    labelled("differs", differencesOf(sources)),
+    labelled("sources", [...new Set(sources.map(sourceText))]),
   ];
   return `${visibleText(`${id}: ${standard} (${edition})`)}\n${visibleText(title)}\n\n${table}\n${facts.join("")}`;
 }

@@ -1,4 +1,4 @@
-import { provenances, visibleText } from "../../core/index";
+import { limitsKnown, visibleText } from "../../core/index";
 import { format } from "../../reading/index";
 import type { PointsVerdict, Verdict } from "../../severity/index";
 import { assumedWords } from "./assumed-words";
@@ -7,16 +7,18 @@ import { verdictHeadline } from "./verdict-headline";
 
 /** The nearest limit and the scheme it is from, and what the verdict rests on. */
 function restText(
-  { limit, margin, provenance, verified, standard, edition, judged, ...rest }: Verdict,
+  { limit, margin, provenance, confirmed, standard, edition, judged, ...rest }: Verdict,
   digits: number,
 ): string {
   const { assumed, assumedFacts, judgements, setAside } = rest;
   const words = assumedWords({ assumed, assumedFacts, crestFactor: judged.crestFactor });
+  const known = limitsKnown(provenance, confirmed);
   const next = `${limit.name} ${format(limit, { digits })}`;
   const others = judgements.slice(1).map((one) => one.scheme);
   return [
     `${next} (${margin.decibels.toFixed(1)} dB)`,
-    `${standard} (${edition})${verified ? "" : `, limits ${provenances[provenance].text}`}`,
+    `${standard} (${edition})${known === undefined ? "" : `, ${known}`}`,
+    ...rest.differences,
     ...(others.length === 0 ? [] : [`also judged by ${others.join(", ")}`]),
     ...(words.length === 0 ? [] : [`assumed: ${words.join("; ")}`]),
     ...(setAside.length === 0 ? [] : [`set aside: ${setAside.join("; ")}`]),

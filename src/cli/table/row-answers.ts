@@ -1,4 +1,4 @@
-import { type Provenance, provenances } from "../../core/index";
+import { limitsCell, type Provenance, provenances } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
 import type { Scheme } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
@@ -105,10 +105,10 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
 }
 
 /** The cells of a judge's zone, and of the worst that is possible. */
-function judgedTail({ zones, schemes, provenance }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
+function judgedTail({ zones, schemes, provenance, confirmed }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
   const [zone, worst] = [zones[at] as string, zones[upTo] as string];
   const range = upTo === zones.length - 1 ? `${zone} or worse` : `${zone} to ${worst}`;
-  const cells = [zone, worst, schemes.join(" + "), provenances[provenance].cell];
+  const cells = [zone, worst, schemes.join(" + "), limitsCell(provenance, confirmed)];
   return { cells, zone, worst, headline: at === upTo ? zone : range };
 }
 
@@ -118,14 +118,20 @@ const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefi
  * Compiles what is added to the rows of a table with this header.
  *
  * @param scheme - the scheme that the options name; undefined to select one for each machine
+ * @param schemes - those to select from; the built-in ones if not given
  * @throws {@link VeladisError} whatever can be told before the first row: columns, types, a scheme, a machine
  */
-export function rowAnswers(header: readonly string[], settings: TableSettings, scheme: Scheme | undefined): RowAnswers {
+export function rowAnswers(
+  header: readonly string[],
+  settings: TableSettings,
+  scheme: Scheme | undefined,
+  schemes?: readonly Scheme[],
+): RowAnswers {
   const { digits, crestFactor } = settings;
   const titles = titlesFor(header, settings);
   const read = rowReader(header, settings);
   const conversionsFor = rowConverters(read, settings);
-  const judgeFor = judges(settings) ? rowJudges(settings, scheme) : undefined;
+  const judgeFor = judges(settings) ? rowJudges(settings, scheme, schemes) : undefined;
   const compile = ({ each, assumed: byConversion }: RowConverters, judge: RowJudge | undefined): Compiled => {
     const words = assumedWords({
       assumed: union(byConversion, judge?.assumed),
@@ -134,7 +140,7 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
     });
     const not = (judge?.unjudged ?? []).map(({ as, because }) => `not judged: limits in ${as}: ${because}`);
     const aside = (judge?.setAside ?? []).map((text) => `set aside: ${text}`);
-    const assumed = [...words, ...new Set(not), ...aside];
+    const assumed = [...(judge?.differences ?? []), ...words, ...new Set(not), ...aside];
     return { each, judge, assumed, tails: new Map() };
   };
   const byJudge = new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();

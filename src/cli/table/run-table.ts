@@ -5,6 +5,7 @@ import { accountOf, type RowAccount, readDelimited } from "../delimited/read-del
 import { toldOf } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
+import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
@@ -81,7 +82,8 @@ function requireRows({ rows }: Counts, file: string | undefined): void {
 export async function runTable(io: Io, given: TableSettings): Promise<number> {
   const settings = isParquet(given.file) ? settingsOfParquet(given) : given;
   const { json, keepGoing, file } = settings;
-  const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme);
+  const schemes = await confirmedOption(settings.confirmed);
+  const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme, schemes);
   const outputs = await outputsOf(io, settings);
   const progress = progressOf(io, file);
   const counts: Counts = { rows: 0, refused: 0 };
@@ -98,7 +100,7 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   };
   const visitor: RowVisitor = {
     header(cells, raw, form) {
-      answers = rowAnswers(cells, settings, scheme);
+      answers = rowAnswers(cells, settings, scheme, schemes);
       output = json
         ? jsonOutput(answers.titles, cells, form)
         : csvOutput(answers.titles, form, settings.written.decimalComma);
