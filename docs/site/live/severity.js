@@ -55,7 +55,7 @@ function verdictParts(verdict) {
       : []),
     element("p", {}, `Limits of ${schemeName(first)}. ${schemeById(first.scheme).title}.`),
     table(
-      ["limit", "as printed", "known by"],
+      ["limit", "in the table", "known by"],
       Object.values(limits).map(({ name, printed, provenance }) => [
         name,
         `${Number(printed.value.toPrecision(6))} ${printed.unit} ${printed.detector}`,

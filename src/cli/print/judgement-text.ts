@@ -38,7 +38,7 @@ function zoneTable(one: Verdict, digits: number): string {
       { title: "" },
       { title: "zone" },
       { title: `up to, ${first.as}`, align: "right" },
-      { title: `as printed, ${printed}`, align: "right" },
+      { title: `in the table, ${printed}`, align: "right" },
       { title: "known" },
     ],
     rows,

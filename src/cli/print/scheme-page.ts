@@ -12,11 +12,22 @@ function limitText(limit: LimitValue | undefined, as: Criterion["as"]): string {
   return `${law}${limit.atMost === undefined ? "" : `, not over ${limit.atMost}`} ${as}`;
 }
 
+/** The highest settings that a table prints beside its limits. */
+function ceilingRows({ as, ceilings }: Criterion): string[][] {
+  if (ceilings === undefined) return [];
+  const { alarm, trip, source } = ceilings;
+  const known = [provenances[source.provenance].cell, source.where ?? source.title];
+  return [
+    ["", "alarm at most", limitText(alarm, as), ...known],
+    ["", "trip at most", limitText(trip, as), ...known],
+  ];
+}
+
 function classRows(scheme: Scheme, { named, by, when, criteria }: MachineClass): string[][] {
   const which = conditionText({ ...named, ...when }) || "any";
   const decided = by === undefined ? "" : conditionText(by);
-  return criteria.flatMap((criterion, i) =>
-    Object.entries(criterion.limits).map(([name, limit], k) => {
+  return criteria.flatMap((criterion, i) => [
+    ...Object.entries(criterion.limits).map(([name, limit], k) => {
       const source =
         (criterion.limitSources as Record<string, typeof criterion.source> | undefined)?.[name] ?? criterion.source;
       const first = i === 0 && k === 0;
@@ -29,7 +40,8 @@ function classRows(scheme: Scheme, { named, by, when, criteria }: MachineClass):
         source.where ?? source.title,
       ];
     }),
-  );
+    ...ceilingRows(criterion),
+  ]);
 }
 
 /** The sources of the limits and ceilings that there are. */
