@@ -16,7 +16,7 @@ const texts = ["id", "standard", "edition", "title", "statusNote", "scope", "mea
 // biome-ignore format: names
 const others = [
   "kind", "status", "replacedBy", "machines", "within", "exclusions", "place", "band", "slowBand", "ask", "meanings",
-  "grades", "informative", "notes", "classes",
+  "grades", "informative", "byContract", "notes", "classes",
 ] as const;
 const classKeys = ["named", "by", "when", "within", "criteria", "note"] as const;
 
@@ -121,11 +121,10 @@ export function checkSelf(scheme: Record<string, unknown>): void {
     requirePositive(slow.below as number, "slowBand: a speed above zero, in r/min");
     checkBand(slow.band, "slowBand");
   }
-  if (scheme.informative !== undefined && scheme.informative !== true)
-    throw new VeladisError("wrong-type", {
-      expected: "informative: true or nothing",
-      received: shown(scheme.informative),
-    });
+  for (const mark of ["informative", "byContract"] as const) {
+    if (scheme[mark] === undefined || scheme[mark] === true) continue;
+    throw new VeladisError("wrong-type", { expected: `${mark}: true or nothing`, received: shown(scheme[mark]) });
+  }
   for (const note of listIn(scheme, "notes")) requireText(note as string, "a note, as text");
   checkScope(scheme);
 }

@@ -99,6 +99,8 @@ export interface Scheme<K extends SchemeKind = SchemeKind, Id extends string = s
   readonly grades?: readonly string[];
   /** True where the limits are informative: for orientation, never a verdict or a setpoint. */
   readonly informative?: true;
+  /** True where an order or a specification has to name the table: it judges by name only and is never chosen by itself. */
+  readonly byContract?: true;
   readonly notes?: readonly string[];
   readonly classes: readonly MachineClass<K>[];
 }

@@ -256,6 +256,7 @@ const cases: Cases = {
   "defineScheme, a meaning that is no text": () => defined({ meanings: { group: 1 } }),
   "defineScheme, defaults": () => defined({ defaults: { support: "rigid" } }),
   "defineScheme, informative as a word": () => defined({ informative: "yes" }),
+  "defineScheme, byContract as a word": () => defined({ byContract: "yes" }),
   "defineScheme, conditions that are none": () => defined({ within: "all" }),
   "defineScheme, a condition on what is no fact": () => defined({ within: { colour: "red" } }),
   "defineScheme, a range that is none": () => defined({ within: { power: 15 } }),

@@ -94,6 +94,7 @@ function schemePage(scheme: Scheme): string {
         ["kind", `${kind}${grades ? `: ${grades.join(", ")}` : ""}`],
         ["status", `${status}${replacedBy ? `, replaced by ${replacedBy}` : ""}; ${statusNote}`],
         ["scope", scope],
+        ...(scheme.byContract ? [["chosen", "by name only, where an order has it"]] : []),
         ["measured on", measuredOn],
         ["band", `${bandText(band)}${slowBand ? `; ${bandText(slowBand.band)} below ${slowBand.below} r/min` : ""}`],
       ],

@@ -45,6 +45,7 @@ export function schemePage(scheme: Scheme): string {
     labelled("kind", [kind]),
     labelled("status", [`${status}: ${statusNote}${replacedBy === undefined ? "" : `; replaced by ${replacedBy}`}`]),
     labelled("for", [scope]),
+    labelled("chosen", scheme.byContract ? ["by name only, where an order has it"] : []),
     labelled("measure", [
       `${measuredOn}; ${band === null ? "band not stated by the source" : `${band[0]} to ${band[1]} Hz`}`,
     ]),
