@@ -15,7 +15,7 @@ const textFacts: readonly Fact[] = /* @__PURE__ */ (() =>
 const texts = ["id", "standard", "edition", "title", "statusNote", "scope", "measuredOn"] as const;
 // biome-ignore format: names
 const others = [
-  "kind", "status", "replacedBy", "machines", "within", "exclusions", "place", "band", "slowBand", "ask", "meanings",
+  "kind", "status", "replacedBy", "machines", "within", "exclusions", "place", "band", "peakMeans", "slowBand", "ask", "meanings",
   "grades", "informative", "byContract", "notes", "classes",
 ] as const;
 const classKeys = ["named", "by", "when", "within", "criteria", "note"] as const;
@@ -115,6 +115,7 @@ export function checkSelf(scheme: Record<string, unknown>): void {
   if (scheme.status === "withdrawn" || scheme.replacedBy !== undefined)
     requireText(scheme.replacedBy as string, "what replaced a withdrawn edition, as text");
   if (scheme.band !== null) checkBand(scheme.band, "the scheme");
+  if (scheme.peakMeans !== undefined) requireChoice(scheme.peakMeans, ["true", "rms", "open"], "which peak is meant");
   if (scheme.slowBand !== undefined) {
     const slow = requireObject(scheme.slowBand, "slowBand with below and band");
     requireKeys(slow, ["below", "band"], "slowBand");

@@ -38,6 +38,7 @@ export type {
   Exclusion,
   LimitValue,
   MachineClass,
+  PeakMeaning,
   Scheme,
   SpeedLaw,
 } from "./scheme";

@@ -4,6 +4,7 @@ import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
 import { isOfDisplacement } from "./of-displacement";
 import { outsideBand } from "./outside-band";
+import { peakCautions } from "./peak-meaning";
 import { isOfPlace } from "./place-text";
 import type { PlacedMachine } from "./placed-machine";
 import { type PossibleZones, possibleZones } from "./possible-zones";
@@ -107,7 +108,11 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...assumedHeight(criteria, machine),
     ]),
     provenance,
-    cautions: Object.freeze([...outsideBand(criteria, given.speed), ...cautionsOf(scheme, provenance, chosen.note)]),
+    cautions: Object.freeze([
+      ...outsideBand(criteria, given.speed),
+      ...peakCautions(scheme, criteria, readings),
+      ...cautionsOf(scheme, provenance, chosen.note),
+    ]),
     possible: possibleZones(scheme.kind, zones),
   };
 }

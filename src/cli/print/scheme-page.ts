@@ -12,6 +12,13 @@ function limitText(limit: LimitValue | undefined, as: Criterion["as"]): string {
   return `${law}${limit.atMost === undefined ? "" : `, not over ${limit.atMost}`} ${as}`;
 }
 
+/** Which peak a document means, in words. */
+const peakText = {
+  true: "a true peak, read in the waveform",
+  rms: "1.414 x RMS, no true peak",
+  open: "the document leaves open whether a true peak or 1.414 x RMS",
+} as const;
+
 function classRows(scheme: Scheme, { named, by, when, criteria }: MachineClass): string[][] {
   const which = conditionText({ ...named, ...when }) || "any";
   const decided = by === undefined ? "" : conditionText(by);
@@ -49,6 +56,7 @@ export function schemePage(scheme: Scheme): string {
     labelled("measure", [
       `${measuredOn}; ${band === null ? "band not stated by the source" : `${band[0]} to ${band[1]} Hz`}`,
     ]),
+    labelled("peak", scheme.peakMeans === undefined ? [] : [peakText[scheme.peakMeans]]),
     ...Object.entries(scheme.meanings ?? {}).map(([fact, meaning]) => labelled(fact, [meaning as string])),
     labelled("notes", notes ?? []),
     labelled(

@@ -22,6 +22,7 @@ export const compressorHandbookRule = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "not stated",
   band: null,
+  peakMeans: "open",
   grades: ["smooth", "between smooth and rough", "rough"],
   classes: [
     { criteria: [{ as: "in/s pk", limits: { smooth: 0.03, "between smooth and rough": 0.2 }, source: TEXT }] },

@@ -25,6 +25,7 @@ export const iso14694Of2003 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings of the fan",
   band: [10, 1000],
+  peakMeans: "open",
   meanings: { category: "BV-1: residential, to 0.15 kW; BV-2: heating, ventilating and agricultural, to 3.7 kW; BV-3: industrial process and power generation, to 300 kW (transport to 15 kW, transit and tunnel to 75 kW, petrochemical to 37 kW); BV-4: transport above 15 kW, transit and tunnel above 75 kW, jet fans, petrochemical above 37 kW; BV-5: clean rooms, semiconductor" },
   notes: [
     "peak and RMS columns are both printed and not in ratio 1.414: the column of the reading's detector is used",

@@ -24,6 +24,7 @@ export const lrReciprocatingGuidance = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "top of the machine frame, three directions",
   band: [2, 100],
+  peakMeans: "open",
   notes: ["all three limits must hold; higher levels need an assessment by frequency"],
   classes: [
     { criteria: [
