@@ -1,6 +1,7 @@
 import type { Provenance } from "../core/index";
 import type { Assumption } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
+import type { BackgroundCheck } from "./background";
 import type { CriterionJudgement } from "./judge-criterion";
 import type { SchemeKind } from "./kinds";
 import type { KnownFacts } from "./machine";
@@ -35,6 +36,8 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly provenance: Provenance;
   /** True only if every limit of every criterion was read in the publication itself or confirmed against a copy. */
   readonly verified: boolean;
+  /** Whether the broadband reading may be judged, where a reading at rest was given. */
+  readonly background?: BackgroundCheck;
   /** What to know before relying on the answer. */
   readonly cautions: readonly string[];
 }

@@ -93,6 +93,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     ...(values.scheme !== undefined && {
       scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme),
     }),
+    ...(values.rule !== undefined && { rule: values.rule as "api shaft" }),
     ...limitsOf(values),
     ...(values.machine !== undefined && { machine: values.machine }),
     sensor: {
