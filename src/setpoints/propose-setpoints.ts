@@ -11,6 +11,7 @@ import {
 import { type Device, deviceType, storedSetpoint } from "../device/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
+import { limitsOfApiShaft } from "./api-shaft-limits";
 import { baselineOf } from "./baseline-of-request";
 import { caseWarnings } from "./case-warnings";
 import { type DelayAdvice, delayAdvice } from "./delay-advice";
@@ -84,10 +85,11 @@ function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kin
 
 /** The limits to set from: those of the site, of the scheme that is named, or of those that the machine's facts admit. */
 function limitsOf(
-  { limits: own, scheme, schemes, machine }: ProposalRequest,
+  { limits: own, scheme, schemes, machine, rule }: ProposalRequest,
   type: string,
   hertz: number | undefined,
 ): SetpointLimits | null {
+  if (rule !== undefined) return limitsOfApiShaft(typeof machine === "string" ? parseMachine(machine) : machine, type);
   if (own !== undefined) return limitsOfSite(own, type, hertz);
   if (scheme === "none") return null;
   const question = { type, running: runningSpeed(machine) };

@@ -34,15 +34,21 @@ function usualCase(schemes: readonly Scheme[], known: KnownFacts, place: Scheme[
   ];
 }
 
+/** Of the tables for such a machine, those that an order has to name, in words. */
+function ofContract(schemes: readonly Scheme[], { type }: KnownFacts, place: Scheme["place"]): string {
+  const those = schemes.filter((one) => one.byContract && one.place === place && isForKind(one, type));
+  return those.length === 0 ? "" : ` (by name, where the order has it: ${those.map(({ id }) => id).join(", ")})`;
+}
+
 /** What is said of a new machine that only limits in service are for; refused where nothing may be assumed. */
-function newAside({ condition }: KnownFacts, admitted: readonly Admitted[], assume: Assume): string[] {
+function newAside({ condition }: KnownFacts, admitted: readonly Admitted[], assume: Assume, named: string): string[] {
   const isTested = admitted.some(({ scheme }) => scheme.kind === "acceptance");
   if (condition !== "new" || isTested || admitted.length === 0) return [];
   if (assume === "lowest limits") {
-    return ["condition new: no acceptance limits for such a machine; judged as in service"];
+    return [`condition new: no acceptance limits for such a machine${named}; judged as in service`];
   }
   throw new VeladisError("out-of-range", {
-    expected: "a machine in service, since there are no acceptance limits for such a machine",
+    expected: `a machine in service, since there are no acceptance limits for such a machine${named}`,
     received: "condition new",
   });
 }
@@ -78,15 +84,12 @@ function isWholeSet(schemes: readonly Scheme[]): boolean {
 }
 
 /** A machine in the schemes that are for it at a place. */
-function machinesAt(
-  schemes: readonly Scheme[],
-  ref: MachineRef,
-  place: Scheme["place"],
-  assume: Assume,
-): AdmittedMachines {
+function machinesAt(all: readonly Scheme[], ref: MachineRef, place: Scheme["place"], assume: Assume): AdmittedMachines {
   if (assume === "nothing") requireUnderstood(ref);
   const known = machineFacts(ref);
-  const admitted = admittedSchemes(schemes, known, place, isWholeSet(schemes) ? "first" : "none");
+  const isWhole = isWholeSet(all);
+  const schemes = isWhole ? all.filter(({ byContract }) => !byContract) : all;
+  const admitted = admittedSchemes(schemes, known, place, isWhole ? "first" : "none");
   const kinds = new Set(admitted.map(({ scheme }) => scheme.kind));
   const deciding = [...new Set(admitted.flatMap((one) => one.deciding))];
   // zones and a fan's limits, or a pass, are answers to other questions: no set holds both
@@ -95,7 +98,7 @@ function machinesAt(
   const said = {
     given: known,
     assumed: [...assumed, ...usualCase(schemes, known, place)],
-    setAside: [...wordsSetAside(ref), ...newAside(known, admitted, assume)],
+    setAside: [...wordsSetAside(ref), ...newAside(known, admitted, assume, ofContract(all, known, place))],
   };
   const machines = admitted.map((one) => placedIn(one, said, assume));
   return Object.freeze({ place, machines: Object.freeze(machines), deciding: Object.freeze(deciding) });

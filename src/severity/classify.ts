@@ -1,3 +1,5 @@
+import type { Amplitude } from "../reading/index";
+import { withBackground } from "./background";
 import type { Judgement } from "./judgement";
 import { judgementIn } from "./judgement-in";
 import type { MachineRef } from "./machine-facts";
@@ -18,6 +20,8 @@ export interface ClassifyOptions<S extends SchemeRef = SchemeRef> {
   readonly assume?: Assume;
   /** Peak over RMS of the waveform, in place of the sine's 1.414, within one quantity. */
   readonly crestFactor?: number;
+  /** The reading at the same point with the machine stopped: whether the broadband reading may be judged. */
+  readonly background?: string | Amplitude;
 }
 
 const keys: Readonly<Record<keyof ClassifyOptions, true>> = /* @__PURE__ */ Object.freeze({
@@ -25,6 +29,7 @@ const keys: Readonly<Record<keyof ClassifyOptions, true>> = /* @__PURE__ */ Obje
   machine: true,
   assume: true,
   crestFactor: true,
+  background: true,
 });
 
 /**
@@ -67,11 +72,12 @@ export function classify<const S extends SchemeRef>(
   reading: ReadingRef,
   options: ClassifyOptions<S>,
 ): Judgement<KindOf<S>> {
-  const { crestFactor, machine: described, assume } = requireOptions(options, keys);
+  const { crestFactor, machine: described, assume, background } = requireOptions(options, keys);
   const readings = readingsOf(reading);
   const scheme: Scheme = schemeOf(options.scheme);
   // before anything is asked of the machine
   requireCriterion(scheme);
   const machine = placedMachine(scheme, described ?? {}, assume);
-  return judgementIn(machine, readings, crestFactor) as Judgement<KindOf<S>>;
+  const judgement = judgementIn(machine, readings, crestFactor) as Judgement<KindOf<S>>;
+  return background === undefined ? judgement : withBackground(judgement, readings, background);
 }

@@ -2,6 +2,7 @@ import { frozen } from "../core/index";
 import { checkClass, checkDisjoint, checkedNames, checkSelf } from "./check-scheme";
 import { asChecked } from "./checked";
 import type { SchemeKind } from "./kinds";
+import { checkPeakMeaning } from "./peak-meaning";
 import { plainCopy } from "./plain-copy";
 import { requireList, requireObject } from "./require-parts";
 import type { Scheme } from "./scheme";
@@ -77,5 +78,6 @@ export function defineScheme<const Id extends string, K extends SchemeKind>(inpu
   });
   const own = scheme as unknown as Scheme<K, Id>;
   checkDisjoint(own.classes);
+  checkPeakMeaning(own);
   return frozen(asChecked(own));
 }

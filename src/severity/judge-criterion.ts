@@ -7,6 +7,7 @@ import { carriedAsBound } from "./carried-as-bound";
 import type { CriterionPlan } from "./criterion-plan";
 import type { SchemeKind, Zone } from "./kinds";
 import type { Limit } from "./limit";
+import type { PeakMeaning } from "./scheme";
 
 /** How far a reading is from a limit; above 1 and 0 dB while the reading is below it. */
 export interface Margin {
@@ -37,6 +38,8 @@ export interface CriterionJudgement<K extends SchemeKind = SchemeKind> {
   readonly bound: Bound;
   /** The measuring band that the standard asks for, in hertz; null where it is not known. */
   readonly band: readonly [low: number, high: number] | null;
+  /** Which peak the limits mean, where they are in peak. */
+  readonly peakMeans?: PeakMeaning;
   /** All that was assumed of the reading, on its way here and in the conversion to the unit of the standard. */
   readonly assumed: readonly Assumption[];
   /** How the least known of its limits is known. */
@@ -78,6 +81,7 @@ export function judgedBy(
     source: limit.source,
     bound,
     band,
+    ...(plan.peakMeans !== undefined && { peakMeans: plan.peakMeans }),
     assumed,
     provenance,
     verified: isVerified(provenance),

@@ -62,6 +62,7 @@ export function judgementIn(
     source: governing.source,
     bound: governing.bound,
     band: governing.band,
+    ...(governing.peakMeans !== undefined && { peakMeans: governing.peakMeans }),
     assumed,
     provenance: plan.provenance,
     verified: isVerified(plan.provenance),

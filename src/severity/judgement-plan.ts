@@ -4,6 +4,7 @@ import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
 import { isOfDisplacement } from "./of-displacement";
 import { outsideBand } from "./outside-band";
+import { peakCautions } from "./peak-meaning";
 import { isOfPlace } from "./place-text";
 import type { PlacedMachine } from "./placed-machine";
 import { type PossibleZones, possibleZones } from "./possible-zones";
@@ -118,6 +119,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
     cautions: Object.freeze([
       ...differences,
       ...outsideBand(criteria, given.speed),
+      ...peakCautions(scheme, criteria, readings),
       ...cautionsOf(scheme, provenance, chosen.note),
     ]),
     possible: possibleZones(scheme.kind, zones),

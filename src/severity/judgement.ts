@@ -1,6 +1,7 @@
 import type { Provenance } from "../core/index";
 import type { Assumption } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
+import type { BackgroundCheck } from "./background";
 import type { CriterionJudgement } from "./judge-criterion";
 import type { SchemeKind } from "./kinds";
 import type { KnownFacts } from "./machine";
@@ -39,6 +40,8 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly confirmed: readonly string[];
   /** Where a confirmed copy prints other values than the table had; also first among the cautions. */
   readonly differences: readonly string[];
+  /** Whether the broadband reading may be judged, where a reading at rest was given. */
+  readonly background?: BackgroundCheck;
   /** What to know before relying on the answer. */
   readonly cautions: readonly string[];
 }

@@ -35,6 +35,8 @@ export interface Candidate {
   readonly verified: boolean;
   readonly withdrawn: boolean;
   readonly replacedBy?: string;
+  /** True where an order has to name it: `judge` never takes it by itself. */
+  readonly byContract?: true;
 }
 
 /** A scheme that is not for the machine, with the reason. */
@@ -111,6 +113,7 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
     verified: isVerified(provenance),
     withdrawn: scheme.status === "withdrawn",
     ...(scheme.replacedBy !== undefined && { replacedBy: scheme.replacedBy }),
+    ...(scheme.byContract && { byContract: true }),
   };
 }
 

@@ -16,6 +16,13 @@ const kinds: Readonly<Record<string, string>> = {
   "nema-mg1-7-table-7-1": "acceptance",
   "nema-mg1-20.52-old": "acceptance",
   "api-610": "acceptance",
+  "api-541": "acceptance",
+  "api-541-shaft": "acceptance",
+  "api-611": "acceptance",
+  "api-619-5th": "acceptance",
+  "api-673-3rd": "acceptance",
+  "api-673-3rd-shaft": "acceptance",
+  "asme-nfpa-20-pumps": "acceptance",
   "ansi-hi-9.6.4-2009-slow": "acceptance",
   "compressor-handbook-rule": "grades",
 };

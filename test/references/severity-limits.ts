@@ -374,6 +374,40 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
   ],
   // Compressor Handbook p. 103: smooth below 0.03, rough above 0.2 inches per second
   "compressor-handbook-rule": [["", "in/s pk", [0.03, 0.2], "pp"]],
+  // API 673 3rd ed., Vibration Limit for Fans: "Unfiltered <2.8 <0.11 <50 <2; Filtered <1.8 <0.07 <40 <1.6"
+  "api-673-3rd": [
+    ["content overall units metric", "mm/s rms", [2.8], "r"],
+    ["content overall units customary", "in/s rms", [0.11], "r"],
+    ["content discrete units metric", "mm/s rms", [1.8], "r"],
+    ["content discrete units customary", "in/s rms", [0.07], "r"],
+  ],
+  "api-673-3rd-shaft": [
+    ["content overall units metric", "um pp", [50], "r"],
+    ["content overall units customary", "mil pp", [2], "r"],
+    ["content discrete units metric", "um pp", [40], "r"],
+    ["content discrete units customary", "mil pp", [1.6], "r"],
+  ],
+  // API 619 5th ed., Tables 1 and 2: "Vu<5.0mm/s RMS (0.2 in/s RMS)", "Vu<8.0mm/s RMS (0.3 in/s RMS)"
+  "api-619-5th": [
+    ['class "dry with hydrodynamic bearings" units metric', "mm/s rms", [5], "r"],
+    ['class "dry with hydrodynamic bearings" units customary', "in/s rms", [0.2], "r"],
+    ['class "dry with rolling bearings" units metric', "mm/s rms", [8], "r"],
+    ['class "dry with rolling bearings" units customary', "in/s rms", [0.3], "r"],
+    ['class "oil-flooded with hydrodynamic bearings" units metric', "mm/s rms", [8], "r"],
+    ['class "oil-flooded with hydrodynamic bearings" units customary', "in/s rms", [0.3], "r"],
+    ['class "oil-flooded with rolling bearings" units metric', "mm/s rms", [8], "r"],
+    ['class "oil-flooded with rolling bearings" units customary', "in/s rms", [0.3], "r"],
+  ],
+  // a consultants' list of criteria: API 611 3 mm/s, API 541 1.77 mm/s and 37.5 um, ASME and NFPA 20 pumps as HI 9.6.4
+  "api-611": [["", "mm/s rms", [3], "r"]],
+  "api-541": [["", "mm/s rms", [1.77], "r"]],
+  "api-541-shaft": [["", "um pp", [37.5], "r"]],
+  "asme-nfpa-20-pumps": [
+    ["class overhung 199 kW", "mm/s rms", [3.8], "r"],
+    ['class "between bearings" 200 kW', "mm/s rms", [4.8], "r"],
+    ['class "vertically suspended" 199 kW', "mm/s rms", [3.3], "r"],
+    ['class "vertically suspended" 200 kW', "mm/s rms", [4.3], "r"],
+  ],
   // ISO 7919-2:2009 Table A.1: 100/200/320; 95/185/290; 90/165/240; 80/150/220
   "iso-7919-2-2009": [
     ["1500 r/min", "um pp", [100, 200, 320], "mmm"],
@@ -436,4 +470,31 @@ export const api610BySpeed = [
   [1800, 50, 16.5],
   [2950, 42, 13.9],
   [3600, 38, 12.5],
+] as const;
+
+/**
+ * Acceptance limits of shafts that fall with speed, recomputed by hand calculator: root(6.2e6/n) um, at most 100, and
+ * root(10 000/n) mil, at most 4.0 (API 610 Table 9, scan); 25.4 root(12 000/n) um, at most 50 (API 611; the law from
+ * memory); root(12 000/n) mil, at most 1, and 20 % of it (API 612 7th ed., 16.3.3.3, as quoted on a web page). Of API
+ * 672 5th ed. a page works out two pinions with Equation (1): 34 um at 6838 r/min and 30 um at 8792.
+ */
+// biome-ignore format: a row of a table is a line
+export const contractBySpeed = [
+  ["api-610-table-9-shaft", "content overall units metric 1500 r/min", "um pp", 64.3, "r"],
+  ["api-610-table-9-shaft", "content overall units metric 1000 r/min", "um pp", 78.7, "r"],
+  ["api-610-table-9-shaft", "content overall units metric 500 r/min", "um pp", 100, "r"],
+  ["api-610-table-9-shaft", "content overall units customary 1500 r/min", "mil pp", 2.58, "r"],
+  ["api-610-table-9-shaft", "content overall units customary 500 r/min", "mil pp", 4, "r"],
+  ["api-611-shaft", "3000 r/min", "um pp", 50, "m"],
+  ["api-611-shaft", "3600 r/min", "um pp", 46.4, "m"],
+  ["api-611-shaft", "6000 r/min", "um pp", 35.9, "m"],
+  ["api-612-7th-shaft", "content overall 3600 r/min", "mil pp", 1, "r"],
+  ["api-612-7th-shaft", "content overall 15000 r/min", "mil pp", 0.894, "r"],
+  ["api-612-7th-shaft", "content nonsynchronous 3600 r/min", "mil pp", 0.2, "r"],
+  ["api-612-7th-shaft", "content nonsynchronous 15000 r/min", "mil pp", 0.179, "r"],
+  ["api-672-5th-shaft", "units metric 6838 r/min", "um pp", 33.6, "r"],
+  ["api-672-5th-shaft", "units metric 8792 r/min", "um pp", 29.7, "r"],
+  ["api-672-5th-shaft", "units metric 3000 r/min", "um pp", 40, "r"],
+  ["api-672-5th-shaft", "units customary 6838 r/min", "mil pp", 1.325, "r"],
+  ["api-672-5th-shaft", "units customary 3000 r/min", "mil pp", 1.5, "r"],
 ] as const;

@@ -15,6 +15,7 @@ import { namesOf } from "../../src/severity/limit";
 import {
   api610BySpeed,
   api617BySpeed,
+  contractBySpeed,
   knownBy,
   pumpCeilings,
   severityLimits,
@@ -61,7 +62,14 @@ describe("the shipped tables", () => {
   });
 
   it("all have a second copy in the references", () => {
-    const known = [...Object.keys(severityLimits), ...bySpeed, ...acceptanceBySpeed].sort();
+    const known = [
+      ...new Set([
+        ...Object.keys(severityLimits),
+        ...bySpeed,
+        ...acceptanceBySpeed,
+        ...contractBySpeed.map(([id]) => id),
+      ]),
+    ].sort();
     expect(known).toEqual(all.map(({ id }) => id).sort());
   });
 
@@ -122,6 +130,12 @@ describe("the shipped tables", () => {
       expect(Math.abs((whole?.limits.acceptance?.value as number) - overall)).toBeLessThanOrEqual(0.05);
       expect(Math.abs((part?.limits.acceptance?.value as number) - discrete)).toBeLessThanOrEqual(0.05);
     }
+  });
+
+  it.each(contractBySpeed)("%s, %s: falls with the root of the speed, in %s", (scheme, machine, as, limit, known) => {
+    const own = criterionFor(scheme, machine, as).limits.acceptance;
+    expect(Math.abs((own?.value as number) - limit)).toBeLessThanOrEqual(as === "um pp" ? 0.05 : 0.002);
+    expect(own?.provenance).toBe(knownBy[known]);
   });
 
   // R. X. Perez and A. P. Conkey, Troubleshooting Rotating Machinery, p. 171, Fig. 13.1 (based on ISO 7919-3)

@@ -94,7 +94,11 @@ function schemePage(scheme: Scheme): string {
         ["kind", `${kind}${grades ? `: ${grades.join(", ")}` : ""}`],
         ["status", `${status}${replacedBy ? `, replaced by ${replacedBy}` : ""}; ${statusNote}`],
         ["scope", scope],
+        ...(scheme.byContract ? [["chosen", "by name only, where an order has it"]] : []),
         ["measured on", measuredOn],
+        ...(scheme.peakMeans
+          ? [["peak means", { true: "a true peak", rms: "1.414 x RMS", open: "left open" }[scheme.peakMeans]]]
+          : []),
         ["band", `${bandText(band)}${slowBand ? `; ${bandText(slowBand.band)} below ${slowBand.below} r/min` : ""}`],
       ],
     ),

@@ -47,6 +47,11 @@ export const judgePage = {
       help: "a baseline: whether the change since is significant",
       example: '"1.8 mm/s rms"',
     },
+    background: {
+      argument: "<reading>",
+      help: "the reading with the machine stopped: whether this one may be judged",
+      example: '"0.4 mm/s rms"',
+    },
     "crest-factor": crestFactor,
     strict,
     digits,

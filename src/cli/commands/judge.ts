@@ -40,6 +40,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
   const crest = values["crest-factor"];
   const settings: JudgeSettings = {
     ...{ scheme, schemes, machine, strict: values.strict },
+    ...(values.background !== undefined && { background: values.background }),
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
   const options = judgeOptions(settings);

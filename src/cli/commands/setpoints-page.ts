@@ -54,6 +54,11 @@ export const setpointsPage = {
         otherwise: "those that judge takes for the machine, of several the lowest limits",
       },
       confirmed,
+      rule: {
+        argument: "<rule>",
+        help: "api shaft: alarm and trip of the shaft by speed, in place of a scheme",
+        example: '"api shaft"',
+      },
       limits: {
         argument: "<B/C, C/D>",
         help: "limits of the maker or the site in its place",

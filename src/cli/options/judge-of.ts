@@ -17,11 +17,21 @@ export interface JudgeSettings {
   readonly schemes?: readonly Scheme[] | undefined;
   readonly strict: boolean;
   readonly crestFactor?: number;
+  /** The reading with the machine stopped. */
+  readonly background?: string;
 }
 
 /** What is told of how to judge, as options of the library. */
-export function judgeOptions({ strict, crestFactor }: JudgeSettings): JudgeOptions & { readonly assume: Assume } {
-  return { assume: strict ? "nothing" : "lowest limits", ...(crestFactor !== undefined && { crestFactor }) };
+export function judgeOptions({
+  strict,
+  crestFactor,
+  background,
+}: JudgeSettings): JudgeOptions & { readonly assume: Assume } {
+  return {
+    assume: strict ? "nothing" : "lowest limits",
+    ...(crestFactor !== undefined && { crestFactor }),
+    ...(background !== undefined && { background }),
+  };
 }
 
 /** A judge of readings of one machine: by the scheme that is named, else by all that the machine's facts admit. */

@@ -44,6 +44,7 @@ export function selectionText({ candidates, excluded, missing, refusal }: Judged
     one.withdrawn ? "withdrawn" : "",
     provenances[one.provenance].cell,
     [
+      ...(one.byContract ? ["by name only"] : []),
       ...(one.status === "asks" ? [`asks ${one.missing.map(({ fact }) => fact).join(", ")}`] : []),
       ...one.assumed.map((text) => `assumes ${text.replace(": not given, and taken for its lower limits", "")}`),
     ].join("; "),

@@ -22,6 +22,12 @@ function ceilingRows({ as, ceilings }: Criterion): string[][] {
     ["", "trip at most", limitText(trip, as), ...known],
   ];
 }
+/** Which peak a document means, in words. */
+const peakText = {
+  true: "a true peak, read in the waveform",
+  rms: "1.414 x RMS, no true peak",
+  open: "the document leaves open whether a true peak or 1.414 x RMS",
+} as const;
 
 function classRows(scheme: Scheme, { named, by, when, criteria }: MachineClass): string[][] {
   const which = conditionText({ ...named, ...when }) || "any";
@@ -64,9 +70,11 @@ export function schemePage(scheme: Scheme): string {
     labelled("kind", [kind]),
     labelled("status", [`${status}: ${statusNote}${replacedBy === undefined ? "" : `; replaced by ${replacedBy}`}`]),
     labelled("for", [scope]),
+    labelled("chosen", scheme.byContract ? ["by name only, where an order has it"] : []),
     labelled("measure", [
       `${measuredOn}; ${band === null ? "band not stated by the source" : `${band[0]} to ${band[1]} Hz`}`,
     ]),
+    labelled("peak", scheme.peakMeans === undefined ? [] : [peakText[scheme.peakMeans]]),
     ...Object.entries(scheme.meanings ?? {}).map(([fact, meaning]) => labelled(fact, [meaning as string])),
     labelled("notes", notes ?? []),
     labelled("differs", differencesOf(sources)),

@@ -62,6 +62,7 @@ export const ansiAmca204Of2005 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings of the fan, filter out",
   band: null,
+  peakMeans: "open",
   meanings: { category: amcaCategories, class: "the application of a fan above 298 kW: industrial (process, power generation), HVAC or agricultural" },
   notes: [
     "peak, filter out: the standard leaves open how the peak is taken, as true peak or as 1.414 times RMS (recorded in a public comment of 2016), and names no band",

@@ -23,6 +23,7 @@ export const compressorHandbookRule = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "not stated",
   band: null,
+  peakMeans: "open",
   grades: ["smooth", "between smooth and rough", "rough"],
   classes: /* @__PURE__ */ flatGrades({
     columns: [{ as: "in/s pk", source: TEXT }],

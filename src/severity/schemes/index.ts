@@ -1,9 +1,20 @@
 import { ansiAmca204Of2005 } from "./ansi-amca-204-05";
 import { ansiAmca204Acceptance } from "./ansi-amca-204-05-acceptance";
 import { ansiHi964Slow } from "./ansi-hi-9-6-4-2009-slow";
+import { api541 } from "./api-541";
+import { api541Shaft } from "./api-541-shaft";
 import { api610 } from "./api-610";
 import { api610Shaft } from "./api-610-shaft";
+import { api610Table9Shaft } from "./api-610-table-9-shaft";
+import { api611 } from "./api-611";
+import { api611Shaft } from "./api-611-shaft";
+import { api612Shaft } from "./api-612-7th-shaft";
 import { api617Shaft } from "./api-617-shaft";
+import { api619 } from "./api-619-5th";
+import { api672Shaft } from "./api-672-5th-shaft";
+import { api673 } from "./api-673-3rd";
+import { api673Shaft } from "./api-673-3rd-shaft";
+import { asmeNfpa20Pumps } from "./asme-nfpa-20-pumps";
 import { compressorHandbookRule } from "./compressor-handbook-rule";
 import { iec60034Part14Of2003 } from "./iec-60034-14-2003";
 import { iso2372Of1974 } from "./iso-2372-1974";
@@ -40,9 +51,20 @@ export {
   ansiAmca204Acceptance,
   ansiAmca204Of2005,
   ansiHi964Slow,
+  api541,
+  api541Shaft,
   api610,
   api610Shaft,
+  api610Table9Shaft,
+  api611,
+  api611Shaft,
+  api612Shaft,
   api617Shaft,
+  api619,
+  api672Shaft,
+  api673,
+  api673Shaft,
+  asmeNfpa20Pumps,
   compressorHandbookRule,
   iec60034Part14Of2003,
   iso2372Of1974,
@@ -84,6 +106,17 @@ export const builtInSchemes = /* @__PURE__ */ Object.freeze([
   api610Shaft,
   api610,
   api617Shaft,
+  api541,
+  api541Shaft,
+  api610Table9Shaft,
+  api611,
+  api611Shaft,
+  api612Shaft,
+  api619,
+  api672Shaft,
+  api673,
+  api673Shaft,
+  asmeNfpa20Pumps,
   compressorHandbookRule,
   iec60034Part14Of2003,
   iso10816Part1AnnexB,

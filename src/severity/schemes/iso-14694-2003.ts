@@ -47,6 +47,7 @@ export const iso14694Of2003 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings of the fan",
   band: [10, 1000],
+  peakMeans: "open",
   meanings: { category: isoFanCategories },
   notes: [
     "peak and RMS columns are both printed and not in ratio 1.414: the column of the reading's detector is used; which peak is meant, true or 1.414 times RMS, is not known here",

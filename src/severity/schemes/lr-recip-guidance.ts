@@ -25,6 +25,7 @@ export const lrReciprocatingGuidance = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "top of the machine frame, three directions",
   band: [2, 100],
+  peakMeans: "open",
   notes: [
     "all three limits must hold; higher levels need an assessment by frequency",
     "an overall is to be more than three times that with the machine stopped, else by narrow bands (chapter 7, 1.3)",
