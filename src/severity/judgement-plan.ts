@@ -2,6 +2,7 @@ import { isVerified, type Provenance, provenances, worstProvenance } from "../co
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
+import { kindCautions } from "./kind-cautions";
 import { isOfDisplacement } from "./of-displacement";
 import { outsideBand } from "./outside-band";
 import { isOfPlace } from "./place-text";
@@ -107,7 +108,11 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...assumedHeight(criteria, machine),
     ]),
     provenance,
-    cautions: Object.freeze([...outsideBand(criteria, given.speed), ...cautionsOf(scheme, provenance, chosen.note)]),
+    cautions: Object.freeze([
+      ...outsideBand(criteria, given.speed),
+      ...kindCautions(scheme, given.type),
+      ...cautionsOf(scheme, provenance, chosen.note),
+    ]),
     possible: possibleZones(scheme.kind, zones),
   };
 }

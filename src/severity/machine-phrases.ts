@@ -27,7 +27,7 @@ interface Word {
   readonly tied: boolean;
 }
 
-const MOST_WORDS = 4;
+const MOST_WORDS = 5;
 
 interface Tables {
   readonly meanings: ReadonlyMap<string, Meaning>;
