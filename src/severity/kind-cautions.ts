@@ -8,7 +8,7 @@ const rows = [
   [
     ["screw compressor", "lobe blower"],
     ["ISO 10816", "ISO 20816"],
-    "a twin-shaft positive displacement machine: a maker's standard calls ISO 10816 inadmissible for such machines (Aerzen TN 01151 B, 2006); ask the maker, and see vdi-3836-2012",
+    "a screw compressor or lobe blower: a maker's standard (Aerzen TN 01151 B, 2006) calls ISO 10816 inadmissible for twin-shaft positive displacement machines; ask the maker, and see vdi-3836-2012, a guide",
   ],
   [
     ["reciprocating generating set"],

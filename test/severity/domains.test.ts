@@ -15,6 +15,7 @@ const gaps: Readonly<Record<string, RegExp>> = {
   "iso-20816-2-2017": /"type":"gas turbine"/, // 3000 and 3600 r/min only
   "api-610": /overhung|between bearings/, // no discrete limit; up to 3600 r/min and 300 kW
   "iso-10816-5-2000": /"group":"[123]"/, // the part matters in group 4 only
+  "lr-generating-sets": /"part"/, // no values for small sets below 1300 r/min, nor for the engine in some spans
   "iso-10816-21-2015": /rotor bearing|nacelle|generator/,
 };
 

@@ -19,7 +19,7 @@ const LOWER = /* @__PURE__ */ practice(
 );
 const AGREED = "above 40 kW at 2000 to 3600 r/min the values are subject to agreement";
 const ENGINE =
-  "for the engine one value alone is printed: above it the table does not say what is to be agreed and what is for special designs only";
+  "for the engine one value alone is printed: above it the table does not part what is to be agreed from special designs only, and the worse is said";
 
 /** Generating sets driven by reciprocating engines: a class society's table, engine and generator apart. */
 // biome-ignore format: a row of a table is a line
