@@ -2,6 +2,7 @@ import { differencesOf, isVerified, type Provenance, provenances, signaturesOf, 
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
+import { kindCautions } from "./kind-cautions";
 import { isOfDisplacement } from "./of-displacement";
 import { outsideBand } from "./outside-band";
 import { peakCautions } from "./peak-meaning";
@@ -120,6 +121,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...differences,
       ...outsideBand(criteria, given.speed),
       ...peakCautions(scheme, criteria, readings),
+      ...kindCautions(scheme, given.type),
       ...cautionsOf(scheme, provenance, chosen.note),
     ]),
     possible: possibleZones(scheme.kind, zones),

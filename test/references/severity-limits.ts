@@ -408,6 +408,71 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
     ['class "vertically suspended" 199 kW', "mm/s rms", [3.3], "r"],
     ['class "vertically suspended" 200 kW', "mm/s rms", [4.3], "r"],
   ],
+  // a class society's guidance notes, chapter 7, Table 7.5.1 (imorules.com): value 1, value 2 of displacement, velocity and
+  // acceleration; > 200 kW at 1300 to 2000 r/min stands in one line, the others are laid out from merged cells; 0.39 mm
+  // is printed where 0.38 stands here, which 24 mm/s at 10 Hz comes to
+  "lr-generating-sets": [
+    ["part generator 3000 r/min 41 kW", "mm rms", [0.64, 0.8], "rr"],
+    ["part generator 3000 r/min 41 kW", "mm/s rms", [40, 50], "rr"],
+    ["part generator 3000 r/min 41 kW", "m/s2 rms", [25, 31], "rr"],
+    ["part generator 3000 r/min 40 kW", "mm rms", [0.8, 0.95], "rr"],
+    ["part generator 3000 r/min 40 kW", "mm/s rms", [50, 60], "rr"],
+    ["part generator 3000 r/min 40 kW", "m/s2 rms", [31, 38], "rr"],
+    ["part engine 1500 r/min 201 kW", "mm rms", [0.72, null], "p"],
+    ["part engine 1500 r/min 201 kW", "mm/s rms", [45, null], "p"],
+    ["part engine 1500 r/min 201 kW", "m/s2 rms", [28, null], "p"],
+    ["part generator 1500 r/min 201 kW", "mm rms", [0.32, 0.45], "pp"],
+    ["part generator 1500 r/min 201 kW", "mm/s rms", [20, 28], "pp"],
+    ["part generator 1500 r/min 201 kW", "m/s2 rms", [13, 18], "pp"],
+    ["part engine 1500 r/min 200 kW", "mm rms", [0.72, null], "r"],
+    ["part engine 1500 r/min 200 kW", "mm/s rms", [45, null], "r"],
+    ["part engine 1500 r/min 200 kW", "m/s2 rms", [28, null], "r"],
+    ["part generator 1500 r/min 200 kW", "mm rms", [0.4, 0.48], "rr"],
+    ["part generator 1500 r/min 200 kW", "mm/s rms", [25, 30], "rr"],
+    ["part generator 1500 r/min 200 kW", "m/s2 rms", [16, 19], "rr"],
+    ["part generator 1500 r/min 100 kW", "mm rms", [0.4, 0.48], "rr"],
+    ["part generator 1500 r/min 100 kW", "mm/s rms", [25, 30], "rr"],
+    ["part generator 1500 r/min 100 kW", "m/s2 rms", [16, 19], "rr"],
+    ["part generator 1000 r/min 1001 kW", "mm rms", [0.29, 0.35], "rr"],
+    ["part generator 1000 r/min 1001 kW", "mm/s rms", [18, 22], "rr"],
+    ["part generator 1000 r/min 1001 kW", "m/s2 rms", [11, 14], "rr"],
+    ["part engine 1000 r/min 1000 kW", "mm rms", [0.72, null], "r"],
+    ["part engine 1000 r/min 1000 kW", "mm/s rms", [45, null], "r"],
+    ["part engine 1000 r/min 1000 kW", "m/s2 rms", [28, null], "r"],
+    ["part generator 1000 r/min 1000 kW", "mm rms", [0.32, 0.38], "rx"],
+    ["part generator 1000 r/min 1000 kW", "mm/s rms", [20, 24], "rr"],
+    ["part generator 1000 r/min 1000 kW", "m/s2 rms", [13, 15], "rr"],
+    ["part engine 720 r/min 1001 kW", "mm rms", [0.72, null], "r"],
+    ["part engine 720 r/min 1001 kW", "mm/s rms", [45, null], "r"],
+    ["part engine 720 r/min 1001 kW", "m/s2 rms", [28, null], "r"],
+    ["part generator 720 r/min 1001 kW", "mm rms", [0.24, 0.32], "rr"],
+    ["part generator 720 r/min 1001 kW", "mm/s rms", [15, 20], "rr"],
+    ["part generator 720 r/min 1001 kW", "m/s2 rms", [9.5, 13], "rr"],
+  ],
+  // a screw compressor maker's manual of 2022, p. 101, 6.15.1: 10 mm/s for zone I/II and 15 mm/s for zone II/III
+  "vdi-3836-2012": [["group 3 flexible band A", "mm/s rms", [10, 15], "qq"]],
+  // Practical Machinery Management for Process Plants, p. 265, Table 6-2: less than 0.1 ... greater than 0.5; 0.2 ... 0.6
+  "gear-housing-handbook": [
+    ["class high-speed", "in/s pk", [0.1, 0.2, 0.3, 0.5], "qqqq"],
+    ["class low-speed", "in/s pk", [0.2, 0.3, 0.4, 0.6], "qqqq"],
+  ],
+  // a chiller maker's sheet of one page: 0.10 Fair, 0.20 Slightly Rough, 0.30 Rough
+  "chiller-maker-sheet": [["", "in/s pk", [0.1, 0.2, 0.3], "rrr"]],
+  // a motor maker's manual 11371757, p. 36, Table 6.1: alarm 4.5 4.5 5.5, trip 7.0 7.0 8.0; alarm 3.5 4.5 5.5, trip 5.5 6.5 7.5
+  "motor-maker-alarms": [
+    ["354 mm 1800 r/min", "mm/s rms", [4.5, 7], "qq"],
+    ["355 mm 1800 r/min", "mm/s rms", [4.5, 7], "qq"],
+    ["630 mm 1800 r/min", "mm/s rms", [5.5, 8], "qq"],
+    ["354 mm 3600 r/min", "mm/s rms", [3.5, 5.5], "qq"],
+    ["560 mm 3600 r/min", "mm/s rms", [4.5, 6.5], "qq"],
+    ["630 mm 3600 r/min", "mm/s rms", [5.5, 7.5], "qq"],
+  ],
+  // a compressor maker's Table 3-1, scanned: skid 0.10 0.15 0.20, frame 0.20 0.40 0.50, cylinder 0.45 0.80 1.0 in/s zero to peak
+  "recip-compressor-maker": [
+    ["part skid", "in/s pk", [0.1, 0.15, 0.2], "rrr"],
+    ["part frame", "in/s pk", [0.2, 0.4, 0.5], "rrr"],
+    ["part cylinder", "in/s pk", [0.45, 0.8, 1], "rrr"],
+  ],
   // ISO 7919-2:2009 Table A.1: 100/200/320; 95/185/290; 90/165/240; 80/150/220
   "iso-7919-2-2009": [
     ["1500 r/min", "um pp", [100, 200, 320], "mmm"],

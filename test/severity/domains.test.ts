@@ -17,6 +17,7 @@ const gaps: Readonly<Record<string, RegExp>> = {
   "ansi-amca-204-05": /"category":"BV-[12]"/, // to 0.15 kW and to 3.7 kW
   "ansi-amca-204-05-acceptance": /"category":"BV-[12]"/,
   "iso-10816-5-2000": /"group":"[123]"/, // the part matters in group 4 only
+  "lr-generating-sets": /"part"/, // no values for small sets below 1300 r/min, nor for the engine in some spans
   "iso-10816-21-2015": /rotor bearing|nacelle|generator/,
 };
 
