@@ -56,12 +56,12 @@ const keys: Readonly<Record<keyof ClassifyOptions, true>> = /* @__PURE__ */ Obje
  * import { classify } from "veladis/severity";
  *
  * const machine = { type: "motor", shaftHeight: "355 mm", support: "rigid" } as const;
- * const { zone, limit, margin, verified } = classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine });
+ * const { zone, limit, margin, provenance } = classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine });
  * zone; // => "B"
  * limit.name; // => "B/C"
  * limit.value; // => 4.5
  * margin.decibels.toFixed(1); // => "0.8"
- * verified; // => true
+ * provenance; // => "reported"
  * classify(convertAmplitude("0.2 in/s pk", "mm/s rms"), { scheme: "iso-10816-3-2009", machine }).assumed; // => ["sine"]
  * explain(classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine })).text.split("\n")[1];
  * // => "4.5 mm/s rms / 4.1 mm/s rms = 1.098  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)"
