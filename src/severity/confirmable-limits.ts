@@ -27,7 +27,7 @@ export interface ConfirmableLimit {
 }
 
 /** A number of a limit: the limit itself, or a part of a law of speed. */
-export type LimitPart = "value" | "over root n" | "root of" | "at most";
+type LimitPart = "value" | "over root n" | "root of" | "at most";
 
 /** A number of the table, with where it stands. */
 export interface LimitPlace extends ConfirmableLimit {

@@ -2,7 +2,7 @@ import { shown, unknownOption, VeladisError } from "../../core/index";
 import type { Confirmation } from "../../severity/index";
 
 /** The lines on which the values of a list begin, from 1, in the text of JSON that can be parsed. */
-export function elementLines(text: string): number[] {
+function elementLines(text: string): number[] {
   const lines: number[] = [];
   let depth = 0;
   let line = 1;
