@@ -44,8 +44,9 @@ export function known({ provenance }: Source): string {
 
 /** A source in words, with the page it was read on. */
 export function sourceText({ title, where, note, page: url }: Source): string {
-  const name = url === undefined ? title : `[${title}](${url})`;
-  return [name, where, note].filter(Boolean).join("; ");
+  const isLink = url?.startsWith("http") === true;
+  const name = isLink ? `[${title}](${url})` : title;
+  return [name, where, note, isLink ? undefined : url].filter(Boolean).join("; ");
 }
 
 export const KNOWN =
