@@ -358,10 +358,10 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
   ],
   // API 610 Table 9 (scan of p. 59, edition not printed); Table 8: mm/s on a consultants' page, in/s from memory
   "api-610": [
-    ['class "vertically suspended" content overall units metric', "mm/s rms", [5], "p"],
-    ['class "vertically suspended" content discrete units metric', "mm/s rms", [3.4], "p"],
-    ['class "vertically suspended" content overall units customary', "in/s rms", [0.2], "p"],
-    ['class "vertically suspended" content discrete units customary', "in/s rms", [0.13], "p"],
+    ['class "vertically suspended" content overall units metric', "mm/s rms", [5], "r"],
+    ['class "vertically suspended" content discrete units metric', "mm/s rms", [3.4], "r"],
+    ['class "vertically suspended" content overall units customary', "in/s rms", [0.2], "r"],
+    ['class "vertically suspended" content discrete units customary', "in/s rms", [0.13], "r"],
     ["class overhung content overall units metric 3600 r/min 300 kW", "mm/s rms", [3], "r"],
     ['class "between bearings" content overall units customary 1500 r/min 90 kW', "in/s rms", [0.12], "m"],
   ],

@@ -1,12 +1,12 @@
 import { builtIn } from "./built-in";
 import { flatTable } from "./flat-table";
-import { memory, printed, reported } from "./sources";
+import { memory, reported } from "./sources";
 
-const TABLE_9 = /* @__PURE__ */ printed(
+const TABLE_9 = /* @__PURE__ */ reported(
   "API 610",
   "Table 9, p. 59",
   "https://www.scribd.com/document/603117995/Vibration-Limit-for-Pumps-2",
-  "read on a scan of p. 59; the edition is not printed there, layout and date fit the 12th, 2021, for which alone it is counted",
+  "read on a scan of p. 59 on a page of unknown making, which bears no edition; layout and date fit the 12th, 2021, for which alone it is counted",
 );
 const TABLE_8 = /* @__PURE__ */ memory(
   "API 610",
