@@ -1,4 +1,4 @@
-import { requireList, type Source } from "../core/index";
+import type { Source } from "../core/index";
 import { limitPlaces } from "./confirmable-limits";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 
@@ -19,7 +19,7 @@ import { type SchemeRef, schemeOf } from "./scheme-of";
  * ```
  */
 export function confirmedDifferences(schemes: SchemeRef | readonly SchemeRef[]): readonly string[] {
-  const list = Array.isArray(schemes) ? requireList(schemes, "schemes as a list") : [schemes as SchemeRef];
+  const list: readonly SchemeRef[] = Array.isArray(schemes) ? schemes : [schemes as SchemeRef];
   const sources = list.flatMap((one): Source[] => limitPlaces(schemeOf(one)).map(({ source }) => source));
   return [
     ...new Set(sources.flatMap(({ shipped, note }) => (shipped === undefined || note === undefined ? [] : [note]))),

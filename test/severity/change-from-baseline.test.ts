@@ -30,7 +30,12 @@ describe("a change since the baseline", () => {
     expect(change.change * 25.4 * Math.SQRT1_2).toBeCloseTo(1.433, 3);
     expect(change.allowed * 25.4 * Math.SQRT1_2).toBeCloseTo(1.125, 6);
     expect(change.ratio).toBeCloseTo(1.433 / 1.125, 3);
-    expect(change.limit).toMatchObject({ name: "B/C", printed: { value: 4.5 }, provenance: "reported", verified: false });
+    expect(change.limit).toMatchObject({
+      name: "B/C",
+      printed: { value: 4.5 },
+      provenance: "reported",
+      verified: false,
+    });
   });
 
   it("takes the column of the reading's own quantity", () => {

@@ -206,6 +206,6 @@ describe("what can be converted is", () => {
     const read = classify("3 mm/s rms", { scheme: "iso-10816-5-2000", machine: "hydro set group 2" });
     expect(read.verified).toBe(true);
     expect(read.source.page).toMatch(/^https:/);
-    expect(read.cautions[0]).toMatch(/withdrawn edition, replaced by ISO 20816-3:2022/);
+    expect(read.cautions[0]).toMatch(/withdrawn edition, replaced by ISO 20816-5:2018/);
   });
 });

@@ -2,6 +2,7 @@ import { currentLoop } from "veladis";
 import * as severity from "veladis/severity";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
+import { confirmRefusals } from "./confirm-refusals";
 
 // biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
 type Loose = any;
@@ -349,4 +350,4 @@ const cases: Cases = {
   "schemes to count, of no list": () => s.countLimits(7),
 };
 
-holdWording("severity", cases);
+holdWording("severity", { ...cases, ...confirmRefusals });
