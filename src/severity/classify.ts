@@ -64,7 +64,7 @@ const keys: Readonly<Record<keyof ClassifyOptions, true>> = /* @__PURE__ */ Obje
  * verified; // => true
  * classify(convertAmplitude("0.2 in/s pk", "mm/s rms"), { scheme: "iso-10816-3-2009", machine }).assumed; // => ["sine"]
  * explain(classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine })).text.split("\n")[1];
- * // => "4.5 mm/s rms / 4.1 mm/s rms = 1.098  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)"
+ * // => "4.5 mm/s rms / 4.1 mm/s rms = 1.098  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read on a page whose making is unknown)"
  * classify("80 um pp", { scheme: "iso-10816-3-2009", machine: "group 1" }); // throws missing-fact
  * ```
  */

@@ -35,7 +35,7 @@ describe("veladis judge", () => {
     const { out, code } = await judge(["4.1 mm/s rms", "--machine", "pump 90 kW 2980 r/min category II"]);
     expect(code).toBe(0);
     expect(out).toMatch(/^4\.1 mm\/s rms: zone B, acceptable for unrestricted long-term operation\n/);
-    expect(out).toMatch(/^> {2}B +5\.10 +5\.1 +read$/m);
+    expect(out).toMatch(/^> {2}B +5\.10 +5\.1 +reported$/m);
     expect(out).not.toContain("\u001b");
     const coloured = await judge(["4.1 mm/s rms", "--machine", "pump 90 kW 2980 r/min category II"], undefined, true);
     expect(coloured.out).toContain("zone \u001b[1;30;48;2;169;195;218m B \u001b[0m, acceptable");
@@ -46,7 +46,7 @@ describe("veladis judge", () => {
     const { out } = await judge(["130 dB re 1e-9 m/s", ...machine]);
     // 20 lg(5.1 mm/s / 1 nm/s) = 134.15 dB
     expect(out).toContain("up to, dB re 1e-9 m/s");
-    expect(out).toMatch(/^ +B +134\.2 +5\.1 +read$/m);
+    expect(out).toMatch(/^ +B +134\.2 +5\.1 +reported$/m);
     expect(out).toContain("the limit A/B, 130.1 dB re 1e-9 m/s,");
     const { out: line } = await judge(machine, "130 dB re 1e-9 m/s\n");
     expect(line).toContain("A/B 130.1 dB re 1e-9 m/s");
@@ -141,11 +141,18 @@ describe("veladis judge", () => {
       .trim()
       .split("\n")
       .map((line) => JSON.parse(line));
-    expect(lines.map(({ line, zone, verified, scheme }) => [line, zone, verified, scheme])).toEqual([
-      [1, "B", true, "iso-10816-7-2009"],
-      [5, "C", true, "iso-10816-7-2009"],
+    expect(
+      lines.map(({ line, zone, provenance, verified, scheme }) => [line, zone, provenance, verified, scheme]),
+    ).toEqual([
+      [1, "B", "reported", false, "iso-10816-7-2009"],
+      [5, "C", "reported", false, "iso-10816-7-2009"],
     ]);
-    expect(lines[0].limits["B/C"]).toMatchObject({ value: 5.1, standard: "ISO 10816-7", verified: true });
+    expect(lines[0].limits["B/C"]).toMatchObject({ value: 5.1, standard: "ISO 10816-7", provenance: "reported" });
+    const set = ["--machine", "hydro set group 3", "--scheme", "iso-10816-5-2000", "--json"];
+    expect(JSON.parse((await judge(["2 mm/s rms", ...set])).out)).toMatchObject({
+      provenance: "printed",
+      verified: true,
+    });
     expect(JSON.parse(err).error).toMatchObject({ line: 4, code: "syntax" });
     expect(code).toBe(2);
     expect((await judge([...args, "--keep-going"], "xx\n")).code).toBe(0);
@@ -154,7 +161,7 @@ describe("veladis judge", () => {
   it("judges lines of readings, one line each", async () => {
     const { out } = await judge(["--machine", "group 1 rigid", "--scheme", "iso-20816-3-2022"], "4.1 mm/s rms\n");
     expect(out).toBe(
-      "4.1 mm/s rms: zone B or worse, displacement not judged; B/C 4.50 mm/s rms (0.8 dB); ISO 20816-3 (2022), FROM MEMORY\n",
+      "4.1 mm/s rms: zone B or worse, displacement not judged; B/C 4.50 mm/s rms (0.8 dB); ISO 20816-3 (2022), limits from memory\n",
     );
   });
 
@@ -183,8 +190,9 @@ describe("veladis judge", () => {
 describe("veladis schemes", () => {
   it("lists all tables with how far each is known", async () => {
     const { out } = await schemes([]);
-    expect(out).toMatch(/^iso-10816-3-2009 +zones +housing +withdrawn +10 of 24 read$/m);
-    expect(out).toMatch(/limits read in print, \d+ from memory/);
+    expect(out).toMatch(/^iso-10816-3-2009 +zones +housing +withdrawn +24 reported$/m);
+    expect(out).toMatch(/^iso-10816-5-2000 .* 6 reported, 21 printed$/m);
+    expect(out).toMatch(/^\d+ limits: \d+ MEMORY, .*, \d+ printed\. Check all that are neither printed nor confirmed/m);
   });
 
   it("prints a table in full", async () => {

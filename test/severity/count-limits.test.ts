@@ -21,7 +21,7 @@ describe("the limits of a table", () => {
     const ids: SchemeId[] = ["iso-10816-3-2009", "iec-60034-14-2003", "iso-2372-1974"];
     expect(countLimits(ids.map(schemeById))).toMatchObject({ limits: 24 + 33 + 12 });
     const all = countLimits();
-    expect(all.schemes.length).toBe(Object.keys(severityLimits).length + 6); // and six whose limits fall with speed
+    expect(all.schemes.length).toBe(Object.keys(severityLimits).length + 10); // and ten whose limits fall with speed
     for (const part of ["limits", "memory", "practice", "reported", "quoted", "printed", "confirmed"] as const) {
       expect(all[part], part).toBe(all.schemes.reduce((sum, one) => sum + one[part], 0));
     }

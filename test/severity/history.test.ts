@@ -33,7 +33,7 @@ function replay(steps: readonly ExplainedStep[]): number[] {
   return values;
 }
 
-/** ISO 10816-3:2009 group 1 rigid: velocity 2.3, 4.5, 7.1 mm/s RMS (read), displacement 29, 57, 90 um RMS (memory). */
+/** ISO 10816-3:2009 group 1 rigid: velocity 2.3, 4.5, 7.1 mm/s RMS, displacement 29, 57, 90 um RMS (reported). */
 const table = { scheme: "iso-10816-3-2009", machine: "group 1 rigid" } as const;
 const types = ["in/s pk", "mm/s rms", "um pp", "mil pk", "g pk", "m/s2 avg", "dB re 1 nm/s", "um rms"];
 const someType = fc.constantFrom(...types);
@@ -107,10 +107,15 @@ describe("a judgement keeps the history of its reading", () => {
       "0.25 in/s pk",
       "0.25 in/s pk x 25.4 = 6.35 mm/s pk",
       "6.35 mm/s pk / 1.414 = 4.49 mm/s rms  (one sine)",
-      "4.5 mm/s rms / 4.49 mm/s rms = 1.002  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)",
+      "4.5 mm/s rms / 4.49 mm/s rms = 1.002  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read on a page whose making is unknown)",
     ]);
-    expect(explain(classify("58 um rms", table)).text).toContain(
-      "(limit C/D 90 um rms, ISO 10816-3 (2009), from memory)",
+    const recalled = { scheme: "iso-20816-3-2022", machine: "group 1 rigid" } as const;
+    expect(explain(classify("58 um rms", recalled)).text).toContain(
+      "(limit C/D 90 um rms, ISO 20816-3 (2022), from memory)",
+    );
+    const printed = { scheme: "iso-10816-5-2000", machine: "group 3" } as const;
+    expect(explain(classify("3 mm/s rms", printed)).text).toContain(
+      "(limit C/D 4 mm/s rms, ISO 10816-5 (2000), read in the publication itself)",
     );
     const fan = { scheme: "iso-14694-2003", machine: "fan 90 kW rigid BV-3" } as const;
     expect(explain(classify("1 mm/s rms", fan)).text).toContain("(start-up limit 4.5 mm/s rms, ISO 14694 (2003)");

@@ -6,8 +6,11 @@ const table = { scheme: "iso-10816-3-2009", machine: "group 1 rigid" } as const;
 describe("the limits for a machine", () => {
   it("are the standard's own where no type is asked for", () => {
     const [velocity, displacement] = limitsFor(table);
-    expect(velocity).toMatchObject({ quantity: "velocity", as: "mm/s rms", verified: true });
+    expect(velocity).toMatchObject({ quantity: "velocity", as: "mm/s rms", provenance: "reported", verified: false });
     expect(displacement).toMatchObject({ quantity: "displacement", as: "um rms", verified: false });
+    // Table A.3 was read on a page of the standard
+    const [printed] = limitsFor({ scheme: "iso-10816-5-2000", machine: "group 3" });
+    expect(printed).toMatchObject({ provenance: "printed", verified: true });
     // ISO 10816-3:2009 group 1 rigid, as in the copy keyed by hand: 2.3, 4.5, 7.1 mm/s RMS
     expect(velocity?.limits["B/C"]).toMatchObject({
       name: "B/C",
@@ -59,7 +62,7 @@ describe("the limits for a machine", () => {
       ],
     });
     const [own] = limitsFor({ scheme, as: "cm/s rms" });
-    expect(own?.ceilings).toEqual({ alarm: 0.5, trip: 1, source, verified: true });
+    expect(own?.ceilings).toEqual({ alarm: 0.5, trip: 1, source, provenance: "printed", verified: true });
     expect(limitsFor(table)[0]).not.toHaveProperty("ceilings");
   });
 });

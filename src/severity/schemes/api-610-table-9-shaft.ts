@@ -15,7 +15,7 @@ export const api610Table9Shaft = /* @__PURE__ */ builtIn({
   id: "api-610-table-9-shaft",
   kind: "acceptance",
   standard: "API 610 / ISO 13709",
-  edition: "not printed on Table 9; fits the 12th, 2021",
+  edition: "12th, 2021; not printed on Table 9",
   title: "Centrifugal pumps for petroleum, petrochemical and natural gas industries: shaft vibration of vertically suspended pumps",
   status: "current",
   statusNote: "12th edition current (from memory)",

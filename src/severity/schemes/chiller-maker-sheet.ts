@@ -24,6 +24,7 @@ export const chillerMakerSheet = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "housing of compressor or motor",
   band: null,
+  peakMeans: "open",
   grades: ["fair or better", "slightly rough", "rough", "beyond rough"],
   notes: [
     "the displacements that the sheet calls peak are peak-to-peak: 0.10 in/s peak at 49.58 Hz is 0.642 mil peak-to-peak, and it prints 0.641 mil; do not enter them as peak",

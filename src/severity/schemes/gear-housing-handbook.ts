@@ -24,6 +24,7 @@ export const gearHousingHandbook = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing caps of the gear unit",
   band: null,
+  peakMeans: "open",
   meanings: { class: "high-speed: such as gear units of API 613; low-speed: drives of extruders and reciprocating machinery" },
   grades: ["smooth", "acceptable", "marginal", "rough", "extremely rough: immediate shutdown"],
   notes: ["the page says peak and leaves open whether true peak or 1.414 times RMS, and in which band"],

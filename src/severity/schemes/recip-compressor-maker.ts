@@ -24,6 +24,7 @@ export const recipCompressorMaker = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "skid, frame or cylinder; no limits on skid piping, bottles and scrubbers",
   band: [10, 250],
+  peakMeans: "open",
   ask: ["part"],
   meanings: { part: "the part the reading was taken on; a cylinder in any direction, where ISO 20816-8 parts lateral from rod" },
   grades: ["first level", "second level", "third level", "above all levels"],
