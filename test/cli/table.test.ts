@@ -132,12 +132,12 @@ describe("zones", () => {
       ["v", "zone", "worst", "scheme", "limits", "assumed"],
       ...values.map((value) => {
         const { zone, worst } = classify(`${value} mm/s rms`, options);
-        return [value, zone, worst, options.scheme, "MEMORY", ...`"${notJudged}"`.split(",")];
+        return [value, zone, worst, options.scheme, "reported", ...`"${notJudged}"`.split(",")];
       }),
     ]);
     // without the speed the displacement of this scheme is not judged
     expect(err).toContain("zones     A or worse 2, B or worse 2, C or worse 1, D 2\n");
-    expect(err).toContain("MEMORY    7 rows judged by limits from memory");
+    expect(err).toContain("known     7 rows judged by limits read on a page whose making is unknown");
     expect(err).toContain("licensed practice govern");
   });
 
@@ -146,8 +146,8 @@ describe("zones", () => {
     const { out } = await veladis(["table", file(readings), ...byRow, ...speed, ...machine]);
     expect(rowsOf(out).map((row) => row.slice(6, 10))).toEqual([
       ["zone", "worst", "scheme", "limits"],
-      ["A", "A", "iso-10816-7-2009", "read"],
-      ["A", "A", "iso-10816-7-2009", "read"],
+      ["A", "A", "iso-10816-7-2009", "reported"],
+      ["A", "A", "iso-10816-7-2009", "reported"],
       ["start-up", "start-up", "iso-14694-2003", "MEMORY"],
       ["shutdown", "shutdown", "iso-14694-2003", "MEMORY"],
     ]);
@@ -170,7 +170,7 @@ describe("zones", () => {
     const path = file('v,unit,m\n3,"mm/s\trms","group 2\nrigid"\n3,"mm/s rms\n25\ngroup 1 flexible",group 2 rigid\n');
     const told = ["--column", "v", "--from-column", "unit", "--machine-column", "m", "--scheme", "iso-10816-3-2009"];
     const { out, err } = await veladis(["table", path, ...told]);
-    expect(out).toContain(`rigid",C,D,iso-10816-3-2009,MEMORY,"${notJudged}"\n`);
+    expect(out).toContain(`rigid",C,D,iso-10816-3-2009,reported,"${notJudged}"\n`);
     expect(err).toContain("rows: 2 in = 1 answered + 1 refused");
   });
 
@@ -305,7 +305,7 @@ describe("as JSON", () => {
       zone: "B",
       worst: "D",
       scheme: "iso-10816-3-2009",
-      limits: "MEMORY",
+      limits: "reported",
       assumed: `sine; ${notJudged}`,
     });
     const [error, summary] = err
@@ -318,7 +318,7 @@ describe("as JSON", () => {
         ...{ in: 2, answered: 1, refused: 1, skipped: { blank: 0, remarks: 0, preamble: 0 } },
         ...{ separator: "comma", torn: false },
       },
-      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, known: { memory: 1 } },
+      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, known: { reported: 1 } },
       assumed: ["sine", notJudged],
     });
     expect(code).toBe(2);
@@ -615,7 +615,7 @@ describe("no wrong number from a file", () => {
 
   it("Velocity;Remarks, if any", async () => {
     const { out } = await zoneOf("Velocity;Remarks, if any\n4,9;ok, or so\n", "Velocity", "--decimal-comma");
-    expect(out).toMatch(/\n4,9;ok, or so;D;D;iso-10816-3-2009;MEMORY;not judged: limits in um rms: [^;]*\n$/);
+    expect(out).toMatch(/\n4,9;ok, or so;D;D;iso-10816-3-2009;reported;not judged: limits in um rms: [^;]*\n$/);
     const { err, code } = await zoneOf("Velocity;Remarks, if any\n4,9;ok\n", "Velocity");
     expect([code, err]).toEqual([2, expect.stringContaining("--decimal-comma where a comma stands for them")]);
   });

@@ -39,7 +39,7 @@ export function page(title: string, body: readonly string[], more: readonly stri
 
 /** How a value is known, in one word. */
 export function known({ provenance }: Source): string {
-  return provenances[provenance].cell;
+  return provenance;
 }
 
 /** A source in words, with the page it was read on. */
@@ -50,8 +50,8 @@ export function sourceText({ title, where, note, page: url }: Source): string {
 }
 
 export const KNOWN =
-  `Known by, worst first: ${Object.values(provenances)
-    .map(({ cell, text }) => `**${cell}**, ${text}`)
+  `Known by, worst first: ${Object.entries(provenances)
+    .map(([name, { text }]) => `**${name}**, ${text}`)
     .join(
       "; ",
     )}. Only values read in the publication itself or confirmed against a copy count as verified: check all ` +
