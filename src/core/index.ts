@@ -17,6 +17,7 @@ export { finiteSamples, lengthOf } from "./number-list";
 export { parseNumeral, plainNumeral, splitNumeral } from "./numeral";
 export { numeralAndUnit } from "./numeral-and-unit";
 export { isVerified, type Provenance, provenances, worstProvenance } from "./provenance";
+export { provenanceShape } from "./provenance-shape";
 export type { Ratio } from "./ratio";
 export { requireChoice, unknownOption } from "./require-choice";
 export { requireGiven, requireList } from "./require-given";

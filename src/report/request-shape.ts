@@ -1,4 +1,4 @@
-import { orNothing, orNull, requireText, type Shape, shown, VeladisError } from "../core/index";
+import { orNothing, orNull, provenanceShape, requireText, type Shape, shown, VeladisError } from "../core/index";
 import type { TripSettings } from "../device/index";
 import { assumedShape, baselineShape, historyShape, readingShape } from "../setpoints/index";
 import { TripLogic } from "../trip/index";
@@ -21,7 +21,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
   const source = {
     title: "text",
     where: orNothing("text"),
-    provenance: "text",
+    provenance: provenanceShape,
     page: orNothing("text"),
     note: orNothing("text"),
     by: orNothing("text"),
@@ -65,7 +65,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
     assumedFacts: ["text"],
     setAside: ["text"],
     assumed: assumedShape,
-    provenance: "text",
+    provenance: provenanceShape,
     verified: "truth",
     confirmed: ["text"],
     cautions: ["text"],

@@ -58,7 +58,7 @@ export function checkBackground(running: string | Amplitude, atRest: string | Am
 }
 
 /** A verdict with what the reading at rest says of it, in front of all other cautions. */
-export function withBackground<V extends { readonly cautions: readonly string[] }>(
+export function withBackground<V extends { readonly headline: string; readonly cautions: readonly string[] }>(
   verdict: V,
   readings: readonly Amplitude[],
   atRest: string | Amplitude,
@@ -66,5 +66,7 @@ export function withBackground<V extends { readonly cautions: readonly string[] 
   const { quantity } = amplitudeOf(atRest);
   const reading = readings.find((one) => one.quantity === quantity) ?? (readings[0] as Amplitude);
   const background = checkBackground(reading, atRest);
-  return Object.freeze({ ...verdict, background, cautions: Object.freeze([background.text, ...verdict.cautions]) });
+  const headline = background.valid ? verdict.headline : `${verdict.headline}, NOT RELIABLE: background too high`;
+  const cautions = Object.freeze([background.text, ...verdict.cautions]);
+  return Object.freeze({ ...verdict, headline, background, cautions });
 }

@@ -15,7 +15,7 @@ import { requireKeys, requireObject } from "./require-parts";
 import type { Criterion, SpeedLaw } from "./scheme";
 
 const signatureKeys = ["by", "on", "second", "shipped"] as const;
-const sourceKeys = ["title", "where", "provenance", "page", "note", ...signatureKeys] as const;
+const sourceKeys = ["title", "where", "provenance", "page", "note", "by", "on", "second", "shipped"] as const;
 const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "height", "when"] as const;
 
 /** Refuses a source that does not say what was read and how. */

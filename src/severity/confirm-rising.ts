@@ -11,7 +11,9 @@ function sizeOf(limit: number | Exclude<LimitValue, number | null>): [number, nu
 }
 
 function textOf(limit: LimitValue): string {
-  return typeof limit === "number" || limit === null ? `${limit}` : JSON.stringify(limit);
+  if (typeof limit === "number" || limit === null) return `${limit}`;
+  const { rootOf, atMost } = limit;
+  return `root(${rootOf}/n)${atMost === undefined ? "" : ` at most ${atMost}`}`;
 }
 
 /**
@@ -23,7 +25,7 @@ export function requireRising(scheme: Scheme, criterion: Criterion, given: reado
   const [{ place, at }] = given as [Placed];
   const told = (texts: readonly string[]): VeladisError =>
     new VeladisError("out-of-range", {
-      expected: `${at}: limits of the row ${JSON.stringify(place.row)} that rise, in ${criterion.as}`,
+      expected: `${at}: limits of the row ${JSON.stringify(place.row)} that rise, in ${criterion.as}; is one of them read from another row?`,
       received: texts.join(", "),
     });
   const present = namesOf(scheme).flatMap((name) => {
@@ -37,6 +39,15 @@ export function requireRising(scheme: Scheme, criterion: Criterion, given: reado
   if (falls) throw told(present.map(({ name, limit }) => `${name} ${textOf(limit)}`));
   const { ceilings } = criterion;
   const touched = given.some((one) => "ceiling" in one.place.at);
-  if (ceilings === undefined || !touched || ceilings.alarm < ceilings.trip) return;
-  throw told([`alarm at most ${ceilings.alarm}`, `trip at most ${ceilings.trip}`]);
+  if (ceilings === undefined || !touched) return;
+  // a setting may be above the zone that it is set by, never below its lower end
+  const [alarm, trip] = [criterion.limits["B/C"], criterion.limits["C/D"]];
+  const isBelow =
+    (typeof alarm === "number" && ceilings.alarm < alarm) || (typeof trip === "number" && ceilings.trip < trip);
+  if (ceilings.alarm < ceilings.trip && !isBelow) return;
+  throw told([
+    ...present.map(({ name, limit }) => `${name} ${textOf(limit)}`),
+    `alarm at most ${ceilings.alarm}`,
+    `trip at most ${ceilings.trip}`,
+  ]);
 }

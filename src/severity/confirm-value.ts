@@ -20,7 +20,7 @@ export function requireConfirmable(place: LimitPlace, one: Confirmation, at: str
   const { printed } = one;
   if (source.provenance === "confirmed") {
     throw new VeladisError("out-of-range", {
-      expected: `${at}: a limit that is not confirmed yet`,
+      expected: `${at}: a limit that is not confirmed yet; to change it, confirm the scheme as shipped anew`,
       received: `${limit} ${shipped} ${as}, confirmed by ${source.by}`,
     });
   }

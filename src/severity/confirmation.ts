@@ -122,7 +122,7 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
   }
   if (one.reread !== undefined && typeof one.reread !== "boolean") {
     throw new VeladisError("wrong-type", {
-      expected: `${place}: reread, true where the page was read again`,
+      expected: `${place}: reread, true where the page was read again, else left out`,
       received: dataText(one.reread),
     });
   }

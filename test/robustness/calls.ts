@@ -141,6 +141,7 @@ const s = on(severity);
 const judge = (): Loose => severity.classifier(scheme, "group 2 rigid", "mm/s rms");
 const severities: Call[] = [
   s("changeFromBaseline", "4 mm/s rms", amplitude, { scheme, machine: "group 2 rigid", assume: "lowest limits" }),
+  s("checkBackground", "4 mm/s rms", "1 mm/s rms"),
   s("classifier", scheme, machine, "in/s pk", { at: "25 Hz", crestFactor: 3, assume: "lowest limits" }),
   calling("classifier", judge, 3),
   of("classifier", judge, "index", 3),
@@ -548,7 +549,12 @@ const calculators: Call[] = [
   },
   m("helpText", "units"),
   m("newSession"),
-  m("newSession", [own]),
+  {
+    name: "newSession",
+    args: () => [[own]],
+    // schemes are checked when they judge, so that a session brings no table along
+    run: (...given) => (mathjs as Loose).evaluateLine("1 + 1", (mathjs as Loose).newSession(...given)),
+  },
   {
     name: "registerAmplitudes",
     // an instance of its own kind: one that takes everything in and does nothing

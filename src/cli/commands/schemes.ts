@@ -27,7 +27,7 @@ function judgedSelection(machine: string, schemes: readonly Scheme[]): JudgedSel
 function requireSheetAlone({ json, machine }: Values<typeof schemesPage.options>): void {
   if (!json && machine === undefined) return;
   throw new VeladisError("unknown-option", {
-    expected: "--sheet with schemes by name alone",
+    expected: "--sheet with nothing but schemes by name",
     received: json ? "--json too" : "--machine too",
   });
 }

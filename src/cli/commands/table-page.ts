@@ -20,7 +20,7 @@ export const tablePage = {
   examples: [
     'veladis table readings.csv --column value --from "mm/s rms" --to "in/s pk" --out metric.csv',
     'veladis table readings.csv --column value --from-column unit --detector rms --to "mm/s rms"',
-    'veladis table readings.csv --column value --from "um pp" --to "mm/s rms" \\\n    --speed-column speed --speed-unit r/min --at 1x',
+    'veladis table shaft.csv --column value --from "um pp" --to "mm/s rms" \\\n    --speed-column speed --speed-unit r/min --at 1x',
     'veladis table readings.csv --column value --from "mm/s rms" --machine "group 2 rigid" \\\n    --scheme iso-10816-3-2009 --out judged.csv',
     'veladis table readings.csv --column value --from "mm/s rms" --machine-column machine',
   ],
