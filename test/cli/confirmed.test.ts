@@ -207,7 +207,7 @@ describe("the check sheet", () => {
   it.each([
     [["schemes", "--sheet", "html"], "one scheme by name"],
     [["schemes", id, "iso-10816-3-2009", "--sheet", "html"], "one scheme by name"],
-    [["schemes", id, "--sheet", "csv", "--json"], "--sheet with schemes by name alone"],
+    [["schemes", id, "--sheet", "csv", "--json"], "--sheet with nothing but schemes by name"],
     [["schemes", "--sheet", "csv", ...machine], "--machine too"],
   ])("%j is refused", async (args, words) => {
     const { err, code } = await veladis(args);
