@@ -111,7 +111,7 @@ export const tablePage = {
     }),
   },
   notes: [
-    "Added are, behind the row as it was: the types of --to; zone; worst (the worst zone that is possible: act on this one); scheme (several joined by +, of which the worst governs); limits (read: all limits read in print; MEMORY: not all, check them against the standard); assumed (with what was not judged or set aside).",
+    "Added are, behind the row as it was: the types of --to; zone; worst (the worst zone that is possible: act on this one); scheme (several joined by +, of which the worst governs); limits (how the least known of them is known: MEMORY, practice, reported, quoted, printed or confirmed; check all but the last two against the standard); assumed (with what was not judged or set aside).",
     "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
   ],
 } as const satisfies CommandPage;
