@@ -120,7 +120,7 @@ describe("what a contributor adds", () => {
   it("is known to the calculator, which completes it", () => {
     expect(known.calculator.slice(0, 3)).toEqual(["2.57 m/s rms  (uncorrelated)", "1030 mm/s half", "50.0 nm/s rms"]);
     expect(known.calculator[3]).toMatch(
-      /^zone B, .*4\.00 mm\/s rms\n {2}by Works rule 12 \(2025\), limits FROM MEMORY/,
+      /^zone B, .*4\.00 mm\/s rms\n {2}by Works rule 12 \(2025\), limits from memory/,
     );
     expect(known.completed).toEqual([["kn"], ["half"], ["deg/s"], ["works velocity"], ["heating-works-fans"]]);
   });

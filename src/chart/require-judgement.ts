@@ -1,4 +1,4 @@
-import { requireGiven, requireShape, shown, VeladisError } from "../core/index";
+import { provenanceShape, requireGiven, requireShape, shown, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import type { Judgement } from "../severity/index";
 
@@ -48,7 +48,10 @@ export function requireJudgement(judgement: Judgement): Judgement {
     standard: "text",
     edition: "text",
     bound: "text",
+    provenance: provenanceShape,
     verified: "truth",
+    confirmed: ["text"],
+    differences: ["text"],
     assumed: ["text"],
     assumedFacts: ["text"],
     setAside: ["text"],

@@ -1,3 +1,4 @@
+import { limitsKnown } from "../core/index";
 import type { Judgement, Verdict } from "../severity/index";
 import { assumedNotes } from "./assumed-notes";
 
@@ -46,11 +47,13 @@ function assumedBy(judgement: Judgement | Verdict): string[] {
 
 /** The small print of a judgement: what it means, what it rests on, and what was left out of it. */
 export function verdictNotes(judgement: Judgement | Verdict): string[] {
-  const { kind, word, standard, edition, verified, criteria, possible } = judgement;
+  const { kind, word, standard, edition, provenance, confirmed, verified, criteria, possible } = judgement;
+  const known = limitsKnown(provenance, confirmed);
   const isPlain = kind === "grades" && possible.length === 1;
   return [
     ...(isPlain ? [] : sentence(word)),
-    `${standard}:${edition}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
+    `${standard}:${edition}${known === undefined ? "" : `, ${known}${verified ? "" : ": check them against the standard before relying on them"}`}.`,
+    ...judgement.differences.map((text) => `${text}.`),
     ...otherSchemes(judgement),
     ...(criteria.length > 1 ? ["The worst of several criteria is shown."] : []),
     ...judgement.unjudged.map(({ as, because }) => `Not judged, limits in ${as}: ${because}.`),

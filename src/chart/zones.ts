@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
-import { requireGiven } from "../core/index";
+import { isVerified, limitsKnown, requireGiven, worstProvenance } from "../core/index";
 import { type AmplitudeType, amplitudeIn } from "../reading/index";
 import {
   type CriterionLimits,
@@ -44,13 +44,20 @@ export function zonesFor(severity: ChartSeverity): ChartZones {
   const criteria = limitsFor(severity);
   const most = criteria.reduce((a, b) => (Object.keys(b.limits).length > Object.keys(a.limits).length ? b : a));
   const options = assume === undefined ? {} : { assume };
-  const { zones, assumedFacts, setAside } = classifier(scheme, machine, most.as as AmplitudeType, options);
-  const verified = criteria.every((one) => one.verified);
+  const { zones, assumedFacts, setAside, confirmed, differences } = classifier(
+    scheme,
+    machine,
+    most.as as AmplitudeType,
+    options,
+  );
+  const provenance = worstProvenance(criteria.map((one) => one.provenance));
+  const known = limitsKnown(provenance, confirmed);
   return {
     names: zones,
     criteria,
     notes: [
-      `Zones: ${titleOf(scheme)}${verified ? "" : ", limits from memory: check them against the standard before relying on them"}.`,
+      `Zones: ${titleOf(scheme)}${known === undefined ? "" : `, ${known}${isVerified(provenance) ? "" : ": check them against the standard before relying on them"}`}.`,
+      ...differences.map((text) => `${text}.`),
       ...setAside.map((one) => `Set aside: ${one}.`),
     ],
     assumedFacts,

@@ -7,7 +7,7 @@ import { run } from "./run";
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code === "EPIPE") process.exit(exitCodes.closed);
   process.stderr.write(
-    `veladis: missing-fact\n  expected: room and leave to write the output\n  received: ${error.code}\n`,
+    `veladis: unwritable\n  expected: room and leave to write the output\n  received: ${error.code}\n`,
   );
   process.exit(exitCodes.refused);
 });

@@ -49,9 +49,8 @@ export async function run(args: readonly string[], given: Io): Promise<number> {
       await io.out(`${version}\n`);
       return exitCodes.done;
     }
-    if (args.length === 0) {
-      if (io.piped === undefined) return await (await import("./calculator/open-calculator")).openCalculator(io);
-      return await (await import("./calculator/calculate-lines")).calculateLines(io);
+    if (args.length === 0 || (args[0]?.startsWith("--confirmed") && !asksHelp(args))) {
+      return await (await import("./calculator/start-calculator")).startCalculator(args, io);
     }
     if (args[0] === "help") {
       await io.out(await helpFor(helpedCommand(args[1])));

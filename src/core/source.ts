@@ -1,5 +1,4 @@
-/** How a value is known: read in the named publication, or recalled and not checked against a printed copy. */
-export type Provenance = "published" | "memory";
+import type { Provenance } from "./provenance";
 
 /** Where a value comes from. */
 export interface Source {
@@ -11,4 +10,12 @@ export interface Source {
   /** The page on which the value was read, if it is known by reading. */
   readonly page?: string;
   readonly note?: string;
+  /** Of a confirmed value: who checked it against the printed copy. */
+  readonly by?: string;
+  /** Of a confirmed value: the day on which it was checked, as `2024-03-04`. */
+  readonly on?: string;
+  /** Of a confirmed value: who else read it there. */
+  readonly second?: string;
+  /** Of a confirmed value: what the table had before, where the printed copy has another value. */
+  readonly shipped?: string;
 }

@@ -53,14 +53,14 @@ export interface DetectorFacts {
 const SINE = {
   title: "W. T. Thomson, Theory of Vibration with Applications",
   where: "section 1.3, page 13",
-  provenance: "published",
+  provenance: "printed",
   page: "https://digilib.universitaspertamina.ac.id/ebook/Theory%20of%20Vibration%20with%20Applications/files/basic-html/page26.html",
 } as const satisfies Source;
 
 const AVERAGE = {
   title: "F. A. Everest, The Master Handbook of Acoustics",
   where: "figure 1-3, page 4",
-  provenance: "published",
+  provenance: "printed",
   note: "average of the rectified wave",
 } as const satisfies Source;
 

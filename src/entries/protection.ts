@@ -35,6 +35,7 @@ export {
   timerResets,
 } from "../device/index";
 export {
+  confirmationSheet,
   type Sheet,
   type SheetRequest,
   type SheetSection,

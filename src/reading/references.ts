@@ -28,13 +28,13 @@ export type LevelReferenceName = keyof typeof levelReferences;
 const ISO_1683 = {
   title: "ISO 1683 reference values for levels of vibration",
   where: "quoted in ASA Standard Terms 3.23 and 3.24 and in an acoustic glossary",
-  provenance: "published",
+  provenance: "quoted",
 } as const satisfies Source;
 
 const ANSI_1969 = {
   title: "ANSI S1.8-1969 preferred reference quantities",
   where: "quoted in ASA Standard Terms 3.23 and 3.24",
-  provenance: "published",
+  provenance: "quoted",
   note: "older: levels are 20 dB lower than by ISO 1683",
 } as const satisfies Source;
 
@@ -66,7 +66,7 @@ export const levelReferenceSources: Readonly<Record<LevelReferenceName, Source>>
   "FTA velocity": {
     title: "FTA Transit Noise and Vibration Impact Assessment Manual, 2018",
     where: "Table 7-4 and equation 7-2, quoted in a consultant's worksheet",
-    provenance: "published",
+    provenance: "quoted",
     page: "https://lfweb.sjgov.org/EHD/0/doc/931839/Page166.aspx",
     note: "written VdB in that manual",
   },

@@ -52,7 +52,7 @@ async function evaluated(line: Line, session: Session): Promise<Evaluated> {
   const { parse } = session.engine;
   const all = new Map<string, Value>([...session.variables, ...line.literals]);
   try {
-    const walker = new Walker(session.engine, all);
+    const walker = new Walker(session.engine, all, session.schemes);
     const value = walker.valueOf(parse(line.expression));
     return { value, compared: walker.compared };
   } catch (error) {

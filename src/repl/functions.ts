@@ -1,6 +1,7 @@
 import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
 import { frozen, requireFinite, VeladisError } from "../core/index";
 import { type Amplitude, writtenValue } from "../reading/index";
+import type { Scheme } from "../severity/index";
 import { changed } from "./changed";
 import { extremeOf, meanOf, rootSumSquare } from "./combined";
 import { judged, judgedPoints } from "./judged";
@@ -14,7 +15,7 @@ export interface CalculatorFunction {
   readonly help: string;
   /** Fewest and most arguments. */
   readonly arity: readonly [least: number, most: number];
-  readonly run: (args: readonly Value[]) => Value;
+  readonly run: (args: readonly Value[], schemes?: readonly Scheme[]) => Value;
 }
 
 /** More arguments than a line can hold. */
@@ -151,21 +152,24 @@ export const functions = /* @__PURE__ */ frozen({
     usage: 'judge(4.1 mm/s rms, "pump 90 kW 2980 r/min rigid")',
     help: 'the zones possible for a reading of a machine, by all schemes that its facts admit; a third argument names the one scheme; several points in quotes, the worst governs: "DE-H 3.1, DE-V 2.2 mm/s rms"',
     arity: [2, 3],
-    run: ([reading, machine, scheme]) => {
+    run: ([reading, machine, scheme], schemes) => {
       const words = phrase(machine, "a machine");
       const by = scheme === undefined ? undefined : phrase(scheme, "a scheme");
-      return typeof reading === "string" ? judgedPoints(reading, words, by) : judged(amplitude(reading), words, by);
+      return typeof reading === "string"
+        ? judgedPoints(reading, words, by, schemes)
+        : judged(amplitude(reading), words, by, schemes);
     },
   },
   setpoints: {
     usage: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid")',
     help: "alarm and trip proposed from a baseline, with reasons, by the scheme that judge takes (of several the one with the lowest trip); a third argument names the scheme",
     arity: [2, 3],
-    run: ([baseline, machine, scheme]) =>
+    run: ([baseline, machine, scheme], schemes) =>
       proposed(
         amplitude(baseline, "a baseline"),
         phrase(machine, "a machine"),
         scheme === undefined ? undefined : phrase(scheme, "a scheme"),
+        schemes,
       ),
   },
 } as const satisfies Record<string, CalculatorFunction>);

@@ -1,6 +1,7 @@
-import { visibleText } from "../core/index";
+import { limitsKnown, visibleText } from "../core/index";
 import { type Amplitude, format, significant, union } from "../reading/index";
-import { classify, type Judgement, judge, judgePoints, schemeById, type Verdict } from "../severity/index";
+import { classify, type Judgement, judge, judgePoints, type Scheme, type Verdict } from "../severity/index";
+import { schemeAmong } from "./scheme-among";
 import { behind, type Report } from "./value";
 
 /** What a headline says more than the zone, the nearest limit, and what was assumed on the way. */
@@ -13,11 +14,21 @@ function firstLine({ headline, word }: Pick<Judgement, "headline" | "word">, rea
 }
 
 /** The schemes of a verdict, what it was judged by and what it rests on. */
-function restLines({ standard, edition, verified, judgements, assumedFacts, setAside, ...rest }: Verdict): string[] {
+function restLines({
+  standard,
+  edition,
+  provenance,
+  confirmed,
+  judgements,
+  assumedFacts,
+  setAside,
+  ...rest
+}: Verdict): string[] {
   const [, ...others] = judgements;
+  const known = limitsKnown(provenance, confirmed);
   const not = rest.unjudged.map(({ as, because }) => `${as}: ${because}`);
   return [
-    `  by ${standard} (${edition})${verified ? "" : ", limits FROM MEMORY"}`,
+    `  by ${standard} (${edition})${known === undefined ? "" : `, ${known}`}`,
     ...others.map((one) => `  by ${one.standard} (${one.edition}): ${one.headline}`),
     ...[...new Set(not)].map((text) => `  not judged: ${text}`),
     ...assumedFacts.map((text) => `  assumed: ${text}`),
@@ -32,8 +43,8 @@ function lines(...texts: readonly string[]): string {
 }
 
 /** The judgement by one scheme, as a verdict. */
-function byScheme(reading: Amplitude, machine: string, scheme: string): Verdict {
-  const judgement = classify(reading, { scheme: schemeById(scheme), machine, assume: "lowest limits" });
+function byScheme(reading: Amplitude, machine: string, scheme: Scheme): Verdict {
+  const judgement = classify(reading, { scheme, machine, assume: "lowest limits" });
   return { ...judgement, judgements: [judgement], deciding: [] };
 }
 
@@ -41,8 +52,16 @@ function byScheme(reading: Amplitude, machine: string, scheme: string): Verdict 
  * A reading judged for a machine: headline and word first, then the nearest limit, the schemes, and what to know; with
  * all that the reading and the judgement assumed.
  */
-export function judged(reading: Amplitude, machine: string, scheme: string | undefined): Report {
-  const verdict = scheme === undefined ? judge(reading, machine) : byScheme(reading, machine, scheme);
+export function judged(
+  reading: Amplitude,
+  machine: string,
+  scheme: string | undefined,
+  schemes: readonly Scheme[] | undefined,
+): Report {
+  const verdict =
+    scheme === undefined
+      ? judge(reading, machine, schemes === undefined ? {} : { schemes })
+      : byScheme(reading, machine, schemeAmong(scheme, schemes));
   return {
     report: lines(firstLine(verdict, reading, verdict), ...restLines(verdict)),
     data: Object.freeze({ ...verdict, assumed: union(reading.assumed, verdict.assumed) }),
@@ -50,8 +69,14 @@ export function judged(reading: Amplitude, machine: string, scheme: string | und
 }
 
 /** Readings of several points of a machine, the worst in front. */
-export function judgedPoints(points: string, machine: string, scheme: string | undefined): Report {
-  const answer = judgePoints(points, machine, scheme === undefined ? {} : { scheme: schemeById(scheme) });
+export function judgedPoints(
+  points: string,
+  machine: string,
+  scheme: string | undefined,
+  schemes: readonly Scheme[] | undefined,
+): Report {
+  const all = schemes === undefined ? {} : { schemes };
+  const answer = judgePoints(points, machine, scheme === undefined ? all : { scheme: schemeAmong(scheme, schemes) });
   const { governing, notRead } = answer;
   const { verdict, reading, point } = governing;
   return {

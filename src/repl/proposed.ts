@@ -1,13 +1,35 @@
-import { visibleText } from "../core/index";
+import { provenances, visibleText } from "../core/index";
 import { type Amplitude, type Assumption, format, historyOf, union } from "../reading/index";
 import { proposeSetpoints } from "../setpoints/index";
-import { schemeById } from "../severity/index";
+import type { Scheme } from "../severity/index";
+import { schemeAmong } from "./scheme-among";
 import { type Report, wayWords } from "./value";
 
 /** Setpoints proposed for a machine from its baseline, each with its first reason, and all that was assumed. */
-export function proposed(baseline: Amplitude, machine: string, scheme: string | undefined): Report {
-  const proposal = proposeSetpoints({ baseline, machine, ...(scheme !== undefined && { scheme: schemeById(scheme) }) });
-  const { alarm, trip, delay, hysteresis, warnings, cautions, verified, schemes } = proposal;
+export function proposed(
+  baseline: Amplitude,
+  machine: string,
+  scheme: string | undefined,
+  schemes: readonly Scheme[] | undefined,
+): Report {
+  const proposal = proposeSetpoints({
+    baseline,
+    machine,
+    ...(scheme !== undefined && { scheme: schemeAmong(scheme, schemes) }),
+    ...(schemes !== undefined && { schemes }),
+  });
+  const {
+    alarm,
+    trip,
+    delay,
+    hysteresis,
+    warnings,
+    cautions,
+    provenance,
+    confirmed,
+    verified,
+    schemes: used,
+  } = proposal;
   const assumed = union(baseline.assumed, proposal.assumed as readonly Assumption[]);
   const how = wayWords({ ...baseline, assumed });
   const row = (name: string, setpoint: typeof alarm): string[] =>
@@ -17,9 +39,10 @@ export function proposed(baseline: Amplitude, machine: string, scheme: string | 
       ...row("alarm", alarm),
       ...row("trip", trip),
       `delay: alarm ${delay.alarm} s, trip ${delay.trip} s; hysteresis ${hysteresis.percent} %`,
-      ...schemes.slice(0, 1).map(({ standard, edition }) => `  by ${standard} (${edition})`),
+      ...used.slice(0, 1).map(({ standard, edition }) => `  by ${standard} (${edition})`),
       ...(how === "" ? [] : [`  assumed: ${how}`]),
-      ...(verified ? [] : ["  limits or rules FROM MEMORY: check them against the standard"]),
+      ...(verified ? [] : [`  limits or rules ${provenances[provenance].text}: check them against the standard`]),
+      ...confirmed.map((text) => `  limits ${text}`),
       ...warnings.map(({ text }) => `  warning: ${text}`),
       ...cautions.map((caution) => `  caution: ${caution}`),
     ]

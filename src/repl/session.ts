@@ -1,10 +1,13 @@
-import { shown, VeladisError } from "../core/index";
+import { requireList, shown, VeladisError } from "../core/index";
+import type { Scheme } from "../severity/index";
 import type { Engine } from "./engine";
 import type { Value } from "./value";
 
 /** What a calculator remembers between lines. */
 export interface Session {
   readonly variables: Map<string, Value>;
+  /** The schemes by which it judges and proposes; the built-in ones if not given. */
+  readonly schemes?: readonly Scheme[];
   /** mathjs, once an expression has needed it. */
   engine?: Engine;
 }
@@ -12,6 +15,9 @@ export interface Session {
 /**
  * A calculator with no variables yet.
  *
+ * @param schemes - those by which it judges and proposes, such as {@link confirmedSchemes} gives; the built-in ones if
+ *   not given
+ * @throws {@link VeladisError} `wrong-type` or `missing-fact`
  * @example
  * ```ts
  * import { evaluateLine, newSession } from "veladis/mathjs";
@@ -21,8 +27,8 @@ export interface Session {
  * (await evaluateLine("a * 1.25 to mm/s rms", session)).text; // => "5.61 mm/s rms  (sine)"
  * ```
  */
-export function newSession(): Session {
-  return { variables: new Map() };
+export function newSession(schemes?: readonly Scheme[]): Session {
+  return { variables: new Map(), ...(schemes !== undefined && { schemes: requireList(schemes, "schemes as a list") }) };
 }
 
 /**

@@ -10,6 +10,7 @@ import type {
 } from "mathjs";
 import { shown, unknownName, VeladisError, type VeladisErrorCode } from "../core/index";
 import { type Assumption, union } from "../reading/index";
+import type { Scheme } from "../severity/index";
 import { amplitudeOperation } from "./arithmetic";
 import { bounds } from "./bounds";
 import type { Engine } from "./engine";
@@ -74,10 +75,12 @@ function numbersOf(args: readonly Value[], what: string): number[] {
 export class Walker {
   readonly #engine: Engine;
   readonly #variables: ReadonlyMap<string, Value>;
+  readonly #schemes: readonly Scheme[] | undefined;
   #nodes = 0;
   #compared: readonly Assumption[] = [];
 
-  constructor(engine: Engine, variables: ReadonlyMap<string, Value>) {
+  constructor(engine: Engine, variables: ReadonlyMap<string, Value>, schemes?: readonly Scheme[]) {
+    this.#schemes = schemes;
     this.#engine = engine;
     this.#variables = variables;
   }
@@ -191,6 +194,6 @@ export class Walker {
         received: `${args.length} value${args.length === 1 ? "" : "s"}`,
       });
     }
-    return run(args);
+    return run(args, this.#schemes);
   }
 }

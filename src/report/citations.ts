@@ -1,10 +1,12 @@
-import type { Source } from "../core/index";
+import { knownText, type Source, sourceText } from "../core/index";
 import type { Proposal, Reason } from "../setpoints/index";
 
 /** A source as a sheet cites it, with how it is known. */
-function sourceText({ title, where, provenance, page, note }: Source): string {
+function citedText(source: Source): string {
+  const { title, where, provenance, page, note } = source;
+  if (provenance === "confirmed") return sourceText(source);
   const own = title === "common practice, no source" || note === "as stated by the user";
-  const known = own ? undefined : provenance === "published" ? "read in print" : "from memory";
+  const known = own ? undefined : knownText(source);
   return [title, where, known, note, page].filter((part) => part !== undefined && part !== "").join("; ");
 }
 
@@ -20,7 +22,7 @@ function citations(groups: readonly (readonly [about: string, reasons: readonly 
   const sources: string[] = [];
   const reasons = groups.flatMap(([about, list]) =>
     list.map(({ text, source }) => {
-      const cited = sourceText(source);
+      const cited = citedText(source);
       if (!sources.includes(cited)) sources.push(cited);
       return { about, text: `${text} [${sources.indexOf(cited) + 1}]` };
     }),

@@ -1,5 +1,6 @@
 export { checkRemarks, linearityRemarks, pairRemarks } from "./check-remarks";
 export { proposalCitations } from "./citations";
+export { confirmationSheet } from "./confirmation-sheet";
 export { setpointSheet } from "./setpoint-sheet";
 export type { Sheet, SheetSection, SheetTable } from "./sheet";
 export { sheetHtml } from "./sheet-html";

@@ -1,3 +1,4 @@
+import { provenances } from "../core/index";
 import { format, significant } from "../reading/index";
 import { type Baseline, type Proposal, type ProposedSetpoint, rangeText } from "../setpoints/index";
 import { proposalCitations } from "./citations";
@@ -55,15 +56,15 @@ function setpointRow(name: string, setpoint: ProposedSetpoint | null): string[] 
 
 /** The sections for proposed setpoints: numbers, warnings, reasons and sources. */
 export function proposalSections(proposal: Proposal): SheetSection[] {
-  const { alarm, trip, statistical, delay, hysteresis, warnings, as, verified } = proposal;
+  const { alarm, trip, statistical, delay, hysteresis, warnings, as, provenance, verified } = proposal;
   const cited = proposalCitations(proposal);
   return [
     {
       title: "Proposed setpoints",
       text: [
         verified
-          ? "Every limit and rule used was read in print."
-          : "Limits or rules used are recalled from memory; check them against the standard before use.",
+          ? "Every limit and rule used was checked against a printed copy."
+          : `Limits or rules used are ${provenances[provenance].text}; check them against the standard before use.`,
       ],
       table: {
         columns: [

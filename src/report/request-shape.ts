@@ -1,4 +1,4 @@
-import { orNothing, orNull, requireText, type Shape, shown, VeladisError } from "../core/index";
+import { orNothing, orNull, provenanceShape, requireText, type Shape, shown, VeladisError } from "../core/index";
 import type { TripSettings } from "../device/index";
 import { assumedShape, baselineShape, historyShape, readingShape } from "../setpoints/index";
 import { TripLogic } from "../trip/index";
@@ -21,9 +21,13 @@ export function requestShape(): ShapeOf<SheetRequest> {
   const source = {
     title: "text",
     where: orNothing("text"),
-    provenance: "text",
+    provenance: provenanceShape,
     page: orNothing("text"),
     note: orNothing("text"),
+    by: orNothing("text"),
+    on: orNothing("text"),
+    second: orNothing("text"),
+    shipped: orNothing("text"),
   } as const;
 
   const reasons = [{ about: orNothing("text"), text: "text", source }] as const;
@@ -61,7 +65,9 @@ export function requestShape(): ShapeOf<SheetRequest> {
     assumedFacts: ["text"],
     setAside: ["text"],
     assumed: assumedShape,
+    provenance: provenanceShape,
     verified: "truth",
+    confirmed: ["text"],
     cautions: ["text"],
   } as const satisfies ShapeOf<NonNullable<SheetRequest["proposal"]>>;
 

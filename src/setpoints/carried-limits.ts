@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
-import { type Source, VeladisError } from "../core/index";
+import { knownText, type Provenance, VeladisError, worstProvenance } from "../core/index";
 import { amplitudeIn, parsedType, significant } from "../reading/index";
 import type { CriterionLimits, Limit } from "../severity/index";
 import type { RunningSpeed } from "./running-speed";
@@ -14,12 +14,7 @@ export interface CarriedLimits {
   /** C/D, or shutdown; null where the standard prints none. */
   readonly upper: SetpointLimit | null;
   readonly ceilings: SetpointCeilings | null;
-  readonly verified: boolean;
-}
-
-/** How a source is known, in words. */
-function knownBy({ provenance }: Source): string {
-  return provenance === "published" ? "read in print" : "from memory";
+  readonly provenance: Provenance;
 }
 
 /** A limit in words: of another quantity than the setpoints' with that quantity and the speed it is carried by. */
@@ -60,7 +55,7 @@ export function carriedLimits(
     });
   }
   const limitIn = (limit: Limit): SetpointLimit => ({
-    amplitude: inType(limit.value, `${limit.name} of ${limit.standard}:${limit.edition}, ${knownBy(limit.source)}`),
+    amplitude: inType(limit.value, `${limit.name} of ${limit.standard}:${limit.edition}, ${knownText(limit.source)}`),
     text: limitWords(limit, carriedBy),
     source: limit.source,
   });
@@ -72,11 +67,11 @@ export function carriedLimits(
     upper: upper === undefined ? null : limitIn(upper),
     ceilings: ceilings
       ? {
-          alarm: inType(ceilings.alarm, `highest alarm setting, ${knownBy(ceilings.source)}`),
-          trip: inType(ceilings.trip, `highest trip setting, ${knownBy(ceilings.source)}`),
+          alarm: inType(ceilings.alarm, `highest alarm setting, ${knownText(ceilings.source)}`),
+          trip: inType(ceilings.trip, `highest trip setting, ${knownText(ceilings.source)}`),
           source: ceilings.source,
         }
       : null,
-    verified: lower.verified && upper?.verified !== false,
+    provenance: worstProvenance([lower, ...(upper === undefined ? [] : [upper])].map((one) => one.provenance)),
   };
 }

@@ -1,3 +1,4 @@
+import { isVerified, provenances } from "../core/index";
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import type { Baseline } from "./baseline";
 import { rangeWarnings } from "./loop-states";
@@ -60,9 +61,9 @@ function limitWarnings({ limits, ofSite, base, statistics, as }: LimitCase): Set
   }
   const known = ofSite
     ? `limits as stated by the user; ${CAPS}`
-    : limits.verified
+    : isVerified(limits.provenance)
       ? CAPS
-      : "limits of the scheme are recalled, not checked against a printed copy";
+      : `limits of the scheme ${provenances[limits.provenance].text}: check them against a printed copy`;
   const warnings: SetpointWarning[] = [{ code: "unverified limits", text: known }];
   const { upper, schemes, assumedFacts, setAside } = limits;
   if (schemes.length > 1) {

@@ -36,7 +36,7 @@ const API_670 = /* @__PURE__ */ frozen({
 
 const PRACTICE = /* @__PURE__ */ frozen({
   title: "delays of 3 s and 5 s met in practice, Eng-Tips thread 326864",
-  provenance: "published",
+  provenance: "reported",
   page: "http://www.eng-tips.com/viewthread.cfm?qid=326864",
   note: "anecdotal; the 100 ms of API 670 (1993) is the monitor's own processing time, no delay",
 } as const);
@@ -53,6 +53,12 @@ export interface DelayAdvice {
 }
 
 const kinds = /* @__PURE__ */ Object.keys(machineTypes) as MachineType[];
+
+/** The delays of a kind of machine, or those of the wider kind that it belongs to. */
+function delaysOf(type: MachineType): DelayRow | undefined {
+  const entry = machineTypes[type];
+  return delays[type] ?? ("of" in entry ? delays[entry.of] : undefined);
+}
 
 /**
  * On-delays for a kind of machine and its speed, with reasons.
@@ -71,7 +77,7 @@ const kinds = /* @__PURE__ */ Object.keys(machineTypes) as MachineType[];
  */
 export function delayAdvice(type: MachineType | undefined, hertz: number | undefined): DelayAdvice {
   const known = type === undefined ? undefined : requireChoice(type, kinds, "a kind of machine");
-  const row = (known && delays[known]) ?? OTHER;
+  const row = (known && delaysOf(known)) ?? OTHER;
   if (hertz !== undefined) requirePositive(hertz, "a running speed above zero, in Hz");
   const name = type ?? "machine";
   const reasons: Reason[] = [

@@ -1,6 +1,6 @@
-import { VeladisError } from "../core/index";
+import { VeladisError, worstProvenance } from "../core/index";
 import { parsedType, union } from "../reading/index";
-import { type AdmittedScheme, facts, type MachineRef, schemesFor } from "../severity/index";
+import { type AdmittedScheme, facts, type MachineRef, type SchemeRef, schemesFor } from "../severity/index";
 import { assumedPlace } from "./assumed-place";
 import { lowestOfLimits } from "./lowest-of-limits";
 import { type LimitsQuestion, limitsOfClass } from "./scheme-limits";
@@ -12,10 +12,13 @@ export const LOWER_PLACE = "place: not given, and the lower of housing and shaft
 const WITHOUT = 'or limits of the maker or the site, or scheme "none" for a statistical alarm alone';
 
 /** The schemes by which the machine is judged; a refusal says what else there is to set from. */
-function admitted(machine: MachineRef, type: string): readonly AdmittedScheme[] {
+function admitted(machine: MachineRef, type: string, all: readonly SchemeRef[] | undefined): readonly AdmittedScheme[] {
   const isDisplacement = parsedType(type).quantity === "displacement";
   try {
-    return schemesFor(machine, { place: isDisplacement ? "either" : "housing" });
+    return schemesFor(machine, {
+      place: isDisplacement ? "either" : "housing",
+      ...(all !== undefined && { schemes: all }),
+    });
   } catch (error) {
     if (!(error instanceof VeladisError)) throw error;
     const { code, expected, received, allowed, didYouMean } = error;
@@ -65,8 +68,9 @@ function byTrip(a: SetpointLimits, b: SetpointLimits): number {
 export function limitsOfMachine(
   machine: MachineRef,
   question: Pick<LimitsQuestion, "type" | "running">,
+  all?: readonly SchemeRef[],
 ): SetpointLimits {
-  const schemes = admitted(machine, question.type);
+  const schemes = admitted(machine, question.type, all);
   const isOfBoth = isOfBothPlaces(schemes);
   const found = schemes.map((one): SetpointLimits => {
     const limits = limitsOfClass(one.scheme, one.limits(), question);
@@ -86,7 +90,7 @@ export function limitsOfMachine(
   return {
     ...first,
     ...{ lower, upper, ceilings },
-    verified: found.every(({ verified }) => verified),
+    provenance: worstProvenance(found.map((one) => one.provenance)),
     schemes: found.flatMap((one) => one.schemes),
     assumed: found.reduce<SetpointLimits["assumed"]>((all, one) => union(all, one.assumed), []),
     leftOut: [...new Set(found.flatMap((one) => one.leftOut))],

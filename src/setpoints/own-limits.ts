@@ -39,7 +39,7 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
   if (lower.amplitude.value < upper.amplitude.value) {
     const assumed = union(lower.amplitude.assumed, upper.amplitude.assumed);
     const none = { leftOut: [], atSpeedOnly: [], speedVaries: false, schemes: [], assumedFacts: [], setAside: [] };
-    return { kind: "zones", lower, upper, ceilings: null, verified: false, assumed, ...none };
+    return { kind: "zones", lower, upper, ceilings: null, provenance: "memory", assumed, ...none };
   }
   throw new VeladisError("out-of-range", {
     expected: "a limit C/D above the limit B/C",

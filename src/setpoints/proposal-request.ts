@@ -1,4 +1,4 @@
-import { requireGiven, requireKnownKeys, requirePositive } from "../core/index";
+import { requireChoice, requireGiven, requireKnownKeys, requirePositive, shown, VeladisError } from "../core/index";
 import { type Device, requireDevice } from "../device/index";
 import type { Amplitude } from "../reading/index";
 import type { MachineRef, SchemeRef } from "../severity/index";
@@ -15,6 +15,10 @@ export interface ProposalRequest {
    * several the lowest limits. `"none"`: a statistical alarm alone.
    */
   readonly scheme?: SchemeRef | "none";
+  /** The schemes among which the facts of the machine choose where none is named; the built-in ones if not given. */
+  readonly schemes?: readonly SchemeRef[];
+  /** A rule of its own in place of a scheme: `"api shaft"`, alarm and trip of the shaft as a handbook quotes API. */
+  readonly rule?: "api shaft";
   /** Limits of the maker or the site, in place of a scheme. */
   readonly limits?: OwnLimits;
   /** The machine, as the scheme asks for it; its type and speed also decide the delays. */
@@ -30,6 +34,8 @@ export interface ProposalRequest {
 const keys: Readonly<Record<keyof ProposalRequest, true>> = /* @__PURE__ */ Object.freeze({
   baseline: true,
   scheme: true,
+  schemes: true,
+  rule: true,
   limits: true,
   machine: true,
   sensor: true,
@@ -48,6 +54,14 @@ const sensorKeys: Readonly<Record<keyof SensorLimits, true>> = /* @__PURE__ */ O
 export function requireRequest(request: ProposalRequest) {
   const { sensor = {}, device = {}, k = 3 } = requireGiven(request, "a request with baseline, and scheme or limits");
   requireKnownKeys(request, keys, "a part of a request for setpoints");
+  if (request.rule !== undefined) {
+    requireChoice(request.rule, ["api shaft"], "a rule for setpoints");
+    if (request.scheme !== undefined || request.limits !== undefined)
+      throw new VeladisError("out-of-range", {
+        expected: "one of a rule, a scheme and limits of the maker or the site",
+        received: `rule ${shown(request.rule)} with ${request.scheme === undefined ? "limits" : "a scheme"}`,
+      });
+  }
   requireDevice(device);
   requireKnownKeys(
     requireGiven(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it'),

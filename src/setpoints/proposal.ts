@@ -1,3 +1,4 @@
+import type { Provenance } from "../core/index";
 import type { StoredSetpoint } from "../device/index";
 import type { Amplitude, Assumption } from "../reading/index";
 import type { DelayAdvice } from "./delay-advice";
@@ -60,7 +61,11 @@ export interface Proposal {
   readonly setAside: readonly string[];
   /** What was assumed in baseline, limits, sensor and device, and in bringing them to one unit. */
   readonly assumed: readonly Assumption[];
-  /** False when a limit or rule used is recalled and was not read in print. */
+  /** How the least known of the limits and rules used is known. */
+  readonly provenance: Provenance;
+  /** True only if every limit and rule used was read in the publication itself or confirmed against a copy. */
   readonly verified: boolean;
+  /** Who confirmed limits among them against a printed copy, when and on which page; empty where nobody did. */
+  readonly confirmed: readonly string[];
   readonly cautions: readonly string[];
 }

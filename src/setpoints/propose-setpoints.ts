@@ -1,8 +1,17 @@
 import { type ConvertedAmplitude, convertedAt, multipliedAmplitude } from "../amplitude/index";
-import { cautions, requireNonNegative, VeladisError } from "../core/index";
+import {
+  cautions,
+  differencesOf,
+  isVerified,
+  requireNonNegative,
+  signaturesOf,
+  VeladisError,
+  worstProvenance,
+} from "../core/index";
 import { type Device, deviceType, storedSetpoint } from "../device/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
+import { limitsOfApiShaft } from "./api-shaft-limits";
 import { baselineOf } from "./baseline-of-request";
 import { caseWarnings } from "./case-warnings";
 import { type DelayAdvice, delayAdvice } from "./delay-advice";
@@ -76,15 +85,16 @@ function delayWarning(planned: number | undefined, { longest }: DelayAdvice, kin
 
 /** The limits to set from: those of the site, of the scheme that is named, or of those that the machine's facts admit. */
 function limitsOf(
-  { limits: own, scheme, machine }: ProposalRequest,
+  { limits: own, scheme, schemes, machine, rule }: ProposalRequest,
   type: string,
   hertz: number | undefined,
 ): SetpointLimits | null {
+  if (rule !== undefined) return limitsOfApiShaft(typeof machine === "string" ? parseMachine(machine) : machine, type);
   if (own !== undefined) return limitsOfSite(own, type, hertz);
   if (scheme === "none") return null;
   const question = { type, running: runningSpeed(machine) };
   if (scheme !== undefined) return limitsOfScheme({ ...question, scheme, machine });
-  return machine === undefined ? null : limitsOfMachine(machine, question);
+  return machine === undefined ? null : limitsOfMachine(machine, question, schemes);
 }
 
 /**
@@ -187,6 +197,10 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     ...numbers.warnings,
     ...delayWarning(onDelay, delay, facts?.type),
   );
+  const reasons = [...(alarm?.reasons ?? []), ...(trip?.reasons ?? [])];
+  const sources = reasons.map(({ source }) => source);
+  const provenance = worstProvenance(sources.map((one) => one.provenance));
+  for (const text of differencesOf(sources)) warnings.unshift({ code: "differing copy", text });
   const parts = [base, limits, statistical?.all, alarm, trip, numbers];
   return Object.freeze({
     as,
@@ -206,9 +220,9 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     assumedFacts: Object.freeze(limits?.assumedFacts ?? []),
     setAside: Object.freeze(limits?.setAside ?? []),
     assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one?.assumed), []),
-    verified:
-      alarm !== null &&
-      [...alarm.reasons, ...(trip?.reasons ?? [])].every(({ source }) => source.provenance === "published"),
+    provenance,
+    verified: isVerified(provenance),
+    confirmed: Object.freeze(signaturesOf(sources)),
     cautions,
   });
 }

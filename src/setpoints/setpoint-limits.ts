@@ -1,8 +1,9 @@
 import type { ConvertedAmplitude } from "../amplitude/index";
-import type { Source } from "../core/index";
+import type { Provenance, Source } from "../core/index";
 import type { Assumption } from "../reading/index";
 import type { Quantity } from "../units/index";
 import type { ProposalScheme } from "./proposal";
+import type { Reason } from "./reason";
 
 /** A limit to set from, in the type of the setpoints. */
 export interface SetpointLimit {
@@ -22,14 +23,16 @@ export interface SetpointCeilings {
 export interface SetpointLimits {
   /** `zones`: B/C and C/D, to which the rules of ISO 10816-3 apply; `operation`: alarm and shutdown as printed. */
   readonly kind: "zones" | "operation";
+  /** The rule that gives alarm and shutdown, where it is not a standard for fans. */
+  readonly rule?: Reason;
   /** B/C, or alarm. */
   readonly lower: SetpointLimit;
   /** C/D, or shutdown; null where the standard prints none. */
   readonly upper: SetpointLimit | null;
   /** The highest settings that the standard prints. */
   readonly ceilings: SetpointCeilings | null;
-  /** Whether every limit was read in print. */
-  readonly verified: boolean;
+  /** How the least known of the limits is known. */
+  readonly provenance: Provenance;
   /** What was assumed in writing the limits in the type of the setpoints. */
   readonly assumed: readonly Assumption[];
   /** Quantities that a scheme limits too and that this proposal leaves out. */

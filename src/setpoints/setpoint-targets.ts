@@ -44,12 +44,15 @@ function rangeUpTo(highest: Amplitude, lowest: Amplitude | null): readonly [numb
 }
 
 /** The alarm by the rules. */
-export function alarmTarget(base: Amplitude | null, { lower, ceilings, kind }: SetpointLimits): Target {
+export function alarmTarget(
+  base: Amplitude | null,
+  { lower, ceilings, kind, rule = setpointRules["fan limits"] }: SetpointLimits,
+): Target {
   const reason = { text: lower.text, source: lower.source };
   const limit = lower.amplitude;
   if (kind === "operation") {
     const range = rangeUpTo(limit, base);
-    return { amplitude: limit, range, reasons: [setpointRules["fan limits"], reason] };
+    return { amplitude: limit, range, reasons: [rule, reason] };
   }
   const highest = highestFor(lower, ceilings?.alarm);
   const capReason: Reason =
@@ -68,13 +71,19 @@ export function alarmTarget(base: Amplitude | null, { lower, ceilings, kind }: S
 }
 
 /** The trip by the rules; null where the standard prints none. */
-export function tripTarget({ lower, upper, ceilings, kind }: SetpointLimits): Target | null {
+export function tripTarget({
+  lower,
+  upper,
+  ceilings,
+  kind,
+  rule = setpointRules["fan limits"],
+}: SetpointLimits): Target | null {
   if (upper === null) return null;
   const reason = { text: upper.text, source: upper.source };
   const limit = upper.amplitude;
   if (kind === "operation") {
     const range = rangeUpTo(limit, lower.amplitude);
-    return { amplitude: limit, range, reasons: [setpointRules["fan limits"], reason] };
+    return { amplitude: limit, range, reasons: [rule, reason] };
   }
   const highest = highestFor(upper, ceilings?.trip);
   const reasons: Reason[] = [

@@ -1,6 +1,7 @@
 /** What can be wrong with a proposal. */
 export const setpointWarnings = /* @__PURE__ */ Object.freeze({
-  "unverified limits": "limits or rules recalled from memory, not checked against a printed copy",
+  "unverified limits": "limits or rules that were not checked against a printed copy",
+  "differing copy": "a confirmed copy of the standard prints another limit than the table as shipped has",
   "several schemes": "the facts given admit several schemes, and the lowest limits of them are used",
   "assumed facts": "facts of the machine were not given, and taken for their lower limits",
   "unknown place": "the place of a displacement was not given, and the lower of housing and shaft is taken",

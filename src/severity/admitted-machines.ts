@@ -1,5 +1,6 @@
 import { cached, requireList, VeladisError } from "../core/index";
 import { type Admitted, admittedSchemes } from "./admitted-schemes";
+import { isChecked } from "./checked";
 import { type Fact, facts as factTable } from "./facts";
 import type { KnownFacts, Machine } from "./machine";
 import { type MachineRef, machineFacts, machineNotes } from "./machine-facts";
@@ -33,15 +34,21 @@ function usualCase(schemes: readonly Scheme[], known: KnownFacts, place: Scheme[
   ];
 }
 
+/** Of the tables for such a machine, those that an order has to name, in words. */
+function ofContract(schemes: readonly Scheme[], { type }: KnownFacts, place: Scheme["place"]): string {
+  const those = schemes.filter((one) => one.byContract && one.place === place && isForKind(one, type));
+  return those.length === 0 ? "" : ` (by name, where the order has it: ${those.map(({ id }) => id).join(", ")})`;
+}
+
 /** What is said of a new machine that only limits in service are for; refused where nothing may be assumed. */
-function newAside({ condition }: KnownFacts, admitted: readonly Admitted[], assume: Assume): string[] {
+function newAside({ condition }: KnownFacts, admitted: readonly Admitted[], assume: Assume, named: string): string[] {
   const isTested = admitted.some(({ scheme }) => scheme.kind === "acceptance");
   if (condition !== "new" || isTested || admitted.length === 0) return [];
   if (assume === "lowest limits") {
-    return ["condition new: no acceptance limits for such a machine; judged as in service"];
+    return [`condition new: no acceptance limits for such a machine${named}; judged as in service`];
   }
   throw new VeladisError("out-of-range", {
-    expected: "a machine in service, since there are no acceptance limits for such a machine",
+    expected: `a machine in service, since there are no acceptance limits for such a machine${named}`,
     received: "condition new",
   });
 }
@@ -71,16 +78,18 @@ function placedIn({ scheme, facts, scope, aside }: Admitted, said: Said, assume:
   });
 }
 
+/** True for the built-in schemes, all in their order, confirmed or not: they go before one another as ever. */
+function isWholeSet(schemes: readonly Scheme[]): boolean {
+  return schemes.length === builtInSchemes.length && builtInSchemes.every(({ id }, i) => schemes[i]?.id === id);
+}
+
 /** A machine in the schemes that are for it at a place. */
-function machinesAt(
-  schemes: readonly Scheme[],
-  ref: MachineRef,
-  place: Scheme["place"],
-  assume: Assume,
-): AdmittedMachines {
+function machinesAt(all: readonly Scheme[], ref: MachineRef, place: Scheme["place"], assume: Assume): AdmittedMachines {
   if (assume === "nothing") requireUnderstood(ref);
   const known = machineFacts(ref);
-  const admitted = admittedSchemes(schemes, known, place, schemes === builtInSchemes ? "first" : "none");
+  const isWhole = isWholeSet(all);
+  const schemes = isWhole ? all.filter(({ byContract }) => !byContract) : all;
+  const admitted = admittedSchemes(schemes, known, place, isWhole ? "first" : "none");
   const kinds = new Set(admitted.map(({ scheme }) => scheme.kind));
   const deciding = [...new Set(admitted.flatMap((one) => one.deciding))];
   // zones and a fan's limits, or a pass, are answers to other questions: no set holds both
@@ -89,7 +98,7 @@ function machinesAt(
   const said = {
     given: known,
     assumed: [...assumed, ...usualCase(schemes, known, place)],
-    setAside: [...wordsSetAside(ref), ...newAside(known, admitted, assume)],
+    setAside: [...wordsSetAside(ref), ...newAside(known, admitted, assume, ofContract(all, known, place))],
   };
   const machines = admitted.map((one) => placedIn(one, said, assume));
   return Object.freeze({ place, machines: Object.freeze(machines), deciding: Object.freeze(deciding) });
@@ -106,6 +115,20 @@ function remember(schemes: readonly Scheme[]) {
 
 const ofBuiltIn = /* @__PURE__ */ remember(builtInSchemes as readonly Scheme[]);
 
+const ofLists = /* @__PURE__ */ new WeakMap<readonly SchemeRef[], ReturnType<typeof remember>>();
+
+/** What is remembered for a list that nobody can change, as that of confirmed schemes; undefined for any other. */
+function rememberedOf(schemes: readonly SchemeRef[]): ReturnType<typeof remember> | undefined {
+  const known = ofLists.get(schemes);
+  if (known !== undefined) return known;
+  if (!Object.isFrozen(schemes) || !isWholeSet(schemes.map(schemeOf))) return undefined;
+  if (!schemes.every((one, i) => one === builtInSchemes[i] || (typeof one === "object" && isChecked(one))))
+    return undefined;
+  const made = remember(schemes.map(schemeOf));
+  ofLists.set(schemes, made);
+  return made;
+}
+
 /**
  * A machine in every scheme that its known facts admit for readings at a place; none where no scheme is for it.
  *
@@ -117,10 +140,9 @@ export function admittedMachines(
   assume: Assume,
   schemes?: readonly SchemeRef[],
 ): AdmittedMachines {
-  if (schemes !== undefined) {
-    return machinesAt(requireList(schemes, "schemes as a list").map(schemeOf), ref, place, assume);
-  }
-  if (typeof ref === "string") return ofBuiltIn(`${place}\n${assume}\nwords\n${ref}`);
+  const found = schemes === undefined ? ofBuiltIn : rememberedOf(requireList(schemes, "schemes as a list"));
+  if (found === undefined) return machinesAt((schemes as readonly SchemeRef[]).map(schemeOf), ref, place, assume);
+  if (typeof ref === "string") return found(`${place}\n${assume}\nwords\n${ref}`);
   machineFacts(ref);
-  return ofBuiltIn(`${place}\n${assume}\ndata\n${JSON.stringify(ref)}`);
+  return found(`${place}\n${assume}\ndata\n${JSON.stringify(ref)}`);
 }

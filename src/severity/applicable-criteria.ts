@@ -5,6 +5,7 @@ import { quantities } from "../units/index";
 import { criterionType } from "./criterion-type";
 import type { Interval } from "./interval";
 import type { FactValue, KnownFacts } from "./machine";
+import { forTruePeak } from "./peak-meaning";
 import type { PlacedMachine } from "./placed-machine";
 import type { Criterion } from "./scheme";
 import { verdict } from "./verdict";
@@ -67,6 +68,9 @@ function judgedAs(
     if (!isUnrelated || (crestFactor ?? reading.crestFactor) !== undefined)
       return { criterion, reading, bound: "exact" };
     // a sine has the lowest crests that vibration is known to have
+    // no smaller than the peak as of a sine: judged as it stands it is on the safe side
+    if (reading.detector === "true pk" && detector === "pk")
+      return { criterion: forTruePeak(criterion), reading, bound: "exact" };
     if (reading.detector === "rms") return { criterion, reading, bound: "least", crestFactor: Math.SQRT2 };
     return "a true peak is related to other values by its crest factor alone";
   }

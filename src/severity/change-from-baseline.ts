@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { frozen, raised, type Source, shown, VeladisError } from "../core/index";
+import { frozen, type Provenance, provenances, raised, type Source, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import {
   type Amplitude,
@@ -53,7 +53,9 @@ export interface Change {
   readonly limit: Limit<"zones">;
   /** Where the criterion comes from; where the limit does is in `limit.source`. */
   readonly source: Source;
-  /** False: the criterion itself is known from memory only. */
+  /** How the criterion itself is known. */
+  readonly provenance: Provenance;
+  /** False: the criterion is known from memory only. */
   readonly verified: boolean;
   /** All that was assumed of both readings, and in writing the limit in the reader's unit. */
   readonly assumed: readonly Assumption[];
@@ -172,6 +174,7 @@ export function changeFromBaseline(
     detector: reading.detector,
     limit,
     source: CRITERION,
+    provenance: CRITERION.provenance,
     verified: false,
     assumed: union(changed.assumed, printed.assumed),
     assumedFacts: machine.assumedFacts,
@@ -179,7 +182,9 @@ export function changeFromBaseline(
     cautions: [
       ...readingCautions([reading, baseline]),
       "the criterion is from memory: check it against the standard",
-      ...(limit.verified ? [] : ["the limit B/C is from memory: check it against the standard"]),
+      ...(limit.verified
+        ? []
+        : [`the limit B/C is ${provenances[limit.provenance].text}: check it against the standard`]),
       "find the cause of a significant change; a fall can be a failure too",
     ],
   } satisfies Change);

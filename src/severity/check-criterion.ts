@@ -1,5 +1,6 @@
 import {
   dataText,
+  provenances,
   requireChoice,
   requireNonNegative,
   requirePositive,
@@ -8,11 +9,13 @@ import {
   VeladisError,
 } from "../core/index";
 import { checkCondition } from "./check-condition";
+import { requireDay } from "./confirm-date";
 import { criterionType } from "./criterion-type";
 import { requireKeys, requireObject } from "./require-parts";
 import type { Criterion, SpeedLaw } from "./scheme";
 
-const sourceKeys = ["title", "where", "provenance", "page", "note"] as const;
+const signatureKeys = ["by", "on", "second", "shipped"] as const;
+const sourceKeys = ["title", "where", "provenance", "page", "note", "by", "on", "second", "shipped"] as const;
 const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "height", "when"] as const;
 
 /** Refuses a source that does not say what was read and how. */
@@ -22,7 +25,23 @@ function checkSource(given: unknown, where: string): void {
   for (const [name, value] of Object.entries(source))
     requireText(value as string, `${where}: the ${name} of the source, as text`);
   requireText(source.title as string, `${where}: the title of the source, as text`);
-  requireChoice(source.provenance, ["published", "memory"], `${where}: how the source is known`);
+  requireChoice(source.provenance, Object.keys(provenances), `${where}: how the source is known`);
+  if (source.provenance !== "confirmed") {
+    const signed = signatureKeys.find((name) => source[name] !== undefined);
+    if (signed === undefined) return;
+    throw new VeladisError("unknown-option", {
+      expected: `${where}: ${signed} only in a source that is confirmed`,
+      received: shown(source.provenance),
+    });
+  }
+  for (const name of ["by", "page"] as const) {
+    if (source[name] !== undefined) continue;
+    throw new VeladisError("missing-fact", {
+      expected: `${where}: ${name === "by" ? "by, the name of who confirmed it" : "the page on which it was confirmed"}`,
+      received: "nothing",
+    });
+  }
+  requireDay(source.on, `${where}: on, when it was confirmed`);
 }
 
 /** Refuses a measuring band that is none. */

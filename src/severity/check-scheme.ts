@@ -15,8 +15,8 @@ const textFacts: readonly Fact[] = /* @__PURE__ */ (() =>
 const texts = ["id", "standard", "edition", "title", "statusNote", "scope", "measuredOn"] as const;
 // biome-ignore format: names
 const others = [
-  "kind", "status", "replacedBy", "machines", "within", "exclusions", "place", "band", "slowBand", "ask", "meanings",
-  "grades", "informative", "notes", "classes",
+  "kind", "status", "replacedBy", "machines", "within", "exclusions", "place", "band", "peakMeans", "slowBand", "ask", "meanings",
+  "grades", "informative", "byContract", "notes", "classes",
 ] as const;
 const classKeys = ["named", "by", "when", "within", "criteria", "note"] as const;
 
@@ -115,17 +115,17 @@ export function checkSelf(scheme: Record<string, unknown>): void {
   if (scheme.status === "withdrawn" || scheme.replacedBy !== undefined)
     requireText(scheme.replacedBy as string, "what replaced a withdrawn edition, as text");
   if (scheme.band !== null) checkBand(scheme.band, "the scheme");
+  if (scheme.peakMeans !== undefined) requireChoice(scheme.peakMeans, ["true", "rms", "open"], "which peak is meant");
   if (scheme.slowBand !== undefined) {
     const slow = requireObject(scheme.slowBand, "slowBand with below and band");
     requireKeys(slow, ["below", "band"], "slowBand");
     requirePositive(slow.below as number, "slowBand: a speed above zero, in r/min");
     checkBand(slow.band, "slowBand");
   }
-  if (scheme.informative !== undefined && scheme.informative !== true)
-    throw new VeladisError("wrong-type", {
-      expected: "informative: true or nothing",
-      received: shown(scheme.informative),
-    });
+  for (const mark of ["informative", "byContract"] as const) {
+    if (scheme[mark] === undefined || scheme[mark] === true) continue;
+    throw new VeladisError("wrong-type", { expected: `${mark}: true or nothing`, received: shown(scheme[mark]) });
+  }
   for (const note of listIn(scheme, "notes")) requireText(note as string, "a note, as text");
   checkScope(scheme);
 }

@@ -1,3 +1,5 @@
+import type { Amplitude } from "../reading/index";
+import { withBackground } from "./background";
 import type { Judgement } from "./judgement";
 import { judgementIn } from "./judgement-in";
 import type { MachineRef } from "./machine-facts";
@@ -18,6 +20,8 @@ export interface ClassifyOptions<S extends SchemeRef = SchemeRef> {
   readonly assume?: Assume;
   /** Peak over RMS of the waveform, in place of the sine's 1.414, within one quantity. */
   readonly crestFactor?: number;
+  /** The reading at the same point with the machine stopped: whether the broadband reading may be judged. */
+  readonly background?: string | Amplitude;
 }
 
 const keys: Readonly<Record<keyof ClassifyOptions, true>> = /* @__PURE__ */ Object.freeze({
@@ -25,6 +29,7 @@ const keys: Readonly<Record<keyof ClassifyOptions, true>> = /* @__PURE__ */ Obje
   machine: true,
   assume: true,
   crestFactor: true,
+  background: true,
 });
 
 /**
@@ -51,15 +56,15 @@ const keys: Readonly<Record<keyof ClassifyOptions, true>> = /* @__PURE__ */ Obje
  * import { classify } from "veladis/severity";
  *
  * const machine = { type: "motor", shaftHeight: "355 mm", support: "rigid" } as const;
- * const { zone, limit, margin, verified } = classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine });
+ * const { zone, limit, margin, provenance } = classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine });
  * zone; // => "B"
  * limit.name; // => "B/C"
  * limit.value; // => 4.5
  * margin.decibels.toFixed(1); // => "0.8"
- * verified; // => true
+ * provenance; // => "reported"
  * classify(convertAmplitude("0.2 in/s pk", "mm/s rms"), { scheme: "iso-10816-3-2009", machine }).assumed; // => ["sine"]
  * explain(classify("4.1 mm/s rms", { scheme: "iso-10816-3-2009", machine })).text.split("\n")[1];
- * // => "4.5 mm/s rms / 4.1 mm/s rms = 1.098  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)"
+ * // => "4.5 mm/s rms / 4.1 mm/s rms = 1.098  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read on a page whose making is unknown)"
  * classify("80 um pp", { scheme: "iso-10816-3-2009", machine: "group 1" }); // throws missing-fact
  * ```
  */
@@ -67,11 +72,12 @@ export function classify<const S extends SchemeRef>(
   reading: ReadingRef,
   options: ClassifyOptions<S>,
 ): Judgement<KindOf<S>> {
-  const { crestFactor, machine: described, assume } = requireOptions(options, keys);
+  const { crestFactor, machine: described, assume, background } = requireOptions(options, keys);
   const readings = readingsOf(reading);
   const scheme: Scheme = schemeOf(options.scheme);
   // before anything is asked of the machine
   requireCriterion(scheme);
   const machine = placedMachine(scheme, described ?? {}, assume);
-  return judgementIn(machine, readings, crestFactor) as Judgement<KindOf<S>>;
+  const judgement = judgementIn(machine, readings, crestFactor) as Judgement<KindOf<S>>;
+  return background === undefined ? judgement : withBackground(judgement, readings, background);
 }

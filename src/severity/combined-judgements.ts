@@ -1,3 +1,4 @@
+import { isVerified, worstProvenance } from "../core/index";
 import { union } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
 import { rankOf } from "./judge-criterion";
@@ -29,12 +30,16 @@ function assumedFactsOf(judgements: readonly Judgement[]): readonly string[] {
 
 /** What is the same for judgements put together, behind the worst of them. */
 export function unitedParts(judgements: readonly Judgement[], unread: readonly Unjudged[]) {
+  const provenance = worstProvenance(judgements.map((one) => one.provenance));
   const assumed = judgements.map((one) => one.assumed).reduce((all, own) => union(all, own));
   return {
     assumed,
     assumedSine: assumed.includes("sine"),
     assumedFacts: assumedFactsOf(judgements),
-    verified: judgements.every(({ verified }) => verified),
+    provenance,
+    verified: isVerified(provenance),
+    confirmed: Object.freeze([...new Set(judgements.flatMap(({ confirmed }) => confirmed))]),
+    differences: Object.freeze([...new Set(judgements.flatMap(({ differences }) => differences))]),
     setAside: Object.freeze([...new Set(judgements.flatMap(({ setAside }) => setAside))]),
     unjudged: Object.freeze([...judgements.flatMap(({ unjudged }) => unjudged), ...unread]),
     cautions: Object.freeze([...new Set(judgements.flatMap(({ cautions }) => cautions))]),

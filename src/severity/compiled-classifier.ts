@@ -1,5 +1,5 @@
 import { conversionAssumes } from "../amplitude/index";
-import { VeladisError } from "../core/index";
+import { isVerified, type Provenance, VeladisError, worstProvenance } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, amplitudeIn, parsedType, type ReadingType } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
@@ -34,7 +34,13 @@ export interface CompiledClassifier<K extends SchemeKind = SchemeKind> {
   readonly setAside: readonly string[];
   /** Criteria that could not be applied, with the reason. */
   readonly unjudged: readonly Unjudged[];
+  /** How the least known of the limits is known. */
+  readonly provenance: Provenance;
   readonly verified: boolean;
+  /** Who confirmed limits among them against a printed copy; empty where nobody did. */
+  readonly confirmed: readonly string[];
+  /** Where a confirmed copy prints other values than the table had; empty where it does not. */
+  readonly differences: readonly string[];
   /** True where `worst` is always the zone itself: nothing that was not measured could be worse. */
   readonly complete: boolean;
   /** The worst zone that is possible for a value; the zone itself where the judgement is `complete`. */
@@ -138,6 +144,7 @@ export function compiledClassifier(
       : zoneLadder(worstBounds, zones, reference !== 0).index;
   const assumed = new Set(all.flatMap((plan) => assumedBy(plan, type, crestFactor)));
   const limits = lowestOf(certain, (one) => one.limits.map(({ value }) => value), type, told);
+  const provenance = worstProvenance(plans.map((plan) => plan.provenance));
   const compiled = Object.assign(judge, {
     zones,
     limits,
@@ -148,7 +155,10 @@ export function compiledClassifier(
     assumedFacts: Object.freeze([...new Set(plans.flatMap((plan) => plan.assumedFacts))]),
     setAside: Object.freeze([...new Set(plans.flatMap(({ machine }) => machine.setAside))]),
     unjudged: Object.freeze([...plans.flatMap(({ unjudged }) => unjudged), ...unread]),
-    verified: plans.every(({ verified }) => verified),
+    provenance,
+    verified: isVerified(provenance),
+    confirmed: Object.freeze([...new Set(plans.flatMap(({ confirmed }) => confirmed))]),
+    differences: Object.freeze([...new Set(plans.flatMap(({ differences }) => differences))]),
     complete: isComplete,
     index,
     array,

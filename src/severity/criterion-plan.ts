@@ -1,4 +1,4 @@
-import { raised } from "../core/index";
+import { type Provenance, raised, worstProvenance } from "../core/index";
 import type { Amplitude, ParsedType } from "../reading/index";
 import type { Applicable, Bound } from "./applicable-criteria";
 import { criterionType } from "./criterion-type";
@@ -6,8 +6,9 @@ import { type Zone, zonesBetween } from "./kinds";
 import { type Limit, limitsOf, limitText } from "./limit";
 import { limitsInType, type ReaderLimits, readerType } from "./limits-in-type";
 import type { KnownFacts } from "./machine";
+import { peakMeaningOf } from "./peak-meaning";
 import type { PlacedMachine } from "./placed-machine";
-import type { Criterion, Scheme } from "./scheme";
+import type { Criterion, PeakMeaning, Scheme } from "./scheme";
 
 /** What of a judgement by one criterion depends on the table, the machine and what the reading is written in. */
 export interface CriterionPlan {
@@ -28,7 +29,8 @@ export interface CriterionPlan {
   readonly texts: readonly string[];
   readonly zones: readonly Zone[];
   readonly band: readonly [low: number, high: number] | null;
-  readonly verified: boolean;
+  readonly peakMeans: PeakMeaning | undefined;
+  readonly provenance: Provenance;
   /** The limits in the type of a reading like the one that was planned for, by the crest factor stated if there is one. */
   readerLimits(reading: Amplitude, crestFactor: number | undefined): ReaderLimits;
 }
@@ -71,7 +73,8 @@ export function criterionPlan(
     texts: limits.map(limitText),
     zones: Object.freeze(zonesBetween(scheme.kind, names, scheme.grades)) as readonly Zone[],
     band: bandOf(scheme, criterion, facts),
-    verified: limits.every(({ verified }) => verified),
+    peakMeans: peakMeaningOf(scheme, criterion),
+    provenance: worstProvenance(limits.map(({ provenance }) => provenance)),
     readerLimits: ({ hertz, crestFactor: brought }, crestFactor) =>
       inReaders({
         hertz: crosses ? (running ?? hertz) : undefined,

@@ -2,6 +2,7 @@ import { frozen } from "../core/index";
 import { checkClass, checkDisjoint, checkedNames, checkSelf } from "./check-scheme";
 import { asChecked } from "./checked";
 import type { SchemeKind } from "./kinds";
+import { checkPeakMeaning } from "./peak-meaning";
 import { plainCopy } from "./plain-copy";
 import { requireList, requireObject } from "./require-parts";
 import type { Scheme } from "./scheme";
@@ -53,7 +54,7 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  *         {
  *           as: "in/s pk",
  *           limits: { "A/B": 0.1, "B/C": 0.2, "C/D": 0.4 },
- *           source: { title: "Site rule 12", where: "page 3", provenance: "published" },
+ *           source: { title: "Site rule 12", where: "page 3", provenance: "printed" },
  *         },
  *       ],
  *     },
@@ -77,5 +78,6 @@ export function defineScheme<const Id extends string, K extends SchemeKind>(inpu
   });
   const own = scheme as unknown as Scheme<K, Id>;
   checkDisjoint(own.classes);
+  checkPeakMeaning(own);
   return frozen(asChecked(own));
 }

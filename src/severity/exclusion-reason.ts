@@ -4,7 +4,6 @@ import { type Fact, facts } from "./facts";
 import { type Interval, intervalText } from "./interval";
 import type { FactValue, KnownFacts } from "./machine";
 import { conditionText, labels } from "./machine-class";
-import type { MachineType } from "./machine-types";
 import type { Condition, Exclusion, Scheme } from "./scheme";
 import { domain, factOf, factsOf, isForKind, verdict } from "./verdict";
 
@@ -62,7 +61,7 @@ export function exclusionReason(scheme: Scheme, known: KnownFacts, where: string
     const { reason } = excluded;
     return { code: "out-of-range", expected: `a machine within ${where}`, received: reason, reason };
   }
-  if (known.type !== undefined && machines !== undefined && !machines.includes(known.type as MachineType)) {
+  if (known.type !== undefined && machines !== undefined && !isForKind(scheme, known.type)) {
     return {
       code: "out-of-range",
       expected: `a machine within ${where}`,

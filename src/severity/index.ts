@@ -1,8 +1,15 @@
+export { type Provenance, provenances } from "../core/index";
 export type { Bound, Unjudged } from "./applicable-criteria";
+export { type BackgroundCheck, backgroundRule, checkBackground } from "./background";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
 export { classifier } from "./classifier";
 export { type ClassifyOptions, classify } from "./classify";
 export type { Classifier, ClassifierOptions, CompiledClassifier } from "./compiled-classifier";
+export { confirmScheme } from "./confirm-scheme";
+export { type ConfirmableLimit, confirmableLimits } from "./confirmable-limits";
+export type { Confirmation } from "./confirmation";
+export { confirmedDifferences } from "./confirmed-differences";
+export { confirmedSchemes } from "./confirmed-schemes";
 export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
 export { defineScheme, type SchemeInput } from "./define-scheme";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
@@ -12,7 +19,6 @@ export type { CriterionJudgement, Margin } from "./judge-criterion";
 export { type JudgePointsOptions, judgePoints, type PointsVerdict, type PointVerdict } from "./judge-points";
 export type { Judgement } from "./judgement";
 export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
-
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
 export type { FactValue, KnownFacts, Machine, NotUnderstood, PowerRange, RatedPower, SpeedRange } from "./machine";
@@ -37,6 +43,7 @@ export type {
   Exclusion,
   LimitValue,
   MachineClass,
+  PeakMeaning,
   Scheme,
   SpeedLaw,
 } from "./scheme";
@@ -45,5 +52,5 @@ export * from "./schemes/index";
 export { type AdmittedScheme, type SchemesForOptions, schemesFor } from "./schemes-for";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";
 export { kilowattsPer, type LengthText, millimetresPer, type PowerText } from "./size";
-export { supportOf } from "./support";
+export { supportOf, supportRule, unknownSupportRule } from "./support";
 export type { Verdict } from "./verdict-of";

@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
-import type { Source } from "../core/index";
+import { isVerified, type Provenance, type Source } from "../core/index";
 import { type Amplitude, type Assumption, type Step, withStep } from "../reading/index";
 import type { Quantity } from "../units/index";
 import type { Bound } from "./applicable-criteria";
@@ -7,6 +7,7 @@ import { carriedAsBound } from "./carried-as-bound";
 import type { CriterionPlan } from "./criterion-plan";
 import type { SchemeKind, Zone } from "./kinds";
 import type { Limit } from "./limit";
+import type { PeakMeaning } from "./scheme";
 
 /** How far a reading is from a limit; above 1 and 0 dB while the reading is below it. */
 export interface Margin {
@@ -37,8 +38,12 @@ export interface CriterionJudgement<K extends SchemeKind = SchemeKind> {
   readonly bound: Bound;
   /** The measuring band that the standard asks for, in hertz; null where it is not known. */
   readonly band: readonly [low: number, high: number] | null;
+  /** Which peak the limits mean, where they are in peak. */
+  readonly peakMeans?: PeakMeaning;
   /** All that was assumed of the reading, on its way here and in the conversion to the unit of the standard. */
   readonly assumed: readonly Assumption[];
+  /** How the least known of its limits is known. */
+  readonly provenance: Provenance;
   readonly verified: boolean;
   /** The steps that led here, the last one from the judged reading to `margin.ratio`; see `explain` of `veladis`. */
   readonly history: readonly Step[];
@@ -50,7 +55,7 @@ export function judgedBy(
   readings: readonly Amplitude[],
   crestFactor: number | undefined,
 ): CriterionJudgement {
-  const { criterion, bound, hertz, place, limits, bounds, texts, zones, band, verified } = plan;
+  const { criterion, bound, hertz, place, limits, bounds, texts, zones, band, provenance } = plan;
   const reading = readings[place] as Amplitude;
   const crest = crestFactor ?? plan.crestFactor;
   const judged =
@@ -76,8 +81,10 @@ export function judgedBy(
     source: limit.source,
     bound,
     band,
+    ...(plan.peakMeans !== undefined && { peakMeans: plan.peakMeans }),
     assumed,
-    verified,
+    provenance,
+    verified: isVerified(provenance),
     history: withStep(judged.history as readonly Step[], {
       does: "compare",
       value: ratio,

@@ -24,6 +24,7 @@ const keys: Readonly<Record<keyof JudgePointsOptions, true>> = /* @__PURE__ */ O
   schemes: true,
   assume: true,
   crestFactor: true,
+  background: true,
 });
 
 /** A point with its verdict. */

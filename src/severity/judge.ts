@@ -1,5 +1,7 @@
+import type { Amplitude } from "../reading/index";
 import type { AdmittedMachines } from "./admitted-machines";
 import { admittedPlaces } from "./admitted-places";
+import { withBackground } from "./background";
 import { bothPlaces } from "./both-places";
 import { unitedParts } from "./combined-judgements";
 import type { MachineRef } from "./machine-facts";
@@ -19,12 +21,15 @@ export interface JudgeOptions {
   readonly assume?: Assume;
   /** Peak over RMS of the waveform, in place of the sine's 1.414, within one quantity. */
   readonly crestFactor?: number;
+  /** The reading at the same point with the machine stopped: whether the broadband reading may be judged. */
+  readonly background?: string | Amplitude;
 }
 
 const keys: Readonly<Record<keyof JudgeOptions, true>> = /* @__PURE__ */ Object.freeze({
   schemes: true,
   assume: true,
   crestFactor: true,
+  background: true,
 });
 
 /** The verdict of one place, with the worst judgement in front. */
@@ -50,7 +55,7 @@ function onePlace(
  *
  * @param reading - e.g. `"4.1 mm/s rms"`, an amplitude, or an array of readings of one measurement, one a quantity
  * @param machine - the machine, as data or in words, with its kind at least
- * @param options - schemes, what may be assumed, a crest factor
+ * @param options - schemes, what may be assumed, a crest factor, the reading at rest
  * @throws {@link VeladisError} `missing-fact` for the kind of machine, for facts between schemes of different kinds and,
  *   with `assume: "nothing"`, for every fact that decides; `out-of-range` for a machine that no scheme is for and for
  *   facts that contradict each other; `sensor-fault` for a reading below the range of its loop; and all of {@link classify}
@@ -66,11 +71,19 @@ function onePlace(
  * // => ["iso-10816-1-1995-annexB C", "iso-20816-3-2022 B"]
  * judge("6 mil pp", "motor 400 kW 3570 r/min rigid housing").zone; // => "D"
  * judge("2.0 mm/s rms", "motor 1485 r/min rigid", { assume: "nothing" }); // throws missing-fact
+ * judge("2.0 mm/s rms", "motor 1485 r/min rigid", { background: "0.9 mm/s rms" }).background?.valid; // => false
  * ```
  */
 export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOptions = {}): Verdict {
-  const { schemes, assume = "lowest limits", crestFactor } = requireOptions(options, keys);
+  const { background } = requireOptions(options, keys);
   const readings = readingsOf(reading);
+  const verdict = verdictOn(readings, machine, options);
+  return background === undefined ? verdict : withBackground(verdict, readings, background);
+}
+
+/** The verdict, whatever is there with the machine stopped. */
+function verdictOn(readings: readonly Amplitude[], machine: MachineRef, options: JudgeOptions): Verdict {
+  const { schemes, assume = "lowest limits", crestFactor } = options;
   const [first, other] = admittedPlaces(machine, readings.every(isOfDisplacement), assume, schemes);
   const verdict = verdictAtPlace(first, readings, crestFactor);
   if (other === undefined) return onePlace(verdict, first);

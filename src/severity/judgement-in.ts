@@ -1,3 +1,4 @@
+import { isVerified } from "../core/index";
 import { type Amplitude, union } from "../reading/index";
 import { type CriterionJudgement, judgedBy, rankOf } from "./judge-criterion";
 import type { Judgement } from "./judgement";
@@ -61,8 +62,12 @@ export function judgementIn(
     source: governing.source,
     bound: governing.bound,
     band: governing.band,
+    ...(governing.peakMeans !== undefined && { peakMeans: governing.peakMeans }),
     assumed,
-    verified: plan.verified,
+    provenance: plan.provenance,
+    verified: isVerified(plan.provenance),
+    confirmed: plan.confirmed,
+    differences: plan.differences,
     history: governing.history,
     kind: scheme.kind,
     word,

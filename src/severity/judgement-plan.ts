@@ -1,8 +1,11 @@
+import { differencesOf, isVerified, type Provenance, provenances, signaturesOf, worstProvenance } from "../core/index";
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
+import { kindCautions } from "./kind-cautions";
 import { isOfDisplacement } from "./of-displacement";
 import { outsideBand } from "./outside-band";
+import { peakCautions } from "./peak-meaning";
 import { isOfPlace } from "./place-text";
 import type { PlacedMachine } from "./placed-machine";
 import { type PossibleZones, possibleZones } from "./possible-zones";
@@ -17,7 +20,11 @@ export interface JudgementPlan {
   /** Why more than what was judged may be there, in words; undefined where the judgement is complete. */
   readonly openBecause: string | undefined;
   readonly assumedFacts: readonly string[];
-  readonly verified: boolean;
+  readonly provenance: Provenance;
+  /** Who confirmed limits among those that apply. */
+  readonly confirmed: readonly string[];
+  /** Where a confirmed copy prints other values than the table had. */
+  readonly differences: readonly string[];
   readonly cautions: readonly string[];
   /** What is possible between the zone that was judged and the worst that is possible, by their numbers. */
   possible(at: number, upTo: number, openBecause: string | undefined): PossibleZones;
@@ -68,13 +75,17 @@ function assumedFrequency(criteria: readonly CriterionPlan[]): string[] {
   return [`nothing below running speed, ${significant(bound.hertz as number)} Hz: assumed`];
 }
 
-const UNVERIFIED = "limits from memory: check them against the standard before relying on them";
+/** What to do about limits so known. */
+function checkText(provenance: Provenance): string {
+  return `limits ${provenances[provenance].text}: check them against the standard before relying on them`;
+}
+
 const GOVERN = "limits of the machine's maker, site rules, local codes and licensed practice govern";
 
-function cautionsOf(scheme: Scheme, verified: boolean, note: string | undefined): string[] {
+function cautionsOf(scheme: Scheme, provenance: Provenance, note: string | undefined): string[] {
   const { status, replacedBy, notes } = scheme;
   return [
-    ...(verified ? [] : [UNVERIFIED]),
+    ...(isVerified(provenance) ? [] : [checkText(provenance)]),
     ...(status === "withdrawn" ? [`withdrawn edition, replaced by ${replacedBy}`] : []),
     ...(status === "guide" ? ["a guide, not a standard"] : []),
     ...(note === undefined ? [] : [note]),
@@ -89,8 +100,10 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
   requirePlace(machine, readings);
   const { applicable, unjudged } = applicableCriteria(machine, readings, crestFactor);
   const criteria = applicable.map((one) => criterionPlan(machine, one, readings));
-  const verified = criteria.every((one) => one.verified);
+  const provenance = worstProvenance(criteria.map((one) => one.provenance));
   const { zones } = criteria[0] as CriterionPlan;
+  const sources = criteria.flatMap((one) => one.limits.map(({ source }) => source));
+  const differences = Object.freeze(differencesOf(sources));
   return {
     criteria,
     unjudged: Object.freeze(unjudged.map((one) => Object.freeze(one))),
@@ -101,8 +114,16 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...assumedFrequency(criteria),
       ...assumedHeight(criteria, machine),
     ]),
-    verified,
-    cautions: Object.freeze([...outsideBand(criteria, given.speed), ...cautionsOf(scheme, verified, chosen.note)]),
+    provenance,
+    confirmed: Object.freeze(signaturesOf(sources)),
+    differences,
+    cautions: Object.freeze([
+      ...differences,
+      ...outsideBand(criteria, given.speed),
+      ...peakCautions(scheme, criteria, readings),
+      ...kindCautions(scheme, given.type),
+      ...cautionsOf(scheme, provenance, chosen.note),
+    ]),
     possible: possibleZones(scheme.kind, zones),
   };
 }

@@ -1,5 +1,7 @@
+import type { Provenance } from "../core/index";
 import type { Assumption } from "../reading/index";
 import type { Unjudged } from "./applicable-criteria";
+import type { BackgroundCheck } from "./background";
 import type { CriterionJudgement } from "./judge-criterion";
 import type { SchemeKind } from "./kinds";
 import type { KnownFacts } from "./machine";
@@ -30,8 +32,16 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly assumedFacts: readonly string[];
   /** What was given of the machine and plays no part, in words. */
   readonly setAside: readonly string[];
-  /** True only if every limit of every criterion that was applied was read in print. */
+  /** How the least known limit of all criteria that were applied is known. */
+  readonly provenance: Provenance;
+  /** True only if every limit of every criterion was read in the publication itself or confirmed against a copy. */
   readonly verified: boolean;
+  /** Who confirmed limits among them against a printed copy, when and on which page; empty where nobody did. */
+  readonly confirmed: readonly string[];
+  /** Where a confirmed copy prints other values than the table had; also first among the cautions. */
+  readonly differences: readonly string[];
+  /** Whether the broadband reading may be judged, where a reading at rest was given. */
+  readonly background?: BackgroundCheck;
   /** What to know before relying on the answer. */
   readonly cautions: readonly string[];
 }

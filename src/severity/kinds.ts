@@ -86,6 +86,7 @@ export function zonesBetween(
     case "operation":
       return ["start-up", ...present.map((name) => (name === "start-up" ? "service" : name))];
     case "grades":
-      return [...(grades as readonly string[])];
+      // where a limit has no value, the grades it would part are one, called by the worse
+      return [...present, (grades as readonly string[]).at(-1) as string];
   }
 }

@@ -1,4 +1,4 @@
-import { type Source, VeladisError } from "../core/index";
+import { isVerified, knownText, type Provenance, type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { Level, ReadingType } from "../reading/index";
 import type { Quantity, UnitSymbol } from "../units/index";
@@ -29,7 +29,9 @@ export interface Limit<K extends SchemeKind = SchemeKind> extends PrintedLimit {
   readonly standard: string;
   readonly edition: string;
   readonly source: Source;
-  /** False where the limit is recalled and was not read in print: check it against the standard. */
+  /** How the limit is known. */
+  readonly provenance: Provenance;
+  /** False unless the limit was read in the publication itself or confirmed against a copy: check it there. */
   readonly verified: boolean;
 }
 
@@ -67,7 +69,7 @@ export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts
     if (limit === null) return [];
     const value = limit + more;
     const source = criterion.limitSources?.[name] ?? criterion.source;
-    const verified = source.provenance === "published";
+    const { provenance } = source;
     const printed = Object.freeze({ value, unit, detector });
     return [
       Object.freeze({
@@ -80,15 +82,16 @@ export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts
         standard,
         edition,
         source,
-        verified,
+        provenance,
+        verified: isVerified(provenance),
       }),
     ];
   });
 }
 
 /** A limit as a step of a history names it: its name and size, where it stands, and how it is known. */
-export function limitText({ name, printed: { value, unit, detector }, standard, edition, verified }: Limit): string {
+export function limitText({ name, printed: { value, unit, detector }, standard, edition, source }: Limit): string {
   const named = name.includes("/") ? `limit ${name}` : `${name} limit`;
-  const known = verified ? "read in print" : "from memory";
-  return `${named} ${Number(value.toPrecision(6))} ${unit} ${detector}, ${standard} (${edition}), ${known}`;
+  const size = `${Number(value.toPrecision(6))} ${unit} ${detector}`;
+  return `${named} ${size}, ${standard} (${edition}), ${knownText(source)}`;
 }

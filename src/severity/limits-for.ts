@@ -1,5 +1,5 @@
 import { conversionAssumes } from "../amplitude/index";
-import type { Source } from "../core/index";
+import { isVerified, type Provenance, type Source, worstProvenance } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, parsedType, type ReadingType } from "../reading/index";
 import type { Quantity } from "../units/index";
@@ -19,6 +19,7 @@ export interface Ceilings {
   readonly alarm: number;
   readonly trip: number;
   readonly source: Source;
+  readonly provenance: Provenance;
   readonly verified: boolean;
 }
 
@@ -38,6 +39,8 @@ export interface CriterionLimits<K extends SchemeKind = SchemeKind> {
   readonly assumedFacts: readonly string[];
   /** What was given of the machine and plays no part, in words. */
   readonly setAside: readonly string[];
+  /** How the least known of the limits is known. */
+  readonly provenance: Provenance;
   readonly verified: boolean;
 }
 
@@ -65,8 +68,9 @@ const keys: Readonly<Record<keyof LimitsForOptions, true>> = /* @__PURE__ */ Obj
 function ceilingsIn(type: ReadingType, { as, ceilings }: Criterion, told: Told): { ceilings?: Ceilings } {
   if (ceilings === undefined) return {};
   const { source } = ceilings;
+  const { provenance } = source;
   const [alarm, trip] = valuesIn(type, [ceilings.alarm, ceilings.trip], as, told) as [number, number];
-  return { ceilings: { alarm, trip, source, verified: source.provenance === "published" } };
+  return { ceilings: { alarm, trip, source, provenance, verified: isVerified(provenance) } };
 }
 
 /** The limits of a machine in its class, one entry a column, in a type or in the standard's own. */
@@ -83,6 +87,7 @@ export function placedLimits(
       const told = { hertz: at === undefined ? undefined : hertz(at), crestFactor: undefined };
       const limits = limitsOf(scheme, criterion, facts);
       const { all, byName } = limitsInType(limits, type)(told);
+      const provenance = worstProvenance(all.map((one) => one.provenance));
       return {
         quantity: criterionType(criterion).quantity,
         as,
@@ -90,7 +95,8 @@ export function placedLimits(
         ...ceilingsIn(type.type, criterion, told),
         ...{ machineClass, assumedFacts, setAside },
         assumed: conversionAssumes(criterion.as, type.type),
-        verified: all.every(({ verified }) => verified),
+        provenance,
+        verified: isVerified(provenance),
       };
     });
 }

@@ -64,10 +64,10 @@ export function limitsInType(limits: readonly Limit[], reader: ParsedType): (tol
     if (last !== undefined && told.hertz === lastTold?.hertz && told.crestFactor === lastTold?.crestFactor) return last;
     const values = valuesIn(type, printed, (limits[0] as Limit).as, told);
     const all = limits.map((one, i) => {
-      const { name, printed, standard, edition, source, verified } = one;
+      const { name, printed, standard, edition, source, provenance, verified } = one;
       const written = values[i] as number;
       const { value, level } = reference === 0 ? { value: written } : amplitudeIn(reader, linearOf(written, reference));
-      const rest = { quantity, hertz: told.hertz, printed, standard, edition, source, verified };
+      const rest = { quantity, hertz: told.hertz, printed, standard, edition, source, provenance, verified };
       return Object.freeze(
         level === undefined
           ? { name, as: type, value, unit, detector, ...rest }

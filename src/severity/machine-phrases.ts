@@ -27,7 +27,7 @@ interface Word {
   readonly tied: boolean;
 }
 
-const MOST_WORDS = 4;
+const MOST_WORDS = 5;
 
 interface Tables {
   readonly meanings: ReadonlyMap<string, Meaning>;
@@ -151,6 +151,9 @@ export function phraseAt(text: string): Phrase | undefined {
   const [meaning, to] = found;
   const length = (words[to - 1] as Word).end;
   const driven = words[to]?.key === "driven" && !words[to]?.tied;
+  // a generating set driven by: what follows says of which kind it is
+  if (driven && meaning.mayBe && words[to + 1]?.key === "by")
+    return { ...meaning, length: (words[to + 1] as Word).end };
   if (driven) return { length: (words[to] as Word).end, facts: {}, taken: [], aside: true };
   return { ...meaning, length };
 }

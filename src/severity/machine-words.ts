@@ -19,7 +19,8 @@ export const factWords = [
   ["type", "steam turbine", [], ["steam turbine generator", "steam turbine generating set"]],
   ["type", "gas turbine", [], ["gas turbine generator", "gas turbine generating set"]],
   ["type", "hydro set", [], ["hydro generator", "hydro generating set", "hydraulic generating set", "water turbine generating set", "Francis", "Kaplan", "Pelton"]],
-  ["type", "reciprocating engine", [], ["genset", "gen set", "diesel generator", "diesel generating set", "diesel engine generating set", "gas engine generating set", "reciprocating generating set", "reciprocating engine generating set"]],
+  ["type", "screw compressor", [], ["screw chiller", "screw type compressor"]],
+  ["type", "reciprocating generating set", [], ["genset", "gen set", "diesel generator", "diesel engine generator", "gas engine generator", "engine generating set", "engine driven generating set", "diesel generator set"]],
 ] as const;
 
 /** Words that say a size without a number: no fact, so the answer names them. */
@@ -31,12 +32,16 @@ export const sizes = ["tiny", "mini", "micro", "little", "small", "small sized",
 export const qualifiers = [
   ["fan", ["ID", "FD", "induced draught", "induced draft", "forced draught", "forced draft", "axial", "radial", "centrifugal", "fin", "exhaust", "supply", "extract", "cooling", "primary air", "secondary air"]],
   ["pump", ["rotodynamic", "centrifugal", "axial", "submersible", "slurry", "boiler feed", "boiler feed water", "feed water", "feed", "circulation", "circulating", "cooling water", "condensate", "booster", "in line", "end suction", "multistage", "split case", "process", "fire", "water"]],
-  ["compressor", ["screw", "rotary", "rotary screw", "turbo", "centrifugal", "axial", "air", "gas", "process"]],
+  ["compressor", ["rotary", "turbo", "centrifugal", "axial", "air", "gas", "process"]],
   ["motor", ["electric", "electrical", "induction", "asynchronous", "synchronous", "squirrel cage", "three phase", "AC", "DC"]],
   ["generator", ["electric", "synchronous", "induction"]],
+  ["screw compressor", ["rotary", "air", "gas", "process", "oil flooded", "oil injected", "oil free", "dry"]],
+  ["lobe blower", ["rotary", "air", "process", "oil free"]],
   ["reciprocating engine", ["diesel", "gas"]],
+  ["reciprocating generating set", ["diesel", "gas"]],
   ["pump", ["hot water", "cold water", "raw water", "treated water", "drinking water", "waste water", "heating water", "make up water", "oil", "lube oil", "fuel oil", "lube", "fuel", "brine", "acid", "product", "glycol"]],
   ["fan", ["air", "flue gas", "make up air", "combustion air", "process air", "recirculation", "ventilation"]],
+  ["screw compressor", ["process air", "instrument air", "plant air", "refrigerant"]],
   ["compressor", ["process air", "instrument air", "plant air", "refrigerant"]],
   ["", ["horizontal", "vertical", "main", "standby", "stand by", "spare", "duty", "primary", "secondary", "tertiary", "auxiliary", "emergency"]],
   ["", ["hot", "cold", "raw", "treated", "drinking", "waste", "cooling", "heating", "network", "district", "district heating", "process", "service", "plant", "works", "transfer", "return", "supply", "make up"]],
@@ -66,6 +71,9 @@ export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end"
 export const vagueNames = [
   ["generating set", ["steam turbine generating set", "hydro generating set", "diesel generating set"]],
 ] as const;
+
+/** What a name of several kinds of machine is, beside the kind that drives it: `generating set, diesel engine`. */
+export const drivenSets = [["generating set", "reciprocating engine", "reciprocating generating set"]] as const;
 
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [

@@ -1,10 +1,11 @@
 import { frozen, requirePositive, same, shown, VeladisError } from "../core/index";
 import { isDualRating } from "./dual-rating";
 import { type Fact, facts as factTable } from "./facts";
-import { labelKey } from "./label";
+import { folded, labelKey } from "./label";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
 import type { NumberSaid, SpeedSaid } from "./machine-numbers";
-import { machineTypes } from "./machine-types";
+import { kindsOf, machineTypes } from "./machine-types";
+import { drivenSets } from "./machine-words";
 import { kilovoltAmperesPer } from "./size";
 import { type Poles, speedOf } from "./speed-of";
 
@@ -66,6 +67,12 @@ export function nameplate() {
       return;
     }
     const known = (one: unknown) => knownFacts({ [fact]: one } as Machine)[fact];
+    if (fact === "type" && kindsOf(value as string).includes(before.value as string)) {
+      // a compressor that is said to be a screw compressor too is the narrower of both
+      stated.set(fact, { value, written });
+      return;
+    }
+    if (fact === "type" && kindsOf(before.value as string).includes(value as string)) return;
     // all powers are compared once they are read
     if (fact !== "power" && !isSame(known(before.value), known(value)))
       throw contradiction(fact, before.written, written);
@@ -142,6 +149,18 @@ export function nameplate() {
     assumed.set("power", `power ${kilowatts} kW: ${written} at an assumed power factor of ${POWER_FACTOR}`);
   };
 
+  /** A generating set of which another word says what drives it. */
+  const nameSet = (assumed: Map<Fact, string>): void => {
+    for (const [name, driver, set] of drivenSets) {
+      const at = notUnderstood.findIndex(({ word }) => folded(word).startsWith(folded(name)));
+      const type = stated.get("type");
+      if (at < 0 || type?.value !== driver) continue;
+      const [{ word }] = notUnderstood.splice(at, 1) as [NotUnderstood];
+      stated.set("type", { value: set, written: word });
+      assumed.set("type", `type ${set}: for "${word}" and "${type.written}"`);
+    }
+  };
+
   const machine = (): Machine => {
     const assumed = new Map<Fact, string>();
     for (const [fact, words] of taken) {
@@ -152,6 +171,7 @@ export function nameplate() {
         .join(" and ");
       assumed.set(fact, `${fact} ${stated.get(fact)?.value}: for ${said}`);
     }
+    nameSet(assumed);
     powerOf(assumed);
     const { speed, because } = speedOf(speeds, lines, poles, isElectrical(), contradiction);
     if (speed !== undefined) stated.set("speed", { value: speed, written: "" });

@@ -28,8 +28,12 @@ function conditionsMeet(a: Condition, b: Condition): boolean {
   });
 }
 
-/** True when one machine can belong to both classes, by their labels or by the facts that decide. */
+/**
+ * True when one machine can belong to both classes, by their labels or by the facts that decide. A bound of the one
+ * parts them where the other needs that fact in any case: whoever belongs to the other has given it.
+ */
 export function classesMeet(a: MachineClass, b: MachineClass): boolean {
+  if (!conditionsMeet({ ...a.when }, { ...b.within }) || !conditionsMeet({ ...b.when }, { ...a.within })) return false;
   const byLabel = conditionsMeet({ ...a.named, ...a.when }, { ...b.named, ...b.when });
   if (a.by === undefined || b.by === undefined) return byLabel;
   // classes without labels are told by the facts alone

@@ -14,6 +14,7 @@ const MOST = 3;
 function reasonOf(scheme: Scheme, machine: MachineRef): string[] {
   const { exclusion } = matchMachine(scheme, machineFacts(machine));
   if (scheme.informative) return [`${scheme.standard}: informative ranges`];
+  if (scheme.byContract) return [`${scheme.id}: by name only, where the order has it`];
   if (exclusion === undefined) return scheme.kind === "grades" ? [`${scheme.id}: grades, no verdict`] : [];
   const { expected, received, reason } = exclusion;
   return [`${scheme.standard}: ${reason ?? `for ${expected}; this machine: ${received}`}`];

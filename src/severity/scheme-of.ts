@@ -1,5 +1,6 @@
 import { nearest, shown, VeladisError } from "../core/index";
 import { isChecked } from "./checked";
+import { isConfirmedCopy } from "./confirmed-copy";
 import { defineScheme } from "./define-scheme";
 import type { Scheme } from "./scheme";
 import { builtInSchemes, type SchemeId } from "./schemes/index";
@@ -42,14 +43,18 @@ const withOwnId = /* @__PURE__ */ new WeakSet<Scheme>();
 
 /**
  * The scheme itself, unless it has the id of a built-in one and is another: who is told the id could not say which of
- * them judged. A copy of the built-in scheme, as JSON gives it back, is that scheme still.
+ * them judged. A copy of the built-in scheme, as JSON gives it back, is that scheme still, and so is one with confirmed limits.
  *
  * @throws {@link VeladisError} `out-of-range`
  */
 function requireOwnId(scheme: Scheme): Scheme {
   if (withOwnId.has(scheme)) return scheme;
   const builtIn = byId.get(scheme.id.trim().toLowerCase());
-  if (builtIn !== undefined && JSON.stringify(builtIn) !== JSON.stringify(scheme)) {
+  if (
+    builtIn !== undefined &&
+    JSON.stringify(builtIn) !== JSON.stringify(scheme) &&
+    !isConfirmedCopy(builtIn, scheme)
+  ) {
     throw new VeladisError("out-of-range", {
       expected: "an id of its own for a scheme: choose another id than that of a built-in scheme",
       received: shown(scheme.id),

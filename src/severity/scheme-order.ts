@@ -2,9 +2,11 @@ import type { KnownFacts } from "./machine";
 import type { Scheme } from "./scheme";
 
 /** How good a scheme is for a machine, most important first; less is better. */
-function rankOf({ kind, place, status, informative, machines, edition }: Scheme, { condition }: KnownFacts): number[] {
+function rankOf(scheme: Scheme, { condition }: KnownFacts): number[] {
+  const { kind, place, status, informative, byContract, machines, edition } = scheme;
   const wanted = condition === "new" ? kind === "acceptance" : kind !== "acceptance";
   return [
+    byContract ? 1 : 0,
     wanted ? 0 : 1,
     kind === "grades" ? 1 : 0,
     place === "shaft" ? 1 : 0,
@@ -19,7 +21,7 @@ function compared(a: readonly number[], b: readonly number[]): number {
 }
 
 /**
- * Schemes best first: of the kind asked for, editions in force, made for just this machine, the newest. Besides the
+ * Schemes best first: those that no order has to name, of the kind asked for, editions in force, made for just this machine, the newest. Besides the
  * condition no fact counts, so that a fact left out never brings another scheme to the front.
  */
 export function inOrder(schemes: readonly Scheme[], known: KnownFacts): readonly Scheme[] {

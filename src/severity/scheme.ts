@@ -19,6 +19,12 @@ export type Condition = { readonly [F in NumberFact]?: Interval } & {
   readonly [F in TextFact]?: string | readonly string[];
 };
 
+/**
+ * Which peak limits in peak mean: `true`, read in the waveform (such limits are written in `true pk`); `rms`, 1.414 times
+ * the RMS value; `open`, where the document does not say.
+ */
+export type PeakMeaning = "true" | "rms" | "open";
+
 /** Limits of one quantity, as the standard prints them. */
 export interface Criterion<K extends SchemeKind = SchemeKind> {
   /** What the limits are written in, e.g. `"mm/s rms"`. */
@@ -89,6 +95,8 @@ export interface Scheme<K extends SchemeKind = SchemeKind, Id extends string = s
   readonly measuredOn: string;
   /** Measuring band in hertz; null where the source gives none. */
   readonly band: readonly [low: number, high: number] | null;
+  /** Which peak the limits in peak mean; `open` where this is left out. */
+  readonly peakMeans?: PeakMeaning;
   /** Another band below a shaft speed in r/min. */
   readonly slowBand?: { readonly below: number; readonly band: readonly [low: number, high: number] };
   /** Facts that are never assumed, since the lowest limits would mean another machine. */
@@ -99,6 +107,8 @@ export interface Scheme<K extends SchemeKind = SchemeKind, Id extends string = s
   readonly grades?: readonly string[];
   /** True where the limits are informative: for orientation, never a verdict or a setpoint. */
   readonly informative?: true;
+  /** True where an order or a specification has to name the table: it judges by name only and is never chosen by itself. */
+  readonly byContract?: true;
   readonly notes?: readonly string[];
   readonly classes: readonly MachineClass<K>[];
 }

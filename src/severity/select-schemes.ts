@@ -1,4 +1,4 @@
-import { requireList } from "../core/index";
+import { isVerified, type Provenance, requireList, worstProvenance } from "../core/index";
 import { applies } from "./applicable-criteria";
 import { facts as factTable } from "./facts";
 import type { SchemeKind } from "./kinds";
@@ -30,10 +30,13 @@ export interface Candidate {
   readonly assumed: readonly string[];
   /** The class decided for or assumed; left out while facts are missing. */
   readonly machineClass?: Condition;
-  /** False where any limit of the class, or of the table while it is open, is from memory. */
+  /** How the least known limit of the class, or of the table while it is open, is known. */
+  readonly provenance: Provenance;
   readonly verified: boolean;
   readonly withdrawn: boolean;
   readonly replacedBy?: string;
+  /** True where an order has to name it: `judge` never takes it by itself. */
+  readonly byContract?: true;
 }
 
 /** A scheme that is not for the machine, with the reason. */
@@ -69,12 +72,15 @@ function missingOfScope({ machines, place, kind }: Scheme, known: KnownFacts): M
   ];
 }
 
-function isVerified(scheme: Scheme, classes: readonly MachineClass[], known: KnownFacts): boolean {
-  return classes
-    .flatMap(({ criteria }) => criteria.filter((criterion) => applies(criterion, known) !== false))
-    .every(({ source, limitSources }) =>
-      namesOf(scheme).every((name) => (limitSources?.[name] ?? source).provenance === "published"),
-    );
+function provenanceOf(scheme: Scheme, classes: readonly MachineClass[], known: KnownFacts): Provenance {
+  const criteria = classes.flatMap((one) => one.criteria.filter((criterion) => applies(criterion, known) !== false));
+  return worstProvenance(
+    criteria.flatMap(({ limits, source, limitSources }) =>
+      namesOf(scheme)
+        .filter((name) => (limits[name] ?? null) !== null)
+        .map((name) => (limitSources?.[name] ?? source).provenance),
+    ),
+  );
 }
 
 function reasonFor(scheme: Scheme, known: KnownFacts, chosen: MachineClass | undefined): string {
@@ -92,6 +98,7 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
   const chosen = match.chosen ?? lowest;
   const missing = [...scope, ...match.missing.filter(({ fact }) => scope.every((one) => one.fact !== fact))];
   const asks = scope.length > 0 || chosen === undefined;
+  const provenance = provenanceOf(scheme, chosen === undefined ? match.open : [chosen], known);
   return {
     scheme: scheme.id,
     standard: scheme.standard,
@@ -102,9 +109,11 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
     missing,
     assumed: [...match.assumed, ...(lowest === undefined ? [] : lowestLimitsAssumed(lowest, match.missing))],
     ...(chosen !== undefined && { machineClass: conditionOf(chosen) }),
-    verified: isVerified(scheme, chosen === undefined ? match.open : [chosen], known),
+    provenance,
+    verified: isVerified(provenance),
     withdrawn: scheme.status === "withdrawn",
     ...(scheme.replacedBy !== undefined && { replacedBy: scheme.replacedBy }),
+    ...(scheme.byContract && { byContract: true }),
   };
 }
 

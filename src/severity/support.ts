@@ -1,7 +1,31 @@
-import { raised, shown, VeladisError } from "../core/index";
+import { frozen, raised, type Source, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { KnownFacts } from "./machine";
 import { labelsAgree } from "./verdict";
+
+/** The rule for supports, read as a motor maker quotes it. */
+export const supportRule = /* @__PURE__ */ frozen({
+  text: "rigid in a direction where the lowest natural frequency of machine and support is at least 25 % above the main excitation frequency, else flexible",
+  source: {
+    title: "ISO 10816-3, support flexibility",
+    where: "reproduced in a motor maker's manual, 3BFP 000 063 R0101 REV D, 7.4.3.2, page 54",
+    provenance: "quoted",
+    page: "https://manualshive.com/en/manual/abb/ama/ama_manual_3507-68.html",
+    note: "read as quoted there, not in the standard",
+  },
+} as const satisfies { text: string; source: Source });
+
+/** The rule for a support that nobody stated, read in a class society's guidance. */
+export const unknownSupportRule = /* @__PURE__ */ frozen({
+  text: "a support that cannot be classified is judged by the limits for a rigid one",
+  source: {
+    title: "Lloyd's Register, Ship Vibration and Noise Guidance Notes",
+    where: "chapter 7, 2.5 and 2.6",
+    provenance: "quoted",
+    page: "https://imorules.com/GUID-9858436F-B387-491A-AAFA-AD09DEE7760E.html",
+    note: "read on the page; here it holds for every fact not given that tells rows apart: the lowest limits are taken",
+  },
+} as const satisfies { text: string; source: Source });
 
 /** A support is rigid when its lowest natural frequency is this many times the main excitation frequency or more. */
 const RIGID_FROM = 1.25;

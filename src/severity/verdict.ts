@@ -3,6 +3,7 @@ import { contains, type Interval, isBeyond } from "./interval";
 import { labelKey } from "./label";
 import type { FactValue, KnownFacts } from "./machine";
 import { labels } from "./machine-class";
+import { kindsOf } from "./machine-types";
 import type { Condition, Scheme } from "./scheme";
 
 /** What a fact says of a condition. */
@@ -41,12 +42,15 @@ export function verdict(condition: Condition, fact: Fact, known: KnownFacts): Ve
   if (given === undefined) return "unknown";
   if (isNumberFact(fact)) return ofNumber(condition[fact] as Interval, given as number);
   const wanted = labels(condition[fact as TextFact] as string);
-  return wanted.some((label) => labelsAgree(fact as TextFact, label, given as string)) ? "met" : "unmet";
+  const own = fact === "type" ? kindsOf(given as string) : [given as string];
+  const isMet = wanted.some((label) => own.some((one) => labelsAgree(fact as TextFact, label, one)));
+  return isMet ? "met" : "unmet";
 }
 
-/** True for a scheme that is for machines of a kind, or for any. */
+/** True for a scheme that is for machines of a kind, of the wider kind that it belongs to, or for any. */
 export function isForKind({ machines }: Scheme, type: FactValue | undefined): boolean {
-  return machines === undefined || (machines as readonly string[]).includes(type as string);
+  if (machines === undefined) return true;
+  return type !== undefined && kindsOf(type as string).some((kind) => (machines as readonly string[]).includes(kind));
 }
 
 /** The facts that a condition is on. */

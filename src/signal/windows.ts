@@ -31,7 +31,7 @@ const SAME = "the same weights as that function, to the last digits";
 const NUTTALL = {
   title:
     "SciPy signal.windows.nuttall, after A. H. Nuttall, Some windows with very good sidelobe behavior, IEEE Trans. ASSP 29 (1981)",
-  provenance: "published",
+  provenance: "printed",
   page: "https://docs.scipy.org/doc/scipy/reference/generated/scipy.signal.windows.nuttall.html",
   note: SAME,
 } as const satisfies Source;
@@ -40,7 +40,7 @@ const FLATTOP = {
   title:
     "SciPy signal.windows.flattop, after D'Antona and Ferrero, Digital Signal Processing for Measurement Systems, 2006",
   where: "p. 70",
-  provenance: "published",
+  provenance: "printed",
   page: "https://docs.scipy.org/doc/scipy/reference/generated/scipy.signal.windows.flattop.html",
   note: SAME,
 } as const satisfies Source;

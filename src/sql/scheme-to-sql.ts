@@ -72,7 +72,7 @@ export function classifierOptions({
  * //   'CASE WHEN +"velocity" <= 1.4000001668930053e0',
  * //   "'A' WHEN +\"velocity\" <= 2.8000003337860107e0",
  * // ]
- * sql.includes("MEMORY"); // => true
+ * sql.includes("check them against the standard"); // => true
  * sql.includes("worse is possible; not judged: limits in um rms"); // => true
  * schemeToSql("iso-10816-3-2009", "group 9", { column: "velocity", from: "mm/s rms" }); // throws unknown-option
  * ```

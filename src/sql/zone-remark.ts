@@ -1,3 +1,4 @@
+import { limitsKnown } from "../core/index";
 import { assumedText } from "../reading/index";
 import type { CompiledClassifier, Scheme } from "../severity/index";
 import { remark } from "./literal";
@@ -16,7 +17,9 @@ export function zoneRemark(
   answer: ZoneAnswer,
   crestFactor: number | undefined,
 ): string {
-  const { from, verified, assumed, assumedFacts, setAside, unjudged, complete } = judge;
+  const { from, provenance, verified, confirmed, differences, assumed, assumedFacts, setAside, unjudged, complete } =
+    judge;
+  const known = limitsKnown(provenance, confirmed);
   // where none was stated, the facts assumed say which was taken
   const told = crestFactor === undefined ? assumed.filter((one) => one !== "crest-factor") : assumed;
   const words = assumedText({ assumed: told, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
@@ -27,7 +30,8 @@ export function zoneRemark(
       ...(schemes.length > 1 ? ["the worst of them governs"] : []),
       ...(complete ? [] : [open]),
       ...[...new Set(unjudged.map(({ as, because }) => `not judged: limits in ${as}: ${because}`))],
-      ...(verified ? [] : ["limits from MEMORY: check them against the standard"]),
+      ...(known === undefined ? [] : [`${known}${verified ? "" : ": check them against the standard"}`]),
+      ...differences,
       ...(words ? [`assumed: ${words}`] : []),
       ...assumedFacts,
       ...setAside.map((one) => `set aside: ${one}`),

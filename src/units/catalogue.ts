@@ -67,14 +67,14 @@ const SI = {
 const INCH = {
   title: "NIST SP 811 (2008), Appendix B.8",
   where: "inch, foot, mil, inch per second: exact",
-  provenance: "published",
+  provenance: "quoted",
   page: "https://github.com/cran/NISTunits",
 } as const satisfies Source;
 
 const GRAVITY = {
   title: "NIST SP 811 (2008), Appendix B.8",
   where: "standard acceleration of free fall, 9.806 65 m/s2: exact (3rd CGPM, 1901)",
-  provenance: "published",
+  provenance: "quoted",
   page: "https://github.com/cran/NISTunits",
   note: "9.8, 9.81, 386.1 and 386.4 are roundings met in print; none is used here",
 } as const satisfies Source;
@@ -82,7 +82,7 @@ const GRAVITY = {
 const GAL = {
   title: "NIST SP 811 (2008), Appendix B.8",
   where: "gal: exact",
-  provenance: "published",
+  provenance: "quoted",
   page: "https://github.com/cran/NISTunits",
   note: "written Gal; gal in small letters is the gallon",
 } as const satisfies Source;
@@ -90,7 +90,7 @@ const GAL = {
 const MIL = {
   title: "NIST SP 811 (2008), Appendix B.8",
   where: "mil: exact",
-  provenance: "published",
+  provenance: "quoted",
   page: "https://github.com/cran/NISTunits",
   note: "a length; the angle of the same name (6400 to the turn) is another unit",
 } as const satisfies Source;

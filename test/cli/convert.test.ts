@@ -82,7 +82,7 @@ describe("one reading", () => {
     [["1 g pk", "--digits", "0"], "out-of-range"],
     [["1 g pk", "--digits", "many"], "not-a-number"],
     [["2 g rms with crest factor many to g pk"], "not-a-number"],
-    [["--file", "no/such/file", "--to", "g pk"], "missing-fact"],
+    [["--file", "no/such/file", "--to", "g pk"], "unreadable"],
     [["--file", "README.md"], "missing-fact"],
     [["--column", "2", "--file", "README.md"], "missing-fact"],
     [["x".repeat(1 << 20)], "syntax"],

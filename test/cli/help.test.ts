@@ -31,6 +31,7 @@ const texts: Readonly<Record<string, string>> = {
   "history.csv": "seconds,level\n0,4\n10,9.5\n30,4\n",
   "readings.csv":
     "value,unit,detector,frequency,speed,machine\n4.1,mm/s,rms,25,1490,pump 90 kW 1490 r/min category II\n",
+  "shaft.csv": "value,speed\n41,1490\n",
   "steady.csv": `time,g\n${Array.from({ length: 40 }, (_, i) => `${10 * i},${1 + (i % 7) / 100}`).join("\n")}\n`,
   "fan.csv": Array.from({ length: 4096 }, (_, i) => Math.sin(i / 20)).join("\n"),
   "fans.csv": Array.from({ length: 4096 }, (_, i) => `${Math.cos(i / 20)},${Math.sin(i / 20)}`).join("\n"),
@@ -44,6 +45,7 @@ beforeAll(() => {
   writeFileSync(join(folder, "pump.f32"), samples(4));
   writeFileSync(join(folder, "pump.f64"), samples(8));
   copyFileSync(`${root}/docs/examples/drive-rule.json`, join(folder, "site-rule.json"));
+  copyFileSync(`${root}/docs/examples/iso-10816-7-2009.csv`, join(folder, "iso-10816-7-2009.csv"));
   writeFileSync(join(folder, "route.txt"), "ID fan 1: 4.1 mm/s rms\n");
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

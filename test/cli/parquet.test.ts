@@ -73,6 +73,19 @@ describe("a Parquet file that is no whole one is refused in words", () => {
 });
 
 describe("what Parquet holds is told as text", () => {
+  it("columns without a name, and with numbers as names, each by its number", async () => {
+    const columns = ["2", "", "3", "3"].map((name, i) => ({ name, values: [i + 1] }));
+    const path = file(madeParquet(columns));
+    const read = async (column: string): Promise<string> => {
+      const { out, err } = await veladis(["table", path, "--column", column, "--from", "mm/s rms", "--to", "mm/s rms"]);
+      return out === "" ? err : (out.trim().split("\n").at(-1) as string);
+    };
+    expect(await Promise.all(["2", "1", "#2", "", "#3", "4"].map(read))).toEqual([
+      ...["1,2,3,4,1,", "1,2,3,4,1,", "1,2,3,4,2,", expect.anything(), "1,2,3,4,3,", "1,2,3,4,4,"],
+    ]);
+    expect(await read("3")).toContain("by its number, #3 or #4");
+  });
+
   it("two columns of one name, each by its number; by the name neither", async () => {
     const path = file(madeParquet([v, { name: "v", values: [7, 8, 9] }]));
     const byNumber = await veladis(["table", path, "--column", "2", ...told]);
@@ -135,7 +148,7 @@ describe("what became of the rows of Parquet", () => {
   it("is accounted for, against the number of rows that the file tells", async () => {
     const path = file(madeParquet([{ name: "v", values: [1, -2, 3] }, beyond]));
     const { err } = await table(path);
-    expect(err).toContain("\nrows: 3 in = 2 answered + 1 refused + 0 skipped\n");
+    expect(err).toContain("rows: 3 in = 2 answered + 1 refused + 0 skipped\n");
     const { err: json } = await table(path, "--json");
     const { summary } = JSON.parse(json.trim().split("\n").at(-1) as string);
     const skipped = { blank: 0, remarks: 0, preamble: 0 };

@@ -83,7 +83,7 @@ describe("Parquet", () => {
       `x,7,1500,${um(7, 25)},one frequency; sine`,
       "",
     ]);
-    expect(err).toContain("4 rows: 3 written, 1 refused");
+    expect(err).toContain("rows: 4 in = 3 answered + 1 refused");
     expect(code).toBe(2);
   });
 

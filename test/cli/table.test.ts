@@ -63,9 +63,7 @@ describe("columns", () => {
       ]),
     ]);
     expect(code).toBe(0);
-    expect(err).toBe(
-      "5 rows: 5 written, 0 refused\nrows: 5 in = 5 answered + 0 refused + 0 skipped; separator: none, one column\nassumed   sine\n",
-    );
+    expect(err).toBe("rows: 5 in = 5 answered + 0 refused + 0 skipped; separator: none, one column\nassumed   sine\n");
   });
 
   it("unit, detector and speed of each row; the frequency an order of the speed", async () => {
@@ -80,7 +78,7 @@ describe("columns", () => {
     ]);
     expect(rows.map((row) => row[7])).toEqual(["assumed", "", "sine", "one frequency; sine", ""]);
     expect([err, code]).toEqual([
-      "4 rows: 4 written, 0 refused\nrows: 4 in = 4 answered + 0 refused + 0 skipped; separator: comma\nassumed   sine (2 rows)\n          one frequency (1 row)\n",
+      "rows: 4 in = 4 answered + 0 refused + 0 skipped; separator: comma\nassumed   sine (2 rows)\n          one frequency (1 row)\n",
       0,
     ]);
   });
@@ -134,12 +132,12 @@ describe("zones", () => {
       ["v", "zone", "worst", "scheme", "limits", "assumed"],
       ...values.map((value) => {
         const { zone, worst } = classify(`${value} mm/s rms`, options);
-        return [value, zone, worst, options.scheme, "MEMORY", ...`"${notJudged}"`.split(",")];
+        return [value, zone, worst, options.scheme, "reported", ...`"${notJudged}"`.split(",")];
       }),
     ]);
     // without the speed the displacement of this scheme is not judged
     expect(err).toContain("zones     A or worse 2, B or worse 2, C or worse 1, D 2\n");
-    expect(err).toContain("MEMORY    7 rows judged by limits from memory");
+    expect(err).toContain("known     7 rows judged by limits read on a page whose making is unknown");
     expect(err).toContain("licensed practice govern");
   });
 
@@ -148,8 +146,8 @@ describe("zones", () => {
     const { out } = await veladis(["table", file(readings), ...byRow, ...speed, ...machine]);
     expect(rowsOf(out).map((row) => row.slice(6, 10))).toEqual([
       ["zone", "worst", "scheme", "limits"],
-      ["A", "A", "iso-10816-7-2009", "read"],
-      ["A", "A", "iso-10816-7-2009", "read"],
+      ["A", "A", "iso-10816-7-2009", "reported"],
+      ["A", "A", "iso-10816-7-2009", "reported"],
       ["start-up", "start-up", "iso-14694-2003", "MEMORY"],
       ["shutdown", "shutdown", "iso-14694-2003", "MEMORY"],
     ]);
@@ -172,8 +170,8 @@ describe("zones", () => {
     const path = file('v,unit,m\n3,"mm/s\trms","group 2\nrigid"\n3,"mm/s rms\n25\ngroup 1 flexible",group 2 rigid\n');
     const told = ["--column", "v", "--from-column", "unit", "--machine-column", "m", "--scheme", "iso-10816-3-2009"];
     const { out, err } = await veladis(["table", path, ...told]);
-    expect(out).toContain(`rigid",C,D,iso-10816-3-2009,MEMORY,"${notJudged}"\n`);
-    expect(err).toContain("2 rows: 1 written, 1 refused");
+    expect(out).toContain(`rigid",C,D,iso-10816-3-2009,reported,"${notJudged}"\n`);
+    expect(err).toContain("rows: 2 in = 1 answered + 1 refused");
   });
 
   it("a speed told twice and equal is one fact; one that differs is refused with both named", async () => {
@@ -264,7 +262,9 @@ describe("refused rows", () => {
       "",
     ]);
     expect(refused).toContain('5,negative,"expected an amplitude of zero or more, received -1",a,-1\n');
-    expect(err).toMatch(/^9 rows: 2 written to .*out.csv, 7 refused to .*out.refused.csv\n/);
+    expect(err).toMatch(
+      /^rows: 10 in = 2 answered \+ 7 refused [^\n]*\nwritten {3}.*out\.csv\n {10}.*out\.refused\.csv: refused rows\n/,
+    );
   });
 
   it("--keep-going exits with 0, --refused names the file, none is made without need", async () => {
@@ -305,7 +305,7 @@ describe("as JSON", () => {
       zone: "B",
       worst: "D",
       scheme: "iso-10816-3-2009",
-      limits: "MEMORY",
+      limits: "reported",
       assumed: `sine; ${notJudged}`,
     });
     const [error, summary] = err
@@ -318,7 +318,7 @@ describe("as JSON", () => {
         ...{ in: 2, answered: 1, refused: 1, skipped: { blank: 0, remarks: 0, preamble: 0 } },
         ...{ separator: "comma", torn: false },
       },
-      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, fromMemory: 1 },
+      ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, known: { reported: 1 } },
       assumed: ["sine", notJudged],
     });
     expect(code).toBe(2);
@@ -615,7 +615,7 @@ describe("no wrong number from a file", () => {
 
   it("Velocity;Remarks, if any", async () => {
     const { out } = await zoneOf("Velocity;Remarks, if any\n4,9;ok, or so\n", "Velocity", "--decimal-comma");
-    expect(out).toMatch(/\n4,9;ok, or so;D;D;iso-10816-3-2009;MEMORY;not judged: limits in um rms: [^;]*\n$/);
+    expect(out).toMatch(/\n4,9;ok, or so;D;D;iso-10816-3-2009;reported;not judged: limits in um rms: [^;]*\n$/);
     const { err, code } = await zoneOf("Velocity;Remarks, if any\n4,9;ok\n", "Velocity");
     expect([code, err]).toEqual([2, expect.stringContaining("--decimal-comma where a comma stands for them")]);
   });

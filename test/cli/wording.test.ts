@@ -68,7 +68,29 @@ const comma = file("comma.csv", "value;speed\n4.1;1500\n");
 const twice = file("twice.csv", "value,value\n4.1,5\n");
 const headless = file("headless.csv", "4.1,5\n4.2,5\n");
 const open = file("open.csv", `value\n"${"x".repeat(2 << 20)}\n`);
+const titles = "scheme,edition,row,limit,as,shipped,printed,agrees,page,by,on,second,reread\n";
+const confirmed = (name: string, row: string, header = titles) => file(`confirmed-${name}.csv`, `${header}${row}`);
+const good = 'iso-10816-7-2009,2009,"category I, power up to 200 kW",C/D,mm/s rms,';
+const noName = confirmed("no-name", `${good}6.5,,yes,12,,2024-03-04,,\n`);
+const perhaps = confirmed("perhaps", `${good}6.5,,perhaps,12,J. Example,2024-03-04,,\n`);
+const rereadNo = confirmed("reread", `${good}6.5,6.5,,12,J. Example,2024-03-04,,no\n`);
+const bothSaid = confirmed("both", `${good}6.5,6.4,yes,12,J. Example,2024-03-04,,\n`);
+const neither = confirmed("neither", `${good}6.5,,,12,J. Example,2024-03-04,,\n`);
+const unshipped = confirmed("unshipped", `${good},,yes,12,J. Example,2024-03-04,,\n`);
+const shippedWord = confirmed("shipped", `${good}six,6.5,,12,J. Example,2024-03-04,,\n`);
+const printedWord = confirmed("printed", `${good}6.5,six,,12,J. Example,2024-03-04,,\n`);
+const untouched = confirmed("untouched", `${good}6.5,,,,,,,\n`);
+const tornOff = confirmed("torn", `${good}6.5,,yes,12,J. Example,2024-03-04,,`);
+const raggedRow = confirmed("ragged", `${good}6.5,yes\n`);
+const strange = confirmed("strange", "\n", "scheme,colour\n");
+const doubled = confirmed("doubled", "\n", "scheme,scheme\n");
+const halfHeader = confirmed("half", "\n", "scheme,edition,row\n");
+const noJson = file("confirmed-no.json", "{");
+const oneJson = file("confirmed-one.json", "{}");
+const wordJson = file("confirmed-word.json", '["agreed"]');
+const readAtJson = file("confirmed-read-at.json", '[{ "readAt": "line 1" }]');
 const quoted = file("quoted.csv", 'value\n4 "mm"\n');
+const bare = file("bare.csv", 'place,value,remark\nID fan 1,"4,1",ok\nID fan 2,4,1\n');
 const parquet = file("broken.parquet", "PAR1 and nothing else");
 const stored = file("stored.csv", Buffer.from("PAR1\x15\x00\x15\x10\x15", "latin1"));
 const columns = file("columns.csv", "value,tag\n");
@@ -168,7 +190,9 @@ const cases: readonly Case[] = [
   [`${table}|--to|in/s pk|--crest-factor|many`], [`${table}|--to|in/s pk|--from|mm/s rms|--out|${readings}`], [`${table}|--to|in/s pk|--from|mm/s rms`], [`${table}|--to|in/s pk|--from|mm/s rms|--from-column|unit`], [`${table}|--to|in/s pk|--detector|rms`],
   [`${table}|--from|mm/s rms|--to|mm/s rms,mm/s rms`], [`${table}|--from|mm/s rms|--to|um pp|--at|2x`], [`${table}|--from|mm/s rms|--to|um pp|--at|1x|--speed-column|speed`], [`${table}|--from|mm/s rms|--to|um pp|--at|0x|--speed-column|speed|--speed-unit|r/min`],
   [`${table}|--from|mm/s rms|--machine-column|machine|--speed-column|speed|--speed-unit|r/min`], [`${table}|--from|mm/s rms|--machine-column|spede|--scheme|iso-2372-1974`], [`${table}|--from|mm/s rms|--speed-column|speed|--machine| `],
-  [`table ${comma}|--column|value|--decimal-comma|--from|mm/s rms|--to|in/s pk`], [`table ${twice}|--column|value|--from|mm/s rms|--to|in/s pk|--json`], [`table ${headless}|--column|1|--from|mm/s rms|--to|in/s pk`], [`table ${open}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${quoted}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${header}|--column|value|--from|mm/s rms|--to|in/s pk`],
+  [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${noName}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${perhaps}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${rereadNo}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${bothSaid}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${neither}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${unshipped}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${shippedWord}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${printedWord}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${untouched}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${tornOff}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${raggedRow}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${strange}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${doubled}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${halfHeader}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${noJson}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${oneJson}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${wordJson}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${readAtJson}`],
+  ["schemes|--sheet|html"], ["schemes|iso-10816-7-2009|iso-2372-1974|--sheet|html"], ["schemes|iso-10816-7-2009|--sheet|html|--json"], ["schemes|--machine|pump|--sheet|csv"],
+  [`table ${comma}|--column|value|--decimal-comma|--from|mm/s rms|--to|in/s pk`], [`table ${twice}|--column|value|--from|mm/s rms|--to|in/s pk|--json`], [`table ${headless}|--column|1|--from|mm/s rms|--to|in/s pk`], [`table ${open}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${quoted}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${bare}|--column|value|--from|mm/s rms|--to|in/s pk|--decimal-comma|--separator|comma`], [`table ${header}|--column|value|--from|mm/s rms|--to|in/s pk`],
   [`table ${parquet}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${join(folder, "absent.parquet")}|--column|value|--from|mm/s rms|--to|in/s pk`], ["table --column|value|--from|mm/s rms|--to|in/s pk", "value\nmany\n"],
   [`table ${unclosed}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${blank}|--column|value|--from|mm/s rms|--machine-column|machine`], [`${table}|--from|mm/s rms|--to|um pp|--at|${"9".repeat(400)}x|--speed-column|speed`],
   [`${table}|--from|mm/s rms|--to|in/s pk|--out|${join(folder, "new.csv")}|--refused|${join(folder, "new.csv")}`],
@@ -185,6 +209,10 @@ const cases: readonly Case[] = [
   [`table ${parquet}|--column|value|--from|mm/s rms|--to|in/s pk|--decimal-comma`], [`table ${stored}|--column|value|--from|mm/s rms|--to|in/s pk`], [`--file|${stored}|--to|in/s pk`], [`${simulate}|--delay|1|--file|${stored}`],
   [`table ${columns}|--column|value|--from|mm/s rms|--to|in/s pk`], [`--file|${columns}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${marked}|--column|value|--from|mm/s rms|--to|in/s pk|--encoding|latin-1`], [`table ${quad}|--column|value|--from|mm/s rms|--to|in/s pk`],
   ["--column|value|--from|mm/s rms|--to|in/s pk", "value\nmany\n"], [`--file|${ragged}|--column|value|--from|mm/s rms|--to|in/s pk`], ["--column|value|--from|mm/s rms|--to|in/s pk"], ["4.1 mm/s rms to in/s pk|--separator|tab"],
+  ["--file|-|--to|in/s pk"], ["setpoints --file|-|--from|mm/s rms"], ["table --column|2|--from|mm/s rms|--to|in/s pk|--decimal-comma", 'place,value\nID fan 1,"4,1"\n'],
+  // units that a file says itself
+  ["table --column|1|--from|mm/s rms|--to|in/s pk", "level in/s pk\n4.1\n"], ["table --column|1|--from|mm/s rms|--to|in/s pk", "value,unit\n4.1,in/s\n"], ["table --column|1|--to|in/s pk", "level mm/s\n0.2 in/s pk\n"], [`${simulate}|--delay|1`, "time,level,unit\n0,4.1,in/s\n"], [`${simulate}|--delay|1|--column|2`, "time,level,unit\n0,4.1,in/s\n"],
+  [`${simulate}|--delay|1`, "mm/s,level\n0,4.1\n"], [`${simulate}|--delay|1|--times|seconds`, "t [min],level\n0,4.1\n"], [`${overall}|--column|2|--band|20-40`, `t,a\n${Array.from({ length: 20 }, (_, i) => `${i / 50},0.1\n`).join("")}`],
   ["judg 4.1|mm/s|rms"], ["help chek"],
 ];
 

@@ -16,13 +16,36 @@ const kinds: Readonly<Record<string, string>> = {
   "nema-mg1-7-table-7-1": "acceptance",
   "nema-mg1-20.52-old": "acceptance",
   "api-610": "acceptance",
+  "api-541": "acceptance",
+  "api-541-shaft": "acceptance",
+  "api-611": "acceptance",
+  "api-619-5th": "acceptance",
+  "api-673-3rd": "acceptance",
+  "api-673-3rd-shaft": "acceptance",
+  "asme-nfpa-20-pumps": "acceptance",
   "ansi-hi-9.6.4-2009-slow": "acceptance",
   "compressor-handbook-rule": "grades",
+  "lr-generating-sets": "grades",
+  "vdi-3836-2012": "grades",
+  "gear-housing-handbook": "grades",
+  "chiller-maker-sheet": "grades",
+  "motor-maker-alarms": "grades",
+  "recip-compressor-maker": "grades",
 };
-/** ISO 10816-6:1995 Table 1, severity grades; the handbook's rule in its own words. */
+/** ISO 10816-6:1995 Table 1, severity grades; the others in the words of the guide. */
 const gradeNames: Readonly<Record<string, readonly string[]>> = {
   "iso-10816-6-1995-grades": "1.1 1.8 2.8 4.5 7.1 11 18 28 45 71 112 180".split(" ").map((grade) => `grade ${grade}`),
   "compressor-handbook-rule": ["smooth", "between smooth and rough", "rough"],
+  "lr-generating-sets": [
+    "no damage expected with standard designs",
+    "to be agreed: assess structure and components",
+    "special designs only",
+  ],
+  "vdi-3836-2012": ["zone I", "zone II", "zone III"],
+  "gear-housing-handbook": ["smooth", "acceptable", "marginal", "rough", "extremely rough: immediate shutdown"],
+  "chiller-maker-sheet": ["fair or better", "slightly rough", "rough", "beyond rough"],
+  "motor-maker-alarms": ["below alarm", "alarm", "trip"],
+  "recip-compressor-maker": ["first level", "second level", "third level", "above all levels"],
 };
 
 /** ISO 10816-7:2009 prints the displacement of slow pumps beside the velocity of the same category and power. */

@@ -111,7 +111,8 @@ function exceeded({ numeral, as }: Written, [, rowAs, limits]: Row, hertz?: stri
 export function zonesOf(kind: string, [, , limits]: Row, names: readonly string[] = []): readonly string[] {
   if (kind === "acceptance") return ["pass", "fail"];
   if (kind === "operation") return ["start-up", "service", "alarm", "shutdown"].slice(0, limits.indexOf(null) + 1 || 4);
-  if (kind === "grades") return names;
+  // above the only value printed, the worst word: what would part it from the one before has no value
+  if (kind === "grades") return limits.includes(null) ? [names[0] as string, names.at(-1) as string] : names;
   return limits[0] === null ? ["AB", "C", "D"] : ["A", "B", "C", "D"];
 }
 

@@ -95,7 +95,7 @@ describe("library, compiled, array, calculator, SQL and table", () => {
     // the cases are worth asking: most are judged, many leave worse open, some leave a criterion out, some are refused
     expect(counts.judged).toBeGreaterThan(CASES / 2);
     expect(counts.open).toBeGreaterThan(CASES / 10);
-    expect(counts.unjudged).toBeGreaterThan(5);
+    expect(counts.unjudged).toBeGreaterThan(0);
     expect(counts.ladders).toBeLessThan(CASES / 20);
     expect(counts.refused).toBeGreaterThan(CASES / 20);
   });

@@ -170,7 +170,7 @@ function remarkParts(sql: string): string[] {
 
 /** What a remark says besides: the schemes, which zone it is, how far the limits are known. */
 const titles =
-  /^(ISO|IEC|ANSI|API|NEMA|Lloyd|Compressor|the worst|the zone|worse is|limits from MEMORY|not printed on Table 9\)|[^:]+ to [^:]+$)/i;
+  /^(ISO|IEC|ANSI|API|NEMA|Lloyd|Compressor|the worst|the zone|worse is|limits (?:from memory|of common practice|read on|quoted in)|not printed on Table 9\)|[^:]+ to [^:]+$)/i;
 
 /** The expressions of SQL, run by DuckDB; what they rest on is read from their remarks. */
 export const bySql = (asked: Asked): Promise<Said> =>

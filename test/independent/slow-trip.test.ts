@@ -4,8 +4,8 @@ import { describe, expect, it } from "vitest";
 import { tripDifferences } from "./trip-histories";
 
 /**
- * Source: the rules in docs/guides/protection-trip.md, of which slow-trip.ts is a second reading that shares no code with
- * the library; they are the project's own. `node bench/random-histories.mjs` compares 1,000,000.
+ * Source: the rules in docs/guides/protection-trip.md and -voting.md, of which slow-trip.ts is a second reading that
+ * shares no code with the library; they are the project's own. `node bench/random-histories.mjs` compares 1,000,000.
  */
 describe("the trip logic against a slow model of its rules", () => {
   it("2,000 random histories, voted and single: no difference", () => {

@@ -1,6 +1,6 @@
 /**
- * A slow model of the trip logic, written from the text of the guide "Trip logic" (docs/guides/protection-trip.md) and
- * from nothing else: event by event, channel by channel, in the order of its rules. It shares no code with the library.
+ * A slow model of the trip logic, written from the text of the guides "Trip logic" and "Voting" (docs/guides/protection-*.md)
+ * and from nothing else: event by event, channel by channel, in the order of its rules. It shares no code with the library.
  */
 
 export interface SlowChannelSettings {

@@ -91,6 +91,7 @@ export const additions: readonly Addition[] = [
       writeFileSync(
         join(repo, SCHEME),
         `import { builtIn } from "./built-in";
+import { flatTable } from "./flat-table";
 
 const RULE = { title: "Works rule 12, invented", where: "page 3", note: "not checked", provenance: "memory" } as const;
 
@@ -107,12 +108,11 @@ export const heatingWorksFans = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings",
   band: [10, 1000],
-  classes: [
-    {
-      when: { support: "flexible" },
-      criteria: [{ as: "mm/s rms", limits: { "A/B": 2, "B/C": 4, "C/D": 6 }, source: RULE }],
-    },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["support"],
+    columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: RULE }],
+    rows: [["flexible", 2, 4, 6]],
+  }),
 });
 `,
       );

@@ -22,6 +22,7 @@ const cases: Cases = {
   "help about a number": () => helpText(4 as never),
   "no instance to register in": () => registerAmplitudes(undefined as never),
   "an instance that is none": () => registerAmplitudes({ typed: () => 0 } as never),
+  "schemes that are no list": () => newSession("iso-20816-3-2022" as never),
   "no line": () => line(undefined),
   "an empty line": () => line(" "),
   "a line of any length": () => line("1+".repeat(500)),

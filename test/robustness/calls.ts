@@ -129,10 +129,19 @@ const own = {
 const machine = { type: "motor", power: "90 kW", support: "rigid", speed: "2980 r/min", group: 2 };
 const scheme = "iso-10816-3-2009";
 
+const confirmations = [
+  {
+    ...{ scheme: "iso-10816-7-2009", edition: "2009", row: "category I, power up to 200 kW", as: "mm/s rms" },
+    ...{ limit: "C/D", printed: 6.6, page: "12", by: "J. Example", on: "2024-03-04" },
+    ...{ second: "K. Example", reread: true, shipped: 6.5 },
+  },
+];
+
 const s = on(severity);
 const judge = (): Loose => severity.classifier(scheme, "group 2 rigid", "mm/s rms");
 const severities: Call[] = [
   s("changeFromBaseline", "4 mm/s rms", amplitude, { scheme, machine: "group 2 rigid", assume: "lowest limits" }),
+  s("checkBackground", "4 mm/s rms", "1 mm/s rms"),
   s("classifier", scheme, machine, "in/s pk", { at: "25 Hz", crestFactor: 3, assume: "lowest limits" }),
   calling("classifier", judge, 3),
   of("classifier", judge, "index", 3),
@@ -140,6 +149,10 @@ const severities: Call[] = [
   s("classify", ["4 mm/s rms", "30 um rms"], { scheme, machine, assume: "lowest limits" }),
   s("classify", amplitude, { scheme: own, machine: "90 kW rigid", crestFactor: 2 }),
   s("conditionText", { support: ["rigid"], power: { above: 15, to: 300 } }),
+  s("confirmableLimits", own),
+  s("confirmScheme", "iso-10816-7-2009", confirmations),
+  s("confirmedSchemes", confirmations),
+  s("confirmedDifferences", [own]),
   s("countLimits", [own]),
   s("defineScheme", own),
   s("limitsFor", { scheme, machine, assume: "lowest limits", as: "um pp", at: "25 Hz" }),
@@ -281,6 +294,7 @@ const protections: Call[] = [
   }),
   p("relayStatus", relay, true, true),
   p("resetPointTest", "0.315 in/s pk", falling, rest),
+  p("confirmationSheet", own),
   p("setpointSheet", {
     machine: "boiler-feed pump 2",
     facts: { place: "drive end" },
@@ -535,6 +549,12 @@ const calculators: Call[] = [
   },
   m("helpText", "units"),
   m("newSession"),
+  {
+    name: "newSession",
+    args: () => [[own]],
+    // schemes are checked when they judge, so that a session brings no table along
+    run: (...given) => (mathjs as Loose).evaluateLine("1 + 1", (mathjs as Loose).newSession(...given)),
+  },
   {
     name: "registerAmplitudes",
     // an instance of its own kind: one that takes everything in and does nothing

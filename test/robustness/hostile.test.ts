@@ -7,8 +7,8 @@ const all = Object.entries(calls).flatMap(([entry, list]) =>
   list.map((call) => [`${entry}: ${call.name}`, call] as const),
 );
 
-/** What is infinite by its meaning: a limit over a reading of zero. */
-const infinite = /\.(margin\.(ratio|decibels)|history\.\d+\.value) = Infinity$/;
+/** What is infinite by its meaning: a limit over a reading of zero, a reading over none at rest. */
+const infinite = /^\.ratio = Infinity$|\.(margin\.(ratio|decibels)|history\.\d+\.value) = Infinity$/;
 /** Places that take every hostile value; where there are more, each takes a few in turn, but for `VELADIS_HOSTILE=full`. */
 const PLACES = process.env.VELADIS_HOSTILE === "full" ? Number.MAX_VALUE : 10;
 

@@ -26,12 +26,16 @@ describe("what is told of limits and baseline", () => {
       const scheme = siteRule("limits", { classes: [{ criteria: [zones] }] });
       return texts({ baseline: statistics, scheme })["unverified limits"];
     };
-    const unread = "limits of the scheme are recalled, not checked against a printed copy";
+    const unread = "limits of the scheme from memory: check them against a printed copy";
     expect(told(inPrint, inPrint)).toBe(
       "the caps of 1.25 times the limits are recalled, not checked against a printed copy",
     );
     expect(told(recalled, inPrint)).toBe(unread);
     expect(told(inPrint, recalled)).toBe(unread);
+    const quoted = { ...inPrint, provenance: "quoted" } as const;
+    expect(told(inPrint, quoted)).toBe(
+      "limits of the scheme quoted in another document: check them against a printed copy",
+    );
   });
 
   it("that there are none, or no shutdown", () => {

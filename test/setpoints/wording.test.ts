@@ -67,6 +67,16 @@ const cases: Cases = {
     propose({ limits: undefined, scheme: undefined, machine: "90 kW" }),
   "proposeSetpoints, a displacement of a machine with a fan's limits at one place and zones at the other": () =>
     propose({ baseline: "60 um pp", scheme: undefined, machine: "fan 3 kW 1480 r/min rigid" }),
+  "proposeSetpoints, rule api shaft without speed": () =>
+    p.proposeSetpoints({ baseline: "20 um pp", rule: "api shaft", machine: "compressor shaft" }),
+  "proposeSetpoints, rule api shaft on the housing": () =>
+    p.proposeSetpoints({ baseline: "20 um pp", rule: "api shaft", machine: "compressor 3000 r/min housing" }),
+  "proposeSetpoints, rule api shaft for a velocity": () =>
+    p.proposeSetpoints({ baseline: "2 mm/s rms", rule: "api shaft", machine: "compressor 3000 r/min" }),
+  "proposeSetpoints, a rule there is none of": () =>
+    p.proposeSetpoints({ baseline: "20 um pp", rule: "api" as "api shaft", machine: "compressor 3000 r/min" }),
+  "proposeSetpoints, a rule beside a scheme": () =>
+    p.proposeSetpoints({ baseline: "20 um pp", rule: "api shaft", scheme: "none", machine: "compressor 3000 r/min" }),
   "proposeSetpoints, ranges that are informative": () =>
     propose({ limits: undefined, scheme: "iso-20816-1-2016-ranges", machine: "cooling tower fan 75 kW 150 r/min" }),
   "proposeSetpoints, nothing": () => p.proposeSetpoints(),

@@ -33,6 +33,7 @@ describe("a candidate", () => {
           missing: [],
           assumed: [],
           machineClass: {},
+          provenance: "printed",
           verified: true,
           withdrawn: false,
         },

@@ -15,7 +15,9 @@ describe("a compiled classifier", () => {
       assumedFacts: [],
     });
     expect([...judge.assumed].sort()).toEqual(["one-frequency", "sine"]);
-    expect(classifier("iso-10816-3-2009", "group 1 rigid", "in/s pk").verified).toBe(true);
+    expect(judge.provenance).toBe("reported");
+    const read = classifier("iso-10816-5-2000", "hydro set group 2", "in/s pk");
+    expect([read.provenance, read.verified]).toEqual(["printed", true]);
   });
 
   it("judges arrays, into a new one or a given one", () => {

@@ -6,7 +6,7 @@ const MEMORY = "limits from memory: check them against the standard before relyi
 const GOVERN = "limits of the machine's maker, site rules, local codes and licensed practice govern";
 
 describe("the cautions of a judgement", () => {
-  const source = { title: "Site rule 7, invented", provenance: "published" } as const;
+  const source = { title: "Site rule 7, invented", provenance: "printed" } as const;
   const criteria = [{ as: "mm/s rms", limits: { "B/C": 4 }, source }] as const;
   const told = (parts: Partial<SchemeInput<"zones">>) => {
     const rule = { id: "rule-7", kind: "zones", standard: "Site rule 7, invented", classes: [{ criteria }] } as const;
@@ -29,9 +29,10 @@ describe("the cautions of a judgement", () => {
   });
 
   it("name the edition that replaced a withdrawn one, and limits from memory first", () => {
-    expect(classify(["3 mm/s rms", "40 um rms"], table).cautions).toEqual([
+    const old = { ...table, scheme: "iso-10816-3-1998" } as const;
+    expect(classify(["3 mm/s rms", "40 um rms"], old).cautions).toEqual([
       MEMORY,
-      "withdrawn edition, replaced by ISO 20816-3:2022",
+      "withdrawn edition, replaced by ISO 10816-3:2009",
       "displacement limits are RMS, not peak-to-peak",
       "measuring bands from memory",
       GOVERN,
@@ -58,7 +59,7 @@ describe("the place of a displacement", () => {
 });
 
 describe("the criterion that governs", () => {
-  // ISO 10816-3:2009 group 1 rigid: 2.3, 4.5, 7.1 mm/s RMS (read) and 29, 57, 90 um RMS (memory)
+  // ISO 10816-3:2009 group 1 rigid: 2.3, 4.5, 7.1 mm/s RMS and 29, 57, 90 um RMS (course handbook, section 4.4)
   const governing = (...reading: string[]) => classify(reading, table).quantity;
 
   it("is the one with the worse zone, else the one that has used up more of its limit, else the first", () => {

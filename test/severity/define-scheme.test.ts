@@ -15,7 +15,7 @@ const rule = {
         {
           as: "mm/s rms",
           limits: { "A/B": 2, "B/C": 4, "C/D": 8 },
-          source: { title: "Site rule 7", where: "table 1", provenance: "published" },
+          source: { title: "Site rule 7", where: "table 1", provenance: "printed" },
         },
         {
           as: "um pp",
@@ -31,7 +31,7 @@ const rule = {
         {
           as: "in/s pk",
           limits: { "A/B": 0.1, "B/C": 0.2, "C/D": 0.4 },
-          source: { title: "Site rule 7", provenance: "published" },
+          source: { title: "Site rule 7", provenance: "printed" },
         },
       ],
     },
@@ -92,7 +92,7 @@ describe("a scheme of your own", () => {
   });
 
   it("may fall with speed, pass or fail, or have grades of its own", () => {
-    const source = { title: "Site rule 8", provenance: "published" } as const;
+    const source = { title: "Site rule 8", provenance: "printed" } as const;
     const shaft = defineScheme({
       id: "a",
       kind: "acceptance",
@@ -141,7 +141,7 @@ describe("a scheme of your own", () => {
     ["a level", (input) => { first(input).as = "dB re 1 nm/s"; }, "syntax", /linear/],
     ["no source", (input) => { delete first(input).source; }, "missing-fact", /source/],
     ["a source without text", (input) => { first(input).source.title = " "; }, "syntax", /title/],
-    ["a source of unknown provenance", (input) => { first(input).source.provenance = "hearsay"; }, "unknown-option", /published, memory/],
+    ["a source of unknown provenance", (input) => { first(input).source.provenance = "hearsay"; }, "unknown-option", /memory, practice, reported, quoted, printed, confirmed/],
     ["a fact there is none of", (input) => { input.classes[0].by = { colour: "red" }; }, "unknown-option", /allowed: type, power/],
     ["a range upside down", (input) => { input.classes[0].by = { power: { from: 9, to: 3 } }; }, "out-of-range", /lower bound below/],
     ["two lower bounds", (input) => { input.classes[0].by = { power: { from: 1, above: 2 } }; }, "out-of-range", /one lower bound/],

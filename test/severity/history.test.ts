@@ -107,10 +107,10 @@ describe("a judgement keeps the history of its reading", () => {
       "0.25 in/s pk",
       "0.25 in/s pk x 25.4 = 6.35 mm/s pk",
       "6.35 mm/s pk / 1.414 = 4.49 mm/s rms  (one sine)",
-      "4.5 mm/s rms / 4.49 mm/s rms = 1.002  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read in print)",
+      "4.5 mm/s rms / 4.49 mm/s rms = 1.002  (limit B/C 4.5 mm/s rms, ISO 10816-3 (2009), read on a page whose making is unknown)",
     ]);
     expect(explain(classify("58 um rms", table)).text).toContain(
-      "(limit C/D 90 um rms, ISO 10816-3 (2009), from memory)",
+      "(limit C/D 90 um rms, ISO 10816-3 (2009), read on a page whose making is unknown)",
     );
     const fan = { scheme: "iso-14694-2003", machine: "fan 90 kW rigid BV-3" } as const;
     expect(explain(classify("1 mm/s rms", fan)).text).toContain("(start-up limit 4.5 mm/s rms, ISO 14694 (2003)");

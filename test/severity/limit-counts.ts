@@ -1,4 +1,7 @@
-import { countLimits } from "veladis/severity";
+import { countLimits, type Provenance, provenances } from "veladis/severity";
+
+/** Ways to know a limit, worst first, of the tables that are shipped: a confirmation is the user's own. */
+const grades = (Object.keys(provenances) as Provenance[]).filter((one) => one !== "confirmed");
 
 /** The mark that opens the generated part of a page. */
 export const BEGIN = "<!-- limits:begin -->";
@@ -8,19 +11,23 @@ export const END = "<!-- limits:end -->";
 
 /** The counts as the README shows them: one sentence and the caution. */
 export function limitsSummary(): string {
-  const { published, memory, schemes } = countLimits();
-  return `${schemes.length} tables hold ${published + memory} limits: ${published} were read in print (the page is named with each), ${memory} are from memory and marked so.
-Check a limit from memory against the standard before relying on it.`;
+  const { schemes, ...counts } = countLimits();
+  const told = grades.filter((one) => counts[one] > 0).map((one) => `${counts[one]} ${provenances[one].text}`);
+  return `${schemes.length} tables hold ${counts.limits} limits: ${told.join(", ")}. Every one says so, and names the page where it was read.
+Check a limit against the standard before relying on it, unless it was read in the publication itself or you confirmed it.`;
 }
 
 /** The counts table by table, as Markdown. */
 function limitsTable(): string {
   const { schemes } = countLimits();
   const rows = schemes.map(
-    ({ scheme, published, memory }) =>
-      `| \`${scheme.id}\` | ${scheme.standard} (${scheme.edition}) | ${scheme.kind} | ${scheme.status} | ${published} | ${memory} |`,
+    ({ scheme, ...counts }) =>
+      `| \`${scheme.id}\` | ${scheme.standard} (${scheme.edition}) | ${scheme.kind} | ${scheme.status} | ${grades.map((one) => counts[one] || "").join(" | ")} |`,
   );
-  const head = ["| table | standard | kind | status | read | memory |", "| --- | --- | --- | --- | ---: | ---: |"];
+  const head = [
+    `| table | standard | kind | status | ${grades.map((one) => provenances[one].cell).join(" | ")} |`,
+    `| --- | --- | --- | --- |${" ---: |".repeat(grades.length)}`,
+  ];
   return [...head, ...rows].join("\n");
 }
 

@@ -6,8 +6,8 @@ const table = { scheme: "iso-10816-3-2009", machine: "group 1 rigid" } as const;
 describe("the limits for a machine", () => {
   it("are the standard's own where no type is asked for", () => {
     const [velocity, displacement] = limitsFor(table);
-    expect(velocity).toMatchObject({ quantity: "velocity", as: "mm/s rms", verified: true });
-    expect(displacement).toMatchObject({ quantity: "displacement", as: "um rms", verified: false });
+    expect(velocity).toMatchObject({ quantity: "velocity", as: "mm/s rms", provenance: "reported", verified: false });
+    expect(displacement).toMatchObject({ quantity: "displacement", as: "um rms", provenance: "reported" });
     // ISO 10816-3:2009 group 1 rigid, as in the copy keyed by hand: 2.3, 4.5, 7.1 mm/s RMS
     expect(velocity?.limits["B/C"]).toMatchObject({
       name: "B/C",
@@ -49,7 +49,7 @@ describe("the limits for a machine", () => {
   });
 
   it("come with the ceilings in the same type", () => {
-    const source = { title: "Site rule 12, invented", provenance: "published" } as const;
+    const source = { title: "Site rule 12, invented", provenance: "printed" } as const;
     const scheme = defineScheme({
       id: "rule-12",
       kind: "zones",
@@ -59,7 +59,7 @@ describe("the limits for a machine", () => {
       ],
     });
     const [own] = limitsFor({ scheme, as: "cm/s rms" });
-    expect(own?.ceilings).toEqual({ alarm: 0.5, trip: 1, source, verified: true });
+    expect(own?.ceilings).toEqual({ alarm: 0.5, trip: 1, source, provenance: "printed", verified: true });
     expect(limitsFor(table)[0]).not.toHaveProperty("ceilings");
   });
 });

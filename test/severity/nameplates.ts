@@ -75,11 +75,15 @@ const labels = {
   motor: { group: ["1", "2", "I", "ii"], class: ["I", "II", "3", "IV"], grade: ["A", "B"] },
   generator: { group: ["1", "2", "I"], class: ["II", "3", "IV"], grade: ["A", "B"] },
   compressor: { group: ["1", "2", "II"], class: ["II", "III", "4"] },
+  "screw compressor": { group: ["1", "2", "3"], band: ["A", "B"], class: ["III"] },
+  "lobe blower": { group: ["1", "2"], class: ["II"] },
+  "centrifugal chiller": { group: ["1", "2"], class: ["II", "III"] },
   "gear drive": { class: ["II", "3", "IV"] },
   "steam turbine": { group: ["1", "2"], class: ["III", "4"] },
   "gas turbine": { group: ["1", "2"], class: ["III", "IV"] },
   "hydro set": { group: ["1", "2", "3", "4", "IV"], part: ["location 1", "other main bearings"] },
   "reciprocating engine": { class: ["1", "3", "V", "7"] },
+  "reciprocating generating set": { class: ["1", "3", "V"] },
   "reciprocating compressor": { part: ["foundation", "frame", "cylinder lateral", "piping"], class: ["2", "IV"] },
   "wind turbine": { part: ["gearbox", "generator", "nacelle and tower", "rotor bearing"], band: ["low", "high"] },
 } as const satisfies Record<string, { readonly [F in NameplateFact]?: readonly string[] }>;
@@ -90,6 +94,7 @@ const sizes: Partial<
 > = {
   "hydro set": [900, 100_000, 50, 2000],
   "reciprocating engine": [15, 5000, 100, 3600],
+  "reciprocating generating set": [5, 5000, 100, 3600],
   "reciprocating compressor": [15, 5000, 110, 2000],
   "wind turbine": [190, 3300, 60, 1800],
   "steam turbine": [10, 100_000, 110, 32_000],
@@ -141,7 +146,7 @@ function ofType(type: keyof typeof labels): fc.Arbitrary<Nameplate> {
       test: some(type === "pump" || type === "fan" ? 5 : 1, fc.constantFrom("works", "site")),
       part: label(own.part, undefined),
       band: label(own.band, undefined),
-      content: some(type === "pump" ? 4 : 1, fc.constantFrom("overall", "discrete")),
+      content: some(type === "pump" ? 4 : 1, fc.constantFrom("overall", "discrete", "subsynchronous")),
       units: some(type === "pump" ? 4 : 1, fc.constantFrom("metric", "customary")),
     })
     .map(stated);

@@ -54,6 +54,14 @@ describe("classes that a machine can belong to two of", () => {
     expect(meet({ when: a }, { when: b })).toEqual([expected, expected]);
   });
 
+  it("not where a bound of the one parts them by a fact that the other needs", () => {
+    const [small, large] = [{ power: { to: 298 } }, { power: { above: 298 } }];
+    expect(meet({ when: { category: "BV-3" }, within: small }, { when: large })).toEqual([false, false]);
+    expect(meet({ when: { category: "BV-5" } }, { when: large, within: { category: "BV-3" } })).toEqual([false, false]);
+    // two bounds ask for nothing: without the power both would be the machine's
+    expect(meet({ within: small }, { within: large })).toEqual([true, true]);
+  });
+
   it("by their names, or by the facts that decide where both are told by facts", () => {
     const [one, two] = [{ group: "1" }, { group: "2" }];
     const [small, large] = [{ power: { to: 15 } }, { power: { above: 15 } }];

@@ -22,7 +22,7 @@ const types = ["mm/s rms", "in/s pk", "um pp", "um rms", "g pk", "dB re 1 nm/s",
 
 const someReading = fc
   .record({
-    value: fc.double({ min: 0, max: 1e3, noNaN: true }),
+    value: fc.oneof(fc.constant(0), fc.double({ min: 1e-9, max: 1e3, noNaN: true })),
     type: fc.constantFrom(...types),
     hertz: fc.option(fc.double({ min: 5, max: 500, noNaN: true })),
     to: fc.option(fc.constantFrom(...types)),

@@ -200,9 +200,12 @@ describe("what can be converted is", () => {
     expect(judged.limit.verified).toBe(false);
     expect(judged.source.provenance).toBe("memory");
     expect(judged.cautions[0]).toMatch(/from memory: check them against the standard/);
-    const read = classify("3 mm/s rms", { scheme: "iso-10816-3-2009", machine: "group 1 rigid" });
+    const told = classify("3 mm/s rms", { scheme: "iso-10816-3-2009", machine: "group 1 rigid" });
+    expect([told.verified, told.provenance]).toEqual([false, "reported"]);
+    expect(told.cautions[0]).toMatch(/read on a page whose making is unknown: check them against the standard/);
+    const read = classify("3 mm/s rms", { scheme: "iso-10816-5-2000", machine: "hydro set group 2" });
     expect(read.verified).toBe(true);
     expect(read.source.page).toMatch(/^https:/);
-    expect(read.cautions[0]).toMatch(/withdrawn edition, replaced by ISO 20816-3:2022/);
+    expect(read.cautions[0]).toMatch(/withdrawn edition, replaced by ISO 20816-5:2018/);
   });
 });

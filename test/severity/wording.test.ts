@@ -2,6 +2,7 @@ import { currentLoop } from "veladis";
 import * as severity from "veladis/severity";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
+import { confirmRefusals } from "./confirm-refusals";
 
 // biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
 type Loose = any;
@@ -256,6 +257,9 @@ const cases: Cases = {
   "defineScheme, a meaning that is no text": () => defined({ meanings: { group: 1 } }),
   "defineScheme, defaults": () => defined({ defaults: { support: "rigid" } }),
   "defineScheme, informative as a word": () => defined({ informative: "yes" }),
+  "defineScheme, a meaning of the peak there is none of": () => defined({ peakMeans: "derived" }),
+  "defineScheme, a meaning of the peak that the limits contradict": () => defined({ peakMeans: "true" }),
+  "defineScheme, byContract as a word": () => defined({ byContract: "yes" }),
   "defineScheme, conditions that are none": () => defined({ within: "all" }),
   "defineScheme, a condition on what is no fact": () => defined({ within: { colour: "red" } }),
   "defineScheme, a range that is none": () => defined({ within: { power: 15 } }),
@@ -346,4 +350,4 @@ const cases: Cases = {
   "schemes to count, of no list": () => s.countLimits(7),
 };
 
-holdWording("severity", cases);
+holdWording("severity", { ...cases, ...confirmRefusals });

@@ -35,8 +35,12 @@ describe("conversions as SQL", () => {
 describe("tables of limits as SQL", () => {
   it("says how far the limits are known, and what was assumed", () => {
     const table = { column: "v", from: "mm/s rms" } as const;
-    expect(schemeToSql("iso-10816-3-2009", "group 2 rigid", table)).toContain("limits from MEMORY: check them");
-    expect(schemeToSql("iso-10816-7-2009", "pump 250 kW category II", table)).not.toContain("MEMORY");
+    expect(schemeToSql("iso-20816-3-2022", "group 2 rigid", table)).toContain("limits from memory: check them");
+    expect(schemeToSql("iso-10816-7-2009", "pump 250 kW category II", table)).toContain(
+      "limits read on a page whose making is unknown: check them",
+    );
+    // group 3 of ISO 10816-5:2000 was read on a page of the standard: there is nothing to be said
+    expect(schemeToSql("iso-10816-5-2000", "group 3", table)).not.toMatch(/limits (?!in )|check them/);
     expect(schemeToSql("iso-10816-7-2009", "pump 250 kW", { ...table, assume: "lowest limits" })).toContain(
       "not given, and taken for its lower limits",
     );
@@ -79,7 +83,7 @@ describe("tables of limits as SQL", () => {
             {
               as: "mm/s rms",
               limits: { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 },
-              source: { title: "rule", provenance: "published" },
+              source: { title: "rule", provenance: "printed" },
             },
           ],
         },
@@ -158,7 +162,7 @@ describe("what is refused", () => {
   ])("%s", (code, act) => expect(codeOf(act)).toBe(code));
 
   it("of RMS values by limits in true peak, as the classifiers judge them", () => {
-    const source = { title: "rule", provenance: "published" } as const;
+    const source = { title: "rule", provenance: "printed" } as const;
     const limits = { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 };
     const rule = defineScheme({
       ...{ id: "site-rule", kind: "zones", standard: "Site rule", machines: ["gear drive"] },

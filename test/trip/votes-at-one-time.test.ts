@@ -3,7 +3,7 @@ import { type ChannelSettings, TripLogic, type VotedEvent, VotedTrip } from "vel
 import { describe, expect, it } from "vitest";
 import { ofVote, quick, told, votedOf } from "./voted-settings";
 
-// the rule is the library's own, written in docs/guides/protection-trip.md
+// the rule is the library's own, written in docs/guides/protection-voting.md
 describe("votes are taken once all channels have changed", () => {
   const up = [9, 9, 9, 2, 2, 2];
   const down = [2, 2, 2, 9, 9, 9];

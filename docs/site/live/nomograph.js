@@ -1,5 +1,5 @@
 import { nomograph as draw } from "../../../src/entries/chart";
-import { classify } from "../../../src/entries/severity";
+import { classify, provenances } from "../../../src/entries/severity";
 import { convertAmplitude, format, parseAmplitude, significant } from "../../../src/index";
 import { answer, answering, chartPlace, choiceField, decadeSlider, element } from "./dom.js";
 
@@ -41,7 +41,9 @@ export function nomograph(place) {
                 "p",
                 {},
                 `ISO 10816-3:2009, ${machine}: ${judged.headline}, ${judged.word}.` +
-                  (judged.verified ? "" : " Limits from memory: check them against the standard."),
+                  (judged.verified
+                    ? ""
+                    : ` Limits ${provenances[judged.provenance].text}: check them against the standard.`),
               ),
             ]
           : []),

@@ -5,6 +5,7 @@ import {
   conditionText,
   judge,
   machineTypes,
+  provenances,
   schemeById,
 } from "../../../src/entries/severity";
 import { assumptions } from "../../../src/index";
@@ -54,11 +55,11 @@ function verdictParts(verdict) {
       : []),
     element("p", {}, `Limits of ${schemeName(first)}. ${schemeById(first.scheme).title}.`),
     table(
-      ["limit", "as printed", "known by"],
-      Object.values(limits).map(({ name, printed, verified }) => [
+      ["limit", "in the table", "known by"],
+      Object.values(limits).map(({ name, printed, provenance }) => [
         name,
         `${Number(printed.value.toPrecision(6))} ${printed.unit} ${printed.detector}`,
-        verified ? "read in print" : "memory, check it",
+        provenances[provenance].cell,
       ]),
     ),
     ...list("Assumed", [...verdict.assumedFacts, ...verdict.assumed.map((name) => assumptions[name])]),

@@ -36,7 +36,9 @@ export function bibliography(): Record<string, string> {
       title,
       [...uses].sort().join(", "),
       [...ways].sort().reverse().join(" and "),
-      [...pages].map((url, i) => `[page${i > 0 ? ` ${i + 1}` : ""}](${url})`).join(", "),
+      [...pages]
+        .map((url, i) => (url.startsWith("http") ? `[page${i > 0 ? ` ${i + 1}` : ""}](${url})` : url))
+        .join(", "),
     ]);
   return {
     "bibliography.md": page("Bibliography", [

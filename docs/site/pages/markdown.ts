@@ -1,3 +1,4 @@
+import { provenances } from "../../../src/entries/severity";
 import type { Source } from "../../../src/index";
 
 /** A text as it may stand in a cell of a table; code stays as it is. */
@@ -38,17 +39,22 @@ export function page(title: string, body: readonly string[], more: readonly stri
 
 /** How a value is known, in one word. */
 export function known({ provenance }: Source): string {
-  return provenance === "published" ? "read" : "memory";
+  return provenance;
 }
 
 /** A source in words, with the page it was read on. */
 export function sourceText({ title, where, note, page: url }: Source): string {
-  const name = url === undefined ? title : `[${title}](${url})`;
-  return [name, where, note].filter(Boolean).join("; ");
+  const isLink = url?.startsWith("http") === true;
+  const name = isLink ? `[${title}](${url})` : title;
+  return [name, where, note, isLink ? undefined : url].filter(Boolean).join("; ");
 }
 
 export const KNOWN =
-  "Known by: **read** means read in print, in the source named or in a document that quotes it; **memory** means that " +
-  "nobody has checked the value against a printed copy. Check those before relying on them.";
+  `Known by, worst first: ${Object.entries(provenances)
+    .map(([name, { text }]) => `**${name}**, ${text}`)
+    .join(
+      "; ",
+    )}. Only values read in the publication itself or confirmed against a copy count as verified: check all ` +
+  "others before relying on them.";
 
 export const MADE = "This page is generated from the library's own tables whenever the site is built.";

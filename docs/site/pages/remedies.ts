@@ -27,5 +27,7 @@ export const remedies: Readonly<Record<VeladisErrorCode, string>> = {
   "wrong-frequency": "combine RMS readings of different frequencies by the root of the sum of squares",
   "not-a-sine": "leave the crest factor out, or stay within one quantity and between peak and RMS",
   "length-mismatch": "hand over arrays of one length; look for a row that was lost",
+  unreadable: "look at the name, at the leave to read, and that nothing else writes the file meanwhile",
+  unwritable: "look at the folder, at the leave to write in it, and at the room on the disk",
   "sensor-fault": "check sensor, cable and loop before the machine; the level is not known until then",
 };

@@ -6,6 +6,8 @@ import {
   countLimits,
   type LimitValue,
   type MachineClass,
+  type Provenance,
+  provenances,
   type Scheme,
 } from "../../../src/entries/severity";
 import { cell, KNOWN, known, MADE, page, sourceText, table } from "./markdown";
@@ -92,7 +94,11 @@ function schemePage(scheme: Scheme): string {
         ["kind", `${kind}${grades ? `: ${grades.join(", ")}` : ""}`],
         ["status", `${status}${replacedBy ? `, replaced by ${replacedBy}` : ""}; ${statusNote}`],
         ["scope", scope],
+        ...(scheme.byContract ? [["chosen", "by name only, where an order has it"]] : []),
         ["measured on", measuredOn],
+        ...(scheme.peakMeans
+          ? [["peak means", { true: "a true peak", rms: "1.414 x RMS", open: "left open" }[scheme.peakMeans]]]
+          : []),
         ["band", `${bandText(band)}${slowBand ? `; ${bandText(slowBand.band)} below ${slowBand.below} r/min` : ""}`],
       ],
     ),
@@ -112,6 +118,7 @@ export function schemePages(): Record<string, string> {
   const schemes: readonly Scheme[] = builtInSchemes;
   const file = (scheme: Scheme): string => `scheme-${scheme.id.toLowerCase()}.md`;
   const { schemes: counts } = countLimits();
+  const grades = Object.keys(provenances) as Provenance[];
   const rows = schemes.map((scheme) => {
     const count = counts.find((one) => one.scheme === scheme);
     return [
@@ -119,8 +126,7 @@ export function schemePages(): Record<string, string> {
       `${scheme.standard} (${scheme.edition})`,
       scheme.kind,
       scheme.status,
-      String(count?.published ?? ""),
-      String(count?.memory ?? ""),
+      ...grades.map((one) => String(count?.[one] || "")),
     ];
   });
   return {
@@ -129,7 +135,11 @@ export function schemePages(): Record<string, string> {
       [
         `${MADE} How the numbers are known is told in [where the limits come from](../guides/severity-sources.md).`,
         KNOWN,
-        table(["id", "standard", "kind", "status", "read", "memory"], rows, [4, 5]),
+        table(
+          ["id", "standard", "kind", "status", ...grades.map((one) => provenances[one].cell)],
+          rows,
+          [4, 5, 6, 7, 8, 9],
+        ),
       ],
       ["children:", ...schemes.map((scheme) => `  - ./${file(scheme)}`)],
     ),

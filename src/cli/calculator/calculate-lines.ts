@@ -1,12 +1,13 @@
 import { bounds, isExit, isUnfinished, newSession, respond } from "../../repl/index";
+import type { Scheme } from "../../severity/index";
 import type { Io } from "../input/io";
 import { linesOf } from "../input/lines";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 
 /** Answers the lines of standard input, one by one; refused ones go to standard error with their number. */
-export async function calculateLines(io: Io): Promise<number> {
-  const session = newSession();
+export async function calculateLines(io: Io, schemes?: readonly Scheme[]): Promise<number> {
+  const session = newSession(schemes);
   let refused = 0;
   let unfinished = "";
   for await (const { number, text } of io.piped === undefined ? [] : linesOf(io.piped)) {

@@ -1,6 +1,7 @@
 import { createInterface, type Interface } from "node:readline";
 import { version } from "../../../package.json";
 import { bounds, completions, isExit, isUnfinished, newSession, respond, type Session } from "../../repl/index";
+import type { Scheme } from "../../severity/index";
 import type { Io } from "../input/io";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
@@ -27,9 +28,9 @@ function dropLine(terminal: Interface): void {
 }
 
 /** Opens the calculator on the person's terminal; resolves when it is closed. */
-export async function openCalculator(io: Io): Promise<number> {
+export async function openCalculator(io: Io, schemes?: readonly Scheme[]): Promise<number> {
   await io.out(`veladis ${version}: a line of readings and arithmetic; help tells more, exit ends\n`);
-  const session = newSession();
+  const session = newSession(schemes);
   const history = lineHistory(io);
   let unfinished = "";
   let warned = false;

@@ -12,7 +12,7 @@ import { writtenAs } from "../delimited/written-as";
 import { leftOutText } from "../input/bad-rows";
 import { csvPoints } from "../input/csv-points";
 import type { Io } from "../input/io";
-import { openFile } from "../input/open-file";
+import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
 import type { Given } from "../options/option-row";
 import { needed } from "../options/option-values";
@@ -40,9 +40,9 @@ interface Answer {
 
 /** Several levels of a CSV. */
 async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<Answer> {
-  const { file } = given.values;
+  const file = namedFile(given.values.file);
   const from = needed(given, "from");
-  const stream = file === undefined ? io.piped : await openFile(file);
+  const stream = await inputStream(io, file);
   if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "nothing" });
   const { points, told } = await csvPoints(stream, from, {
     file: file ?? "standard input",

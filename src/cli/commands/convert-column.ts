@@ -1,14 +1,16 @@
 import { conversionAssumes, convertAmplitude } from "../../amplitude/index";
-import { VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
 import { assumedText, parseAmplitude, readingType, writtenValue } from "../../reading/index";
 import { accountText } from "../delimited/account-text";
 import { type DelimitedWriter, delimitedWriter } from "../delimited/delimited-writer";
+import { requireHeadingAgrees, typeTold } from "../delimited/heading-agrees";
 import { requireNewTitles } from "../delimited/new-titles";
 import { numberCell } from "../delimited/number-cell";
 import { accountOf, type DelimitedVisitor, readDelimited } from "../delimited/read-delimited";
+import { rowUnits } from "../delimited/row-units";
 import { headedColumn } from "../input/headed-column";
 import type { Io } from "../input/io";
-import { openFile } from "../input/open-file";
+import { inputStream } from "../input/open-file";
 import { exitCodes } from "../print/exit-codes";
 import { explainedSteps } from "../print/explained";
 import { failureText } from "../print/failure";
@@ -17,6 +19,8 @@ import type { ConvertSettings } from "./convert-settings";
 /** What is converted, and to what. */
 interface Asked {
   readonly type: string;
+  /** What tells it. */
+  readonly by: string;
   /** What stands behind a bare number. */
   readonly suffix: string;
   /** Titles of the columns that are added. */
@@ -40,15 +44,17 @@ function askedOf({ from, at, targets, explain, json }: ConvertSettings): Asked {
   const titles = targets.map((target) =>
     `${target} ${assumedText({ assumed: conversionAssumes(type, target) })}`.trim(),
   );
-  return { type, suffix: `${type}${at === undefined ? "" : ` at ${at}`}`, titles };
+  return { type, by: `--from ${shown(from)}`, suffix: `${type}${at === undefined ? "" : ` at ${at}`}`, titles };
 }
 
 /** Rows converted, as text or JSON, that has not been written yet. */
-function columnVisitor(io: Io, settings: ConvertSettings, { suffix, titles }: Asked) {
+function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, titles }: Asked) {
   const { column, file, targets, written, explain, json } = settings;
   const counts = { answered: 0, refused: 0 };
   const nothing = targets.map(() => "");
   let writer: DelimitedWriter | undefined;
+  const told = typeTold(by, type);
+  let unitRefused: ReturnType<typeof rowUnits> = () => undefined;
   let index = -1;
   let width = 0;
   let text = "";
@@ -60,6 +66,8 @@ function columnVisitor(io: Io, settings: ConvertSettings, { suffix, titles }: As
   const visitor: DelimitedVisitor = {
     header(cells, raw, form) {
       index = headedColumn(cells, column as string, written);
+      requireHeadingAgrees(cells, index, told, written);
+      unitRefused = rowUnits(cells, [index], told, written);
       width = cells.length;
       writer = delimitedWriter(form, written.decimalComma);
       requireNewTitles(cells, titles);
@@ -71,6 +79,8 @@ function columnVisitor(io: Io, settings: ConvertSettings, { suffix, titles }: As
       try {
         if (!json) before = kept(raw);
         const cell = cells[index] as string;
+        const otherUnit = unitRefused(cells);
+        if (otherUnit !== undefined) throw otherUnit;
         const value = numberCell(cell, "a reading", written.decimalComma);
         const reading = parseAmplitude(`${value} ${suffix}`);
         const answers = targets.map((target) => convertAmplitude(reading, target));
@@ -117,7 +127,7 @@ function columnVisitor(io: Io, settings: ConvertSettings, { suffix, titles }: As
 export async function convertColumn(io: Io, settings: ConvertSettings): Promise<number> {
   const { file, written, json, keepGoing } = settings;
   const asked = askedOf(settings);
-  const stream = file === undefined ? io.piped : await openFile(file);
+  const stream = await inputStream(io, file);
   if (stream === undefined) {
     throw new VeladisError("missing-fact", { expected: "a file, or piped CSV, beside --column", received: "nothing" });
   }

@@ -3,7 +3,7 @@ import { VeladisError } from "../../core/index";
 import { assumedText } from "../../reading/index";
 import type { Io } from "../input/io";
 import { type Line, linesOf } from "../input/lines";
-import { openFile } from "../input/open-file";
+import { inputStream } from "../input/open-file";
 import { splitPlace } from "../input/split-place";
 import { answerObject, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
@@ -27,6 +27,10 @@ function checkedTargets({ targets }: ConvertSettings): readonly string[] {
 export async function convertRoute(io: Io, settings: ConvertSettings): Promise<number> {
   const file = settings.file as string;
   const targets = checkedTargets(settings);
+  const stream = await inputStream(io, file);
+  if (stream === undefined) {
+    throw new VeladisError("missing-fact", { expected: "a route that is piped in, for --file -", received: "nothing" });
+  }
   const rows: string[][] = [];
   const failures: string[] = [];
   const explained: (readonly [string, ConvertedAmplitude])[] = [];
@@ -43,11 +47,11 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
       const notes = [...new Set(answers.map(assumedText))].filter(Boolean).join(" ");
       rows.push([`${number}`, place, written, ...answers.map((answer) => numberText(answer, settings.digits)), notes]);
     } catch (error) {
-      failures.push(failureText(error, settings.json, { file, line: number }));
+      failures.push(failureText(error, settings.json, { ...(file !== "-" && { file }), line: number }));
       rows.push([`${number}`, place, written, ...targets.map(() => "-"), "REFUSED"]);
     }
   };
-  for await (const line of linesOf(await openFile(file))) {
+  for await (const line of linesOf(stream)) {
     if (!isRemark(line.text)) add(line);
   }
   const table = textTable(

@@ -4,6 +4,7 @@ import { assumedText, format, significant } from "../../reading/index";
 import type { Sentence } from "../../sentence/index";
 import { toldOf, writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
+import { namedFile } from "../input/open-file";
 import { splitPlace } from "../input/split-place";
 import type { Given } from "../options/option-row";
 import { digitsOf, targetsOf } from "../options/option-values";
@@ -64,7 +65,16 @@ function lineText(text: string, settings: ConvertSettings, line: number): string
 export async function convertReadings({ values, texts }: Given<typeof convertPage.options>, io: Io): Promise<number> {
   const { to, from, at, file, column, digits, explain, json } = values;
   const settings: ConvertSettings = {
-    ...{ targets: targetsOf(to), from, at, file, column, digits: digitsOf(digits), explain, json },
+    ...{
+      targets: targetsOf(to),
+      from,
+      at,
+      file: column === undefined ? file : namedFile(file),
+      column,
+      digits: digitsOf(digits),
+      explain,
+      json,
+    },
     ...{ written: writtenAs(values), keepGoing: values["keep-going"] },
   };
   for (const option of ["file", "column"] as const) if (values[option] !== undefined) alone(option, texts);

@@ -1,5 +1,15 @@
 import type { CommandPage } from "../options/command-page";
-import { crestFactor, digits, explain, json, keepGoing, machine, schemeFound, strict } from "../options/shared-options";
+import {
+  confirmed,
+  crestFactor,
+  digits,
+  explain,
+  json,
+  keepGoing,
+  machine,
+  schemeFound,
+  strict,
+} from "../options/shared-options";
 
 /** The page of `judge`. */
 export const judgePage = {
@@ -13,6 +23,7 @@ export const judgePage = {
     'veladis judge "6 mil pp" --machine "motor 3600 r/min shaft" --scheme iso-7919-3-2009',
     'veladis judge "3.1 mm/s rms" --machine "group 1 rigid" --scheme iso-10816-3-2009 \\\n    --since "1.8 mm/s rms"',
     'veladis judge "5 mm/s rms" --machine "gear drive 200 kW" --scheme site-rule.json',
+    'veladis judge "6.2 mm/s rms" --machine "pump 90 kW 2980 r/min category I" \\\n    --confirmed iso-10816-7-2009.csv',
     "printf '4.1 mm/s rms\\n0.2 in/s pk\\n' | veladis judge --machine \"pump 90 kW category II\"",
   ],
   words: [
@@ -30,10 +41,16 @@ export const judgePage = {
   options: {
     machine: { ...machine, default: "" },
     scheme: schemeFound,
+    confirmed,
     since: {
       argument: "<reading>",
       help: "a baseline: whether the change since is significant",
       example: '"1.8 mm/s rms"',
+    },
+    background: {
+      argument: "<reading>",
+      help: "the reading with the machine stopped: whether this one may be judged",
+      example: '"0.4 mm/s rms"',
     },
     "crest-factor": crestFactor,
     strict,
@@ -43,6 +60,6 @@ export const judgePage = {
     "keep-going": keepGoing,
   },
   notes: [
-    "Limits marked MEMORY were not read in print: check them against the standard. Limits of the machine's maker, site rules, local codes and licensed practice govern.",
+    "Limits that are neither printed nor confirmed were not read in the publication itself: check them against the standard (veladis schemes <scheme> --sheet html). Limits of the machine's maker, site rules, local codes and licensed practice govern.",
   ],
 } as const satisfies CommandPage;

@@ -1,9 +1,10 @@
 import { parseNumeral, VeladisError } from "../../core/index";
 import { format } from "../../reading/index";
-import { changeFromBaseline, type Judgement, judgePoints, schemeById } from "../../severity/index";
+import { changeFromBaseline, type Judgement, judgePoints } from "../../severity/index";
 import type { Io } from "../input/io";
+import { confirmedOption } from "../options/confirmed-option";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
-import { statedScheme } from "../options/named-scheme";
+import { schemeAmong, statedScheme } from "../options/named-scheme";
 import type { Given } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
 import { changeText } from "../print/change-text";
@@ -34,10 +35,12 @@ function refuseSince(): never {
 export async function judgeReadings({ values, texts }: Given<typeof judgePage.options>, io: Io): Promise<number> {
   const digits = digitsOf(values.digits);
   const { machine, since, explain, json } = values;
-  const scheme = await statedScheme(values.scheme, machine);
+  const schemes = await confirmedOption(values.confirmed);
+  const scheme = await statedScheme(values.scheme, machine, schemes);
   const crest = values["crest-factor"];
   const settings: JudgeSettings = {
-    ...{ scheme, machine, strict: values.strict },
+    ...{ scheme, schemes, machine, strict: values.strict },
+    ...(values.background !== undefined && { background: values.background }),
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
   const options = judgeOptions(settings);
@@ -46,7 +49,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
     since === undefined
       ? undefined
       : changeFromBaseline(written, since, {
-          scheme: scheme ?? schemeById(judgement.scheme),
+          scheme: scheme ?? schemeAmong(judgement.scheme, schemes),
           assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
         });
@@ -65,7 +68,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
   };
   const ofPoints = (written: string, form: Form, extra: object): string => {
     if (since !== undefined) refuseSince();
-    const answer = judgePoints(written, machine, { ...options, ...(scheme && { scheme }) });
+    const answer = judgePoints(written, machine, { ...options, ...(scheme ? { scheme } : schemes && { schemes }) });
     const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
     if (form === "data") {
       const text = `${answer.governing.point}: ${answer.headline}`;

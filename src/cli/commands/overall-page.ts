@@ -1,5 +1,5 @@
 import type { CommandPage } from "../options/command-page";
-import { digits, explain, fileOptions, json, machine, schemeFound } from "../options/shared-options";
+import { confirmed, digits, explain, fileOptions, json, machine, schemeFound } from "../options/shared-options";
 
 /** The page of `overall`. */
 export const overallPage = {
@@ -86,6 +86,7 @@ export const overallPage = {
     },
     machine: { ...machine, help: "the machine in words, to judge the level by the scheme that is for it" },
     scheme: schemeFound,
+    confirmed,
     digits,
     explain,
     json,

@@ -6,7 +6,9 @@ import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type W
 import { unitSymbol } from "../../units/index";
 import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
+import { namedFile } from "../input/open-file";
 import { type SampleFile, sampleFile } from "../input/sample-file";
+import { confirmedOption } from "../options/confirmed-option";
 import type { Given } from "../options/option-row";
 import { bandOption, digitsOf, needed } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
@@ -54,19 +56,26 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   const judging = values.machine !== undefined || values.scheme !== undefined;
   const judge = judging
-    ? await (await import("../record/judge-record")).recordJudge(unit, values.scheme, values.machine ?? "")
+    ? await (await import("../record/judge-record")).recordJudge(
+        unit,
+        values.scheme,
+        values.machine ?? "",
+        await confirmedOption(values.confirmed),
+      )
     : undefined;
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
   const { column, format: stored, endian, scale } = values;
   const written = writtenAs(values);
   const file = await sampleFile(io, {
-    file: texts[0],
+    file: namedFile(texts[0]),
     column,
     format: stored,
     endian,
     scale,
     written,
+    unit,
+    rate,
   });
   const settings: AnalysisSettings = {
     rate,

@@ -1,7 +1,9 @@
 import { VeladisError } from "../../core/index";
-import { builtInSchemes, countLimits, schemeById, schemesFor, selectSchemes } from "../../severity/index";
+import { builtInSchemes, countLimits, type Scheme, schemesFor, selectSchemes } from "../../severity/index";
 import type { Io } from "../input/io";
-import type { Given } from "../options/option-row";
+import { confirmedOption } from "../options/confirmed-option";
+import { schemeAmong } from "../options/named-scheme";
+import type { Given, Values } from "../options/option-row";
 import { alone } from "../options/parsed-arguments";
 import { exitCodes } from "../print/exit-codes";
 import { type JudgedSelection, schemeList, selectionText } from "../print/scheme-list";
@@ -9,11 +11,11 @@ import { schemePage } from "../print/scheme-page";
 import type { schemesPage } from "./schemes-page";
 
 /** The schemes for a machine, and which of them `judge` uses, or why it refuses to judge. */
-function judgedSelection(machine: string): JudgedSelection {
-  const { candidates, ...others } = selectSchemes(machine);
+function judgedSelection(machine: string, schemes: readonly Scheme[]): JudgedSelection {
+  const { candidates, ...others } = selectSchemes(machine, schemes);
   const marked = (used: readonly string[]) => candidates.map((one) => ({ ...one, judges: used.includes(one.scheme) }));
   try {
-    const used = schemesFor(machine, { place: "either" }).map(({ scheme }) => scheme.id);
+    const used = schemesFor(machine, { place: "either", schemes }).map(({ scheme }) => scheme.id);
     return { ...others, candidates: marked(used) };
   } catch (error) {
     if (error instanceof VeladisError) return { ...others, candidates: marked([]), refusal: error.message };
@@ -21,25 +23,55 @@ function judgedSelection(machine: string): JudgedSelection {
   }
 }
 
+/** Refuses what a check sheet has no place for. */
+function requireSheetAlone({ json, machine }: Values<typeof schemesPage.options>): void {
+  if (!json && machine === undefined) return;
+  throw new VeladisError("unknown-option", {
+    expected: "--sheet with nothing but schemes by name",
+    received: json ? "--json too" : "--machine too",
+  });
+}
+
+/** The check sheet of a scheme for paper, or the file of confirmations of schemes, ready to be filled in. */
+async function sheetOf(format: "html" | "csv", texts: readonly string[], all: readonly Scheme[]): Promise<string> {
+  const schemes = texts.map((text) => schemeAmong(text, all));
+  const [first, ...more] = schemes;
+  if (first === undefined || (format === "html" && more.length > 0)) {
+    throw new VeladisError(first === undefined ? "missing-fact" : "unknown-option", {
+      expected: `${format === "html" ? "one scheme" : "a scheme"} by name, as in veladis schemes iso-10816-7-2009 --sheet ${format}`,
+      received: first === undefined ? "nothing" : `${texts.length} schemes`,
+    });
+  }
+  if (format === "csv") return (await import("../input/confirmations-csv")).confirmationsCsv(schemes);
+  const { confirmationSheet, sheetHtml } = await import("../../report/index");
+  return sheetHtml(confirmationSheet(first));
+}
+
 /** Lists the schemes, prints some in full, or lists those for a machine. */
 export async function printSchemes({ values, texts }: Given<typeof schemesPage.options>, io: Io): Promise<number> {
+  const all = (await confirmedOption(values.confirmed)) ?? builtInSchemes;
+  if (values.sheet !== undefined) {
+    requireSheetAlone(values);
+    await io.out(await sheetOf(values.sheet, texts, all));
+    return exitCodes.done;
+  }
   const line = (value: unknown): string => `${JSON.stringify(value)}\n`;
   if (values.machine !== undefined) {
     alone("machine", texts);
-    const selection = judgedSelection(values.machine);
+    const selection = judgedSelection(values.machine, all);
     const rows = [...selection.candidates, ...(values.all ? selection.excluded : [])];
     await io.out(values.json ? rows.map(line).join("") : selectionText(selection, values.all));
   } else if (texts.length > 0) {
-    const schemes = texts.map(schemeById);
+    const schemes = texts.map((text) => schemeAmong(text, all));
     await io.out(values.json ? schemes.map(line).join("") : schemes.map(schemePage).join("\n"));
   } else if (values.json) {
-    const rows = countLimits().schemes.map(({ scheme, published, memory }) => {
+    const rows = countLimits(all).schemes.map(({ scheme, ...counts }) => {
       const { id, kind, standard, edition, title, status, replacedBy, place, scope } = scheme;
-      return { id, kind, standard, edition, title, status, replacedBy, place, scope, published, memory };
+      return { id, kind, standard, edition, title, status, replacedBy, place, scope, ...counts };
     });
     await io.out(rows.map(line).join(""));
   } else {
-    await io.out(schemeList(builtInSchemes));
+    await io.out(schemeList(all));
   }
   return exitCodes.done;
 }

@@ -1,7 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { skipBad, times } from "../options/series-options";
-import { band, explain, fileOptions, json, machine, name, scheme, sheet } from "../options/shared-options";
+import { band, confirmed, explain, fileOptions, json, machine, name, scheme, sheet } from "../options/shared-options";
 
 /** The page of `setpoints`. */
 export const setpointsPage = {
@@ -52,6 +52,12 @@ export const setpointsPage = {
         ...scheme,
         help: `${scheme.help}; none for a statistical alarm alone`,
         otherwise: "those that judge takes for the machine, of several the lowest limits",
+      },
+      confirmed,
+      rule: {
+        argument: "<rule>",
+        help: "api shaft: alarm and trip of the shaft by speed, in place of a scheme",
+        example: '"api shaft"',
       },
       limits: {
         argument: "<B/C, C/D>",

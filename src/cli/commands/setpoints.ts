@@ -7,8 +7,10 @@ import { leftOutText } from "../input/bad-rows";
 import { columnsText } from "../input/column-read";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
-import { openFile } from "../input/open-file";
+import { type LongestGap, longestGap, longestGapText } from "../input/longest-gap";
+import { inputStream, namedFile } from "../input/open-file";
 import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
+import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
 import type { Given, Values } from "../options/option-row";
 import { bandOption, needed, parts } from "../options/option-values";
@@ -26,9 +28,10 @@ type Said = Values<typeof setpointsPage.options>;
 interface KnownBaseline {
   readonly known: Baseline | string;
   readonly read?: SeriesTold;
+  readonly gap?: LongestGap;
 }
 
-async function baselineFrom(given: GivenMachine): Promise<KnownBaseline> {
+async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline> {
   const { values } = given;
   const { file, times: written } = values;
   if (file === undefined) return { known: needed(given, "baseline") };
@@ -42,19 +45,27 @@ async function baselineFrom(given: GivenMachine): Promise<KnownBaseline> {
     });
   }
   const from = first === undefined ? 0 : parseNumeral(first, "the end of start-up in s");
-  const { levels, times, told } = await csvLevels(await openFile(file), {
-    file,
+  const stream = await inputStream(io, file);
+  if (stream === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: "readings that are piped in, for --file -",
+      received: "nothing",
+    });
+  }
+  const { levels, times, told } = await csvLevels(stream, {
+    file: namedFile(file) ?? "standard input",
+    from: as,
     written: writtenAs(values),
     skipBad: values["skip-bad"] ? "given" : "not given",
     column: values.column,
     faults: "never",
-    even: false,
     timed,
     time: values.time,
     ...(written !== undefined && { times: written }),
   });
   const known = baseline(levels, { as, ...(first !== undefined && { time: { readings: times, from } }) });
-  return { known, read: told };
+  const gap = timed ? longestGap(times) : undefined;
+  return { known, read: told, ...(gap !== undefined && { gap }) };
 }
 
 function deviceOf(values: Said): Device {
@@ -84,15 +95,18 @@ function limitsOf(values: Said) {
 /** Proposes setpoints for a machine. */
 export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
   const { values } = given;
-  const { known, read } = await baselineFrom(given);
+  const { known, read, gap } = await baselineFrom(given, io);
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);
+  const schemes = await confirmedOption(values.confirmed);
   const proposal = proposeSetpoints({
     baseline: known,
     ...(values.scheme !== undefined && {
-      scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme),
+      scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme, schemes),
     }),
+    ...(schemes !== undefined && { schemes }),
+    ...(values.rule !== undefined && { rule: values.rule as "api shaft" }),
     ...limitsOf(values),
     ...(values.machine !== undefined && { machine: values.machine }),
     sensor: {
@@ -112,11 +126,11 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     ([name, setpoint]) => (setpoint ? [[name, setpoint.stored] as const] : []),
   );
   const statistics = typeof known === "string" ? undefined : known;
-  const leftOut = read?.leftOut === undefined ? [] : [leftOutText(read.leftOut).trimEnd()];
-  if (read !== undefined) io.err(seriesText(read, values.json));
+  const told = [leftOutText(read?.leftOut), longestGapText(gap)].filter((text) => text !== "");
+  if (read !== undefined) io.err(seriesText(read, values.json) + (values.json ? "" : longestGapText(gap)));
   if (values.json) {
     await io.out(
-      `${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(read && { read: seriesData(read) }), ...(asked && { asked }), ...explainedSteps(values.explain, ...explained) })}\n`,
+      `${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(read && { read: { ...seriesData(read), ...(gap && { longestGap: gap }) } }), ...(asked && { asked }), ...explainedSteps(values.explain, ...explained) })}\n`,
     );
     return exitCodes.done;
   }
@@ -126,7 +140,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
         machine: values.name ?? values.machine ?? "Machine",
         ...(statistics && { baseline: statistics }),
         proposal,
-        remarks: [...(asked ? [asked.effect] : []), ...leftOut],
+        remarks: [...(asked ? [asked.effect] : []), ...told.map((text) => text.trimEnd())],
       }),
     );
     return exitCodes.done;

@@ -6,7 +6,7 @@ import { levelGaps, TripLogic, unmaskedTrips } from "../../trip/index";
 import { columnsText } from "../input/column-read";
 import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
-import { openFile } from "../input/open-file";
+import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
 import { needed, parts } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
@@ -31,26 +31,29 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     });
   }
   for (const one of [first, ...more]) new TripLogic(one);
-  const stream = values.file === undefined ? io.piped : await openFile(values.file);
+  const every = values.every === undefined ? undefined : parseNumeral(values.every, "a time between levels in s");
+  const file = namedFile(values.file);
+  const stream = await inputStream(io, file);
   if (stream === undefined) {
     throw new VeladisError("missing-fact", {
       expected: "--file with a CSV of time and level, or piped CSV",
       received: "nothing",
     });
   }
-  const name = values.file === undefined ? "standard input" : basename(values.file);
+  const name = file === undefined ? "standard input" : basename(file);
   const faults = values["sensor-fault"] !== undefined;
   const history = await csvLevels(stream, {
     file: name,
+    from,
     ...seriesSettings(given),
     column: values.column,
     faults: !faults ? "none" : values["sensor-fault"] === "alarm" ? "said or over range" : "said",
-    even: values.every !== undefined,
+    even: every === undefined ? undefined : { by: `--every ${values.every}`, seconds: every },
     timed: values.every === undefined,
     time: values.time,
   });
   const { levels, times } = history;
-  const dt = values.every === undefined ? times : parseNumeral(values.every, "a time between levels in s");
+  const dt = every ?? times;
   const written = {
     as: from,
     ...(values.at !== undefined && { at: frequency(values.at) }),

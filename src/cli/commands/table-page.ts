@@ -2,6 +2,7 @@ import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import {
   allDigits,
+  confirmed,
   crestFactor,
   fileOptions,
   json,
@@ -19,7 +20,7 @@ export const tablePage = {
   examples: [
     'veladis table readings.csv --column value --from "mm/s rms" --to "in/s pk" --out metric.csv',
     'veladis table readings.csv --column value --from-column unit --detector rms --to "mm/s rms"',
-    'veladis table readings.csv --column value --from "um pp" --to "mm/s rms" \\\n    --speed-column speed --speed-unit r/min --at 1x',
+    'veladis table shaft.csv --column value --from "um pp" --to "mm/s rms" \\\n    --speed-column speed --speed-unit r/min --at 1x',
     'veladis table readings.csv --column value --from "mm/s rms" --machine "group 2 rigid" \\\n    --scheme iso-10816-3-2009 --out judged.csv',
     'veladis table readings.csv --column value --from "mm/s rms" --machine-column machine',
   ],
@@ -87,6 +88,7 @@ export const tablePage = {
         list: "types",
       },
       scheme: schemeFound,
+      confirmed,
       strict,
       digits: allDigits,
     }),
@@ -109,7 +111,7 @@ export const tablePage = {
     }),
   },
   notes: [
-    "Added are, behind the row as it was: the types of --to; zone; worst (the worst zone that is possible: act on this one); scheme (several joined by +, of which the worst governs); limits (read: all limits read in print; MEMORY: not all, check them against the standard); assumed (with what was not judged or set aside).",
+    "Added are, behind the row as it was: the types of --to; zone; worst (the worst zone that is possible: act on this one); scheme (several joined by +, of which the worst governs); limits (how the least known of them is known: MEMORY, practice, reported, quoted, printed or confirmed; check all but the last two against the standard); assumed (with what was not judged or set aside).",
     "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
   ],
 } as const satisfies CommandPage;

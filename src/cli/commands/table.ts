@@ -1,6 +1,7 @@
 import { parseNumeral, VeladisError } from "../../core/index";
 import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
+import { namedFile } from "../input/open-file";
 import type { Given } from "../options/option-row";
 import { digitsOf, needed, targetsOf } from "../options/option-values";
 import { judges, type TableSettings } from "../table/settings";
@@ -10,7 +11,7 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
   const { values, texts } = given;
   const crest = values["crest-factor"];
   const settings: TableSettings = {
-    file: texts[0],
+    file: namedFile(texts[0]),
     column: needed(given, "column"),
     written: writtenAs(values),
     from: { column: values["from-column"], fixed: values.from },
@@ -24,6 +25,7 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
     machine: values.machine,
     machineColumns: values["machine-column"],
     scheme: values.scheme,
+    confirmed: values.confirmed,
     strict: values.strict,
     out: values.out,
     refused: values.refused,

@@ -1,7 +1,8 @@
 import { shown } from "../../core/index";
 import { findUnit } from "../../units/index";
+import { hasQuotedDecimal } from "./quoted-decimals";
 import { refusedFile } from "./refused-file";
-import { candidates, type SampleRow } from "./sample-rows";
+import { candidates, rowText, type SampleRow } from "./sample-rows";
 import { type SeparatorName, separators } from "./separators";
 
 /** A number that a comma for decimals has cut, or could have: digits alone, with points between thousands in front. */
@@ -15,8 +16,8 @@ export interface Sample {
   readonly name: string;
 }
 
-function textOf({ bytes }: Sample, { start, end }: SampleRow): string {
-  return bytes.toString("utf8", start, Math.min(end, start + 4096)).trim();
+function textOf({ bytes }: Sample, row: SampleRow): string {
+  return rowText(bytes, row);
 }
 
 /** Whether the pieces of a row between its commas are all digits: one number with a comma for decimals, or several. */
@@ -86,6 +87,15 @@ export function chosenSeparator(sample: Sample, decimalComma: boolean): Separato
   if (strong.length > 0) {
     const names = [...strong.map((one) => candidates[one]), commas ? "comma" : "none"] as const;
     throw undecided(sample, names, odd(strong[0] as 0));
+  }
+  const quoted = decimalComma && header.counts[3] > 0 && body.find((row) => hasQuotedDecimal(textOf(sample, row)));
+  if (quoted) {
+    throw refusedFile(
+      "--separator comma beside --decimal-comma, where numbers with a comma stand in quotes, or --separator none for one column",
+      `${shown(textOf(sample, quoted))} below the header ${shown(textOf(sample, header))}`,
+      quoted.line,
+      sample.name,
+    );
   }
   if (!commas) return "none";
   const cut = cutRow(sample, header, body);

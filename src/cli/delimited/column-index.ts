@@ -10,7 +10,8 @@ export function columnsListed(header: readonly string[]): string[] {
 }
 
 /**
- * Index of the column that a name or a number from 1 means. Names are compared without white space about them.
+ * Index of the column that a name or a number from 1 means. Names are compared without white space about them; a name goes
+ * before a number, but for a number behind `#`, which is one where no column is called so.
  *
  * @throws {@link VeladisError} `unknown-option` with the columns there are, `syntax` for a name that several have
  */
@@ -19,11 +20,11 @@ export function columnIndex(header: readonly string[], column: string): number {
   const named = header.flatMap((title, i) => (title.trim() === name ? [i] : []));
   if (named.length > 1) {
     throw new VeladisError("syntax", {
-      expected: `a column by its number, ${named.map((i) => i + 1).join(" or ")}, where several have one name`,
+      expected: `a column by its number, ${named.map((i) => `${/^\d+$/.test(name) ? "#" : ""}${i + 1}`).join(" or ")}, where several have one name`,
       received: shown(name),
     });
   }
-  const numbered = /^\d+$/.test(name) ? Number(name) - 1 : -1;
+  const numbered = /^#?\d+$/.test(name) ? Number(name.replace("#", "")) - 1 : -1;
   const index = named[0] ?? numbered;
   if (index >= 0 && index < header.length) return index;
   throw unknownOption(column, columnsListed(header), "a column of the header, by name or number");

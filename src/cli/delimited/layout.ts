@@ -1,9 +1,10 @@
 import { VeladisError } from "../../core/index";
 import { chosenSeparator, separatorLine } from "./chosen-separator";
+import { requireQuotedDecimals } from "./quoted-decimals";
 import { endlessRow, LONGEST, refusedFile } from "./refused-file";
-import { type SampleRow, sampleRows } from "./sample-rows";
+import { rowText, type SampleRow, sampleRows } from "./sample-rows";
 import type { SeparatorName } from "./separators";
-import { commaTwice, type WrittenAs } from "./written-as";
+import type { WrittenAs } from "./written-as";
 
 /** The rows, and the bytes, from which a separator is chosen. */
 const MOST_ROWS = 1000;
@@ -47,8 +48,7 @@ function lineAfter(bytes: Buffer, lines: number, rowEnd: string): number | undef
 }
 
 /** The separator that options and a line above the header tell. */
-function toldSeparator({ separator, decimalComma }: WrittenAs, line: SeparatorName | undefined) {
-  if (line === "comma" && decimalComma) throw commaTwice("a line that says sep=,");
+function toldSeparator({ separator }: WrittenAs, line: SeparatorName | undefined) {
   if (separator === undefined || line === undefined || separator === line) return separator ?? line;
   throw new VeladisError("unknown-option", {
     expected: "one separator",
@@ -60,7 +60,7 @@ function toldSeparator({ separator, decimalComma }: WrittenAs, line: SeparatorNa
  * What the first part of a file says of the whole; undefined where more of it is needed.
  *
  * @param whole - whether that part is all there is
- * @throws {@link VeladisError} where there is no header, or two separators are possible
+ * @throws {@link VeladisError} where there is no header, two separators are possible, or a comma may be either
  */
 export function layoutOf(bytes: Buffer, whole: boolean, as: WrittenAs, name: string): Layout | undefined {
   const rowEnd = rowEndOf(bytes, whole);
@@ -75,7 +75,8 @@ export function layoutOf(bytes: Buffer, whole: boolean, as: WrittenAs, name: str
     if (!enough) return undefined;
     throw refusedFile("a header there", "fewer lines above", preamble + 1, name);
   }
-  const wanted = separator === undefined ? MOST_ROWS + 1 : 1;
+  const isCommaTwice = separator === "comma" && as.decimalComma;
+  const wanted = separator === undefined || isCommaTwice ? MOST_ROWS + 1 : 1;
   const sampled = { start, line: preamble + 1, lineEnd: rowEnd, sign: signOf(as), quotes: as.quotes === undefined };
   const found = sampleRows(bytes, wanted, sampled);
   const rows = whole ? found : found.filter(({ ended }) => ended);
@@ -92,6 +93,10 @@ export function layoutOf(bytes: Buffer, whole: boolean, as: WrittenAs, name: str
       as.headerLine,
       name,
     );
+  }
+  if (isCommaTwice) {
+    const below = found.slice(1).map((row) => rowText(bytes, row));
+    requireQuotedDecimals(below, as.quotes === undefined);
   }
   const lineEnd = rowEnd === "\n" && bytes[header.end - 1] === 13 ? "\r\n" : rowEnd;
   const chosen = separator ?? chosenSeparator({ bytes, rows: rows as SampleRow[], name }, as.decimalComma);

@@ -1,4 +1,4 @@
-import { parseNumeral, shown, VeladisError } from "../../core/index";
+import { parseNumeral, plainNumeral, shown, VeladisError } from "../../core/index";
 
 /** The number with a comma for decimals, as one with a point; one that has a point already is refused. */
 export function pointed(cell: string): string {
@@ -16,10 +16,11 @@ export function pointed(cell: string): string {
  * @throws {@link VeladisError} `not-a-number` or `not-finite`; where a comma stands in it, `--decimal-comma` is named
  */
 export function numberCell(cell: string, what: string, decimalComma: boolean): number {
-  if (decimalComma) return parseNumeral(pointed(cell), what);
-  if (!cell.includes(",")) return parseNumeral(cell, what);
+  const text = decimalComma ? pointed(cell) : cell;
+  if (plainNumeral.test(text.trim())) return parseNumeral(text, what);
+  if (!decimalComma && !cell.includes(",")) return parseNumeral(cell, what);
   throw new VeladisError("not-a-number", {
-    expected: `${what}, with a point for decimals (--decimal-comma where a comma stands for them)`,
+    expected: `${what}, with a ${decimalComma ? "comma for decimals" : "point for decimals (--decimal-comma where a comma stands for them)"}`,
     received: shown(cell),
   });
 }

@@ -1,5 +1,6 @@
 import { shown, VeladisError } from "../../core/index";
 import { type Layout, signOf } from "./layout";
+import { hasBareDecimal } from "./quoted-decimals";
 import { hasLoneReturn, hasProperQuotes } from "./quotes";
 import { endlessRow, LONGEST, refusedFile } from "./refused-file";
 import { isQuoteError, RowParser } from "./row-parser";
@@ -58,6 +59,7 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
   const sign = signOf(as);
   const signBytes = Buffer.from(sign ?? "");
   const quotes = as.quotes === undefined;
+  const isCommaTwice = as.decimalComma && separator === ",";
   const counts = { rows: 0, refused: 0, blank: 0, remarks: 0, behindSkipped: { first: 0, later: 0 }, torn: false };
   let line = layout.preamble + 1;
   let held: Buffer = Buffer.alloc(0);
@@ -163,6 +165,9 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
       // what is added would stand in another column
       const expected = `${width} ${width === 1 ? "cell" : "cells"}, as the header has`;
       refuse(new VeladisError("length-mismatch", { expected, received: `${cells.length}` }), raw, at, cells);
+    } else if (isCommaTwice && hasBareDecimal(raw)) {
+      const expected = 'a number in quotes, as in "4,1" or "4", where a comma stands for decimals and between cells';
+      refuse(new VeladisError("syntax", { expected, received: shown(utf8(raw)) }), raw, at, cells);
     } else {
       counts.rows++;
       visitor.row(cells, raw, at);

@@ -16,6 +16,11 @@ export interface SampleRow {
 const columns: Readonly<Record<number, 0 | 1 | 2 | 3>> = { 9: 0, 59: 1, 124: 2, 44: 3 };
 const QUOTE = 34;
 
+/** The text of a row of the sample, cut where it is long. */
+export function rowText(bytes: Buffer, { start, end }: SampleRow): string {
+  return bytes.toString("utf8", start, Math.min(end, start + 4096)).trim();
+}
+
 /** How a sample is to be read. */
 export interface SampledAs {
   readonly start: number;

@@ -10,7 +10,9 @@ export interface WrittenAs {
   /** The sign that remarks begin with, or `none`. */
   readonly remarks?: string;
   readonly quotes?: "none";
-  /** Whether numbers are written 7,1 and not 7.1; a comma never separates then. */
+  /** What headings and columns of units say does not count. */
+  readonly fileUnits?: "none";
+  /** Whether numbers are written 7,1 and not 7.1; a comma separates then only where that is told, too. */
   readonly decimalComma: boolean;
 }
 
@@ -21,6 +23,7 @@ interface WrittenValues {
   readonly "header-line"?: string | undefined;
   readonly remarks?: string | undefined;
   readonly quotes?: "none" | undefined;
+  readonly "file-units"?: "none" | undefined;
   readonly "decimal-comma": boolean;
 }
 
@@ -42,18 +45,18 @@ function remarkSign(written: string): string {
 /**
  * How the options say that a file is written.
  *
- * @throws {@link VeladisError} for a line of the header that is none, a sign that is none, and a comma that would
- *   stand both for decimals and between cells
+ * @throws {@link VeladisError} for a line of the header that is none, and a sign that is none
  */
 export function writtenAs(values: WrittenValues): WrittenAs {
-  const { separator, encoding, remarks, quotes, "header-line": line, "decimal-comma": decimalComma } = values;
-  if (decimalComma && separator === "comma") throw commaTwice("--separator comma");
+  const { separator, encoding, remarks, quotes, "header-line": line } = values;
+  const { "file-units": fileUnits, "decimal-comma": decimalComma } = values;
   return {
     ...(separator !== undefined && { separator }),
     ...(encoding !== undefined && { encoding }),
     ...(line !== undefined && { headerLine: headerLineOf(line) }),
     ...(remarks !== undefined && { remarks: remarkSign(remarks) }),
     ...(quotes !== undefined && { quotes }),
+    ...(fileUnits !== undefined && { fileUnits }),
     decimalComma,
   };
 }
@@ -64,6 +67,7 @@ const optionNames = {
   headerLine: "--header-line",
   remarks: "--remarks",
   quotes: "--quotes",
+  fileUnits: "--file-units",
 } as const satisfies Readonly<Record<Exclude<keyof WrittenAs, "decimalComma">, string>>;
 
 /** The options that were told. */
@@ -71,12 +75,4 @@ export function toldOf(as: WrittenAs): string[] {
   const names = Object.keys(optionNames) as (keyof typeof optionNames)[];
   const told: string[] = names.filter((name) => as[name] !== undefined).map((name) => optionNames[name]);
   return as.decimalComma ? [...told, "--decimal-comma"] : told;
-}
-
-/** The error for a comma that would stand both for decimals and between cells. */
-export function commaTwice(told: string): VeladisError {
-  return new VeladisError("unknown-option", {
-    expected: "the comma for decimals, or between cells, not both",
-    received: `--decimal-comma and ${told}`,
-  });
 }

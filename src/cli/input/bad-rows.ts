@@ -74,6 +74,7 @@ export class BadRows {
       skipBad !== "given" && this.#expected,
       this.#never.has("decimals") && (decimalComma ? "no point by --decimal-comma" : "--decimal-comma for 7,1"),
       this.#never.has("over range") && overRange,
+      this.#never.has("unit") && "all in what --from tells (--file-units none where the column of units is wrong)",
       never < rows &&
         (typeof skipBad === "object"
           ? skipBad.cannot

@@ -1,5 +1,8 @@
 import type { Readable } from "node:stream";
-import { VeladisError } from "../../core/index";
+import { shown, VeladisError } from "../../core/index";
+import { requireHeadingAgrees, timeUnitSaid, typeTold } from "../delimited/heading-agrees";
+import { rowUnits } from "../delimited/row-units";
+import type { TimeUnitSymbol } from "../delimited/time-units";
 import { type ColumnsRead, columnRead } from "./column-read";
 import { cellShown, faultWord, levelCell, type Unread } from "./level-cell";
 import { checkNoHole } from "./no-hole";
@@ -8,6 +11,7 @@ import { NotedRows } from "./row-lines";
 import { type ColumnsTold, seriesColumns } from "./series-columns";
 import type { SeriesTold } from "./series-told";
 import { TimeColumn, type TimesWritten } from "./time-column";
+import { type Spacing, TimesBeside } from "./times-beside";
 
 /** Levels from a file of delimited text with their times in seconds from the first. */
 export interface CsvLevels {
@@ -23,14 +27,19 @@ export interface CsvLevels {
 /** Which columns are read, and how. */
 export interface CsvLevelsOptions extends SeriesSettings, ColumnsTold {
   readonly times?: TimesWritten;
+  /** The reading type that the levels are written in, as it was told. */
+  readonly from: string;
   /**
    * What stands for a sensor fault: nothing can, nothing does, an empty cell or the word fault, or a cell that says over
    * range too.
    */
   readonly faults: "never" | "none" | "said" | "said or over range";
-  /** Whether the levels are evenly spaced, so that a line that is skipped among them may be one that is missing. */
-  readonly even: boolean;
+  /** How evenly spaced levels are, so that a line that is skipped among them may be one that is missing. */
+  readonly even?: Spacing | undefined;
 }
+
+/** The unit that times written so are in; dates say their own. */
+const askedUnits: Partial<Record<TimesWritten, TimeUnitSymbol>> = { seconds: "s", serial: "d" };
 
 const OVER_RANGE = "over range is above all that can be read, so write the end of the range in its place";
 
@@ -56,7 +65,10 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   const { decimalComma } = written;
   const levels: number[] = [];
   const overRange = new NotedRows();
-  const times = timed ? new TimeColumn(options.times, decimalComma) : undefined;
+  const types = typeTold(`--from ${shown(options.from)}`, options.from);
+  let beside: TimesBeside | undefined;
+  let times: TimeColumn | undefined;
+  let unitRefused: ReturnType<typeof rowUnits> = () => undefined;
   let index: ReturnType<typeof seriesColumns> = { level: 0, time: undefined };
   let columns: ColumnsRead = {};
 
@@ -71,24 +83,37 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     return Number.NaN;
   };
   const rows = await readSeries(stream, options, {
-    what: times === undefined ? "a level" : "a time and a level",
+    what: timed ? "a time and a level" : "a level",
     overRange: faults !== "never" ? `${OVER_RANGE}, or use --sensor-fault alarm` : OVER_RANGE,
     header(cells) {
       index = seriesColumns(cells, options, written);
+      const { level, time } = index;
+      requireHeadingAgrees(cells, level, types, written);
+      unitRefused = rowUnits(cells, time === undefined ? [level] : [level, time], types, written);
+      if (options.even !== undefined) beside = new TimesBeside(options.even, cells, level, written);
+      if (time !== undefined) {
+        const asked = options.times === undefined ? undefined : askedUnits[options.times];
+        const told = asked && { by: `--times ${options.times}`, unit: asked };
+        times = new TimeColumn(options.times, decimalComma, timeUnitSaid(cells, time, told, written));
+      }
       columns = {
         level: columnRead(cells, index.level),
         ...(index.time !== undefined && { time: columnRead(cells, index.time) }),
       };
     },
     row(cells, line) {
+      const otherUnit = unitRefused(cells);
+      if (otherUnit !== undefined) return { what: otherUnit.received, never: "unit" };
       const level = levelOf(cells[index.level] as string, line);
       if (typeof level !== "number") return level;
       const unread = times && takeTime(times, cells[index.time as number] as string, line);
       if (unread === undefined) levels.push(level);
+      if (unread === undefined) beside?.add(cells);
       return unread;
     },
   });
-  if (options.even) checkNoHole(options.file, "a level", rows.account.behindSkipped.later);
+  beside?.check();
+  if (options.even !== undefined) checkNoHole(options.file, "a level", rows.account.behindSkipped.later);
   const read = times?.read();
   const told: SeriesTold = {
     columns,

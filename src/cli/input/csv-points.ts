@@ -1,6 +1,9 @@
 import type { Readable } from "node:stream";
+import { shown } from "../../core/index";
 import { readingType } from "../../reading/index";
 import { columnIndex } from "../delimited/column-index";
+import { typeTold } from "../delimited/heading-agrees";
+import { rowUnits } from "../delimited/row-units";
 import { columnRead } from "./column-read";
 import { levelCell } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
@@ -23,14 +26,18 @@ export async function csvPoints(stream: Readable, from: string, settings: Series
   const points: { known: string; indicated: string }[] = [];
   let columns: readonly [known: number, indicated: number] = [0, 0];
   let header: readonly string[] = [];
+  let unitRefused: ReturnType<typeof rowUnits> = () => undefined;
   const rows = await readSeries(stream, settings, {
     what: "a known and an indicated level",
     overRange: "a device that shows over range at a known level fails there: take the row out and say so",
     header(cells) {
       header = cells;
       columns = [columnIndex(cells, "known"), columnIndex(cells, "indicated")];
+      unitRefused = rowUnits(cells, columns, typeTold(`--from ${shown(from)}`, type), settings.written);
     },
     row(cells) {
+      const otherUnit = unitRefused(cells);
+      if (otherUnit !== undefined) return { what: otherUnit.received, never: "unit" };
       const [known, indicated] = columns.map((column) => levelCell(cells[column] as string, decimalComma));
       if (typeof known === "object") return known;
       if (typeof indicated === "object") return indicated;

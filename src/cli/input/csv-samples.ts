@@ -1,7 +1,9 @@
 import type { Readable } from "node:stream";
 import { plainNumeral, shown, VeladisError } from "../../core/index";
+import type { UnitSymbol } from "../../units/index";
 import { type RowCounts, wholeAccount } from "../delimited/account-text";
 import { columnIndex } from "../delimited/column-index";
+import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { type RowAccount, readDelimited } from "../delimited/read-delimited";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows } from "./bad-rows";
@@ -9,6 +11,7 @@ import { levelCell } from "./level-cell";
 import { checkNoHole } from "./no-hole";
 import { unreadRow } from "./read-series";
 import { saysValue } from "./says-value";
+import { type Spacing, TimesBeside } from "./times-beside";
 
 /** How the samples of a file of delimited text are to be read. */
 export interface CsvSettings {
@@ -18,6 +21,10 @@ export interface CsvSettings {
   /** Name or number of the column; not needed where there is only one. */
   readonly column: string | undefined;
   readonly scale: number;
+  /** The unit of the samples, as it was told. */
+  readonly unit: UnitSymbol;
+  /** How they are spaced in time. */
+  readonly spacing: Spacing;
 }
 
 /** Whether a cell is a word and no sample to refuse, such as `nan` or `OL`, which is not the name of a column. */
@@ -51,7 +58,7 @@ function layoutOf(first: readonly string[], { column, written }: CsvSettings): L
   const names = isHeader ? cells : cells.map((_, i) => `${i + 1}`);
   if (column === undefined && cells.length > 1) {
     throw new VeladisError("missing-fact", {
-      expected: "which of the columns holds the samples, as in --column 2, or --decimal-comma for numbers such as 7,1",
+      expected: `which of the columns holds the samples, as in --column 2${written.decimalComma ? "" : ", or --decimal-comma for numbers such as 7,1"}`,
       received: `${cells.length} columns`,
       allowed: names,
     });
@@ -104,7 +111,7 @@ export async function* csvSamples(
   settings: CsvSettings,
   tell: (told: SamplesTold) => void,
 ): AsyncGenerator<Float64Array> {
-  const { file, written, scale } = settings;
+  const { file, written, scale, unit, spacing } = settings;
   const { decimalComma } = written;
   const bad = new BadRows();
   const portion = new SamplePortion();
@@ -112,6 +119,7 @@ export async function* csvSamples(
   let header: readonly string[] = [];
   let read = 0;
 
+  let beside: TimesBeside | undefined;
   const take = (cells: readonly string[], line: number): void => {
     const cell = cells[layout.index] as string;
     const value = !decimalComma && plainNumeral.test(cell) ? Number(cell) : levelCell(cell, decimalComma);
@@ -119,6 +127,7 @@ export async function* csvSamples(
     else if (!Number.isFinite(value * scale)) bad.add(line, { what: shown(cell), never: "over range" });
     else {
       portion.add(value * scale);
+      beside?.add(cells);
       read++;
     }
   };
@@ -131,6 +140,9 @@ export async function* csvSamples(
     header(cells) {
       header = cells;
       layout = layoutOf(cells, settings);
+      const isHeader = layout.first === "header";
+      if (isHeader) requireHeadingAgrees(cells, layout.index, { by: `--unit ${unit}`, unit }, written);
+      beside = new TimesBeside(spacing, isHeader ? cells : undefined, layout.index, written);
       if (layout.first === "sample") take(cells, 1);
     },
     row(cells, _, line) {
@@ -166,5 +178,6 @@ export async function* csvSamples(
     overRange: "over range is a signal beyond what can be read: the record is clipped",
   });
   checkNoHole(file, "a sample", (layout.first === "sample" && first) || later);
+  beside?.check();
   tell({ account, counts });
 }

@@ -10,8 +10,8 @@ export interface Unread {
   readonly expected?: string;
 }
 
-/** Why a row may not be left out: the level was beyond the range, or the number is there and written otherwise. */
-export type NeverLeftOut = "over range" | "decimals";
+/** Why a row may not be left out: the level was beyond the range, or it is there and written otherwise. */
+export type NeverLeftOut = "over range" | "decimals" | "unit";
 
 /** What a cell says where there was no good signal. */
 export const faultWord = /^(?:fault|nan)?$/i;

@@ -1,4 +1,5 @@
 import { Readable } from "node:stream";
+import type { Io } from "./io";
 import { type PlainFile, plainFile, unreadable } from "./plain-file";
 
 /** Bytes that are read at once. */
@@ -49,10 +50,21 @@ class FileStream extends Readable {
  * A stream of the file's bytes. It fails with a refusal when the file cannot be read to its end, or is changed
  * while it is read.
  *
- * @throws {@link VeladisError} `missing-fact` when the file cannot be read, or is no plain file
+ * @throws {@link VeladisError} `unreadable` when the file cannot be read, `wrong-type` when it is no plain file
  */
 export async function openFile(path: string): Promise<Readable> {
   // at once, so that it is refused before anything is made of it; whoever refuses an option after that leaves nothing open
   await (await plainFile(path)).close();
   return new FileStream(path);
+}
+
+/** The file that was told; undefined for standard input, which `-` means, too. */
+export function namedFile(file: string | undefined): string | undefined {
+  return file === "-" ? undefined : file;
+}
+
+/** A stream of the file that was told, or of standard input; undefined where nothing is piped. */
+export async function inputStream(io: Io, file: string | undefined): Promise<Readable | undefined> {
+  const named = namedFile(file);
+  return named === undefined ? io.piped : openFile(named);
 }

@@ -11,7 +11,7 @@ export interface PlainFile {
   /**
    * Refuses a file that is no longer what it was when it was opened.
    *
-   * @throws {@link VeladisError} `missing-fact`
+   * @throws {@link VeladisError} `unreadable`
    */
   requireUnchanged(): Promise<void>;
 }
@@ -24,7 +24,7 @@ function kindOf(found: fs.Stats): string {
 
 /** What the system says against reading a file, as a refusal. */
 export function unreadable(path: string, { code }: NodeJS.ErrnoException): VeladisError {
-  return new VeladisError("missing-fact", { expected: "a file that can be read", received: `${shown(path)}: ${code}` });
+  return new VeladisError("unreadable", { expected: "a file that can be read", received: `${shown(path)}: ${code}` });
 }
 
 // a number, not a handle: one that a refusal leaves open would be told of when it is cleared away
@@ -36,7 +36,7 @@ const read = promisify(fs.read);
 /**
  * A plain file, opened for reading. A pipe or a device is refused, for it may never end; neither is waited for.
  *
- * @throws {@link VeladisError} `missing-fact` for what cannot be read or is no plain file
+ * @throws {@link VeladisError} `unreadable` for what cannot be read, `wrong-type` for what is no plain file
  */
 export async function plainFile(path: string): Promise<PlainFile> {
   const file = await open(path, fs.constants.O_RDONLY | (fs.constants.O_NONBLOCK ?? 0), 0).catch((error) => {
@@ -45,7 +45,7 @@ export async function plainFile(path: string): Promise<PlainFile> {
   const before = await stat(file);
   if (!before.isFile()) {
     await close(file);
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("wrong-type", {
       expected: "a plain file; what comes from elsewhere is piped in, as in cat readings.csv | veladis ...",
       received: `${shown(path)}, ${kindOf(before)}`,
     });
@@ -57,7 +57,7 @@ export async function plainFile(path: string): Promise<PlainFile> {
     async requireUnchanged() {
       const after = await stat(file);
       if (after.size === before.size && after.mtimeMs === before.mtimeMs) return;
-      throw new VeladisError("missing-fact", {
+      throw new VeladisError("unreadable", {
         expected: "a file that stays as it is while it is read: copy it first",
         received: `${shown(path)}, ${before.size} bytes before and ${after.size} after`,
       });

@@ -2,6 +2,7 @@ import { stat } from "node:fs/promises";
 import { extname } from "node:path";
 import type { Readable } from "node:stream";
 import { parseNumeral, shown, unknownOption, VeladisError } from "../../core/index";
+import type { UnitSymbol } from "../../units/index";
 import { accountText } from "../delimited/account-text";
 import type { WrittenAs } from "../delimited/written-as";
 import { csvSamples, type SamplesTold } from "./csv-samples";
@@ -17,6 +18,9 @@ export interface FileOptions {
   readonly endian: "little" | "big";
   readonly scale: string | undefined;
   readonly written: WrittenAs;
+  readonly unit: UnitSymbol;
+  /** Samples a second. */
+  readonly rate: number;
 }
 
 /** A file of samples, or what is piped in. */
@@ -67,11 +71,11 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
 /**
  * The samples of a file, or of standard input without one.
  *
- * @throws {@link VeladisError} `missing-fact` for a file that cannot be read or does not say how it is stored,
+ * @throws {@link VeladisError} `unreadable` for a file that cannot be read, `missing-fact` for one that does not say how it is stored,
  *   `length-mismatch` for a raw file that is no whole number of samples
  */
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
-  const { file, column, written } = options;
+  const { file, column, written, unit, rate } = options;
   const format = formatOf(options);
   const littleEndian = options.endian === "little";
   const scale = scaleOf(options.scale, format);
@@ -85,6 +89,7 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
   const size = file === undefined ? undefined : (await stat(file)).size;
   if (format !== "csv" && size !== undefined) checkSize(size, format);
   const name = file ?? "standard input";
+  const spacing = { by: `--rate ${rate}`, seconds: 1 / rate };
   let told: SamplesTold | undefined;
   return {
     name,
@@ -93,7 +98,7 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
     bytesRead: () => stream.bytesRead ?? 0,
     chunks:
       format === "csv"
-        ? csvSamples(stream, { file: name, written, column, scale }, (all) => {
+        ? csvSamples(stream, { file: name, written, column, scale, unit, spacing }, (all) => {
             told = all;
           })
         : rawSamples(stream, { format, littleEndian, scale }),

@@ -5,12 +5,12 @@ import { defineScheme, type Scheme, type SchemeInput } from "../../severity/inde
 /**
  * The scheme that a JSON file holds.
  *
- * @throws {@link VeladisError} `missing-fact` when it cannot be read, `syntax` when it is no JSON, and all of
+ * @throws {@link VeladisError} `unreadable` when it cannot be read, `syntax` when it is no JSON, and all of
  *   {@link defineScheme}
  */
 export async function schemeFromFile(path: string): Promise<Scheme> {
   const text = await readFile(path, "utf8").catch(() => {
-    throw new VeladisError("missing-fact", { expected: "a file that can be read", received: shown(path) });
+    throw new VeladisError("unreadable", { expected: "a file that can be read", received: shown(path) });
   });
   try {
     return defineScheme(JSON.parse(text) as SchemeInput);

@@ -1,3 +1,4 @@
+import { shown } from "../../core/index";
 import { accountText, type RowCounts, wholeAccount } from "../delimited/account-text";
 import type { RowAccount } from "../delimited/read-delimited";
 import { type LeftOut, leftOutText } from "./bad-rows";
@@ -16,22 +17,24 @@ export interface SeriesTold {
   readonly times?: TimesTold;
 }
 
-function timesText({ as, clock, provedBy, equal }: TimesTold): string {
+function timesText({ as, unit, clock, provedBy, equal }: TimesTold, { time }: ColumnsRead): string {
   const how = provedBy === undefined ? "" : `, since line ${provedBy} admits no other order`;
   const isPlain = as === "seconds" || as === "dates";
+  const unitText = unit && `times: in ${unit}, as the heading ${shown(time?.heading)} says; in s from here on\n`;
   return (
+    (unitText ?? "") +
     (isPlain ? "" : `times: ${as}${how}; the first is ${clock}\n`) +
     (equal.rows === 0 ? "" : `times: ${rowsText(equal.rows)} at the time of the row above (${linesText(equal)})\n`)
   );
 }
 
 /** The same for standard error: the account, and lines for a person about what is out of the ordinary. */
-export function seriesText({ account, counts, leftOut, overRange, times }: SeriesTold, json: boolean): string {
+export function seriesText({ columns, account, counts, leftOut, overRange, times }: SeriesTold, json: boolean): string {
   const rows = accountText(account, counts, json);
   if (json) return rows;
   const over =
     overRange && `over range: ${rowsText(overRange.rows)} taken as a sensor fault (${linesText(overRange)})\n`;
-  return rows + leftOutText(leftOut) + (over ?? "") + (times === undefined ? "" : timesText(times));
+  return rows + leftOutText(leftOut) + (over ?? "") + (times === undefined ? "" : timesText(times, columns));
 }
 
 /** The same as data. */

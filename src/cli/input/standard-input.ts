@@ -9,7 +9,7 @@ export function standardInput(stdin: Readable): Readable {
     } catch (error) {
       const { syscall, code } = error as NodeJS.ErrnoException;
       if (syscall === undefined) throw error;
-      throw new VeladisError("missing-fact", {
+      throw new VeladisError("unreadable", {
         expected: "standard input that can be read",
         received: String(code),
       });

@@ -1,4 +1,5 @@
 import { plainNumeral, shown, VeladisError } from "../../core/index";
+import { secondsIn, type TimeUnitSymbol } from "../delimited/time-units";
 import { checkSeconds, secondsFrom, serialDate } from "./bare-times";
 import { type CellAt, cellText, DateOrders } from "./date-order";
 import { levelCell } from "./level-cell";
@@ -10,6 +11,8 @@ export type TimesWritten = "seconds" | "serial" | DateOrder;
 
 /** How the times of a file were read. */
 export interface TimesTold {
+  /** The unit of bare numbers, where the heading says it and it is not the second. */
+  readonly unit?: TimeUnitSymbol;
   readonly as: "seconds" | "serial dates" | "dates" | "dates, day first" | "dates, month first";
   /** The first, as it is written, and by the clock where it is a date. */
   readonly first: string;
@@ -68,14 +71,17 @@ function isAsAsked({ form, at }: CellTime, asked: TimesWritten): boolean {
 export class TimeColumn {
   readonly #asked: TimesWritten | undefined;
   readonly #decimalComma: boolean;
+  readonly #unit: TimeUnitSymbol | undefined;
   readonly #lines: number[] = [];
   readonly #at: Readonly<Record<DateOrder, number[]>> = { "day-first": [], "month-first": [] };
   readonly #orders = new DateOrders();
   #first: (CellAt & CellTime) | undefined;
   #other: CellAt | undefined;
 
-  constructor(asked: TimesWritten | undefined, decimalComma: boolean) {
+  /** @param unit - that of bare numbers, where the heading of the column says it */
+  constructor(asked: TimesWritten | undefined, decimalComma: boolean, unit?: TimeUnitSymbol) {
     this.#asked = asked;
+    this.#unit = unit;
     this.#decimalComma = decimalComma;
   }
 
@@ -115,9 +121,17 @@ export class TimeColumn {
     const { at, ...said } = this.#read(first);
     const isClock = said.as !== "seconds";
     const [start = 0] = at;
-    const times = Float64Array.from(at, (one) => (isClock ? (one - start) / 1e6 : secondsFrom(start, one)));
+    const unit = this.#unit ?? "s";
+    const times = Float64Array.from(at, (one) =>
+      isClock ? (one - start) / 1e6 : secondsIn(unit, secondsFrom(start, one)),
+    );
     const equal = this.#equalTimes(times);
-    const told = { ...said, first: first.cell.trim(), ...(isClock && { clock: dateText(start) }), equal };
+    const told = {
+      ...said,
+      first: first.cell.trim(),
+      ...(isClock ? { clock: dateText(start) } : unit !== "s" && { unit }),
+      equal,
+    };
     return { times, ...(isClock && { begins: { seconds: start / 1e6, zone: first.zone ?? "" } }), told };
   }
 
@@ -126,7 +140,7 @@ export class TimeColumn {
     const asked = this.#asked;
     if (first.form === BARE) {
       if (asked === "serial") return { at: at.map(serialDate), as: "serial dates" };
-      if (asked === undefined) checkSeconds(at, cellText(first));
+      if (asked === undefined && this.#unit === undefined) checkSeconds(at, cellText(first));
       return { at, as: "seconds" };
     }
     if (!first.form.startsWith("year last")) return { at, as: "dates" };

@@ -1,9 +1,16 @@
 import { VeladisError } from "../../core/index";
 import { type Scheme, schemeById } from "../../severity/index";
 
-/** The scheme that an option names: a built-in one by its id, or one in a JSON file. */
-export async function namedScheme(name: string): Promise<Scheme> {
-  return name.endsWith(".json") ? (await import("../input/scheme-file")).schemeFromFile(name) : schemeById(name);
+/** The built-in scheme with this id, in its confirmed form where there is one. */
+export function schemeAmong(id: string, confirmed: readonly Scheme[] | undefined): Scheme {
+  const builtIn = schemeById(id);
+  return confirmed?.find((one) => one.id === builtIn.id) ?? builtIn;
+}
+
+/** The scheme that an option names: a built-in one by its id, in its confirmed form where there is one, or one in a JSON file. */
+export async function namedScheme(name: string, confirmed?: readonly Scheme[]): Promise<Scheme> {
+  if (name.endsWith(".json")) return (await import("../input/scheme-file")).schemeFromFile(name);
+  return schemeAmong(name, confirmed);
 }
 
 /**
@@ -11,8 +18,12 @@ export async function namedScheme(name: string): Promise<Scheme> {
  *
  * @throws {@link VeladisError} `missing-fact` with neither a scheme nor a machine, and as {@link namedScheme}
  */
-export async function statedScheme(name: string | undefined, machine: string): Promise<Scheme | undefined> {
-  if (name !== undefined) return namedScheme(name);
+export async function statedScheme(
+  name: string | undefined,
+  machine: string,
+  confirmed?: readonly Scheme[],
+): Promise<Scheme | undefined> {
+  if (name !== undefined) return namedScheme(name, confirmed);
   if (machine.trim() !== "") return undefined;
   throw new VeladisError("missing-fact", {
     expected:

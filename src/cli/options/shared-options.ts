@@ -47,6 +47,13 @@ export const scheme = {
 /** For commands that find a scheme by themselves. */
 export const schemeFound = { ...scheme, otherwise: "all that the machine's facts admit; the worst governs" } as const;
 
+export const confirmed = {
+  argument: "<file>",
+  help: "limits confirmed against a printed copy, .csv or .json; may be given several times",
+  example: "iso-10816-7-2009.csv",
+  several: true,
+} as const satisfies OptionRow;
+
 export const band = {
   argument: "<low-high>",
   help: "the measuring band of the device: 10-1000 in Hz, or with units",
@@ -87,7 +94,9 @@ export const fileOptions = {
     values: ["comma", "semicolon", "tab", "pipe", "none"],
     otherwise: "found from the header and the first 1,000 rows",
   },
-  "decimal-comma": { help: "numbers are written 7,1 and not 7.1; a comma never separates" },
+  "decimal-comma": {
+    help: "numbers are written 7,1 and not 7.1; a comma separates only with --separator comma and such numbers in quotes",
+  },
   "header-line": {
     argument: "<n>",
     help: "the line of the header; those above it are passed over",
@@ -113,5 +122,12 @@ export const fileOptions = {
     example: "none",
     values: ["none"],
     otherwise: "quotation marks stand about cells",
+  },
+  "file-units": {
+    argument: "none",
+    help: "units that headings or a column of units say, and times beside evenly spaced rows, do not count",
+    example: "none",
+    values: ["none"],
+    otherwise: "what contradicts the options is refused",
   },
 } as const satisfies OptionRows;

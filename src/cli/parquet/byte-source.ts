@@ -4,7 +4,7 @@ import { type PlainFile, unreadable } from "../input/plain-file";
 /** Bytes that are read from any place, into a buffer of their own. */
 export interface ByteSource {
   readonly size: number;
-  /** @throws {@link VeladisError} `missing-fact` when there are fewer */
+  /** @throws {@link VeladisError} `unreadable` when there are fewer */
   read(from: number, to: number): Promise<Uint8Array<ArrayBuffer>>;
 }
 
@@ -19,7 +19,7 @@ export function byteSource(path: string, file: PlainFile): ByteSource {
           .read(bytes, filled, bytes.length - filled, from + filled)
           .catch((error) => Promise.reject(unreadable(path, error)));
         if (bytesRead === 0) {
-          throw new VeladisError("missing-fact", {
+          throw new VeladisError("unreadable", {
             expected: "a file that stays as it is while it is read: copy it first",
             received: `${shown(path)}, which ends before byte ${to}`,
           });

@@ -48,7 +48,7 @@ function portionOf({ columns, summed }: GroupColumns, from: number, to: number, 
  * Reads a Parquet file: its columns, then its rows in portions; memory for one row group.
  *
  * @param beat - is called whenever something is done
- * @throws {@link VeladisError} `missing-fact` for a file that cannot be read, `syntax` for what is no whole Parquet
+ * @throws {@link VeladisError} `unreadable` for a file that cannot be read, `syntax` for what is no whole Parquet
  */
 export async function* parquetPortions(path: string, beat: () => void): AsyncGenerator<Portion> {
   const opened = await plainFile(path);

@@ -1,4 +1,4 @@
-import { visibleText } from "../../core/index";
+import { type Provenance, provenances, sourceText, visibleText } from "../../core/index";
 import { assumptions, format, significant } from "../../reading/index";
 import { type CriterionJudgement, conditionText, type Judgement, type Limit, type Verdict } from "../../severity/index";
 import { labelled } from "./labelled";
@@ -6,9 +6,9 @@ import { machineLine } from "./machine-line";
 import { textTable } from "./text-table";
 import { verdictHeadline } from "./verdict-headline";
 
-/** `read` or `memory`: how a limit is known, as the tables print it. */
-function knownText({ verified }: { readonly verified: boolean }): string {
-  return verified ? "read" : "MEMORY";
+/** How a limit is known, as the tables print it. */
+function knownText({ provenance }: { readonly provenance: Provenance }): string {
+  return provenances[provenance].cell;
 }
 
 /** A limit in the reader's type. */
@@ -38,7 +38,7 @@ function zoneTable(one: Verdict, digits: number): string {
       { title: "" },
       { title: "zone" },
       { title: `up to, ${first.as}`, align: "right" },
-      { title: `as printed, ${printed}`, align: "right" },
+      { title: `in the table, ${printed}`, align: "right" },
       { title: "known" },
     ],
     rows,
@@ -95,11 +95,6 @@ function marginText({ limit, margin }: CriterionJudgement, digits: number): stri
     : `the reading is ${significant(1 / ratio, 4)} times the ${name}, ${size}: ${(-decibels).toFixed(2)} dB above`;
 }
 
-function sourceText({ source }: CriterionJudgement): string {
-  const { title, where, note, page } = source;
-  return [title, where, note, page].filter(Boolean).join("; ");
-}
-
 function bandText({ band }: CriterionJudgement): string {
   return band === null ? "band not stated by the source" : `${band[0]} to ${band[1]} Hz`;
 }
@@ -140,7 +135,11 @@ export function verdictPage(
     line("measure", [`${verdict.measuredOn}; ${bandText(verdict)}`]),
     line("assumed", assumedTexts(verdict)),
     line("set aside", setAside),
-    line("source", [sourceText(verdict)]),
+    line("source", [sourceText(verdict.source)]),
+    line(
+      "confirmed",
+      verdict.confirmed.map((text) => text.replace(/^confirmed /, "")),
+    ),
     line("caution", [...cautions, ...verdict.cautions]),
   ].join("");
 }

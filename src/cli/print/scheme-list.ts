@@ -1,12 +1,15 @@
-import { type Candidate, countLimits, type Scheme, type Selection } from "../../severity/index";
+import { type Provenance, provenances } from "../../core/index";
+import { type Candidate, countLimits, type LimitCount, type Scheme, type Selection } from "../../severity/index";
 import { labelled } from "./labelled";
 import { textTable } from "./text-table";
 import { wrapped } from "./wrapped";
 
-/** `read`, `memory` or `3 of 24 read`: how far the limits of a scheme are known by reading. */
-function markText(published: number, memory: number): string {
-  if (memory === 0) return "read";
-  return published === 0 ? "MEMORY" : `${published} of ${published + memory} read`;
+/** `14 MEMORY, 10 quoted`: how many limits are known in which way, the worst known first. */
+function countsText(count: LimitCount): string {
+  return (Object.keys(provenances) as Provenance[])
+    .filter((one) => count[one] > 0)
+    .map((one) => `${count[one]} ${provenances[one].cell}`)
+    .join(", ");
 }
 
 /** All schemes, one a line, with how far they are known. */
@@ -14,16 +17,10 @@ export function schemeList(schemes: readonly Scheme[]): string {
   const counts = countLimits(schemes);
   const table = textTable(
     [{ title: "scheme" }, { title: "kind" }, { title: "place" }, { title: "status" }, { title: "limits" }],
-    counts.schemes.map(({ scheme, published, memory }) => [
-      scheme.id,
-      scheme.kind,
-      scheme.place,
-      scheme.status,
-      markText(published, memory),
-    ]),
+    counts.schemes.map((one) => [one.scheme.id, one.scheme.kind, one.scheme.place, one.scheme.status, countsText(one)]),
   );
   return `${table}
-${counts.published} limits read in print, ${counts.memory} from memory. Check limits from memory against the standard.
+${counts.limits} limits: ${countsText(counts)}. Check all that are neither printed nor confirmed against the standard.
 veladis schemes <scheme> prints one; --machine "<machine>" lists those for a machine, best first.
 `;
 }
@@ -45,8 +42,9 @@ export function selectionText({ candidates, excluded, missing, refusal }: Judged
     one.scheme,
     one.kind,
     one.withdrawn ? "withdrawn" : "",
-    one.verified ? "read" : "MEMORY",
+    provenances[one.provenance].cell,
     [
+      ...(one.byContract ? ["by name only"] : []),
       ...(one.status === "asks" ? [`asks ${one.missing.map(({ fact }) => fact).join(", ")}`] : []),
       ...one.assumed.map((text) => `assumes ${text.replace(": not given, and taken for its lower limits", "")}`),
     ].join("; "),

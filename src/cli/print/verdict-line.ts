@@ -1,4 +1,4 @@
-import { visibleText } from "../../core/index";
+import { limitsKnown, visibleText } from "../../core/index";
 import { format } from "../../reading/index";
 import type { PointsVerdict, Verdict } from "../../severity/index";
 import { assumedWords } from "./assumed-words";
@@ -6,14 +6,19 @@ import { notReadText } from "./points-text";
 import { verdictHeadline } from "./verdict-headline";
 
 /** The nearest limit and the scheme it is from, and what the verdict rests on. */
-function restText({ limit, margin, verified, standard, edition, judged, ...rest }: Verdict, digits: number): string {
+function restText(
+  { limit, margin, provenance, confirmed, standard, edition, judged, ...rest }: Verdict,
+  digits: number,
+): string {
   const { assumed, assumedFacts, judgements, setAside } = rest;
   const words = assumedWords({ assumed, assumedFacts, crestFactor: judged.crestFactor });
+  const known = limitsKnown(provenance, confirmed);
   const next = `${limit.name} ${format(limit, { digits })}`;
   const others = judgements.slice(1).map((one) => one.scheme);
   return [
     `${next} (${margin.decibels.toFixed(1)} dB)`,
-    `${standard} (${edition})${verified ? "" : ", FROM MEMORY"}`,
+    `${standard} (${edition})${known === undefined ? "" : `, ${known}`}`,
+    ...rest.differences,
     ...(others.length === 0 ? [] : [`also judged by ${others.join(", ")}`]),
     ...(words.length === 0 ? [] : [`assumed: ${words.join("; ")}`]),
     ...(setAside.length === 0 ? [] : [`set aside: ${setAside.join("; ")}`]),

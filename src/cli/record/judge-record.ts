@@ -60,11 +60,17 @@ function widestBand(schemes: readonly Scheme[]): Band | undefined {
  * @throws {@link VeladisError} `missing-fact` for schemes of shaft vibration and samples that are no displacement, and
  *   all of {@link statedScheme} and {@link schemesFor}
  */
-export async function recordJudge(unit: UnitSymbol, name: string | undefined, machine: string): Promise<RecordJudge> {
-  const scheme = await statedScheme(name, machine);
+export async function recordJudge(
+  unit: UnitSymbol,
+  name: string | undefined,
+  machine: string,
+  confirmed?: readonly Scheme[],
+): Promise<RecordJudge> {
+  const scheme = await statedScheme(name, machine, confirmed);
+  const all = confirmed === undefined ? {} : { schemes: confirmed };
   const { quantity } = units[unit];
   const place = quantity === "displacement" ? "either" : "housing";
-  const schemes = scheme === undefined ? schemesFor(machine, { place }).map((one) => one.scheme) : [scheme];
+  const schemes = scheme === undefined ? schemesFor(machine, { place, ...all }).map((one) => one.scheme) : [scheme];
   const [first] = schemes as [Scheme, ...Scheme[]];
   if (quantity !== "displacement" && schemes.every(({ place }) => place === "shaft")) {
     throw new VeladisError("missing-fact", {
@@ -73,7 +79,7 @@ export async function recordJudge(unit: UnitSymbol, name: string | undefined, ma
     });
   }
   const targets = typesFor(schemes);
-  const judge = judgeOf({ scheme, machine, strict: false });
+  const judge = judgeOf({ scheme, schemes: confirmed, machine, strict: false });
   return {
     targets,
     band: widestBand(schemes),

@@ -1,3 +1,4 @@
+import { limitsCell, type Provenance, provenances } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
 import type { Scheme } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
@@ -33,8 +34,8 @@ export interface Tally {
   readonly worst: ReadonlyMap<string, number>;
   /** How many rows have each headline. */
   readonly headlines: ReadonlyMap<string, number>;
-  /** How many rows rest on limits from memory. */
-  readonly fromMemory: number;
+  /** How many rows rest on limits that are known so at best; the worst known first. */
+  readonly known: ReadonlyMap<Provenance, number>;
   /** All that was assumed in any row, or set aside, with the number of rows; what most rows have first. */
   readonly assumed: readonly (readonly [text: string, rows: number])[];
 }
@@ -79,11 +80,12 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
   const worst = new Map<string, number>();
   const headlines = new Map<string, number>();
   const assumed = new Map<string, number>();
-  let fromMemory = 0;
+  const known = new Map<Provenance, number>();
   return {
     ...{ zones, worst, headlines },
-    get fromMemory() {
-      return fromMemory;
+    get known() {
+      const grades = Object.keys(provenances) as Provenance[];
+      return new Map(grades.flatMap((one) => (known.has(one) ? [[one, known.get(one) as number] as const] : [])));
     },
     get assumed() {
       return [...assumed].sort(([, a], [, b]) => b - a);
@@ -95,7 +97,7 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
         addTo(zones, tail.zone, tail.rows);
         addTo(worst, tail.worst, tail.rows);
         addTo(headlines, tail.headline, tail.rows);
-        if (judge?.verified === false) fromMemory += tail.rows;
+        addTo(known, judge?.provenance, tail.rows);
         tail.rows = 0;
       }
     },
@@ -103,10 +105,10 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
 }
 
 /** The cells of a judge's zone, and of the worst that is possible. */
-function judgedTail({ zones, schemes, verified }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
+function judgedTail({ zones, schemes, provenance, confirmed }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
   const [zone, worst] = [zones[at] as string, zones[upTo] as string];
   const range = upTo === zones.length - 1 ? `${zone} or worse` : `${zone} to ${worst}`;
-  const cells = [zone, worst, schemes.join(" + "), verified ? "read" : "MEMORY"];
+  const cells = [zone, worst, schemes.join(" + "), limitsCell(provenance, confirmed)];
   return { cells, zone, worst, headline: at === upTo ? zone : range };
 }
 
@@ -116,14 +118,20 @@ const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefi
  * Compiles what is added to the rows of a table with this header.
  *
  * @param scheme - the scheme that the options name; undefined to select one for each machine
+ * @param schemes - those to select from; the built-in ones if not given
  * @throws {@link VeladisError} whatever can be told before the first row: columns, types, a scheme, a machine
  */
-export function rowAnswers(header: readonly string[], settings: TableSettings, scheme: Scheme | undefined): RowAnswers {
+export function rowAnswers(
+  header: readonly string[],
+  settings: TableSettings,
+  scheme: Scheme | undefined,
+  schemes?: readonly Scheme[],
+): RowAnswers {
   const { digits, crestFactor } = settings;
   const titles = titlesFor(header, settings);
   const read = rowReader(header, settings);
   const conversionsFor = rowConverters(read, settings);
-  const judgeFor = judges(settings) ? rowJudges(settings, scheme) : undefined;
+  const judgeFor = judges(settings) ? rowJudges(settings, scheme, schemes) : undefined;
   const compile = ({ each, assumed: byConversion }: RowConverters, judge: RowJudge | undefined): Compiled => {
     const words = assumedWords({
       assumed: union(byConversion, judge?.assumed),
@@ -132,7 +140,7 @@ export function rowAnswers(header: readonly string[], settings: TableSettings, s
     });
     const not = (judge?.unjudged ?? []).map(({ as, because }) => `not judged: limits in ${as}: ${because}`);
     const aside = (judge?.setAside ?? []).map((text) => `set aside: ${text}`);
-    const assumed = [...words, ...new Set(not), ...aside];
+    const assumed = [...(judge?.differences ?? []), ...words, ...new Set(not), ...aside];
     return { each, judge, assumed, tails: new Map() };
   };
   const byJudge = new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();

@@ -22,7 +22,18 @@ const MOST_JUDGES = 1024;
 export interface RowJudge
   extends Pick<
     Classifier,
-    "index" | "worst" | "complete" | "zones" | "verified" | "assumed" | "assumedFacts" | "setAside" | "unjudged"
+    | "index"
+    | "worst"
+    | "complete"
+    | "zones"
+    | "provenance"
+    | "verified"
+    | "confirmed"
+    | "differences"
+    | "assumed"
+    | "assumedFacts"
+    | "setAside"
+    | "unjudged"
   > {
   /** Ids of the schemes, of which the worst governs. */
   readonly schemes: readonly string[];
@@ -54,7 +65,7 @@ function machineOf(told: string, read: (words: string) => Machine): MachineRef {
 function judgeByMachine(
   machine: MachineRef,
   type: string,
-  options: Parameters<typeof classifier>[3],
+  options: Parameters<typeof machineClassifier>[2],
 ): MachineClassifier {
   if (Object.keys(machine).length > 0) return machineClassifier(machine, type, options);
   throw new VeladisError("missing-fact", {
@@ -67,6 +78,7 @@ function judgeByMachine(
 export function rowJudges(
   { strict, crestFactor }: TableSettings,
   scheme: Scheme | undefined,
+  schemes: readonly Scheme[] | undefined,
 ): (facts: Omit<RowFacts, "value">) => RowJudge {
   const read = cached(parsed, rowCache);
   const found = cached(
@@ -78,7 +90,7 @@ export function rowJudges(
         ...(at !== "" && { at: { hertz: Number(at) } }),
         ...(crestFactor !== undefined && { crestFactor }),
       } as const;
-      if (scheme === undefined) return judgeByMachine(machine, type, options);
+      if (scheme === undefined) return judgeByMachine(machine, type, { ...options, ...(schemes && { schemes }) });
       const judge = classifier(scheme, machine, type, options);
       return { ...judge, schemes: [scheme.id] };
     },

@@ -1,11 +1,13 @@
 import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
-import { frequency } from "../../frequency/index";
+import { frequency, frequencyUnitSymbol } from "../../frequency/index";
 import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
+import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { numberCell, pointed } from "../delimited/number-cell";
 import type { WrittenAs } from "../delimited/written-as";
 import { headedColumn } from "../input/headed-column";
 import { rowCache } from "./row-cache";
 import { judges, type Mapped, type TableSettings } from "./settings";
+import { unitCheck } from "./unit-check";
 
 /** What a row says. */
 export interface RowFacts {
@@ -41,11 +43,12 @@ function shortNumber(cell: string): number {
 
 const tens = Array.from({ length: 16 }, (_, power) => 10 ** power);
 
-function numberIn(cell = ""): number {
-  const short = shortNumber(cell);
+function numberIn(cell: string, decimalComma: boolean): number {
+  const text = decimalComma ? pointed(cell) : cell;
+  const short = shortNumber(text);
   if (short >= 0) return short;
-  const value = plainNumeral.test(cell) ? Number(cell) : Number.NaN;
-  return Number.isFinite(value) ? value : numberCell(cell, "a reading", false);
+  const value = plainNumeral.test(text) ? Number(text) : Number.NaN;
+  return Number.isFinite(value) ? value : numberCell(cell, "a reading", decimalComma);
 }
 
 /** A text on one line: tabs and line ends part what is kept of a row. */
@@ -87,7 +90,10 @@ function hertzReader(header: Cells, column: string, unit: string | undefined, op
       received: shown(cell),
     });
   }, rowCache);
-  if (unit !== undefined) frequency(`1 ${unit}`);
+  if (unit !== undefined) {
+    const told = { by: `--${option} ${shown(unit)}`, frequency: frequencyUnitSymbol(unit) };
+    requireHeadingAgrees(header, index, told, as);
+  }
   return (cells: Cells): number | undefined => {
     const cell = (cells[index] as string).trim();
     return cell === "" ? undefined : read(cell);
@@ -150,7 +156,8 @@ export interface RowReader {
 export function rowReader(header: Cells, settings: TableSettings): RowReader {
   const value = headedColumn(header, settings.column, settings.written);
   const { decimalComma } = settings.written;
-  const number = (cells: Cells): number => numberIn(decimalComma ? pointed(cells[value] as string) : cells[value]);
+  const requireUnit = unitCheck(header, value, settings);
+  const number = (cells: Cells): number => numberIn(cells[value] as string, decimalComma);
   const from = textReader(header, settings.from, "from", settings.written);
   const detector = textReader(header, settings.detector, "detector", settings.written);
   const speed =
@@ -175,9 +182,11 @@ export function rowReader(header: Cells, settings: TableSettings): RowReader {
       const said = parseAmplitude(decimalComma ? pointed(written) : written);
       const { level, unit } = said;
       const told = at?.(cells);
+      const type = level === undefined ? `${unit} ${said.detector}` : `dB re ${level.re}`;
+      requireUnit(cells, type);
       return {
         value: writtenValue(said),
-        type: level === undefined ? `${unit} ${said.detector}` : `dB re ${level.re}`,
+        type,
         hertz: agreedHertz(said.hertz, told === undefined ? undefined : { hertz: told }),
         machine: machine(cells),
       };
@@ -188,14 +197,16 @@ export function rowReader(header: Cells, settings: TableSettings): RowReader {
   if (sameType && sameMachine && !freeFrequency) {
     const fixed = { type: type([]), hertz: at?.([]), machine: machine([]) };
     const { type: own, hertz, machine: one } = fixed;
-    const read = (cells: Cells): RowFacts => ({ value: number(cells), type: own, hertz, machine: one });
+    const read = (cells: Cells): RowFacts => {
+      requireUnit(cells, own);
+      return { value: number(cells), type: own, hertz, machine: one };
+    };
     return Object.assign(read, { fixed, freeFrequency });
   }
-  const read = (cells: Cells): RowFacts => ({
-    value: number(cells),
-    type: type(cells),
-    hertz: at?.(cells),
-    machine: machine(cells),
-  });
+  const read = (cells: Cells): RowFacts => {
+    const own = type(cells);
+    requireUnit(cells, own);
+    return { value: number(cells), type: own, hertz: at?.(cells), machine: machine(cells) };
+  };
   return Object.assign(read, { fixed: undefined, freeFrequency });
 }

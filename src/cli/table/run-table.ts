@@ -5,6 +5,7 @@ import { accountOf, type RowAccount, readDelimited } from "../delimited/read-del
 import { toldOf } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { openFile } from "../input/open-file";
+import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
@@ -24,10 +25,13 @@ function isParquet(file: string | undefined): file is string {
   return file?.toLowerCase().endsWith(".parquet") === true;
 }
 
-/** Refuses what is told of delimited text where there is none. */
-function requireDelimited({ written }: TableSettings): void {
-  const told = toldOf(written);
-  if (told.length === 0) return;
+/** The settings for a file whose columns have names for certain; refuses what is told of delimited text. */
+function settingsOfParquet(settings: TableSettings): TableSettings {
+  const { written } = settings;
+  // columns of Parquet have names, too, that may say a unit
+  const { fileUnits: _, ...text } = written;
+  const told = toldOf(text);
+  if (told.length === 0) return { ...settings, written: { ...written, headerLine: 1 } };
   throw new VeladisError("unknown-option", {
     expected: "a file of delimited text, for the options that say how one and its numbers are written",
     received: `${told.join(" ")}, and Parquet`,
@@ -41,12 +45,8 @@ interface InputRead {
 }
 
 /** Shows the rows of the input to a visitor. */
-async function visitInput(io: Io, settings: TableSettings, visitor: RowVisitor): Promise<InputRead> {
-  const { file, written } = settings;
-  if (isParquet(file)) {
-    requireDelimited(settings);
-    return visitParquet(file, visitor);
-  }
+async function visitInput(io: Io, { file, written }: TableSettings, visitor: RowVisitor): Promise<InputRead> {
+  if (isParquet(file)) return visitParquet(file, visitor);
   if (file !== undefined) {
     const stream = await openFile(file);
     const { size } = await stat(file);
@@ -79,9 +79,11 @@ function requireRows({ rows }: Counts, file: string | undefined): void {
  *
  * @throws {@link VeladisError} for options, input or output that cannot be; never for a single row
  */
-export async function runTable(io: Io, settings: TableSettings): Promise<number> {
+export async function runTable(io: Io, given: TableSettings): Promise<number> {
+  const settings = isParquet(given.file) ? settingsOfParquet(given) : given;
   const { json, keepGoing, file } = settings;
-  const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme);
+  const schemes = await confirmedOption(settings.confirmed);
+  const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme, schemes);
   const outputs = await outputsOf(io, settings);
   const progress = progressOf(io, file);
   const counts: Counts = { rows: 0, refused: 0 };
@@ -98,7 +100,7 @@ export async function runTable(io: Io, settings: TableSettings): Promise<number>
   };
   const visitor: RowVisitor = {
     header(cells, raw, form) {
-      answers = rowAnswers(cells, settings, scheme);
+      answers = rowAnswers(cells, settings, scheme, schemes);
       output = json
         ? jsonOutput(answers.titles, cells, form)
         : csvOutput(answers.titles, form, settings.written.decimalComma);

@@ -33,6 +33,8 @@ export interface TableSettings {
   readonly machineColumns: readonly string[];
   /** Id or file of the scheme; left out, the first that is for the machine. */
   readonly scheme: string | undefined;
+  /** Files of confirmed limits. */
+  readonly confirmed: readonly string[];
   readonly strict: boolean;
   /** The file to write, or undefined for standard output. */
   readonly out: string | undefined;

@@ -1,4 +1,4 @@
-import { cautions, jsonText, visibleText } from "../../core/index";
+import { cautions, isVerified, jsonText, provenances, visibleText } from "../../core/index";
 import { accountText, wholeAccount } from "../delimited/account-text";
 import type { RowAccount } from "../delimited/row-account";
 import { labelled } from "../print/labelled";
@@ -26,6 +26,16 @@ function assumedLines(assumed: Tally["assumed"], written: number): string[] {
   return more > 0 ? [...told, `and ${grouped(more)} more: see the column`] : told;
 }
 
+/** How the limits are known by which rows were judged, the worst known first. */
+function knownLines(known: Tally["known"]): string[] {
+  return [...known]
+    .filter(([provenance]) => !isVerified(provenance))
+    .map(([provenance, count]) => {
+      const { text } = provenances[provenance];
+      return `${grouped(count)} ${count === 1 ? "row" : "rows"} judged by limits ${text}: check them against the standard`;
+    });
+}
+
 /** What a table came to. */
 export interface Outcome {
   readonly counts: Counts;
@@ -43,35 +53,32 @@ export interface Outcome {
 export function summaryText(settings: TableSettings, outcome: Outcome): string {
   const { account, summed, refusedPath, removed } = outcome;
   const { rows, refused } = outcome.counts;
-  const { zones, worst, headlines, assumed, fromMemory } = outcome.tally;
+  const { zones, worst, headlines, assumed, known } = outcome.tally;
   const written = rows - refused;
   const ends = { answered: written, refused };
   if (settings.json) {
     const judged = { zones: Object.fromEntries(zones), worst: Object.fromEntries(worst) };
     const files = { account: wholeAccount(account, ends), checksums: summed, removed };
-    const all = { rows, written, refused, ...files, ...judged, fromMemory, assumed: assumed.map(([text]) => text) };
+    const limits = { known: Object.fromEntries(known), assumed: assumed.map(([text]) => text) };
+    const all = { rows, written, refused, ...files, ...judged, ...limits };
     return `${jsonText({ summary: all })}\n`;
   }
-  const to = settings.out === undefined ? "" : ` to ${visibleText(settings.out)}`;
-  const refusedTo = refused > 0 && refusedPath !== undefined ? ` to ${visibleText(refusedPath)}` : "";
+  const places = [
+    ...(settings.out === undefined ? [] : [visibleText(settings.out)]),
+    ...(refused > 0 && refusedPath !== undefined ? [`${visibleText(refusedPath)}: refused rows`] : []),
+  ];
   const inZones = [...headlines]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([zone, count]) => `${zone} ${grouped(count)}`);
   return [
-    `${grouped(rows)} ${rows === 1 ? "row" : "rows"}: ${grouped(written)} written${to}, ${grouped(refused)} refused${refusedTo}\n`,
     accountText(account, ends, false),
+    // a path is not wrapped, so that it can be copied
+    ...places.map((place, i) => `${(i === 0 ? "written" : "").padEnd(10)}${place}\n`),
     labelled("removed", removed === undefined ? [] : [`${removed}, of an earlier run: no row was refused`]),
     labelled("checksums", summed === false ? [UNSUMMED] : []),
     labelled("zones", inZones.length > 0 ? [inZones.join(", ")] : []),
     labelled("assumed", assumedLines(assumed, written)),
-    labelled(
-      "MEMORY",
-      fromMemory > 0
-        ? [
-            `${grouped(fromMemory)} ${fromMemory === 1 ? "row" : "rows"} judged by limits from memory: check them against the standard`,
-          ]
-        : [],
-    ),
+    labelled("known", knownLines(known)),
     labelled("caution", judges(settings) ? cautions.slice(0, 1) : []),
   ].join("");
 }

@@ -3,7 +3,7 @@ import { constants, rmSync } from "node:fs";
 import { type FileHandle, link, lstat, open, readdir, realpath, rename, rm } from "node:fs/promises";
 import { hostname } from "node:os";
 import { basename, dirname, join } from "node:path";
-import { shown, VeladisError } from "../../core/index";
+import { shown, VeladisError, type VeladisErrorCode } from "../../core/index";
 
 /** A file that is there whole or not at all: written beside its place, moved there at the end. */
 export interface WholeFile {
@@ -19,8 +19,8 @@ export interface WholeFile {
   discard(): Promise<void>;
 }
 
-function refuse(expected: string, received: string): never {
-  throw new VeladisError("missing-fact", { expected, received });
+function refuse(expected: string, received: string, code: VeladisErrorCode = "unwritable"): never {
+  throw new VeladisError(code, { expected, received });
 }
 
 /** A place to write to, and the mode of the plain file that stands there now. */
@@ -35,9 +35,9 @@ async function placeOf(path: string, replace: boolean): Promise<Place> {
   const place = join(folder, basename(path));
   const found = await lstat(place).catch(() => undefined);
   if (found === undefined) return { path: place, mode: undefined };
-  if (found.isSymbolicLink()) refuse("a plain file to write, not a link to one", shown(path));
-  if (!found.isFile()) refuse("a plain file to write", shown(path));
-  if (!replace) refuse("a file that is not there yet, or --replace", `${shown(path)}, which is there`);
+  if (found.isSymbolicLink()) refuse("a plain file to write, not a link to one", shown(path), "wrong-type");
+  if (!found.isFile()) refuse("a plain file to write", shown(path), "wrong-type");
+  if (!replace) refuse("a file that is not there yet, or --replace", `${shown(path)}, which is there`, "missing-fact");
   return { path: place, mode: found.mode & 0o777 };
 }
 
@@ -99,7 +99,7 @@ const ANEW = constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL | (consta
  * A file that is there whole or not at all.
  *
  * @param replace - whether a plain file of that name may be replaced
- * @throws {@link VeladisError} `missing-fact` when there is no such folder, or something stands in the place
+ * @throws {@link VeladisError} `unwritable` when there is no such folder or no leave, `wrong-type` and `missing-fact` when something stands in the place
  */
 export async function wholeFile(path: string, replace: boolean): Promise<WholeFile> {
   const { path: place, mode } = await placeOf(path, replace);

@@ -1,10 +1,12 @@
 import { builtIn } from "./built-in";
-import { memory } from "./sources";
+import { flatTable } from "./flat-table";
+import { quoted } from "./sources";
 
-const TEST = /* @__PURE__ */ memory(
+const TEST = /* @__PURE__ */ quoted(
   "API 617 8th ed.",
   "mechanical running test",
-  "not checked against a printed copy; API 612, 613 and 672 are alike",
+  "https://digilib.universitaspertamina.ac.id/ebook/Forsthoffer's%20best%20practice%20handbook%20for%20rotating%20machinery/files/basic-html/page205.html",
+  "formula read in Forsthoffer's Best Practice Handbook for Rotating Machinery, p. 205, which names no edition; the stop at 1.0 mil, whichever is less, on a page of inspection-for-industry.com, and in Turbomachinery International: first none, later 2 mil, now 1 mil, so counted for the newest edition; API 612 is alike, API 672 stops at 40 um (1.5 mil) and is not",
 );
 
 /** API 617 8th edition, shaft vibration in the mechanical running test. */
@@ -24,11 +26,17 @@ export const api617Shaft = /* @__PURE__ */ builtIn({
   measuredOn: "the shaft against its bearing housing",
   band: null,
   notes: [
-    "the smaller of 1.0 mil and root(12 000/n) mil peak-to-peak, n in r/min",
-    "some editions and machine types stop at 50 um (2 mil) in place of 25.4 um: check the edition of the contract",
-    "run-out is subtracted separately, up to 25 % of the limit or 6.4 um",
+    "the smaller of 1.0 mil and root(12 000/n) mil peak-to-peak, unfiltered; n is the maximum continuous speed in r/min: give that as the speed",
+    "older editions stop at 50 um (2 mil) or nowhere, other machine types elsewhere (API 672: 40 um): check the edition of the contract",
+    "run-out: 25 % of the limit or 6.5 um (0.25 mil), the lesser where the document leaves it open; API 610 says the lesser; as a vector, and only in the works test",
+    "band read: 0.25 to 8 times the maximum continuous speed, in API 612 from 0.05 times; discrete frequencies other than running speed: not above 20 % of the limit (API 612 as a blog quotes it; a page that says 120 % misreads it)",
+    "above the maximum continuous speed up to trip speed: not more than 0.5 mil above the reading at the maximum continuous speed",
+    "for service a handbook quotes API alarm at root(24 000/n) and trip at root(36 000/n) mil",
   ],
-  classes: [
-    { when: { speed: {} }, criteria: [{ as: "mil pp", limits: { acceptance: { rootOf: 12000, atMost: 1 } }, source: TEST }] },
-  ],
+  classes: /* @__PURE__ */ flatTable<"acceptance">({
+    machine: ["speed"],
+    columns: [{ as: "mil pp", limits: ["acceptance"], source: TEST }],
+    // any speed: mil peak-to-peak
+    rows: [[{}, { rootOf: 12000, atMost: 1 }]],
+  }),
 });

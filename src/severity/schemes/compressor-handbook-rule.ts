@@ -1,7 +1,8 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { flatGrades } from "./flat-table";
+import { printed } from "./sources";
 
-const TEXT = /* @__PURE__ */ published(
+const TEXT = /* @__PURE__ */ printed(
   "Compressor Handbook",
   "p. 103, text of Fig. 8-6",
   "https://fliphtml5.com/xvthr/aftl/Compressor-Handbook/116/",
@@ -22,8 +23,14 @@ export const compressorHandbookRule = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "not stated",
   band: null,
+  peakMeans: "open",
   grades: ["smooth", "between smooth and rough", "rough"],
-  classes: [
-    { criteria: [{ as: "in/s pk", limits: { smooth: 0.03, "between smooth and rough": 0.2 }, source: TEXT }] },
-  ],
+  classes: /* @__PURE__ */ flatGrades({
+    columns: [{ as: "in/s pk", source: TEXT }],
+    rows: [
+      // upper ends                 in/s peak
+      ["smooth",                    0.03],
+      ["between smooth and rough",  0.2],
+    ],
+  }),
 });

@@ -1,11 +1,12 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { flatTable } from "./flat-table";
+import { quoted } from "./sources";
 
-const TABLE = /* @__PURE__ */ published(
+const TABLE = /* @__PURE__ */ quoted(
   "IEC 60034-14:2003",
   "Table 1",
-  "https://manualshive.com/en/manual/vascat/id-series/3581372?page=17",
-  "read in VASCAT, ID Motors Operation and Maintenance Manual CTT52 ed. 03, April 2019, p. 17, Table 8 (EN 60034-14); a MEZ motor sheet has the same 15 triples",
+  "https://support.industry.siemens.com/cs/document/38716895/vibration-severities-and-influenceable-variables?lc=en-WW&pn=1RA45064FM00",
+  "read in Siemens Industry Online Support, entry 38716895 of 2 October 2009, an excerpt from DIN EN 60034-14, of this edition by its date; the same in VASCAT, ID Motors Operation and Maintenance Manual CTT52 ed. 03, p. 17, Table 8",
 );
 
 /** IEC 60034-14:2003, factory acceptance of rotating electrical machines. */
@@ -29,19 +30,29 @@ export const iec60034Part14Of2003 = /* @__PURE__ */ builtIn({
   notes: [
     "grade A: no special vibration requirements; grade B: special requirements; grade B rigid has no value for 56 to 132 mm",
     "crossovers: displacement to velocity at 10 Hz, velocity to acceleration at 250 Hz",
-    "sources write the shaft-height bounds as 56<=H<=132, 132<H<=280, H>280 or with <; the first is shipped",
+    "shaft heights as printed in the motor manual: 56<=H<=132, 132<H<=280, H>280; the excerpt prints 132<=H<=280, so that 132 stands in two rows, and the lower limits are taken",
   ],
-  classes: [
-    { when: { grade: "A", mounting: "free", shaftHeight: { from: 56, to: 132 } }, criteria: [{ as: "um rms", limits: { acceptance: 25 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 1.6 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 2.5 }, source: TABLE }] },
-    { when: { grade: "A", mounting: "free", shaftHeight: { above: 132, to: 280 } }, criteria: [{ as: "um rms", limits: { acceptance: 35 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 2.2 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 3.5 }, source: TABLE }] },
-    { when: { grade: "A", mounting: "free", shaftHeight: { above: 280 } }, criteria: [{ as: "um rms", limits: { acceptance: 45 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 2.8 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 4.4 }, source: TABLE }] },
-    { when: { grade: "A", mounting: "rigid", shaftHeight: { from: 56, to: 132 } }, criteria: [{ as: "um rms", limits: { acceptance: 21 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 1.3 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 2 }, source: TABLE }] },
-    { when: { grade: "A", mounting: "rigid", shaftHeight: { above: 132, to: 280 } }, criteria: [{ as: "um rms", limits: { acceptance: 29 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 1.8 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 2.8 }, source: TABLE }] },
-    { when: { grade: "A", mounting: "rigid", shaftHeight: { above: 280 } }, criteria: [{ as: "um rms", limits: { acceptance: 37 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 2.3 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 3.6 }, source: TABLE }] },
-    { when: { grade: "B", mounting: "free", shaftHeight: { from: 56, to: 132 } }, criteria: [{ as: "um rms", limits: { acceptance: 11 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 0.7 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 1.1 }, source: TABLE }] },
-    { when: { grade: "B", mounting: "free", shaftHeight: { above: 132, to: 280 } }, criteria: [{ as: "um rms", limits: { acceptance: 18 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 1.1 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 1.7 }, source: TABLE }] },
-    { when: { grade: "B", mounting: "free", shaftHeight: { above: 280 } }, criteria: [{ as: "um rms", limits: { acceptance: 29 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 1.8 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 2.8 }, source: TABLE }] },
-    { when: { grade: "B", mounting: "rigid", shaftHeight: { above: 132, to: 280 } }, criteria: [{ as: "um rms", limits: { acceptance: 14 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 0.9 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 1.4 }, source: TABLE }] },
-    { when: { grade: "B", mounting: "rigid", shaftHeight: { above: 280 } }, criteria: [{ as: "um rms", limits: { acceptance: 24 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 1.5 }, source: TABLE }, { as: "m/s2 rms", limits: { acceptance: 2.4 }, source: TABLE }] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["grade", "mounting", "shaftHeight"],
+    columns: [
+      { as: "um rms", limits: ["acceptance"], source: TABLE },
+      { as: "mm/s rms", limits: ["acceptance"], source: TABLE },
+      { as: "m/s2 rms", limits: ["acceptance"], source: TABLE },
+    ],
+    rows: [
+      // grade mounting shaft height, mm    um  mm/s m/s2, RMS
+      ["A", "free",   { from: 56, to: 132 },   25, 1.6, 2.5],
+      ["A", "free",   { above: 132, to: 280 }, 35, 2.2, 3.5],
+      ["A", "free",   { above: 280 },          45, 2.8, 4.4],
+      ["A", "rigid",  { from: 56, to: 132 },   21, 1.3, 2],
+      ["A", "rigid",  { above: 132, to: 280 }, 29, 1.8, 2.8],
+      ["A", "rigid",  { above: 280 },          37, 2.3, 3.6],
+      ["B", "free",   { from: 56, to: 132 },   11, 0.7, 1.1],
+      ["B", "free",   { above: 132, to: 280 }, 18, 1.1, 1.7],
+      ["B", "free",   { above: 280 },          29, 1.8, 2.8],
+      // B rigid, 56 to 132 mm: a dash in the print
+      ["B", "rigid",  { above: 132, to: 280 }, 14, 0.9, 1.4],
+      ["B", "rigid",  { above: 280 },          24, 1.5, 2.4],
+    ],
+  }),
 });

@@ -1,10 +1,23 @@
 import { ansiAmca204Of2005 } from "./ansi-amca-204-05";
 import { ansiAmca204Acceptance } from "./ansi-amca-204-05-acceptance";
 import { ansiHi964Slow } from "./ansi-hi-9-6-4-2009-slow";
+import { api541 } from "./api-541";
+import { api541Shaft } from "./api-541-shaft";
 import { api610 } from "./api-610";
 import { api610Shaft } from "./api-610-shaft";
+import { api610Table9Shaft } from "./api-610-table-9-shaft";
+import { api611 } from "./api-611";
+import { api611Shaft } from "./api-611-shaft";
+import { api612Shaft } from "./api-612-7th-shaft";
 import { api617Shaft } from "./api-617-shaft";
+import { api619 } from "./api-619-5th";
+import { api672Shaft } from "./api-672-5th-shaft";
+import { api673 } from "./api-673-3rd";
+import { api673Shaft } from "./api-673-3rd-shaft";
+import { asmeNfpa20Pumps } from "./asme-nfpa-20-pumps";
+import { chillerMakerSheet } from "./chiller-maker-sheet";
 import { compressorHandbookRule } from "./compressor-handbook-rule";
+import { gearHousingHandbook } from "./gear-housing-handbook";
 import { iec60034Part14Of2003 } from "./iec-60034-14-2003";
 import { iso2372Of1974 } from "./iso-2372-1974";
 import { iso2373Of1974 } from "./iso-2373-1974";
@@ -32,18 +45,35 @@ import { iso20816Part3Of2022 } from "./iso-20816-3-2022";
 import { iso20816Part3Shaft } from "./iso-20816-3-2022-shaft";
 import { iso20816Part4Shaft } from "./iso-20816-4-2018-shaft";
 import { iso20816Part8Of2018 } from "./iso-20816-8-2018";
+import { lrGeneratingSets } from "./lr-generating-sets";
 import { lrReciprocatingGuidance } from "./lr-recip-guidance";
+import { motorMakerAlarms } from "./motor-maker-alarms";
 import { nemaMg1Part7 } from "./nema-mg1-7";
 import { nemaMg1Part20Old } from "./nema-mg1-20-52";
+import { recipCompressorMaker } from "./recip-compressor-maker";
+import { vdi3836Of2012 } from "./vdi-3836-2012";
 
 export {
   ansiAmca204Acceptance,
   ansiAmca204Of2005,
   ansiHi964Slow,
+  api541,
+  api541Shaft,
   api610,
   api610Shaft,
+  api610Table9Shaft,
+  api611,
+  api611Shaft,
+  api612Shaft,
   api617Shaft,
+  api619,
+  api672Shaft,
+  api673,
+  api673Shaft,
+  asmeNfpa20Pumps,
+  chillerMakerSheet,
   compressorHandbookRule,
+  gearHousingHandbook,
   iec60034Part14Of2003,
   iso2372Of1974,
   iso2373Of1974,
@@ -71,9 +101,13 @@ export {
   iso20816Part3Shaft,
   iso20816Part4Shaft,
   iso20816Part8Of2018,
+  lrGeneratingSets,
   lrReciprocatingGuidance,
+  motorMakerAlarms,
   nemaMg1Part7,
   nemaMg1Part20Old,
+  recipCompressorMaker,
+  vdi3836Of2012,
 };
 
 /** Every built-in scheme. To add one, add its file and its lines here. */
@@ -84,6 +118,17 @@ export const builtInSchemes = /* @__PURE__ */ Object.freeze([
   api610Shaft,
   api610,
   api617Shaft,
+  api541,
+  api541Shaft,
+  api610Table9Shaft,
+  api611,
+  api611Shaft,
+  api612Shaft,
+  api619,
+  api672Shaft,
+  api673,
+  api673Shaft,
+  asmeNfpa20Pumps,
   compressorHandbookRule,
   iec60034Part14Of2003,
   iso10816Part1AnnexB,
@@ -115,6 +160,12 @@ export const builtInSchemes = /* @__PURE__ */ Object.freeze([
   lrReciprocatingGuidance,
   nemaMg1Part20Old,
   nemaMg1Part7,
+  chillerMakerSheet,
+  gearHousingHandbook,
+  lrGeneratingSets,
+  motorMakerAlarms,
+  recipCompressorMaker,
+  vdi3836Of2012,
 ] as const);
 
 /** The id of a built-in scheme. */

@@ -1,11 +1,13 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { courseHandbook } from "./course-handbook";
+import { flatTable } from "./flat-table";
 
-const SHEET = /* @__PURE__ */ published(
-  "ISO 10816-4",
+const ANNEX = /* @__PURE__ */ courseHandbook(
+  "ISO 10816-4:2009",
   "Annex A",
-  "https://pdfcookie.com/documents/03-iso-10816-new-zmlyg3k45pl0",
-  'read in a chart sheet, "03-iso-10816-new", p. 2, block headed ISO 10816-4, edition not stated; its in/s column is truncated, not rounded',
+  "4.5",
+  "BSI/ISO 10816-4, 2009",
+  'a chart sheet of unknown making, "03-iso-10816-new" (https://pdfcookie.com/documents/03-iso-10816-new-zmlyg3k45pl0), p. 2, prints the same without edition',
 );
 
 /** ISO 10816-4, gas turbine sets with fluid-film bearings. */
@@ -14,19 +16,24 @@ export const iso10816Part4 = /* @__PURE__ */ builtIn({
   id: "iso-10816-4",
   kind: "zones",
   standard: "ISO 10816-4",
-  edition: "not stated, 1998 or 2009",
+  edition: "2009",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 4: Gas turbine sets with fluid-film bearings",
   status: "withdrawn",
-  statusNote: "replaced (from memory)",
+  statusNote: "from memory, as are the 3 MW, which its successor has in the ISO catalogue record",
   replacedBy: "ISO 20816-4:2018",
-  scope: "heavy-duty gas turbine sets above 3 MW (from memory), steady state at rated speed",
+  scope: "heavy-duty gas turbine sets above 3 MW, steady state at rated speed",
   machines: ["gas turbine"],
   within: { power: { above: 3000 } },
   place: "housing",
   measuredOn: "radial on all bearing housings, axial on thrust-bearing housings",
   band: [10, 500],
   notes: ["measuring band from memory"],
-  classes: [
-    { criteria: [{ as: "mm/s rms", limits: { "A/B": 4.5, "B/C": 9.3, "C/D": 14.7 }, source: SHEET }] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: [],
+    columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: ANNEX }],
+    rows: [
+      // A/B  B/C  C/D, mm/s RMS
+      [4.5,   9.3, 14.7],
+    ],
+  }),
 });

@@ -1,13 +1,21 @@
 import { builtIn } from "./built-in";
-import { memory, published } from "./sources";
+import { courseHandbook } from "./course-handbook";
+import { flatTable } from "./flat-table";
+import { printed } from "./sources";
 
 const PAGE = "https://www.scribd.com/document/394074221/ISO-10816-5-2000-21";
 const HOW =
-  "read on a scanned page of ISO 10816-5:2000(E); the micro sign of the displacement column is lost in the scan";
-const A1 = /* @__PURE__ */ memory("ISO 10816-5:2000", "Table A.1");
-const A2 = /* @__PURE__ */ published("ISO 10816-5:2000", "Table A.2", PAGE, HOW);
-const A3 = /* @__PURE__ */ published("ISO 10816-5:2000", "Table A.3", PAGE, HOW);
-const A4 = /* @__PURE__ */ published("ISO 10816-5:2000", "Table A.4", PAGE, HOW);
+  "read on a scanned page of ISO 10816-5:2000(E) with Tables A.2 to A.4; the micro sign of its displacements is lost in the scan, and the course handbook has micrometres peak-to-peak";
+const A1 = /* @__PURE__ */ courseHandbook(
+  "ISO 10816-5:2000",
+  "Table A.1",
+  "4.6",
+  "BSI/ISO 10816-5, 2001, the British print of this edition",
+);
+const A2 = /* @__PURE__ */ printed("ISO 10816-5:2000", "Table A.2", PAGE, HOW);
+const A3 = /* @__PURE__ */ printed("ISO 10816-5:2000", "Table A.3", PAGE, HOW);
+const A4 = /* @__PURE__ */ printed("ISO 10816-5:2000", "Table A.4", PAGE, HOW);
+const ZONES = ["A/B", "B/C", "C/D"] as const;
 
 /** ISO 10816-5:2000, machine sets in hydraulic power generating and pumping plants. */
 // biome-ignore format: a row of a table is a line
@@ -18,11 +26,11 @@ export const iso10816Part5Of2000 = /* @__PURE__ */ builtIn({
   edition: "2000",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 5: Machine sets in hydraulic power generating and pumping plants",
   status: "withdrawn",
-  statusNote: "replaced by a different, statistical scheme (from memory)",
+  statusNote: "from memory, by a different, statistical scheme; scope read in the catalogue abstract of Document Center",
   replacedBy: "ISO 20816-5:2018",
-  scope: "hydro sets and large pumps above 1 MW at 60 to 1800 r/min (from memory), four groups by orientation and bracing of the bearings",
+  scope: "hydro sets of 1 MW and more at 60 to 1800 r/min with shell or shoe type sleeve bearings, also pumps with electrical machines as motors; four groups by orientation and bracing of the bearings",
   machines: ["hydro set"],
-  within: { power: { above: 1000 }, speed: { from: 60, to: 1800 } },
+  within: { power: { from: 1000 }, speed: { from: 60, to: 1800 } },
   place: "housing",
   measuredOn: "main bearings",
   band: [2, 1000],
@@ -33,25 +41,17 @@ export const iso10816Part5Of2000 = /* @__PURE__ */ builtIn({
   notes: [
     "displacement limits are peak-to-peak, from a quarter of the rotation frequency to 3 times blade passing (from memory); velocity 2 to 1000 Hz (from memory)",
   ],
-  classes: [
-    { when: { group: "1" }, criteria: [
-      { as: "um pp", limits: { "A/B": 30, "B/C": 50, "C/D": 80 }, source: A1 },
-      { as: "mm/s rms", limits: { "A/B": 1.6, "B/C": 2.5, "C/D": 4 }, source: A1 },
-    ] },
-    { when: { group: "2" }, note: "the standard gives no displacement limits for group 2", criteria: [
-      { as: "mm/s rms", limits: { "A/B": 2.5, "B/C": 4, "C/D": 6.4 }, source: A2 },
-    ] },
-    { when: { group: "3" }, criteria: [
-      { as: "um pp", limits: { "A/B": 30, "B/C": 50, "C/D": 80 }, source: A3 },
-      { as: "mm/s rms", limits: { "A/B": 1.6, "B/C": 2.5, "C/D": 4 }, source: A3 },
-    ] },
-    { when: { group: "4", part: "location 1" }, criteria: [
-      { as: "um pp", limits: { "A/B": 65, "B/C": 100, "C/D": 160 }, source: A4 },
-      { as: "mm/s rms", limits: { "A/B": 2.5, "B/C": 4, "C/D": 6.4 }, source: A4 },
-    ] },
-    { when: { group: "4", part: "other main bearings" }, criteria: [
-      { as: "um pp", limits: { "A/B": 30, "B/C": 50, "C/D": 80 }, source: A4 },
-      { as: "mm/s rms", limits: { "A/B": 1.6, "B/C": 2.5, "C/D": 4 }, source: A4 },
-    ] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["group", "part"],
+    columns: [{ as: "um pp", limits: ZONES, source: A1 }, { as: "mm/s rms", limits: ZONES, source: A1 }],
+    rows: [
+      //                               um peak-to-peak     mm/s RMS
+      // group  bearing                A/B   B/C   C/D     A/B  B/C  C/D
+      ["1", null,                      30,   50,   80,     1.6, 2.5, 4],
+      ["2", null,                      null, null, null,   2.5, 4,   6.4, { source: A2, note: "the standard gives no displacement limits for group 2" }],
+      ["3", null,                      30,   50,   80,     1.6, 2.5, 4,   { source: A3 }],
+      ["4", "location 1",              65,   100,  160,    2.5, 4,   6.4, { source: A4 }],
+      ["4", "other main bearings",     30,   50,   80,     1.6, 2.5, 4,   { source: A4 }],
+    ],
+  }),
 });

@@ -1,4 +1,5 @@
 import { builtIn } from "./built-in";
+import { flatGrades } from "./flat-table";
 import { memory } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory(
@@ -16,7 +17,7 @@ export const iso10816Part6Grades = /* @__PURE__ */ builtIn({
   edition: "1995",
   title: "Reciprocating machines with power ratings above 100 kW: vibration severity grades",
   status: "current",
-  statusNote: "in force (from memory; amendment 1 of 2015), catalogue record read",
+  statusNote: "in force, with amendment 1 of 2015 (from memory); the catalogue record of UNI ISO 10816-6:2015 was read",
   scope: "vibration severity grades of reciprocating machines above 100 kW; a grade is no verdict without the classification number",
   machines: ["reciprocating engine", "reciprocating compressor"],
   within: { power: { above: 100 } },
@@ -25,11 +26,21 @@ export const iso10816Part6Grades = /* @__PURE__ */ builtIn({
   band: [2, 1000],
   grades: ["grade 1.1", "grade 1.8", "grade 2.8", "grade 4.5", "grade 7.1", "grade 11", "grade 18", "grade 28", "grade 45", "grade 71", "grade 112", "grade 180"],
   notes: ["overall RMS displacement, velocity and acceleration are all to be measured; the grade is the highest of the three"],
-  classes: [
-    { criteria: [
-      { as: "um rms", limits: { "grade 1.1": 17.8, "grade 1.8": 28.3, "grade 2.8": 44.8, "grade 4.5": 71, "grade 7.1": 113, "grade 11": 178, "grade 18": 283, "grade 28": 448, "grade 45": 710, "grade 71": 1125, "grade 112": 1784 }, source: TABLE },
-      { as: "mm/s rms", limits: { "grade 1.1": 1.12, "grade 1.8": 1.78, "grade 2.8": 2.82, "grade 4.5": 4.46, "grade 7.1": 7.07, "grade 11": 11.2, "grade 18": 17.8, "grade 28": 28.2, "grade 45": 44.6, "grade 71": 70.7, "grade 112": 112 }, source: TABLE },
-      { as: "m/s2 rms", limits: { "grade 1.1": 1.76, "grade 1.8": 2.79, "grade 2.8": 4.42, "grade 4.5": 7.01, "grade 7.1": 11.1, "grade 11": 17.6, "grade 18": 27.9, "grade 28": 44.2, "grade 45": 70.1, "grade 71": 111, "grade 112": 176 }, source: TABLE },
-    ] },
-  ],
+  classes: /* @__PURE__ */ flatGrades({
+    columns: [{ as: "um rms", source: TABLE }, { as: "mm/s rms", source: TABLE }, { as: "m/s2 rms", source: TABLE }],
+    rows: [
+      // upper ends    um RMS  mm/s RMS  m/s2 RMS
+      ["grade 1.1",    17.8,   1.12,     1.76],
+      ["grade 1.8",    28.3,   1.78,     2.79],
+      ["grade 2.8",    44.8,   2.82,     4.42],
+      ["grade 4.5",    71,     4.46,     7.01],
+      ["grade 7.1",    113,    7.07,     11.1],
+      ["grade 11",     178,    11.2,     17.6],
+      ["grade 18",     283,    17.8,     27.9],
+      ["grade 28",     448,    28.2,     44.2],
+      ["grade 45",     710,    44.6,     70.1],
+      ["grade 71",     1125,   70.7,     111],
+      ["grade 112",    1784,   112,      176],
+    ],
+  }),
 });

@@ -1,4 +1,5 @@
 import { builtIn } from "./built-in";
+import { flatTable } from "./flat-table";
 import { memory } from "./sources";
 
 const ROWS = /* @__PURE__ */ memory("ISO 10816-7:2009", "Table A.1, acceptance tests");
@@ -22,7 +23,7 @@ export const iso10816Part7Acceptance = /* @__PURE__ */ builtIn({
   edition: "2009",
   title: "Rotodynamic pumps for industrial applications: acceptance tests",
   status: "current",
-  statusNote: "believed current (from memory, not checked); title page read",
+  statusNote: "from memory, not checked; title page read",
   scope: "new rotodynamic pumps above 1 kW, in the preferred (POR) or the allowable (AOR) operating region",
   machines: ["pump"],
   within: { power: { above: 1 }, condition: "new" },
@@ -32,22 +33,27 @@ export const iso10816Part7Acceptance = /* @__PURE__ */ builtIn({
   meanings: { category: "I: high need of reliability, availability or safety; II: general or less critical" },
   slowBand: { below: 600, band: [2, 1000] },
   notes: ["preferred region: about 70 to 120 % of the best-efficiency flow (from memory)"],
-  classes: [
-    { when: { category: "I", power: { to: 200 }, test: "site", region: "preferred" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 2.5 }, source: ROWS }, SITE_PREFERRED] },
-    { when: { category: "I", power: { to: 200 }, test: "site", region: "allowable" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 3.4 }, source: ROWS }, SITE_ALLOWABLE] },
-    { when: { category: "I", power: { to: 200 }, test: "works", region: "preferred" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 3.3 }, source: ROWS }, WORKS_PREFERRED] },
-    { when: { category: "I", power: { to: 200 }, test: "works", region: "allowable" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 4 }, source: ROWS }, WORKS_ALLOWABLE] },
-    { when: { category: "I", power: { above: 200 }, test: "site", region: "preferred" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 3.5 }, source: ROWS }, SITE_PREFERRED] },
-    { when: { category: "I", power: { above: 200 }, test: "site", region: "allowable" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 4.4 }, source: ROWS }, SITE_ALLOWABLE] },
-    { when: { category: "I", power: { above: 200 }, test: "works", region: "preferred" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 4.3 }, source: ROWS }, WORKS_PREFERRED] },
-    { when: { category: "I", power: { above: 200 }, test: "works", region: "allowable" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 5 }, source: ROWS }, WORKS_ALLOWABLE] },
-    { when: { category: "II", power: { to: 200 }, test: "site", region: "preferred" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 3.2 }, source: ROWS }, SITE_PREFERRED] },
-    { when: { category: "II", power: { to: 200 }, test: "site", region: "allowable" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 4.2 }, source: ROWS }, SITE_ALLOWABLE] },
-    { when: { category: "II", power: { to: 200 }, test: "works", region: "preferred" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 4.2 }, source: ROWS }, WORKS_PREFERRED] },
-    { when: { category: "II", power: { to: 200 }, test: "works", region: "allowable" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 5.1 }, source: ROWS }, WORKS_ALLOWABLE] },
-    { when: { category: "II", power: { above: 200 }, test: "site", region: "preferred" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 4.2 }, source: ROWS }, SITE_PREFERRED] },
-    { when: { category: "II", power: { above: 200 }, test: "site", region: "allowable" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 5.2 }, source: ROWS }, SITE_ALLOWABLE] },
-    { when: { category: "II", power: { above: 200 }, test: "works", region: "preferred" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 5.2 }, source: ROWS }, WORKS_PREFERRED] },
-    { when: { category: "II", power: { above: 200 }, test: "works", region: "allowable" }, criteria: [{ as: "mm/s rms", limits: { acceptance: 6.1 }, source: ROWS }, WORKS_ALLOWABLE] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["category", "power", "test", "region"],
+    columns: [{ as: "mm/s rms", limits: ["acceptance"], source: ROWS }],
+    rows: [
+      // category kW  test     region       mm/s RMS
+      ["I",  { to: 200 },    "site",  "preferred", 2.5, { also: [SITE_PREFERRED] }],
+      ["I",  { to: 200 },    "site",  "allowable", 3.4, { also: [SITE_ALLOWABLE] }],
+      ["I",  { to: 200 },    "works", "preferred", 3.3, { also: [WORKS_PREFERRED] }],
+      ["I",  { to: 200 },    "works", "allowable", 4,   { also: [WORKS_ALLOWABLE] }],
+      ["I",  { above: 200 }, "site",  "preferred", 3.5, { also: [SITE_PREFERRED] }],
+      ["I",  { above: 200 }, "site",  "allowable", 4.4, { also: [SITE_ALLOWABLE] }],
+      ["I",  { above: 200 }, "works", "preferred", 4.3, { also: [WORKS_PREFERRED] }],
+      ["I",  { above: 200 }, "works", "allowable", 5,   { also: [WORKS_ALLOWABLE] }],
+      ["II", { to: 200 },    "site",  "preferred", 3.2, { also: [SITE_PREFERRED] }],
+      ["II", { to: 200 },    "site",  "allowable", 4.2, { also: [SITE_ALLOWABLE] }],
+      ["II", { to: 200 },    "works", "preferred", 4.2, { also: [WORKS_PREFERRED] }],
+      ["II", { to: 200 },    "works", "allowable", 5.1, { also: [WORKS_ALLOWABLE] }],
+      ["II", { above: 200 }, "site",  "preferred", 4.2, { also: [SITE_PREFERRED] }],
+      ["II", { above: 200 }, "site",  "allowable", 5.2, { also: [SITE_ALLOWABLE] }],
+      ["II", { above: 200 }, "works", "preferred", 5.2, { also: [WORKS_PREFERRED] }],
+      ["II", { above: 200 }, "works", "allowable", 6.1, { also: [WORKS_ALLOWABLE] }],
+    ],
+  }),
 });

@@ -1,23 +1,24 @@
 import { builtIn } from "./built-in";
-import { memory, published } from "./sources";
+import { flatTable } from "./flat-table";
+import { memory, reported } from "./sources";
 
 const PAGE = "https://www.scribd.com/document/612569992/Vibration-grades-to-ISO";
-const READ = /* @__PURE__ */ published(
+const READ = /* @__PURE__ */ reported(
   "ISO 10816-7:2009",
   "Table A.1",
   PAGE,
-  'read in a one-page extract, "Vibration grades to ISO", which attributes it to ISO 10816-7; the column of each number follows the order of the bars',
+  'read in a one-page extract, "Vibration grades to ISO", which attributes it to ISO 10816-7, the columns by the order of the bars; a course handbook that names the edition of 2009, Engenharia de Confiabilidade, section 4.7, prints the same column by column',
 );
-const LOWER = /* @__PURE__ */ published(
+const LOWER = /* @__PURE__ */ reported(
   "ISO 10816-7:2009",
   "Table A.1",
   PAGE,
-  "sources conflict: the extract prints 6,5, memory says 6.6 (and 1.25 x 6.6 gives the trip of 8.3); the lower is shipped, check against the standard",
+  "sources conflict: the extract prints 6,5; a course handbook that names the edition of 2009, Engenharia de Confiabilidade, section 4.7, prints 6.6 (https://github.com/matheus1456/curso-analise-vibracao); the ceiling of the row, from memory, is 1.25 x 6.6 = 8.3, and 1.25 x 6.5 = 8.1; the lower is shipped, check against the standard",
 );
 const CEILING = /* @__PURE__ */ memory(
   "ISO 10816-7:2009",
   "Table A.1",
-  "not checked against a printed copy; about 1.25 times the upper limit of zones B and C",
+  "not checked against a printed copy; that they are about 1.25 times the upper limit of zones B and C was read in a course handbook, Engenharia de Confiabilidade, section 4.7",
 );
 const SLOW = /* @__PURE__ */ memory("ISO 10816-7:2009", "Table A.2, additional criterion for slow pumps");
 
@@ -39,7 +40,7 @@ export const iso10816Part7Of2009 = /* @__PURE__ */ builtIn({
   edition: "2009",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 7: Rotodynamic pumps for industrial applications, including measurements on rotating shafts",
   status: "current",
-  statusNote: "believed current (from memory, not checked; a revision as ISO 20816-7 is expected); title page read",
+  statusNote: "from memory, not checked; a revision as ISO 20816-7 is expected; title page read",
   scope: "rotodynamic pumps above 1 kW; category I: high need of reliability, availability or safety; category II: general or less critical",
   machines: ["pump"],
   within: { power: { above: 1 } },
@@ -50,24 +51,19 @@ export const iso10816Part7Of2009 = /* @__PURE__ */ builtIn({
   slowBand: { below: 600, band: [2, 1000] },
   notes: [
     "no difference between rigid and flexible supports; power is at the pump shaft",
-    "the extract read prints <200 and >200 kW without saying which owns 200; <=200 is taken, whose limits are the lower",
+    "200 kW belongs to the lower row, as the course handbook prints; the extract prints <200 and >200 kW",
   ],
-  classes: [
-    { when: { category: "I", power: { to: 200 } }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 2.5, "B/C": 4, "C/D": 6.5 }, source: READ, limitSources: { "C/D": LOWER }, ceilings: { alarm: 5, trip: 8.3, source: CEILING } },
-      slow,
-    ] },
-    { when: { category: "I", power: { above: 200 } }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 3.5, "B/C": 5, "C/D": 7.6 }, source: READ, ceilings: { alarm: 6.3, trip: 9.5, source: CEILING } },
-      slow,
-    ] },
-    { when: { category: "II", power: { to: 200 } }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 3.2, "B/C": 5.1, "C/D": 8.5 }, source: READ, ceilings: { alarm: 6.4, trip: 10.6, source: CEILING } },
-      slow,
-    ] },
-    { when: { category: "II", power: { above: 200 } }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 4.2, "B/C": 6.1, "C/D": 9.5 }, source: READ, ceilings: { alarm: 7.6, trip: 11.9, source: CEILING } },
-      slow,
-    ] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["category", "power"],
+    columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: READ, ceilings: CEILING }],
+    also: [slow],
+    rows: [
+      //                     mm/s RMS        at most, mm/s RMS
+      // category  kW        A/B  B/C  C/D   alarm trip
+      ["I",  { to: 200 },    2.5, 4,   6.5,  5,   8.3,  { limitSources: { "mm/s rms": { "C/D": LOWER } } }],
+      ["I",  { above: 200 }, 3.5, 5,   7.6,  6.3, 9.5],
+      ["II", { to: 200 },    3.2, 5.1, 8.5,  6.4, 10.6],
+      ["II", { above: 200 }, 4.2, 6.1, 9.5,  7.6, 11.9],
+    ],
+  }),
 });

@@ -1,7 +1,20 @@
 import { builtIn } from "./built-in";
+import { isoFanCategories } from "./fan-categories";
+import { flatTable } from "./flat-table";
 import { memory } from "./sources";
 
-const TABLE = /* @__PURE__ */ memory("ISO 14694:2003", "Table 4");
+const TABLE = /* @__PURE__ */ memory(
+  "ISO 14694:2003",
+  "8.3, table of limits at the maker's works",
+  "not checked against a printed copy; Table 4 from memory, but a maker of air handling units (Saiver, http://www.saiver.com/de/kundenspezifische-tests/) calls it Table 5: go by the clause, not by the number",
+);
+
+/** What each category bounds. */
+const CATEGORIES = {
+  "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 } } },
+  "BV-2": { when: { category: "BV-2" }, within: { power: { to: 3.7 } } },
+  "BV-3": { when: { category: "BV-3" }, within: { power: { to: 300 } } },
+} as const;
 
 /** ISO 14694:2003, industrial fans below 300 kW tested at the maker's works. */
 // biome-ignore format: a row of a table is a line
@@ -20,21 +33,29 @@ export const iso14694Acceptance = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings of the fan",
   band: [10, 1000],
-  meanings: { category: "BV-1: residential, to 0.15 kW; BV-2: heating, ventilating and agricultural, to 3.7 kW; BV-3: industrial process and power generation, to 300 kW (transport to 15 kW, transit and tunnel to 75 kW, petrochemical to 37 kW); BV-4: transport above 15 kW, transit and tunnel above 75 kW, jet fans, petrochemical above 37 kW; BV-5: clean rooms, semiconductor" },
+  peakMeans: "open",
+  meanings: { category: isoFanCategories },
   notes: [
-    "peak and RMS columns are both printed and not in ratio 1.414: the column of the reading's detector is used",
+    "peak and RMS columns are both printed and not in ratio 1.414: the column of the reading's detector is used; which peak is meant, true or 1.414 times RMS, is not known here",
     "measuring band from memory",
+    "categories by the harmonised ANSI/AMCA 204, Table 4-1 of its edition of 1996, read on a scan; 300 kW in place of its 298 kW (400 hp) from memory",
   ],
-  classes: [
-    { when: { category: "BV-1", support: "rigid" }, within: { power: { to: 0.15 } }, criteria: [{ as: "mm/s pk", limits: { acceptance: 12.7 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 9 }, source: TABLE }] },
-    { when: { category: "BV-1", support: "flexible" }, within: { power: { to: 0.15 } }, criteria: [{ as: "mm/s pk", limits: { acceptance: 15.2 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 11.2 }, source: TABLE }] },
-    { when: { category: "BV-2", support: "rigid" }, within: { power: { to: 3.7 } }, criteria: [{ as: "mm/s pk", limits: { acceptance: 5.1 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 3.5 }, source: TABLE }] },
-    { when: { category: "BV-2", support: "flexible" }, within: { power: { to: 3.7 } }, criteria: [{ as: "mm/s pk", limits: { acceptance: 7.6 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 5.6 }, source: TABLE }] },
-    { when: { category: "BV-3", support: "rigid" }, within: { power: { to: 300 } }, criteria: [{ as: "mm/s pk", limits: { acceptance: 3.8 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 2.8 }, source: TABLE }] },
-    { when: { category: "BV-3", support: "flexible" }, within: { power: { to: 300 } }, criteria: [{ as: "mm/s pk", limits: { acceptance: 5.1 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 3.5 }, source: TABLE }] },
-    { when: { category: "BV-4", support: "rigid" }, criteria: [{ as: "mm/s pk", limits: { acceptance: 2.5 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 1.8 }, source: TABLE }] },
-    { when: { category: "BV-4", support: "flexible" }, criteria: [{ as: "mm/s pk", limits: { acceptance: 3.8 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 2.8 }, source: TABLE }] },
-    { when: { category: "BV-5", support: "rigid" }, criteria: [{ as: "mm/s pk", limits: { acceptance: 2 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 1.4 }, source: TABLE }] },
-    { when: { category: "BV-5", support: "flexible" }, criteria: [{ as: "mm/s pk", limits: { acceptance: 2.5 }, source: TABLE }, { as: "mm/s rms", limits: { acceptance: 1.8 }, source: TABLE }] },
-  ],
+  classes: /* @__PURE__ */ flatTable<"acceptance">({
+    machine: ["category", "support"],
+    means: { category: CATEGORIES },
+    columns: [{ as: "mm/s pk", limits: ["acceptance"], source: TABLE }, { as: "mm/s rms", limits: ["acceptance"], source: TABLE }],
+    rows: [
+      //                    mm/s peak, mm/s rms
+      ["BV-1", "rigid",     12.7, 9],
+      ["BV-1", "flexible",  15.2, 11.2],
+      ["BV-2", "rigid",     5.1,  3.5],
+      ["BV-2", "flexible",  7.6,  5.6],
+      ["BV-3", "rigid",     3.8,  2.8],
+      ["BV-3", "flexible",  5.1,  3.5],
+      ["BV-4", "rigid",     2.5,  1.8],
+      ["BV-4", "flexible",  3.8,  2.8],
+      ["BV-5", "rigid",     2,    1.4],
+      ["BV-5", "flexible",  2.5,  1.8],
+    ],
+  }),
 });

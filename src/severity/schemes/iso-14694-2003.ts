@@ -1,13 +1,35 @@
 import { builtIn } from "./built-in";
+import { isoFanCategories } from "./fan-categories";
+import { flatTable } from "./flat-table";
 import { memory } from "./sources";
 
-const TABLE = /* @__PURE__ */ memory("ISO 14694:2003", "Table 5");
+const TABLE = /* @__PURE__ */ memory(
+  "ISO 14694:2003",
+  "8.4, table of limits in situ",
+  "not checked against a printed copy; Table 5 from memory, but a maker of air handling units (Saiver) gives that number to the table of the maker's works: go by the clause, not by the number",
+);
 const CONFLICT = /* @__PURE__ */ memory(
   "ISO 14694:2003",
-  "Table 5",
-  "not checked against a printed copy; the harmonised ANSI/AMCA 204-05 has 0.20 in/s (5.1 mm/s) here, against 5.7 mm/s: recheck both",
+  "8.4, table of limits in situ",
+  "not checked against a printed copy; the harmonised ANSI/AMCA 204-05 has 0.20 in/s (5.1 mm/s) here, against 5.7 mm/s (the RMS column's 4.0 times 1.414): recheck both",
+);
+const ROUNDED = /* @__PURE__ */ memory(
+  "ISO 14694:2003",
+  "8.4, table of limits in situ",
+  "not checked against a printed copy; the harmonised ANSI/AMCA 204-05 has 0.35 in/s (8.9 mm/s) here, against 8.8 mm/s: recheck both",
 );
 const NO_SHUTDOWN = "no number for shutdown in the standard: set it from the fan's history";
+
+/** What each category bounds. */
+const CATEGORIES = {
+  "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 } }, note: NO_SHUTDOWN },
+  "BV-2": { when: { category: "BV-2" }, within: { power: { to: 3.7 } }, note: NO_SHUTDOWN },
+  "BV-3": { when: { category: "BV-3" }, within: { power: { to: 300 } } },
+} as const;
+
+const STEPS = ["start-up", "alarm", "shutdown"] as const;
+const BV_3_FLEXIBLE = { limitSources: { "mm/s pk": { "start-up": ROUNDED } } };
+const BV_5_RIGID = { limitSources: { "mm/s pk": { alarm: CONFLICT } } };
 
 /** ISO 14694:2003, industrial fans below 300 kW on site: start-up, alarm and shutdown. */
 // biome-ignore format: a row of a table is a line
@@ -25,51 +47,30 @@ export const iso14694Of2003 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings of the fan",
   band: [10, 1000],
-  meanings: { category: "BV-1: residential, to 0.15 kW; BV-2: heating, ventilating and agricultural, to 3.7 kW; BV-3: industrial process and power generation, to 300 kW (transport to 15 kW, transit and tunnel to 75 kW, petrochemical to 37 kW); BV-4: transport above 15 kW, transit and tunnel above 75 kW, jet fans, petrochemical above 37 kW; BV-5: clean rooms, semiconductor" },
+  peakMeans: "open",
+  meanings: { category: isoFanCategories },
   notes: [
-    "peak and RMS columns are both printed and not in ratio 1.414: the column of the reading's detector is used",
+    "peak and RMS columns are both printed and not in ratio 1.414: the column of the reading's detector is used; which peak is meant, true or 1.414 times RMS, is not known here",
     "measuring band from memory",
+    "categories by the harmonised ANSI/AMCA 204, Table 4-1 of its edition of 1996, read on a scan; 300 kW in place of its 298 kW (400 hp) from memory",
   ],
-  classes: [
-    { when: { category: "BV-1", support: "rigid" }, within: { power: { to: 0.15 } }, note: NO_SHUTDOWN, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 14, alarm: 15.2, shutdown: null }, source: TABLE },
-      { as: "mm/s rms", limits: { "start-up": 10, alarm: 10.6, shutdown: null }, source: TABLE },
-    ] },
-    { when: { category: "BV-1", support: "flexible" }, within: { power: { to: 0.15 } }, note: NO_SHUTDOWN, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 15.2, alarm: 19.1, shutdown: null }, source: TABLE },
-      { as: "mm/s rms", limits: { "start-up": 11.2, alarm: 14, shutdown: null }, source: TABLE },
-    ] },
-    { when: { category: "BV-2", support: "rigid" }, within: { power: { to: 3.7 } }, note: NO_SHUTDOWN, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 7.6, alarm: 12.7, shutdown: null }, source: TABLE },
-      { as: "mm/s rms", limits: { "start-up": 5.6, alarm: 9, shutdown: null }, source: TABLE },
-    ] },
-    { when: { category: "BV-2", support: "flexible" }, within: { power: { to: 3.7 } }, note: NO_SHUTDOWN, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 12.7, alarm: 19.1, shutdown: null }, source: TABLE },
-      { as: "mm/s rms", limits: { "start-up": 9, alarm: 14, shutdown: null }, source: TABLE },
-    ] },
-    { when: { category: "BV-3", support: "rigid" }, within: { power: { to: 300 } }, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 6.4, alarm: 10.2, shutdown: 12.7 }, source: TABLE },
-      { as: "mm/s rms", limits: { "start-up": 4.5, alarm: 7.1, shutdown: 9 }, source: TABLE },
-    ] },
-    { when: { category: "BV-3", support: "flexible" }, within: { power: { to: 300 } }, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 8.8, alarm: 16.5, shutdown: 17.8 }, source: TABLE },
-      { as: "mm/s rms", limits: { "start-up": 6.3, alarm: 11.8, shutdown: 12.5 }, source: TABLE },
-    ] },
-    { when: { category: "BV-4", support: "rigid" }, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 4.1, alarm: 6.4, shutdown: 10.2 }, source: TABLE },
-      { as: "mm/s rms", limits: { "start-up": 2.8, alarm: 4.5, shutdown: 7.1 }, source: TABLE },
-    ] },
-    { when: { category: "BV-4", support: "flexible" }, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 6.4, alarm: 10.2, shutdown: 15.2 }, source: TABLE },
-      { as: "mm/s rms", limits: { "start-up": 4.5, alarm: 7.1, shutdown: 11.2 }, source: TABLE },
-    ] },
-    { when: { category: "BV-5", support: "rigid" }, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 2.5, alarm: 5.7, shutdown: 7.6 }, source: TABLE, limitSources: { alarm: CONFLICT } },
-      { as: "mm/s rms", limits: { "start-up": 1.8, alarm: 4, shutdown: 5.6 }, source: TABLE },
-    ] },
-    { when: { category: "BV-5", support: "flexible" }, criteria: [
-      { as: "mm/s pk", limits: { "start-up": 4.1, alarm: 7.6, shutdown: 10.2 }, source: TABLE },
-      { as: "mm/s rms", limits: { "start-up": 2.8, alarm: 5.6, shutdown: 7.1 }, source: TABLE },
-    ] },
-  ],
+  classes: /* @__PURE__ */ flatTable<"operation">({
+    machine: ["category", "support"],
+    means: { category: CATEGORIES },
+    columns: [{ as: "mm/s pk", limits: STEPS, source: TABLE }, { as: "mm/s rms", limits: STEPS, source: TABLE }],
+    rows: [
+      //                    start-up, alarm, shutdown
+      //                    mm/s peak           mm/s rms
+      ["BV-1", "rigid",     14, 15.2, null,     10, 10.6, null],
+      ["BV-1", "flexible",  15.2, 19.1, null,   11.2, 14, null],
+      ["BV-2", "rigid",     7.6, 12.7, null,    5.6, 9, null],
+      ["BV-2", "flexible",  12.7, 19.1, null,   9, 14, null],
+      ["BV-3", "rigid",     6.4, 10.2, 12.7,    4.5, 7.1, 9],
+      ["BV-3", "flexible",  8.8, 16.5, 17.8,    6.3, 11.8, 12.5,  BV_3_FLEXIBLE],
+      ["BV-4", "rigid",     4.1, 6.4, 10.2,     2.8, 4.5, 7.1],
+      ["BV-4", "flexible",  6.4, 10.2, 15.2,    4.5, 7.1, 11.2],
+      ["BV-5", "rigid",     2.5, 5.7, 7.6,      1.8, 4, 5.6,      BV_5_RIGID],
+      ["BV-5", "flexible",  4.1, 7.6, 10.2,     2.8, 5.6, 7.1],
+    ],
+  }),
 });

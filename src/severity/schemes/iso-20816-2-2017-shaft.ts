@@ -1,11 +1,19 @@
 import { builtIn } from "./built-in";
-import { memory } from "./sources";
+import { flatTable } from "./flat-table";
+import { memory, quoted } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory(
   "ISO 20816-2:2017",
   "annex on rotating shafts",
   "not checked against a printed copy: only the scope was read",
 );
+const TURBINE = /* @__PURE__ */ quoted(
+  "ISO 20816-2:2017",
+  "annex on rotating shafts",
+  "Harbin Electric, O&M manual SYR2-073-MAN-OM-3625 Rev.00, Table 8-1-1",
+  "read in operators' notes on the manual of a 3000 r/min steam turbine, in a public repository of texts: alarm above 165 um, trip above 240 um, by ISO 20816-2, which fits no root of the speed (164.3 and 241.0); peak-to-peak is not printed there",
+);
+const AT_3000 = { limitSources: { "um pp": { "B/C": TURBINE, "C/D": TURBINE } } };
 
 /** ISO 20816-2:2017, shaft vibration of large steam turbine sets. */
 // biome-ignore format: a row of a table is a line
@@ -24,10 +32,15 @@ export const iso20816Part2Shaft = /* @__PURE__ */ builtIn({
   measuredOn: "the shaft against its bearing housing, the larger of two probes at right angles",
   band: null,
   notes: ["close to but not equal to 4800, 9000 and 13 200 over root n", "run-out of the shaft is in the reading unless it was subtracted"],
-  classes: [
-    { when: { speed: { oneOf: [1500] } }, criteria: [{ as: "um pp", limits: { "A/B": 100, "B/C": 200, "C/D": 320 }, source: TABLE }] },
-    { when: { speed: { oneOf: [1800] } }, criteria: [{ as: "um pp", limits: { "A/B": 95, "B/C": 185, "C/D": 290 }, source: TABLE }] },
-    { when: { speed: { oneOf: [3000] } }, criteria: [{ as: "um pp", limits: { "A/B": 90, "B/C": 165, "C/D": 240 }, source: TABLE }] },
-    { when: { speed: { oneOf: [3600] } }, criteria: [{ as: "um pp", limits: { "A/B": 80, "B/C": 150, "C/D": 220 }, source: TABLE }] },
-  ],
+  classes: /* @__PURE__ */ flatTable<"zones">({
+    machine: ["speed"],
+    columns: [{ as: "um pp", limits: ["A/B", "B/C", "C/D"], source: TABLE }],
+    rows: [
+      // r/min              um peak-to-peak
+      [{ oneOf: [1500] },   100, 200, 320],
+      [{ oneOf: [1800] },   95,  185, 290],
+      [{ oneOf: [3000] },   90,  165, 240,  AT_3000],
+      [{ oneOf: [3600] },   80,  150, 220],
+    ],
+  }),
 });

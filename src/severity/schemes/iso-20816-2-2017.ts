@@ -1,4 +1,5 @@
 import { builtIn } from "./built-in";
+import { flatTable } from "./flat-table";
 import { memory } from "./sources";
 
 const ANNEX = /* @__PURE__ */ memory("ISO 20816-2:2017", "Annex A");
@@ -18,7 +19,7 @@ export const iso20816Part2Of2017 = /* @__PURE__ */ builtIn({
   edition: "2017",
   title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 2: Land-based gas turbines, steam turbines and generators in excess of 40 MW, with fluid-film bearings and rated speeds of 1 500, 1 800, 3 000 and 3 600 r/min",
   status: "current",
-  statusNote: "current (from memory); title page read",
+  statusNote: "from memory; title page read",
   scope: "land-based gas turbines, steam turbines and generators above 40 MW with fluid-film bearings, radial at rated speed in steady state (axial on thrust bearings)",
   machines: ["steam turbine", "generator", "gas turbine"],
   within: { power: { above: 40000 } },
@@ -26,9 +27,14 @@ export const iso20816Part2Of2017 = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings or pedestals",
   band: [10, 500],
   notes: ["measuring band from memory: at least 10 to 500 Hz"],
-  classes: [
-    { when: { type: STEAM, speed: { oneOf: [1500, 1800] } }, criteria: [{ as: "mm/s rms", limits: { "A/B": 2.8, "B/C": 5.3, "C/D": 8.5 }, source: ANNEX }] },
-    { when: { type: STEAM, speed: { oneOf: [3000, 3600] } }, criteria: [{ as: "mm/s rms", limits: { "A/B": 3.8, "B/C": 7.5, "C/D": 11.8 }, source: ANNEX }] },
-    { when: { type: "gas turbine", speed: { oneOf: [3000, 3600] } }, criteria: [{ as: "mm/s rms", limits: { "A/B": 4.5, "B/C": 9.3, "C/D": 14.7 }, source: GAS }] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["type", "speed"],
+    columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: ANNEX }],
+    rows: [
+      // machine       r/min                      A/B  B/C  C/D, mm/s RMS
+      [STEAM,          { oneOf: [1500, 1800] },   2.8, 5.3, 8.5],
+      [STEAM,          { oneOf: [3000, 3600] },   3.8, 7.5, 11.8],
+      ["gas turbine",  { oneOf: [3000, 3600] },   4.5, 9.3, 14.7, { source: GAS }],
+    ],
+  }),
 });

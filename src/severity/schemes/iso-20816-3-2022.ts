@@ -1,4 +1,5 @@
 import { builtIn } from "./built-in";
+import { flatTable } from "./flat-table";
 import { memory } from "./sources";
 
 const ANNEX = /* @__PURE__ */ memory(
@@ -6,8 +7,14 @@ const ANNEX = /* @__PURE__ */ memory(
   "Annex A",
   "not checked against a printed copy: only the title page was read, and the limits of ISO 10816-3:2009 are believed unchanged",
 );
-const LARGE = { power: { above: 300 }, shaftHeight: { from: 315 } };
-const MEDIUM = { power: { above: 15, to: 300 }, shaftHeight: { from: 160, below: 315 } };
+
+/** What each group of machines is. */
+// biome-ignore format: a row of a table is a line
+const GROUPS = {
+  "1": { named: { group: "1" }, by: { power: { above: 300 }, shaftHeight: { from: 315 } } },
+  "2": { named: { group: "2" }, by: { power: { above: 15, to: 300 }, shaftHeight: { from: 160, below: 315 } } },
+} as const;
+const ZONES = ["A/B", "B/C", "C/D"] as const;
 
 /** ISO 20816-3:2022, industrial machinery above 15 kW at 120 to 30 000 r/min, measured on the housing. */
 // biome-ignore format: a row of a table is a line
@@ -18,8 +25,8 @@ export const iso20816Part3Of2022 = /* @__PURE__ */ builtIn({
   edition: "2022",
   title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 3: Industrial machinery with a power rating above 15 kW and operating speeds between 120 r/min and 30 000 r/min",
   status: "current",
-  statusNote: "current and replacing ISO 10816-3:2009 and ISO 7919-3:2009 (from memory); title page read",
-  scope: "industrial machinery of groups 1 and 2, on the housing; rotodynamic pumps are in ISO 10816-7",
+  statusNote: "from memory, in place of ISO 10816-3:2009 and ISO 7919-3:2009; title page read",
+  scope: "industrial machinery of groups 1 and 2, on the housing; rotodynamic pumps are in ISO 10816-7; for screw compressors and twin-shaft blowers a maker calls ISO 10816 inadmissible (Aerzen, TN01151 B, 2006): see VDI 3836",
   machines: ["fan", "motor", "generator", "compressor", "steam turbine", "gas turbine"],
   within: { power: { above: 15 }, speed: { from: 120, to: 30000 } },
   exclusions: [
@@ -33,22 +40,17 @@ export const iso20816Part3Of2022 = /* @__PURE__ */ builtIn({
   band: [10, 1000],
   slowBand: { below: 600, band: [2, 1000] },
   notes: ["displacement limits are RMS, not peak-to-peak", "measuring bands from memory"],
-  classes: [
-    { named: { group: "1" }, by: LARGE, when: { support: "rigid" }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 2.3, "B/C": 4.5, "C/D": 7.1 }, source: ANNEX },
-      { as: "um rms", limits: { "A/B": 29, "B/C": 57, "C/D": 90 }, source: ANNEX },
-    ] },
-    { named: { group: "1" }, by: LARGE, when: { support: "flexible" }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 3.5, "B/C": 7.1, "C/D": 11 }, source: ANNEX },
-      { as: "um rms", limits: { "A/B": 45, "B/C": 90, "C/D": 140 }, source: ANNEX },
-    ] },
-    { named: { group: "2" }, by: MEDIUM, when: { support: "rigid" }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 1.4, "B/C": 2.8, "C/D": 4.5 }, source: ANNEX },
-      { as: "um rms", limits: { "A/B": 22, "B/C": 45, "C/D": 71 }, source: ANNEX },
-    ] },
-    { named: { group: "2" }, by: MEDIUM, when: { support: "flexible" }, criteria: [
-      { as: "mm/s rms", limits: { "A/B": 2.3, "B/C": 4.5, "C/D": 7.1 }, source: ANNEX },
-      { as: "um rms", limits: { "A/B": 37, "B/C": 71, "C/D": 113 }, source: ANNEX },
-    ] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["group", "support"],
+    means: { group: GROUPS },
+    columns: [{ as: "mm/s rms", limits: ZONES, source: ANNEX }, { as: "um rms", limits: ZONES, source: ANNEX }],
+    rows: [
+      //                 mm/s RMS         um RMS
+      // group support   A/B  B/C  C/D    A/B B/C C/D
+      ["1", "rigid",    2.3, 4.5, 7.1,   29, 57, 90],
+      ["1", "flexible", 3.5, 7.1, 11,    45, 90, 140],
+      ["2", "rigid",    1.4, 2.8, 4.5,   22, 45, 71],
+      ["2", "flexible", 2.3, 4.5, 7.1,   37, 71, 113],
+    ],
+  }),
 });

@@ -1,6 +1,13 @@
 import { builtIn } from "./built-in";
-import { memory } from "./sources";
+import { flatTable } from "./flat-table";
+import { memory, quoted } from "./sources";
 
+const BOOK = /* @__PURE__ */ quoted(
+  "ISO 20816-8:2018",
+  "table of guide values, horizontal compressors",
+  "https://digilib.universitaspertamina.ac.id/ebook/Compression%20Machinery%20for%20Oil%20and%20Gas/files/basic-html/page193.html",
+  "read in Compression Machinery for Oil and Gas, p. 182, acceptable and marginal velocity; the page does not name the standard; its twelve numbers are those remembered of it",
+);
 const GUIDE = /* @__PURE__ */ memory(
   "ISO 20816-8:2018",
   "table of guide values, horizontal compressors",
@@ -16,8 +23,8 @@ export const iso20816Part8Of2018 = /* @__PURE__ */ builtIn({
   edition: "2018",
   title: "Mechanical vibration - Measurement and evaluation of machine vibration - Part 8: Reciprocating compressor systems",
   status: "current",
-  statusNote: "current, replacing ISO 10816-8:2014; scope text read",
-  scope: "horizontal reciprocating compressors on rigid foundations, 120 to 1800 r/min, parts judged separately, aimed at fatigue",
+  statusNote: "status and scope read in the catalogue record of shop.standards.ie; it replaced ISO 10816-8:2014",
+  scope: "horizontal reciprocating compressors on rigid foundations, 120 to 1800 r/min, their drivers not included; parts judged separately, aimed at fatigue",
   machines: ["reciprocating compressor"],
   within: { speed: { from: 120, to: 1800 }, support: "rigid" },
   place: "housing",
@@ -25,12 +32,17 @@ export const iso20816Part8Of2018 = /* @__PURE__ */ builtIn({
   band: [2, 1000],
   ask: ["part"],
   notes: ["horizontal compressors only; the standard's displacement and acceleration limits and its table for vertical compressors are not held here"],
-  classes: [
-    { when: { part: "foundation" }, criteria: [{ as: "mm/s rms", limits: { "A/B": 2, "B/C": 3, "C/D": 4.5 }, source: GUIDE }] },
-    { when: { part: "frame" }, note: "frame: its top", criteria: [{ as: "mm/s rms", limits: { "A/B": 5.3, "B/C": 8, "C/D": 12 }, source: GUIDE }] },
-    { when: { part: "cylinder lateral" }, criteria: [{ as: "mm/s rms", limits: { "A/B": 8.7, "B/C": 13, "C/D": 19.5 }, source: GUIDE }] },
-    { when: { part: "cylinder rod" }, criteria: [{ as: "mm/s rms", limits: { "A/B": 10.7, "B/C": 16, "C/D": 24 }, source: GUIDE }] },
-    { when: { part: "dampers" }, criteria: [{ as: "mm/s rms", limits: { "A/B": 12.7, "B/C": 19, "C/D": 28.5 }, source: GUIDE }] },
-    { when: { part: "piping" }, criteria: [{ as: "mm/s rms", limits: { "A/B": 12.7, "B/C": 19, "C/D": 28.5 }, source: GUIDE }] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["part"],
+    columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: BOOK, limitSources: { "A/B": GUIDE } }],
+    rows: [
+      // part                A/B   B/C C/D, mm/s RMS
+      ["foundation",         2,    3,  4.5],
+      ["frame",              5.3,  8,  12,   { note: "frame: its top" }],
+      ["cylinder lateral",   8.7,  13, 19.5],
+      ["cylinder rod",       10.7, 16, 24],
+      ["dampers",            12.7, 19, 28.5],
+      ["piping",             12.7, 19, 28.5],
+    ],
+  }),
 });

@@ -1,11 +1,12 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { flatTable } from "./flat-table";
+import { reported } from "./sources";
 
-const TABLE = /* @__PURE__ */ published(
+const TABLE = /* @__PURE__ */ reported(
   "ISO 2373:1974",
   "its table of limits",
   "https://scribd.com/doc/231073359/Vibration-Severity-1",
-  'read in a secondary table, "Vibration Severity", Table 3, which says it is based on ISO 2373',
+  'read in a table of unknown making, "Vibration Severity", Table 3, which says it is based on ISO 2373',
 );
 
 /** ISO 2373:1974, factory test of electrical machines of shaft height 80 to 400 mm. */
@@ -17,7 +18,7 @@ export const iso2373Of1974 = /* @__PURE__ */ builtIn({
   edition: "1974",
   title: "Mechanical vibration of certain rotating electrical machinery with shaft heights between 80 and 400 mm",
   status: "withdrawn",
-  statusNote: "withdrawn (from memory); second edition 1987",
+  statusNote: "from memory; second edition 1987",
   replacedBy: "IEC 60034-14",
   scope: "factory test of motors, freely suspended; grades normal (N), reduced (R) and special (S)",
   machines: ["motor", "generator"],
@@ -27,21 +28,26 @@ export const iso2373Of1974 = /* @__PURE__ */ builtIn({
   band: [10, 1000],
   meanings: { grade: "the grade ordered: normal (N), reduced (R) or special (S)" },
   notes: ["the source prints 80-132-225-400 mm without saying which row owns 132 and 225; the row with the lower limit is taken"],
-  classes: [
-    { when: { grade: "normal", speed: { from: 600, to: 3600 }, shaftHeight: { from: 80, to: 132 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 1.8 }, source: TABLE }] },
-    { when: { grade: "normal", speed: { from: 600, to: 3600 }, shaftHeight: { above: 132, to: 225 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 2.8 }, source: TABLE }] },
-    { when: { grade: "normal", speed: { from: 600, to: 3600 }, shaftHeight: { above: 225, to: 400 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 4.5 }, source: TABLE }] },
-    { when: { grade: "reduced", speed: { from: 600, to: 1800 }, shaftHeight: { from: 80, to: 132 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 0.71 }, source: TABLE }] },
-    { when: { grade: "reduced", speed: { from: 600, to: 1800 }, shaftHeight: { above: 132, to: 225 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 1.12 }, source: TABLE }] },
-    { when: { grade: "reduced", speed: { from: 600, to: 1800 }, shaftHeight: { above: 225, to: 400 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 1.8 }, source: TABLE }] },
-    { when: { grade: "reduced", speed: { above: 1800, to: 3600 }, shaftHeight: { from: 80, to: 132 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 1.12 }, source: TABLE }] },
-    { when: { grade: "reduced", speed: { above: 1800, to: 3600 }, shaftHeight: { above: 132, to: 225 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 1.8 }, source: TABLE }] },
-    { when: { grade: "reduced", speed: { above: 1800, to: 3600 }, shaftHeight: { above: 225, to: 400 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 2.8 }, source: TABLE }] },
-    { when: { grade: "special", speed: { from: 600, to: 1800 }, shaftHeight: { from: 80, to: 132 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 0.45 }, source: TABLE }] },
-    { when: { grade: "special", speed: { from: 600, to: 1800 }, shaftHeight: { above: 132, to: 225 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 0.71 }, source: TABLE }] },
-    { when: { grade: "special", speed: { from: 600, to: 1800 }, shaftHeight: { above: 225, to: 400 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 1.12 }, source: TABLE }] },
-    { when: { grade: "special", speed: { above: 1800, to: 3600 }, shaftHeight: { from: 80, to: 132 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 0.71 }, source: TABLE }] },
-    { when: { grade: "special", speed: { above: 1800, to: 3600 }, shaftHeight: { above: 132, to: 225 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 1.12 }, source: TABLE }] },
-    { when: { grade: "special", speed: { above: 1800, to: 3600 }, shaftHeight: { above: 225, to: 400 } }, criteria: [{ as: "mm/s rms", limits: { acceptance: 1.8 }, source: TABLE }] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["grade", "speed", "shaftHeight"],
+    columns: [{ as: "mm/s rms", limits: ["acceptance"], source: TABLE }],
+    rows: [
+      // grade    r/min                      shaft height, mm           mm/s RMS
+      ["normal",   { from: 600, to: 3600 },   { from: 80, to: 132 },     1.8],
+      ["normal",   { from: 600, to: 3600 },   { above: 132, to: 225 },   2.8],
+      ["normal",   { from: 600, to: 3600 },   { above: 225, to: 400 },   4.5],
+      ["reduced",  { from: 600, to: 1800 },   { from: 80, to: 132 },     0.71],
+      ["reduced",  { from: 600, to: 1800 },   { above: 132, to: 225 },   1.12],
+      ["reduced",  { from: 600, to: 1800 },   { above: 225, to: 400 },   1.8],
+      ["reduced",  { above: 1800, to: 3600 }, { from: 80, to: 132 },     1.12],
+      ["reduced",  { above: 1800, to: 3600 }, { above: 132, to: 225 },   1.8],
+      ["reduced",  { above: 1800, to: 3600 }, { above: 225, to: 400 },   2.8],
+      ["special",  { from: 600, to: 1800 },   { from: 80, to: 132 },     0.45],
+      ["special",  { from: 600, to: 1800 },   { above: 132, to: 225 },   0.71],
+      ["special",  { from: 600, to: 1800 },   { above: 225, to: 400 },   1.12],
+      ["special",  { above: 1800, to: 3600 }, { from: 80, to: 132 },     0.71],
+      ["special",  { above: 1800, to: 3600 }, { above: 132, to: 225 },   1.12],
+      ["special",  { above: 1800, to: 3600 }, { above: 225, to: 400 },   1.8],
+    ],
+  }),
 });

@@ -1,11 +1,17 @@
 import { builtIn } from "./built-in";
-import { memory } from "./sources";
+import { flatTable } from "./flat-table";
+import { memory, reported } from "./sources";
 
-const TABLE = /* @__PURE__ */ memory("ISO 3945:1985", "its table of severity grades");
-const B_C = /* @__PURE__ */ memory(
+const TABLE = /* @__PURE__ */ reported(
   "ISO 3945:1985",
   "its table of severity grades",
-  "sources conflict: a secondary table prints 4.60, the preferred-number step is 4.5; the lower is shipped",
+  "http://vibratechnica.com/vibrationseverity.html",
+  'decoded from the order of the cells of a page, "Vibration Severity Standard", Table 2, which says it is based on ISO 3945; it heads the table 600 to 1200 r/min, against 10 to 200 r/s in the title of the standard',
+);
+const LOWER = /* @__PURE__ */ memory(
+  "ISO 3945:1985",
+  "its table of severity grades",
+  "sources conflict: the page http://vibratechnica.com/vibrationseverity.html prints 4.60 in a ladder with 0.46 and 46.0; memory says 4.5, a step of the preferred numbers; the lower is shipped",
 );
 
 /** ISO 3945:1985, large machines measured in situ. */
@@ -25,8 +31,13 @@ export const iso3945Of1985 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings, the largest of the measured directions",
   band: [10, 1000],
-  classes: [
-    { when: { support: "rigid" }, criteria: [{ as: "mm/s rms", limits: { "A/B": 1.8, "B/C": 4.5, "C/D": 11.2 }, source: TABLE, limitSources: { "B/C": B_C } }] },
-    { when: { support: "flexible" }, criteria: [{ as: "mm/s rms", limits: { "A/B": 2.8, "B/C": 7.1, "C/D": 18 }, source: TABLE }] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["support"],
+    columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: TABLE }],
+    rows: [
+      // support     A/B  B/C  C/D, mm/s RMS
+      ["rigid",      1.8, 4.5, 11.2, { limitSources: { "mm/s rms": { "B/C": LOWER } } }],
+      ["flexible",   2.8, 7.1, 18],
+    ],
+  }),
 });

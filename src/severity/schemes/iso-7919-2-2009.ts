@@ -1,10 +1,11 @@
 import { builtIn } from "./built-in";
+import { flatTable } from "./flat-table";
 import { memory } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory(
   "ISO 7919-2:2009",
   "Table A.1",
-  "not checked against a printed copy: only the scope was read",
+  "not checked against a printed copy: only the scope was read; a turbine maker's manual prints 165 and 240 um at 3000 r/min of ISO 20816-2, which is believed to have taken them over",
 );
 
 /** ISO 7919-2:2009, shaft vibration of large steam turbine sets. */
@@ -25,10 +26,15 @@ export const iso7919Part2Of2009 = /* @__PURE__ */ builtIn({
   measuredOn: "the shaft against its bearing housing, the larger of two probes at right angles",
   band: null,
   notes: ["close to but not equal to 4800, 9000 and 13 200 over root n", "run-out of the shaft is in the reading unless it was subtracted"],
-  classes: [
-    { when: { speed: { oneOf: [1500] } }, criteria: [{ as: "um pp", limits: { "A/B": 100, "B/C": 200, "C/D": 320 }, source: TABLE }] },
-    { when: { speed: { oneOf: [1800] } }, criteria: [{ as: "um pp", limits: { "A/B": 95, "B/C": 185, "C/D": 290 }, source: TABLE }] },
-    { when: { speed: { oneOf: [3000] } }, criteria: [{ as: "um pp", limits: { "A/B": 90, "B/C": 165, "C/D": 240 }, source: TABLE }] },
-    { when: { speed: { oneOf: [3600] } }, criteria: [{ as: "um pp", limits: { "A/B": 80, "B/C": 150, "C/D": 220 }, source: TABLE }] },
-  ],
+  classes: /* @__PURE__ */ flatTable<"zones">({
+    machine: ["speed"],
+    columns: [{ as: "um pp", limits: ["A/B", "B/C", "C/D"], source: TABLE }],
+    rows: [
+      // r/min              um peak-to-peak
+      [{ oneOf: [1500] },   100, 200, 320],
+      [{ oneOf: [1800] },   95,  185, 290],
+      [{ oneOf: [3000] },   90,  165, 240],
+      [{ oneOf: [3600] },   80,  150, 220],
+    ],
+  }),
 });

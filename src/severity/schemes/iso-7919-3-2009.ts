@@ -1,11 +1,12 @@
 import { builtIn } from "./built-in";
-import { overRootSpeed } from "./shaft-law";
+import { flatTable } from "./flat-table";
+import { over4800, over9000, over13200 } from "./shaft-law";
 import { memory } from "./sources";
 
 const ANNEX = /* @__PURE__ */ memory(
   "ISO 7919-3:2009",
   "Annex A",
-  "not checked against a printed copy: only the scope was read",
+  "not checked against a printed copy: only the scope was read; a book's example at 3600 r/min (Perez and Conkey, Troubleshooting Rotating Machinery, p. 171) and the inverse root of the speed (Turbomachinery International) agree, the coefficients were on neither",
 );
 
 /** ISO 7919-3:2009, shaft vibration of coupled industrial machines, 1000 to 30 000 r/min. */
@@ -26,5 +27,12 @@ export const iso7919Part3Of2009 = /* @__PURE__ */ builtIn({
   measuredOn: "the shaft against its bearing housing, the larger of two probes at right angles",
   band: null,
   notes: ["limits fall with the root of the speed: 4800, 9000 and 13 200 over root n, um peak-to-peak, n in r/min", "run-out of the shaft is in the reading unless it was subtracted"],
-  classes: [{ when: { speed: { from: 1000, to: 30000 } }, criteria: [/* @__PURE__ */ overRootSpeed(ANNEX)] }],
+  classes: /* @__PURE__ */ flatTable<"zones">({
+    machine: ["speed"],
+    columns: [{ as: "um pp", limits: ["A/B", "B/C", "C/D"], source: ANNEX }],
+    rows: [
+      // r/min                       um peak-to-peak: over root n
+      [{ from: 1000, to: 30000 }, over4800, over9000, over13200],
+    ],
+  }),
 });

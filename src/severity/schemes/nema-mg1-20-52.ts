@@ -1,11 +1,12 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { flatTable } from "./flat-table";
+import { reported } from "./sources";
 
-const TABLE = /* @__PURE__ */ published(
+const TABLE = /* @__PURE__ */ reported(
   "NEMA MG 1-20.52",
   "its table of permissible vibration",
   "https://scribd.com/doc/231073359/Vibration-Severity-1",
-  "read in a secondary table, Table 4, which says it is based on NEMA MG 1-20.52",
+  'read in a table of unknown making, "Vibration Severity", Table 4, which says it is based on NEMA MG 1-20.52',
 );
 
 /** NEMA MG 1-20.52 (old), large induction motors at no load, displacement peak-to-peak. */
@@ -26,10 +27,15 @@ export const nemaMg1Part20Old = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings (from memory)",
   band: null,
   notes: ["between the speeds printed (999 and 1000, 1499 and 1500, 2999 and 3000 r/min) the lower limit is taken"],
-  classes: [
-    { when: { speed: { to: 999 } }, criteria: [{ as: "in pp", limits: { acceptance: 0.0025 }, source: TABLE }] },
-    { when: { speed: { above: 999, to: 1499 } }, criteria: [{ as: "in pp", limits: { acceptance: 0.002 }, source: TABLE }] },
-    { when: { speed: { above: 1499, to: 2999 } }, criteria: [{ as: "in pp", limits: { acceptance: 0.0015 }, source: TABLE }] },
-    { when: { speed: { above: 2999, to: 4000 } }, criteria: [{ as: "in pp", limits: { acceptance: 0.001 }, source: TABLE }] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["speed"],
+    columns: [{ as: "in pp", limits: ["acceptance"], source: TABLE }],
+    rows: [
+      // r/min                      in, peak-to-peak
+      [{ above: 2999, to: 4000 },   0.001],
+      [{ above: 1499, to: 2999 },   0.0015],
+      [{ above: 999, to: 1499 },    0.002],
+      [{ to: 999 },                 0.0025],
+    ],
+  }),
 });

@@ -1,14 +1,15 @@
 import { builtIn } from "./built-in";
-import { published } from "./sources";
+import { flatTable } from "./flat-table";
+import { quoted } from "./sources";
 
 const PAGE = "https://scribd.com/document/477358469/VibrationAnalysis-0307-pdf";
-const TABLE = /* @__PURE__ */ published(
+const TABLE = /* @__PURE__ */ quoted(
   "NEMA MG 1 Part 7",
   "Table 7-1",
   PAGE,
-  "read in D. Patterson, Vibration Analysis of Motors in the Service Center (EASA), Table 1; the mm/s beside it are rounded",
+  "read in D. Patterson, Vibration Analysis of Motors in the Service Center (EASA), Table 1; the mm/s beside it are rounded; the same in U.S. Electrical Motors, Installation and Maintenance, Large AC Electric Motors, p. 14, Table 1",
 );
-const FACTOR = /* @__PURE__ */ published(
+const FACTOR = /* @__PURE__ */ quoted(
   "NEMA MG 1 Part 7",
   "Table 7-1 times 0.8 for rigid mounting",
   PAGE,
@@ -31,16 +32,22 @@ export const nemaMg1Part7 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings",
   band: null,
+  peakMeans: "open",
   meanings: { mounting: "resilient, as Table 7-1 is printed for, or rigid, which takes 0.8 times its limits" },
   notes: ["1200 r/min and up 0.15 in/s peak, below that the velocity of 2.5 mil peak-to-peak; between the speeds printed (900, 720, 600 r/min) the limit of the lower speed is taken"],
-  classes: [
-    { when: { mounting: "resilient", speed: { from: 1200 } }, criteria: [{ as: "in/s pk", limits: { acceptance: 0.15 }, source: TABLE }] },
-    { when: { mounting: "resilient", speed: { from: 900, below: 1200 } }, criteria: [{ as: "in/s pk", limits: { acceptance: 0.12 }, source: TABLE }] },
-    { when: { mounting: "resilient", speed: { from: 720, below: 900 } }, criteria: [{ as: "in/s pk", limits: { acceptance: 0.09 }, source: TABLE }] },
-    { when: { mounting: "resilient", speed: { from: 600, below: 720 } }, criteria: [{ as: "in/s pk", limits: { acceptance: 0.08 }, source: TABLE }] },
-    { when: { mounting: "rigid", speed: { from: 1200 } }, criteria: [{ as: "in/s pk", limits: { acceptance: 0.12 }, source: FACTOR }] },
-    { when: { mounting: "rigid", speed: { from: 900, below: 1200 } }, criteria: [{ as: "in/s pk", limits: { acceptance: 0.096 }, source: FACTOR }] },
-    { when: { mounting: "rigid", speed: { from: 720, below: 900 } }, criteria: [{ as: "in/s pk", limits: { acceptance: 0.072 }, source: FACTOR }] },
-    { when: { mounting: "rigid", speed: { from: 600, below: 720 } }, criteria: [{ as: "in/s pk", limits: { acceptance: 0.064 }, source: FACTOR }] },
-  ],
+  classes: /* @__PURE__ */ flatTable({
+    machine: ["mounting", "speed"],
+    columns: [{ as: "in/s pk", limits: ["acceptance"], source: TABLE }],
+    rows: [
+      // mounting    r/min                        in/s peak
+      ["resilient",  { from: 1200 },              0.15], // 3600, 1800 and 1200 r/min
+      ["resilient",  { from: 900, below: 1200 },  0.12],
+      ["resilient",  { from: 720, below: 900 },   0.09],
+      ["resilient",  { from: 600, below: 720 },   0.08],
+      ["rigid",      { from: 1200 },              0.12, { source: FACTOR }],
+      ["rigid",      { from: 900, below: 1200 },  0.096, { source: FACTOR }],
+      ["rigid",      { from: 720, below: 900 },   0.072, { source: FACTOR }],
+      ["rigid",      { from: 600, below: 720 },   0.064, { source: FACTOR }],
+    ],
+  }),
 });

@@ -112,7 +112,9 @@ describe("3. preamble", () => {
     expect((await readText("sep=|\nExport\na|b;c\n1|2\n", { headerLine: 3 })).header).toEqual(["a", "b;c"]);
     expect(await refusal("sep=;\na;b\n", { separator: "tab" })).toContain("a line in the file that says semicolon");
     expect((await readText("sep=;\na;b\n", { separator: "semicolon" })).header).toEqual(["a", "b"]);
-    expect(await refusal("sep=,\na,b\n", { decimalComma: true })).toContain("not both");
+    expect(await refusal("sep=,\na,b\n", { decimalComma: true })).toContain(
+      "both only where such numbers stand in quotes",
+    );
   });
 
   it("no header on that line is refused", async () => {

@@ -237,7 +237,7 @@ describe("rows and files", () => {
   it("a folder as file is refused in one line", async () => {
     const { err, out, code } = await veladis([...gs, "--file", folder, "--json"]);
     expect([code, out, err.split("\n").length]).toEqual([2, "", 2]);
-    expect(JSON.parse(err).error.code).toBe("missing-fact");
+    expect(JSON.parse(err).error.code).toBe("wrong-type");
   });
 
   it("the account is on standard error", async () => {

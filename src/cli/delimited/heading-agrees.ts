@@ -1,0 +1,117 @@
+import { same, shown, VeladisError } from "../../core/index";
+import type { Detector } from "../../detectors/index";
+import type { FrequencyUnitSymbol } from "../../frequency/index";
+import { parsedType, type ReadingType } from "../../reading/index";
+import type { UnitSymbol } from "../../units/index";
+import { headingSays, type Said } from "./heading-says";
+import type { TimeUnitSymbol } from "./time-units";
+import type { WrittenAs } from "./written-as";
+
+/** What is told of the numbers in a column. */
+export interface ColumnTold {
+  /** What tells it, e.g. `--from "mm/s rms"`. */
+  readonly by: string;
+  readonly unit?: UnitSymbol;
+  /** Left out where it is not told, or stands in a column of its own. */
+  readonly detector?: Detector;
+  /** Decibels with their reference, in the place of a unit. */
+  readonly level?: ReadingType;
+  readonly frequency?: FrequencyUnitSymbol;
+  /** Whether they are times. */
+  readonly isTime?: true;
+}
+
+/** What a reading type tells of a column. */
+export function typeTold(by: string, type: string): ColumnTold {
+  const { type: whole, unit, detector, reference } = parsedType(type);
+  return reference > 0 ? { by, level: whole } : { by, unit, detector };
+}
+
+/** Units of time that are as often the lowest of some readings (min), a direction or a letter. */
+const unsure: readonly TimeUnitSymbol[] = ["min", "h", "d"];
+
+/** Whether two types of levels have one reference: 1 nm/s is 1e-9 m/s. */
+function isSameLevel(a: string, b: string): boolean {
+  const [one, other] = [parsedType(a), parsedType(b)];
+  return (
+    one.quantity === other.quantity &&
+    same((one.reference * one.num) / one.den, (other.reference * other.num) / other.den)
+  );
+}
+
+function unitDiffers(told: ColumnTold, { written, unit, level, frequency, time }: Said): boolean {
+  if (told.isTime) return unit !== undefined || level !== undefined || frequency !== undefined;
+  if (told.frequency !== undefined) {
+    const isRate = unit !== undefined && written.includes("/");
+    return isRate || level !== undefined || (frequency !== undefined && frequency !== told.frequency);
+  }
+  if (frequency !== undefined || (time !== undefined && !unsure.includes(time))) return true;
+  if (told.level !== undefined)
+    return unit !== undefined || (level !== undefined && level !== "dB" && !isSameLevel(level, told.level));
+  return level !== undefined || (unit !== undefined && unit !== told.unit);
+}
+
+function detectorDiffers(told: ColumnTold, { detector }: Said): boolean {
+  const wanted = told.level === undefined ? told.detector : "rms";
+  if (wanted === undefined || detector === undefined || detector === wanted) return false;
+  // a heading seldom says how a peak was found
+  return !(wanted === "true pk" && detector === "pk");
+}
+
+/** The first of these that what is told contradicts. Of several detectors named, one that agrees is enough. */
+export function contradicted(told: ColumnTold, says: readonly Said[]): Said | undefined {
+  const units = says.find((one) => unitDiffers(told, one));
+  if (units !== undefined) return units;
+  const named = says.filter(({ detector }) => detector !== undefined);
+  return named.every((one) => detectorDiffers(told, one)) ? named[0] : undefined;
+}
+
+/** The error for a heading that says something else than what was told. */
+export function headingRefused(by: string, { written }: Said, heading: string, index: number): VeladisError {
+  const says = written === heading.trim() ? "" : `, which says ${shown(written)}`;
+  return new VeladisError("unknown-option", {
+    expected: "what is told as the heading of the column says it, or --file-units none where the heading is wrong",
+    received: `${by}, and the heading ${shown(heading.trim())} of column ${index + 1}${says}`,
+  });
+}
+
+/**
+ * Refuses a column whose heading contradicts what is told of it.
+ *
+ * @throws {@link VeladisError} `unknown-option` with both
+ */
+export function requireHeadingAgrees(
+  header: readonly string[],
+  index: number,
+  told: ColumnTold,
+  { fileUnits }: WrittenAs,
+): void {
+  if (fileUnits === "none") return;
+  const heading = header[index] as string;
+  const other = contradicted(told, headingSays(heading));
+  if (other !== undefined) throw headingRefused(told.by, other, heading, index);
+}
+
+/**
+ * The unit of time that the heading of a column of times says, where it says one.
+ *
+ * @param asked - what tells how times are written, and the unit that it means; left out where nothing does
+ * @throws {@link VeladisError} `unknown-option` for a heading of another kind, or of another unit than was told
+ */
+export function timeUnitSaid(
+  header: readonly string[],
+  index: number,
+  asked: { readonly by: string; readonly unit: TimeUnitSymbol } | undefined,
+  { fileUnits }: WrittenAs,
+): TimeUnitSymbol | undefined {
+  if (fileUnits === "none") return undefined;
+  const heading = header[index] as string;
+  const says = headingSays(heading);
+  const other = contradicted({ by: "", isTime: true }, says);
+  if (other !== undefined) throw headingRefused("a column of times", other, heading, index);
+  const times = says.filter(({ time }) => time !== undefined);
+  const unit = asked?.unit ?? times[0]?.time;
+  const differs = times.find(({ time }) => time !== unit);
+  if (differs !== undefined) throw headingRefused(asked?.by ?? "one unit of time", differs, heading, index);
+  return unit;
+}

@@ -1,0 +1,57 @@
+import { cached, shown, VeladisError } from "../../core/index";
+import { findDetector } from "../../detectors/index";
+import { type ColumnTold, contradicted } from "./heading-agrees";
+import { type Said, saidBy } from "./heading-says";
+import type { WrittenAs } from "./written-as";
+
+/** Headings of columns that say what each row is written in. */
+const headed = /^(?:units?|detectors?)$/i;
+
+/** What a cell of such a column says: a unit, a type or a detector. */
+function cellSays(cell: string): Said | undefined {
+  const detector = findDetector(cell);
+  return detector === undefined ? saidBy(cell) : { written: cell, detector };
+}
+
+/** Whether a cell can hardly be another thing than a unit. */
+function isUnit(cell: string): boolean {
+  const said = saidBy(cell.trim());
+  return said?.unit !== undefined && (said.detector !== undefined || cell.includes("/"));
+}
+
+/**
+ * Holds what rows say of their unit, in a column that nobody asked for, against what is told of all rows. Such a column is
+ * headed `unit` or `detector`, or has a rate or a reading type in the first row.
+ *
+ * @param used - indices of the columns that were asked for
+ * @param instead - how each row would be read by its own, for the refusal
+ * @returns what refuses a row, or undefined
+ */
+export function rowUnits(
+  header: readonly string[],
+  used: readonly number[],
+  told: ColumnTold,
+  { fileUnits }: WrittenAs,
+  instead = "",
+): (cells: readonly string[]) => VeladisError | undefined {
+  if (fileUnits === "none") return () => undefined;
+  let columns: readonly number[] | undefined;
+  const differs = cached((cell) => {
+    const said = cellSays(cell);
+    return said === undefined || contradicted(told, [said]) !== undefined;
+  });
+  return (cells) => {
+    columns ??= header.flatMap((heading, i) =>
+      !used.includes(i) && (headed.test(heading.trim()) || isUnit(cells[i] as string)) ? [i] : [],
+    );
+    for (const index of columns) {
+      const cell = (cells[index] as string).trim();
+      if (cell === "" || !differs(cell)) continue;
+      return new VeladisError("unknown-option", {
+        expected: `rows in one unit and detector, as ${told.by} tells; ${instead}--file-units none passes over column ${index + 1}`,
+        received: `${shown(cell)} in column ${index + 1} ${shown(header[index]?.trim())}`,
+      });
+    }
+    return undefined;
+  };
+}

@@ -1,0 +1,57 @@
+import { cached, shown } from "../../core/index";
+import { unitSymbol } from "../../units/index";
+import {
+  type ColumnTold,
+  contradicted,
+  headingRefused,
+  requireHeadingAgrees,
+  typeTold,
+} from "../delimited/heading-agrees";
+import { headingSays } from "../delimited/heading-says";
+import { rowUnits } from "../delimited/row-units";
+import { headedColumn } from "../input/headed-column";
+import { rowCache } from "./row-cache";
+import type { TableSettings } from "./settings";
+
+type Cells = readonly string[];
+
+/** What the options tell of the readings of all rows; undefined where each says its own. */
+function toldOfAll({ from, detector }: TableSettings): ColumnTold | undefined {
+  if (from.fixed === undefined) return undefined;
+  const by = `--from ${shown(from.fixed)}`;
+  if (detector.column !== undefined) return { by, unit: unitSymbol(from.fixed) };
+  if (detector.fixed === undefined) return typeTold(by, from.fixed);
+  return typeTold(`${by} --detector ${shown(detector.fixed)}`, `${from.fixed} ${detector.fixed}`);
+}
+
+/**
+ * What refuses a row by what it says of its unit: in its type, against the heading of the readings, or in a column that
+ * nobody asked for.
+ *
+ * @param value - index of the column of readings
+ * @throws {@link VeladisError} `unknown-option` for a heading that contradicts what is told of all rows
+ */
+export function unitCheck(header: Cells, value: number, settings: TableSettings): (cells: Cells, type: string) => void {
+  const { written, from, detector, at, speedColumn, machineColumns } = settings;
+  const told = toldOfAll(settings);
+  if (told !== undefined) {
+    requireHeadingAgrees(header, value, told, written);
+    const asked = [from.column, detector.column, at.column, speedColumn, ...machineColumns];
+    const used = asked.flatMap((column) => (column === undefined ? [] : [headedColumn(header, column, written)]));
+    const refused = rowUnits(header, [value, ...used], told, written, "--from-column reads each row by its own, ");
+    return (cells) => {
+      const error = refused(cells);
+      if (error !== undefined) throw error;
+    };
+  }
+  const heading = header[value] as string;
+  const says = written.fileUnits === "none" ? [] : headingSays(heading);
+  if (says.length === 0) return () => undefined;
+  const check = cached((type) => {
+    const by = `a row in ${shown(type)}`;
+    const other = contradicted(typeTold(by, type), says);
+    if (other !== undefined) throw headingRefused(by, other, heading, value);
+    return true;
+  }, rowCache);
+  return (_, type) => void check(type);
+}

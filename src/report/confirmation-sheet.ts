@@ -1,0 +1,93 @@
+import { knownText, provenances } from "../core/index";
+import { type ConfirmableLimit, confirmableLimits, type Scheme, type SchemeRef, schemeById } from "../severity/index";
+import type { Sheet, SheetSection } from "./sheet";
+
+const COLUMNS = ["row", "limit", "value", "known", "agrees", "printed value", "page", "second name"] as const;
+
+const HOW = [
+  "Take your own printed copy of this edition. Go through it line by line, and fill in what IT says, not what you expect.",
+  "The copy prints the same value: tick the box. It prints another: leave the box, write the value as printed, and read it again.",
+  "Write the page. Leave a line empty that you did not find: only what is filled in is confirmed.",
+  "A printed value above the one here raises a limit: a second person reads it too and writes their name.",
+  "The unit and detector must be those of the line. mil beside um (25.4), peak beside RMS (1.414), peak-to-peak beside peak (2) or beside RMS (2.83) and a shifted decimal point are the usual slips; such a value is asked about.",
+] as const;
+
+/** Where limits stand in the standard, as far as that is known, each once. */
+function placesOf(limits: readonly ConfirmableLimit[]): string[] {
+  const told = limits.map(({ source }) => {
+    const { title, where, page } = source;
+    const seen = page === undefined || source.provenance === "confirmed" ? undefined : `value here read at ${page}`;
+    return [title, where, knownText(source), seen].filter(Boolean).join("; ");
+  });
+  return [...new Set(told)];
+}
+
+function rowsOf(limits: readonly ConfirmableLimit[]): string[][] {
+  return limits.map(({ row, limit, shipped, as, source, provenance }) => {
+    const signed = provenance === "confirmed";
+    const known = signed ? knownText(source) : provenances[provenance].cell;
+    return [row, limit, `${shipped} ${as}`, known, signed ? "" : "\u2610", "", "", ""];
+  });
+}
+
+function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSection[] {
+  const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
+  return [
+    { title: "The table", text: [title], list: placesOf(limits) },
+    { title: "How to fill it in", list: HOW },
+    {
+      title: `Limits of ${standard}:${edition}`,
+      table: { columns: COLUMNS, rows: rowsOf(limits) },
+    },
+    {
+      title: "From paper to file",
+      list: [
+        `veladis schemes ${id} --sheet csv > ${id}.csv writes a file with one line a limit, in the order of this sheet.`,
+        "Where the box is ticked, write yes under agrees; else the value under printed, with a point for decimals. Under page, by and on: the page, your name, and the day as 2024-03-04. Under second: the second name.",
+        "A value that looks like a slip and stands in the copy all the same: yes under reread, after reading the page again.",
+        `veladis judge ... --confirmed ${id}.csv takes it, and so does every command that judges. One line that is wrong refuses the file.`,
+      ],
+    },
+  ];
+}
+
+/**
+ * A check sheet for paper: every limit of a scheme with its row, unit, value and how that is known, with room for what a
+ * person reads in their own printed copy, and who signs for it. What is filled in goes into a file of confirmations.
+ *
+ * @param scheme - the id of a built-in scheme, or a scheme
+ * @throws {@link VeladisError} as {@link confirmableLimits} of `veladis/severity`
+ * @example
+ * ```ts
+ * import { confirmationSheet, sheetHtml } from "veladis/protection";
+ *
+ * const sheet = confirmationSheet("iso-10816-7-2009");
+ * sheet.sections[2]?.table?.rows[0]?.slice(0, 3); // => ["category I, power up to 200 kW", "A/B", "2.5 mm/s rms"]
+ * sheetHtml(sheet).includes("Edition of the copy in hand"); // => true
+ * ```
+ */
+export function confirmationSheet(scheme: SchemeRef): Sheet {
+  const limits = confirmableLimits(scheme);
+  // of a scheme that leaves parts out, what the checked copy of it has
+  const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
+  const { title = standard } = (typeof scheme === "string" ? schemeById(scheme) : scheme) as Partial<Scheme>;
+  return {
+    title: "Check sheet for a table of limits",
+    subject: `${standard}, edition ${edition} (${id})`,
+    cautions: [
+      "A limit that is confirmed wrongly judges every machine that it is used for. Read the standard itself, of this edition; not another sheet, not memory.",
+      "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
+    ],
+    sections: sections(title, limits),
+    blanks: [
+      "Edition of the copy in hand",
+      "Name",
+      "Date",
+      "Signature",
+      "Second name, where a limit is raised",
+      "Date",
+      "Signature",
+    ],
+    data: { scheme: id, limits },
+  };
+}

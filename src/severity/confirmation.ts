@@ -1,0 +1,139 @@
+import { dataText, requireKnownKeys, requirePositive, requireText, shown, VeladisError } from "../core/index";
+import { latestDay, requireDay } from "./confirm-date";
+
+/** One limit as a person read it in their own printed copy of the standard. */
+export interface Confirmation {
+  /** The id of the scheme. */
+  readonly scheme: string;
+  /** The edition of the copy in hand. */
+  readonly edition: string;
+  /** The row, the limit and its unit with detector, as {@link confirmableLimits} names them. */
+  readonly row: string;
+  readonly limit: string;
+  readonly as: string;
+  /** The value that the copy prints. */
+  readonly printed: number;
+  /** The page on which it stands. */
+  readonly page: string;
+  /** Who read it. */
+  readonly by: string;
+  /** On which day, as `2024-03-04`. */
+  readonly on: string;
+  /** Who else read it there; needed for a value that raises a limit. */
+  readonly second?: string;
+  /** True where the page was read again: for a value that looks like a slip and stands there all the same. */
+  readonly reread?: boolean;
+  /** The value that the check sheet showed; refused where the scheme has another by now. */
+  readonly shipped?: number;
+  /** Where the confirmation was read from, for refusals, e.g. `"line 4 of pumps.csv"`. */
+  readonly readAt?: string;
+}
+
+const keys: Readonly<Record<keyof Confirmation, true>> = /* @__PURE__ */ Object.freeze({
+  scheme: true,
+  edition: true,
+  row: true,
+  limit: true,
+  as: true,
+  printed: true,
+  page: true,
+  by: true,
+  on: true,
+  second: true,
+  reread: true,
+  shipped: true,
+  readAt: true,
+});
+
+/** The longest name or page: it stands in every answer. */
+const LONGEST = 80;
+
+/** A name or a page: a text of one line that is not too long for small print. */
+function lineOf(given: unknown, what: string): string {
+  const text = requireText(given as string, what).trim();
+  if (text.length <= LONGEST && !/\p{Cc}|\p{Zl}|\p{Zp}/u.test(text)) return text;
+  throw new VeladisError("syntax", {
+    expected: `${what}, of one line and ${LONGEST} characters at most`,
+    received: shown(given),
+  });
+}
+
+/** Two names of one person: upper case and blanks aside. */
+function isSame(one: string, other: string): boolean {
+  const key = (name: string): string =>
+    name
+      .normalize("NFKC")
+      .toLowerCase()
+      .replace(/[\s.]+/g, "");
+  return key(one) === key(other);
+}
+
+/**
+ * A confirmation that says all that it must; its row and its value are held against the scheme elsewhere.
+ *
+ * @param place - where it stands, for refusals
+ * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `missing-fact`, `syntax`, `out-of-range`, `not-positive`
+ */
+export function checkedConfirmation(given: unknown, place: string): Confirmation {
+  if (typeof given !== "object" || given === null || Array.isArray(given)) {
+    throw new VeladisError("wrong-type", {
+      expected: `${place}: a confirmation with ${Object.keys(keys).slice(0, 9).join(", ")}`,
+      received: shown(given),
+    });
+  }
+  const one = requireKnownKeys(given as Confirmation, keys, `${place}: a part of a confirmation`);
+  const text = (name: "scheme" | "edition" | "row" | "limit" | "as"): string => {
+    const value = one[name];
+    const what = `${place}: the ${name === "as" ? "unit with detector (as)" : name}, as the check sheet has it`;
+    if (value === undefined) throw new VeladisError("missing-fact", { expected: what, received: "nothing" });
+    return requireText(value, what).trim().replace(/\s+/g, " ");
+  };
+  const needed = (value: unknown, what: string): string => {
+    if (value !== undefined) return lineOf(value, what);
+    throw new VeladisError("missing-fact", { expected: what, received: "nothing" });
+  };
+  const names = {
+    scheme: text("scheme"),
+    edition: text("edition"),
+    row: text("row"),
+    limit: text("limit"),
+    as: text("as"),
+  };
+  if (one.printed === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: `${place}: the value that the copy prints`,
+      received: "nothing",
+    });
+  }
+  const printed = requirePositive(one.printed, `${place}: the value that the copy prints, above zero`);
+  const page = needed(one.page, `${place}: the page on which the value stands`);
+  const by = needed(one.by, `${place}: by, the name of who read it`);
+  const on = requireDay(one.on, `${place}: on, when it was read`);
+  if (on > latestDay()) {
+    throw new VeladisError("out-of-range", { expected: `${place}: on, a day that is not in the future`, received: on });
+  }
+  const second =
+    one.second === undefined ? undefined : lineOf(one.second, `${place}: second, the name of who else read it`);
+  if (second !== undefined && isSame(by, second)) {
+    throw new VeladisError("out-of-range", {
+      expected: `${place}: second, the name of another person than the first`,
+      received: shown(second),
+    });
+  }
+  if (one.reread !== undefined && typeof one.reread !== "boolean") {
+    throw new VeladisError("wrong-type", {
+      expected: `${place}: reread, true where the page was read again, else left out`,
+      received: dataText(one.reread),
+    });
+  }
+  if (one.shipped !== undefined) requirePositive(one.shipped, `${place}: the value that the check sheet showed`);
+  return {
+    ...one,
+    ...names,
+    printed,
+    page: /^\d/.test(page) ? `p. ${page}` : page,
+    by,
+    on,
+    ...(second !== undefined && { second }),
+  };
+}

@@ -1,0 +1,217 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { veladis } from "./in-process";
+
+const id = "iso-10816-7-2009";
+const machine = ["--machine", "pump 90 kW 2980 r/min category I"];
+let folder = "";
+let header: string[] = [];
+let rows: string[][] = [];
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), "veladis-confirmed-"));
+  const { out } = await veladis(["schemes", id, "--sheet", "csv"]);
+  const cells = (line: string): string[] =>
+    [...line.matchAll(/("(?:[^"]|"")*"|[^,]*)(?:,|$)/g)]
+      .map(([, cell]) => cell as string)
+      .slice(0, header.length || 15);
+  const [first = "", ...others] = out.trimEnd().split("\n");
+  header = cells(first);
+  rows = others.map(cells);
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+type Change = Readonly<Record<string, string>>;
+
+/** The sheet, filled in by a person for whom all agrees, but for the changes of single rows; its path. */
+function filledIn(changes: Readonly<Record<number, Change>> = {}, name = "filled.csv", end = "\n"): string {
+  const lines = rows.map((row, i) => {
+    const filled: Change = { agrees: "yes", page: "12", by: "J. Example", on: "2024-03-04", ...changes[i] };
+    return row.map((cell, k) => filled[header[k] as string] ?? cell).join(",");
+  });
+  return written(`${[header.join(","), ...lines].join("\n")}${end}`, name);
+}
+
+function written(text: string, name: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+const blank: Change = { agrees: "", page: "", by: "", on: "" };
+const lower: Change = { agrees: "", printed: "6.3" };
+
+describe("the file of confirmations", () => {
+  it("has a row for each limit, and is taken when it is filled in", async () => {
+    expect(rows).toHaveLength(25);
+    const { out, code } = await veladis(["judge", "6.4 mm/s rms", ...machine, "--confirmed", filledIn({ 2: lower })]);
+    expect(code).toBe(0);
+    expect(out).toContain("zone D");
+    expect(out).toContain("by J. Example, 2024-03-04, p. 12");
+    expect(out.replace(/\s+/g, " ")).toContain(
+      "caution DIFFERS FROM THE TABLE AS SHIPPED: category I, power up to 200 kW, C/D: the copy prints 6.3 mm/s rms, the table as shipped has 6.5 (reported)",
+    );
+  });
+
+  it("may be filled in in part; several files are taken together, a limit in one of them", async () => {
+    const first = filledIn(Object.fromEntries(rows.map((_, i) => [i, i < 3 ? {} : blank])), "one.csv");
+    const rest = filledIn(Object.fromEntries(rows.map((_, i) => [i, i < 3 ? blank : {}])), "rest.csv");
+    const counted = async (...files: string[]) =>
+      (await veladis(["schemes", ...files.flatMap((file) => ["--confirmed", file])])).out.match(
+        /ISO|iso-10816-7-2009 .*/,
+      )?.[0];
+    expect(await counted(first)).toMatch(/3 confirmed$/);
+    expect(await counted(first, rest)).toMatch(/ 25 confirmed$/);
+    const { err, code } = await veladis(["schemes", "--confirmed", first, "--confirmed", first]);
+    expect(code).toBe(2);
+    expect(err).toContain("line 2 of one.csv: each limit once");
+  });
+
+  it("may come as JSON, with the same checks and the lines", async () => {
+    const one = { scheme: id, edition: "2009", row: "category I, power up to 200 kW", limit: "C/D", as: "mm/s rms" };
+    const signed = { printed: 6.3, page: "12", by: "J. Example", on: "2024-03-04" };
+    const path = written(JSON.stringify([{ ...one, ...signed }], null, 2), "good.json");
+    expect((await veladis(["judge", "6.4 mm/s rms", ...machine, "--confirmed", path])).out).toContain("zone D");
+    const two = [
+      { ...one, ...signed },
+      { ...one, ...signed, limit: "B/D" },
+    ];
+    const bad = written(JSON.stringify(two, null, 2), "bad.json");
+    expect((await veladis(["schemes", "--confirmed", bad])).err).toContain("line 13 of bad.json: a limit of the row");
+    for (const [text, words] of [
+      ["{}", "a list of confirmations"],
+      ["[1]", "line 1 of x.json"],
+      ["[{", "confirmations as JSON"],
+      ["[]", "a confirmation in x.json"],
+    ])
+      expect((await veladis(["schemes", "--confirmed", written(text as string, "x.json")])).err).toContain(words);
+  });
+
+  it.each<[string, Change, string]>([
+    ["another edition", { edition: "2018" }, "line 4 of filled.csv: the edition"],
+    ["another row", { row: "category IX" }, "line 4 of filled.csv: a row of the table"],
+    ["another unit", { as: "in/s rms" }, "line 4 of filled.csv: unit and detector"],
+    ["agrees and a value", { printed: "6.5" }, "one of the two"],
+    ["neither", { agrees: "" }, "neither in a row that is filled in"],
+    ["a word for yes", { agrees: "ja" }, "agrees, yes or nothing"],
+    ["a decimal comma", { agrees: "", printed: '"6,3"' }, "with a point for decimals"],
+    ["a value that raises a limit", { agrees: "", printed: "6.6" }, "second, the name of another person"],
+    ["a slip", { agrees: "", printed: "9.2", second: "K. Example" }, "looks like peak for RMS"],
+    ["a changed sheet", { shipped: "6.4" }, "print a new check sheet"],
+    ["another scheme", { scheme: "iso-10816-7" }, "the id of a built-in scheme"],
+    ["no name", { by: "" }, "by, the name of who read it"],
+    ["a day of another form", { on: "3/4/2024" }, "2024-03-04"],
+    ["a ragged line", { by: "J., Example" }, "line 4 of filled.csv: 15 cells"],
+  ])("is refused whole for %s, with the line", async (_, change, words) => {
+    const { out, err, code } = await veladis([
+      "judge",
+      "2 mm/s rms",
+      ...machine,
+      "--confirmed",
+      filledIn({ 2: change }),
+    ]);
+    expect([code, out]).toEqual([2, ""]);
+    expect(err.replace(/\s+/g, " ")).toContain(words);
+  });
+
+  it.each<[string, () => string, string]>([
+    [
+      "nothing filled in",
+      () => written(`${[header, ...rows].map((one) => one.join(",")).join("\n")}\n`, "x.csv"),
+      "no row that is filled in",
+    ],
+    ["a torn last line", () => filledIn({}, "x.csv", ""), "a line end behind the last row"],
+    ["an unknown column", () => written(`${header.join(",")},remark\n`, "x.csv"), "a column"],
+    ["a column twice", () => written(`${header.join(",")},by\n`, "x.csv"), "each column once"],
+    ["a column less", () => written("scheme,edition,row,limit,as,printed,page,by\n", "x.csv"), "the column on"],
+    ["no file", () => join(folder, "none.csv"), "a file that can be read"],
+  ])("is refused for %s", async (_, file, words) => {
+    const { err, code } = await veladis(["schemes", "--confirmed", file()]);
+    expect(code).toBe(2);
+    expect(err.replace(/\s+/g, " ")).toContain(words);
+  });
+});
+
+describe("confirmed limits in every command", () => {
+  const signed = "confirmed by J. Example, 2024-03-04, p. 12";
+
+  it("judge: by line, as JSON, by one scheme, at points, since a baseline", async () => {
+    const file = ["--confirmed", filledIn({ 2: lower })];
+    const line = await veladis(["judge", ...machine, ...file], "6.4 mm/s rms\n");
+    expect(line.out).toContain(`limits ${signed}`);
+    expect(line.out).toContain("DIFFERS FROM THE TABLE AS SHIPPED");
+    const { out } = await veladis(["judge", "6.4 mm/s rms", ...machine, ...file, "--json", "--scheme", id]);
+    expect(JSON.parse(out)).toMatchObject({ verified: true, confirmed: [signed], zone: "D" });
+    const points = await veladis(["judge", "DE-H 6.4 mm/s rms", ...machine, ...file]);
+    expect(points.out).toContain("zone D");
+    const since = await veladis(["judge", "6.4 mm/s rms", ...machine, ...file, "--since", "1 mm/s rms"]);
+    expect(since.code).toBe(0);
+  });
+
+  it("table: in the cell of the limits, with the difference among what is to be known", async () => {
+    const args = ["table", "--column", "v", "--from", "mm/s rms", ...machine, "--confirmed", filledIn({ 2: lower })];
+    const { out } = await veladis(args, "v,at\n6.4,1\n");
+    expect(out).toContain(`D,D,${id},"${signed}"`);
+    expect(out).toContain("DIFFERS FROM THE TABLE AS SHIPPED");
+  });
+
+  it("setpoints: the trip, the warning, the source and the sheet", async () => {
+    const args = ["setpoints", "--baseline", "2 mm/s rms", ...machine, "--confirmed", filledIn({ 2: lower })];
+    const { out } = await veladis(args);
+    expect(out).toMatch(/TRIP +6\.300/);
+    expect(out).toContain("DIFFERS FROM THE TABLE AS SHIPPED");
+    expect(out).toContain(signed);
+    expect((await veladis([...args, "--sheet", "markdown"])).out).toContain("J. Example, 2024-03-04");
+    expect(JSON.parse((await veladis([...args, "--json"])).out).confirmed).toEqual([signed]);
+  });
+
+  it("the calculator: judge and setpoints", async () => {
+    const lines =
+      'judge(6.4 mm/s rms, "pump 90 kW 2980 r/min category I")\nsetpoints(2 mm/s rms, "pump 90 kW 2980 r/min category I", "iso-10816-7-2009")\n';
+    const { out } = await veladis(["--confirmed", filledIn({ 2: lower })], lines);
+    expect(out).toContain("zone D");
+    expect(out).toContain("trip: 6.30 mm/s rms");
+    expect(out.split(signed).length).toBeGreaterThan(2);
+  });
+
+  it("schemes: the grades, the table, and what is left to confirm", async () => {
+    const file = ["--confirmed", filledIn({ 2: lower, 0: blank })];
+    expect((await veladis(["schemes", id, ...file])).out).toMatch(/C\/D +6\.3 mm\/s rms +confirmed/);
+    expect((await veladis(["schemes", ...machine, ...file])).out).toContain(id);
+    const left = (await veladis(["schemes", id, "--sheet", "csv", ...file])).out.trimEnd().split("\n");
+    expect(left).toHaveLength(2);
+    const { out } = await veladis(["schemes", id, "--sheet", "html", ...file]);
+    expect(out.split("\u2610")).toHaveLength(2);
+    expect(out).toContain(signed);
+  });
+});
+
+describe("the check sheet", () => {
+  it("names every limit, and has room for the edition, names, days and signatures", async () => {
+    const { out } = await veladis(["schemes", id, "--sheet", "html"]);
+    expect(out.split("\u2610")).toHaveLength(26);
+    for (const words of [
+      "Edition of the copy in hand",
+      "Name",
+      "Date",
+      "Signature",
+      "Second name",
+      "Table A.1",
+      "MEMORY",
+    ])
+      expect(out).toContain(words);
+  });
+
+  it.each([
+    [["schemes", "--sheet", "html"], "one scheme by name"],
+    [["schemes", id, "iso-10816-3-2009", "--sheet", "html"], "one scheme by name"],
+    [["schemes", id, "--sheet", "csv", "--json"], "--sheet with nothing but schemes by name"],
+    [["schemes", "--sheet", "csv", ...machine], "--machine too"],
+  ])("%j is refused", async (args, words) => {
+    const { err, code } = await veladis(args);
+    expect(code).toBe(2);
+    expect(err).toContain(words);
+  });
+});

@@ -1,0 +1,303 @@
+import {
+  builtInSchemes,
+  type Confirmation,
+  classify,
+  confirmableLimits,
+  confirmedDifferences,
+  confirmedSchemes,
+  confirmScheme,
+  countLimits,
+  defineScheme,
+  judge,
+  judgePoints,
+  limitsFor,
+  machineClassifier,
+  type Scheme,
+  schemeById,
+  schemesFor,
+} from "veladis/severity";
+import { describe, expect, it } from "vitest";
+import { refusalOf } from "../refusals/refusal-of";
+
+const id = "iso-10816-7-2009";
+const row = "category I, power up to 200 kW";
+const signed = { page: "12", by: "J. Example", on: "2024-03-04" };
+const read: Confirmation = { scheme: id, edition: "2009", row, limit: "C/D", as: "mm/s rms", printed: 6.5, ...signed };
+
+/** Every limit of a scheme as its copy would print it if it were the same, but for some. */
+function agreed(scheme: string, but: Readonly<Record<string, number>> = {}): Confirmation[] {
+  return confirmableLimits(schemeById(scheme)).map(({ shipped, row, limit, as, edition }) => ({
+    ...{ scheme, edition, row, limit, as, printed: but[`${row}, ${limit}`] ?? shipped },
+    ...signed,
+  }));
+}
+
+/** What is refused of confirmations. */
+const refused = (...all: unknown[]) => refusalOf(() => confirmScheme(id, all as Confirmation[]));
+
+describe("the names of limits", () => {
+  it.each(builtInSchemes)("$id: no two limits have one name", (scheme) => {
+    const names = confirmableLimits(scheme).map(({ row, limit, as }) => `${row}; ${limit}; ${as}`);
+    expect(new Set(names).size).toBe(names.length);
+    expect(names.length).toBeGreaterThan(0);
+  });
+
+  it("a criterion of every row stands once", () => {
+    const rows = confirmableLimits(id).filter(({ as }) => as === "um pp");
+    expect(rows.map((one) => one.row)).toEqual(Array(5).fill("every row, speed up to 600 r/min"));
+  });
+
+  it("a law of speed has its number and its cap", () => {
+    const limits = confirmableLimits("api-617-8th-shaft").map(({ limit, shipped }) => [limit, shipped]);
+    expect(limits.map(([limit]) => limit)).toEqual(["acceptance root of", "acceptance at most"]);
+    expect(confirmableLimits("iso-7919-3-2009").map(({ limit, shipped }) => `${limit} ${shipped}`)).toEqual([
+      "A/B over root n 4800",
+      "B/C over root n 9000",
+      "C/D over root n 13200",
+    ]);
+  });
+});
+
+describe("confirmations that agree", () => {
+  const levels = [0.5, 2.5, 2.51, 4, 4.01, 6.5, 6.51, 12];
+
+  it.each(builtInSchemes)("$id: all confirmed, counted once each, and the same limits", (scheme) => {
+    const confirmed = confirmScheme(scheme, agreed(scheme.id));
+    const { limits, confirmed: count } = countLimits([confirmed]);
+    expect([limits, count]).toEqual([countLimits([scheme]).limits, limits]);
+    const sizes = (one: Scheme) => confirmableLimits(one).map(({ shipped }) => shipped);
+    expect(sizes(confirmed)).toEqual(sizes(scheme));
+    expect(confirmedDifferences(confirmed)).toEqual([]);
+  });
+
+  it.each(levels)("%d mm/s: the zone is the same, and verified", (level) => {
+    const schemes = confirmedSchemes(agreed(id));
+    for (const machine of ["pump 90 kW 2980 r/min category I", "pump 2980 r/min", "motor 90 kW 1485 r/min rigid"]) {
+      const plain = judge(`${level} mm/s rms`, machine);
+      const confirmed = judge(`${level} mm/s rms`, machine, { schemes });
+      expect(confirmed.headline).toBe(plain.headline);
+      expect(confirmed.judgements.map((one) => one.scheme)).toEqual(plain.judgements.map((one) => one.scheme));
+      if (machine.includes("category")) {
+        expect([confirmed.verified, confirmed.provenance]).toEqual([true, "confirmed"]);
+        expect(confirmed.confirmed).toEqual(["confirmed by J. Example, 2024-03-04, p. 12"]);
+      }
+    }
+  });
+
+  it("the whole set chooses as the built-in one does; a list of some has no precedence", () => {
+    const schemes = confirmedSchemes(agreed(id));
+    for (const machine of [
+      "motor 1485 r/min rigid",
+      "fan 90 kW 1480 r/min rigid",
+      "pump 90 kW",
+      "pump 600 to 900 r/min",
+    ])
+      expect(schemesFor(machine, { schemes }).map(({ scheme }) => scheme.id)).toEqual(
+        schemesFor(machine).map(({ scheme }) => scheme.id),
+      );
+    expect(machineClassifier("pump 90 kW 2980 r/min category I", "mm/s rms", { schemes }).confirmed).toHaveLength(1);
+  });
+});
+
+describe("a printed value that differs", () => {
+  const lower = confirmScheme(id, [{ ...read, printed: 6.3 }]);
+  const difference = `${row}, C/D: the copy prints 6.3 mm/s rms, the table as shipped has 6.5 (reported)`;
+
+  it("governs, and is told first of all cautions, in the source and in the list", () => {
+    const { zone, limits, cautions, differences } = classify("6.4 mm/s rms", {
+      scheme: lower,
+      machine: "pump 90 kW 2980 r/min category I",
+    });
+    expect(zone).toBe("D");
+    expect(limits["C/D"]?.source).toEqual({
+      title: "ISO 10816-7:2009",
+      where: "Table A.1",
+      provenance: "confirmed",
+      page: "p. 12",
+      note: difference,
+      by: "J. Example",
+      on: "2024-03-04",
+      shipped: "6.5 mm/s rms",
+    });
+    expect(cautions[0]).toBe(`DIFFERS FROM THE TABLE AS SHIPPED: ${difference}`);
+    expect(differences).toEqual([cautions[0]]);
+    expect(confirmedDifferences([lower])).toEqual([difference]);
+  });
+
+  it("a lower one never makes a verdict milder", () => {
+    const rank = (zone: string) => "ABCD".indexOf(zone);
+    const machines = ["pump 90 kW 2980 r/min category I", "pump 90 kW 2980 r/min", "pump category I", "pump 500 r/min"];
+    for (const [limit, most] of [
+      ["A/B", 2.5],
+      ["B/C", 4],
+      ["C/D", 6.5],
+    ] as const) {
+      for (const share of [0.97, 0.9, 0.8]) {
+        const printed = most * share;
+        const schemes = confirmedSchemes([{ ...read, limit, printed }]);
+        for (const machine of machines)
+          for (let level = 0.5; level < 8; level += 0.1) {
+            const [was, is] = [judge(`${level} mm/s rms`, machine), judge(`${level} mm/s rms`, machine, { schemes })];
+            expect(rank(is.zone)).toBeGreaterThanOrEqual(rank(was.zone));
+            expect(rank(is.worst)).toBeGreaterThanOrEqual(rank(was.worst));
+          }
+      }
+    }
+  });
+
+  it("a higher one needs a second person", () => {
+    expect(refused({ ...read, printed: 6.6 }).message).toContain("second, the name of another person");
+    expect(refused({ ...read, printed: 6.6, second: "j.  EXAMPLE" }).message).toContain(
+      "another person than the first",
+    );
+    const scheme = confirmScheme(id, [{ ...read, printed: 6.6, second: "K. Example" }]);
+    const { zone, confirmed } = classify("6.55 mm/s rms", { scheme, machine: "pump 90 kW 2980 r/min category I" });
+    expect(zone).toBe("C");
+    expect(confirmed).toEqual(["confirmed by J. Example and K. Example, 2024-03-04, p. 12"]);
+  });
+
+  it("of a law of speed: both numbers or none, and what differs is told", () => {
+    const law = { scheme: "api-617-8th-shaft", edition: schemeById("api-617-8th-shaft").edition };
+    const [root, cap] = confirmableLimits("api-617-8th-shaft");
+    if (root === undefined || cap === undefined) throw new Error("no law");
+    const one = { ...read, ...law, row: root.row, as: root.as };
+    const first = { ...one, limit: root.limit, printed: root.shipped * 0.95 };
+    expect(refusalOf(() => confirmScheme("api-617-8th-shaft", [first])).message).toContain("acceptance at most");
+    const scheme = confirmScheme("api-617-8th-shaft", [first, { ...one, limit: cap.limit, printed: cap.shipped }]);
+    expect(confirmedDifferences(scheme)).toHaveLength(1);
+    expect(countLimits([scheme]).confirmed).toBe(1);
+    const other = { ...one, limit: cap.limit, printed: cap.shipped, by: "K. Example" };
+    expect(refusalOf(() => confirmScheme("api-617-8th-shaft", [first, other])).message).toContain(
+      "the name and the day",
+    );
+  });
+
+  it("of 4800/root n: the number above the root is squared", () => {
+    const [first] = confirmableLimits("iso-7919-3-2009");
+    const { scheme, edition, row, limit, as } = first as NonNullable<typeof first>;
+    const confirmed = confirmScheme("iso-7919-3-2009", [{ scheme, edition, row, limit, as, printed: 4500, ...signed }]);
+    expect(confirmed.classes[0]?.criteria[0]?.limits["A/B"]).toEqual({ rootOf: 4500 ** 2 });
+    const [now] = limitsFor({ scheme: confirmed, machine: "3600 r/min" });
+    expect(now?.limits["A/B"]?.value).toBe(75);
+  });
+});
+
+describe("what is refused, whole", () => {
+  it.each<[string, object, string, string]>([
+    ["another scheme", { scheme: "iso-10816-3-2009" }, "unknown-option", "the scheme that is confirmed"],
+    ["another edition", { edition: "2018" }, "unknown-option", "the edition of the scheme"],
+    ["a row there is none of", { row: "category I, power up to 300 kW" }, "unknown-option", `did you mean ${row}`],
+    ["a limit there is none of", { limit: "D/E" }, "unknown-option", "C/D"],
+    ["another unit", { as: "in/s rms" }, "unknown-option", "unit and detector of the table"],
+    ["another detector", { as: "mm/s pk" }, "unknown-option", "mm/s rms"],
+    ["no unit", { as: "furlongs" }, "unknown-option", "mm/s rms"],
+    ["no value", { printed: undefined }, "missing-fact", "the value that the copy prints"],
+    ["a value of zero", { printed: 0 }, "not-positive", "above zero"],
+    ["no page", { page: undefined }, "missing-fact", "the page"],
+    ["no name", { by: undefined }, "missing-fact", "the name of who read it"],
+    ["an empty name", { by: "  " }, "syntax", "the name of who read it"],
+    ["a name of two lines", { by: "J. Example\nK." }, "syntax", "of one line"],
+    ["no day", { on: undefined }, "missing-fact", "2024-03-04"],
+    ["a day of no calendar", { on: "2024-02-30" }, "syntax", "2024-03-04"],
+    ["a day written otherwise", { on: "4.3.2024" }, "syntax", "2024-03-04"],
+    ["a day in the future", { on: "2999-01-01" }, "out-of-range", "not in the future"],
+    ["a part there is none of", { pages: "12" }, "unknown-option", "page"],
+    ["a sheet of another version", { shipped: 6.6 }, "out-of-range", "print a new check sheet"],
+    ["a limit that does not rise", { printed: 3.9 }, "out-of-range", "that rise"],
+  ])("%s", (_, change, code, words) => {
+    const error = refused({ ...read, ...change });
+    expect([error.code, error.message]).toEqual([code, expect.stringContaining(words)]);
+    expect(error.message).toContain("confirmation 1: ");
+  });
+
+  it("a limit confirmed twice, here or before", () => {
+    expect(refused(read, { ...read, readAt: "line 9 of a.csv" }).message).toMatch(
+      /line 9 of a.csv: each limit once.*after confirmation 1/,
+    );
+    const once = confirmScheme(id, [read]);
+    expect(refusalOf(() => confirmScheme(once, [read])).message).toContain("not confirmed yet");
+  });
+
+  it("one of two highest settings, and highest settings that do not rise", () => {
+    const alarm = { ...read, limit: "alarm at most", printed: 5 };
+    expect(refused(alarm).message).toContain('"trip at most"');
+    expect(refused({ ...alarm, printed: 4.9 }, { ...read, limit: "trip at most", printed: 4.6 }).message).toContain(
+      "that rise",
+    );
+    const scheme = confirmScheme(id, [alarm, { ...read, limit: "trip at most", printed: 8.1 }]);
+    expect(limitsFor({ scheme, machine: "category I 90 kW 2980 r/min" })[0]?.ceilings).toMatchObject({
+      alarm: 5,
+      trip: 8.1,
+      verified: true,
+    });
+  });
+
+  it.each<[number, string]>([
+    [65, "decimal point"],
+    [0.65, "decimal point"],
+    [0.0653, "decimal point"],
+    [6.5 / 25.4, "mil for um"],
+    [6.5 * 25.3, "mil for um"],
+    [6.5 * Math.SQRT2, "peak for RMS"],
+    [4.6, "peak for RMS"],
+    [13.05, "peak-to-peak for peak"],
+    [3.25, "peak-to-peak for peak"],
+    [6.5 * 2 * Math.SQRT2, "peak-to-peak for RMS"],
+  ])("%d for 6.5 is asked about: %s", (printed, words) => {
+    const one = { ...read, printed, second: "K. Example" };
+    expect(refused(one).message).toContain(words);
+    expect(refused(one).message).toContain("reread");
+    // read again it is taken where it rises, else refused for that alone
+    if (printed > 4) expect(confirmScheme(id, [{ ...one, reread: true }]).id).toBe(id);
+    else expect(refused({ ...one, reread: true }).message).toContain("that rise");
+  });
+
+  it("values beside a slip are taken", () => {
+    for (const printed of [6.5 * 1.38, 6.5 * 1.45, 6.5 * 0.95, 6.5 * 1.95])
+      expect(confirmScheme(id, [{ ...read, printed, second: "K. Example" }]).id).toBe(id);
+  });
+});
+
+describe("a confirmed scheme as data", () => {
+  const scheme = confirmScheme(id, [read, { ...read, limit: "B/C", printed: 3.9 }]);
+
+  it("is frozen, and the table as shipped stays as it was", () => {
+    expect(Object.isFrozen(scheme.classes[0]?.criteria[0]?.limits)).toBe(true);
+    expect(schemeById(id).classes[0]?.criteria[0]?.limits["B/C"]).toBe(4);
+  });
+
+  it("comes back from JSON as the same scheme, and judges", () => {
+    const text = JSON.stringify(scheme);
+    const copy = JSON.parse(text) as Scheme;
+    expect(JSON.stringify(defineScheme(copy))).toBe(text);
+    expect(classify("3.95 mm/s rms", { scheme: copy, machine: "category I 90 kW" }).zone).toBe("C");
+    expect(judgePoints("DE-H 3.95 mm/s rms", "pump 90 kW category I", { scheme: copy }).headline).toContain("zone C");
+  });
+
+  it("may not be changed beyond what was confirmed under that id", () => {
+    const text = JSON.stringify(scheme);
+    const changes: [string, string][] = [
+      ['"C/D":7.6', '"C/D":7.7'],
+      ['"status":"current"', '"status":"guide"'],
+      ['"B/C":3.9', '"B/C":4.4'],
+    ];
+    for (const [from, to] of changes) {
+      expect(text).toContain(from);
+      const copy = JSON.parse(text.replace(from, to)) as Scheme;
+      expect(refusalOf(() => classify("4 mm/s rms", { scheme: copy, machine: "category I 90 kW" })).code).toBe(
+        "out-of-range",
+      );
+    }
+  });
+
+  it("a source says who and when only if it is confirmed, and then it must", () => {
+    const own = (change: object) => {
+      const copy = JSON.parse(JSON.stringify({ ...schemeById(id), id: "own" }));
+      Object.assign(copy.classes[0].criteria[0].source, change);
+      return refusalOf(() => defineScheme(copy));
+    };
+    expect(own({ by: "J. Example" }).message).toContain("only in a source that is confirmed");
+    expect(own({ provenance: "confirmed", page: "p. 1" }).message).toContain("who confirmed it");
+    expect(own({ provenance: "confirmed", by: "J. Example", page: "p. 1" }).message).toContain("2024-03-04");
+  });
+});
