@@ -1,4 +1,5 @@
 import { countLimits, type Provenance, provenances } from "veladis/severity";
+import { countsText } from "../../src/cli/print/counts-text";
 
 /** Ways to know a limit, worst first, of the tables that are shipped: a confirmation is the user's own. */
 const grades = (Object.keys(provenances) as Provenance[]).filter((one) => one !== "confirmed");
@@ -22,12 +23,9 @@ function limitsTable(): string {
   const { schemes } = countLimits();
   const rows = schemes.map(
     ({ scheme, ...counts }) =>
-      `| \`${scheme.id}\` | ${scheme.standard} (${scheme.edition}) | ${scheme.kind} | ${scheme.status} | ${grades.map((one) => counts[one] || "").join(" | ")} |`,
+      `| \`${scheme.id}\` | ${scheme.standard} (${scheme.edition}) | ${scheme.kind} | ${scheme.status} | ${countsText(counts)} |`,
   );
-  const head = [
-    `| table | standard | kind | status | ${grades.map((one) => provenances[one].cell).join(" | ")} |`,
-    `| --- | --- | --- | --- |${" ---: |".repeat(grades.length)}`,
-  ];
+  const head = ["| table | standard | kind | status | limits |", "| --- | --- | --- | --- | --- |"];
   return [...head, ...rows].join("\n");
 }
 

@@ -1,3 +1,4 @@
+import { countsText } from "../../../src/cli/print/counts-text";
 import {
   builtInSchemes,
   type Condition,
@@ -6,8 +7,6 @@ import {
   countLimits,
   type LimitValue,
   type MachineClass,
-  type Provenance,
-  provenances,
   type Scheme,
 } from "../../../src/entries/severity";
 import { cell, KNOWN, known, MADE, page, sourceText, table } from "./markdown";
@@ -52,6 +51,23 @@ function limitRow(one: MachineClass, criterion: Criterion, names: readonly strin
   return [classText(one) + only, as, ...cells];
 }
 
+/** The rows of a class, its machines told once. */
+function limitRows(one: MachineClass, names: readonly string[]): string[][] {
+  const rows = one.criteria.map((criterion) => limitRow(one, criterion, names));
+  return rows.map(([machines = "", ...rest], i) => [machines === rows[i - 1]?.[0] ? "" : machines, ...rest]);
+}
+
+/** The highest settings that a table prints beside the limits of a class. */
+function ceilingTexts(one: MachineClass): string[] {
+  return one.criteria.flatMap(({ as, ceilings, when }) =>
+    ceilings === undefined
+      ? []
+      : [
+          `- ${when === undefined ? classText(one) : conditionText(when)}: alarm at most ${ceilings.alarm}, trip at most ${ceilings.trip} ${as} (${known(ceilings.source)})`,
+        ],
+  );
+}
+
 const bandText = (band: Scheme["band"]): string => (band === null ? "not given" : `${band[0]} to ${band[1]} Hz`);
 
 function sourcesOf(scheme: Scheme): string[] {
@@ -85,7 +101,8 @@ function schemePage(scheme: Scheme): string {
     grades,
   } = scheme;
   const names = limitNames(scheme);
-  const rows = classes.flatMap((one) => one.criteria.map((criterion) => limitRow(one, criterion, names)));
+  const rows = classes.flatMap((one) => limitRows(one, names));
+  const ceilings = [...new Set(classes.flatMap(ceilingTexts))];
   return page(id, [
     `**${standard} (${edition})**: ${cell(title)}. ${MADE}`,
     table(
@@ -104,6 +121,7 @@ function schemePage(scheme: Scheme): string {
     ),
     KNOWN,
     `## Limits\n\n${table(["machines", "in", ...names], rows)}`,
+    ...(ceilings.length > 0 ? [`## Highest settings\n\n${ceilings.join("\n")}`] : []),
     ...(exclusions.length > 0
       ? [`## Left to other tables\n\n${exclusions.map(({ reason }) => `- ${reason}`).join("\n")}`]
       : []),
@@ -118,7 +136,6 @@ export function schemePages(): Record<string, string> {
   const schemes: readonly Scheme[] = builtInSchemes;
   const file = (scheme: Scheme): string => `scheme-${scheme.id.toLowerCase()}.md`;
   const { schemes: counts } = countLimits();
-  const grades = Object.keys(provenances) as Provenance[];
   const rows = schemes.map((scheme) => {
     const count = counts.find((one) => one.scheme === scheme);
     return [
@@ -126,7 +143,7 @@ export function schemePages(): Record<string, string> {
       `${scheme.standard} (${scheme.edition})`,
       scheme.kind,
       scheme.status,
-      ...grades.map((one) => String(count?.[one] || "")),
+      count === undefined ? "" : countsText(count),
     ];
   });
   return {
@@ -135,11 +152,7 @@ export function schemePages(): Record<string, string> {
       [
         `${MADE} How the numbers are known is told in [where the limits come from](../guides/severity-sources.md).`,
         KNOWN,
-        table(
-          ["id", "standard", "kind", "status", ...grades.map((one) => provenances[one].cell)],
-          rows,
-          [4, 5, 6, 7, 8, 9],
-        ),
+        table(["id", "standard", "kind", "status", "limits"], rows),
       ],
       ["children:", ...schemes.map((scheme) => `  - ./${file(scheme)}`)],
     ),

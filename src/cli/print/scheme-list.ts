@@ -1,16 +1,9 @@
-import { type Provenance, provenances } from "../../core/index";
-import { type Candidate, countLimits, type LimitCount, type Scheme, type Selection } from "../../severity/index";
+import { provenances } from "../../core/index";
+import { type Candidate, countLimits, type Scheme, type Selection } from "../../severity/index";
+import { countsText } from "./counts-text";
 import { labelled } from "./labelled";
 import { textTable } from "./text-table";
 import { wrapped } from "./wrapped";
-
-/** `14 MEMORY, 10 quoted`: how many limits are known in which way, the worst known first. */
-function countsText(count: LimitCount): string {
-  return (Object.keys(provenances) as Provenance[])
-    .filter((one) => count[one] > 0)
-    .map((one) => `${count[one]} ${provenances[one].cell}`)
-    .join(", ");
-}
 
 /** All schemes, one a line, with how far they are known. */
 export function schemeList(schemes: readonly Scheme[]): string {
