@@ -9,7 +9,7 @@ export const factWords = [
   ["support", "flexible", ["flexible", "flexible support", "flexible supports", "flexibly supported", "flexible mounting", "flexible mounts", "flexibly mounted", "flexible foundation"], ["springs", "spring mounted", "spring mounts", "spring isolators", "isolators", "vibration isolators", "resilient mounts", "resilient mounting", "resiliently mounted", "rubber mounts", "anti vibration mounts"]],
   ["place", "shaft", ["shaft", "shaft probe", "shaft probes", "shaft vibration", "shaft reading", "shaft measurement", "shaft relative", "shaft absolute", "shaft relative vibration", "shaft absolute vibration", "relative shaft vibration", "absolute shaft vibration"], ["proximity probe", "proximity probes", "prox probe", "prox probes", "eddy current probe", "eddy current probes"]],
   ["place", "housing", ["housing", "bearing housing", "bearing housings", "housing vibration", "housing reading", "housing measurement"], ["casing", "pedestal", "bearing pedestal", "bearing cap"]],
-  ["condition", "new", ["new", "newly installed"], ["acceptance test", "commissioning"]],
+  ["condition", "new", ["new", "brand new", "newly installed"], ["acceptance test", "commissioning", "new installation", "new machine", "new from works"]],
   ["condition", "in service", ["in service", "in operation"], ["existing"]],
   ["frame", "IEC", ["frame IEC", "IEC frame", "IEC motor"], []],
   ["frame", "NEMA", ["frame NEMA", "NEMA frame", "NEMA motor"], []],
@@ -66,6 +66,10 @@ export const fillers = [
 /** Words that hold the name of a fact and say none. */
 // biome-ignore format: a row of a table is a line
 export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor", "non drive end", "non driven end"];
+
+/** Things that a word such as new or flexible right before them is about, and not the machine. */
+// biome-ignore format: a row of a table is a line
+export const things = ["bearing", "seal", "impeller", "pipe", "hose", "cable", "belt", "sleeve", "diameter", "length", "material", "alignment", "gasket", "filter", "winding", "bellows", "duct", "joint", "piping"] as const;
 
 /** Names that several kinds of machine have, each with what it may be. */
 export const vagueNames = [
