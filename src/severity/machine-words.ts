@@ -15,7 +15,7 @@ export const factWords = [
   ["frame", "NEMA", ["frame NEMA", "NEMA frame", "NEMA motor"], []],
   ["type", "motor", ["IEC motor", "NEMA motor"], ["pump motor", "fan motor", "compressor motor"]],
   ["type", "generator", [], ["turbo generator", "turbine generator"]],
-  ["type", "compressor", [], ["chiller"]],
+  ["type", "compressor", [], ["chiller", "water chiller", "water cooled chiller", "air cooled chiller"]],
   ["type", "steam turbine", [], ["steam turbine generator", "steam turbine generating set"]],
   ["type", "gas turbine", [], ["gas turbine generator", "gas turbine generating set"]],
   ["type", "hydro set", [], ["hydro generator", "hydro generating set", "hydraulic generating set", "water turbine generating set", "Francis", "Kaplan", "Pelton"]],
@@ -76,8 +76,10 @@ export const vagueNames = [
   ["generating set", ["steam turbine generating set", "hydro generating set", "diesel generating set"]],
 ] as const;
 
-/** What a name of several kinds of machine is, beside the kind that drives it: `generating set, diesel engine`. */
-export const drivenSets = [["generating set", "reciprocating engine", "reciprocating generating set"]] as const;
+/** What a name of several kinds of machine is, beside the kind that drives it or a word for that alone: `generating set, diesel`. */
+export const drivenSets = [
+  ["generating set", "reciprocating engine", "diesel", "reciprocating generating set"],
+] as const;
 
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [

@@ -73,6 +73,10 @@ const phrases: [line: string, facts: object, taken?: boolean][] = [
   ["gas engine generating set", { type: "reciprocating generating set" }],
   ["gas engine driven generating set", { type: "reciprocating generating set" }],
   ["generating set, diesel engine", { type: "reciprocating generating set" }, true],
+  ["generating set diesel", { type: "reciprocating generating set" }, true],
+  ["diesel, generating set", { type: "reciprocating generating set" }, true],
+  ["generating set driven by diesel", { type: "reciprocating generating set" }, true],
+  ["water chiller", { type: "compressor" }, true],
   ["generating set driven by gas engine", { type: "reciprocating generating set" }, true],
   ["reciprocating generating set", { type: "reciprocating generating set" }],
   ["hydro generating set", { type: "hydro set" }, true],
@@ -640,6 +644,18 @@ describe("a size without a number", () => {
 });
 
 describe("a generating set", () => {
+  it("with the driver behind is of its kind, and is judged", () => {
+    const line = "generating set diesel 400 kW 1500 r/min";
+    expect(machineNotes(line)).toEqual({
+      assumed: ['type reciprocating generating set: for "generating set" and "diesel"'],
+      notUnderstood: [],
+    });
+    expect(judge("2 mm/s rms", line).zone).toBe(judge("2 mm/s rms", "diesel generating set 400 kW 1500 r/min").zone);
+    // gas may be a turbine, and a diesel pump is none
+    for (const other of ["generating set gas 400 kW", "generating set, diesel fire pump"])
+      expect(known(other).type, other).not.toBe("reciprocating generating set");
+  });
+
   it("is of no kind until a word says which: steam, gas and hydro sets are called so too", () => {
     for (const line of ["generating set", "generating set 5 MW", "emergency, generating set"]) {
       expect(known(line)).not.toHaveProperty("type");
