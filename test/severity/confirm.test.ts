@@ -320,6 +320,41 @@ describe("what is refused, whole", () => {
   });
 });
 
+describe("a limit above the highest setting of its row", () => {
+  const raised = { ...read, limit: "C/D", printed: 8.5, second: "K. Example" };
+
+  it("is told, with the setting that stays, until that is confirmed too", () => {
+    const scheme = confirmScheme(id, [raised]);
+    expect(limitsFor({ scheme, machine: "category I 90 kW 2980 r/min" })[0]?.ceilings?.trip).toBe(8.3);
+    const { cautions, differences } = classify("3 mm/s rms", { scheme, machine: "pump 90 kW 2980 r/min category I" });
+    expect(differences).toHaveLength(1);
+    expect(cautions[0]).toContain("the copy prints 8.5 mm/s rms, the table as shipped has 6.5 (reported)");
+    expect(cautions[0]).toContain(
+      `${row}, C/D: the copy's 8.5 mm/s rms contradicts trip at most, 8.3 (MEMORY), which was not confirmed: read that too`,
+    );
+    // what JSON gives back is that scheme still
+    expect(
+      classify("3 mm/s rms", { scheme: JSON.parse(JSON.stringify(scheme)), machine: "category I 90 kW" }).zone,
+    ).toBe("B");
+  });
+
+  it("is refused where the settings were confirmed, with it or before", () => {
+    const settings = [
+      { ...read, limit: "alarm at most", printed: 5 },
+      { ...read, limit: "trip at most", printed: 8.3 },
+    ];
+    expect(refused(raised, ...settings).message).toContain("trip at most 8.3");
+    const before = confirmScheme(id, settings);
+    expect(refusalOf(() => confirmScheme(before, [raised])).message).toContain("that rise");
+    const [alarm, trip] = settings as [Confirmation, Confirmation];
+    const higher = confirmScheme(
+      id,
+      [raised, alarm, { ...trip, printed: 8.6, second: "K. Example" }].map((one) => ({ second: "K. Example", ...one })),
+    );
+    expect(confirmedDifferences(higher).join()).not.toMatch(/contradicts/);
+  });
+});
+
 describe("a confirmed scheme as data", () => {
   const scheme = confirmScheme(id, [read, { ...read, limit: "B/C", printed: 3.9 }]);
 
