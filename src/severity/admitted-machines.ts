@@ -10,6 +10,7 @@ import { type SchemeRef, schemeOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
 import { requireUnderstood, wordsSetAside } from "./set-aside";
 import { isForKind } from "./verdict";
+import { writtenFact } from "./written-fact";
 
 /** A machine in each scheme that the known facts admit, at one place. */
 export interface AdmittedMachines {
@@ -57,7 +58,7 @@ function newAside({ condition }: KnownFacts, admitted: readonly Admitted[], assu
 function refuseOpen(deciding: readonly Fact[]): void {
   if (deciding.length === 0) return;
   throw new VeladisError("missing-fact", {
-    expected: deciding.map((fact) => `${fact}: ${factTable[fact].ask}`).join("; "),
+    expected: deciding.map((fact) => `${fact}: ${factTable[fact].ask}${writtenFact(fact)}`).join("; "),
     received: `a machine without ${deciding.join(" and ")}`,
   });
 }

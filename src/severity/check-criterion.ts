@@ -10,6 +10,7 @@ import {
 } from "../core/index";
 import { checkCondition } from "./check-condition";
 import { requireDay } from "./confirm-date";
+import { requireName, requireOther } from "./confirm-names";
 import { criterionType } from "./criterion-type";
 import { requireKeys, requireObject } from "./require-parts";
 import type { Criterion, SpeedLaw } from "./scheme";
@@ -41,6 +42,8 @@ function checkSource(given: unknown, where: string): void {
       received: "nothing",
     });
   }
+  const by = requireName(source.by, `${where}: by, the name of who confirmed it`);
+  if (source.second !== undefined) requireOther(source.second, by, `${where}: second, the name of`);
   requireDay(source.on, `${where}: on, when it was confirmed`);
 }
 

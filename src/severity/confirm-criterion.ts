@@ -1,4 +1,4 @@
-import { type Source, shown, VeladisError } from "../core/index";
+import { provenances, type Source, shown, VeladisError } from "../core/index";
 import { differenceText } from "./confirm-value";
 import type { LimitPlace } from "./confirmable-limits";
 import type { Confirmation } from "./confirmation";
@@ -38,11 +38,24 @@ function requireWhole(group: readonly Placed[], places: readonly LimitPlace[]): 
   });
 }
 
+const settings: Readonly<Record<string, "alarm" | "trip">> = { "B/C": "alarm", "C/D": "trip" };
+
+/** What to know of a limit above the highest setting that the table has for its zone, and that was not confirmed with it. */
+function aboveCeiling({ ceilings }: Criterion, { place, one }: Placed): string[] {
+  const { row, limit, as, at } = place;
+  const setting = "name" in at ? settings[at.name] : undefined;
+  if (setting === undefined || ceilings === undefined || one.printed <= ceilings[setting]) return [];
+  const { cell } = provenances[ceilings.source.provenance];
+  return [
+    `${row}, ${limit}: the copy's ${one.printed} ${as} contradicts ${setting} at most, ${ceilings[setting]} (${cell}), which was not confirmed: read that too; until then it stays the highest ${setting} setting`,
+  ];
+}
+
 /** The source of what was confirmed: the page of the copy, and who read it. */
-function confirmedSource(scheme: Scheme, group: readonly Placed[]): Source {
+function confirmedSource(scheme: Scheme, group: readonly Placed[], contradicted: readonly string[]): Source {
   const [{ place, one }] = group as [Placed];
   const second = group.find((given) => given.one.second !== undefined)?.one.second;
-  const told = group.flatMap(({ place, one }) => differenceText(place, one.printed) ?? []);
+  const told = [...group.flatMap(({ place, one }) => differenceText(place, one.printed) ?? []), ...contradicted];
   const differing = group.filter(({ place, one }) => one.printed !== place.shipped);
   const named = group.length > 1;
   return Object.freeze({
@@ -87,7 +100,8 @@ export function confirmedCriterion(
   let { ceilings } = criterion;
   for (const group of groups.values()) {
     requireWhole(group, places);
-    const source = confirmedSource(scheme, group);
+    const contradicted = groups.has("ceilings") ? [] : aboveCeiling(criterion, group[0] as Placed);
+    const source = confirmedSource(scheme, group, contradicted);
     const { at } = (group[0] as Placed).place;
     if ("name" in at) {
       limits[at.name] = confirmedLimit(limits[at.name] as LimitValue, group);

@@ -38,8 +38,8 @@ export function requireRising(scheme: Scheme, criterion: Criterion, given: reado
   });
   if (falls) throw told(present.map(({ name, limit }) => `${name} ${textOf(limit)}`));
   const { ceilings } = criterion;
-  const touched = given.some((one) => "ceiling" in one.place.at);
-  if (ceilings === undefined || !touched) return;
+  // those that nobody confirmed are told of beside the limit that they contradict
+  if (ceilings?.source.provenance !== "confirmed") return;
   // a setting may be above the zone that it is set by, never below its lower end
   const [alarm, trip] = [criterion.limits["B/C"], criterion.limits["C/D"]];
   const isBelow =

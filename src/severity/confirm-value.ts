@@ -3,12 +3,6 @@ import { slipOf } from "./confirm-slips";
 import type { LimitPlace } from "./confirmable-limits";
 import type { Confirmation } from "./confirmation";
 
-/** The slip that a value looks like beside the one in the table; of a number under a root, also by the limits themselves. */
-function slipBeside({ shipped, at }: LimitPlace, printed: number): string | undefined {
-  const ratio = printed / shipped;
-  return slipOf(ratio) ?? ("part" in at && at.part === "root of" ? slipOf(Math.sqrt(ratio)) : undefined);
-}
-
 /**
  * Refuses a value that cannot be taken as it is: of a limit that is confirmed already, read from a sheet of another
  * version, one that looks like a slip and was not read again, and one that raises a limit on one person's word.
@@ -30,7 +24,8 @@ export function requireConfirmable(place: LimitPlace, one: Confirmation, at: str
       received: `${one.shipped} on the sheet`,
     });
   }
-  const slip = printed === shipped ? undefined : slipBeside(place, printed);
+  const isSquared = "part" in place.at && place.at.part === "root of";
+  const slip = printed === shipped ? undefined : slipOf(printed, shipped, isSquared);
   if (slip !== undefined && one.reread !== true) {
     throw new VeladisError("out-of-range", {
       expected: `${at}: the value as printed, near ${shipped} ${as}, or reread to say that the page was read again and prints it so`,

@@ -24,6 +24,8 @@ export interface ConfirmableLimit {
   readonly shipped: number;
   readonly provenance: Provenance;
   readonly source: Source;
+  /** What other sources print there, where they disagree: read this limit with care. */
+  readonly disputed?: string;
 }
 
 /** A number of a limit: the limit itself, or a part of a law of speed. */
@@ -48,6 +50,14 @@ function partsOf(name: string, limit: LimitValue): { limit: string; part: LimitP
       ? []
       : [{ limit: `${name} at most`, part: "at most" as const, shipped: limit.atMost }]),
   ];
+}
+
+/** How the note of a limit begins of which other sources print another value. */
+const DISPUTED = /^(?:sources conflict|the table contradicts itself): /;
+
+/** What the note of a source says of other values that are printed. */
+function disputeIn({ note = "" }: Source): { disputed?: string } {
+  return DISPUTED.test(note) ? { disputed: note } : {};
 }
 
 /** A criterion of every row stands once in print; by what it says, so that a copy of the scheme has the same. */
@@ -84,7 +94,7 @@ export function limitPlaces(scheme: Scheme): readonly LimitPlace[] {
       const source = criterion.limitSources?.[name] ?? criterion.source;
       const { provenance } = source;
       return partsOf(name, criterion.limits[name] ?? null).map(({ limit, part, shipped }) => ({
-        ...{ ...common, limit, shipped, provenance, source },
+        ...{ ...common, limit, shipped, provenance, source, ...disputeIn(source) },
         at: { name, part },
       }));
     });
@@ -93,7 +103,7 @@ export function limitPlaces(scheme: Scheme): readonly LimitPlace[] {
     const { source } = ceilings;
     const highest = (["alarm", "trip"] as const).map((ceiling) => ({
       ...{ ...common, limit: `${ceiling} at most`, shipped: ceilings[ceiling] },
-      ...{ provenance: source.provenance, source, at: { ceiling } },
+      ...{ provenance: source.provenance, source, ...disputeIn(source), at: { ceiling } },
     }));
     return [...limits, ...highest];
   });
@@ -114,6 +124,7 @@ export function limitPlaces(scheme: Scheme): readonly LimitPlace[] {
  * first?.limit; // => "A/B"
  * first?.as; // => "mm/s rms"
  * first?.shipped; // => 2.5
+ * confirmableLimits("iso-10816-7-2009")[2]?.disputed?.slice(0, 40); // => "sources conflict: the extract prints 6,5"
  * confirmableLimits("iso-7919-3-2009")[0]?.limit; // => "A/B over root n"
  * ```
  */

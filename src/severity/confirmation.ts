@@ -1,5 +1,6 @@
 import { dataText, requireKnownKeys, requirePositive, requireText, shown, VeladisError } from "../core/index";
 import { latestDay, requireDay } from "./confirm-date";
+import { requireName, requireOther, requirePage } from "./confirm-names";
 
 /** One limit as a person read it in their own printed copy of the standard. */
 export interface Confirmation {
@@ -45,29 +46,6 @@ const keys: Readonly<Record<keyof Confirmation, true>> = /* @__PURE__ */ Object.
   readAt: true,
 });
 
-/** The longest name or page: it stands in every answer. */
-const LONGEST = 80;
-
-/** A name or a page: a text of one line that is not too long for small print. */
-function lineOf(given: unknown, what: string): string {
-  const text = requireText(given as string, what).trim();
-  if (text.length <= LONGEST && !/\p{Cc}|\p{Zl}|\p{Zp}/u.test(text)) return text;
-  throw new VeladisError("syntax", {
-    expected: `${what}, of one line and ${LONGEST} characters at most`,
-    received: shown(given),
-  });
-}
-
-/** Two names of one person: upper case and blanks aside. */
-function isSame(one: string, other: string): boolean {
-  const key = (name: string): string =>
-    name
-      .normalize("NFKC")
-      .toLowerCase()
-      .replace(/[\s.]+/g, "");
-  return key(one) === key(other);
-}
-
 /**
  * A confirmation that says all that it must; its row and its value are held against the scheme elsewhere.
  *
@@ -88,8 +66,8 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
     if (value === undefined) throw new VeladisError("missing-fact", { expected: what, received: "nothing" });
     return requireText(value, what).trim().replace(/\s+/g, " ");
   };
-  const needed = (value: unknown, what: string): string => {
-    if (value !== undefined) return lineOf(value, what);
+  const needed = (value: unknown, what: string, checked: (value: unknown, what: string) => string): string => {
+    if (value !== undefined) return checked(value, what);
     throw new VeladisError("missing-fact", { expected: what, received: "nothing" });
   };
   const names = {
@@ -106,20 +84,19 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
     });
   }
   const printed = requirePositive(one.printed, `${place}: the value that the copy prints, above zero`);
-  const page = needed(one.page, `${place}: the page on which the value stands`);
-  const by = needed(one.by, `${place}: by, the name of who read it`);
+  const page = needed(one.page, `${place}: the page on which the value stands`, requirePage);
+  const by = needed(one.by, `${place}: by, the name of who read it`, requireName);
   const on = requireDay(one.on, `${place}: on, when it was read`);
   if (on > latestDay()) {
     throw new VeladisError("out-of-range", { expected: `${place}: on, a day that is not in the future`, received: on });
   }
-  const second =
-    one.second === undefined ? undefined : lineOf(one.second, `${place}: second, the name of who else read it`);
-  if (second !== undefined && isSame(by, second)) {
+  if (/^\d{4}$/.test(names.edition) && on < names.edition) {
     throw new VeladisError("out-of-range", {
-      expected: `${place}: second, the name of another person than the first`,
-      received: shown(second),
+      expected: `${place}: on, a day in the year of the edition or later, ${names.edition}`,
+      received: on,
     });
   }
+  const second = one.second === undefined ? undefined : requireOther(one.second, by, `${place}: second, the name of`);
   if (one.reread !== undefined && typeof one.reread !== "boolean") {
     throw new VeladisError("wrong-type", {
       expected: `${place}: reread, true where the page was read again, else left out`,
@@ -131,7 +108,7 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
     ...one,
     ...names,
     printed,
-    page: /^\d/.test(page) ? `p. ${page}` : page,
+    page,
     by,
     on,
     ...(second !== undefined && { second }),

@@ -7,7 +7,7 @@ import type { Scheme } from "./scheme";
 const rows = [
   [
     ["screw compressor", "lobe blower"],
-    ["ISO 10816", "ISO 20816"],
+    ["ISO 10816", "ISO 20816", "ISO 7919"],
     "a screw compressor or lobe blower: a maker's standard (Aerzen TN 01151 B, 2006) calls ISO 10816 inadmissible for twin-shaft positive displacement machines; ask the maker, and see vdi-3836-2012, a guide",
   ],
   [
@@ -17,9 +17,8 @@ const rows = [
   ],
 ] as const satisfies readonly (readonly [readonly MachineType[], beginnings: readonly string[], caution: string])[];
 
-/** What to know of a machine of a kind that a scheme judges on its housing. */
-export function kindCautions({ standard, place }: Scheme, type: FactValue | undefined): readonly string[] {
-  if (place !== "housing") return [];
+/** What to know of a machine of a kind that a scheme judges, on its housing or its shaft. */
+export function kindCautions({ standard }: Scheme, type: FactValue | undefined): readonly string[] {
   return rows.flatMap(([types, beginnings, caution]) =>
     types.some((one) => one === type) && beginnings.some((beginning) => standard.startsWith(beginning))
       ? [caution]

@@ -1,7 +1,7 @@
 import { labelAt } from "./machine-labels";
 import { numberAt } from "./machine-numbers";
 import { isNeutral, phraseAt } from "./machine-phrases";
-import { LABEL_NAME } from "./machine-words";
+import { LABEL_NAME, things } from "./machine-words";
 
 /** Which of several a machine is: `No. 2`. How many characters it takes, none where a fact follows. */
 export function tagLength(text: string): number {
@@ -47,6 +47,14 @@ export function strangerBehind(text: string): number {
     at += space.length + known.length;
     if (isPart || !isNeutral(word)) return at;
   }
+}
+
+const THING = /* @__PURE__ */ (() =>
+  new RegExp(`(?:^|\\s)(?:(?:${things.join("|")})s?|.*(?:shaft|rotor|coupling)s?)$`, "i"))();
+
+/** True for words that end with a thing which a word such as new or flexible before them is about. */
+export function isThing(words: string): boolean {
+  return THING.test(words);
 }
 
 /** How many characters of a text its words take up to the kind of machine that they stand before; none where none does. */

@@ -9,13 +9,13 @@ export const factWords = [
   ["support", "flexible", ["flexible", "flexible support", "flexible supports", "flexibly supported", "flexible mounting", "flexible mounts", "flexibly mounted", "flexible foundation"], ["springs", "spring mounted", "spring mounts", "spring isolators", "isolators", "vibration isolators", "resilient mounts", "resilient mounting", "resiliently mounted", "rubber mounts", "anti vibration mounts"]],
   ["place", "shaft", ["shaft", "shaft probe", "shaft probes", "shaft vibration", "shaft reading", "shaft measurement", "shaft relative", "shaft absolute", "shaft relative vibration", "shaft absolute vibration", "relative shaft vibration", "absolute shaft vibration"], ["proximity probe", "proximity probes", "prox probe", "prox probes", "eddy current probe", "eddy current probes"]],
   ["place", "housing", ["housing", "bearing housing", "bearing housings", "housing vibration", "housing reading", "housing measurement"], ["casing", "pedestal", "bearing pedestal", "bearing cap"]],
-  ["condition", "new", ["new", "newly installed"], ["acceptance test", "commissioning"]],
+  ["condition", "new", ["new", "brand new", "newly installed"], ["acceptance test", "commissioning", "new installation", "new machine", "new from works"]],
   ["condition", "in service", ["in service", "in operation"], ["existing"]],
   ["frame", "IEC", ["frame IEC", "IEC frame", "IEC motor"], []],
   ["frame", "NEMA", ["frame NEMA", "NEMA frame", "NEMA motor"], []],
   ["type", "motor", ["IEC motor", "NEMA motor"], ["pump motor", "fan motor", "compressor motor"]],
   ["type", "generator", [], ["turbo generator", "turbine generator"]],
-  ["type", "compressor", [], ["chiller"]],
+  ["type", "compressor", [], ["chiller", "water chiller", "water cooled chiller", "air cooled chiller"]],
   ["type", "steam turbine", [], ["steam turbine generator", "steam turbine generating set"]],
   ["type", "gas turbine", [], ["gas turbine generator", "gas turbine generating set"]],
   ["type", "hydro set", [], ["hydro generator", "hydro generating set", "hydraulic generating set", "water turbine generating set", "Francis", "Kaplan", "Pelton"]],
@@ -67,13 +67,19 @@ export const fillers = [
 // biome-ignore format: a row of a table is a line
 export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor", "non drive end", "non driven end"];
 
+/** Things that a word such as new or flexible right before them is about, and not the machine. */
+// biome-ignore format: a row of a table is a line
+export const things = ["bearing", "seal", "impeller", "pipe", "hose", "cable", "belt", "sleeve", "diameter", "length", "material", "alignment", "gasket", "filter", "winding", "bellows", "duct", "joint", "piping"] as const;
+
 /** Names that several kinds of machine have, each with what it may be. */
 export const vagueNames = [
   ["generating set", ["steam turbine generating set", "hydro generating set", "diesel generating set"]],
 ] as const;
 
-/** What a name of several kinds of machine is, beside the kind that drives it: `generating set, diesel engine`. */
-export const drivenSets = [["generating set", "reciprocating engine", "reciprocating generating set"]] as const;
+/** What a name of several kinds of machine is, beside the kind that drives it or a word for that alone: `generating set, diesel`. */
+export const drivenSets = [
+  ["generating set", "reciprocating engine", "diesel", "reciprocating generating set"],
+] as const;
 
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [

@@ -151,13 +151,16 @@ export function nameplate() {
 
   /** A generating set of which another word says what drives it. */
   const nameSet = (assumed: Map<Fact, string>): void => {
-    for (const [name, driver, set] of drivenSets) {
-      const at = notUnderstood.findIndex(({ word }) => folded(word).startsWith(folded(name)));
+    for (const [name, driver, short, set] of drivenSets) {
+      const named = notUnderstood.find(({ word }) => folded(word).startsWith(folded(name)));
+      if (named === undefined) continue;
       const type = stated.get("type");
-      if (at < 0 || type?.value !== driver) continue;
-      const [{ word }] = notUnderstood.splice(at, 1) as [NotUnderstood];
-      stated.set("type", { value: set, written: word });
-      assumed.set("type", `type ${set}: for "${word}" and "${type.written}"`);
+      const alone = type === undefined ? notUnderstood.find(({ word }) => folded(word) === short) : undefined;
+      const by = type?.value === driver ? type.written : alone?.word;
+      if (by === undefined) continue;
+      for (const one of [named, alone]) if (one !== undefined) notUnderstood.splice(notUnderstood.indexOf(one), 1);
+      stated.set("type", { value: set, written: named.word });
+      assumed.set("type", `type ${set}: for "${named.word}" and "${by}"`);
     }
   };
 

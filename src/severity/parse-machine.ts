@@ -3,7 +3,7 @@ import { frameAt } from "./frame-size";
 import type { Machine } from "./machine";
 import { requirePlain } from "./machine-hedges";
 import { labelAt } from "./machine-labels";
-import { kindBehind, strangerBehind, tagLength } from "./machine-neighbours";
+import { isThing, kindBehind, strangerBehind, tagLength } from "./machine-neighbours";
 import { numberAt, symbolAt } from "./machine-numbers";
 import { knownPhrases, type Phrase, phraseAt, qualifiedBy, sizesIn } from "./machine-phrases";
 import { type Context, labelled } from "./machine-words";
@@ -32,14 +32,50 @@ interface Read extends Said {
   readonly plain?: true;
 }
 
-/** A single word such as rigid or shaft with what it says; together with a thing that it belongs to, it says nothing. */
+/** A fact that may not be left open: a machine that is not new, or a reading on the housing, is judged by other limits. */
+function askedFact({ condition, place }: Machine): string | undefined {
+  return condition === "new" ? "condition new" : place === "shaft" ? "place shaft" : undefined;
+}
+
+/** The refusal of a word that says such a fact, or belongs to words beside it that are not understood. */
+function eitherWay(fact: string, word: string, beside: string, written: string): VeladisError {
+  return new VeladisError("syntax", {
+    expected: `facts of a machine said plainly: ${shown(`${word}, ${beside}`)} where it means ${fact}, or the line without ${shown(word)} where that is of ${shown(beside)}`,
+    received: shown(written),
+  });
+}
+
+/**
+ * A single word such as rigid or shaft with what it says. Together with a thing that it belongs to, it says nothing; before
+ * another word that is not understood it may be meant either way.
+ *
+ * @throws {@link VeladisError} `syntax` for a fact that may not be left open
+ */
 function phraseBefore(rest: string, phrase: Phrase): Read {
   const { type, ...facts } = phrase.facts;
-  const isSingle = !/[\s‐‑-]/.test(rest.slice(0, phrase.length));
-  if (type !== undefined) return { ...phrase, beside: sizesIn(rest.slice(0, phrase.length)) };
-  if (Object.keys(facts).length === 0 || !isSingle) return phrase;
+  const word = rest.slice(0, phrase.length);
+  if (type !== undefined) return { ...phrase, beside: sizesIn(word) };
+  if (Object.keys(facts).length === 0 || /[\s‐‑-]/.test(word)) return phrase;
   const stranger = strangerBehind(rest.slice(phrase.length));
-  return stranger === 0 ? phrase : { length: phrase.length + stranger, didYouMean: [] };
+  if (stranger === 0) return phrase;
+  const length = phrase.length + stranger;
+  const behind = rest.slice(phrase.length, length).trim().replace(/\s+/g, " ");
+  if (isThing(behind)) return { length, didYouMean: [] };
+  const fact = askedFact(facts);
+  if (fact !== undefined) throw eitherWay(fact, word, behind, `${word} ${behind}`);
+  // where the fact is left open, the lowest limits judge
+  return { length, didYouMean: [`${word}, ${behind}`] };
+}
+
+/** Refuses a word such as `new-premium` that a hyphen makes of a fact that may not be left open and another word. */
+function requireApart(word: string): void {
+  const parts = word.split(/[‐‑-]+/).filter((part) => part !== "");
+  if (parts.length < 2 || /\d/.test(word) || isThing(parts.at(-1) as string)) return;
+  for (const [i, part] of parts.entries()) {
+    const phrase = phraseAt(part);
+    const fact = phrase?.length === part.length ? askedFact(phrase.facts) : undefined;
+    if (fact !== undefined) throw eitherWay(fact, part, parts.filter((_, k) => k !== i).join(" "), word);
+  }
 }
 
 /** Natural 20 to 30 Hz: a range of what is no speed, how many characters it takes with the words before it. */
@@ -69,6 +105,7 @@ function saidBy(rest: string, context: Context): Read {
   const tag = tagLength(rest);
   if (tag > 0) return { length: tag, didYouMean: [], plain: true };
   const word = /^[^\s,;()[\]|"]+/.exec(rest)?.[0] ?? rest;
+  requireApart(word);
   const kinds = qualifiedBy(word);
   // vacuum pump: of another kind than pump
   const kind = /\d|driven$/i.test(word) || !/\p{L}/u.test(word) ? 0 : kindBehind(rest.slice(word.length));
@@ -105,11 +142,12 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  *
  * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a single word such
  * as `flexible` right before it, nor a kind of machine right behind it (`flexible pipe`, `vacuum pump`); `notUnderstood`
- * names them, with the nearest words that are. What a word
+ * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
+ * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. What a word
  * is only taken for, `assumed` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
  *
- * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, and for a word that leaves
- *   a fact open (not, up to, about, max, or, `<`, `?` ...); `not-a-number` for a
+ * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a word that leaves
+ *   a fact open (not, up to, about, max, or, `<`, `?` ...), and for `new` or `shaft` before a word that is not understood; `not-a-number` for a
  *   comma that may be decimal or not; `out-of-range` for a range that falls, or poles that the speed does not fit
  * @example
  * ```ts

@@ -7,6 +7,7 @@ import { type MachineMatch, matchMachine } from "./match-machine";
 import type { Condition, MachineClass, Scheme } from "./scheme";
 import { requireUnderstood, wordsSetAside } from "./set-aside";
 import { unusedFacts } from "./unused-facts";
+import { writtenFact } from "./written-fact";
 
 /** What to do about facts that a table needs and were not given: refuse, or take the class with the lowest limits. */
 export type Assume = "nothing" | "lowest limits";
@@ -32,7 +33,7 @@ function missingText({ missing }: MachineMatch): string {
   return missing
     .map(({ fact, ask, unit, allowed }) => {
       const answers = allowed !== undefined && missing.length > 1 ? ` (${allowed.join(", ")})` : "";
-      return `${fact}: ${ask}${unit ? ` in ${unit}` : ""}${answers}`;
+      return `${fact}: ${ask}${unit ? ` in ${unit}` : ""}${writtenFact(fact, allowed)}${answers}`;
     })
     .join("; ");
 }

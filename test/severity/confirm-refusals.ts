@@ -40,6 +40,12 @@ export const confirmRefusals: Readonly<Record<string, () => unknown>> = {
   "confirmScheme, a day in the future": () => but({ on: "2999-01-01" }),
   "confirmScheme, a second name that is no text": () => but({ second: 7 }),
   "confirmScheme, the first name again": () => but({ second: "j example" }),
+  "confirmScheme, a second name that is none": () => but({ second: "-" }),
+  "confirmScheme, a page without a number": () => but({ page: "n/a" }),
+  "confirmScheme, a day before the edition": () => but({ on: "2008-12-31" }),
+  "confirmScheme, a slip as a page rounds it": () => but({ printed: 9.2, second: "K. Example" }),
+  "confirmScheme, a slip of peak in/s": () => but({ printed: 0.36 }),
+  "confirmScheme, a value that is far off": () => but({ printed: 4.2 }),
   "confirmScheme, reread that is no truth": () => but({ reread: "yes" }),
   "confirmScheme, a shipped value of zero": () => but({ shipped: 0 }),
   "confirmScheme, a shipped value that is another by now": () => but({ shipped: 6.6 }),
@@ -53,11 +59,11 @@ export const confirmRefusals: Readonly<Record<string, () => unknown>> = {
   "confirmScheme, a slip of detector": () => but({ printed: 9.19, second: "K. Example" }),
   "confirmScheme, a slip of unit": () => but({ printed: 0.256 }),
   "confirmScheme, a limit raised by one": () => but({ printed: 6.9 }),
-  "confirmScheme, limits that do not rise": () => but({ printed: 3.9 }),
+  "confirmScheme, limits that do not rise": () => but({ printed: 3.9, reread: true }),
   "confirmScheme, ceilings that do not rise": () =>
     s.confirmScheme(id, [
       { ...read, limit: "alarm at most", printed: 5 },
-      { ...read, limit: "trip at most", printed: 4.6 },
+      { ...read, limit: "trip at most", printed: 4.6, reread: true },
     ]),
   "confirmScheme, a ceiling alone": () => but({ limit: "alarm at most", printed: 5 }),
   "confirmScheme, a law of speed by two": () =>
@@ -71,6 +77,9 @@ export const confirmRefusals: Readonly<Record<string, () => unknown>> = {
   "confirmedSchemes, no built-in scheme": () => s.confirmedSchemes([{ ...read, scheme: "site-rule" }]),
   "defineScheme, a name in a source that is not confirmed": () => defined({ provenance: "memory", by: "J. Example" }),
   "defineScheme, a confirmed source without name": () => defined({ provenance: "confirmed", page: "12" }),
+  "defineScheme, a confirmed source of nobody": () => defined({ provenance: "confirmed", by: "-", page: "12" }),
+  "defineScheme, a confirmed source with the first name again": () =>
+    defined({ provenance: "confirmed", by: "J. Example", second: "Example, J.", page: "12" }),
   "defineScheme, a confirmed source without page": () => defined({ provenance: "confirmed", by: "J. Example" }),
   "defineScheme, a confirmed source without day": () =>
     defined({ provenance: "confirmed", by: "J. Example", page: "12" }),

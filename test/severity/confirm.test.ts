@@ -17,6 +17,7 @@ import {
   schemesFor,
 } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { slipOf } from "../../src/severity/confirm-slips";
 import { refusalOf } from "../refusals/refusal-of";
 
 const id = "iso-10816-7-2009";
@@ -156,6 +157,42 @@ describe("a printed value that differs", () => {
     expect(confirmed).toEqual(["confirmed by J. Example and K. Example, 2024-03-04, p. 12"]);
   });
 
+  it.each<[string, string]>([
+    ["-", "letters"],
+    [".", "letters"],
+    ["x", "letters"],
+    ["xx", "letters"],
+    ["0", "letters"],
+    ["42", "letters"],
+    ["none", "letters"],
+    ["N/A", "letters"],
+    ["n. a.", "letters"],
+    ["\u200b\u200d", "letters"],
+    ["J\u200b.", "letters"],
+    ["Example J.", "another person"],
+    ["EXAMPLE, J", "another person"],
+    ["J. \u200bExam\u00adple", "another person"],
+    ["J. Ex\u00e1mple", "another person"],
+    ["Ｊ．Example", "another person"],
+  ])("%j is no second name", (second, words) => {
+    expect(refused({ ...read, printed: 6.6, second }).message).toContain(words);
+  });
+
+  it("a name of any script is one; two persons may share a surname", () => {
+    for (const second of ["李 明", "Nguyễn Văn A", "K. Example", "Jo Li", "علی رضایی"])
+      expect(confirmScheme(id, [{ ...read, printed: 6.6, second }]).id).toBe(id);
+    for (const by of ["-", "x", "none"]) expect(refused({ ...read, by }).message).toContain("the name of who read it");
+  });
+
+  it("a page has a numeral, and the day is not before the edition", () => {
+    for (const page of ["-", ".", "x", "0", "none", "n/a", "Table"])
+      expect(refused({ ...read, page }).message, page).toContain("the page on which the value stands, by its number");
+    for (const page of ["12", "p. iv", "xii", "Table A.1", "p. 10", "12 f."])
+      expect(confirmScheme(id, [{ ...read, page }]).id, page).toBe(id);
+    expect(refused({ ...read, on: "2008-12-31" }).message).toContain("the year of the edition or later, 2009");
+    expect(confirmScheme(id, [{ ...read, on: "2009-01-01" }]).id).toBe(id);
+  });
+
   it("of a law of speed: both numbers or none, and what differs is told", () => {
     const law = { scheme: "api-617-8th-shaft", edition: schemeById("api-617-8th-shaft").edition };
     const [root, cap] = confirmableLimits("api-617-8th-shaft");
@@ -203,7 +240,7 @@ describe("what is refused, whole", () => {
     ["a day in the future", { on: "2999-01-01" }, "out-of-range", "not in the future"],
     ["a part there is none of", { pages: "12" }, "unknown-option", "page"],
     ["a sheet of another version", { shipped: 6.6 }, "out-of-range", "print a new check sheet"],
-    ["a limit that does not rise", { printed: 3.9 }, "out-of-range", "that rise"],
+    ["a limit that does not rise", { printed: 3.9, reread: true }, "out-of-range", "that rise"],
   ])("%s", (_, change, code, words) => {
     const error = refused({ ...read, ...change });
     expect([error.code, error.message]).toEqual([code, expect.stringContaining(words)]);
@@ -221,9 +258,9 @@ describe("what is refused, whole", () => {
   it("one of two highest settings, and highest settings that do not rise", () => {
     const alarm = { ...read, limit: "alarm at most", printed: 5 };
     expect(refused(alarm).message).toContain('"trip at most"');
-    expect(refused({ ...alarm, printed: 4.9 }, { ...read, limit: "trip at most", printed: 4.6 }).message).toContain(
-      "that rise",
-    );
+    expect(
+      refused({ ...alarm, printed: 4.9 }, { ...read, limit: "trip at most", printed: 4.6, reread: true }).message,
+    ).toContain("that rise");
     const scheme = confirmScheme(id, [alarm, { ...read, limit: "trip at most", printed: 8.1 }]);
     expect(limitsFor({ scheme, machine: "category I 90 kW 2980 r/min" })[0]?.ceilings).toMatchObject({
       alarm: 5,
@@ -252,9 +289,69 @@ describe("what is refused, whole", () => {
     else expect(refused({ ...one, reread: true }).message).toContain("that rise");
   });
 
+  // [as shipped, as a page prints the slip, what it is]: common practice, no source
+  // biome-ignore format: a row of a table is a line
+  it.each<[number, number, string]>([
+    [0.2,  0.28,  "peak for RMS"],
+    [0.28, 0.2,   "peak for RMS"],
+    [0.15, 0.42,  "peak-to-peak for RMS"],
+    [1.12, 2.2,   "peak-to-peak for peak"],
+    [0.1,  2.5,   "inches for mm"],
+    [2.5,  0.098, "inches for mm"],
+    [0.3,  5.4,   "in/s peak for mm/s RMS"],
+    [4.5,  0.25,  "in/s peak for mm/s RMS"],
+    [2,    19.6,  "g for m/s2"],
+    [19.6, 2,     "g for m/s2"],
+    [2,    20,    "decimal point"],
+    [2,    78.74, "inches for m"],
+    [6.5,  6.5 * 1.38, "peak for RMS"],
+    [6.5,  6.5 * 1.95, "peak-to-peak for peak"],
+    [6.5,  10,    "more than 1.5 times the table's"],
+    [6.5,  4.2,   "less than the table's over 1.5"],
+  ])("%d as %d is asked about: %s", (shipped, printed, words) => {
+    expect(slipOf(printed, shipped, false)).toContain(words);
+    // of 12000 in root(12000/n) the slip is by the square
+    expect(slipOf(shipped * (printed / shipped) ** 2, shipped, true)).toBeDefined();
+  });
+
   it("values beside a slip are taken", () => {
-    for (const printed of [6.5 * 1.38, 6.5 * 1.45, 6.5 * 0.95, 6.5 * 1.95])
+    for (const printed of [6.5 * 1.36, 6.5 * 1.46, 6.5 * 0.95, 6.5 * 1.5])
       expect(confirmScheme(id, [{ ...read, printed, second: "K. Example" }]).id).toBe(id);
+  });
+});
+
+describe("a limit above the highest setting of its row", () => {
+  const raised = { ...read, limit: "C/D", printed: 8.5, second: "K. Example" };
+
+  it("is told, with the setting that stays, until that is confirmed too", () => {
+    const scheme = confirmScheme(id, [raised]);
+    expect(limitsFor({ scheme, machine: "category I 90 kW 2980 r/min" })[0]?.ceilings?.trip).toBe(8.3);
+    const { cautions, differences } = classify("3 mm/s rms", { scheme, machine: "pump 90 kW 2980 r/min category I" });
+    expect(differences).toHaveLength(1);
+    expect(cautions[0]).toContain("the copy prints 8.5 mm/s rms, the table as shipped has 6.5 (reported)");
+    expect(cautions[0]).toContain(
+      `${row}, C/D: the copy's 8.5 mm/s rms contradicts trip at most, 8.3 (MEMORY), which was not confirmed: read that too`,
+    );
+    // what JSON gives back is that scheme still
+    expect(
+      classify("3 mm/s rms", { scheme: JSON.parse(JSON.stringify(scheme)), machine: "category I 90 kW" }).zone,
+    ).toBe("B");
+  });
+
+  it("is refused where the settings were confirmed, with it or before", () => {
+    const settings = [
+      { ...read, limit: "alarm at most", printed: 5 },
+      { ...read, limit: "trip at most", printed: 8.3 },
+    ];
+    expect(refused(raised, ...settings).message).toContain("trip at most 8.3");
+    const before = confirmScheme(id, settings);
+    expect(refusalOf(() => confirmScheme(before, [raised])).message).toContain("that rise");
+    const [alarm, trip] = settings as [Confirmation, Confirmation];
+    const higher = confirmScheme(
+      id,
+      [raised, alarm, { ...trip, printed: 8.6, second: "K. Example" }].map((one) => ({ second: "K. Example", ...one })),
+    );
+    expect(confirmedDifferences(higher).join()).not.toMatch(/contradicts/);
   });
 });
 
@@ -299,5 +396,9 @@ describe("a confirmed scheme as data", () => {
     expect(own({ by: "J. Example" }).message).toContain("only in a source that is confirmed");
     expect(own({ provenance: "confirmed", page: "p. 1" }).message).toContain("who confirmed it");
     expect(own({ provenance: "confirmed", by: "J. Example", page: "p. 1" }).message).toContain("2024-03-04");
+    const signedBy = (by: string, second: string) => own({ provenance: "confirmed", page: "p. 1", by, second });
+    expect(signedBy("-", "K. Example").message).toContain("the name of who confirmed it");
+    expect(signedBy("J. Example", "none").message).toContain("second, the name of who else");
+    expect(signedBy("J. Example", "Example, J").message).toContain("another person than the first");
   });
 });

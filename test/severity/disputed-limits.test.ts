@@ -1,4 +1,4 @@
-import { builtInSchemes, limitsFor, type Scheme, type SchemeId } from "veladis/severity";
+import { builtInSchemes, confirmableLimits, limitsFor, type Scheme, type SchemeId } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { pumpCeilings } from "../references/severity-limits";
 
@@ -50,6 +50,30 @@ describe("where voices differ, the lower limit judges and its note names both", 
   // Siemens entry 38716895: 132<=H<=280; VASCAT manual CTT52: 132<H<=280
   it("IEC 60034-14: a shaft height of 132 mm, which stands in two rows of one excerpt, has the lower limits", () => {
     expect(limitOf("iec-60034-14-2003", "grade A mounting free 132 mm", "acceptance").value).toBe(25);
+  });
+});
+
+describe("what a check sheet is told of disputes", () => {
+  const all = builtInSchemes.flatMap((scheme) => confirmableLimits(scheme.id));
+
+  it("ISO 10816-7, category I up to 200 kW, C/D: 6.5 against 6.6, and no other limit of that table", () => {
+    const disputed = confirmableLimits("iso-10816-7-2009").filter((one) => one.disputed !== undefined);
+    expect(disputed.map(({ row, limit, shipped }) => `${row}, ${limit} ${shipped}`)).toEqual([
+      "category I, power up to 200 kW, C/D 6.5",
+    ]);
+    expect(disputed[0]?.disputed).toMatch(/prints 6,5.*prints 6\.6/);
+  });
+
+  it("every limit of which the lower is shipped", () => {
+    const lower = all.filter(({ source }) => /lower is shipped/.test(source.note ?? ""));
+    expect(lower.length).toBeGreaterThan(3);
+    for (const { scheme, limit, disputed } of lower) expect(disputed, `${scheme} ${limit}`).toBeDefined();
+    expect([...new Set(lower.map(({ scheme }) => scheme))].sort()).toEqual([
+      "api-610-11th-shaft",
+      "iso-10816-7-2009",
+      "iso-3945-1985",
+      "lr-generating-sets",
+    ]);
   });
 });
 

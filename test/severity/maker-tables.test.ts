@@ -173,6 +173,20 @@ describe("screw compressors and lobe blowers", () => {
       expect(caution(`${kind} ${/fan/.test(kind) ? "" : "250 kW "}2980 r/min rigid`), kind).toEqual([]);
   });
 
+  it("so on their shafts, by both editions", () => {
+    for (const kind of ["screw compressor", "rotary lobe blower"]) {
+      const machine = `${kind} 250 kW 2980 r/min shaft`;
+      const own = judge("60 um pp", machine);
+      expect(own.scheme).toBe("iso-20816-3-2022-shaft");
+      for (const { cautions } of [own, classify("60 um pp", { scheme: "iso-7919-3-2009", machine })])
+        expect(
+          cautions.filter((one) => /calls ISO 10816 inadmissible/.test(one)),
+          kind,
+        ).toHaveLength(1);
+    }
+    expect(judge("60 um pp", "compressor 250 kW 2980 r/min shaft").cautions.join()).not.toMatch(/inadmissible/);
+  });
+
   it("by VDI 3836 have three zones of its own, of the one row that was seen", () => {
     const by = { scheme: "vdi-3836-2012", machine: "screw compressor group 3 resilient mounts band A" } as const;
     expect(classify("10 mm/s rms", by).zone).toBe("zone I");

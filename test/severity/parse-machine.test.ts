@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { VeladisError } from "veladis";
-import { type Machine, machineNotes, parseMachine } from "veladis/severity";
+import { judge, type Machine, machineNotes, parseMachine } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { facts } from "../../src/severity/facts";
 import { machineFacts } from "../../src/severity/machine-facts";
 import { hedges } from "../../src/severity/machine-hedges";
 import { factWords, fillers, noFacts, qualifiers, sizes } from "../../src/severity/machine-words";
+import { refusalOf } from "../refusals/refusal-of";
 
 const known = (line: string) => ({ ...machineFacts(line) });
 const words = (line: string) => machineNotes(line).notUnderstood.map(({ word }) => word);
@@ -72,6 +73,10 @@ const phrases: [line: string, facts: object, taken?: boolean][] = [
   ["gas engine generating set", { type: "reciprocating generating set" }],
   ["gas engine driven generating set", { type: "reciprocating generating set" }],
   ["generating set, diesel engine", { type: "reciprocating generating set" }, true],
+  ["generating set diesel", { type: "reciprocating generating set" }, true],
+  ["diesel, generating set", { type: "reciprocating generating set" }, true],
+  ["generating set driven by diesel", { type: "reciprocating generating set" }, true],
+  ["water chiller", { type: "compressor" }, true],
   ["generating set driven by gas engine", { type: "reciprocating generating set" }, true],
   ["reciprocating generating set", { type: "reciprocating generating set" }],
   ["hydro generating set", { type: "hydro set" }, true],
@@ -439,6 +444,58 @@ describe("a word that belongs to something else", () => {
     expect(known(line)).toEqual(facts);
     expect(words(line)).toEqual(said);
   });
+
+  // without new the machine would be judged as in service, without shaft on its housing
+  it.each([
+    ["pump 90 kW 2980 r/min new premium", "new premium", '"new, premium"', "condition new", '"premium"'],
+    ["new from site, pump", "new from", '"new, from"', "condition new", '"from"'],
+    ["pump new boiler house", "new boiler", '"new, boiler"', "condition new", '"boiler"'],
+    ["fan 90 kW shaft HVAC", "shaft HVAC", '"shaft, HVAC"', "place shaft", '"HVAC"'],
+    ["pump new-premium", "new-premium", '"new, premium"', "condition new", '"premium"'],
+    ["New standby foo", "New standby foo", '"New, standby foo"', "condition new", '"standby foo"'],
+  ])("%s may be meant either way: both are named", (line, received, apart, fact, thing) => {
+    const { code, message } = refusalOf(() => parseMachine(line));
+    expect(code).toBe("syntax");
+    expect(message).toContain(`${apart} where it means ${fact}, or the line without`);
+    expect(message).toContain(`where that is of ${thing}`);
+    expect(message).toContain(`"${received}"`);
+  });
+
+  it("the ways out of it say what they say", () => {
+    expect(known("pump new, premium")).toEqual({ type: "pump", condition: "new" });
+    expect(known("pump premium")).toEqual({ type: "pump" });
+    expect(known("fan shaft, HVAC")).toEqual({ type: "fan", place: "shaft" });
+    for (const thing of ["bearing", "oil filter", "seals", "impeller", "gear coupling"])
+      expect(known(`pump new ${thing}`), thing).toEqual({ type: "pump" });
+    expect(known("pump shaft diameter")).not.toHaveProperty("place");
+    for (const line of ["pump new installation", "pump, new from works", "new-machine, pump"])
+      expect([known(line).condition, machineNotes(line).assumed.length], line).toEqual(["new", 1]);
+  });
+
+  it("a support is left open, with how to say it: both are judged by the lower limits", () => {
+    for (const [line, words, apart] of [
+      ["fan 90 kW flexible HVAC", "flexible HVAC", "flexible, HVAC"],
+      ["fan flexible rolling bearings", "flexible rolling", "flexible, rolling"],
+      ["fan flexible industrial", "flexible industrial", "flexible, industrial"],
+    ] as const) {
+      expect(known(line)).not.toHaveProperty("support");
+      expect(machineNotes(line).notUnderstood[0]).toEqual({ word: words, didYouMean: [apart] });
+    }
+    const rank = (zone: string) => "ABCD".indexOf(zone);
+    for (const level of [1, 2, 3, 4, 6, 8]) {
+      const zone = (support: string) => judge(`${level} mm/s rms`, `fan 90 kW 1480 r/min ${support}`).worst;
+      for (const support of ["flexible", "rigid"])
+        expect(rank(zone(`${support} HVAC`))).toBeGreaterThanOrEqual(rank(zone(support)));
+    }
+  });
+
+  it("so that no fail becomes a zone", () => {
+    const pump = "pump 90 kW 2980 r/min";
+    expect(judge("3.4 mm/s rms", `${pump} new`).zone).toBe("fail");
+    for (const words of ["new, premium", "brand-new", "new installation", "new from works", "newly installed premium"])
+      expect(judge("3.4 mm/s rms", `${pump} ${words}`).zone, words).toBe("fail");
+    expect(refusalOf(() => judge("3.4 mm/s rms", `${pump} new premium`)).code).toBe("syntax");
+  });
 });
 
 describe("hedges", () => {
@@ -587,6 +644,18 @@ describe("a size without a number", () => {
 });
 
 describe("a generating set", () => {
+  it("with the driver behind is of its kind, and is judged", () => {
+    const line = "generating set diesel 400 kW 1500 r/min";
+    expect(machineNotes(line)).toEqual({
+      assumed: ['type reciprocating generating set: for "generating set" and "diesel"'],
+      notUnderstood: [],
+    });
+    expect(judge("2 mm/s rms", line).zone).toBe(judge("2 mm/s rms", "diesel generating set 400 kW 1500 r/min").zone);
+    // gas may be a turbine, and a diesel pump is none
+    for (const other of ["generating set gas 400 kW", "generating set, diesel fire pump"])
+      expect(known(other).type, other).not.toBe("reciprocating generating set");
+  });
+
   it("is of no kind until a word says which: steam, gas and hydro sets are called so too", () => {
     for (const line of ["generating set", "generating set 5 MW", "emergency, generating set"]) {
       expect(known(line)).not.toHaveProperty("type");

@@ -155,6 +155,9 @@ const cases: Cases = {
   "machine, a height that is no number": () => machine({ height: "tall" }),
   "machine, a frame that is none": () => machine({ frame: "metric" }),
   "machine, nothing but separators": () => machine(" ;, "),
+  "machine, new beside a word that says nothing": () => machine("pump 90 kW new premium"),
+  "machine, new tied to a word that says nothing": () => machine("pump 90 kW new-premium"),
+  "machine, shaft beside a word that says nothing": () => machine("fan 90 kW shaft HVAC"),
   "machine, a word that says nothing": () => machine("magnificent"),
   "machineNotes, a text for what was assumed": () => s.machineNotes({ assumed: "rigid" }),
   "machineNotes, a number among what was assumed": () => s.machineNotes({ assumed: [7] }),
@@ -185,6 +188,10 @@ const cases: Cases = {
   "machine, a flexible support against its natural frequency": () =>
     machine("group 2 flexible 1500 r/min natural 60 Hz"),
   "machine, the support missing": () => machine("group 1"),
+  "machine, the part missing": () => judged("diesel generating set 400 kW 1500 r/min", "lr-generating-sets"),
+  "machine, the category and the power missing": () => judged("pump", "iso-10816-7-2009"),
+  "judge, a category left out where nothing is assumed": () =>
+    s.judge("2 mm/s rms", "pump 90 kW housing in service", { assume: "nothing" }),
   "machine, two facts missing": () => machine({}),
   "machine, a group that is none": () => machine("group 3 rigid"),
   "machine, a power below the table": () => machine("motor 15 kW rigid"),

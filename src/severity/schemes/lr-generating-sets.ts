@@ -15,7 +15,7 @@ const LAID_OUT = /* @__PURE__ */ reported(
 const LOWER = /* @__PURE__ */ practice(
   TITLE,
   WHERE,
-  "the page prints 0.39 mm, which does not fit its own row: 24 mm/s and 15 m/s2 meet 0.38 mm at 10 Hz, as all other rows do; the lower is shipped, check against the publication",
+  "the table contradicts itself: the page prints 0.39 mm, which does not fit its own row: 24 mm/s and 15 m/s2 meet 0.38 mm at 10 Hz, as all other rows do; the lower is shipped, check against the publication",
 );
 const AGREED = "above 40 kW at 2000 to 3600 r/min the values are subject to agreement";
 const ENGINE =
