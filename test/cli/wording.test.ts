@@ -211,6 +211,7 @@ const cases: readonly Case[] = [
   ["--column|value|--from|mm/s rms|--to|in/s pk", "value\nmany\n"], [`--file|${ragged}|--column|value|--from|mm/s rms|--to|in/s pk`], ["--column|value|--from|mm/s rms|--to|in/s pk"], ["4.1 mm/s rms to in/s pk|--separator|tab"],
   ["--file|-|--to|in/s pk"], ["setpoints --file|-|--from|mm/s rms"], ["table --column|2|--from|mm/s rms|--to|in/s pk|--decimal-comma", 'place,value\nID fan 1,"4,1"\n'],
   // units that a file says itself
+  ["table --column|1|--from|mm/s2 rms|--to|g rms", "velocity\n4.1\n"], ["table --column|1|--from|g rms|--to|m/s2 rms", "acc (1 g = 100 mV)\n4.1\n"],
   ["table --column|1|--from|mm/s rms|--to|in/s pk", "level in/s pk\n4.1\n"], ["table --column|1|--from|mm/s rms|--to|in/s pk", "value,unit\n4.1,in/s\n"], ["table --column|1|--to|in/s pk", "level mm/s\n0.2 in/s pk\n"], [`${simulate}|--delay|1`, "time,level,unit\n0,4.1,in/s\n"], [`${simulate}|--delay|1|--column|2`, "time,level,unit\n0,4.1,in/s\n"],
   [`${simulate}|--delay|1`, "mm/s,level\n0,4.1\n"], [`${simulate}|--delay|1|--times|seconds`, "t [min],level\n0,4.1\n"], [`${overall}|--column|2|--band|20-40`, `t,a\n${Array.from({ length: 20 }, (_, i) => `${i / 50},0.1\n`).join("")}`],
   ["judg 4.1|mm/s|rms"], ["help chek"],
