@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -103,6 +103,18 @@ describe("the file of confirmations", () => {
     ["another scheme", { scheme: "iso-10816-7" }, "the id of a built-in scheme"],
     ["no name", { by: "" }, "by, the name of who read it"],
     ["a day of another form", { on: "3/4/2024" }, "2024-03-04"],
+    ["no name, as a fact that is missing", { by: "" }, "veladis: missing-fact"],
+    [
+      "no page and no day",
+      { page: "", on: "" },
+      "page, the page on which the value stands; on, the day on which it was read",
+    ],
+    [
+      "another unit behind the value",
+      { agrees: "", printed: "6.3 in/s rms" },
+      "line 4 of filled.csv: printed, the value of your copy, in the unit and detector of the row, mm/s rms",
+    ],
+    ["a unit without its detector", { agrees: "", printed: "6.3 mm/s" }, "in the unit and detector of the row"],
     ["a ragged line", { by: "J., Example" }, "line 4 of filled.csv: 15 cells"],
   ])("is refused whole for %s, with the line", async (_, change, words) => {
     const { out, err, code } = await veladis([
@@ -114,6 +126,103 @@ describe("the file of confirmations", () => {
     ]);
     expect([code, out]).toEqual([2, ""]);
     expect(err.replace(/\s+/g, " ")).toContain(words);
+  });
+
+  it("a value may have the unit and detector of its row behind it", async () => {
+    const file = filledIn({ 2: { agrees: "", printed: "6.3 mm/s  RMS" } });
+    const { out } = await veladis(["judge", "6.4 mm/s rms", ...machine, "--confirmed", file]);
+    expect(out).toContain("the copy prints 6.3 mm/s rms");
+  });
+
+  it("all faulty rows are told at once, up to ten, then how many there are", async () => {
+    const three = filledIn({ 0: { by: "" }, 2: { agrees: "", printed: "6.6" }, 4: { edition: "2018" } }, "x.csv");
+    const { out, err, code } = await veladis(["schemes", "--confirmed", three]);
+    expect([code, out]).toEqual([2, ""]);
+    expect([...err.matchAll(/expected: (line \d+) of x.csv/g)].map(([, line]) => line)).toEqual([
+      "line 2",
+      "line 4",
+      "line 6",
+    ]);
+    expect(err).toContain("received: 3 with one, all told above");
+    const all = filledIn(Object.fromEntries(rows.map((_, i) => [i, { by: "" }])), "all.csv");
+    const many = (await veladis(["schemes", "--confirmed", all])).err;
+    expect(many.match(/by, the name of who read it/g)).toHaveLength(10);
+    expect(many).toContain("received: 25 with one, the first 10 of them told above");
+    const lines = (await veladis(["schemes", "--json", "--confirmed", three])).err.trimEnd().split("\n");
+    expect(lines.map((line) => Object.keys(JSON.parse(line)))).toEqual(Array(4).fill(["error"]));
+  });
+
+  it("two faults of one row of the table are both told, and nothing that follows from them alone", async () => {
+    const raised = filledIn({ 0: { agrees: "", printed: "2.6" }, 1: { agrees: "", printed: "4.1" } }, "x.csv");
+    const { err } = await veladis(["schemes", "--confirmed", raised]);
+    expect(err.match(/expected: line/g)).toHaveLength(2);
+  });
+
+  describe("written by a spreadsheet with decimal commas", () => {
+    const semicolons = (printed: string, comma = true): string => {
+      const cells = rows.map((row, i) => {
+        const filled: Change = {
+          agrees: i === 2 ? "" : "yes",
+          printed: i === 2 ? printed : "",
+          page: "12",
+          by: "J. Example",
+          on: "2024-03-04",
+        };
+        return row.map(
+          (cell, k) =>
+            filled[header[k] as string] ?? (comma && header[k] === "shipped" ? cell.replace(".", ",") : cell),
+        );
+      });
+      return written(`${[header, ...cells].map((row) => row.join(";")).join("\n")}\n`, "x.csv");
+    };
+
+    it("is taken where shipped shows them too", async () => {
+      const { out, err } = await veladis(["judge", "6.4 mm/s rms", ...machine, "--confirmed", semicolons("6,3")]);
+      expect(err).toBe("");
+      expect(out).toContain("the copy prints 6.3 mm/s rms, the table as shipped has 6.5");
+    });
+
+    it.each<[string, string, boolean, string]>([
+      ["shipped has points", "6,3", false, "printed, the value of your copy, with a point for decimals"],
+      [
+        "shipped has commas and the value a point",
+        "6.3",
+        true,
+        "printed, the value of your copy, with a comma for decimals",
+      ],
+    ])("is refused where %s", async (_, printed, comma, words) => {
+      expect((await veladis(["schemes", "--confirmed", semicolons(printed, comma)])).err).toContain(
+        `line 4 of x.csv: ${words}`,
+      );
+    });
+  });
+
+  it("lines with # in front are told, and refused where they have the cells of a row", async () => {
+    const path = filledIn({}, "x.csv");
+    const lines = readFileSync(path, "utf8").split("\n");
+    const remarked = written([lines[0], "# the copy of the plant", ...lines.slice(1)].join("\n"), "x.csv");
+    const told = await veladis(["judge", "2 mm/s rms", ...machine, "--confirmed", remarked]);
+    expect([told.code, told.err]).toEqual([0, `${remarked}: 1 line with # in front passed over as a remark\n`]);
+    const json = await veladis(["judge", "2 mm/s rms", ...machine, "--json", "--confirmed", remarked]);
+    expect(JSON.parse(json.err)).toEqual({ confirmed: { file: remarked, remarks: 1 } });
+    // the cell in quotes has a comma in it
+    const struck = written([lines[0], `#${lines[1]}`, ...lines.slice(2)].join("\n"), "x.csv");
+    expect((await veladis(["schemes", "--confirmed", struck])).err).toContain(
+      "line 2 of x.csv: a row without # in front",
+    );
+  });
+
+  it("a key twice in JSON is refused with its line: the last would win", async () => {
+    const one = `"scheme": "${id}", "edition": "2009", "row": "category I, power up to 200 kW", "limit": "C/D", "as": "mm/s rms"`;
+    const signed = `"page": "12", "by": "J. Example", "on": "2024-03-04"`;
+    for (const key of ["printed", "prin\\u0074ed"]) {
+      const path = written(`[\n{ ${one}, ${signed},\n"printed": 6.5,\n"${key}": 6.3 }]`, "x.json");
+      const { err, code } = await veladis(["schemes", "--confirmed", path]);
+      expect(code).toBe(2);
+      expect(err).toContain('expected: line 4 of x.json: each key once\n  received: "printed" twice');
+    }
+    const twoObjects = written(`[{ ${one}, ${signed}, "printed": 6.5 }]`, "x.json");
+    expect((await veladis(["schemes", "--confirmed", twoObjects])).code).toBe(0);
   });
 
   it.each<[string, () => string, string]>([

@@ -85,6 +85,17 @@ const raggedRow = confirmed("ragged", `${good}6.5,yes\n`);
 const strange = confirmed("strange", "\n", "scheme,colour\n");
 const doubled = confirmed("doubled", "\n", "scheme,scheme\n");
 const halfHeader = confirmed("half", "\n", "scheme,edition,row\n");
+const noneSigned = confirmed("none-signed", `${good}6.5,,yes,,,,,\n${good}6.5,,yes,,J. Example,2024-03-04,,\n`);
+const otherUnit = confirmed("other-unit", `${good}6.5,6.3 in/s rms,,12,J. Example,2024-03-04,,\n`);
+const withCommas = confirmed(
+  "with-commas",
+  `${good}6,5,,yes,12,J. Example,2024-03-04,,\n${good}6,5,6.3,,12,J. Example,2024-03-04,,\n`
+    .replaceAll(/,(?! power|5)/g, ";")
+    .replaceAll('"', ""),
+  titles.replaceAll(",", ";"),
+);
+const struckOut = confirmed("struck", `#${good}6.5,,yes,12,J. Example,2024-03-04,,\n`);
+const twiceJson = file("confirmed-twice.json", '[{ "page": "12",\n  "page": "13" }]');
 const noJson = file("confirmed-no.json", "{");
 const oneJson = file("confirmed-one.json", "{}");
 const wordJson = file("confirmed-word.json", '["agreed"]');
@@ -191,6 +202,7 @@ const cases: readonly Case[] = [
   [`${table}|--from|mm/s rms|--to|mm/s rms,mm/s rms`], [`${table}|--from|mm/s rms|--to|um pp|--at|2x`], [`${table}|--from|mm/s rms|--to|um pp|--at|1x|--speed-column|speed`], [`${table}|--from|mm/s rms|--to|um pp|--at|0x|--speed-column|speed|--speed-unit|r/min`],
   [`${table}|--from|mm/s rms|--machine-column|machine|--speed-column|speed|--speed-unit|r/min`], [`${table}|--from|mm/s rms|--machine-column|spede|--scheme|iso-2372-1974`], [`${table}|--from|mm/s rms|--speed-column|speed|--machine| `],
   [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${noName}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${perhaps}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${rereadNo}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${bothSaid}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${neither}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${unshipped}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${shippedWord}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${printedWord}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${untouched}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${tornOff}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${raggedRow}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${strange}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${doubled}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${halfHeader}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${noJson}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${oneJson}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${wordJson}`], [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${readAtJson}`],
+  ...[noneSigned, otherUnit, withCommas, struckOut, twiceJson].map((path): [string] => [`judge|4 mm/s rms|--machine|pump 90 kW category I|--confirmed|${path}`]),
   ["schemes|--sheet|html"], ["schemes|iso-10816-7-2009|iso-2372-1974|--sheet|html"], ["schemes|iso-10816-7-2009|--sheet|html|--json"], ["schemes|--machine|pump|--sheet|csv"],
   [`table ${comma}|--column|value|--decimal-comma|--from|mm/s rms|--to|in/s pk`], [`table ${twice}|--column|value|--from|mm/s rms|--to|in/s pk|--json`], [`table ${headless}|--column|1|--from|mm/s rms|--to|in/s pk`], [`table ${open}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${quoted}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${bare}|--column|value|--from|mm/s rms|--to|in/s pk|--decimal-comma|--separator|comma`], [`table ${header}|--column|value|--from|mm/s rms|--to|in/s pk`],
   [`table ${parquet}|--column|value|--from|mm/s rms|--to|in/s pk`], [`table ${join(folder, "absent.parquet")}|--column|value|--from|mm/s rms|--to|in/s pk`], ["table --column|value|--from|mm/s rms|--to|in/s pk", "value\nmany\n"],
@@ -211,6 +223,7 @@ const cases: readonly Case[] = [
   ["--column|value|--from|mm/s rms|--to|in/s pk", "value\nmany\n"], [`--file|${ragged}|--column|value|--from|mm/s rms|--to|in/s pk`], ["--column|value|--from|mm/s rms|--to|in/s pk"], ["4.1 mm/s rms to in/s pk|--separator|tab"],
   ["--file|-|--to|in/s pk"], ["setpoints --file|-|--from|mm/s rms"], ["table --column|2|--from|mm/s rms|--to|in/s pk|--decimal-comma", 'place,value\nID fan 1,"4,1"\n'],
   // units that a file says itself
+  ["table --column|1|--from|mm/s2 rms|--to|g rms", "velocity\n4.1\n"], ["table --column|1|--from|g rms|--to|m/s2 rms", "acc (1 g = 100 mV)\n4.1\n"],
   ["table --column|1|--from|mm/s rms|--to|in/s pk", "level in/s pk\n4.1\n"], ["table --column|1|--from|mm/s rms|--to|in/s pk", "value,unit\n4.1,in/s\n"], ["table --column|1|--to|in/s pk", "level mm/s\n0.2 in/s pk\n"], [`${simulate}|--delay|1`, "time,level,unit\n0,4.1,in/s\n"], [`${simulate}|--delay|1|--column|2`, "time,level,unit\n0,4.1,in/s\n"],
   [`${simulate}|--delay|1`, "mm/s,level\n0,4.1\n"], [`${simulate}|--delay|1|--times|seconds`, "t [min],level\n0,4.1\n"], [`${overall}|--column|2|--band|20-40`, `t,a\n${Array.from({ length: 20 }, (_, i) => `${i / 50},0.1\n`).join("")}`],
   ["judg 4.1|mm/s|rms"], ["help chek"],

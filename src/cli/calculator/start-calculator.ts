@@ -14,7 +14,7 @@ const page = {
 
 /** The calculator: for a person at a terminal, or for lines that are piped in; by confirmed limits where there are some. */
 export async function startCalculator(args: readonly string[], io: Io): Promise<number> {
-  const schemes = await confirmedOption(parsedArguments(args, page).values.confirmed);
+  const schemes = await confirmedOption(parsedArguments(args, page).values.confirmed, io);
   if (io.piped === undefined) return (await import("./open-calculator")).openCalculator(io, schemes);
   return (await import("./calculate-lines")).calculateLines(io, schemes);
 }

@@ -3,11 +3,11 @@ import { shown, VeladisError } from "../../core/index";
 import { assumedText, parseAmplitude, readingType, writtenValue } from "../../reading/index";
 import { accountText } from "../delimited/account-text";
 import { type DelimitedWriter, delimitedWriter } from "../delimited/delimited-writer";
-import { requireHeadingAgrees, typeTold } from "../delimited/heading-agrees";
+import { typeTold } from "../delimited/heading-agrees";
 import { requireNewTitles } from "../delimited/new-titles";
 import { numberCell } from "../delimited/number-cell";
 import { accountOf, type DelimitedVisitor, readDelimited } from "../delimited/read-delimited";
-import { rowUnits } from "../delimited/row-units";
+import { heldToUnits, type RowRefused } from "../delimited/row-units";
 import { headedColumn } from "../input/headed-column";
 import type { Io } from "../input/io";
 import { inputStream } from "../input/open-file";
@@ -54,7 +54,7 @@ function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, ti
   const nothing = targets.map(() => "");
   let writer: DelimitedWriter | undefined;
   const told = typeTold(by, type);
-  let unitRefused: ReturnType<typeof rowUnits> = () => undefined;
+  let unitRefused: RowRefused = () => undefined;
   let index = -1;
   let width = 0;
   let text = "";
@@ -66,8 +66,7 @@ function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, ti
   const visitor: DelimitedVisitor = {
     header(cells, raw, form) {
       index = headedColumn(cells, column as string, written);
-      requireHeadingAgrees(cells, index, told, written);
-      unitRefused = rowUnits(cells, [index], told, written);
+      unitRefused = heldToUnits(cells, [index], told, written);
       width = cells.length;
       writer = delimitedWriter(form, written.decimalComma);
       requireNewTitles(cells, titles);

@@ -35,7 +35,7 @@ function refuseSince(): never {
 export async function judgeReadings({ values, texts }: Given<typeof judgePage.options>, io: Io): Promise<number> {
   const digits = digitsOf(values.digits);
   const { machine, since, explain, json } = values;
-  const schemes = await confirmedOption(values.confirmed);
+  const schemes = await confirmedOption(values.confirmed, io, json);
   const scheme = await statedScheme(values.scheme, machine, schemes);
   const crest = values["crest-factor"];
   const settings: JudgeSettings = {

@@ -60,7 +60,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
         unit,
         values.scheme,
         values.machine ?? "",
-        await confirmedOption(values.confirmed),
+        await confirmedOption(values.confirmed, io, values.json),
       )
     : undefined;
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);

@@ -49,7 +49,7 @@ async function sheetOf(format: "html" | "csv", texts: readonly string[], all: re
 
 /** Lists the schemes, prints some in full, or lists those for a machine. */
 export async function printSchemes({ values, texts }: Given<typeof schemesPage.options>, io: Io): Promise<number> {
-  const all = (await confirmedOption(values.confirmed)) ?? builtInSchemes;
+  const all = (await confirmedOption(values.confirmed, io, values.json)) ?? builtInSchemes;
   if (values.sheet !== undefined) {
     requireSheetAlone(values);
     await io.out(await sheetOf(values.sheet, texts, all));

@@ -99,7 +99,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);
-  const schemes = await confirmedOption(values.confirmed);
+  const schemes = await confirmedOption(values.confirmed, io, values.json);
   const proposal = proposeSetpoints({
     baseline: known,
     ...(values.scheme !== undefined && {

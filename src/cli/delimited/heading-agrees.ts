@@ -2,7 +2,7 @@ import { same, shown, VeladisError } from "../../core/index";
 import type { Detector } from "../../detectors/index";
 import type { FrequencyUnitSymbol } from "../../frequency/index";
 import { parsedType, type ReadingType } from "../../reading/index";
-import type { UnitSymbol } from "../../units/index";
+import { type UnitSymbol, units } from "../../units/index";
 import { headingSays, type Said } from "./heading-says";
 import type { TimeUnitSymbol } from "./time-units";
 import type { WrittenAs } from "./written-as";
@@ -39,7 +39,15 @@ function isSameLevel(a: string, b: string): boolean {
   );
 }
 
-function unitDiffers(told: ColumnTold, { written, unit, level, frequency, time }: Said): boolean {
+/** Whether what is told is another quantity than a word names; nobody measures times or speeds in one. */
+function quantityDiffers({ unit, level, frequency, isTime }: ColumnTold, { quantity }: Said): boolean {
+  if (quantity === undefined || frequency !== undefined) return false;
+  if (isTime || level !== undefined) return level === undefined || parsedType(level).quantity !== quantity;
+  return unit !== undefined && units[unit].quantity !== quantity;
+}
+
+function unitDiffers(told: ColumnTold, { written, unit, level, frequency, time, signal }: Said): boolean {
+  if (signal !== undefined) return true;
   if (told.isTime) return unit !== undefined || level !== undefined || frequency !== undefined;
   if (told.frequency !== undefined) {
     const isRate = unit !== undefined && written.includes("/");
@@ -58,12 +66,24 @@ function detectorDiffers(told: ColumnTold, { detector }: Said): boolean {
   return !(wanted === "true pk" && detector === "pk");
 }
 
-/** The first of these that what is told contradicts. Of several detectors named, one that agrees is enough. */
+/** The first of these where all differ: of several that are named, one that agrees is enough. */
+function allDiffer(named: readonly Said[], differs: (one: Said) => boolean): Said | undefined {
+  return named.every(differs) ? named[0] : undefined;
+}
+
+/** The first of these that what is told contradicts; of detectors and of quantities where all do. */
 export function contradicted(told: ColumnTold, says: readonly Said[]): Said | undefined {
-  const units = says.find((one) => unitDiffers(told, one));
-  if (units !== undefined) return units;
-  const named = says.filter(({ detector }) => detector !== undefined);
-  return named.every((one) => detectorDiffers(told, one)) ? named[0] : undefined;
+  return (
+    says.find((one) => unitDiffers(told, one)) ??
+    allDiffer(
+      says.filter(({ detector }) => detector !== undefined),
+      (one) => detectorDiffers(told, one),
+    ) ??
+    allDiffer(
+      says.filter(({ quantity }) => quantity !== undefined),
+      (one) => quantityDiffers(told, one),
+    )
+  );
 }
 
 /** The error for a heading that says something else than what was told. */

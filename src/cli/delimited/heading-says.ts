@@ -2,7 +2,8 @@ import { VeladisError } from "../../core/index";
 import { type Detector, findDetector } from "../../detectors/index";
 import { type FrequencyUnitSymbol, findFrequencyUnit } from "../../frequency/index";
 import { parsedType, type ReadingType } from "../../reading/index";
-import { findUnit, type UnitSymbol } from "../../units/index";
+import { findUnit, type Quantity, type UnitSymbol } from "../../units/index";
+import { librarySpelling, quantitiesIn, signalIn } from "./heading-spellings";
 import { findTimeUnit, type TimeUnitSymbol } from "./time-units";
 
 /** What a text says of the numbers below it: one of these, each as the library's own parsers read it. */
@@ -15,6 +16,10 @@ export interface Said {
   readonly level?: ReadingType | "dB";
   readonly frequency?: FrequencyUnitSymbol;
   readonly time?: TimeUnitSymbol;
+  /** A quantity by its word. */
+  readonly quantity?: Quantity;
+  /** The unit of a signal, such as mV. */
+  readonly signal?: string;
 }
 
 /** A part of a heading: words in brackets, behind a comma, or what is outside of both. */
@@ -52,10 +57,12 @@ function saidExactly(written: string): Said | undefined {
 
 /** What a text says as a whole; a rate or a type in capitals too, and the unit of a quantity over its unit (`t/s`). */
 export function saidBy(written: string): Said | undefined {
-  const exact = saidExactly(written) ?? (/[/ ]/.test(written) ? saidExactly(written.toLowerCase()) : undefined);
+  const spelled = librarySpelling(written);
+  const exact = saidExactly(spelled) ?? (/[/ ]/.test(spelled) ? saidExactly(spelled.toLowerCase()) : undefined);
   if (exact !== undefined) return { ...exact, written };
-  const over = /^[^\s/]+\/(.+)$/.exec(written)?.[1];
-  return over === undefined ? undefined : saidExactly(over);
+  const over = /^[^\s/]+\/(.+)$/.exec(spelled)?.[1];
+  const said = over === undefined ? undefined : saidExactly(librarySpelling(over));
+  return said && { ...said, written: over as string };
 }
 
 function wordsOf(text: string): string[] {
@@ -68,11 +75,11 @@ function wordsOf(text: string): string[] {
 /** The parts of a heading, what stands in brackets first. */
 function partsOf(heading: string): Part[] {
   const inside: string[] = [];
-  const outside = heading.replace(/[([{]([^()[\]{}]*)[)\]}]/g, (_, content: string) => {
+  const outside = heading.replace(/[([{<]([^()[\]{}<>]*)[)\]}>]/g, (_, content: string) => {
     inside.push(...content.split(/[,;|]|\s\/\s/));
     return " ";
   });
-  const pieces = outside.replace(/[()[\]{}]/g, " ").split(/[,;|]|\s\/\s/);
+  const pieces = outside.replace(/[()[\]{}<>]/g, " ").split(/[,;|]|\s\/\s/);
   return [
     ...inside.map((text) => ({ words: wordsOf(text), isPlace: true })),
     ...pieces.map((text, i) => ({ words: wordsOf(text), isPlace: i > 0 || pieces.length === 1 })),
@@ -117,19 +124,23 @@ function detectorsIn(words: readonly string[]): Said[] {
 
 /**
  * All that a heading says of the numbers below it: a reading type, units and detectors, a unit of frequency or time, at
- * its end, in brackets or behind a comma; a type or a rate anywhere. `_` parts words, and `mm_s` is read as `mm/s` too.
+ * its end, in brackets or behind a comma; a type or a rate anywhere, and a quantity or the unit of a signal. `_` parts words, and `mm_s` is read as `mm/s` too.
  */
 export function headingSays(heading: string): readonly Said[] {
-  const text = heading.slice(-LONGEST);
+  // `mm / s` is one unit, while `v / mm/s` is a quantity over its unit
+  const text = heading.slice(-LONGEST).replace(/(\p{L}) \/ (?=s(?:ec)?[2²]?(?!\p{L}))/gu, "$1/");
   const spelled = [text.replace(/_+/g, " "), text.replace(/_(?=s2?(?:_|\b|$))/gi, "/").replace(/_+/g, " ")];
   const parts = [...new Set(spelled)].map(partsOf);
   const found = parts.flatMap((some) => some.flatMap((part) => saidLast(part) ?? []));
   const said = found.filter(({ written }, i) => found.findIndex((other) => other.written === written) === i);
   // of `vel_mm_s` the s is no second
   const units = said.some(isPlain) ? said.filter(({ time }) => time === undefined) : said;
-  if (units.some(({ unit, detector }) => unit !== undefined && detector !== undefined)) return units;
+  const signal = signalIn(text);
+  const others = [...quantitiesIn(text), ...(signal === undefined ? [] : [{ written: signal, signal }])];
+  if (units.some(({ unit, detector }) => unit !== undefined && detector !== undefined)) return [...units, ...others];
   return [
     ...units.filter(({ detector }) => detector === undefined),
     ...detectorsIn((parts[0] as Part[]).flatMap(({ words }) => words)),
+    ...others,
   ];
 }

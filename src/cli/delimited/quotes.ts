@@ -25,3 +25,14 @@ export function hasLoneReturn(raw: string, quotes: boolean): boolean {
   const outside = quotes ? raw.split(QUOTE).filter((_, i) => i % 2 === 0) : [raw];
   return outside.some((text) => text.includes("\r"));
 }
+
+/** The cells of a row, cut at the separators outside of quotes; without the quotation marks. */
+export function splitOutsideQuotes(raw: string, separator: string): string[] {
+  const cells = [""];
+  for (const [i, text] of raw.split(QUOTE).entries()) {
+    const [first = "", ...more] = i % 2 === 0 ? text.split(separator) : [text];
+    cells[cells.length - 1] += first;
+    cells.push(...more);
+  }
+  return cells;
+}

@@ -1,7 +1,7 @@
 import { shown, VeladisError } from "../../core/index";
 import { type Layout, signOf } from "./layout";
 import { hasBareDecimal } from "./quoted-decimals";
-import { hasLoneReturn, hasProperQuotes } from "./quotes";
+import { hasLoneReturn, hasProperQuotes, splitOutsideQuotes } from "./quotes";
 import { endlessRow, LONGEST, refusedFile } from "./refused-file";
 import { isQuoteError, RowParser } from "./row-parser";
 import { separators } from "./separators";
@@ -93,7 +93,8 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
 
   /** A line that begins with the sign of remarks: one, unless it may be a row. */
   const remark = (raw: string, at: number): void => {
-    const cells = raw.split(separator);
+    const plain = raw.split(separator);
+    const cells = plain.length !== width && quotes ? splitOutsideQuotes(raw, separator) : plain;
     if (as.remarks !== undefined || width < 2 || cells.length !== width) {
       counts.remarks++;
       return;

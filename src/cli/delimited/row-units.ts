@@ -1,6 +1,6 @@
 import { cached, shown, VeladisError } from "../../core/index";
 import { findDetector } from "../../detectors/index";
-import { type ColumnTold, contradicted } from "./heading-agrees";
+import { type ColumnTold, contradicted, requireHeadingAgrees } from "./heading-agrees";
 import { type Said, saidBy } from "./heading-says";
 import type { WrittenAs } from "./written-as";
 
@@ -19,22 +19,29 @@ function isUnit(cell: string): boolean {
   return said?.unit !== undefined && (said.detector !== undefined || cell.includes("/"));
 }
 
+/** What refuses a row, or undefined. */
+export type RowRefused = (cells: readonly string[]) => VeladisError | undefined;
+
 /**
- * Holds what rows say of their unit, in a column that nobody asked for, against what is told of all rows. Such a column is
- * headed `unit` or `detector`, or has a rate or a reading type in the first row.
+ * Holds what a file says of units against what is told of all rows: the headings of the columns that are read, and what
+ * rows say in a column that nobody asked for. Such a column is headed `unit` or `detector`, or has a rate or a reading
+ * type in the first row.
  *
- * @param used - indices of the columns that were asked for
+ * @param read - indices of the columns of which it is told
+ * @param others - indices of other columns that were asked for
  * @param instead - how each row would be read by its own, for the refusal
- * @returns what refuses a row, or undefined
+ * @throws {@link VeladisError} `unknown-option` for a heading that contradicts what is told
  */
-export function rowUnits(
+export function heldToUnits(
   header: readonly string[],
-  used: readonly number[],
+  read: readonly number[],
   told: ColumnTold,
-  { fileUnits }: WrittenAs,
-  instead = "",
-): (cells: readonly string[]) => VeladisError | undefined {
-  if (fileUnits === "none") return () => undefined;
+  written: WrittenAs,
+  { others = [], instead = "" }: { readonly others?: readonly number[]; readonly instead?: string } = {},
+): RowRefused {
+  if (written.fileUnits === "none") return () => undefined;
+  for (const index of read) requireHeadingAgrees(header, index, told, written);
+  const used = [...read, ...others];
   let columns: readonly number[] | undefined;
   const differs = cached((cell) => {
     const said = cellSays(cell);

@@ -6,8 +6,9 @@ interface TimeUnit {
 
 /** Units of time in headings; a single letter is read to the letter, a word without regard to case. */
 const timeUnits = {
-  us: { seconds: 1e-6, spoken: ["µs", "μs", "usec", "microseconds"] },
-  ms: { seconds: 1e-3, spoken: ["msec", "millisecond", "milliseconds"] },
+  ns: { seconds: 1e-9, spoken: ["nsec", "nanos", "nanosec", "nanosecond", "nanoseconds"] },
+  us: { seconds: 1e-6, spoken: ["µs", "μs", "usec", "usecs", "micros", "microsec", "microsecond", "microseconds"] },
+  ms: { seconds: 1e-3, spoken: ["msec", "msecs", "millis", "millisec", "millisecond", "milliseconds"] },
   s: { seconds: 1, spoken: ["sec", "secs", "second", "seconds"] },
   min: { seconds: 60, spoken: ["mins", "minute", "minutes"] },
   h: { seconds: 3600, spoken: ["hr", "hrs", "hour", "hours"] },

@@ -1,9 +1,40 @@
-import { parseNumeral, shown, unknownOption, VeladisError } from "../../core/index";
+import { parseNumeral, shown, splitNumeral, unknownOption, VeladisError } from "../../core/index";
 import type { Confirmation } from "../../severity/index";
 import { type ConfirmationColumn, confirmationColumns, confirmationTitles } from "./confirmation-columns";
 
 const filledIn = /* @__PURE__ */ (() =>
   confirmationTitles.filter((name) => confirmationColumns[name].from === "person"))();
+
+/** What nobody has signed for without. */
+const signed = {
+  page: "page, the page on which the value stands",
+  by: "by, the name of who read it",
+  on: "on, the day on which it was read, as 2024-03-04",
+} as const;
+
+/** A value in a cell, with the unit and detector of the row behind it or without. */
+function valueIn(cell: string, as: string, decimalComma: boolean, what: string): number {
+  const [front, behind] = splitNumeral(cell);
+  const unit = behind.replace(/\s+/g, " ");
+  if (front !== "" && unit !== "" && unit.toLowerCase() !== as.replace(/\s+/g, " ").toLowerCase()) {
+    throw new VeladisError("unknown-option", {
+      expected: `${what}, in the unit and detector of the row, ${as}, or without them`,
+      received: shown(cell),
+    });
+  }
+  if (!decimalComma) return parseNumeral(front === "" ? cell : front, what);
+  if (/^\d+(?:,\d+)?$/.test(front)) return Number(front.replace(",", "."));
+  throw new VeladisError("not-a-number", {
+    expected: `${what}, with a comma for decimals, as shipped has them, and no point`,
+    received: shown(cell),
+  });
+}
+
+/** Whether the values that the table has show a comma for decimals: a spreadsheet wrote the file so. */
+export function hasDecimalComma(columns: readonly ConfirmationColumn[], rows: readonly (readonly string[])[]): boolean {
+  const index = columns.indexOf("shipped");
+  return index >= 0 && rows.some((cells) => /^\s*\d+,\d+\s*$/.test(cells[index] as string));
+}
 
 /** Yes or nothing; another word could be meant either way. */
 function isYes(cell: string, what: string): boolean {
@@ -37,12 +68,14 @@ export function confirmationHeader(header: readonly string[], at: string): reado
 /**
  * The confirmation that a row holds; undefined for a row in which a person filled in nothing.
  *
+ * @param decimalComma - whether values are written 6,3
  * @throws {@link VeladisError} for a row that is filled in by half
  */
 export function confirmationOfRow(
   columns: readonly ConfirmationColumn[],
   cells: readonly string[],
   at: string,
+  decimalComma = false,
 ): Confirmation | undefined {
   const row = Object.fromEntries(
     // an apostrophe keeps a spreadsheet from reading a text as a formula
@@ -58,17 +91,23 @@ export function confirmationOfRow(
       received: agrees ? `yes and ${shown(cell("printed"))}` : "neither in a row that is filled in",
     });
   }
-  const shipped =
-    cell("shipped") === "" ? undefined : parseNumeral(cell("shipped"), `${at}: shipped, the value of the table`);
+  const lacks = Object.entries(signed).filter(([name]) => cell(name as keyof typeof signed) === "");
+  if (lacks.length > 0) {
+    throw new VeladisError("missing-fact", {
+      expected: `${at}: ${lacks.map(([, what]) => what).join("; ")}`,
+      received: "nothing",
+    });
+  }
+  const value = (name: "shipped" | "printed", what: string): number =>
+    valueIn(cell(name), cell("as"), decimalComma, `${at}: ${name}, ${what}`);
+  const shipped = cell("shipped") === "" ? undefined : value("shipped", "the value of the table");
   if (agrees && shipped === undefined) {
     throw new VeladisError("missing-fact", {
       expected: `${at}: shipped, the value that your copy agrees with`,
       received: "nothing",
     });
   }
-  const printed = agrees
-    ? (shipped as number)
-    : parseNumeral(cell("printed"), `${at}: printed, the value of your copy`);
+  const printed = agrees ? (shipped as number) : value("printed", "the value of your copy");
   const { scheme, edition, row: line, limit, as, page, by, on } = row as Record<ConfirmationColumn, string>;
   return {
     ...{ scheme, edition, row: line, limit, as, printed, readAt: at },

@@ -4,51 +4,76 @@ import { VeladisError } from "../../core/index";
 import type { Confirmation } from "../../severity/index";
 import { accountOf, readDelimited } from "../delimited/read-delimited";
 import type { ConfirmationColumn } from "./confirmation-columns";
-import { confirmationHeader, confirmationOfRow } from "./confirmation-row";
+import { confirmationHeader, confirmationOfRow, hasDecimalComma } from "./confirmation-row";
 import { confirmationsOfJson } from "./confirmations-json";
 import { openFile } from "./open-file";
 
-/** The confirmations of delimited text, each with its line; rows in which nothing is filled in are passed over. */
-async function ofDelimited(path: string, name: string): Promise<Confirmation[]> {
-  const found: Confirmation[] = [];
+/** What a file of confirmations holds. */
+export interface ConfirmationsRead {
+  /** Each with the line on which it stands. */
+  readonly confirmations: readonly Confirmation[];
+  /** What is wrong with rows that hold none, with their lines. */
+  readonly faults: readonly VeladisError[];
+  /** Lines that were passed over as remarks. */
+  readonly remarks: number;
+}
+
+/** Why the reader refused a row; a row with the sign of remarks in front may be one that somebody struck out. */
+function rowFault({ code, expected, received }: VeladisError, raw: string, at: string): VeladisError {
+  const wanted = raw.startsWith("#")
+    ? "a row without # in front, or a remark, which has other cells than a row"
+    : expected;
+  return new VeladisError(code, { expected: `${at}: ${wanted}`, received });
+}
+
+/** The confirmations of delimited text; rows in which nothing is filled in are passed over. */
+async function ofDelimited(path: string, name: string): Promise<ConfirmationsRead> {
   let columns: readonly ConfirmationColumn[] = [];
+  const rows: { readonly cells: readonly string[]; readonly line: number }[] = [];
+  const faults: VeladisError[] = [];
   const stream = await openFile(path);
-  const reading = readDelimited(
-    stream,
-    name,
-    { decimalComma: false },
-    {
-      header(cells) {
-        columns = confirmationHeader(cells, `the header of ${name}`);
-      },
-      row(cells, _, line) {
-        const one = confirmationOfRow(columns, cells, `line ${line} of ${name}`);
-        if (one !== undefined) found.push(one);
-      },
-      refused({ code, expected, received }, _, line) {
-        throw new VeladisError(code, { expected: `line ${line} of ${name}: ${expected}`, received });
-      },
+  const written = { decimalComma: false };
+  const reading = readDelimited(stream, name, written, {
+    header(cells) {
+      columns = confirmationHeader(cells, `the header of ${name}`);
     },
-  );
-  const { torn } = await accountOf(reading);
-  if (!torn) return found;
-  throw new VeladisError("syntax", {
-    expected: `a line end behind the last row of ${name}`,
-    received: "none: the file may be torn off there",
+    row: (cells, _, line) => void rows.push({ cells, line }),
+    refused: (error, raw, line) => void faults.push(rowFault(error, raw, `line ${line} of ${name}`)),
   });
+  const { torn, separator, skipped } = await accountOf(reading);
+  if (torn) {
+    throw new VeladisError("syntax", {
+      expected: `a line end behind the last row of ${name}`,
+      received: "none: the file may be torn off there",
+    });
+  }
+  const cells = rows.map((row) => row.cells);
+  const decimalComma = separator !== "comma" && hasDecimalComma(columns, cells);
+  const confirmations = rows.flatMap((row) => {
+    try {
+      return confirmationOfRow(columns, row.cells, `line ${row.line} of ${name}`, decimalComma) ?? [];
+    } catch (error) {
+      if (!(error instanceof VeladisError)) throw error;
+      faults.push(error);
+      return [];
+    }
+  });
+  return { confirmations, faults, remarks: skipped.remarks };
 }
 
 /**
- * The confirmations that a file holds, CSV or JSON, each with the line on which it stands.
+ * The confirmations that a file holds, CSV or JSON.
  *
  * @throws {@link VeladisError} `missing-fact` for what cannot be read and for a file in which nothing is filled in, and
- *   whatever is wrong with a row, with its line
+ *   whatever is wrong with the file as a whole
  */
-export async function confirmationsOfFile(path: string): Promise<Confirmation[]> {
+export async function confirmationsOfFile(path: string): Promise<ConfirmationsRead> {
   const name = basename(path);
   const isJson = path.toLowerCase().endsWith(".json");
-  const found = isJson ? confirmationsOfJson(await text(await openFile(path)), name) : await ofDelimited(path, name);
-  if (found.length > 0) return found;
+  const read = isJson
+    ? { confirmations: confirmationsOfJson(await text(await openFile(path)), name), faults: [], remarks: 0 }
+    : await ofDelimited(path, name);
+  if (read.confirmations.length + read.faults.length > 0) return read;
   throw new VeladisError("missing-fact", {
     expected: `a confirmation in ${name}`,
     received: "no row that is filled in",

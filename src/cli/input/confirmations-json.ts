@@ -1,9 +1,20 @@
 import { shown, unknownOption, VeladisError } from "../../core/index";
 import type { Confirmation } from "../../severity/index";
 
-/** The lines on which the values of a list begin, from 1, in the text of JSON that can be parsed. */
-function elementLines(text: string): number[] {
+/** What `JSON.parse` does not tell of a list. */
+interface Scanned {
+  /** The lines on which its values begin, from 1. */
+  readonly lines: readonly number[];
+  /** The first key that stands twice in an object, with its line. */
+  readonly twice: { readonly key: string; readonly line: number } | undefined;
+}
+
+/** Lines and keys in the text of JSON that can be parsed. */
+function scanned(text: string): Scanned {
   const lines: number[] = [];
+  const keys: Set<string>[] = [];
+  let twice: Scanned["twice"];
+  let last = { token: "", line: 1 };
   let depth = 0;
   let line = 1;
   let isNext = false;
@@ -14,6 +25,14 @@ function elementLines(text: string): number[] {
       continue;
     }
     const opens = token === "[" || token === "{";
+    if (token === "{") keys[depth] = new Set();
+    if (token === ":") {
+      const key: string = JSON.parse(last.token);
+      const known = keys[depth - 1] as Set<string>;
+      if (known.has(key)) twice ??= { key, line: last.line };
+      known.add(key);
+    }
+    last = { token, line };
     if (isNext && depth === 1 && token !== "]" && token !== ",") {
       lines.push(line);
       isNext = false;
@@ -23,13 +42,14 @@ function elementLines(text: string): number[] {
     if (token === "]" || token === "}") depth--;
     if (opens && depth === 1) isNext = true;
   }
-  return lines;
+  return { lines, twice };
 }
 
 /**
  * The confirmations of a JSON file: a list of objects as {@link confirmScheme} takes them.
  *
- * @throws {@link VeladisError} `syntax` for what is no JSON or no list, `wrong-type` or `unknown-option` with the line
+ * @throws {@link VeladisError} `syntax` for what is no JSON or no list, and for a key twice, of which the last would win;
+ *   `wrong-type` or `unknown-option` with the line
  */
 export function confirmationsOfJson(text: string, name: string): Confirmation[] {
   let read: unknown;
@@ -45,7 +65,13 @@ export function confirmationsOfJson(text: string, name: string): Confirmation[] 
   if (!Array.isArray(read)) {
     throw new VeladisError("syntax", { expected: `${name}: a list of confirmations`, received: shown(read) });
   }
-  const lines = elementLines(text);
+  const { lines, twice } = scanned(text);
+  if (twice !== undefined) {
+    throw new VeladisError("syntax", {
+      expected: `line ${twice.line} of ${name}: each key once`,
+      received: `${shown(twice.key)} twice`,
+    });
+  }
   return read.map((one, i): Confirmation => {
     const readAt = `line ${lines[i]} of ${name}`;
     if (typeof one !== "object" || one === null || Array.isArray(one)) {

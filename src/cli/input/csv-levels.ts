@@ -1,7 +1,7 @@
 import type { Readable } from "node:stream";
 import { shown, VeladisError } from "../../core/index";
-import { requireHeadingAgrees, timeUnitSaid, typeTold } from "../delimited/heading-agrees";
-import { rowUnits } from "../delimited/row-units";
+import { timeUnitSaid, typeTold } from "../delimited/heading-agrees";
+import { heldToUnits, type RowRefused } from "../delimited/row-units";
 import type { TimeUnitSymbol } from "../delimited/time-units";
 import { type ColumnsRead, columnRead } from "./column-read";
 import { cellShown, faultWord, levelCell, type Unread } from "./level-cell";
@@ -68,7 +68,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   const types = typeTold(`--from ${shown(options.from)}`, options.from);
   let beside: TimesBeside | undefined;
   let times: TimeColumn | undefined;
-  let unitRefused: ReturnType<typeof rowUnits> = () => undefined;
+  let unitRefused: RowRefused = () => undefined;
   let index: ReturnType<typeof seriesColumns> = { level: 0, time: undefined };
   let columns: ColumnsRead = {};
 
@@ -88,8 +88,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     header(cells) {
       index = seriesColumns(cells, options, written);
       const { level, time } = index;
-      requireHeadingAgrees(cells, level, types, written);
-      unitRefused = rowUnits(cells, time === undefined ? [level] : [level, time], types, written);
+      unitRefused = heldToUnits(cells, [level], types, written, { others: time === undefined ? [] : [time] });
       if (options.even !== undefined) beside = new TimesBeside(options.even, cells, level, written);
       if (time !== undefined) {
         const asked = options.times === undefined ? undefined : askedUnits[options.times];

@@ -3,7 +3,7 @@ import { shown } from "../../core/index";
 import { readingType } from "../../reading/index";
 import { columnIndex } from "../delimited/column-index";
 import { typeTold } from "../delimited/heading-agrees";
-import { rowUnits } from "../delimited/row-units";
+import { heldToUnits, type RowRefused } from "../delimited/row-units";
 import { columnRead } from "./column-read";
 import { levelCell } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
@@ -26,14 +26,14 @@ export async function csvPoints(stream: Readable, from: string, settings: Series
   const points: { known: string; indicated: string }[] = [];
   let columns: readonly [known: number, indicated: number] = [0, 0];
   let header: readonly string[] = [];
-  let unitRefused: ReturnType<typeof rowUnits> = () => undefined;
+  let unitRefused: RowRefused = () => undefined;
   const rows = await readSeries(stream, settings, {
     what: "a known and an indicated level",
     overRange: "a device that shows over range at a known level fails there: take the row out and say so",
     header(cells) {
       header = cells;
       columns = [columnIndex(cells, "known"), columnIndex(cells, "indicated")];
-      unitRefused = rowUnits(cells, columns, typeTold(`--from ${shown(from)}`, type), settings.written);
+      unitRefused = heldToUnits(cells, columns, typeTold(`--from ${shown(from)}`, type), settings.written);
     },
     row(cells) {
       const otherUnit = unitRefused(cells);

@@ -110,6 +110,13 @@ function notJudged({ unjudged }: Verdict): string[] {
   return [...new Set(unjudged.map(({ as, because }) => `${as}: ${because}`))];
 }
 
+/** Where the rule of the background is from, and how it is known, where a reading at rest was given. */
+function backgroundSource({ background }: Verdict): string[] {
+  if (background === undefined) return [];
+  const { source } = background;
+  return [`background: ${sourceText(source)} (${provenances[source.provenance].cell})`];
+}
+
 /** A verdict below its headline: what the machine was taken for, the schemes, the limits, the margin, and what it rests on. */
 export function verdictPage(
   verdict: Verdict,
@@ -135,7 +142,7 @@ export function verdictPage(
     line("measure", [`${verdict.measuredOn}; ${bandText(verdict)}`]),
     line("assumed", assumedTexts(verdict)),
     line("set aside", setAside),
-    line("source", [sourceText(verdict.source)]),
+    line("source", [sourceText(verdict.source), ...backgroundSource(verdict)]),
     line(
       "confirmed",
       verdict.confirmed.map((text) => text.replace(/^confirmed /, "")),

@@ -25,29 +25,48 @@ export interface JudgedSelection extends Omit<Selection, "candidates"> {
   readonly refusal?: string;
 }
 
-/**
- * The schemes for a machine, in the order of `judge`, those that it uses marked, with what each asks and assumes; then
- * why the nearest others are not.
- */
-export function selectionText({ candidates, excluded, missing, refusal }: JudgedSelection, all: boolean): string {
-  const rows = candidates.map((one) => [
+const WIDTH = 100;
+const LOWEST = /: not given, and the lowest limits of all that it may be are taken$/;
+
+/** What a scheme asks of a machine and what it assumes; facts of which all lowest limits are taken together. */
+function factsText({ byContract, status, missing, assumed }: Candidate): string {
+  const lowest = assumed.filter((text) => LOWEST.test(text)).map((text) => text.replace(LOWEST, ""));
+  const others = assumed.filter((text) => !LOWEST.test(text));
+  return [
+    ...(byContract ? ["by name only"] : []),
+    ...(status === "asks" ? [`asks ${missing.map(({ fact }) => fact).join(", ")}`] : []),
+    ...others.map((text) => `assumes ${text.replace(": not given, and taken for its lower limits", "")}`),
+    ...(lowest.length > 0 ? [`assumes the lowest limits there are, for want of ${lowest.join(", ")}`] : []),
+  ].join("; ");
+}
+
+/** The schemes in a table; texts of facts that are too long for a line stand below it. */
+function candidateTable(candidates: JudgedSelection["candidates"]): string {
+  const titles = ["", "scheme", "kind", "edition", "limits", "facts"].map((title) => ({ title }));
+  const cells = candidates.map((one) => [
     one.judges ? ">" : "",
     one.scheme,
     one.kind,
     one.withdrawn ? "withdrawn" : "",
     provenances[one.provenance].cell,
-    [
-      ...(one.byContract ? ["by name only"] : []),
-      ...(one.status === "asks" ? [`asks ${one.missing.map(({ fact }) => fact).join(", ")}`] : []),
-      ...one.assumed.map((text) => `assumes ${text.replace(": not given, and taken for its lower limits", "")}`),
-    ].join("; "),
   ]);
-  const table = textTable(
-    ["", "scheme", "kind", "edition", "limits", "facts"].map((title) => ({ title })),
-    rows,
+  const [, rule = ""] = textTable(titles.slice(0, -1), cells).split("\n");
+  const facts = candidates.map(factsText);
+  const isLong = (text: string): boolean => rule.length + 2 + text.length > WIDTH;
+  const rows = cells.map((row, i) => [...row, isLong(facts[i] as string) ? "see below" : (facts[i] as string)]);
+  const below = candidates.flatMap(({ scheme }, i) =>
+    isLong(facts[i] as string) ? [wrapped(`${scheme}: ${facts[i]}`, "    ", "  ")] : [],
   );
+  return `${textTable(titles, rows)}${below.length > 0 ? `\nfacts\n${below.join("")}` : ""}`;
+}
+
+/**
+ * The schemes for a machine, in the order of `judge`, those that it uses marked, with what each asks and assumes; then
+ * why the nearest others are not.
+ */
+export function selectionText({ candidates, excluded, missing, refusal }: JudgedSelection, all: boolean): string {
   const told = excluded.filter(({ reason }) => all || !/ only$|^for readings/.test(reason));
-  const why = told.map(({ scheme, reason }) => `  ${scheme}: ${reason}\n`).join("");
+  const why = told.map(({ scheme, reason }) => wrapped(`${scheme}: ${reason}`, "    ", "  ")).join("");
   const questions = missing
     .map(({ fact, ask, allowed, unit }) => {
       const answers = allowed === undefined ? "" : ` (${allowed.join(", ")})`;
@@ -59,7 +78,7 @@ export function selectionText({ candidates, excluded, missing, refusal }: Judged
       ? "> veladis judge uses these; of a displacement without its place also those for the shaft"
       : `judge refuses such a machine: ${refusal}`;
   return [
-    table,
+    candidateTable(candidates),
     candidates.length > 0 ? `\n${wrapped(mark)}` : "",
     questions && `\nnot given\n${questions}`,
     why && `\nnot for this machine\n${why}`,

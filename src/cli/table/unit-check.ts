@@ -1,14 +1,8 @@
 import { cached, shown } from "../../core/index";
 import { unitSymbol } from "../../units/index";
-import {
-  type ColumnTold,
-  contradicted,
-  headingRefused,
-  requireHeadingAgrees,
-  typeTold,
-} from "../delimited/heading-agrees";
+import { type ColumnTold, contradicted, headingRefused, typeTold } from "../delimited/heading-agrees";
 import { headingSays } from "../delimited/heading-says";
-import { rowUnits } from "../delimited/row-units";
+import { heldToUnits } from "../delimited/row-units";
 import { headedColumn } from "../input/headed-column";
 import { rowCache } from "./row-cache";
 import type { TableSettings } from "./settings";
@@ -35,10 +29,10 @@ export function unitCheck(header: Cells, value: number, settings: TableSettings)
   const { written, from, detector, at, speedColumn, machineColumns } = settings;
   const told = toldOfAll(settings);
   if (told !== undefined) {
-    requireHeadingAgrees(header, value, told, written);
     const asked = [from.column, detector.column, at.column, speedColumn, ...machineColumns];
-    const used = asked.flatMap((column) => (column === undefined ? [] : [headedColumn(header, column, written)]));
-    const refused = rowUnits(header, [value, ...used], told, written, "--from-column reads each row by its own, ");
+    const others = asked.flatMap((column) => (column === undefined ? [] : [headedColumn(header, column, written)]));
+    const instead = "--from-column reads each row by its own, ";
+    const refused = heldToUnits(header, [value], told, written, { others, instead });
     return (cells) => {
       const error = refused(cells);
       if (error !== undefined) throw error;

@@ -7,6 +7,14 @@ function said(heading: string): string {
     .map(({ unit, detector, level, frequency, time }) =>
       [unit, detector, level, frequency, time].filter(Boolean).join(" "),
     )
+    .filter((words) => words !== "")
+    .join(" + ");
+}
+
+/** The quantities and units of signals that it names. */
+function named(heading: string): string {
+  return headingSays(heading)
+    .flatMap(({ quantity, signal }) => quantity ?? signal ?? [])
     .join(" + ");
 }
 
@@ -37,5 +45,23 @@ describe("what a heading says of its column", () => {
     "",
     "#3 fan",
     "time",
-  ])("nothing: %s", (heading) => expect(said(heading)).toBe(""));
+    "DE V",
+    "DE (V)",
+    "Group G, DE",
+    "ID fan G 3",
+  ])("nothing: %s", (heading) => expect(said(heading) + named(heading)).toBe(""));
+
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    ["acc [G]", "g"], ["acc [ G ]", "g"], ["ACC G", "g"], ["acc_G", "g"], ["a / G", "g"], ["acc <g>", "g"], ["acc [g-force]", "g"], ["gRMS", "g rms"], ["a [GRMS]", "g rms"], ["g-rms", "g rms"],
+    ["acc [m/s/s]", "m/s2"], ["m/s/s rms", "m/s2 rms"], ["a [m/s²rms]", "m/s2 rms"], ["acc [ms-2]", "m/s2"], ["acc [m.s-2]", "m/s2"], ["acc [m s⁻²]", "m/s2"], ["acc_ms2", "m/s2"], ["a (m/s**2)", "m/s2"], ["a m/sec^2", "m/s2"], ["a mmps2", "mm/s2"],
+    ["v mmps", "mm/s"], ["v [mmps RMS]", "mm/s rms"], ["VEL MMPS", "mm/s"], ["v [mm.s-1]", "mm/s"], ["v mm / s", "mm/s"], ["mm/s-rms", "mm/s rms"], ["v inch/sec", "in/s"],
+    ["x micrometer", "um"], ["DISP UM PP", "um pp"], ["x [µM]", "um"], ["DISP MM", "mm"], ["time (millis)", "ms"], ["t_nanos", "ns"], ["t micros", "us"],
+  ])("%s, as people head columns alone", (heading, says) => expect(said(heading)).toBe(says));
+
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    ["velocity", "velocity"], ["Vel. DE", "velocity"], ["vel_mm_s", "velocity"], ["ACC-X", "acceleration"], ["displacement, shaft", "displacement"], ["velocity from acceleration", "velocity + acceleration"], ["limits acc. to the maker", ""],
+    ["acc mV", "acceleration + mV"], ["a (100 mV/g)", "mV/g"], ["a (1 g = 100 mV)", "mV"], ["a [V]", "V"], ["a (V/g)", "V/g"], ["DE 4-20 mA", "mA"], ["ch1 counts", "counts"],
+  ])("%s: quantities and units of signals", (heading, says) => expect(named(heading)).toBe(says));
 });

@@ -64,6 +64,38 @@ describe("a heading that contradicts the type told", () => {
     expect(await refusal([...overall.with(2, "m/s2"), "--column", "2"], csv)).toBe("");
   });
 
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    ["acc [G]", "m/s2"], ["acc [ G ]", "m/s2"], ["ACC G", "m/s2"], ["acc <g>", "m/s2"], ["acc [g-force]", "m/s2"], ["acc mV", "g"], ["acc [m/s/s]", "g"], ["acc [ms-2]", "g"],
+    ["acc [m.s-2]", "g"], ["v mmps", "in/s"], ["x micrometer", "mm"], ["acc (1 g = 100 mV)", "g"], ["acc (100 mV/g)", "g"], ["velocity", "mm/s2"], ["displacement", "mm/s"], ["acceleration", "mm/s"],
+  ])("%s, with --unit %s: refused, both named, and the way out", async (heading, unit) => {
+    const csv = lines(`t,${heading}`, ...Array.from({ length: 200 }, (_, i) => `${i / 100},${Math.sin(i)}`));
+    const args = [...overall.with(2, unit), "--column", "2"];
+    const told = await refusal(args, csv);
+    expect(told).toContain(`--unit ${unit}, and the heading "${heading}" of column 2`);
+    expect(told).toContain("--file-units none where the heading is wrong");
+    expect(await refusal([...args, "--file-units", "none"], csv)).toBe("");
+  });
+
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    ["velocity", "mm/s"], ["velocity from acceleration", "mm/s"], ["acc [G]", "g"], ["ACC [m/s/s]", "m/s2"], ["x micrometer", "um"], ["DE V", "g"],
+  ])("%s, with --unit %s: agrees", async (heading, unit) => {
+    const csv = lines(`t,${heading}`, ...Array.from({ length: 200 }, (_, i) => `${i / 100},${Math.sin(i)}`));
+    expect(await refusal([...overall.with(2, unit), "--column", "2"], csv)).toBe("");
+  });
+
+  it("a quantity by its word, told in table and convert; levels in decibels have one too", async () => {
+    for (const args of [table, convert]) {
+      expect(await refusal([...args, "mm/s rms"], lines("t,displacement", "0,4.1"))).toContain(
+        '--from "mm/s rms", and the heading "displacement" of column 2',
+      );
+      expect(await refusal([...args, "dB re 1e-9 m/s"], lines("t,acceleration dB", "0,4.1"))).toContain(
+        'which says "acceleration"',
+      );
+    }
+  });
+
   it("each row's own type of table is held to the heading", async () => {
     const csv = lines("unit,level [mm/s]", "mm/s,4.1", "in/s,0.2");
     const args = ["table", "--column", "2", "--from-column", "unit", "--detector", "rms", "--to", "mm/s pk"];
@@ -99,6 +131,7 @@ describe("a heading of times", () => {
     ["time_min", 121],
     ["hours", 7201],
     ["time (ms)", undefined],
+    ["time (millis)", undefined],
   ])("%s: read in its unit", async (heading, at) => expect(await trip(heading)).toBe(at));
 
   it("the unit is told where it is not the second", async () => {
@@ -204,6 +237,11 @@ describe("times beside rows that are evenly spaced", () => {
     expect(await read(record("t [s],a", (i) => `${i * 10}`))).toContain("10 s from row to row");
     expect(await read(record("x,a", (i) => `${i * 10}`))).toBe("");
     expect(await read(record("x,a", (i) => `${i * 20}`))).toContain("--file-units none");
+  });
+
+  it("time (millis) is in ms, and contradicts --rate where it counts seconds", async () => {
+    expect(await read(record("time (millis),a", (i) => `${i * 10}`))).toBe("");
+    expect(await read(record("time (millis),a", (i) => `${i / 100}`))).toContain("--rate 100, and column 1");
   });
 
   it("without a header too; sample numbers are none", async () => {

@@ -1,0 +1,58 @@
+import type { Quantity } from "../../units/index";
+
+/** Ways of writing that stand in headings alone, and the library's own; parts of a text, replaced in this order. */
+const spellings: readonly (readonly [RegExp, string])[] = [
+  // gauss and a name of capitals elsewhere; a column of vibration has neither
+  [/^G(?=$|[\s'-])/, "g"],
+  [/^g[- ]?forces?\b/i, "g"],
+  [/^g[- ]?(?=(?:rms|pk|pp|peak)\b)/i, "g "],
+  [/^MM(?=$| )/, "mm"],
+  [/^[Uµμ]M(?=$| )/, "um"],
+  [/^(milli|micro|nano|centi)meter(?=$|[\s/])/i, "$1meters"],
+  [/^(met(?:er|re)s?|feet|inch(?:es)?|[a-zµμ]{1,2}) ?\/ ?s(?:ec)? ?\/ ?s(?:ec)?\b/i, "$1/s2"],
+  [/^(met(?:er|re)s?|feet|inch(?:es)?|[a-zµμ]{1,2}) ?\/ ?s(?:ec|econds?)? ?(?:\^|\*\*)? ?([2²])/i, "$1/s$2"],
+  [/^([cmnuµμ]?m|in|ft) ?[.·⋅*]? ?s ?\^?[-⁻−–]([12¹²])/i, "$1/s$2"],
+  [/^([cmnuµμ]?m|in|ft)s([2²])(?=$|[\s-])/, "$1/s$2"],
+  [/^([cmnuµμ]?m|in|ft)ps([2²]?)(?=$|[\s-])/i, "$1/s$2"],
+  [/\/s[1¹](?=$|\s)/, "/s"],
+  [/(?<=\/s[2²]?)[- ]?(?=(?:rms|pk|pp|peak)\b)/i, " "],
+];
+
+/** A heading's way of writing a unit as the parsers of the library read it. */
+export function librarySpelling(text: string): string {
+  return spellings.reduce((spelled, [way, plain]) => spelled.replace(way, plain), text);
+}
+
+/** Words of a heading that name a quantity. */
+const quantityWords: Readonly<Record<string, Quantity>> = {
+  acc: "acceleration",
+  accel: "acceleration",
+  acceleration: "acceleration",
+  accelerations: "acceleration",
+  vel: "velocity",
+  velocity: "velocity",
+  velocities: "velocity",
+  disp: "displacement",
+  displ: "displacement",
+  displacement: "displacement",
+  displacements: "displacement",
+};
+
+/** The quantities that a heading names, each with its word; `acc. to` names none. */
+export function quantitiesIn(heading: string): { readonly written: string; readonly quantity: Quantity }[] {
+  const words = heading.split(/[^\p{L}]+/u);
+  return words.flatMap((written, i) => {
+    const word = written.toLowerCase();
+    if (!Object.hasOwn(quantityWords, word) || (word === "acc" && words[i + 1]?.toLowerCase() === "to")) return [];
+    return [{ written, quantity: quantityWords[word] as Quantity }];
+  });
+}
+
+const signal =
+  /(?:^|[^\p{L}])((?:[munµμ]V|mv|MV|(?:milli|micro)?volts?|mA|milliamps?|pC|ADC|counts)(?:\/[\p{L}\d/]+)?|V\/[\p{L}\d/]+)(?=$|[^\p{L}])|\[\s*(V)\s*\]/u;
+
+/** The unit of a signal that a heading names, which no level is in; V alone is as often a direction, but for `[V]`. */
+export function signalIn(heading: string): string | undefined {
+  const [, unit, volt] = signal.exec(heading) ?? [];
+  return unit ?? volt;
+}
