@@ -2,15 +2,27 @@ import { knownText, provenances } from "../core/index";
 import { type ConfirmableLimit, confirmableLimits, type Scheme, type SchemeRef, schemeById } from "../severity/index";
 import type { Sheet, SheetSection } from "./sheet";
 
-const COLUMNS = ["row", "limit", "value", "known", "agrees", "printed value", "page", "second name"] as const;
+const COLUMNS = ["row", "limit", "value", "known", "agrees", "printed value", "page", "second name", "reread"] as const;
+
+const BOX = "\u2610";
+/** Room to write, by how much of it there is to be. */
+const line = (length: number): string => "_".repeat(length);
 
 const HOW = [
   "Take your own printed copy of this edition. Go through it line by line, and fill in what IT says, not what you expect.",
   "The copy prints the same value: tick the box. It prints another: leave the box, write the value as printed, and read it again.",
   "Write the page. Leave a line empty that you did not find: only what is filled in is confirmed.",
+  "Numbers of a row that stand together are confirmed together: alarm and trip at most, the number and the cap of a law of speed.",
   "A printed value above the one here raises a limit: a second person reads it too and writes their name.",
-  "The unit and detector must be those of the line. mil beside um (25.4), peak beside RMS (1.414), peak-to-peak beside peak (2) or beside RMS (2.83) and a shifted decimal point are the usual slips; such a value is asked about.",
+  "The unit and detector must be those of the line. mil beside um (25.4), peak beside RMS (1.414), peak-to-peak beside peak (2) or beside RMS (2.83) and a shifted decimal point are the usual slips; read the page again and tick reread where such a value stands there all the same.",
 ] as const;
+
+/** Limits of which sources print different values, with what they print. */
+function disputesOf(limits: readonly ConfirmableLimit[]): string[] {
+  return limits.flatMap(({ row, limit, disputed }) =>
+    disputed === undefined ? [] : [`${row}, ${limit}: ${disputed}`],
+  );
+}
 
 /** Where limits stand in the standard, as far as that is known, each once. */
 function placesOf(limits: readonly ConfirmableLimit[]): string[] {
@@ -26,14 +38,17 @@ function rowsOf(limits: readonly ConfirmableLimit[]): string[][] {
   return limits.map(({ row, limit, shipped, as, source, provenance }) => {
     const signed = provenance === "confirmed";
     const known = signed ? knownText(source) : provenances[provenance].cell;
-    return [row, limit, `${shipped} ${as}`, known, signed ? "" : "\u2610", "", "", ""];
+    const room = signed ? ["", "", "", "", ""] : [BOX, line(10), line(6), line(16), BOX];
+    return [row, limit, `${shipped} ${as}`, known, ...room];
   });
 }
 
 function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSection[] {
+  const disputes = disputesOf(limits);
   const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
   return [
     { title: "The table", text: [title], list: placesOf(limits) },
+    ...(disputes.length > 0 ? [{ title: "Read with care: sources disagree", list: disputes }] : []),
     { title: "How to fill it in", list: HOW },
     {
       title: `Limits of ${standard}:${edition}`,
