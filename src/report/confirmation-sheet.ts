@@ -4,7 +4,6 @@ import type { Sheet, SheetSection } from "./sheet";
 
 const COLUMNS = ["row", "limit", "value", "known", "agrees", "printed value", "page", "second name", "reread"] as const;
 
-const BOX = "\u2610";
 /** Room to write, by how much of it there is to be. */
 const line = (length: number): string => "_".repeat(length);
 
@@ -14,7 +13,7 @@ const HOW = [
   "Write the page. Leave a line empty that you did not find: only what is filled in is confirmed.",
   "Numbers of a row that stand together are confirmed together: alarm and trip at most, the number and the cap of a law of speed.",
   "A printed value above the one here raises a limit: a second person reads it too and writes their name.",
-  "The unit and detector must be those of the line. mil beside um (25.4), peak beside RMS (1.414), peak-to-peak beside peak (2) or beside RMS (2.83) and a shifted decimal point are the usual slips; read the page again and tick reread where such a value stands there all the same.",
+  "The unit and detector must be those of the line. mil beside um (25.4), peak beside RMS (1.414), peak-to-peak beside peak (2) or beside RMS (2.83) and a shifted decimal point are the usual slips; read the page again and write yes under reread where such a value stands there all the same.",
 ] as const;
 
 /** Limits of which sources print different values, with what they print. */
@@ -38,7 +37,7 @@ function rowsOf(limits: readonly ConfirmableLimit[]): string[][] {
   return limits.map(({ row, limit, shipped, as, source, provenance }) => {
     const signed = provenance === "confirmed";
     const known = signed ? knownText(source) : provenances[provenance].cell;
-    const room = signed ? ["", "", "", "", ""] : [BOX, line(10), line(6), line(16), BOX];
+    const room = signed ? ["", "", "", "", ""] : ["\u2610", line(10), line(6), line(16), line(4)];
     return [row, limit, `${shipped} ${as}`, known, ...room];
   });
 }
