@@ -57,7 +57,7 @@ export function limitsOfApiShaft(machine: Machine | undefined, type: string): Se
     lower,
     upper,
     ceilings: null,
-    provenance: source.provenance,
+    compared: [],
     assumed: union(lower.amplitude.assumed, upper.amplitude.assumed),
     leftOut: [],
     atSpeedOnly: [],

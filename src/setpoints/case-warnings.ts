@@ -1,24 +1,22 @@
-import { isVerified, provenances } from "../core/index";
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import type { Baseline } from "./baseline";
 import { rangeWarnings } from "./loop-states";
 import { LOWER_PLACE } from "./machine-limits";
-import { setpointRules } from "./reason";
+import { type Reason, setpointRules } from "./reason";
 import type { SetpointLimits } from "./setpoint-limits";
 import type { SetpointWarning } from "./setpoint-warnings";
+import { unverifiedWarnings } from "./unverified-warnings";
 
 /** What decides the warnings about limits and baseline. */
 export interface LimitCase {
   readonly limits: SetpointLimits | null;
-  /** Whether the limits are the user's own. */
-  readonly ofSite: boolean;
+  /** All that the numbers rest on: limits, rules, delays, hysteresis. */
+  readonly used: readonly Reason[];
   /** Level of the baseline, in `as`. */
   readonly base: Amplitude | null;
   readonly statistics: Baseline | null;
   readonly as: string;
 }
-
-const CAPS = "the caps of 1.25 times the limits are recalled, not checked against a printed copy";
 
 /** What of the other quantities that are limited too a setpoint in one quantity does not see. */
 function quantityWarnings({ leftOut, atSpeedOnly, speedVaries }: SetpointLimits, as: string): SetpointWarning[] {
@@ -54,17 +52,12 @@ function zoneWarnings({ lower, upper }: SetpointLimits, base: Amplitude | null, 
   ];
 }
 
-function limitWarnings({ limits, ofSite, base, statistics, as }: LimitCase): SetpointWarning[] {
+function limitWarnings({ limits, used, base, statistics, as }: LimitCase): SetpointWarning[] {
+  const warnings = unverifiedWarnings(used);
   if (limits === null) {
     const text = `without a scheme or limits of the maker there is no trip to propose; ${alarmWithoutLimits(statistics)}`;
-    return [{ code: "no limits", text }];
+    return [{ code: "no limits", text }, ...warnings];
   }
-  const known = ofSite
-    ? `limits as stated by the user; ${CAPS}`
-    : isVerified(limits.provenance)
-      ? CAPS
-      : `limits of the scheme ${provenances[limits.provenance].text}: check them against a printed copy`;
-  const warnings: SetpointWarning[] = [{ code: "unverified limits", text: known }];
   const { upper, schemes, assumedFacts, setAside } = limits;
   if (schemes.length > 1) {
     const all = schemes.map(

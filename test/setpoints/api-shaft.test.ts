@@ -13,7 +13,7 @@ describe('rule "api shaft"', () => {
     expect((alarm?.asked.value as number) / 25.4).toBeCloseTo(2.83, 2);
     expect((trip?.asked.value as number) / 25.4).toBeCloseTo(3.46, 2);
     expect(trip?.reasons[0]?.source.title).toMatch(/^Forsthoffer/);
-    expect([verified, provenance]).toEqual([false, "practice"]); // rounded down to the steps of the device
+    expect([verified, provenance]).toEqual([false, "memory"]); // the delay of a compressor, by API 670
   });
 
   it("trips 2.74 times lower than C/D of ISO 20816-3, 13 200 over root n (from memory)", () => {
