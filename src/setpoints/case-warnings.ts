@@ -1,4 +1,5 @@
-import { type Amplitude, parsedType, significant } from "../reading/index";
+import { knownText } from "../core/index";
+import { type Amplitude, format, parsedType, significant } from "../reading/index";
 import type { Baseline } from "./baseline";
 import { rangeWarnings } from "./loop-states";
 import { LOWER_PLACE } from "./machine-limits";
@@ -39,6 +40,21 @@ function alarmWithoutLimits(statistics: Baseline | null): string {
   return "the alarm is statistical";
 }
 
+const SHAFT_RULE =
+  'rule "api shaft" knows no bearing: hold the trip against the clearance of the bearing; run-out of the shaft is in the reading unless it was subtracted; the handbook names neither the API standard nor its edition';
+
+/** What is said of a highest setting below the limit that it has to be above: one of the two is wrong. */
+function ceilingWarnings({ kind, lower, upper, ceilings }: SetpointLimits): SetpointWarning[] {
+  if (kind === "operation" || ceilings === null) return [];
+  const pairs = [[ceilings.alarm, lower] as const, ...(upper === null ? [] : [[ceilings.trip, upper] as const])];
+  return pairs
+    .filter(([ceiling, limit]) => ceiling.amplitude.value < limit.amplitude.value)
+    .map(([ceiling, limit]) => ({
+      code: "ceiling below limit",
+      text: `the ${ceiling.text} (${format(ceiling.amplitude)}, ${knownText(ceiling.source)}) is below ${limit.text} (${knownText(limit.source)}): one of them is wrong; the lower is taken; check both against the same printed copy`,
+    }));
+}
+
 /** The warning of a machine that runs above the limits; the uppermost that it is above is named. */
 function zoneWarnings({ lower, upper }: SetpointLimits, base: Amplitude | null, as: string): SetpointWarning[] {
   if (base === null || base.value <= lower.amplitude.value) return [];
@@ -58,6 +74,8 @@ function limitWarnings({ limits, used, base, statistics, as }: LimitCase): Setpo
     const text = `without a scheme or limits of the maker there is no trip to propose; ${alarmWithoutLimits(statistics)}`;
     return [{ code: "no limits", text }, ...warnings];
   }
+  if (limits.rule === setpointRules["api shaft"]) warnings.unshift({ code: "shaft rule", text: SHAFT_RULE });
+  warnings.push(...ceilingWarnings(limits));
   const { upper, schemes, assumedFacts, setAside } = limits;
   if (schemes.length > 1) {
     const all = schemes.map(

@@ -31,7 +31,7 @@ const HANDBOOK = {
   where: "p. 205",
   provenance: "quoted",
   page: "https://digilib.universitaspertamina.ac.id/ebook/Forsthoffer's%20best%20practice%20handbook%20for%20rotating%20machinery/files/basic-html/page205.html",
-  note: "read there as what API recommends; which of its standards is not told",
+  note: "read there as what API recommends; which of its standards, and which edition, is not told",
 } as const satisfies Source;
 
 /** The rules for setpoints, by name, each with its source. */

@@ -88,6 +88,34 @@ describe("what is told of limits and baseline", () => {
     expect(after).toBe(before?.replace("B/C of ISO 10816-7:2009, C/D of ISO 10816-7:2009, ", ""));
   });
 
+  it("that a limit confirmed above the highest setting, which is from memory, makes one of the two wrong", () => {
+    const confirmed = (printed: number) => {
+      const [place] = confirmableLimits("iso-10816-7-2009").filter(
+        ({ row, limit }) => row === "category I, power up to 200 kW" && limit === "C/D",
+      );
+      const { shipped, ...one } = place as NonNullable<typeof place>;
+      const by = { page: "12", by: "H. Example", second: "K. Other", on: "2024-03-04" };
+      const { scheme, edition, row, limit, as } = one;
+      return confirmedSchemes([{ scheme, edition, row, limit, as, printed, ...by }]);
+    };
+    const pump = { baseline: "2 mm/s rms", machine: "pump 90 kW 2980 r/min category I" } as const;
+    const { trip, warnings } = proposeSetpoints({ ...pump, schemes: confirmed(9) });
+    const at = warnings.findIndex(({ code }) => code === "ceiling below limit");
+    expect(warnings[at - 1]?.code).toBe("unverified limits");
+    expect(warnings[at]?.text).toBe(
+      "the highest trip setting of ISO 10816-7:2009 (8.30 mm/s rms, from memory) is below C/D of ISO 10816-7:2009, 9.00 mm/s rms (confirmed by H. Example and K. Other, 2024-03-04, p. 12): one of them is wrong; the lower is taken; check both against the same printed copy",
+    );
+    expect([trip?.asked.value, trip?.range[1]]).toEqual([8.3, 8.3]);
+    expect(texts({ ...pump, schemes: confirmed(8.3) })).not.toHaveProperty("ceiling below limit");
+    const zones = zonesIn("mm/s rms", { "B/C": 4, "C/D": 8 });
+    const low = siteRule("low", {
+      classes: [{ criteria: [{ ...zones, ceilings: { alarm: 3.9, trip: 8, source: recalled } }] }],
+    });
+    expect(texts({ baseline: "2 mm/s rms", scheme: low })["ceiling below limit"]).toMatch(
+      /^the highest alarm setting of Site rule low:not stated \(3.90 mm\/s rms, from memory\) is below B\/C/,
+    );
+  });
+
   it("no rule prints what is from memory", () => {
     for (const { text, source } of Object.values(setpointRules)) {
       if (source.provenance === "memory") expect(text).not.toMatch(/print/);
