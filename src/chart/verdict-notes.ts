@@ -1,6 +1,6 @@
-import { limitsKnown } from "../core/index";
 import type { Judgement, Verdict } from "../severity/index";
 import { assumedNotes } from "./assumed-notes";
+import { knownNote } from "./known-note";
 
 /** A sentence from words, or nothing from none. */
 function sentence(words: string): string[] {
@@ -47,12 +47,11 @@ function assumedBy(judgement: Judgement | Verdict): string[] {
 
 /** The small print of a judgement: what it means, what it rests on, and what was left out of it. */
 export function verdictNotes(judgement: Judgement | Verdict): string[] {
-  const { kind, word, standard, edition, provenance, confirmed, verified, criteria, possible } = judgement;
-  const known = limitsKnown(provenance, confirmed);
+  const { kind, word, standard, edition, provenance, confirmed, criteria, possible } = judgement;
   const isPlain = kind === "grades" && possible.length === 1;
   return [
     ...(isPlain ? [] : sentence(word)),
-    `${standard}:${edition}${known === undefined ? "" : `, ${known}${verified ? "" : ": check them against the standard before relying on them"}`}.`,
+    knownNote(`${standard}:${edition}`, provenance, confirmed),
     ...judgement.differences.map((text) => `${text}.`),
     ...otherSchemes(judgement),
     ...(criteria.length > 1 ? ["The worst of several criteria is shown."] : []),

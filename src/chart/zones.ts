@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
-import { isVerified, limitsKnown, requireGiven, worstProvenance } from "../core/index";
+import { requireGiven, worstProvenance } from "../core/index";
 import { type AmplitudeType, amplitudeIn } from "../reading/index";
 import {
   type CriterionLimits,
@@ -9,6 +9,7 @@ import {
   type SchemeRef,
   schemeById,
 } from "../severity/index";
+import { knownNote } from "./known-note";
 
 /** Which zones a chart shows: those of a scheme for a machine, as `classify` takes them. */
 export type ChartSeverity = Pick<LimitsForOptions, "scheme" | "machine" | "assume">;
@@ -51,12 +52,11 @@ export function zonesFor(severity: ChartSeverity): ChartZones {
     options,
   );
   const provenance = worstProvenance(criteria.map((one) => one.provenance));
-  const known = limitsKnown(provenance, confirmed);
   return {
     names: zones,
     criteria,
     notes: [
-      `Zones: ${titleOf(scheme)}${known === undefined ? "" : `, ${known}${isVerified(provenance) ? "" : ": check them against the standard before relying on them"}`}.`,
+      knownNote(`Zones: ${titleOf(scheme)}`, provenance, confirmed),
       ...differences.map((text) => `${text}.`),
       ...setAside.map((one) => `Set aside: ${one}.`),
     ],

@@ -1,4 +1,5 @@
 import { frozen } from "./frozen";
+import { requireChoice } from "./require-choice";
 
 /** How a value is known, worst first; only the last two count as verified. To add a grade, add its row here. */
 // biome-ignore format: a row of a table is a line
@@ -24,4 +25,9 @@ export function worstProvenance(all: readonly Provenance[]): Provenance {
 /** Whether a value so known was checked against a printed copy of the publication itself. */
 export function isVerified(provenance: Provenance): boolean {
   return provenances[provenance].verified;
+}
+
+/** The shape of a grade in plain data: one of the table's own, since its words are printed. */
+export function provenanceShape(value: unknown, where: string): unknown {
+  return requireChoice(value, worstFirst, `${where}: how it is known`);
 }

@@ -1,4 +1,4 @@
-import { requireList, shown, VeladisError } from "../core/index";
+import { shown, VeladisError } from "../core/index";
 import type { Scheme } from "../severity/index";
 import type { Engine } from "./engine";
 import type { Value } from "./value";
@@ -12,12 +12,26 @@ export interface Session {
   engine?: Engine;
 }
 
+/** Schemes, as far as can be told without any table of limits: who judges by them checks them whole. */
+function requireSchemes(schemes: readonly Scheme[]): readonly Scheme[] {
+  // a list is asked for here and not by `requireList`, whose refusals would weigh more than all the rest
+  const all: readonly (Scheme | undefined)[] = Array.isArray(schemes) ? schemes : [undefined];
+  for (const one of all) {
+    if (one?.id && one.kind && one.standard && Array.isArray(one.classes)) continue;
+    throw new VeladisError("wrong-type", {
+      expected: "schemes as a list, each with id, kind, standard and classes",
+      received: shown(one ?? schemes),
+    });
+  }
+  return schemes;
+}
+
 /**
  * A calculator with no variables yet.
  *
  * @param schemes - those by which it judges and proposes, such as {@link confirmedSchemes} gives; the built-in ones if
  *   not given
- * @throws {@link VeladisError} `wrong-type` or `missing-fact`
+ * @throws {@link VeladisError} `wrong-type` for what is no list, and for what in it is no scheme
  * @example
  * ```ts
  * import { evaluateLine, newSession } from "veladis/mathjs";
@@ -28,7 +42,7 @@ export interface Session {
  * ```
  */
 export function newSession(schemes?: readonly Scheme[]): Session {
-  return { variables: new Map(), ...(schemes !== undefined && { schemes: requireList(schemes, "schemes as a list") }) };
+  return { variables: new Map(), ...(schemes !== undefined && { schemes: requireSchemes(schemes) }) };
 }
 
 /**

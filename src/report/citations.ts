@@ -1,11 +1,11 @@
 import { knownText, type Source, sourceText } from "../core/index";
-import type { Proposal, Reason } from "../setpoints/index";
+import { AS_STATED, type Proposal, type Reason } from "../setpoints/index";
 
 /** A source as a sheet cites it, with how it is known. */
 function citedText(source: Source): string {
   const { title, where, provenance, page, note } = source;
   if (provenance === "confirmed") return sourceText(source);
-  const own = title === "common practice, no source" || note === "as stated by the user";
+  const own = title === "common practice, no source" || note === AS_STATED;
   const known = own ? undefined : knownText(source);
   return [title, where, known, note, page].filter((part) => part !== undefined && part !== "").join("; ");
 }

@@ -1,7 +1,8 @@
 import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
-import { knownText, type Provenance, VeladisError, worstProvenance } from "../core/index";
+import { knownText, VeladisError } from "../core/index";
 import { amplitudeIn, parsedType, significant } from "../reading/index";
 import type { CriterionLimits, Limit } from "../severity/index";
+import type { Reason } from "./reason";
 import type { RunningSpeed } from "./running-speed";
 import type { SetpointCeilings, SetpointLimit } from "./setpoint-limits";
 
@@ -14,7 +15,8 @@ export interface CarriedLimits {
   /** C/D, or shutdown; null where the standard prints none. */
   readonly upper: SetpointLimit | null;
   readonly ceilings: SetpointCeilings | null;
-  readonly provenance: Provenance;
+  /** All of them, in a few words. */
+  readonly compared: readonly Reason[];
 }
 
 /** A limit in words: of another quantity than the setpoints' with that quantity and the speed it is carried by. */
@@ -59,19 +61,24 @@ export function carriedLimits(
     text: limitWords(limit, carriedBy),
     source: limit.source,
   });
-  const { ceilings } = criterion;
+  const table = `${lower.standard}:${lower.edition}`;
+  const ceilingOf = (name: "alarm" | "trip", { source, [name]: value }: NonNullable<CriterionLimits["ceilings"]>) => ({
+    amplitude: inType(value, `highest ${name} setting, ${knownText(source)}`),
+    text: `highest ${name} setting of ${table}`,
+    source,
+  });
+  const { ceilings: most } = criterion;
+  const ceilings = most ? { alarm: ceilingOf("alarm", most), trip: ceilingOf("trip", most) } : null;
+  const present = upper === undefined ? [lower] : [lower, upper];
   return {
     quantity: criterion.quantity,
     isOperation,
     lower: limitIn(lower),
     upper: upper === undefined ? null : limitIn(upper),
-    ceilings: ceilings
-      ? {
-          alarm: inType(ceilings.alarm, `highest alarm setting, ${knownText(ceilings.source)}`),
-          trip: inType(ceilings.trip, `highest trip setting, ${knownText(ceilings.source)}`),
-          source: ceilings.source,
-        }
-      : null,
-    provenance: worstProvenance([lower, ...(upper === undefined ? [] : [upper])].map((one) => one.provenance)),
+    ceilings,
+    compared: [
+      ...present.map(({ name, source }) => ({ text: `${name} of ${table}`, source })),
+      ...(ceilings === null ? [] : [ceilings.alarm, ceilings.trip].map(({ text, source }) => ({ text, source }))),
+    ],
   };
 }

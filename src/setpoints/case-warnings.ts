@@ -1,24 +1,23 @@
-import { isVerified, provenances } from "../core/index";
-import { type Amplitude, parsedType, significant } from "../reading/index";
+import { knownText } from "../core/index";
+import { type Amplitude, format, parsedType, significant } from "../reading/index";
 import type { Baseline } from "./baseline";
 import { rangeWarnings } from "./loop-states";
 import { LOWER_PLACE } from "./machine-limits";
-import { setpointRules } from "./reason";
+import { type Reason, setpointRules } from "./reason";
 import type { SetpointLimits } from "./setpoint-limits";
 import type { SetpointWarning } from "./setpoint-warnings";
+import { unverifiedWarnings } from "./unverified-warnings";
 
 /** What decides the warnings about limits and baseline. */
 export interface LimitCase {
   readonly limits: SetpointLimits | null;
-  /** Whether the limits are the user's own. */
-  readonly ofSite: boolean;
+  /** All that the numbers rest on: limits, rules, delays, hysteresis. */
+  readonly used: readonly Reason[];
   /** Level of the baseline, in `as`. */
   readonly base: Amplitude | null;
   readonly statistics: Baseline | null;
   readonly as: string;
 }
-
-const CAPS = "the caps of 1.25 times the limits are recalled, not checked against a printed copy";
 
 /** What of the other quantities that are limited too a setpoint in one quantity does not see. */
 function quantityWarnings({ leftOut, atSpeedOnly, speedVaries }: SetpointLimits, as: string): SetpointWarning[] {
@@ -41,6 +40,21 @@ function alarmWithoutLimits(statistics: Baseline | null): string {
   return "the alarm is statistical";
 }
 
+const SHAFT_RULE =
+  'rule "api shaft" knows no bearing: hold the trip against the clearance of the bearing; run-out of the shaft is in the reading unless it was subtracted; the handbook names neither the API standard nor its edition';
+
+/** What is said of a highest setting below the limit that it has to be above: one of the two is wrong. */
+function ceilingWarnings({ kind, lower, upper, ceilings }: SetpointLimits): SetpointWarning[] {
+  if (kind === "operation" || ceilings === null) return [];
+  const pairs = [[ceilings.alarm, lower] as const, ...(upper === null ? [] : [[ceilings.trip, upper] as const])];
+  return pairs
+    .filter(([ceiling, limit]) => ceiling.amplitude.value < limit.amplitude.value)
+    .map(([ceiling, limit]) => ({
+      code: "ceiling below limit",
+      text: `the ${ceiling.text} (${format(ceiling.amplitude)}, ${knownText(ceiling.source)}) is below ${limit.text} (${knownText(limit.source)}): one of them is wrong; the lower is taken; check both against the same printed copy`,
+    }));
+}
+
 /** The warning of a machine that runs above the limits; the uppermost that it is above is named. */
 function zoneWarnings({ lower, upper }: SetpointLimits, base: Amplitude | null, as: string): SetpointWarning[] {
   if (base === null || base.value <= lower.amplitude.value) return [];
@@ -54,17 +68,14 @@ function zoneWarnings({ lower, upper }: SetpointLimits, base: Amplitude | null, 
   ];
 }
 
-function limitWarnings({ limits, ofSite, base, statistics, as }: LimitCase): SetpointWarning[] {
+function limitWarnings({ limits, used, base, statistics, as }: LimitCase): SetpointWarning[] {
+  const warnings = unverifiedWarnings(used);
   if (limits === null) {
     const text = `without a scheme or limits of the maker there is no trip to propose; ${alarmWithoutLimits(statistics)}`;
-    return [{ code: "no limits", text }];
+    return [{ code: "no limits", text }, ...warnings];
   }
-  const known = ofSite
-    ? `limits as stated by the user; ${CAPS}`
-    : isVerified(limits.provenance)
-      ? CAPS
-      : `limits of the scheme ${provenances[limits.provenance].text}: check them against a printed copy`;
-  const warnings: SetpointWarning[] = [{ code: "unverified limits", text: known }];
+  if (limits.rule === setpointRules["api shaft"]) warnings.unshift({ code: "shaft rule", text: SHAFT_RULE });
+  warnings.push(...ceilingWarnings(limits));
   const { upper, schemes, assumedFacts, setAside } = limits;
   if (schemes.length > 1) {
     const all = schemes.map(

@@ -2,7 +2,7 @@ export { assumedShape, historyShape, readingShape } from "./answer-shape";
 export { type Baseline, type BaselineOptions, baseline, type Outlier } from "./baseline";
 export { baselineShape } from "./baseline-shape";
 export { type DelayAdvice, delayAdvice } from "./delay-advice";
-export type { OwnLimits } from "./own-limits";
+export { AS_STATED, type OwnLimits } from "./own-limits";
 export type { Proposal, ProposalScheme, ProposedSetpoint } from "./proposal";
 export type { ProposalRequest } from "./proposal-request";
 export { proposeSetpoints } from "./propose-setpoints";

@@ -8,11 +8,7 @@ function lowerOf(one: SetpointLimit, other: SetpointLimit): SetpointLimit {
 
 function lowerCeilings(one: SetpointCeilings | null, other: SetpointCeilings | null): SetpointCeilings | null {
   if (one === null || other === null) return one ?? other;
-  const [alarm, trip] = [
-    other.alarm.value < one.alarm.value ? other.alarm : one.alarm,
-    other.trip.value < one.trip.value ? other.trip : one.trip,
-  ];
-  return { alarm, trip, source: trip === one.trip ? one.source : other.source };
+  return { alarm: lowerOf(one.alarm, other.alarm), trip: lowerOf(one.trip, other.trip) };
 }
 
 /** Of several limits the lowest of each; a shutdown that some do not have is that of the others. */

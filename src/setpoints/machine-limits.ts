@@ -1,4 +1,4 @@
-import { VeladisError, worstProvenance } from "../core/index";
+import { VeladisError } from "../core/index";
 import { parsedType, union } from "../reading/index";
 import { type AdmittedScheme, facts, type MachineRef, type SchemeRef, schemesFor } from "../severity/index";
 import { assumedPlace } from "./assumed-place";
@@ -90,7 +90,7 @@ export function limitsOfMachine(
   return {
     ...first,
     ...{ lower, upper, ceilings },
-    provenance: worstProvenance(found.map((one) => one.provenance)),
+    compared: found.flatMap((one) => one.compared),
     schemes: found.flatMap((one) => one.schemes),
     assumed: found.reduce<SetpointLimits["assumed"]>((all, one) => union(all, one.assumed), []),
     leftOut: [...new Set(found.flatMap((one) => one.leftOut))],

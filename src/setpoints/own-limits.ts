@@ -13,6 +13,9 @@ export interface OwnLimits {
   readonly source: string;
 }
 
+/** What is said of limits for whose source there is the user's word alone. */
+export const AS_STATED = "as stated by the user";
+
 const keys: Readonly<Record<keyof OwnLimits, true>> = /* @__PURE__ */ Object.freeze({
   "B/C": true,
   "C/D": true,
@@ -26,7 +29,7 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
   const source: Source = {
     title: requireText(own.source, "the source of the limits, as text"),
     provenance: "memory",
-    note: "as stated by the user",
+    note: AS_STATED,
   };
   const limit = (name: "B/C" | "C/D"): SetpointLimit => {
     const words = `${name} of ${own.source}`;
@@ -38,8 +41,9 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
   const [lower, upper] = [limit("B/C"), limit("C/D")];
   if (lower.amplitude.value < upper.amplitude.value) {
     const assumed = union(lower.amplitude.assumed, upper.amplitude.assumed);
+    const compared = [lower, upper].map(({ text }) => ({ text, source }));
     const none = { leftOut: [], atSpeedOnly: [], speedVaries: false, schemes: [], assumedFacts: [], setAside: [] };
-    return { kind: "zones", lower, upper, ceilings: null, provenance: "memory", assumed, ...none };
+    return { kind: "zones", lower, upper, ceilings: null, compared, assumed, ...none };
   }
   throw new VeladisError("out-of-range", {
     expected: "a limit C/D above the limit B/C",

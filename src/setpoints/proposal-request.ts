@@ -17,7 +17,10 @@ export interface ProposalRequest {
   readonly scheme?: SchemeRef | "none";
   /** The schemes among which the facts of the machine choose where none is named; the built-in ones if not given. */
   readonly schemes?: readonly SchemeRef[];
-  /** A rule of its own in place of a scheme: `"api shaft"`, alarm and trip of the shaft as a handbook quotes API. */
+  /**
+   * A rule of its own in place of a scheme: `"api shaft"`, alarm and trip of the shaft as a handbook quotes API; for
+   * machines with fluid-film bearings at 1000 to 30 000 r/min.
+   */
   readonly rule?: "api shaft";
   /** Limits of the maker or the site, in place of a scheme. */
   readonly limits?: OwnLimits;

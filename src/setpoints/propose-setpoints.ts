@@ -29,6 +29,7 @@ import { alarmTarget, hysteresisFor, type Target, tripTarget } from "./setpoint-
 import type { SetpointWarning } from "./setpoint-warnings";
 import { statisticAmplitude } from "./statistic-amplitude";
 import { statisticalAlarm } from "./statistical-alarm";
+import { rulesAmong } from "./unverified-warnings";
 
 /** How a target is brought to a device. */
 interface Placing {
@@ -191,15 +192,20 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     trip: trip?.stored ?? null,
     ...{ hertz, sensor, device, type: as },
   });
+  const used = [
+    ...(limits?.compared ?? []),
+    ...rulesAmong([alarm ?? alarmWanted, trip ?? tripWanted, statistical].flatMap((one) => one?.reasons ?? [])),
+    ...delay.reasons.map(({ source }) => ({ text: "delays", source })),
+    ...hysteresis.reasons.map(({ source }) => ({ text: "hysteresis", source })),
+  ];
+  const sources = used.map(({ source }) => source);
+  const provenance = worstProvenance(sources.map((one) => one.provenance));
   warnings.unshift(...firstWarnings(alarm, trip, base));
   warnings.push(
-    ...caseWarnings({ limits, ofSite: own !== undefined, base, statistics, as }),
+    ...caseWarnings({ limits, used, base, statistics, as }),
     ...numbers.warnings,
     ...delayWarning(onDelay, delay, facts?.type),
   );
-  const reasons = [...(alarm?.reasons ?? []), ...(trip?.reasons ?? [])];
-  const sources = reasons.map(({ source }) => source);
-  const provenance = worstProvenance(sources.map((one) => one.provenance));
   for (const text of differencesOf(sources)) warnings.unshift({ code: "differing copy", text });
   const parts = [base, limits, statistical?.all, alarm, trip, numbers];
   return Object.freeze({

@@ -31,7 +31,7 @@ const HANDBOOK = {
   where: "p. 205",
   provenance: "quoted",
   page: "https://digilib.universitaspertamina.ac.id/ebook/Forsthoffer's%20best%20practice%20handbook%20for%20rotating%20machinery/files/basic-html/page205.html",
-  note: "read there as what API recommends; which of its standards is not told",
+  note: "read there as what API recommends; which of its standards, and which edition, is not told",
 } as const satisfies Source;
 
 /** The rules for setpoints, by name, each with its source. */
@@ -44,8 +44,8 @@ export const setpointRules = /* @__PURE__ */ frozen({
   "trip cap": { text: "TRIP normally lies in zone C or D and should not exceed 1.25 times the upper limit of zone C", source: RECALLED },
   "trip proposed": { text: "the upper limit of zone C, the lower end of where a TRIP normally lies within zone D; up to the cap is for the person who answers for the machine to decide", source: COMMON_PRACTICE },
   statistical: { text: "mean plus k standard deviations of readings of the machine in good state, k of 2 to 3; vibration is skewed, so the share it leaves out is only nominal", source: { title: "R. Blake, Statistical Approach to Machinery Condition Monitoring; A. Friedman, Statistical Alarms", where: "method; abstract and text opened, k from memory", provenance: "memory", page: "https://vi-institute.org/publications/statistical-approach-to-machinery-condition-monitoring/" } },
-  "printed ceiling": { text: "no higher than the highest setting that the standard prints for this class", source: RECALLED },
-  "fan limits": { text: "the alarm and shutdown limits that the standard prints for fans on site", source: { title: "ISO 14694:2003, clause 9 and Table 5", provenance: "memory", note: "not checked against a printed copy" } },
+  "printed ceiling": { text: "no higher than the highest setting of the table for this class", source: RECALLED },
+  "fan limits": { text: "the alarm and shutdown limits of the standard for fans on site", source: { title: "ISO 14694:2003, clause 9 and Table 5", provenance: "memory", note: "not checked against a printed copy" } },
   "api shaft": { text: "API recommends for the shaft an alarm of root(24 000/n) and a trip of root(36 000/n) mil peak-to-peak, n in r/min", source: HANDBOOK },
   "no baseline": { text: "without a baseline the first ALARM is set from similar machines and set anew once there is a steady baseline", source: RECALLED },
   "device steps": { text: "rounded down to a step of the device, so that it acts no later than asked", source: COMMON_PRACTICE },

@@ -1,4 +1,4 @@
-import { VeladisError, worstProvenance } from "../core/index";
+import { VeladisError } from "../core/index";
 import { parsedType, union } from "../reading/index";
 import {
   type CriterionLimits,
@@ -77,7 +77,7 @@ export function limitsOfClass(
     ...{ lower, upper, ceilings, leftOut },
     atSpeedOnly: carried.map(({ quantity }) => quantity).filter((one) => quantities[one] > parsed.order),
     speedVaries: running?.isRange === true,
-    provenance: worstProvenance(carried.map((one) => one.provenance)),
+    compared: carried.flatMap((one) => one.compared),
     assumed: union(lower.amplitude.assumed, upper?.amplitude.assumed),
     ...{ assumedFacts: first.assumedFacts, setAside: first.setAside },
     schemes: [

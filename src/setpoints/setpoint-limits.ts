@@ -1,5 +1,5 @@
 import type { ConvertedAmplitude } from "../amplitude/index";
-import type { Provenance, Source } from "../core/index";
+import type { Source } from "../core/index";
 import type { Assumption } from "../reading/index";
 import type { Quantity } from "../units/index";
 import type { ProposalScheme } from "./proposal";
@@ -12,11 +12,10 @@ export interface SetpointLimit {
   readonly source: Source;
 }
 
-/** The highest settings that a standard prints. */
+/** The highest settings that a table has. */
 export interface SetpointCeilings {
-  readonly alarm: ConvertedAmplitude;
-  readonly trip: ConvertedAmplitude;
-  readonly source: Source;
+  readonly alarm: SetpointLimit;
+  readonly trip: SetpointLimit;
 }
 
 /** Limits to set from, in the type of the setpoints. */
@@ -29,10 +28,10 @@ export interface SetpointLimits {
   readonly lower: SetpointLimit;
   /** C/D, or shutdown; null where the standard prints none. */
   readonly upper: SetpointLimit | null;
-  /** The highest settings that the standard prints. */
+  /** The highest settings that the table has. */
   readonly ceilings: SetpointCeilings | null;
-  /** How the least known of the limits is known. */
-  readonly provenance: Provenance;
+  /** Every limit and highest setting that was looked at, the lowest of which these are: in a few words, with its source. */
+  readonly compared: readonly Reason[];
   /** What was assumed in writing the limits in the type of the setpoints. */
   readonly assumed: readonly Assumption[];
   /** Quantities that a scheme limits too and that this proposal leaves out. */

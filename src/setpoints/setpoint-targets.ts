@@ -27,10 +27,14 @@ export interface Target {
   readonly reasons: readonly Reason[];
 }
 
-/** What the rules allow at most: 1.25 times a limit, and no more than a ceiling that the standard prints. */
-function highestFor(limit: SetpointLimit, ceiling: Amplitude | undefined): Amplitude {
+/** What the rules allow at most: 1.25 times a limit, and no more than the highest setting of the table; null without. */
+function highestFor(
+  limit: SetpointLimit,
+  ceiling: SetpointLimit | undefined,
+): { readonly highest: Amplitude; readonly ofTable: Reason | null } {
   const cap = multipliedAmplitude(limit.amplitude, 1.25, "the most that the rule allows");
-  return ceiling === undefined || ceiling.value > cap.value ? cap : ceiling;
+  if (ceiling === undefined || ceiling.amplitude.value > cap.value) return { highest: cap, ofTable: null };
+  return { highest: ceiling.amplitude, ofTable: { ...setpointRules["printed ceiling"], source: ceiling.source } };
 }
 
 /** What is wanted, or what is allowed where that is less. */
@@ -54,11 +58,8 @@ export function alarmTarget(
     const range = rangeUpTo(limit, base);
     return { amplitude: limit, range, reasons: [rule, reason] };
   }
-  const highest = highestFor(lower, ceilings?.alarm);
-  const capReason: Reason =
-    ceilings !== null && highest === ceilings.alarm
-      ? { ...setpointRules["printed ceiling"], source: ceilings.source }
-      : setpointRules["alarm cap"];
+  const { highest, ofTable } = highestFor(lower, ceilings?.alarm);
+  const capReason: Reason = ofTable ?? setpointRules["alarm cap"];
   if (base === null) {
     const reasons = [setpointRules["no baseline"], reason, capReason];
     return { amplitude: withinRules(limit, highest), range: [0, highest.value], reasons };
@@ -85,15 +86,13 @@ export function tripTarget({
     const range = rangeUpTo(limit, lower.amplitude);
     return { amplitude: limit, range, reasons: [rule, reason] };
   }
-  const highest = highestFor(upper, ceilings?.trip);
+  const { highest, ofTable } = highestFor(upper, ceilings?.trip);
   const reasons: Reason[] = [
     setpointRules["trip nature"],
     reason,
     setpointRules["trip proposed"],
     setpointRules["trip cap"],
-    ...(ceilings !== null && highest === ceilings.trip
-      ? [{ ...setpointRules["printed ceiling"], source: ceilings.source }]
-      : []),
+    ...(ofTable === null ? [] : [ofTable]),
   ];
   return { amplitude: withinRules(limit, highest), range: rangeUpTo(highest, lower.amplitude), reasons };
 }

@@ -3,10 +3,11 @@ import { describe, expect, it } from "vitest";
 import { charts, fanLevels, fanSettings } from "../../docs/site/charts";
 import { chartColours, nomograph, severityBar, spectrumChart, trendChart, tripTimeline } from "../../src/entries/chart";
 import { TripLogic } from "../../src/entries/protection";
-import { builtInSchemes, classify, judge } from "../../src/entries/severity";
+import { builtInSchemes, classify, judge, type Scheme } from "../../src/entries/severity";
 import { density } from "../../src/entries/signal";
 import { convert, type VeladisError } from "../../src/index";
 import { codeOf } from "../refusals/refusal-of";
+import { confirmedGroup2 } from "../severity/confirmed-limits";
 import { all, type Node, parsed, words } from "./svg";
 
 const number = (node: Node | undefined, name: string): number => Number(node?.attributes[name]);
@@ -56,6 +57,28 @@ describe("texts", () => {
     const printed = classify("3.9 mm/s rms", { scheme: "iso-10816-5-2000", machine: "group 3" });
     expect(printed.verified).toBe(true);
     expect(words(severityBar({ judgement: printed })).join(" ")).not.toMatch(/from memory|check them/);
+  });
+
+  it("say who confirmed limits, all or in part, and where the printed copy has another limit", () => {
+    const said = (scheme: Scheme) => {
+      const severity = { scheme, machine: "group 2 rigid" };
+      const drawn = [
+        severityBar({ judgement: classify("3.9 mm/s rms", severity) }),
+        trendChart({ readings: [{ time: 0, reading: 1 }], as: "mm/s rms", severity }),
+      ];
+      return drawn.map((svg) => words(svg).join(" "));
+    };
+    const by = "confirmed by H. Example, 2024-03-04, p. 12";
+    for (const text of said(confirmedGroup2(/./))) {
+      expect(text).toContain(`ISO 20816-3:2022, limits ${by}.`);
+      expect(text).not.toMatch(/from memory|check them|DIFFERS/);
+    }
+    for (const text of said(confirmedGroup2(/C\/D/))) {
+      expect(text).toContain(`ISO 20816-3:2022, limits from memory; in part ${by}: check them against the standard`);
+    }
+    for (const text of said(confirmedGroup2(/C\/D/, (shipped) => shipped * 0.9))) {
+      expect(text).toContain("DIFFERS FROM THE TABLE AS SHIPPED: ");
+    }
   });
 });
 

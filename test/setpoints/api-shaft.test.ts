@@ -13,7 +13,7 @@ describe('rule "api shaft"', () => {
     expect((alarm?.asked.value as number) / 25.4).toBeCloseTo(2.83, 2);
     expect((trip?.asked.value as number) / 25.4).toBeCloseTo(3.46, 2);
     expect(trip?.reasons[0]?.source.title).toMatch(/^Forsthoffer/);
-    expect([verified, provenance]).toEqual([false, "practice"]); // rounded down to the steps of the device
+    expect([verified, provenance]).toEqual([false, "memory"]); // the delay of a compressor, by API 670
   });
 
   it("trips 2.74 times lower than C/D of ISO 20816-3, 13 200 over root n (from memory)", () => {
@@ -32,5 +32,51 @@ describe('rule "api shaft"', () => {
     expect(() => ask("compressor 3000 r/min", { baseline: "2 mm/s rms", device: {} })).toThrow(/displacement/);
     expect(() => ask("compressor 3000 r/min", { scheme: "iso-20816-3-2022-shaft" })).toThrow(/one of a rule/);
     expect(() => ask("compressor 3000 r/min", { rule: "api" })).toThrow(/a rule for setpoints/);
+  });
+
+  it.each([
+    "diesel engine",
+    "diesel generating set",
+    "piston compressor",
+    "hydro set",
+    "wind turbine",
+    "cooling tower fan",
+    "lobe blower",
+  ])("refuses a %s, whose bearings are others, and names the machines that it is for", (type) => {
+    expect(() => ask(`${type} 1500 r/min shaft`)).toThrow(/fluid-film bearings.*pump, fan, motor/);
+  });
+
+  it.each([
+    "pump",
+    "fan",
+    "motor",
+    "generator",
+    "gear drive",
+    "screw compressor",
+    "centrifugal chiller",
+    "steam turbine",
+    "gas turbine",
+  ])("takes a %s", (type) => {
+    expect(ask(`${type} 3000 r/min shaft`).trip?.asked.value).toBeCloseTo(87.99, 2);
+  });
+
+  // 1000 to 30 000 r/min: scope of ISO 7919-3:2009, read in a catalogue
+  it("refuses speeds that no table of shafts is for, both ends of a range", () => {
+    for (const speed of ["300 r/min", "999 r/min", "30100 r/min", "300 to 3000 r/min", "3000 to 40000 r/min"]) {
+      expect(() => ask(`compressor ${speed} shaft`)).toThrow(/a speed of 1000 to 30000 r\/min/);
+    }
+    for (const speed of ["1000 r/min", "30000 r/min", "1000 to 30000 r/min"]) {
+      expect(ask(`compressor ${speed} shaft`).trip).not.toBeNull();
+    }
+  });
+
+  it("warns first of bearing clearance, run-out and the standard that its handbook does not name", () => {
+    const [first, second] = ask("compressor 3000 r/min shaft").warnings;
+    expect(first?.code).toBe("shaft rule");
+    expect(first?.text).toMatch(/clearance of the bearing; run-out.*; the handbook names neither the API standard nor/);
+    expect(second?.code).toBe("unverified limits");
+    expect(ask("3000 r/min shaft").assumedFacts).toEqual([
+      "type: not given, and taken for a machine with fluid-film bearings",
+    ]);
   });
 });

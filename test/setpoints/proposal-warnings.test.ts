@@ -1,5 +1,6 @@
 import type { Source } from "veladis";
 import { baseline, type ProposalRequest, proposeSetpoints, setpointRules } from "veladis/protection";
+import { confirmableLimits, confirmedSchemes } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { inPrint, recalled, siteRule, zonesIn } from "../severity/own-scheme";
 
@@ -12,8 +13,20 @@ const texts = (request: ProposalRequest) => {
   const { warnings } = proposeSetpoints(request);
   return Object.fromEntries(warnings.map(({ code, text }) => [code, text]));
 };
-const USER =
-  "limits as stated by the user; the caps of 1.25 times the limits are recalled, not checked against a printed copy";
+/** What is said of how limits and rules are known, from one grade to the next. */
+const open = (...grades: readonly string[]) =>
+  `limits and rules that are not verified, the least known first: ${grades.join("; ")}; check them against a printed copy`;
+const rules = [
+  "of common practice, without a source (TRIP at C/D, hysteresis)",
+  "read on a page whose making is unknown (delays)",
+  "quoted in another document (ALARM by the baseline, ALARM below zone C, TRIP apart from the baseline)",
+] as const;
+const CAPS = "ALARM at most 1.25 times B/C, TRIP at most 1.25 times C/D, mean plus k standard deviations";
+const USER = open(
+  `from memory (${CAPS})`,
+  "as stated by the user (B/C of the pump's maker, C/D of the pump's maker)",
+  ...rules,
+);
 
 describe("what is told of limits and baseline", () => {
   it("where the limits come from", () => {
@@ -26,21 +39,96 @@ describe("what is told of limits and baseline", () => {
       const scheme = siteRule("limits", { classes: [{ criteria: [zones] }] });
       return texts({ baseline: statistics, scheme })["unverified limits"];
     };
-    const unread = "limits of the scheme from memory: check them against a printed copy";
-    expect(told(inPrint, inPrint)).toBe(
-      "the caps of 1.25 times the limits are recalled, not checked against a printed copy",
-    );
-    expect(told(recalled, inPrint)).toBe(unread);
-    expect(told(inPrint, recalled)).toBe(unread);
+    const [practice, reported, quotedRules] = rules;
+    const [BC, CD] = ["B/C of Site rule limits:not stated", "C/D of Site rule limits:not stated"];
+    expect(told(inPrint, inPrint)).toBe(open(`from memory (${CAPS})`, ...rules));
+    expect(told(recalled, inPrint)).toBe(open(`from memory (${BC}, ${CAPS})`, ...rules));
+    expect(told(inPrint, recalled)).toBe(open(`from memory (${CD}, ${CAPS})`, ...rules));
     const quoted = { ...inPrint, provenance: "quoted" } as const;
     expect(told(inPrint, quoted)).toBe(
-      "limits of the scheme quoted in another document: check them against a printed copy",
+      open(`from memory (${CAPS})`, practice, reported, quotedRules.replace("(", `(${CD}, `)),
     );
+  });
+
+  it("the worst grade of all: of limits that do not govern and of highest settings too, the alarm's and the trip's", () => {
+    const source = (provenance: Source["provenance"]) => ({ title: "site rule", provenance }) as const;
+    const site = (id: string, bc: number, ...known: readonly Source["provenance"][]) => {
+      const [limits, most] = known.map(source) as [Source, Source];
+      const ceilings = { alarm: 1.2 * bc, trip: 2.4 * bc, source: most };
+      const criteria = [{ ...zonesIn("mm/s rms", { "B/C": bc, "C/D": 2 * bc }, limits), ceilings }];
+      return siteRule(id, { machines: ["fan"], edition: "2", classes: [{ criteria }] });
+    };
+    const schemes = [site("low", 4, "quoted", "practice"), site("high", 6, "memory", "reported")];
+    const { provenance, alarm, trip, warnings } = proposeSetpoints({
+      ...{ baseline: statistics, machine: "fan 90 kW 1490 r/min", schemes },
+    });
+    expect([provenance, alarm?.reasons[1]?.source.provenance, trip?.asked.value]).toEqual(["memory", "quoted", 8]);
+    const text = warnings.find(({ code }) => code === "unverified limits")?.text;
+    expect(text).toMatch(/first: from memory \(B\/C of Site rule high:2, C\/D of Site rule high:2, /);
+    expect(text).toMatch(/without a source \(highest alarm setting of Site rule low:2, highest trip setting of/);
+    expect(text).toMatch(/making is unknown \(highest alarm setting of Site rule high:2, /);
+    expect(text).toMatch(/another document \(B\/C of Site rule low:2, C\/D of Site rule low:2, /);
+  });
+
+  it("no less of limits that nobody confirmed than of the same when confirmed", () => {
+    const pump = { baseline: "2 mm/s rms", machine: "pump 90 kW 2980 r/min category I" } as const;
+    const row = "category I, power up to 200 kW";
+    const confirmations = confirmableLimits("iso-10816-7-2009")
+      .filter((one) => one.row.startsWith(row) && /^[BC]\//.test(one.limit))
+      .map(({ scheme, edition, row: at, limit, as, shipped }) => ({
+        ...{ scheme, edition, row: at, limit, as, printed: shipped },
+        ...{ page: "12", by: "H. Example", on: "2024-03-04" },
+      }));
+    expect(confirmations).toHaveLength(2);
+    const schemes = confirmedSchemes(confirmations);
+    const [before, after] = [texts(pump), texts({ ...pump, schemes })].map((all) => all["unverified limits"] ?? "");
+    const memory = "from memory (highest alarm setting of ISO 10816-7:2009, highest trip setting of ISO 10816-7:2009, ";
+    for (const text of [before, after]) expect(text).toContain(`first: ${memory}TRIP at most 1.25 times C/D); `);
+    expect(before).toContain("making is unknown (B/C of ISO 10816-7:2009, C/D of ISO 10816-7:2009, delays)");
+    expect(after).toBe(before?.replace("B/C of ISO 10816-7:2009, C/D of ISO 10816-7:2009, ", ""));
+  });
+
+  it("that a limit confirmed above the highest setting, which is from memory, makes one of the two wrong", () => {
+    const confirmed = (printed: number) => {
+      const [place] = confirmableLimits("iso-10816-7-2009").filter(
+        ({ row, limit }) => row === "category I, power up to 200 kW" && limit === "C/D",
+      );
+      const { shipped, ...one } = place as NonNullable<typeof place>;
+      const by = { page: "12", by: "H. Example", second: "K. Other", on: "2024-03-04" };
+      const { scheme, edition, row, limit, as } = one;
+      return confirmedSchemes([{ scheme, edition, row, limit, as, printed, ...by }]);
+    };
+    const pump = { baseline: "2 mm/s rms", machine: "pump 90 kW 2980 r/min category I" } as const;
+    const { trip, warnings } = proposeSetpoints({ ...pump, schemes: confirmed(9) });
+    const at = warnings.findIndex(({ code }) => code === "ceiling below limit");
+    expect(warnings[at - 1]?.code).toBe("unverified limits");
+    expect(warnings[at]?.text).toBe(
+      "the highest trip setting of ISO 10816-7:2009 (8.30 mm/s rms, from memory) is below C/D of ISO 10816-7:2009, 9.00 mm/s rms (confirmed by H. Example and K. Other, 2024-03-04, p. 12): one of them is wrong; the lower is taken; check both against the same printed copy",
+    );
+    expect([trip?.asked.value, trip?.range[1]]).toEqual([8.3, 8.3]);
+    expect(texts({ ...pump, schemes: confirmed(8.3) })).not.toHaveProperty("ceiling below limit");
+    const zones = zonesIn("mm/s rms", { "B/C": 4, "C/D": 8 });
+    const low = siteRule("low", {
+      classes: [{ criteria: [{ ...zones, ceilings: { alarm: 3.9, trip: 8, source: recalled } }] }],
+    });
+    expect(texts({ baseline: "2 mm/s rms", scheme: low })["ceiling below limit"]).toMatch(
+      /^the highest alarm setting of Site rule low:not stated \(3.90 mm\/s rms, from memory\) is below B\/C/,
+    );
+  });
+
+  it("no rule prints what is from memory", () => {
+    for (const { text, source } of Object.values(setpointRules)) {
+      if (source.provenance === "memory") expect(text).not.toMatch(/print/);
+    }
   });
 
   it("that there are none, or no shutdown", () => {
     expect(texts({ baseline: statistics, k: 4 })).toStrictEqual({
       "no limits": "without a scheme or limits of the maker there is no trip to propose; the alarm is statistical",
+      "unverified limits": open("from memory (mean plus k standard deviations)", ...rules.slice(0, 2)).replace(
+        "TRIP at C/D, ",
+        "",
+      ),
     });
     const none = "without a scheme or limits of the maker there is no trip to propose;";
     const one = proposeSetpoints({ baseline: "2 mm/s rms" });

@@ -315,6 +315,7 @@ describe("warnings", () => {
     ["unknown place", { baseline: "60 um pp", machine: "steam turbine 12 MW 5400 r/min rigid" }],
     ["no limits", { baseline: good.baseline }],
     ["unverified limits", good],
+    ["shaft rule", { baseline: "20 um pp", rule: "api shaft", machine: "compressor 3000 r/min shaft" }],
     ["coarse steps", { ...good, device: { step: "2 mm/s rms" } }],
     ["beyond device", { ...good, device: { lowest: "5 mm/s rms" } }],
     [

@@ -57,6 +57,10 @@ const cases: Cases = {
   "baseline, times for other readings": () => baseline(five, { ...as, time: { readings: [0] } }),
   "baseline, a time not a number": () => baseline(five, { ...as, time: { readings: [0, 1, Number.NaN, 3, 4] } }),
   "baseline, two readings": () => baseline([2, 2.1], as),
+  "proposeSetpoints, a kind of machine that rule api shaft is not for": () =>
+    p.proposeSetpoints({ baseline: "20 um pp", rule: "api shaft", machine: "diesel engine 1500 r/min shaft" }),
+  "proposeSetpoints, a speed that rule api shaft is not for": () =>
+    p.proposeSetpoints({ baseline: "20 um pp", rule: "api shaft", machine: "pump 300 r/min shaft" }),
   "proposeSetpoints, a mistyped key": () => propose({ ondelay: 3 }),
   "proposeSetpoints, a mistyped key of the sensor": () => propose({ sensor: { fullscale: "50 g pk" } }),
   "proposeSetpoints, a mistyped key of the limits": () => ofSite({ "A/B": "2 mm/s rms" }),

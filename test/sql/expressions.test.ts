@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { classifier, defineScheme } from "../../src/severity/index";
+import { classifier, defineScheme, type Scheme } from "../../src/severity/index";
 import { machineToSql, schemeToSql, toSql } from "../../src/sql/index";
 import { codeOf } from "../refusals/refusal-of";
+import { confirmedGroup2 } from "../severity/confirmed-limits";
 
 const value = { column: "v" } as const;
 
@@ -43,6 +44,19 @@ describe("tables of limits as SQL", () => {
     expect(schemeToSql("iso-10816-5-2000", "group 3", table)).not.toMatch(/limits (?!in )|check them/);
     expect(schemeToSql("iso-10816-7-2009", "pump 250 kW", { ...table, assume: "lowest limits" })).toContain(
       "not given, and taken for its lower limits",
+    );
+  });
+
+  it("says who confirmed limits, all or in part, and where the printed copy has another limit", () => {
+    const remarkOf = (scheme: Scheme) => schemeToSql(scheme, "group 2 rigid", { column: "v", from: "mm/s rms" });
+    const by = "confirmed by H. Example, 2024-03-04, p. 12";
+    expect(remarkOf(confirmedGroup2(/./))).toContain(`; limits ${by}`);
+    expect(remarkOf(confirmedGroup2(/./))).not.toMatch(/from memory|check them|DIFFERS/);
+    expect(remarkOf(confirmedGroup2(/C\/D/))).toContain(
+      `; limits from memory; in part ${by}: check them against the standard`,
+    );
+    expect(remarkOf(confirmedGroup2(/C\/D/, (shipped) => shipped * 0.9))).toContain(
+      "DIFFERS FROM THE TABLE AS SHIPPED: ",
     );
   });
 
