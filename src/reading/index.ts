@@ -4,6 +4,7 @@ export { type Assuming, type Assumption, assumedText, assumptionNames, assumptio
 export { checkedSteps } from "./checked-steps";
 export { type FormatOptions, format } from "./format";
 export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
+export { isReading } from "./is-reading";
 export { linearType } from "./linear-type";
 export { madeOfOne, type Unfinished, withStep } from "./made-of-one";
 export { ownHistory } from "./own-history";

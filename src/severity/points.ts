@@ -1,5 +1,5 @@
 import { requireText, shown, VeladisError } from "../core/index";
-import { type Amplitude, parseAmplitude } from "../reading/index";
+import { type Amplitude, isReading, parseAmplitude } from "../reading/index";
 import { folded } from "./label";
 
 /** A reading and the point of the machine it was taken at. */
@@ -54,16 +54,6 @@ function withPoint(digits: string, parted: string): string {
   // 1,500 is fifteen hundred to one reader and one and a half to the next
   if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) refuse("not-a-number", "a number that is not read in two ways", digits);
   return digits.replace(",", ".");
-}
-
-function isReading(text: string): boolean {
-  try {
-    parseAmplitude(text);
-    return true;
-  } catch (error) {
-    if (error instanceof VeladisError) return false;
-    throw error;
-  }
 }
 
 /** A part taken apart: a name may hold numbers (bearing 1 H), so the first that begins a reading, or ends the part, is it. */

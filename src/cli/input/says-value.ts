@@ -1,17 +1,6 @@
-import { VeladisError } from "../../core/index";
-import { parseAmplitude } from "../../reading/index";
+import { isReading } from "../../reading/index";
 import { faultWord, levelCell } from "./level-cell";
 import { hasDateForm } from "./written-date";
-
-function isReading(text: string): boolean {
-  try {
-    parseAmplitude(text);
-    return true;
-  } catch (error) {
-    if (error instanceof VeladisError) return false;
-    throw error;
-  }
-}
 
 /**
  * Whether a cell says what a row does, by the readers of cells: a number in either way of writing, over range, a fault,
