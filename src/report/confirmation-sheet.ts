@@ -76,7 +76,7 @@ function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSect
  * import { confirmationSheet, sheetHtml } from "veladis/protection";
  *
  * const sheet = confirmationSheet("iso-10816-7-2009");
- * sheet.sections[2]?.table?.rows[0]?.slice(0, 3); // => ["category I, power up to 200 kW", "A/B", "2.5 mm/s rms"]
+ * sheet.sections.at(-2)?.table?.rows[0]?.slice(0, 3); // => ["category I, power up to 200 kW", "A/B", "2.5 mm/s rms"]
  * sheetHtml(sheet).includes("Edition of the copy in hand"); // => true
  * ```
  */
