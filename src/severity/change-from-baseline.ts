@@ -1,5 +1,14 @@
 import { convertAmplitude } from "../amplitude/index";
-import { frozen, type Provenance, provenances, raised, type Source, shown, VeladisError } from "../core/index";
+import {
+  differencesOf,
+  frozen,
+  type Provenance,
+  provenances,
+  raised,
+  type Source,
+  shown,
+  VeladisError,
+} from "../core/index";
 import type { Detector } from "../detectors/index";
 import {
   type Amplitude,
@@ -180,6 +189,7 @@ export function changeFromBaseline(
     assumedFacts: machine.assumedFacts,
     history: ratioHistory(changed.history as readonly Step[], permitted.history as readonly Step[]),
     cautions: [
+      ...differencesOf([limit.source]),
       ...readingCautions([reading, baseline]),
       "the criterion is from memory: check it against the standard",
       ...(limit.verified

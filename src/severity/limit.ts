@@ -59,6 +59,16 @@ function allowedForHeight({ height }: Criterion, known: KnownFacts): number {
   return Math.max(0, known.height - height.above) * height.perMetre;
 }
 
+/**
+ * Where a limit comes from to which something was added for height. What is added is known as the criterion is: nobody
+ * confirmed the sum.
+ */
+function sourceOfSum(own: Source, { source }: Criterion): Source {
+  if (own.provenance !== "confirmed") return own;
+  const { note, shipped } = own;
+  return Object.freeze({ ...source, ...(note !== undefined && { note }), ...(shipped !== undefined && { shipped }) });
+}
+
 /** The limits of a criterion for a machine, lowest first, in the standard's own unit. */
 export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts): Limit[] {
   const { unit, detector, quantity } = criterionType(criterion);
@@ -68,7 +78,8 @@ export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts
     const limit = limitAt(criterion.limits[name] ?? null, known.speed);
     if (limit === null) return [];
     const value = limit + more;
-    const source = criterion.limitSources?.[name] ?? criterion.source;
+    const own = criterion.limitSources?.[name] ?? criterion.source;
+    const source = more > 0 ? sourceOfSum(own, criterion) : own;
     const { provenance } = source;
     const printed = Object.freeze({ value, unit, detector });
     return [

@@ -94,7 +94,7 @@ describe("what is told of limits and baseline", () => {
         ({ row, limit }) => row === "category I, power up to 200 kW" && limit === "C/D",
       );
       const { shipped, ...one } = place as NonNullable<typeof place>;
-      const by = { page: "12", by: "H. Example", second: "K. Other", on: "2024-03-04" };
+      const by = { page: "12", by: "H. Example", second: "K. Other", on: "2024-03-04", reread: true };
       const { scheme, edition, row, limit, as } = one;
       return confirmedSchemes([{ scheme, edition, row, limit, as, printed, ...by }]);
     };

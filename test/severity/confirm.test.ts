@@ -1,6 +1,7 @@
 import {
   builtInSchemes,
   type Confirmation,
+  changeFromBaseline,
   classify,
   confirmableLimits,
   confirmedDifferences,
@@ -400,5 +401,42 @@ describe("a confirmed scheme as data", () => {
     expect(signedBy("-", "K. Example").message).toContain("the name of who confirmed it");
     expect(signedBy("J. Example", "none").message).toContain("second, the name of who else");
     expect(signedBy("J. Example", "Example, J").message).toContain("another person than the first");
+  });
+});
+
+describe("what nobody confirmed", () => {
+  const height = "vertical pump 500 r/min, region preferred, test site, measuring height 5 m";
+
+  it("is not said of a limit to which the height of the measuring point adds", () => {
+    const shipped = schemeById("ansi-hi-9.6.4-2009-slow");
+    const own = defineScheme({
+      ...JSON.parse(JSON.stringify(shipped)),
+      id: "works-pumps",
+      classes: shipped.classes.map((one) => ({
+        ...one,
+        criteria: one.criteria.map((criterion) => ({
+          ...criterion,
+          source: { title: "Works rule 12", provenance: "memory" as const },
+        })),
+      })),
+    });
+    const all = confirmableLimits(own).map(({ shipped: printed, scheme, edition, row, limit, as }) => ({
+      ...{ scheme, edition, row, limit, as, printed, ...signed },
+    }));
+    const scheme = confirmScheme(own, all);
+    const low = classify("70 um pp", { scheme, machine: height.replace(", measuring height 5 m", "") });
+    expect([low.provenance, low.verified, low.limit.value]).toEqual(["confirmed", true, 80]);
+    const high = classify("70 um pp", { scheme, machine: height });
+    expect(high.limit.value).toBeGreaterThan(80);
+    expect([high.provenance, high.verified, high.confirmed]).toEqual(["memory", false, []]);
+  });
+
+  it("a change is held against the copy, and says first that it differs", () => {
+    const differs = confirmScheme(id, [{ ...read, limit: "B/C", printed: 3.9 }]);
+    const told = changeFromBaseline("3.4 mm/s rms", "2.3 mm/s rms", {
+      scheme: differs,
+      machine: "pump 90 kW 2980 r/min category I",
+    });
+    expect(told.cautions[0]).toMatch(/^DIFFERS FROM THE TABLE AS SHIPPED: .*3\.9 mm\/s rms/);
   });
 });
