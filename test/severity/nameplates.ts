@@ -136,6 +136,7 @@ function ofType(type: keyof typeof labels): fc.Arbitrary<Nameplate> {
       naturalFrequency: some(0.5, fc.constantFrom(10, 25, 65, 200)),
       support: some(5, fc.constantFrom("rigid", "flexible")),
       mounting: some(2, fc.constantFrom("rigid", "resilient", "free")),
+      contradicts: some(1, fc.constant(true)).map((is) => is === true),
       place: some(5, fc.constantFrom("housing", "housing", "housing", "shaft")),
       condition: some(7, fc.constantFrom("in service", "in service", "new")),
       group: label(own.group, strange.group),
@@ -144,17 +145,35 @@ function ofType(type: keyof typeof labels): fc.Arbitrary<Nameplate> {
       grade: label(own.grade, strange.grade),
       region: some(type === "pump" ? 5 : 1, fc.constantFrom("preferred", "allowable")),
       test: some(type === "pump" || type === "fan" ? 5 : 1, fc.constantFrom("works", "site")),
-      part: label(own.part, undefined),
-      band: label(own.band, undefined),
+      part: asked(own.part),
+      band: asked(own.band),
       content: some(type === "pump" ? 4 : 1, fc.constantFrom("overall", "discrete", "subsynchronous")),
       units: some(type === "pump" ? 4 : 1, fc.constantFrom("metric", "customary")),
     })
     .map(stated);
 }
 
+/** A fact that a standard for the machine asks for, and that its owner mostly states. */
+function asked(own: readonly string[] | undefined) {
+  return own === undefined ? fc.constant(undefined) : some(7, fc.constantFrom(...own));
+}
+
+/** Mountings that mostly agree with a support: a tenth of those who say both contradict themselves. */
+const agreeing: Readonly<Record<string, string>> = { rigid: "rigid", flexible: "resilient" };
+
+interface Raw {
+  readonly frame: string | undefined;
+  readonly shaftHeight: number | undefined;
+  readonly support: string | undefined;
+  readonly mounting: string | undefined;
+  readonly contradicts: boolean;
+}
+
 /** Without what is not stated; a shaft height in mm is that of a metric frame. */
-function stated({ frame, ...rest }: { frame: string | undefined; shaftHeight: number | undefined }): Nameplate {
-  const facts = rest.shaftHeight === undefined ? { ...rest, frame } : rest;
+function stated({ frame, contradicts, ...rest }: Raw): Nameplate {
+  const { support, mounting, shaftHeight } = rest;
+  const agreed = support === undefined || mounting === undefined || contradicts ? mounting : agreeing[support];
+  const facts = { ...rest, mounting: agreed, ...(shaftHeight === undefined && { frame }) };
   return Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as Nameplate;
 }
 
