@@ -18,6 +18,7 @@ const floors: Record<string, number> = {
   balance: 4,
   severity: 5,
   device: 5,
+  uncertainty: 5,
   trip: 6,
   setpoints: 6,
   shock: 6,

@@ -28,7 +28,7 @@ export interface WithHistory {
 /** What each operation makes of the values it starts from, and of `by`. */
 const arithmetic: Readonly<Record<Exclude<Operation, "given">, (x: readonly number[], by: number) => number>> = {
   times: ([x = 0], by) => x * by,
-  over: ([x = 0], by) => x / by,
+  over: ([x = 0, y], by) => x / (y ?? by),
   plus: ([x = 0], by) => x + by,
   sum: (x) => x.reduce((sum, one) => sum + one, 0),
   difference: ([x = 0, ...less]) => less.reduce((rest, one) => rest - one, x),
@@ -70,6 +70,8 @@ function linesOf(step: Step): PlannedStep[] {
     case "largest":
     case "smallest":
       return [{ operation: does, type, ...because, ...(assumed !== undefined && { assumed }) }];
+    case "ratio":
+      return [{ operation: "over", type, ...because }];
     case "vector difference":
       return [{ operation: does, by, type, ...because, ...(assumed !== undefined && { assumed }) }];
     case "round":

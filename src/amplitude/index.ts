@@ -37,3 +37,4 @@ export {
   type VoltageType,
 } from "./signal-voltage";
 export { sineFrequency } from "./sine-frequency";
+export { vectorDistance } from "./vector-distance";

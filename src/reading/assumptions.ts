@@ -9,6 +9,7 @@ export const assumptions = /* @__PURE__ */ frozen({
   "in-phase": "the vibrations rise and fall together; with a phase between them the sum or difference is another",
   uncorrelated: "the vibrations have nothing to do with one another, so that their squares add",
   gaussian: "the peak is a stated number of standard deviations of a Gaussian vibration",
+  independent: "the uncertainties of the inputs have nothing to do with one another",
 } as const);
 
 /** Something an answer assumed: a key of {@link assumptions}. */
@@ -21,6 +22,7 @@ const words: Readonly<Record<Assumption, string>> = {
   "in-phase": "in phase",
   uncorrelated: "uncorrelated",
   gaussian: "Gaussian",
+  independent: "independent inputs",
 };
 
 /** The names of all assumptions. */

@@ -2,6 +2,7 @@ import { requireChoice, requireFinite, requireList, requireText, shown, VeladisE
 import { assumptionNames } from "./assumptions";
 import { isOwnHistory, ownHistory } from "./own-history";
 import { type Step, stepNames } from "./step";
+import { checkedUncertainties } from "./uncertainty";
 
 const NUMBERS = ["hertz", "by", "over", "plus", "crestFactor"] as const;
 
@@ -41,6 +42,7 @@ function checkedStep(step: Step, place: number): Step {
     ...(infinite && { value: Number.POSITIVE_INFINITY }),
     ...(of !== undefined && { of: Object.freeze([...of]) }),
     ...(assumed !== undefined && { assumed: Object.freeze([...assumed]) }),
+    ...checkedUncertainties(step),
   });
 }
 

@@ -1,12 +1,17 @@
+import { VeladisError } from "../core/index";
 import { type Amplitude, type LoopState, loopStates } from "./amplitude";
 import type { Assumption } from "./assumptions";
 import { ownHistory } from "./own-history";
 import { typeOf } from "./parsed-type";
 import type { Step } from "./step";
+import { isUncertain } from "./uncertainty";
 import { writtenValue } from "./written-value";
 
 /** More steps than a person reads; beyond them a history is told in one, so that no loop makes it grow. */
 const MOST_STEPS = 64;
+
+/** More steps than any sum has terms: a history with uncertainties is kept whole, but ends somewhere. */
+const MOST_UNCERTAIN = 4096;
 
 /** What an amplitude is written in: unit and detector, or a level with its reference. */
 export function writtenIn({ unit, detector, level }: Amplitude): string {
@@ -70,7 +75,10 @@ function joined(amplitudes: readonly Amplitude[]): { steps: Step[]; ends: number
   const written = new Map<Step, number>();
   const tooLong = new Set(whole.flat()).size >= MOST_STEPS;
   const ends = whole.map((history, i) => {
-    const told = tooLong && history.length > 1 ? [condensed(history, amplitudes[i] as Amplitude)] : history;
+    const told =
+      tooLong && history.length > 1 && !isUncertain(history)
+        ? [condensed(history, amplitudes[i] as Amplitude)]
+        : history;
     const places: number[] = [];
     for (const step of told) {
       let place = written.get(step);
@@ -85,7 +93,11 @@ function joined(amplitudes: readonly Amplitude[]): { steps: Step[]; ends: number
     }
     return places.at(-1) as number;
   });
-  return { steps, ends };
+  if (steps.length <= MOST_UNCERTAIN) return { steps, ends };
+  throw new VeladisError("out-of-range", {
+    expected: `an answer of at most ${MOST_UNCERTAIN} steps, where its readings have an uncertainty`,
+    received: `${steps.length} steps`,
+  });
 }
 
 /** What an amplitude owes to how it was made: the part that it has beside value, type and frequency. */

@@ -1,5 +1,6 @@
 import { frozen } from "../core/index";
 import type { Assumption } from "./assumptions";
+import type { Uncertainty } from "./uncertainty";
 import type { Rounding } from "./whole-steps";
 
 /** What a step of a history can do, in words. */
@@ -13,6 +14,7 @@ export const stepWords = /* @__PURE__ */ frozen({
   rss: "root of the sum of squares",
   "vector difference": "taken off at an angle",
   "rss difference": "root of the difference of squares",
+  ratio: "one over the other",
   largest: "the largest of several",
   smallest: "the smallest of several",
   round: "brought to a whole number of steps",
@@ -20,6 +22,7 @@ export const stepWords = /* @__PURE__ */ frozen({
   overall: "computed from a signal",
   replaced: "the value was replaced",
   compare: "compared with a limit",
+  uncertainty: "its standard uncertainty",
   condensed: "earlier steps, told as one",
 } as const);
 
@@ -50,6 +53,10 @@ export interface Step {
   readonly rounds?: Rounding;
   /** The crest factor that was used. */
   readonly crestFactor?: number;
+  /** `given`: how well the value is known; `scale` by 1: an influence, how well this 1 is known. */
+  readonly uncertainty?: Uncertainty;
+  /** `given`: how well the frequency is known, in hertz. */
+  readonly hertzUncertainty?: Uncertainty;
   readonly assumed?: readonly Assumption[];
   /** Why, or by what: `"sensor of 100 mV/g"`. */
   readonly note?: string;

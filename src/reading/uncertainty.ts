@@ -1,0 +1,62 @@
+import { requireChoice, requireFinite, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
+
+/** How a number may lie about its best value: as a bell, or anywhere within plus and minus root 3 of it alike. */
+export type Distribution = "normal" | "rectangular";
+
+/** The names of the distributions. */
+export const distributions: readonly Distribution[] = /* @__PURE__ */ Object.freeze(["normal", "rectangular"]);
+
+/** How well a number of a step is known: plain data, so that it survives JSON. */
+export interface Uncertainty {
+  /** The standard uncertainty (one standard deviation), above zero: in what the number is written in, or in dB. */
+  readonly standard: number;
+  /** `"dB"` where a linear number is known by its level; left out where `standard` is in what the number is written in. */
+  readonly in?: "dB";
+  readonly distribution: Distribution;
+  /** As it was stated, such as `"± 0.3 (k=2)"`. */
+  readonly stated: string;
+  /** What it comes from, where somebody said: `"sensitivity of the sensor"`. */
+  readonly name?: string;
+}
+
+/** The part of a step that says how well its numbers are known. */
+interface Known {
+  readonly does: string;
+  readonly by?: number;
+  readonly hertz?: number;
+  readonly uncertainty?: Uncertainty;
+  readonly hertzUncertainty?: Uncertainty;
+}
+
+function checked(one: Uncertainty): Uncertainty {
+  const { standard, distribution, stated, name, in: scale } = requireGiven(one, "an uncertainty");
+  requirePositive(standard, "a standard uncertainty above zero");
+  requireChoice(distribution, distributions, "a distribution");
+  requireText(stated, "an uncertainty as it was stated");
+  if (name !== undefined) requireText(name, "what an uncertainty comes from");
+  if (scale !== undefined) requireChoice(scale, ["dB"], "what an uncertainty is written in");
+  return Object.freeze({ ...one });
+}
+
+/** The uncertainties of a step from outside, checked and copied. Only what was given, or an influence, has its own. */
+export function checkedUncertainties(step: Known): Pick<Known, "uncertainty" | "hertzUncertainty"> {
+  const { does, by, hertz, uncertainty, hertzUncertainty } = step;
+  if (uncertainty === undefined && hertzUncertainty === undefined) return {};
+  const isInfluence = does === "scale" && requireFinite(by ?? 1, "a number of a step") === 1;
+  const fits = does === "given" ? hertzUncertainty === undefined || hertz !== undefined : isInfluence;
+  if (!fits || (isInfluence && hertzUncertainty !== undefined)) {
+    throw new VeladisError("out-of-range", {
+      expected: "an uncertainty of a number that was given, or of a factor of 1",
+      received: does,
+    });
+  }
+  return {
+    ...(uncertainty !== undefined && { uncertainty: checked(uncertainty) }),
+    ...(hertzUncertainty !== undefined && { hertzUncertainty: checked(hertzUncertainty) }),
+  };
+}
+
+/** True for a history in which a number has an uncertainty: it is kept whole, since no step in one could say it. */
+export function isUncertain(history: readonly Known[]): boolean {
+  return history.some((step) => step.uncertainty !== undefined || step.hertzUncertainty !== undefined);
+}

@@ -1,0 +1,115 @@
+import { convertAmplitude, vectorDistance } from "../amplitude/index";
+import { shown, VeladisError } from "../core/index";
+import { amplitudeIn, decibelsOf, type ParsedType, parsedType, type Step, typeOf } from "../reading/index";
+
+/** What a step makes of the values it starts from, as a function that can be asked again with other values. */
+export interface Arithmetic {
+  /** The value for others in place of those of the history; `hz` is the frequency over the one that was used. */
+  readonly apply: (x: readonly number[], hz: number) => number;
+  /** How much the value changes for each of those it starts from. */
+  readonly slopes: (x: readonly number[], y: number) => readonly number[];
+  /** The power of the frequency in the value, its share of change for a share of the frequency's. */
+  readonly power?: number;
+  /** True where the slopes say too little: several that may be the largest, a root at zero. */
+  readonly isBent?: (x: readonly number[], y: number) => boolean;
+}
+
+const one: Arithmetic["slopes"] = (x) => x.map(() => 1);
+
+/** A level as its linear value, in units of its reference; anything else as it is. */
+const linear = ({ reference }: ParsedType, value: number): number =>
+  reference === 0 ? value : reference * 10 ** (value / 20);
+
+const TINY = Number.MIN_VALUE;
+const written = ({ reference }: ParsedType, value: number): number =>
+  reference === 0 ? value : decibelsOf(Math.max(value, TINY), reference);
+
+/** The slope of a value by its linear value: 1, or of a level 20 / ln 10 over the linear value. */
+const byLinear = (type: ParsedType, value: number): number =>
+  type.reference === 0 ? 1 : 20 / Math.LN10 / linear(type, value);
+
+/** A conversion: linear in the value, a power of the frequency. */
+function conversion({ type, hertz, crestFactor }: Step, before: string): Arithmetic {
+  const [from, to] = [parsedType(before), parsedType(type)];
+  const ofOne = amplitudeIn(typeOf(from.unit, from.detector), 1, hertz);
+  const options = crestFactor === undefined ? {} : { crestFactor };
+  const factor = convertAmplitude(ofOne, typeOf(to.unit, to.detector).type, options).value;
+  const power = to.order - from.order;
+  return {
+    power,
+    apply: ([x = 0], hz) => written(to, linear(from, x) * factor * hz ** power),
+    slopes: ([x = 0], y) => [(factor * byLinear(to, y)) / byLinear(from, x)],
+  };
+}
+
+/** A step that is no conversion. */
+function plain({ does, by = 1, over = 1, plus = 0, value, type }: Step, nominal: readonly number[]): Arithmetic {
+  switch (does) {
+    case "scale":
+      return { apply: ([x = 0]) => (x * by) / over, slopes: () => [by / over] };
+    case "line":
+      return { apply: ([x = 0]) => x * by + plus, slopes: () => [by] };
+    case "sum":
+      return { apply: (x) => x.reduce((sum, each) => sum + each, 0), slopes: one };
+    case "difference":
+      return {
+        apply: ([x = 0, ...less]) => less.reduce((rest, each) => rest - each, x),
+        slopes: ([, ...less]) => [1, ...less.map(() => -1)],
+      };
+    case "ratio":
+      return { apply: ([x = 0, z = 1]) => x / z, slopes: ([, z = 1], y) => [1 / z, -y / z] };
+    case "rss":
+      return {
+        apply: (x) => Math.hypot(...x),
+        slopes: (x, y) => x.map((each) => (y === 0 ? 0 : each / y)),
+        isBent: (_, y) => y === 0,
+      };
+    case "rss difference":
+      return {
+        // a background above the reading leaves nothing
+        apply: ([x = 0, z = 0]) => Math.sqrt(Math.max(0, (x - z) * (x + z))),
+        slopes: ([x = 0, z = 0], y) => (y === 0 ? [0, 0] : [x / y, -z / y]),
+        isBent: (_, y) => y === 0,
+      };
+    case "vector difference": {
+      const cosine = Math.cos((by * Math.PI) / 180);
+      return {
+        apply: ([x = 0, z = 0]) => vectorDistance(Math.max(0, x), Math.max(0, z), by),
+        slopes: ([x = 0, z = 0], y) => (y === 0 ? [0, 0] : [(x - z * cosine) / y, (z - x * cosine) / y]),
+        isBent: (_, y) => y === 0,
+      };
+    }
+    case "largest":
+    case "smallest": {
+      const pick = does === "largest" ? Math.max : Math.min;
+      return {
+        apply: (x) => pick(...x),
+        slopes: (x, y) => x.map((each) => (each === y ? 1 : 0)),
+        isBent: (x) => x.length > 1,
+      };
+    }
+    case "round": {
+      // a setting is brought to a step once; how well it is known does not come in steps
+      const moved = value - (nominal[0] as number);
+      return { apply: ([x = 0]) => x + moved, slopes: one };
+    }
+    case "compare":
+      return { apply: ([x = 0]) => by / x, slopes: ([x = 0]) => [-by / x ** 2] };
+    default:
+      throw new VeladisError("out-of-range", {
+        expected: "steps that arithmetic can follow from the readings with an uncertainty to the answer",
+        received: `${shown(does)}, which comes to ${value} ${type}`,
+      });
+  }
+}
+
+/** The arithmetic of a step that starts from others. */
+export function arithmeticOf(step: Step, history: readonly Step[]): Arithmetic {
+  const of = (step.of ?? []).map((at) => history[at] as Step);
+  return step.does === "convert"
+    ? conversion(step, (of[0] as Step).type)
+    : plain(
+        step,
+        of.map(({ value }) => value),
+      );
+}

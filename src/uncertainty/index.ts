@@ -1,0 +1,14 @@
+export { formatUncertain } from "./format-uncertain";
+export { parseUncertain } from "./parse-uncertain";
+export { type RatioOf, ratioOf } from "./ratio-of";
+export {
+  sortedDraws,
+  type Uncertain,
+  type UncertaintyMethod,
+  type UncertaintyOf,
+  type UncertaintyOptions,
+  type UncertaintyPart,
+  uncertainOf,
+  uncertaintyOf,
+} from "./uncertainty-of";
+export { withUncertainty } from "./with-uncertainty";

@@ -1,0 +1,83 @@
+import type { Graph, Input, Node } from "./graph";
+import { normalNumbers, uniformNumbers } from "./random";
+
+/** Draws of an answer, in what it is written in. */
+export type Draws = Float64Array;
+
+const perDecibel = Math.LN10 / 20;
+const ROOT_THREE = Math.sqrt(3);
+
+/** A node's value with its own input drawn: `z` standard uncertainties away. */
+function drawn({ value, isLevel, of }: Node, { uncertainty }: Input, from: number, z: number): number {
+  const { standard, in: scale } = uncertainty;
+  if (scale === "dB" && !isLevel) return from * Math.exp(perDecibel * standard * z);
+  const moved = of.length > 0 ? from * (1 + standard * z) : value + standard * z;
+  // an amplitude is never below zero
+  return isLevel ? moved : Math.max(0, moved);
+}
+
+/**
+ * An answer reckoned again and again with its inputs drawn from their distributions (JCGM 101:2008), with the nodes in
+ * order, so that an input that is used twice is drawn once.
+ */
+export function drawsOf(
+  { nodes, inputs }: Graph,
+  hertzAt: readonly (number | undefined)[],
+  count: number,
+  seed: number,
+): Draws {
+  const uniform = uniformNumbers(seed);
+  const normal = normalNumbers(uniform);
+  const samplers = inputs.map(({ uncertainty }) =>
+    uncertainty.distribution === "normal" ? normal : () => ROOT_THREE * (2 * uniform() - 1),
+  );
+  const z = new Float64Array(inputs.length);
+  const values = Float64Array.from(nodes, ({ value }) => value);
+  const starts = nodes.map(({ of }) => new Array<number>(of.length).fill(0));
+  // only what depends on an input is reckoned again
+  const live = nodes
+    .map((node, place) => ({ node, place }))
+    .filter(({ node: { arithmetic, own } }) => arithmetic !== undefined || own !== undefined);
+  const draws = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    for (let k = 0; k < z.length; k++) z[k] = (samplers[k] as () => number)();
+    for (const { node, place } of live) {
+      const { of, arithmetic, own, hertz } = node;
+      let value = node.value;
+      if (arithmetic !== undefined) {
+        const x = starts[place] as number[];
+        for (let k = 0; k < of.length; k++) x[k] = values[of[k] as number] as number;
+        const hz =
+          hertz === undefined
+            ? 1
+            : Math.max(
+                1e-9,
+                1 + ((inputs[hertz] as Input).uncertainty.standard * (z[hertz] as number)) / (hertzAt[place] as number),
+              );
+        value = arithmetic.apply(x, hz);
+      }
+      values[place] = own === undefined ? value : drawn(node, inputs[own] as Input, value, z[own] as number);
+    }
+    draws[i] = values[values.length - 1] as number;
+  }
+  return draws;
+}
+
+/** Mean and standard deviation of draws, by a sum that does not lose small differences. */
+export function momentsOf(draws: Draws): { mean: number; standard: number } {
+  const shift = draws[0] as number;
+  let sum = 0;
+  let squares = 0;
+  for (const draw of draws) {
+    sum += draw - shift;
+    squares += (draw - shift) ** 2;
+  }
+  const mean = sum / draws.length;
+  return { mean: shift + mean, standard: Math.sqrt(Math.max(0, squares / draws.length - mean ** 2)) };
+}
+
+/** The probabilistically symmetric 95 % interval of sorted draws (JCGM 101:2008, 7.7.2). */
+export function intervalOf(sorted: Draws): readonly [low: number, high: number] {
+  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.round(share * (sorted.length - 1)))] as number;
+  return [at(0.025), at(0.975)];
+}

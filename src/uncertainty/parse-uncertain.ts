@@ -1,0 +1,159 @@
+import { convertAmplitude } from "../amplitude/index";
+import { requirePositive, requireText, shown, splitNumeral, VeladisError } from "../core/index";
+import { FREQUENCY_FORM, type FrequencyText, hertz } from "../frequency/index";
+import {
+  type Amplitude,
+  ownHistory,
+  parseAmplitude,
+  type Step,
+  type Uncertainty,
+  writtenIn,
+  writtenValue,
+} from "../reading/index";
+import { PLUS_MINUS, type Stated, statedBehind, uncertaintyFrom, uncertaintyNote, withoutCoverage } from "./stated";
+
+const FORM = 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"';
+
+/** Beyond any reading a person writes. */
+const LONGEST = 200;
+
+/** A text taken apart at its plus-minus sign, with its coverage factor apart. */
+function halves(text: string, reading: string): [before: string, behind: string | undefined, k: number | undefined] {
+  const [rest, k] = withoutCoverage(text);
+  const [before = "", behind, ...more] = rest.split(PLUS_MINUS);
+  if (more.length > 0 || (k !== undefined && behind === undefined)) {
+    throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+  }
+  return [before.trim(), behind, k];
+}
+
+/** `4.9` and `0.3 mm/s rms`: the unit behind both is that of the number, and the amount is in it, in % or in dB. */
+function sharedUnit(before: string, stated: Stated): [reading: string, stated: Stated] {
+  const [digits, type] = splitNumeral(before);
+  if (digits === "" || type !== "") return [before, stated];
+  const [, sign = "", rest = ""] = /^(%|dB(?!\s+re))?\s*(.*)$/i.exec(stated.unit) ?? [];
+  return [`${before} ${rest}`, { ...stated, unit: sign }];
+}
+
+/** The amount in what the reading is written in, or in dB. */
+function amountIn(reading: Amplitude, { amount, digits, unit }: Stated): { amount: number; isDecibels: boolean } {
+  if (/^dB$/i.test(unit)) return { amount, isDecibels: reading.level === undefined };
+  if (reading.level !== undefined && unit !== "") {
+    throw new VeladisError("wrong-type", {
+      expected: "an uncertainty of a level in dB, such as ± 0.5 dB",
+      received: shown(`± ${digits} ${unit}`),
+    });
+  }
+  if (unit === "%") return { amount: (reading.value * amount) / 100, isDecibels: false };
+  if (unit === "") return { amount, isDecibels: false };
+  const own = parseAmplitude(`${digits} ${unit}`);
+  if (own.quantity !== reading.quantity || own.detector !== reading.detector || own.level !== undefined) {
+    throw new VeladisError("wrong-type", {
+      expected: `an uncertainty in ${writtenIn(reading)}, % or dB`,
+      received: shown(`± ${digits} ${unit}`),
+    });
+  }
+  return { amount: convertAmplitude(own, writtenIn(reading)).value, isDecibels: false };
+}
+
+/** The uncertainty of a reading, by what was stated behind it. */
+export function uncertaintyOn(reading: Amplitude, stated: Stated): Uncertainty | undefined {
+  const { amount, isDecibels } = amountIn(reading, stated);
+  if (reading.level === undefined && !isDecibels && amount > reading.value) {
+    throw new VeladisError("out-of-range", {
+      expected: `an uncertainty of at most the reading, ${writtenValue(reading)} ${writtenIn(reading)}`,
+      received: shown(`± ${stated.digits}${stated.unit === "" ? "" : ` ${stated.unit}`}`),
+    });
+  }
+  return uncertaintyFrom(amount, stated, isDecibels);
+}
+
+/** A frequency with its tolerance: `25 ± 0.5 Hz`, `1500 r/min ± 1 %`. */
+function uncertainHertz(text: string, reading: string): [hertz: number, uncertainty: Uncertainty | undefined] {
+  const [before, behind, k] = halves(text, reading);
+  if (behind === undefined) return [hertz(before as FrequencyText), undefined];
+  const [written, stated] = sharedUnit(before, statedBehind(behind, k));
+  const hz = hertz(written as FrequencyText);
+  if (/^dB$/i.test(stated.unit)) throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(text) });
+  // an amount without a unit of its own is in that of the frequency: the same text with the amount in place of the number
+  const isOrder = /^[^a-z]*x/i.test(written);
+  if (stated.unit === "" && isOrder) throw new VeladisError("missing-unit", { expected: FORM, received: shown(text) });
+  const inUnit = stated.unit === "" ? splitNumeral(written)[1] : stated.unit;
+  const amount =
+    stated.unit === "%"
+      ? (hz * stated.amount) / 100
+      : stated.amount === 0
+        ? 0
+        : hertz(`${stated.digits} ${inUnit}` as FrequencyText);
+  if (amount >= hz) {
+    throw new VeladisError("out-of-range", {
+      expected: `a tolerance below the frequency itself, ${hz} Hz`,
+      received: shown(text),
+    });
+  }
+  return [requirePositive(hz, FREQUENCY_FORM), uncertaintyFrom(amount, stated, false)];
+}
+
+/** A reading with what is known of its uncertainty written into its history; as it is where nothing is. */
+function stateInHistory(
+  reading: Amplitude,
+  uncertainty: Uncertainty | undefined,
+  hertzUncertainty: Uncertainty | undefined,
+): Amplitude {
+  const told = [
+    ...(uncertainty === undefined ? [] : [uncertaintyNote(uncertainty)]),
+    ...(hertzUncertainty === undefined ? [] : [`frequency ${uncertaintyNote(hertzUncertainty)}`]),
+  ];
+  if (told.length === 0) return reading;
+  const { hertz: hz } = reading;
+  const step: Step = Object.freeze({
+    does: "given",
+    value: writtenValue(reading),
+    type: writtenIn(reading),
+    ...(hz !== undefined && { hertz: hz }),
+    ...(uncertainty !== undefined && { uncertainty }),
+    ...(hertzUncertainty !== undefined && { hertzUncertainty }),
+    note: told.join("; "),
+  });
+  return Object.freeze({ ...reading, history: ownHistory([step]) });
+}
+
+/**
+ * The reading that a text says, with its uncertainty and that of its frequency; without them as {@link parseAmplitude}.
+ *
+ * An uncertainty is `±` (or `+/-`) and an amount in the unit of the reading, in `%` of it or in `dB`, with its coverage
+ * factor in brackets, `(k=2)`. Without a coverage factor it is a bound: all within is equally likely, so that the
+ * standard uncertainty is the bound over root 3 (JCGM 100:2008, 4.3.7), and the history says so. It stays with the
+ * history of the reading through every conversion, and comes out by {@link uncertaintyOf}.
+ *
+ * @param reading - e.g. `"4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"`, `"0.25 in/s pk ± 5 % (k=3)"`,
+ *   `"95 ± 0.5 dB re 1e-9 m/s"`
+ * @returns an amplitude, whose first step has `uncertainty` and `hertzUncertainty`
+ * @throws {@link VeladisError} `negative`, `not-finite`, `out-of-range` for a coverage factor below 1 and for an
+ *   uncertainty above the reading, `wrong-type` for one that is in another quantity or detector, `syntax`, and as
+ *   {@link parseAmplitude}
+ * @example
+ * ```ts
+ * import { convertAmplitude } from "veladis";
+ * import { formatUncertain, parseUncertain } from "veladis/uncertainty";
+ *
+ * const reading = parseUncertain("4.9 ± 0.3 mm/s rms (k=2)");
+ * formatUncertain(reading); // => "4.90 ± 0.30 mm/s rms (k=2)"
+ * formatUncertain(convertAmplitude(reading, "in/s rms")); // => "0.193 ± 0.012 in/s rms (k=2)"
+ * parseUncertain("4.9 ± 0.3 mm/s rms").history?.[0]?.note;
+ * // => "± 0.3, taken as a bound with equal chance within"
+ * parseUncertain("4.9 ± -0.3 mm/s rms"); // throws negative
+ * ```
+ */
+export function parseUncertain(reading: string): Amplitude {
+  const written = requireText(reading, FORM).trim();
+  if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+  const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);
+  if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+  const [before, behind, k] = halves(subject, reading);
+  const [hz, hertzUncertainty] = at === undefined ? [undefined, undefined] : uncertainHertz(at, reading);
+  const [plain, stated] = behind === undefined ? [before, undefined] : sharedUnit(before, statedBehind(behind, k));
+  const bare = parseAmplitude(plain);
+  const known = hz === undefined ? bare : Object.freeze({ ...bare, hertz: hz });
+  return stateInHistory(known, stated && uncertaintyOn(bare, stated), hertzUncertainty);
+}

@@ -1,0 +1,42 @@
+import { convertAmplitude, linearTypeOf, multipliedAmplitude } from "../amplitude/index";
+import { requireText } from "../core/index";
+import { type Amplitude, amplitudeOf, madeOf, typeOf } from "../reading/index";
+import { parseUncertain, uncertaintyOn } from "./parse-uncertain";
+import { PLUS_MINUS, statedBehind, uncertaintyNote, withoutCoverage } from "./stated";
+
+const FORM = 'an uncertainty such as "± 5 % (k=2)"';
+
+/**
+ * A reading with one more thing that makes it uncertain, independent of the others: the sensitivity of the sensor, its
+ * mounting, the frequency response, the resolution of the display.
+ *
+ * @param reading - words as for {@link parseUncertain}, or an amplitude
+ * @param uncertainty - `"± 5 % (k=2)"`, `"± 0.5 dB"`, `"± 0.3 mm/s rms"`; without `(k=...)` a bound
+ * @param name - what it comes from, for the list of its parts: `"sensitivity of the sensor"`
+ * @returns the reading in its unit and detector, with a step `scale` by 1 that carries the uncertainty
+ * @throws {@link VeladisError} as {@link parseUncertain}
+ * @example
+ * ```ts
+ * import { sensor } from "veladis";
+ * import { formatUncertain, uncertaintyOf, withUncertainty } from "veladis/uncertainty";
+ *
+ * const reading = withUncertainty(sensor("100 mV/g").reading("98 mV pk"), "± 5 % (k=2)", "sensitivity of the sensor");
+ * formatUncertain(reading); // => "0.980 ± 0.049 g pk (k=2)"
+ * uncertaintyOf(reading).parts.map(({ name }) => name); // => ["sensitivity of the sensor"]
+ * ```
+ */
+export function withUncertainty(reading: string | Amplitude, uncertainty: string, name: string): Amplitude {
+  const given = typeof reading === "string" ? parseUncertain(reading) : amplitudeOf(reading);
+  const linear = given.level === undefined ? given : convertAmplitude(given, linearTypeOf(given));
+  const [rest, k] = withoutCoverage(requireText(uncertainty, FORM));
+  const stated = statedBehind(rest.trim().replace(new RegExp(`^${PLUS_MINUS.source}`), ""), k);
+  const from = requireText(name, "what an uncertainty comes from");
+  const own = uncertaintyOn(linear, stated);
+  if (own === undefined) return multipliedAmplitude(linear, 1, `${from}: ± 0`);
+  const { value, unit, detector, quantity, hertz } = linear;
+  // of a factor of 1 the uncertainty is a share of the reading
+  const share = Object.freeze({ ...own, ...(own.in !== "dB" && { standard: own.standard / value }), name: from });
+  const note = `${from}: ${uncertaintyNote(own)}`;
+  const step = { does: "scale", by: 1, value, type: typeOf(unit, detector).type, note, uncertainty: share } as const;
+  return Object.freeze({ value, unit, detector, quantity, hertz, ...madeOf([linear], step) });
+}
