@@ -99,7 +99,8 @@ export function checkedVector(parts: Vector): Vector {
     requireGiven(parts.speed, 'the shaft speed of a vector, as in "at 1x of 3600 r/min"'),
     "a shaft speed above zero, in hertz",
   );
-  const hertz = agreedHertz(amplitude.hertz, { hertz: order * speed });
+  const hertz = order * speed;
+  agreedHertz(amplitude.hertz, { hertz });
   const told = `∠ ${phaseText(phase, 12)} at ${orderText({ order, speed })}`;
   return Object.freeze({
     amplitude: notedAmplitude(Object.freeze({ ...amplitude, hertz }), told),

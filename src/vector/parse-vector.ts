@@ -8,11 +8,13 @@ import type { Vector } from "./vector";
 /** Beyond any vector a person writes; keeps junk from being searched. */
 const LONGEST = 300;
 
-const PHASE = 'a phase in degrees, as in "∠ 45°"';
+const PHASE = 'a phase lag in degrees, as in "∠ 45°" (a lead of 45 degrees is a lag of 315)';
 
 function refuse(code: VeladisErrorCode, expected: string, received: string): never {
   throw new VeladisError(code, { expected, received: shown(received) });
 }
+
+const ORDER = '"at 1x of 3600 r/min"';
 
 /** The names behind a vector, `, probe 1Y, direction vertical`, each once. */
 function namesIn(parts: readonly string[]): Pick<Vector, "probe" | "direction"> {
@@ -37,8 +39,9 @@ function phaseIn(text: string): [phase: number, rest: string] {
   const [digits, unit] = splitNumeral(text);
   const phase = parseNumeral(digits === "" ? text.replace(/[\s°].*$/s, "") : digits, "a phase lag in degrees");
   const degrees = /^(?:°|degrees?(?![a-z])|deg(?![a-z]))\s*(?:lag(?![a-z]))?/i.exec(unit)?.[0];
-  if (degrees !== undefined) return [requirePhase(phase), unit.slice(degrees.length)];
-  return refuse(unit === "" || /^(?:at\s|@)/i.test(unit) ? "missing-unit" : "syntax", PHASE, text);
+  const rest = unit.slice(degrees?.length ?? 0);
+  if (degrees !== undefined && /^[\s,]*(?:$|at\s|@)/i.test(rest)) return [requirePhase(phase), rest];
+  return refuse(/^(?:$|at\s|@)/i.test(unit) ? "missing-unit" : "syntax", PHASE, text);
 }
 
 /**
@@ -69,21 +72,24 @@ function phaseIn(text: string): [phase: number, rest: string] {
 export function parseVector(written: string): Vector {
   const whole = requireText(written, VECTOR_FORM).trim();
   if (whole.length > LONGEST) refuse("syntax", VECTOR_FORM, whole);
-  const [main = "", ...names] = whole.split(/,(?=\s*(?:probe|direction)\s)/i);
+  const [main = "", ...names] = whole.split(/,(?=\s*(?:probe|direction)(?:\s|$))/i);
   const [before = "", behind, ...more] = main.split(ANGLE);
   if (behind === undefined) refuse("missing-fact", 'a phase behind the amplitude, as in "∠ 45°"', whole);
-  if (more.length > 0) refuse("syntax", `one phase, as in ${VECTOR_FORM}`, whole);
+  if (more.length > 0) refuse("syntax", 'one phase, as in "∠ 45°"', whole);
   const [phase, rest] = phaseIn(behind.trim());
   const reading = `${before.replace(/[\s,]+$/, "")} ${rest.replace(/^[\s,]+/, "")}`.trim();
-  const [, at = ""] = /(?:\sat\s|@)(.*)$/is.exec(reading) ?? [];
+  const [, at = "", ...others] = reading.split(/\sat\s|@/i);
+  if (others.length > 0) refuse("syntax", `one order of one shaft speed, as in ${ORDER}`, whole);
   const [order, speed] = splitOrder(at.trim());
-  requireOrder(order as number);
-  if (speed === "") refuse("missing-fact", 'the shaft speed behind the order, as in "at 1x of 3600 r/min"', whole);
+  if (order === undefined) refuse("missing-fact", `an order of a stated shaft speed, as in ${ORDER}`, whole);
+  requireOrder(order);
+  if (/^(?:of)?$/i.test(speed))
+    refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
   const amplitude = parseAmplitude(reading);
   return checkedVector({
     amplitude,
     phase,
-    order: order as number,
+    order,
     speed: hertz(speed as FrequencyText),
     ...namesIn(names),
   });
