@@ -32,7 +32,7 @@ const SENSORS: readonly string[] = [
  *
  * const relative = "40 um pp ∠ 60° at 1x of 5400 r/min, direction vertical";
  * const casing = "4 mm/s pk ∠ 30° at 1x of 5400 r/min, direction vertical";
- * formatVector(shaftAbsolute(relative, casing)); // => "48.7 um pp ∠ 74.6° at 1x of 5400 r/min, direction vertical"
+ * formatVector(shaftAbsolute(relative, casing)); // => "48.6 um pp ∠ 74.6° at 1x of 5400 r/min, direction vertical"
  * ```
  */
 export function shaftAbsolute(relative: string | Vector, casing: string | Vector): VectorAnswer {
