@@ -83,8 +83,7 @@ export function parseVector(written: string): Vector {
   const [order, speed] = splitOrder(at.trim());
   if (order === undefined) refuse("missing-fact", `an order of a stated shaft speed, as in ${ORDER}`, whole);
   requireOrder(order);
-  if (/^(?:of)?$/i.test(speed))
-    refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
+  if (/^(?:of)?$/i.test(speed)) refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
   const amplitude = parseAmplitude(reading);
   return checkedVector({
     amplitude,

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { requireGiven, requireKnownKeys, requirePositive, VeladisError } from "../core/index";
+import { raised, requireGiven, requireKnownKeys, requirePositive, same, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf, format, significant } from "../reading/index";
 import { vectorAnswer } from "./answer";
 import { combined } from "./combined";
@@ -17,7 +17,7 @@ export interface SlowRollOptions {
 /** Part of the running speed above which a rotor may already answer to unbalance; common practice, no source. */
 const SLOW = 0.1;
 
-/** The part of the limit that API 610 lets run-out have. */
+/** The part of the limit that API 610 lets run-out have; 6.9.4.9, clause and figures not checked against a printed copy. */
 const SHARE = 0.25;
 
 /** The most run-out that API 610 lets be taken off: 6.5 um (0.25 mil), of which the smaller stands here, in um pp. */
@@ -42,7 +42,7 @@ function requireSlowRoll(reading: Vector, slowRoll: Vector): void {
       });
     }
   }
-  if (slowRoll.speed < reading.speed) return;
+  if (slowRoll.speed < reading.speed && !same(slowRoll.speed, reading.speed)) return;
   throw new VeladisError("out-of-range", {
     expected: `a slow roll slower than the reading, which is at ${speedText(reading.speed)}`,
     received: speedText(slowRoll.speed),
@@ -69,14 +69,14 @@ function cautionsOf(reading: Vector, slowRoll: Vector, limit: number | undefined
   const texts = [
     `${RULE} (not checked against a printed copy): a machine in service is judged by the reading as it came`,
   ];
-  if (runOut > most) {
+  if (runOut > raised(most)) {
     texts.push(
       `run-out of ${significant(runOut)} um pp is more than ${significant(most)} um pp, which that rule allows`,
     );
   } else if (limit === undefined) {
     texts.push("no limit was given: run-out was not held against 25 % of it");
   }
-  if (slowRoll.speed > SLOW * reading.speed) {
+  if (slowRoll.speed > raised(SLOW * reading.speed)) {
     texts.push(
       `slow roll at ${speedText(slowRoll.speed)} is faster than a tenth of ${speedText(reading.speed)}: it may hold vibration beside run-out`,
     );

@@ -26,7 +26,7 @@ describe("slow roll taken off", () => {
     expect(half.probe).toBe("1Y");
   });
 
-  // API 610, as its tables here quote it: 25 % of the limit or 6.5 um (0.25 mil), whichever is less; not checked against a printed copy
+  // API 610, 6.9.4.9 (clause from memory), as its tables here quote it: 25 % of the limit or 6.5 um (0.25 mil), whichever is less; not checked against a printed copy
   it.each([
     ["6 um pp", {}, /no limit was given/],
     ["6 um pp", { limit: "40 um pp" }, undefined],
