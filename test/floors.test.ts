@@ -17,6 +17,7 @@ const floors: Record<string, number> = {
   signal: 4,
   balance: 4,
   severity: 5,
+  vector: 5,
   device: 5,
   uncertainty: 5,
   trip: 6,

@@ -52,14 +52,22 @@ export function findFrequencyUnit(spelling: string): FrequencyUnitSymbol | undef
   return bySpelling().get(folded);
 }
 
-const read = /* @__PURE__ */ cached((at) => {
-  let [value, rest] = splitNumeral(requireText(at, FREQUENCY_FORM).trim());
-  let order = 1;
+/**
+ * A text split behind the order of a shaft speed that it begins with, `"2x of "`: the order, none if it begins with no order,
+ * and the rest.
+ *
+ * @throws {@link VeladisError} `not-positive`, `not-a-number` or `not-finite` for the order
+ */
+export function splitOrder(at: string): [order: number | undefined, rest: string] {
+  const [digits, rest] = splitNumeral(at);
   const marked = /^[xX×]\s*(?:of\s+)?/.exec(rest)?.[0];
-  if (value !== "" && marked !== undefined) {
-    order = requirePositive(parseNumeral(value), "an order of the shaft speed above zero");
-    [value, rest] = splitNumeral(rest.slice(marked.length));
-  }
+  if (digits === "" || marked === undefined) return [undefined, at];
+  return [requirePositive(parseNumeral(digits), "an order of the shaft speed above zero"), rest.slice(marked.length)];
+}
+
+const read = /* @__PURE__ */ cached((at) => {
+  const [order = 1, speed] = splitOrder(requireText(at, FREQUENCY_FORM).trim());
+  const [value, rest] = splitNumeral(speed);
   if (value === "" || rest === "") {
     throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(at) });
   }

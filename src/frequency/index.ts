@@ -14,4 +14,5 @@ export {
   frequency,
   frequencyUnitSymbol,
   hertz,
+  splitOrder,
 } from "./frequency";

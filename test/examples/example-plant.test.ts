@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { checkAgainstKnown, proposeSetpoints, shakerReach, TripLogic } from "../../src/entries/protection";
 import { parseMachine, type Scheme, schemesFor } from "../../src/entries/severity";
+import { parseVector } from "../../src/entries/vector";
 import { convertAmplitude, currentLoop, frequency, parseAmplitude, sensor } from "../../src/index";
 import { root } from "./fences";
 
@@ -33,6 +34,7 @@ interface Plant {
   };
   readonly shaker: Readonly<Record<"frequencies" | "stroke" | "acceleration" | "payload" | "uncertainty", string>>;
   readonly check: Readonly<Record<"known" | "asFound" | "asLeft" | "tolerance", string>>;
+  readonly vectors: Readonly<Record<"on" | "reading" | "slowRoll" | "casing", string>>;
 }
 
 const plant: Plant = JSON.parse(readFileSync(`${root}/docs/examples/hollowmere.json`, "utf8"));
@@ -155,6 +157,19 @@ describe.each(plant.machines.map((one) => [one.tag, one] as const))("%s", (_, on
     expect(logic.step(trip, delay * 0.01).output).toBe("trip");
     expect(logic.step(one.baseline, 60).output).toBe(latching ? "trip" : "healthy");
   });
+});
+
+it("the vectors are those of a machine, as the page tells them", () => {
+  const { on, reading, slowRoll, casing } = plant.vectors;
+  const one = plant.machines.find(({ tag }) => tag === on) as Machine;
+  expect(parseVector(reading).amplitude).toMatchObject(parseAmplitude(`${one.baseline} at 1x of 5400 r/min`));
+  expect(one.words).toContain("5400 r/min");
+  for (const vector of [reading, slowRoll, casing]) {
+    const { direction } = parseVector(vector);
+    expect(direction).toBe("vertical");
+    expect(prose).toContain(inProse(vector.split(",")[0] as string));
+  }
+  expect([reading, slowRoll].map((vector) => parseVector(vector).probe)).toEqual(["1Y", "1Y"]);
 });
 
 it("the switch under test is that of a machine, whose setpoints are on its steps", () => {

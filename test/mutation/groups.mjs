@@ -25,7 +25,7 @@ const command = (folders, tests) => ({
 
 /** What is mutated together, and the tests that hold it. */
 const groups = {
-  amplitudes: floors("core,units,detectors,frequency,reading,amplitude"),
+  amplitudes: floors("core,units,detectors,frequency,reading,amplitude,vector"),
   severity: floors("severity"),
   protection: { ...protection, tests: [...protection.tests, junk] },
   // waveforms, sample by sample: too slow to be run for every mutant of the trip logic they end in

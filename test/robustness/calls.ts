@@ -6,6 +6,7 @@ import * as protection from "veladis/protection";
 import * as severity from "veladis/severity";
 import * as signal from "veladis/signal";
 import * as sql from "veladis/sql";
+import * as vector from "veladis/vector";
 
 /** Every entry of the package, by the name it is imported with. */
 export const entries = {
@@ -16,6 +17,7 @@ export const entries = {
   "veladis/chart": chart,
   "veladis/mathjs": mathjs,
   "veladis/sql": sql,
+  "veladis/vector": vector,
 } as const;
 
 /** A public function, or a method of what one returns, with arguments that it answers. */
@@ -597,6 +599,24 @@ const queries: Call[] = [
   q("toSql", "g rms", "g pk", { column: "v", crestFactor: 4 }),
 ];
 
+const v = on(vector);
+const parts = {
+  amplitude: { value: 40, unit: "um", detector: "pp", quantity: "displacement", hertz: 90 },
+  ...{ phase: 60, order: 1, speed: 90, probe: "1Y", direction: "vertical" },
+  ...{ assumedFacts: ["one mark"], cautions: ["run-out is in it"] },
+};
+const written = "30 um pp ∠ 150° at 1x of 5400 r/min";
+const vectors: Call[] = [
+  v("convertVector", parts, "mm/s pk"),
+  v("convertVector", written, "mm/s pk"),
+  v("differenceOfVectors", parts, written),
+  v("formatVector", parts, { digits: 4 }),
+  v("parseVector", written),
+  v("shaftAbsolute", parts, "4 mm/s pk ∠ 30° at 1x of 5400 r/min"),
+  v("slowRollCompensated", parts, "6 um pp ∠ 150° at 1x of 300 r/min", { limit: "50 um pp" }),
+  v("sumOfVectors", written, parts),
+];
+
 mathjs.registerAmplitudes(math as Loose);
 
 /** All of them, by entry. */
@@ -608,4 +628,5 @@ export const calls: { readonly [Entry in keyof typeof entries]: readonly Call[] 
   "veladis/chart": charts,
   "veladis/mathjs": calculators,
   "veladis/sql": queries,
+  "veladis/vector": vectors,
 };

@@ -1,0 +1,33 @@
+import { requireGiven, requireKnownKeys } from "../core/index";
+import { type FormatOptions, format } from "../reading/index";
+import { vectorOf } from "./parse-vector";
+import { orderText, phaseText } from "./texts";
+import type { Vector } from "./vector";
+
+/**
+ * A vector as it is written and as {@link parseVector} reads it back: amplitude, phase lag, order and speed, then probe and
+ * direction if it has them.
+ *
+ * @param options - `digits` of amplitude and phase, 1 to 17; 3 if not given. With 17 what is read back is the same to the
+ *   last bit. The speed is always written whole.
+ * @throws {@link VeladisError} `out-of-range` for the digits, `unknown-option`, and as {@link parseVector}
+ * @example
+ * ```ts
+ * import { differenceOfVectors, formatVector } from "veladis/vector";
+ *
+ * const answer = differenceOfVectors("40 um pp ∠ 60° at 1x of 5400 r/min", "30 um pp ∠ 330° at 1x of 5400 r/min");
+ * formatVector(answer); // => "50.0 um pp ∠ 96.9° at 1x of 5400 r/min"
+ * formatVector(answer, { digits: 5 }); // => "50.000 um pp ∠ 96.87° at 1x of 5400 r/min"
+ * ```
+ */
+export function formatVector(vector: string | Vector, options: FormatOptions = {}): string {
+  const { digits = 3 } = requireKnownKeys(
+    requireGiven(options, "options such as { digits: 4 }"),
+    { digits: true },
+    "an option of a format",
+  );
+  const whole = vectorOf(vector);
+  const { amplitude, phase, probe, direction } = whole;
+  const names = [probe && `, probe ${probe}`, direction && `, direction ${direction}`].filter(Boolean).join("");
+  return `${format(amplitude, { digits })} ∠ ${phaseText(phase, digits)} at ${orderText(whole)}${names}`;
+}

@@ -1,0 +1,100 @@
+import { parseNumeral, requireText, shown, splitNumeral, VeladisError, type VeladisErrorCode } from "../core/index";
+import { type FrequencyText, hertz, splitOrder } from "../frequency/index";
+import { parseAmplitude } from "../reading/index";
+import { checkedVector, requireOrder, requirePhase } from "./checked-vector";
+import { ANGLE, VECTOR_FORM } from "./form";
+import type { Vector } from "./vector";
+
+/** Beyond any vector a person writes; keeps junk from being searched. */
+const LONGEST = 300;
+
+const PHASE = 'a phase lag in degrees, as in "∠ 45°" (a lead of 45 degrees is a lag of 315)';
+
+function refuse(code: VeladisErrorCode, expected: string, received: string): never {
+  throw new VeladisError(code, { expected, received: shown(received) });
+}
+
+const ORDER = '"at 1x of 3600 r/min"';
+
+/** The names behind a vector, `, probe 1Y, direction vertical`, each once. */
+function namesIn(parts: readonly string[]): Pick<Vector, "probe" | "direction"> {
+  const names: { probe?: string; direction?: string } = {};
+  for (const part of parts) {
+    const [, kind = "", name = ""] = /^(probe|direction)\s+(.+)$/is.exec(part.trim()) ?? [];
+    const key = kind.toLowerCase() as "probe" | "direction";
+    if (name === "" || key in names) {
+      refuse(
+        "syntax",
+        'a probe and a direction behind a vector, each once, as in ", probe 1Y, direction vertical"',
+        part,
+      );
+    }
+    names[key] = name;
+  }
+  return names;
+}
+
+/** The phase that a text begins with, and what stands behind it. */
+function phaseIn(text: string): [phase: number, rest: string] {
+  const [digits, unit] = splitNumeral(text);
+  const phase = parseNumeral(digits === "" ? text.replace(/[\s°].*$/s, "") : digits, "a phase lag in degrees");
+  const degrees = /^(?:°|degrees?(?![a-z])|deg(?![a-z]))\s*(?:lag(?![a-z]))?/i.exec(unit)?.[0];
+  const rest = unit.slice(degrees?.length ?? 0);
+  if (degrees !== undefined && /^[\s,]*(?:$|at\s|@)/i.test(rest)) return [requirePhase(phase), rest];
+  return refuse(/^(?:$|at\s|@)/i.test(unit) ? "missing-unit" : "syntax", PHASE, text);
+}
+
+/**
+ * The vector that a text says: an amplitude, a phase, and the order of a stated shaft speed at which it is.
+ *
+ * The phase is a **lag**: the part of a cycle, in degrees, from the mark on the shaft to the next positive peak, so that more
+ * is later, as API 670 has it (from memory). It stands behind `∠`, `/_`, `angle` or `phase`, from 0 to 360. A negative one is
+ * refused: some write a lag with a minus and some a lead, and nobody can tell which was meant. Names of the probe and of the
+ * direction may stand behind it.
+ *
+ * @param written - e.g. `"3.0 mil pp ∠ 45° at 1x of 3600 r/min"`, `"76 um pp /_ 45 deg at 1x of 60 Hz, probe 1Y"`
+ * @returns the vector taken apart, frozen; its speed in hertz
+ * @throws {@link VeladisError} `missing-fact` without a phase, an order or a speed, `missing-unit` without degrees,
+ *   `not-a-sine` for a true peak, `out-of-range` for a level, a phase beyond one turn and an order that is not whole, `syntax`,
+ *   `not-a-number`, `not-finite`, and as `parseAmplitude` and `hertz`
+ * @example
+ * ```ts
+ * import { parseVector } from "veladis/vector";
+ *
+ * const { amplitude, phase, order, speed } = parseVector("40 um pp ∠ 60° at 1x of 5400 r/min");
+ * [amplitude.value, amplitude.unit, amplitude.hertz]; // => [40, "um", 90]
+ * [phase, order, speed]; // => [60, 1, 90]
+ * parseVector("40 um pp, angle 60 deg at 1x of 5400 r/min, probe 1Y").probe; // => "1Y"
+ * parseVector("40 um pp ∠ 60° at 5400 r/min"); // throws missing-fact
+ * parseVector("40 um pp ∠ -60° at 1x of 5400 r/min"); // throws out-of-range
+ * ```
+ */
+export function parseVector(written: string): Vector {
+  const whole = requireText(written, VECTOR_FORM).trim();
+  if (whole.length > LONGEST) refuse("syntax", VECTOR_FORM, whole);
+  const [main = "", ...names] = whole.split(/,(?=\s*(?:probe|direction)(?:\s|$))/i);
+  const [before = "", behind, ...more] = main.split(ANGLE);
+  if (behind === undefined) refuse("missing-fact", 'a phase behind the amplitude, as in "∠ 45°"', whole);
+  if (more.length > 0) refuse("syntax", 'one phase, as in "∠ 45°"', whole);
+  const [phase, rest] = phaseIn(behind.trim());
+  const reading = `${before.replace(/[\s,]+$/, "")} ${rest.replace(/^[\s,]+/, "")}`.trim();
+  const [, at = "", ...others] = reading.split(/\sat\s|@/i);
+  if (others.length > 0) refuse("syntax", `one order of one shaft speed, as in ${ORDER}`, whole);
+  const [order, speed] = splitOrder(at.trim());
+  if (order === undefined) refuse("missing-fact", `an order of a stated shaft speed, as in ${ORDER}`, whole);
+  requireOrder(order);
+  if (/^(?:of)?$/i.test(speed)) refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
+  const amplitude = parseAmplitude(reading);
+  return checkedVector({
+    amplitude,
+    phase,
+    order,
+    speed: hertz(speed as FrequencyText),
+    ...namesIn(names),
+  });
+}
+
+/** The vector itself, read if it is a text, held against the rules if it is taken apart. */
+export function vectorOf(vector: string | Vector): Vector {
+  return typeof vector === "string" ? parseVector(vector) : checkedVector(vector);
+}

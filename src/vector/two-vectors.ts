@@ -1,0 +1,32 @@
+import { convertedAt, linearAmplitude, linearTypeOf, vectorDifference } from "../amplitude/index";
+import { VeladisError } from "../core/index";
+import { type Amplitude, amplitudeOf, format } from "../reading/index";
+import { ANGLE } from "./form";
+import { vectorOf } from "./parse-vector";
+import type { Vector } from "./vector";
+
+/** The amplitude of what says no phase at all, be it a text or an amplitude that was taken apart. */
+function bareAmplitude(one: string | Vector): Amplitude | undefined {
+  if (typeof one === "string") return ANGLE.test(one) ? undefined : amplitudeOf(one);
+  if (typeof one !== "object" || one === null || !("unit" in one) || "amplitude" in one) return undefined;
+  return amplitudeOf(one as unknown as Amplitude);
+}
+
+/**
+ * Both vectors; where one has no phase it is refused, with what is known without it: the two ends between which the answer
+ * lies, and the function that takes an angle.
+ *
+ * @throws {@link VeladisError} `missing-fact`, and as `parseVector`
+ */
+export function twoVectors(one: string | Vector, other: string | Vector): [Vector, Vector] {
+  const bare = [bareAmplitude(one), bareAmplitude(other)] as const;
+  if (bare[0] === undefined && bare[1] === undefined) return [vectorOf(one), vectorOf(other)];
+  const first = linearAmplitude(bare[0] ?? vectorOf(one).amplitude);
+  const second = bare[1] ?? vectorOf(other).amplitude;
+  const alike = convertedAt(second, linearTypeOf(first), first.hertz);
+  const [least, most] = [0, 180].map((degrees) => format(vectorDifference(first, alike, degrees)));
+  throw new VeladisError("missing-fact", {
+    expected: `a phase for both, as in "∠ 45° at 1x of 3600 r/min"; without one the answer lies anywhere from ${least} to ${most}, and vectorDifference takes an angle between the two`,
+    received: `${format(bare[0] ?? (bare[1] as Amplitude))} alone`,
+  });
+}
