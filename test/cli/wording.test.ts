@@ -160,6 +160,7 @@ const cases: readonly Case[] = [
   ["schemes pump|--machine|pump"], ["schemes iso-10816-3-2010"],
   // overall
   ["overall"], [`overall ${one}|${two}`], ["overall --rate|100"], ["overall --rate|100|--unit|g"], ["overall --rate|fast|--unit|g"], ["overall --rate| |--unit|g"],
+  [overall, "vel mm/s rms\n1\n2\n"], [overall, "time\n1\n2\n"], [`${overall}|--column|2|--band|20-40`, `frequency,a\n${Array.from({ length: 9 }, (_, i) => `${i},0.1\n`).join("")}`],
   [`${overall}|${two}`], [`${overall}|${two}|--column|3`], [`${overall}|${holes}|--column|2`], [`${overall}|${empty}|--column|b`], [`${overall}|${letters}`], [`${overall}|${odd}|--format|float32`],
   [`${overall}|${rails}|--format|int16|--scale|0.01`], [`${overall}|${rails}|--format|int16`], [`${overall}|${rails}|--format|int16|--scale|some`], [`${overall}|${rails}|--format|int16|--scale|0`],
   [`${overall}|${unsaid}`], [`${overall}|${unsaid}|--format|flot32`], [`${overall}|${unsaid}|--format|float32|--endian|middle`],
