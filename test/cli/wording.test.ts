@@ -183,6 +183,7 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1|--file|${levels}|--off-delay|soon`], [`${simulate}|--delay|1|--file|${levels}|--inhibit|soon`], [`${simulate}|--delay|1|--file|${levels}|--relay|normally open`],
   [`${simulate}|--delay|,|--file|${levels}`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|long`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|0`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|5|--every|1`],
   [`${simulate}|--delay|1|--file|${mixed}`],
+  [`${simulate}|--delay|1`, "time,level\n08:15,3\n"], [`${simulate}|--delay|1`, "time,level\n24:00:00,3\n"], [`${simulate}|--delay|1|--commands|reset at 105`, "time,level\n100,3\n110,3\n"],
   [`${simulate}|--delay|1`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--column|1`, "level,time\n3,0\n"], [`${simulate}|--delay|1`, "time,level\n0,-3\n1,3\n"], [overall, "a\n1\n\n2\n"],
   // times and bad cells of a series
   [`${simulate}|--delay|1|--file|${unreal}`], [`${simulate}|--delay|1|--file|${short}`], [`${simulate}|--delay|1|--file|${either}`], [`${simulate}|--delay|1|--file|${both}`], [`${simulate}|--delay|1|--file|${serial}`], [`${simulate}|--delay|1|--file|${digits}`],

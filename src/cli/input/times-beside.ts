@@ -3,6 +3,7 @@ import { timeUnitSaid } from "../delimited/heading-agrees";
 import { headingSays } from "../delimited/heading-says";
 import { secondsIn, type TimeUnitSymbol } from "../delimited/time-units";
 import type { WrittenAs } from "../delimited/written-as";
+import { hasTimeOfDayForm, writtenTimeOfDay } from "./time-of-day";
 import { writtenDate } from "./written-date";
 
 /** How far times may be from what was told. */
@@ -60,7 +61,7 @@ export class TimesBeside {
     const text = cell.trim();
     const pointed = this.#written.decimalComma ? text.replace(",", ".") : text;
     if (plainNumeral.test(pointed)) return { value: Number(pointed), isDate: false };
-    const date = writtenDate(text);
+    const date = hasTimeOfDayForm(text) ? writtenTimeOfDay(text) : writtenDate(text);
     return date === undefined ? undefined : { value: date.at["day-first"] / 1e6, isDate: true };
   }
 
