@@ -165,6 +165,7 @@ const cases: readonly Case[] = [
   [`${overall}|${rails}|--format|int16|--scale|0.01`], [`${overall}|${rails}|--format|int16`], [`${overall}|${rails}|--format|int16|--scale|some`], [`${overall}|${rails}|--format|int16|--scale|0`],
   [`${overall}|${unsaid}`], [`${overall}|${unsaid}|--format|flot32`], [`${overall}|${unsaid}|--format|float32|--endian|middle`],
   [`${overall}|${one}|--band|10`], [`${overall}|${one}|--band|low-high`], [`${overall}|${one}|--band|1-high`], [`${overall}|${one}|--order|three`], [`${overall}|${one}|--band|20-40|--lines|many`],
+  [`${overall}|${one}|--background|1 mm/s rms`],
   [`${overall}|${one}|--causal|--edges|ideal|--band|20-40`], [`${overall}|${one}|--scheme|iso-7919-3-2009|--machine|motor 3000 r/min`],
   // completion
   ["completion"], ["completion basch"],
