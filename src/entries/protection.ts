@@ -46,6 +46,7 @@ export {
   sheetMarkdown,
 } from "../report/index";
 export {
+  askedWarnings,
   type Baseline,
   type BaselineOptions,
   baseline,

@@ -16,6 +16,7 @@ import { checkedSteps } from "./checked-steps";
 import { type Made, union } from "./history";
 import { isOwnHistory } from "./own-history";
 import { parsedType, typeOf } from "./parsed-type";
+import { refuseOtherKeys } from "./refuse-other-keys";
 import { linearOf } from "./scaled";
 
 /** What a reading looks like, for messages. */
@@ -75,11 +76,12 @@ function writtenAs(reading: Amplitude, as: string): Amplitude {
  * A reading that was taken apart, held against the catalogues: its unit and detector may be written in any of their
  * spellings, and a quantity that the object says must be the unit's own.
  *
- * @throws {@link VeladisError} `wrong-type`, `negative`, `not-positive`, `not-a-number`, `not-finite`,
+ * @throws {@link VeladisError} `unknown-option` for a key such as `frequency`, `wrong-type`, `negative`, `not-positive`, `not-a-number`, `not-finite`,
  *   `wrong-quantity` for a level that contradicts the value and a quantity that is not the unit's, `wrong-type` for an `as` that contradicts unit and
  *   detector, and as {@link readingType}
  */
 export function checkedAmplitude(reading: Amplitude): Amplitude {
+  refuseOtherKeys(reading);
   const { as } = reading as WrittenAs;
   if (as !== undefined) return checkedParts(writtenAs(reading, as));
   return checkedParts(reading);

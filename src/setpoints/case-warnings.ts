@@ -55,6 +55,15 @@ function ceilingWarnings({ kind, lower, upper, ceilings }: SetpointLimits): Setp
     }));
 }
 
+/** What the table lacks, where there is no trip; whose the table is, and of which class. */
+function noShutdownText({ schemes: [first], lower }: SetpointLimits): string {
+  const table =
+    first === undefined
+      ? lower.text
+      : `${first.standard} (${first.edition})${first.machineClass && `, ${first.machineClass}`}`;
+  return `no trip: ${table} as it is here has no upper limit of zone C and no shutdown limit; take the maker's, or set it from the machine's history`;
+}
+
 /** The warning of a machine that runs above the limits; the uppermost that it is above is named. */
 function zoneWarnings({ lower, upper }: SetpointLimits, base: Amplitude | null, as: string): SetpointWarning[] {
   if (base === null || base.value <= lower.amplitude.value) return [];
@@ -94,7 +103,7 @@ function limitWarnings({ limits, used, base, statistics, as }: LimitCase): Setpo
   if (upper === null) {
     warnings.push({
       code: "no shutdown",
-      text: "the standard prints no shutdown limit for this class: it is set from the machine's history",
+      text: noShutdownText(limits),
     });
   }
   warnings.push(...quantityWarnings(limits, as));

@@ -1,4 +1,5 @@
 export { assumedShape, historyShape, readingShape } from "./answer-shape";
+export { askedWarnings } from "./asked-warnings";
 export { type Baseline, type BaselineOptions, baseline, type Outlier } from "./baseline";
 export { baselineShape } from "./baseline-shape";
 export { type DelayAdvice, delayAdvice } from "./delay-advice";

@@ -53,7 +53,7 @@ function isNotPlace(text: string): boolean {
   return !text.startsWith("place ");
 }
 
-/** The lowest trip first; schemes that print no shutdown last. */
+/** The lowest trip first; schemes without a shutdown last. */
 function byTrip(a: SetpointLimits, b: SetpointLimits): number {
   const [mine, others] = [a, b].map(({ upper }) => upper?.amplitude.value ?? Number.MAX_VALUE) as [number, number];
   return mine - others || a.lower.amplitude.value - b.lower.amplitude.value;

@@ -11,7 +11,8 @@ export interface ProposedSetpoint extends StoredSetpoint {
   readonly reset: Amplitude;
   /**
    * The lowest and highest that the rules allow, in the device's unit; never falling. The lowest of an alarm is the
-   * baseline; both are the highest where the baseline is above it, so that no alarm above the running level is allowed.
+   * baseline; both are the highest where the baseline is above it, so that no alarm above the running level is allowed. The
+   * lowest of a trip is the lower limit, the alarm or the baseline, whichever is the highest.
    */
   readonly range: readonly [lowest: number, highest: number];
   /** Whether the machine has reached it already, and would alarm or trip at once. */
@@ -28,7 +29,7 @@ export interface ProposalScheme {
   readonly machineClass: string;
   /** The limit an alarm is set from (B/C, or a fan's alarm), in the type of the setpoints. */
   readonly lower: number;
-  /** The limit of a trip (C/D, or a fan's shutdown); null where the standard prints none. */
+  /** The limit of a trip (C/D, or a fan's shutdown); null where it has none. */
   readonly upper: number | null;
 }
 

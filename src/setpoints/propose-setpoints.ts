@@ -168,7 +168,6 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
             range: [Math.min(base?.value ?? 0, statistical.all.value), statistical.all.value],
             reasons: statistical.reasons,
           };
-  const tripWanted = limits === null ? null : tripTarget(limits);
   const inDevice = (value: number): number => here(statisticAmplitude(value, "scatter", level as Amplitude)).value;
   const spread = statistics === null ? undefined : inDevice(statistics.spread);
   const hysteresis = hysteresisFor(spread, alarmWanted?.amplitude.value);
@@ -181,6 +180,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
     warn: (one: SetpointWarning) => warnings.push(one),
   };
   const alarm = alarmWanted && placed(alarmWanted, "alarm", placing);
+  const tripWanted = limits === null ? null : tripTarget(limits, [base, alarm?.stored ?? alarmWanted?.amplitude]);
   const trip = tripWanted && placed(tripWanted, "trip", placing);
   const delay = delayAdvice(facts?.type, hertz);
   const numbers = numberWarnings({

@@ -47,6 +47,10 @@ function rangeUpTo(highest: Amplitude, lowest: Amplitude | null): readonly [numb
   return [Math.min(lowest?.value ?? 0, highest.value), highest.value];
 }
 
+function highestAmplitude(all: readonly (Amplitude | null | undefined)[]): Amplitude | null {
+  return all.reduce<Amplitude | null>((most, one) => (one && !(most && most.value >= one.value) ? one : most), null);
+}
+
 /** The alarm by the rules. */
 export function alarmTarget(
   base: Amplitude | null,
@@ -71,19 +75,21 @@ export function alarmTarget(
   return { amplitude: withinRules(wanted, highest), range: rangeUpTo(highest, base), reasons };
 }
 
-/** The trip by the rules; null where the standard prints none. */
-export function tripTarget({
-  lower,
-  upper,
-  ceilings,
-  kind,
-  rule = setpointRules["fan limits"],
-}: SetpointLimits): Target | null {
+/**
+ * The trip by the rules; null where the scheme has none.
+ *
+ * @param below - what a trip has to lie above, for it to come neither at once nor before its alarm
+ */
+export function tripTarget(
+  { lower, upper, ceilings, kind, rule = setpointRules["fan limits"] }: SetpointLimits,
+  below: readonly (Amplitude | null | undefined)[],
+): Target | null {
+  const lowest = highestAmplitude([lower.amplitude, ...below]);
   if (upper === null) return null;
   const reason = { text: upper.text, source: upper.source };
   const limit = upper.amplitude;
   if (kind === "operation") {
-    const range = rangeUpTo(limit, lower.amplitude);
+    const range = rangeUpTo(limit, lowest);
     return { amplitude: limit, range, reasons: [rule, reason] };
   }
   const { highest, ofTable } = highestFor(upper, ceilings?.trip);
@@ -94,5 +100,5 @@ export function tripTarget({
     setpointRules["trip cap"],
     ...(ofTable === null ? [] : [ofTable]),
   ];
-  return { amplitude: withinRules(limit, highest), range: rangeUpTo(highest, lower.amplitude), reasons };
+  return { amplitude: withinRules(limit, highest), range: rangeUpTo(highest, lowest), reasons };
 }

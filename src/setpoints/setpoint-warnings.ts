@@ -12,7 +12,7 @@ export const setpointWarnings = /* @__PURE__ */ Object.freeze({
   "no baseline": "there is no baseline",
   "poor baseline": "the baseline itself carries a warning",
   "no limits": "there is no scheme and no limit of the maker, so no trip is proposed",
-  "no shutdown": "the standard prints no shutdown limit for this class",
+  "no shutdown": "the scheme as it is here has no limit for a shutdown of this class",
   "other quantities":
     "another quantity is limited too, and this one leaves it unguarded or guards it at running speed only",
   "baseline of zero": "the baseline is zero, as a dead sensor or a stopped machine reads",
@@ -20,6 +20,9 @@ export const setpointWarnings = /* @__PURE__ */ Object.freeze({
   "baseline in zone D": "the machine already runs above the upper limit of zone C",
   "alarm at once": "the machine is already above the alarm",
   "trip at once": "the machine is already above the trip",
+  "asked at once": "the machine is already above the setpoint that was asked for",
+  "asked stays set": "once set, what was asked for would not clear at the level that the machine runs at",
+  "asked above the rules": "the setpoint that was asked for is above all that the rules allow",
   "alarm not below trip": "the alarm is at or above the trip, so that the machine trips without a warning before it",
   "alarm stays set": "once set, the alarm would not clear at the level that the machine runs at",
   "trip stays set": "once set, the trip would not clear at the level that the machine runs at",

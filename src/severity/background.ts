@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { frozen, type Source } from "../core/index";
+import { frozen, type Provenance, type Source, worstProvenance } from "../core/index";
 import { type Amplitude, amplitudeOf, significant } from "../reading/index";
 
 /** How many times the reading at rest a broadband reading must exceed. */
@@ -17,6 +17,9 @@ export const backgroundRule = /* @__PURE__ */ frozen({
   },
 } as const satisfies { text: string; source: Source });
 
+/** Behind the headline of a verdict whose background is too high. */
+export const NOT_RELIABLE = "NOT RELIABLE: background too high";
+
 /** Whether what a machine adds stands out from what is there while it is stopped. */
 export interface BackgroundCheck {
   /** The reading over the reading at rest; infinite for one of zero. */
@@ -33,7 +36,8 @@ export interface BackgroundCheck {
  *
  * @param running - e.g. `"2.1 mm/s rms"`, or an amplitude
  * @param atRest - the reading with the machine stopped, of the same quantity
- * @throws {@link VeladisError} as {@link convertAmplitude}; `missing-frequency` for a reading of another quantity
+ * @throws {@link VeladisError} as {@link convertAmplitude}; `missing-frequency` for a reading of another quantity, where
+ *   neither has its frequency
  * @example
  * ```ts
  * import { checkBackground } from "veladis/severity";
@@ -46,7 +50,10 @@ export interface BackgroundCheck {
  */
 export function checkBackground(running: string | Amplitude, atRest: string | Amplitude): BackgroundCheck {
   const [reading, rest] = [amplitudeOf(running), amplitudeOf(atRest)];
-  const below = convertAmplitude(rest, `${reading.unit} ${reading.detector}` as Parameters<typeof convertAmplitude>[1]);
+  const type = `${reading.unit} ${reading.detector}` as Parameters<typeof convertAmplitude>[1];
+  // the same part of the vibration, so the frequency of the one serves the other
+  const at = rest.hertz === undefined ? reading.hertz : undefined;
+  const below = convertAmplitude(rest, type, at === undefined ? {} : { at: { hertz: at } });
   const ratio = reading.value / below.value;
   // at exactly three times float noise must not decide: it is not more than three times
   const valid = below.value === 0 ? reading.value > 0 : ratio > LEAST * (1 + 2 ** -23);
@@ -57,8 +64,25 @@ export function checkBackground(running: string | Amplitude, atRest: string | Am
   return Object.freeze({ ratio, valid, text, source: backgroundRule.source });
 }
 
-/** A verdict with what the reading at rest says of it, in front of all other cautions. */
-export function withBackground<V extends { readonly headline: string; readonly cautions: readonly string[] }>(
+/** What a reading at rest bears on in an answer. */
+interface Marked {
+  readonly headline: string;
+  readonly provenance: Provenance;
+  readonly verified: boolean;
+  readonly cautions: readonly string[];
+}
+
+/** A judgement with the check in front of its other cautions; where the background is too high it rests on that rule. */
+function marked<J extends Marked>(judgement: J, background: BackgroundCheck) {
+  const cautions = Object.freeze([background.text, ...judgement.cautions]);
+  if (background.valid) return Object.freeze({ ...judgement, background, cautions });
+  const provenance = worstProvenance([judgement.provenance, background.source.provenance]);
+  const headline = `${judgement.headline}, ${NOT_RELIABLE}`;
+  return Object.freeze({ ...judgement, headline, provenance, verified: false, background, cautions });
+}
+
+/** A verdict with what the reading at rest says of it and of each judgement that it is made of. */
+export function withBackground<V extends Marked & { readonly judgements?: readonly Marked[] }>(
   verdict: V,
   readings: readonly Amplitude[],
   atRest: string | Amplitude,
@@ -66,7 +90,7 @@ export function withBackground<V extends { readonly headline: string; readonly c
   const { quantity } = amplitudeOf(atRest);
   const reading = readings.find((one) => one.quantity === quantity) ?? (readings[0] as Amplitude);
   const background = checkBackground(reading, atRest);
-  const headline = background.valid ? verdict.headline : `${verdict.headline}, NOT RELIABLE: background too high`;
-  const cautions = Object.freeze([background.text, ...verdict.cautions]);
-  return Object.freeze({ ...verdict, headline, background, cautions });
+  const { judgements } = verdict;
+  const all = judgements && { judgements: Object.freeze(judgements.map((one) => marked(one, background))) };
+  return marked({ ...verdict, ...all }, background);
 }

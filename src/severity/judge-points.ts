@@ -1,11 +1,13 @@
-import { requireList, requireText, shown, VeladisError } from "../core/index";
-import { amplitudeOf } from "../reading/index";
+import { VeladisError } from "../core/index";
+import { NOT_RELIABLE } from "./background";
+import { type BackgroundOfPoints, backgroundOfPoints } from "./background-of-points";
+import { checkedPoints } from "./checked-points";
 import { classify } from "./classify";
 import { badnessOf, possibleOf } from "./combined-judgements";
 import { type JudgeOptions, judge } from "./judge";
 import type { Zone } from "./kinds";
 import type { MachineRef } from "./machine-facts";
-import { type PointReading, parsePoints, requireDistinct } from "./points";
+import { type PointReading, parsePoints } from "./points";
 import { isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
 import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
@@ -14,7 +16,9 @@ import type { Verdict } from "./verdict-of";
 import { zoneLevel } from "./zone-level";
 
 /** How points are judged: as {@link judge} is told, or by one scheme. */
-export interface JudgePointsOptions extends JudgeOptions {
+export interface JudgePointsOptions extends Omit<JudgeOptions, "background"> {
+  /** Readings with the machine stopped: one for all points, or `"DE-H 0.4, DE-V 0.3 mm/s rms"`, one for each. */
+  readonly background?: BackgroundOfPoints;
   /** The one scheme to judge by; those that the machine's facts admit, if not given. */
   readonly scheme?: SchemeRef;
 }
@@ -41,22 +45,6 @@ export interface PointsVerdict extends PossibleZones {
   readonly points: readonly PointVerdict[];
   /** Directions of the bearings named that were not read; the worst of them could be worse. */
   readonly notRead: readonly string[];
-}
-
-/** Points that were made elsewhere, held against what a point is. */
-function checkedPoints(given: readonly PointReading[]): readonly PointReading[] {
-  // not `map`, which passes over the holes of a list
-  const list = Array.from(requireList(given, "points with their readings as a list"), (one) => {
-    if (typeof one !== "object" || one === null) {
-      throw new VeladisError("wrong-type", { expected: "a point with its reading", received: shown(one) });
-    }
-    return { point: requireText(one.point, "the name of a point"), reading: amplitudeOf(one.reading) };
-  });
-  if (list.length === 0) {
-    throw new VeladisError("missing-fact", { expected: "one point or more", received: "an empty list" });
-  }
-  requireDistinct(list.map(({ point }) => point));
-  return list;
 }
 
 /** The zones of the machine: none better than the best that every point leaves, none worse than the worst of any. */
@@ -93,7 +81,7 @@ export function judgePoints(
   machine: MachineRef,
   options: JudgePointsOptions = {},
 ): PointsVerdict {
-  const { scheme, ...rest } = requireOptions(options, keys);
+  const { scheme, background, ...rest } = requireOptions(options, keys);
   const { schemes, ...told } = rest;
   if (scheme !== undefined && schemes !== undefined) {
     throw new VeladisError("wrong-type", {
@@ -102,16 +90,24 @@ export function judgePoints(
     });
   }
   const list = typeof points === "string" ? parsePoints(points) : checkedPoints(points);
-  const judged = list.map(({ point, reading }): PointVerdict => {
-    if (scheme === undefined) return Object.freeze({ point, reading, verdict: judge(reading, machine, rest) });
-    const judgement = classify(reading, { ...told, scheme, machine });
+  const atRest = backgroundOfPoints(list, background);
+  const judged = list.map(({ point, reading }, i): PointVerdict => {
+    const rested = atRest[i] === undefined ? {} : { background: atRest[i] };
+    if (scheme === undefined) {
+      return Object.freeze({ point, reading, verdict: judge(reading, machine, { ...rest, ...rested }) });
+    }
+    const judgement = classify(reading, { ...told, ...rested, scheme, machine });
     const verdict: Verdict = Object.freeze({ ...judgement, judgements: [judgement], deciding: [] });
     return Object.freeze({ point, reading, verdict });
   });
   const [governing] = [...judged].sort((a, b) => badnessOf(b.verdict) - badnessOf(a.verdict)) as [PointVerdict];
   const { possible, worst, headline, word } = united(judged, governing);
+  const unsure = judged.filter(({ verdict }) => verdict.background?.valid === false).map(({ point }) => point);
+  const isAll = unsure.length === judged.length;
+  const plain = headline.replace(`, ${NOT_RELIABLE}`, "");
+  const behind = unsure.length === 0 ? "" : `, ${NOT_RELIABLE}${isAll ? "" : ` at ${unsure.join(", ")}`}`;
   return Object.freeze({
-    ...{ headline, word, possible, worst, zone: governing.verdict.zone, governing },
+    ...{ headline: `${plain}${behind}`, word, possible, worst, zone: governing.verdict.zone, governing },
     points: Object.freeze(judged),
     notRead: Object.freeze(unreadDirections(judged.map(({ point }) => point))),
   });

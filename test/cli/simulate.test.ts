@@ -96,7 +96,7 @@ describe("every setting in force is printed", () => {
       " sensor fault hold",
       " inhibit no trip for 500 s from the beginning and from each start",
       " multiplier 2 for 300 s from the beginning and from each start: threshold 18.00 mm/s rms\n meanwhile",
-      " commands bypass on at 50 s, bypass off at 90 s",
+      " commands bypass on at 50 s (12:00:20), bypass off at 90 s (12:01:00)",
       " levels in mm/s rms at 25 Hz; each stands until the next",
       " longest gap 90 s; no gap is longer",
       " excursions told",

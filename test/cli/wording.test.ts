@@ -160,10 +160,12 @@ const cases: readonly Case[] = [
   ["schemes pump|--machine|pump"], ["schemes iso-10816-3-2010"],
   // overall
   ["overall"], [`overall ${one}|${two}`], ["overall --rate|100"], ["overall --rate|100|--unit|g"], ["overall --rate|fast|--unit|g"], ["overall --rate| |--unit|g"],
+  [overall, "vel mm/s rms\n1\n2\n"], [overall, "time\n1\n2\n"], [`${overall}|--column|2|--band|20-40`, `frequency,a\n${Array.from({ length: 9 }, (_, i) => `${i},0.1\n`).join("")}`],
   [`${overall}|${two}`], [`${overall}|${two}|--column|3`], [`${overall}|${holes}|--column|2`], [`${overall}|${empty}|--column|b`], [`${overall}|${letters}`], [`${overall}|${odd}|--format|float32`],
   [`${overall}|${rails}|--format|int16|--scale|0.01`], [`${overall}|${rails}|--format|int16`], [`${overall}|${rails}|--format|int16|--scale|some`], [`${overall}|${rails}|--format|int16|--scale|0`],
   [`${overall}|${unsaid}`], [`${overall}|${unsaid}|--format|flot32`], [`${overall}|${unsaid}|--format|float32|--endian|middle`],
   [`${overall}|${one}|--band|10`], [`${overall}|${one}|--band|low-high`], [`${overall}|${one}|--band|1-high`], [`${overall}|${one}|--order|three`], [`${overall}|${one}|--band|20-40|--lines|many`],
+  [`${overall}|${one}|--background|1 mm/s rms`],
   [`${overall}|${one}|--causal|--edges|ideal|--band|20-40`], [`${overall}|${one}|--scheme|iso-7919-3-2009|--machine|motor 3000 r/min`],
   // completion
   ["completion"], ["completion basch"],
@@ -182,6 +184,7 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1|--file|${levels}|--off-delay|soon`], [`${simulate}|--delay|1|--file|${levels}|--inhibit|soon`], [`${simulate}|--delay|1|--file|${levels}|--relay|normally open`],
   [`${simulate}|--delay|,|--file|${levels}`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|long`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|0`], [`${simulate}|--delay|1|--file|${levels}|--longest-gap|5|--every|1`],
   [`${simulate}|--delay|1|--file|${mixed}`],
+  [`${simulate}|--delay|1`, "time,level\n08:15,3\n"], [`${simulate}|--delay|1`, "time,level\n24:00:00,3\n"], [`${simulate}|--delay|1|--commands|reset at 105`, "time,level\n100,3\n110,3\n"],
   [`${simulate}|--delay|1`, "time,DE,NDE\n0,3,4\n"], [`${simulate}|--delay|1|--column|1`, "level,time\n3,0\n"], [`${simulate}|--delay|1`, "time,level\n0,-3\n1,3\n"], [overall, "a\n1\n\n2\n"],
   // times and bad cells of a series
   [`${simulate}|--delay|1|--file|${unreal}`], [`${simulate}|--delay|1|--file|${short}`], [`${simulate}|--delay|1|--file|${either}`], [`${simulate}|--delay|1|--file|${both}`], [`${simulate}|--delay|1|--file|${serial}`], [`${simulate}|--delay|1|--file|${digits}`],

@@ -20,6 +20,7 @@ const step = { does: "given", value: 4, type: "mm/s rms" };
 const withThe = (more: object) => () => format({ ...reading, ...more } as Loose);
 
 const cases: Cases = {
+  "format, a key that a reading does not have": withThe({ frequency: 50 }),
   "format, the quantity of another unit": withThe({ quantity: "displacement" }),
   "convert, no value": () => to(undefined, "mm/s rms", "in/s pk"),
   "convert, a text for the value": () => to("1", "mm/s rms", "in/s pk"),

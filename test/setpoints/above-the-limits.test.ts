@@ -23,7 +23,12 @@ describe("a baseline above the limits", () => {
     const { alarm, trip, warnings } = at(level);
     expect([alarm?.stored.value, alarm?.range, alarm?.atOnce]).toEqual([value, range, alarmNow]);
     // never raised: the trip is the upper limit of zone C, whatever the machine does
-    expect([trip?.stored.value, trip?.range, trip?.atOnce]).toEqual([6, [4, 7.5], tripNow]);
+    expect([trip?.stored.value, trip?.range, trip?.atOnce]).toEqual([
+      6,
+      // neither at once nor before its alarm: above both
+      [Math.min(Math.max(value, level), 7.5), 7.5],
+      tripNow,
+    ]);
     const codes = warnings.map(({ code }) => code);
     expect([codes.includes("alarm at once"), codes.includes("trip at once")]).toEqual([alarmNow, tripNow]);
     if (tripNow) expect(codes[0]).toBe("trip at once");
@@ -38,6 +43,42 @@ describe("a baseline above the limits", () => {
   it("a baseline at the setpoint but for float noise acts at once, as the trip logic does", () => {
     expect(at(6 * (1 - 1e-8)).trip?.atOnce).toBe(true);
     expect(at(6 * (1 - 1e-6)).trip?.atOnce).toBe(false);
+  });
+
+  it("no trip below the baseline or the alarm is among what the rules allow", async () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 20, noNaN: true }), (level) => {
+        const { alarm, trip, baseline: base } = at(level);
+        const [lowest = 0, highest = 0] = trip?.range ?? [];
+        expect(lowest).toBeLessThanOrEqual(highest);
+        const least = Math.max(4, base as number, alarm?.stored.value as number);
+        expect(lowest).toBe(Math.min(least, highest));
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it("a setpoint asked for below the running level is warned of, first of all", async () => {
+    const args = [
+      "setpoints",
+      "--baseline",
+      "4.2 mm/s rms",
+      "--limits",
+      "4 mm/s rms, 6 mm/s rms",
+      "--machine",
+      machine,
+    ];
+    const run = async (asked: string, ...more: string[]) =>
+      (await veladis([...args, "--asked", asked, ...more])).out.replace(/\s+/g, " ");
+    const told =
+      "the setpoint asked for, 3.50 mm/s rms, would act at once, as an alarm or as a trip: the machine already runs at 4.20 mm/s rms";
+    expect(await run("3.5 mm/s rms")).toContain(`warnings - ${told}`);
+    expect(JSON.parse(await run("3.5 mm/s rms", "--json")).warnings[0]).toEqual({ code: "asked at once", text: told });
+    expect(await run("3.5 mm/s rms", "--sheet", "markdown")).toContain(told.slice(0, 60));
+    expect(await run("0.2 in/s pk")).toContain("would act at once");
+    expect(await run("4.3 mm/s rms")).toContain("would not clear at the running level of 4.20 mm/s rms");
+    expect(await run("9 mm/s rms")).toContain("is above all that the rules allow (7.500 mm/s rms)");
+    expect(await run("5.5 mm/s rms")).not.toContain("the setpoint asked for");
   });
 
   it("is told in text, JSON, sheet and calculator", async () => {

@@ -1,6 +1,7 @@
 /** Forsthoffer's Best Practice Handbook for Rotating Machinery, p. 205: API recommends root(24000/RPM) and root(36000/RPM), mil. */
 import { proposeSetpoints } from "veladis/protection";
 import { describe, expect, it } from "vitest";
+import { veladis } from "../cli/in-process";
 
 const ask = (machine: string, more: object = {}) =>
   proposeSetpoints({ baseline: "20 um pp", rule: "api shaft", machine, device: { step: "0.1 um pp" }, ...more });
@@ -78,5 +79,20 @@ describe('rule "api shaft"', () => {
     expect(ask("3000 r/min shaft").assumedFacts).toEqual([
       "type: not given, and taken for a machine with fluid-film bearings",
     ]);
+  });
+
+  it("help tells the speeds and the kinds of machine it is for", async () => {
+    const refused = (() => {
+      try {
+        ask("wind turbine 1500 r/min");
+      } catch (error) {
+        return (error as { allowed: readonly string[] }).allowed;
+      }
+      return [];
+    })();
+    expect(refused.length).toBeGreaterThan(5);
+    const help = (await veladis(["setpoints", "--help"])).out.replace(/\s+/g, " ");
+    expect(help).toContain("1000 to 30 000 r/min");
+    for (const kind of refused) expect(help).toContain(kind);
   });
 });

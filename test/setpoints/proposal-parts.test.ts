@@ -173,7 +173,7 @@ describe("a proposal", () => {
     const ceiling = { ...setpointRules["printed ceiling"], source };
     const { alarm, trip } = ceilings(9);
     expect([alarm?.asked.value, alarm?.range]).toEqual([4.5, [4.2, 4.5]]);
-    expect([trip?.asked.value, trip?.range]).toEqual([8, [4, 9]]);
+    expect([trip?.asked.value, trip?.range]).toEqual([8, [4.5, 9]]);
     expect(alarm?.reasons).toContainEqual(ceiling);
     expect(trip?.reasons.at(-1)).toEqual(ceiling);
     // at 1.25 times C/D it is named still, above it is no longer

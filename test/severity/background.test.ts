@@ -2,16 +2,21 @@
  * Lloyd's Register, Ship Vibration and Noise Guidance Notes, chapter 7, 1.3: broadband severity is valid where the
  * running value is more than three times that with the machine stopped, else narrow bands are needed.
  */
+
+import { parseAmplitude } from "veladis";
 import {
   checkBackground,
   classify,
   judge,
   judgePoints,
+  parsePoints,
   supportOf,
   supportRule,
   unknownSupportRule,
 } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { withBackground } from "../../src/severity/background";
+import { veladis } from "../cli/in-process";
 
 const pump = "pump 90 kW 2980 r/min category II";
 
@@ -37,6 +42,53 @@ describe("a reading with the machine stopped", () => {
     expect(loud.background?.source.provenance).toBe("quoted");
     expect(loud.cautions[0]).toMatch(/^BACKGROUND TOO HIGH: the reading is 2\.05 times that at rest.*narrow band$/);
     expect(loud.cautions.slice(1)).toEqual(plain.cautions);
+  });
+
+  it("too high stands in the headline of each judgement, and nothing of it is verified", () => {
+    const loud = judge("4.1 mm/s rms", pump, { background: "2 mm/s rms" });
+    expect(loud.headline).toMatch(/, NOT RELIABLE: background too high$/);
+    expect(loud.judgements.map(({ headline }) => headline)).toEqual(loud.judgements.map(() => loud.headline));
+    expect([loud.verified, ...loud.judgements.map(({ verified }) => verified)]).not.toContain(true);
+    // a verdict by limits that were confirmed rests on the rule, which was read as quoted, where that rule decides
+    const confirmed = { provenance: "confirmed", verified: true, headline: "zone B", cautions: [] } as const;
+    const reading = [parseAmplitude("4.1 mm/s rms")];
+    expect(withBackground(confirmed, reading, "2 mm/s rms")).toMatchObject({ provenance: "quoted", verified: false });
+    expect(withBackground(confirmed, reading, "0.4 mm/s rms")).toMatchObject({
+      provenance: "confirmed",
+      verified: true,
+    });
+  });
+
+  it("takes the frequency of the reading, where it has none of its own", () => {
+    // 10 um rms at 50 Hz is 2 pi 50 0.010 = 3.14 mm/s rms
+    expect(checkBackground("31.4 mm/s rms at 50 Hz", "10 um rms").ratio).toBeCloseTo(9.995, 2);
+    expect(checkBackground("31.4 mm/s rms", "10 um rms at 50 Hz").ratio).toBeCloseTo(9.995, 2);
+    expect(judge("4.1 mm/s rms at 49.67 Hz", pump, { background: "10 um pp" }).background?.valid).toBe(true);
+  });
+
+  it("is one for all points, or one for each", () => {
+    const points = "DE-H 3.1, NDE-H 7 mm/s rms";
+    const own = judgePoints(points, pump, { background: "DE-H 0.4, NDE-H 3 mm/s rms" });
+    expect(own.points.map(({ verdict }) => verdict.background?.valid)).toEqual([true, false]);
+    expect(own.headline).toMatch(/, NOT RELIABLE: background too high at NDE-H$/);
+    const one = judgePoints(points, pump, { background: "2 mm/s rms" });
+    expect(one.headline).toMatch(/, NOT RELIABLE: background too high at DE-H$/);
+    const all = judgePoints(points, pump, { background: "4 mm/s rms" });
+    expect(all.headline).toMatch(/zone \w, NOT RELIABLE: background too high$/);
+    const parsed = judgePoints(points, pump, { background: parsePoints("de-h 0.4, nde-h 3 mm/s rms") });
+    expect(parsed.headline).toBe(own.headline);
+    expect(() => judgePoints(points, pump, { background: "DE-H 0.4 mm/s rms" })).toThrow(/none for NDE-H/);
+    expect(() => judgePoints(points, pump, { background: "DE-H 0.4, NDE-H 1, DE-A 1 mm/s rms" })).toThrow(/de-?a/i);
+    expect(judgePoints(points, pump, { background: "0.4 mm/s rms" }).headline).not.toMatch(/NOT/);
+  });
+
+  it("is taken by overall too", async () => {
+    const file = ["overall", "docs/examples/fan-bearing.csv", "--rate", "2560", "--unit", "g"];
+    const machine = ["--machine", "fan 132 kW 1485 r/min rigid BV-3"];
+    const told = async (...more: string[]) => (await veladis([...file, ...more])).out.replace(/\s+/g, " ");
+    expect(await told(...machine, "--background", "2 mm/s rms")).toContain("NOT RELIABLE: background too high");
+    expect(await told(...machine, "--background", "0.4 mm/s rms")).not.toContain("NOT RELIABLE");
+    expect((await veladis([...file, "--background", "2 mm/s rms"])).err).toContain("--machine or --scheme beside");
   });
 
   it("is taken by classify and by points too", () => {

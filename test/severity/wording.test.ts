@@ -69,6 +69,10 @@ const cases: Cases = {
   "parsePoints, no text": () => s.parsePoints(5),
   "judgePoints, points that are no list": () => s.judgePoints(5, "pump 90 kW"),
   "judgePoints, a name that is no text": () => s.judgePoints([{ point: 5, reading: "1 mm/s rms" }], "pump 90 kW"),
+  "judgePoints, a point without its reading at rest": () =>
+    s.judgePoints("DE-H 3, DE-V 2 mm/s rms", "pump 90 kW", { background: "DE-H 0.3 mm/s rms" }),
+  "judgePoints, a reading at rest of another point": () =>
+    s.judgePoints("DE-H 3 mm/s rms", "pump 90 kW", { background: "DE-H 0.3, DE-V 0.2 mm/s rms" }),
   "judgePoints, no points": () => s.judgePoints([], "pump 90 kW"),
   "judgePoints, a point that is none": () => s.judgePoints([5], "pump 90 kW"),
   "judge, a machine that no table is for": () => s.judge("4 mm/s rms", "motor 60000 r/min 90000 kW shaft"),

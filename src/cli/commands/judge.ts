@@ -68,7 +68,13 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
   };
   const ofPoints = (written: string, form: Form, extra: object): string => {
     if (since !== undefined) refuseSince();
-    const answer = judgePoints(written, machine, { ...options, ...(scheme ? { scheme } : schemes && { schemes }) });
+    const { background } = values;
+    const rest = background === undefined ? {} : { background };
+    const answer = judgePoints(written, machine, {
+      ...options,
+      ...rest,
+      ...(scheme ? { scheme } : schemes && { schemes }),
+    });
     const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
     if (form === "data") {
       const text = `${answer.governing.point}: ${answer.headline}`;

@@ -86,6 +86,11 @@ export const overallPage = {
     },
     machine: { ...machine, help: "the machine in words, to judge the level by the scheme that is for it" },
     scheme: schemeFound,
+    background: {
+      argument: "<reading>",
+      help: "the level with the machine stopped: whether this one may be judged",
+      example: '"0.4 mm/s rms"',
+    },
     confirmed,
     digits,
     explain,

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../../amplitude/index";
-import { parseNumeral } from "../../core/index";
+import { parseNumeral, VeladisError } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { type AmplitudeType, format, parsedType, type ReadingType } from "../../reading/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
@@ -61,8 +61,15 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
         values.scheme,
         values.machine ?? "",
         await confirmedOption(values.confirmed, io, values.json),
+        values.background,
       )
     : undefined;
+  if (judge === undefined && values.background !== undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: "--machine or --scheme beside --background: without them nothing is judged",
+      received: "--background alone",
+    });
+  }
   const band = values.band === undefined ? (judge?.band ?? [10, 1000]) : bandOption(values.band);
   const targets = [...new Set([...asked.map(({ measured }) => measured), ...(judge?.targets ?? [])])];
   const { column, format: stored, endian, scale } = values;

@@ -92,7 +92,7 @@ function explainedOf({ level, displacement, acceleration }: BenchStep): Explaine
   );
 }
 
-/** Plans a bench test. */
+/** Plans a bench test; refused where the shaker can do none of its steps. */
 export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
   const { values } = given;
   const plan = benchPlan(settingsOf(given), shakerOf(given));
@@ -112,5 +112,6 @@ export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
       planText(plan) + assumptionLines({ assumed }) + (values.explain ? explainedText(explained) : "") + cautionsText(),
     );
   }
-  return exitCodes.done;
+  const isNone = plan.steps.every(({ level, limitedBy }) => level === null || limitedBy.length > 0);
+  return isNone ? exitCodes.refused : exitCodes.done;
 }

@@ -56,7 +56,7 @@ export const setpointsPage = {
       confirmed,
       rule: {
         argument: "<rule>",
-        help: "api shaft: alarm and trip of the shaft by speed, in place of a scheme",
+        help: "api shaft: alarm and trip of the shaft by speed, in place of a scheme; for speeds of 1000 to 30 000 r/min and fluid-film bearings: pump, fan, motor, generator, compressor, centrifugal chiller, gear drive, steam turbine, gas turbine, screw compressor",
         example: '"api shaft"',
       },
       limits: {
@@ -91,7 +91,7 @@ export const setpointsPage = {
       },
       asked: {
         argument: "<reading>",
-        help: "a setpoint of yours, to see what the device makes of it",
+        help: "a setpoint of yours: what the device makes of it, and whether the machine has reached it",
         example: '"3.3 mm/s rms"',
       },
       delay: { argument: "<seconds>", help: "a trip delay of yours, to be judged", example: "4" },

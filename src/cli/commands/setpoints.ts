@@ -1,6 +1,13 @@
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
-import { type Baseline, baseline, fixedHertz, proposeSetpoints } from "../../setpoints/index";
+import {
+  askedWarnings,
+  type Baseline,
+  baseline,
+  fixedHertz,
+  type Proposal,
+  proposeSetpoints,
+} from "../../setpoints/index";
 import { parseMachine } from "../../severity/index";
 import { writtenAs } from "../delimited/written-as";
 import { leftOutText } from "../input/bad-rows";
@@ -100,7 +107,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);
   const schemes = await confirmedOption(values.confirmed, io, values.json);
-  const proposal = proposeSetpoints({
+  const proposed = proposeSetpoints({
     baseline: known,
     ...(values.scheme !== undefined && {
       scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme, schemes),
@@ -122,6 +129,9 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     values.asked === undefined
       ? undefined
       : storedSetpoint(values.asked, device, hertz === undefined ? undefined : { hertz });
+  const ofAsked =
+    asked === undefined ? [] : askedWarnings(asked, proposed, hertz === undefined ? undefined : { hertz });
+  const proposal: Proposal = { ...proposed, warnings: [...ofAsked, ...proposed.warnings] };
   const explained: Explained[] = Object.entries({ alarm: proposal.alarm, trip: proposal.trip, asked }).flatMap(
     ([name, setpoint]) => (setpoint ? [[name, setpoint.stored] as const] : []),
   );

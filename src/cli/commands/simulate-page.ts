@@ -47,7 +47,7 @@ export const simulatePage = {
       },
       time: {
         argument: "<column>",
-        help: "name or number of the column of times: seconds, or dates with a time",
+        help: "name or number of the column of times: seconds, dates with a time, or times of day such as 08:15:00",
         example: "seconds",
         otherwise: "1",
       },
@@ -82,7 +82,7 @@ export const simulatePage = {
       },
       commands: {
         argument: "<list>",
-        help: "what is done meanwhile",
+        help: "what is done meanwhile, at seconds from the first row",
         example: '"reset at 900, start at 0, bypass on at 10, power lost at 60"',
       },
     }),

@@ -4,9 +4,11 @@ import type { TripCommand, TripCommandName } from "../../trip/index";
 import { writtenAs } from "../delimited/written-as";
 import type { CsvLevelsOptions } from "../input/csv-levels";
 import type { SeriesSettings } from "../input/read-series";
+import type { Begins } from "../input/time-column";
 import type { Given } from "../options/option-row";
 import { needed, parts } from "../options/option-values";
 import { relayOption, switchSettings } from "../options/trip-options";
+import { countedFrom } from "../print/clock-time";
 import type { simulatePage } from "./simulate-page";
 
 /** What `simulate` is given. */
@@ -22,7 +24,7 @@ export function commandsOf(list: string | undefined): TripCommand[] {
     if (name === undefined || at === undefined) {
       throw new VeladisError("syntax", { expected: 'commands such as "reset at 900"', received: shown(one) });
     }
-    return { do: name as TripCommandName, at: parseNumeral(at, "a time of a command in s") };
+    return { do: name as TripCommandName, at: parseNumeral(at, "a time of a command in s from the first row") };
   });
 }
 
@@ -79,6 +81,27 @@ export function seriesSettings({
     skipBad: every !== undefined ? { cannot } : isSkipped ? "given" : "not given",
     ...(times !== undefined && { times }),
   };
+}
+
+/**
+ * Refuses commands that lie before the history or behind it, with what their times count from.
+ *
+ * @throws {@link VeladisError} `out-of-range`
+ */
+export function requireInHistory(
+  commands: readonly TripCommand[],
+  times: Float64Array,
+  begins: Begins | undefined,
+): void {
+  const end = times[times.length - 1] as number;
+  const other = commands.find(({ at }) => at < 0 || at > end);
+  if (other === undefined) return;
+  const start = begins?.by === "file" ? begins.seconds : 0;
+  const isOfFile = start !== 0 && other.at >= start && other.at <= start + end;
+  throw new VeladisError("out-of-range", {
+    expected: `commands between 0 s and ${end} s: their times are ${countedFrom(begins)}`,
+    received: `one at ${other.at} s${isOfFile ? `, which in the file is ${Number((other.at - start).toPrecision(12))} s from the first row` : ""}`,
+  });
 }
 
 /** The longest time between two levels that is no gap, where one was given. */

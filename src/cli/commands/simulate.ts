@@ -12,7 +12,14 @@ import { needed, parts } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type SimulationAnswer, simulationData, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
-import { commandsOf, type GivenHistory, longestGapOf, seriesSettings, settingsOf } from "./simulate-settings";
+import {
+  commandsOf,
+  type GivenHistory,
+  longestGapOf,
+  requireInHistory,
+  seriesSettings,
+  settingsOf,
+} from "./simulate-settings";
 
 /** Carries a recorded history through the trip logic. */
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
@@ -53,6 +60,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     time: values.time,
   });
   const { levels, times } = history;
+  if (every === undefined) requireInHistory(commands, times, history.begins);
   const dt = every ?? times;
   const written = {
     as: from,

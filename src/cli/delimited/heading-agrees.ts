@@ -19,6 +19,8 @@ export interface ColumnTold {
   readonly frequency?: FrequencyUnitSymbol;
   /** Whether they are times. */
   readonly isTime?: true;
+  /** Whether they are samples of a waveform, which have no detector. */
+  readonly isWaveform?: true;
 }
 
 /** What a reading type tells of a column. */
@@ -46,8 +48,10 @@ function quantityDiffers({ unit, level, frequency, isTime }: ColumnTold, { quant
   return unit !== undefined && units[unit].quantity !== quantity;
 }
 
-function unitDiffers(told: ColumnTold, { written, unit, level, frequency, time, signal }: Said): boolean {
+function unitDiffers(told: ColumnTold, { written, unit, level, frequency, time, signal, axis }: Said): boolean {
   if (signal !== undefined) return true;
+  if (axis !== undefined)
+    return axis !== (told.isTime ? "time" : told.frequency === undefined ? undefined : "frequency");
   if (told.isTime) return unit !== undefined || level !== undefined || frequency !== undefined;
   if (told.frequency !== undefined) {
     const isRate = unit !== undefined && written.includes("/");
@@ -60,6 +64,7 @@ function unitDiffers(told: ColumnTold, { written, unit, level, frequency, time, 
 }
 
 function detectorDiffers(told: ColumnTold, { detector }: Said): boolean {
+  if (told.isWaveform) return detector !== undefined;
   const wanted = told.level === undefined ? told.detector : "rms";
   if (wanted === undefined || detector === undefined || detector === wanted) return false;
   // a heading seldom says how a peak was found
@@ -95,6 +100,11 @@ export function headingRefused(by: string, { written }: Said, heading: string, i
   });
 }
 
+/** What a file of samples holds, and where to go with another. */
+const SAMPLES =
+  "samples of the waveform in the unit that is told, one instant a row; levels are for veladis table or veladis judge, " +
+  "a spectrum is for bandOverall of veladis/signal; --file-units none where the heading is wrong";
+
 /**
  * Refuses a column whose heading contradicts what is told of it.
  *
@@ -109,7 +119,12 @@ export function requireHeadingAgrees(
   if (fileUnits === "none") return;
   const heading = header[index] as string;
   const other = contradicted(told, headingSays(heading));
-  if (other !== undefined) throw headingRefused(told.by, other, heading, index);
+  if (other === undefined) return;
+  const { detector, level, frequency, time, axis } = other;
+  const isNoSample = (detector ?? level ?? frequency ?? time ?? axis) !== undefined;
+  if (!told.isWaveform || !isNoSample) throw headingRefused(told.by, other, heading, index);
+  const { received } = headingRefused(told.by, other, heading, index);
+  throw new VeladisError("unknown-option", { expected: SAMPLES, received });
 }
 
 /**

@@ -3,7 +3,7 @@ import { type Detector, findDetector } from "../../detectors/index";
 import { type FrequencyUnitSymbol, findFrequencyUnit } from "../../frequency/index";
 import { parsedType, type ReadingType } from "../../reading/index";
 import { findUnit, type Quantity, type UnitSymbol } from "../../units/index";
-import { librarySpelling, quantitiesIn, signalIn } from "./heading-spellings";
+import { axisIn, librarySpelling, quantitiesIn, signalIn } from "./heading-spellings";
 import { findTimeUnit, type TimeUnitSymbol } from "./time-units";
 
 /** What a text says of the numbers below it: one of these, each as the library's own parsers read it. */
@@ -20,6 +20,8 @@ export interface Said {
   readonly quantity?: Quantity;
   /** The unit of a signal, such as mV. */
   readonly signal?: string;
+  /** What rows are counted along, by its word. */
+  readonly axis?: "time" | "frequency";
 }
 
 /** A part of a heading: words in brackets, behind a comma, or what is outside of both. */
@@ -136,7 +138,12 @@ export function headingSays(heading: string): readonly Said[] {
   // of `vel_mm_s` the s is no second
   const units = said.some(isPlain) ? said.filter(({ time }) => time === undefined) : said;
   const signal = signalIn(text);
-  const others = [...quantitiesIn(text), ...(signal === undefined ? [] : [{ written: signal, signal }])];
+  const axis = axisIn(text.replace(/_+/g, " "));
+  const others = [
+    ...quantitiesIn(text),
+    ...(signal === undefined ? [] : [{ written: signal, signal }]),
+    ...(axis === undefined ? [] : [axis]),
+  ];
   if (units.some(({ unit, detector }) => unit !== undefined && detector !== undefined)) return [...units, ...others];
   return [
     ...units.filter(({ detector }) => detector === undefined),

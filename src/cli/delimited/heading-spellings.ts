@@ -48,6 +48,20 @@ export function quantitiesIn(heading: string): { readonly written: string; reado
   });
 }
 
+/** Headings that name what rows are counted along, and nothing else: `time waveform` names none. */
+const axes = {
+  time: /^(?:t|times?|time ?stamps?|date|date(?: and |[ /]?)time|clock|elapsed(?: time)?)$/i,
+  frequency: /^(?:freq|frequency|frequencies)$/i,
+} as const;
+
+/** What the rows are counted along, where a heading is the name of it, with or without a unit in brackets. */
+export function axisIn(heading: string): { readonly written: string; readonly axis: keyof typeof axes } | undefined {
+  const written = heading.replace(/\(.*?\)|\[.*?\]/g, "").trim();
+  const axis = (["time", "frequency"] as const).find((one) => axes[one].test(written));
+  // T may be a tangential direction
+  return axis === undefined || written === "T" ? undefined : { written, axis };
+}
+
 const signal =
   /(?:^|[^\p{L}])((?:[munµμ]V|mv|MV|(?:milli|micro)?volts?|mA|milliamps?|pC|ADC|counts)(?:\/[\p{L}\d/]+)?|V\/[\p{L}\d/]+)(?=$|[^\p{L}])|\[\s*(V)\s*\]/u;
 

@@ -10,7 +10,7 @@ import { readSeries, type SeriesSettings } from "./read-series";
 import { NotedRows } from "./row-lines";
 import { type ColumnsTold, seriesColumns } from "./series-columns";
 import type { SeriesTold } from "./series-told";
-import { TimeColumn, type TimesWritten } from "./time-column";
+import { type Begins, TimeColumn, type TimesWritten } from "./time-column";
 import { type Spacing, TimesBeside } from "./times-beside";
 
 /** Levels from a file of delimited text with their times in seconds from the first. */
@@ -19,8 +19,8 @@ export interface CsvLevels {
   readonly levels: Float64Array;
   /** Empty when no times are read. */
   readonly times: Float64Array;
-  /** The first time by the clock, where the file has dates. */
-  readonly begins?: { readonly seconds: number; readonly zone: string };
+  /** The first time as the file has it; left out where that is 0 s. */
+  readonly begins?: Begins;
   readonly told: SeriesTold;
 }
 

@@ -15,6 +15,18 @@ export interface CsvPoints {
   readonly told: SeriesTold;
 }
 
+/** Index of the column that a word heads, whatever its case, with or without a unit in brackets. */
+function headedBy(header: readonly string[], word: string): number {
+  const plain = header.map((title) => title.replace(/\s*(?:\(.*\)|\[.*\])\s*$/, "").trim());
+  const found = plain.flatMap((title, i) => (title.toLowerCase() === word ? [i] : []));
+  return found.length === 1
+    ? (found[0] as number)
+    : columnIndex(
+        header.map((title, i) => (plain[i]?.toLowerCase() === word ? word : title)),
+        word,
+      );
+}
+
 /**
  * Known and indicated levels from delimited text with columns of these names.
  *
@@ -32,7 +44,7 @@ export async function csvPoints(stream: Readable, from: string, settings: Series
     overRange: "a device that shows over range at a known level fails there: take the row out and say so",
     header(cells) {
       header = cells;
-      columns = [columnIndex(cells, "known"), columnIndex(cells, "indicated")];
+      columns = [headedBy(cells, "known"), headedBy(cells, "indicated")];
       unitRefused = heldToUnits(cells, columns, typeTold(`--from ${shown(from)}`, type), settings.written);
     },
     row(cells) {

@@ -141,7 +141,12 @@ export async function* csvSamples(
       header = cells;
       layout = layoutOf(cells, settings);
       const isHeader = layout.first === "header";
-      if (isHeader) requireHeadingAgrees(cells, layout.index, { by: `--unit ${unit}`, unit }, written);
+      if (isHeader) {
+        // a reading such as `4.1 g pk`, told to be the header, tells of itself alone
+        const isWaveform = !saysValue(cells[layout.index] as string, decimalComma);
+        const told = { by: `--unit ${unit}`, unit, ...(isWaveform && { isWaveform }) };
+        requireHeadingAgrees(cells, layout.index, told, written);
+      }
       beside = new TimesBeside(spacing, isHeader ? cells : undefined, layout.index, written);
       if (layout.first === "sample") take(cells, 1);
     },

@@ -17,13 +17,17 @@ export interface SeriesTold {
   readonly times?: TimesTold;
 }
 
-function timesText({ as, unit, clock, provedBy, equal }: TimesTold, { time }: ColumnsRead): string {
+function timesText({ as, unit, clock, provedBy, midnights, equal }: TimesTold, { time }: ColumnsRead): string {
   const how = provedBy === undefined ? "" : `, since line ${provedBy} admits no other order`;
   const isPlain = as === "seconds" || as === "dates";
   const unitText = unit && `times: in ${unit}, as the heading ${shown(time?.heading)} says; in s from here on\n`;
+  const passed =
+    midnights === undefined
+      ? ""
+      : `, without a date: ${midnights.rows === 0 ? "no midnight is passed" : `midnight is passed ${midnights.rows === 1 ? "once" : `${midnights.rows} times`} (${linesText(midnights)})`}, and a gap of a day or more does not show`;
   return (
     (unitText ?? "") +
-    (isPlain ? "" : `times: ${as}${how}; the first is ${clock}\n`) +
+    (isPlain ? "" : `times: ${as}${how}${passed}; the first is ${clock}\n`) +
     (equal.rows === 0 ? "" : `times: ${rowsText(equal.rows)} at the time of the row above (${linesText(equal)})\n`)
   );
 }

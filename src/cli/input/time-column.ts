@@ -4,6 +4,7 @@ import { checkSeconds, secondsFrom, serialDate } from "./bare-times";
 import { type CellAt, cellText, DateOrders } from "./date-order";
 import { levelCell } from "./level-cell";
 import { linesText, NotedRows, type RowLines, rowsText } from "./row-lines";
+import { pastMidnights, writtenTimeOfDay } from "./time-of-day";
 import { type DateOrder, dateText, writtenDate } from "./written-date";
 
 /** How the times of a column are written, where it is told. */
@@ -13,22 +14,31 @@ export type TimesWritten = "seconds" | "serial" | DateOrder;
 export interface TimesTold {
   /** The unit of bare numbers, where the heading says it and it is not the second. */
   readonly unit?: TimeUnitSymbol;
-  readonly as: "seconds" | "serial dates" | "dates" | "dates, day first" | "dates, month first";
+  readonly as: "seconds" | "serial dates" | "dates" | "dates, day first" | "dates, month first" | "times of day";
   /** The first, as it is written, and by the clock where it is a date. */
   readonly first: string;
   readonly clock?: string;
   /** The line of the date that admits this order of day and month alone, where it was not told. */
   readonly provedBy?: number;
+  /** Rows behind a midnight, where the times of day are without a date. */
+  readonly midnights?: RowLines;
   /** Rows at the time of the row above them. */
   readonly equal: RowLines;
+}
+
+/** When a history begins: since 1970, since midnight, or as the file counts. */
+export interface Begins {
+  readonly seconds: number;
+  readonly zone: string;
+  readonly by: "date" | "time of day" | "file";
 }
 
 /** The times of a column. */
 export interface ReadTimes {
   /** In seconds from the first. */
   readonly times: Float64Array;
-  /** The first by the clock, where the column has dates. */
-  readonly begins?: { readonly seconds: number; readonly zone: string };
+  /** The first as the column has it; left out where that is 0 s. */
+  readonly begins?: Begins;
   readonly told: TimesTold;
 }
 
@@ -49,7 +59,7 @@ const askedForms = {
 } as const satisfies Record<TimesWritten, string>;
 
 function cellTime(cell: string, decimalComma: boolean): CellTime {
-  const date = writtenDate(cell);
+  const date = writtenDate(cell) ?? writtenTimeOfDay(cell);
   if (date !== undefined) return date;
   const number = levelCell(cell, decimalComma);
   if (typeof number === "number") return { form: BARE, at: { "day-first": number, "month-first": number } };
@@ -120,6 +130,7 @@ export class TimeColumn {
     }
     const { at, ...said } = this.#read(first);
     const isClock = said.as !== "seconds";
+    const isOfDay = said.as === "times of day";
     const [start = 0] = at;
     const unit = this.#unit ?? "s";
     const times = Float64Array.from(at, (one) =>
@@ -129,19 +140,26 @@ export class TimeColumn {
     const told = {
       ...said,
       first: first.cell.trim(),
-      ...(isClock ? { clock: dateText(start) } : unit !== "s" && { unit }),
+      ...(isClock ? { clock: isOfDay ? first.cell.trim() : dateText(start) } : unit !== "s" && { unit }),
       equal,
     };
-    return { times, ...(isClock && { begins: { seconds: start / 1e6, zone: first.zone ?? "" } }), told };
+    const by = isOfDay ? "time of day" : isClock ? "date" : "file";
+    const begins: Begins = { seconds: isClock ? start / 1e6 : secondsIn(unit, start), zone: first.zone ?? "", by };
+    return { times, ...((isClock || start !== 0) && { begins }), told };
   }
 
-  #read(first: CellAt & CellTime): { at: readonly number[] } & Pick<TimesTold, "as" | "provedBy"> {
+  #read(first: CellAt & CellTime): { at: readonly number[] } & Pick<TimesTold, "as" | "provedBy" | "midnights"> {
     const at = this.#at["day-first"];
     const asked = this.#asked;
     if (first.form === BARE) {
       if (asked === "serial") return { at: at.map(serialDate), as: "serial dates" };
       if (asked === undefined && this.#unit === undefined) checkSeconds(at, cellText(first));
       return { at, as: "seconds" };
+    }
+    if (first.form.startsWith("a time of day")) {
+      const midnights = new NotedRows();
+      const all = pastMidnights(at, (i) => midnights.note(this.#lines[i] as number));
+      return { at: all, as: "times of day", midnights: midnights.noted() };
     }
     if (!first.form.startsWith("year last")) return { at, as: "dates" };
     const { order, provedBy } = asked === undefined ? this.#orders.found() : { order: asked as DateOrder };

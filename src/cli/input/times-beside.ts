@@ -1,13 +1,18 @@
 import { plainNumeral, shown, VeladisError } from "../../core/index";
 import { timeUnitSaid } from "../delimited/heading-agrees";
+import { headingSays } from "../delimited/heading-says";
 import { secondsIn, type TimeUnitSymbol } from "../delimited/time-units";
 import type { WrittenAs } from "../delimited/written-as";
+import { hasTimeOfDayForm, writtenTimeOfDay } from "./time-of-day";
 import { writtenDate } from "./written-date";
 
 /** How far times may be from what was told. */
 const SHARE = 0.01;
 /** Fewer rows that rise evenly may do so by chance. */
 const ENOUGH = 8;
+
+/** Fewer rows whose frequency rises may be readings of a speed that rose. */
+const SPECTRUM = 3;
 
 /** How rows are spaced in time, as it was told. */
 export interface Spacing {
@@ -56,7 +61,7 @@ export class TimesBeside {
     const text = cell.trim();
     const pointed = this.#written.decimalComma ? text.replace(",", ".") : text;
     if (plainNumeral.test(pointed)) return { value: Number(pointed), isDate: false };
-    const date = writtenDate(text);
+    const date = hasTimeOfDayForm(text) ? writtenTimeOfDay(text) : writtenDate(text);
     return date === undefined ? undefined : { value: date.at["day-first"] / 1e6, isDate: true };
   }
 
@@ -103,14 +108,34 @@ export class TimesBeside {
     }
   }
 
+  /** Whether a column is the axis of a spectrum: it is headed by a frequency that is no speed, and each row is above the last. */
+  #isFrequency({ index, rows, equal }: Rising): boolean {
+    if (rows < SPECTRUM || equal > 0) return false;
+    return headingSays(this.#header?.[index] ?? "").some(
+      ({ axis, frequency, written }) =>
+        axis === "frequency" ||
+        frequency === "Hz" ||
+        frequency === "kHz" ||
+        (frequency !== undefined && /^cpm$/i.test(written)),
+    );
+  }
+
   /**
-   * Refuses times that are not spaced as was told, when all rows are taken.
+   * Refuses times that are not spaced as was told, when all rows are taken, and rows of a spectrum, which have none.
    *
    * @throws {@link VeladisError} `unknown-option` with both
    */
   check(): void {
     for (const one of this.#rising ?? []) {
       const { index, first, last, rows, equal, shortest } = one;
+      if (this.#isFrequency(one)) {
+        throw new VeladisError("unknown-option", {
+          expected:
+            "rows that follow one another in time; the lines of a spectrum are for bandOverall of veladis/signal; " +
+            "--file-units none where the column beside is no frequency of these rows",
+          received: `${this.#told.by}, and column ${index + 1} ${shown(this.#header?.[index]?.trim())}, which rises from row to row`,
+        });
+      }
       const unit = last > first ? this.#unitOf(one) : false;
       if (unit === false) continue;
       const wanted = (rows - 1) * this.#told.seconds;

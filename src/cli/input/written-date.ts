@@ -18,7 +18,7 @@ const yearLast = /^(\d\d?)([./-])(\d\d?)\2(\d{4})(?: +(\d\d?:\d\d(?::\d\d(?:[.,]
 const shortYear = /^\d\d?([./-])\d\d?\1\d\d(?!\d)/;
 
 /** Microseconds since midnight; NaN for what no clock shows, such as 24:00. */
-function sinceMidnight(clock = "00:00", half = ""): number {
+export function sinceMidnight(clock = "00:00", half = ""): number {
   const [hours = 0, minutes = 0, seconds = 0, fraction = 0] = clock
     .split(/[:.,]/)
     .map((digits, i) => Number(i === 3 ? `0.${digits}` : digits));

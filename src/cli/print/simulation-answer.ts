@@ -3,16 +3,16 @@ import { significant } from "../../reading/index";
 import type { LevelGaps } from "../../trip/index";
 import { assumptionLines } from "./assumption-lines";
 import { cautionsText } from "./cautions-text";
-import { clockOf, clockTime, type Moment } from "./clock-time";
+import { clockOf, clockTime, countedFrom, type Moment, timeAndClock } from "./clock-time";
 import { gapsText, longestText } from "./gaps-text";
 import { masksText } from "./masks-text";
 import { type SettingsTold, settingsText } from "./simulation-settings";
 import { eventTable, runTable, type Simulation, secondsText, type TimeText } from "./simulation-text";
 
 /** What `simulate` found, one simulation a delay. */
-export interface SimulationAnswer extends Omit<SettingsTold, "longestGap"> {
+export interface SimulationAnswer extends Omit<SettingsTold, "longestGap" | "times" | "timeText"> {
   readonly file: string;
-  /** The levels as they are written, and when the first was. */
+  /** The levels as they are written, and when the first was, where that is not at 0 s. */
   readonly history: { readonly levels: Float64Array; readonly begins?: Moment };
   /** How the levels were read, as data, and how many rows were left out. */
   readonly read: object;
@@ -33,11 +33,12 @@ export function simulationText(answer: SimulationAnswer): string {
   const { rules } = first.logic;
   const { time } = first.status;
   const clock = begins && clockOf(begins, time);
-  const timeText: TimeText = (at) => `${secondsText(at)} s${clock ? ` (${clock(at)})` : ""}`;
+  const timeText: TimeText = (at) => timeAndClock(secondsText(at), at, clock);
+  const times = `${gaps === undefined ? "in s from the first level" : countedFrom(begins)}; so are those of commands`;
   const highest = levels.reduce((most, level) => (Number.isNaN(level) ? most : Math.max(most, level)), 0);
   const longestGap = gaps === undefined ? "none: evenly spaced" : longestText(gaps, isGapGiven);
   return (
-    `${file}: ${levels.length} levels over ${significant(time, 4)} s${begins ? ` from ${clockTime(begins, 0)}` : ""}, ` +
+    `${file}: ${levels.length} levels over ${significant(time, 4)} s${begins ? ` from ${clockTime(begins, 0)}${begins.by === "file" ? " in the file" : ""}` : ""}, ` +
     (leftOut === 0 ? "" : `${leftOut} ${leftOut === 1 ? "row" : "rows"} left out, `) +
     `highest ${significant(highest, 3)} ${from}\n` +
     `threshold ${significant(rules.threshold.value, 4)} ${rules.type}, clears below ${significant(rules.reset.value, 4)}, ` +
@@ -46,7 +47,7 @@ export function simulationText(answer: SimulationAnswer): string {
     (more.length === 0 ? eventTable(first, hasRelay, clock) : "") +
     masksText(simulations, timeText) +
     (gaps === undefined ? "" : gapsText(gaps, rules.type, timeText)) +
-    settingsText(simulations, { ...answer, longestGap }) +
+    settingsText(simulations, { ...answer, longestGap, times, timeText }) +
     assumptionLines(first.logic) +
     cautionsText()
   );
@@ -65,6 +66,7 @@ export function simulationData(answer: SimulationAnswer, simulation: Simulation)
     ...{ onDelay, threshold, reset, settings: { ...settings, onDelay } },
     notGiven: [...(hasRelay ? [] : ["relay"]), ...(hasSensorFault ? [] : ["sensor-fault"])],
     commands,
+    timesCountFrom: gaps === undefined ? "the first level" : "the first row",
     events: begins ? events.map((event) => ({ ...event, clock: clockTime(begins, event.time) })) : events,
     end: { time, state, output, ...(hasRelay && { coil, contact }) },
     unmasked,

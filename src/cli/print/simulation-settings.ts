@@ -2,7 +2,7 @@ import type { TripSettings } from "../../device/index";
 import { significant } from "../../reading/index";
 import type { TripCommand } from "../../trip/index";
 import { labelled } from "./labelled";
-import { type Simulation, secondsText } from "./simulation-text";
+import { type Simulation, secondsText, type TimeText } from "./simulation-text";
 
 /** What a simulation was told besides the settings of the switch, in words. */
 export interface SettingsTold {
@@ -17,6 +17,9 @@ export interface SettingsTold {
   /** What the levels are written in, and how they follow one another. */
   readonly levels: string;
   readonly longestGap: string;
+  /** What times count from. */
+  readonly times: string;
+  readonly timeText: TimeText;
   readonly excursions: boolean;
 }
 
@@ -51,10 +54,11 @@ export function settingsText(simulations: readonly Simulation[], told: SettingsT
     ],
     [
       "commands",
-      commands.length === 0 ? "none" : commands.map(({ do: name, at }) => `${name} at ${secondsText(at)} s`).join(", "),
+      commands.length === 0 ? "none" : commands.map(({ do: name, at }) => `${name} at ${told.timeText(at)}`).join(", "),
     ],
     ["columns", told.columns],
     ["levels", told.levels],
+    ["times", told.times],
     ["longest gap", told.longestGap],
     ["excursions", told.excursions ? "told" : "not told"],
   ];

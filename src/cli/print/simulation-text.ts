@@ -1,5 +1,6 @@
 import { significant } from "../../reading/index";
 import type { TripEvent, TripLogic, TripStatus, UnmaskedTrips } from "../../trip/index";
+import type { Clock } from "./clock-time";
 import { type Column, textTable } from "./text-table";
 
 /** One delay tried on a history. */
@@ -23,13 +24,13 @@ export function secondsText(time: number): string {
 const number = (title: string): Column => ({ title, align: "right" });
 
 /** What happened with each delay, one row a delay; with the time of day where there is a clock. */
-export function runTable(simulations: readonly Simulation[], clock: TimeText | undefined): string {
+export function runTable(simulations: readonly Simulation[], clock: Clock | undefined): string {
   return textTable(
     [
       number("on-delay, s"),
       number("trips"),
       number("first trip, s"),
-      ...(clock ? [{ title: "clock" }] : []),
+      ...(clock ? [{ title: clock.title }] : []),
       number("last clear, s"),
       { title: "at the end" },
     ],
@@ -42,7 +43,7 @@ export function runTable(simulations: readonly Simulation[], clock: TimeText | u
         secondsText(onDelay),
         `${trips.length}`,
         first === undefined ? "-" : secondsText(first.time),
-        ...(clock ? [first === undefined ? "-" : clock(first.time)] : []),
+        ...(clock ? [first === undefined ? "-" : clock.text(first.time)] : []),
         last === undefined ? "-" : secondsText(last.time),
         status.state,
       ];
@@ -51,20 +52,26 @@ export function runTable(simulations: readonly Simulation[], clock: TimeText | u
 }
 
 /** Every event of one history. */
-export function eventTable({ events, status }: Simulation, relay: boolean, clock: TimeText | undefined): string {
+export function eventTable({ events, status }: Simulation, relay: boolean, clock: Clock | undefined): string {
   const contact = relay ? `, contact ${status.contact}` : "";
   const end = `${events.length > 0 ? "\n" : ""}at the end: ${status.state}, output ${status.output}${contact}\n`;
   if (events.length === 0) return `\nnothing happened\n${end}`;
   const rows = events.map(({ time, event, level, cause, reason }) => [
     secondsText(time),
-    ...(clock ? [clock(time)] : []),
+    ...(clock ? [clock.text(time)] : []),
     event,
     level === null ? "-" : significant(level),
     reason ?? (cause === undefined || cause === "level" ? "" : cause),
   ]);
   return (
     textTable(
-      [number("time, s"), ...(clock ? [{ title: "clock" }] : []), { title: "event" }, number("level"), { title: "" }],
+      [
+        number("time, s"),
+        ...(clock ? [{ title: clock.title }] : []),
+        { title: "event" },
+        number("level"),
+        { title: "" },
+      ],
       rows,
     ) + end
   );

@@ -65,6 +65,7 @@ export async function recordJudge(
   name: string | undefined,
   machine: string,
   confirmed?: readonly Scheme[],
+  background?: string,
 ): Promise<RecordJudge> {
   const scheme = await statedScheme(name, machine, confirmed);
   const all = confirmed === undefined ? {} : { schemes: confirmed };
@@ -79,7 +80,10 @@ export async function recordJudge(
     });
   }
   const targets = typesFor(schemes);
-  const judge = judgeOf({ scheme, schemes: confirmed, machine, strict: false });
+  const judge = judgeOf({
+    ...{ scheme, schemes: confirmed, machine, strict: false },
+    ...(background !== undefined && { background }),
+  });
   return {
     targets,
     band: widestBand(schemes),

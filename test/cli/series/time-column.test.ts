@@ -89,8 +89,9 @@ describe("times of a column", () => {
   });
 
   it("say what zone the first has", () => {
-    expect(column(["2026-03-04T10:00:00+01:00"]).begins).toEqual({ seconds: 1772614800, zone: "+01:00" });
-    expect(column(["5"]).begins).toBeUndefined();
+    expect(column(["2026-03-04T10:00:00+01:00"]).begins).toEqual({ seconds: 1772614800, zone: "+01:00", by: "date" });
+    expect(column(["5"]).begins).toEqual({ seconds: 5, zone: "", by: "file" });
+    expect(column(["0"]).begins).toBeUndefined();
   });
 
   it.each([

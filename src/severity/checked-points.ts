@@ -1,0 +1,19 @@
+import { requireList, requireText, shown, VeladisError } from "../core/index";
+import { amplitudeOf } from "../reading/index";
+import { type PointReading, requireDistinct } from "./points";
+
+/** Points that were made elsewhere, held against what a point is. */
+export function checkedPoints(given: readonly PointReading[]): readonly PointReading[] {
+  // not `map`, which passes over the holes of a list
+  const list = Array.from(requireList(given, "points with their readings as a list"), (one) => {
+    if (typeof one !== "object" || one === null) {
+      throw new VeladisError("wrong-type", { expected: "a point with its reading", received: shown(one) });
+    }
+    return { point: requireText(one.point, "the name of a point"), reading: amplitudeOf(one.reading) };
+  });
+  if (list.length === 0) {
+    throw new VeladisError("missing-fact", { expected: "one point or more", received: "an empty list" });
+  }
+  requireDistinct(list.map(({ point }) => point));
+  return list;
+}

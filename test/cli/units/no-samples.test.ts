@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { veladis } from "../in-process";
+
+const overall = ["overall", "--unit", "mm/s", "--rate", "100", "--band", "20-40"];
+const rows = (row: (i: number) => string): string => Array.from({ length: 200 }, (_, i) => `${row(i)}\n`).join("");
+const wave = (i: number): string => (3 * Math.sin(2 * Math.PI * 0.3 * i)).toFixed(6);
+
+async function refusal(args: readonly string[], input: string): Promise<string> {
+  const { code, err } = await veladis(args, input);
+  return code === 0 ? "" : err.replace(/\n\s*/g, " ");
+}
+
+describe("what is no waveform is not taken for samples", () => {
+  // biome-ignore format: a row of a table is a line
+  it.each(["vel mm/s rms", "mm/s pk", "velocity RMS [mm/s]", "v pp (mm/s)", "mm/s_rms", "true peak mm/s"])(
+    "levels headed %s are refused, with where they belong", async (heading) => {
+      const told = await refusal([...overall, "--column", "2"], `n,${heading}\n${rows((i) => `${i},${wave(i)}`)}`);
+      expect(told).toContain(`--unit mm/s, and the heading "${heading}" of column 2`);
+      expect(told).toContain("levels are for veladis table or veladis judge");
+      const by = [...overall, "--column", "2", "--file-units", "none"];
+      expect(await refusal(by, `n,${heading}\n${rows((i) => `${i},${wave(i)}`)}`)).toBe("");
+    },
+  );
+
+  it.each(["time", "Time", "timestamp", "t", "Time (s)", "frequency", "Freq [Hz]", "date time"])(
+    "a column headed %s is refused",
+    async (heading) => {
+      const csv = `${heading},a\n${rows((i) => `${i / 100},${wave(i)}`)}`;
+      expect(await refusal([...overall, "--column", "1"], csv)).toContain(`the heading "${heading}" of column 1`);
+      expect(await refusal(overall, csv.replaceAll(/,.*/g, ""))).toContain(`the heading "${heading}" of column 1`);
+    },
+  );
+
+  it.each(["time waveform", "T", "a", "time signal mm/s", "velocity"])(
+    "samples headed %s are read",
+    async (heading) => {
+      expect(await refusal([...overall, "--column", "2"], `n,${heading}\n${rows((i) => `${i},${wave(i)}`)}`)).toBe("");
+    },
+  );
+
+  it.each(["frequency", "Frequency (Hz)", "f [Hz]", "freq", "CPM"])(
+    "amplitudes beside a column %s that rises are a spectrum, refused with where it belongs",
+    async (heading) => {
+      const csv = `${heading},amplitude\n${rows((i) => `${i + 1},${Math.abs(Number(wave(i)))}`)}`;
+      const told = await refusal([...overall, "--column", "2"], csv);
+      expect(told).toContain(`column 1 "${heading}", which rises from row to row`);
+      expect(told).toContain("bandOverall of veladis/signal");
+      expect(await refusal([...overall, "--column", "2", "--file-units", "none"], csv)).toBe("");
+    },
+  );
+
+  it("a mains frequency beside the samples is no axis: it stands still", async () => {
+    const csv = `mains [Hz],a\n${rows((i) => `${i < 100 ? 49.9 : 50},${wave(i)}`)}`;
+    expect(await refusal([...overall, "--column", "2"], csv)).toBe("");
+  });
+
+  it("levels of a table, of convert and of simulate are no times either", async () => {
+    const csv = "date,time\n1,4.1\n2,4.2\n";
+    expect(await refusal(["--column", "2", "--from", "mm/s rms", "--to", "in/s pk"], csv)).toContain('heading "time"');
+    const table = ["table", "--column", "2", "--from", "mm/s rms", "--to", "in/s pk"];
+    expect(await refusal(table, csv)).toContain('heading "time"');
+  });
+});
