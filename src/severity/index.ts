@@ -33,6 +33,7 @@ export { type MachineType, machineTypes } from "./machine-types";
 export type { MissingFact } from "./match-machine";
 export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
+export { WORSE_PLACE } from "./place-text";
 export type { Assume } from "./placed-machine";
 export { type PointReading, parsePoints } from "./points";
 export { headlineOf, isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
