@@ -4,7 +4,6 @@ import {
   BEST_VALUE,
   headlineOf,
   type Judgement,
-  type PossibleZones,
   type SchemeKind,
   type Verdict,
   WORSE_PLACE,
