@@ -73,6 +73,11 @@ function inOrder({ judgements, kind }: Verdict, zones: readonly Zone[]): readonl
   return Object.freeze([...new Set(zones)].sort((a, b) => level(a) - level(b)));
 }
 
+/** True where the upper end of the interval leaves the zones that the best value has. */
+function isAsJudged({ judgement, zone, fromThere }: JudgementWithin): boolean {
+  return zone === judgement.zone && fromThere.possible.length === judgement.possible.length;
+}
+
 const PLACE = "place: not given";
 
 /** The verdict at the upper end of all intervals: as the verdict of the best value is put together. */
@@ -81,6 +86,7 @@ function guarded(
   all: readonly JudgementWithin[],
 ): Pick<ZonesWithin, "zone" | "headline" | "word" | "assumedFacts"> {
   const { kind, judgements, deciding, background, assumedFacts, unjudged } = verdict;
+  if (all.every(isAsJudged)) return verdict;
   const zone = inOrder(
     verdict,
     all.map((one) => one.zone),

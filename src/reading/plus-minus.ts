@@ -15,7 +15,8 @@ export function hasPlusMinus(text: string): boolean {
 export function requireNoPlusMinus(text: string): void {
   if (!hasPlusMinus(text)) return;
   throw new VeladisError("syntax", {
-    expected: "a reading without ±; one with its uncertainty is read by parseUncertain of veladis/uncertainty",
+    expected:
+      "a reading without ±; one with its uncertainty is read by veladis judge and by parseUncertain of veladis/uncertainty",
     received: shown(text),
   });
 }

@@ -1,5 +1,5 @@
-import { type ZoneRule, type ZonesWithin, zonesWithin } from "../../conformity/index";
-import { parseNumeral, VeladisError } from "../../core/index";
+import { type ZoneRule, type ZonesWithin, zoneRules, zonesWithin } from "../../conformity/index";
+import { parseNumeral, requireChoice, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
 import { changeFromBaseline, type Judgement, judgePoints, type Verdict } from "../../severity/index";
 import type { Io } from "../input/io";
@@ -51,8 +51,9 @@ function requireFits(isKnown: boolean, { rule, since }: Given<typeof judgePage.o
       received: "--since with an uncertainty",
     });
   }
-  if (isKnown || rule === undefined || rule === "simple acceptance") return;
-  throw new VeladisError(rule === "guard band" ? "missing-fact" : "unknown-option", {
+  if (rule !== undefined) requireChoice(rule, Object.keys(zoneRules), "a decision rule");
+  if (isKnown || rule !== "guard band") return;
+  throw new VeladisError("missing-fact", {
     expected: 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2)", for --rule',
     received: "one without",
   });
