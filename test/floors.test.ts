@@ -20,6 +20,7 @@ const floors: Record<string, number> = {
   vector: 5,
   device: 5,
   uncertainty: 5,
+  conformity: 6,
   trip: 6,
   setpoints: 6,
   shock: 6,

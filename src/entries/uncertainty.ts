@@ -1,9 +1,19 @@
 /**
- * Readings with their uncertainty, carried through every conversion and sum.
+ * Readings with their uncertainty, carried through every conversion and sum, and the zones they may be in.
  *
  * @module veladis/uncertainty
  */
 
+export {
+  type CriterionWithin,
+  type IntervalWithin,
+  type ZoneProbabilities,
+  type ZoneRule,
+  type ZonesWithin,
+  type ZonesWithinOptions,
+  zoneRules,
+  zonesWithin,
+} from "../conformity/index";
 export { VeladisError } from "../core/index";
 export {
   formatUncertain,

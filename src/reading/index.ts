@@ -10,6 +10,7 @@ export { madeOfOne, type Unfinished, withStep } from "./made-of-one";
 export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
+export { hasPlusMinus, requireNoPlusMinus } from "./plus-minus";
 export { readingType } from "./reading-type";
 export {
   type LevelReference,

@@ -3,6 +3,7 @@ import { type FrequencyText, hertz } from "../frequency/index";
 import type { Amplitude } from "./amplitude";
 import { checkedAmplitude, FORM } from "./checked-amplitude";
 import { parsedType } from "./parsed-type";
+import { requireNoPlusMinus } from "./plus-minus";
 import { linearOf } from "./scaled";
 
 /** Beyond any reading a person writes; keeps junk from being searched. */
@@ -17,7 +18,7 @@ function refuse(code: "syntax" | "missing-unit", reading: string, expected = FOR
  *
  * @param reading - e.g. `"0.25 in/s pk at 1500 r/min"`, `"95 dB re 1e-9 m/s"`
  * @returns the reading taken apart, frozen; a level gives its linear RMS value in the unit of its reference
- * @throws {@link VeladisError} `syntax`, `not-a-number`, `negative`, and all of {@link readingType} and
+ * @throws {@link VeladisError} `syntax`, also for a reading with ±, `not-a-number`, `negative`, and all of {@link readingType} and
  *   {@link hertz}
  * @example
  * ```ts
@@ -30,6 +31,7 @@ function refuse(code: "syntax" | "missing-unit", reading: string, expected = FOR
 export function parseAmplitude(reading: string): Amplitude {
   const written = requireText(reading, FORM).trim();
   if (written.length > LONGEST) refuse("syntax", reading);
+  requireNoPlusMinus(written);
   const [subject, at, ...more] = written.split(/\sat(?:\s|$)|@/i);
   const [digits, type] = splitNumeral(subject as string);
   if (digits === "" || more.length > 0) refuse("syntax", reading);

@@ -34,9 +34,11 @@ export { type MachineType, machineTypes } from "./machine-types";
 export type { MissingFact } from "./match-machine";
 export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
+export { WORSE_PLACE } from "./place-text";
 export type { Assume } from "./placed-machine";
 export { type PointReading, parsePoints } from "./points";
-export type { PossibleZones } from "./possible-zones";
+export { headlineOf, isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
+export { BEST_VALUE } from "./reading-cautions";
 export type { ReadingRef } from "./readings";
 export type {
   Condition,
@@ -55,3 +57,4 @@ export { type Candidate, type Excluded, type Selection, selectSchemes } from "./
 export { kilowattsPer, type LengthText, millimetresPer, type PowerText } from "./size";
 export { supportOf, supportRule, unknownSupportRule } from "./support";
 export type { Verdict } from "./verdict-of";
+export { zoneLevel } from "./zone-level";

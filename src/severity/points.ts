@@ -1,5 +1,5 @@
 import { requireText, shown, VeladisError } from "../core/index";
-import { type Amplitude, isReading, parseAmplitude } from "../reading/index";
+import { type Amplitude, isReading, parseAmplitude, requireNoPlusMinus } from "../reading/index";
 import { folded } from "./label";
 
 /** A reading and the point of the machine it was taken at. */
@@ -83,7 +83,7 @@ function partOf(written: string, parted: string): Part {
  * Points are parted by commas, or by semicolons, where numbers may have a decimal comma. A reading without a type takes
  * that of the next one that has it.
  *
- * @throws {@link VeladisError} `syntax` for a number without a name or the other way round, `out-of-range` for a point
+ * @throws {@link VeladisError} `syntax` for a number without a name or the other way round and for ±, `out-of-range` for a point
  *   named twice and for too many, `missing-unit` where no type follows, and all of {@link parseAmplitude}
  * @example
  * ```ts
@@ -97,6 +97,8 @@ function partOf(written: string, parted: string): Part {
  */
 export function parsePoints(text: string): readonly PointReading[] {
   const written = requireText(text, FORM);
+  // its number would be taken for the reading
+  requireNoPlusMinus(written);
   const parted = written.includes(";") ? ";" : ",";
   const pieces = written.split(parted).map((one) => one.trim());
   if (pieces.length > MOST_POINTS) requireDistinct(pieces);

@@ -58,6 +58,7 @@ const cases: Cases = {
   "convert, zero to a level": () => to(0, "mm/s rms", "dB re 1e-9 m/s"),
   "parseAmplitude, no text": () => parseAmplitude(undefined as Loose),
   "parseAmplitude, no value": () => parseAmplitude("mm/s rms"),
+  "parseAmplitude, an uncertainty": () => parseAmplitude("4.9 ± 0.3 mm/s rms"),
   "parseAmplitude, two frequencies": () => parseAmplitude("1 mm/s rms at 25 Hz at 50 Hz"),
   "parseAmplitude, of any length": () => parseAmplitude(`1 mm/s rms ${"x".repeat(300)}`),
   "parseAmplitude, no unit": () => parseAmplitude("4.1"),

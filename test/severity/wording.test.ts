@@ -62,6 +62,7 @@ const cases: Cases = {
     s.classify("4 mm/s rms", { scheme: withCriterion({ limits: { "A/B": { rootOf: 12000 } } }), machine: {} }),
   "parsePoints, a number without a name": () => s.parsePoints("DE-H 3.1, 2.2 mm/s rms"),
   "parsePoints, a name without a number": () => s.parsePoints("DE-H, DE-V 2.2 mm/s rms"),
+  "parsePoints, an uncertainty": () => s.parsePoints("DE-H 3.1 ± 0.2 mm/s rms"),
   "parsePoints, a point twice": () => s.parsePoints("DE-H 3.1, DE-H 2.2 mm/s rms"),
   "parsePoints, too many": () => s.parsePoints(Array.from({ length: 101 }, (_, i) => `P${i} 1`).join(", ")),
   "parsePoints, no type at the end": () => s.parsePoints("DE-H 3.1 mm/s rms, DE-V 2.2"),

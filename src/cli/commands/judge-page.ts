@@ -19,6 +19,7 @@ export const judgePage = {
   examples: [
     'veladis judge "4.1 mm/s rms" --machine "pump 90 kW 2980 r/min category II"',
     'veladis judge "DE-H 3.1, DE-V 2.2, NDE-H 2.9 mm/s rms" \\\n    --machine "fan 132 kW 1485 r/min rigid BV-3"',
+    'veladis judge "4.9 ± 0.3 mm/s rms (k=2)" --machine "pump 90 kW 2980 r/min category II"',
     'veladis judge "0.25 in/s pk at 1490 r/min" --machine "motor 315 mm rigid" \\\n    --scheme iso-10816-3-2009',
     'veladis judge "6 mil pp" --machine "motor 3600 r/min shaft" --scheme iso-7919-3-2009',
     'veladis judge "3.1 mm/s rms" --machine "group 1 rigid" --scheme iso-10816-3-2009 \\\n    --since "1.8 mm/s rms"',
@@ -35,6 +36,11 @@ export const judgePage = {
     [
       "points",
       'a name before each reading: "DE-H 3.1, DE-V 2.2 mm/s rms"; semicolons between points where numbers have a decimal comma',
+    ],
+    [
+      "uncertainty",
+      'behind the number or the reading: "4.9 ± 0.3 mm/s rms (k=2)", "0.25 in/s pk ± 5 % (k=2)"; without (k=...) a bound with equal chance within',
+      "The zone is then the worst that the interval touches (guard band), or that of the best value (simple acceptance).",
     ],
   ],
   texts: {},
@@ -53,6 +59,18 @@ export const judgePage = {
       example: '"0.4 mm/s rms"',
     },
     "crest-factor": crestFactor,
+    uncertainty: {
+      argument: "<amount>",
+      help: "expanded uncertainty (k = 2) of a reading without ±",
+      example: '"5 %"',
+    },
+    rule: {
+      argument: "<name>",
+      help: "rule by which the zone of a reading with an uncertainty is decided",
+      example: '"simple acceptance"',
+      list: "decision rules",
+      otherwise: "guard band",
+    },
     strict,
     digits,
     explain,

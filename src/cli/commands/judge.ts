@@ -1,18 +1,21 @@
-import { parseNumeral, VeladisError } from "../../core/index";
-import { format } from "../../reading/index";
-import { changeFromBaseline, type Judgement, judgePoints } from "../../severity/index";
+import { type ZoneRule, type ZonesWithin, zoneRules, zonesWithin } from "../../conformity/index";
+import { parseNumeral, requireChoice, VeladisError } from "../../core/index";
+import { type Amplitude, format, isUncertain } from "../../reading/index";
+import { changeFromBaseline, type Judgement, judgePoints, type Verdict } from "../../severity/index";
 import type { Io } from "../input/io";
 import { confirmedOption } from "../options/confirmed-option";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
 import { schemeAmong, statedScheme } from "../options/named-scheme";
 import type { Given } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
+import { uncertainReading } from "../options/uncertain-reading";
 import { changeText } from "../print/change-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { judgementText } from "../print/judgement-text";
 import { pointsText } from "../print/points-text";
 import { pointsLine, verdictLine } from "../print/verdict-line";
+import { decided, withinLine, withinText } from "../print/within-text";
 import { answerLines } from "./answer-lines";
 import type { judgePage } from "./judge-page";
 
@@ -24,17 +27,42 @@ function namesPoints(text: string): boolean {
   return /^\p{L}/u.test(text);
 }
 
-function refuseSince(): never {
+/** Options that stand for one reading alone, refused beside several points. */
+function refuseOfOne(values: Given<typeof judgePage.options>["values"]): void {
+  if (values.since !== undefined) {
+    throw new VeladisError("out-of-range", {
+      expected: "one reading and its baseline, since each point has a baseline of its own",
+      received: "--since with several points",
+    });
+  }
+  const named = (["uncertainty", "rule"] as const).find((one) => values[one] !== undefined);
+  if (named === undefined) return;
   throw new VeladisError("out-of-range", {
-    expected: "one reading and its baseline, since each point has a baseline of its own",
-    received: "--since with several points",
+    expected: "one reading with its uncertainty",
+    received: `--${named} with several points`,
+  });
+}
+
+/** What a rule asks for that the reading does not have, or the baseline cannot. */
+function requireFits(isKnown: boolean, { rule, since }: Given<typeof judgePage.options>["values"]): void {
+  if (isKnown && since !== undefined) {
+    throw new VeladisError("out-of-range", {
+      expected: "a reading without an uncertainty: whether a change is significant is told of best values alone",
+      received: "--since with an uncertainty",
+    });
+  }
+  if (rule !== undefined) requireChoice(rule, Object.keys(zoneRules), "a decision rule");
+  if (isKnown || rule !== "guard band") return;
+  throw new VeladisError("missing-fact", {
+    expected: 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2)", for --rule',
+    received: "one without",
   });
 }
 
 /** Judges one reading, readings of several points, or lines of them, of one machine. */
 export async function judgeReadings({ values, texts }: Given<typeof judgePage.options>, io: Io): Promise<number> {
   const digits = digitsOf(values.digits);
-  const { machine, since, explain, json } = values;
+  const { machine, since, explain, json, uncertainty, rule } = values;
   const schemes = await confirmedOption(values.confirmed, io, json);
   const scheme = await statedScheme(values.scheme, machine, schemes);
   const crest = values["crest-factor"];
@@ -53,21 +81,33 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
           assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
         });
+  const withinOf = (reading: string | Amplitude, verdict: Verdict): ZonesWithin | undefined => {
+    const isKnown = typeof reading === "object" && isUncertain(reading.history ?? []);
+    requireFits(isKnown, values);
+    return isKnown ? zonesWithin(verdict, { ...(rule && { rule: rule as ZoneRule }) }) : undefined;
+  };
   const ofReading = (written: string, form: Form, extra: object): string => {
-    const verdict = judged(written);
+    const reading = uncertainReading(written, uncertainty);
+    const ofBest = judged(reading);
+    const within = withinOf(reading, ofBest);
+    const verdict = within === undefined ? ofBest : decided(ofBest, within);
     const change = changeOf(written, verdict);
-    const explained: Explained = ["", verdict];
+    const explained: Explained[] = [["", verdict]];
+    if (within !== undefined) explained.splice(0, 1, ["verdict", verdict], ["uncertainty", within]);
     if (form === "data") {
       const text = `${format(verdict.judged, { digits })}: ${verdict.headline}`;
-      return `${JSON.stringify({ ...extra, written, text, ...verdict, ...explainedSteps(explain, explained), ...(change && { change }) })}\n`;
+      return `${JSON.stringify({ ...extra, written, text, ...verdict, ...(within && { within }), ...explainedSteps(explain, ...explained), ...(change && { change }) })}\n`;
     }
-    const steps = explain ? explainedText([explained]) : "";
-    if (form === "line") return verdictLine(written, verdict, digits) + steps;
-    const text = judgementText(verdict, { written, digits, colour: io.colour });
+    const steps = explain ? explainedText(explained) : "";
+    if (form === "line") {
+      return verdictLine(written, verdict, digits, within && withinLine(within, digits)) + steps;
+    }
+    const middle = within && { within: withinText(within, digits) };
+    const text = judgementText(verdict, { written, digits, colour: io.colour, ...middle });
     return `${text}${change === undefined ? "" : changeText(change, digits)}${steps}`;
   };
   const ofPoints = (written: string, form: Form, extra: object): string => {
-    if (since !== undefined) refuseSince();
+    refuseOfOne(values);
     const { background } = values;
     const rest = background === undefined ? {} : { background };
     const answer = judgePoints(written, machine, {

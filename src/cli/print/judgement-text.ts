@@ -159,8 +159,10 @@ export function judgementText(
     readonly digits: number;
     readonly colour: boolean;
     readonly cautions?: readonly string[];
+    /** What is to stand between the headline and the page. */
+    readonly within?: string;
   },
 ): string {
-  const { written, colour } = settings;
-  return `${visibleText(written)}: ${verdictHeadline(verdict, colour)}\n\n${verdictPage(verdict, settings)}`;
+  const { written, colour, within = "" } = settings;
+  return `${visibleText(written)}: ${verdictHeadline(verdict, colour)}\n\n${within}${verdictPage(verdict, settings)}`;
 }

@@ -26,8 +26,9 @@ function restText(
 }
 
 /** A verdict on one line, for many readings. */
-export function verdictLine(written: string, verdict: Verdict, digits: number): string {
-  return `${visibleText(`${written}: ${verdictHeadline(verdict, false)}; ${restText(verdict, digits)}`)}\n`;
+export function verdictLine(written: string, verdict: Verdict, digits: number, within?: string): string {
+  const told = within === undefined ? "" : `${within}; `;
+  return `${visibleText(`${written}: ${verdictHeadline(verdict, false)}; ${told}${restText(verdict, digits)}`)}\n`;
 }
 
 /** The verdict on several points on one line. */

@@ -1,0 +1,19 @@
+import { shown, VeladisError } from "../../core/index";
+import { type Amplitude, hasPlusMinus } from "../../reading/index";
+import { parseUncertain } from "../../uncertainty/index";
+
+/** A reading as it was written, with the uncertainty that stands in an option; it is left as text where it has none. */
+export function uncertainReading(written: string, uncertainty: string | undefined): string | Amplitude {
+  if (uncertainty === undefined) return hasPlusMinus(written) ? parseUncertain(written) : written;
+  const [subject = "", ...at] = written.split(/(?=\sat\s|@)/i);
+  if (hasPlusMinus(subject)) {
+    throw new VeladisError("unknown-option", {
+      expected: "one uncertainty of a reading: behind ± or in --uncertainty",
+      received: `both, ${shown(written)}`,
+    });
+  }
+  const amount = uncertainty.trim().replace(/^(?:±|\+\/-)\s*/, "");
+  // as in a check, what is stated is the expanded uncertainty
+  const coverage = /\(\s*k/i.test(amount) ? "" : " (k=2)";
+  return parseUncertain(`${subject} ± ${amount}${coverage}${at.join("")}`);
+}

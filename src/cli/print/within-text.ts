@@ -1,0 +1,59 @@
+import type { ZonesWithin } from "../../conformity/index";
+import { format, type ReadingType, significant } from "../../reading/index";
+import type { Verdict } from "../../severity/index";
+import { labelled } from "./labelled";
+
+/** A verdict on the best value with what a decision rule says of it in front. */
+export function decided(
+  verdict: Verdict,
+  { zone, zones, worst, headline, word, cautions, assumed, assumedFacts }: ZonesWithin,
+): Verdict {
+  return { ...verdict, zone, possible: zones, worst, headline, word, cautions, assumed, assumedFacts };
+}
+
+/** The interval of a reading: `4.60 to 5.20 mm/s rms`. */
+function intervalText({ interval: { low, high, type } }: ZonesWithin, digits: number): string {
+  const upper = format(high, type as ReadingType, { digits });
+  return low === Number.NEGATIVE_INFINITY
+    ? `up to ${upper}`
+    : `${format(low, type as ReadingType, { digits }).split(" ")[0]} to ${upper}`;
+}
+
+function percent(probability: number): string {
+  if (probability < 0.001) return "below 0.1 %";
+  return probability > 0.999 ? "above 99.9 %" : `${significant(100 * probability, probability > 0.99 ? 3 : 2)} %`;
+}
+
+/** How likely each zone is, or why that is not told. */
+function probabilityText({ probabilities, why }: ZonesWithin): string {
+  if (probabilities === null) return `not given: ${why}`;
+  return Object.entries(probabilities)
+    .map(([zone, probability]) => `${zone} ${percent(probability)}`)
+    .join(", ");
+}
+
+const takes = {
+  "guard band": "the worst zone that the interval touches",
+  "simple acceptance": "the zone of the best value, whatever the interval touches",
+} as const;
+
+/** The interval of a reading, the zones within it, how likely they are and how the verdict was decided. */
+export function withinText(within: ZonesWithin, digits: number): string {
+  const { interval, uncertainty, zones, rule, bestValue } = within;
+  const { method, draws, seed } = uncertainty;
+  const how = method === "first order" ? method : `${method}, ${draws} draws, seed ${seed}`;
+  const expanded = significant(interval.expanded, Math.min(digits, 3));
+  const other = rule === "guard band" ? `; by simple acceptance ${bestValue.headline}` : "";
+  return [
+    labelled("within", [`${intervalText(within, digits)} (U = ${expanded}, k = 2, ${how}): ${zones.join(", ")}`], 12),
+    labelled("likely", [probabilityText(within)], 12),
+    labelled("decided", [`by ${rule}: ${takes[rule]}${other}`], 12),
+  ].join("");
+}
+
+/** The same in a few words, for a line. */
+export function withinLine(within: ZonesWithin, digits: number): string {
+  const { zones, rule, probabilities } = within;
+  const likely = probabilities === null ? "" : `; likely ${probabilityText(within)}`;
+  return `by ${rule}; within ${intervalText(within, digits)}: ${zones.join(", ")}${likely}`;
+}

@@ -1,0 +1,4 @@
+export type { CriterionWithin, IntervalWithin } from "./criterion-within";
+export type { ZoneProbabilities } from "./zone-probabilities";
+export { type ZoneRule, zoneRules } from "./zone-rules";
+export { type ZonesWithin, type ZonesWithinOptions, zonesWithin } from "./zones-within";

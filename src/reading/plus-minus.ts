@@ -1,0 +1,22 @@
+import { shown, VeladisError } from "../core/index";
+
+const sign = /±|\+\/?[-\u2212]/;
+
+/** True for a text that says a number plus and minus another. */
+export function hasPlusMinus(text: string): boolean {
+  return text.search(sign) > 0;
+}
+
+/**
+ * Refuses a reading with its uncertainty where that would be lost.
+ *
+ * @throws {@link VeladisError} `syntax`
+ */
+export function requireNoPlusMinus(text: string): void {
+  if (!hasPlusMinus(text)) return;
+  throw new VeladisError("syntax", {
+    expected:
+      "a reading without ±; a single one with its uncertainty is read by veladis judge and by parseUncertain of veladis/uncertainty",
+    received: shown(text),
+  });
+}
