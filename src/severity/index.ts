@@ -1,4 +1,3 @@
-export { type Provenance, provenances } from "../core/index";
 export type { Bound, Unjudged } from "./applicable-criteria";
 export { type BackgroundCheck, backgroundRule, checkBackground } from "./background";
 export type { BackgroundOfPoints } from "./background-of-points";
