@@ -1,14 +1,15 @@
-import { shown, splitNumeral, VeladisError } from "../core/index";
+import { parseNumeral, shown, splitNumeral, VeladisError } from "../core/index";
 import { detectors, findDetector } from "../detectors/index";
 import { frequency } from "../frequency/index";
 import { type Amplitude, parseAmplitude } from "../reading/index";
 import { findUnit } from "../units/index";
+import type { LevelDifference } from "./value";
 
-/** An amplitude written within an expression, and where it stands. */
+/** An amplitude or a number of decibels written within an expression, and where it stands. */
 export interface Literal {
   readonly start: number;
   readonly end: number;
-  readonly reading: Amplitude;
+  readonly value: Amplitude | LevelDifference;
 }
 
 /** Most words that a reading type or a frequency has: `dB re ISO/TS 7849 velocity`, `inches per second zero to peak`. */
@@ -84,6 +85,19 @@ function frequencyEnd(text: string, start: number): number {
   );
 }
 
+/** The number of decibels without a reference that begins with the number at a place, or undefined when it is none. */
+function decibelsAt(text: string, start: number, digits: string, names: ReadonlySet<string>): Literal | undefined {
+  const unit = /\s*(dB)(?![A-Za-z0-9_])/iy;
+  unit.lastIndex = start + digits.length;
+  const word = unit.exec(text)?.[1];
+  if (word === undefined || names.has(word)) return undefined;
+  const end = unit.lastIndex;
+  // what begins like a reference or a detector is a level that lacks something
+  const more = /^\s+(re[:f]?|rms)(?![A-Za-z0-9_])/i.exec(text.slice(end))?.[0];
+  if (more !== undefined) parseAmplitude(text.slice(start, end) + more);
+  return { start, end, value: Object.freeze({ decibels: parseNumeral(digits, "a number of dB") }) };
+}
+
 /** The reading that begins with the number at a place, or undefined when it is a plain number. */
 function literalAt(text: string, start: number, digits: string, names: ReadonlySet<string>): Literal | undefined {
   const words = wordsFrom(text, start + digits.length);
@@ -91,12 +105,14 @@ function literalAt(text: string, start: number, digits: string, names: ReadonlyS
     if (!namesReading(type)) continue;
     try {
       const end = frequencyEnd(text, typeEnd);
-      return { start, end, reading: parseAmplitude(text.slice(start, end)) };
+      return { start, end, value: parseAmplitude(text.slice(start, end)) };
     } catch (error) {
       // a level takes in words that are not its own, such as an operator behind it
       if (!/^dB/i.test(type) || type.split(" ").length < 4) throw error;
     }
   }
+  const difference = decibelsAt(text, start, digits, names);
+  if (difference !== undefined) return difference;
   const first = words[0]?.text ?? "";
   if (findUnit(first) !== undefined && !names.has(first)) {
     throw new VeladisError("missing-detector", {

@@ -12,8 +12,8 @@ export interface Line {
   readonly name: string | undefined;
   /** The expression, with each amplitude replaced by a name of its own. */
   readonly expression: string;
-  /** The amplitudes by those names. */
-  readonly literals: ReadonlyMap<string, Literal["reading"]>;
+  /** The amplitudes and numbers of decibels by those names. */
+  readonly literals: ReadonlyMap<string, Literal["value"]>;
   /** The expression as it was written. */
   readonly written: string;
   readonly crestFactor: string | undefined;
@@ -114,7 +114,7 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
     name,
     written: written.trim(),
     expression: replaced(written, literals),
-    literals: new Map(literals.map(({ reading }, i) => [`_${i}`, reading])),
+    literals: new Map(literals.map(({ value }, i) => [`_${i}`, value])),
     crestFactor,
     targets,
   };
