@@ -113,8 +113,9 @@ const operators: Readonly<Record<string, string>> = {
  * const math = registerAmplitudes(create(all!));
  * format(math.evaluate('amplitude("0.25 in/s pk at 1500 r/min") * 2 to "mm/s rms"')); // => "8.98 mm/s rms"
  * const sum = 'amplitude("2 mm/s rms") + (amplitude("0.1 in/s pk") to "mm/s rms")';
- * assumedText(math.evaluate(sum) as Amplitude); // => "(sine, in phase)"
+ * assumedText(math.evaluate(sum) as Amplitude); // => "(sine, one frequency, in phase)"
  * math.evaluate("1500 rpm to Hz").toString(); // => "25 Hz"
+ * format(math.evaluate('amplitude("4.5 mm/s rms") + decibels(6)')); // => "8.98 mm/s rms"
  * math.evaluate('amplitude("2 mm/s rms") + amplitude("1 mm/s pk")'); // throws wrong-detector
  * ```
  */

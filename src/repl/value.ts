@@ -1,5 +1,14 @@
 import { shown, VeladisError, visibleText } from "../core/index";
-import { type Amplitude, assumedText, format, isClipped, type Made, significant } from "../reading/index";
+import {
+  type Amplitude,
+  assumedText,
+  format,
+  isClipped,
+  type Made,
+  plainNumber,
+  readingText,
+  significant,
+} from "../reading/index";
 import { phaseWords } from "./phase-words";
 
 /** A result that is printed as prepared text, with its data beside it: a judgement, proposed setpoints, a change. */
@@ -69,18 +78,6 @@ export function opened(values: readonly Value[]): Value[] {
   return values.flatMap((value) => (isList(value) ? opened(value) : [value]));
 }
 
-/** A number without zeros at its end: few digits, and none that say nothing. */
-function plainNumber(value: number, digits = 6): string {
-  const [mantissa = "", exponent] = significant(value, digits).split("e");
-  const short = mantissa.includes(".") ? mantissa.replace(/\.?0+$/, "") : mantissa;
-  return exponent === undefined ? short : `${short}e${exponent}`;
-}
-
-/** A frequency behind a reading, as people on the plant say it. */
-function atText(hertz: number | undefined): string {
-  return hertz === undefined ? "" : ` at ${plainNumber(hertz)} Hz (${plainNumber(60 * hertz)} r/min)`;
-}
-
 type Way = Parameters<typeof assumedText>[0];
 
 /** What to know of the way an answer came by, where no reading stands before it: all that was assumed, and its loop. */
@@ -112,5 +109,5 @@ export function valueText(value: Value, digits?: number): string {
   if (isList(value)) return value.map((one) => valueText(one, digits)).join(", ");
   if (isReport(value)) return value.report;
   if (isLevelDifference(value)) return differenceText(value, digits);
-  return `${format(value, digits === undefined ? {} : { digits })}${atText(value.hertz)}${behindAmplitude(value)}`;
+  return `${readingText(value, digits === undefined ? {} : { digits })}`.replace(/\)$/, `${phaseWords(value)})`);
 }
