@@ -86,6 +86,7 @@ export {
   type QuantityOf,
   type ReadingType,
   type Rounding,
+  readingText,
   readingType,
   type Step,
   type StepName,

@@ -12,6 +12,7 @@ export {
   completions,
   evaluateLine,
   helpText,
+  type LevelDifference,
   newSession,
   type Report,
   registerAmplitudes,

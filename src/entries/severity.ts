@@ -8,6 +8,7 @@ export {
   type AdmittedScheme,
   type Assume,
   type BackgroundCheck,
+  type BackgroundOfPoints,
   type Bound,
   backgroundRule,
   type Candidate,

@@ -28,6 +28,13 @@ const words: Readonly<Record<Assumption, string>> = {
 /** The names of all assumptions. */
 export const assumptionNames = /* @__PURE__ */ Object.keys(words) as readonly Assumption[];
 
+/** The assumption that words say as {@link assumedText} writes it; undefined where they say none. */
+export function assumptionOf(written: string): Assumption | undefined {
+  const plain = written.trim().toLowerCase();
+  if (/^crest factor(s| [\d.]+(e[+-]?\d+)?)$/.test(plain)) return "crest-factor";
+  return assumptionNames.find((name) => name !== "crest-factor" && words[name].toLowerCase() === plain);
+}
+
 /** An answer that says what it assumed. */
 export interface Assuming {
   readonly assumed?: readonly Assumption[];

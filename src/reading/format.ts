@@ -14,7 +14,8 @@ export interface FormatOptions {
 /** A level to a tenth of a decibel, finer when more than three digits are asked for. */
 function decibelText(decibels: number, digits = 3): string {
   significant(decibels, digits);
-  return decibels.toFixed(Math.max(1, digits - 2));
+  // a level a hair below its reference is at it
+  return decibels.toFixed(Math.max(1, digits - 2)).replace(/^-(?=[0.]*$)/, "");
 }
 
 /**

@@ -1,6 +1,7 @@
 export { agreedHertz } from "./agreed-hertz";
 export { type Amplitude, amplitudeIn, isClipped, type Level, type LoopState, loopStates } from "./amplitude";
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
+export { behindReading, endBehind, stateBehind } from "./behind-reading";
 export { checkedSteps } from "./checked-steps";
 export { type FormatOptions, format } from "./format";
 export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
@@ -11,6 +12,7 @@ export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { hasPlusMinus, requireNoPlusMinus } from "./plus-minus";
+export { plainNumber, readingText } from "./reading-text";
 export { readingType } from "./reading-type";
 export {
   type LevelReference,

@@ -1,10 +1,13 @@
 import { parseNumeral, requireNonNegative, requireText, shown, splitNumeral, VeladisError } from "../core/index";
-import { type FrequencyText, hertz } from "../frequency/index";
-import type { Amplitude } from "./amplitude";
+import type { Amplitude, LoopState } from "./amplitude";
+import { type Behind, behindReading, frequencyTwice, stateBehind } from "./behind-reading";
 import { checkedAmplitude, FORM } from "./checked-amplitude";
+import { writtenIn } from "./history";
+import { ownHistory } from "./own-history";
 import { parsedType } from "./parsed-type";
 import { requireNoPlusMinus } from "./plus-minus";
 import { linearOf } from "./scaled";
+import { writtenValue } from "./written-value";
 
 /** Beyond any reading a person writes; keeps junk from being searched. */
 const LONGEST = 200;
@@ -13,10 +16,30 @@ function refuse(code: "syntax" | "missing-unit", reading: string, expected = FOR
   throw new VeladisError(code, { expected, received: shown(reading) });
 }
 
+/** The reading with what stands behind it; what was assumed stands in its history too, as it was given. */
+function withBehind(reading: Amplitude, { crestFactor, assumed, note }: Behind, state?: LoopState): Amplitude {
+  const { hertz } = reading;
+  const crest = crestFactor !== undefined && { crestFactor };
+  const step = { does: "given", value: writtenValue(reading), type: writtenIn(reading) } as const;
+  return Object.freeze({
+    ...reading,
+    ...crest,
+    ...(state !== undefined && { state }),
+    ...(assumed !== undefined &&
+      note !== undefined && {
+        assumed,
+        history: ownHistory([
+          Object.freeze({ ...step, ...(hertz !== undefined && { hertz }), ...crest, assumed, note }),
+        ]),
+      }),
+  });
+}
+
 /**
- * The reading that a text says: a value, a unit, a detector, and a frequency after `at` if there is one.
+ * The reading that a text says: a value, a unit, a detector, a frequency after `at` if there is one, and behind them the
+ * crest factor and what was assumed, as {@link readingText} writes them.
  *
- * @param reading - e.g. `"0.25 in/s pk at 1500 r/min"`, `"95 dB re 1e-9 m/s"`
+ * @param reading - e.g. `"0.25 in/s pk at 1500 r/min"`, `"95 dB re 1e-9 m/s"`, `"2 g rms, crest factor 4"`, `"4.49 mm/s rms (sine)"`
  * @returns the reading taken apart, frozen; a level gives its linear RMS value in the unit of its reference
  * @throws {@link VeladisError} `syntax`, also for a reading with ±, `not-a-number`, `negative`, and all of {@link readingType} and
  *   {@link hertz}
@@ -26,27 +49,31 @@ function refuse(code: "syntax" | "missing-unit", reading: string, expected = FOR
  *
  * parseAmplitude("0.25 in/s pk at 1500 r/min");
  * // => { value: 0.25, unit: "in/s", detector: "pk", quantity: "velocity", hertz: 25 }
+ * parseAmplitude("4.49 mm/s rms (sine)").assumed; // => ["sine"]
  * ```
  */
 export function parseAmplitude(reading: string): Amplitude {
   const written = requireText(reading, FORM).trim();
   if (written.length > LONGEST) refuse("syntax", reading);
   requireNoPlusMinus(written);
-  const [subject, at, ...more] = written.split(/\sat(?:\s|$)|@/i);
-  const [digits, type] = splitNumeral(subject as string);
+  const [told, behind] = behindReading(written);
+  const [before, at, ...more] = told.split(/\sat(?:\s|$)|@/i);
+  const [subject, state] = stateBehind(before as string);
+  const [digits, type] = splitNumeral(subject);
   if (digits === "" || more.length > 0) refuse("syntax", reading);
   const value = parseNumeral(digits, "a finite value");
   if (type === "") {
     refuse("missing-unit", reading, `a unit and a detector after the value, as in "${digits} mm/s rms"`);
   }
   const { unit, detector, quantity, reference } = parsedType(type);
-  const known = at === undefined ? undefined : hertz(at as FrequencyText);
+  const known = at === undefined ? undefined : frequencyTwice(at);
+  const parts = { unit, detector, quantity, hertz: known };
   if (reference === 0) {
     requireNonNegative(value, "an amplitude of zero or more");
-    return Object.freeze({ value, unit, detector, quantity, hertz: known });
+    return withBehind({ value, ...parts }, behind, state);
   }
   const level = Object.freeze({ decibels: value, re: `${reference} ${unit}` });
-  return Object.freeze({ value: linearOf(value, reference), unit, detector, quantity, hertz: known, level });
+  return withBehind({ value: linearOf(value, reference), ...parts, level }, behind, state);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { requireNonNegative, requirePositive, VeladisError } from "../core/index";
-import { type Amplitude, amplitudeOf, format, madeOf, type Step, writtenIn } from "../reading/index";
+import { type Amplitude, type Assumption, amplitudeOf, format, madeOf, type Step, writtenIn } from "../reading/index";
 import { inType, linearTypeOf, operands } from "./operands";
 
 /** Frequency of a result of several readings: theirs if all agree, else unknown. */
@@ -17,8 +17,10 @@ function made(of: readonly Amplitude[], value: number, step: Omit<Step, "of" | "
   return Object.freeze({ value, unit, detector, quantity, hertz: commonHertz(of), ...way });
 }
 
-function checkFrequencies(a: Amplitude, b: Amplitude, doing: string): void {
-  if (a.hertz === undefined || b.hertz === undefined || a.hertz === b.hertz) return;
+/** What putting together in phase assumes: where not both frequencies are known, that they are one. */
+function assumedInPhase(a: Amplitude, b: Amplitude, doing: string): readonly Assumption[] {
+  if (a.hertz === undefined || b.hertz === undefined) return Object.freeze(["one-frequency", "in-phase"] as const);
+  if (a.hertz === b.hertz) return Object.freeze(["in-phase"] as const);
   throw new VeladisError("wrong-frequency", {
     expected: `readings at one frequency to ${doing} (RMS readings of different frequencies go together by rss)`,
     received: `${a.hertz} Hz and ${b.hertz} Hz`,
@@ -26,10 +28,10 @@ function checkFrequencies(a: Amplitude, b: Amplitude, doing: string): void {
 }
 
 function inPhase(a: Amplitude, b: Amplitude, does: "sum" | "difference", doing: string): Amplitude {
-  checkFrequencies(a, b, doing);
+  const assumed = assumedInPhase(a, b, doing);
   const of = operands([a, b], doing);
   const [x, y] = of.map(({ value }) => value) as [number, number];
-  return made(of, does === "sum" ? x + y : x - y, { does, assumed: Object.freeze(["in-phase"] as const) });
+  return made(of, does === "sum" ? x + y : x - y, { does, assumed });
 }
 
 /** One reading and another that rises and falls with it. */
@@ -42,13 +44,16 @@ export function differenceOf(a: Amplitude, b: Amplitude): Amplitude {
   return inPhase(a, b, "difference", "subtract");
 }
 
-/** A reading times a number, or over one. */
-export function scaledReading(reading: Amplitude, { by = 1, over = 1, note }: Pick<Step, "by" | "over" | "note">) {
+/** A reading times a number, or over one; why, and what that number had assumed. */
+export function scaledReading(
+  reading: Amplitude,
+  { by = 1, over = 1, ...told }: Pick<Step, "by" | "over" | "note" | "assumed">,
+): Amplitude {
   const checked = amplitudeOf(reading);
   const linear = inType(checked, linearTypeOf(checked));
   requireNonNegative(by, "a number of zero or more to multiply an amplitude with");
   requirePositive(over, "a number above zero to divide an amplitude by");
-  const step = { does: "scale", by, ...(over !== 1 && { over }), ...(note !== undefined && { note }) } as const;
+  const step = { does: "scale", by, ...(over !== 1 && { over }), ...told } as const;
   return made([linear], (linear.value * by) / over, step);
 }
 

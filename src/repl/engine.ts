@@ -1,10 +1,12 @@
 import type { MathNode } from "mathjs";
 
+/** A function of mathjs by name, called with numbers only. */
+export type Call = (name: string, args: readonly number[]) => unknown;
+
 /** What the calculator needs of mathjs: its parser and its functions of numbers. */
 export interface Engine {
   parse(expression: string): MathNode;
-  /** A function of mathjs by name, called with numbers only. */
-  call(name: string, args: readonly number[]): unknown;
+  readonly call: Call;
 }
 
 /**

@@ -1,12 +1,12 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { parseNumeral, requireText, VeladisError } from "../core/index";
-import { type Amplitude, type Assumption, format } from "../reading/index";
+import { type Amplitude, type Assumption, format, historyOf, ownHistory } from "../reading/index";
 import { bounds, checkBounds } from "./bounds";
 import { loadEngine } from "./engine";
 import { explanationText } from "./explained";
 import { checkedSession, newSession, type Session } from "./session";
 import { type Line, splitLine } from "./split-line";
-import { amplitude, behind, type Value, valueText } from "./value";
+import { amplitude, behind, behindAmplitude, isAmplitude, type Value, valueText } from "./value";
 import { Walker } from "./walk";
 
 /** What a line came to. */
@@ -37,7 +37,7 @@ function answerText(
   if (explains) return explanationText(converted.length === 0 ? value : converted);
   if (typeof value === "boolean") return `${value}${behind({ assumed: compared })}`;
   if (converted.length === 0) return valueText(value);
-  return converted.map((one) => `${format(one)}${behind(one)}`).join("\n");
+  return converted.map((one) => `${format(one)}${behindAmplitude(one)}`).join("\n");
 }
 
 /** The value of an expression that is one reading or one variable, for which mathjs need not be loaded. */
@@ -67,6 +67,12 @@ async function evaluated(line: Line, session: Session): Promise<Evaluated> {
   }
 }
 
+/** A value to keep: a reading as it was given has a step that says so, by which it is known again wherever it comes in. */
+function kept(value: Value): Value {
+  if (typeof value !== "object" || !isAmplitude(value) || value.history !== undefined) return value;
+  return Object.freeze({ ...value, history: ownHistory([...historyOf(value)]) });
+}
+
 function remember({ name }: Line, value: Value, { variables }: Session): void {
   if (name !== undefined && !variables.has(name) && variables.size >= bounds.variables) {
     throw new VeladisError("out-of-range", {
@@ -74,8 +80,9 @@ function remember({ name }: Line, value: Value, { variables }: Session): void {
       received: "one more",
     });
   }
-  variables.set("last", value);
-  if (name !== undefined) variables.set(name, value);
+  const one = kept(value);
+  variables.set("last", one);
+  if (name !== undefined) variables.set(name, one);
 }
 
 /**
@@ -125,7 +132,8 @@ export async function evaluateLine(line: string, session: Session = newSession()
   const said = answerText(parts, outcome, converted);
   remember(parts, converted.length === 1 ? (converted[0] as ConvertedAmplitude) : value, session);
   const plain = parts.name === undefined && converted.length === 0 && !parts.explains;
-  const written = plain ? parts.literals.get(parts.expression) : undefined;
+  const literal = plain ? parts.literals.get(parts.expression) : undefined;
+  const written = literal !== undefined && isAmplitude(literal) ? literal : undefined;
   return {
     value: converted[0] ?? value,
     converted,

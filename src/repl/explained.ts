@@ -25,6 +25,7 @@ function setpointText(name: string, setpoint: ProposedSetpoint | null): string {
 export function explanationText(value: Value): string {
   if (isList(value) && value.length > 0) return value.map(explanationText).join("\n\n");
   if (isAmplitude(value)) return explain(value).text;
+  if (typeof value === "object" && hasHistory(value)) return explain(value).text;
   if (isReport(value) && isProposal(value.data)) {
     return [setpointText("alarm", value.data.alarm), setpointText("trip", value.data.trip)].join("\n");
   }

@@ -6,4 +6,4 @@ export { helpText } from "./help";
 export { type AmplitudeMath, registerAmplitudes } from "./register";
 export { isExit, isUnfinished, respond } from "./respond";
 export { newSession, type Session } from "./session";
-export type { Report, Value } from "./value";
+export type { LevelDifference, Report, Value } from "./value";

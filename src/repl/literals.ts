@@ -1,53 +1,16 @@
-import { shown, splitNumeral, VeladisError } from "../core/index";
+import { parseNumeral, shown, splitNumeral, VeladisError } from "../core/index";
 import { detectors, findDetector } from "../detectors/index";
-import { frequency } from "../frequency/index";
-import { type Amplitude, parseAmplitude } from "../reading/index";
+import { type Amplitude, behindReading, endBehind, ownHistory, parseAmplitude, stateBehind } from "../reading/index";
 import { findUnit } from "../units/index";
+import { readingEnd, stateEnd } from "./reading-end";
+import type { LevelDifference } from "./value";
+import { beginnings, wordsFrom } from "./words-behind";
 
-/** An amplitude written within an expression, and where it stands. */
+/** An amplitude or a number of decibels written within an expression, and where it stands. */
 export interface Literal {
   readonly start: number;
   readonly end: number;
-  readonly reading: Amplitude;
-}
-
-/** Most words that a reading type or a frequency has: `dB re ISO/TS 7849 velocity`, `inches per second zero to peak`. */
-const MOST_WORDS = 6;
-
-/** A word of the text with the place where it ends. */
-interface Word {
-  readonly text: string;
-  readonly end: number;
-}
-
-/** The words behind a place, up to anything that can only be arithmetic. */
-function wordsFrom(text: string, start: number): Word[] {
-  const words: Word[] = [];
-  const word = /\s*([^\s+*(),=<>;!?[\]{}"|&~:@]+)/y;
-  word.lastIndex = start;
-  for (let found = word.exec(text); found !== null && words.length < MOST_WORDS; found = word.exec(text)) {
-    const [, one = ""] = found;
-    if (/^[-/^%]+$/.test(one)) break;
-    words.push({ text: one, end: word.lastIndex });
-  }
-  return words;
-}
-
-/** Shorter readings of the last word, cut before an operator that may stand in a unit: `rms/2`, `rms-1`. */
-function cuts({ text, end }: Word): Word[] {
-  return [...text.matchAll(/[-/^%]/g)]
-    .filter(({ index }) => index > 0)
-    .map(({ index }) => ({ text: text.slice(0, index), end: end - text.length + index }))
-    .reverse();
-}
-
-/** Beginnings of the words, longest first, with shorter readings of each last word. */
-function* beginnings(words: readonly Word[]): Generator<Word> {
-  for (let count = words.length; count > 0; count--) {
-    const head = words.slice(0, count - 1).map(({ text }) => text);
-    const last = words[count - 1] as Word;
-    for (const { text, end } of [last, ...cuts(last)]) yield { text: [...head, text].join(" "), end };
-  }
+  readonly value: Amplitude | LevelDifference;
 }
 
 function namesReading(text: string): boolean {
@@ -60,28 +23,32 @@ function namesReading(text: string): boolean {
   return false;
 }
 
-/** The end of the frequency that follows `at` or `@`; the place itself if none follows. */
-function frequencyEnd(text: string, start: number): number {
-  const at = /\s*(?:\bat\s+|@\s*)/iy;
-  at.lastIndex = start;
-  if (at.exec(text) === null) return start;
-  const begin = at.lastIndex;
-  let refused: unknown;
-  for (const { text: candidate, end } of beginnings(wordsFrom(text, begin))) {
-    try {
-      frequency(candidate);
-      return end;
-    } catch (error) {
-      refused ??= error;
-    }
-  }
-  throw (
-    refused ??
-    new VeladisError("syntax", {
-      expected: 'a frequency after "at", such as "1500 r/min"',
-      received: shown(text.slice(start)),
-    })
-  );
+/** The number of decibels without a reference that begins with the number at a place, or undefined when it is none. */
+function decibelsAt(text: string, start: number, digits: string, names: ReadonlySet<string>): Literal | undefined {
+  const unit = /\s*(dB)(?![A-Za-z0-9_])/iy;
+  unit.lastIndex = start + digits.length;
+  const word = unit.exec(text)?.[1];
+  if (word === undefined || names.has(word)) return undefined;
+  const end = unit.lastIndex;
+  // what begins like a reference or a detector is a level that lacks something
+  const more = /^\s+(re[:f]?|rms)(?![A-Za-z0-9_])/i.exec(text.slice(end))?.[0];
+  if (more !== undefined) parseAmplitude(text.slice(start, end) + more);
+  const whole = endBehind(text, stateEnd(text, end));
+  return { start, end: whole, value: differenceBehind(parseNumeral(digits, "a number of dB"), text.slice(end, whole)) };
+}
+
+/** A number of decibels with what stands behind it, as it is printed. */
+function differenceBehind(decibels: number, written: string): LevelDifference {
+  const [before, { crestFactor, assumed, note }] = behindReading(written);
+  const [, state] = stateBehind(before);
+  const step = { does: "given", value: decibels, type: "dB" } as const;
+  return Object.freeze({
+    decibels,
+    ...(crestFactor !== undefined && { crestFactor }),
+    ...(state !== undefined && { state }),
+    ...(assumed !== undefined &&
+      note !== undefined && { assumed, history: ownHistory([Object.freeze({ ...step, assumed, note })]) }),
+  });
 }
 
 /** The reading that begins with the number at a place, or undefined when it is a plain number. */
@@ -90,13 +57,15 @@ function literalAt(text: string, start: number, digits: string, names: ReadonlyS
   for (const { text: type, end: typeEnd } of beginnings(words)) {
     if (!namesReading(type)) continue;
     try {
-      const end = frequencyEnd(text, typeEnd);
-      return { start, end, reading: parseAmplitude(text.slice(start, end)) };
+      const end = readingEnd(text, typeEnd);
+      return { start, end, value: parseAmplitude(text.slice(start, end)) };
     } catch (error) {
       // a level takes in words that are not its own, such as an operator behind it
       if (!/^dB/i.test(type) || type.split(" ").length < 4) throw error;
     }
   }
+  const difference = decibelsAt(text, start, digits, names);
+  if (difference !== undefined) return difference;
   const first = words[0]?.text ?? "";
   if (findUnit(first) !== undefined && !names.has(first)) {
     throw new VeladisError("missing-detector", {
@@ -106,6 +75,17 @@ function literalAt(text: string, start: number, digits: string, names: ReadonlyS
     });
   }
   return undefined;
+}
+
+/** Whether a minus at a place belongs to the number behind it: nothing stands before it that it could be taken off. */
+function isSign(text: string, at: number): boolean {
+  return text[at] === "-" && /(^|[-+*/^%=<>([,])\s*$/.test(text.slice(0, at));
+}
+
+/** As {@link literalAt}; below zero there are levels alone, and the sign of all else is an operator. */
+function signedLiteral(text: string, at: number, digits: string, names: ReadonlySet<string>): Literal | undefined {
+  if (!digits.startsWith("-")) return literalAt(text, at, digits, names);
+  return /^\s*dB\s+re/i.test(text.slice(at + digits.length)) ? literalAt(text, at, digits, names) : undefined;
 }
 
 /** The end of the string that begins at a place. */
@@ -133,9 +113,13 @@ export function literalsOf(text: string, names: ReadonlySet<string>): Literal[] 
       at += (/^[A-Za-z0-9_]+/.exec(text.slice(at)) as RegExpExecArray)[0].length;
       continue;
     }
-    const [digits] = /[\d.]/.test(letter) ? splitNumeral(text.slice(at)) : [""];
-    const literal = digits === "" ? undefined : literalAt(text, at, digits, names);
+    const [digits] = /[\d.]/.test(letter) || isSign(text, at) ? splitNumeral(text.slice(at)) : [""];
+    const literal = digits === "" ? undefined : signedLiteral(text, at, digits, names);
     if (literal !== undefined) found.push(literal);
+    else if (letter === "-") {
+      at++;
+      continue;
+    }
     at = literal?.end ?? at + Math.max(1, digits.length);
   }
   return found;

@@ -1,11 +1,12 @@
 import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
-import { shown, VeladisError } from "../core/index";
+import { requireFinite, shown, VeladisError } from "../core/index";
 import { type FrequencyUnit, frequencyUnits } from "../frequency/index";
 import { type Amplitude, parseAmplitude } from "../reading/index";
 import { type Unit, units } from "../units/index";
 import { amplitudeOperation } from "./arithmetic";
 import { meanOf, rootSumSquare } from "./combined";
-import { amplitude, isAmplitude, opened, type Value } from "./value";
+import type { Call } from "./engine";
+import { amplitude, isAmplitude, isLevelDifference, opened, type Value } from "./value";
 
 type Typed = ((name: string, signatures: Record<string, (...args: never[]) => unknown>) => unknown) & {
   addType(type: { name: string; test: (value: unknown) => boolean }): void;
@@ -51,14 +52,26 @@ function isAmplitudeObject(value: unknown): boolean {
   return typeof value === "object" && value !== null && isAmplitude(value as Value) && "quantity" in value;
 }
 
-/** The operators between amplitudes and numbers, for typed functions of the instance. */
-function signatures(operator: string, symbol: string): Record<string, (...args: never[]) => unknown> {
-  const run = (...args: never[]): unknown => amplitudeOperation(operator, symbol, args);
-  const both = { "Amplitude, Amplitude": run };
-  if (operator === "unaryPlus") return { Amplitude: run };
-  if (operator === "multiply") return { "Amplitude, number": run, "number, Amplitude": run };
-  if (operator === "divide") return { ...both, "Amplitude, number": run };
-  return both;
+function isDifferenceObject(value: unknown): boolean {
+  return typeof value === "object" && value !== null && isLevelDifference(value as Value);
+}
+
+/** The two sides that an operator takes with an amplitude or a number of decibels among them. */
+const sides: Readonly<Record<string, readonly string[]>> = {
+  add: ["Amplitude, Amplitude", "Amplitude, Decibels", "Decibels, Amplitude", "Decibels, Decibels"],
+  subtract: ["Amplitude, Amplitude", "Amplitude, Decibels", "Decibels, Decibels"],
+  multiply: ["Amplitude, number", "number, Amplitude", "Decibels, number", "number, Decibels"],
+  divide: ["Amplitude, Amplitude", "Amplitude, number", "Decibels, number"],
+  unaryPlus: ["Amplitude", "Decibels"],
+  unaryMinus: ["Decibels"],
+};
+
+const compared = ["Amplitude, Amplitude", "Decibels, Decibels"];
+
+/** The operators between amplitudes, numbers of decibels and numbers, for typed functions of the instance. */
+function signatures(operator: string, symbol: string, call: Call): Record<string, (...args: never[]) => unknown> {
+  const run = (...args: never[]): unknown => amplitudeOperation(operator, symbol, args, call);
+  return Object.fromEntries((sides[operator] ?? compared).map((types) => [types, run]));
 }
 
 const operators: Readonly<Record<string, string>> = {
@@ -67,6 +80,7 @@ const operators: Readonly<Record<string, string>> = {
   multiply: "*",
   divide: "/",
   unaryPlus: "+",
+  unaryMinus: "-",
   larger: ">",
   largerEq: ">=",
   smaller: "<",
@@ -79,7 +93,8 @@ const operators: Readonly<Record<string, string>> = {
  * Registers amplitudes, the units of the trade and their functions in an instance of mathjs of your own, and touches no
  * other instance.
  *
- * It adds the type `Amplitude` to `+ - * / < <= > >= == !=` and to `to`; the functions `amplitude(text)`,
+ * It adds the type `Amplitude` to `+ - * / < <= > >= == !=` and to `to`, and the type `Decibels` of numbers of dB without
+ * a reference; the functions `amplitude(text)`, `decibels(6)`,
  * `rss(...)`, `meanAmplitude(...)`, `vectorDifference(from, off, degrees)` and `rssDifference(from, background)`; and the units of the catalogues that mathjs lacks (rpm, cpm, ips, micron, Gal, gn
  * and their like), where the instance has none of that name. Every amplitude keeps what was assumed and the steps that led
  * to it, for {@link assumedText} and {@link explain}; `mean` of mathjs itself adds, and so says in-phase, where
@@ -98,8 +113,9 @@ const operators: Readonly<Record<string, string>> = {
  * const math = registerAmplitudes(create(all!));
  * format(math.evaluate('amplitude("0.25 in/s pk at 1500 r/min") * 2 to "mm/s rms"')); // => "8.98 mm/s rms"
  * const sum = 'amplitude("2 mm/s rms") + (amplitude("0.1 in/s pk") to "mm/s rms")';
- * assumedText(math.evaluate(sum) as Amplitude); // => "(sine, in phase)"
+ * assumedText(math.evaluate(sum) as Amplitude); // => "(sine, one frequency, in phase)"
  * math.evaluate("1500 rpm to Hz").toString(); // => "25 Hz"
+ * format(math.evaluate('amplitude("4.5 mm/s rms") + decibels(6)')); // => "8.98 mm/s rms"
  * math.evaluate('amplitude("2 mm/s rms") + amplitude("1 mm/s pk")'); // throws wrong-detector
  * ```
  */
@@ -112,7 +128,14 @@ export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
   }
   const typed = math.typed as Typed;
   typed.addType({ name: "Amplitude", test: isAmplitudeObject });
-  const ofAmplitudes = Object.entries(operators).map(([name, symbol]) => [name, typed(name, signatures(name, symbol))]);
+  typed.addType({ name: "Decibels", test: isDifferenceObject });
+  // the instance's own functions compare, with its own tolerance
+  const call: Call = (name, args) =>
+    (math as unknown as Record<string, (...values: readonly number[]) => unknown>)[name]?.(...args);
+  const ofAmplitudes = Object.entries(operators).map(([name, symbol]) => [
+    name,
+    typed(name, signatures(name, symbol, call)),
+  ]);
   // a list within an expression comes as a matrix
   const readings = (args: readonly unknown[]): Amplitude[] =>
     opened(args.map((value) => (value as { toArray?: () => unknown }).toArray?.() ?? value) as Value[]).map((value) =>
@@ -121,6 +144,9 @@ export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
   math.import({
     ...Object.fromEntries(ofAmplitudes),
     to: typed("to", { "Amplitude, string": (reading: Amplitude, type: string) => convertAmplitude(reading, type) }),
+    decibels: typed("decibels", {
+      number: (decibels: number) => Object.freeze({ decibels: requireFinite(decibels, "a number of dB") }),
+    }),
     amplitude: typed("amplitude", { string: (written: string) => parseAmplitude(written) }),
     rss: (...args: unknown[]) => rootSumSquare(readings(args)),
     vectorDifference: (from: unknown, off: unknown, degrees: number) =>

@@ -1,5 +1,5 @@
 import { shown, VeladisError } from "../core/index";
-import { joinedPeaks } from "../sentence/index";
+import { CREST_FACTOR, joinedPeaks } from "../sentence/index";
 import { type Literal, literalsOf } from "./literals";
 import { hasOpenBracket } from "./open-bracket";
 import { knownNames } from "./walk";
@@ -12,8 +12,8 @@ export interface Line {
   readonly name: string | undefined;
   /** The expression, with each amplitude replaced by a name of its own. */
   readonly expression: string;
-  /** The amplitudes by those names. */
-  readonly literals: ReadonlyMap<string, Literal["reading"]>;
+  /** The amplitudes and numbers of decibels by those names. */
+  readonly literals: ReadonlyMap<string, Literal["value"]>;
   /** The expression as it was written. */
   readonly written: string;
   readonly crestFactor: string | undefined;
@@ -99,7 +99,7 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
   const body = line.slice((assignment ?? explained)?.[0].length ?? 0);
   const [before, behind] = splitTargets(joinedPeaks(explained === null ? body : unbracketed(body)));
   if (behind !== undefined) checkPlaceOfTo(before, behind, line);
-  const [written, crestFactor, ...more] = before.split(/\s(?:with\s+)?crest factor\s/i) as [string, ...string[]];
+  const [written, crestFactor, ...more] = before.split(CREST_FACTOR) as [string, ...string[]];
   if (written.trim() === "" || behind?.trim() === "" || more.length > 0 || /(^|[^=!<>])=([^=]|$)/.test(written)) {
     throw new VeladisError("syntax", { ...form, received: shown(line) });
   }
@@ -114,7 +114,7 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
     name,
     written: written.trim(),
     expression: replaced(written, literals),
-    literals: new Map(literals.map(({ reading }, i) => [`_${i}`, reading])),
+    literals: new Map(literals.map(({ value }, i) => [`_${i}`, value])),
     crestFactor,
     targets,
   };

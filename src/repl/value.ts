@@ -1,5 +1,15 @@
 import { shown, VeladisError, visibleText } from "../core/index";
-import { type Amplitude, assumedText, format, isClipped, significant } from "../reading/index";
+import {
+  type Amplitude,
+  assumedText,
+  format,
+  isClipped,
+  type Made,
+  plainNumber,
+  readingText,
+  significant,
+} from "../reading/index";
+import { phaseWords } from "./phase-words";
 
 /** A result that is printed as prepared text, with its data beside it: a judgement, proposed setpoints, a change. */
 export interface Report {
@@ -7,11 +17,23 @@ export interface Report {
   readonly data: unknown;
 }
 
+/**
+ * A number of decibels without a reference: the ratio of two amplitudes, as in `6 dB`, or of two levels the difference.
+ * It carries what those had assumed and the steps to it.
+ */
+export interface LevelDifference extends Made {
+  readonly decibels: number;
+}
+
 /** What an expression can come to. */
-export type Value = number | boolean | string | Amplitude | Report | readonly Value[];
+export type Value = number | boolean | string | Amplitude | LevelDifference | Report | readonly Value[];
 
 export function isAmplitude(value: Value): value is Amplitude {
   return typeof value === "object" && "detector" in value;
+}
+
+export function isLevelDifference(value: Value): value is LevelDifference {
+  return typeof value === "object" && "decibels" in value;
 }
 
 export function isReport(value: Value): value is Report {
@@ -22,16 +44,29 @@ export function isList(value: Value): value is readonly Value[] {
   return Array.isArray(value);
 }
 
+/** A number of decibels: to a tenth as a level is written, below one decibel to two digits. */
+export function decibelsText(decibels: number, digits = 2): string {
+  const size = Math.abs(decibels);
+  return `${size >= 0.95 || size === 0 ? decibels.toFixed(Math.max(1, digits - 2)) : significant(decibels, digits)} dB`;
+}
+
 /** What a value is, in words, for messages. */
 export function kindText(value: Value): string {
   if (isList(value)) return "a list";
   if (isAmplitude(value)) return `${format(value)}`;
+  if (isLevelDifference(value)) return decibelsText(value.decibels);
   return isReport(value) ? "a report" : shown(value);
 }
 
 /** The amplitude itself, or a refusal. */
 export function amplitude(value: Value | undefined, what = "an amplitude"): Amplitude {
   if (value !== undefined && isAmplitude(value)) return value;
+  if (value !== undefined && isLevelDifference(value)) {
+    throw new VeladisError("missing-reference", {
+      expected: `${what} such as 4.1 mm/s rms; a level has its reference, as in 95 dB re 1e-9 m/s`,
+      received: kindText(value),
+    });
+  }
   throw new VeladisError("wrong-type", {
     expected: `${what} such as 4.1 mm/s rms`,
     received: value === undefined ? "nothing" : kindText(value),
@@ -41,18 +76,6 @@ export function amplitude(value: Value | undefined, what = "an amplitude"): Ampl
 /** Values with lists opened, so that `mean([a, b])` and `mean(a, b)` are one. */
 export function opened(values: readonly Value[]): Value[] {
   return values.flatMap((value) => (isList(value) ? opened(value) : [value]));
-}
-
-/** A number without zeros at its end: few digits, and none that say nothing. */
-function plainNumber(value: number, digits = 6): string {
-  const [mantissa = "", exponent] = significant(value, digits).split("e");
-  const short = mantissa.includes(".") ? mantissa.replace(/\.?0+$/, "") : mantissa;
-  return exponent === undefined ? short : `${short}e${exponent}`;
-}
-
-/** A frequency behind a reading, as people on the plant say it. */
-function atText(hertz: number | undefined): string {
-  return hertz === undefined ? "" : ` at ${plainNumber(hertz)} Hz (${plainNumber(60 * hertz)} r/min)`;
 }
 
 type Way = Parameters<typeof assumedText>[0];
@@ -70,17 +93,13 @@ export function behind(answer: Way): string {
   return words === "" ? "" : `  ${words}`;
 }
 
-/** The most that a difference may be: what was taken off may stand at any angle to the rest. */
-function mostText({ history = [] }: Amplitude): string {
-  const last = history.at(-1);
-  if (last?.does !== "difference") return "";
-  const most = (last.of ?? []).reduce((sum, at) => sum + (history[at]?.value ?? 0), 0);
-  return `; up to ${significant(most)} with a phase between them`;
+/** What stands behind an amplitude: all that was assumed, and what it may be with another phase. */
+export function behindAmplitude(value: Amplitude): string {
+  return behind(value).replace(/\)$/, `${phaseWords(value)})`);
 }
 
-/** What stands behind an amplitude: all that was assumed, and how far a difference may be from it. */
-function behindAmplitude(value: Amplitude): string {
-  return behind(value).replace(/\)$/, `${mostText(value)})`);
+function differenceText({ decibels, state, ...way }: LevelDifference, digits?: number): string {
+  return `${decibelsText(decibels, digits)}${isClipped(state) ? ` (${state})` : ""}${behind(way)}`;
 }
 
 /** A value as it is printed. */
@@ -89,5 +108,6 @@ export function valueText(value: Value, digits?: number): string {
   if (typeof value !== "object") return visibleText(String(value));
   if (isList(value)) return value.map((one) => valueText(one, digits)).join(", ");
   if (isReport(value)) return value.report;
-  return `${format(value, digits === undefined ? {} : { digits })}${atText(value.hertz)}${behindAmplitude(value)}`;
+  if (isLevelDifference(value)) return differenceText(value, digits);
+  return `${readingText(value, digits === undefined ? {} : { digits })}`.replace(/\)$/, `${phaseWords(value)})`);
 }

@@ -11,11 +11,11 @@ import type {
 import { shown, unknownName, VeladisError, type VeladisErrorCode } from "../core/index";
 import { type Assumption, union } from "../reading/index";
 import type { Scheme } from "../severity/index";
-import { amplitudeOperation } from "./arithmetic";
+import { amplitudeOperation, isVibration } from "./arithmetic";
 import { bounds } from "./bounds";
 import type { Engine } from "./engine";
 import { type CalculatorFunction, functions, numberFunctions } from "./functions";
-import { isAmplitude, isList, isReport, kindText, opened, type Value } from "./value";
+import { isList, isReport, kindText, opened, type Value } from "./value";
 
 /** Operators an expression may use, by the name mathjs gives them. */
 const operators = new Set([
@@ -146,10 +146,10 @@ export class Walker {
   }
 
   #applied(operator: string, symbol: string, args: readonly Value[]): Value {
-    if (args.some(isAmplitude)) {
-      const outcome = amplitudeOperation(operator, symbol, args);
+    if (args.some(isVibration)) {
+      const outcome = amplitudeOperation(operator, symbol, args, this.#engine.call);
       if (typeof outcome === "boolean") {
-        for (const { assumed } of args.filter(isAmplitude)) this.#compared = union(this.#compared, assumed);
+        for (const { assumed } of args.filter(isVibration)) this.#compared = union(this.#compared, assumed);
       }
       return outcome;
     }

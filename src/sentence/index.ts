@@ -1,1 +1,1 @@
-export { joinedPeaks, parseSentence, type Sentence } from "./sentence";
+export { CREST_FACTOR, joinedPeaks, parseSentence, type Sentence } from "./sentence";

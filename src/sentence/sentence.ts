@@ -15,6 +15,12 @@ export interface Sentence {
 const LONGEST = 1000;
 const FORM = 'a line such as "0.25 in/s pk at 1500 r/min to mm/s rms, mil pp"';
 
+/**
+ * What stands between a reading and a crest factor for its conversion. Behind a comma, or in brackets as an answer says
+ * what it assumed, a crest factor is the reading's own, and {@link parseAmplitude} reads it.
+ */
+export const CREST_FACTOR = /(?:\s+with\s+|(?<![,\s])\s+)crest factor\s+(?![^()]*\))/i;
+
 /** The line with "peak to peak" and its like written with dashes, since a "to" in a detector begins no target. */
 export function joinedPeaks(line: string): string {
   return line.replace(/\b(peak|pk|0|zero)\s+to\s+(peak|pk)\b/gi, "$1-to-$2");
@@ -35,7 +41,7 @@ export function parseSentence(line: string): Sentence {
   if (more.length > 0 || after?.trim() === "" || / to$/i.test(words)) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
   }
-  const [written, crest] = (before as string).split(/ (?:with )?crest factor /i) as [string, string?];
+  const [written, crest] = (before as string).split(CREST_FACTOR) as [string, string?];
   const reading = parseAmplitude(written);
   const targets = after === undefined ? [] : after.split(/,| and /).map((target) => target.trim());
   return {

@@ -82,7 +82,9 @@ for (const binary of binaries) {
       expect(command(["0.25 in/s pk at 1500 r/min to mm/s rms"])).toBe(
         "0.25 in/s pk at 1500 r/min = 4.49 mm/s rms  (sine)\n",
       );
-      expect(command([], "(2 mm/s rms + 1 mm/s rms) * 2\n")).toBe("6.00 mm/s rms  (in phase)\n");
+      expect(command([], "(2 mm/s rms + 1 mm/s rms) * 2\n")).toBe(
+        "6.00 mm/s rms  (one frequency, in phase; root sum of squares 4.47)\n",
+      );
       expect(command(["judge", "4.6 mm/s rms", "--machine", "motor 355 mm rigid"])).toContain("zone C");
       consumer.write("levels.csv", "level\n4\n4\n9\n9\n4\n8\n8\n8\n8\n4\n");
       const history = ["--file", "levels.csv", "--column", "level", "--every", "1", "--from", "mm/s rms"];

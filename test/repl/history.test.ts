@@ -13,12 +13,22 @@ interface Expected {
   readonly text: string;
   readonly value: number;
   readonly assumed: readonly string[];
+  /** Its frequency, where it says one. */
+  readonly hertz?: number | undefined;
+  /** Whether it may be written as a level: two of them are not added. */
+  readonly level?: boolean;
 }
 
 const number = fc.double({ min: 0.1, max: 50, noNaN: true }).map((x) => Number(x.toPrecision(4)));
 
 /** Variables with their ways; each is an RMS velocity in some unit. Ratios by definition: 1 in = 25.4 mm. */
-const ways: readonly { line: (x: number) => string; value: (x: number) => number; assumed: readonly string[] }[] = [
+const ways: readonly {
+  line: (x: number) => string;
+  value: (x: number) => number;
+  assumed: readonly string[];
+  hertz?: number;
+  level?: boolean;
+}[] = [
   { line: (x) => `${x} mm/s rms`, value: (x) => x, assumed: [] },
   { line: (x) => `${x} mm/s pk to mm/s rms`, value: (x) => x / Math.SQRT2, assumed: ["sine"] },
   { line: (x) => `${x} in/s pp to in/s rms`, value: (x) => (25.4 * x) / 2 / Math.SQRT2, assumed: ["sine"] },
@@ -36,11 +46,14 @@ const ways: readonly { line: (x: number) => string; value: (x: number) => number
     line: (x) => `${x} um rms at 25 Hz to mm/s rms`,
     value: (x) => (x * 2 * Math.PI * 25) / 1000,
     assumed: ["one-frequency"],
+    hertz: 25,
   },
   {
     line: (x) => `${x} m/s2 pk at 25 Hz to dB re 1e-9 m/s`,
     value: (x) => (1000 * x) / (2 * Math.PI * 25) / Math.SQRT2,
     assumed: ["one-frequency", "sine"],
+    hertz: 25,
+    level: true,
   },
 ];
 
@@ -49,16 +62,32 @@ const variables = fc.tuple(...ways.map(() => number));
 const leaf = (values: readonly number[]): fc.Arbitrary<Expected> =>
   fc.oneof(
     fc.nat(ways.length - 1).map((i) => {
-      const { value, assumed } = ways[i] as (typeof ways)[number];
-      return { text: `v${i}`, value: value(values[i] as number), assumed };
+      const { value, assumed, hertz, level } = ways[i] as (typeof ways)[number];
+      return { text: `v${i}`, value: value(values[i] as number), assumed, hertz, level: level === true };
     }),
     number.map((x) => ({ text: `${x} mm/s rms`, value: x, assumed: [] })),
     number.map((x) => ({ text: `${x} in/s rms`, value: 25.4 * x, assumed: [] })),
-    number.map((x) => ({ text: `(${x + 80} dB re 1e-9 m/s)`, value: 1e-6 * 10 ** ((x + 80) / 20), assumed: [] })),
+    number.map((x) => ({
+      text: `(${x + 80} dB re 1e-9 m/s)`,
+      value: 1e-6 * 10 ** ((x + 80) / 20),
+      assumed: [],
+      level: true,
+    })),
   );
 
 const all = (...of: readonly Expected[]): string[] => of.flatMap(({ assumed }) => assumed);
 const texts = (of: readonly Expected[]): string => of.map(({ text }) => text).join(", ");
+
+/** The frequency of a result of several: theirs if all agree. */
+const common = (of: readonly Expected[]): number | undefined =>
+  of.every(({ hertz }) => hertz === of[0]?.hertz) ? of[0]?.hertz : undefined;
+
+/** What putting two together in phase assumes, and the second one's text, linear where both may be levels. */
+const together = (a: Expected, b: Expected) => ({
+  hertz: common([a, b]),
+  assumed: [...all(a, b), ...(a.hertz === undefined || b.hertz === undefined ? ["one-frequency"] : []), "in-phase"],
+  second: a.level && b.level ? `1 * ${b.text}` : b.text,
+});
 
 const expression = (values: readonly number[]): fc.Arbitrary<Expected> =>
   fc.letrec<{ node: Expected }>((tie) => {
@@ -68,43 +97,50 @@ const expression = (values: readonly number[]): fc.Arbitrary<Expected> =>
       node: fc.oneof(
         { depthSize: "small", withCrossShrink: true },
         leaf(values),
-        pair.map(([a, b]) => ({
-          text: `(${a.text} + ${b.text})`,
-          value: a.value + b.value,
-          assumed: [...all(a, b), "in-phase"],
-        })),
+        pair.map(([a, b]) => {
+          const { second, ...way } = together(a, b);
+          return { text: `(${a.text} + ${second})`, value: a.value + b.value, ...way };
+        }),
         // a difference of near equals has few digits left to hold
         pair.map(([one, other]) => {
           const [a, b] = one.value > other.value ? [one, other] : [other, one];
-          const less = a.value - b.value < 0.1 * a.value ? { ...b, text: `${b.text} / 10`, value: b.value / 10 } : b;
-          return {
-            text: `(${a.text} - ${less.text})`,
-            value: a.value - less.value,
-            assumed: [...all(a, b), "in-phase"],
-          };
+          const tenth = { ...b, text: `${b.text} / 10`, value: b.value / 10, level: false };
+          const less = a.value - b.value < 0.1 * a.value ? tenth : b;
+          const { second, ...way } = together(a, less);
+          return { text: `(${a.text} - ${second})`, value: a.value - less.value, ...way };
         }),
-        fc.tuple(tie("node"), number).map(([a, x]) => ({ ...a, text: `${x} * ${a.text}`, value: x * a.value })),
-        fc.tuple(tie("node"), number).map(([a, x]) => ({ ...a, text: `(${a.text} / ${x})`, value: a.value / x })),
+        fc
+          .tuple(tie("node"), number)
+          .map(([a, x]) => ({ ...a, text: `${x} * ${a.text}`, value: x * a.value, level: false })),
+        fc
+          .tuple(tie("node"), number)
+          .map(([a, x]) => ({ ...a, text: `(${a.text} / ${x})`, value: a.value / x, level: false })),
         tie("node").map((a) => ({ ...a, text: `(+${a.text})` })),
         several.map((of) => ({
           text: `rss(${texts(of)})`,
           value: Math.sqrt(of.reduce((sum, { value }) => sum + value * value, 0)),
           assumed: [...all(...of), "uncorrelated"],
+          hertz: common(of),
         })),
         several.map((of) => ({
           text: `mean([${texts(of)}])`,
           value: of.reduce((sum, { value }) => sum + value, 0) / of.length,
           assumed: all(...of),
+          hertz: common(of),
         })),
         several.map((of) => ({
           text: `max(${texts(of)})`,
           value: Math.max(...of.map(({ value }) => value)),
           assumed: all(...of),
+          hertz: of.find(({ value }) => value === Math.max(...of.map((one) => one.value)))?.hertz,
+          level: of.some(({ level }) => level),
         })),
         several.map((of) => ({
           text: `min(${texts(of)})`,
           value: Math.min(...of.map(({ value }) => value)),
           assumed: all(...of),
+          hertz: of.find(({ value }) => value === Math.min(...of.map((one) => one.value)))?.hertz,
+          level: of.some(({ level }) => level),
         })),
       ),
     };
@@ -158,7 +194,7 @@ describe("a long calculation", () => {
     const took = (count: number): number => {
       const start = performance.now();
       for (let i = 0; i < count; i++) {
-        sum = amplitudeOperation("add", "+", [sum, small]) as Amplitude;
+        sum = amplitudeOperation("add", "+", [sum, small], () => false) as Amplitude;
         longest = Math.max(longest, sum.history?.length ?? 0);
       }
       return performance.now() - start;
@@ -168,7 +204,7 @@ describe("a long calculation", () => {
     expect(longest).toBeLessThan(80);
     // a quadratic course would have the last tenth take nine times the first; the least of several is free of pauses
     expect(Math.min(...later)).toBeLessThan(3 * (first as number));
-    expect(sum.assumed).toEqual(["sine", "in-phase"]);
+    expect(sum.assumed).toEqual(["sine", "one-frequency", "in-phase"]);
     expect(explain(sum).text).toContain("steps)");
   }, 60_000);
 
@@ -213,7 +249,7 @@ describe("an answer as JSON", () => {
     const session = newSession();
     session.variables.set("back", back);
     expect((await evaluateLine("back + 1 mm/s rms at 25 Hz", session)).text).toBe(
-      "9.98 mm/s rms at 25 Hz (1500 r/min)  (sine, in phase)",
+      "9.98 mm/s rms at 25 Hz (1500 r/min)  (sine, in phase; root sum of squares 9.04)",
     );
     session.variables.set("wrong", { ...back, value: -1 });
     await expect(evaluateLine("wrong * 2", session)).rejects.toMatchObject({ code: "negative" });

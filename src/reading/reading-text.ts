@@ -1,0 +1,43 @@
+import { requireGiven } from "../core/index";
+import type { Amplitude } from "./amplitude";
+import { assumedText } from "./assumptions";
+import { type FormatOptions, format } from "./format";
+import { significant } from "./significant";
+
+/** A number without zeros at its end: few digits, and none that say nothing. */
+export function plainNumber(value: number, digits = 6): string {
+  const [mantissa = "", exponent] = significant(value, digits).split("e");
+  const short = mantissa.includes(".") ? mantissa.replace(/\.?0+$/, "") : mantissa;
+  return exponent === undefined ? short : `${short}e${exponent}`;
+}
+
+/** A frequency behind a reading, as people on the plant say it. */
+function atText(hertz: number | undefined, digits: number): string {
+  return hertz === undefined ? "" : ` at ${plainNumber(hertz, digits)} Hz (${plainNumber(60 * hertz, digits)} r/min)`;
+}
+
+/**
+ * A reading with all that it says of itself, so that {@link parseAmplitude} reads it back whole: value and type, its
+ * frequency, its crest factor, and in brackets what was assumed on the way to it.
+ *
+ * @throws {@link VeladisError} as {@link format} and {@link assumedText}
+ * @example
+ * ```ts
+ * import { convertAmplitude, parseAmplitude, readingText } from "veladis";
+ *
+ * const text = readingText(convertAmplitude("3 mil pp at 1480 r/min", "mm/s rms"));
+ * text; // => "4.18 mm/s rms at 24.6667 Hz (1480 r/min)  (one frequency, sine)"
+ * parseAmplitude(text).assumed; // => ["one-frequency", "sine"]
+ * readingText(parseAmplitude("2 g rms, crest factor 4")); // => "2.00 g rms, crest factor 4"
+ * ```
+ */
+export function readingText(reading: Amplitude, options: FormatOptions = {}): string {
+  const { hertz, crestFactor, assumed = [] } = requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"');
+  const words = assumedText(reading);
+  return [
+    format(reading, options),
+    atText(hertz, Math.max(6, options.digits ?? 6)),
+    crestFactor === undefined || assumed.includes("crest-factor") ? "" : `, crest factor ${crestFactor}`,
+    words === "" ? "" : `  ${words}`,
+  ].join("");
+}
