@@ -5,6 +5,7 @@ import {
   type Amplitude,
   ownHistory,
   parseAmplitude,
+  requireTolerance,
   type Step,
   type Uncertainty,
   writtenIn,
@@ -75,9 +76,14 @@ function uncertainHertz(text: string, reading: string): [hertz: number, uncertai
   const [written, stated] = sharedUnit(before, statedBehind(behind, k));
   const hz = hertz(written as FrequencyText);
   if (/^dB$/i.test(stated.unit)) throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(text) });
-  // an amount without a unit of its own is in that of the frequency: the same text with the amount in place of the number
-  const isOrder = /^[^a-z]*x/i.test(written);
-  if (stated.unit === "" && isOrder) throw new VeladisError("missing-unit", { expected: FORM, received: shown(text) });
+  // 2x 1500 r/min ± 10 r/min may mean the speed or twice it
+  if (stated.unit !== "%" && /^[^a-z]*x/i.test(written)) {
+    throw new VeladisError("missing-unit", {
+      expected: "a tolerance of an order of a speed in %, such as 2x 1500 r/min ± 1 %",
+      received: shown(text),
+    });
+  }
+  // an amount without a unit of its own is in that of the frequency
   const inUnit = stated.unit === "" ? splitNumeral(written)[1] : stated.unit;
   const amount =
     stated.unit === "%"
@@ -85,13 +91,10 @@ function uncertainHertz(text: string, reading: string): [hertz: number, uncertai
       : stated.amount === 0
         ? 0
         : hertz(`${stated.digits} ${inUnit}` as FrequencyText);
-  if (amount >= hz) {
-    throw new VeladisError("out-of-range", {
-      expected: `a tolerance below the frequency itself, ${hz} Hz`,
-      received: shown(text),
-    });
-  }
-  return [requirePositive(hz, FREQUENCY_FORM), uncertaintyFrom(amount, stated, false)];
+  requirePositive(hz, FREQUENCY_FORM);
+  const uncertainty = uncertaintyFrom(amount, stated, false);
+  requireTolerance(hz, uncertainty);
+  return [hz, uncertainty];
 }
 
 /** A reading with what is known of its uncertainty written into its history; as it is where nothing is. */
