@@ -1,4 +1,4 @@
-import { requireChoice, requireFinite, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
+import { requireChoice, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
 
 /** A frequency that is known less well than this reaches towards zero, where an integration has no end. */
 const MOST_OF_FREQUENCY = 1 / 5;
@@ -47,7 +47,7 @@ export function requireTolerance(hertz: number, tolerance: Uncertainty | undefin
   if (tolerance === undefined || tolerance.standard <= MOST_OF_FREQUENCY * hertz) return;
   throw new VeladisError("out-of-range", {
     expected: `a frequency with a standard uncertainty of at most a fifth of it, ${MOST_OF_FREQUENCY * hertz} Hz`,
-    received: `${tolerance.standard} Hz`,
+    received: `${tolerance.stated}, which is ${Number(tolerance.standard.toPrecision(4))} Hz`,
   });
 }
 
@@ -56,7 +56,7 @@ export function checkedUncertainties(step: Known): Pick<Known, "uncertainty" | "
   const { does, type, by, hertz, uncertainty, hertzUncertainty } = step;
   if (uncertainty === undefined && hertzUncertainty === undefined) return {};
   // a level is not multiplied
-  const isInfluence = does === "scale" && !type.startsWith("dB") && requireFinite(by ?? 1, "a number of a step") === 1;
+  const isInfluence = does === "scale" && !type.startsWith("dB") && (by ?? 1) === 1;
   const fits = does === "given" ? hertzUncertainty === undefined || hertz !== undefined : isInfluence;
   if (!fits || (isInfluence && hertzUncertainty !== undefined)) {
     throw new VeladisError("out-of-range", {

@@ -1,6 +1,6 @@
 import { convertAmplitude } from "../amplitude/index";
-import { requirePositive, requireText, shown, splitNumeral, VeladisError } from "../core/index";
-import { FREQUENCY_FORM, type FrequencyText, hertz } from "../frequency/index";
+import { requireText, shown, splitNumeral, VeladisError } from "../core/index";
+import { type FrequencyText, hertz } from "../frequency/index";
 import {
   type Amplitude,
   ownHistory,
@@ -14,6 +14,8 @@ import {
 import { PLUS_MINUS, type Stated, statedBehind, uncertaintyFrom, uncertaintyNote, withoutCoverage } from "./stated";
 
 const FORM = 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"';
+
+const TOLERANCE = 'a frequency with its tolerance, such as "25 ± 0.5 Hz" or "1500 r/min ± 1 %"';
 
 /** Beyond any reading a person writes. */
 const LONGEST = 200;
@@ -75,7 +77,7 @@ function uncertainHertz(text: string, reading: string): [hertz: number, uncertai
   if (behind === undefined) return [hertz(before as FrequencyText), undefined];
   const [written, stated] = sharedUnit(before, statedBehind(behind, k));
   const hz = hertz(written as FrequencyText);
-  if (/^dB$/i.test(stated.unit)) throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(text) });
+  if (/^dB$/i.test(stated.unit)) throw new VeladisError("syntax", { expected: TOLERANCE, received: shown(text) });
   // 2x 1500 r/min ± 10 r/min may mean the speed or twice it
   if (stated.unit !== "%" && /^[^a-z]*x/i.test(written)) {
     throw new VeladisError("missing-unit", {
@@ -91,7 +93,6 @@ function uncertainHertz(text: string, reading: string): [hertz: number, uncertai
       : stated.amount === 0
         ? 0
         : hertz(`${stated.digits} ${inUnit}` as FrequencyText);
-  requirePositive(hz, FREQUENCY_FORM);
   const uncertainty = uncertaintyFrom(amount, stated, false);
   requireTolerance(hz, uncertainty);
   return [hz, uncertainty];

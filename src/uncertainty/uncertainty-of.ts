@@ -102,6 +102,9 @@ export function uncertainOf(answer: string | Amplitude | { readonly history: rea
     "value" in read && "unit" in read
       ? historyOf(amplitudeOf(read as Amplitude))
       : checkedSteps(requireGiven(read.history, "an answer with its history"));
+  if (history.length === 0) {
+    throw new VeladisError("missing-fact", { expected: "an answer with its history", received: "no steps" });
+  }
   return { history, graph: graphOf(history), hertzAt: history.map(({ hertz }) => hertz) };
 }
 
