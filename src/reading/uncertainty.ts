@@ -64,7 +64,7 @@ export function checkedUncertainties(step: Known): Pick<Known, "uncertainty" | "
       received: does,
     });
   }
-  const tolerance = hertzUncertainty && checked(hertzUncertainty);
+  const tolerance = hertzUncertainty === undefined ? undefined : checked(hertzUncertainty);
   requireTolerance(hertz ?? 1, tolerance);
   return {
     ...(uncertainty !== undefined && { uncertainty: checked(uncertainty) }),

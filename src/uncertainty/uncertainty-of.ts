@@ -99,9 +99,9 @@ export function uncertainOf(answer: string | Amplitude | { readonly history: rea
   const known = requireGiven(answer, "an answer with its history");
   const read = typeof known === "string" ? parseUncertain(known) : known;
   const history =
-    "value" in read && "unit" in read
-      ? historyOf(amplitudeOf(read as Amplitude))
-      : checkedSteps(requireGiven(read.history, "an answer with its history"));
+    typeof read === "object" && !("value" in read && "unit" in read)
+      ? checkedSteps(requireGiven(read.history, "an answer with its history"))
+      : historyOf(amplitudeOf(read as Amplitude));
   if (history.length === 0) {
     throw new VeladisError("missing-fact", { expected: "an answer with its history", received: "no steps" });
   }
