@@ -1,8 +1,9 @@
 import { convertAmplitude, linearTypeOf, multipliedAmplitude } from "../amplitude/index";
 import { requireText, shown, VeladisError } from "../core/index";
-import { type Amplitude, amplitudeOf, madeOf, typeOf } from "../reading/index";
-import { parseUncertain, uncertaintyOn } from "./parse-uncertain";
+import { type Amplitude, madeOf, typeOf } from "../reading/index";
+import { uncertaintyOn } from "./parse-uncertain";
 import { PLUS_MINUS, statedBehind, uncertaintyNote, withoutCoverage } from "./stated";
+import { uncertainAmplitude } from "./uncertain-amplitude";
 
 const FORM = 'an uncertainty such as "± 5 % (k=2)"';
 
@@ -27,7 +28,7 @@ const FORM = 'an uncertainty such as "± 5 % (k=2)"';
  * ```
  */
 export function withUncertainty(reading: string | Amplitude, uncertainty: string, name: string): Amplitude {
-  const given = typeof reading === "string" ? parseUncertain(reading) : amplitudeOf(reading);
+  const given = uncertainAmplitude(reading);
   const linear = given.level === undefined ? given : convertAmplitude(given, linearTypeOf(given));
   const [rest, k] = withoutCoverage(requireText(uncertainty, FORM));
   const stated = statedBehind(rest.trim().replace(new RegExp(`^${PLUS_MINUS.source}`), ""), k);

@@ -130,9 +130,9 @@ describe("what reaches zero", () => {
   });
 
   it("leaves a share of a difference below zero where its inputs are", () => {
-    const [x, y] = ["5 ± 2 mm/s rms (k=1)", "4 ± 2 mm/s rms (k=1)"].map(parseUncertain) as never[];
+    const [x, y] = [parseUncertain("5 ± 2 mm/s rms (k=1)"), parseUncertain("4 ± 2 mm/s rms (k=1)")];
     const difference = madeOf([x, y], { does: "difference", value: 1, type: "mm/s rms" });
-    const amplitude = { ...(x as object), value: 1, ...difference } as never;
+    const amplitude = { ...x, value: 1, ...difference };
     const answer = uncertaintyOf(withUncertainty(amplitude, "± 10 % (k=1)", "sensor"));
     expect(answer.method).toBe("Monte Carlo");
     // about root 8, and the mean of a difference
