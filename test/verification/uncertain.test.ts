@@ -1,5 +1,5 @@
 import { explain } from "veladis";
-import { asFoundAsLeft, checkAgainstKnown, linearity, sheetMarkdown } from "veladis/protection";
+import { asFoundAsLeft, checkAgainstKnown, linearity, setpointSheet, sheetMarkdown } from "veladis/protection";
 import { parseUncertain, uncertaintyOf } from "veladis/uncertainty";
 import { describe, expect, it } from "vitest";
 
@@ -127,7 +127,7 @@ describe("checks of several levels", () => {
   });
 
   it("show the parts on their sheet", () => {
-    const sheet = sheetMarkdown({ machine: "ID fan 2", check: checkAgainstKnown(check) });
+    const sheet = sheetMarkdown(setpointSheet({ machine: "ID fan 2", check: checkAgainstKnown(check) }));
     expect(sheet).toContain(
       "uncertainty 0.170 mm/s rms (k = 2) made of: 8 mm/s rms ± 0.16 (k=2) (88 %); 7.7 mm/s rms ± 0.05 (12 %), taken as independent, first order",
     );
