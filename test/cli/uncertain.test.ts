@@ -34,7 +34,7 @@ describe("a reading with its uncertainty", () => {
 
   it("is data with --json, and steps with --explain", async () => {
     const { out } = await veladis(["4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz (k=2) to um pp", "--json", "--explain"]);
-    const { uncertainty, text, steps } = JSON.parse(out);
+    const { uncertainty, text, explained } = JSON.parse(out);
     expect(text).toBe("88.2 ± 5.7 um pp (k=2)");
     expect(uncertainty).toMatchObject({
       k: 2,
@@ -42,7 +42,7 @@ describe("a reading with its uncertainty", () => {
       assumed: ["one-frequency", "sine", "independent"],
     });
     expect(uncertainty.parts.map(({ name }: { name: string }) => name)).toEqual(["4.9 mm/s rms", "25 Hz"]);
-    expect(steps[0].because).toBe("± 0.3 (k=2); frequency ± 0.5 (k=2)");
+    expect(explained[0].because).toBe("± 0.3 (k=2); frequency ± 0.5 (k=2)");
   });
 
   it("is read of a route and of bare numbers with --from", async () => {
@@ -68,7 +68,7 @@ describe("a reading with its uncertainty", () => {
       "in/s rms",
     ]);
     expect(out.trimEnd().split("\n").at(-1)).toBe("2,4.9 ± 0.3,");
-    expect(err).toContain('received "4.9 ± 0.3"');
+    expect(err).toContain('"4.9 ± 0.3"');
   });
 
   it("is refused where none is carried", async () => {
