@@ -1,4 +1,7 @@
-import { requireChoice, requireFinite, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
+import { requireChoice, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
+
+/** A frequency that is known less well than this reaches towards zero, where an integration has no end. */
+const MOST_OF_FREQUENCY = 1 / 5;
 
 /** How a number may lie about its best value: as a bell, or anywhere within plus and minus root 3 of it alike. */
 export type Distribution = "normal" | "rectangular";
@@ -22,6 +25,7 @@ export interface Uncertainty {
 /** The part of a step that says how well its numbers are known. */
 interface Known {
   readonly does: string;
+  readonly type: string;
   readonly by?: number;
   readonly hertz?: number;
   readonly uncertainty?: Uncertainty;
@@ -38,11 +42,21 @@ function checked(one: Uncertainty): Uncertainty {
   return Object.freeze({ ...one });
 }
 
+/** Refuses a frequency that is hardly known. */
+export function requireTolerance(hertz: number, tolerance: Uncertainty | undefined): void {
+  if (tolerance === undefined || tolerance.standard <= MOST_OF_FREQUENCY * hertz) return;
+  throw new VeladisError("out-of-range", {
+    expected: `a frequency with a standard uncertainty of at most a fifth of it, ${MOST_OF_FREQUENCY * hertz} Hz`,
+    received: `${tolerance.stated}, which is ${Number(tolerance.standard.toPrecision(4))} Hz`,
+  });
+}
+
 /** The uncertainties of a step from outside, checked and copied. Only what was given, or an influence, has its own. */
 export function checkedUncertainties(step: Known): Pick<Known, "uncertainty" | "hertzUncertainty"> {
-  const { does, by, hertz, uncertainty, hertzUncertainty } = step;
+  const { does, type, by, hertz, uncertainty, hertzUncertainty } = step;
   if (uncertainty === undefined && hertzUncertainty === undefined) return {};
-  const isInfluence = does === "scale" && requireFinite(by ?? 1, "a number of a step") === 1;
+  // a level is not multiplied
+  const isInfluence = does === "scale" && !type.startsWith("dB") && (by ?? 1) === 1;
   const fits = does === "given" ? hertzUncertainty === undefined || hertz !== undefined : isInfluence;
   if (!fits || (isInfluence && hertzUncertainty !== undefined)) {
     throw new VeladisError("out-of-range", {
@@ -50,9 +64,11 @@ export function checkedUncertainties(step: Known): Pick<Known, "uncertainty" | "
       received: does,
     });
   }
+  const tolerance = hertzUncertainty === undefined ? undefined : checked(hertzUncertainty);
+  requireTolerance(hertz ?? 1, tolerance);
   return {
     ...(uncertainty !== undefined && { uncertainty: checked(uncertainty) }),
-    ...(hertzUncertainty !== undefined && { hertzUncertainty: checked(hertzUncertainty) }),
+    ...(tolerance !== undefined && { hertzUncertainty: tolerance }),
   };
 }
 

@@ -3,6 +3,8 @@ import { type AsFoundAsLeft, foundMeanings, type KnownCheckResult, type Linearit
 
 type Judged = Pick<KnownCheckResult, "verdict" | "error" | "known" | "indicated">;
 
+type PartsOf = Pick<KnownCheckResult, "parts" | "method" | "uncertainty" | "unit">;
+
 /** When a device that reads low acts; nothing for one that passes or reads high. */
 function lateRemarks({ verdict, error, known, indicated }: Judged, which = ""): string[] {
   if (verdict === "pass" || error >= 0) return [];
@@ -22,17 +24,32 @@ function loopRemarks({ known, shown }: Pick<KnownCheckResult, "known" | "shown">
   );
 }
 
+/** What the uncertainty is made of, where a level has one of its own. */
+function uncertaintyRemarks({ parts, method, uncertainty, unit }: PartsOf, which = ""): string[] {
+  if (parts.length === 0 || uncertainty === null) return [];
+  const texts = parts.map(({ name, stated, share }) => `${name} ${stated} (${(100 * share).toFixed(0)} %)`);
+  const how = parts.length > 1 ? `, taken as independent, ${method}` : `, ${method}`;
+  return [`${which}uncertainty ${significant(uncertainty)} ${unit} (k = 2) made of: ${texts.join("; ")}${how}`];
+}
+
 /** What one check means for the device and for the time since the last check. */
 export function checkRemarks(check: KnownCheckResult): string[] {
-  return [...loopRemarks(check), ...lateRemarks(check), ...(check.verdict === "fail" ? [foundMeanings.fail] : [])];
+  return [
+    ...uncertaintyRemarks(check),
+    ...loopRemarks(check),
+    ...lateRemarks(check),
+    ...(check.verdict === "fail" ? [foundMeanings.fail] : []),
+  ];
 }
 
 /** The same of a check as found and as left. */
 export function pairRemarks({ asFound, asLeft, meaning }: AsFoundAsLeft): string[] {
   return [
+    ...uncertaintyRemarks(asFound, "as found: "),
     ...loopRemarks(asFound, "as found: "),
     ...lateRemarks(asFound, "as found: "),
     meaning,
+    ...uncertaintyRemarks(asLeft, "as left: "),
     ...loopRemarks(asLeft, "as left: "),
     ...lateRemarks(asLeft, "as left: "),
     ...(asLeft.verdict === "pass" ? [] : ["as left it does not pass: do not rely on it for protection"]),
@@ -45,6 +62,7 @@ export function linearityRemarks({ points, verdict }: Linearity): string[] {
     .filter((point) => point.verdict !== "pass" && point.error < 0)
     .sort((a, b) => a.errorPercent - b.errorPercent);
   return [
+    ...points.flatMap((point) => uncertaintyRemarks(point, `at ${format(point.known)}: `)),
     ...points.flatMap((point) => loopRemarks(point, `at ${format(point.known)}: `)),
     ...(lowest === undefined ? [] : lateRemarks(lowest, `at ${format(lowest.known)}: `)),
     ...(verdict === "fail" ? [foundMeanings.fail] : []),

@@ -80,6 +80,8 @@ export function requestShape(): ShapeOf<SheetRequest> {
     errorDecibels: "number or null",
     tolerance: "number",
     uncertainty: "number or null",
+    parts: [{ name: "text", stated: "text", standard: "number", share: "number" }],
+    method: orNull("text"),
     verdict: "text",
     call: "text",
     acceptance: { below: "number", above: "number" },

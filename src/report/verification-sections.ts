@@ -64,7 +64,7 @@ export function checkSections(request: SheetRequest): SheetSection[] {
       : [checkRow("as found", asFoundAsLeft.asFound), checkRow("as left", asFoundAsLeft.asLeft)]),
   ];
   const rules = new Set(
-    [check, asFoundAsLeft?.asFound].flatMap((one) =>
+    [check, asFoundAsLeft?.asFound, asFoundAsLeft?.asLeft].flatMap((one) =>
       one === undefined ? [] : [`decision rule: ${one.rule}; ${one.ruleText}`],
     ),
   );

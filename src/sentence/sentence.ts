@@ -1,6 +1,7 @@
 import type { ConvertOptions } from "../amplitude/index";
 import { parseNumeral, requireText, shown, VeladisError } from "../core/index";
-import { type Amplitude, parseAmplitude } from "../reading/index";
+import type { Amplitude } from "../reading/index";
+import { parseUncertain } from "../uncertainty/index";
 
 /** A line such as `0.25 in/s pk at 1500 r/min to mm/s rms, mil pp`, taken apart. */
 export interface Sentence {
@@ -29,9 +30,9 @@ export function joinedPeaks(line: string): string {
 /**
  * The sentence that a line says.
  *
- * `<reading> [at <frequency>] [with crest factor <number>] [to <type>, <type> ...]`
+ * `<reading> [± <uncertainty>] [at <frequency>] [with crest factor <number>] [to <type>, <type> ...]`
  *
- * @throws {@link VeladisError} `syntax` and all of {@link parseAmplitude}
+ * @throws {@link VeladisError} `syntax` and all of {@link parseUncertain}
  */
 export function parseSentence(line: string): Sentence {
   const plain = requireText(line, FORM).trim();
@@ -42,7 +43,7 @@ export function parseSentence(line: string): Sentence {
     throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
   }
   const [written, crest] = (before as string).split(CREST_FACTOR) as [string, string?];
-  const reading = parseAmplitude(written);
+  const reading = parseUncertain(written);
   const targets = after === undefined ? [] : after.split(/,| and /).map((target) => target.trim());
   return {
     reading,

@@ -1,6 +1,7 @@
 import { linearAmplitude, linearTypeOf, notedAmplitude } from "../amplitude/index";
 import { requireShape, VeladisError } from "../core/index";
-import { type Amplitude, amplitudeOf } from "../reading/index";
+import type { Amplitude } from "../reading/index";
+import { uncertainAmplitude } from "../uncertainty/index";
 import type { Baseline } from "./baseline";
 import { baselineShape } from "./baseline-shape";
 import type { OwnLimits } from "./own-limits";
@@ -23,7 +24,11 @@ export function baselineOf(baseline: Baseline | Amplitude | string, limits: OwnL
   }
   if (baseline === "none") {
     const own = limits?.["B/C"];
-    return { statistics: null, level: null, type: own === undefined ? undefined : linearTypeOf(own) };
+    return {
+      statistics: null,
+      level: null,
+      type: own === undefined ? undefined : linearTypeOf(uncertainAmplitude(own)),
+    };
   }
   if (baseline === undefined || baseline === null) {
     throw new VeladisError("missing-fact", {
@@ -31,6 +36,6 @@ export function baselineOf(baseline: Baseline | Amplitude | string, limits: OwnL
       received: "nothing",
     });
   }
-  const level = linearAmplitude(notedAmplitude(amplitudeOf(baseline), "baseline"));
+  const level = linearAmplitude(notedAmplitude(uncertainAmplitude(baseline), "baseline"));
   return { statistics: null, level, type: linearTypeOf(level) };
 }

@@ -1,6 +1,7 @@
 import { type ConvertedAmplitude, type ConvertOptions, convertAmplitude } from "../amplitude/index";
 import { lengthOf, requireGiven, requireNonNegative } from "../core/index";
-import { type Amplitude, type Assumption, amplitudeOf, type LoopState } from "../reading/index";
+import { type Amplitude, type Assumption, isUncertain, type LoopState } from "../reading/index";
+import { uncertainAmplitude } from "../uncertainty/index";
 
 /** Bare numbers, or readings with their units. */
 export type Readings = ArrayLike<number> | readonly (string | Amplitude)[];
@@ -15,6 +16,8 @@ export interface BaselineReadings {
   readonly hertz: number | undefined;
   /** The state of the loop for each reading that came by one, by its index. */
   readonly states: ReadonlyMap<number, LoopState>;
+  /** How many had an uncertainty of their own. */
+  readonly uncertain: number;
 }
 
 /** The one value there is, or undefined where there are several or none. */
@@ -28,6 +31,7 @@ export function baselineReadings(readings: Readings, as: string, at: ConvertOpti
   const crestFactors = new Set<number | undefined>();
   const frequencies = new Set<number | undefined>();
   const states = new Map<number, LoopState>();
+  let uncertain = 0;
   const take = (answer: ConvertedAmplitude, i: number): number => {
     for (const name of answer.assumed) assumed.add(name);
     crestFactors.add(answer.crestFactor);
@@ -42,7 +46,8 @@ export function baselineReadings(readings: Readings, as: string, at: ConvertOpti
       frequencies.add(undefined);
       return requireNonNegative(reading, `a reading of zero or more at index ${i}`);
     }
-    const amplitude = amplitudeOf(requireGiven(reading, `a reading at index ${i}`));
+    const amplitude = uncertainAmplitude(requireGiven(reading, `a reading at index ${i}`));
+    if (isUncertain(amplitude.history ?? [])) uncertain++;
     return take(convertAmplitude(amplitude, as, at === undefined ? {} : { at }), i);
   });
   return {
@@ -51,5 +56,6 @@ export function baselineReadings(readings: Readings, as: string, at: ConvertOpti
     crestFactor: common(crestFactors),
     hertz: common(frequencies),
     states,
+    uncertain,
   };
 }

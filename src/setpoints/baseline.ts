@@ -122,7 +122,7 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
   if (!(requireFinite(percentile, "a percentile from 0 to 100") >= 0 && percentile <= 100)) {
     throw new VeladisError("out-of-range", { expected: "a percentile from 0 to 100", received: shown(percentile) });
   }
-  const { values, assumed, crestFactor, hertz, states: all } = baselineReadings(readings, as, at);
+  const { values, assumed, crestFactor, hertz, states: all, uncertain } = baselineReadings(readings, as, at);
   const steady = steadyOf(values.length, options);
   const kept = Array.from(values.keys()).filter(steady);
   if (kept.length < 3) {
@@ -156,6 +156,11 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       ? [`${outliers.length} of ${used.length} readings lie more than 3.5 spreads from the median; look at each`]
       : []),
     ...(spread === 0 ? ["the readings show no scatter; a device that rounds coarsely hides it"] : []),
+    ...(uncertain > 0
+      ? [
+          `${uncertain} of ${values.length} readings have an uncertainty of their own, which the statistics do not carry: their scatter is all that is told`,
+        ]
+      : []),
     ...rangeWarnings(states, kept.length),
   ];
   const level = statisticAmplitude(median, `median of ${kept.length} readings`, {

@@ -1,6 +1,7 @@
 import { type ConvertedAmplitude, convertedAt, notedAmplitude } from "../amplitude/index";
 import { requireGiven, requireKnownKeys, requirePositive, requireText, type Source, VeladisError } from "../core/index";
-import { type Amplitude, amplitudeOf, union } from "../reading/index";
+import { type Amplitude, union } from "../reading/index";
+import { uncertainAmplitude } from "../uncertainty/index";
 import type { SetpointLimit, SetpointLimits } from "./setpoint-limits";
 
 /** Limits of the machine's maker or the site, where no scheme shall apply. */
@@ -33,7 +34,7 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
   };
   const limit = (name: "B/C" | "C/D"): SetpointLimit => {
     const words = `${name} of ${own.source}`;
-    const stated = notedAmplitude(amplitudeOf(requireGiven(own[name], `a limit ${name} with its unit`)), words);
+    const stated = notedAmplitude(uncertainAmplitude(requireGiven(own[name], `a limit ${name} with its unit`)), words);
     const amplitude: ConvertedAmplitude = convertedAt(stated, type, hertz);
     requirePositive(amplitude.value, `a limit ${name} above zero`);
     return { amplitude, text: words, source };

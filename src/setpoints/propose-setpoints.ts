@@ -29,6 +29,7 @@ import { alarmTarget, hysteresisFor, type Target, tripTarget } from "./setpoint-
 import type { SetpointWarning } from "./setpoint-warnings";
 import { statisticAmplitude } from "./statistic-amplitude";
 import { statisticalAlarm } from "./statistical-alarm";
+import { uncertainWarnings } from "./uncertain-warnings";
 import { rulesAmong } from "./unverified-warnings";
 
 /** How a target is brought to a device. */
@@ -200,7 +201,7 @@ export function proposeSetpoints(request: ProposalRequest): Proposal {
   ];
   const sources = used.map(({ source }) => source);
   const provenance = worstProvenance(sources.map((one) => one.provenance));
-  warnings.unshift(...firstWarnings(alarm, trip, base));
+  warnings.unshift(...firstWarnings(alarm, trip, base), ...uncertainWarnings({ alarm, trip }, base));
   warnings.push(
     ...caseWarnings({ limits, used, base, statistics, as }),
     ...numbers.warnings,

@@ -10,9 +10,18 @@ export interface Arithmetic {
   readonly slopes: (x: readonly number[], y: number) => readonly number[];
   /** The power of the frequency in the value, its share of change for a share of the frequency's. */
   readonly power?: number;
-  /** True where the slopes say too little: several that may be the largest, a root at zero. */
-  readonly isBent?: (x: readonly number[], y: number) => boolean;
+  /**
+   * True where the slopes say too little: several that may be the largest, a root at zero, a divisor that is not known
+   * well; `u` are the standard uncertainties of `x`.
+   */
+  readonly isBent?: (x: readonly number[], y: number, u: readonly number[]) => boolean;
 }
+
+/**
+ * A divisor known less well than this bends: of 1 / (1 + d) with a normal d of standard deviation u the standard deviation
+ * is about u (1 + 4 u^2), so that 4 % is 0.6 % more than the slope says.
+ */
+export const WELL_KNOWN_DIVISOR = 0.04;
 
 const one: Arithmetic["slopes"] = (x) => x.map(() => 1);
 
@@ -20,9 +29,9 @@ const one: Arithmetic["slopes"] = (x) => x.map(() => 1);
 const linear = ({ reference }: ParsedType, value: number): number =>
   reference === 0 ? value : reference * 10 ** (value / 20);
 
-const TINY = Number.MIN_VALUE;
+/** Zero has no level: what goes on is refused where it ends in an answer. */
 const written = ({ reference }: ParsedType, value: number): number =>
-  reference === 0 ? value : decibelsOf(Math.max(value, TINY), reference);
+  reference === 0 ? value : value === 0 ? Number.NEGATIVE_INFINITY : decibelsOf(value, reference);
 
 /** The slope of a value by its linear value: 1, or of a level 20 / ln 10 over the linear value. */
 const byLinear = (type: ParsedType, value: number): number =>
@@ -57,7 +66,11 @@ function plain({ does, by = 1, over = 1, plus = 0, value, type }: Step, nominal:
         slopes: ([, ...less]) => [1, ...less.map(() => -1)],
       };
     case "ratio":
-      return { apply: ([x = 0, z = 1]) => x / z, slopes: ([, z = 1], y) => [1 / z, -y / z] };
+      return {
+        apply: ([x = 0, z = 1]) => x / z,
+        slopes: ([, z = 1], y) => [1 / z, -y / z],
+        isBent: ([, z = 1], _, [, u = 0]) => u > WELL_KNOWN_DIVISOR * Math.abs(z),
+      };
     case "rss":
       return {
         apply: (x) => Math.hypot(...x),
@@ -94,7 +107,11 @@ function plain({ does, by = 1, over = 1, plus = 0, value, type }: Step, nominal:
       return { apply: ([x = 0]) => x + moved, slopes: one };
     }
     case "compare":
-      return { apply: ([x = 0]) => by / x, slopes: ([x = 0]) => [-by / x ** 2] };
+      return {
+        apply: ([x = 0]) => by / x,
+        slopes: ([x = 0]) => [-by / x ** 2],
+        isBent: ([x = 0], _, [u = 0]) => u > WELL_KNOWN_DIVISOR * Math.abs(x),
+      };
     default:
       throw new VeladisError("out-of-range", {
         expected: "steps that arithmetic can follow from the readings with an uncertainty to the answer",

@@ -1,3 +1,4 @@
+import { WELL_KNOWN_DIVISOR } from "./arithmetic";
 import type { Graph, Input, Node } from "./graph";
 
 /** What an answer owes to each input to first order, in what it is written in. */
@@ -39,7 +40,14 @@ export function firstOrder({ nodes, inputs }: Graph, hertzAt: readonly (number |
     const x = of.map((at) => (nodes[at] as Node).value);
     if (arithmetic !== undefined) {
       const slopes = arithmetic.slopes(x, value);
-      if (arithmetic.isBent?.(x, value)) isBent = true;
+      if (
+        arithmetic.isBent?.(
+          x,
+          value,
+          of.map((at) => Math.hypot(...(parts[at] ?? []))),
+        )
+      )
+        isBent = true;
       of.forEach((at, k) => {
         parts[at]?.forEach((part, i) => {
           mine[i] = (mine[i] as number) + (slopes[k] as number) * part;
@@ -52,7 +60,9 @@ export function firstOrder({ nodes, inputs }: Graph, hertzAt: readonly (number |
     }
     if (hertz !== undefined) {
       const share = (inputs[hertz] as Input).uncertainty.standard / (hertzAt[place] as number);
-      mine[hertz] = (mine[hertz] as number) + hertzPart(node, arithmetic?.power ?? 0, share);
+      const power = arithmetic?.power ?? 0;
+      mine[hertz] = (mine[hertz] as number) + hertzPart(node, power, share);
+      if (power < 0 && share > WELL_KNOWN_DIVISOR) isBent = true;
     }
   });
   return { parts: parts.at(-1) ?? [], isBent };

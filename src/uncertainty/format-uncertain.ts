@@ -1,15 +1,26 @@
 import { requireGiven } from "../core/index";
-import { type Amplitude, significant } from "../reading/index";
+import { type Amplitude, isClipped, significant } from "../reading/index";
 import { uncertaintyOf } from "./uncertainty-of";
+
+/** More places than this are written with an exponent. */
+const MOST_DECIMALS = 9;
 
 /** The place of the last digit that says something: two digits of an uncertainty, as JCGM 100:2008, 7.2.6, has it. */
 function decimalsFor(expanded: number): number {
   return Math.max(0, 1 - Math.floor(Math.log10(Number(expanded.toPrecision(2)))));
 }
 
+/** Value and expanded uncertainty to the same place. */
+function bothToTheirPlace(value: number, expanded: number): string {
+  const decimals = decimalsFor(expanded);
+  if (decimals <= MOST_DECIMALS) return `${value.toFixed(decimals)} ± ${expanded.toFixed(decimals)}`;
+  const size = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value))) + decimals;
+  return `${value.toExponential(Math.min(100, Math.max(1, size)))} ± ${expanded.toExponential(1)}`;
+}
+
 /**
  * A reading as an engineer writes it with its uncertainty: two digits of that, the value to the same place. Without an
- * uncertainty as {@link format}.
+ * uncertainty in three digits. A reading that came by a loop out of its range says so, since the true one is unknown.
  *
  * @param reading - an amplitude; words as for {@link parseUncertain}
  * @throws {@link VeladisError} as {@link uncertaintyOf}
@@ -18,12 +29,14 @@ function decimalsFor(expanded: number): number {
  * import { formatUncertain, parseUncertain } from "veladis/uncertainty";
  *
  * formatUncertain("0.25 in/s pk ± 5 % (k=2)"); // => "0.250 ± 0.013 in/s pk (k=2)"
- * formatUncertain("95 ± 0.5 dB re 1e-9 m/s"); // => "95.00 ± 0.58 dB re 1 nm/s (k=2)"
+ * formatUncertain("95 ± 0.5 dB re 1e-9 m/s"); // => "95.00 ± 0.58 dB re 1e-9 m/s (k=2)"
  * ```
  */
 export function formatUncertain(reading: string | Amplitude): string {
-  const { value, expanded, type } = uncertaintyOf(requireGiven(reading, "a reading"));
-  if (expanded === 0) return `${significant(value, 3)} ${type}`;
-  const decimals = decimalsFor(expanded);
-  return `${value.toFixed(decimals)} ± ${expanded.toFixed(decimals)} ${type} (k=2)`;
+  const known = requireGiven(reading, "a reading");
+  const { value, expanded, type } = uncertaintyOf(known);
+  const state = typeof known === "string" ? undefined : known.state;
+  const clipped = isClipped(state) ? ` (${state})` : "";
+  if (expanded === 0) return `${significant(value, 3)} ${type}${clipped}`;
+  return `${bothToTheirPlace(value, expanded)} ${type} (k=2)${clipped}`;
 }

@@ -1,6 +1,7 @@
 export { formatUncertain } from "./format-uncertain";
 export { parseUncertain } from "./parse-uncertain";
 export { type RatioOf, ratioOf } from "./ratio-of";
+export { uncertainAmplitude } from "./uncertain-amplitude";
 export {
   sortedDraws,
   type Uncertain,

@@ -1,3 +1,4 @@
+import { VeladisError } from "../core/index";
 import type { Graph, Input, Node } from "./graph";
 import { normalNumbers, uniformNumbers } from "./random";
 
@@ -11,9 +12,18 @@ const ROOT_THREE = Math.sqrt(3);
 function drawn({ value, isLevel, of }: Node, { uncertainty }: Input, from: number, z: number): number {
   const { standard, in: scale } = uncertainty;
   if (scale === "dB" && !isLevel) return from * Math.exp(perDecibel * standard * z);
-  const moved = of.length > 0 ? from * (1 + standard * z) : value + standard * z;
-  // an amplitude is never below zero
-  return isLevel ? moved : Math.max(0, moved);
+  // neither an amplitude nor a factor is ever below zero
+  if (of.length > 0) return from * Math.max(0, 1 + standard * z);
+  return isLevel || value < 0 ? value + standard * z : Math.max(0, value + standard * z);
+}
+
+/** Refuses a draw that no arithmetic comes to: one over an input that reached zero, or its level. */
+function requireDraw(draw: number): number {
+  if (Number.isFinite(draw)) return draw;
+  throw new VeladisError("out-of-range", {
+    expected: "uncertainties that leave a reading above zero, where an answer divides by it or is its level in dB",
+    received: "a reading that may be zero within its uncertainty",
+  });
 }
 
 /**
@@ -58,7 +68,7 @@ export function drawsOf(
       }
       values[place] = own === undefined ? value : drawn(node, inputs[own] as Input, value, z[own] as number);
     }
-    draws[i] = values[values.length - 1] as number;
+    draws[i] = requireDraw(values[values.length - 1] as number);
   }
   return draws;
 }
@@ -66,14 +76,18 @@ export function drawsOf(
 /** Mean and standard deviation of draws, by a sum that does not lose small differences. */
 export function momentsOf(draws: Draws): { mean: number; standard: number } {
   const shift = draws[0] as number;
+  // over the greatest of them, so that no square is too large or too small for a number
+  const size = draws.reduce((most, draw) => Math.max(most, Math.abs(draw - shift)), 0);
+  if (size === 0) return { mean: shift, standard: 0 };
   let sum = 0;
   let squares = 0;
   for (const draw of draws) {
-    sum += draw - shift;
-    squares += (draw - shift) ** 2;
+    const away = (draw - shift) / size;
+    sum += away;
+    squares += away ** 2;
   }
   const mean = sum / draws.length;
-  return { mean: shift + mean, standard: Math.sqrt(Math.max(0, squares / draws.length - mean ** 2)) };
+  return { mean: shift + size * mean, standard: size * Math.sqrt(Math.max(0, squares / draws.length - mean ** 2)) };
 }
 
 /** The probabilistically symmetric 95 % interval of sorted draws (JCGM 101:2008, 7.7.2). */

@@ -1,18 +1,30 @@
 import { convertAmplitude } from "../amplitude/index";
-import { requirePositive, requireText, shown, splitNumeral, VeladisError } from "../core/index";
-import { FREQUENCY_FORM, type FrequencyText, hertz } from "../frequency/index";
+import { requireText, shown, splitNumeral, VeladisError } from "../core/index";
+import { type FrequencyText, hertz } from "../frequency/index";
 import {
   type Amplitude,
+  hasPlusMinus,
   ownHistory,
   parseAmplitude,
+  requireTolerance,
   type Step,
   type Uncertainty,
   writtenIn,
   writtenValue,
 } from "../reading/index";
-import { PLUS_MINUS, type Stated, statedBehind, uncertaintyFrom, uncertaintyNote, withoutCoverage } from "./stated";
+import {
+  hasCoverage,
+  PLUS_MINUS,
+  type Stated,
+  statedBehind,
+  uncertaintyFrom,
+  uncertaintyNote,
+  withoutCoverage,
+} from "./stated";
 
 const FORM = 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"';
+
+const TOLERANCE = 'a frequency with its tolerance, such as "25 ± 0.5 Hz" or "1500 r/min ± 1 %"';
 
 /** Beyond any reading a person writes. */
 const LONGEST = 200;
@@ -74,10 +86,15 @@ function uncertainHertz(text: string, reading: string): [hertz: number, uncertai
   if (behind === undefined) return [hertz(before as FrequencyText), undefined];
   const [written, stated] = sharedUnit(before, statedBehind(behind, k));
   const hz = hertz(written as FrequencyText);
-  if (/^dB$/i.test(stated.unit)) throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(text) });
-  // an amount without a unit of its own is in that of the frequency: the same text with the amount in place of the number
-  const isOrder = /^[^a-z]*x/i.test(written);
-  if (stated.unit === "" && isOrder) throw new VeladisError("missing-unit", { expected: FORM, received: shown(text) });
+  if (/^dB$/i.test(stated.unit)) throw new VeladisError("syntax", { expected: TOLERANCE, received: shown(text) });
+  // 2x 1500 r/min ± 10 r/min may mean the speed or twice it
+  if (stated.unit !== "%" && /^[^a-z]*x/i.test(written)) {
+    throw new VeladisError("missing-unit", {
+      expected: "a tolerance of an order of a speed in %, such as 2x 1500 r/min ± 1 %",
+      received: shown(text),
+    });
+  }
+  // an amount without a unit of its own is in that of the frequency
   const inUnit = stated.unit === "" ? splitNumeral(written)[1] : stated.unit;
   const amount =
     stated.unit === "%"
@@ -85,13 +102,9 @@ function uncertainHertz(text: string, reading: string): [hertz: number, uncertai
       : stated.amount === 0
         ? 0
         : hertz(`${stated.digits} ${inUnit}` as FrequencyText);
-  if (amount >= hz) {
-    throw new VeladisError("out-of-range", {
-      expected: `a tolerance below the frequency itself, ${hz} Hz`,
-      received: shown(text),
-    });
-  }
-  return [requirePositive(hz, FREQUENCY_FORM), uncertaintyFrom(amount, stated, false)];
+  const uncertainty = uncertaintyFrom(amount, stated, false);
+  requireTolerance(hz, uncertainty);
+  return [hz, uncertainty];
 }
 
 /** A reading with what is known of its uncertainty written into its history; as it is where nothing is. */
@@ -105,15 +118,18 @@ function stateInHistory(
     ...(hertzUncertainty === undefined ? [] : [`frequency ${uncertaintyNote(hertzUncertainty)}`]),
   ];
   if (told.length === 0) return reading;
-  const { hertz: hz } = reading;
+  const { hertz: hz, history = [] } = reading;
+  // what was written behind it, such as "(sine)", is a part of how it was given
+  const [said] = history;
   const step: Step = Object.freeze({
     does: "given",
     value: writtenValue(reading),
     type: writtenIn(reading),
+    ...said,
     ...(hz !== undefined && { hertz: hz }),
     ...(uncertainty !== undefined && { uncertainty }),
     ...(hertzUncertainty !== undefined && { hertzUncertainty }),
-    note: told.join("; "),
+    note: [...(said?.note === undefined ? [] : [said.note]), ...told].join("; "),
   });
   return Object.freeze({ ...reading, history: ownHistory([step]) });
 }
@@ -148,6 +164,7 @@ function stateInHistory(
 export function parseUncertain(reading: string): Amplitude {
   const written = requireText(reading, FORM).trim();
   if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+  if (!hasPlusMinus(written) && !hasCoverage(written)) return parseAmplitude(written);
   const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);
   if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
   const [before, behind, k] = halves(subject, reading);

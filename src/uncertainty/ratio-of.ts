@@ -1,7 +1,7 @@
 import { convertAmplitude, linearAmplitude, linearTypeOf } from "../amplitude/index";
 import { requireGiven, VeladisError } from "../core/index";
-import { type Amplitude, type Assumption, agreedHertz, amplitudeOf, format, madeOf, type Step } from "../reading/index";
-import { parseUncertain } from "./parse-uncertain";
+import { type Amplitude, type Assumption, agreedHertz, format, madeOf, type Step } from "../reading/index";
+import { uncertainAmplitude } from "./uncertain-amplitude";
 
 /** A ratio of two readings, with the way it came by. */
 export interface RatioOf {
@@ -14,7 +14,7 @@ const FORM = 'a reading such as "4.9 ± 0.3 mm/s rms"';
 
 function read(reading: string | Amplitude): Amplitude {
   const known = requireGiven(reading, FORM);
-  return linearAmplitude(typeof known === "string" ? parseUncertain(known) : amplitudeOf(known));
+  return linearAmplitude(uncertainAmplitude(known));
 }
 
 /**

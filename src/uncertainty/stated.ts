@@ -21,6 +21,11 @@ export const PLUS_MINUS = /\s*(?:±|\+\/-|\+-|\+\/\u2212)\s*/;
 /** A coverage factor in brackets, such as `(k=2)`. */
 const coverage = /\s*\(\s*k\s*=\s*([^)]*)\)/i;
 
+/** True for a text with a coverage factor in it. */
+export function hasCoverage(text: string): boolean {
+  return coverage.test(text);
+}
+
 /**
  * A text without the coverage factor in it, and that factor.
  *

@@ -99,9 +99,12 @@ export function uncertainOf(answer: string | Amplitude | { readonly history: rea
   const known = requireGiven(answer, "an answer with its history");
   const read = typeof known === "string" ? parseUncertain(known) : known;
   const history =
-    "value" in read && "unit" in read
-      ? historyOf(amplitudeOf(read as Amplitude))
-      : checkedSteps(requireGiven(read.history, "an answer with its history"));
+    typeof read === "object" && !("value" in read && "unit" in read)
+      ? checkedSteps(requireGiven(read.history, "an answer with its history"))
+      : historyOf(amplitudeOf(read as Amplitude));
+  if (history.length === 0) {
+    throw new VeladisError("missing-fact", { expected: "an answer with its history", received: "no steps" });
+  }
   return { history, graph: graphOf(history), hertzAt: history.map(({ hertz }) => hertz) };
 }
 
@@ -122,7 +125,7 @@ function isSmall(expanded: number, { value, type }: Step): boolean {
  *
  * To first order (JCGM 100:2008, 5.1.2): each step passes on what it was given, by its slope; an integration or a
  * differentiation adds that of the frequency once a step. Where the expanded uncertainty is above 10 % of the value, or a
- * step is bent (the largest of several, a root at zero), the whole history is reckoned again with drawn inputs
+ * step is bent (the largest of several, a root at zero, a divisor with more than 4 % standard uncertainty), the whole history is reckoned again with drawn inputs
  * (JCGM 101:2008), by a stated seed and count. The inputs are taken as independent, which the history says; a reading
  * that comes in twice is one input.
  *
@@ -155,8 +158,7 @@ export function uncertaintyOf(
   const last = history.at(-1) as Step;
   const { value, type } = last;
   const { parts, isBent } = firstOrder(graph, hertzAt);
-  const squares = parts.reduce((sum, part) => sum + part ** 2, 0);
-  const slope = Math.sqrt(finiteResult(squares));
+  const slope = finiteResult(Math.hypot(...parts));
   const mostly = isBent || !isSmall(2 * slope, last) ? "Monte Carlo" : "first order";
   const method = parts.length === 0 ? "first order" : (options.method ?? mostly);
   const sorted = method === "Monte Carlo" ? sortedDraws(uncertain, options) : undefined;
@@ -191,7 +193,7 @@ export function uncertaintyOf(
             name,
             stated: uncertainty.stated,
             standard: Math.abs(part),
-            share: squares === 0 ? 0 : part ** 2 / squares,
+            share: slope === 0 ? 0 : (part / slope) ** 2,
           });
         })
         .sort((a, b) => b.share - a.share),

@@ -1,8 +1,9 @@
 import { convertAmplitude, linearTypeOf, multipliedAmplitude } from "../amplitude/index";
-import { requireText } from "../core/index";
-import { type Amplitude, amplitudeOf, madeOf, typeOf } from "../reading/index";
-import { parseUncertain, uncertaintyOn } from "./parse-uncertain";
+import { requireText, shown, VeladisError } from "../core/index";
+import { type Amplitude, madeOf, typeOf } from "../reading/index";
+import { uncertaintyOn } from "./parse-uncertain";
 import { PLUS_MINUS, statedBehind, uncertaintyNote, withoutCoverage } from "./stated";
+import { uncertainAmplitude } from "./uncertain-amplitude";
 
 const FORM = 'an uncertainty such as "± 5 % (k=2)"';
 
@@ -14,22 +15,29 @@ const FORM = 'an uncertainty such as "± 5 % (k=2)"';
  * @param uncertainty - `"± 5 % (k=2)"`, `"± 0.5 dB"`, `"± 0.3 mm/s rms"`; without `(k=...)` a bound
  * @param name - what it comes from, for the list of its parts: `"sensitivity of the sensor"`
  * @returns the reading in its unit and detector, with a step `scale` by 1 that carries the uncertainty
- * @throws {@link VeladisError} as {@link parseUncertain}
+ * @throws {@link VeladisError} `missing-unit` for a bare number beside a level, and as {@link parseUncertain}
  * @example
  * ```ts
  * import { sensor } from "veladis";
  * import { formatUncertain, uncertaintyOf, withUncertainty } from "veladis/uncertainty";
  *
- * const reading = withUncertainty(sensor("100 mV/g").reading("98 mV pk"), "± 5 % (k=2)", "sensitivity of the sensor");
+ * const shown = sensor("100 mV/g").reading("98 mV pk", "g pk");
+ * const reading = withUncertainty(shown, "± 5 % (k=2)", "sensitivity of the sensor");
  * formatUncertain(reading); // => "0.980 ± 0.049 g pk (k=2)"
  * uncertaintyOf(reading).parts.map(({ name }) => name); // => ["sensitivity of the sensor"]
  * ```
  */
 export function withUncertainty(reading: string | Amplitude, uncertainty: string, name: string): Amplitude {
-  const given = typeof reading === "string" ? parseUncertain(reading) : amplitudeOf(reading);
+  const given = uncertainAmplitude(reading);
   const linear = given.level === undefined ? given : convertAmplitude(given, linearTypeOf(given));
   const [rest, k] = withoutCoverage(requireText(uncertainty, FORM));
   const stated = statedBehind(rest.trim().replace(new RegExp(`^${PLUS_MINUS.source}`), ""), k);
+  if (given.level !== undefined && stated.unit === "") {
+    throw new VeladisError("missing-unit", {
+      expected: `${FORM}, of a level in dB or %`,
+      received: shown(uncertainty),
+    });
+  }
   const from = requireText(name, "what an uncertainty comes from");
   const own = uncertaintyOn(linear, stated);
   if (own === undefined) return multipliedAmplitude(linear, 1, `${from}: ± 0`);

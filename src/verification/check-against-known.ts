@@ -11,26 +11,29 @@ import {
 import {
   type Amplitude,
   type Assumption,
-  amplitudeOf,
+  isUncertain as hasUncertainty,
   isClipped,
   ownHistory,
   type Step,
   union,
 } from "../reading/index";
+import { type UncertaintyPart, uncertainAmplitude } from "../uncertainty/index";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
+import { errorUncertainty } from "./error-uncertainty";
+import { atKnownFrequency } from "./known-frequency";
 import { marginsOf, type ToleranceText } from "./tolerance";
 
 /** What {@link checkAgainstKnown} is told. */
 export interface KnownCheck {
-  /** The level of the reference shaker: `"8 mm/s rms at 2400 r/min"`. */
+  /** The level of the reference shaker: `"8 mm/s rms at 2400 r/min"`, or with ±: `"8 ± 0.16 mm/s rms (k=2) at 2400 r/min"`. */
   readonly known: string | Amplitude;
-  /** What the device shows; another unit or detector is converted, another quantity at the known frequency. */
+  /** What the device shows; another unit or detector is converted, another quantity at the known frequency; with ± too. */
   readonly indicated: string | Amplitude;
   /** The largest error allowed: `"5 %"`, `"0.5 dB"` or an amount such as `"0.4 mm/s rms"`. */
   readonly tolerance: ToleranceText;
-  /** Expanded uncertainty (k = 2) of the known level, in the same forms. */
+  /** Expanded uncertainty (k = 2) of the known level in the same forms, beside those that the levels carry themselves. */
   readonly uncertainty?: ToleranceText;
-  /** The decision rule; guard band with an uncertainty, else simple acceptance. */
+  /** The decision rule; guard band with any uncertainty, else simple acceptance. */
   readonly rule?: DecisionRule;
 }
 
@@ -50,8 +53,12 @@ export interface KnownCheckResult extends Decision {
   readonly errorDecibels: number | null;
   /** The tolerance as an amount above the known level. */
   readonly tolerance: number;
-  /** The expanded uncertainty as an amount; null without one. */
+  /** The expanded uncertainty (k = 2) of the error as an amount, all that is stated put together; null without one. */
   readonly uncertainty: number | null;
+  /** What it is made of, the largest in front; empty where no level has one of its own. */
+  readonly parts: readonly UncertaintyPart[];
+  /** How it was carried from the levels to the error: `"first order"`; null where no level has one of its own. */
+  readonly method: string | null;
   readonly rule: DecisionRule;
   /** The rule in words. */
   readonly ruleText: string;
@@ -70,10 +77,10 @@ const keys: Readonly<Record<keyof KnownCheck, true>> = /* @__PURE__ */ Object.fr
   rule: true,
 });
 
-function ruleOf({ rule, uncertainty }: KnownCheck): DecisionRule {
-  if (rule === undefined) return uncertainty === undefined ? "simple acceptance" : "guard band";
+function ruleOf(rule: DecisionRule | undefined, isUncertain: boolean): DecisionRule {
+  if (rule === undefined) return isUncertain ? "guard band" : "simple acceptance";
   requireChoice(rule, Object.keys(decisionRules), "a decision rule");
-  if (rule === "guard band" && uncertainty === undefined) {
+  if (rule === "guard band" && !isUncertain) {
     throw new VeladisError("missing-fact", {
       expected: 'the expanded uncertainty (k = 2) of the known level, such as "2 %", which the guard band is made of',
       received: "nothing",
@@ -93,27 +100,37 @@ function withinLoop(decision: Decision, { state }: Amplitude, known: Amplitude, 
   return { ...decision, verdict: "undecided", call: "conditional fail" };
 }
 
-/** The way to an error: indicated less known, and that in percent of the known level. */
-function errorWay(indicated: Amplitude, known: Amplitude, percent: number) {
+/** The way to an error: indicated less known. */
+function errorWay(indicated: Amplitude, known: Amplitude) {
+  const isUncertain = [indicated, known].some(({ history }) => hasUncertainty(history ?? []));
   const { assumed, history } = derivedAmplitude([indicated, known], indicated.value - known.value, {
     does: "difference",
-    note: "error",
+    note: isUncertain ? "error, the uncertainties taken as independent" : "error",
+    ...(isUncertain && { assumed: ["independent"] }),
   });
-  const steps = history as readonly Step[];
+  return { assumed, steps: history as readonly Step[] };
+}
+
+/** The way to an error goes on to its share of the known level, in percent. */
+function shareOf(steps: readonly Step[], known: Amplitude, percent: number): readonly Step[] {
   const share: Step = Object.freeze({
     ...({ does: "scale", of: Object.freeze([steps.length - 1]) } as const),
     ...{ over: known.value / 100, value: percent, type: "%", note: "a percent of the known level" },
   });
-  return { assumed, history: ownHistory([...steps, share]) };
+  return ownHistory([...steps, share]);
 }
 
 /**
  * What a device shows, held against a known vibration.
  *
+ * An uncertainty is what the levels carry with ± (`"8 ± 0.16 mm/s rms (k=2)"`) and what is stated beside them, put together
+ * as independent ({@link uncertaintyOf} in `veladis/uncertainty`); `parts` names each.
+ *
  * A level that was clipped by its loop passes nothing: the check is undecided, unless it fails whatever the true level is.
  *
  * @throws {@link VeladisError} `not-positive` for a known level of zero, `missing-unit` for a bare tolerance,
- *   `missing-fact`, `unknown-option` for a mistyped key, `not-finite`, and as {@link convertAmplitude}
+ *   `missing-fact`, `unknown-option` for a mistyped key, `not-finite`, and as {@link parseUncertain},
+ *   {@link uncertaintyOf} and {@link convertAmplitude}
  * @example
  * ```ts
  * import { explain } from "veladis";
@@ -133,6 +150,11 @@ function errorWay(indicated: Amplitude, known: Amplitude, percent: number) {
  * const known = "8 mm/s rms at 2400 r/min";
  * checkAgainstKnown({ known, indicated: "7.7 mm/s rms", tolerance: "5 %", uncertainty: "2 %" }).verdict;
  * // => "undecided"
+ * const uncertain = { known: "8 ± 0.16 mm/s rms (k=2) at 2400 r/min", indicated: "7.7 ± 0.05 mm/s rms", tolerance: "5 %" };
+ * const { uncertainty, parts, verdict } = checkAgainstKnown(uncertain);
+ * uncertainty?.toFixed(3); // => "0.170"
+ * parts.map(({ stated, share }) => `${stated}: ${(100 * share).toFixed(0)} %`); // => ["± 0.16 (k=2): 88 %", "± 0.05: 12 %"]
+ * verdict; // => "undecided"
  * ```
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
@@ -142,23 +164,29 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     "a part of a check",
   );
   const known = notedAmplitude(
-    amplitudeOf(requireGiven(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"')),
+    uncertainAmplitude(requireGiven(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"')),
     "known level",
   );
   const shown = notedAmplitude(
-    amplitudeOf(requireGiven(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"')),
+    uncertainAmplitude(requireGiven(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"')),
     "as shown",
   );
   requirePositive(known.value, "a known level above zero");
   const unit = linearTypeOf(known);
-  const indicated = convertAmplitude(shown, unit, known.hertz === undefined ? {} : { at: { hertz: known.hertz } });
-  const rule = ruleOf(check);
+  const indicated = convertAmplitude(
+    atKnownFrequency(shown, known),
+    unit,
+    known.hertz === undefined ? {} : { at: { hertz: known.hertz } },
+  );
   const tolerance = marginsOf(check.tolerance, known);
-  const uncertainty = check.uncertainty === undefined ? null : marginsOf(check.uncertainty, known);
+  const stated = check.uncertainty;
+  const beside = stated === undefined ? null : { ...marginsOf(stated, known), stated };
   const error = indicated.value - known.value;
   const errorPercent = finiteResult((100 * error) / known.value);
+  const { steps, assumed } = errorWay(indicated, linearAmplitude(known));
+  const uncertainty = errorUncertainty(steps, [indicated, known], beside);
+  const rule = ruleOf(check.rule, uncertainty !== null);
   const decision = decisionOn({ rule, error, tolerance, uncertainty, known: known.value });
-  const { history, assumed } = errorWay(indicated, linearAmplitude(known), errorPercent);
   return Object.freeze({
     known,
     shown,
@@ -169,11 +197,13 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
     tolerance: tolerance.above,
     uncertainty: uncertainty?.above ?? null,
+    parts: uncertainty?.parts ?? [],
+    method: uncertainty?.method ?? null,
     ...withinLoop(decision, indicated, known, error),
     rule,
     ruleText: decisionRules[rule],
-    assumed: union(union(assumed, tolerance.assumed), uncertainty?.assumed),
-    history,
+    assumed: union(union(assumed, tolerance.assumed), beside?.assumed),
+    history: shareOf(steps, known, errorPercent),
     cautions,
   });
 }

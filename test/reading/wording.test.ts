@@ -9,7 +9,7 @@ import {
   significant,
   writtenValue,
 } from "veladis";
-import { amplitudeIn, linearType } from "../../src/reading/index";
+import { amplitudeIn, checkedSteps, linearType, madeOf } from "../../src/reading/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 
@@ -18,7 +18,10 @@ type Loose = any;
 const to: (value: unknown, from: unknown, to: unknown, options?: unknown) => number = convert as Loose;
 const reading = parseAmplitude("4 mm/s rms");
 const step = { does: "given", value: 4, type: "mm/s rms" };
+const known = { standard: 0.1, distribution: "normal", stated: "± 0.2 (k=2)" };
 const withThe = (more: object) => () => format({ ...reading, ...more } as Loose);
+
+const withStep = (more: object) => withThe({ history: [{ ...step, ...more }] });
 
 const cases: Cases = {
   "format, a key that a reading does not have": withThe({ frequency: 50 }),
@@ -114,6 +117,23 @@ const cases: Cases = {
   "an answer in decibels": () => linearType("dB re 1 nm/s"),
   "an answer in nothing": () => linearType(" "),
   "an amplitude in no type": () => amplitudeIn(undefined as Loose, 4),
+  "parseAmplitude, with an uncertainty": () => parseAmplitude("4.9 ± 0.3 mm/s rms"),
+  "a step with an uncertainty that is none": withStep({ uncertainty: null }),
+  "a step with a standard uncertainty of zero": withStep({ uncertainty: { ...known, standard: 0 } }),
+  "a step with a distribution that is none": withStep({ uncertainty: { ...known, distribution: "triangular" } }),
+  "a step with an uncertainty that nobody stated": withStep({ uncertainty: { ...known, stated: undefined } }),
+  "a step with an uncertainty from a number": withStep({ uncertainty: { ...known, name: 7 } }),
+  "a step with an uncertainty in what none is": withStep({ uncertainty: { ...known, in: "%" } }),
+  "a step with a tolerance of no frequency": withStep({ hertzUncertainty: known }),
+  "a step with a frequency that is hardly known": withStep({ hertz: 25, hertzUncertainty: { ...known, standard: 20 } }),
+  "a step with an uncertainty of what was added": () =>
+    checkedSteps([step, { does: "sum", of: [0], value: 4, type: "mm/s rms", uncertainty: known }] as Loose),
+  "a step with an uncertainty of a level times 1": () =>
+    checkedSteps([step, { does: "scale", of: [0], value: 4, type: "dB re 1 nm/s", uncertainty: known }] as Loose),
+  "an answer of more steps than any sum has": () => {
+    const one = { ...reading, history: [{ ...step, uncertainty: known }] };
+    return madeOf(new Array(5000).fill(one).map((each) => structuredClone(each)) as Loose, step as Loose);
+  },
 };
 
 holdWording("reading", cases);

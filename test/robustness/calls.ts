@@ -6,6 +6,7 @@ import * as protection from "veladis/protection";
 import * as severity from "veladis/severity";
 import * as signal from "veladis/signal";
 import * as sql from "veladis/sql";
+import * as uncertainty from "veladis/uncertainty";
 import * as vector from "veladis/vector";
 
 /** Every entry of the package, by the name it is imported with. */
@@ -18,6 +19,7 @@ export const entries = {
   "veladis/mathjs": mathjs,
   "veladis/sql": sql,
   "veladis/vector": vector,
+  "veladis/uncertainty": uncertainty,
 } as const;
 
 /** A public function, or a method of what one returns, with arguments that it answers. */
@@ -617,6 +619,36 @@ const vectors: Call[] = [
   v("sumOfVectors", written, parts),
 ];
 
+const u = on(uncertainty);
+const known = { standard: 0.15, distribution: "normal", stated: "± 0.3 (k=2)" };
+const uncertain = {
+  ...amplitude,
+  history: [{ does: "given", value: 4, type: "mm/s rms", hertz: 25, uncertainty: known, hertzUncertainty: known }],
+};
+const uncertainties: Call[] = [
+  u("formatUncertain", "4.9 ± 0.3 mm/s rms (k=2)"),
+  u("formatUncertain", uncertain),
+  u("parseUncertain", "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"),
+  u("ratioOf", "5.2 ± 2 % mm/s rms (k=2)", uncertain),
+  u("uncertaintyOf", "95 ± 0.5 dB re 1e-9 m/s"),
+  u("uncertaintyOf", uncertain, { method: "Monte Carlo", draws: 100, seed: 3 }),
+  u("uncertaintyOf", {
+    history: [
+      ...uncertain.history,
+      {
+        does: "scale",
+        of: [0],
+        by: 1,
+        value: 4,
+        type: "mm/s rms",
+        uncertainty: { ...known, in: "dB", name: "sensor" },
+      },
+      { does: "convert", of: [1], value: 4 / 157.08, type: "mm rms", hertz: 25, assumed: ["one-frequency"] },
+    ],
+  }),
+  u("withUncertainty", uncertain, "± 5 % (k=2)", "sensitivity of the sensor"),
+];
+
 mathjs.registerAmplitudes(math as Loose);
 
 /** All of them, by entry. */
@@ -629,4 +661,5 @@ export const calls: { readonly [Entry in keyof typeof entries]: readonly Call[] 
   "veladis/mathjs": calculators,
   "veladis/sql": queries,
   "veladis/vector": vectors,
+  "veladis/uncertainty": uncertainties,
 };

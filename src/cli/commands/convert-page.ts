@@ -26,6 +26,7 @@ export const convertPage = {
     'veladis "0.25 in/s pk at 1500 r/min"',
     'veladis "0.25 in/s pk to mm/s rms" --explain',
     'veladis "95 dB re 1e-9 m/s to mm/s rms"',
+    'veladis "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz to um pp"',
     'veladis "2 g rms with crest factor 4 to g pk"',
     "printf '4.1 mm/s rms\\n0.2 in/s pk\\n' | veladis --to \"mm/s rms\"",
     'veladis --file route.txt --to "mm/s rms"',
@@ -41,6 +42,10 @@ export const convertPage = {
           .join(", "),
       ],
       ["frequency", "25 Hz, 1500 r/min (rpm, cpm), 157 rad/s, 2x 1500 r/min"],
+      [
+        "uncertainty",
+        "4.9 ± 0.3 mm/s rms (k=2), ± 5 %, ± 0.5 dB, 25 ± 0.5 Hz; +/- too. Without k it is a bound with equal chance within",
+      ],
       ["levels", "dB re 1e-9 m/s, dB re ISO 1683 velocity"],
     ];
   },

@@ -10,6 +10,7 @@ import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
 import { failureText } from "../print/failure";
 import { textTable } from "../print/text-table";
+import { knownUncertainty, uncertaintyNote } from "../print/uncertain";
 import { isRemark } from "./answer-lines";
 import { type ConvertSettings, sentenceOf } from "./convert-settings";
 
@@ -35,6 +36,7 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
   const failures: string[] = [];
   const explained: (readonly [string, ConvertedAmplitude])[] = [];
   let json = "";
+  let isAnyUncertain = false;
   const add = ({ number, text }: Line): void => {
     const [place, written] = splitPlace(text);
     try {
@@ -43,8 +45,11 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
       for (const answer of answers) {
         json += `${JSON.stringify(answerObject(answer, sentence, settings, { line: number, place }))}\n`;
       }
+      isAnyUncertain ||= answers.some((answer) => knownUncertainty(answer) !== undefined);
       explained.push(...answers.map((answer, i) => [`line ${number}, ${targets[i]}`, answer] as const));
-      const notes = [...new Set(answers.map(assumedText))].filter(Boolean).join(" ");
+      const notes = [...new Set(answers.flatMap((one) => [assumedText(one), uncertaintyNote(one)]))]
+        .filter(Boolean)
+        .join(" ");
       rows.push([`${number}`, place, written, ...answers.map((answer) => numberText(answer, settings.digits)), notes]);
     } catch (error) {
       failures.push(failureText(error, settings.json, { ...(file !== "-" && { file }), line: number }));
@@ -64,7 +69,8 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
     ],
     rows,
   );
-  const count = `${rows.length - failures.length} converted, ${failures.length} refused\n`;
+  const k = isAnyUncertain ? "± are expanded uncertainties, k = 2\n" : "";
+  const count = `${k}${rows.length - failures.length} converted, ${failures.length} refused\n`;
   const steps = settings.explain && explained.length > 0 ? explainedText(explained) : "";
   await io.out(settings.json ? json : `${table}\n${count}${steps}`);
   if (failures.length > 0) io.err(`${settings.json ? "" : "\n"}${failures.join("")}`);

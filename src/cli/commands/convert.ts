@@ -1,6 +1,6 @@
-import { equivalents } from "../../amplitude/index";
+import { type ConvertedAmplitude, equivalents } from "../../amplitude/index";
 import { VeladisError } from "../../core/index";
-import { assumedText, format, significant } from "../../reading/index";
+import { assumedText, historyOf, isUncertain } from "../../reading/index";
 import type { Sentence } from "../../sentence/index";
 import { toldOf, writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
@@ -9,10 +9,11 @@ import { splitPlace } from "../input/split-place";
 import type { Given } from "../options/option-row";
 import { digitsOf, targetsOf } from "../options/option-values";
 import { alone } from "../options/parsed-arguments";
-import { answerObject, answersOf } from "../print/answer";
+import { answerObject, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
 import { textTable } from "../print/text-table";
+import { uncertainText, uncertaintyNote } from "../print/uncertain";
 import { answerLines } from "./answer-lines";
 import type { convertPage } from "./convert-page";
 import { type ConvertSettings, sentenceOf } from "./convert-settings";
@@ -21,17 +22,19 @@ import { type ConvertSettings, sentenceOf } from "./convert-settings";
 function equivalentsTable(sentence: Sentence, settings: ConvertSettings): string {
   const { reading, written, options } = sentence;
   const rows = equivalents(reading, options);
-  const cell = (value: number): string => significant(value, settings.digits);
+  const cell = (answer: ConvertedAmplitude): string => numberText(answer, settings.digits);
   const table = textTable(
     [{ title: "" }, ...["rms", "pk", "pp"].map((title) => ({ title, align: "right" as const }))],
-    rows.map(({ unit, rms, pk, pp }) => [unit, cell(rms.value), cell(pk.value), cell(pp.value)]),
+    rows.map(({ unit, rms, pk, pp }) => [unit, cell(rms), cell(pk), cell(pp)]),
   );
   const assumed = new Set(rows.flatMap((row) => [assumedText(row.rms), assumedText(row.pk)]));
   const how = [...assumed].sort((a, b) => b.length - a.length)[0];
+  const note = [...new Set(rows.map(({ rms }) => uncertaintyNote(rms)))].join(" ");
   const hint = reading.hertz === undefined ? "\nwith a frequency (at 1500 r/min) also the other quantities\n" : "";
   const cells = rows.flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
   const steps = settings.explain ? explainedText(cells.map((one) => [`${one.unit} ${one.detector}`, one])) : "";
-  return `${written} ${how}\n\n${table}${hint}${steps}`;
+  const k = isUncertain(historyOf(reading)) ? `\n± are expanded uncertainties, k = 2  ${note}`.trimEnd() : "";
+  return `${written} ${how}\n\n${table}${k === "" ? "" : `${k}\n`}${hint}${steps}`;
 }
 
 /** The answer to one sentence, as it is printed. */
@@ -48,7 +51,9 @@ function answerText(sentence: Sentence, settings: ConvertSettings, extra: object
   if (targets.length === 0) return equivalentsTable(sentence, settings);
   const answers = answersOf(sentence, targets);
   const lines = answers.map((answer) =>
-    `${sentence.written} = ${format(answer, { digits })}  ${assumedText(answer)}`.trimEnd(),
+    `${sentence.written} = ${uncertainText(answer, digits)}  ${assumedText(answer)} ${uncertaintyNote(answer)}`
+      .replace(/ {3,}/, "  ")
+      .trimEnd(),
   );
   const named = answers.map((answer, i) => [answers.length > 1 ? (targets[i] as string) : "", answer] as const);
   return `${lines.join("\n")}\n${explain ? explainedText(named) : ""}`;

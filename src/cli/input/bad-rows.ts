@@ -75,6 +75,7 @@ export class BadRows {
       this.#never.has("decimals") && (decimalComma ? "no point by --decimal-comma" : "--decimal-comma for 7,1"),
       this.#never.has("over range") && overRange,
       this.#never.has("unit") && "all in what --from tells (--file-units none where the column of units is wrong)",
+      this.#never.has("uncertainty") && "levels without ±, which of several rows is not carried",
       never < rows &&
         (typeof skipBad === "object"
           ? skipBad.cannot

@@ -11,13 +11,16 @@ export interface Unread {
 }
 
 /** Why a row may not be left out: the level was beyond the range, or it is there and written otherwise. */
-export type NeverLeftOut = "over range" | "decimals" | "unit";
+export type NeverLeftOut = "over range" | "decimals" | "unit" | "uncertainty";
 
 /** What a cell says where there was no good signal. */
 export const faultWord = /^(?:fault|nan)?$/i;
 
 const overRange = /^(?:\+?(?:[o0]\.?l\.?|ovl|over|over[ -]?(?:load|range|flow)|inf(?:inity)?)|>.*)$/i;
 const otherwiseWritten = { comma: /^[+-]?\d*\.\d+$/, point: /^[+-]?\d*,\d+$/ } as const;
+
+/** A level with its uncertainty, which is no bad one. */
+const uncertain = /^[+-]?[\d.,]+\s*(?:±|\+\/?[-\u2212])/;
 
 /** What is told of a text at most. */
 const LONGEST = 24;
@@ -36,5 +39,5 @@ export function levelCell(cell: string, decimalComma: boolean): number | Unread 
   if (value === Number.POSITIVE_INFINITY || overRange.test(text)) return { what: cellShown(text), never: "over range" };
   if (otherwiseWritten[decimalComma ? "comma" : "point"].test(text))
     return { what: cellShown(text), never: "decimals" };
-  return { what: cellShown(text) };
+  return uncertain.test(text) ? { what: cellShown(text), never: "uncertainty" } : { what: cellShown(text) };
 }

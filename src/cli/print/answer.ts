@@ -1,16 +1,23 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../../amplitude/index";
-import { format } from "../../reading/index";
 import type { Sentence } from "../../sentence/index";
+import type { UncertaintyOf } from "../../uncertainty/index";
 import { explainedSteps } from "./explained";
+import { knownUncertainty, uncertainText } from "./uncertain";
 
 /** The answers of a sentence, one a target. */
 export function answersOf({ reading, options }: Sentence, targets: readonly string[]): ConvertedAmplitude[] {
   return targets.map((target) => convertAmplitude(reading, target, options));
 }
 
-/** The number of an answer as {@link format} writes it, without its type: for tables, whose headings say the type. */
+/** The number of an answer as it is written, without its type: for tables, whose headings say the type. */
 export function numberText(answer: ConvertedAmplitude, digits: number): string {
-  return format(answer, { digits }).split(" ")[0] as string;
+  const [number, sign, expanded] = uncertainText(answer, digits).split(" ");
+  return sign === "±" ? `${number} ± ${expanded}` : (number as string);
+}
+
+/** How well an answer is known, beside the answer, which has value and history itself. */
+function toldUncertainty({ value: _, type: __, history: ___, ...rest }: UncertaintyOf) {
+  return rest;
 }
 
 /** An answer as a JSON object: the converted amplitude, its text, and the reading it came from. */
@@ -20,11 +27,13 @@ export function answerObject(
   { digits, explain }: { readonly digits: number; readonly explain: boolean },
   extra: object = {},
 ) {
+  const uncertainty = knownUncertainty(answer);
   return {
     ...extra,
     ...answer,
+    ...(uncertainty && { uncertainty: toldUncertainty(uncertainty) }),
     ...explainedSteps(explain, ["", answer]),
-    text: format(answer, { digits }),
+    text: uncertainText(answer, digits),
     from: { written: sentence.written, ...sentence.reading },
   };
 }

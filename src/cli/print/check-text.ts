@@ -50,14 +50,27 @@ function remarkLines(remarks: readonly string[]): string {
   return remarks.map((text) => wrapped(text)).join("");
 }
 
-function ruleLines({ rule, ruleText }: KnownCheckResult): string {
-  return wrapped(`${rule}: ${ruleText}`);
+/** The rules by which the checks are decided, each once. */
+function ruleLines(checks: readonly KnownCheckResult[]): string {
+  const rules = new Set(checks.map(({ rule, ruleText }) => `${rule}: ${ruleText}`));
+  return [...rules].map((text) => wrapped(text)).join("");
 }
 
-/** Checks at one known level, which has one tolerance. */
+/** Checks in a table, each with a tolerance, an uncertainty and what passes of its own. */
+function ownTable(rows: readonly Named[], unit: string): string {
+  const table = textTable(
+    [...columns, ...ownColumns, { title: "verdict" }],
+    rows.map((row) => [...cells(row), ...ownCells(row[1]), row[1].verdict]),
+  );
+  const checks = rows.map(([, check]) => check);
+  return `${table}\ntolerance, uncertainty U and the errors that pass are in ${unit}\n${ruleLines(checks)}`;
+}
+
+/** Checks at one known level, which has one tolerance; where the levels shown are known otherwise, each has its own line. */
 function levelText(rows: readonly [Named, ...Named[]]): string {
   const [[, first]] = rows;
   const { unit, tolerance, uncertainty } = first;
+  if (rows.some(([, one]) => one.uncertainty !== uncertainty)) return ownTable(rows, unit);
   const table = textTable(
     [...columns, { title: "verdict" }],
     rows.map((row) => [...cells(row), row[1].verdict]),
@@ -65,7 +78,7 @@ function levelText(rows: readonly [Named, ...Named[]]): string {
   const known = uncertainty === null ? "not stated" : `${significant(uncertainty)} ${unit} (k = 2)`;
   return (
     `${table}\ntolerance ${significant(tolerance)} ${unit}, uncertainty ${known}; passes ${passing(first)} ${unit}\n` +
-    ruleLines(first)
+    ruleLines([first])
   );
 }
 
@@ -83,13 +96,9 @@ export function pairText(pair: AsFoundAsLeft): string {
 /** Checks at several levels, each held against a tolerance of its own. */
 export function linearityText(found: Linearity): string {
   const { points, slope, offset, unit, worst, nonLinearity, verdict } = found;
-  const table = textTable(
-    [...columns, ...ownColumns, { title: "verdict" }],
-    points.map((point, i) => [...cells([`${i + 1}`, point]), ...ownCells(point), point.verdict]),
-  );
+  const rows = points.map((point, i) => [`${i + 1}`, point] as const);
   return (
-    `${table}\ntolerance, uncertainty U and the errors that pass are in ${unit}\n${ruleLines(worst)}` +
-    `\nslope ${significant(slope, 4)}, offset ${signed(offset)} ${unit}, off the line by up to ${nonLinearity.toFixed(2)} % of the largest level\n` +
+    `${ownTable(rows, unit)}\nslope ${significant(slope, 4)}, offset ${signed(offset)} ${unit}, off the line by up to ${nonLinearity.toFixed(2)} % of the largest level\n` +
     `worst point ${format(worst.known)}: ${signed(worst.errorPercent)} %; all in all: ${verdict}\n` +
     remarkLines(linearityRemarks(found)) +
     assumptionLines(found)

@@ -1,0 +1,37 @@
+// First order against Monte Carlo in random chains: `node bench/uncertainty.mjs [--count 100] [--draws 1000000]`.
+import { parseArgs } from "node:util";
+import { uncertaintyOf } from "../dist/uncertainty.js";
+import { finish, report } from "./measure.mjs";
+import { bundled } from "./test-module.mjs";
+
+const { values } = parseArgs({
+  options: {
+    count: { type: "string", default: "30" },
+    draws: { type: "string", default: "1000000" },
+    seed: { type: "string", default: "17" },
+  },
+});
+const [count, draws] = [Number(values.count), Number(values.draws)];
+const { randomChain, repeatable } = await bundled("uncertainty/random-chain.ts");
+
+const random = repeatable(Number(values.seed));
+const away = [];
+let tried = 0;
+while (away.length < count) {
+  const chain = randomChain(random, 1 + Math.floor(random() * 10), 0.05);
+  tried++;
+  const slope = uncertaintyOf(chain, { draws: 1 });
+  if (slope.method !== "first order" || slope.parts.length === 0) continue;
+  const drawn = uncertaintyOf(chain, { method: "Monte Carlo", draws, seed: tried });
+  away.push({ ratio: slope.standard / drawn.standard, expanded: slope.expanded / Math.abs(slope.value) });
+}
+away.sort((a, b) => Math.abs(a.ratio - 1) - Math.abs(b.ratio - 1));
+const percent = ({ ratio }) => 100 * Math.abs(ratio - 1);
+const worst = away.at(-1);
+console.log(`${tried} chains tried, ${away.length} known to first order; furthest first:`);
+for (const { ratio, expanded } of away.slice(-5).reverse()) {
+  console.log(`  first order / Monte Carlo ${ratio.toFixed(5)}, expanded uncertainty ${(100 * expanded).toFixed(2)} %`);
+}
+report(`first order off Monte Carlo, median of ${count} chains`, percent(away[count >> 1]), 1, "%");
+report(`first order off Monte Carlo, worst of ${count} chains`, percent(worst), 1, "%");
+finish("First-order uncertainty against Monte Carlo");
