@@ -5,6 +5,7 @@ import {
   conditionText,
   judge,
   machineTypes,
+  marginText,
   provenances,
   schemeById,
 } from "../../../src/entries/severity";
@@ -36,14 +37,13 @@ function schemeName({ standard, edition, machineClass }) {
 
 /** What was judged, by which schemes, and what it rests on. */
 function verdictParts(verdict) {
-  const { headline, word, judgements = [verdict], limits, margin, limit, kind, possible } = verdict;
+  const { headline, word, judgements = [verdict], limits, kind, possible } = verdict;
   const [first] = judgements;
   const isOne = possible.length === 1;
-  const decibels =
-    isOne && Number.isFinite(margin.decibels) ? `, ${margin.decibels.toFixed(1)} dB to ${limit.name}` : "";
+  const away = isOne ? `, ${marginText(verdict)}` : "";
   const meaning = kind === "grades" && isOne ? "" : `: ${word}`;
   return [
-    element("p", { className: "live-result" }, `${headline[0].toUpperCase()}${headline.slice(1)}${meaning}${decibels}`),
+    element("p", { className: "live-result" }, `${headline[0].toUpperCase()}${headline.slice(1)}${meaning}${away}`),
     ...(judgements.length > 1
       ? [
           element("p", {}, `${judgements.length} schemes are possible for this machine; the worst governs.`),
