@@ -1,4 +1,4 @@
-import { isVerified, knownText, type Provenance, type Source, VeladisError } from "../core/index";
+import { differencesOf, isVerified, knownText, type Provenance, type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { Level, ReadingType } from "../reading/index";
 import type { Quantity, UnitSymbol } from "../units/index";
@@ -105,5 +105,6 @@ export function limitText(kind: SchemeKind, limit: Limit): string {
   const { name, printed, standard, edition, source } = limit;
   const { value, unit, detector } = printed;
   const size = `${Number(value.toPrecision(6))} ${unit} ${detector}`;
-  return `${limitWords(kind, name)} ${size}, ${standard} (${edition}), ${knownText(source)}`;
+  const differs = differencesOf([source]).map((text) => `; ${text}`);
+  return `${limitWords(kind, name)} ${size}, ${standard} (${edition}), ${knownText(source)}${differs.join("")}`;
 }

@@ -32,7 +32,17 @@ function list(heading, items) {
 
 function schemeName({ standard, edition, machineClass }) {
   const labels = Object.keys(machineClass).length > 0 ? `, ${conditionText(machineClass)}` : "";
-  return `${standard}:${edition}${labels}`;
+  return `${standard} (${edition})${labels}`;
+}
+
+/** What choosing a scheme by name takes for granted of the machine, where its facts do not say it. */
+function takenByChoice({ machine, scheme }) {
+  const { place, kind, within = {} } = schemeById(scheme);
+  const condition = within.condition ?? (kind === "acceptance" ? "new" : "in service");
+  const taken = { condition: [condition].flat().join(" or "), place };
+  return Object.entries(taken)
+    .filter(([fact]) => machine[fact] === undefined)
+    .map(([fact, value]) => `${fact} ${value}: not given, assumed`);
 }
 
 /** What was judged, by which schemes, and what it rests on. */
@@ -62,7 +72,11 @@ function verdictParts(verdict) {
         provenances[provenance].cell,
       ]),
     ),
-    ...list("Assumed", [...verdict.assumedFacts, ...verdict.assumed.map((name) => assumptions[name])]),
+    ...list("Assumed", [
+      ...(verdict.judgements === undefined ? takenByChoice(verdict) : []),
+      ...verdict.assumedFacts,
+      ...verdict.assumed.map((name) => assumptions[name]),
+    ]),
     ...list("Set aside", verdict.setAside),
     ...list(
       "Not judged",
@@ -112,7 +126,7 @@ export function severity(place) {
     "Scheme",
     [
       ["", "all that the known facts admit"],
-      ...builtInSchemes.map(({ id, standard, edition }) => [id, `${standard}:${edition} (${id})`]),
+      ...builtInSchemes.map(({ id, standard, edition }) => [id, `${standard} (${edition}): ${id}`]),
     ],
     "",
     update,
