@@ -123,6 +123,25 @@ function plainResults(html) {
   });
 }
 
+/** The page's own part as its `main` landmark, to which a screen reader and the print style go. */
+function withLandmark(html) {
+  return html
+    .replace('<div class="col-content">', '<main class="col-content">')
+    .replace(/<\/div>\s*(?=<div class="col-sidebar">|<\/div>\s*<footer>)/, "</main>");
+}
+
+/** Headings that skip no level after the one they stand under; those of the side columns are no headings of the page. */
+function withOrderedHeadings(html) {
+  const [content, side = ""] = html.split(/(?=<div class="col-sidebar">)/);
+  const above = [];
+  const ordered = content.replace(/<h([1-6])\b([^>]*)>(.*?)<\/h\1>/gs, (_, level, rest, inner) => {
+    while (above.length > 0 && above.at(-1) >= Number(level)) above.pop();
+    above.push(Number(level));
+    return `<h${above.length}${rest}>${inner}</h${above.length}>`;
+  });
+  return ordered + side.replace(/<h3>(.*?)<\/h3>/g, '<span class="side-heading">$1</span>');
+}
+
 /** Mends every page of a site. */
 export function mendPages(site, generated) {
   const plain = plainCode(site);
@@ -137,9 +156,11 @@ export function mendPages(site, generated) {
         ownIcons(withoutHierarchy(plainer(name.startsWith("interfaces") ? withoutSummary(charted) : charted))),
       ),
     );
-    writeFileSync(path, withoutLineEnds(after));
+    writeFileSync(path, withLandmark(withOrderedHeadings(withoutLineEnds(after))));
   }
   const [, style] = /<style>(.*?)<\/style>/s.exec(readFileSync(join(generated, "trend.svg"), "utf8"));
   appendFileSync(join(site, "assets/custom.css"), `\npre code { color: var(--${plain}); }\n${style}\n`);
-  rmSync(join(site, "media"), { recursive: true, force: true });
+  // charts stand in the pages themselves; what pages link to stays
+  const media = join(site, "media");
+  for (const name of readdirSync(media)) if (existsSync(join(generated, name))) rmSync(join(media, name));
 }

@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
 import { mendPages } from "./after.mjs";
+import { deadLinks } from "./check-links.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const generated = join(root, "docs/generated");
@@ -57,6 +58,11 @@ await build({
   outfile: join(root, "site/assets/live.js"),
   logLevel: "error",
 });
+const dead = deadLinks(join(root, "site"));
+if (dead.length > 0) {
+  console.error(`links of the site that lead nowhere:\n${dead.join("\n")}`);
+  process.exit(1);
+}
 const megabytes = sizeOf(join(root, "site")) / 1e6;
 console.log(`site: ${megabytes.toFixed(2)} MB`);
 if (megabytes > 7) {

@@ -52,7 +52,7 @@ function column(path: string, at: number): number[] {
 }
 
 /** Boiler-feed pump A of the sheet; invented. */
-const feedPump = "pump 250 kW 2980 r/min rigid category I";
+const feedPump = "pump 250 kW 2980 r/min category I";
 
 /** The readings and the proposal of the guide to setpoints; invented. */
 const steady = [1.9, 2.1, 2.05, 2.0, 1.8, 2.2, 2.0, 1.9, 2.1, 2.0];
@@ -258,7 +258,7 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
     nomograph({
       width,
       title: "A switch of 2 g against the zones of a pump",
-      severity: { scheme: "iso-10816-7-2009", machine: "pump 150 hp 1180 r/min rigid category II" },
+      severity: { scheme: "iso-10816-7-2009", machine: "pump 150 hp 1180 r/min category II" },
       velocity: [0.1, 1000],
       frequency: [1, 2000],
       readings: [

@@ -1,3 +1,4 @@
+import { GUIDE } from "../core/index";
 import type { Judgement, Verdict } from "../severity/index";
 import { assumedNotes } from "./assumed-notes";
 import { knownNote } from "./known-note";
@@ -47,11 +48,12 @@ function assumedBy(judgement: Judgement | Verdict): string[] {
 
 /** The small print of a judgement: what it means, what it rests on, and what was left out of it. */
 export function verdictNotes(judgement: Judgement | Verdict): string[] {
-  const { kind, word, standard, edition, provenance, confirmed, criteria, possible } = judgement;
+  const { kind, word, standard, edition, provenance, confirmed, criteria, possible, cautions } = judgement;
   const isPlain = kind === "grades" && possible.length === 1;
   return [
     ...(isPlain ? [] : sentence(word)),
     knownNote(`${standard}:${edition}`, provenance, confirmed),
+    ...cautions.filter((text) => text === GUIDE || text.startsWith("peak: ")).flatMap(sentence),
     ...judgement.differences.map((text) => `${text}.`),
     ...otherSchemes(judgement),
     ...(criteria.length > 1 ? ["The worst of several criteria is shown."] : []),

@@ -1,3 +1,6 @@
+/** What is said of a table that is no standard. */
+export const GUIDE = "a guide, not a standard";
+
 /**
  * The cautions that every output about protecting or proving a machine carries: results, sheets, commands and
  * guides alike.

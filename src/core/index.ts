@@ -1,5 +1,5 @@
 export { cached } from "./cached";
-export { cautions } from "./cautions";
+export { cautions, GUIDE } from "./cautions";
 export { cellText } from "./cell-text";
 export { dataText } from "./data-text";
 export { type ErrorDetail, shown, VeladisError } from "./error";

@@ -1,16 +1,13 @@
 import { limitsKnown, visibleText } from "../core/index";
-import { type Amplitude, format, significant, union } from "../reading/index";
-import { classify, type Judgement, judge, judgePoints, type Scheme, type Verdict } from "../severity/index";
+import { type Amplitude, format, union } from "../reading/index";
+import { classify, type Judgement, judge, judgePoints, marginText, type Scheme, type Verdict } from "../severity/index";
 import { schemeAmong } from "./scheme-among";
 import { behind, type Report } from "./value";
 
 /** What a headline says more than the zone, the nearest limit, and what was assumed on the way. */
 function firstLine({ headline, word }: Pick<Judgement, "headline" | "word">, reading: Amplitude, by: Verdict): string {
-  const { limit, margin, assumed } = by;
-  const away =
-    margin.decibels < 0 ? `${significant(-margin.decibels)} dB above` : `${significant(margin.decibels)} dB below`;
-  const way = { ...reading, assumed: union(reading.assumed, assumed) };
-  return `${headline}${word === headline || headline.includes(": ") ? "" : `, ${word}`}: ${format(reading)} is ${away} the ${limit.name} limit, ${format(limit)}${behind(way)}`;
+  const way = { ...reading, assumed: union(reading.assumed, by.assumed) };
+  return `${headline}${word === headline || headline.includes(": ") ? "" : `, ${word}`}: ${format(reading)} is ${marginText(by)}${behind(way)}`;
 }
 
 /** The schemes of a verdict, what it was judged by and what it rests on. */

@@ -131,7 +131,7 @@ function limitsOf(
  * proposal.trip?.stored.value; // => 7.1
  * proposal.trip?.range; // => [4.5, 8.875]
  * proposal.delay.trip; // => 3
- * proposal.warnings.map(({ code }) => code); // => ["unverified limits", "single baseline"]
+ * proposal.warnings.map(({ code }) => code); // => ["unverified limits or rules", "single baseline"]
  * // velocity is limited too, and at running speed its limit is the lower
  * const { trip } = proposeSetpoints({ baseline: "30 um pp", machine: "motor 400 kW 3570 r/min rigid housing" });
  * trip?.stored.value.toFixed(1); // => "53.7"

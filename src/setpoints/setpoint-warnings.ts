@@ -1,6 +1,6 @@
 /** What can be wrong with a proposal. */
 export const setpointWarnings = /* @__PURE__ */ Object.freeze({
-  "unverified limits": "limits or rules that were not checked against a printed copy",
+  "unverified limits or rules": "limits or rules that were not checked against a printed copy",
   "shaft rule": "the rule for shafts knows no bearing, and its handbook names no standard",
   "ceiling below limit": "the highest setting of the table is below the limit that the setpoint is set from",
   "differing copy": "a confirmed copy of the standard prints another limit than the table as shipped has",

@@ -42,7 +42,7 @@ export function unverifiedWarnings(used: readonly Reason[]): SetpointWarning[] {
   if (groups.length === 0) return [];
   return [
     {
-      code: "unverified limits",
+      code: "unverified limits or rules",
       text: `limits and rules that are not verified, the least known first: ${groups.join("; ")}; check them against a printed copy`,
     },
   ];

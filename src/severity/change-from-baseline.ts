@@ -91,7 +91,7 @@ const keys: Readonly<Record<keyof ChangeOptions, true>> = /* @__PURE__ */ Object
 function limitReading(limit: Limit, { hertz, crestFactor }: Amplitude): Amplitude {
   const { value, unit, detector } = limit.printed;
   const type = `${unit} ${detector}`;
-  const history = [Object.freeze({ does: "given", value, type, note: limitText(limit) } as const)];
+  const history = [Object.freeze({ does: "given", value, type, note: limitText("zones", limit) } as const)];
   return { ...amplitudeIn(type, value, hertz), ...(crestFactor !== undefined && { crestFactor }), history };
 }
 

@@ -124,7 +124,7 @@ export function limitPlaces(scheme: Scheme): readonly LimitPlace[] {
  * first?.limit; // => "A/B"
  * first?.as; // => "mm/s rms"
  * first?.shipped; // => 2.5
- * confirmableLimits("iso-10816-7-2009")[2]?.disputed?.slice(0, 40); // => "sources conflict: the extract prints 6,5"
+ * confirmableLimits("iso-10816-7-2009")[2]?.disputed?.slice(0, 40); // => "sources conflict: the extract prints 6.5"
  * confirmableLimits("iso-7919-3-2009")[0]?.limit; // => "A/B over root n"
  * ```
  */

@@ -70,7 +70,7 @@ export function criterionPlan(
     type,
     limits,
     bounds: limits.map(({ value }) => raised(value)),
-    texts: limits.map(limitText),
+    texts: limits.map((limit) => limitText(scheme.kind, limit)),
     zones: Object.freeze(zonesBetween(scheme.kind, names, scheme.grades)) as readonly Zone[],
     band: bandOf(scheme, criterion, facts),
     peakMeans: peakMeaningOf(scheme, criterion),

@@ -30,6 +30,7 @@ export {
 } from "./machine-classifier";
 export { type MachineNotes, type MachineRef, machineNotes } from "./machine-facts";
 export { type MachineType, machineTypes } from "./machine-types";
+export { marginText } from "./margin-text";
 export type { MissingFact } from "./match-machine";
 export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";

@@ -1,4 +1,12 @@
-import { differencesOf, isVerified, type Provenance, provenances, signaturesOf, worstProvenance } from "../core/index";
+import {
+  differencesOf,
+  GUIDE,
+  isVerified,
+  type Provenance,
+  provenances,
+  signaturesOf,
+  worstProvenance,
+} from "../core/index";
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
@@ -87,7 +95,7 @@ function cautionsOf(scheme: Scheme, provenance: Provenance, note: string | undef
   return [
     ...(isVerified(provenance) ? [] : [checkText(provenance)]),
     ...(status === "withdrawn" ? [`withdrawn edition, replaced by ${replacedBy}`] : []),
-    ...(status === "guide" ? ["a guide, not a standard"] : []),
+    ...(status === "guide" ? [GUIDE] : []),
     ...(note === undefined ? [] : [note]),
     ...(notes ?? []),
     GOVERN,

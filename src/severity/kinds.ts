@@ -90,3 +90,9 @@ export function zonesBetween(
       return [...present, (grades as readonly string[]).at(-1) as string];
   }
 }
+
+/** How a limit is called in a sentence; one of grades by the grade that it ends. */
+export function limitWords(kind: SchemeKind, name: string): string {
+  if (kind === "grades") return `upper limit of "${name}"`;
+  return (limitNames.zones as readonly string[]).includes(name) ? `limit ${name}` : `${name} limit`;
+}

@@ -1,9 +1,9 @@
-import { isVerified, knownText, type Provenance, type Source, VeladisError } from "../core/index";
+import { differencesOf, isVerified, knownText, type Provenance, type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import type { Level, ReadingType } from "../reading/index";
 import type { Quantity, UnitSymbol } from "../units/index";
 import { criterionType } from "./criterion-type";
-import { type LimitName, limitNames, type SchemeKind } from "./kinds";
+import { type LimitName, limitNames, limitWords, type SchemeKind } from "./kinds";
 import type { FactValue, KnownFacts } from "./machine";
 import type { Criterion, LimitValue, Scheme } from "./scheme";
 
@@ -101,8 +101,10 @@ export function limitsOf(scheme: Scheme, criterion: Criterion, known: KnownFacts
 }
 
 /** A limit as a step of a history names it: its name and size, where it stands, and how it is known. */
-export function limitText({ name, printed: { value, unit, detector }, standard, edition, source }: Limit): string {
-  const named = name.includes("/") ? `limit ${name}` : `${name} limit`;
+export function limitText(kind: SchemeKind, limit: Limit): string {
+  const { name, printed, standard, edition, source } = limit;
+  const { value, unit, detector } = printed;
   const size = `${Number(value.toPrecision(6))} ${unit} ${detector}`;
-  return `${named} ${size}, ${standard} (${edition}), ${knownText(source)}`;
+  const differs = differencesOf([source]).map((text) => `; ${text}`);
+  return `${limitWords(kind, name)} ${size}, ${standard} (${edition}), ${knownText(source)}${differs.join("")}`;
 }

@@ -220,6 +220,12 @@ describe.each(["http", "file"] as const)("live pages over %s", (way) => {
     await fill("Scheme", "iso-10816-3-2009");
     const one = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine, assume: "lowest limits" });
     expect(await answer("severity")).toContain(`${capitalised(one.headline)}: ${one.word}`);
+    for (const told of [
+      ...one.assumedFacts,
+      "condition in service: not given, assumed",
+      "place housing: not given, assumed",
+    ])
+      expect(await answer("severity")).toContain(told);
     // a scheme that is for another machine is refused, and no answer stands beside the refusal
     await fill("Scheme", "iso-10816-7-2009");
     expect(await answer("severity")).toContain("Expected:");

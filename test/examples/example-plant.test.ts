@@ -141,7 +141,7 @@ describe.each(plant.machines.map((one) => [one.tag, one] as const))("%s", (_, on
     expect(one.delay).toBeLessThanOrEqual(delay.longest);
     // a support is set aside where a scheme makes no difference by it
     expect(warnings.map(({ code }) => code).filter((code) => code !== "set aside")).toEqual([
-      "unverified limits",
+      "unverified limits or rules",
       "single baseline",
     ]);
   });

@@ -203,7 +203,7 @@ export const corpus: readonly CorpusLine[] = [
   { line: 'judge(0.5 mm/s rms, "class I", "iso-10816-1-1995-annexB")', prints: "zone A, …" },
   { line: 'judge(20 mm/s rms, "class IV", "iso-10816-1-1995-annexB")', prints: "zone D, …" },
   { line: 'judge(0.2 in/s pk, "class II", "iso-10816-1-1995-annexB")', prints: "zone C, …" },
-  { line: 'judge(130 dB re 1e-9 m/s, "pump 90 kW category II", "iso-10816-7-2009")', prints: "zone A or worse, displacement not judged: 130.0 dB re 1e-9 m/s is 0.103 dB below the A/B limit, 130.1 dB re 1e-9 m/s…" },
+  { line: 'judge(130 dB re 1e-9 m/s, "pump 90 kW category II", "iso-10816-7-2009")', prints: "zone A or worse, displacement not judged: 130.0 dB re 1e-9 m/s is 0.10 dB below the limit A/B, 130.1 dB re 1e-9 m/s…" },
   { line: 'setpoints(2 mm/s rms, "pump 90 kW 2980 r/min rigid category I")', prints: "alarm: …" },
   // what was assumed stays with an answer, and explain tells the arithmetic
   { line: "x = 0.25 in/s pk to mm/s rms", prints: "x = 4.49 mm/s rms  (sine)" },
@@ -224,7 +224,7 @@ export const corpus: readonly CorpusLine[] = [
   { line: 'judge(2 mm/s rms, "motor 1485 r/min rigid")', prints: "zone B to C, state the power: …" },
   { line: 'judge("DE-H 3.1, DE-V 5.2 mm/s rms", "pump 90 kW 2980 r/min category II")', prints: "DE-V governs, zone C, …" },
   { line: 'judge(160 um pp, "steam turbine 12 MW 5400 r/min rigid")', prints: "shaft C, housing D: state the place: …" },
-  { line: 'judge(x, "class II", "iso-10816-1-1995-annexB")', prints: "zone C, unsatisfactory for long-term operation: plan remedial action: 4.49 mm/s rms is 3.98 dB below the C/D limit, 7.10 mm/s rms  (sine)\n…" },
+  { line: 'judge(x, "class II", "iso-10816-1-1995-annexB")', prints: "zone C, unsatisfactory for long-term operation: plan remedial action: 4.49 mm/s rms is 3.98 dB below the limit C/D, 7.10 mm/s rms  (sine)\n…" },
   { line: "p = 8 g pk with crest factor 4 to g rms", prints: "p = 2.00 g rms  (crest factor 4)" },
   { line: "2 * p", prints: "4.00 g rms  (crest factor 4)" },
   { line: "2 * p to g pk", prints: "16.0 g pk  (crest factor 4)" },

@@ -175,6 +175,9 @@ const severities: Call[] = [
   s("severityColour", 1, 4),
   s("supportOf", "65 Hz", { hertz: 25 }),
   s("zoneWord", "zones", "B"),
+  s("marginText", severity.classify("4 mm/s rms", { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }), {
+    digits: 3,
+  }),
 ];
 
 const channel = {

@@ -75,7 +75,7 @@ describe('rule "api shaft"', () => {
     const [first, second] = ask("compressor 3000 r/min shaft").warnings;
     expect(first?.code).toBe("shaft rule");
     expect(first?.text).toMatch(/clearance of the bearing; run-out.*; the handbook names neither the API standard nor/);
-    expect(second?.code).toBe("unverified limits");
+    expect(second?.code).toBe("unverified limits or rules");
     expect(ask("3000 r/min shaft").assumedFacts).toEqual([
       "type: not given, and taken for a machine with fluid-film bearings",
     ]);

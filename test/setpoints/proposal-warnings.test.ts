@@ -30,14 +30,14 @@ const USER = open(
 
 describe("what is told of limits and baseline", () => {
   it("where the limits come from", () => {
-    expect(texts(sound)).toEqual({ "unverified limits": USER });
+    expect(texts(sound)).toEqual({ "unverified limits or rules": USER });
   });
 
   it("whether those of a table were read in print", () => {
     const told = (bc: Source, cd: Source) => {
       const zones = { ...zonesIn("mm/s rms", { "B/C": 4, "C/D": 8 }, bc), limitSources: { "C/D": cd } };
       const scheme = siteRule("limits", { classes: [{ criteria: [zones] }] });
-      return texts({ baseline: statistics, scheme })["unverified limits"];
+      return texts({ baseline: statistics, scheme })["unverified limits or rules"];
     };
     const [practice, reported, quotedRules] = rules;
     const [BC, CD] = ["B/C of Site rule limits:not stated", "C/D of Site rule limits:not stated"];
@@ -63,7 +63,7 @@ describe("what is told of limits and baseline", () => {
       ...{ baseline: statistics, machine: "fan 90 kW 1490 r/min", schemes },
     });
     expect([provenance, alarm?.reasons[1]?.source.provenance, trip?.asked.value]).toEqual(["memory", "quoted", 8]);
-    const text = warnings.find(({ code }) => code === "unverified limits")?.text;
+    const text = warnings.find(({ code }) => code === "unverified limits or rules")?.text;
     expect(text).toMatch(/first: from memory \(B\/C of Site rule high:2, C\/D of Site rule high:2, /);
     expect(text).toMatch(/without a source \(highest alarm setting of Site rule low:2, highest trip setting of/);
     expect(text).toMatch(/making is unknown \(highest alarm setting of Site rule high:2, /);
@@ -81,7 +81,9 @@ describe("what is told of limits and baseline", () => {
       }));
     expect(confirmations).toHaveLength(2);
     const schemes = confirmedSchemes(confirmations);
-    const [before, after] = [texts(pump), texts({ ...pump, schemes })].map((all) => all["unverified limits"] ?? "");
+    const [before, after] = [texts(pump), texts({ ...pump, schemes })].map(
+      (all) => all["unverified limits or rules"] ?? "",
+    );
     const memory = "from memory (highest alarm setting of ISO 10816-7:2009, highest trip setting of ISO 10816-7:2009, ";
     for (const text of [before, after]) expect(text).toContain(`first: ${memory}TRIP at most 1.25 times C/D); `);
     expect(before).toContain("making is unknown (B/C of ISO 10816-7:2009, C/D of ISO 10816-7:2009, delays)");
@@ -101,7 +103,7 @@ describe("what is told of limits and baseline", () => {
     const pump = { baseline: "2 mm/s rms", machine: "pump 90 kW 2980 r/min category I" } as const;
     const { trip, warnings } = proposeSetpoints({ ...pump, schemes: confirmed(9) });
     const at = warnings.findIndex(({ code }) => code === "ceiling below limit");
-    expect(warnings[at - 1]?.code).toBe("unverified limits");
+    expect(warnings[at - 1]?.code).toBe("unverified limits or rules");
     expect(warnings[at]?.text).toBe(
       "the highest trip setting of ISO 10816-7:2009 (8.30 mm/s rms, from memory) is below C/D of ISO 10816-7:2009, 9.00 mm/s rms (confirmed by H. Example and K. Other, 2024-03-04, p. 12): one of them is wrong; the lower is taken; check both against the same printed copy",
     );
@@ -125,7 +127,7 @@ describe("what is told of limits and baseline", () => {
   it("that there are none, or no shutdown", () => {
     expect(texts({ baseline: statistics, k: 4 })).toStrictEqual({
       "no limits": "without a scheme or limits of the maker there is no trip to propose; the alarm is statistical",
-      "unverified limits": open("from memory (mean plus k standard deviations)", ...rules.slice(0, 2)).replace(
+      "unverified limits or rules": open("from memory (mean plus k standard deviations)", ...rules.slice(0, 2)).replace(
         "TRIP at C/D, ",
         "",
       ),
@@ -246,7 +248,7 @@ describe("what is told of a trip", () => {
     );
     expect(margin("3.5 mm/s rms")).toBeUndefined();
     const held = { baseline: "2 mm/s rms", limits, device: { lowest: "7 mm/s rms" } } as const;
-    expect(Object.keys(texts(held))).toEqual(["beyond device", "unverified limits", "single baseline"]);
+    expect(Object.keys(texts(held))).toEqual(["beyond device", "unverified limits or rules", "single baseline"]);
   });
 });
 
@@ -272,7 +274,7 @@ describe("what is told of a device", () => {
 
   it("that without a speed its band is held against nothing", () => {
     expect(texts({ ...sound, device })).toEqual({
-      "unverified limits": USER,
+      "unverified limits or rules": USER,
       "unknown frequency": "state the running speed, so that it can be held against the device's band",
     });
   });

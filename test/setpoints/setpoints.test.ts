@@ -314,7 +314,7 @@ describe("warnings", () => {
     ["trip at once", { ...good, baseline: "8 mm/s rms" }],
     ["unknown place", { baseline: "60 um pp", machine: "steam turbine 12 MW 5400 r/min rigid" }],
     ["no limits", { baseline: good.baseline }],
-    ["unverified limits", good],
+    ["unverified limits or rules", good],
     ["shaft rule", { baseline: "20 um pp", rule: "api shaft", machine: "compressor 3000 r/min shaft" }],
     ["coarse steps", { ...good, device: { step: "2 mm/s rms" } }],
     ["beyond device", { ...good, device: { lowest: "5 mm/s rms" } }],
@@ -332,7 +332,7 @@ describe("warnings", () => {
   it("none but the one about memory for a sound case", () => {
     const device = { step: "0.1 mm/s rms", band: { lowest: "10 Hz", highest: "1 kHz" } } as const;
     const sensor = { noiseFloor: "0.1 mm/s rms", loop: "0 to 25.4 mm/s rms", fullScale: "50 g pk" };
-    expect(codes({ ...good, device, sensor, onDelay: 3 })).toEqual(["unverified limits"]);
+    expect(codes({ ...good, device, sensor, onDelay: 3 })).toEqual(["unverified limits or rules"]);
   });
 
   it("refuses a request without a baseline", () => {

@@ -47,9 +47,9 @@ describe("veladis judge", () => {
     // 20 lg(5.1 mm/s / 1 nm/s) = 134.15 dB
     expect(out).toContain("up to, dB re 1e-9 m/s");
     expect(out).toMatch(/^ +B +134\.2 +5\.1 +reported$/m);
-    expect(out).toContain("the limit A/B, 130.1 dB re 1e-9 m/s,");
+    expect(out).toContain("below the limit A/B, 130.1 dB re 1e-9 m/s (");
     const { out: line } = await judge(machine, "130 dB re 1e-9 m/s\n");
-    expect(line).toContain("A/B 130.1 dB re 1e-9 m/s");
+    expect(line).toContain("0.10 dB below the limit A/B, 130.1 dB re 1e-9 m/s");
   });
 
   it("says what it assumed, or refuses with --strict", async () => {
@@ -154,7 +154,7 @@ describe("veladis judge", () => {
   it("judges lines of readings, one line each", async () => {
     const { out } = await judge(["--machine", "group 1 rigid", "--scheme", "iso-20816-3-2022"], "4.1 mm/s rms\n");
     expect(out).toBe(
-      "4.1 mm/s rms: zone B or worse, displacement not judged; B/C 4.50 mm/s rms (0.8 dB); ISO 20816-3 (2022), limits from memory\n",
+      "4.1 mm/s rms: zone B or worse, displacement not judged; 0.81 dB below the limit B/C, 4.50 mm/s rms; ISO 20816-3 (2022), limits from memory\n",
     );
   });
 

@@ -21,9 +21,10 @@ Check a limit against the standard before relying on it, unless it was read in t
 /** The counts table by table, as Markdown. */
 function limitsTable(): string {
   const { schemes } = countLimits();
-  const rows = schemes.map(
+  const byId = [...schemes].sort((a, b) => (a.scheme.id < b.scheme.id ? -1 : 1));
+  const rows = byId.map(
     ({ scheme, ...counts }) =>
-      `| \`${scheme.id}\` | ${scheme.standard} (${scheme.edition}) | ${scheme.kind} | ${scheme.status} | ${countsText(counts)} |`,
+      `| [\`${scheme.id}\`](../generated/scheme-${scheme.id.toLowerCase()}.md) | ${scheme.standard} (${scheme.edition}) | ${scheme.kind} | ${scheme.status} | ${countsText(counts)} |`,
   );
   const head = ["| table | standard | kind | status | limits |", "| --- | --- | --- | --- | --- |"];
   return [...head, ...rows].join("\n");
@@ -31,7 +32,7 @@ function limitsTable(): string {
 
 /** What stands between the marks in docs/guides/severity-sources.md. */
 export function limitsSection(): string {
-  return `${BEGIN}\n${limitsSummary()}\n\n${limitsTable()}\n${END}`;
+  return `${BEGIN}\n${limitsSummary()}\n\nBy id, in the order of the alphabet:\n\n${limitsTable()}\n${END}`;
 }
 
 /** The part of a page from mark to mark, or undefined when there is none. */

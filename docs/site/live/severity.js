@@ -5,6 +5,7 @@ import {
   conditionText,
   judge,
   machineTypes,
+  marginText,
   provenances,
   schemeById,
 } from "../../../src/entries/severity";
@@ -31,19 +32,28 @@ function list(heading, items) {
 
 function schemeName({ standard, edition, machineClass }) {
   const labels = Object.keys(machineClass).length > 0 ? `, ${conditionText(machineClass)}` : "";
-  return `${standard}:${edition}${labels}`;
+  return `${standard} (${edition})${labels}`;
+}
+
+/** What choosing a scheme by name takes for granted of the machine, where its facts do not say it. */
+function takenByChoice({ machine, scheme }) {
+  const { place, kind, within = {} } = schemeById(scheme);
+  const condition = within.condition ?? (kind === "acceptance" ? "new" : "in service");
+  const taken = { condition: [condition].flat().join(" or "), place };
+  return Object.entries(taken)
+    .filter(([fact]) => machine[fact] === undefined)
+    .map(([fact, value]) => `${fact} ${value}: not given, assumed`);
 }
 
 /** What was judged, by which schemes, and what it rests on. */
 function verdictParts(verdict) {
-  const { headline, word, judgements = [verdict], limits, margin, limit, kind, possible } = verdict;
+  const { headline, word, judgements = [verdict], limits, kind, possible } = verdict;
   const [first] = judgements;
   const isOne = possible.length === 1;
-  const decibels =
-    isOne && Number.isFinite(margin.decibels) ? `, ${margin.decibels.toFixed(1)} dB to ${limit.name}` : "";
+  const away = isOne ? `, ${marginText(verdict)}` : "";
   const meaning = kind === "grades" && isOne ? "" : `: ${word}`;
   return [
-    element("p", { className: "live-result" }, `${headline[0].toUpperCase()}${headline.slice(1)}${meaning}${decibels}`),
+    element("p", { className: "live-result" }, `${headline[0].toUpperCase()}${headline.slice(1)}${meaning}${away}`),
     ...(judgements.length > 1
       ? [
           element("p", {}, `${judgements.length} schemes are possible for this machine; the worst governs.`),
@@ -62,7 +72,11 @@ function verdictParts(verdict) {
         provenances[provenance].cell,
       ]),
     ),
-    ...list("Assumed", [...verdict.assumedFacts, ...verdict.assumed.map((name) => assumptions[name])]),
+    ...list("Assumed", [
+      ...(verdict.judgements === undefined ? takenByChoice(verdict) : []),
+      ...verdict.assumedFacts,
+      ...verdict.assumed.map((name) => assumptions[name]),
+    ]),
     ...list("Set aside", verdict.setAside),
     ...list(
       "Not judged",
@@ -112,7 +126,7 @@ export function severity(place) {
     "Scheme",
     [
       ["", "all that the known facts admit"],
-      ...builtInSchemes.map(({ id, standard, edition }) => [id, `${standard}:${edition} (${id})`]),
+      ...builtInSchemes.map(({ id, standard, edition }) => [id, `${standard} (${edition}): ${id}`]),
     ],
     "",
     update,

@@ -1,5 +1,12 @@
 import { setpointRules } from "../../../src/entries/protection";
-import { builtInSchemes, type Scheme } from "../../../src/entries/severity";
+import {
+  backgroundRule,
+  builtInSchemes,
+  type Scheme,
+  supportRule,
+  unknownSupportRule,
+} from "../../../src/entries/severity";
+import { windows } from "../../../src/entries/signal";
 import { detectorFacts, frequencyUnitFacts, type Source, unitFacts } from "../../../src/index";
 import { levelReferenceSources } from "../../../src/reading/references";
 import { KNOWN, known, MADE, page, table } from "./markdown";
@@ -10,14 +17,26 @@ function* sources(): Generator<[Source, string]> {
   for (const { source } of Object.values(frequencyUnitFacts)) yield [source, "frequencies"];
   for (const source of Object.values(levelReferenceSources)) yield [source, "levels"];
   for (const { source } of Object.values(setpointRules)) yield [source, "setpoints"];
+  for (const { source } of Object.values(windows)) yield [source, "windows"];
+  for (const { source } of [supportRule, unknownSupportRule]) yield [source, "support"];
+  yield [backgroundRule.source, "background"];
   for (const { id, classes } of builtInSchemes as readonly Scheme[]) {
     for (const { criteria } of classes) {
-      for (const { source, limitSources } of criteria) {
+      for (const { source, limitSources, ceilings } of criteria) {
         yield [source, id];
+        if (ceilings) yield [ceilings.source, id];
         for (const one of Object.values(limitSources ?? {})) if (one) yield [one, id];
       }
     }
   }
+}
+
+/** A page by its host and the last words of its path, so that a link says where it leads. */
+function linkText(url: string): string {
+  const { hostname, pathname } = new URL(url);
+  const last = decodeURIComponent(pathname.split("/").filter(Boolean).at(-1) ?? "").replace(/[[\]|<>]/g, "");
+  const end = last.length > 32 ? `${last.slice(0, 32)}\u2026` : last;
+  return [hostname.replace(/^www\./, ""), end].filter(Boolean).join(": ");
 }
 
 /** Every publication the tables rest on, with what rests on it. */
@@ -36,9 +55,7 @@ export function bibliography(): Record<string, string> {
       title,
       [...uses].sort().join(", "),
       [...ways].sort().reverse().join(" and "),
-      [...pages]
-        .map((url, i) => (url.startsWith("http") ? `[page${i > 0 ? ` ${i + 1}` : ""}](${url})` : url))
-        .join(", "),
+      [...pages].map((url) => (url.startsWith("http") ? `[${linkText(url)}](${url})` : url)).join(", "),
     ]);
   return {
     "bibliography.md": page("Bibliography", [

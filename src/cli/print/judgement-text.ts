@@ -1,6 +1,13 @@
 import { type Provenance, provenances, sourceText, visibleText } from "../../core/index";
 import { assumptions, format, significant } from "../../reading/index";
-import { type CriterionJudgement, conditionText, type Judgement, type Limit, type Verdict } from "../../severity/index";
+import {
+  type CriterionJudgement,
+  conditionText,
+  type Judgement,
+  type Limit,
+  marginText,
+  type Verdict,
+} from "../../severity/index";
 import { labelled } from "./labelled";
 import { machineLine } from "./machine-line";
 import { textTable } from "./text-table";
@@ -85,14 +92,14 @@ function assumedTexts(verdict: Verdict): string[] {
   return [...assumedFacts.filter((text) => !told.includes(text)), ...assumed.map((one) => assumptions[one])];
 }
 
-function marginText({ limit, margin }: CriterionJudgement, digits: number): string {
-  const { ratio, decibels } = margin;
-  const name = limit.name.includes("/") ? `limit ${limit.name}` : `${limit.name} limit`;
-  const size = sizeText(limit, digits);
-  if (ratio === Number.POSITIVE_INFINITY) return `the reading is zero; the ${name} is ${size}`;
-  return decibels >= 0
-    ? `the ${name}, ${size}, is ${significant(ratio, 4)} times the reading: ${decibels.toFixed(2)} dB to go`
-    : `the reading is ${significant(1 / ratio, 4)} times the ${name}, ${size}: ${(-decibels).toFixed(2)} dB above`;
+/** How far the reading is from the limit next to it, in decibels and as a ratio. */
+function marginLine(verdict: Verdict, digits: number): string {
+  const { ratio } = verdict.margin;
+  const away = marginText(verdict, { digits });
+  if (ratio === Number.POSITIVE_INFINITY) return `${away}; the reading is zero`;
+  return ratio >= 1
+    ? `${away} (${significant(ratio, 4)} times the reading)`
+    : `${away} (the reading is ${significant(1 / ratio, 4)} times that)`;
 }
 
 function bandText({ band }: CriterionJudgement): string {
@@ -136,7 +143,7 @@ export function verdictPage(
     "\n",
     schemeTable(verdict),
     `${zoneTable(verdict, digits)}\n`,
-    line("margin", [marginText(verdict, digits)]),
+    line("margin", [marginLine(verdict, digits)]),
     line("judged", [judgedText(verdict, digits), ...also]),
     line("not judged", notJudged(verdict)),
     line("measure", [`${verdict.measuredOn}; ${bandText(verdict)}`]),

@@ -1,22 +1,19 @@
 import { limitsKnown, visibleText } from "../../core/index";
 import { format } from "../../reading/index";
-import type { PointsVerdict, Verdict } from "../../severity/index";
+import { marginText, type PointsVerdict, type Verdict } from "../../severity/index";
 import { assumedWords } from "./assumed-words";
 import { notReadText } from "./points-text";
 import { verdictHeadline } from "./verdict-headline";
 
 /** The nearest limit and the scheme it is from, and what the verdict rests on. */
-function restText(
-  { limit, margin, provenance, confirmed, standard, edition, judged, ...rest }: Verdict,
-  digits: number,
-): string {
+function restText(verdict: Verdict, digits: number): string {
+  const { provenance, confirmed, standard, edition, judged, ...rest } = verdict;
   const { assumed, assumedFacts, judgements, setAside } = rest;
   const words = assumedWords({ assumed, assumedFacts, crestFactor: judged.crestFactor });
   const known = limitsKnown(provenance, confirmed);
-  const next = `${limit.name} ${format(limit, { digits })}`;
   const others = judgements.slice(1).map((one) => one.scheme);
   return [
-    `${next} (${margin.decibels.toFixed(1)} dB)`,
+    marginText(verdict, { digits }),
     `${standard} (${edition})${known === undefined ? "" : `, ${known}`}`,
     ...rest.differences,
     ...(others.length === 0 ? [] : [`also judged by ${others.join(", ")}`]),

@@ -5,7 +5,7 @@ const TABLE = /* @__PURE__ */ reported(
   "API 541",
   "limit of induction motors, edition not named",
   "https://inertance.tistory.com/165",
-  "read on a consultants' web page that lists the criteria of the main rotating machines: 1.77 mm/s RMS, which is 0.1 in/s peak as of a sine",
+  "read on a consultants' web page that lists the criteria of the main rotating machines: 1.77 mm/s RMS, which of a sine is 2.5 mm/s peak (2.5 over root 2 is 1.768); 0.1 in/s peak would be 1.80 mm/s RMS, so the metric form was converted",
 );
 
 /** API 541, form-wound induction motors, velocity on the bearing housing. */

@@ -19,7 +19,7 @@ export const iso10816Part4 = /* @__PURE__ */ builtIn({
   edition: "2009",
   title: "Mechanical vibration - Evaluation of machine vibration by measurements on non-rotating parts - Part 4: Gas turbine sets with fluid-film bearings",
   status: "withdrawn",
-  statusNote: "from memory, as are the 3 MW, which its successor has in the ISO catalogue record",
+  statusNote: "that it is withdrawn is from memory; so is the lower end of 3 MW, which the ISO catalogue has for its successor",
   replacedBy: "ISO 20816-4:2018",
   scope: "heavy-duty gas turbine sets above 3 MW, steady state at rated speed",
   machines: ["gas turbine"],

@@ -13,7 +13,7 @@ const LOWER = /* @__PURE__ */ reported(
   "ISO 10816-7:2009",
   "Table A.1",
   PAGE,
-  "sources conflict: the extract prints 6,5; a course handbook that names the edition of 2009, Engenharia de Confiabilidade, section 4.7, prints 6.6 (https://github.com/matheus1456/curso-analise-vibracao); the ceiling of the row, from memory, is 1.25 x 6.6 = 8.3, and 1.25 x 6.5 = 8.1; the lower is shipped, check against the standard",
+  "sources conflict: the extract prints 6.5; a course handbook that names the edition of 2009, Engenharia de Confiabilidade, section 4.7, prints 6.6 (https://github.com/matheus1456/curso-analise-vibracao); the ceiling of the row, from memory, is 1.25 x 6.6 = 8.3, and 1.25 x 6.5 = 8.1; the lower is shipped, check against the standard",
 );
 const CEILING = /* @__PURE__ */ memory(
   "ISO 10816-7:2009",

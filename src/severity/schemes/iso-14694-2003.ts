@@ -11,12 +11,12 @@ const TABLE = /* @__PURE__ */ memory(
 const CONFLICT = /* @__PURE__ */ memory(
   "ISO 14694:2003",
   "8.4, table of limits in situ",
-  "not checked against a printed copy; the harmonised ANSI/AMCA 204-05 has 0.20 in/s (5.1 mm/s) here, against 5.7 mm/s (the RMS column's 4.0 times 1.414): recheck both",
+  "sources conflict: the harmonised ANSI/AMCA 204-05 has 0.20 in/s here, which is 5.08 mm/s; memory says 5.7 mm/s, which is the RMS column's 4.0 times 1.414; both are from memory; the lower is shipped, check against the standard",
 );
 const ROUNDED = /* @__PURE__ */ memory(
   "ISO 14694:2003",
   "8.4, table of limits in situ",
-  "not checked against a printed copy; the harmonised ANSI/AMCA 204-05 has 0.35 in/s (8.9 mm/s) here, against 8.8 mm/s: recheck both",
+  "sources conflict: memory says 8.8 mm/s; the harmonised ANSI/AMCA 204-05 has 0.35 in/s here, which is 8.89 mm/s; both are from memory; the lower is shipped, check against the standard",
 );
 const NO_SHUTDOWN = "no number for shutdown in the standard: set it from the fan's history";
 
@@ -69,7 +69,7 @@ export const iso14694Of2003 = /* @__PURE__ */ builtIn({
       ["BV-3", "flexible",  8.8, 16.5, 17.8,    6.3, 11.8, 12.5,  BV_3_FLEXIBLE],
       ["BV-4", "rigid",     4.1, 6.4, 10.2,     2.8, 4.5, 7.1],
       ["BV-4", "flexible",  6.4, 10.2, 15.2,    4.5, 7.1, 11.2],
-      ["BV-5", "rigid",     2.5, 5.7, 7.6,      1.8, 4, 5.6,      BV_5_RIGID],
+      ["BV-5", "rigid",     2.5, 5.08, 7.6,     1.8, 4, 5.6,      BV_5_RIGID],
       ["BV-5", "flexible",  4.1, 7.6, 10.2,     2.8, 5.6, 7.1],
     ],
   }),
