@@ -35,7 +35,7 @@ function placedIn(
       });
     }
     seen.set(place, at);
-    requireConfirmable(place, one, at);
+    requireConfirmable(place, one, at, places);
     return { one, place, at };
   });
   return { placed, places };
@@ -58,7 +58,7 @@ function placedIn(
  * @throws {@link VeladisError} `unknown-option` for another edition and for a row, limit or unit that the table has not;
  *   `out-of-range` for a limit named twice or confirmed before, limits of a row that do not rise, a day in the future, and
  *   a value that looks like a slip (by a power of ten, 25.4, 17.96, 9.81, 39.37, 2, root 2 or 2 root 2 beside the table's,
- *   rounded perhaps, or by more than 1.5) without `reread`;
+ *   rounded perhaps, or by more than 1.5; or the same limit of another row) without `reread`;
  *   `missing-fact` without page, name or day, without the second name for a value that raises a limit, and for one of two
  *   numbers that stand together; `syntax`, `wrong-type`, `not-positive`
  * @example

@@ -19,7 +19,7 @@ const byId: ReadonlyMap<string, Scheme> = /* @__PURE__ */ new Map(
 /**
  * The built-in scheme with this id, checked at run time.
  *
- * @throws {@link VeladisError} `wrong-type` or `unknown-option` with the nearest ids
+ * @throws {@link VeladisError} `wrong-type` or `unknown-option` with the ids that begin so, else the nearest
  * @example
  * ```ts
  * import { schemeById } from "veladis/severity";
@@ -34,9 +34,16 @@ export function schemeById(id: string): Scheme {
   throw new VeladisError(typeof id === "string" ? "unknown-option" : "wrong-type", {
     expected: "the id of a built-in scheme",
     received: shown(id),
-    didYouMean: typeof id === "string" ? nearest(id, ids) : [],
+    didYouMean: typeof id === "string" ? idsNear(id.slice(0, 100), ids) : [],
     allowed: ids,
   });
+}
+
+/** The ids that a text begins, as of a standard without its edition; else the nearest. */
+function idsNear(id: string, ids: readonly string[]): readonly string[] {
+  const begun = `${id.trim().toLowerCase().replace(/[\s:_.-]+/g, "-").replace(/-+$/, "")}-`;
+  const those = begun === "-" ? [] : ids.filter((one) => one.toLowerCase().startsWith(begun));
+  return those.length > 0 ? those : nearest(id, ids);
 }
 
 const withOwnId = /* @__PURE__ */ new WeakSet<Scheme>();

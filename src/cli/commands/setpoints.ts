@@ -106,7 +106,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
       scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme, schemes),
     }),
     ...(schemes !== undefined && { schemes }),
-    ...(values.rule !== undefined && { rule: values.rule as "api shaft" }),
+    ...(values.rule !== undefined && { rule: ruleOf(values.rule) }),
     ...limitsOf(values),
     ...(values.machine !== undefined && { machine: values.machine }),
     sensor: {
