@@ -8,7 +8,7 @@ import { limitPlaces } from "./confirmable-limits";
 import { type Confirmation, checkedConfirmation } from "./confirmation";
 import type { SchemeKind } from "./kinds";
 import type { Criterion, Scheme } from "./scheme";
-import { type SchemeRef, schemeOf } from "./scheme-of";
+import { type IdOf, type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
 /** Where a confirmation stands, for refusals: as it says itself, else its number. */
 export function placeOf(given: unknown, i: number): string {
@@ -81,7 +81,10 @@ function placedIn(
  * confirmScheme("iso-10816-7-2009", [{ ...read, edition: "2018", limit: "A/B", printed: 3.2, ...signed }]); // throws unknown-option
  * ```
  */
-export function confirmScheme(scheme: SchemeRef, confirmations: readonly Confirmation[]): Scheme {
+export function confirmScheme<const S extends SchemeRef>(
+  scheme: S,
+  confirmations: readonly Confirmation[],
+): Scheme<KindOf<S>, IdOf<S>> {
   const known: Scheme<SchemeKind> = schemeOf(scheme);
   const { placed, places } = placedIn(known, requireList(confirmations, "confirmations as a list"));
   const byCriterion = new Map<Criterion, Placed[]>();
@@ -100,5 +103,5 @@ export function confirmScheme(scheme: SchemeRef, confirmations: readonly Confirm
     ...rest,
     criteria: criteria.map((one) => changed.get(one) ?? one),
   }));
-  return frozen(asChecked({ ...known, classes }));
+  return frozen(asChecked({ ...known, classes })) as Scheme as Scheme<KindOf<S>, IdOf<S>>;
 }

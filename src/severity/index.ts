@@ -1,4 +1,4 @@
-export { type Provenance, provenances } from "../core/index";
+export { type Provenance, provenances, type Source } from "../core/index";
 export type { Bound, Unjudged } from "./applicable-criteria";
 export { type BackgroundCheck, backgroundRule, checkBackground } from "./background";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
@@ -47,7 +47,7 @@ export type {
   Scheme,
   SpeedLaw,
 } from "./scheme";
-export { type KindOf, type SchemeRef, schemeById } from "./scheme-of";
+export { type IdOf, type KindOf, type SchemeRef, schemeById } from "./scheme-of";
 export * from "./schemes/index";
 export { type AdmittedScheme, type SchemesForOptions, schemesFor } from "./schemes-for";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";

@@ -24,6 +24,12 @@ import type { setpointsPage } from "./setpoints-page";
 type GivenMachine = Given<typeof setpointsPage.options>;
 type Said = Values<typeof setpointsPage.options>;
 
+/** A rule by its name, in capital or small letters; the library refuses what is none. */
+function ruleOf(name: string): "api shaft" {
+  const plain = name.trim().toLowerCase().replace(/\s+/g, " ");
+  return (plain === "api shaft" ? plain : name) as "api shaft";
+}
+
 /** The baseline that is told, or that of a file with what is told of its rows. */
 interface KnownBaseline {
   readonly known: Baseline | string;
