@@ -19,6 +19,7 @@ export interface ErrorDetail {
  */
 export function shown(value: unknown): string {
   if (typeof value === "object" && value !== null) return Array.isArray(value) ? "a list" : "an object";
+  if (value === "\t") return "a tab";
   const text = String(value ?? "nothing");
   const cut = text.replace(/(.{60}).+/s, "$1…");
   return visibleText(typeof value === "string" ? JSON.stringify(cut) : cut);
@@ -52,7 +53,8 @@ export class VeladisError extends Error implements ErrorDetail {
   constructor(code: VeladisErrorCode, { expected, received, allowed, didYouMean }: ErrorDetail) {
     const near = didYouMean?.length ? `; did you mean ${didYouMean.join(" or ")}?` : "";
     const list = allowed?.length ? `; allowed: ${allowed.join(", ")}` : "";
-    super(visibleText(`expected ${expected}, received ${received}${near || list}`));
+    const said = (text: string): string => text.replaceAll("\t", " (a tab) ");
+    super(visibleText(`expected ${said(expected)}, received ${said(received)}${near || list}`));
     this.code = code;
     this.expected = expected;
     this.received = received;

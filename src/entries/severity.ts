@@ -3,7 +3,7 @@
  *
  * @module veladis/severity
  */
-export { type Provenance, provenances, VeladisError } from "../core/index";
+export { type Provenance, provenances, type Source, VeladisError } from "../core/index";
 export {
   type AdmittedScheme,
   type Assume,
@@ -41,6 +41,7 @@ export {
   type Fact,
   type FactValue,
   facts,
+  type IdOf,
   type Interval,
   type Judgement,
   type JudgeOptions,
@@ -70,6 +71,7 @@ export {
   machineClassifier,
   machineNotes,
   machineTypes,
+  marginText,
   millimetresPer,
   type NotUnderstood,
   type NumberFact,

@@ -5,6 +5,7 @@ import { type Fact, facts as factTable } from "./facts";
 import type { KnownFacts, Machine } from "./machine";
 import { type MachineRef, machineFacts, machineNotes } from "./machine-facts";
 import { type Assume, type PlacedMachine, placedFacts } from "./placed-machine";
+import { requireKind } from "./require-kind";
 import type { Scheme } from "./scheme";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
@@ -90,6 +91,7 @@ function machinesAt(all: readonly Scheme[], ref: MachineRef, place: Scheme["plac
   const known = machineFacts(ref);
   const isWhole = isWholeSet(all);
   const schemes = isWhole ? all.filter(({ byContract }) => !byContract) : all;
+  if (schemes.some(({ machines }) => machines !== undefined)) requireKind(ref, known);
   const admitted = admittedSchemes(schemes, known, place, isWhole ? "first" : "none");
   const kinds = new Set(admitted.map(({ scheme }) => scheme.kind));
   const deciding = [...new Set(admitted.flatMap((one) => one.deciding))];

@@ -1,10 +1,8 @@
-import { VeladisError } from "../core/index";
 import { type FactPoints, openFacts, pointsText } from "./fact-points";
 import { type Fact, facts as factTable, isNumberFact } from "./facts";
 import { ownLabels, requireConsistentLabels, requireKnownLabels, rowLabels } from "./known-labels";
 import { withLabelledPower } from "./labelled-power";
 import type { FactValue, KnownFacts } from "./machine";
-import { machineTypes } from "./machine-types";
 import { isOpen } from "./match-machine";
 import type { Scheme } from "./scheme";
 import { inOrder } from "./scheme-order";
@@ -107,8 +105,7 @@ function admittedAs(
  * scheme that is for such a machine. With all facts given that is one; a fact left out can only add to them. Of schemes
  * without precedence, all that are for such a machine.
  *
- * @throws {@link VeladisError} `missing-fact` without the kind of machine, `out-of-range` where label and power
- *   contradict each other
+ * @throws {@link VeladisError} `out-of-range` where label and power contradict each other
  */
 export function admittedSchemes(
   schemes: readonly Scheme[],
@@ -116,13 +113,6 @@ export function admittedSchemes(
   place: Scheme["place"],
   precedence: "first" | "none" = "first",
 ): readonly Admitted[] {
-  if (given.type === undefined && schemes.some(({ machines }) => machines !== undefined)) {
-    throw new VeladisError("missing-fact", {
-      expected: `type: ${factTable.type.ask}`,
-      received: "a machine without type",
-      allowed: Object.keys(machineTypes),
-    });
-  }
   const all = forMachine(schemes, given);
   // what labels say of a machine holds wherever it is measured, new or in service
   requireKnownLabels(all, given);

@@ -44,10 +44,41 @@ export function requireName(given: unknown, what: string): string {
   });
 }
 
-/** True for two names of one person, turned round too: `J. Example` and `EXAMPLE, J`. */
-function isSamePerson(one: string, other: string): boolean {
-  const [words, others] = [wordsOf(one), wordsOf(other)];
-  return words.join("") === others.join("") || words.sort().join(" ") === others.sort().join(" ");
+/** Words beside a name that tell nobody apart. */
+const titles = /* @__PURE__ */ Object.freeze([
+  ...["dr", "prof", "mr", "mrs", "ms", "miss", "sir", "ing", "dipl", "eng", "ir", "phd", "msc", "bsc", "jr", "sr"],
+]);
+
+/** The words of a name without what stands in brackets and without titles; all of them where nothing else is left. */
+function properWords(name: string): string[] {
+  const all = wordsOf(name);
+  const proper = wordsOf(name.replace(/\([^()]*\)|\[[^[\]]*\]/g, " ")).filter((word) => !titles.includes(word));
+  return proper.length > 0 ? proper : all;
+}
+
+/** True for a word of initials, which are those of some words: RH and Rolf Holm. */
+function isInitials(word: string, words: readonly string[]): boolean {
+  const sorted = (letters: readonly string[]): string => [...letters].sort().join("");
+  return words.length > 1 && sorted([...word]) === sorted(words.map(([first = ""]) => first));
+}
+
+/**
+ * True for two names that may be of one person: `J. Example`, `EXAMPLE, J`, `Jo Example`, `JE` and `Dr J Example (retired)`.
+ * First names that are both written out, and differ, tell two of one family apart.
+ */
+function maySamePerson(one: string, other: string): boolean {
+  const [words, others] = [properWords(one), properWords(other)];
+  if (words.join("") === others.join("")) return true;
+  if (isInitials(words.join(""), others) || isInitials(others.join(""), words)) return true;
+  const shared = words.filter((word) => word.length > 1 && others.includes(word));
+  const [less = [], more = []] = [words, others]
+    .map((all) => all.filter((word) => !shared.includes(word)))
+    .sort((a, b) => a.length - b.length);
+  // all words alike, single letters too
+  if (shared.length === 0) return [...words].sort().join(" ") === [...others].sort().join(" ");
+  return less.every((word) =>
+    more.some((long) => word === long || (Math.min(word.length, long.length) === 1 && word[0] === long[0])),
+  );
 }
 
 /**
@@ -58,24 +89,29 @@ function isSamePerson(one: string, other: string): boolean {
  */
 export function requireOther(given: unknown, first: string, what: string): string {
   const second = requireName(given, `${what} who else read it`);
-  if (!isSamePerson(first, second)) return second;
+  if (!maySamePerson(first, second)) return second;
   throw new VeladisError("out-of-range", {
-    expected: `${what} another person than the first`,
+    expected: `${what} another person than the first, ${shown(first)}: both written out where initials are the same`,
     received: shown(second),
   });
 }
 
 const ROMAN = /^(?=.)m{0,3}(?:cm|cd|d?c{0,3})(?:xc|xl|l?x{0,3})(?:ix|iv|v?i{0,3})$/i;
 
-/** True for words with a numeral; a lone x is a tick. */
+/** What is in a standard and on no page of its own: tables, clauses, and numbers such as A.1 or 5.2.3. */
+const PLACE =
+  /(?<!\p{L})(?:table|figure|fig|annex|appendix|clause|section|subclause|formula|equation|row|line|column|note)s?(?!\p{L})[\s.:]*[\p{L}\p{N}]*(?:[.-]\p{N}+)*|(?<![\p{L}\p{N}])(?!(?:pp?|s)\.)[\p{L}\p{N}]+(?:\.\p{N}+)+/giu;
+
+/** True for words with a numeral that is that of a page; a lone x is a tick. */
 function isPage(text: string): boolean {
-  if (/[^\P{N}0]/u.test(text)) return true;
-  const words = text.split(/[^\p{L}]+/u).filter((word) => word !== "");
+  const left = text.replace(PLACE, " ");
+  if (/[^\P{N}0]/u.test(left)) return true;
+  const words = left.split(/[^\p{L}]+/u).filter((word) => word !== "");
   return words.some((word) => ROMAN.test(word)) && words.join("").toLowerCase() !== "x";
 }
 
 /**
- * The page of a copy: with a digit or a roman numeral.
+ * The page of a copy: with a digit or a roman numeral, which a table or a clause beside it does not stand for.
  *
  * @throws {@link VeladisError} `wrong-type`, `syntax`
  */
@@ -83,7 +119,7 @@ export function requirePage(given: unknown, what: string): string {
   const page = lineOf(given, what);
   if (isPage(page)) return /^\d/.test(page) ? `p. ${page}` : page;
   throw new VeladisError("syntax", {
-    expected: `${what}, by its number such as 12 or "p. iv"`,
+    expected: `${what}, by its number such as 12 or "p. iv"; a table or a clause is no page`,
     received: shown(given),
   });
 }

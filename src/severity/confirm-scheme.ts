@@ -8,7 +8,7 @@ import { limitPlaces } from "./confirmable-limits";
 import { type Confirmation, checkedConfirmation } from "./confirmation";
 import type { SchemeKind } from "./kinds";
 import type { Criterion, Scheme } from "./scheme";
-import { type SchemeRef, schemeOf } from "./scheme-of";
+import { type IdOf, type KindOf, type SchemeRef, schemeOf } from "./scheme-of";
 
 /** Where a confirmation stands, for refusals: as it says itself, else its number. */
 export function placeOf(given: unknown, i: number): string {
@@ -35,7 +35,7 @@ function placedIn(
       });
     }
     seen.set(place, at);
-    requireConfirmable(place, one, at);
+    requireConfirmable(place, one, at, places);
     return { one, place, at };
   });
   return { placed, places };
@@ -58,7 +58,7 @@ function placedIn(
  * @throws {@link VeladisError} `unknown-option` for another edition and for a row, limit or unit that the table has not;
  *   `out-of-range` for a limit named twice or confirmed before, limits of a row that do not rise, a day in the future, and
  *   a value that looks like a slip (by a power of ten, 25.4, 17.96, 9.81, 39.37, 2, root 2 or 2 root 2 beside the table's,
- *   rounded perhaps, or by more than 1.5) without `reread`;
+ *   rounded perhaps, or by more than 1.5; or the same limit of another row) without `reread`;
  *   `missing-fact` without page, name or day, without the second name for a value that raises a limit, and for one of two
  *   numbers that stand together; `syntax`, `wrong-type`, `not-positive`
  * @example
@@ -81,7 +81,10 @@ function placedIn(
  * confirmScheme("iso-10816-7-2009", [{ ...read, edition: "2018", limit: "A/B", printed: 3.2, ...signed }]); // throws unknown-option
  * ```
  */
-export function confirmScheme(scheme: SchemeRef, confirmations: readonly Confirmation[]): Scheme {
+export function confirmScheme<const S extends SchemeRef>(
+  scheme: S,
+  confirmations: readonly Confirmation[],
+): Scheme<KindOf<S>, IdOf<S>> {
   const known: Scheme<SchemeKind> = schemeOf(scheme);
   const { placed, places } = placedIn(known, requireList(confirmations, "confirmations as a list"));
   const byCriterion = new Map<Criterion, Placed[]>();
@@ -100,5 +103,5 @@ export function confirmScheme(scheme: SchemeRef, confirmations: readonly Confirm
     ...rest,
     criteria: criteria.map((one) => changed.get(one) ?? one),
   }));
-  return frozen(asChecked({ ...known, classes }));
+  return frozen(asChecked({ ...known, classes })) as Scheme as Scheme<KindOf<S>, IdOf<S>>;
 }

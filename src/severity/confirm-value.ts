@@ -3,13 +3,29 @@ import { slipOf } from "./confirm-slips";
 import type { LimitPlace } from "./confirmable-limits";
 import type { Confirmation } from "./confirmation";
 
+/** What slip of the line a value looks like: the same limit of another row; undefined for none. */
+function otherLine(place: LimitPlace, printed: number, places: readonly LimitPlace[]): string | undefined {
+  const { limit, as, row } = place;
+  const other = places.find(
+    (one) => one.row !== row && one.limit === limit && one.as === as && one.shipped === printed,
+  );
+  return other && `is ${limit} of the row ${shown(other.row)}: looks like a slip of the line`;
+}
+
 /**
  * Refuses a value that cannot be taken as it is: of a limit that is confirmed already, read from a sheet of another
  * version, one that looks like a slip and was not read again, and one that raises a limit on one person's word.
  *
+ * @param places - all of the table, among which a line may have been mistaken for another
+ *
  * @throws {@link VeladisError} `out-of-range`, `missing-fact`
  */
-export function requireConfirmable(place: LimitPlace, one: Confirmation, at: string): void {
+export function requireConfirmable(
+  place: LimitPlace,
+  one: Confirmation,
+  at: string,
+  places: readonly LimitPlace[],
+): void {
   const { shipped, as, source, limit } = place;
   const { printed } = one;
   if (source.provenance === "confirmed") {
@@ -25,7 +41,8 @@ export function requireConfirmable(place: LimitPlace, one: Confirmation, at: str
     });
   }
   const isSquared = "part" in place.at && place.at.part === "root of";
-  const slip = printed === shipped ? undefined : slipOf(printed, shipped, isSquared);
+  const slip =
+    printed === shipped ? undefined : (otherLine(place, printed, places) ?? slipOf(printed, shipped, isSquared));
   if (slip !== undefined && one.reread !== true) {
     throw new VeladisError("out-of-range", {
       expected: `${at}: the value as printed, near ${shipped} ${as}, or reread to say that the page was read again and prints it so`,

@@ -1,10 +1,13 @@
+import { besideAt } from "./machine-beside";
 import { labelAt } from "./machine-labels";
 import { numberAt } from "./machine-numbers";
 import { isNeutral, phraseAt } from "./machine-phrases";
 import { LABEL_NAME, things } from "./machine-words";
 
-/** Which of several a machine is: `No. 2`. How many characters it takes, none where a fact follows. */
+/** Which of several a machine is, or which end of it is meant: `No. 2`, `driven end`. How many characters it takes, none where a fact follows. */
 export function tagLength(text: string): number {
+  const [end = ""] = /^driven?[\s‐‑-]+end(?!\p{L})/iu.exec(text) ?? [];
+  if (end !== "") return end.length;
   const [whole = "", before = ""] = /^(no\.?\s*#?|nos\.?\s*#?|nr\.?\s*#?)\d+[a-z]?(?=[\s,;:()]|$)/i.exec(text) ?? [];
   if (whole === "") return 0;
   const number = numberAt(text.slice(before.length), "");
@@ -33,6 +36,7 @@ export function strangerBehind(text: string): number {
     if (
       space === "" ||
       /driven$/i.test(word) ||
+      besideAt(next) !== undefined ||
       !isName(word) ||
       LABEL_NAME.test(next) ||
       labelAt(next) !== undefined ||
@@ -65,7 +69,7 @@ export function kindBehind(text: string): number {
     const next = text.slice(at + gap.length);
     const phrase = phraseAt(next);
     if (gap === "") return 0;
-    if (phrase?.facts.type !== undefined) return at + gap.length + phrase.length;
+    if (phrase?.facts.type !== undefined || phrase?.mayBe !== undefined) return at + gap.length + phrase.length;
     const word = wordAt(next);
     const isDriven = phrase?.aside === true && /driven$/i.test(next.slice(0, phrase.length));
     if (!isDriven && (phrase !== undefined || !isNeutral(word))) return 0;

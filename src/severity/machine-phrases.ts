@@ -46,7 +46,8 @@ function makeTables(): Tables {
     });
   };
   for (const phrase of noFacts) meanings.set(folded(phrase), { facts: {}, taken: [], aside: true });
-  for (const [name, mayBe] of vagueNames) meanings.set(folded(name), { facts: {}, taken: [], aside: true, mayBe });
+  for (const [names, mayBe] of vagueNames)
+    for (const name of names) meanings.set(folded(name), { facts: {}, taken: [], aside: true, mayBe });
   for (const [leads, phrases] of fillers) {
     for (const phrase of phrases) meanings.set(folded(phrase), { facts: {}, taken: [], leads });
   }
@@ -84,6 +85,11 @@ export function knownPhrases(): string[] {
 export function qualifiedBy(word: string): string[] {
   const kinds = tables().kinds.get(folded(word)) ?? [];
   return kinds.filter((kind) => kind !== "").map((kind) => `${word} ${kind}`);
+}
+
+/** True for a word that may stand before a kind of machine and leaves it what it is. */
+export function isNeutralFor(word: string, type: string): boolean {
+  return (tables().kinds.get(folded(word)) ?? []).some((kind) => kind === type || kind === "");
 }
 
 /** True for a word that may stand before some kind of machine, and says nothing of it. */
@@ -139,8 +145,13 @@ function meaningAt(words: readonly Word[], from: number): [Meaning, to: number] 
   const qualified = longest(kinds, words, from, true);
   const named = qualified && meaningAt(words, qualified[1]);
   const type = named?.[0].facts.type;
+  if (named?.[0].mayBe !== undefined && qualified?.[0].some((kind) => named[0].mayBe?.includes(kind) || kind === ""))
+    return named;
   return type !== undefined && qualified?.[0].some((kind) => kind === type || kind === "") ? named : plain;
 }
+
+/** Behind driven: of what is before it, that is the machine or a part of it. */
+const NO_DRIVER: readonly string[] = ["by", "end"];
 
 /** What the words at the beginning of a text say, by the longest phrase that is known; undefined where none is. */
 export function phraseAt(text: string): Phrase | undefined {
@@ -150,10 +161,10 @@ export function phraseAt(text: string): Phrase | undefined {
   if (found === undefined) return undefined;
   const [meaning, to] = found;
   const length = (words[to - 1] as Word).end;
-  const driven = words[to]?.key === "driven" && !words[to]?.tied;
-  // a generating set driven by: what follows says of which kind it is
-  if (driven && meaning.mayBe && words[to + 1]?.key === "by")
-    return { ...meaning, length: (words[to + 1] as Word).end };
-  if (driven) return { length: (words[to] as Word).end, facts: {}, taken: [], aside: true };
-  return { ...meaning, length };
+  const isMachine = meaning.facts.type !== undefined || meaning.mayBe !== undefined;
+  const isDriven = isMachine && words[to]?.key === "driven" && !NO_DRIVER.includes(words[to + 1]?.key ?? "");
+  if (!isDriven) return { ...meaning, length };
+  // pump motor driven: a pump
+  if (meaning.taken.includes("type") && to > 1) return phraseAt(text.slice(0, (words[to - 2] as Word).end));
+  return { length: (words[to] as Word).end, facts: {}, taken: [], aside: true };
 }

@@ -11,7 +11,7 @@ interface MachineTypeEntry {
 // biome-ignore format: a row of a table is a line
 export const machineTypes = /* @__PURE__ */ frozen({
   pump: { electrical: false, also: ["rotodynamic pump", "centrifugal pump", "boiler-feed pump", "feed pump", "circulation pump"] },
-  fan: { electrical: false, also: ["blower", "induced-draught fan", "forced-draught fan"] },
+  fan: { electrical: false, also: ["induced-draught fan", "forced-draught fan"] },
   motor: { electrical: true, also: ["electric motor", "induction motor", "synchronous motor"] },
   generator: { electrical: true, also: ["alternator"] },
   compressor: { electrical: false, also: ["turbocompressor", "centrifugal compressor"] },

@@ -1,3 +1,5 @@
+import type { MachineType } from "./machine-types";
+
 /**
  * What people write on a machine, as far as it says a fact: fact, label, phrases that say just that, and phrases that
  * are taken for it, which the answer names. Hyphens and spaces, capital and small letters are one. The names of the
@@ -14,7 +16,8 @@ export const factWords = [
   ["frame", "IEC", ["frame IEC", "IEC frame", "IEC motor"], []],
   ["frame", "NEMA", ["frame NEMA", "NEMA frame", "NEMA motor"], []],
   ["type", "motor", ["IEC motor", "NEMA motor"], ["pump motor", "fan motor", "compressor motor"]],
-  ["type", "generator", [], ["turbo generator", "turbine generator"]],
+  ["type", "fan", [], ["ID blower", "FD blower", "axial blower"]],
+  ["type", "generator", [], ["turbo generator"]],
   ["type", "compressor", [], ["chiller", "water chiller", "water cooled chiller", "air cooled chiller"]],
   ["type", "steam turbine", [], ["steam turbine generator", "steam turbine generating set"]],
   ["type", "gas turbine", [], ["gas turbine generator", "gas turbine generating set"]],
@@ -65,21 +68,72 @@ export const fillers = [
 
 /** Words that hold the name of a fact and say none. */
 // biome-ignore format: a row of a table is a line
-export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor", "non drive end", "non driven end"];
+export const noFacts = ["hollow shaft", "solid shaft", "shaft seal", "shaft end", "shaft coupling", "shaft mounted", "split casing", "double casing", "barrel casing", "new bearings", "test bed", "test bench", "test run", "flexible coupling", "rigid coupling", "gear coupling", "flexible rotor", "rigid rotor", "fluid coupling", "hydraulic coupling", "engine room", "engine hall", "engine house", "turbine room", "turbine hall", "turbine house", "turbine building", "compressor room", "compressor hall", "compressor house", "pump room", "pump hall", "pump house", "non drive end", "non driven end"];
 
 /** Things that a word such as new or flexible right before them is about, and not the machine. */
 // biome-ignore format: a row of a table is a line
 export const things = ["bearing", "seal", "impeller", "pipe", "hose", "cable", "belt", "sleeve", "diameter", "length", "material", "alignment", "gasket", "filter", "winding", "bellows", "duct", "joint", "piping"] as const;
 
 /** Names that several kinds of machine have, each with what it may be. */
+// biome-ignore format: a row of a table is a line
 export const vagueNames = [
-  ["generating set", ["steam turbine generating set", "hydro generating set", "diesel generating set"]],
+  [["generating set"], ["steam turbine generating set", "hydro generating set", "diesel generating set"]],
+  [["turbine generator", "turbine generating set"], ["steam turbine generator", "gas turbine generator", "hydro generator"]],
+  [["blower"], ["fan", "lobe blower"]],
+  [["vacuum pump"], ["lobe blower", "screw compressor"]],
+  [["CHP", "CHP unit", "CHP plant", "CHP set", "cogeneration unit", "cogeneration plant", "cogeneration set"], ["gas engine generating set", "gas turbine generating set", "steam turbine generating set"]],
 ] as const;
 
-/** What a name of several kinds of machine is, beside the kind that drives it or a word for that alone: `generating set, diesel`. */
-export const drivenSets = [
-  ["generating set", "reciprocating engine", "diesel", "reciprocating generating set"],
-] as const;
+/** What a generator or a generating set is, by the kind that drives it. */
+export const drivenSets = {
+  "reciprocating engine": "reciprocating generating set",
+  "steam turbine": "steam turbine",
+  "gas turbine": "gas turbine",
+  "hydro set": "hydro set",
+  "wind turbine": "wind turbine",
+} as const satisfies { readonly [T in MachineType]?: MachineType };
+
+/** Kinds that something drives in no case, and what may drive a machine. */
+export const neverDriven: readonly MachineType[] = [
+  "motor",
+  "steam turbine",
+  "gas turbine",
+  "hydro set",
+  "reciprocating engine",
+  "reciprocating generating set",
+  "wind turbine",
+];
+export const drivers: readonly MachineType[] = [
+  "motor",
+  "steam turbine",
+  "gas turbine",
+  "hydro set",
+  "reciprocating engine",
+  "gear drive",
+];
+
+/**
+ * Words that make another kind of a machine: beside a kind, in whatever order, they are never set aside. Each row names
+ * the kinds that they may mean; some words do so beside few kinds alone.
+ */
+// biome-ignore format: a row of a table is a line
+export const kindMarks: readonly (readonly [words: readonly string[], kinds: readonly MachineType[], beside?: readonly MachineType[]])[] = [
+  [["diesel", "diesels"], ["reciprocating engine", "reciprocating generating set"]],
+  [["engine", "engines"], ["reciprocating engine", "reciprocating generating set", "gas turbine"]],
+  [["recip", "recips", "reciprocating", "piston", "pistons", "cylinder", "cylinders", "cyl", "crosshead", "crankshaft", "stroke"], ["reciprocating compressor", "reciprocating engine", "reciprocating generating set"]],
+  [["turbine", "turbines"], ["steam turbine", "gas turbine", "hydro set", "wind turbine"]],
+  [["hydro", "hydraulic", "hydroelectric"], ["hydro set"]],
+  [["wind"], ["wind turbine"]],
+  [["screw", "screws"], ["screw compressor"]],
+  [["lobe", "lobes", "roots"], ["lobe blower"]],
+  [["vacuum"], ["lobe blower", "screw compressor"]],
+  [["geared", "gears"], ["gear drive"]],
+  [["CHP", "cogeneration"], ["reciprocating generating set", "gas turbine", "steam turbine"]],
+  [["plunger", "plungers", "diaphragm", "peristaltic", "vane", "vanes", "positive", "progressive", "progressing", "driven", "driver"], []],
+  [["gas"], ["reciprocating generating set", "gas turbine"], ["generator", "motor"]],
+  [["steam"], ["steam turbine"], ["generator", "motor"]],
+  [["tower"], ["cooling tower drive"], ["fan", "motor", "gear drive"]],
+];
 
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [

@@ -1,11 +1,12 @@
 import { frozen, requirePositive, same, shown, VeladisError } from "../core/index";
 import { isDualRating } from "./dual-rating";
 import { type Fact, facts as factTable } from "./facts";
-import { folded, labelKey } from "./label";
+import { labelKey } from "./label";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
+import type { Beside } from "./machine-beside";
+import { type KindSaid, kindFound } from "./machine-kind";
 import type { NumberSaid, SpeedSaid } from "./machine-numbers";
-import { kindsOf, machineTypes } from "./machine-types";
-import { drivenSets } from "./machine-words";
+import { machineTypes } from "./machine-types";
 import { kilovoltAmperesPer } from "./size";
 import { type Poles, speedOf } from "./speed-of";
 
@@ -20,6 +21,11 @@ export interface Said extends Omit<NumberSaid, "didYouMean"> {
   readonly beside?: readonly string[];
   /** The nearest known words, of one that is not understood. */
   readonly didYouMean?: readonly string[];
+  /** What a name of several kinds of machine may be. */
+  readonly mayBe?: readonly string[];
+  /** True for words set aside that are known to say no fact. */
+  readonly plain?: true;
+  readonly machineBeside?: Beside;
 }
 
 function contradiction(what: string, a: string, b: string): VeladisError {
@@ -56,10 +62,17 @@ export function nameplate() {
   const lines: SpeedSaid[] = [];
   const poles: Poles[] = [];
   const apparent: { kilovoltAmperes: number; written: string }[] = [];
-  const notUnderstood: NotUnderstood[] = [];
+  const kinds: KindSaid[] = [];
+  const aside: (NotUnderstood & { readonly mayBe?: readonly string[]; readonly isKnown: boolean })[] = [];
+  const machinesBeside: Beside[] = [];
   const ratings: { value: unknown; written: string }[] = [];
 
   const state = (fact: Fact, value: unknown, written: string): void => {
+    if (fact === "type") {
+      // all kinds are compared once they are read
+      kinds.push({ value: value as KindSaid["value"], written });
+      return;
+    }
     if (fact === "power") ratings.push({ value, written });
     const before = stated.get(fact);
     if (before === undefined) {
@@ -67,20 +80,17 @@ export function nameplate() {
       return;
     }
     const known = (one: unknown) => knownFacts({ [fact]: one } as Machine)[fact];
-    if (fact === "type" && kindsOf(value as string).includes(before.value as string)) {
-      // a compressor that is said to be a screw compressor too is the narrower of both
-      stated.set(fact, { value, written });
-      return;
-    }
-    if (fact === "type" && kindsOf(before.value as string).includes(value as string)) return;
     // all powers are compared once they are read
     if (fact !== "power" && !isSame(known(before.value), known(value)))
       throw contradiction(fact, before.written, written);
   };
 
   const add = (said: Said, written: string): void => {
-    if (said.didYouMean !== undefined) notUnderstood.push({ word: written, didYouMean: said.didYouMean });
-    for (const word of said.beside ?? []) notUnderstood.push({ word, didYouMean: [] });
+    const { didYouMean, mayBe, plain: isKnown = false } = said;
+    if (didYouMean !== undefined)
+      aside.push({ word: written, didYouMean, isKnown, ...(mayBe !== undefined && { mayBe }) });
+    for (const word of said.beside ?? []) aside.push({ word, didYouMean: [], isKnown: true });
+    if (said.machineBeside !== undefined) machinesBeside.push(said.machineBeside);
     for (const [name, value] of Object.entries(said.facts ?? {})) {
       const fact = name as Fact;
       state(fact, value, written);
@@ -149,24 +159,24 @@ export function nameplate() {
     assumed.set("power", `power ${kilowatts} kW: ${written} at an assumed power factor of ${POWER_FACTOR}`);
   };
 
-  /** A generating set of which another word says what drives it. */
-  const nameSet = (assumed: Map<Fact, string>): void => {
-    for (const [name, driver, short, set] of drivenSets) {
-      const named = notUnderstood.find(({ word }) => folded(word).startsWith(folded(name)));
-      if (named === undefined) continue;
-      const type = stated.get("type");
-      const alone = type === undefined ? notUnderstood.find(({ word }) => folded(word) === short) : undefined;
-      const by = type?.value === driver ? type.written : alone?.word;
-      if (by === undefined) continue;
-      for (const one of [named, alone]) if (one !== undefined) notUnderstood.splice(notUnderstood.indexOf(one), 1);
-      stated.set("type", { value: set, written: named.word });
-      assumed.set("type", `type ${set}: for "${named.word}" and "${by}"`);
+  /** The kind of machine, by all the words that bear on it; words that made it are set aside no longer. */
+  const nameKind = (assumed: Map<Fact, string>): string[] => {
+    const { kind, madeOf } = kindFound(kinds, aside, machinesBeside);
+    if (kind !== undefined) stated.set("type", kind);
+    if (kind !== undefined && madeOf.length > 0) {
+      assumed.set("type", `type ${kind.value}: for ${madeOf.map((word) => `"${word}"`).join(" and ")}`);
+      aside.splice(0, aside.length, ...aside.filter(({ word }) => !madeOf.includes(word)));
     }
+    return machinesBeside
+      .filter(({ name }) => !madeOf.includes(name))
+      .map(({ name, role }) => `${role} "${name}": named, not judged`);
   };
 
   const machine = (): Machine => {
     const assumed = new Map<Fact, string>();
+    const beside = nameKind(assumed);
     for (const [fact, words] of taken) {
+      if (assumed.has(fact)) continue;
       if (plain.has(fact)) continue;
       const said = [...words]
         .sort()
@@ -174,17 +184,16 @@ export function nameplate() {
         .join(" and ");
       assumed.set(fact, `${fact} ${stated.get(fact)?.value}: for ${said}`);
     }
-    nameSet(assumed);
     powerOf(assumed);
     const { speed, because } = speedOf(speeds, lines, poles, isElectrical(), contradiction);
     if (speed !== undefined) stated.set("speed", { value: speed, written: "" });
-    const reasons = [...Object.keys(factTable).map((fact) => assumed.get(fact as Fact)), ...because].filter(
+    const reasons = [...Object.keys(factTable).map((fact) => assumed.get(fact as Fact)), ...beside, ...because].filter(
       (reason) => reason !== undefined,
     );
     return frozen<Machine>({
       ...Object.fromEntries([...stated].map(([fact, { value }]) => [fact, value])),
       ...(reasons.length > 0 && { assumed: reasons }),
-      ...(notUnderstood.length > 0 && { notUnderstood }),
+      ...(aside.length > 0 && { notUnderstood: aside.map(({ word, didYouMean }) => ({ word, didYouMean })) }),
     });
   };
 

@@ -1,6 +1,7 @@
 import { cached, requireText, shown, VeladisError } from "../core/index";
 import { frameAt } from "./frame-size";
 import type { Machine } from "./machine";
+import { besideAt } from "./machine-beside";
 import { requirePlain } from "./machine-hedges";
 import { labelAt } from "./machine-labels";
 import { isThing, kindBehind, strangerBehind, tagLength } from "./machine-neighbours";
@@ -28,8 +29,6 @@ interface Read extends Said {
   readonly leads?: Context;
   /** True for a label behind its name. */
   readonly label?: true;
-  /** True for words set aside that are known to be no hedge. */
-  readonly plain?: true;
 }
 
 /** A fact that may not be left open: a machine that is not new, or a reading on the housing, is judged by other limits. */
@@ -96,7 +95,10 @@ function saidBy(rest: string, context: Context): Read {
   // mounting on springs says how the machine stands, not how it is mounted for a test
   if (/^mounting[\s:=]+on\b/i.test(rest)) return { length: "mounting".length };
   const phrase = phraseAt(rest);
-  if (phrase?.aside) return { length: phrase.length, didYouMean: phrase.mayBe ?? [], plain: true };
+  const machineBeside = phrase?.facts.type !== undefined ? undefined : besideAt(rest);
+  if (machineBeside !== undefined) return { length: machineBeside.length, machineBeside };
+  if (phrase?.mayBe !== undefined) return { length: phrase.length, didYouMean: phrase.mayBe, mayBe: phrase.mayBe };
+  if (phrase?.aside) return { length: phrase.length, didYouMean: [], plain: true };
   if (phrase !== undefined && leadsOn(rest.slice(phrase.length), phrase.leads ?? "")) return phraseBefore(rest, phrase);
   const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
   if (range > 0) return { length: range, didYouMean: [], plain: true };

@@ -2,6 +2,7 @@ import { nearest, shown, VeladisError } from "../core/index";
 import { isChecked } from "./checked";
 import { isConfirmedCopy } from "./confirmed-copy";
 import { defineScheme } from "./define-scheme";
+import type { SchemeKind } from "./kinds";
 import type { Scheme } from "./scheme";
 import { builtInSchemes, type SchemeId } from "./schemes/index";
 
@@ -12,6 +13,9 @@ export type SchemeRef = SchemeId | Scheme;
 export type KindOf<S extends SchemeRef> =
   S extends Scheme<infer K, string> ? K : Extract<(typeof builtInSchemes)[number], { readonly id: S }>["kind"];
 
+/** The id of the scheme that is referred to. */
+export type IdOf<S extends SchemeRef> = S extends Scheme<SchemeKind, infer Id> ? Id : S extends SchemeId ? S : never;
+
 const byId: ReadonlyMap<string, Scheme> = /* @__PURE__ */ new Map(
   /* @__PURE__ */ (builtInSchemes as readonly Scheme[]).map((scheme) => [scheme.id.toLowerCase(), scheme] as const),
 );
@@ -19,7 +23,7 @@ const byId: ReadonlyMap<string, Scheme> = /* @__PURE__ */ new Map(
 /**
  * The built-in scheme with this id, checked at run time.
  *
- * @throws {@link VeladisError} `wrong-type` or `unknown-option` with the nearest ids
+ * @throws {@link VeladisError} `wrong-type` or `unknown-option` with the ids that begin so, else the nearest
  * @example
  * ```ts
  * import { schemeById } from "veladis/severity";
@@ -34,9 +38,29 @@ export function schemeById(id: string): Scheme {
   throw new VeladisError(typeof id === "string" ? "unknown-option" : "wrong-type", {
     expected: "the id of a built-in scheme",
     received: shown(id),
-    didYouMean: typeof id === "string" ? nearest(id, ids) : [],
+    didYouMean: typeof id === "string" ? idsNear(id.slice(0, 100), ids) : [],
     allowed: ids,
   });
+}
+
+/** The ids that a text begins, as of a standard without its edition; else the nearest. */
+function idsNear(id: string, ids: readonly string[]): readonly string[] {
+  const begun = `${id
+    .trim()
+    .toLowerCase()
+    .replace(/[\s:_.-]+/g, "-")
+    .replace(/-+$/, "")}-`;
+  const those = begun === "-" ? [] : ids.filter((one) => one.toLowerCase().startsWith(begun));
+  return those.length > 0 ? those : nearest(id, ids);
+}
+
+/** True for a scheme of which some limits are confirmed. */
+function isSigned({ classes }: Scheme): boolean {
+  return classes.some(({ criteria }) =>
+    criteria.some(({ source, limitSources, ceilings }) =>
+      [source, ...Object.values(limitSources ?? {}), ceilings?.source].some((one) => one?.provenance === "confirmed"),
+    ),
+  );
 }
 
 const withOwnId = /* @__PURE__ */ new WeakSet<Scheme>();
@@ -55,6 +79,13 @@ function requireOwnId(scheme: Scheme): Scheme {
     JSON.stringify(builtIn) !== JSON.stringify(scheme) &&
     !isConfirmedCopy(builtIn, scheme)
   ) {
+    // one that was stored, and confirmed limits of a table that has changed since
+    if (builtIn.standard === scheme.standard && builtIn.edition === scheme.edition && isSigned(scheme)) {
+      throw new VeladisError("out-of-range", {
+        expected: `limits confirmed of the table ${scheme.id} as this version has it; it is another since they were stored: confirm them anew from your file of confirmations`,
+        received: shown(scheme.id),
+      });
+    }
     throw new VeladisError("out-of-range", {
       expected: "an id of its own for a scheme: choose another id than that of a built-in scheme",
       received: shown(scheme.id),

@@ -41,6 +41,9 @@ export const confirmRefusals: Readonly<Record<string, () => unknown>> = {
   "confirmScheme, a second name that is no text": () => but({ second: 7 }),
   "confirmScheme, the first name again": () => but({ second: "j example" }),
   "confirmScheme, a second name that is none": () => but({ second: "-" }),
+  "confirmScheme, the initials of the first": () => but({ second: "JE" }),
+  "confirmScheme, a table for the page": () => but({ page: "Table A.1" }),
+  "confirmScheme, the limit of another row": () => but({ row: "category II, power up to 200 kW", printed: 6.5 }),
   "confirmScheme, a page without a number": () => but({ page: "n/a" }),
   "confirmScheme, a day before the edition": () => but({ on: "2008-12-31" }),
   "confirmScheme, a slip as a page rounds it": () => but({ printed: 9.2, second: "K. Example" }),
@@ -72,6 +75,12 @@ export const confirmRefusals: Readonly<Record<string, () => unknown>> = {
       lawOf("acceptance at most", s.confirmableLimits("api-617-8th-shaft")[1]?.shipped as number, { by: "K. Example" }),
     ]),
   "confirmScheme, a limit that is confirmed": () => s.confirmScheme(s.confirmScheme(id, [read]), [read]),
+  "classify, a stored scheme confirmed of another version of its table": () => {
+    const stored = JSON.parse(JSON.stringify(s.confirmScheme(id, [read])));
+    stored.classes[0].criteria[0].limits["A/B"] = 2.4;
+    return s.classify("2 mm/s rms", { scheme: stored, machine: "pump 90 kW category I" });
+  },
+  "schemeById, a standard without its edition": () => s.schemeById("ISO 10816-7"),
   "confirmableLimits, no scheme": () => s.confirmableLimits("" as never),
   "confirmedSchemes, no list": () => s.confirmedSchemes(7 as never),
   "confirmedSchemes, no built-in scheme": () => s.confirmedSchemes([{ ...read, scheme: "site-rule" }]),

@@ -175,6 +175,13 @@ describe("a printed value that differs", () => {
     ["J. \u200bExam\u00adple", "another person"],
     ["J. Ex\u00e1mple", "another person"],
     ["Ｊ．Example", "another person"],
+    ["Jo Example", "another person"],
+    ["JE", "another person"],
+    ["E. J.", "another person"],
+    ["J Example (retired)", "another person"],
+    ["Dr.-Ing. J. Example", "another person"],
+    ["J. A. Example", "another person"],
+    ["Example", "another person"],
   ])("%j is no second name", (second, words) => {
     expect(refused({ ...read, printed: 6.6, second }).message).toContain(words);
   });
@@ -182,13 +189,41 @@ describe("a printed value that differs", () => {
   it("a name of any script is one; two persons may share a surname", () => {
     for (const second of ["李 明", "Nguyễn Văn A", "K. Example", "Jo Li", "علی رضایی"])
       expect(confirmScheme(id, [{ ...read, printed: 6.6, second }]).id).toBe(id);
+    // both written out; initials beside a name that they may be of are one person
+    const named = { ...read, printed: 6.6, by: "Jo Example" };
+    expect(confirmScheme(id, [{ ...named, second: "Jan Example" }]).id).toBe(id);
+    for (const second of ["J. Example", "JE", "(Jo) Example", "Example Jo"])
+      expect(refused({ ...named, second }).message, second).toContain("another person");
     for (const by of ["-", "x", "none"]) expect(refused({ ...read, by }).message).toContain("the name of who read it");
   });
 
+  it("of another row is a slip of the line, unless the page was read again", () => {
+    const lower = { ...read, row: "category II, power up to 200 kW", printed: 6.5 };
+    expect(refused(lower).message).toContain('6.5, which is C/D of the row "category I, power up to 200 kW"');
+    expect(refused({ ...lower, printed: 6.4 }, { ...lower, limit: "B/C", printed: 4 }).message).toContain(
+      'is B/C of the row "category I',
+    );
+    expect(confirmScheme(id, [{ ...lower, reread: true }]).id).toBe(id);
+  });
+
   it("a page has a numeral, and the day is not before the edition", () => {
-    for (const page of ["-", ".", "x", "0", "none", "n/a", "Table"])
+    for (const page of [
+      "-",
+      ".",
+      "x",
+      "0",
+      "none",
+      "n/a",
+      "Table",
+      "Table A.1",
+      "Table 3",
+      "Annex B",
+      "A.1",
+      "5.2.3",
+      "clause 7",
+    ])
       expect(refused({ ...read, page }).message, page).toContain("the page on which the value stands, by its number");
-    for (const page of ["12", "p. iv", "xii", "Table A.1", "p. 10", "12 f."])
+    for (const page of ["12", "p. iv", "xii", "Table A.1, p. 12", "p. 12, Table 3", "p. 10", "12 f.", "S.12", "3-12"])
       expect(confirmScheme(id, [{ ...read, page }]).id, page).toBe(id);
     expect(refused({ ...read, on: "2008-12-31" }).message).toContain("the year of the edition or later, 2009");
     expect(confirmScheme(id, [{ ...read, on: "2009-01-01" }]).id).toBe(id);
@@ -322,7 +357,7 @@ describe("what is refused, whole", () => {
 });
 
 describe("a limit above the highest setting of its row", () => {
-  const raised = { ...read, limit: "C/D", printed: 8.5, second: "K. Example" };
+  const raised = { ...read, limit: "C/D", printed: 8.5, second: "K. Example", reread: true };
 
   it("is told, with the setting that stays, until that is confirmed too", () => {
     const scheme = confirmScheme(id, [raised]);

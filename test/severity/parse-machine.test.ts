@@ -27,7 +27,8 @@ const phrases: [line: string, facts: object, taken?: boolean][] = [
   ["fin fan", { type: "fan" }],
   ["exhaust fan", { type: "fan" }],
   ["supply fan", { type: "fan" }],
-  ["blower", { type: "fan" }],
+  ["axial blower", { type: "fan" }, true],
+  ["FD blower", { type: "fan" }, true],
   ["vertical pump", { type: "pump" }],
   ["horizontal centrifugal pump", { type: "pump" }],
   ["submersible pump", { type: "pump" }],
@@ -305,7 +306,10 @@ describe("words of the trade", () => {
     }
     for (const word of noFacts) expect(parseMachine(word), word).toEqual({ notUnderstood: [{ word, didYouMean: [] }] });
     for (const line of ["motor driven pump", "motor-driven pump"]) expect(known(line)).toEqual({ type: "pump" });
-    expect(words("steam turbine driven pump")).toEqual(["steam turbine driven"]);
+    expect(machineNotes("steam turbine driven pump")).toEqual({
+      assumed: ['driver "steam turbine": named, not judged'],
+      notUnderstood: [],
+    });
   });
 
   it("what is said outright is not named as taken, whatever comes first", () => {
@@ -417,7 +421,7 @@ describe("a word that belongs to something else", () => {
     ["rigid NDE", { support: "rigid" }, "NDE"],
     ["rigid (new)", { support: "rigid", condition: "new" }],
     ["rigid No. 2", { support: "rigid" }, "No. 2"],
-    ["rigid motor driven pump", { support: "rigid", type: "pump" }, "motor driven"],
+    ["rigid motor driven pump", { support: "rigid", type: "pump" }],
     ["rigid group 2", { support: "rigid", group: "2" }],
     ["shaft vibration, flexible mounting", { place: "shaft", support: "flexible" }],
     ["vacuum pump 90 kW", { power: 90 }, "vacuum pump"],

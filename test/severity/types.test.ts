@@ -1,11 +1,14 @@
 import {
   classifier,
   classify,
+  type confirmScheme,
   defineScheme,
   iso10816Part3Of2009,
   type Judgement,
   limitsFor,
   type Scheme,
+  type SchemeRef,
+  type Source,
 } from "veladis/severity";
 import { describe, expect, expectTypeOf, it } from "vitest";
 
@@ -31,6 +34,17 @@ describe("types", () => {
     expect(() => classify("3 mm/s rms", { scheme: "iso-10816-3-2010", machine: {} })).toThrow(/did you mean/);
     const loose: Scheme = iso10816Part3Of2009;
     expectTypeOf(classify("3 mm/s rms", { scheme: loose, machine: "group 1 rigid" }).zone).toEqualTypeOf<string>();
+  });
+
+  it("a confirmed scheme keeps its kind and id, and a confirmed source has page, name and day", () => {
+    type Confirmed<S extends SchemeRef> = ReturnType<typeof confirmScheme<S>>;
+    expectTypeOf<Confirmed<"iso-10816-7-2009-acceptance">["kind"]>().toEqualTypeOf<"acceptance">();
+    expectTypeOf<Confirmed<"iso-10816-7-2009-acceptance">["id"]>().toEqualTypeOf<"iso-10816-7-2009-acceptance">();
+    expectTypeOf<Confirmed<typeof iso10816Part3Of2009>["kind"]>().toEqualTypeOf<"zones">();
+    expectTypeOf<Extract<Source, { provenance: "confirmed" }>["page"]>().toEqualTypeOf<string>();
+    // @ts-expect-error confirmed by nobody
+    const unsigned: Source = { title: "Site rule", provenance: "confirmed", page: "12" };
+    expect(unsigned.by).toBeUndefined();
   });
 
   it("an own scheme keeps its kind, and kinds do not mix", () => {

@@ -31,6 +31,12 @@ import type { setpointsPage } from "./setpoints-page";
 type GivenMachine = Given<typeof setpointsPage.options>;
 type Said = Values<typeof setpointsPage.options>;
 
+/** A rule by its name, in capital or small letters; the library refuses what is none. */
+function ruleOf(name: string): "api shaft" {
+  const plain = name.trim().toLowerCase().replace(/\s+/g, " ");
+  return (plain === "api shaft" ? plain : name) as "api shaft";
+}
+
 /** The baseline that is told, or that of a file with what is told of its rows. */
 interface KnownBaseline {
   readonly known: Baseline | string;
@@ -113,7 +119,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
       scheme: values.scheme === "none" ? values.scheme : await namedScheme(values.scheme, schemes),
     }),
     ...(schemes !== undefined && { schemes }),
-    ...(values.rule !== undefined && { rule: values.rule as "api shaft" }),
+    ...(values.rule !== undefined && { rule: ruleOf(values.rule) }),
     ...limitsOf(values),
     ...(values.machine !== undefined && { machine: values.machine }),
     sensor: {

@@ -31,6 +31,7 @@ export const iso20816Part8Of2018 = /* @__PURE__ */ builtIn({
   measuredOn: "foundation, frame, cylinder, dampers or piping",
   band: [2, 1000],
   ask: ["part"],
+  meanings: { part: "the part the reading was taken on: the foundation; the frame, which is the crankcase, on its top; a cylinder, lateral across its axis or rod along it; the pulsation dampers; the piping" },
   notes: ["horizontal compressors only; the standard's displacement and acceleration limits and its table for vertical compressors are not held here"],
   classes: /* @__PURE__ */ flatTable({
     machine: ["part"],

@@ -1,0 +1,228 @@
+import fc from "fast-check";
+import { VeladisError } from "veladis";
+import { judge, type Machine, machineNotes, parseMachine, zoneWord } from "veladis/severity";
+import { describe, expect, it } from "vitest";
+import { machineTypes } from "../../src/severity/machine-types";
+import { factWords, kindMarks, noFacts, qualifiers, vagueNames } from "../../src/severity/machine-words";
+import { refusalOf } from "../refusals/refusal-of";
+
+/** What a line is read as; the code of the refusal where it is refused. */
+function kindOf(line: string): string | undefined {
+  try {
+    return parseMachine(line).type ?? "none";
+  } catch (error) {
+    if (error instanceof VeladisError) return error.code;
+    throw error;
+  }
+}
+
+// what the trade calls these machines: common practice, no source
+// biome-ignore format: a row of a table is a line
+const anyOrder: [line: string, kind: Machine["type"]][] = [
+  ["generator 2 MW 1500 r/min diesel driven", "reciprocating generating set"],
+  ["generator, diesel, 2 MW", "reciprocating generating set"],
+  ["generator driven by a diesel", "reciprocating generating set"],
+  ["generator, diesel engine", "reciprocating generating set"],
+  ["gas engine driven generator", "reciprocating generating set"],
+  ["generator hydro", "hydro set"],
+  ["generator driven by water turbine", "hydro set"],
+  ["generator driven by a gas turbine", "gas turbine"],
+  ["generator, steam turbine driven", "steam turbine"],
+  ["wind turbine generator", "wind turbine"],
+  ["compressor, reciprocating", "reciprocating compressor"],
+  ["compressor recip", "reciprocating compressor"],
+  ["compressor, piston", "reciprocating compressor"],
+  ["compressor, screw", "screw compressor"],
+  ["air compressor screw", "screw compressor"],
+  ["blower, lobe", "lobe blower"],
+  ["fan, cooling tower", "cooling tower drive"],
+  ["motor for cooling tower fan", "cooling tower drive"],
+  ["turbine, steam", "steam turbine"],
+];
+
+describe("a word behind a kind of machine", () => {
+  it.each(anyOrder)("%s", (line, kind) => {
+    expect(kindOf(line)).toBe(kind);
+    expect(machineNotes(line).assumed.join()).toMatch(/^type .*: for "/);
+  });
+
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    ["pump turbine", "turbine", "hydro set"],
+    ["generator, turbine", "turbine", "gas turbine"],
+    ["generator, turbine driven", "turbine", "hydro set"],
+    ["generator, gas", "gas", "gas turbine"],
+    ["generator engine driven", "engine", "reciprocating generating set"],
+    ["fire pump, diesel", "diesel", "reciprocating engine"],
+    ["compressor 4 cylinders", "4 cylinders", "reciprocating compressor"],
+    ["pump, piston", "piston", "reciprocating compressor"],
+    ["pump, vacuum", "vacuum", "screw compressor"],
+    ["pump, blower", "blower", "lobe blower"],
+    ["motor, wind", "wind", "wind turbine"],
+  ])("%s is refused, with the kinds that it may be", (line, word, kind) => {
+    const { code, message, didYouMean } = refusalOf(() => parseMachine(line));
+    expect(code).toBe("syntax");
+    expect(message).toContain(`"${word}" beside `);
+    expect(didYouMean).toContain(kind);
+  });
+
+  it("is no fact of a driver: what cannot be driven, or cannot drive, is refused", () => {
+    for (const line of [
+      "motor, gas engine driven",
+      "motor driven by diesel engine",
+      "fan driven by pump",
+      "pump driven",
+    ])
+      expect(refusalOf(() => parseMachine(line)).code, line).toBe("syntax");
+  });
+
+  it("names each kind of which it could make another", () => {
+    const marks = kindMarks.flatMap(([words]) => words.map((word) => word.toLowerCase()));
+    const neutral = qualifiers.flatMap(([, words]) => words.flatMap((word) => word.toLowerCase().split(/[\s-]/)));
+    const kinds = [
+      ...Object.keys(machineTypes),
+      "turbocompressor",
+      "gearbox",
+      "alternator",
+      "chiller",
+      "blower",
+      "genset",
+    ];
+    const single = kinds.filter((name) => !/\s/.test(name));
+    // what stands in a name and says nothing alone
+    const idle = [
+      "unit",
+      "set",
+      "drive",
+      "reducer",
+      "speed",
+      "machine",
+      "generating",
+      "gen",
+      "type",
+      "draught",
+      "twin",
+      "single",
+      "cooled",
+      "iec",
+      "nema",
+      "rotary",
+      "refrigeration",
+    ];
+    const names = [
+      ...Object.entries(machineTypes).flatMap(([type, { also }]) => [type, ...also]),
+      ...factWords.flatMap(([fact, , plain, taken]) => (fact === "type" ? [...plain, ...taken] : [])),
+    ];
+    const words = new Set(names.flatMap((name) => name.toLowerCase().split(/[\s-]/)));
+    const known = [...marks, ...neutral, ...single, ...idle];
+    expect([...words].filter((word) => !known.includes(word) && kindOf(word) === "none")).toEqual(["displacement"]);
+  });
+});
+
+describe("what drives a machine, and what it is for", () => {
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    ["pump driven by motor", "pump", 'driver "motor"'],
+    ["pump, driven by a steam turbine, 90 kW", "pump", 'driver "steam turbine"'],
+    ["steam turbine driven pump", "pump", 'driver "steam turbine"'],
+    ["diesel-driven pump", "pump", 'driver "diesel"'],
+    ["pump motor driven", "pump", 'driver "motor"'],
+    ["pump, driver: diesel engine", "pump", 'driver "diesel engine"'],
+    ["pump coupled to diesel engine", "pump", 'driver "diesel engine"'],
+    ["generator, VFD driven", "generator", 'driver "VFD"'],
+    ["motor for pump", "motor", 'for "pump"'],
+    ["for the boiler feed pump, motor", "motor", 'for "boiler feed pump"'],
+  ])("%s", (line, kind, named) => {
+    expect(kindOf(line)).toBe(kind);
+    expect(machineNotes(line)).toEqual({ assumed: [`${named}: named, not judged`], notUnderstood: [] });
+    expect(judge("4 mm/s rms", `${line} 90 kW 1480 r/min`).assumedFacts).toContain(`${named}: named, not judged`);
+  });
+
+  it("is no end of a machine, and no room", () => {
+    for (const words of ["driven end", "drive end", "engine room", "turbine hall"])
+      expect([kindOf(`pump ${words}`), machineNotes(`pump ${words}`).notUnderstood[0]?.word]).toEqual(["pump", words]);
+    expect(kindOf("rigid driven end pump")).toBe("pump");
+  });
+});
+
+describe("a name of several kinds", () => {
+  it.each(vagueNames.flatMap(([names, mayBe]) => names.map((name) => [name, mayBe] as const)))("%s", (name, mayBe) => {
+    const { code, didYouMean, message } = refusalOf(() => judge("4 mm/s rms", `${name} 400 kW 1500 r/min`));
+    expect(code).toBe("missing-fact");
+    expect(didYouMean).toEqual(mayBe);
+    expect(message).toContain(`"${name}" may be several`);
+    for (const one of mayBe) expect(parseMachine(one).type, one).toBeDefined();
+  });
+
+  it("a blower is no fan in silence", () => {
+    expect(parseMachine("blower 90 kW").type).toBeUndefined();
+    expect(() => parseMachine("fan, blower")).not.toThrow();
+    expect(() => judge("4 mm/s rms", { type: "blower" as "fan", power: "90 kW" })).toThrow(/kind of machine/);
+  });
+});
+
+describe("the order of words", () => {
+  const names = [
+    ...Object.entries(machineTypes).flatMap(([type, { also }]) => [type, ...also]),
+    ...factWords.flatMap(([fact, , plain, taken]) => (fact === "type" ? [...plain, ...taken] : [])),
+    ...vagueNames.flatMap(([words]) => words),
+    ...["diesel driven pump", "generator driven by gas engine", "steam turbine driven compressor", "pump turbine"],
+    ...["motor driven pump", "vertical diesel driven fire pump", "gas compressor gas engine driven", "vacuum pump"],
+    ...["screw pump", "plunger pump", "gear pump", "turbine pump", "steam engine", "air cooled screw chiller"],
+  ];
+  const facts = ["400 kW", "1500 r/min", "rigid", "category I", "housing", "new", "natural 65 Hz", "P-101A", "NDE"];
+  const ranks: readonly string[] = ["A", "AB", "B", "C", "D"];
+
+  /** The worst zone; undefined where it is refused. */
+  const worstOf = (line: string): { kind: string; worst: string } | undefined => {
+    try {
+      const { kind, worst } = judge("4 mm/s rms", line);
+      return { kind, worst };
+    } catch (error) {
+      if (error instanceof VeladisError) return undefined;
+      throw error;
+    }
+  };
+
+  it("never makes a verdict milder: it is refused, or the machine is the same", () => {
+    let same = 0;
+    let refused = 0;
+    const mixed = fc
+      .tuple(fc.constantFrom(...names), fc.subarray(facts, { maxLength: 4 }), fc.boolean())
+      .chain(([name, said, isWhole]) => {
+        const parts = [...(isWhole ? [name] : name.split(/[\s-]/)), ...said];
+        return fc.tuple(
+          fc.constant([name, ...said].join(" ")),
+          fc.shuffledSubarray(parts, { minLength: parts.length }),
+          fc.array(fc.constantFrom(" ", ", "), { minLength: parts.length, maxLength: parts.length }),
+        );
+      });
+    fc.assert(
+      fc.property(mixed, ([line, parts, glue]) => {
+        const other = parts.map((part, i) => `${part}${glue[i]}`).join("");
+        const [kind, shuffled] = [kindOf(line), kindOf(other)];
+        if (shuffled === "syntax" || shuffled === "none") {
+          refused++;
+          return;
+        }
+        const told = `${line} | ${other}`;
+        expect(shuffled, told).toBe(kind);
+        const [plain, verdict] = [worstOf(line), worstOf(other)];
+        if (verdict === undefined) return;
+        same++;
+        expect(verdict.kind, told).toBe(plain?.kind);
+        expect(zoneWord("zones", verdict.worst)).toBeTruthy();
+        if (verdict.kind === "zones")
+          expect(ranks.indexOf(verdict.worst), told).toBeGreaterThanOrEqual(ranks.indexOf(plain?.worst as string));
+      }),
+      { numRuns: 4000 },
+    );
+    // refusing more cannot pass it
+    expect(same).toBeGreaterThan(500);
+    expect(refused).toBeLessThan(3000);
+  });
+
+  it("of words that say nothing is free", () => {
+    expect(noFacts.every((word) => kindOf(`pump ${word}`) === "pump")).toBe(true);
+  });
+});
