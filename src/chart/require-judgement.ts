@@ -55,6 +55,7 @@ export function requireJudgement(judgement: Judgement): Judgement {
     assumed: ["text"],
     assumedFacts: ["text"],
     setAside: ["text"],
+    cautions: ["text"],
     unjudged: [{ as: "text", because: "text" }],
     criteria: [{}],
   } as const satisfies { readonly [Name in keyof Judgement]?: unknown };
