@@ -1,13 +1,13 @@
 import { requireChoice, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
 
 /** A frequency that is known less well than this reaches towards zero, where an integration has no end. */
-const MOST_OF_FREQUENCY = 1 / 5;
+const MOST_OF_FREQUENCY = 0.2;
 
 /** How a number may lie about its best value: as a bell, or anywhere within plus and minus root 3 of it alike. */
-export type Distribution = "normal" | "rectangular";
+type Distribution = "normal" | "rectangular";
 
 /** The names of the distributions. */
-export const distributions: readonly Distribution[] = /* @__PURE__ */ Object.freeze(["normal", "rectangular"]);
+const distributions: readonly Distribution[] = /* @__PURE__ */ Object.freeze(["normal", "rectangular"]);
 
 /** How well a number of a step is known: plain data, so that it survives JSON. */
 export interface Uncertainty {

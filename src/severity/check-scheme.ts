@@ -2,14 +2,13 @@ import { requireChoice, requirePositive, requireText, shown, VeladisError } from
 import { checkCondition } from "./check-condition";
 import { checkBand, checkCriterion } from "./check-criterion";
 import { type Fact, facts, isNumberFact } from "./facts";
-import { limitNames, type SchemeKind } from "./kinds";
+import { limitNames, type SchemeKind, schemeKinds } from "./kinds";
 import { conditionText } from "./machine-class";
 import { machineTypes } from "./machine-types";
 import { classesMeet } from "./overlap";
 import { requireKeys, requireList, requireObject } from "./require-parts";
 import type { MachineClass } from "./scheme";
 
-const kinds: readonly SchemeKind[] = /* @__PURE__ */ (() => [...(Object.keys(limitNames) as SchemeKind[]), "grades"])();
 const textFacts: readonly Fact[] = /* @__PURE__ */ (() =>
   (Object.keys(facts) as Fact[]).filter((fact) => !isNumberFact(fact) && fact !== "type"))();
 const texts = ["id", "standard", "edition", "title", "statusNote", "scope", "measuredOn"] as const;
@@ -108,7 +107,7 @@ function checkScope(scheme: Record<string, unknown>): void {
 /** Refuses what a scheme says of itself and its scope when it is no such thing; classes are checked apart. */
 export function checkSelf(scheme: Record<string, unknown>): void {
   requireKeys(scheme, [...texts, ...others], "a scheme");
-  requireChoice(scheme.kind, kinds, "the kind of a scheme");
+  requireChoice(scheme.kind, schemeKinds, "the kind of a scheme");
   for (const name of texts) requireText(scheme[name] as string, `the ${name} of a scheme, as text`);
   requireChoice(scheme.status, ["current", "withdrawn", "guide"], "the status of a scheme");
   requireChoice(scheme.place, ["housing", "shaft"], "the measuring place of a scheme");

@@ -98,13 +98,14 @@ export function requireOther(given: unknown, first: string, what: string): strin
 
 const ROMAN = /^(?=.)m{0,3}(?:cm|cd|d?c{0,3})(?:xc|xl|l?x{0,3})(?:ix|iv|v?i{0,3})$/i;
 
-/** What is in a standard and on no page of its own: tables, clauses, and numbers such as A.1 or 5.2.3. */
-const PLACE =
+/** What is in a standard and on no page of its own: tables, clauses, and numbers such as A.1 or 5.2.3. Made when asked
+ * for: a bundle cannot drop a pattern that its engine may not know. */
+const places = () =>
   /(?<!\p{L})(?:table|figure|fig|annex|appendix|clause|section|subclause|formula|equation|row|line|column|note)s?(?!\p{L})[\s.:]*[\p{L}\p{N}]*(?:[.-]\p{N}+)*|(?<![\p{L}\p{N}])(?!(?:pp?|s)\.)[\p{L}\p{N}]+(?:\.\p{N}+)+/giu;
 
 /** True for words with a numeral that is that of a page; a lone x is a tick. */
 function isPage(text: string): boolean {
-  const left = text.replace(PLACE, " ");
+  const left = text.replace(places(), " ");
   if (/[^\P{N}0]/u.test(left)) return true;
   const words = left.split(/[^\p{L}]+/u).filter((word) => word !== "");
   return words.some((word) => ROMAN.test(word)) && words.join("").toLowerCase() !== "x";

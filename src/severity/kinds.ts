@@ -11,6 +11,14 @@ import { frozen, requireChoice, requireText } from "../core/index";
  */
 export type SchemeKind = "zones" | "acceptance" | "operation" | "grades";
 
+/** The names of the kinds. */
+export const schemeKinds: readonly SchemeKind[] = /* @__PURE__ */ Object.freeze([
+  "zones",
+  "acceptance",
+  "operation",
+  "grades",
+]);
+
 /** The names of the limits of a kind, lowest first; the grades of a chart are named by the scheme. */
 export const limitNames = /* @__PURE__ */ frozen({
   zones: ["A/B", "B/C", "C/D"],
@@ -62,7 +70,7 @@ const words: Readonly<Record<string, string>> = {
  * ```
  */
 export function zoneWord(kind: SchemeKind, zone: string): string {
-  requireChoice(kind, [...Object.keys(limitNames), "grades"], "the kind of a scheme");
+  requireChoice(kind, schemeKinds, "the kind of a scheme");
   requireText(zone, "the name of a zone");
   return kind === "grades" || !Object.hasOwn(words, zone) ? zone : (words[zone] as string);
 }

@@ -17,7 +17,8 @@ const MOST_WORDS = 6;
 const LEADS =
   /^(?:(driven[\s-]+by|driver|prime[\s-]+mover|coupled[\s-]+(?:to|with))|for)(?=[\s:=])[\s:=]+(?:(?:an?|the)\s+)?/i;
 
-const DRIVEN = /^([^,;:=()[\]|"\d]{1,60}?)[\s‐‑–-]+driven(?!\p{L})(?![\s‐‑-]+(?:by|end)(?!\p{L}))/iu;
+// made when it is asked for: a bundle cannot drop a pattern that its engine may not know
+const driven = () => /^([^,;:=()[\]|"\d]{1,60}?)[\s‐‑–-]+driven(?!\p{L})(?![\s‐‑-]+(?:by|end)(?!\p{L}))/iu;
 
 /** The name of a machine at the beginning of a text: up to its kind, or a single word where none follows. */
 function nameAt(text: string): { length: number; type?: MachineType } | undefined {
@@ -55,7 +56,7 @@ export function besideAt(text: string): Beside | undefined {
       role,
     };
   }
-  const [whole = "", before = ""] = DRIVEN.exec(text) ?? [];
+  const [whole = "", before = ""] = driven().exec(text) ?? [];
   if (whole === "") return undefined;
   const name = before.replace(/[‐‑–-]+/g, " ");
   const phrase = phraseAt(name);

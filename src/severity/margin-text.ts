@@ -1,7 +1,7 @@
 import { FLOAT_NOISE, requireChoice, requireShape, shown, VeladisError } from "../core/index";
 import { format } from "../reading/index";
 import type { Judgement } from "./judgement";
-import { limitNames, limitWords } from "./kinds";
+import { limitWords, schemeKinds } from "./kinds";
 
 /** A distance; what rounds to nothing is said to be little, not nothing. */
 function awayText(decibels: number): string {
@@ -9,10 +9,8 @@ function awayText(decibels: number): string {
   return text === "0.00" ? "less than 0.01 dB" : `${text} dB`;
 }
 
-const kinds = /* @__PURE__ */ Object.freeze([...Object.keys(limitNames), "grades"]);
-
 const shape = {
-  kind: (kind: unknown) => requireChoice(kind, kinds, "the kind of a scheme"),
+  kind: (kind: unknown) => requireChoice(kind, schemeKinds, "the kind of a scheme"),
   limit: { name: "text" },
   margin: (margin: { decibels?: unknown } | null | undefined) => {
     // JSON writes an infinite margin as null

@@ -9,7 +9,8 @@ export interface FirstOrder {
   readonly isBent: boolean;
 }
 
-const perDecibel = Math.LN10 / 20;
+/** ln 10 / 20: the share of a linear value that a decibel is. */
+const perDecibel = 0.11512925464970229;
 
 /** The change of a node's own value for one standard uncertainty of it. */
 function ownPart({ value, isLevel }: Node, { uncertainty }: Input): number {

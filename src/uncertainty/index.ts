@@ -4,7 +4,6 @@ export { type RatioOf, ratioOf } from "./ratio-of";
 export { uncertainAmplitude } from "./uncertain-amplitude";
 export {
   sortedDraws,
-  type Uncertain,
   type UncertaintyMethod,
   type UncertaintyOf,
   type UncertaintyOptions,

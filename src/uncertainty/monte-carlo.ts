@@ -5,8 +5,9 @@ import { normalNumbers, uniformNumbers } from "./random";
 /** Draws of an answer, in what it is written in. */
 export type Draws = Float64Array;
 
-const perDecibel = Math.LN10 / 20;
-const ROOT_THREE = Math.sqrt(3);
+/** ln 10 / 20: the share of a linear value that a decibel is. */
+const perDecibel = 0.11512925464970229;
+const ROOT_THREE = 1.732_050_807_568_877_2;
 
 /** A node's value with its own input drawn: `z` standard uncertainties away. */
 function drawn({ value, isLevel, of }: Node, { uncertainty }: Input, from: number, z: number): number {

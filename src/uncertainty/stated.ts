@@ -54,7 +54,7 @@ export function statedBehind(text: string, k: number | undefined): Stated {
 }
 
 /** Behind a bare plus-minus sign stands a bound: all within it is equally likely (JCGM 100:2008, 4.3.7). */
-const BOUND = Math.sqrt(3);
+const BOUND = 1.732_050_807_568_877_2;
 
 /**
  * A stated amount as an uncertainty: with a coverage factor k its k-th part, as a bell; without one a bound with equal
