@@ -1,4 +1,4 @@
-export { type Provenance, provenances, type Source } from "../core/index";
+export { type ConfirmedSource, type Provenance, provenances, type Source, type UnconfirmedSource } from "../core/index";
 export type { Bound, Unjudged } from "./applicable-criteria";
 export { type BackgroundCheck, backgroundRule, checkBackground } from "./background";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
