@@ -36,11 +36,13 @@ export {
   type WithHistory,
 } from "./amplitude/index";
 export {
+  type ConfirmedSource,
   type ErrorDetail,
   errorCodes,
   type Provenance,
   type Ratio,
   type Source,
+  type UnconfirmedSource,
   VeladisError,
   type VeladisErrorCode,
 } from "./core/index";

@@ -21,7 +21,7 @@ export { requireChoice, unknownOption } from "./require-choice";
 export { requireGiven, requireList } from "./require-given";
 export { requireKnownKeys } from "./require-known-keys";
 export { orNothing, orNull, requireShape, type Shape } from "./shape";
-export type { Source } from "./source";
+export type { ConfirmedSource, Source, UnconfirmedSource } from "./source";
 export { symbolsByName } from "./symbols-by-name";
 export { unknownName } from "./unknown-name";
 export { visibleLines, visibleText } from "./visible-text";

@@ -12,7 +12,7 @@ interface SourceText {
 }
 
 /** Where a value comes from that nobody confirmed against a printed copy. */
-interface UnconfirmedSource extends SourceText {
+export interface UnconfirmedSource extends SourceText {
   readonly provenance: Exclude<Provenance, "confirmed">;
   /** The page on which the value was read, if it is known by reading. */
   readonly page?: string;
@@ -22,7 +22,7 @@ interface UnconfirmedSource extends SourceText {
 }
 
 /** Where a value was confirmed: page, name and day are never left out. */
-interface ConfirmedSource extends SourceText {
+export interface ConfirmedSource extends SourceText {
   readonly provenance: "confirmed";
   /** The page of the printed copy on which the value stands. */
   readonly page: string;

@@ -3,7 +3,14 @@
  *
  * @module veladis/severity
  */
-export { type Provenance, provenances, type Source, VeladisError } from "../core/index";
+export {
+  type ConfirmedSource,
+  type Provenance,
+  provenances,
+  type Source,
+  type UnconfirmedSource,
+  VeladisError,
+} from "../core/index";
 export {
   type AdmittedScheme,
   type Assume,

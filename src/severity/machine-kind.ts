@@ -73,7 +73,8 @@ function namedWith({ words, type }: Unit, others: readonly string[]): Name[] {
     (name) =>
       own.every((word) => name.words.includes(word)) &&
       name.words.every((word) => words.includes(word) || others.includes(word)) &&
-      name.words.some((word) => !words.includes(word)) &&
+      // centrifugal spare chiller: all its own words, parted
+      (name.words.some((word) => !words.includes(word)) || (type !== undefined && kindsOf(name.type).includes(type))) &&
       (type === undefined || !kindsOf(type).includes(name.type)),
   );
 }
@@ -156,9 +157,9 @@ export function kindFound(
   const loose = aside.filter(({ word, mayBe, isKnown }) => !isKnown && !mayBe && !wordsIn(word).some(isKindWord));
   const others = [...loose.map(({ word }) => word), ...beside.map(({ name }) => name)];
   const found: { type: MachineType; madeOf: readonly string[] }[] = [];
-  const makes = (name: Name, written: string, from: readonly string[]): void => {
+  const makes = (name: Name, written: string | undefined, from: readonly string[]): void => {
     const used = from.filter((word) => wordsIn(word).some((one) => name.words.includes(one)));
-    found.push({ type: name.type, madeOf: [...new Set([written, ...used])] });
+    found.push({ type: name.type, madeOf: [...new Set([...(written === undefined ? [] : [written]), ...used])] });
   };
   for (const unit of units) {
     for (const name of namedWith(unit, others.flatMap(wordsIn))) makes(name, unit.written, others);
@@ -169,10 +170,14 @@ export function kindFound(
     }
   }
   if (units.length === 0) {
-    const loners = aside.filter(({ isKnown }) => !isKnown).map(({ word }) => word);
-    for (const words of [loose.map(({ word }) => word), ...loners.map((word) => [word])]) {
-      const [first = "", ...rest] = words;
-      for (const name of namedWith({ written: "", words: [] }, words.flatMap(wordsIn))) makes(name, first, rest);
+    const alone = aside.filter(({ isKnown }) => !isKnown);
+    const strange = alone.filter((one) => !loose.includes(one));
+    for (const one of strange.length === 0 ? [undefined] : strange) {
+      const texts = [...(one === undefined ? [] : [one]), ...loose].map(({ word }) => word);
+      // what is put together beside a machine that is not understood has to be that machine
+      const needed = one === undefined ? [] : wordsIn(one.word).filter(isKindWord);
+      for (const name of namedWith({ written: "", words: needed }, texts.flatMap(wordsIn)))
+        makes(name, undefined, texts);
     }
   }
   const typed = units.filter((unit): unit is Unit & { type: MachineType } => unit.type !== undefined);

@@ -143,12 +143,13 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * of a fact stands in quotation marks: `part "cylinder (rod)"`.
  *
  * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a single word such
- * as `flexible` right before it, nor a kind of machine right behind it (`flexible pipe`, `vacuum pump`); `notUnderstood`
+ * as `flexible` right before it, nor a kind of machine right behind it (`flexible pipe`, `heat pump`); `notUnderstood`
  * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
  * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. What a word
- * is only taken for, `assumed` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
+ * is only taken for, and what drives the machine, `assumed` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
  *
- * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a word that leaves
+ * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a word that makes
+ *   another kind of a machine (`pump, diesel`), for a word that leaves
  *   a fact open (not, up to, about, max, or, `<`, `?` ...), and for `new` or `shaft` before a word that is not understood; `not-a-number` for a
  *   comma that may be decimal or not; `out-of-range` for a range that falls, or poles that the speed does not fit
  * @example
