@@ -12,6 +12,16 @@ const plan = ["plan", "--threshold", "9 mm/s rms", "--hysteresis", "8 %", "--del
 const shaker = ["--shaker", "8 Hz to 3 kHz", "--stroke", "5 mm pp", "--at", "2400 r/min"];
 const setpoints = ["setpoints", "--baseline", "2 mm/s rms", "--limits", "4.5 mm/s rms, 7.1 mm/s rms"];
 
+describe("a rule of setpoints", () => {
+  it("is read in capital letters too", async () => {
+    const machine = ["--machine", "compressor 3000 r/min shaft"];
+    const asked = (rule: string) => veladis(["setpoints", "--baseline", "20 um pp", "--rule", rule, ...machine]);
+    const [small, capital, none] = [await asked("api shaft"), await asked("API  Shaft"), await asked("API foo")];
+    expect([capital.code, capital.out]).toEqual([0, small.out]);
+    expect(none.code).not.toBe(0);
+  });
+});
+
 describe("every answer", () => {
   const impulse = [
     ...simulate,

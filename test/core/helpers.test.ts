@@ -12,6 +12,7 @@ import {
   requireNonNegative,
   requirePositive,
   requireText,
+  shown,
   splitNumeral,
   symbolsByName,
   unknownName,
@@ -24,6 +25,11 @@ describe("the error", () => {
     const error = new VeladisError("unknown-unit", { expected: "a unit", received: '"nm"', didYouMean: ["mm", "um"] });
     expect(error.message).toBe('expected a unit, received "nm"; did you mean mm or um?');
     expect(error.didYouMean).toEqual(["mm", "um"]);
+  });
+
+  it("says a tab in words", () => {
+    const error = new VeladisError("syntax", { expected: `cells without ${shown("\t")}`, received: "row\tlimit" });
+    expect(error.message).toBe("expected cells without a tab, received row (a tab) limit");
   });
 
   it("suggests each symbol once, by whichever of its names is near", () => {
