@@ -25,7 +25,7 @@ const limitShape: Shape = {
   as: "text",
   value: aboveZero,
   printed: { value: aboveZero },
-  level: orNothing({ decibels: "number" }),
+  level: /* @__PURE__ */ orNothing({ decibels: "number" }),
 };
 
 function criterionShape(value: CriterionJudgement, where: string): void {
@@ -44,8 +44,17 @@ function criteriaShape(value: readonly CriterionJudgement[], where: string): voi
 }
 
 const judgementShape = {
-  ...{ kind: "text", scheme: "text", zone: "text", zones: ["text"], possible: ["text"], headline: "text" },
-  ...{ word: "text", assumed: ["text"], assumedFacts: ["text"], unjudged: [{}], cautions: ["text"] },
+  kind: "text",
+  scheme: "text",
+  zone: "text",
+  zones: ["text"],
+  possible: ["text"],
+  headline: "text",
+  word: "text",
+  assumed: ["text"],
+  assumedFacts: ["text"],
+  unjudged: [{}],
+  cautions: ["text"],
   criteria: criteriaShape,
 } as const satisfies Shape;
 

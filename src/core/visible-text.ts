@@ -1,9 +1,8 @@
 /**
  * What is obeyed and not shown: control characters, line and paragraph separators, what turns the direction of writing;
- * and what no XML may hold: halves of surrogate pairs and the two that are no characters. Made when it is asked for: a bundle
- * cannot drop a pattern that its engine may not know.
+ * and what no XML may hold: halves of surrogate pairs and the two that are no characters.
  */
-const hidden = () => /[\p{Cc}\p{Cs}\u2028-\u202e\u2066-\u2069\ufffe\uffff]/gu;
+const hidden = /[\p{Cc}\p{Cs}\u2028-\u202e\u2066-\u2069\ufffe\uffff]/gu;
 
 function code(one: string): string {
   return `\\u${one.charCodeAt(0).toString(16).padStart(4, "0")}`;
@@ -14,10 +13,10 @@ function code(one: string): string {
  * stands there as its code, such as `\u001b`; line ends and tabs too.
  */
 export function visibleText(text: string): string {
-  return text.replace(hidden(), code);
+  return text.replace(hidden, code);
 }
 
 /** The same of text that the program made: its line ends stay. In JSON the codes mean what they stand for. */
 export function visibleLines(text: string): string {
-  return text.replace(hidden(), (one) => (one === "\n" ? one : code(one)));
+  return text.replace(hidden, (one) => (one === "\n" ? one : code(one)));
 }
