@@ -1,7 +1,7 @@
 import { requireChoice, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
 
 /** A frequency that is known less well than this reaches towards zero, where an integration has no end. */
-const MOST_OF_FREQUENCY = 0.2;
+const MOST_OF_FREQUENCY = 0.12;
 
 /** How a number may lie about its best value: as a bell, or anywhere within plus and minus root 3 of it alike. */
 type Distribution = "normal" | "rectangular";
@@ -46,7 +46,7 @@ function checked(one: Uncertainty): Uncertainty {
 export function requireTolerance(hertz: number, tolerance: Uncertainty | undefined): void {
   if (tolerance === undefined || tolerance.standard <= MOST_OF_FREQUENCY * hertz) return;
   throw new VeladisError("out-of-range", {
-    expected: `a frequency with a standard uncertainty of at most a fifth of it, ${MOST_OF_FREQUENCY * hertz} Hz`,
+    expected: `a frequency with a standard uncertainty of at most 12 % of it, ${MOST_OF_FREQUENCY * hertz} Hz`,
     received: `${tolerance.stated}, which is ${Number(tolerance.standard.toPrecision(4))} Hz`,
   });
 }

@@ -66,6 +66,17 @@ function phraseBefore(rest: string, phrase: Phrase): Read {
   return { length, didYouMean: [`${word}, ${behind}`] };
 }
 
+/**
+ * Refuses a `shaft` right behind a word that says nothing of its own: in `parallel shaft` or `cardan shaft` it is a part of
+ * the machine, not the place of the reading.
+ *
+ * @throws {@link VeladisError} `syntax`
+ */
+function requireNoPart(before: string, words: string, { facts }: Read): void {
+  if (before === "" || facts?.place !== "shaft" || !/^\p{L}+$/u.test(words)) return;
+  throw eitherWay("place shaft", words, before, `${before} ${words}`);
+}
+
 /** Refuses a word such as `new-premium` that a hyphen makes of a fact that may not be left open and another word. */
 function requireApart(word: string): void {
   const parts = word.split(/[‐‑-]+/).filter((part) => part !== "");
@@ -124,12 +135,18 @@ const read = /* @__PURE__ */ cached((line): Machine => {
     throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
   const { add, machine } = nameplate();
   let context: Context = "";
+  // a word that says nothing of its own, right before the rest
+  let before = "";
   while (rest !== "") {
     const said = saidBy(rest, context);
     const words = rest.slice(0, said.length).replace(/\s+/g, " ");
     const isRead = said.plain ?? (said.didYouMean === undefined && !said.label);
     requirePlain(words, rest.slice(said.length), isRead);
+    requireNoPart(before, words, said);
     add(said, words);
+    const says = said.plain === undefined ? said.didYouMean === undefined : phraseAt(rest) === undefined;
+    const isApart = !/^\s/.test(rest.slice(said.length));
+    before = says || isApart || !/^[\p{L}‐‑-]+$/u.test(words) ? "" : words;
     context = said.leads === "" ? context : (said.leads ?? "");
     rest = rest.slice(said.length).replace(BETWEEN, "");
   }

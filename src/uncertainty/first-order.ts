@@ -66,5 +66,6 @@ export function firstOrder({ nodes, inputs }: Graph, hertzAt: readonly (number |
       if (power < 0 && share > WELL_KNOWN_DIVISOR) isBent = true;
     }
   });
-  return { parts: parts.at(-1) ?? [], isBent };
+  // not the last that has parts: what was replaced has none
+  return { parts: parts[nodes.length - 1] ?? [], isBent };
 }

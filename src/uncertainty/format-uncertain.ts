@@ -1,6 +1,6 @@
 import { requireGiven } from "../core/index";
 import { type Amplitude, isClipped, significant } from "../reading/index";
-import { uncertaintyOf } from "./uncertainty-of";
+import { type UncertaintyOf, uncertaintyOf } from "./uncertainty-of";
 
 /** More places than this are written with an exponent. */
 const MOST_DECIMALS = 9;
@@ -18,9 +18,18 @@ function bothToTheirPlace(value: number, expanded: number): string {
   return `${value.toExponential(Math.min(100, Math.max(1, size)))} ± ${expanded.toExponential(1)}`;
 }
 
+/** True where value plus and minus U would say another interval than the draws do, or go below zero. */
+function isSkewed({ method, interval: [low, high], value, expanded, type }: UncertaintyOf): boolean {
+  if (method === "first order") return false;
+  const [below, above] = [value - low, high - value];
+  const isLevel = type.startsWith("dB");
+  return Math.max(below, above) > 1.2 * Math.min(below, above) || (!isLevel && expanded > value);
+}
+
 /**
  * A reading as an engineer writes it with its uncertainty: two digits of that, the value to the same place. Without an
- * uncertainty in three digits. A reading that came by a loop out of its range says so, since the true one is unknown.
+ * uncertainty in three digits. Where the draws lie
+ * unevenly about the value, their 95 % interval stands in place of ±. A reading that came by a loop out of its range says so, since the true one is unknown.
  *
  * @param reading - an amplitude; words as for {@link parseUncertain}
  * @throws {@link VeladisError} as {@link uncertaintyOf}
@@ -30,13 +39,19 @@ function bothToTheirPlace(value: number, expanded: number): string {
  *
  * formatUncertain("0.25 in/s pk ± 5 % (k=2)"); // => "0.250 ± 0.013 in/s pk (k=2)"
  * formatUncertain("95 ± 0.5 dB re 1e-9 m/s"); // => "95.00 ± 0.58 dB re 1e-9 m/s (k=2)"
+ * formatUncertain("4.9 ± 4.9 mm/s rms"); // => "4.90 mm/s rms, 95 % within 0.245 to 9.56"
  * ```
  */
 export function formatUncertain(reading: string | Amplitude): string {
   const known = requireGiven(reading, "a reading");
-  const { value, expanded, type } = uncertaintyOf(known);
+  const uncertainty = uncertaintyOf(known);
+  const { value, expanded, type, interval } = uncertainty;
   const state = typeof known === "string" ? undefined : known.state;
   const clipped = isClipped(state) ? ` (${state})` : "";
   if (expanded === 0) return `${significant(value, 3)} ${type}${clipped}`;
+  if (isSkewed(uncertainty)) {
+    const [low, high] = interval.map((end) => significant(end, 3));
+    return `${significant(value, 3)} ${type}${clipped}, 95 % within ${low} to ${high}`;
+  }
   return `${bothToTheirPlace(value, expanded)} ${type} (k=2)${clipped}`;
 }

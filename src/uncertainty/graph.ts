@@ -1,3 +1,4 @@
+import { VeladisError } from "../core/index";
 import type { Step, Uncertainty } from "../reading/index";
 import { type Arithmetic, arithmeticOf } from "./arithmetic";
 
@@ -31,6 +32,15 @@ export interface Graph {
 /** The share of a frequency that its uncertainty is. */
 const shareOf = ({ uncertainty }: Input, hz: number): number => uncertainty.standard / hz;
 
+/** A value that was put in place of one with an uncertainty has none that anybody stated. */
+function requireNotReplaced({ does, value, type }: Step, before: readonly Input[]): void {
+  if (does !== "replaced" || before.length === 0) return;
+  throw new VeladisError("out-of-range", {
+    expected: "a reading with an uncertainty as it was read or converted; state another one with its own ±",
+    received: `a value that was replaced by ${value} ${type}`,
+  });
+}
+
 /**
  * The graph of a history. Where several readings with a frequency of their own led to a conversion, the least well known
  * of the frequencies is its.
@@ -45,6 +55,7 @@ export function graphOf(history: readonly Step[]): Graph {
   const hertzOf: (number | undefined)[] = [];
   history.forEach((step, place) => {
     const { of = [], value, type, hertz, uncertainty, hertzUncertainty, does } = step;
+    requireNotReplaced(step, inputs);
     let own: number | undefined;
     if (uncertainty !== undefined) own = inputs.push({ name: uncertainty.name ?? `${value} ${type}`, uncertainty }) - 1;
     let by = of

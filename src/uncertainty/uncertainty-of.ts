@@ -74,15 +74,17 @@ const keys: Readonly<Record<keyof UncertaintyOptions, true>> = /* @__PURE__ */ O
 });
 
 const DRAWS = 200_000;
+/** Fewer say nothing of the ends of an interval. */
+const LEAST_DRAWS = 1000;
 const MOST_DRAWS = 10_000_000;
 
 /** Above this share of the value an expanded uncertainty is no small one, so that slopes alone say too little. */
 const SMALL = 0.1;
 
-function requireWhole(value: number, most: number, what: string): number {
-  if (Number.isInteger(value) && value >= 1 && value <= most) return value;
+function requireWhole(value: number, least: number, most: number, what: string): number {
+  if (Number.isInteger(value) && value >= least && value <= most) return value;
   throw new VeladisError("out-of-range", {
-    expected: `${what}, a whole number of 1 to ${most}`,
+    expected: `${what}, a whole number of ${least} to ${most}`,
     received: shown(value),
   });
 }
@@ -110,8 +112,8 @@ export function uncertainOf(answer: string | Amplitude | { readonly history: rea
 
 /** Draws of an answer, sorted. */
 export function sortedDraws({ graph, hertzAt }: Uncertain, options: UncertaintyOptions = {}): Draws {
-  const count = requireWhole(options.draws ?? DRAWS, MOST_DRAWS, "a number of draws");
-  return drawsOf(graph, hertzAt, count, requireWhole(options.seed ?? 1, 2 ** 31, "a seed")).sort();
+  const count = requireWhole(options.draws ?? DRAWS, LEAST_DRAWS, MOST_DRAWS, "a number of draws");
+  return drawsOf(graph, hertzAt, count, requireWhole(options.seed ?? 1, 1, 2 ** 31, "a seed")).sort();
 }
 
 /** True where first order is enough. */
@@ -127,7 +129,7 @@ function isSmall(expanded: number, { value, type }: Step): boolean {
  * differentiation adds that of the frequency once a step. Where the expanded uncertainty is above 10 % of the value, or a
  * step is bent (the largest of several, a root at zero, a divisor with more than 4 % standard uncertainty), the whole history is reckoned again with drawn inputs
  * (JCGM 101:2008), by a stated seed and count. The inputs are taken as independent, which the history says; a reading
- * that comes in twice is one input.
+ * that comes in twice is one input, where it is the same amplitude: two texts are two readings.
  *
  * @param answer - words as for {@link parseUncertain}, an amplitude, or anything with a `history`: a judgement, a check
  * @returns the uncertainty as data; `standard` is 0 where no reading has one

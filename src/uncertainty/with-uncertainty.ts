@@ -14,7 +14,7 @@ const FORM = 'an uncertainty such as "± 5 % (k=2)"';
  * @param reading - words as for {@link parseUncertain}, or an amplitude
  * @param uncertainty - `"± 5 % (k=2)"`, `"± 0.5 dB"`, `"± 0.3 mm/s rms"`; without `(k=...)` a bound
  * @param name - what it comes from, for the list of its parts: `"sensitivity of the sensor"`
- * @returns the reading in its unit and detector, with a step `scale` by 1 that carries the uncertainty
+ * @returns the reading in its unit and detector (a level as its linear value), with a step `scale` by 1 that carries the uncertainty
  * @throws {@link VeladisError} `missing-unit` for a bare number beside a level, and as {@link parseUncertain}
  * @example
  * ```ts

@@ -1,6 +1,6 @@
 import { convertAmplitude, derivedAmplitude, linearTypeOf } from "../amplitude/index";
 import { same, VeladisError } from "../core/index";
-import { union } from "../reading/index";
+import { isUncertain, union } from "../reading/index";
 import { vectorAnswer } from "./answer";
 import { sine, withinTurn } from "./degrees";
 import { commonName } from "./names";
@@ -9,6 +9,9 @@ import type { Vector, VectorAnswer } from "./vector";
 
 /** What is taken for granted of any two vectors. */
 const ONE_MARK = "both phases count from one mark on the shaft";
+
+/** An uncertainty goes through with the phases as they are, which no answer may hide. */
+const EXACT = "the phases are exact: an uncertainty of theirs is not carried";
 
 /** Refuses two vectors that are not at one order of one shaft speed. */
 export function requireOneOrder(a: Vector, b: Vector): void {
@@ -25,6 +28,7 @@ export function requireOneOrder(a: Vector, b: Vector): void {
  */
 export function combined(a: Vector, b: Vector, turn: 0 | 180, note?: string): VectorAnswer {
   const type = linearTypeOf(a.amplitude);
+  const isKnown = [a, b].some(({ amplitude }) => isUncertain(amplitude.history ?? []));
   const off = convertAmplitude(b.amplitude, type);
   const angle = withinTurn(b.phase - a.phase + turn);
   // seen from the first vector, and by half the angle, so that nothing is lost between two that are nearly alike
@@ -47,7 +51,7 @@ export function combined(a: Vector, b: Vector, turn: 0 | 180, note?: string): Ve
     speed: a.speed,
     ...(probe !== undefined && { probe }),
     ...(direction !== undefined && { direction }),
-    assumedFacts: [...union(a.assumedFacts, b.assumedFacts), ONE_MARK],
+    assumedFacts: [...union(a.assumedFacts, b.assumedFacts), ONE_MARK, ...(isKnown ? [EXACT] : [])],
     cautions: union(a.cautions, b.cautions),
   });
 }

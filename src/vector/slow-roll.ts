@@ -26,6 +26,9 @@ const MOST = 6.35;
 const RULE =
   "API 610 lets 25 % of the limit or 6.5 um (0.25 mil) be taken off, whichever is less, in the works test alone";
 
+/** How a history tells that slow roll was taken off. */
+const NOTE = "slow roll at";
+
 /** Refuses what is no slow roll of the reading. */
 function requireSlowRoll(reading: Vector, slowRoll: Vector): void {
   for (const one of [reading, slowRoll]) {
@@ -41,6 +44,12 @@ function requireSlowRoll(reading: Vector, slowRoll: Vector): void {
         received: format(one.amplitude),
       });
     }
+  }
+  if (reading.amplitude.history?.some(({ note }) => note?.startsWith(NOTE))) {
+    throw new VeladisError("out-of-range", {
+      expected: "a reading as the probe read it: slow roll is taken off once",
+      received: "one without its slow roll",
+    });
   }
   if (slowRoll.speed < reading.speed && !same(slowRoll.speed, reading.speed)) return;
   throw new VeladisError("out-of-range", {
@@ -92,7 +101,7 @@ function cautionsOf(reading: Vector, slowRoll: Vector, limit: number | undefined
  *
  * @param reading - at running speed, at 1x
  * @param slowRoll - at 1x of a lower speed, by the same probe
- * @throws {@link VeladisError} `out-of-range` for a slow roll that is not slower, two probes or two directions,
+ * @throws {@link VeladisError} `out-of-range` for a slow roll that is not slower or was taken off before, two probes or two directions,
  *   `wrong-frequency` for another order than 1, `wrong-quantity` for all but displacement, `missing-fact` where one has no
  *   phase, `unknown-option`, and as {@link parseVector}
  * @example
@@ -121,7 +130,7 @@ export function slowRollCompensated(
   requireSlowRoll(running, slow);
   const assumed = [...oneName(running.probe, slow.probe, "probe"), ...directionsOf(running, slow)];
   const limit = limitIn(options);
-  const answer = combined(running, slow, 0, `slow roll at ${speedText(slow.speed)}`);
+  const answer = combined(running, slow, 0, `${NOTE} ${speedText(slow.speed)}`);
   return vectorAnswer({
     ...answer,
     // what only the reading names is its own still

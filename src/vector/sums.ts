@@ -1,5 +1,6 @@
 import { VeladisError } from "../core/index";
 import { combined, requireOneOrder } from "./combined";
+import { oneName } from "./names";
 import { twoVectors } from "./two-vectors";
 import type { Vector, VectorAnswer } from "./vector";
 
@@ -7,6 +8,9 @@ import type { Vector, VectorAnswer } from "./vector";
 function alike(one: string | Vector, other: string | Vector): [Vector, Vector] {
   const [a, b] = twoVectors(one, other);
   requireOneOrder(a, b);
+  // vibrations of two directions, or by two probes, do not add like numbers; nothing is assumed where one is not named
+  if (a.direction !== undefined && b.direction !== undefined) oneName(a.direction, b.direction, "direction");
+  if (a.probe !== undefined && b.probe !== undefined) oneName(a.probe, b.probe, "probe");
   const [first, second] = [a.amplitude.quantity, b.amplitude.quantity];
   if (first === second) return [a, b];
   throw new VeladisError("wrong-quantity", {
@@ -21,7 +25,7 @@ function alike(one: string | Vector, other: string | Vector): [Vector, Vector] {
  *
  * @returns the difference, with history; its phase is 0 where nothing is left. Probe and direction stay where both name one
  * @throws {@link VeladisError} `missing-fact` where one has no phase, with the ends between which the answer lies,
- *   `wrong-frequency`, `wrong-quantity`, and as {@link parseVector}
+ *   `out-of-range` for two probes or two directions, `wrong-frequency`, `wrong-quantity`, and as {@link parseVector}
  * @example
  * ```ts
  * import { explain } from "veladis";

@@ -156,7 +156,7 @@ const cases: readonly Case[] = [
   ["judge 4.1 mm/s rms|--machine|group 1 rigid|--crest-factor|many"],
   ["judge DE-H 3, DE-V 2 mm/s rms|--machine|pump 90 kW|--since|1 mm/s rms"], ["judge DE-H 3, 2 mm/s rms|--machine|pump 90 kW"],
   ["judge 4.1 mm/s rms|--machine|pump 90 kW wibble|--strict"],
-  ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--uncertainty|5 %"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|five"],
+  ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--uncertainty|5 %"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|five"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|5"],
   ["judge 4.9 mm/s rms|--machine|pump 90 kW|--rule|guard band"], ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--rule|gard band"],
   ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--since|2 mm/s rms"], ["judge DE-H 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW"],
   ["judge DE-H 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|5 %"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--background|1 ± 0.1 mm/s rms"],

@@ -175,6 +175,7 @@ const cases: Cases = {
   "machine, new beside a word that says nothing": () => machine("pump 90 kW new premium"),
   "machine, new tied to a word that says nothing": () => machine("pump 90 kW new-premium"),
   "machine, shaft beside a word that says nothing": () => machine("fan 90 kW shaft HVAC"),
+  "machine, shaft behind a word that says nothing": () => machine("gear drive, parallel shaft 200 kW"),
   "machine, a word that says nothing": () => machine("magnificent"),
   "machineNotes, a text for what was assumed": () => s.machineNotes({ assumed: "rigid" }),
   "machineNotes, a number among what was assumed": () => s.machineNotes({ assumed: [7] }),

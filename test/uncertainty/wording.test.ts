@@ -10,6 +10,8 @@ const own = { standard: 0.1, distribution: "normal", stated: "± 0.2 (k=2)" };
 const given = { does: "given", value: 5, type: "mm/s rms", hertz: 25 };
 
 const cases: Cases = {
+  "uncertaintyOf, a value that was replaced": () =>
+    u.uncertaintyOf({ ...read("4.9 ± 0.3 mm/s rms (k=2)"), value: 5.2 }),
   "parseUncertain, nothing": () => u.parseUncertain(),
   "parseUncertain, no text": () => read(4.9),
   "parseUncertain, too long": () => read(`4.9 ± 0.3 mm/s rms${" ".repeat(200)}at 25 Hz`),
@@ -56,7 +58,7 @@ const cases: Cases = {
     u.uncertaintyOf({
       history: [
         { ...given, uncertainty: own },
-        { does: "replaced", of: [0], value: 6, type: "mm/s rms" },
+        { does: "statistic", of: [0], value: 6, type: "mm/s rms" },
       ],
     }),
 };

@@ -59,6 +59,7 @@ holdWording("vector", {
   "differenceOfVectors, two speeds": () => differenceOfVectors(shaft, slow),
   "differenceOfVectors, two quantities": () => differenceOfVectors(shaft, "4 mm/s pk ∠ 30° at 1x of 5400 r/min"),
   "slowRollCompensated, at 2x": () => slowRollCompensated(shaft.replace("1x", "2x"), slow.replace("1x", "2x")),
+  "slowRollCompensated, a second time": () => slowRollCompensated(slowRollCompensated(shaft, slow), slow),
   "slowRollCompensated, of velocities": () =>
     slowRollCompensated(shaft.replace("um pp", "mm/s pk"), slow.replace("um pp", "mm/s pk")),
   "slowRollCompensated, faster than the reading": () => slowRollCompensated(slow, shaft),

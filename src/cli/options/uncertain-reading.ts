@@ -13,6 +13,12 @@ export function uncertainReading(written: string, uncertainty: string | undefine
     });
   }
   const amount = uncertainty.trim().replace(/^(?:±|\+\/-)\s*/, "");
+  if (/^[\d.eE+-]+\s*(?:\(|$)/.test(amount)) {
+    throw new VeladisError("missing-unit", {
+      expected: 'an uncertainty with its unit, such as "5 %", "0.5 dB" or "0.3 mm/s rms"',
+      received: shown(uncertainty),
+    });
+  }
   // as in a check, what is stated is the expanded uncertainty
   const coverage = /\(\s*k/i.test(amount) ? "" : " (k=2)";
   return parseUncertain(`${subject} ± ${amount}${coverage}${at.join("")}`);

@@ -1,0 +1,43 @@
+import { convertAmplitude } from "veladis";
+import { checkAgainstKnown } from "veladis/protection";
+import { judge } from "veladis/severity";
+import { formatUncertain, parseUncertain, ratioOf, uncertaintyOf, zonesWithin } from "veladis/uncertainty";
+import { describe, expect, it } from "vitest";
+
+const machine = "pump 90 kW 2980 r/min rigid category II";
+
+describe("an uncertainty", () => {
+  it("is not that of a value that was put in place of another", () => {
+    const known = parseUncertain("0.15 ± 0.02 in/s rms (k=2)");
+    const other = { ...known, value: 0.19 };
+    expect(() => uncertaintyOf(other)).toThrow("a value that was replaced by 0.19 in/s rms");
+    expect(() => formatUncertain({ ...known, unit: "mm/s" })).toThrow("a value that was replaced");
+    expect(() => zonesWithin(judge(other, machine))).toThrow("a value that was replaced");
+    expect(() => checkAgainstKnown({ known: other, indicated: "4.826 mm/s rms", tolerance: "5 %" })).toThrow(
+      "replaced",
+    );
+  });
+
+  it("of one reading that comes in twice is one input", () => {
+    const reading = parseUncertain("4.9 ± 0.3 mm/s rms (k=2)");
+    expect(uncertaintyOf(ratioOf(reading, reading)).standard).toBeCloseTo(0, 12);
+    const moved = convertAmplitude(reading, "in/s rms");
+    expect(uncertaintyOf(ratioOf(reading, moved)).standard).toBeCloseTo(0, 12);
+    const check = checkAgainstKnown({ known: reading, indicated: reading, tolerance: "5 %" });
+    expect(check.uncertainty ?? 0).toBeCloseTo(0, 12);
+  });
+
+  it("takes draws enough to say something of the ends", () => {
+    expect(() => uncertaintyOf("4.4 ± 1.5 mm/s rms (k=2)", { draws: 2 })).toThrow("a whole number of 1000 to 10000000");
+  });
+
+  it("of a frequency that has no variance once it divides is refused", () => {
+    expect(() => parseUncertain("2 g pk at 25 ± 5 Hz (k=1)")).toThrow("at most 12 % of it");
+    expect(parseUncertain("2 g pk at 25 ± 5 Hz").hertz).toBe(25);
+  });
+
+  it("that lies unevenly is told by its ends", () => {
+    const level = convertAmplitude(parseUncertain("120 ± 6 dB re 1e-9 m/s (k=2)"), "mm/s rms");
+    expect(formatUncertain(level)).toMatch(/^1\.00 mm\/s rms, 95 % within 0\.5\d+ to (1\.9\d|2\.0\d)$/);
+  });
+});
