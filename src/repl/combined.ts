@@ -1,5 +1,7 @@
 import { requireNonNegative, requirePositive, VeladisError } from "../core/index";
 import { type Amplitude, type Assumption, amplitudeOf, format, madeOf, type Step, writtenIn } from "../reading/index";
+import { withHistory } from "./kept";
+import { isOneReading, ONE_READING } from "./linear-share";
 import { inType, linearTypeOf, operands } from "./operands";
 
 /** Frequency of a result of several readings: the one that they say, also where only some say it; else unknown. */
@@ -34,9 +36,10 @@ function assumedInPhase(a: Amplitude, b: Amplitude, doing: string): readonly Ass
 
 function inPhase(a: Amplitude, b: Amplitude, does: "sum" | "difference", doing: string): Amplitude {
   const assumed = assumedInPhase(a, b, doing);
-  const of = operands([a, b], doing);
+  const of = operands(a === b ? Array<Amplitude>(2).fill(withHistory(a)) : [a, b], doing) as [Amplitude, Amplitude];
   const [x, y] = of.map(({ value }) => value) as [number, number];
-  return made(of, does === "sum" ? x + y : x - y, { does, assumed });
+  const told = isOneReading(...of) ? { note: ONE_READING } : { assumed };
+  return made(of, does === "sum" ? x + y : x - y, { does, ...told });
 }
 
 /** One reading and another that rises and falls with it. */

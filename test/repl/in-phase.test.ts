@@ -49,3 +49,66 @@ describe("a difference as it is printed", () => {
     await expect(said("(34 um pp to mil pp)")).rejects.toMatchObject({ code: "syntax" });
   });
 });
+
+describe("one reading that comes in twice needs no phase to itself", () => {
+  it.each([
+    ["base + base", "4.00 mm/s rms"],
+    ["1.1 * base + base", "4.20 mm/s rms"],
+    ["base - base / 4", "1.50 mm/s rms"],
+    ["max(list) + max(list)", "6.00 mm/s rms"],
+    ["base + 3 mm/s rms", "5.00 mm/s rms  (one frequency, in phase; root sum of squares 3.61)"],
+  ])("%s", async (line, prints) => {
+    const session = newSession();
+    await said("base = 2 mm/s rms", session);
+    await said("list = [3 mm/s rms]", session);
+    expect(await said(line, session)).toBe(prints);
+  });
+
+  it("but two frequencies told of it are refused", async () => {
+    const session = newSession();
+    await said("base = 2 mm/s rms", session);
+    await expect(said('at(base, "25 Hz") + at(base, "50 Hz")', session)).rejects.toMatchObject({
+      code: "wrong-frequency",
+    });
+  });
+});
+
+describe("a percentage behind a plus or a minus is a scale", () => {
+  it.each([
+    ["base + 10 %", "2.20 mm/s rms"],
+    ["base - 10 %", "1.80 mm/s rms"],
+    ["2 mm/s rms + 10 %", "2.20 mm/s rms"],
+    ["5 + 10 %", "5.5"],
+    ["6 dB + 10 %", "6.6 dB"],
+    ["explain base - 10 %", "2 mm/s rms\n2 mm/s rms x 0.9 = 1.8 mm/s rms  (- 10 %)"],
+  ])("%s", async (line, prints) => {
+    const session = newSession();
+    await said("base = 2 mm/s rms", session);
+    expect(await said(line, session)).toBe(prints);
+  });
+
+  it("of more than the whole is refused", async () => {
+    await expect(said("2 mm/s rms - 110 %")).rejects.toMatchObject({ code: "negative" });
+  });
+});
+
+describe("a verdict on a difference", () => {
+  it.each([
+    ["40 um pp - 6 um pp at 50 Hz", /caution: a difference in phase is the least .* up to 46\.0 um pp /],
+    ["1.1 * (40 um pp - 6 um pp)", /caution: a difference in phase is the least .* up to 50\.6 um pp /],
+    [
+      "34.0 um pp (one frequency, in phase; up to 46.0 with a phase between them)",
+      /caution: .* up to 46\.0 with a phase/,
+    ],
+    ["max(40 um pp - 6 um pp, 2 um pp)", /caution: .*: one went into this reading, which may be more/],
+  ])("%s names the most that it can be", async (reading, caution) => {
+    expect(await said(`judge(${reading}, ${pump})`)).toMatch(caution);
+  });
+
+  it("has the caution in its data, and no verdict on a sum has it", async () => {
+    const response = await respond(`judge(40 um pp - 6 um pp, ${pump})`, newSession());
+    const { answer } = response as { answer: { value: { data: { cautions: string[] } } } };
+    expect(answer.value.data.cautions[0]).toContain("46.0 um pp");
+    expect(await said(`judge(40 um pp + 6 um pp, ${pump})`)).not.toContain("difference in phase");
+  });
+});
