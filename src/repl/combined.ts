@@ -1,11 +1,18 @@
 import { requireNonNegative, requirePositive, VeladisError } from "../core/index";
 import { type Amplitude, type Assumption, amplitudeOf, format, madeOf, type Step, writtenIn } from "../reading/index";
+import { withHistory } from "./kept";
+import { isOneReading, ONE_READING } from "./linear-share";
 import { inType, linearTypeOf, operands } from "./operands";
 
-/** Frequency of a result of several readings: theirs if all agree, else unknown. */
+/** Frequency of a result of several readings: the one that they say, also where only some say it; else unknown. */
 function commonHertz(readings: readonly Amplitude[]): number | undefined {
-  const [first] = readings;
-  return readings.every(({ hertz }) => hertz === first?.hertz) ? first?.hertz : undefined;
+  const said = readings.map(({ hertz }) => hertz).filter((hertz) => hertz !== undefined);
+  return said.every((hertz) => hertz === said[0]) ? said[0] : undefined;
+}
+
+/** True where some readings say one frequency and others none, so that the result takes it for all. */
+function takesOneFrequency(readings: readonly Amplitude[]): boolean {
+  return commonHertz(readings) !== undefined && readings.some(({ hertz }) => hertz === undefined);
 }
 
 /** What a step makes of readings in one type: an amplitude in that type, with their histories and the step. */
@@ -29,9 +36,10 @@ function assumedInPhase(a: Amplitude, b: Amplitude, doing: string): readonly Ass
 
 function inPhase(a: Amplitude, b: Amplitude, does: "sum" | "difference", doing: string): Amplitude {
   const assumed = assumedInPhase(a, b, doing);
-  const of = operands([a, b], doing);
+  const of = operands(a === b ? Array<Amplitude>(2).fill(withHistory(a)) : [a, b], doing) as [Amplitude, Amplitude];
   const [x, y] = of.map(({ value }) => value) as [number, number];
-  return made(of, does === "sum" ? x + y : x - y, { does, assumed });
+  const told = isOneReading(...of) ? { note: ONE_READING } : { assumed };
+  return made(of, does === "sum" ? x + y : x - y, { does, ...told });
 }
 
 /** One reading and another that rises and falls with it. */
@@ -70,7 +78,10 @@ export function rootSumSquare(readings: readonly Amplitude[]): Amplitude {
   const of = operands(readings, "combine");
   if (of.length === 1) return of[0] as Amplitude;
   const value = Math.hypot(...of.map((one) => one.value));
-  return made(of, value, { does: "rss", assumed: Object.freeze(["uncorrelated"] as const) });
+  // readings by their squares need not be of one frequency: one that says none is not taken to have that of another
+  const told = { does: "rss", assumed: Object.freeze(["uncorrelated"] as const) } as const;
+  const result = made(of, value, told);
+  return takesOneFrequency(of) ? Object.freeze({ ...result, hertz: undefined }) : result;
 }
 
 /** The arithmetic mean of readings: of their numbers, so that no phase comes into it. */
@@ -78,7 +89,8 @@ export function meanOf(readings: readonly Amplitude[]): Amplitude {
   const of = operands(readings, "average");
   if (of.length === 1) return of[0] as Amplitude;
   const total = of.reduce((sum, { value }) => sum + value, 0);
-  return scaledReading(made(of, total, { does: "sum", note: "of the numbers" }), {
+  const assumed = takesOneFrequency(of) && { assumed: Object.freeze(["one-frequency"] as const) };
+  return scaledReading(made(of, total, { does: "sum", note: "of the numbers", ...assumed }), {
     over: of.length,
     note: `mean of ${of.length}`,
   });

@@ -1,9 +1,10 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { parseNumeral, requireText, VeladisError } from "../core/index";
-import { type Amplitude, type Assumption, format, historyOf, ownHistory } from "../reading/index";
+import { type Amplitude, type Assumption, format } from "../reading/index";
 import { bounds, checkBounds } from "./bounds";
 import { loadEngine } from "./engine";
 import { explanationText } from "./explained";
+import { kept } from "./kept";
 import { checkedSession, newSession, type Session } from "./session";
 import { type Line, splitLine } from "./split-line";
 import { amplitude, behind, behindAmplitude, isAmplitude, type Value, valueText } from "./value";
@@ -65,12 +66,6 @@ async function evaluated(line: Line, session: Session): Promise<Evaluated> {
         place === undefined ? "one that cannot be" : `one that breaks off or goes wrong near character ${place}`,
     });
   }
-}
-
-/** A value to keep: a reading as it was given has a step that says so, by which it is known again wherever it comes in. */
-function kept(value: Value): Value {
-  if (typeof value !== "object" || !isAmplitude(value) || value.history !== undefined) return value;
-  return Object.freeze({ ...value, history: ownHistory([...historyOf(value)]) });
 }
 
 function remember({ name }: Line, value: Value, { variables }: Session): void {

@@ -1,6 +1,7 @@
 import { limitsKnown, visibleText } from "../core/index";
 import { type Amplitude, format, union } from "../reading/index";
 import { classify, type Judgement, judge, judgePoints, marginText, type Scheme, type Verdict } from "../severity/index";
+import { phaseCaution } from "./phase-words";
 import { schemeAmong } from "./scheme-among";
 import { behind, type Report } from "./value";
 
@@ -55,10 +56,13 @@ export function judged(
   scheme: string | undefined,
   schemes: readonly Scheme[] | undefined,
 ): Report {
-  const verdict =
+  const caution = phaseCaution(reading);
+  const ofReading =
     scheme === undefined
       ? judge(reading, machine, schemes === undefined ? {} : { schemes })
       : byScheme(reading, machine, schemeAmong(scheme, schemes));
+  const cautions = caution === undefined ? ofReading.cautions : Object.freeze([caution, ...ofReading.cautions]);
+  const verdict = { ...ofReading, cautions };
   return {
     report: lines(firstLine(verdict, reading, verdict), ...restLines(verdict)),
     data: Object.freeze({ ...verdict, assumed: union(reading.assumed, verdict.assumed) }),

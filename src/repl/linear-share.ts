@@ -1,5 +1,8 @@
 import { type Amplitude, linearOf, parsedType, type Step } from "../reading/index";
 
+/** Behind a sum or a difference of one reading with itself: nothing is uncertain about its phase. */
+export const ONE_READING = "one reading with itself";
+
 /** The linear value that a step came to, also where it is written as a level. */
 function linearValue({ value, type }: Step): number {
   const { reference } = parsedType(type);
@@ -13,16 +16,19 @@ function ratio(step: Step, from: Step): number {
 }
 
 /** True for a step that puts readings together as if they rose and fell together. */
-function isInPhase({ does, assumed }: Step): boolean {
-  return (does === "sum" || does === "difference") && assumed?.includes("in-phase") === true;
+export function isInPhase({ does, assumed, note }: Step): boolean {
+  if (does !== "sum" && does !== "difference") return false;
+  return note === ONE_READING || assumed?.includes("in-phase") === true;
 }
 
-/**
- * The readings that an amplitude was put together of in phase, each as it goes into it, one that was taken off with a
- * minus; the amplitude itself where it was not put together. A reading that came in twice is one: nothing is uncertain
- * about its phase to itself.
- */
-export function partsInPhase({ history = [] }: Amplitude): readonly number[] {
+/** A reading that went into an amplitude in phase: the step that gave it, and how often it comes in. */
+interface Share {
+  readonly from: Step;
+  readonly times: number;
+}
+
+/** The readings that an amplitude was put together of in phase, each once; one that was taken off with a minus. */
+export function sharesInPhase({ history = [] }: Amplitude): readonly Share[] {
   const shares = new Map<number, number>();
   const last = history.at(-1);
   if (last !== undefined) shares.set(history.length - 1, 1);
@@ -41,5 +47,22 @@ export function partsInPhase({ history = [] }: Amplitude): readonly number[] {
       shares.set(from, (shares.get(from) ?? 0) + share * by);
     });
   }
-  return [...shares].map(([at, share]) => share * linearValue(history[at] as Step)).filter((part) => part !== 0);
+  return [...shares].map(([at, times]) => ({ from: history[at] as Step, times }));
+}
+
+/**
+ * The parts of an amplitude that was put together in phase, each as it goes into it, one that was taken off with a minus;
+ * the amplitude itself where it was not put together. A reading that came in twice is one.
+ */
+export function partsInPhase(amplitude: Amplitude): readonly number[] {
+  return sharesInPhase(amplitude)
+    .map(({ from, times }) => times * linearValue(from))
+    .filter((part) => part !== 0);
+}
+
+/** True for two amplitudes that were made of one reading by scales and conversions alone. */
+export function isOneReading(a: Amplitude, b: Amplitude): boolean {
+  const [one, ...more] = sharesInPhase(a);
+  const [other, ...others] = sharesInPhase(b);
+  return one !== undefined && more.length === 0 && others.length === 0 && one.from === other?.from;
 }

@@ -48,9 +48,12 @@ function unbracketed(text: string): string {
   return inner;
 }
 
-/** The texts before and behind the first `to` that stands outside quotes. */
+/** Text in quotes, and what is printed behind a difference: a `to` within them is no conversion. */
+const NOT_TO = /"[^"]*"?|\([^()]*;\s*up to \S+ with a phase between them\)/g;
+
+/** The texts before and behind the first `to` that stands outside quotes and outside of what is printed behind a reading. */
 function splitTargets(text: string): [before: string, behind: string | undefined] {
-  const quoted = text.replace(/"[^"]*"?/g, (string) => "_".repeat(string.length));
+  const quoted = text.replace(NOT_TO, (string) => "_".repeat(string.length));
   const found = /\s+to(\s+|$)/i.exec(quoted);
   if (found === null) return [text, undefined];
   return [text.slice(0, found.index), text.slice(found.index + found[0].length)];

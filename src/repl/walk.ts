@@ -13,9 +13,10 @@ import { type Assumption, union } from "../reading/index";
 import type { Scheme } from "../severity/index";
 import { amplitudeOperation, isVibration } from "./arithmetic";
 import { bounds } from "./bounds";
+import { scaledReading } from "./combined";
 import type { Engine } from "./engine";
 import { type CalculatorFunction, functions, numberFunctions } from "./functions";
-import { isList, isReport, kindText, opened, type Value } from "./value";
+import { isAmplitude, isList, isReport, kindText, opened, type Value } from "./value";
 
 /** Operators an expression may use, by the name mathjs gives them. */
 const operators = new Set([
@@ -69,6 +70,13 @@ function numbersOf(args: readonly Value[], what: string): number[] {
     if (typeof value === "number") return value;
     throw new VeladisError("wrong-type", { expected: `numbers for ${what}`, received: kindText(value) });
   });
+}
+
+/** The percentage that stands behind a plus or a minus: mathjs writes `a + 10 %` as `a + a * (10 %)`, with one node twice. */
+function percentageBeside({ fn, args: [before, product] }: OperatorNode): MathNode | undefined {
+  if ((fn as string) !== "add" && (fn as string) !== "subtract") return undefined;
+  const { type, args = [] } = (product ?? {}) as Partial<OperatorNode>;
+  return type === "OperatorNode" && args.length === 2 && args[0] === before ? args[1] : undefined;
 }
 
 /** Evaluates allow-listed nodes over the variables; everything else is refused by its kind. */
@@ -141,8 +149,21 @@ export class Walker {
         allowed: ["+", "-", "*", "/", "^", "%", "<", "<=", ">", ">=", "==", "!="],
       });
     }
+    const percent = percentageBeside(node);
+    if (percent !== undefined) return this.#percentage(operator, node, percent);
     const args = node.args.map((arg) => this.valueOf(arg));
     return this.#applied(operator, node.op, args);
+  }
+
+  /** `a + 10 %`: a scale of what stands before it, not a second vibration. */
+  #percentage(operator: string, { op, args: [before] }: OperatorNode, percent: MathNode): Value {
+    const whole = this.valueOf(before as MathNode);
+    const share = this.valueOf(percent);
+    if (typeof whole === "object" && isAmplitude(whole) && typeof share === "number") {
+      const by = operator === "add" ? 1 + share : 1 - share;
+      return scaledReading(whole, { by, note: `${op} ${Number((100 * share).toPrecision(6))} %` });
+    }
+    return this.#applied(operator, op, [whole, this.#applied("multiply", "*", [whole, share])]);
   }
 
   #applied(operator: string, symbol: string, args: readonly Value[]): Value {
