@@ -1,10 +1,11 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { parseNumeral, requireText, VeladisError } from "../core/index";
-import { type Amplitude, type Assumption, format } from "../reading/index";
+import type { Amplitude, Assumption } from "../reading/index";
 import { bounds, checkBounds } from "./bounds";
 import { loadEngine } from "./engine";
 import { explanationText } from "./explained";
 import { kept } from "./kept";
+import { numberText } from "./reading-words";
 import { checkedSession, newSession, type Session } from "./session";
 import { type Line, splitLine } from "./split-line";
 import { amplitude, behind, behindAmplitude, isAmplitude, type Value, valueText } from "./value";
@@ -38,7 +39,7 @@ function answerText(
   if (explains) return explanationText(converted.length === 0 ? value : converted);
   if (typeof value === "boolean") return `${value}${behind({ assumed: compared })}`;
   if (converted.length === 0) return valueText(value);
-  return converted.map((one) => `${format(one)}${behindAmplitude(one)}`).join("\n");
+  return converted.map((one) => `${numberText(one)}${behindAmplitude(one)}`).join("\n");
 }
 
 /** The value of an expression that is one reading or one variable, for which mathjs need not be loaded. */

@@ -1,14 +1,16 @@
 import { limitsKnown, visibleText } from "../core/index";
 import { type Amplitude, format, union } from "../reading/index";
 import { classify, type Judgement, judge, judgePoints, marginText, type Scheme, type Verdict } from "../severity/index";
+import { decidedWithin } from "./judged-within";
 import { phaseCaution } from "./phase-words";
+import { numberText } from "./reading-words";
 import { schemeAmong } from "./scheme-among";
 import { behind, type Report } from "./value";
 
 /** What a headline says more than the zone, the nearest limit, and what was assumed on the way. */
 function firstLine({ headline, word }: Pick<Judgement, "headline" | "word">, reading: Amplitude, by: Verdict): string {
   const way = { ...reading, assumed: union(reading.assumed, by.assumed) };
-  return `${headline}${word === headline || headline.includes(": ") ? "" : `, ${word}`}: ${format(reading)} is ${marginText(by)}${behind(way)}`;
+  return `${headline}${word === headline || headline.includes(": ") ? "" : `, ${word}`}: ${numberText(reading)} is ${marginText(by)}${behind(way)}`;
 }
 
 /** The schemes of a verdict, what it was judged by and what it rests on. */
@@ -57,14 +59,15 @@ export function judged(
   schemes: readonly Scheme[] | undefined,
 ): Report {
   const caution = phaseCaution(reading);
-  const ofReading =
+  const ofBest =
     scheme === undefined
       ? judge(reading, machine, schemes === undefined ? {} : { schemes })
       : byScheme(reading, machine, schemeAmong(scheme, schemes));
+  const { verdict: ofReading, lines: within } = decidedWithin(reading, ofBest);
   const cautions = caution === undefined ? ofReading.cautions : Object.freeze([caution, ...ofReading.cautions]);
   const verdict = { ...ofReading, cautions };
   return {
-    report: lines(firstLine(verdict, reading, verdict), ...restLines(verdict)),
+    report: lines(firstLine(verdict, reading, verdict), ...within, ...restLines(verdict)),
     data: Object.freeze({ ...verdict, assumed: union(reading.assumed, verdict.assumed) }),
   };
 }

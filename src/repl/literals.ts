@@ -1,8 +1,10 @@
 import { parseNumeral, shown, splitNumeral, VeladisError } from "../core/index";
-import { detectors, findDetector } from "../detectors/index";
+import { detectors } from "../detectors/index";
 import { type Amplitude, behindReading, endBehind, ownHistory, parseAmplitude, stateBehind } from "../reading/index";
 import { findUnit } from "../units/index";
 import { readingEnd, stateEnd } from "./reading-end";
+import { namesReading } from "./reading-type";
+import { uncertainAt } from "./uncertain-literal";
 import type { LevelDifference } from "./value";
 import { beginnings, wordsFrom } from "./words-behind";
 
@@ -11,16 +13,6 @@ export interface Literal {
   readonly start: number;
   readonly end: number;
   readonly value: Amplitude | LevelDifference;
-}
-
-function namesReading(text: string): boolean {
-  if (/^dB re[:f]? \S/i.test(text)) return true;
-  const words = text.split(" ");
-  for (let at = 1; at < words.length; at++) {
-    if (findDetector(words.slice(at).join(" ")) !== undefined)
-      return findUnit(words.slice(0, at).join(" ")) !== undefined;
-  }
-  return false;
 }
 
 /** The number of decibels without a reference that begins with the number at a place, or undefined when it is none. */
@@ -53,6 +45,8 @@ function differenceBehind(decibels: number, written: string): LevelDifference {
 
 /** The reading that begins with the number at a place, or undefined when it is a plain number. */
 function literalAt(text: string, start: number, digits: string, names: ReadonlySet<string>): Literal | undefined {
+  const uncertain = uncertainAt(text, start, digits);
+  if (uncertain !== undefined) return { start, ...uncertain };
   const words = wordsFrom(text, start + digits.length);
   for (const { text: type, end: typeEnd } of beginnings(words)) {
     if (!namesReading(type)) continue;
@@ -85,7 +79,9 @@ function isSign(text: string, at: number): boolean {
 /** As {@link literalAt}; below zero there are levels alone, and the sign of all else is an operator. */
 function signedLiteral(text: string, at: number, digits: string, names: ReadonlySet<string>): Literal | undefined {
   if (!digits.startsWith("-")) return literalAt(text, at, digits, names);
-  return /^\s*dB\s+re/i.test(text.slice(at + digits.length)) ? literalAt(text, at, digits, names) : undefined;
+  return /^\s*(?:(?:±|\+\/-)\s*[\d.]+\s*)?dB\s+re/i.test(text.slice(at + digits.length))
+    ? literalAt(text, at, digits, names)
+    : undefined;
 }
 
 /** The end of the string that begins at a place. */

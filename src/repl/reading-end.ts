@@ -4,7 +4,7 @@ import { endBehind, stateBehind } from "../reading/index";
 import { beginnings, wordsFrom } from "./words-behind";
 
 /** The end of the frequency that follows `at` or `@`; the place itself if none follows. */
-function frequencyEnd(text: string, start: number): number {
+export function frequencyEnd(text: string, start: number): number {
   const at = /\s*(?:\bat\s+|@\s*)/iy;
   at.lastIndex = start;
   if (at.exec(text) === null) return start;
@@ -36,7 +36,7 @@ export function stateEnd(text: string, start: number): number {
 }
 
 /** The place behind a frequency that is written once more in brackets, `(1500 r/min)`; the place itself if it is not. */
-function sameFrequencyEnd(text: string, start: number): number {
+export function sameFrequencyEnd(text: string, start: number): number {
   const bracket = /\s*\(([^()]*)\)/y;
   bracket.lastIndex = start;
   const words = bracket.exec(text)?.[1];
@@ -45,7 +45,8 @@ function sameFrequencyEnd(text: string, start: number): number {
     : start;
 }
 
-function isFrequency(text: string): boolean {
+/** True for a text that says a frequency. */
+export function isFrequency(text: string): boolean {
   try {
     frequency(text);
     return true;

@@ -1,8 +1,9 @@
 import { equivalents } from "../amplitude/index";
-import { type Amplitude, type Assumption, format, union } from "../reading/index";
+import { type Amplitude, type Assumption, isUncertain, union } from "../reading/index";
 import { evaluateLine } from "./evaluate-line";
 import { helpText } from "./help";
 import { hasOpenBracket } from "./open-bracket";
+import { numberText } from "./reading-words";
 import type { Session } from "./session";
 import { behind, valueText } from "./value";
 
@@ -11,11 +12,12 @@ export type Response = { readonly text: string; readonly answer?: unknown } | "e
 
 /** A reading that was only written down, in the everyday units: a row a unit, with what the row assumed. */
 function equivalentsText(reading: Amplitude): string {
+  const width = isUncertain(reading.history ?? []) ? 32 : 16;
   return equivalents(reading)
     .map(({ rms, pk, pp }) => {
       const row = [rms, pk, pp];
       const assumed = row.reduce<readonly Assumption[]>((all, one) => union(all, one.assumed), []);
-      return `${row.map((one) => format(one).padEnd(16)).join("")}${behind({ ...reading, assumed }).trim()}`.trimEnd();
+      return `${row.map((one) => numberText(one).padEnd(width)).join("")}${behind({ ...reading, assumed }).trim()}`.trimEnd();
     })
     .join("\n");
 }

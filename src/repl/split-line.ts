@@ -48,6 +48,9 @@ function unbracketed(text: string): string {
   return inner;
 }
 
+/** The coverage factor of an uncertainty, whose sign assigns nothing. */
+const COVERAGE = /\(\s*k\s*=[^()=]*\)/gi;
+
 /** Text in quotes, and what is printed behind a difference: a `to` within them is no conversion. */
 const NOT_TO = /"[^"]*"?|\([^()]*;\s*up to \S+ with a phase between them\)/g;
 
@@ -103,7 +106,12 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
   const [before, behind] = splitTargets(joinedPeaks(explained === null ? body : unbracketed(body)));
   if (behind !== undefined) checkPlaceOfTo(before, behind, line);
   const [written, crestFactor, ...more] = before.split(CREST_FACTOR) as [string, ...string[]];
-  if (written.trim() === "" || behind?.trim() === "" || more.length > 0 || /(^|[^=!<>])=([^=]|$)/.test(written)) {
+  if (
+    written.trim() === "" ||
+    behind?.trim() === "" ||
+    more.length > 0 ||
+    /(^|[^=!<>])=([^=]|$)/.test(written.replace(COVERAGE, ""))
+  ) {
     throw new VeladisError("syntax", { ...form, received: shown(line) });
   }
   if (/(^|[^A-Za-z0-9_])_/.test(written.replace(/"[^"]*"?/g, ""))) {

@@ -1,15 +1,7 @@
 import { shown, VeladisError, visibleText } from "../core/index";
-import {
-  type Amplitude,
-  assumedText,
-  format,
-  isClipped,
-  type Made,
-  plainNumber,
-  readingText,
-  significant,
-} from "../reading/index";
+import { type Amplitude, assumedText, format, isClipped, type Made, plainNumber, significant } from "../reading/index";
 import { phaseWords } from "./phase-words";
+import { wholeText } from "./reading-words";
 
 /** A result that is printed as prepared text, with its data beside it: a judgement, proposed setpoints, a change. */
 export interface Report {
@@ -109,5 +101,5 @@ export function valueText(value: Value, digits?: number): string {
   if (isList(value)) return value.map((one) => valueText(one, digits)).join(", ");
   if (isReport(value)) return value.report;
   if (isLevelDifference(value)) return differenceText(value, digits);
-  return `${readingText(value, digits === undefined ? {} : { digits })}`.replace(/\)$/, `${phaseWords(value)})`);
+  return wholeText(value, digits).replace(/\)$/, `${phaseWords(value)})`);
 }

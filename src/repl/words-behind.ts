@@ -10,7 +10,7 @@ interface Word {
 /** The words behind a place, up to anything that can only be arithmetic. */
 export function wordsFrom(text: string, start: number): Word[] {
   const words: Word[] = [];
-  const word = /\s*([^\s+*(),=<>;!?[\]{}"|&~:@]+)/y;
+  const word = /\s*([^\s+*(),=<>;!?[\]{}"|&~:@±]+)/y;
   word.lastIndex = start;
   for (let found = word.exec(text); found !== null && words.length < MOST_WORDS; found = word.exec(text)) {
     const [, one = ""] = found;

@@ -15,6 +15,8 @@ interface Expected {
   readonly assumed: readonly string[];
   /** Its frequency, where it says one. */
   readonly hertz?: number | undefined;
+  /** The variable, where it is made of that alone. */
+  readonly one?: string | undefined;
   /** Whether it may be written as a level: two of them are not added. */
   readonly level?: boolean;
 }
@@ -63,7 +65,7 @@ const leaf = (values: readonly number[]): fc.Arbitrary<Expected> =>
   fc.oneof(
     fc.nat(ways.length - 1).map((i) => {
       const { value, assumed, hertz, level } = ways[i] as (typeof ways)[number];
-      return { text: `v${i}`, value: value(values[i] as number), assumed, hertz, level: level === true };
+      return { text: `v${i}`, value: value(values[i] as number), assumed, hertz, level: level === true, one: `v${i}` };
     }),
     number.map((x) => ({ text: `${x} mm/s rms`, value: x, assumed: [] })),
     number.map((x) => ({ text: `${x} in/s rms`, value: 25.4 * x, assumed: [] })),
@@ -78,14 +80,23 @@ const leaf = (values: readonly number[]): fc.Arbitrary<Expected> =>
 const all = (...of: readonly Expected[]): string[] => of.flatMap(({ assumed }) => assumed);
 const texts = (of: readonly Expected[]): string => of.map(({ text }) => text).join(", ");
 
-/** The frequency of a result of several: theirs if all agree. */
-const common = (of: readonly Expected[]): number | undefined =>
-  of.every(({ hertz }) => hertz === of[0]?.hertz) ? of[0]?.hertz : undefined;
+/** The frequency of a result of several: the one that any of them says; no two differ here. */
+const common = (of: readonly Expected[]): number | undefined => of.find(({ hertz }) => hertz !== undefined)?.hertz;
+
+/** What is assumed where some say a frequency and others none. */
+const taken = (of: readonly Expected[]): string[] =>
+  common(of) !== undefined && of.some(({ hertz }) => hertz === undefined) ? ["one-frequency"] : [];
+
+const isOne = (a: Expected, b: Expected): boolean => a.one !== undefined && a.one === b.one;
 
 /** What putting two together in phase assumes, and the second one's text, linear where both may be levels. */
 const together = (a: Expected, b: Expected) => ({
   hertz: common([a, b]),
-  assumed: [...all(a, b), ...(a.hertz === undefined || b.hertz === undefined ? ["one-frequency"] : []), "in-phase"],
+  one: isOne(a, b) ? a.one : undefined,
+  assumed: [
+    ...all(a, b),
+    ...(isOne(a, b) ? [] : [...(a.hertz === undefined || b.hertz === undefined ? ["one-frequency"] : []), "in-phase"]),
+  ],
   second: a.level && b.level ? `1 * ${b.text}` : b.text,
 });
 
@@ -120,12 +131,12 @@ const expression = (values: readonly number[]): fc.Arbitrary<Expected> =>
           text: `rss(${texts(of)})`,
           value: Math.sqrt(of.reduce((sum, { value }) => sum + value * value, 0)),
           assumed: [...all(...of), "uncorrelated"],
-          hertz: common(of),
+          hertz: taken(of).length > 0 ? undefined : common(of),
         })),
         several.map((of) => ({
           text: `mean([${texts(of)}])`,
           value: of.reduce((sum, { value }) => sum + value, 0) / of.length,
-          assumed: all(...of),
+          assumed: [...all(...of), ...taken(of)],
           hertz: common(of),
         })),
         several.map((of) => ({

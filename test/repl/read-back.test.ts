@@ -79,9 +79,10 @@ describe("a reading as it is written is read back whole", () => {
         const text = valueText(reading);
         expectSame((await evaluateLine(text)).value as Amplitude, reading);
         expectSame((await evaluateLine(`back = ${text}`)).value as Amplitude, reading);
-        const list = (await evaluateLine(`[${text}, +(${text}), max(${text})]`)).value as Amplitude[];
-        expect(list).toHaveLength(3);
-        for (const one of list) expectSame(one, reading);
+        // a line has at most 500 characters
+        for (const within of [`[${text}, +(${text})]`, `[max(${text})]`]) {
+          for (const one of (await evaluateLine(within)).value as Amplitude[]) expectSame(one, reading);
+        }
       }),
       { numRuns: 500 },
     );
