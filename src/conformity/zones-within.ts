@@ -154,7 +154,7 @@ function exactCautions(criteria: readonly CriterionWithin[]): string[] {
  * [interval.low.toFixed(1), interval.high.toFixed(1), interval.type]; // => ["4.6", "5.2", "mm/s rms"]
  * bestValue.headline; // => "zone B"
  * zonesWithin(verdict, { rule: "simple acceptance" }).zone; // => "B"
- * Number(probabilities?.C.toFixed(2)); // => 0.09
+ * Number(probabilities?.C?.toFixed(2)); // => 0.09
  * zonesWithin(judge("4.9 mm/s rms", "pump 90 kW 2980 r/min category II")); // throws missing-fact
  * ```
  */

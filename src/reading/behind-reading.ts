@@ -6,10 +6,13 @@ import { union } from "./history";
 
 /** What stands behind a reading: its crest factor, what was assumed on the way to it, and those words as they were. */
 export interface Behind {
-  readonly crestFactor?: number;
-  readonly assumed?: readonly Assumption[];
-  readonly note?: string;
+  readonly crestFactor: number | undefined;
+  readonly assumed: readonly Assumption[] | undefined;
+  readonly note: string | undefined;
 }
+
+/** All parts are its own: what others put on every object is no part of a reading. */
+const nothing: Behind = { crestFactor: undefined, assumed: undefined, note: undefined };
 
 /** What may stand behind what was assumed: the figures that go with a sum or a difference in phase. */
 const REMARK = /^(up to \S+ with a phase between them|root sum of squares \S+)$/;
@@ -42,7 +45,7 @@ function assumedIn(words: string): Behind {
   return {
     assumed: union([], assumed),
     note: words.trim(),
-    ...(digits !== undefined && { crestFactor: crestFactorOf(digits) }),
+    crestFactor: digits === undefined ? undefined : crestFactorOf(digits),
   };
 }
 
@@ -56,7 +59,7 @@ export function behindReading(written: string): [text: string, behind: Behind] {
   const words = BRACKET.exec(written)?.[1];
   const isOurs = words !== undefined && saysAssumed(words);
   const rest = isOurs ? written.replace(BRACKET, "") : written;
-  const behind = isOurs ? assumedIn(words) : {};
+  const behind = isOurs ? assumedIn(words) : nothing;
   const [all, digits] = /,\s*crest factor\s+(\S+)\s*$/i.exec(rest) ?? [];
   if (all === undefined || digits === undefined) return [rest, behind];
   const crestFactor = crestFactorOf(digits);

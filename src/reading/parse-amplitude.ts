@@ -65,9 +65,6 @@ export function parseAmplitude(reading: string): Amplitude {
   if (type === "") {
     refuse("missing-unit", reading, `a unit and a detector after the value, as in "${digits} mm/s rms"`);
   }
-  if (/^(?:±|\+\/?[-\u2212])/.test(type)) {
-    refuse("syntax", reading, 'a reading without "±": here no uncertainty is carried');
-  }
   const { unit, detector, quantity, reference } = parsedType(type);
   const known = at === undefined ? undefined : frequencyTwice(at);
   const parts = { unit, detector, quantity, hertz: known };

@@ -16,7 +16,7 @@ export function requireNoPlusMinus(text: string): void {
   if (!hasPlusMinus(text)) return;
   throw new VeladisError("syntax", {
     expected:
-      "a reading without ±; a single one with its uncertainty is read by veladis judge and by parseUncertain of veladis/uncertainty",
+      "a reading without ±, which is not carried here; parseUncertain of veladis/uncertainty reads it, and so do veladis convert, judge, check and setpoints",
     received: shown(text),
   });
 }

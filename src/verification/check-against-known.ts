@@ -77,6 +77,8 @@ const keys: Readonly<Record<keyof KnownCheck, true>> = /* @__PURE__ */ Object.fr
   rule: true,
 });
 
+const noParts: readonly UncertaintyPart[] = /* @__PURE__ */ Object.freeze([]);
+
 function ruleOf(rule: DecisionRule | undefined, isUncertain: boolean): DecisionRule {
   if (rule === undefined) return isUncertain ? "guard band" : "simple acceptance";
   requireChoice(rule, Object.keys(decisionRules), "a decision rule");
@@ -197,7 +199,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,
     tolerance: tolerance.above,
     uncertainty: uncertainty?.above ?? null,
-    parts: uncertainty?.parts ?? [],
+    parts: uncertainty?.parts ?? noParts,
     method: uncertainty?.method ?? null,
     ...withinLoop(decision, indicated, known, error),
     rule,

@@ -80,7 +80,7 @@ describe("a reading as it is written is read back whole", () => {
         expectSame((await evaluateLine(text)).value as Amplitude, reading);
         expectSame((await evaluateLine(`back = ${text}`)).value as Amplitude, reading);
         // a line has at most 500 characters
-        for (const within of [`[${text}, +(${text})]`, `[max(${text})]`]) {
+        for (const within of [`[${text}, +(${text})]`, `[max(${text})]`].filter(({ length }) => length <= 500)) {
           for (const one of (await evaluateLine(within)).value as Amplitude[]) expectSame(one, reading);
         }
       }),

@@ -92,6 +92,7 @@ const amplitudes: Call[] = [
   r("explain", "0.25 in/s pk at 1500 r/min"),
   r("explain", amplitude),
   r("format", amplitude, { digits: 4 }),
+  r("readingText", amplitude, { digits: 4 }),
   r("format", 4.5, "mm/s rms", { digits: 4 }),
   r("formatVoltage", { value: 0.5, unit: "mV", detector: "rms" }, 3),
   r("frequency", "2x 1500 r/min"),
@@ -285,6 +286,11 @@ const protections: Call[] = [
     speed: "1500 r/min",
     planes: { left: "300 mm", right: "200 mm" },
   }),
+  p(
+    "askedWarnings",
+    { stored: amplitude },
+    protection.proposeSetpoints({ baseline: "1.2 mm/s rms", scheme, machine: "group 2 rigid" }),
+  ),
   p("proposeSetpoints", {
     baseline: "1.2 mm/s rms",
     scheme,
@@ -649,6 +655,14 @@ const uncertainties: Call[] = [
       { does: "convert", of: [1], value: 4 / 157.08, type: "mm rms", hertz: 25, assumed: ["one-frequency"] },
     ],
   }),
+  u(
+    "zonesWithin",
+    severity.classify(uncertainty.parseUncertain("4 ± 0.3 mm/s rms (k=2)"), {
+      scheme: "iso-10816-3-2009",
+      machine: "group 1 rigid",
+    }),
+    { rule: "simple acceptance", draws: 1000, seed: 3 },
+  ),
   u("withUncertainty", uncertain, "± 5 % (k=2)", "sensitivity of the sensor"),
 ];
 

@@ -178,9 +178,9 @@ describe("a proposal", () => {
     expect(trip?.reasons.at(-1)).toEqual(ceiling);
     // at 1.25 times C/D it is named still, above it is no longer
     expect(ceilings(10).trip?.reasons.at(-1)).toEqual(ceiling);
-    expect(ceilings(10.1).trip?.range).toEqual([4, 10]);
+    expect(ceilings(10.1).trip?.range).toEqual([4.5, 10]);
     expect(ceilings(10.1).trip?.reasons.at(-1)).toEqual(setpointRules["trip cap"]);
-    expect(ceilings(7).trip).toMatchObject({ asked: { value: 7 }, range: [4, 7] });
+    expect(ceilings(7).trip).toMatchObject({ asked: { value: 7 }, range: [4.5, 7] });
   });
 
   it("says of limits of the site that it took the user's word", () => {
