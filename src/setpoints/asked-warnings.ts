@@ -1,10 +1,19 @@
 import { convertAmplitude } from "../amplitude/index";
+import { orNull, requireShape, type Shape } from "../core/index";
 import type { StoredSetpoint } from "../device/index";
 import type { Frequency } from "../frequency/index";
 import { type Amplitude, format, significant } from "../reading/index";
 import { reaches } from "./first-warnings";
 import type { Proposal } from "./proposal";
 import type { SetpointWarning } from "./setpoint-warnings";
+
+const setpointShape: Shape = /* @__PURE__ */ orNull({ range: ["number"] });
+const shape = {
+  as: "text",
+  alarm: setpointShape,
+  trip: setpointShape,
+  hysteresis: { percent: "number" },
+} as const satisfies Shape;
 
 /** The most that the rules of a proposal allow for any setpoint; undefined where it has none. */
 function mostAllowed({ alarm, trip }: Proposal): number | undefined {
@@ -16,7 +25,7 @@ function mostAllowed({ alarm, trip }: Proposal): number | undefined {
  * it would not clear at the running level, that it is above all that the rules allow.
  *
  * @param at - frequency, where it is of another quantity than the proposal
- * @throws {@link VeladisError} as {@link convertAmplitude}
+ * @throws {@link VeladisError} `wrong-type` and `missing-fact` for what is no proposal, and as {@link convertAmplitude}
  * @example
  * ```ts
  * import { askedWarnings, proposeSetpoints, storedSetpoint } from "veladis/protection";
@@ -30,6 +39,7 @@ export function askedWarnings(
   proposal: Proposal,
   at?: Frequency,
 ): readonly SetpointWarning[] {
+  requireShape(proposal, shape, "proposal");
   const { as, baseline, hysteresis } = proposal;
   const setpoint: Amplitude = convertAmplitude(stored, as, at === undefined ? {} : { at });
   const name = `the setpoint asked for, ${format(stored)}`;

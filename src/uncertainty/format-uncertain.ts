@@ -39,7 +39,7 @@ function isSkewed({ method, interval: [low, high], value, expanded, type }: Unce
  *
  * formatUncertain("0.25 in/s pk ± 5 % (k=2)"); // => "0.250 ± 0.013 in/s pk (k=2)"
  * formatUncertain("95 ± 0.5 dB re 1e-9 m/s"); // => "95.00 ± 0.58 dB re 1e-9 m/s (k=2)"
- * formatUncertain("4.9 ± 4.9 mm/s rms"); // => "4.90 mm/s rms, 95 % within 0.245 to 9.56"
+ * formatUncertain("4.9 ± 4.9 mm/s rms"); // => "4.90 mm/s rms, 95 % within 0.248 to 9.56"
  * ```
  */
 export function formatUncertain(reading: string | Amplitude): string {

@@ -17,7 +17,7 @@ interface Beside extends Margins {
 
 /** True where the inputs are known so well that slopes are enough: the error itself is small, so its share says nothing. */
 function isSmall(level: Amplitude): boolean {
-  return uncertaintyOf(level, { draws: 1 }).method === "first order";
+  return uncertaintyOf(level, { draws: 1000 }).method === "first order";
 }
 
 /** The parts of two independent uncertainties as those of one. */

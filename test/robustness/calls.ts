@@ -640,7 +640,7 @@ const uncertainties: Call[] = [
   u("parseUncertain", "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"),
   u("ratioOf", "5.2 ± 2 % mm/s rms (k=2)", uncertain),
   u("uncertaintyOf", "95 ± 0.5 dB re 1e-9 m/s"),
-  u("uncertaintyOf", uncertain, { method: "Monte Carlo", draws: 100, seed: 3 }),
+  u("uncertaintyOf", uncertain, { method: "Monte Carlo", draws: 1000, seed: 3 }),
   u("uncertaintyOf", {
     history: [
       ...uncertain.history,
