@@ -69,6 +69,7 @@ const cases: Cases = {
   "parseAmplitude, a crest factor that is no number": () => parseAmplitude("1 mm/s rms, crest factor 1,5"),
   "parseAmplitude, two crest factors": () => parseAmplitude("1 mm/s rms, crest factor 4 (crest factor 3)"),
   "parseAmplitude, a frequency written twice that is two": () => parseAmplitude("1 mm/s rms at 25 Hz (50 Hz)"),
+  "readingText, null for options": () => readingText(parseAmplitude("1 mm/s rms"), null as Loose),
   "readingText, no reading": () => readingText(undefined as Loose),
   "parseAmplitude, two frequencies": () => parseAmplitude("1 mm/s rms at 25 Hz at 50 Hz"),
   "parseAmplitude, of any length": () => parseAmplitude(`1 mm/s rms ${"x".repeat(300)}`),
