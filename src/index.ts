@@ -75,6 +75,7 @@ export {
   type Assumption,
   assumedText,
   assumptions,
+  type Distribution,
   type FormatOptions,
   format,
   type Level,
@@ -94,6 +95,7 @@ export {
   type StepName,
   significant,
   stepWords,
+  type Uncertainty,
   writtenValue,
 } from "./reading/index";
 export {

@@ -29,6 +29,6 @@ export type {
   QuantityOf,
   ReadingType,
 } from "./types";
-export { isUncertain, requireTolerance, type Uncertainty } from "./uncertainty";
+export { type Distribution, isUncertain, requireTolerance, type Uncertainty } from "./uncertainty";
 export { type Rounding, wholeSteps } from "./whole-steps";
 export { writtenValue } from "./written-value";

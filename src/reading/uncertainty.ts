@@ -4,7 +4,7 @@ import { requireChoice, requireGiven, requirePositive, requireText, VeladisError
 const MOST_OF_FREQUENCY = 0.12;
 
 /** How a number may lie about its best value: as a bell, or anywhere within plus and minus root 3 of it alike. */
-type Distribution = "normal" | "rectangular";
+export type Distribution = "normal" | "rectangular";
 
 /** The names of the distributions. */
 const distributions: readonly Distribution[] = /* @__PURE__ */ Object.freeze(["normal", "rectangular"]);
