@@ -43,7 +43,7 @@ export const convertPage = {
       ],
       ["frequency", "25 Hz, 1500 r/min (rpm, cpm), 157 rad/s, 2x 1500 r/min"],
       [
-        "uncertainty",
+        "with ±",
         "4.9 ± 0.3 mm/s rms (k=2), ± 5 %, ± 0.5 dB, 25 ± 0.5 Hz; +/- too. Without k it is a bound with equal chance within",
       ],
       ["levels", "dB re 1e-9 m/s, dB re ISO 1683 velocity"],

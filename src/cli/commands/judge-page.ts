@@ -38,7 +38,7 @@ export const judgePage = {
       'a name before each reading: "DE-H 3.1, DE-V 2.2 mm/s rms"; semicolons between points where numbers have a decimal comma',
     ],
     [
-      "uncertainty",
+      "with ±",
       'behind the number or the reading: "4.9 ± 0.3 mm/s rms (k=2)", "0.25 in/s pk ± 5 % (k=2)"; without (k=...) a bound with equal chance within',
       "The zone is then the worst that the interval touches (guard band), or that of the best value (simple acceptance).",
     ],
