@@ -1,4 +1,5 @@
 export type { CriterionWithin, IntervalWithin } from "./criterion-within";
+export { decidedVerdict, intervalText } from "./decided-verdict";
 export type { ZoneProbabilities } from "./zone-probabilities";
 export { type ZoneRule, zoneRules } from "./zone-rules";
 export { type ZonesWithin, type ZonesWithinOptions, zonesWithin } from "./zones-within";

@@ -11,7 +11,7 @@ export { madeOfOne, type Unfinished, withStep } from "./made-of-one";
 export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
-export { hasPlusMinus, requireNoPlusMinus } from "./plus-minus";
+export { hasPlusMinus, PLUS_MINUS, requireNoPlusMinus } from "./plus-minus";
 export { plainNumber, readingText } from "./reading-text";
 export { readingType } from "./reading-type";
 export {

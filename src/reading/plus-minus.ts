@@ -1,10 +1,11 @@
 import { shown, VeladisError } from "../core/index";
 
-const sign = /±|\+\/?[-\u2212]/;
+/** Signs for plus and minus, as they are typed. */
+export const PLUS_MINUS = /±|\+\/?[-\u2212]/;
 
 /** True for a text that says a number plus and minus another. */
 export function hasPlusMinus(text: string): boolean {
-  return text.search(sign) > 0;
+  return text.search(PLUS_MINUS) > 0;
 }
 
 /**

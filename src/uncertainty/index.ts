@@ -1,8 +1,10 @@
 export { formatUncertain } from "./format-uncertain";
 export { parseUncertain } from "./parse-uncertain";
 export { type RatioOf, ratioOf } from "./ratio-of";
+export { hasCoverage, withoutSign } from "./stated";
 export { uncertainAmplitude } from "./uncertain-amplitude";
 export {
+  methodFor,
   sortedDraws,
   type UncertaintyMethod,
   type UncertaintyOf,

@@ -5,6 +5,7 @@ import {
   type Amplitude,
   hasPlusMinus,
   ownHistory,
+  PLUS_MINUS,
   parseAmplitude,
   requireTolerance,
   type Step,
@@ -12,15 +13,7 @@ import {
   writtenIn,
   writtenValue,
 } from "../reading/index";
-import {
-  hasCoverage,
-  PLUS_MINUS,
-  type Stated,
-  statedBehind,
-  uncertaintyFrom,
-  uncertaintyNote,
-  withoutCoverage,
-} from "./stated";
+import { hasCoverage, type Stated, statedBehind, uncertaintyFrom, uncertaintyNote, withoutCoverage } from "./stated";
 
 const FORM = 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"';
 
@@ -36,7 +29,7 @@ function halves(text: string, reading: string): [before: string, behind: string 
   if (more.length > 0 || (k !== undefined && behind === undefined)) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
   }
-  return [before.trim(), behind, k];
+  return [before.trim(), behind?.trim(), k];
 }
 
 /** `4.9` and `0.3 mm/s rms`: the unit behind both is that of the number, and the amount is in it, in % or in dB. */

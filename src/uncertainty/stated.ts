@@ -1,5 +1,5 @@
 import { parseNumeral, requireNonNegative, shown, splitNumeral, VeladisError } from "../core/index";
-import type { Uncertainty } from "../reading/index";
+import { PLUS_MINUS, type Uncertainty } from "../reading/index";
 
 /** What a text says behind a plus-minus sign: an amount, what it is in, and a coverage factor. */
 export interface Stated {
@@ -14,9 +14,6 @@ export interface Stated {
 
 const FORM = 'an uncertainty such as "± 0.3", "± 5 %" or "± 0.5 dB (k=2)"';
 const COVERAGE = "a coverage factor of 1 to 10, such as (k=2)";
-
-/** Signs for plus and minus, as they are typed. */
-export const PLUS_MINUS = /\s*(?:±|\+\/-|\+-|\+\/\u2212)\s*/;
 
 /** A coverage factor in brackets, such as `(k=2)`. */
 const coverage = /\s*\(\s*k\s*=\s*([^)]*)\)/i;
@@ -39,6 +36,12 @@ export function withoutCoverage(text: string): [rest: string, k: number | undefi
   const k = parseNumeral(found[1] as string, COVERAGE);
   if (k >= 1 && k <= 10) return [rest, k];
   throw new VeladisError("out-of-range", { expected: COVERAGE, received: `${k}` });
+}
+
+/** An amount without the plus-minus sign that may stand before it. */
+export function withoutSign(text: string): string {
+  const plain = text.trim();
+  return plain.search(PLUS_MINUS) === 0 ? plain.replace(PLUS_MINUS, "").trimStart() : plain;
 }
 
 /**

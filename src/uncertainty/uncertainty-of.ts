@@ -122,6 +122,20 @@ function isSmall(expanded: number, { value, type }: Step): boolean {
   return type.startsWith("dB") ? expanded <= 20 * Math.log10(1 + SMALL) : expanded <= SMALL * Math.abs(value);
 }
 
+/** The slopes of an answer, and the method that it takes. */
+function bySlopes({ history, graph, hertzAt }: Uncertain) {
+  const { parts, isBent } = firstOrder(graph, hertzAt);
+  const slope = finiteResult(Math.hypot(...parts));
+  const isFirst = parts.length === 0 || (!isBent && isSmall(2 * slope, history.at(-1) as Step));
+  const fitting: UncertaintyMethod = isFirst ? "first order" : "Monte Carlo";
+  return { parts, slope, fitting };
+}
+
+/** The method that carries an uncertainty to an answer, if none is named. */
+export function methodFor(answer: Amplitude): UncertaintyMethod {
+  return bySlopes(uncertainOf(answer)).fitting;
+}
+
 /**
  * How well an answer is known, from the uncertainties of the readings that led to it.
  *
@@ -156,13 +170,11 @@ export function uncertaintyOf(
   requireKnownKeys(requireGiven(options, "options"), keys, "an option of an uncertainty");
   if (options.method !== undefined) requireChoice(options.method, ["first order", "Monte Carlo"], "a method");
   const uncertain = uncertainOf(answer);
-  const { history, graph, hertzAt } = uncertain;
+  const { history, graph } = uncertain;
   const last = history.at(-1) as Step;
   const { value, type } = last;
-  const { parts, isBent } = firstOrder(graph, hertzAt);
-  const slope = finiteResult(Math.hypot(...parts));
-  const mostly = isBent || !isSmall(2 * slope, last) ? "Monte Carlo" : "first order";
-  const method = parts.length === 0 ? "first order" : (options.method ?? mostly);
+  const { parts, slope, fitting } = bySlopes(uncertain);
+  const method = parts.length === 0 ? fitting : (options.method ?? fitting);
   const sorted = method === "Monte Carlo" ? sortedDraws(uncertain, options) : undefined;
   const { standard, mean } = sorted === undefined ? { standard: slope, mean: undefined } : momentsOf(sorted);
   const expanded = 2 * standard;

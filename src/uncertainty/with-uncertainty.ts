@@ -2,7 +2,7 @@ import { convertAmplitude, linearTypeOf, multipliedAmplitude } from "../amplitud
 import { requireText, shown, VeladisError } from "../core/index";
 import { type Amplitude, madeOf, typeOf } from "../reading/index";
 import { uncertaintyOn } from "./parse-uncertain";
-import { PLUS_MINUS, statedBehind, uncertaintyNote, withoutCoverage } from "./stated";
+import { statedBehind, uncertaintyNote, withoutCoverage, withoutSign } from "./stated";
 import { uncertainAmplitude } from "./uncertain-amplitude";
 
 const FORM = 'an uncertainty such as "± 5 % (k=2)"';
@@ -31,7 +31,7 @@ export function withUncertainty(reading: string | Amplitude, uncertainty: string
   const given = uncertainAmplitude(reading);
   const linear = given.level === undefined ? given : convertAmplitude(given, linearTypeOf(given));
   const [rest, k] = withoutCoverage(requireText(uncertainty, FORM));
-  const stated = statedBehind(rest.trim().replace(new RegExp(`^${PLUS_MINUS.source}`), ""), k);
+  const stated = statedBehind(withoutSign(rest), k);
   if (given.level !== undefined && stated.unit === "") {
     throw new VeladisError("missing-unit", {
       expected: `${FORM}, of a level in dB or %`,

@@ -1,5 +1,5 @@
 import { type Amplitude, historyOf, isUncertain, type Step } from "../reading/index";
-import { type UncertaintyPart, uncertaintyOf } from "../uncertainty/index";
+import { methodFor, type UncertaintyPart, uncertaintyOf } from "../uncertainty/index";
 import type { Margins } from "./tolerance";
 
 /** How well the error of a check is known: expanded (k = 2), and what it is made of. */
@@ -13,11 +13,6 @@ export interface ErrorUncertainty extends Margins {
 /** What is stated beside the levels: the expanded uncertainty of the known one. */
 interface Beside extends Margins {
   readonly stated: string;
-}
-
-/** True where the inputs are known so well that slopes are enough: the error itself is small, so its share says nothing. */
-function isSmall(level: Amplitude): boolean {
-  return uncertaintyOf(level, { draws: 1000 }).method === "first order";
 }
 
 /** The parts of two independent uncertainties as those of one. */
@@ -42,7 +37,9 @@ export function errorUncertainty(
 ): ErrorUncertainty | null {
   const none = { parts: [], method: null } as const;
   if (!levels.some((level) => isUncertain(historyOf(level)))) return beside && { ...none, ...beside };
-  const method = levels.every(isSmall) ? "first order" : "Monte Carlo";
+  // by the levels: the error itself is small, so its share says nothing
+  const isFirst = levels.every((level) => methodFor(level) === "first order");
+  const method = isFirst ? "first order" : "Monte Carlo";
   const { value, expanded, interval, draws, seed, parts } = uncertaintyOf({ history: way }, { method });
   if (expanded === 0) return beside && { ...none, ...beside };
   // drawn ones may lie further to one side than two standard uncertainties

@@ -1,4 +1,4 @@
-import { type ZoneRule, type ZonesWithin, zoneRules, zonesWithin } from "../../conformity/index";
+import { decidedVerdict, type ZoneRule, type ZonesWithin, zoneRules, zonesWithin } from "../../conformity/index";
 import { parseNumeral, requireChoice, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
 import { changeFromBaseline, type Judgement, judgePoints, type Verdict } from "../../severity/index";
@@ -15,7 +15,7 @@ import { type Explained, explainedSteps, explainedText } from "../print/explaine
 import { judgementText } from "../print/judgement-text";
 import { pointsText } from "../print/points-text";
 import { pointsLine, verdictLine } from "../print/verdict-line";
-import { decided, withinLine, withinText } from "../print/within-text";
+import { withinLine, withinText } from "../print/within-text";
 import { answerLines } from "./answer-lines";
 import type { judgePage } from "./judge-page";
 
@@ -90,7 +90,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
     const reading = uncertainReading(written, uncertainty);
     const ofBest = judged(reading);
     const within = withinOf(reading, ofBest);
-    const verdict = within === undefined ? ofBest : decided(ofBest, within);
+    const verdict = within === undefined ? ofBest : decidedVerdict(ofBest, within);
     const change = changeOf(written, verdict);
     const explained: Explained[] = [["", verdict]];
     if (within !== undefined) explained.splice(0, 1, ["verdict", verdict], ["uncertainty", within]);

@@ -1,4 +1,5 @@
 import { plainNumeral, shown } from "../../core/index";
+import { PLUS_MINUS } from "../../reading/index";
 
 /** What stands in a row in the place of what was to be read. */
 export interface Unread {
@@ -20,7 +21,7 @@ const overRange = /^(?:\+?(?:[o0]\.?l\.?|ovl|over|over[ -]?(?:load|range|flow)|i
 const otherwiseWritten = { comma: /^[+-]?\d*\.\d+$/, point: /^[+-]?\d*,\d+$/ } as const;
 
 /** A level with its uncertainty, which is no bad one. */
-const uncertain = /^[+-]?[\d.,]+\s*(?:±|\+\/?[-\u2212])/;
+const uncertain = /* @__PURE__ */ new RegExp(`^[+-]?[\\d.,]+\\s*(?:${PLUS_MINUS.source})`);
 
 /** What is told of a text at most. */
 const LONGEST = 24;

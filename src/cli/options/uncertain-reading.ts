@@ -1,6 +1,6 @@
 import { shown, VeladisError } from "../../core/index";
 import { type Amplitude, hasPlusMinus } from "../../reading/index";
-import { parseUncertain } from "../../uncertainty/index";
+import { hasCoverage, parseUncertain, withoutSign } from "../../uncertainty/index";
 
 /** A reading as it was written, with the uncertainty that stands in an option; it is left as text where it has none. */
 export function uncertainReading(written: string, uncertainty: string | undefined): string | Amplitude {
@@ -12,7 +12,7 @@ export function uncertainReading(written: string, uncertainty: string | undefine
       received: `both, ${shown(written)}`,
     });
   }
-  const amount = uncertainty.trim().replace(/^(?:±|\+\/-)\s*/, "");
+  const amount = withoutSign(uncertainty);
   if (/^[\d.eE+-]+\s*(?:\(|$)/.test(amount)) {
     throw new VeladisError("missing-unit", {
       expected: 'an uncertainty with its unit, such as "5 %", "0.5 dB" or "0.3 mm/s rms"',
@@ -20,6 +20,6 @@ export function uncertainReading(written: string, uncertainty: string | undefine
     });
   }
   // as in a check, what is stated is the expanded uncertainty
-  const coverage = /\(\s*k/i.test(amount) ? "" : " (k=2)";
+  const coverage = hasCoverage(amount) ? "" : " (k=2)";
   return parseUncertain(`${subject} ± ${amount}${coverage}${at.join("")}`);
 }

@@ -1,23 +1,6 @@
-import type { ZonesWithin } from "../../conformity/index";
-import { format, type ReadingType, significant } from "../../reading/index";
-import type { Verdict } from "../../severity/index";
+import { intervalText, type ZonesWithin } from "../../conformity/index";
+import { significant } from "../../reading/index";
 import { labelled } from "./labelled";
-
-/** A verdict on the best value with what a decision rule says of it in front. */
-export function decided(
-  verdict: Verdict,
-  { zone, zones, worst, headline, word, cautions, assumed, assumedFacts }: ZonesWithin,
-): Verdict {
-  return { ...verdict, zone, possible: zones, worst, headline, word, cautions, assumed, assumedFacts };
-}
-
-/** The interval of a reading: `4.60 to 5.20 mm/s rms`. */
-function intervalText({ interval: { low, high, type } }: ZonesWithin, digits: number): string {
-  const upper = format(high, type as ReadingType, { digits });
-  return low === Number.NEGATIVE_INFINITY
-    ? `up to ${upper}`
-    : `${format(low, type as ReadingType, { digits }).split(" ")[0]} to ${upper}`;
-}
 
 function percent(probability: number): string {
   if (probability < 0.001) return "below 0.1 %";

@@ -1,0 +1,20 @@
+import { format, type ReadingType } from "../reading/index";
+import type { Verdict } from "../severity/index";
+import type { ZonesWithin } from "./zones-within";
+
+/** A verdict on the best value with what a decision rule says of it in front. */
+export function decidedVerdict(
+  verdict: Verdict,
+  { zone, zones, worst, headline, word, cautions, assumed, assumedFacts }: ZonesWithin,
+): Verdict {
+  return { ...verdict, zone, possible: zones, worst, headline, word, cautions, assumed, assumedFacts };
+}
+
+/** The interval of a reading: `4.60 to 5.20 mm/s rms`. */
+export function intervalText({ interval: { low, high, type } }: ZonesWithin, digits?: number): string {
+  const options = digits === undefined ? {} : { digits };
+  const upper = format(high, type as ReadingType, options);
+  return low === Number.NEGATIVE_INFINITY
+    ? `up to ${upper}`
+    : `${format(low, type as ReadingType, options).split(" ")[0]} to ${upper}`;
+}
