@@ -1,13 +1,7 @@
-import { VeladisError } from "../core/index";
+import { isAnswered } from "../core/index";
 import { parseAmplitude } from "./parse-amplitude";
 
 /** Whether a text is a whole reading, such as `4.1 mm/s rms`. */
 export function isReading(text: string): boolean {
-  try {
-    parseAmplitude(text);
-    return true;
-  } catch (error) {
-    if (error instanceof VeladisError) return false;
-    throw error;
-  }
+  return isAnswered(() => parseAmplitude(text));
 }

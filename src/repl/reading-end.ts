@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { isAnswered, shown, VeladisError } from "../core/index";
 import { frequency } from "../frequency/index";
 import { endBehind, stateBehind } from "../reading/index";
 import { beginnings, wordsFrom } from "./words-behind";
@@ -47,13 +47,7 @@ export function sameFrequencyEnd(text: string, start: number): number {
 
 /** True for a text that says a frequency. */
 export function isFrequency(text: string): boolean {
-  try {
-    frequency(text);
-    return true;
-  } catch (error) {
-    if (error instanceof VeladisError) return false;
-    throw error;
-  }
+  return isAnswered(() => frequency(text));
 }
 
 /** The place where all ends that belongs to a reading behind its type: state, frequency, crest factor, what was assumed. */
