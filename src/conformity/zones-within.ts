@@ -4,6 +4,7 @@ import {
   BEST_VALUE,
   headlineOf,
   type Judgement,
+  NOT_RELIABLE,
   type SchemeKind,
   type Verdict,
   WORSE_PLACE,
@@ -104,7 +105,7 @@ function guarded(
   const texts = new Set(all.map((one) => one.fromThere.headline));
   const byPlace = possible.length > 1 && texts.size > 1 && assumedFacts.some((one) => one.startsWith(PLACE));
   const told = isAlone ? fromThere.headline : headlineOf(kind, possible, open !== undefined);
-  const unreliable = background?.valid === false ? ", NOT RELIABLE: background too high" : "";
+  const unreliable = background?.valid === false ? `, ${NOT_RELIABLE}` : "";
   const depends = deciding.length > 0 ? `state the ${deciding.join(" and the ")}` : fromThere.word;
   return {
     zone,

@@ -8,7 +8,7 @@ import { type PointReading, parsePoints } from "./points";
 export type BackgroundOfPoints = string | Amplitude | readonly PointReading[];
 
 /** Whether a text names points: a reading alone begins with its number. */
-function namesPoints(text: string): boolean {
+export function namesPoints(text: string): boolean {
   return /^\s*\p{L}/u.test(text);
 }
 

@@ -1,6 +1,6 @@
 export type { Bound, Unjudged } from "./applicable-criteria";
-export { type BackgroundCheck, backgroundRule, checkBackground } from "./background";
-export type { BackgroundOfPoints } from "./background-of-points";
+export { type BackgroundCheck, backgroundRule, checkBackground, NOT_RELIABLE } from "./background";
+export { type BackgroundOfPoints, namesPoints } from "./background-of-points";
 export { type Change, type ChangeOptions, changeFromBaseline } from "./change-from-baseline";
 export { classifier } from "./classifier";
 export { type ClassifyOptions, classify } from "./classify";

@@ -1,7 +1,7 @@
 import { decidedVerdict, type ZoneRule, type ZonesWithin, zoneRules, zonesWithin } from "../../conformity/index";
 import { parseNumeral, requireChoice, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
-import { changeFromBaseline, type Judgement, judgePoints, type Verdict } from "../../severity/index";
+import { changeFromBaseline, type Judgement, judgePoints, namesPoints, type Verdict } from "../../severity/index";
 import type { Io } from "../input/io";
 import { confirmedOption } from "../options/confirmed-option";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
@@ -21,11 +21,6 @@ import type { judgePage } from "./judge-page";
 
 /** What is printed of an answer: a page, a line among many, or data. */
 type Form = "page" | "line" | "data";
-
-/** Whether a text names points: a reading alone begins with its number. */
-function namesPoints(text: string): boolean {
-  return /^\p{L}/u.test(text);
-}
 
 /** Options that stand for one reading alone, refused beside several points. */
 function refuseOfOne(values: Given<typeof judgePage.options>["values"]): void {
