@@ -56,6 +56,8 @@ function assumedIn(words: string): Behind {
  *   factors, `not-a-number`, `not-positive`
  */
 export function behindReading(written: string): [text: string, behind: Behind] {
+  // nearly every reading is its value and type alone: nothing is searched in it
+  if (!written.includes(")") && !written.includes(",")) return [written, nothing];
   const words = BRACKET.exec(written)?.[1];
   const isOurs = words !== undefined && saysAssumed(words);
   const rest = isOurs ? written.replace(BRACKET, "") : written;
@@ -74,6 +76,7 @@ export function behindReading(written: string): [text: string, behind: Behind] {
 
 /** The text up to the state of a loop behind it, `(above range)`, and that state. */
 export function stateBehind(written: string): [text: string, state: LoopState | undefined] {
+  if (!written.includes(")")) return [written, undefined];
   const words = BRACKET.exec(written)?.[1]?.trim();
   const state = loopStates.find((one) => one === words);
   return state === undefined ? [written, undefined] : [written.replace(BRACKET, ""), state];
@@ -84,7 +87,7 @@ export function stateBehind(written: string): [text: string, state: LoopState | 
  * digits only, the one of fewer digits, since the other was rounded to be written.
  */
 export function frequencyTwice(written: string): number {
-  const words = BRACKET.exec(written)?.[1];
+  const words = written.includes(")") ? BRACKET.exec(written)?.[1] : undefined;
   if (words === undefined) return hertz(written as FrequencyText);
   const before = written.replace(BRACKET, "").trim();
   const [one, other] = [hertz(before as FrequencyText), hertz(words.trim() as FrequencyText)];

@@ -18,6 +18,7 @@ function refuse(code: "syntax" | "missing-unit", reading: string, expected = FOR
 
 /** The reading with what stands behind it; what was assumed stands in its history too, as it was given. */
 function withBehind(reading: Amplitude, { crestFactor, assumed, note }: Behind, state?: LoopState): Amplitude {
+  if (crestFactor === undefined && assumed === undefined && state === undefined) return Object.freeze(reading);
   const { hertz } = reading;
   const crest = crestFactor !== undefined && { crestFactor };
   const step = { does: "given", value: writtenValue(reading), type: writtenIn(reading) } as const;
@@ -67,13 +68,13 @@ export function parseAmplitude(reading: string): Amplitude {
   }
   const { unit, detector, quantity, reference } = parsedType(type);
   const known = at === undefined ? undefined : frequencyTwice(at);
-  const parts = { unit, detector, quantity, hertz: known };
   if (reference === 0) {
     requireNonNegative(value, "an amplitude of zero or more");
-    return withBehind({ value, ...parts }, behind, state);
+    return withBehind({ value, unit, detector, quantity, hertz: known }, behind, state);
   }
   const level = Object.freeze({ decibels: value, re: `${reference} ${unit}` });
-  return withBehind({ value: linearOf(value, reference), ...parts, level }, behind, state);
+  const linear = linearOf(value, reference);
+  return withBehind({ value: linear, unit, detector, quantity, hertz: known, level }, behind, state);
 }
 
 /**
