@@ -2,11 +2,12 @@ import { format, type ReadingType } from "../reading/index";
 import type { Verdict } from "../severity/index";
 import type { ZonesWithin } from "./zones-within";
 
-/** A verdict on the best value with what a decision rule says of it in front. */
+/** A verdict on the best value with what a decision rule says of it in front; where that is another, the rule is named. */
 export function decidedVerdict(
   verdict: Verdict,
-  { zone, zones, worst, headline, word, cautions, assumed, assumedFacts }: ZonesWithin,
+  { rule, zone, zones, worst, headline, word: ofRule, cautions, assumed, assumedFacts }: ZonesWithin,
 ): Verdict {
+  const word = headline === verdict.headline ? ofRule : `by ${rule}, ${ofRule}`;
   return { ...verdict, zone, possible: zones, worst, headline, word, cautions, assumed, assumedFacts };
 }
 

@@ -1,5 +1,6 @@
 /**
- * Readings with their uncertainty, carried through every conversion and sum, and the zones they may be in.
+ * Readings with their uncertainty, carried through every conversion and sum, and the zones they may be in; worked examples
+ * stand in the guide "Uncertainty, and when a check has passed".
  *
  * @module veladis/uncertainty
  */

@@ -1,5 +1,6 @@
 /**
- * Amplitudes with a phase at an order of a shaft speed: sums and differences, slow roll, shaft absolute.
+ * Amplitudes with a phase at an order of a shaft speed: sums and differences, slow roll, shaft absolute; worked examples
+ * stand in the guide "Vectors, slow roll and shaft absolute".
  *
  * @module veladis/vector
  */

@@ -17,7 +17,7 @@ export function requireNoPlusMinus(text: string): void {
   if (!hasPlusMinus(text)) return;
   throw new VeladisError("syntax", {
     expected:
-      "a reading without ±, which is not carried here; parseUncertain of veladis/uncertainty reads it, and so do veladis convert, judge, check and setpoints",
+      "a reading without ±, which is not carried here; parseUncertain of veladis/uncertainty reads it, and so do veladis convert, judge, check and setpoints; without those, judge the value plus its uncertainty",
     received: shown(text),
   });
 }

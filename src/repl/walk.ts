@@ -20,7 +20,7 @@ import { isAmplitude, isList, isReport, kindText, opened, type Value } from "./v
 
 /** Operators an expression may use, by the name mathjs gives them. */
 const operators = new Set([
-  ...["add", "subtract", "multiply", "divide", "pow", "mod", "unaryMinus", "unaryPlus"],
+  ...["add", "subtract", "multiply", "divide", "pow", "unaryMinus", "unaryPlus"],
   ...["larger", "largerEq", "smaller", "smallerEq", "equal", "unequal"],
 ]);
 
@@ -142,6 +142,12 @@ export class Walker {
 
   #operation(node: OperatorNode): Value {
     const operator = node.fn as string;
+    if (operator === "mod") {
+      throw new VeladisError("syntax", {
+        expected: "a percentage in brackets before more arithmetic, as in (10 %) + (5 %); remainders are not reckoned",
+        received: shown(node.op),
+      });
+    }
     if (!operators.has(operator)) {
       throw new VeladisError("syntax", {
         expected: "an operator of arithmetic or comparison",

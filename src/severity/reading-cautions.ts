@@ -5,7 +5,7 @@ const ZERO = "a reading of zero: see that the machine runs and the sensor measur
 
 /** What to know of a verdict on a reading with an uncertainty. */
 export const BEST_VALUE =
-  "the zone is that of the best value and leaves the uncertainty out: see zonesWithin of veladis/uncertainty";
+  "the verdict is that of the best value and leaves the uncertainty out: see zonesWithin of veladis/uncertainty";
 
 const none: readonly string[] = /* @__PURE__ */ Object.freeze([]);
 

@@ -9,7 +9,7 @@ describe("judge of a reading with ±", () => {
     const { out } = await judge("4.9 ± 0.3 mm/s rms (k=2)");
     const [headline, , within, likely, decided] = out.split("\n");
     expect(headline).toBe(
-      "4.9 ± 0.3 mm/s rms (k=2): zone C, unsatisfactory for long-term operation: plan remedial action",
+      "4.9 ± 0.3 mm/s rms (k=2): zone C, by guard band, unsatisfactory for long-term operation: plan remedial action",
     );
     expect(within).toBe("within      4.60 to 5.20 mm/s rms (U = 0.300, k = 2, first order): B, C");
     expect(likely).toBe("likely      A below 0.1 %, B 91 %, C 9.1 %, D below 0.1 %");

@@ -248,7 +248,7 @@ export const corpus: readonly CorpusLine[] = [
   { line: "1 + 2 * 3", prints: "7" },
   { line: "(1 + 2) * 3", prints: "9" },
   { line: "2^10", prints: "1024" },
-  { line: "7 % 3", prints: "1" },
+  { line: "(5 %) + (10 %)", prints: "0.15" },
   { line: "-3 + 1", prints: "-2" },
   { line: "1/3", prints: "0.333333" },
   { line: "1e-7", prints: "1e-7" },
@@ -302,6 +302,8 @@ export const corpus: readonly CorpusLine[] = [
 export const refused: readonly RefusedLine[] = [
   { line: "2 mm/s rms + 3 mm/s pk", code: "wrong-detector" },
   { line: "2 mm pp > 1 mm pk", code: "wrong-detector" },
+  // mathjs takes a % before more arithmetic for a remainder: 10 % + 5 % would be 0
+  ...["7 % 3", "10 % + 5 %", "2 * 3 % + 1", "2 mm/s rms * (100 % - 10 %)"].map((line) => ({ line, code: "syntax" })),
   { line: "2 mm/s rms + 3 g rms", code: "wrong-quantity" },
   { line: "2 mm/s rms at 25 Hz + 1 mm/s rms at 50 Hz", code: "wrong-frequency" },
   { line: "rss(2 mm/s pk, 1 mm/s pk)", code: "wrong-detector" },

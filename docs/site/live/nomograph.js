@@ -28,6 +28,7 @@ export function nomograph(place) {
         ["m/s2", "g"],
       ].map((units) => units.map((unit) => format(convertAmplitude(one, `${unit} ${one.detector}`))).join(" = "));
       const judged = severity && classify(one, severity);
+      const [low, high] = judged?.band ?? [0, Number.POSITIVE_INFINITY];
       return [
         element(
           "p",
@@ -40,10 +41,12 @@ export function nomograph(place) {
               element(
                 "p",
                 {},
-                `ISO 10816-3:2009, ${machine}: ${judged.headline}, ${judged.word}.` +
-                  (judged.verified
-                    ? ""
-                    : ` Limits ${provenances[judged.provenance].text}: check them against the standard.`),
+                one.hertz < low || one.hertz > high
+                  ? `ISO 10816-3:2009, ${machine}: no zone here, the standard judges ${low} to ${high} Hz.`
+                  : `ISO 10816-3:2009, ${machine}: ${judged.headline}, ${judged.word}.` +
+                      (judged.verified
+                        ? ""
+                        : ` Limits ${provenances[judged.provenance].text}: check them against the standard.`),
               ),
             ]
           : []),

@@ -61,7 +61,7 @@ export const judgePage = {
     "crest-factor": crestFactor,
     uncertainty: {
       argument: "<amount>",
-      help: "expanded uncertainty (k = 2) of a reading without ±",
+      help: "expanded uncertainty (k = 2) of a reading without ±; with a ± or k of its own it is read as behind a reading",
       example: '"5 %"',
     },
     rule: {

@@ -19,7 +19,7 @@ export function uncertainReading(written: string, uncertainty: string | undefine
       received: shown(uncertainty),
     });
   }
-  // as in a check, what is stated is the expanded uncertainty
-  const coverage = hasCoverage(amount) ? "" : " (k=2)";
-  return parseUncertain(`${subject} ± ${amount}${coverage}${at.join("")}`);
+  // as in a check, what is stated is the expanded uncertainty; behind ± it is read as in a reading
+  const isBare = !hasPlusMinus(` ${uncertainty}`) && !hasCoverage(amount);
+  return parseUncertain(`${subject} ± ${amount}${isBare ? " (k=2)" : ""}${at.join("")}`);
 }
