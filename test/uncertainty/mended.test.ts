@@ -2,6 +2,7 @@ import { convertAmplitude } from "veladis";
 import { checkAgainstKnown } from "veladis/protection";
 import { judge } from "veladis/severity";
 import { formatUncertain, parseUncertain, ratioOf, uncertaintyOf, zonesWithin } from "veladis/uncertainty";
+import { parseVector, slowRollCompensated } from "veladis/vector";
 import { describe, expect, it } from "vitest";
 
 const machine = "pump 90 kW 2980 r/min rigid category II";
@@ -16,6 +17,27 @@ describe("an uncertainty", () => {
     expect(() => checkAgainstKnown({ known: other, indicated: "4.826 mm/s rms", tolerance: "5 %" })).toThrow(
       "replaced",
     );
+  });
+
+  it("is not that of a frequency that was put in place of another", () => {
+    const known = parseUncertain("4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz (k=2)");
+    const replaced = "a frequency that was replaced: 50 Hz in place of 25 Hz";
+    expect(() => uncertaintyOf(convertAmplitude({ ...known, hertz: 50 }, "um pp"))).toThrow(replaced);
+    const without = convertAmplitude({ ...known, hertz: undefined }, "um pp", { at: "50 Hz" });
+    expect(() => formatUncertain(without)).toThrow(replaced);
+    // the noise of its last digits is no other frequency, and without a change of quantity none is used
+    const near = uncertaintyOf(convertAmplitude({ ...known, hertz: Math.fround(25.000001) }, "um pp"));
+    expect(near.parts.length).toBe(2);
+    expect(formatUncertain(convertAmplitude({ ...known, hertz: 50 }, "cm/s rms"))).toBe("0.490 ± 0.030 cm/s rms (k=2)");
+  });
+
+  it("of the frequency of a slow roll is not laid on the running speed", () => {
+    const slow = {
+      ...parseVector("6 um pp ∠ 150° at 1x of 300 r/min"),
+      amplitude: parseUncertain("6 um pp at 5 ± 0.1 Hz"),
+    };
+    const left = slowRollCompensated("40 um pp ∠ 60° at 1x of 5400 r/min", slow);
+    expect(uncertaintyOf(convertAmplitude(left.amplitude, "mm/s rms")).parts).toEqual([]);
   });
 
   it("of one reading that comes in twice is one input", () => {
