@@ -1,7 +1,14 @@
 import { convertAmplitude } from "veladis";
 import { checkAgainstKnown } from "veladis/protection";
 import { judge } from "veladis/severity";
-import { formatUncertain, parseUncertain, ratioOf, uncertaintyOf, zonesWithin } from "veladis/uncertainty";
+import {
+  formatUncertain,
+  parseUncertain,
+  ratioOf,
+  uncertaintyOf,
+  withUncertainty,
+  zonesWithin,
+} from "veladis/uncertainty";
 import { parseVector, slowRollCompensated } from "veladis/vector";
 import { describe, expect, it } from "vitest";
 
@@ -38,6 +45,27 @@ describe("an uncertainty", () => {
     };
     const left = slowRollCompensated("40 um pp ∠ 60° at 1x of 5400 r/min", slow);
     expect(uncertaintyOf(convertAmplitude(left.amplitude, "mm/s rms")).parts).toEqual([]);
+  });
+
+  it("from outside is refused where no text could state it", () => {
+    const given = { does: "given", value: 4.9, type: "mm/s rms", hertz: 25 } as const;
+    const known = { standard: 0.1, distribution: "normal", stated: "± 0.2 (k=2)" } as const;
+    const of = (more: object) => () => uncertaintyOf({ history: [{ ...given, ...more }] });
+    const bound = { ...known, distribution: "rectangular", standard: 4.9 / Math.sqrt(3) };
+    expect(of({ uncertainty: bound })).not.toThrow();
+    expect(of({ uncertainty: { ...bound, standard: 2.84 } })).toThrow("at most the number it is of, 4.9");
+    expect(of({ uncertainty: { ...known, standard: 5 } })).toThrow("at most the number it is of, 4.9");
+    expect(of({ hertzUncertainty: { ...known, in: "dB" } })).toThrow("which is 0.1 dB");
+    // the widest that a text may state comes back from JSON
+    for (const text of [
+      "4.9 ± 4.9 mm/s rms",
+      "4.9 ± 4.9 mm/s rms (k=1)",
+      "4.9 ± 20 dB mm/s rms",
+      "3 ± 20 dB re 1 nm/s",
+    ]) {
+      const back = JSON.parse(JSON.stringify(withUncertainty(text, "± 100 %", "sensor")));
+      expect(uncertaintyOf(back, { draws: 1000 }).parts.length).toBe(2);
+    }
   });
 
   it("of one reading that comes in twice is one input", () => {
