@@ -16,7 +16,7 @@ export interface Uncertainty {
   /** `"dB"` where a linear number is known by its level; left out where `standard` is in what the number is written in. */
   readonly in?: "dB";
   readonly distribution: Distribution;
-  /** As it was stated, such as `"± 0.3 (k=2)"`. */
+  /** As it was stated, with its unit: `"± 0.3 mm/s rms (k=2)"`. */
   readonly stated: string;
   /** What it comes from, where somebody said: `"sensitivity of the sensor"`. */
   readonly name?: string;

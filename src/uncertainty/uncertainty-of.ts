@@ -21,7 +21,7 @@ export type UncertaintyMethod = "first order" | "Monte Carlo";
 export interface UncertaintyPart {
   /** The input: a reading, a frequency, or the name it was given. */
   readonly name: string;
-  /** As it was stated. */
+  /** As it was stated, with its unit: `"± 10 r/min"`, `"± 5 % (k=2)"`. */
   readonly stated: string;
   /** The standard uncertainty it alone would give, in what the answer is written in. */
   readonly standard: number;

@@ -77,6 +77,17 @@ describe("an uncertainty", () => {
     expect(check.uncertainty ?? 0).toBeCloseTo(0, 12);
   });
 
+  it("is told with its unit, which need not be that of its name", () => {
+    const told = (text: string) =>
+      uncertaintyOf(convertAmplitude(parseUncertain(text), "um pp")).parts.map(({ name, stated }) => [name, stated]);
+    expect(told("4.9 mm/s rms at 1500 ± 10 r/min")).toEqual([["25 Hz", "± 10 r/min"]]);
+    expect(told("4.9 mm/s rms at 1500 r/min ± 0.1 Hz")).toEqual([["25 Hz", "± 0.1 Hz"]]);
+    expect(told("4.9 ± 0.3 mm/s rms (k=2) at 25 Hz")).toEqual([["4.9 mm/s rms", "± 0.3 mm/s rms (k=2)"]]);
+    expect(told("95 ± 0.5 dB re 1 nm/s at 25 Hz")).toEqual([["95 dB re 1 nm/s", "± 0.5 dB"]]);
+    const { parts } = uncertaintyOf(withUncertainty("4.9 mm/s rms", "± 0.05", "display"));
+    expect(parts[0]).toMatchObject({ name: "display", stated: "± 0.05 mm/s rms" });
+  });
+
   it("takes draws enough to say something of the ends", () => {
     expect(() => uncertaintyOf("4.4 ± 1.5 mm/s rms (k=2)", { draws: 2 })).toThrow("a whole number of 1000 to 10000000");
   });

@@ -32,9 +32,9 @@ describe("a reading with its uncertainty, in words", () => {
 
   it("says of a bare bound that its chances were taken as equal", () => {
     expect(parseUncertain("4.9 ± 0.3 mm/s rms").history?.[0]?.note).toBe(
-      "± 0.3, taken as a bound with equal chance within",
+      "± 0.3 mm/s rms, taken as a bound with equal chance within",
     );
-    expect(parseUncertain("4.9 ± 0.3 mm/s rms (k=2)").history?.[0]?.note).toBe("± 0.3 (k=2)");
+    expect(parseUncertain("4.9 ± 0.3 mm/s rms (k=2)").history?.[0]?.note).toBe("± 0.3 mm/s rms (k=2)");
   });
 
   it.each([
