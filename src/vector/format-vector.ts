@@ -1,4 +1,4 @@
-import { requireGiven, requireKnownKeys } from "../core/index";
+import { requireOptions } from "../core/index";
 import { type FormatOptions, format } from "../reading/index";
 import { vectorOf } from "./parse-vector";
 import { orderText, phaseText, SLOW_ROLL, speedText } from "./texts";
@@ -21,10 +21,11 @@ import type { Vector } from "./vector";
  * ```
  */
 export function formatVector(vector: string | Vector, options: FormatOptions = {}): string {
-  const { digits = 3 } = requireKnownKeys(
-    requireGiven(options, "options such as { digits: 4 }"),
+  const { digits = 3 } = requireOptions(
+    options,
     { digits: true },
     "an option of a format",
+    "options such as { digits: 4 }",
   );
   const whole = vectorOf(vector);
   const { amplitude, phase, probe, direction, slowRollSpeed } = whole;

@@ -90,6 +90,8 @@ describe("an uncertainty", () => {
 
   it("takes draws enough to say something of the ends", () => {
     expect(() => uncertaintyOf("4.4 ± 1.5 mm/s rms (k=2)", { draws: 2 })).toThrow("a whole number of 1000 to 10000000");
+    expect(() => uncertaintyOf("4.4 mm/s rms", { draws: 10 })).toThrow("a whole number of 1000 to 10000000");
+    expect(() => uncertaintyOf("4.4 ± 0.1 mm/s rms", 5 as never)).toThrow("options such as");
   });
 
   it("of a frequency that has no variance once it divides is refused", () => {

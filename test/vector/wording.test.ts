@@ -38,6 +38,8 @@ holdWording("vector", {
   "formatVector, nothing": () => formatVector(undefined as Loose),
   "formatVector, a number": () => formatVector(5 as Loose),
   "formatVector, no options": () => formatVector(shaft, null as Loose),
+  "formatVector, a number for options": () => formatVector(shaft, 5 as Loose),
+  "slowRollCompensated, a list for options": () => slowRollCompensated(shaft, slow, [] as Loose),
   "formatVector, an option there is none of": () => formatVector(shaft, { digit: 3 } as Loose),
   "a vector with a part there is none of": () => of({ angle: 60 }),
   "a vector without an amplitude": () => of({ amplitude: undefined }),
