@@ -1,4 +1,4 @@
-import { requireChoice, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
+import { raised, requireChoice, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
 
 /** A frequency that is known less well than this reaches towards zero, where an integration has no end. */
 const MOST_OF_FREQUENCY = 0.12;
@@ -16,7 +16,7 @@ export interface Uncertainty {
   /** `"dB"` where a linear number is known by its level; left out where `standard` is in what the number is written in. */
   readonly in?: "dB";
   readonly distribution: Distribution;
-  /** As it was stated, such as `"± 0.3 (k=2)"`. */
+  /** As it was stated, with its unit: `"± 0.3 mm/s rms (k=2)"`. */
   readonly stated: string;
   /** What it comes from, where somebody said: `"sensitivity of the sensor"`. */
   readonly name?: string;
@@ -25,6 +25,7 @@ export interface Uncertainty {
 /** The part of a step that says how well its numbers are known. */
 interface Known {
   readonly does: string;
+  readonly value: number;
   readonly type: string;
   readonly by?: number;
   readonly hertz?: number;
@@ -42,21 +43,32 @@ function checked(one: Uncertainty): Uncertainty {
   return Object.freeze({ ...one });
 }
 
+/** Refuses one that nobody could state: a bound above the number itself, a bell of k = 1 wider than it. */
+function requireWithin(most: number, { standard, distribution, stated, in: scale }: Uncertainty): void {
+  if (scale !== undefined || standard <= raised(distribution === "normal" ? most : most / Math.sqrt(3))) return;
+  throw new VeladisError("out-of-range", {
+    expected: `an uncertainty of at most the number it is of, ${most}`,
+    received: `${stated}, with a standard uncertainty of ${standard}`,
+  });
+}
+
 /** Refuses a frequency that is hardly known. */
 export function requireTolerance(hertz: number, tolerance: Uncertainty | undefined): void {
-  if (tolerance === undefined || tolerance.standard <= MOST_OF_FREQUENCY * hertz) return;
+  if (tolerance === undefined || (tolerance.in === undefined && tolerance.standard <= MOST_OF_FREQUENCY * hertz))
+    return;
   throw new VeladisError("out-of-range", {
     expected: `a frequency with a standard uncertainty of at most 12 % of it, ${MOST_OF_FREQUENCY * hertz} Hz`,
-    received: `${tolerance.stated}, which is ${Number(tolerance.standard.toPrecision(4))} Hz`,
+    received: `${tolerance.stated}, which is ${Number(tolerance.standard.toPrecision(4))} ${tolerance.in ?? "Hz"}`,
   });
 }
 
 /** The uncertainties of a step from outside, checked and copied. Only what was given, or an influence, has its own. */
 export function checkedUncertainties(step: Known): Pick<Known, "uncertainty" | "hertzUncertainty"> {
-  const { does, type, by, hertz, uncertainty, hertzUncertainty } = step;
+  const { does, value, type, by, hertz, uncertainty, hertzUncertainty } = step;
   if (uncertainty === undefined && hertzUncertainty === undefined) return {};
+  const isLevel = type.startsWith("dB");
   // a level is not multiplied
-  const isInfluence = does === "scale" && !type.startsWith("dB") && (by ?? 1) === 1;
+  const isInfluence = does === "scale" && !isLevel && (by ?? 1) === 1;
   const fits = does === "given" ? hertzUncertainty === undefined || hertz !== undefined : isInfluence;
   if (!fits || (isInfluence && hertzUncertainty !== undefined)) {
     throw new VeladisError("out-of-range", {
@@ -66,8 +78,10 @@ export function checkedUncertainties(step: Known): Pick<Known, "uncertainty" | "
   }
   const tolerance = hertzUncertainty === undefined ? undefined : checked(hertzUncertainty);
   requireTolerance(hertz ?? 1, tolerance);
+  const own = uncertainty === undefined ? undefined : checked(uncertainty);
+  if (own !== undefined && !isLevel) requireWithin(isInfluence ? 1 : Math.abs(value), own);
   return {
-    ...(uncertainty !== undefined && { uncertainty: checked(uncertainty) }),
+    ...(own !== undefined && { uncertainty: own }),
     ...(tolerance !== undefined && { hertzUncertainty: tolerance }),
   };
 }

@@ -2,20 +2,39 @@ import { requireGiven } from "../core/index";
 import { type Amplitude, isClipped, significant } from "../reading/index";
 import { type UncertaintyOf, uncertaintyOf } from "./uncertainty-of";
 
-/** More places than this are written with an exponent. */
+/** More decimals than this, or a whole part from here on that is rounded, are written with an exponent. */
 const MOST_DECIMALS = 9;
+const MOST_ROUNDED = 1e6;
+/** From here on a number has more digits than it says. */
+const MOST_PLAIN = 1e15;
 
-/** The place of the last digit that says something: two digits of an uncertainty, as JCGM 100:2008, 7.2.6, has it. */
-function decimalsFor(expanded: number): number {
-  return Math.max(0, 1 - Math.floor(Math.log10(Number(expanded.toPrecision(2)))));
+/** No number has more digits than this behind its first. */
+const MOST_DIGITS = 16;
+
+/** The place of the first digit of a number: 0 for 4.9, 3 for 4900. */
+function placeOf(value: number): number {
+  return value === 0 ? 0 : Number(value.toExponential().split("e")[1]);
 }
 
-/** Value and expanded uncertainty to the same place. */
+/** A value rounded to a place, with as many digits behind its first. */
+function roundedTo(place: number, value: number): [rounded: number, digits: number] {
+  const behindFirst = (one: number): number => Math.min(MOST_DIGITS, Math.max(0, placeOf(one) - place));
+  const rounded = Number(value.toExponential(behindFirst(value)));
+  // 9.99 may have become 10.0
+  return [rounded, behindFirst(rounded)];
+}
+
+/** Value and expanded uncertainty to the same place, where two digits of that end: as JCGM 100:2008, 7.2.6, has it. */
 function bothToTheirPlace(value: number, expanded: number): string {
-  const decimals = decimalsFor(expanded);
-  if (decimals <= MOST_DECIMALS) return `${value.toFixed(decimals)} ± ${expanded.toFixed(decimals)}`;
-  const size = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value))) + decimals;
-  return `${value.toExponential(Math.min(100, Math.max(1, size)))} ± ${expanded.toExponential(1)}`;
+  const place = placeOf(Number(expanded.toPrecision(2))) - 1;
+  const [rounded, digits] = roundedTo(place, value);
+  const most = Math.max(Math.abs(rounded), expanded);
+  if (-place > MOST_DECIMALS || most >= MOST_PLAIN || (place > 0 && most >= MOST_ROUNDED)) {
+    const own = digits < MOST_DIGITS ? rounded.toExponential(digits) : rounded.toExponential();
+    return `${own} ± ${expanded.toExponential(1)}`.replaceAll("e+", "e");
+  }
+  if (place > 0) return `${rounded} ± ${Number(expanded.toPrecision(2))}`;
+  return `${value.toFixed(-place)} ± ${expanded.toFixed(-place)}`;
 }
 
 /** True where value plus and minus U would say another interval than the draws do, or go below zero. */

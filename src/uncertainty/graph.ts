@@ -1,4 +1,4 @@
-import { VeladisError } from "../core/index";
+import { same, VeladisError } from "../core/index";
 import type { Step, Uncertainty } from "../reading/index";
 import { type Arithmetic, arithmeticOf } from "./arithmetic";
 
@@ -29,8 +29,11 @@ export interface Graph {
   readonly inputs: readonly Input[];
 }
 
-/** The share of a frequency that its uncertainty is. */
-const shareOf = ({ uncertainty }: Input, hz: number): number => uncertainty.standard / hz;
+/** A frequency that a reading was given with, and the input that it is, where it is not known exactly. */
+interface GivenHertz {
+  readonly hz: number;
+  readonly input?: number;
+}
 
 /** A value that was put in place of one with an uncertainty has none that anybody stated. */
 function requireNotReplaced({ does, value, type }: Step, before: readonly Input[]): void {
@@ -42,30 +45,46 @@ function requireNotReplaced({ does, value, type }: Step, before: readonly Input[
 }
 
 /**
+ * The frequency input that a conversion at `hz` came by, the least well known of several. What is known of one frequency
+ * says nothing of another.
+ */
+function inputAt(hz: number, given: readonly GivenHertz[], inputs: readonly Input[]): number | undefined {
+  const known = given.filter(({ input }) => input !== undefined);
+  if (known.length === 0) return undefined;
+  const standard = ({ input }: GivenHertz): number => (inputs[input as number] as Input).uncertainty.standard;
+  const own = known.filter((one) => same(one.hz, hz)).sort((a, b) => standard(b) - standard(a))[0];
+  if (own !== undefined || given.some((one) => same(one.hz, hz))) return own?.input;
+  throw new VeladisError("out-of-range", {
+    expected: "a conversion at the frequency that the reading was given with, whose ± is that of no other",
+    received: `a frequency that was replaced: ${hz} Hz in place of ${(known[0] as GivenHertz).hz} Hz`,
+  });
+}
+
+/**
  * The graph of a history. Where several readings with a frequency of their own led to a conversion, the least well known
  * of the frequencies is its.
  *
- * @throws {@link VeladisError} `out-of-range` for a step that no arithmetic can follow, behind an uncertain reading
+ * @throws {@link VeladisError} `out-of-range` for a step that no arithmetic can follow, and for a value or a frequency that was
+ *   replaced, behind an uncertain reading
  */
 export function graphOf(history: readonly Step[]): Graph {
   const inputs: Input[] = [];
   const nodes: Node[] = [];
-  // what each step depends on, and the frequency input it came by
+  // what each step depends on, and the frequencies of the readings that led to it
   const depends: boolean[] = [];
-  const hertzOf: (number | undefined)[] = [];
+  const givenOf: (readonly GivenHertz[])[] = [];
   history.forEach((step, place) => {
     const { of = [], value, type, hertz, uncertainty, hertzUncertainty, does } = step;
     requireNotReplaced(step, inputs);
     let own: number | undefined;
     if (uncertainty !== undefined) own = inputs.push({ name: uncertainty.name ?? `${value} ${type}`, uncertainty }) - 1;
-    let by = of
-      .map((at) => hertzOf[at])
-      .filter((one) => one !== undefined)
-      .sort((a, b) => shareOf(inputs[b] as Input, hertz ?? 1) - shareOf(inputs[a] as Input, hertz ?? 1))[0];
-    if (hertzUncertainty !== undefined) by = inputs.push({ name: `${hertz} Hz`, uncertainty: hertzUncertainty }) - 1;
-    hertzOf[place] = by;
-    const uses = does === "convert" && by !== undefined && hertz !== undefined;
-    const isUncertain = of.some((at) => depends[at]) || uses || own !== undefined;
+    const given: GivenHertz[] = [...new Set(of.flatMap((at) => givenOf[at] as readonly GivenHertz[]))];
+    if (hertz !== undefined && hertzUncertainty !== undefined) {
+      given.push({ hz: hertz, input: inputs.push({ name: `${hertz} Hz`, uncertainty: hertzUncertainty }) - 1 });
+    } else if (hertz !== undefined && of.length === 0) given.push({ hz: hertz });
+    givenOf[place] = given;
+    const by = does === "convert" && hertz !== undefined ? inputAt(hertz, given, inputs) : undefined;
+    const isUncertain = of.some((at) => depends[at]) || by !== undefined || own !== undefined;
     depends[place] = isUncertain;
     const arithmetic = isUncertain && of.length > 0 ? arithmeticOf(step, history) : undefined;
     nodes.push({
@@ -74,7 +93,7 @@ export function graphOf(history: readonly Step[]): Graph {
       isLevel: type.startsWith("dB"),
       ...(arithmetic !== undefined && { arithmetic }),
       ...(own !== undefined && { own }),
-      ...(uses && { hertz: by as number }),
+      ...(by !== undefined && { hertz: by }),
     });
   });
   return { nodes, inputs };

@@ -70,7 +70,9 @@ export function uncertaintyOn(reading: Amplitude, stated: Stated): Uncertainty |
       received: shown(`± ${stated.digits}${stated.unit === "" ? "" : ` ${stated.unit}`}`),
     });
   }
-  return uncertaintyFrom(amount, stated, isDecibels);
+  // what it is listed beside may be in another unit
+  const unit = stated.unit !== "" ? stated.unit : reading.level === undefined ? writtenIn(reading) : "dB";
+  return uncertaintyFrom(amount, { ...stated, unit }, isDecibels);
 }
 
 /** A frequency with its tolerance: `25 ± 0.5 Hz`, `1500 r/min ± 1 %`. */
@@ -95,7 +97,7 @@ function uncertainHertz(text: string, reading: string): [hertz: number, uncertai
       : stated.amount === 0
         ? 0
         : hertz(`${stated.digits} ${inUnit}` as FrequencyText);
-  const uncertainty = uncertaintyFrom(amount, stated, false);
+  const uncertainty = uncertaintyFrom(amount, { ...stated, unit: inUnit }, false);
   requireTolerance(hz, uncertainty);
   return [hz, uncertainty];
 }
@@ -150,7 +152,7 @@ function stateInHistory(
  * formatUncertain(reading); // => "4.90 ± 0.30 mm/s rms (k=2)"
  * formatUncertain(convertAmplitude(reading, "in/s rms")); // => "0.193 ± 0.012 in/s rms (k=2)"
  * parseUncertain("4.9 ± 0.3 mm/s rms").history?.[0]?.note;
- * // => "± 0.3, taken as a bound with equal chance within"
+ * // => "± 0.3 mm/s rms, taken as a bound with equal chance within"
  * parseUncertain("4.9 ± -0.3 mm/s rms"); // throws negative
  * ```
  */

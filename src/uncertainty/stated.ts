@@ -60,7 +60,7 @@ export function statedBehind(text: string, k: number | undefined): Stated {
 const BOUND = 1.732_050_807_568_877_2;
 
 /**
- * A stated amount as an uncertainty: with a coverage factor k its k-th part, as a bell; without one a bound with equal
+ * A stated amount, in a unit of its own by now, as an uncertainty: with a coverage factor k its k-th part, as a bell; without one a bound with equal
  * chance within, whose standard uncertainty is larger than that of k = 2. None for an amount of zero.
  */
 export function uncertaintyFrom(
@@ -73,7 +73,7 @@ export function uncertaintyFrom(
     standard: amount / (k ?? BOUND),
     ...(isDecibels && { in: "dB" as const }),
     distribution: k === undefined ? "rectangular" : "normal",
-    stated: `± ${digits}${unit === "" ? "" : ` ${unit}`}${k === undefined ? "" : ` (k=${k})`}`,
+    stated: `± ${digits} ${unit}${k === undefined ? "" : ` (k=${k})`}`,
   });
 }
 

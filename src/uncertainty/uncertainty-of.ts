@@ -1,4 +1,4 @@
-import { finiteResult, requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
+import { finiteResult, requireChoice, requireGiven, requireOptions, shown, VeladisError } from "../core/index";
 import {
   type Amplitude,
   type Assumption,
@@ -21,7 +21,7 @@ export type UncertaintyMethod = "first order" | "Monte Carlo";
 export interface UncertaintyPart {
   /** The input: a reading, a frequency, or the name it was given. */
   readonly name: string;
-  /** As it was stated. */
+  /** As it was stated, with its unit: `"± 10 r/min"`, `"± 5 % (k=2)"`. */
   readonly stated: string;
   /** The standard uncertainty it alone would give, in what the answer is written in. */
   readonly standard: number;
@@ -110,10 +110,18 @@ export function uncertainOf(answer: string | Amplitude | { readonly history: rea
   return { history, graph: graphOf(history), hertzAt: history.map(({ hertz }) => hertz) };
 }
 
+/** How many draws, by which seed; refused also where none are drawn in the end. */
+function drawing({ draws = DRAWS, seed = 1 }: UncertaintyOptions): { count: number; seed: number } {
+  return {
+    count: requireWhole(draws, LEAST_DRAWS, MOST_DRAWS, "a number of draws"),
+    seed: requireWhole(seed, 1, 2 ** 31, "a seed"),
+  };
+}
+
 /** Draws of an answer, sorted. */
 export function sortedDraws({ graph, hertzAt }: Uncertain, options: UncertaintyOptions = {}): Draws {
-  const count = requireWhole(options.draws ?? DRAWS, LEAST_DRAWS, MOST_DRAWS, "a number of draws");
-  return drawsOf(graph, hertzAt, count, requireWhole(options.seed ?? 1, 1, 2 ** 31, "a seed")).sort();
+  const { count, seed } = drawing(options);
+  return drawsOf(graph, hertzAt, count, seed).sort();
 }
 
 /** True where first order is enough. */
@@ -167,8 +175,9 @@ export function uncertaintyOf(
   answer: string | Amplitude | { readonly history: readonly Step[]; readonly assumed?: readonly Assumption[] },
   options: UncertaintyOptions = {},
 ): UncertaintyOf {
-  requireKnownKeys(requireGiven(options, "options"), keys, "an option of an uncertainty");
+  requireOptions(options, keys, "an option of an uncertainty", 'options such as { method: "Monte Carlo" }');
   if (options.method !== undefined) requireChoice(options.method, ["first order", "Monte Carlo"], "a method");
+  const { seed } = drawing(options);
   const uncertain = uncertainOf(answer);
   const { history, graph } = uncertain;
   const last = history.at(-1) as Step;
@@ -179,7 +188,6 @@ export function uncertaintyOf(
   const { standard, mean } = sorted === undefined ? { standard: slope, mean: undefined } : momentsOf(sorted);
   const expanded = 2 * standard;
   const isLevel = type.startsWith("dB");
-  const seed = options.seed ?? 1;
   const how = sorted === undefined ? method : `${method}, ${sorted.length} draws, seed ${seed}`;
   const own = typeof answer === "string" ? [] : (answer.assumed ?? []);
   const assumed = history.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), own);

@@ -13,7 +13,7 @@ import { type DetectorEntry, detectors } from "../detectors/index";
 import { type Amplitude, agreedHertz, amplitudeOf, format, isClipped } from "../reading/index";
 import { VECTOR_FORM } from "./form";
 import { checkedName } from "./names";
-import { orderText, phaseText } from "./texts";
+import { orderText, phaseText, speedText } from "./texts";
 import type { Vector } from "./vector";
 
 /** The parts that a vector or an answer may have; `assumed` and `history` repeat those of the amplitude. */
@@ -24,6 +24,7 @@ const PARTS: Readonly<Record<string, true>> = /* @__PURE__ */ Object.freeze({
   speed: true,
   probe: true,
   direction: true,
+  slowRollSpeed: true,
   assumedFacts: true,
   cautions: true,
   assumed: true,
@@ -74,6 +75,16 @@ export function requireOrder(order: number): number {
   });
 }
 
+/** The speed of a slow roll that was taken off a vector: slower than its own, at 1x. */
+function requireSlowRollSpeed(slowRoll: number, order: number, speed: number): number {
+  const given = requirePositive(slowRoll, "the shaft speed of a slow roll above zero, in hertz");
+  if (order === 1 && given < speed) return given;
+  throw new VeladisError("out-of-range", {
+    expected: `a vector at 1x of more than the ${speedText(given)} of the slow roll that was taken off it`,
+    received: orderText({ order, speed }),
+  });
+}
+
 /** Texts that an answer carries along, copied. */
 function texts(list: readonly string[], what: string): readonly string[] {
   return Object.freeze(requireList(list, what).map((text) => requireText(text, what)));
@@ -90,7 +101,7 @@ export function checkedVector(parts: Vector): Vector {
     throw new VeladisError("wrong-type", { expected: VECTOR_FORM, received: shown(parts) });
   }
   requireKnownKeys(parts, PARTS, "a part of a vector");
-  const { probe, direction, assumedFacts, cautions } = parts;
+  const { probe, direction, slowRollSpeed, assumedFacts, cautions } = parts;
   const amplitude = amplitudeOf(requireGiven(parts.amplitude, 'the amplitude of a vector, such as "3.0 mil pp"'));
   requireSine(amplitude);
   const phase = requirePhase(parts.phase);
@@ -109,6 +120,7 @@ export function checkedVector(parts: Vector): Vector {
     speed,
     ...(probe !== undefined && { probe: checkedName(probe, "probe") }),
     ...(direction !== undefined && { direction: checkedName(direction, "direction") }),
+    ...(slowRollSpeed !== undefined && { slowRollSpeed: requireSlowRollSpeed(slowRollSpeed, order, speed) }),
     ...(assumedFacts !== undefined && { assumedFacts: texts(assumedFacts, "what a vector takes for granted") }),
     ...(cautions !== undefined && { cautions: texts(cautions, "a caution of a vector") }),
   });

@@ -44,6 +44,7 @@ export function combined(a: Vector, b: Vector, turn: 0 | 180, note?: string): Ve
   const turned = amplitude.value === 0 ? -a.phase : (Math.atan2(across, along) * 180) / Math.PI;
   const probe = commonName(a.probe, b.probe);
   const direction = commonName(a.direction, b.direction);
+  const slowRolls = [a, b].flatMap(({ slowRollSpeed }) => slowRollSpeed ?? []);
   return vectorAnswer({
     amplitude,
     phase: withinTurn(a.phase + turned),
@@ -51,6 +52,7 @@ export function combined(a: Vector, b: Vector, turn: 0 | 180, note?: string): Ve
     speed: a.speed,
     ...(probe !== undefined && { probe }),
     ...(direction !== undefined && { direction }),
+    ...(slowRolls.length > 0 && { slowRollSpeed: Math.max(...slowRolls) }),
     assumedFacts: [...union(a.assumedFacts, b.assumedFacts), ONE_MARK, ...(isKnown ? [EXACT] : [])],
     cautions: union(a.cautions, b.cautions),
   });

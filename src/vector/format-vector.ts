@@ -1,12 +1,12 @@
-import { requireGiven, requireKnownKeys } from "../core/index";
+import { requireOptions } from "../core/index";
 import { type FormatOptions, format } from "../reading/index";
 import { vectorOf } from "./parse-vector";
-import { orderText, phaseText } from "./texts";
+import { orderText, phaseText, SLOW_ROLL, speedText } from "./texts";
 import type { Vector } from "./vector";
 
 /**
  * A vector as it is written and as {@link parseVector} reads it back: amplitude, phase lag, order and speed, then probe and
- * direction if it has them.
+ * direction if it has them, and that slow roll was taken off it.
  *
  * @param options - `digits` of amplitude and phase, 1 to 17; 3 if not given. With 17 what is read back is the same to the
  *   last bit. The speed is always written whole.
@@ -21,13 +21,18 @@ import type { Vector } from "./vector";
  * ```
  */
 export function formatVector(vector: string | Vector, options: FormatOptions = {}): string {
-  const { digits = 3 } = requireKnownKeys(
-    requireGiven(options, "options such as { digits: 4 }"),
+  const { digits = 3 } = requireOptions(
+    options,
     { digits: true },
     "an option of a format",
+    "options such as { digits: 4 }",
   );
   const whole = vectorOf(vector);
-  const { amplitude, phase, probe, direction } = whole;
-  const names = [probe && `, probe ${probe}`, direction && `, direction ${direction}`].filter(Boolean).join("");
-  return `${format(amplitude, { digits })} ∠ ${phaseText(phase, digits)} at ${orderText(whole)}${names}`;
+  const { amplitude, phase, probe, direction, slowRollSpeed } = whole;
+  const behind = [
+    probe && `, probe ${probe}`,
+    direction && `, direction ${direction}`,
+    slowRollSpeed && `, ${SLOW_ROLL} ${speedText(slowRollSpeed)}`,
+  ];
+  return `${format(amplitude, { digits })} ∠ ${phaseText(phase, digits)} at ${orderText(whole)}${behind.filter(Boolean).join("")}`;
 }

@@ -23,6 +23,11 @@ export function commonName(a: string | undefined, b: string | undefined): string
   return a !== undefined && b !== undefined && isOne(a, b) ? a : undefined;
 }
 
+/** As {@link oneName}, where neither has to be named: nothing is assumed of two that say nothing. */
+export function agreedName(a: string | undefined, b: string | undefined, kind: "probe" | "direction"): string[] {
+  return a === undefined && b === undefined ? [] : oneName(a, b, kind);
+}
+
 /** Refuses two names that differ, and gives back what is assumed where one is missing: nothing where both are named. */
 export function oneName(a: string | undefined, b: string | undefined, kind: "probe" | "direction"): string[] {
   if (a === undefined || b === undefined) {

@@ -1,8 +1,9 @@
 import { parseNumeral, requireText, shown, splitNumeral, VeladisError, type VeladisErrorCode } from "../core/index";
-import { type FrequencyText, hertz, splitOrder } from "../frequency/index";
+import { type FrequencyText, findFrequencyUnit, hertz, splitOrder } from "../frequency/index";
 import { parseAmplitude } from "../reading/index";
 import { checkedVector, requireOrder, requirePhase } from "./checked-vector";
 import { ANGLE, VECTOR_FORM } from "./form";
+import { SLOW_ROLL } from "./texts";
 import type { Vector } from "./vector";
 
 /** Beyond any vector a person writes; keeps junk from being searched. */
@@ -16,29 +17,38 @@ function refuse(code: VeladisErrorCode, expected: string, received: string): nev
 
 const ORDER = '"at 1x of 3600 r/min"';
 
-/** The names behind a vector, `, probe 1Y, direction vertical`, each once. */
-function namesIn(parts: readonly string[]): Pick<Vector, "probe" | "direction"> {
-  const names: { probe?: string; direction?: string } = {};
+const BEHIND = `a probe, a direction and a slow roll behind a vector, each once, as in ", probe 1Y, direction vertical, ${SLOW_ROLL} 300 r/min"`;
+
+/** What stands behind a vector, `, probe 1Y, direction vertical, slow roll taken off at 300 r/min`, each once. */
+function behindIn(parts: readonly string[]): Pick<Vector, "probe" | "direction" | "slowRollSpeed"> {
+  const found: { probe?: string; direction?: string; slowRollSpeed?: number } = {};
   for (const part of parts) {
-    const [, kind = "", name = ""] = /^(probe|direction)\s+(.+)$/is.exec(part.trim()) ?? [];
-    const key = kind.toLowerCase() as "probe" | "direction";
-    if (name === "" || key in names) {
-      refuse(
-        "syntax",
-        'a probe and a direction behind a vector, each once, as in ", probe 1Y, direction vertical"',
-        part,
-      );
-    }
-    names[key] = name;
+    const [, kind = "", said = ""] = /^(probe|direction|slow roll taken off at)\s+(.+)$/is.exec(words(part)) ?? [];
+    const key = kind === "" ? undefined : /^slow/i.test(kind) ? "slowRollSpeed" : kind.toLowerCase();
+    if (key === undefined || key in found) refuse("syntax", BEHIND, part);
+    if (key === "slowRollSpeed") found.slowRollSpeed = hertz(said as FrequencyText);
+    else found[key as "probe" | "direction"] = said;
   }
-  return names;
+  return found;
+}
+
+/** A text with single spaces. */
+function words(text: string): string {
+  return text.trim().replace(/\s+/g, " ");
+}
+
+/** How an order is written, of the frequency that a text says if it says one. */
+function orderFor(at: string): string {
+  const [digits, unit] = splitNumeral(at.trim());
+  const symbol = findFrequencyUnit(unit);
+  return digits === "" || symbol === undefined ? ORDER : `"at 1x of ${digits} ${symbol}"`;
 }
 
 /** The phase that a text begins with, and what stands behind it. */
 function phaseIn(text: string): [phase: number, rest: string] {
   const [digits, unit] = splitNumeral(text);
-  const phase = parseNumeral(digits === "" ? text.replace(/[\s°].*$/s, "") : digits, "a phase lag in degrees");
-  const degrees = /^(?:°|degrees?(?![a-z])|deg(?![a-z]))\s*(?:lag(?![a-z]))?/i.exec(unit)?.[0];
+  const phase = parseNumeral(digits === "" ? text.replace(/[\s°º˚].*$/s, "") : digits, "a phase lag in degrees");
+  const degrees = /^(?:[°º˚]|degrees?(?![a-z])|deg(?![a-z]))\s*(?:lag(?![a-z]))?/i.exec(unit)?.[0];
   const rest = unit.slice(degrees?.length ?? 0);
   if (degrees !== undefined && /^[\s,]*(?:$|at\s|@)/i.test(rest)) return [requirePhase(phase), rest];
   return refuse(/^(?:$|at\s|@)/i.test(unit) ? "missing-unit" : "syntax", PHASE, text);
@@ -50,7 +60,7 @@ function phaseIn(text: string): [phase: number, rest: string] {
  * The phase is a **lag**: the part of a cycle, in degrees, from the mark on the shaft to the next positive peak, so that more
  * is later, as API 670 has it (from memory). It stands behind `∠`, `/_`, `angle` or `phase`, from 0 to 360. A negative one is
  * refused: some write a lag with a minus and some a lead, and nobody can tell which was meant. Names of the probe and of the
- * direction may stand behind it.
+ * direction may stand behind it, and `slow roll taken off at 300 r/min`.
  *
  * @param written - e.g. `"3.0 mil pp ∠ 45° at 1x of 3600 r/min"`, `"76 um pp /_ 45 deg at 1x of 60 Hz, probe 1Y"`
  * @returns the vector taken apart, frozen; its speed in hertz
@@ -72,16 +82,16 @@ function phaseIn(text: string): [phase: number, rest: string] {
 export function parseVector(written: string): Vector {
   const whole = requireText(written, VECTOR_FORM).trim();
   if (whole.length > LONGEST) refuse("syntax", VECTOR_FORM, whole);
-  const [main = "", ...names] = whole.split(/,(?=\s*(?:probe|direction)(?:\s|$))/i);
+  const [main = "", ...others] = whole.split(/,(?=\s*(?:probe|direction|slow\s+roll)(?:\s|$))/i);
   const [before = "", behind, ...more] = main.split(ANGLE);
   if (behind === undefined) refuse("missing-fact", 'a phase behind the amplitude, as in "∠ 45°"', whole);
   if (more.length > 0) refuse("syntax", 'one phase, as in "∠ 45°"', whole);
   const [phase, rest] = phaseIn(behind.trim());
   const reading = `${before.replace(/[\s,]+$/, "")} ${rest.replace(/^[\s,]+/, "")}`.trim();
-  const [, at = "", ...others] = reading.split(/\sat\s|@/i);
-  if (others.length > 0) refuse("syntax", `one order of one shaft speed, as in ${ORDER}`, whole);
+  const [, at = "", ...places] = reading.split(/\sat\s|@/i);
+  if (places.length > 0) refuse("syntax", `one order of one shaft speed, as in ${ORDER}`, whole);
   const [order, speed] = splitOrder(at.trim());
-  if (order === undefined) refuse("missing-fact", `an order of a stated shaft speed, as in ${ORDER}`, whole);
+  if (order === undefined) refuse("missing-fact", `an order of a stated shaft speed, as in ${orderFor(at)}`, whole);
   requireOrder(order);
   if (/^(?:of)?$/i.test(speed)) refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
   const amplitude = parseAmplitude(reading);
@@ -90,7 +100,7 @@ export function parseVector(written: string): Vector {
     phase,
     order,
     speed: hertz(speed as FrequencyText),
-    ...namesIn(names),
+    ...behindIn(others),
   });
 }
 

@@ -25,7 +25,7 @@ const SENSORS: readonly string[] = [
  * @param casing - that of the casing, at the same order and speed, in the same direction
  * @returns the sum, in unit and detector of `relative`; it is by no single probe, so it names none
  * @throws {@link VeladisError} `wrong-frequency`, `wrong-quantity` for a relative vibration that is no displacement,
- *   `out-of-range` for two directions, `missing-fact` where one has no phase, and as {@link parseVector}
+ *   `out-of-range` for two directions and a casing less a slow roll, `missing-fact` where one has no phase, and as {@link parseVector}
  * @example
  * ```ts
  * import { formatVector, shaftAbsolute } from "veladis/vector";
@@ -41,6 +41,12 @@ export function shaftAbsolute(relative: string | Vector, casing: string | Vector
     throw new VeladisError("wrong-quantity", {
       expected: "a displacement of the shaft against its casing, as a proximity probe reads it",
       received: format(shaft.amplitude),
+    });
+  }
+  if (housing.slowRollSpeed !== undefined) {
+    throw new VeladisError("out-of-range", {
+      expected: "a casing as its sensor read it, which sees no run-out of the shaft",
+      received: "one less a slow roll",
     });
   }
   requireOneOrder(shaft, housing);

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { raised, requireGiven, requireKnownKeys, requirePositive, same, VeladisError } from "../core/index";
+import { raised, requireOptions, requirePositive, same, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf, format, significant } from "../reading/index";
 import { vectorAnswer } from "./answer";
 import { combined } from "./combined";
@@ -29,6 +29,11 @@ const RULE =
 /** How a history tells that slow roll was taken off. */
 const NOTE = "slow roll at";
 
+/** True for what slow roll was taken off; the history tells it of one that was put together from parts. */
+function isCompensated({ slowRollSpeed, amplitude: { history = [] } }: Vector): boolean {
+  return slowRollSpeed !== undefined || history.some(({ note }) => note?.startsWith(NOTE));
+}
+
 /** Refuses what is no slow roll of the reading. */
 function requireSlowRoll(reading: Vector, slowRoll: Vector): void {
   for (const one of [reading, slowRoll]) {
@@ -45,9 +50,9 @@ function requireSlowRoll(reading: Vector, slowRoll: Vector): void {
       });
     }
   }
-  if (reading.amplitude.history?.some(({ note }) => note?.startsWith(NOTE))) {
+  if (isCompensated(reading) || isCompensated(slowRoll)) {
     throw new VeladisError("out-of-range", {
-      expected: "a reading as the probe read it: slow roll is taken off once",
+      expected: "a reading and a slow roll as the probe read them: slow roll is taken off once",
       received: "one without its slow roll",
     });
   }
@@ -97,7 +102,8 @@ function cautionsOf(reading: Vector, slowRoll: Vector, limit: number | undefined
  * The 1x vector of a proximity probe less its slow-roll vector, which the same probe read while the shaft turned too slowly to
  * bend: what is left is vibration without the run-out of the surface. Both count their phases from one mark.
  *
- * `cautions` say what the answer is good for; `assumedFacts` what was not stated, such as the probe.
+ * `cautions` say what the answer is good for; `assumedFacts` what was not stated, such as the probe. `slowRollSpeed` stays
+ * with the vector, also where it is written and read back, so that slow roll is not taken off it again.
  *
  * @param reading - at running speed, at 1x
  * @param slowRoll - at 1x of a lower speed, by the same probe
@@ -111,7 +117,7 @@ function cautionsOf(reading: Vector, slowRoll: Vector, limit: number | undefined
  * const reading = "40 um pp ∠ 60° at 1x of 5400 r/min, probe 1Y";
  * const slowRoll = "6 um pp ∠ 150° at 1x of 300 r/min, probe 1Y";
  * const left = slowRollCompensated(reading, slowRoll, { limit: "40 um pp" });
- * formatVector(left); // => "40.4 um pp ∠ 51.5° at 1x of 5400 r/min, probe 1Y"
+ * formatVector(left); // => "40.4 um pp ∠ 51.5° at 1x of 5400 r/min, probe 1Y, slow roll taken off at 300 r/min"
  * left.cautions.length; // => 1
  * slowRollCompensated(reading, "6 um pp ∠ 150° at 1x of 300 r/min, probe 1X"); // throws out-of-range
  * ```
@@ -121,11 +127,7 @@ export function slowRollCompensated(
   slowRoll: string | Vector,
   options: SlowRollOptions = {},
 ): VectorAnswer {
-  requireKnownKeys(
-    requireGiven(options, 'options such as { limit: "50 um pp" }'),
-    { limit: true },
-    "an option of slow roll",
-  );
+  requireOptions(options, { limit: true }, "an option of slow roll", 'options such as { limit: "50 um pp" }');
   const [running, slow] = twoVectors(reading, slowRoll);
   requireSlowRoll(running, slow);
   const assumed = [...oneName(running.probe, slow.probe, "probe"), ...directionsOf(running, slow)];
@@ -136,6 +138,7 @@ export function slowRollCompensated(
     // what only the reading names is its own still
     ...(running.probe !== undefined && { probe: running.probe }),
     ...(running.direction !== undefined && { direction: running.direction }),
+    slowRollSpeed: slow.speed,
     assumedFacts: [...answer.assumedFacts, ...assumed],
     cautions: [...answer.cautions, ...cautionsOf(running, slow, limit)],
   });

@@ -1,21 +1,33 @@
 import { VeladisError } from "../core/index";
+import { vectorAnswer } from "./answer";
 import { combined, requireOneOrder } from "./combined";
-import { oneName } from "./names";
+import { agreedName } from "./names";
 import { twoVectors } from "./two-vectors";
 import type { Vector, VectorAnswer } from "./vector";
 
-/** Two vectors of one quantity at one order of one shaft speed. */
-function alike(one: string | Vector, other: string | Vector): [Vector, Vector] {
+/** What has to be known of an answer in which run-out may be left. */
+const RUN_OUT =
+  "slow roll was taken off one of the two only: the run-out that the other holds, if it does, is in the answer";
+
+/** Two vectors put together, of one quantity at one order of one shaft speed. */
+function together(one: string | Vector, other: string | Vector, turn: 0 | 180, note?: string): VectorAnswer {
   const [a, b] = twoVectors(one, other);
   requireOneOrder(a, b);
-  // vibrations of two directions, or by two probes, do not add like numbers; nothing is assumed where one is not named
-  if (a.direction !== undefined && b.direction !== undefined) oneName(a.direction, b.direction, "direction");
-  if (a.probe !== undefined && b.probe !== undefined) oneName(a.probe, b.probe, "probe");
+  // vibrations of two directions, or by two probes, do not add like numbers
+  const assumed = [...agreedName(a.direction, b.direction, "direction"), ...agreedName(a.probe, b.probe, "probe")];
   const [first, second] = [a.amplitude.quantity, b.amplitude.quantity];
-  if (first === second) return [a, b];
-  throw new VeladisError("wrong-quantity", {
-    expected: "two vectors of one quantity; convertVector brings one to that of the other and turns its phase",
-    received: `${first} and ${second}`,
+  if (first !== second) {
+    throw new VeladisError("wrong-quantity", {
+      expected: "two vectors of one quantity; convertVector brings one to that of the other and turns its phase",
+      received: `${first} and ${second}`,
+    });
+  }
+  const answer = combined(a, b, turn, note);
+  const isMixed = (a.slowRollSpeed === undefined) !== (b.slowRollSpeed === undefined);
+  return vectorAnswer({
+    ...answer,
+    assumedFacts: [...answer.assumedFacts, ...assumed],
+    cautions: isMixed ? [...answer.cautions, RUN_OUT] : answer.cautions,
   });
 }
 
@@ -23,7 +35,8 @@ function alike(one: string | Vector, other: string | Vector): [Vector, Vector] {
  * The first vector less the second, in unit and detector of the first: how a 1x vector has changed, or one part of it taken
  * off. Both are of one quantity, at one order of one shaft speed, and count their phases from one mark.
  *
- * @returns the difference, with history; its phase is 0 where nothing is left. Probe and direction stay where both name one
+ * @returns the difference, with history; its phase is 0 where nothing is left. Probe and direction stay where both name one;
+ *   where only one does, `assumedFacts` say so. Where slow roll was taken off one of the two only, `cautions` say so
  * @throws {@link VeladisError} `missing-fact` where one has no phase, with the ends between which the answer lies,
  *   `out-of-range` for two probes or two directions, `wrong-frequency`, `wrong-quantity`, and as {@link parseVector}
  * @example
@@ -38,7 +51,7 @@ function alike(one: string | Vector, other: string | Vector): [Vector, Vector] {
  * ```
  */
 export function differenceOfVectors(from: string | Vector, off: string | Vector): VectorAnswer {
-  return combined(...alike(from, off), 0);
+  return together(from, off, 0);
 }
 
 /**
@@ -55,5 +68,5 @@ export function differenceOfVectors(from: string | Vector, off: string | Vector)
  * ```
  */
 export function sumOfVectors(one: string | Vector, other: string | Vector): VectorAnswer {
-  return combined(...alike(one, other), 180, "added: the opposite taken off, the angle between them and 180 degrees");
+  return together(one, other, 180, "added: the opposite taken off, the angle between them and 180 degrees");
 }

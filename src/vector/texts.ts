@@ -1,5 +1,8 @@
 import type { Vector } from "./vector";
 
+/** What stands before the speed of a slow roll that was taken off a vector. */
+export const SLOW_ROLL = "slow roll taken off at";
+
 /** A shaft speed in hertz as it is written: in r/min, unless that would read back as another number. */
 export function speedText(hertz: number): string {
   const turns = Number((hertz * 60).toPrecision(12));

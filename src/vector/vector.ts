@@ -18,6 +18,11 @@ export interface Vector {
   readonly probe?: string;
   /** Name of the direction in which it was read. */
   readonly direction?: string;
+  /**
+   * Shaft speed in hertz, the highest if there were several, of a slow roll that was taken off it; left out for a reading
+   * as it came.
+   */
+  readonly slowRollSpeed?: number;
   /** What was taken for granted on the way to it beside {@link Assumption}s, in words. */
   readonly assumedFacts?: readonly string[];
   /** What whoever uses it has to know, in words. */

@@ -155,7 +155,7 @@ function shareOf(steps: readonly Step[], known: Amplitude, percent: number): rea
  * const uncertain = { known: "8 ± 0.16 mm/s rms (k=2) at 2400 r/min", indicated: "7.7 ± 0.05 mm/s rms", tolerance: "5 %" };
  * const { uncertainty, parts, verdict } = checkAgainstKnown(uncertain);
  * uncertainty?.toFixed(3); // => "0.170"
- * parts.map(({ stated, share }) => `${stated}: ${(100 * share).toFixed(0)} %`); // => ["± 0.16 (k=2): 88 %", "± 0.05: 12 %"]
+ * parts.map(({ stated, share }) => `${stated}: ${(100 * share).toFixed(0)} %`); // => ["± 0.16 mm/s rms (k=2): 88 %", "± 0.05 mm/s rms: 12 %"]
  * verdict; // => "undecided"
  * ```
  */

@@ -42,7 +42,7 @@ describe("a reading with its uncertainty", () => {
       assumed: ["one-frequency", "sine", "independent"],
     });
     expect(uncertainty.parts.map(({ name }: { name: string }) => name)).toEqual(["4.9 mm/s rms", "25 Hz"]);
-    expect(explained[0].because).toBe("± 0.3 (k=2); frequency ± 0.5 (k=2)");
+    expect(explained[0].because).toBe("± 0.3 mm/s rms (k=2); frequency ± 0.5 Hz (k=2)");
   });
 
   it("is read of a route and of bare numbers with --from", async () => {
@@ -96,7 +96,7 @@ describe("a check of levels with their uncertainty", () => {
     const { out } = await veladis([...known, "--indicated", "7.7 ± 0.05 mm/s rms"]);
     expect(out).toContain("uncertainty 0.170 mm/s rms (k = 2); passes up to 0.230 mm/s rms");
     expect(out.replace(/\s+/g, " ")).toContain(
-      "made of: 8 mm/s rms ± 0.16 (k=2) (88 %); 7.7 mm/s rms ± 0.05 (12 %), taken as independent, first order",
+      "made of: 8 mm/s rms ± 0.16 mm/s rms (k=2) (88 %); 7.7 mm/s rms ± 0.05 mm/s rms (12 %), taken as independent, first order",
     );
     expect(out).toContain("undecided");
   });

@@ -24,6 +24,7 @@ const cases: Cases = {
   "zonesWithin, a verdict on a reading without an uncertainty": () => u.zonesWithin(judge("4.9 mm/s rms", pump)),
   "zonesWithin, no verdicts": () => u.zonesWithin({ ...verdict, judgements: [] }),
   "zonesWithin, a verdict by several points": () => u.zonesWithin(judgePoints([{ point: "DE-H", reading }], pump)),
+  "zonesWithin, a number for options": () => u.zonesWithin(verdict, 5),
   "zonesWithin, null for options": () => u.zonesWithin(verdict, null),
   "zonesWithin, a mistyped option": () => u.zonesWithin(verdict, { rulle: "guard band" }),
   "zonesWithin, a rule that is none": () => u.zonesWithin(verdict, { rule: "gard band" }),

@@ -23,9 +23,9 @@ describe("zones within an interval", () => {
 
   it("the history of a verdict ends with the limit, and the judged reading has its own", () => {
     expect(verdict.history.at(-1)?.does).toBe("compare");
-    expect(verdict.judged.history?.[0]?.uncertainty?.stated).toBe("± 0.3 (k=2)");
+    expect(verdict.judged.history?.[0]?.uncertainty?.stated).toBe("± 0.3 mm/s rms (k=2)");
     expect(zonesWithin(verdict).history.at(-1)?.does).toBe("uncertainty");
-    expect(explain(zonesWithin(verdict)).text).toContain("± 0.3 (k=2)");
+    expect(explain(zonesWithin(verdict)).text).toContain("± 0.3 mm/s rms (k=2)");
   });
 
   it("is the same for a verdict that went through JSON, and for what classify says", () => {

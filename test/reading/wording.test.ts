@@ -127,6 +127,11 @@ const cases: Cases = {
   "a step with an uncertainty in what none is": withStep({ uncertainty: { ...known, in: "%" } }),
   "a step with a tolerance of no frequency": withStep({ hertzUncertainty: known }),
   "a step with a frequency that is hardly known": withStep({ hertz: 25, hertzUncertainty: { ...known, standard: 20 } }),
+  "a step with a frequency that is known in decibels": withStep({
+    hertz: 25,
+    hertzUncertainty: { ...known, in: "dB" },
+  }),
+  "a step with an uncertainty above its value": withStep({ uncertainty: { ...known, standard: 50 } }),
   "a step with an uncertainty of what was added": () =>
     checkedSteps([step, { does: "sum", of: [0], value: 4, type: "mm/s rms", uncertainty: known }] as Loose),
   "a step with an uncertainty of a level times 1": () =>

@@ -1,7 +1,15 @@
 import { convertAmplitude } from "veladis";
 import { checkAgainstKnown } from "veladis/protection";
 import { judge } from "veladis/severity";
-import { formatUncertain, parseUncertain, ratioOf, uncertaintyOf, zonesWithin } from "veladis/uncertainty";
+import {
+  formatUncertain,
+  parseUncertain,
+  ratioOf,
+  uncertaintyOf,
+  withUncertainty,
+  zonesWithin,
+} from "veladis/uncertainty";
+import { parseVector, slowRollCompensated } from "veladis/vector";
 import { describe, expect, it } from "vitest";
 
 const machine = "pump 90 kW 2980 r/min rigid category II";
@@ -18,6 +26,48 @@ describe("an uncertainty", () => {
     );
   });
 
+  it("is not that of a frequency that was put in place of another", () => {
+    const known = parseUncertain("4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz (k=2)");
+    const replaced = "a frequency that was replaced: 50 Hz in place of 25 Hz";
+    expect(() => uncertaintyOf(convertAmplitude({ ...known, hertz: 50 }, "um pp"))).toThrow(replaced);
+    const without = convertAmplitude({ ...known, hertz: undefined }, "um pp", { at: "50 Hz" });
+    expect(() => formatUncertain(without)).toThrow(replaced);
+    // the noise of its last digits is no other frequency, and without a change of quantity none is used
+    const near = uncertaintyOf(convertAmplitude({ ...known, hertz: Math.fround(25.000001) }, "um pp"));
+    expect(near.parts.length).toBe(2);
+    expect(formatUncertain(convertAmplitude({ ...known, hertz: 50 }, "cm/s rms"))).toBe("0.490 ± 0.030 cm/s rms (k=2)");
+  });
+
+  it("of the frequency of a slow roll is not laid on the running speed", () => {
+    const slow = {
+      ...parseVector("6 um pp ∠ 150° at 1x of 300 r/min"),
+      amplitude: parseUncertain("6 um pp at 5 ± 0.1 Hz"),
+    };
+    const left = slowRollCompensated("40 um pp ∠ 60° at 1x of 5400 r/min", slow);
+    expect(uncertaintyOf(convertAmplitude(left.amplitude, "mm/s rms")).parts).toEqual([]);
+  });
+
+  it("from outside is refused where no text could state it", () => {
+    const given = { does: "given", value: 4.9, type: "mm/s rms", hertz: 25 } as const;
+    const known = { standard: 0.1, distribution: "normal", stated: "± 0.2 (k=2)" } as const;
+    const of = (more: object) => () => uncertaintyOf({ history: [{ ...given, ...more }] });
+    const bound = { ...known, distribution: "rectangular", standard: 4.9 / Math.sqrt(3) };
+    expect(of({ uncertainty: bound })).not.toThrow();
+    expect(of({ uncertainty: { ...bound, standard: 2.84 } })).toThrow("at most the number it is of, 4.9");
+    expect(of({ uncertainty: { ...known, standard: 5 } })).toThrow("at most the number it is of, 4.9");
+    expect(of({ hertzUncertainty: { ...known, in: "dB" } })).toThrow("which is 0.1 dB");
+    // the widest that a text may state comes back from JSON
+    for (const text of [
+      "4.9 ± 4.9 mm/s rms",
+      "4.9 ± 4.9 mm/s rms (k=1)",
+      "4.9 ± 20 dB mm/s rms",
+      "3 ± 20 dB re 1 nm/s",
+    ]) {
+      const back = JSON.parse(JSON.stringify(withUncertainty(text, "± 100 %", "sensor")));
+      expect(uncertaintyOf(back, { draws: 1000 }).parts.length).toBe(2);
+    }
+  });
+
   it("of one reading that comes in twice is one input", () => {
     const reading = parseUncertain("4.9 ± 0.3 mm/s rms (k=2)");
     expect(uncertaintyOf(ratioOf(reading, reading)).standard).toBeCloseTo(0, 12);
@@ -27,8 +77,21 @@ describe("an uncertainty", () => {
     expect(check.uncertainty ?? 0).toBeCloseTo(0, 12);
   });
 
+  it("is told with its unit, which need not be that of its name", () => {
+    const told = (text: string) =>
+      uncertaintyOf(convertAmplitude(parseUncertain(text), "um pp")).parts.map(({ name, stated }) => [name, stated]);
+    expect(told("4.9 mm/s rms at 1500 ± 10 r/min")).toEqual([["25 Hz", "± 10 r/min"]]);
+    expect(told("4.9 mm/s rms at 1500 r/min ± 0.1 Hz")).toEqual([["25 Hz", "± 0.1 Hz"]]);
+    expect(told("4.9 ± 0.3 mm/s rms (k=2) at 25 Hz")).toEqual([["4.9 mm/s rms", "± 0.3 mm/s rms (k=2)"]]);
+    expect(told("95 ± 0.5 dB re 1 nm/s at 25 Hz")).toEqual([["95 dB re 1 nm/s", "± 0.5 dB"]]);
+    const { parts } = uncertaintyOf(withUncertainty("4.9 mm/s rms", "± 0.05", "display"));
+    expect(parts[0]).toMatchObject({ name: "display", stated: "± 0.05 mm/s rms" });
+  });
+
   it("takes draws enough to say something of the ends", () => {
     expect(() => uncertaintyOf("4.4 ± 1.5 mm/s rms (k=2)", { draws: 2 })).toThrow("a whole number of 1000 to 10000000");
+    expect(() => uncertaintyOf("4.4 mm/s rms", { draws: 10 })).toThrow("a whole number of 1000 to 10000000");
+    expect(() => uncertaintyOf("4.4 ± 0.1 mm/s rms", 5 as never)).toThrow("options such as");
   });
 
   it("of a frequency that has no variance once it divides is refused", () => {

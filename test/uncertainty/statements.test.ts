@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { convertAmplitude, currentLoop } from "veladis";
 import { formatUncertain, parseUncertain, ratioOf, uncertaintyOf, withUncertainty } from "veladis/uncertainty";
 import { describe, expect, it } from "vitest";
@@ -32,9 +33,9 @@ describe("a reading with its uncertainty, in words", () => {
 
   it("says of a bare bound that its chances were taken as equal", () => {
     expect(parseUncertain("4.9 ± 0.3 mm/s rms").history?.[0]?.note).toBe(
-      "± 0.3, taken as a bound with equal chance within",
+      "± 0.3 mm/s rms, taken as a bound with equal chance within",
     );
-    expect(parseUncertain("4.9 ± 0.3 mm/s rms (k=2)").history?.[0]?.note).toBe("± 0.3 (k=2)");
+    expect(parseUncertain("4.9 ± 0.3 mm/s rms (k=2)").history?.[0]?.note).toBe("± 0.3 mm/s rms (k=2)");
   });
 
   it.each([
@@ -91,9 +92,40 @@ describe("what is written is read back", () => {
     "95.00 ± 0.58 dB re 1e-9 m/s (k=2)",
     "1.000e-120 ± 1.0e-122 m rms (k=2)",
     "4900 ± 120 nm/s rms (k=2)",
+    "124000 ± 12000 nm/s rms (k=2)",
+    "2.22e7 ± 1.0e6 um pp (k=2)",
+    "1.00e7 ± 1.0e6 um pp (k=2)",
+    "22230016.40 ± 0.30 um pp (k=2)",
+    "1.2340e20 ± 1.1e17 um pp (k=2)",
+    "4.9000e-11 ± 1.2e-14 m rms (k=2)",
     "-6.00 ± 0.50 dB re 1e-9 m/s (k=2)",
   ])("%s", (text) => {
     expect(formatUncertain(text)).toBe(text);
+  });
+
+  // two digits of an uncertainty and the value to the same place: JCGM 100:2008, 7.2.6
+  it("over all sizes, with two digits of the uncertainty", () => {
+    const size = fc.double({ min: -12, max: 12, noNaN: true });
+    fc.assert(
+      fc.property(size, fc.double({ min: -12, max: -1.1, noNaN: true }), (power, share) => {
+        const value = 10 ** power;
+        const expanded = value * 10 ** share;
+        const text = formatUncertain(`${value} ± ${expanded} mm/s rms (k=2)`);
+        expect(text.length).toBeLessThan(50);
+        expect(formatUncertain(text)).toBe(text);
+        const back = uncertaintyOf(text);
+        expect(Math.abs(back.expanded - expanded)).toBeLessThanOrEqual(0.0501 * expanded);
+        expect(Math.abs(back.value - value)).toBeLessThanOrEqual(0.0501 * expanded + 1e-15 * value);
+        const [, digits = ""] = /± ([\d.]+)/.exec(text) ?? [];
+        // a zero at the end of a whole number says nothing
+        expect(digits.replace(/^0\.0*|\./g, "").replace(/(?<=^\d\d)0+$/, "")).toMatch(/^\d\d$/);
+      }),
+    );
+  });
+
+  it("an uncertainty next to nothing takes no hundred digits", () => {
+    expect(formatUncertain("4.9 ± 5e-324 mm/s rms")).toMatch(/^4\.9e0 ± \S+e-32[34] mm\/s rms \(k=2\)$/);
+    expect(uncertaintyOf(formatUncertain("4.9 ± 5e-324 mm/s rms")).value).toBe(4.9);
   });
 
   it("a reading survives JSON with all it is known by", () => {

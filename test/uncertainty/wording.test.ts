@@ -1,3 +1,4 @@
+import { convertAmplitude } from "veladis";
 import * as uncertainty from "veladis/uncertainty";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
@@ -12,6 +13,8 @@ const given = { does: "given", value: 5, type: "mm/s rms", hertz: 25 };
 const cases: Cases = {
   "uncertaintyOf, a value that was replaced": () =>
     u.uncertaintyOf({ ...read("4.9 ± 0.3 mm/s rms (k=2)"), value: 5.2 }),
+  "uncertaintyOf, a frequency that was replaced": () =>
+    u.uncertaintyOf(convertAmplitude({ ...read("4.9 mm/s rms at 25 ± 0.5 Hz"), hertz: 50 }, "um pp")),
   "parseUncertain, nothing": () => u.parseUncertain(),
   "parseUncertain, no text": () => read(4.9),
   "parseUncertain, too long": () => read(`4.9 ± 0.3 mm/s rms${" ".repeat(200)}at 25 Hz`),
@@ -47,6 +50,8 @@ const cases: Cases = {
   "ratioOf, two frequencies": () => u.ratioOf("4.9 mm/s rms at 25 Hz", "3 mm/s rms at 50 Hz"),
   "uncertaintyOf, nothing": () => u.uncertaintyOf(),
   "uncertaintyOf, no options": () => u.uncertaintyOf("4.9 mm/s rms", null),
+  "uncertaintyOf, a number for options": () => u.uncertaintyOf("4.9 mm/s rms", 5),
+  "uncertaintyOf, ten draws that are not drawn": () => u.uncertaintyOf("4.9 ± 0.1 mm/s rms", { draws: 10 }),
   "uncertaintyOf, no history": () => u.uncertaintyOf({}),
   "uncertaintyOf, no steps": () => u.uncertaintyOf({ history: [] }),
   "uncertaintyOf, a mistyped option": () => u.uncertaintyOf("4.9 mm/s rms", { drws: 5 }),

@@ -1,5 +1,13 @@
 import { parseUncertain } from "veladis/uncertainty";
-import { differenceOfVectors, parseVector, slowRollCompensated, sumOfVectors } from "veladis/vector";
+import {
+  convertVector,
+  differenceOfVectors,
+  formatVector,
+  parseVector,
+  shaftAbsolute,
+  slowRollCompensated,
+  sumOfVectors,
+} from "veladis/vector";
 import { describe, expect, it } from "vitest";
 
 const vertical = "40 um pp ∠ 60° at 1x of 5400 r/min, direction vertical";
@@ -21,6 +29,41 @@ describe("vectors that do not go together", () => {
     const slow = "6 um pp ∠ 150° at 1x of 300 r/min";
     const left = slowRollCompensated(vertical, slow);
     expect(() => slowRollCompensated(left, slow)).toThrow("slow roll is taken off once");
+    expect(() => slowRollCompensated(formatVector(left), slow)).toThrow("slow roll is taken off once");
+    expect(() => slowRollCompensated(vertical, `${slow}, slow roll taken off at 250 r/min`)).toThrow("taken off once");
+    const { slowRollSpeed: _, assumed: _a, history: _h, ...parts } = left;
+    expect(() => slowRollCompensated(parts, slow)).toThrow("slow roll is taken off once");
+  });
+
+  it("slow roll stays taken off after a history that is told in one step", () => {
+    let vector = slowRollCompensated(vertical, "6 um pp ∠ 150° at 1x of 300 r/min");
+    for (let i = 0; i < 80; i++) vector = convertVector(vector, i % 2 === 0 ? "mm/s pk" : "um pp");
+    expect(vector.history.some(({ note }) => note?.startsWith("slow roll"))).toBe(false);
+    expect(() => slowRollCompensated(vector, "6 um pp ∠ 150° at 1x of 300 r/min")).toThrow("taken off once");
+    expect(shaftAbsolute(vector, "4 mm/s pk ∠ 30° at 1x of 5400 r/min").slowRollSpeed).toBe(5);
+  });
+
+  it("a vector with run-out and one without are put together with a caution", () => {
+    const left = slowRollCompensated(vertical, "6 um pp ∠ 150° at 1x of 300 r/min");
+    for (const act of [differenceOfVectors, sumOfVectors]) {
+      for (const mixed of [act(left, vertical), act(vertical, formatVector(left))]) {
+        expect(mixed.cautions.join()).toContain("slow roll was taken off one of the two only");
+        expect(mixed.slowRollSpeed).toBe(5);
+      }
+      const other = slowRollCompensated(vertical, "6 um pp ∠ 150° at 1x of 320 r/min");
+      expect(act(left, other).cautions.join()).not.toContain("one of the two only");
+      expect(act(left, other).slowRollSpeed).toBe(320 / 60);
+      expect(act(vertical, vertical).cautions).toEqual([]);
+    }
+  });
+
+  it("of which one names a direction or a probe say what is taken for granted", () => {
+    const bare = "30 um pp ∠ 60° at 1x of 5400 r/min";
+    for (const act of [differenceOfVectors, sumOfVectors]) {
+      expect(act(vertical, bare).assumedFacts).toContain("one direction for both: only one names it");
+      expect(act(bare, `${bare}, probe 1Y`).assumedFacts).toContain("one probe for both: only one names it");
+      expect(act(bare, bare).assumedFacts.join()).not.toContain("names it");
+    }
   });
 
   it("phases of uncertain amplitudes are said to be exact", () => {

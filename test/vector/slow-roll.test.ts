@@ -9,14 +9,16 @@ describe("slow roll taken off", () => {
   // arithmetic: at a right angle by Pythagoras, root(40^2 + 6^2) = 40.447
   it("is a difference of vectors at two speeds, in the reading's unit and at its speed", () => {
     const answer = slowRollCompensated(`${reading}, probe 1Y`, `${slow}, probe 1y`);
-    expect(formatVector(answer)).toBe("40.4 um pp ∠ 51.5° at 1x of 5400 r/min, probe 1Y");
+    expect(formatVector(answer)).toBe(
+      "40.4 um pp ∠ 51.5° at 1x of 5400 r/min, probe 1Y, slow roll taken off at 300 r/min",
+    );
     expect(answer.amplitude.hertz).toBe(90);
     expect(answer.assumed).toEqual(["one-frequency"]);
     expect(answer.assumedFacts).toEqual(["both phases count from one mark on the shaft"]);
     expect(explain(answer).text).toContain("40 um pp - 6 um pp at 90 degrees = 40.45 um pp  (slow roll at 300 r/min)");
     expect(
       formatVector(slowRollCompensated("2 mil pp ∠ 0° at 1x of 5400 r/min", "12.7 um pk ∠ 0° at 1x of 300 r/min")),
-    ).toBe("1.00 mil pp ∠ 0° at 1x of 5400 r/min");
+    ).toBe("1.00 mil pp ∠ 0° at 1x of 5400 r/min, slow roll taken off at 300 r/min");
   });
 
   it("says which probe was not named", () => {

@@ -38,6 +38,8 @@ holdWording("vector", {
   "formatVector, nothing": () => formatVector(undefined as Loose),
   "formatVector, a number": () => formatVector(5 as Loose),
   "formatVector, no options": () => formatVector(shaft, null as Loose),
+  "formatVector, a number for options": () => formatVector(shaft, 5 as Loose),
+  "slowRollCompensated, a list for options": () => slowRollCompensated(shaft, slow, [] as Loose),
   "formatVector, an option there is none of": () => formatVector(shaft, { digit: 3 } as Loose),
   "a vector with a part there is none of": () => of({ angle: 60 }),
   "a vector without an amplitude": () => of({ amplitude: undefined }),
@@ -69,5 +71,12 @@ holdWording("vector", {
   "slowRollCompensated, a limit of velocity": () => slowRollCompensated(shaft, slow, { limit: "4 mm/s rms" }),
   "slowRollCompensated, a limit of zero": () => slowRollCompensated(shaft, slow, { limit: "0 um pp" }),
   "shaftAbsolute, a relative velocity": () => shaftAbsolute(shaft.replace("um pp", "mm/s pk"), shaft),
+  "slowRollCompensated, a second time by text": () =>
+    slowRollCompensated(formatVector(slowRollCompensated(shaft, slow)), slow),
+  "parseVector, a frequency without an order": () => parseVector("40 um pp ∠ 60° at 25 Hz"),
+  "parseVector, a slow roll without its speed": () => parseVector(`${shaft}, slow roll taken off`),
+  "a vector less a slow roll at rest": () => of({ slowRollSpeed: 0 }),
+  "a vector less a slow roll that is faster": () => of({ slowRollSpeed: 100 }),
+  "shaftAbsolute, a casing less a slow roll": () => shaftAbsolute(shaft, `${shaft}, slow roll taken off at 300 r/min`),
   "shaftAbsolute, two directions": () => shaftAbsolute(`${shaft}, direction up`, `${shaft}, direction left`),
 });

@@ -15,6 +15,15 @@ const anyVector = fc
   })
   .map(({ value, type, phase, order, speed, names }) =>
     parseVector(`${value} ${type} ∠ ${phase}° at ${order}x of ${speed} r/min${names}`),
+  )
+  .chain((vector) =>
+    vector.order === 1
+      ? fc
+          .option(fc.double({ min: 1e-3, max: vector.speed * 0.99, noNaN: true }), { nil: undefined })
+          .map((slow) =>
+            slow === undefined ? vector : parseVector(formatVector({ ...vector, slowRollSpeed: slow }, WHOLE)),
+          )
+      : fc.constant(vector),
   );
 
 describe("a vector in words", () => {
@@ -28,6 +37,8 @@ describe("a vector in words", () => {
     "3 mil pp, angle 45°, at 1 x of 3600 r/min",
     "3 mil pp, phase 45 deg lag at 1x of 3600 cpm",
     "3 mil pp at 1x of 3600 r/min ∠ 45°",
+    // the sign of an ordinal number, which stands for that of degrees on some keyboards
+    "3 mil pp ∠ 45º at 1x of 3600 r/min",
     "3 mil pp ∠ 405° at 1x of 3600 r/min".replace("405", "45.0"),
   ])("%j is 3 mil pp, 45 degrees late, at 60 turns a second", (text) => {
     const { amplitude, phase, order, speed } = parseVector(text);
@@ -42,6 +53,19 @@ describe("a vector in words", () => {
     expect(vector.amplitude.hertz).toBe(120);
     expect(formatVector(vector)).toBe(text);
     expect(parseVector(text.replace(/(, probe.*)(, direction.*)/, "$2$1"))).toEqual(vector);
+  });
+
+  it("says that slow roll was taken off", () => {
+    const text = "3.00 mil pp ∠ 45° at 1x of 3600 r/min, probe 1Y, slow roll taken off at 300 r/min";
+    expect(parseVector(text).slowRollSpeed).toBe(5);
+    expect(formatVector(text)).toBe(text);
+    expect(parseVector(text.replace("slow roll", "Slow  Roll"))).toEqual(parseVector(text));
+  });
+
+  it("without an order is told how it is written at its own frequency", () => {
+    expect(() => parseVector("3 mil pp ∠ 45° at 25 Hz")).toThrow('"at 1x of 25 Hz"');
+    expect(() => parseVector("3 mil pp ∠ 45° at 1500 rpm")).toThrow('"at 1x of 1500 r/min"');
+    expect(() => parseVector("3 mil pp ∠ 45° at noon")).toThrow('"at 1x of 3600 r/min"');
   });
 
   it("a whole turn is none, written and rounded", () => {

@@ -22,8 +22,8 @@ describe("a check of levels with their uncertainty", () => {
 
   it("names its parts, and that they were taken as independent", () => {
     expect(found.parts.map(({ name, stated }) => `${name} ${stated}`)).toEqual([
-      "8 mm/s rms ± 0.16 (k=2)",
-      "7.7 mm/s rms ± 0.05",
+      "8 mm/s rms ± 0.16 mm/s rms (k=2)",
+      "7.7 mm/s rms ± 0.05 mm/s rms",
     ]);
     expect(found.assumed).toContain("independent");
     expect(explain(found).text).toContain("taken as independent");
@@ -129,7 +129,7 @@ describe("checks of several levels", () => {
   it("show the parts on their sheet", () => {
     const sheet = sheetMarkdown(setpointSheet({ machine: "ID fan 2", check: checkAgainstKnown(check) }));
     expect(sheet).toContain(
-      "uncertainty 0.170 mm/s rms (k = 2) made of: 8 mm/s rms ± 0.16 (k=2) (88 %); 7.7 mm/s rms ± 0.05 (12 %), taken as independent, first order",
+      "uncertainty 0.170 mm/s rms (k = 2) made of: 8 mm/s rms ± 0.16 mm/s rms (k=2) (88 %); 7.7 mm/s rms ± 0.05 mm/s rms (12 %), taken as independent, first order",
     );
   });
 });

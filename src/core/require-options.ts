@@ -1,0 +1,23 @@
+import { shown, VeladisError } from "./error";
+import { requireGiven } from "./require-given";
+import { requireKnownKeys } from "./require-known-keys";
+
+/**
+ * The options themselves if they are an object with none but known keys.
+ *
+ * @param known - a table whose keys are those that may stand there
+ * @param what - what a key is, for the message, e.g. `"an option of slow roll"`
+ * @param form - what options look like, for the message, e.g. `'options such as { limit: "50 um pp" }'`
+ * @throws {@link VeladisError} `missing-fact` for null, `wrong-type` for what is no object, `unknown-option`
+ */
+export function requireOptions<Options extends object>(
+  options: Options,
+  known: object,
+  what: string,
+  form: string,
+): Options {
+  if (typeof requireGiven(options, form) === "object" && !Array.isArray(options)) {
+    return requireKnownKeys(options, known, what);
+  }
+  throw new VeladisError("wrong-type", { expected: form, received: shown(options) });
+}
