@@ -135,6 +135,9 @@ export const kindMarks: readonly (readonly [words: readonly string[], kinds: rea
   [["tower"], ["cooling tower drive"], ["fan", "motor", "gear drive"]],
 ];
 
+/** How a compressor is built that is no screw, lobe or piston machine. */
+export const builds: readonly string[] = ["centrifugal", "axial", "turbo", "turbocompressor", "radial"];
+
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [
   "group",

@@ -138,6 +138,23 @@ describe("what drives a machine, and what it is for", () => {
     expect(judge("4 mm/s rms", `${line} 90 kW 1480 r/min`).assumedFacts).toContain(`${named}: named, not judged`);
   });
 
+  // a reciprocating compressor may vibrate more by ISO 20816-8 than any other by ISO 20816-3
+  it.each([
+    "centrifugal compressor 800 kW reciprocating engine driven rigid part frame",
+    "compressor 800 kW centrifugal, gas engine driven, rigid",
+    "compressor, centrifugal 800 kW driven by reciprocating engine rigid",
+    "compressor 800 kW, reciprocating diesel driven, rigid",
+    "piston engine driven compressor 800 kW rigid",
+  ])("a driver that reciprocates makes no reciprocating compressor: %s", (line) => {
+    expect(kindOf(line)).toBe("compressor");
+    expect(judge("8 mm/s rms", `${line} 1500 r/min`).worst).toBe("D");
+  });
+
+  it("a centrifugal compressor is none of another build", () => {
+    for (const line of ["centrifugal compressor, piston", "compressor, centrifugal, screw", "turbo compressor, lobe"])
+      expect(kindOf(line), line).toBe("syntax");
+  });
+
   it("is no end of a machine, and no room", () => {
     for (const words of ["driven end", "drive end", "engine room", "turbine hall"])
       expect([kindOf(`pump ${words}`), machineNotes(`pump ${words}`).notUnderstood[0]?.word]).toEqual(["pump", words]);
