@@ -1,4 +1,5 @@
 import { cached, requireText, shown, VeladisError } from "../core/index";
+import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { frameAt } from "./frame-size";
 import type { Machine } from "./machine";
 import { besideAt } from "./machine-beside";
@@ -10,6 +11,7 @@ import { knownPhrases, type Phrase, phraseAt, qualifiedBy, sizesIn } from "./mac
 import { type Context, labelled } from "./machine-words";
 import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
+import { type Neighbour, neighbourOf } from "./shaft-beside-number";
 
 const FORM = 'a machine such as "pump 90 kW 2980 r/min rigid"';
 const LONGEST = 300;
@@ -31,19 +33,6 @@ interface Read extends Said {
   readonly label?: true;
 }
 
-/** A fact that may not be left open: a machine that is not new, or a reading on the housing, is judged by other limits. */
-function askedFact({ condition, place }: Machine): string | undefined {
-  return condition === "new" ? "condition new" : place === "shaft" ? "place shaft" : undefined;
-}
-
-/** The refusal of a word that says such a fact, or belongs to words beside it that are not understood. */
-function eitherWay(fact: string, word: string, beside: string, written: string): VeladisError {
-  return new VeladisError("syntax", {
-    expected: `facts of a machine said plainly: ${shown(`${word}, ${beside}`)} where it means ${fact}, or the line without ${shown(word)} where that is of ${shown(beside)}`,
-    received: shown(written),
-  });
-}
-
 /**
  * A single word such as rigid or shaft with what it says. Together with a thing that it belongs to, it says nothing; before
  * another word that is not understood it may be meant either way.
@@ -61,31 +50,9 @@ function phraseBefore(rest: string, phrase: Phrase): Read {
   const behind = rest.slice(phrase.length, length).trim().replace(/\s+/g, " ");
   if (isThing(behind)) return { length, didYouMean: [] };
   const fact = askedFact(facts);
-  if (fact !== undefined) throw eitherWay(fact, word, behind, `${word} ${behind}`);
+  if (fact !== undefined) throw eitherWay(fact, word, `${word}, ${behind}`, `${word} ${behind}`);
   // where the fact is left open, the lowest limits judge
   return { length, didYouMean: [`${word}, ${behind}`] };
-}
-
-/**
- * Refuses a `shaft` right behind a word that says nothing of its own: in `parallel shaft` or `cardan shaft` it is a part of
- * the machine, not the place of the reading.
- *
- * @throws {@link VeladisError} `syntax`
- */
-function requireNoPart(before: string, words: string, { facts }: Read): void {
-  if (before === "" || facts?.place !== "shaft" || !/^\p{L}+$/u.test(words)) return;
-  throw eitherWay("place shaft", words, before, `${before} ${words}`);
-}
-
-/** Refuses a word such as `new-premium` that a hyphen makes of a fact that may not be left open and another word. */
-function requireApart(word: string): void {
-  const parts = word.split(/[‐‑-]+/).filter((part) => part !== "");
-  if (parts.length < 2 || /\d/.test(word) || isThing(parts.at(-1) as string)) return;
-  for (const [i, part] of parts.entries()) {
-    const phrase = phraseAt(part);
-    const fact = phrase?.length === part.length ? askedFact(phrase.facts) : undefined;
-    if (fact !== undefined) throw eitherWay(fact, part, parts.filter((_, k) => k !== i).join(" "), word);
-  }
 }
 
 /** Natural 20 to 30 Hz: a range of what is no speed, how many characters it takes with the words before it. */
@@ -137,18 +104,23 @@ const read = /* @__PURE__ */ cached((line): Machine => {
   let context: Context = "";
   // a word that says nothing of its own, right before the rest
   let before = "";
+  let neighbour: Neighbour | undefined;
+  let gap = "";
   while (rest !== "") {
     const said = saidBy(rest, context);
     const words = rest.slice(0, said.length).replace(/\s+/g, " ");
     const isRead = said.plain ?? (said.didYouMean === undefined && !said.label);
     requirePlain(words, rest.slice(said.length), isRead);
-    requireNoPart(before, words, said);
+    neighbour = neighbourOf(neighbour, said, words, gap);
+    requireNoPart(before, words, said.facts);
     add(said, words);
     const says = said.plain === undefined ? said.didYouMean === undefined : phraseAt(rest) === undefined;
     const isApart = !/^\s/.test(rest.slice(said.length));
     before = says || isApart || !/^[\p{L}‐‑-]+$/u.test(words) ? "" : words;
     context = said.leads === "" ? context : (said.leads ?? "");
-    rest = rest.slice(said.length).replace(BETWEEN, "");
+    const behind = rest.slice(said.length);
+    rest = behind.replace(BETWEEN, "");
+    gap = behind.slice(0, behind.length - rest.length);
   }
   return machine();
 });
