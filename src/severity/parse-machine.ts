@@ -1,4 +1,5 @@
 import { cached, requireText, shown, VeladisError } from "../core/index";
+import { dimensionLength } from "./dimension-length";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { frameAt } from "./frame-size";
 import type { Machine } from "./machine";
@@ -67,6 +68,8 @@ function rangeLength(rest: string, phrase: Phrase): number {
 function saidBy(rest: string, context: Context): Read {
   const symbol = symbolAt(rest);
   if (symbol > 0) return { length: symbol };
+  const dimension = dimensionLength(rest);
+  if (dimension > 0) return { length: dimension, didYouMean: [], plain: true };
   const frame = context === "" ? frameAt(rest) : undefined;
   const said = frame ?? numberAt(rest, context);
   if (said !== undefined) return said;
