@@ -4,15 +4,17 @@ import { numberAt } from "./machine-numbers";
 const PART = "(?:shaft|rotor|journal|bearing|impeller|wheel|pulley|coupling|pipe|flange|cylinder)";
 const SIZE = "(?:diameter|diam\\.?|dia\\.?|radius|bore|length|width|thickness|depth)";
 /** `Shaft diameter`, `bore of the shaft`, `Ø` or a part alone, up to its number. */
-const BEFORE = new RegExp(
-  `^(?:(?:${PART}[\\s-]+)?${SIZE}(?:[\\s:=]+(?:of|is|the|its|an?|${PART}))*[\\s:=([]+|[Øø⌀∅][\\s:=]*|(${PART})[\\s:=([]+)(?=[\\d.])`,
-  "i",
-);
+const BEFORE = /* @__PURE__ */ (() =>
+  new RegExp(
+    `^(?:(?:${PART}[\\s-]+)?${SIZE}(?:[\\s:=]+(?:of|is|the|its|an?|${PART}))*[\\s:=([]+|[Øø⌀∅][\\s:=]*|(${PART})[\\s:=([]+)(?=[\\d.])`,
+    "i",
+  ))();
 /** `Diameter shaft` or `shaft bore` behind a number. */
-const BEHIND = new RegExp(
-  `^[\\s-]+(?:${PART}[\\s-]+)?(?:${SIZE}|long|wide|thick)(?![\\p{L}])(?:\\s+(?:of\\s+|the\\s+)*${PART}(?![\\p{L}]))?`,
-  "iu",
-);
+const BEHIND = /* @__PURE__ */ (() =>
+  new RegExp(
+    `^[\\s-]+(?:${PART}[\\s-]+)?(?:${SIZE}|long|wide|thick)(?![\\p{L}])(?:\\s+(?:of\\s+|the\\s+)*${PART}(?![\\p{L}]))?`,
+    "iu",
+  ))();
 
 /** How many characters a number takes that may be a length; none for what is none. */
 function lengthAt(text: string, isPlain: boolean): number {

@@ -12,6 +12,7 @@ import { knownPhrases, type Phrase, phraseAt, qualifiedBy, sizesIn } from "./mac
 import { type Context, labelled } from "./machine-words";
 import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
+import { requireNoPlace } from "./other-place";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
 
 const FORM = 'a machine such as "pump 90 kW 2980 r/min rigid"';
@@ -98,11 +99,10 @@ function saidBy(rest: string, context: Context): Read {
   };
 }
 
-const read = /* @__PURE__ */ cached((line): Machine => {
-  const written = line.trim();
+function machineIn(written: string): Machine {
   let rest = written.replace(BETWEEN, "");
   if (written.length > LONGEST || rest === "")
-    throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
+    throw new VeladisError("syntax", { expected: FORM, received: shown(written) });
   const { add, machine } = nameplate();
   let context: Context = "";
   // a word that says nothing of its own, right before the rest
@@ -126,6 +126,23 @@ const read = /* @__PURE__ */ cached((line): Machine => {
     gap = behind.slice(0, behind.length - rest.length);
   }
   return machine();
+}
+
+/** The kind of machine that a line says; undefined where none is said or the line is refused. */
+function kindIn(line: string): string | undefined {
+  try {
+    return machineIn(line).type;
+  } catch (error) {
+    if (error instanceof VeladisError) return undefined;
+    throw error;
+  }
+}
+
+const read = /* @__PURE__ */ cached((line): Machine => {
+  const written = line.trim();
+  const machine = machineIn(written);
+  requireNoPlace(written, machine.type, kindIn);
+  return machine;
 });
 
 /**

@@ -162,6 +162,56 @@ describe("what drives a machine, and what it is for", () => {
   });
 });
 
+describe("a gear drive by its arrangement", () => {
+  it.each([
+    "parallel-shaft gearbox 200 kW",
+    "parallel shaft gear unit 200 kW",
+    "right angle gear 200 kW hollow shaft",
+    "right-angle gear reducer 200 kW",
+  ])("%s", (line) => {
+    expect(parseMachine(line)).toMatchObject({ type: "gear drive", power: "200 kW" });
+    expect(parseMachine(line)).not.toHaveProperty("place");
+  });
+});
+
+describe("a place or a neighbour", () => {
+  // a generating set with a reciprocating engine may vibrate more by ISO 8528-9 than a generator by ISO 20816-3
+  it.each([
+    ["generator 500 kW in diesel hall rigid", "diesel hall"],
+    ["generator 500 kW, diesel pump house, rigid", "diesel pump house"],
+    ["generator 500 kW (diesel building)", "diesel building"],
+    ["generator 500 kW diesel engine room", "diesel engine room"],
+    ["diesel hall generator 500 kW", "diesel hall"],
+    ["generator 500 kW beside diesel engine", "beside diesel engine"],
+    ["diesel engine 500 kW, generator house", "generator house"],
+    ["compressor 90 kW reciprocating bay", "reciprocating bay"],
+    ["compressor 90 kW, screw compressor building", "screw compressor building"],
+  ])("%s: makes no machine", (line, place) => {
+    const { code, message, didYouMean } = refusalOf(() => parseMachine(line));
+    expect(code).toBe("syntax");
+    expect(message).toContain(`the line without "${place}"`);
+    expect(didYouMean).toHaveLength(2);
+  });
+
+  it.each([
+    ["diesel generator 500 kW pump house", "reciprocating generating set"],
+    ["diesel generator house 500 kW", "reciprocating generating set"],
+    ["gas engine generator 1 MW engine house", "reciprocating generating set"],
+    ["gas engine generator engine room", "reciprocating generating set"],
+    ["gas engine generator in gas engine hall", "reciprocating generating set"],
+    ["steam turbine generator 5 MW turbine hall", "steam turbine"],
+    ["generator driven by diesel engine, engine hall", "reciprocating generating set"],
+    ["screw compressor, compressor house", "screw compressor"],
+    ["pump station 90 kW", "pump"],
+    ["pump 90 kW pump station", "pump"],
+    ["boiler feed pump house", "pump"],
+    ["main plant air compressor 200 kW", "compressor"],
+    ["cooling tower fan 75 kW, cooling tower area", "cooling tower drive"],
+  ])("%s leaves the machine what it is", (line, kind) => {
+    expect(kindOf(line)).toBe(kind);
+  });
+});
+
 describe("a name of several kinds", () => {
   it.each(vagueNames.flatMap(([names, mayBe]) => names.map((name) => [name, mayBe] as const)))("%s", (name, mayBe) => {
     const { code, didYouMean, message } = refusalOf(() => judge("4 mm/s rms", `${name} 400 kW 1500 r/min`));

@@ -177,6 +177,7 @@ const cases: Cases = {
   "machine, shaft beside a word that says nothing": () => machine("fan 90 kW, shaft HVAC"),
   "machine, shaft behind a word that says nothing": () => machine("gear drive, parallel shaft 200 kW"),
   "machine, a compressor of two builds": () => machine("centrifugal compressor, piston"),
+  "machine, a place of another kind": () => machine("generator 500 kW in diesel hall rigid"),
   "machine, a power beside shaft": () => machine("pump 90 kW at the shaft"),
   "machine, a speed beside shaft": () => machine("pump 90 kW, shaft at 2980 r/min"),
   "machine, a word that says nothing": () => machine("magnificent"),
