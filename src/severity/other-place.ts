@@ -1,5 +1,7 @@
 import { shown, VeladisError } from "../core/index";
-import { drivenSets } from "./machine-words";
+import { folded } from "./label";
+import { phraseAt } from "./machine-phrases";
+import { builds, drivenSets, kindMarks } from "./machine-words";
 
 /** Where a machine stands, and what stands beside it. */
 const PLACE =
@@ -7,12 +9,14 @@ const PLACE =
 const BESIDE = "(?:beside|near|next\\s+to|adjacent\\s+to|opposite|behind|alongside)(?:\\s+(?:the|an?))?";
 const MOST_WORDS = 4;
 
-interface PlaceSaid {
-  readonly written: string;
-  /** What stands before it. */
-  readonly before: string;
-  /** The line without it. */
-  readonly rest: string;
+/** The most places that are looked at one by one; all together are looked at besides. */
+const MOST_PLACES = 16;
+
+/** Where a place or a neighbour stands in a line, with how many words of its name. */
+interface Span {
+  readonly start: number;
+  readonly end: number;
+  readonly count: number;
 }
 
 /** The pattern of a place with words before it, or of a neighbour; made when first asked for, since few machines have one. */
@@ -27,15 +31,22 @@ const patterns = /* @__PURE__ */ (() => {
   };
 })();
 
+/** True where a text holds a word that could make a kind of machine. */
+function namesKind(text: string): boolean {
+  return (text.match(/\p{L}+/gu) ?? []).some((word) => {
+    const key = folded(word);
+    return (
+      builds.includes(key) ||
+      kindMarks.some(([marks]) => marks.some((mark) => folded(mark) === key)) ||
+      phraseAt(word)?.facts.type !== undefined
+    );
+  });
+}
+
 /** Places and neighbours in a line, each with one word to four of those that may be its name. */
-function placesIn(line: string): PlaceSaid[] {
+function placesIn(line: string): Span[] {
   const { place, beside } = patterns();
-  const found: PlaceSaid[] = [];
-  const add = (start: number, end: number): void => {
-    const [before, behind] = [line.slice(0, start), line.slice(end)];
-    if (/\p{L}/u.test(before + behind))
-      found.push({ written: line.slice(start, end), before, rest: `${before},${behind}` });
-  };
+  const found: Span[] = [];
   const words = [...line.matchAll(/\p{L}+/gu)].map(({ 0: word, index }) => ({
     start: index,
     end: index + word.length,
@@ -47,21 +58,33 @@ function placesIn(line: string): PlaceSaid[] {
     for (let k = i - 1; whole > 0 && k >= Math.max(0, i - MOST_WORDS); k--) {
       const [word, next] = [words[k], words[k + 1]];
       if (word === undefined || next === undefined || !isTied(word.end, next.start)) break;
-      add(word.start, start + whole);
+      found.push({ start: word.start, end: start + whole, count: i - k });
     }
     const lead = start + (beside.exec(line.slice(start))?.[0].length ?? 0);
     let last = lead;
-    for (const word of lead === start ? [] : words.filter((one) => one.start > lead).slice(0, MOST_WORDS)) {
+    const names = lead === start ? [] : words.filter((one) => one.start > lead).slice(0, MOST_WORDS);
+    for (const [k, word] of names.entries()) {
       if (!isTied(last, word.start)) break;
       last = word.end;
-      add(start, last);
+      found.push({ start, end: last, count: k + 1 });
     }
   }
-  return found;
+  return found.filter(({ start, end }) => namesKind(line.slice(start, end)));
+}
+
+/** A line without some of its places. */
+function lineWithout(line: string, spans: readonly Span[]): string {
+  let rest = "";
+  let at = 0;
+  for (const { start, end } of [...spans].sort((a, b) => a.start - b.start)) {
+    if (start >= at) rest += `${line.slice(at, start)},`;
+    at = Math.max(at, end);
+  }
+  return rest + line.slice(at);
 }
 
 /** True where words go on with the name of what drives a set: `gas engine` before `generator in an engine house`. */
-function goesOn({ before }: PlaceSaid, driver: string, set: string): boolean {
+function goesOn(before: string, driver: string, set: string): boolean {
   return (
     drivenSets[driver as keyof typeof drivenSets] === set &&
     /\p{L}[\s‐‑-]+$/u.test(before) &&
@@ -82,10 +105,15 @@ export function requireNoPlace(
   kindOf: (line: string) => string | undefined,
 ): void {
   if (type === undefined) return;
-  for (const said of placesIn(line)) {
-    const { written, rest } = said;
-    const other = kindOf(rest);
-    if (other === undefined || other === type || goesOn(said, other, type)) continue;
+  const places = placesIn(line);
+  const counts = Array.from({ length: MOST_WORDS }, (_, i) => places.filter(({ count }) => count === i + 1));
+  const each = places.slice(0, MOST_PLACES).map((one) => [one]);
+  for (const spans of [...each, ...counts.filter((some) => some.length > 1)]) {
+    const rest = lineWithout(line, spans);
+    const other = /\p{L}/u.test(rest) ? kindOf(rest) : undefined;
+    if (other === undefined || other === type) continue;
+    if (spans.every(({ start }) => goesOn(line.slice(0, start), other, type))) continue;
+    const written = spans.map(({ start, end }) => line.slice(start, end)).join(" and ");
     throw new VeladisError("syntax", {
       expected: `one kind of machine, named whole such as ${shown(type)} or ${shown(other)}, or the line without ${shown(written)} where that is a place or what stands beside the machine`,
       received: shown(line),

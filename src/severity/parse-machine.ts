@@ -154,7 +154,8 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a single word such
  * as `flexible` right before it, nor a kind of machine right behind it (`flexible pipe`, `heat pump`); `notUnderstood`
  * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
- * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. What a word
+ * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. So is
+ * `shaft` beside a power (`90 kW at shaft`), and a place that makes another machine (`generator in diesel hall`). What a word
  * is only taken for, and what drives the machine, `assumed` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
  *
  * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a word that makes

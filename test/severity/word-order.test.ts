@@ -181,6 +181,7 @@ describe("a place or a neighbour", () => {
     ["generator 500 kW, diesel pump house, rigid", "diesel pump house"],
     ["generator 500 kW (diesel building)", "diesel building"],
     ["generator 500 kW diesel engine room", "diesel engine room"],
+    ["generator 500 kW, diesel hall, diesel building", "diesel hall and diesel building"],
     ["diesel hall generator 500 kW", "diesel hall"],
     ["generator 500 kW beside diesel engine", "beside diesel engine"],
     ["diesel engine 500 kW, generator house", "generator house"],
