@@ -59,10 +59,12 @@ export function besideAt(text: string): Beside | undefined {
   const [whole = "", before = ""] = driven().exec(text) ?? [];
   if (whole === "") return undefined;
   const name = before.replace(/[‐‑–-]+/g, " ");
-  const phrase = phraseAt(name);
+  // reciprocating diesel driven: the engine is what reciprocates
+  const bare = name.replace(/^(?:recip(?:rocating)?|piston)\s+(?=(?:\p{L}+\s)?(?:diesel|engine)$)/iu, "");
+  const phrase = phraseAt(bare);
   const type = phrase?.facts.type;
-  const isKind = phrase?.length === name.length && (type !== undefined || phrase.mayBe !== undefined);
+  const isKind = phrase?.length === bare.length && (type !== undefined || phrase.mayBe !== undefined);
   // pump motor driven: the pump stands before
-  const isOne = isKind ? !phrase.taken.includes("type") : phrase === undefined && !/\s/.test(name);
+  const isOne = isKind ? !phrase.taken.includes("type") : phrase === undefined && !/\s/.test(bare);
   return isOne ? { length: whole.length, name, role: "driver", ...(type !== undefined && { type }) } : undefined;
 }

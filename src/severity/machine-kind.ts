@@ -3,7 +3,7 @@ import { folded } from "./label";
 import type { Beside } from "./machine-beside";
 import { isNeutralFor, phraseAt } from "./machine-phrases";
 import { kindsOf, type MachineType, machineTypes } from "./machine-types";
-import { drivenSets, drivers, factWords, kindMarks, neverDriven } from "./machine-words";
+import { builds, drivenSets, drivers, factWords, kindMarks, neverDriven } from "./machine-words";
 
 /** A kind of machine as words said it. */
 export interface KindSaid {
@@ -94,6 +94,13 @@ function twoKinds(a: string, b: string): VeladisError {
   });
 }
 
+/** Refuses a kind of compressor that is put together beside a word for another build: `centrifugal`, `reciprocating`. */
+function requireOneBuild({ written, words }: Unit, others: readonly string[], { type, words: made }: Name): void {
+  if (!kindsOf(type).includes("compressor") && type !== "reciprocating compressor") return;
+  const all = [...words, ...others.flatMap(wordsIn)];
+  if (all.some((word) => builds.includes(word) && !made.includes(word))) throw twoKinds(written, made.join(" "));
+}
+
 /** The refusal of words that make another kind of a machine. */
 function otherKind(word: string, { written }: KindSaid, kinds: readonly string[]): VeladisError {
   const isOfDriver = /\bdrive[nr]\b/i.test(word);
@@ -155,15 +162,25 @@ export function kindFound(
   ];
   // a diesel fire pump is a machine of its own
   const loose = aside.filter(({ word, mayBe, isKnown }) => !isKnown && !mayBe && !wordsIn(word).some(isKindWord));
-  const others = [...loose.map(({ word }) => word), ...beside.map(({ name }) => name)];
+  const others = [
+    ...loose.map(({ word }) => word),
+    ...beside.flatMap(({ role, name }) => (role === "for" ? [name] : [])),
+  ];
+  // what drives a machine makes a kind of a set alone: a compressor with a reciprocating engine is no reciprocating one
+  const withDrivers = [...others, ...beside.flatMap(({ role, name }) => (role === "driver" ? [name] : []))];
   const found: { type: MachineType; madeOf: readonly string[] }[] = [];
   const makes = (name: Name, written: string | undefined, from: readonly string[]): void => {
     const used = from.filter((word) => wordsIn(word).some((one) => name.words.includes(one)));
     found.push({ type: name.type, madeOf: [...new Set([...(written === undefined ? [] : [written]), ...used])] });
   };
   for (const unit of units) {
-    for (const name of namedWith(unit, others.flatMap(wordsIn))) makes(name, unit.written, others);
-    if (unit.type !== "generator" && !(unit.type === undefined && unit.words.includes("generating"))) continue;
+    const isSet = unit.type === "generator" || (unit.type === undefined && unit.words.includes("generating"));
+    const from = isSet ? withDrivers : others;
+    for (const name of namedWith(unit, from.flatMap(wordsIn))) {
+      requireOneBuild(unit, others, name);
+      makes(name, unit.written, from);
+    }
+    if (!isSet) continue;
     for (const other of [...said.map(({ value, written }) => ({ type: value, name: written })), ...beside]) {
       const set = drivenSets[other.type as keyof typeof drivenSets];
       if (set !== undefined) found.push({ type: set, madeOf: [unit.written, other.name] });

@@ -46,6 +46,7 @@ export const qualifiers = [
   ["fan", ["air", "flue gas", "make up air", "combustion air", "process air", "recirculation", "ventilation"]],
   ["screw compressor", ["process air", "instrument air", "plant air", "refrigerant"]],
   ["compressor", ["process air", "instrument air", "plant air", "refrigerant"]],
+  ["gear drive", ["parallel shaft", "right angle"]],
   ["", ["horizontal", "vertical", "main", "standby", "stand by", "spare", "duty", "primary", "secondary", "tertiary", "auxiliary", "emergency"]],
   ["", ["hot", "cold", "raw", "treated", "drinking", "waste", "cooling", "heating", "network", "district", "district heating", "process", "service", "plant", "works", "transfer", "return", "supply", "make up"]],
   ["", ["north", "south", "east", "west", "left", "right", "upper", "lower", "front", "rear", "middle", "inner", "outer", "high pressure", "low pressure", "HP", "LP", "drive end", "driven end", "DE", "NDE"]],
@@ -134,6 +135,9 @@ export const kindMarks: readonly (readonly [words: readonly string[], kinds: rea
   [["steam"], ["steam turbine"], ["generator", "motor"]],
   [["tower"], ["cooling tower drive"], ["fan", "motor", "gear drive"]],
 ];
+
+/** How a compressor is built that is no screw, lobe or piston machine. */
+export const builds: readonly string[] = ["centrifugal", "axial", "turbo", "turbocompressor", "radial"];
 
 /** Facts whose label follows their name: `group 2`, `class III`. */
 export const labelled = [

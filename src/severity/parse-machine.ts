@@ -1,4 +1,6 @@
 import { cached, requireText, shown, VeladisError } from "../core/index";
+import { dimensionLength } from "./dimension-length";
+import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { frameAt } from "./frame-size";
 import type { Machine } from "./machine";
 import { besideAt } from "./machine-beside";
@@ -10,6 +12,8 @@ import { knownPhrases, type Phrase, phraseAt, qualifiedBy, sizesIn } from "./mac
 import { type Context, labelled } from "./machine-words";
 import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
+import { requireNoPlace } from "./other-place";
+import { type Neighbour, neighbourOf } from "./shaft-beside-number";
 
 const FORM = 'a machine such as "pump 90 kW 2980 r/min rigid"';
 const LONGEST = 300;
@@ -31,19 +35,6 @@ interface Read extends Said {
   readonly label?: true;
 }
 
-/** A fact that may not be left open: a machine that is not new, or a reading on the housing, is judged by other limits. */
-function askedFact({ condition, place }: Machine): string | undefined {
-  return condition === "new" ? "condition new" : place === "shaft" ? "place shaft" : undefined;
-}
-
-/** The refusal of a word that says such a fact, or belongs to words beside it that are not understood. */
-function eitherWay(fact: string, word: string, beside: string, written: string): VeladisError {
-  return new VeladisError("syntax", {
-    expected: `facts of a machine said plainly: ${shown(`${word}, ${beside}`)} where it means ${fact}, or the line without ${shown(word)} where that is of ${shown(beside)}`,
-    received: shown(written),
-  });
-}
-
 /**
  * A single word such as rigid or shaft with what it says. Together with a thing that it belongs to, it says nothing; before
  * another word that is not understood it may be meant either way.
@@ -61,31 +52,9 @@ function phraseBefore(rest: string, phrase: Phrase): Read {
   const behind = rest.slice(phrase.length, length).trim().replace(/\s+/g, " ");
   if (isThing(behind)) return { length, didYouMean: [] };
   const fact = askedFact(facts);
-  if (fact !== undefined) throw eitherWay(fact, word, behind, `${word} ${behind}`);
+  if (fact !== undefined) throw eitherWay(fact, word, `${word}, ${behind}`, `${word} ${behind}`);
   // where the fact is left open, the lowest limits judge
   return { length, didYouMean: [`${word}, ${behind}`] };
-}
-
-/**
- * Refuses a `shaft` right behind a word that says nothing of its own: in `parallel shaft` or `cardan shaft` it is a part of
- * the machine, not the place of the reading.
- *
- * @throws {@link VeladisError} `syntax`
- */
-function requireNoPart(before: string, words: string, { facts }: Read): void {
-  if (before === "" || facts?.place !== "shaft" || !/^\p{L}+$/u.test(words)) return;
-  throw eitherWay("place shaft", words, before, `${before} ${words}`);
-}
-
-/** Refuses a word such as `new-premium` that a hyphen makes of a fact that may not be left open and another word. */
-function requireApart(word: string): void {
-  const parts = word.split(/[‐‑-]+/).filter((part) => part !== "");
-  if (parts.length < 2 || /\d/.test(word) || isThing(parts.at(-1) as string)) return;
-  for (const [i, part] of parts.entries()) {
-    const phrase = phraseAt(part);
-    const fact = phrase?.length === part.length ? askedFact(phrase.facts) : undefined;
-    if (fact !== undefined) throw eitherWay(fact, part, parts.filter((_, k) => k !== i).join(" "), word);
-  }
 }
 
 /** Natural 20 to 30 Hz: a range of what is no speed, how many characters it takes with the words before it. */
@@ -100,6 +69,8 @@ function rangeLength(rest: string, phrase: Phrase): number {
 function saidBy(rest: string, context: Context): Read {
   const symbol = symbolAt(rest);
   if (symbol > 0) return { length: symbol };
+  const dimension = dimensionLength(rest);
+  if (dimension > 0) return { length: dimension, didYouMean: [], plain: true };
   const frame = context === "" ? frameAt(rest) : undefined;
   const said = frame ?? numberAt(rest, context);
   if (said !== undefined) return said;
@@ -128,29 +99,50 @@ function saidBy(rest: string, context: Context): Read {
   };
 }
 
-const read = /* @__PURE__ */ cached((line): Machine => {
-  const written = line.trim();
+function machineIn(written: string): Machine {
   let rest = written.replace(BETWEEN, "");
   if (written.length > LONGEST || rest === "")
-    throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
+    throw new VeladisError("syntax", { expected: FORM, received: shown(written) });
   const { add, machine } = nameplate();
   let context: Context = "";
   // a word that says nothing of its own, right before the rest
   let before = "";
+  let neighbour: Neighbour | undefined;
+  let gap = "";
   while (rest !== "") {
     const said = saidBy(rest, context);
     const words = rest.slice(0, said.length).replace(/\s+/g, " ");
     const isRead = said.plain ?? (said.didYouMean === undefined && !said.label);
     requirePlain(words, rest.slice(said.length), isRead);
-    requireNoPart(before, words, said);
+    neighbour = neighbourOf(neighbour, said, words, gap);
+    requireNoPart(before, words, said.facts);
     add(said, words);
     const says = said.plain === undefined ? said.didYouMean === undefined : phraseAt(rest) === undefined;
     const isApart = !/^\s/.test(rest.slice(said.length));
     before = says || isApart || !/^[\p{L}‐‑-]+$/u.test(words) ? "" : words;
     context = said.leads === "" ? context : (said.leads ?? "");
-    rest = rest.slice(said.length).replace(BETWEEN, "");
+    const behind = rest.slice(said.length);
+    rest = behind.replace(BETWEEN, "");
+    gap = behind.slice(0, behind.length - rest.length);
   }
   return machine();
+}
+
+/** The kind of machine that a line says; undefined where none is said or the line is refused. */
+function kindIn(line: string): string | undefined {
+  try {
+    return machineIn(line).type;
+  } catch (error) {
+    if (error instanceof VeladisError) return undefined;
+    throw error;
+  }
+}
+
+const read = /* @__PURE__ */ cached((line): Machine => {
+  const written = line.trim();
+  const machine = machineIn(written);
+  requireNoPlace(written, machine.type, kindIn);
+  return machine;
 });
 
 /**
@@ -162,7 +154,8 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a single word such
  * as `flexible` right before it, nor a kind of machine right behind it (`flexible pipe`, `heat pump`); `notUnderstood`
  * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
- * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. What a word
+ * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. So is
+ * `shaft` beside a power (`90 kW at shaft`), and a place that makes another machine (`generator in diesel hall`). What a word
  * is only taken for, and what drives the machine, `assumed` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
  *
  * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a word that makes

@@ -116,10 +116,10 @@ describe("a speed that varies", () => {
     const machines = [
       "motor 250 kW rigid housing",
       "pump 90 kW category II housing",
-      "compressor 2 MW shaft",
+      "compressor 2 MW, shaft",
       "hydro set 5 MW group 3 housing",
       "fan 400 kW flexible housing",
-      "gas turbine 10 MW shaft",
+      "gas turbine 10 MW, shaft",
     ];
     const speeds = fc.tuple(
       fc.constantFrom(100, 120, 150, 550, 600, 650, 900, 1000, 1500, 3000, 11_000, 14_000),

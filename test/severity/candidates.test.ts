@@ -53,7 +53,7 @@ describe("a candidate", () => {
     ["90 kW", {}, "any machine of its scope, in service, readings on the housing: works"],
     ["fan 90 kW, new", {}, "a fan, new, readings on the housing: works"],
     ["fan 90 kW, new", { kind: "acceptance" }, "a fan, acceptance test, readings on the housing: works"],
-    ["fan 90 kW shaft", { place: "shaft" }, "a fan, in service, readings of the shaft: works"],
+    ["fan 90 kW, shaft", { place: "shaft" }, "a fan, in service, readings of the shaft: works"],
     ["fan category II", { classes: categories }, "a fan, in service, readings on the housing: works; class: category II"],
     ["fan", { classes: categories, ask: ["category"] }, "a fan, in service, readings on the housing: works"],
   ];

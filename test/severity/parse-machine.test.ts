@@ -434,6 +434,16 @@ describe("a word that belongs to something else", () => {
     ["positive displacement pump", {}, "positive", "displacement pump"],
     ["vacuum motor driven pump", {}, "vacuum motor driven pump"],
     ["P-101A pump", { type: "pump" }, "P-101A"],
+    // a diameter is no shaft height, which makes the limits of a group
+    ["motor, shaft diameter 400 mm, rigid", { type: "motor", support: "rigid" }, "shaft diameter 400 mm"],
+    ["motor, diameter of the shaft 400 mm", { type: "motor" }, "diameter of the shaft 400 mm"],
+    ["motor, shaft diameter (400 mm)", { type: "motor" }, "shaft diameter (400 mm"],
+    ["motor, shaft 400 mm diameter, rigid", { type: "motor", support: "rigid" }, "shaft 400 mm diameter"],
+    ["motor 400 mm diameter shaft", { type: "motor" }, "400 mm diameter shaft"],
+    ["motor \u00d8 400 mm", { type: "motor" }, "\u00d8 400 mm"],
+    ["motor 280 mm bore", { type: "motor" }, "280 mm bore"],
+    ["motor, pulley 400 mm", { type: "motor" }, "pulley 400 mm"],
+    ["motor, shaft diameter 80 mm, 280M", { type: "motor", shaftHeight: 280, frame: "IEC" }, "shaft diameter 80 mm"],
     ["pump No 2 90 kW", { type: "pump", power: 90 }, "No 2"],
     ["main cooling water pump", { type: "pump" }],
     ["standby lube oil pump B", { type: "pump" }, "B"],
@@ -451,18 +461,52 @@ describe("a word that belongs to something else", () => {
 
   // without new the machine would be judged as in service, without shaft on its housing
   it.each([
-    ["pump 90 kW 2980 r/min new premium", "new premium", '"new, premium"', "condition new", '"premium"'],
-    ["new from site, pump", "new from", '"new, from"', "condition new", '"from"'],
-    ["pump new boiler house", "new boiler", '"new, boiler"', "condition new", '"boiler"'],
-    ["fan 90 kW shaft HVAC", "shaft HVAC", '"shaft, HVAC"', "place shaft", '"HVAC"'],
-    ["pump new-premium", "new-premium", '"new, premium"', "condition new", '"premium"'],
-    ["New standby foo", "New standby foo", '"New, standby foo"', "condition new", '"standby foo"'],
-  ])("%s may be meant either way: both are named", (line, received, apart, fact, thing) => {
+    ["pump 90 kW 2980 r/min new premium", "new premium", '"new, premium"', "new"],
+    ["new from site, pump", "new from", '"new, from"', "new"],
+    ["pump new boiler house", "new boiler", '"new, boiler"', "new"],
+    ["fan 90 kW, shaft HVAC", "shaft HVAC", '"shaft, HVAC"', "shaft"],
+    ["pump new-premium", "new-premium", '"new, premium"', "new"],
+    ["New standby foo", "New standby foo", '"New, standby foo"', "New"],
+    ["gear drive, parallel shaft", "parallel shaft", '"parallel, shaft"', "shaft"],
+  ])("%s may be meant either way: both are named", (line, received, apart, word) => {
     const { code, message } = refusalOf(() => parseMachine(line));
     expect(code).toBe("syntax");
-    expect(message).toContain(`${apart} where it means ${fact}, or the line without`);
-    expect(message).toContain(`where that is of ${thing}`);
+    const said = word === "shaft" ? "the reading was taken on the shaft" : "the machine is new";
+    expect(message).toContain(`${apart} where ${said}; without "${word}" where `);
     expect(message).toContain(`"${received}"`);
+  });
+
+  // the limits of the shaft are wider than those of the housing
+  it.each([
+    ["pump 90 kW at the shaft 2980 r/min", "90 kW at the shaft", '"90 kW, shaft"', '"shaft power 90 kW"'],
+    ["pump with 90 kW at shaft", "90 kW at shaft", '"90 kW, shaft"', '"shaft power 90 kW"'],
+    ["pump 90 kW absorbed at shaft", "90 kW absorbed at shaft", '"90 kW, shaft"', '"shaft power 90 kW"'],
+    ["pump 90 kW (shaft)", "90 kW shaft", '"90 kW, shaft"', '"shaft power 90 kW"'],
+    ["fan 90 kW on the shaft", "90 kW on the shaft", '"90 kW, shaft"', '"shaft power 90 kW"'],
+    ["fan 90 kW shaft", "90 kW shaft", '"90 kW, shaft"', '"shaft power 90 kW"'],
+    ["fan shaft 90 kW", "shaft 90 kW", '"shaft, 90 kW"', '"shaft power 90 kW"'],
+    ["motor 280 mm at shaft", "280 mm at shaft", '"280 mm, shaft"', '"shaft height 280 mm"'],
+    ["pump 90 kW, shaft at 2980 r/min", "shaft at 2980 r/min", '"shaft, 2980 r/min"', '"shaft speed 2980 r/min"'],
+  ])("%s is a place or a number of the shaft: refused", (line, received, place, number) => {
+    const { code, message } = refusalOf(() => parseMachine(line));
+    expect(code).toBe("syntax");
+    expect(message).toContain(`${place} where the reading was taken on the shaft; ${number} where it is the `);
+    expect(message).toContain(`received "${received}"`);
+    expect(known(`motor, ${number.slice(1, -1)}`)).not.toHaveProperty("place");
+    expect(known(`motor, ${place.slice(1, -1)}`)).toHaveProperty("place", "shaft");
+  });
+
+  it.each([
+    "pump 90 kW, 2980 r/min, shaft",
+    "pump 90 kW, shaft",
+    "pump 90 kW 2980 r/min shaft",
+    "pump 90 kW place shaft",
+    "pump place: shaft 90 kW",
+    "pump (90 kW) (2980 r/min) shaft",
+    "pump 90 kW, reading at the shaft",
+    "pump 90 kW shaft probes",
+  ])("%s is a place", (line) => {
+    expect(known(line)).toMatchObject({ power: 90, place: "shaft" });
   });
 
   it("the ways out of it say what they say", () => {

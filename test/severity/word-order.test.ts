@@ -138,10 +138,78 @@ describe("what drives a machine, and what it is for", () => {
     expect(judge("4 mm/s rms", `${line} 90 kW 1480 r/min`).assumedFacts).toContain(`${named}: named, not judged`);
   });
 
+  // a reciprocating compressor may vibrate more by ISO 20816-8 than any other by ISO 20816-3
+  it.each([
+    "centrifugal compressor 800 kW reciprocating engine driven rigid part frame",
+    "compressor 800 kW centrifugal, gas engine driven, rigid",
+    "compressor, centrifugal 800 kW driven by reciprocating engine rigid",
+    "compressor 800 kW, reciprocating diesel driven, rigid",
+    "piston engine driven compressor 800 kW rigid",
+  ])("a driver that reciprocates makes no reciprocating compressor: %s", (line) => {
+    expect(kindOf(line)).toBe("compressor");
+    expect(judge("8 mm/s rms", `${line} 1500 r/min`).worst).toBe("D");
+  });
+
+  it("a centrifugal compressor is none of another build", () => {
+    for (const line of ["centrifugal compressor, piston", "compressor, centrifugal, screw", "turbo compressor, lobe"])
+      expect(kindOf(line), line).toBe("syntax");
+  });
+
   it("is no end of a machine, and no room", () => {
     for (const words of ["driven end", "drive end", "engine room", "turbine hall"])
       expect([kindOf(`pump ${words}`), machineNotes(`pump ${words}`).notUnderstood[0]?.word]).toEqual(["pump", words]);
     expect(kindOf("rigid driven end pump")).toBe("pump");
+  });
+});
+
+describe("a gear drive by its arrangement", () => {
+  it.each([
+    "parallel-shaft gearbox 200 kW",
+    "parallel shaft gear unit 200 kW",
+    "right angle gear 200 kW hollow shaft",
+    "right-angle gear reducer 200 kW",
+  ])("%s", (line) => {
+    expect(parseMachine(line)).toMatchObject({ type: "gear drive", power: "200 kW" });
+    expect(parseMachine(line)).not.toHaveProperty("place");
+  });
+});
+
+describe("a place or a neighbour", () => {
+  // a generating set with a reciprocating engine may vibrate more by ISO 8528-9 than a generator by ISO 20816-3
+  it.each([
+    ["generator 500 kW in diesel hall rigid", "diesel hall"],
+    ["generator 500 kW, diesel pump house, rigid", "diesel pump house"],
+    ["generator 500 kW (diesel building)", "diesel building"],
+    ["generator 500 kW diesel engine room", "diesel engine room"],
+    ["generator 500 kW, diesel hall, diesel building", "diesel hall and diesel building"],
+    ["diesel hall generator 500 kW", "diesel hall"],
+    ["generator 500 kW beside diesel engine", "beside diesel engine"],
+    ["diesel engine 500 kW, generator house", "generator house"],
+    ["compressor 90 kW reciprocating bay", "reciprocating bay"],
+    ["compressor 90 kW, screw compressor building", "screw compressor building"],
+  ])("%s: makes no machine", (line, place) => {
+    const { code, message, didYouMean } = refusalOf(() => parseMachine(line));
+    expect(code).toBe("syntax");
+    expect(message).toContain(`the line without "${place}"`);
+    expect(didYouMean).toHaveLength(2);
+  });
+
+  it.each([
+    ["diesel generator 500 kW pump house", "reciprocating generating set"],
+    ["diesel generator house 500 kW", "reciprocating generating set"],
+    ["gas engine generator 1 MW engine house", "reciprocating generating set"],
+    ["gas engine generator engine room", "reciprocating generating set"],
+    ["gas engine generator in gas engine hall", "reciprocating generating set"],
+    ["steam turbine generator 5 MW turbine hall", "steam turbine"],
+    ["generator driven by diesel engine, engine hall", "reciprocating generating set"],
+    ["screw compressor, compressor house", "screw compressor"],
+    ["pump station 90 kW", "pump"],
+    ["pump 90 kW pump station", "pump"],
+    ["boiler feed pump house", "pump"],
+    ["main plant air compressor 200 kW", "compressor"],
+    ["cooling tower fan 75 kW, cooling tower area", "cooling tower drive"],
+  ])("%s leaves the machine what it is", (line, kind) => {
+    expect(kindOf(line)).toBe(kind);
   });
 });
 

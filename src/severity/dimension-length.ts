@@ -1,0 +1,41 @@
+import { frameAt } from "./frame-size";
+import { numberAt } from "./machine-numbers";
+
+const PART = "(?:shaft|rotor|journal|bearing|impeller|wheel|pulley|coupling|pipe|flange|cylinder)";
+const SIZE = "(?:diameter|diam\\.?|dia\\.?|radius|bore|length|width|thickness|depth)";
+/** `Shaft diameter`, `bore of the shaft`, `Ø` or a part alone, up to its number. */
+const BEFORE = /* @__PURE__ */ (() =>
+  new RegExp(
+    `^(?:(?:${PART}[\\s-]+)?${SIZE}(?:[\\s:=]+(?:of|is|the|its|an?|${PART}))*[\\s:=([]+|[Øø⌀∅][\\s:=]*|(${PART})[\\s:=([]+)(?=[\\d.])`,
+    "i",
+  ))();
+/** `Diameter shaft` or `shaft bore` behind a number. */
+const BEHIND = /* @__PURE__ */ (() =>
+  new RegExp(
+    `^[\\s-]+(?:${PART}[\\s-]+)?(?:${SIZE}|long|wide|thick)(?![\\p{L}])(?:\\s+(?:of\\s+|the\\s+)*${PART}(?![\\p{L}]))?`,
+    "iu",
+  ))();
+
+/** How many characters a number takes that may be a length; none for what is none. */
+function lengthAt(text: string, isPlain: boolean): number {
+  const said = numberAt(text, "");
+  if (said === undefined || frameAt(text) !== undefined) return 0;
+  const { shaftHeight, height, ...others } = said.facts ?? {};
+  if (Object.keys(others).length > 0 || said.speed !== undefined || said.apparent !== undefined) return 0;
+  if (said.poles !== undefined || (isPlain && (shaftHeight ?? height) === undefined)) return 0;
+  return said.length;
+}
+
+/**
+ * How many characters a dimension at the beginning of a text takes that is no height: `shaft diameter 400 mm`,
+ * `400 mm bore`, `pulley 400 mm`; none where no dimension is, nor for `shaft 400 mm`, which may be the height.
+ */
+export function dimensionLength(text: string): number {
+  const [before = "", part] = BEFORE.exec(text) ?? [];
+  if (!/^[\d.]/.test(text.slice(before.length))) return 0;
+  const length = lengthAt(text.slice(before.length), part !== undefined || before === "");
+  if (length === 0) return 0;
+  const [behind = ""] = BEHIND.exec(text.slice(before.length + length)) ?? [];
+  const isOpen = before === "" || part?.toLowerCase() === "shaft";
+  return isOpen && behind === "" ? 0 : before.length + length + behind.length;
+}
