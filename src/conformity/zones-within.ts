@@ -1,4 +1,4 @@
-import { requireChoice, requireOptions } from "../core/index";
+import { requireChoice, requireKnownOptions } from "../core/index";
 import { type Assumption, type Step, union } from "../reading/index";
 import {
   BEST_VALUE,
@@ -160,7 +160,7 @@ function exactCautions(criteria: readonly CriterionWithin[]): string[] {
  * ```
  */
 export function zonesWithin(judgement: Judgement | Verdict, options: ZonesWithinOptions = {}): ZonesWithin {
-  requireOptions(options, keys, "an option of zones within", 'options such as { rule: "simple acceptance" }');
+  requireKnownOptions(options, keys, "an option of zones within", 'options such as { rule: "simple acceptance" }');
   const { rule = "guard band", ...reckoned } = options;
   requireChoice(rule, Object.keys(zoneRules) as ZoneRule[], "a decision rule");
   const verdict = uncertainVerdict(judgement);

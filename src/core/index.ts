@@ -21,7 +21,7 @@ export type { Ratio } from "./ratio";
 export { requireChoice, unknownOption } from "./require-choice";
 export { requireGiven, requireList } from "./require-given";
 export { requireKnownKeys } from "./require-known-keys";
-export { requireOptions } from "./require-options";
+export { requireKnownOptions } from "./require-known-options";
 export { orNothing, orNull, requireShape, type Shape } from "./shape";
 export type { ConfirmedSource, Source, UnconfirmedSource } from "./source";
 export { symbolsByName } from "./symbols-by-name";

@@ -1,4 +1,4 @@
-import { requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
+import { requireChoice, requireKnownOptions, VeladisError } from "../core/index";
 
 const FORM = 'options such as { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }';
 
@@ -14,17 +14,14 @@ function requireAssume(assume: unknown): void {
  * @throws {@link VeladisError} `missing-fact` where there are none, `wrong-type`, `unknown-option`
  */
 export function requireOptions<T extends object>(options: T, known: object): T {
-  if (typeof requireGiven(options, FORM) === "object") {
-    requireKnownKeys(options, known, "an option of a judgement");
-    requireAssume((options as { assume?: unknown }).assume);
-    // null would be left out by one criterion and be refused by another
-    if ((options as { crestFactor?: unknown }).crestFactor === null) {
-      throw new VeladisError("wrong-type", {
-        expected: "a crest factor (peak over RMS) of 1 or more",
-        received: "null",
-      });
-    }
-    return options;
+  requireKnownOptions(options, known, "an option of a judgement", FORM);
+  requireAssume((options as { assume?: unknown }).assume);
+  // null would be left out by one criterion and be refused by another
+  if ((options as { crestFactor?: unknown }).crestFactor === null) {
+    throw new VeladisError("wrong-type", {
+      expected: "a crest factor (peak over RMS) of 1 or more",
+      received: "null",
+    });
   }
-  throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
+  return options;
 }

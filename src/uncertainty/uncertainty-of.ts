@@ -1,4 +1,4 @@
-import { finiteResult, requireChoice, requireGiven, requireOptions, shown, VeladisError } from "../core/index";
+import { finiteResult, requireChoice, requireGiven, requireKnownOptions, shown, VeladisError } from "../core/index";
 import {
   type Amplitude,
   type Assumption,
@@ -175,7 +175,7 @@ export function uncertaintyOf(
   answer: string | Amplitude | { readonly history: readonly Step[]; readonly assumed?: readonly Assumption[] },
   options: UncertaintyOptions = {},
 ): UncertaintyOf {
-  requireOptions(options, keys, "an option of an uncertainty", 'options such as { method: "Monte Carlo" }');
+  requireKnownOptions(options, keys, "an option of an uncertainty", 'options such as { method: "Monte Carlo" }');
   if (options.method !== undefined) requireChoice(options.method, ["first order", "Monte Carlo"], "a method");
   const { seed } = drawing(options);
   const uncertain = uncertainOf(answer);

@@ -1,4 +1,4 @@
-import { requireOptions } from "../core/index";
+import { requireKnownOptions } from "../core/index";
 import { type FormatOptions, format } from "../reading/index";
 import { vectorOf } from "./parse-vector";
 import { orderText, phaseText, SLOW_ROLL, speedText } from "./texts";
@@ -21,7 +21,7 @@ import type { Vector } from "./vector";
  * ```
  */
 export function formatVector(vector: string | Vector, options: FormatOptions = {}): string {
-  const { digits = 3 } = requireOptions(
+  const { digits = 3 } = requireKnownOptions(
     options,
     { digits: true },
     "an option of a format",

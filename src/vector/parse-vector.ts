@@ -3,7 +3,6 @@ import { type FrequencyText, findFrequencyUnit, hertz, splitOrder } from "../fre
 import { parseAmplitude } from "../reading/index";
 import { checkedVector, requireOrder, requirePhase } from "./checked-vector";
 import { ANGLE, VECTOR_FORM } from "./form";
-import { SLOW_ROLL } from "./texts";
 import type { Vector } from "./vector";
 
 /** Beyond any vector a person writes; keeps junk from being searched. */
@@ -17,7 +16,8 @@ function refuse(code: VeladisErrorCode, expected: string, received: string): nev
 
 const ORDER = '"at 1x of 3600 r/min"';
 
-const BEHIND = `a probe, a direction and a slow roll behind a vector, each once, as in ", probe 1Y, direction vertical, ${SLOW_ROLL} 300 r/min"`;
+const BEHIND =
+  'a probe, a direction and a slow roll behind a vector, each once, as in ", probe 1Y, direction vertical, slow roll taken off at 300 r/min"';
 
 /** What stands behind a vector, `, probe 1Y, direction vertical, slow roll taken off at 300 r/min`, each once. */
 function behindIn(parts: readonly string[]): Pick<Vector, "probe" | "direction" | "slowRollSpeed"> {

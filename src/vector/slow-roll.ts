@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { raised, requireOptions, requirePositive, same, VeladisError } from "../core/index";
+import { raised, requireKnownOptions, requirePositive, same, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf, format, significant } from "../reading/index";
 import { vectorAnswer } from "./answer";
 import { combined } from "./combined";
@@ -127,7 +127,7 @@ export function slowRollCompensated(
   slowRoll: string | Vector,
   options: SlowRollOptions = {},
 ): VectorAnswer {
-  requireOptions(options, { limit: true }, "an option of slow roll", 'options such as { limit: "50 um pp" }');
+  requireKnownOptions(options, { limit: true }, "an option of slow roll", 'options such as { limit: "50 um pp" }');
   const [running, slow] = twoVectors(reading, slowRoll);
   requireSlowRoll(running, slow);
   const assumed = [...oneName(running.probe, slow.probe, "probe"), ...directionsOf(running, slow)];

@@ -14,9 +14,9 @@ import {
   requireFinite,
   requireGiven,
   requireKnownKeys,
+  requireKnownOptions,
   requireList,
   requireNonNegative,
-  requireOptions,
   requirePositive,
   requireShape,
   requireText,
@@ -35,8 +35,9 @@ const symbols = new Map([
 ]);
 
 const cases: Cases = {
-  "options that are none": () => requireOptions(any(5), { digits: 1 }, "an option", "options such as { digits: 4 }"),
-  "options of null": () => requireOptions(any(null), { digits: 1 }, "an option", "options such as { digits: 4 }"),
+  "options that are none": () =>
+    requireKnownOptions(any(5), { digits: 1 }, "an option", "options such as { digits: 4 }"),
+  "options of null": () => requireKnownOptions(any(null), { digits: 1 }, "an option", "options such as { digits: 4 }"),
   "a key that no settings have": () =>
     requireKnownKeys(any({ hysterisis: "8 %" }), { threshold: 1, hysteresis: 1 }, "a setting"),
   "a result that no double holds": () => finiteResult(1e308 * 10),

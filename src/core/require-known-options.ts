@@ -10,7 +10,7 @@ import { requireKnownKeys } from "./require-known-keys";
  * @param form - what options look like, for the message, e.g. `'options such as { limit: "50 um pp" }'`
  * @throws {@link VeladisError} `missing-fact` for null, `wrong-type` for what is no object, `unknown-option`
  */
-export function requireOptions<Options extends object>(
+export function requireKnownOptions<Options extends object>(
   options: Options,
   known: object,
   what: string,
