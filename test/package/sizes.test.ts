@@ -16,7 +16,7 @@ const noted = `${root}/test/references/bundle-sizes.json`;
 
 /** What a user may rely on, in bytes; `npm run size` holds convert to 5 KiB. */
 const promised: Readonly<Record<string, Readonly<Record<string, number>>>> = {
-  veladis: { parseAmplitude: 5248, format: 6272, converter: 5632, sensor: 10_752, currentLoop: 10_624 },
+  veladis: { parseAmplitude: 5248, format: 6272, converter: 5632, sensor: 10_752, currentLoop: 10_752 },
   "veladis/severity": { iso10816Part3Of2009: 2304, parseMachine: 18_176, defineScheme: 9472 },
   "veladis/protection": { TripLogic: 17_152, checkAgainstKnown: 16_640, baseline: 13_312 },
   "veladis/signal": { overall: 11_776, spectrum: 10_752, windows: 1536 },
