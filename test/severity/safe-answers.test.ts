@@ -68,8 +68,8 @@ describe("a displacement of an unstated place", () => {
     };
     for (const [name, reading] of Object.entries(made)) {
       expect(judge(reading, machine), name).toMatchObject({ headline, possible });
-      expect(judge(reading, `${machine} housing`).headline, name).toBe("zone C");
-      expect(judge(reading, `${machine} shaft`).headline, name).toBe("zone D");
+      expect(judge(reading, `${machine}, housing`).headline, name).toBe("zone C");
+      expect(judge(reading, `${machine}, shaft`).headline, name).toBe("zone D");
       expect(() => judge(reading, machine, { assume: "nothing" }), name).toThrow(/place/);
     }
     expect(judge([velocity, given], machine).headline).toBe(headline);
