@@ -30,7 +30,9 @@ const oneOf = (table) => {
   const names = Object.keys(table);
   return () => names[Math.floor(random() * names.length)];
 };
-const [unit, detector, frequencyUnit] = [units, detectors, hertzOf].map(oneOf);
+// what is read of a waveform of any shape has no ratio to the others, and is refused
+const ofSine = Object.fromEntries(Object.entries(detectors).filter(([, { ofWaveform }]) => !ofWaveform));
+const [unit, detector, frequencyUnit] = [units, ofSine, hertzOf].map(oneOf);
 const between = (low, high) => low * (high / low) ** random();
 
 const errors = { same: [], across: [] };

@@ -27,7 +27,7 @@ function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number)
  *   {@link hertz}
  */
 export function factorOf(pair: Pair, at: Frequency | undefined, crestFactor: number | undefined): Factor {
-  requireRelated(pair.from.detector, pair.to.detector, crestFactor, pair.steps);
+  if (!pair.ofSine) requireRelated(pair.from.detector, pair.to.detector, crestFactor, pair.steps);
   if (at === undefined && pair.steps !== 0) {
     throw new VeladisError("missing-frequency", {
       expected: `a frequency, as in "at 1500 r/min", since ${pair.from.quantity} becomes ${pair.to.quantity}`,

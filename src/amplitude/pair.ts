@@ -1,4 +1,5 @@
 import { cached } from "../core/index";
+import { areOfSine } from "../detectors/index";
 import { type Factor, type ParsedType, parsedType } from "../reading/index";
 
 /** Two reading types, and the conversion between them as far as it needs no frequency. */
@@ -7,6 +8,8 @@ export interface Pair {
   readonly to: ParsedType;
   /** Derivatives from one quantity to the other: from -2 to 2. */
   readonly steps: number;
+  /** Whether the ratios of a sine relate the two; otherwise a factor asks what does. */
+  readonly ofSine: boolean;
   /** The rational part, in lowest terms. */
   readonly num: number;
   readonly den: number;
@@ -93,7 +96,7 @@ function pair(from: ParsedType, to: ParsedType): Pair {
     }
     return last;
   };
-  return { from, to, steps, num, den, factor, sine };
+  return { from, to, steps, ofSine: areOfSine(from.detector, to.detector), num, den, factor, sine };
 }
 
 const fromText = /* @__PURE__ */ cached((from) => cached((to) => pair(parsedType(from), parsedType(to))));

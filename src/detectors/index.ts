@@ -7,6 +7,6 @@ export {
   type RunningSums,
 } from "./catalogue";
 export { detectorSymbol, findDetector, unknownDetector } from "./detector-symbol";
-export { requireRelated } from "./related";
+export { areOfSine, requireRelated } from "./related";
 export { sineRatio } from "./sine-ratio";
 export { suits } from "./suits";

@@ -3,6 +3,11 @@ import { type Detector, type DetectorEntry, detectors } from "./catalogue";
 
 const rows: Readonly<Record<Detector, DetectorEntry>> = detectors;
 
+/** Whether both detectors read a sine, so that its ratios relate them. */
+export function areOfSine(from: Detector, to: Detector): boolean {
+  return !rows[from].ofWaveform && !rows[to].ofWaveform;
+}
+
 /**
  * Refuses two detectors that no ratio of a sine relates: one that reads a waveform of any shape, such as a true peak, has
  * only its RMS value beside it, by a stated crest factor, and no other quantity.
@@ -10,8 +15,8 @@ const rows: Readonly<Record<Detector, DetectorEntry>> = detectors;
  * @throws {@link VeladisError} `not-a-sine`
  */
 export function requireRelated(from: Detector, to: Detector, crestFactor: number | undefined, steps = 0): void {
+  if (areOfSine(from, to)) return;
   const [a, b] = [rows[from], rows[to]];
-  if (!a.ofWaveform && !b.ofWaveform) return;
   if (steps === 0 && (from === to || (crestFactor !== undefined && a.pi === b.pi && a.rootTwo !== b.rootTwo))) return;
   const [known, asked] = a.ofWaveform ? [from, to] : [to, from];
   throw new VeladisError("not-a-sine", {
