@@ -54,7 +54,7 @@ export function footAxis({ ticks, width, height, unit }: Axis): string {
     ...ticks.map(({ at }) => stroke([at, 0], [at, height], "grid")),
     stroke([0, height], [width, height], "axis"),
     ...ticks.map(({ at, text }) => label(at, height + 17, text, { "text-anchor": "middle" })),
-    label(width, height + 34, unit, { "text-anchor": "end", class: "unit" }),
+    label(width, height + 34, unit, { "text-anchor": "end", kind: "unit" }),
   ].join("");
 }
 
@@ -64,6 +64,6 @@ export function sideAxis({ ticks, width, height, unit }: Axis, unitAt = -10): st
     ...ticks.map(({ at }) => stroke([0, at], [width, at], "grid")),
     stroke([0, 0], [0, height], "axis"),
     ...ticks.map(({ at, text }) => label(-7, at + 4, text, { "text-anchor": "end" })),
-    label(-35, unitAt, unit, { class: "unit" }),
+    label(-35, unitAt, unit, { kind: "unit" }),
   ].join("");
 }

@@ -1,7 +1,7 @@
 import { markupText } from "../core/index";
 import { type ChartOptions, requireTheme, requireWidth, textOrDefault } from "./chart-options";
 import { label, tag } from "./markup";
-import { styleOf } from "./style";
+import { coloured, ROOT, styleOf } from "./style";
 import { wrappedLines } from "./text-width";
 
 /** Room around a plot, in pixels. */
@@ -40,24 +40,26 @@ export function chartDocument(options: ChartOptions, content: Content): string {
   const notes = content.notes.flatMap((note) => wrappedLines(note, width - 2 * EDGE, 12.6));
   const notesTop = plotTop + plotHeight + bottom + (notes.length > 0 ? LINE : 0);
   const height = notesTop + Math.max(notes.length - 1, 0) * LINE + EDGE;
-  return tag(
+  const document = tag(
     "svg",
     {
       xmlns: "http://www.w3.org/2000/svg",
-      class: theme === "auto" ? "veladis-chart" : `veladis-chart ${theme}`,
+      class: theme === "auto" ? "veladis-chart" : `veladis-chart veladis-${theme}`,
       role: "img",
       viewBox: `0 0 ${Math.round(width)} ${Math.ceil(height)}`,
       width: Math.round(width),
       height: Math.ceil(height),
+      ...ROOT,
     },
     tag("title", {}, markupText(title)),
     tag("desc", {}, markupText(description)),
     tag("style", {}, styleOf(theme)),
-    tag("rect", { class: "paper", width: "100%", height: "100%" }),
-    ...heading.map((line, i) => label(EDGE, EDGE + 14 + i * 19, line, { class: "heading" })),
+    tag("rect", { kind: "paper", width: "100%", height: "100%" }),
+    ...heading.map((line, i) => label(EDGE, EDGE + 14 + i * 19, line, { kind: "heading" })),
     tag("g", { transform: `translate(${left},${Math.round(plotTop)})` }, plot),
-    ...notes.map((line, i) => label(EDGE, notesTop + i * LINE, line, { class: "note" })),
+    ...notes.map((line, i) => label(EDGE, notesTop + i * LINE, line, { kind: "note" })),
   );
+  return coloured(document, theme);
 }
 
 /** Markup cut off at the edges of a plot; a nested picture does it without names that could clash in a page. */

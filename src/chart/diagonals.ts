@@ -85,7 +85,7 @@ function lines({ unit, other, quantity }: Family, detector: string, frame: LogFr
       const ends = [meets(value, v0), meets(value, v1)].sort((a, b) => a - b) as [number, number];
       const [left, right] = [placeAt(value, ends[0]), placeAt(value, ends[1])];
       const d = `M${[left, right].map((place) => place.map(rounded).join(",")).join("L")}`;
-      const line = tag("path", { class: rising ? "rise" : "fall", d });
+      const line = tag("path", { kind: rising ? "rise" : "fall", d });
       const also = (convert as Convert)(value, type, typeOf(other, detector).type, { at: { hertz: 1 } });
       const beside = decade > 130 ? ` (${tickText(Number(also.toPrecision(3)))} ${other})` : "";
       const text = `${tickText(value)} ${unit}${beside}`;
@@ -99,7 +99,7 @@ function lines({ unit, other, quantity }: Family, detector: string, frame: LogFr
       return (
         line +
         label(0, -4, text, {
-          class: "diagonal halo",
+          kind: ["diagonal", "halo"],
           transform: `translate(${rounded(px)},${rounded(py)}) rotate(${rounded(turn)})`,
         })
       );

@@ -33,7 +33,7 @@ export function levelLines(levels: readonly DrawnLevel[], y: (value: number) => 
     const at = y(value) + (close ? 15 : -5);
     const x = Math.max(8, ...placed.filter((other) => Math.abs(other.at - at) < 14).map(({ until }) => until));
     placed.push({ at, until: x + widthOf(text) + 12 });
-    return label(x, at, text, { class: "halo" });
+    return label(x, at, text, { kind: "halo" });
   });
   return [...sorted.map(({ kind, value }) => stroke([0, y(value)], [width, y(value)], kind)), ...words].join("");
 }

@@ -1,4 +1,5 @@
 import { markupText, requireFinite } from "../core/index";
+import { type Kind, lookOf } from "./kinds";
 
 /** A length or place to a hundredth of a pixel, so that output does not hang on the last bit. */
 export function rounded(value: number): number {
@@ -6,11 +7,22 @@ export function rounded(value: number): number {
 }
 
 /** What an attribute may be; those that are undefined are left out. */
-export type Attributes = Readonly<Record<string, string | number | undefined>>;
+export interface Attributes {
+  readonly [name: string]: string | number | readonly Kind[] | undefined;
+  /** What the element is: written as its classes and its look. */
+  readonly kind?: Kind | readonly Kind[] | undefined;
+}
+
+/** The classes of kinds and how they look, to stand before the attributes of the element itself. */
+function kindAttributes(kind: Kind | readonly Kind[] | undefined): Attributes {
+  if (kind === undefined) return {};
+  const of = typeof kind === "string" ? [kind] : kind;
+  return { class: of.map((one) => `veladis-${one}`).join(" "), ...lookOf(of) };
+}
 
 /** An element with its attributes, escaped, around markup that is safe already. */
-export function tag(name: string, attributes: Attributes, ...inner: readonly string[]): string {
-  const written = Object.entries(attributes)
+export function tag(name: string, { kind, ...own }: Attributes, ...inner: readonly string[]): string {
+  const written = Object.entries({ ...kindAttributes(kind), ...own })
     .filter(([, value]) => value !== undefined)
     .map(([key, value]) => ` ${key}="${typeof value === "number" ? rounded(value) : markupText(String(value))}"`)
     .join("");
@@ -27,6 +39,6 @@ export function label(x: number, y: number, text: string, attributes: Attributes
 export type Place = readonly [x: number, y: number];
 
 /** A straight line. */
-export function stroke([x1, y1]: Place, [x2, y2]: Place, kind: string): string {
-  return tag("line", { class: kind, x1, y1, x2, y2 });
+export function stroke([x1, y1]: Place, [x2, y2]: Place, kind: Kind): string {
+  return tag("line", { kind, x1, y1, x2, y2 });
 }

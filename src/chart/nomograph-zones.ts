@@ -2,7 +2,7 @@ import { line } from "d3-shape";
 import { conversionAssumes, convertAmplitude } from "../amplitude/index";
 import { type Assumption, amplitudeIn } from "../reading/index";
 import type { LogFrame, Obstacle } from "./diagonals";
-import { label, rounded, tag } from "./markup";
+import { type Attributes, label, rounded, tag } from "./markup";
 import { zoneStrength } from "./palette";
 import { widthOf } from "./text-width";
 import type { ChartZones } from "./zones";
@@ -64,7 +64,7 @@ export function nomographZones(zones: ChartZones, frame: LogFrame, width: number
     const upper = edges[i] ?? `M0,0L${rounded(width)},0`;
     const back = upper.slice(1).split("L").reverse().join("L");
     const strength = rounded(zoneStrength(i, zones.names.length));
-    return tag("path", { class: "zone", "fill-opacity": strength, d: `${lower}L${back}Z` });
+    return tag("path", { kind: "zone", "fill-opacity": strength, d: `${lower}L${back}Z` });
   });
   const placed = zones.names.flatMap((name, i) => {
     const [below, above] = [ends[i - 1] ?? height, ends[i] ?? 0];
@@ -72,10 +72,10 @@ export function nomographZones(zones: ChartZones, frame: LogFrame, width: number
     const middle = i === 0 ? above + 13 : i === zones.names.length - 1 ? below - 13 : (below + above) / 2;
     return [{ name, middle }];
   });
-  const style = { class: "letter halo", "text-anchor": "end" };
+  const style: Attributes = { kind: ["letter", "halo"], "text-anchor": "end" };
   return {
     assumed: zones.criteria.flatMap(({ as }) => conversionAssumes(as, frame.as)),
-    areas: [...areas, ...edges.map((d) => tag("path", { class: "bound", d }))].join(""),
+    areas: [...areas, ...edges.map((d) => tag("path", { kind: "bound", d }))].join(""),
     letters: placed.map(({ name, middle }) => label(width - 8, middle + 5, name, style)).join(""),
     taken: placed.flatMap(({ name, middle }) =>
       Array.from({ length: Math.ceil(widthOf(name, 14) / 9) + 1 }, (_, i) => [width - 8 - i * 9, middle] as const),

@@ -74,8 +74,8 @@ function points(placed: readonly Placed[], width: number): { markup: string; tak
       while (rows.some((other) => Math.abs(other - row) < 14)) row += 2;
       rows.push(row);
       for (let along = 0; along < long + 12; along += 9) taken.push([flip ? x - along : x + along, row - 4]);
-      const words = label(x + (flip ? -11 : 11), row, text, { class: "halo", "text-anchor": flip ? "end" : "start" });
-      return tag("circle", { class: "point", cx: x, cy: y, r: 5.5 }) + words;
+      const words = label(x + (flip ? -11 : 11), row, text, { kind: "halo", "text-anchor": flip ? "end" : "start" });
+      return tag("circle", { kind: "point", cx: x, cy: y, r: 5.5 }) + words;
     })
     .join("");
   return { markup, taken };
@@ -193,15 +193,15 @@ export function nomograph(options: NomographOptions = {}): string {
         diagonals(units, detector, frame, [...(areas?.taken ?? []), ...dots.taken]),
         areas?.letters ?? "",
       ),
-      tag("path", { class: "axis", fill: "none", d: `M0,0H${Math.round(width)}V${height}H0Z` }),
+      tag("path", { kind: "axis", fill: "none", d: `M0,0H${Math.round(width)}V${height}H0Z` }),
       ...foot.map(({ at, text }) => label(at, height + 17, text, middle)),
       ...side.map(({ at, text }) => label(-7, at + 4, text, { "text-anchor": "end" })),
       ...right.map(({ at, text }) => stroke([width, at], [width + 4, at], "axis") + label(width + 8, at + 4, text)),
       ...head.map(({ at, text }) => stroke([at, -4], [at, 0], "axis") + label(at, -9, text, middle)),
-      label(-38, -26, as, { class: "unit" }),
-      label(width + RIGHT - 12, -26, `in/s ${detector}`, { class: "unit", "text-anchor": "end" }),
-      label(width / 2, -26, "r/min", { class: "unit", ...middle }),
-      label(width / 2, height + 34, "Hz", { class: "unit", ...middle }),
+      label(-38, -26, as, { kind: "unit" }),
+      label(width + RIGHT - 12, -26, `in/s ${detector}`, { kind: "unit", "text-anchor": "end" }),
+      label(width / 2, -26, "r/min", { kind: "unit", ...middle }),
+      label(width / 2, height + 34, "Hz", { kind: "unit", ...middle }),
       clipped(width, height, dots.markup),
     ].join(""),
   });

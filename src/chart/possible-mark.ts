@@ -34,8 +34,8 @@ export function possibleMark(
       const [from, to] = [edges[first] as number, edges[last + 1] as number];
       const fits = widthOf("possible", SIZE) <= to - from - 6;
       return (
-        tag("rect", { class: "possible", x: from + 1, y: top, width: Math.max(to - from - 2, 1), height: HIGH - 1 }) +
-        (fits ? label((from + to) / 2, top + 12, "possible", { class: "possible-text", "text-anchor": "middle" }) : "")
+        tag("rect", { kind: "possible", x: from + 1, y: top, width: Math.max(to - from - 2, 1), height: HIGH - 1 }) +
+        (fits ? label((from + to) / 2, top + 12, "possible", { kind: "possible-text", "text-anchor": "middle" }) : "")
       );
     })
     .join("");

@@ -3,7 +3,7 @@ import { format, historyOf, significant, typeOf } from "../reading/index";
 import type { Judgement, SchemeKind, Verdict } from "../severity/index";
 import { chartDocument } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
-import { label, rounded, stroke, tag } from "./markup";
+import { type Attributes, label, rounded, stroke, tag } from "./markup";
 import { zoneStrength } from "./palette";
 import { possibleMark } from "./possible-mark";
 import { requireJudgement } from "./require-judgement";
@@ -62,8 +62,8 @@ export function severityBar(options: SeverityBarOptions): string {
     const [from, to] = [edges[i] as number, edges[i + 1] as number];
     const room = to - from;
     const text = shortened(name, room - 6, 14);
-    const body = {
-      class: "zone",
+    const body: Attributes = {
+      kind: "zone",
       x: from,
       y: 0,
       width: room,
@@ -74,7 +74,7 @@ export function severityBar(options: SeverityBarOptions): string {
     const middle = wordPlace(from, to, at, widthOf(text, 15.5));
     return (
       tag("rect", body) +
-      (readable ? label(middle, height / 2 + 5, text, { class: "letter", "text-anchor": "middle" }) : "")
+      (readable ? label(middle, height / 2 + 5, text, { kind: "letter", "text-anchor": "middle" }) : "")
     );
   });
   let taken = Number.NEGATIVE_INFINITY;
@@ -113,10 +113,10 @@ export function severityBar(options: SeverityBarOptions): string {
       // what is possible at the other place is no zone of this scale
       isPlaceOpen(judgement as Judgement) ? "" : possibleMark(zones, possible, edges, height),
       ...marks,
-      label(width, height + 36, type, { class: "unit", "text-anchor": "end" }),
+      label(width, height + 36, type, { kind: "unit", "text-anchor": "end" }),
       stroke([0, height], [width, height], "axis"),
-      tag("path", { class: "point", d: `M${rounded(at)},0l-8,-13h16z` }),
-      tag("line", { class: "data", x1: at, x2: at, y1: 0, y2: height }),
+      tag("path", { kind: "point", d: `M${rounded(at)},0l-8,-13h16z` }),
+      tag("line", { kind: "data", x1: at, x2: at, y1: 0, y2: height }),
       label(at, -18, isBound ? `at least ${format(judged)}` : reading, { "text-anchor": anchor }),
     ].join(""),
   });

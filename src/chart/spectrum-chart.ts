@@ -200,7 +200,7 @@ export function spectrumChart(options: SpectrumChartOptions): string {
       sideAxis({ ticks, width, height, unit: type }, -22),
       footAxis({ ticks: foot, width, height, unit: "Hz" }),
       ...marks,
-      clipped(width, height, tag("path", { class: "data", d: draw(reducedCurve(points, x)) ?? "" })),
+      clipped(width, height, tag("path", { kind: "data", d: draw(reducedCurve(points, x)) ?? "" })),
     ].join(""),
   });
 }

@@ -182,10 +182,10 @@ export function trendChart(options: TrendChartOptions): string {
         : zoneBands({ names: zones.names, bounds: bounds.map(({ value }) => value), y, width, height }),
       sideAxis({ ticks, width, height, unit: as }),
       footAxis({ ticks: foot, width, height, unit: dated ? "UTC" : timeUnit }),
-      clipped(width, height, tag("path", { class: "data", d: draw(reducedCurve(points, x)) ?? "" })),
+      clipped(width, height, tag("path", { kind: "data", d: draw(reducedCurve(points, x)) ?? "" })),
       ...(points.length > 120
         ? []
-        : points.map((point) => tag("circle", { class: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
+        : points.map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
       levelLines(levels, y, width),
     ].join(""),
   });

@@ -1,4 +1,4 @@
-import { label, rounded, tag } from "./markup";
+import { type Attributes, label, rounded, tag } from "./markup";
 import { shortened, widthOf } from "./text-width";
 import type { TripPlayback, TripSegment } from "./trip-playback";
 
@@ -37,13 +37,19 @@ function blocks(spans: readonly Span[], x: (time: number) => number, top: number
     .map(({ from, to, text, strong }) => {
       const [left, right] = [x(from), x(to)];
       const room = right - left;
-      const body = { class: strong ? "on" : "lane", x: left, y: top, width: Math.max(room - 1, 1), height: LANE };
+      const body: Attributes = {
+        kind: strong ? "on" : "lane",
+        x: left,
+        y: top,
+        width: Math.max(room - 1, 1),
+        height: LANE,
+      };
       const words = widthOf(text) + 8 <= room ? text : room > 34 ? shortened(text, room - 8) : "";
       return (
         tag("rect", body) +
         label((left + right) / 2, top + LANE / 2 + 4, words, {
           "text-anchor": "middle",
-          class: strong ? "on-text" : undefined,
+          kind: strong ? "on-text" : undefined,
         })
       );
     })
@@ -80,11 +86,11 @@ function timer({ segments, logic }: TripPlayback, x: (time: number) => number, t
   }
   const ramps = [...highest.values()].map(({ from, to, share }) =>
     tag("path", {
-      class: "timer",
+      kind: "timer",
       d: `M${rounded(x(from))},${floor}L${rounded(x(to))},${rounded(floor - share * LANE)}V${floor}Z`,
     }),
   );
-  return tag("rect", { class: "lane", x: 0, y: top, width, height: LANE }) + ramps.join("");
+  return tag("rect", { kind: "lane", x: 0, y: top, width, height: LANE }) + ramps.join("");
 }
 
 /** The three lanes below the level: the on-delay, what the channel is doing, and its contact. */
@@ -92,7 +98,7 @@ export function tripLanes(playback: TripPlayback, x: (time: number) => number, t
   const { segments, logic } = playback;
   const step = STEP;
   const name = (text: string, i: number): string =>
-    label(0, top + i * step - 5, shortened(text, width), { class: "unit" });
+    label(0, top + i * step - 5, shortened(text, width), { kind: "unit" });
   const output = ({ status }: TripSegment): boolean => status.output === "trip";
   const { latching, coil } = logic.relay;
   return [

@@ -140,7 +140,7 @@ export function tripTimeline(options: TripTimelineOptions): string {
       clipped(
         width,
         height,
-        tag("path", { class: "data", d: draw(reducedCurve([...points, { x: end, y: last }], x)) ?? "" }),
+        tag("path", { kind: "data", d: draw(reducedCurve([...points, { x: end, y: last }], x)) ?? "" }),
       ),
       levelLines(lines, y, width),
       eventWords(trips, x, width),

@@ -1,4 +1,4 @@
-import { label, rounded, stroke, tag } from "./markup";
+import { type Attributes, label, rounded, stroke, tag } from "./markup";
 import { zoneStrength } from "./palette";
 
 /** A plot with an upright value axis, and the zones in it, best first. */
@@ -19,9 +19,9 @@ export function zoneBands({ names, bounds, y, width, height }: BandedPlot): stri
       const [below, above] = [edges[i] as number, edges[i + 1] as number];
       const tall = below - above;
       if (tall < 0.5) return "";
-      const fill = { class: "zone", x: 0, y: above, width, height: tall };
+      const fill: Attributes = { kind: "zone", x: 0, y: above, width, height: tall };
       const long = name.length > 2;
-      const place = { class: long ? "letter halo" : "letter", "text-anchor": long ? "end" : "start" };
+      const place: Attributes = { kind: long ? ["letter", "halo"] : ["letter"], "text-anchor": long ? "end" : "start" };
       const text = tall >= 15 ? label(width + (long ? -6 : 5), (below + above) / 2 + 5, name, place) : "";
       const bound = above > 0 ? stroke([0, above], [width, above], "bound") : "";
       return tag("rect", { ...fill, "fill-opacity": rounded(zoneStrength(i, names.length)) }) + bound + text;

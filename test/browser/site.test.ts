@@ -190,9 +190,9 @@ describe.each(["http", "file"] as const)("live pages over %s", (way) => {
     await open(live.nomograph, "light", 1280, way);
     const slider = page.getByLabel("Velocity");
     await slider.focus();
-    const before = Number(await page.locator("circle.point").getAttribute("cy"));
+    const before = Number(await page.locator("circle.veladis-point").getAttribute("cy"));
     for (let i = 0; i < 20; i++) await page.keyboard.press("ArrowRight");
-    expect(Number(await page.locator("circle.point").getAttribute("cy"))).toBeLessThan(before);
+    expect(Number(await page.locator("circle.veladis-point").getAttribute("cy"))).toBeLessThan(before);
     const velocity = 10 ** Number(await slider.inputValue());
     const frequency = 10 ** Number(await page.getByLabel("Frequency").inputValue());
     const one = { value: velocity, unit: "mm/s", detector: "rms", quantity: "velocity", hertz: frequency } as const;

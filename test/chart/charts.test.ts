@@ -455,7 +455,7 @@ describe("options", () => {
   it("set the colours: by the reader's system, or one in any case", () => {
     expect(severityBar({ judgement })).toContain("prefers-color-scheme:dark");
     expect(severityBar({ judgement, theme: "light" })).not.toContain("prefers-color-scheme");
-    expect(severityBar({ judgement, theme: "dark" })).toContain('class="veladis-chart dark"');
+    expect(severityBar({ judgement, theme: "dark" })).toContain('class="veladis-chart veladis-dark"');
   });
 });
 
@@ -470,7 +470,7 @@ describe("the small print of a verdict by several schemes", () => {
 
   it("frames no zone of the other place's scale", () => {
     const svg = severityBar({ judgement: judge("100 um pp", "steam turbine 12 MW 5400 r/min rigid") });
-    expect(svg).not.toContain('class="possible"');
+    expect(svg).not.toContain('class="veladis-possible"');
     expect(print(svg)).toContain("the other place has limits of its own");
   });
 });

@@ -43,7 +43,7 @@ export function all(node: Node, name?: string, kind?: string): Node[] {
     .filter(
       (one) =>
         (name === undefined || one.name === name) &&
-        (kind === undefined || one.attributes.class?.split(" ").includes(kind)),
+        (kind === undefined || one.attributes.class?.split(" ").includes(`veladis-${kind}`)),
     );
 }
 
