@@ -45,6 +45,7 @@ export {
   type UnconfirmedSource,
   VeladisError,
   type VeladisErrorCode,
+  type VeladisErrorData,
 } from "./core/index";
 export {
   type Detector,

@@ -25,8 +25,21 @@ export function shown(value: unknown): string {
   return visibleText(typeof value === "string" ? JSON.stringify(cut) : cut);
 }
 
+/** What marks an error of this library in every copy of it: one for all module systems and realms of a process. */
+const BRAND = "veladis.error";
+
+/** A {@link VeladisError} as data: what JSON, a worker or another service gets of it. */
+export interface VeladisErrorData extends ErrorDetail {
+  readonly name: "VeladisError";
+  readonly code: VeladisErrorCode;
+  readonly message: string;
+}
+
 /**
  * The one error this library throws.
+ *
+ * `instanceof` holds for errors of other copies of the library too (ES module beside CommonJS, another realm). A worker
+ * and `structuredClone` pass on the message of an error alone: send `error.toJSON()` instead.
  *
  * @example
  * ```ts
@@ -50,6 +63,24 @@ export class VeladisError extends Error implements ErrorDetail {
   declare readonly allowed?: readonly string[];
   declare readonly didYouMean?: readonly string[];
 
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    return VeladisError.is(value);
+  }
+
+  /**
+   * Whether a value is an error of this library, of whichever copy.
+   *
+   * @example
+   * ```ts
+   * import { VeladisError } from "veladis";
+   *
+   * VeladisError.is(new Error("another")); // => false
+   * ```
+   */
+  static is(value: unknown): value is VeladisError {
+    return typeof value === "object" && value !== null && Symbol.for(BRAND) in value;
+  }
+
   constructor(code: VeladisErrorCode, { expected, received, allowed, didYouMean }: ErrorDetail) {
     const near = didYouMean?.length ? `; did you mean ${didYouMean.join(" or ")}?` : "";
     const list = allowed?.length ? `; allowed: ${allowed.join(", ")}` : "";
@@ -60,5 +91,13 @@ export class VeladisError extends Error implements ErrorDetail {
     this.received = received;
     if (list) this.allowed = allowed as readonly string[];
     if (near) this.didYouMean = didYouMean as readonly string[];
+    // seen by `is` alone
+    Object.defineProperty(this, Symbol.for(BRAND), { value: true });
+  }
+
+  /** The error as data, its message included, which JSON leaves out of other errors. */
+  toJSON(): VeladisErrorData {
+    const { name, code, message, expected, received, allowed, didYouMean } = this;
+    return { name, code, message, expected, received, ...(allowed && { allowed }), ...(didYouMean && { didYouMean }) };
   }
 }

@@ -4,15 +4,17 @@ import { type UnitSymbol, units } from "./catalogue";
 /** Names read without regard to case. */
 const named = /* @__PURE__ */ symbolsByName(units, false);
 
-/** One way of writing for the several that people have: micro signs, raised or careted 2, "per second", "sec". */
+/** One way of writing for the several that people have: micro signs, powers, slashes, "per second", "sec". */
 function folded(spelling: string): string {
   return spelling
     .normalize("NFKC")
     .replace(/\s+/g, " ")
     .replace("μ", "u")
     .replace("^", "")
-    .replace(/( per |\/)s(ec(ond)?)?\b/, "/s")
-    .replace("s squared", "s2");
+    .replace(/( per |[/∕⁄])s(ec(ond)?)?(?![a-z])/gi, "/s")
+    .replace(/[ ·⋅*]s ?[-−](?=[12]$)/, "/s")
+    .replace("/s1", "/s")
+    .replace(/\/s(\/s| squared)/, "/s2");
 }
 
 /** The unit's symbol, or undefined when the spelling is none of a unit. */

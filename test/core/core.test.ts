@@ -25,6 +25,40 @@ describe("VeladisError", () => {
     expect("allowed" in error || "didYouMean" in error).toBe(false);
   });
 
+  it("is data that JSON and a worker carry whole", () => {
+    const error = new VeladisError("unknown-unit", { expected: "a unit", received: '"x"', didYouMean: ["g"] });
+    const data = {
+      name: "VeladisError",
+      code: "unknown-unit",
+      message: 'expected a unit, received "x"; did you mean g?',
+      expected: "a unit",
+      received: '"x"',
+      didYouMean: ["g"],
+    };
+    expect(JSON.parse(JSON.stringify(error))).toEqual(data);
+    expect(structuredClone(error.toJSON())).toEqual(data);
+  });
+
+  it("is told from all else", () => {
+    const error = new VeladisError("syntax", { expected: "a", received: "b" });
+    expect([VeladisError.is(error), error instanceof VeladisError]).toEqual([true, true]);
+    for (const other of [
+      undefined,
+      null,
+      7,
+      "syntax",
+      new Error("a"),
+      { ...error },
+      error.toJSON(),
+      Object.create(null),
+    ]) {
+      expect([VeladisError.is(other), (other as object) instanceof VeladisError]).toEqual([false, false]);
+    }
+    // its mark is not seen among its fields
+    expect(Object.keys(error)).toEqual(["name", "code", "expected", "received"]);
+    expect(Object.getOwnPropertySymbols({ ...error })).toEqual([]);
+  });
+
   it("has a meaning for every code", () => {
     for (const [code, meaning] of Object.entries(errorCodes)) expect(meaning.length, code).toBeGreaterThan(20);
   });

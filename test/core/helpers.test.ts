@@ -87,7 +87,7 @@ describe("requireChoice", () => {
     };
     expect(refused("E").didYouMean).toBeUndefined();
     expect(refused("E").allowed).toEqual(["A", "B", "AB"]);
-    expect(refused("BA").didYouMean).toEqual(["AB", "A", "B"]);
+    expect(refused("BA").didYouMean).toEqual(["B", "AB", "A"]);
   });
 });
 

@@ -78,7 +78,7 @@ describe("the catalogue of units", () => {
     "mG",
     "kg",
     "Mil/s",
-    "mm/s/s",
+    "mm/s/s/s",
     "m/s squared/s",
     "inches squared",
     "mils/s",
