@@ -1,10 +1,11 @@
 import { frozen, requirePositive, same, shown, VeladisError } from "../core/index";
 import { isDualRating } from "./dual-rating";
 import { type Fact, facts as factTable } from "./facts";
+import type { KindSaid } from "./kind-said";
 import { labelKey } from "./label";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
 import type { Beside } from "./machine-beside";
-import { type KindSaid, kindFound } from "./machine-kind";
+import { kindFound } from "./machine-kind";
 import type { NumberSaid, SpeedSaid } from "./machine-numbers";
 import { machineTypes } from "./machine-types";
 import { kilovoltAmperesPer } from "./size";
