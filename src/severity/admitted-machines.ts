@@ -1,17 +1,19 @@
 import { cached, requireList, VeladisError } from "../core/index";
 import { type Admitted, admittedSchemes } from "./admitted-schemes";
 import { isChecked } from "./checked";
-import { type Fact, facts as factTable } from "./facts";
+import type { Fact } from "./facts";
 import type { KnownFacts, Machine } from "./machine";
 import { type MachineRef, machineFacts, machineNotes } from "./machine-facts";
+import { type MissingFact, matchMachine } from "./match-machine";
+import { decidingMissing, missingFacts, usualMissing } from "./missing-facts";
 import { type Assume, type PlacedMachine, placedFacts } from "./placed-machine";
 import { requireKind } from "./require-kind";
 import type { Scheme } from "./scheme";
 import { type SchemeRef, schemeOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
 import { requireUnderstood, wordsSetAside } from "./set-aside";
+import { usualCaseAmong, usualTexts } from "./usual-case";
 import { isForKind } from "./verdict";
-import { writtenFact } from "./written-fact";
 
 /** A machine in each scheme that the known facts admit, at one place. */
 export interface AdmittedMachines {
@@ -19,21 +21,6 @@ export interface AdmittedMachines {
   readonly machines: readonly PlacedMachine[];
   /** The facts that were not given and decide which of the schemes is the one. */
   readonly deciding: readonly Fact[];
-}
-
-/** Whether a new machine of this kind would be judged by other schemes. */
-function hasAcceptance(schemes: readonly Scheme[], { type }: KnownFacts, place: Scheme["place"]): boolean {
-  return schemes.some((one) => one.kind === "acceptance" && one.place === place && isForKind(one, type));
-}
-
-/** What is taken as the usual case where nobody said so: in service, and read on the housing. */
-function usualCase(schemes: readonly Scheme[], known: KnownFacts, place: Scheme["place"]): string[] {
-  return [
-    ...(known.condition === undefined && hasAcceptance(schemes, known, place)
-      ? ["condition in service: not given, assumed"]
-      : []),
-    ...(known.place === undefined && place === "housing" ? ["place housing: not given, assumed"] : []),
-  ];
 }
 
 /** Of the tables for such a machine, those that an order has to name, in words. */
@@ -55,13 +42,9 @@ function newAside({ condition }: KnownFacts, admitted: readonly Admitted[], assu
   });
 }
 
-/** Refuses facts that were not given where nothing may be assumed. */
-function refuseOpen(deciding: readonly Fact[]): void {
-  if (deciding.length === 0) return;
-  throw new VeladisError("missing-fact", {
-    expected: deciding.map((fact) => `${fact}: ${factTable[fact].ask}${writtenFact(fact)}`).join("; "),
-    received: `a machine without ${deciding.join(" and ")}`,
-  });
+/** The questions for what the schemes need to tell rows apart. */
+function rowsMissing(admitted: readonly Admitted[]): readonly MissingFact[] {
+  return admitted.flatMap(({ scheme, facts }) => matchMachine(scheme, facts).missing);
 }
 
 /** What was said of a machine besides its facts, and what it was taken for. */
@@ -87,7 +70,7 @@ function isWholeSet(schemes: readonly Scheme[]): boolean {
 
 /** A machine in the schemes that are for it at a place. */
 function machinesAt(all: readonly Scheme[], ref: MachineRef, place: Scheme["place"], assume: Assume): AdmittedMachines {
-  if (assume === "nothing") requireUnderstood(ref);
+  if (assume !== "lowest limits") requireUnderstood(ref);
   const known = machineFacts(ref);
   const isWhole = isWholeSet(all);
   const schemes = isWhole ? all.filter(({ byContract }) => !byContract) : all;
@@ -95,12 +78,18 @@ function machinesAt(all: readonly Scheme[], ref: MachineRef, place: Scheme["plac
   const admitted = admittedSchemes(schemes, known, place, isWhole ? "first" : "none");
   const kinds = new Set(admitted.map(({ scheme }) => scheme.kind));
   const deciding = [...new Set(admitted.flatMap((one) => one.deciding))];
+  const usual = usualCaseAmong(schemes, known, place);
   // zones and a fan's limits, or a pass, are answers to other questions: no set holds both
-  if (assume === "nothing" || kinds.size > 1) refuseOpen(deciding);
+  if (assume !== "lowest limits" || kinds.size > 1) {
+    const asked = assume === "nothing" && admitted.length > 0 ? usualMissing(usual) : [];
+    const rows = asked.length > 0 ? rowsMissing(admitted) : [];
+    const missing = [...decidingMissing(deciding), ...rows, ...asked];
+    if (missing.length > 0) throw missingFacts(missing);
+  }
   const { assumed } = machineNotes(ref);
   const said = {
     given: known,
-    assumed: [...assumed, ...usualCase(schemes, known, place)],
+    assumed: [...assumed, ...usualTexts(usual)],
     setAside: [...wordsSetAside(ref), ...newAside(known, admitted, assume, ofContract(all, known, place))],
   };
   const machines = admitted.map((one) => placedIn(one, said, assume));

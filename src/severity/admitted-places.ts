@@ -61,7 +61,7 @@ export function admittedPlaces(
     const only = at(place ?? "housing");
     return only.machines.length > 0 ? [only] : refuseUnknown(machine, schemes);
   }
-  if (assume === "nothing") {
+  if (assume !== "lowest limits") {
     requireUnderstood(machine);
     requirePlaceOf(machine, schemes);
   }

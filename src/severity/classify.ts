@@ -16,7 +16,10 @@ export interface ClassifyOptions<S extends SchemeRef = SchemeRef> {
   readonly scheme: S;
   /** The machine, as data or in words; may be left out where the table asks nothing. */
   readonly machine?: MachineRef;
-  /** `"lowest limits"`: for facts not given, take the most severe class and say so in `assumedFacts`. */
+  /**
+   * `"usual case"`, if not given: what tells rows apart is asked for. `"lowest limits"`: the most severe class is taken for
+   * it. `"nothing"`: condition and place are asked for too. What is taken stands in `assumedFacts`.
+   */
   readonly assume?: Assume;
   /** Peak over RMS of the waveform, in place of the sine's 1.414, within one quantity. */
   readonly crestFactor?: number;

@@ -17,7 +17,10 @@ import type { Verdict } from "./verdict-of";
 export interface JudgeOptions {
   /** The schemes to choose from; the built-in ones if not given. */
   readonly schemes?: readonly SchemeRef[];
-  /** `"lowest limits"`, if not given: facts not given are taken on the safe side; `"nothing"`: they are asked for. */
+  /**
+   * `"lowest limits"`, if not given: facts not given are taken on the safe side; `"usual case"`: they are asked for, but for
+   * condition and place; `"nothing"`: those too.
+   */
   readonly assume?: Assume;
   /** Peak over RMS of the waveform, in place of the sine's 1.414, within one quantity. */
   readonly crestFactor?: number;

@@ -14,7 +14,7 @@ import { kindCautions } from "./kind-cautions";
 import { isOfDisplacement } from "./of-displacement";
 import { outsideBand } from "./outside-band";
 import { peakCautions } from "./peak-meaning";
-import { isOfPlace } from "./place-text";
+import { withoutPlace } from "./place-text";
 import type { PlacedMachine } from "./placed-machine";
 import { type PossibleZones, possibleZones } from "./possible-zones";
 import { requireCriterion } from "./require-criterion";
@@ -38,15 +38,15 @@ export interface JudgementPlan {
   possible(at: number, upTo: number, openBecause: string | undefined): PossibleZones;
 }
 
-/** What is taken for the place of a displacement, which housings and shafts both have. */
-function assumedPlace(
+/** What was assumed of the machine, with what is taken for the place of a displacement, which housings and shafts both have. */
+function withPlace(
   { scheme: { place }, facts, assumedFacts }: PlacedMachine,
   readings: readonly Amplitude[],
-): string[] {
-  if (assumedFacts.some(isOfPlace)) return [];
-  if (facts.place !== undefined || !readings.some(isOfDisplacement)) return [];
+): readonly string[] {
+  const before = withoutPlace(assumedFacts);
+  if (facts.place !== undefined || !readings.some(isOfDisplacement)) return assumedFacts;
   const other = place === "housing" ? "shaft" : "housing";
-  return [`place ${place}: not given; a displacement of the ${other} needs a table for the ${other}`];
+  return [...before, `place ${place}: not given; a displacement of the ${other} needs a table for the ${other}`];
 }
 
 /** What was taken for the height of the measuring point, where limits rise with it. */
@@ -117,8 +117,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
     unjudged: Object.freeze(unjudged.map((one) => Object.freeze(one))),
     openBecause: openBecause(criteria, unjudged),
     assumedFacts: Object.freeze([
-      ...machine.assumedFacts,
-      ...assumedPlace(machine, readings),
+      ...withPlace(machine, readings),
       ...assumedFrequency(criteria),
       ...assumedHeight(criteria, machine),
     ]),

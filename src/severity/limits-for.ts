@@ -48,7 +48,7 @@ export interface CriterionLimits<K extends SchemeKind = SchemeKind> {
 export interface LimitsForOptions<S extends SchemeRef = SchemeRef> {
   readonly scheme: S;
   readonly machine?: MachineRef;
-  /** `"lowest limits"`: for facts not given, take the most severe class. */
+  /** `"usual case"`, if not given; `"lowest limits"`: for facts not given, take the most severe class. */
   readonly assume?: Assume;
   /** The reading type to have the limits in; the standard's own if not given. */
   readonly as?: string;

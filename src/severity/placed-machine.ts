@@ -3,14 +3,19 @@ import { lowestLimits, lowestLimitsAssumed } from "./lowest-limits";
 import type { KnownFacts, Machine } from "./machine";
 import { conditionOf } from "./machine-class";
 import { type MachineRef, machineFacts, machineNotes } from "./machine-facts";
-import { type MachineMatch, matchMachine } from "./match-machine";
+import { type MachineMatch, type MissingFact, matchMachine } from "./match-machine";
+import { missingFacts, usualMissing } from "./missing-facts";
 import type { Condition, MachineClass, Scheme } from "./scheme";
 import { requireUnderstood, wordsSetAside } from "./set-aside";
 import { unusedFacts } from "./unused-facts";
-import { writtenFact } from "./written-fact";
+import { conditionAside, usualCaseOf, usualTexts } from "./usual-case";
 
-/** What to do about facts that a table needs and were not given: refuse, or take the class with the lowest limits. */
-export type Assume = "nothing" | "lowest limits";
+/**
+ * What to do about facts that were not given. `"nothing"`: each that decides or could is asked for. `"usual case"`: a machine
+ * in service, or new where the table is for new ones, and a reading where the table has it taken are assumed and named; all
+ * else is asked for. `"lowest limits"`: besides, the class with the lowest limits is taken, and named.
+ */
+export type Assume = "nothing" | "usual case" | "lowest limits";
 
 /** A machine in a class of a table. */
 export interface PlacedMachine {
@@ -28,32 +33,51 @@ export interface PlacedMachine {
   readonly setAside: readonly string[];
 }
 
-/** What is missing, in words; of a single fact the answers stand in the error's own list. */
-function missingText({ missing }: MachineMatch): string {
-  return missing
-    .map(({ fact, ask, unit, allowed }) => {
-      const answers = allowed !== undefined && missing.length > 1 ? ` (${allowed.join(", ")})` : "";
-      return `${fact}: ${ask}${unit ? ` in ${unit}` : ""}${writtenFact(fact, allowed)}${answers}`;
-    })
-    .join("; ");
+function requireClass(
+  scheme: Scheme,
+  match: MachineMatch,
+  assume: Assume,
+  usual: readonly MissingFact[],
+): [MachineClass, assumed: readonly string[]] {
+  const { chosen, exclusion, assumed } = match;
+  if (chosen !== undefined && usual.length === 0) return [chosen, assumed];
+  if (exclusion !== undefined) throw new VeladisError(exclusion.code, exclusion);
+  const lowest = assume === "lowest limits" ? lowestLimits(scheme, match) : undefined;
+  if (lowest !== undefined) return [lowest, [...assumed, ...lowestLimitsAssumed(lowest, match.missing)]];
+  throw missingFacts([...match.missing, ...usual]);
 }
 
-function requireClass(scheme: Scheme, match: MachineMatch, assume: Assume): [MachineClass, assumed: readonly string[]] {
-  const { chosen, exclusion, missing, assumed } = match;
-  if (chosen !== undefined) return [chosen, assumed];
-  if (exclusion !== undefined) throw new VeladisError(exclusion.code, exclusion);
-  const lowest = assume === "nothing" ? undefined : lowestLimits(scheme, match);
-  if (lowest !== undefined) return [lowest, [...assumed, ...lowestLimitsAssumed(lowest, missing)]];
-  throw new VeladisError("missing-fact", {
-    expected: missingText(match),
-    received: `a machine without ${missing.map(({ fact }) => fact).join(" and ")}`,
-    ...(missing.length === 1 && missing[0]?.allowed && { allowed: missing[0].allowed }),
+/** What is said of a condition that a scheme is not for; refused where nothing may be assumed. */
+function asideOfCondition(scheme: Scheme, facts: KnownFacts, assume: Assume): string[] {
+  const aside = conditionAside(scheme, facts);
+  const [first] = aside;
+  if (first === undefined || assume === "lowest limits") return aside;
+  throw new VeladisError("out-of-range", {
+    expected: `a machine such as ${scheme.standard} (${scheme.edition}) is for: ${scheme.kind === "acceptance" ? "new" : "in service"}`,
+    received: `condition ${facts.condition}`,
   });
 }
 
-function placed(scheme: Scheme, facts: KnownFacts, assume: Assume, given = facts): PlacedMachine {
+/** A machine in a scheme that is named. */
+function placedByName(scheme: Scheme, facts: KnownFacts, assume: Assume): PlacedMachine {
+  const usual = usualCaseOf(scheme, facts);
+  const machine = placed(scheme, facts, assume, facts, assume === "nothing" ? usualMissing(usual) : []);
+  return Object.freeze({
+    ...machine,
+    assumedFacts: Object.freeze([...usualTexts(usual), ...machine.assumedFacts]),
+    setAside: Object.freeze([...asideOfCondition(scheme, facts, assume), ...machine.setAside]),
+  });
+}
+
+function placed(
+  scheme: Scheme,
+  facts: KnownFacts,
+  assume: Assume,
+  given: KnownFacts,
+  usual: readonly MissingFact[] = [],
+): PlacedMachine {
   const match = matchMachine(scheme, facts);
-  const [chosen, assumed] = requireClass(scheme, match, assume);
+  const [chosen, assumed] = requireClass(scheme, match, assume, usual);
   return Object.freeze({
     scheme,
     chosen,
@@ -67,8 +91,8 @@ function placed(scheme: Scheme, facts: KnownFacts, assume: Assume, given = facts
 
 /** A machine in words in its class, with what reading the words assumed and set aside. */
 function placedWords(scheme: Scheme, words: MachineRef, assume: Assume): PlacedMachine {
-  if (assume === "nothing") requireUnderstood(words);
-  const machine = placed(scheme, machineFacts(words), assume);
+  if (assume !== "lowest limits") requireUnderstood(words);
+  const machine = placedByName(scheme, machineFacts(words), assume);
   const { assumed } = machineNotes(words);
   const setAside = wordsSetAside(words);
   if (assumed.length === 0 && setAside.length === 0) return machine;
@@ -84,7 +108,7 @@ function placesIn(scheme: Scheme, assume: Assume) {
   return {
     ofWords: cached((words) => placedWords(scheme, words, assume)),
     ofData: cached((machine) => placedWords(scheme, JSON.parse(machine) as Machine, assume)),
-    ofFacts: cached((facts) => placed(scheme, JSON.parse(facts) as KnownFacts, assume)),
+    ofFacts: cached((facts) => placedByName(scheme, JSON.parse(facts) as KnownFacts, assume)),
     ofNarrowed: cached((both) => {
       const [facts, given] = JSON.parse(both) as [KnownFacts, KnownFacts];
       return placed(scheme, facts, assume, given);
@@ -100,10 +124,11 @@ const remembered = /* @__PURE__ */ new WeakMap<Scheme, Record<Assume, Places>>()
 function placesOf(scheme: Scheme, assume: Assume): Places {
   let places = remembered.get(scheme);
   if (places === undefined) {
-    places = { nothing: placesIn(scheme, "nothing"), "lowest limits": placesIn(scheme, "lowest limits") };
+    const of = (one: Assume): Places => placesIn(scheme, one);
+    places = { nothing: of("nothing"), "usual case": of("usual case"), "lowest limits": of("lowest limits") };
     remembered.set(scheme, places);
   }
-  return assume === "nothing" ? places.nothing : places["lowest limits"];
+  return places[assume];
 }
 
 /**
@@ -112,7 +137,7 @@ function placesOf(scheme: Scheme, assume: Assume): Places {
  *
  * @throws {@link VeladisError} `missing-fact`, `out-of-range` or `unknown-option`
  */
-export function placedMachine(scheme: Scheme, machine: MachineRef, assume: Assume = "nothing"): PlacedMachine {
+export function placedMachine(scheme: Scheme, machine: MachineRef, assume: Assume = "usual case"): PlacedMachine {
   const { ofWords, ofData, ofFacts } = placesOf(scheme, assume);
   if (typeof machine === "string") return ofWords(machine);
   const hasNotes = machine?.assumed !== undefined || machine?.notUnderstood !== undefined;

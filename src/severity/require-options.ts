@@ -2,13 +2,13 @@ import { requireChoice, requireKnownOptions, VeladisError } from "../core/index"
 
 const FORM = 'options such as { scheme: "iso-10816-3-2009", machine: "group 1 rigid" }';
 
-/** Refuses another word than the two; a mistyped one would be taken for the last. */
+/** Refuses another word than the three; a mistyped one would be taken for the last. */
 function requireAssume(assume: unknown): void {
-  if (assume !== undefined) requireChoice(assume, ["nothing", "lowest limits"], "what may be assumed");
+  if (assume !== undefined) requireChoice(assume, ["nothing", "usual case", "lowest limits"], "what may be assumed");
 }
 
 /**
- * The options themselves if they are an object with no keys but these, and what may be assumed is one of the two.
+ * The options themselves if they are an object with no keys but these, and what may be assumed is one of the three.
  *
  * @param known - a table whose keys are those that may stand there
  * @throws {@link VeladisError} `missing-fact` where there are none, `wrong-type`, `unknown-option`

@@ -17,7 +17,7 @@ export interface SchemesForOptions {
    * displacement of which nobody said it, which {@link judge} judges at both.
    */
   readonly place?: "housing" | "shaft" | "either";
-  /** `"lowest limits"`, if not given, or `"nothing"`. */
+  /** `"lowest limits"`, if not given; see {@link Assume}. */
   readonly assume?: Assume;
   /** The schemes to choose from; the built-in ones if not given. */
   readonly schemes?: readonly SchemeRef[];

@@ -14,7 +14,7 @@ export type SchemeToSqlOptions = SqlOperand & {
   /** The frequency of the vibration, where the scheme limits another quantity, or others too. */
   readonly at?: Frequency;
   readonly crestFactor?: number;
-  /** `"lowest limits"`: for facts not given, take the most severe class and say so in the remark. */
+  /** `"usual case"`, if not given; `"lowest limits"`: for facts not given, take the most severe class. The remark says so. */
   readonly assume?: Assume;
   readonly quotes?: NameQuotes;
 };

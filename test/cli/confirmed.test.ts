@@ -89,6 +89,24 @@ describe("the file of confirmations", () => {
       expect((await veladis(["schemes", "--confirmed", written(text as string, "x.json")])).err).toContain(words);
   });
 
+  it("all wrong elements of a JSON file are told, as rows of a CSV file are, and nothing is taken", async () => {
+    const one = { scheme: id, edition: "2009", row: "category I, power up to 200 kW", limit: "C/D", as: "mm/s rms" };
+    const signed = { printed: 6.3, page: "12", by: "J. Example", on: "2024-03-04" };
+    const all = [
+      7,
+      { ...one, ...signed },
+      null,
+      { ...one, ...signed, limit: "B/D" },
+      { ...one, readAt: "here" },
+      [one],
+    ];
+    const path = written(`[\n${all.map((element) => JSON.stringify(element)).join(",\n")}\n]\n`, "wrong.json");
+    const { out, err, code } = await veladis(["judge", "6.4 mm/s rms", ...machine, "--confirmed", path]);
+    expect([code, out]).toEqual([2, ""]);
+    expect([...err.matchAll(/line (\d+) of wrong\.json/g)].map(([, line]) => line)).toEqual(["2", "4", "5", "6", "7"]);
+    expect(err).toContain("received: 5 with one, all told above");
+  });
+
   it.each<[string, Change, string]>([
     ["another edition", { edition: "2018" }, "line 4 of filled.csv: the edition"],
     ["another row", { row: "category IX" }, "line 4 of filled.csv: a row of the table"],

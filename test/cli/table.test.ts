@@ -32,6 +32,8 @@ const file = (content: string | Uint8Array, name = "in.csv"): string => {
 /** What a row of a velocity says where the scheme limits displacement too, and nobody told a frequency. */
 const notJudged = "not judged: limits in um rms: needs the frequency of the velocity, or the running speed";
 
+const usual = "condition in service: not given, assumed; place housing: not given, assumed";
+
 const rowsOf = (text: string): string[][] =>
   text
     .trimEnd()
@@ -132,7 +134,7 @@ describe("zones", () => {
       ["v", "zone", "worst", "scheme", "limits", "assumed"],
       ...values.map((value) => {
         const { zone, worst } = classify(`${value} mm/s rms`, options);
-        return [value, zone, worst, options.scheme, "reported", ...`"${notJudged}"`.split(",")];
+        return [value, zone, worst, options.scheme, "reported", ...`"${usual}; ${notJudged}"`.split(",")];
       }),
     ]);
     // without the speed the displacement of this scheme is not judged
@@ -170,7 +172,7 @@ describe("zones", () => {
     const path = file('v,unit,m\n3,"mm/s\trms","group 2\nrigid"\n3,"mm/s rms\n25\ngroup 1 flexible",group 2 rigid\n');
     const told = ["--column", "v", "--from-column", "unit", "--machine-column", "m", "--scheme", "iso-10816-3-2009"];
     const { out, err } = await veladis(["table", path, ...told]);
-    expect(out).toContain(`rigid",C,D,iso-10816-3-2009,reported,"${notJudged}"\n`);
+    expect(out).toContain(`rigid",C,D,iso-10816-3-2009,reported,"${usual}; ${notJudged}"\n`);
     expect(err).toContain("rows: 2 in = 1 answered + 1 refused");
   });
 
@@ -234,8 +236,9 @@ describe("zones", () => {
     };
     const by = file(JSON.stringify(scheme), "rule.json");
     const { out } = await veladis(["table", file("v\n1\n3\n"), "--column", "v", "--from", "mm/s rms", "--scheme", by]);
+    const own = `"${usual}"`;
     expect(out).toBe(
-      'v,zone,worst,scheme,limits,assumed\n1,fine,fine,site-rule,MEMORY,\n3,"watch, soon","watch, soon",site-rule,MEMORY,\n',
+      `v,zone,worst,scheme,limits,assumed\n1,fine,fine,site-rule,MEMORY,${own}\n3,"watch, soon","watch, soon",site-rule,MEMORY,${own}\n`,
     );
   });
 });
@@ -306,7 +309,7 @@ describe("as JSON", () => {
       worst: "D",
       scheme: "iso-10816-3-2009",
       limits: "reported",
-      assumed: `sine; ${notJudged}`,
+      assumed: `sine; ${usual}; ${notJudged}`,
     });
     const [error, summary] = err
       .trim()
@@ -319,7 +322,7 @@ describe("as JSON", () => {
         ...{ separator: "comma", torn: false },
       },
       ...{ rows: 2, written: 1, refused: 1, zones: { B: 1 }, worst: { D: 1 }, known: { reported: 1 } },
-      assumed: ["sine", notJudged],
+      assumed: ["sine", ...usual.split("; "), notJudged],
     });
     expect(code).toBe(2);
     expect((await veladis(["table", file("v,v\n1,2\n"), ...fixed, "--json"])).err).toContain("syntax");
@@ -615,7 +618,9 @@ describe("no wrong number from a file", () => {
 
   it("Velocity;Remarks, if any", async () => {
     const { out } = await zoneOf("Velocity;Remarks, if any\n4,9;ok, or so\n", "Velocity", "--decimal-comma");
-    expect(out).toMatch(/\n4,9;ok, or so;D;D;iso-10816-3-2009;reported;not judged: limits in um rms: [^;]*\n$/);
+    expect(out).toMatch(
+      /\n4,9;ok, or so;D;D;iso-10816-3-2009;reported;"condition in service: not given, assumed; place housing: [^;]*; not judged: limits in um rms: [^;]*"\n$/,
+    );
     const { err, code } = await zoneOf("Velocity;Remarks, if any\n4,9;ok\n", "Velocity");
     expect([code, err]).toEqual([2, expect.stringContaining("--decimal-comma where a comma stands for them")]);
   });

@@ -12,7 +12,7 @@ describe("a compiled classifier", () => {
       from: "in/s pk",
       scheme: "iso-10816-3-2009",
       verified: false,
-      assumedFacts: [],
+      assumedFacts: ["condition in service: not given, assumed", "place housing: not given, assumed"],
     });
     expect([...judge.assumed].sort()).toEqual(["one-frequency", "sine"]);
     expect(judge.provenance).toBe("reported");

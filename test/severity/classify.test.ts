@@ -45,16 +45,21 @@ describe("the place of a displacement", () => {
     classify(reading, { scheme, machine: scheme === table.scheme ? table.machine : "3000 r/min" }).assumedFacts;
 
   it("is that of the table where it is not given, and said with the other one", () => {
+    const condition = "condition in service: not given, assumed";
     const housing = "place housing: not given; a displacement of the shaft needs a table for the shaft";
-    expect(facts("80 um pp", "iso-10816-3-2009")).toEqual([housing]);
+    expect(facts("80 um pp", "iso-10816-3-2009")).toEqual([condition, housing]);
     expect(facts("80 um pp", "iso-7919-3-2009")).toEqual([
+      condition,
       "place shaft: not given; a displacement of the housing needs a table for the housing",
     ]);
-    expect(facts(["2 mm/s rms", "80 um pp"], "iso-10816-3-2009")).toEqual([housing]);
+    expect(facts(["2 mm/s rms", "80 um pp"], "iso-10816-3-2009")).toEqual([condition, housing]);
   });
 
-  it("is nothing to tell where no displacement was read", () => {
-    expect(facts("2 mm/s rms", "iso-10816-3-2009")).toEqual([]);
+  it("is that of the table for a velocity too", () => {
+    expect(facts("2 mm/s rms", "iso-10816-3-2009")).toEqual([
+      "condition in service: not given, assumed",
+      "place housing: not given, assumed",
+    ]);
   });
 });
 

@@ -57,7 +57,24 @@ describe("veladis judge", () => {
     expect((await judge(args)).out).toMatch(/zone C.*[\s\S]*assumed +[\s\S]*^ +category I: not given/m);
     const strict = await judge([...args, "--strict"]);
     expect(strict).toMatchObject({ code: 2, out: "" });
-    expect(strict.err).toMatch(/missing-fact[\s\S]*allowed: I, II/);
+    expect(strict.err.replace(/\s+/g, " ")).toMatch(
+      /missing-fact .* received: a machine without category and condition and place/,
+    );
+    const told = ["--machine", "pump 90 kW 2980 r/min rigid in service housing", "--strict"];
+    expect((await judge(["4.1 mm/s rms", ...told])).err).toMatch(/missing-fact[\s\S]*allowed: I, II/);
+  });
+
+  it("--strict asks for condition and place, with a scheme named too", async () => {
+    const named = ["4.1 mm/s rms", "--scheme", "iso-10816-7-2009", "--strict", "--machine"];
+    const strict = async (machine: string) => {
+      const { code, err } = await judge([...named, machine]);
+      return [code, /received: .*/.exec(err)?.[0]];
+    };
+    const pump = "pump 90 kW 2980 r/min category II";
+    expect(await strict(pump)).toEqual([2, "received: a machine without condition and place"]);
+    expect(await strict(`${pump} in service`)).toEqual([2, "received: a machine without place"]);
+    expect(await strict(`${pump} new housing`)).toEqual([2, "received: condition new"]);
+    expect(await strict(`${pump} in service housing`)).toEqual([0, undefined]);
   });
 
   it("marks limits from memory, and withdrawn editions", async () => {
@@ -152,7 +169,8 @@ describe("veladis judge", () => {
   });
 
   it("judges lines of readings, one line each", async () => {
-    const { out } = await judge(["--machine", "group 1 rigid", "--scheme", "iso-20816-3-2022"], "4.1 mm/s rms\n");
+    const machine = "group 1 rigid in service housing";
+    const { out } = await judge(["--machine", machine, "--scheme", "iso-20816-3-2022"], "4.1 mm/s rms\n");
     expect(out).toBe(
       "4.1 mm/s rms: zone B or worse, displacement not judged; 0.81 dB below the limit B/C, 4.50 mm/s rms; ISO 20816-3 (2022), limits from memory\n",
     );

@@ -89,6 +89,10 @@ const cases: Cases = {
     s.judge("4 mm/s rms", "generating set 5 MW 1500 r/min", { assume: "nothing" }),
   "judge, a new machine without acceptance limits where nothing is assumed": () =>
     s.judge("2 mm/s rms", "gear drive, 300 kW, 600 r/min, housing, new", { assume: "nothing" }),
+  "judge, a named scheme that is for machines in service, of a new one": () =>
+    s.classify("2 mm/s rms", { scheme: "iso-10816-7-2009", machine: "pump 90 kW category II new" }),
+  "judge, a named scheme without condition and place where nothing is assumed": () =>
+    s.classify("2 mm/s rms", { scheme: "iso-10816-7-2009", machine: "pump 90 kW category II", assume: "nothing" }),
   "judge, a size in words where nothing is assumed": () =>
     s.judge("2 mm/s rms", "small pump 300 kW 1485 r/min category I housing in service", { assume: "nothing" }),
   "judge, no kind of machine": () => s.judge("4 mm/s rms", "90 kW 1485 r/min rigid"),

@@ -71,7 +71,7 @@ export async function confirmationsOfFile(path: string): Promise<ConfirmationsRe
   const name = basename(path);
   const isJson = path.toLowerCase().endsWith(".json");
   const read = isJson
-    ? { confirmations: confirmationsOfJson(await text(await openFile(path)), name), faults: [], remarks: 0 }
+    ? { ...confirmationsOfJson(await text(await openFile(path)), name), remarks: 0 }
     : await ofDelimited(path, name);
   if (read.confirmations.length + read.faults.length > 0) return read;
   throw new VeladisError("missing-fact", {

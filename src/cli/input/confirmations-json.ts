@@ -45,13 +45,24 @@ function scanned(text: string): Scanned {
   return { lines, twice };
 }
 
+/** What is wrong with an element that is no confirmation; undefined for one that may be. */
+function elementFault(one: unknown, readAt: string): VeladisError | undefined {
+  if (typeof one !== "object" || one === null || Array.isArray(one)) {
+    return new VeladisError("wrong-type", { expected: `${readAt}: a confirmation`, received: shown(one) });
+  }
+  return Object.hasOwn(one, "readAt") ? unknownOption("readAt", [], `${readAt}: a part of a confirmation`) : undefined;
+}
+
 /**
- * The confirmations of a JSON file: a list of objects as {@link confirmScheme} takes them.
+ * The confirmations of a JSON file, a list of objects as {@link confirmScheme} takes them, and what is wrong with elements
+ * that are none, each with its line.
  *
- * @throws {@link VeladisError} `syntax` for what is no JSON or no list, and for a key twice, of which the last would win;
- *   `wrong-type` or `unknown-option` with the line
+ * @throws {@link VeladisError} `syntax` for what is no JSON or no list, and for a key twice, of which the last would win
  */
-export function confirmationsOfJson(text: string, name: string): Confirmation[] {
+export function confirmationsOfJson(
+  text: string,
+  name: string,
+): { readonly confirmations: readonly Confirmation[]; readonly faults: readonly VeladisError[] } {
   let read: unknown;
   try {
     read = JSON.parse(text);
@@ -72,12 +83,13 @@ export function confirmationsOfJson(text: string, name: string): Confirmation[] 
       received: `${shown(twice.key)} twice`,
     });
   }
-  return read.map((one, i): Confirmation => {
+  const confirmations: Confirmation[] = [];
+  const faults: VeladisError[] = [];
+  for (const [i, one] of read.entries()) {
     const readAt = `line ${lines[i]} of ${name}`;
-    if (typeof one !== "object" || one === null || Array.isArray(one)) {
-      throw new VeladisError("wrong-type", { expected: `${readAt}: a confirmation`, received: shown(one) });
-    }
-    if (Object.hasOwn(one, "readAt")) throw unknownOption("readAt", [], `${readAt}: a part of a confirmation`);
-    return { ...one, readAt };
-  });
+    const fault = elementFault(one, readAt);
+    if (fault === undefined) confirmations.push({ ...one, readAt });
+    else faults.push(fault);
+  }
+  return { confirmations, faults };
 }

@@ -22,7 +22,7 @@ export const keepGoing = {
 } as const satisfies OptionRow;
 
 export const strict = {
-  help: "refuse what would be assumed: a fact not given, a word not understood",
+  help: "refuse what would be assumed: a fact not given (also new or in service, housing or shaft), a word not understood",
 } as const satisfies OptionRow;
 
 export const crestFactor = {

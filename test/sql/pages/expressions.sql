@@ -71,46 +71,46 @@ CASE WHEN +"v" BETWEEN -5e3 AND 3.1170215059326597e3 THEN 1e-6 * POWER(1e1, +"v"
 CASE WHEN +"v" >= 2.533029591058444e-58 AND +"v" <= 9.999999999999999e243 THEN 2e1 * LOG10(+"v" * 3.9478417604357435e-199 / 1e-6) END /* m rms to dB re 0.000001 m/s2 at 1e-100 Hz; assumed: one frequency */
 
 -- zones
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'A' WHEN +"v" <= 4.000000476837158e0 THEN 'B' WHEN +"v" <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'A' WHEN +"v" <= 4.000000476837158e0 THEN 'B' WHEN +"v" <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- zones in backticks
-CASE WHEN +`v` >= 0e0 AND +`v` <= 1.7976931348623157e308 THEN CASE WHEN +`v` <= 2.000000238418579e0 THEN 'A' WHEN +`v` <= 4.000000476837158e0 THEN 'B' WHEN +`v` <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms */
+CASE WHEN +`v` >= 0e0 AND +`v` <= 1.7976931348623157e308 THEN CASE WHEN +`v` <= 2.000000238418579e0 THEN 'A' WHEN +`v` <= 4.000000476837158e0 THEN 'B' WHEN +`v` <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- zones of another unit
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 1.113554118866527e-1 THEN 'A' WHEN +"v" <= 2.227108237733054e-1 THEN 'B' WHEN +"v" <= 4.454216475466108e-1 THEN 'C' ELSE 'D' END END /* Site rule (3), in/s pk; assumed: sine */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 1.113554118866527e-1 THEN 'A' WHEN +"v" <= 2.227108237733054e-1 THEN 'B' WHEN +"v" <= 4.454216475466108e-1 THEN 'C' ELSE 'D' END END /* Site rule (3), in/s pk; assumed: sine; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- zones of a level
-CASE WHEN +"v" >= -1.7976931348623157e308 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 1.260206009487183e2 THEN 'A' WHEN +"v" <= 1.320412008619979e2 THEN 'B' WHEN +"v" <= 1.3806180077527753e2 THEN 'C' ELSE 'D' END END /* Site rule (3), dB re 1e-9 m/s */
+CASE WHEN +"v" >= -1.7976931348623157e308 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 1.260206009487183e2 THEN 'A' WHEN +"v" <= 1.320412008619979e2 THEN 'B' WHEN +"v" <= 1.3806180077527753e2 THEN 'C' ELSE 'D' END END /* Site rule (3), dB re 1e-9 m/s; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- zones at a frequency
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 4.5304803044783744e-2 THEN 'A' WHEN +"v" <= 9.060960608956749e-2 THEN 'B' WHEN +"v" <= 1.8121921217913498e-1 THEN 'C' ELSE 'D' END END /* Site rule (3), g pk; assumed: one frequency, sine */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 4.5304803044783744e-2 THEN 'A' WHEN +"v" <= 9.060960608956749e-2 THEN 'B' WHEN +"v" <= 1.8121921217913498e-1 THEN 'C' ELSE 'D' END END /* Site rule (3), g pk; assumed: one frequency, sine; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- zones in true peak
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 1.414213730960489e0 THEN 'A' WHEN +"v" <= 2.828427461920978e0 THEN 'B' WHEN +"v" <= 5.656854923841956e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; the zone that was judged; worse is possible; crest factor 1.414, of a sine: not given, assumed */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 1.414213730960489e0 THEN 'A' WHEN +"v" <= 2.828427461920978e0 THEN 'B' WHEN +"v" <= 5.656854923841956e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; the zone that was judged; worse is possible; condition in service: not given, assumed; place housing: not given, assumed; crest factor 1.414, of a sine: not given, assumed */
 
 -- zones in true peak, by a crest factor
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 6.666667461395264e-1 THEN 'A' WHEN +"v" <= 1.3333334922790527e0 THEN 'B' WHEN +"v" <= 2.6666669845581055e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; assumed: crest factor 3 */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 6.666667461395264e-1 THEN 'A' WHEN +"v" <= 1.3333334922790527e0 THEN 'B' WHEN +"v" <= 2.6666669845581055e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; assumed: crest factor 3; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- zones of a fact not given
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 3.5000004172325134e0 THEN 'A' WHEN +"v" <= 5.000000596046448e0 THEN 'B' WHEN +"v" <= 7.6000009059906e0 THEN 'C' ELSE 'D' END END /* ISO 10816-7 (2009), mm/s rms; the zone that was judged; worse is possible; not judged: limits in um pp: needs the running speed: it is for slow machines only; limits read on a page whose making is unknown: check them against the standard; category I: not given, and taken for its lower limits */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 3.5000004172325134e0 THEN 'A' WHEN +"v" <= 5.000000596046448e0 THEN 'B' WHEN +"v" <= 7.6000009059906e0 THEN 'C' ELSE 'D' END END /* ISO 10816-7 (2009), mm/s rms; the zone that was judged; worse is possible; not judged: limits in um pp: needs the running speed: it is for slow machines only; limits read on a page whose making is unknown: check them against the standard; condition in service: not given, assumed; place housing: not given, assumed; category I: not given, and taken for its lower limits */
 
 -- zones with what was set aside
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'A' WHEN +"v" <= 4.000000476837158e0 THEN 'B' WHEN +"v" <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; set aside: "painted": not understood; set aside: "blu": not understood */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'A' WHEN +"v" <= 4.000000476837158e0 THEN 'B' WHEN +"v" <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed; set aside: "painted": not understood; set aside: "blu": not understood */
 
 -- zones with a quantity not judged
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'A' WHEN +"v" <= 4.000000476837158e0 THEN 'B' WHEN +"v" <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; the zone that was judged; worse is possible; not judged: limits in um rms: needs the frequency of the velocity, or the running speed; limits from memory: check them against the standard */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'A' WHEN +"v" <= 4.000000476837158e0 THEN 'B' WHEN +"v" <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; the zone that was judged; worse is possible; not judged: limits in um rms: needs the frequency of the velocity, or the running speed; limits from memory: check them against the standard; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- the worst zone of them
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN 'D' END /* Site rule (3), mm/s rms; the worst zone that is possible; not judged: limits in um rms: needs the frequency of the velocity, or the running speed; limits from memory: check them against the standard */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN 'D' END /* Site rule (3), mm/s rms; the worst zone that is possible; not judged: limits in um rms: needs the frequency of the velocity, or the running speed; limits from memory: check them against the standard; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- one limit
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 3.0000003576278687e0 THEN 'pass' ELSE 'fail' END END /* Site rule (3), mm/s rms */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 3.0000003576278687e0 THEN 'pass' ELSE 'fail' END END /* Site rule (3), mm/s rms; condition new: not given, assumed; place housing: not given, assumed */
 
 -- grades
-CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'it''s calm' ELSE 'lively' END END /* Site rule (3), mm/s rms */
+CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'it''s calm' ELSE 'lively' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- grades in backticks
-CASE WHEN +`v` >= 0e0 AND +`v` <= 1.7976931348623157e308 THEN CASE WHEN +`v` <= 2.000000238418579e0 THEN 'it\u0027s \\calm' ELSE 'lively' END END /* Site rule (3), mm/s rms */
+CASE WHEN +`v` >= 0e0 AND +`v` <= 1.7976931348623157e308 THEN CASE WHEN +`v` <= 2.000000238418579e0 THEN 'it\u0027s \\calm' ELSE 'lively' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- a machine
 CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 3.5000004172325134e0 THEN 'A' WHEN +"v" <= 5.000000596046448e0 THEN 'B' WHEN +"v" <= 7.6000009059906e0 THEN 'C' ELSE 'D' END END /* ISO 10816-7 (2009), mm/s rms; limits read on a page whose making is unknown: check them against the standard; condition in service: not given, assumed; place housing: not given, assumed */
