@@ -62,6 +62,14 @@ function unitBehind(text: string, from: number): UnitSaid | undefined {
 
 /** Refuses digits that two readers would read as two numbers; revolutions per minute with decimals are none. */
 function checkMark(text: string, { digits, mark, length }: Digits, unit: UnitSaid | undefined): void {
+  if (unit !== undefined && /^[1-9]\d{0,2}(\.\d{3})+$/.test(digits)) {
+    // with one place more or less it is no group of three
+    const decimal = digits.endsWith("0") ? String(Number(digits)) : `${digits}0`;
+    throw new VeladisError("not-a-number", {
+      expected: `a number that is read one way: "${digits.replaceAll(".", "")} ${unit.symbol}", or "${decimal} ${unit.symbol}"`,
+      received: shown(text.slice(0, length + unit.length)),
+    });
+  }
   if (unit === undefined || unit.symbol === "r/min" || (mark !== "," && mark !== " ")) return;
   const [first = "", ...others] = text.slice(0, length).split(mark);
   const { symbol } = unit;
