@@ -26,12 +26,11 @@ export function splitNumeral(text: string): [digits: string, rest: string] {
  */
 export function parseNumeral(text: string, what = "a number"): number {
   const trimmed = text.trim();
-  const number = Number(trimmed);
   // one with a comma is no number to the engine either
-  const whole = leading.exec(trimmed)?.[0] === trimmed && !Number.isNaN(number);
-  if (whole && Number.isFinite(number)) return number;
-  throw new VeladisError(whole ? "not-finite" : "not-a-number", {
-    expected: whole ? `${what} below 1.8e308` : `${what}, with a point for decimals and no comma`,
+  const number = leading.exec(trimmed)?.[0] === trimmed ? Number(trimmed) : Number.NaN;
+  if (Number.isFinite(number)) return number;
+  throw new VeladisError(number ? "not-finite" : "not-a-number", {
+    expected: number ? `${what} below 1.8e308` : `${what}, with a point for decimals and no comma`,
     received: shown(text),
   });
 }
