@@ -18,9 +18,11 @@ export function builtIn<const Id extends string, K extends SchemeKind>({
 }): Scheme<K, Id> {
   let made: readonly MachineClass<K>[] | undefined;
   frozen(Object.values(said));
-  const get = () => {
-    made ??= frozen(classes());
-    return made;
-  };
-  return Object.freeze(Object.defineProperty(said, "classes", { enumerable: true, get })) as Scheme<K, Id>;
+  return Object.freeze({
+    ...said,
+    get classes() {
+      made ??= frozen(classes());
+      return made;
+    },
+  }) as Scheme<K, Id>;
 }
