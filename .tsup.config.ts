@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join, sep } from "node:path";
 import { defineConfig, type Options } from "tsup";
 import manifest from "./package.json";
 
@@ -7,6 +9,23 @@ const library = Object.fromEntries(
     .filter((path) => path !== "./package.json")
     .map((path) => (path === "." ? ["index", "src/index.ts"] : [path.slice(2), `src/entries/${path.slice(2)}.ts`])),
 );
+
+/** The floors of src/ground.ts. They become one file: as chunks they were five, and each costs a loader its share. */
+const floors = readFileSync(join(import.meta.dirname, "src/ground.ts"), "utf8").matchAll(/"\.\/(\w+)\/index"/g);
+const grounds = Array.from(floors, ([, folder]) => join(import.meta.dirname, "src", folder as string, sep));
+const isGround = (path: string): boolean => grounds.some((folder) => path.startsWith(folder));
+
+/** What is above the ground floors takes what it needs of them from that file. */
+const fromGround = (extension: "js" | "cjs"): NonNullable<Options["esbuildPlugins"]>[number] => ({
+  name: "ground",
+  setup({ onResolve }) {
+    onResolve({ filter: /^\..*\/index$/ }, ({ path, importer, resolveDir }) => {
+      const inside = isGround(importer) || importer === join(import.meta.dirname, "src/ground.ts");
+      if (inside || !isGround(join(resolveDir, path))) return;
+      return { path: `./ground.${extension}`, external: true, sideEffects: false };
+    });
+  },
+});
 
 const common = {
   target: "node20",
@@ -25,7 +44,13 @@ export default defineConfig([
   {
     ...common,
     format: "esm",
-    entry: { ...library, cli: "src/cli/main.ts", "parquet-worker": "src/cli/parquet/parquet-worker.ts" },
+    entry: {
+      ...library,
+      ground: "src/ground.ts",
+      cli: "src/cli/main.ts",
+      "parquet-worker": "src/cli/parquet/parquet-worker.ts",
+    },
+    esbuildPlugins: [fromGround("js")],
   },
-  { ...common, format: "cjs", entry: library },
+  { ...common, format: "cjs", entry: { ...library, ground: "src/ground.ts" }, esbuildPlugins: [fromGround("cjs")] },
 ]);

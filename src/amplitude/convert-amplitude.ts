@@ -94,8 +94,17 @@ export function convertAmplitude(
   to: string,
   options?: ConvertOptions,
 ): ConvertedAmplitude {
-  const { at, crestFactor: stated } = checkedOptions(options);
-  const amplitude = amplitudeOf(reading);
+  const { at, crestFactor } = checkedOptions(options);
+  return convertChecked(amplitudeOf(reading), to, crestFactor, at);
+}
+
+/** As {@link convertAmplitude}, of an amplitude that has passed its checks: judging holds every reading to them once. */
+export function convertChecked(
+  amplitude: Amplitude,
+  to: string,
+  stated?: number,
+  at?: ConvertOptions["at"],
+): ConvertedAmplitude {
   const from = typeOf(amplitude.unit, amplitude.detector).type;
   const pair = pairOf(from, to);
   const { unit, detector, quantity, type, reference } = pair.to;

@@ -1,7 +1,7 @@
 export { amountAmplitude, amountOf } from "./amount";
 export type { ExplainedStep, Operation } from "./conversion-steps";
 export { convert } from "./convert";
-export { type ConvertedAmplitude, conversionAssumes, convertAmplitude } from "./convert-amplitude";
+export { type ConvertedAmplitude, conversionAssumes, convertAmplitude, convertChecked } from "./convert-amplitude";
 export type { ConvertArguments, ConvertOptions } from "./convert-options";
 export { convertedAt } from "./converted-at";
 export {

@@ -1,6 +1,7 @@
 import { shown, VeladisError } from "./error";
 
-const leading = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
+/** Digits with a comma are taken whole. */
+const leading = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?(?:,\d[\d.,]*)?/;
 
 /** A text that is a number as {@link parseNumeral} takes it and nothing else, without white space about it. */
 export const plainNumeral = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/;
@@ -13,8 +14,7 @@ export const plainNumeral = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/;
  */
 export function splitNumeral(text: string): [digits: string, rest: string] {
   const digits = leading.exec(text)?.[0] ?? "";
-  const whole = digits && digits + (/^,\d[\d.,]*/.exec(text.slice(digits.length))?.[0] ?? "");
-  return [whole, text.slice(whole.length).trimStart()];
+  return [digits, text.slice(digits.length).trimStart()];
 }
 
 /**
@@ -26,11 +26,11 @@ export function splitNumeral(text: string): [digits: string, rest: string] {
  */
 export function parseNumeral(text: string, what = "a number"): number {
   const trimmed = text.trim();
-  const whole = leading.exec(trimmed)?.[0] === trimmed;
-  const number = Number(trimmed);
-  if (whole && Number.isFinite(number)) return number;
-  throw new VeladisError(whole ? "not-finite" : "not-a-number", {
-    expected: whole ? `${what} below 1.8e308` : `${what}, with a point for decimals and no comma`,
+  // one with a comma is no number to the engine either
+  const number = leading.exec(trimmed)?.[0] === trimmed ? Number(trimmed) : Number.NaN;
+  if (Number.isFinite(number)) return number;
+  throw new VeladisError(number ? "not-finite" : "not-a-number", {
+    expected: number ? `${what} below 1.8e308` : `${what}, with a point for decimals and no comma`,
     received: shown(text),
   });
 }

@@ -1,4 +1,4 @@
-import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
+import { type ConvertedAmplitude, convertChecked } from "../amplitude/index";
 import { isVerified, type Provenance, type Source } from "../core/index";
 import { type Amplitude, type Assumption, type Step, withStep } from "../reading/index";
 import type { Quantity } from "../units/index";
@@ -49,7 +49,7 @@ export interface CriterionJudgement<K extends SchemeKind = SchemeKind> {
   readonly history: readonly Step[];
 }
 
-/** The reading of a measurement that a criterion is planned for, judged by it. */
+/** The reading of a measurement that a criterion is planned for, judged by it; the readings have passed their checks. */
 export function judgedBy(
   plan: CriterionPlan,
   readings: readonly Amplitude[],
@@ -59,9 +59,7 @@ export function judgedBy(
   const reading = readings[place] as Amplitude;
   const crest = crestFactor ?? plan.crestFactor;
   const judged =
-    hertz !== undefined
-      ? carriedAsBound(reading, criterion.as, hertz)
-      : convertAmplitude(reading, criterion.as, crest === undefined ? undefined : { crestFactor: crest });
+    hertz !== undefined ? carriedAsBound(reading, criterion.as, hertz) : convertChecked(reading, criterion.as, crest);
   const { value, assumed, quantity } = judged;
   let above = 0;
   for (const most of bounds) if (value > most) above++;

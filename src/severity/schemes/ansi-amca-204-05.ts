@@ -68,7 +68,7 @@ export const ansiAmca204Of2005 = /* @__PURE__ */ builtIn({
     "peak, filter out: the standard leaves open how the peak is taken, as true peak or as 1.414 times RMS (recorded in a public comment of 2016), and names no band",
     "categories by Table 4-1 of the edition of 1996, read on a scan; that the edition of 2005 kept it is from memory",
   ],
-  classes: /* @__PURE__ */ flatTable<"operation">({
+  classes: () => flatTable<"operation">({
     machine: ["category", "support"],
     means: { category: CATEGORIES },
     columns: [{ as: "in/s pk", limits: ["start-up", "alarm", "shutdown"], source: TABLE }],

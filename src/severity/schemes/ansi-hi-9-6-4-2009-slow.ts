@@ -33,7 +33,7 @@ export const ansiHi964Slow = /* @__PURE__ */ builtIn({
     "these limits stand beside the velocity tables of the standard, which are not held here; in the allowable region the velocity limit is 30 % higher",
     "readings on a temporary set-up at the works may be up to twice those on site (Hydraulic Institute, question and answer)",
   ],
-  classes: [
+  classes: () => [
     //        region               place            um peak-to-peak
     { when: { region: "preferred", test: "site" },  criteria: [{ as: "um pp", limits: { acceptance: 80 },  source: TABLE, height: ON_SITE }] },
     { when: { region: "preferred", test: "works" }, criteria: [{ as: "um pp", limits: { acceptance: 100 }, source: TABLE }] },

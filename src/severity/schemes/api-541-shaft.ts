@@ -26,5 +26,5 @@ export const api541Shaft = /* @__PURE__ */ builtIn({
   measuredOn: "the shaft against its bearing housing",
   band: null,
   notes: ["the standard may have lower limits at higher speeds: see the edition of the contract"],
-  classes: [{ criteria: [{ as: "um pp", limits: { acceptance: 37.5 }, source: TABLE }] }],
+  classes: () => [{ criteria: [{ as: "um pp", limits: { acceptance: 37.5 }, source: TABLE }] }],
 });

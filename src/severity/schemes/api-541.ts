@@ -25,5 +25,5 @@ export const api541 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings",
   band: null,
-  classes: [{ criteria: [{ as: "mm/s rms", limits: { acceptance: 1.77 }, source: TABLE }] }],
+  classes: () => [{ criteria: [{ as: "mm/s rms", limits: { acceptance: 1.77 }, source: TABLE }] }],
 });

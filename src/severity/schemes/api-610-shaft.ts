@@ -37,7 +37,7 @@ export const api610Shaft = /* @__PURE__ */ builtIn({
     "run-out: 25 % of the limit or 6.5 um (0.25 mil), whichever is less, as a vector and only in the works test",
     "limits by the formulas are rounded to two significant figures in the standard; above the maximum continuous speed up to trip speed 150 % of the reading at the maximum continuous speed is allowed",
   ],
-  classes: /* @__PURE__ */ flatTable<"acceptance">({
+  classes: () => flatTable<"acceptance">({
     machine: ["content", "speed"],
     columns: [{ as: "um pp", limits: ["acceptance"], source: OVERALL }],
     rows: [

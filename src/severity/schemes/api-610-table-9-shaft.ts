@@ -34,7 +34,7 @@ export const api610Table9Shaft = /* @__PURE__ */ builtIn({
     "outside the preferred but within the allowable region 30 % more is allowed; from maximum continuous to trip speed at most 150 % of the vibration at maximum continuous speed",
     "run-out may be subtracted as a vector in the factory test, up to 25 % of the limit or 6.5 um, whichever is less",
   ],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["content", "units", "speed"],
     columns: [{ as: "um pp", limits: ["acceptance"], source: TABLE_9 }, { as: "mil pp", limits: ["acceptance"], source: TABLE_9 }],
     rows: [

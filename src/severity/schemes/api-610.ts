@@ -48,7 +48,7 @@ export const api610 = /* @__PURE__ */ builtIn({
     "discrete frequencies are read with a Hanning window and at least 400 lines",
     "measuring band from memory",
   ],
-  classes: /* @__PURE__ */ flatTable<"acceptance">({
+  classes: () => flatTable<"acceptance">({
     machine: ["class", "content", "units", "speed", "power"],
     means: { class: TYPES },
     columns: [

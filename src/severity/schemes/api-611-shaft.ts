@@ -25,7 +25,7 @@ export const api611Shaft = /* @__PURE__ */ builtIn({
   measuredOn: "the shaft against its bearing housing",
   band: null,
   notes: ["25.4 root(12 000/n) um peak-to-peak, at most 50; n in r/min, the maximum continuous speed (from memory)"],
-  classes: [
+  classes: () => [
     { when: { speed: {} }, criteria: [{ as: "um pp", limits: { acceptance: { rootOf: 7741920, atMost: 50 } }, source: LAW }] },
   ],
 });

@@ -25,5 +25,5 @@ export const api611 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings",
   band: null,
-  classes: [{ criteria: [{ as: "mm/s rms", limits: { acceptance: 3 }, source: TABLE }] }],
+  classes: () => [{ criteria: [{ as: "mm/s rms", limits: { acceptance: 3 }, source: TABLE }] }],
 });

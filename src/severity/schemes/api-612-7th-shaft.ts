@@ -28,7 +28,7 @@ export const api612Shaft = /* @__PURE__ */ builtIn({
   band: null,
   meanings: { content: "overall, or one discrete non-synchronous frequency from 0.05 to 8 times the maximum continuous speed; a broadband reading is overall" },
   notes: ["the smaller of 1.0 mil and root(12 000/n) mil peak-to-peak, n the maximum continuous speed in r/min; non-synchronous 20 % of that"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["content", "speed"],
     columns: [{ as: "mil pp", limits: ["acceptance"], source: CLAUSE }],
     rows: [

@@ -33,7 +33,7 @@ export const api617Shaft = /* @__PURE__ */ builtIn({
     "above the maximum continuous speed up to trip speed: not more than 0.5 mil above the reading at the maximum continuous speed",
     "for service a handbook quotes API alarm at root(24 000/n) and trip at root(36 000/n) mil",
   ],
-  classes: /* @__PURE__ */ flatTable<"acceptance">({
+  classes: () => flatTable<"acceptance">({
     machine: ["speed"],
     columns: [{ as: "mil pp", limits: ["acceptance"], source: TEST }],
     // any speed: mil peak-to-peak

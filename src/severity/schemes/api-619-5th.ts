@@ -29,7 +29,7 @@ export const api619 = /* @__PURE__ */ builtIn({
   band: null,
   meanings: { class: "dry or oil-flooded, and the kind of radial bearings", units: "the column of the contract: the table prints mm/s and in/s side by side and not in ratio 25.4" },
   notes: ["for screw compressors alone: a turbocompressor is none"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["class", "units"],
     columns: [{ as: "mm/s rms", limits: ["acceptance"], source: TABLES }, { as: "in/s rms", limits: ["acceptance"], source: TABLES }],
     rows: [

@@ -28,7 +28,7 @@ export const api672Shaft = /* @__PURE__ */ builtIn({
   band: null,
   meanings: { units: "the column of the contract: 40 um and 1.5 mil stand side by side and are not in ratio 25.4" },
   notes: ["root(12 000/n) mil peak-to-peak, at most 40 um (1.5 mil), run-out included: nothing is subtracted; n in r/min, of the pinion"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["units", "speed"],
     columns: [{ as: "um pp", limits: ["acceptance"], source: EQUATION_1 }, { as: "mil pp", limits: ["acceptance"], source: EQUATION_1 }],
     rows: [

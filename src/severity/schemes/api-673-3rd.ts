@@ -28,7 +28,7 @@ export const api673 = /* @__PURE__ */ builtIn({
   band: null,
   meanings: { content: "overall (printed: unfiltered), or of one discrete frequency (printed: filtered); a broadband reading is overall", units: "the column of the contract: the table prints mm/s and in/s side by side and not in ratio 25.4" },
   notes: ["at trip speed at most 150 % of the vibration at maximum continuous speed"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["content", "units"],
     columns: [{ as: "mm/s rms", limits: ["acceptance"], source: TABLE }, { as: "in/s rms", limits: ["acceptance"], source: TABLE }],
     rows: [

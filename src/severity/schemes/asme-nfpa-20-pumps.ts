@@ -29,7 +29,7 @@ export const asmeNfpa20Pumps = /* @__PURE__ */ builtIn({
   band: null,
   meanings: { class: "the type of pump" },
   notes: ["in the allowable operating region the limit rises by 30 % (read at https://inertance.tistory.com/62)"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["class", "power"],
     columns: [{ as: "mm/s rms", limits: ["acceptance"], source: TABLE }],
     rows: [

@@ -30,7 +30,7 @@ export const chillerMakerSheet = /* @__PURE__ */ builtIn({
     "the displacements that the sheet calls peak are peak-to-peak: 0.10 in/s peak at 49.58 Hz is 0.642 mil peak-to-peak, and it prints 0.641 mil; do not enter them as peak",
     "the sheet cites 0.2 in/s for centrifugal refrigeration compressors (ASHRAE 2000, Systems and Equipment, p. 34.32)",
   ],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: [],
     columns: [{ as: "in/s pk", limits: ["fair or better", "slightly rough", "rough"], source: SHEET }],
     rows: [

@@ -25,7 +25,7 @@ export const compressorHandbookRule = /* @__PURE__ */ builtIn({
   band: null,
   peakMeans: "open",
   grades: ["smooth", "between smooth and rough", "rough"],
-  classes: /* @__PURE__ */ flatGrades({
+  classes: () => flatGrades({
     columns: [{ as: "in/s pk", source: TEXT }],
     rows: [
       // upper ends                 in/s peak

@@ -28,7 +28,7 @@ export const gearHousingHandbook = /* @__PURE__ */ builtIn({
   meanings: { class: "high-speed: such as gear units of API 613; low-speed: drives of extruders and reciprocating machinery" },
   grades: ["smooth", "acceptable", "marginal", "rough", "extremely rough: immediate shutdown"],
   notes: ["the page says peak and leaves open whether true peak or 1.414 times RMS, and in which band"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["class"],
     columns: [{ as: "in/s pk", limits: ["smooth", "acceptable", "marginal", "rough"], source: BOOK }],
     rows: [

@@ -32,7 +32,7 @@ export const iec60034Part14Of2003 = /* @__PURE__ */ builtIn({
     "crossovers: displacement to velocity at 10 Hz, velocity to acceleration at 250 Hz",
     "shaft heights as printed in the motor manual: 56<=H<=132, 132<H<=280, H>280; the excerpt prints 132<=H<=280, so that 132 stands in two rows, and the lower limits are taken",
   ],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["grade", "mounting", "shaftHeight"],
     columns: [
       { as: "um rms", limits: ["acceptance"], source: TABLE },

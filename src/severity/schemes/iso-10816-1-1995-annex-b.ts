@@ -44,7 +44,7 @@ export const iso10816Part1AnnexB = /* @__PURE__ */ builtIn({
     support: "rigid: natural frequency above the excitation frequency, flexible: below; where it cannot be told, rigid (Lloyd's Register, Ship Vibration and Noise Guidance Notes, chapter 7, 2.6)",
   },
   notes: ["the lower end of the band is to be chosen so that slow-speed components are included"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["class"],
     means: { class: CLASSES },
     columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: TABLE }],

@@ -22,7 +22,7 @@ export const iso10816Part2Of2009 = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings or pedestals",
   band: [10, 500],
   notes: ["measuring band from memory: at least 10 to 500 Hz"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["speed"],
     columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: ANNEX }],
     rows: [

@@ -32,7 +32,7 @@ export const iso10816Part21Of2015 = /* @__PURE__ */ builtIn({
   ask: ["part", "band"],
   meanings: { band: "low (0.1 to 10 Hz) or high (from 10 Hz)" },
   notes: ["zones A and B are not parted", "energy-averaged RMS: low band (0.1 to 10 Hz) over 10 min, others over 1 min"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["part", "band"],
     columns: [{ as: "m/s2 rms", limits: ENDS, source: TABLE }, { as: "mm/s rms", limits: ENDS, source: TABLE }],
     rows: [

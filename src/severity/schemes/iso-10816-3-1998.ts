@@ -57,7 +57,7 @@ export const iso10816Part3Of1998 = /* @__PURE__ */ builtIn({
   meanings: { group: "pumps: 3 with separate driver, 4 with integrated driver; other machines: 1 large, 2 medium" },
   slowBand: { below: 600, band: [2, 1000] },
   notes: ["displacement limits are RMS, not peak-to-peak", "measuring bands from memory"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["group", "support"],
     means: { group: GROUPS },
     columns: [{ as: "mm/s rms", limits: ZONES, source: ABB }, { as: "um rms", limits: ZONES, source: A1 }],

@@ -50,7 +50,7 @@ export const iso10816Part3Of2009 = /* @__PURE__ */ builtIn({
   band: [10, 1000],
   slowBand: { below: 600, band: [2, 1000] },
   notes: ["displacement limits are RMS, not peak-to-peak", "measuring bands from memory"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["group", "support"],
     means: { group: GROUPS },
     columns: [{ as: "mm/s rms", limits: ZONES, source: A1 }, { as: "um rms", limits: ZONES, source: A1 }],

@@ -28,7 +28,7 @@ export const iso10816Part4 = /* @__PURE__ */ builtIn({
   measuredOn: "radial on all bearing housings, axial on thrust-bearing housings",
   band: [10, 500],
   notes: ["measuring band from memory"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: [],
     columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: ANNEX }],
     rows: [

@@ -41,7 +41,7 @@ export const iso10816Part5Of2000 = /* @__PURE__ */ builtIn({
   notes: [
     "displacement limits are peak-to-peak, from a quarter of the rotation frequency to 3 times blade passing (from memory); velocity 2 to 1000 Hz (from memory)",
   ],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["group", "part"],
     columns: [{ as: "um pp", limits: ZONES, source: A1 }, { as: "mm/s rms", limits: ZONES, source: A1 }],
     rows: [

@@ -26,7 +26,7 @@ export const iso10816Part6Grades = /* @__PURE__ */ builtIn({
   band: [2, 1000],
   grades: ["grade 1.1", "grade 1.8", "grade 2.8", "grade 4.5", "grade 7.1", "grade 11", "grade 18", "grade 28", "grade 45", "grade 71", "grade 112", "grade 180"],
   notes: ["overall RMS displacement, velocity and acceleration are all to be measured; the grade is the highest of the three"],
-  classes: /* @__PURE__ */ flatGrades({
+  classes: () => flatGrades({
     columns: [{ as: "um rms", source: TABLE }, { as: "mm/s rms", source: TABLE }, { as: "m/s2 rms", source: TABLE }],
     rows: [
       // upper ends    um RMS  mm/s RMS  m/s2 RMS

@@ -37,7 +37,7 @@ export const iso10816Part6Of1995 = /* @__PURE__ */ builtIn({
     "zones A and B are not parted",
     "overall RMS displacement, velocity and acceleration are all to be measured; the worst governs (below 10 Hz displacement, 10 to 250 Hz velocity, above acceleration)",
   ],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["class"],
     columns: [
       { as: "um rms", limits: ENDS, source: TABLE },

@@ -33,7 +33,7 @@ export const iso10816Part7Acceptance = /* @__PURE__ */ builtIn({
   meanings: { category: "I: high need of reliability, availability or safety; II: general or less critical" },
   slowBand: { below: 600, band: [2, 1000] },
   notes: ["preferred region: about 70 to 120 % of the best-efficiency flow (from memory)"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["category", "power", "test", "region"],
     columns: [{ as: "mm/s rms", limits: ["acceptance"], source: ROWS }],
     rows: [

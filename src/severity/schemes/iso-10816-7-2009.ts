@@ -53,7 +53,7 @@ export const iso10816Part7Of2009 = /* @__PURE__ */ builtIn({
     "no difference between rigid and flexible supports; power is at the pump shaft",
     "200 kW belongs to the lower row, as the course handbook prints; the extract prints <200 and >200 kW",
   ],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["category", "power"],
     columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: READ, ceilings: CEILING }],
     also: [slow],

@@ -40,7 +40,7 @@ export const iso14694Acceptance = /* @__PURE__ */ builtIn({
     "measuring band from memory",
     "categories by the harmonised ANSI/AMCA 204, Table 4-1 of its edition of 1996, read on a scan; 300 kW in place of its 298 kW (400 hp) from memory",
   ],
-  classes: /* @__PURE__ */ flatTable<"acceptance">({
+  classes: () => flatTable<"acceptance">({
     machine: ["category", "support"],
     means: { category: CATEGORIES },
     columns: [{ as: "mm/s pk", limits: ["acceptance"], source: TABLE }, { as: "mm/s rms", limits: ["acceptance"], source: TABLE }],

@@ -54,7 +54,7 @@ export const iso14694Of2003 = /* @__PURE__ */ builtIn({
     "measuring band from memory",
     "categories by the harmonised ANSI/AMCA 204, Table 4-1 of its edition of 1996, read on a scan; 300 kW in place of its 298 kW (400 hp) from memory",
   ],
-  classes: /* @__PURE__ */ flatTable<"operation">({
+  classes: () => flatTable<"operation">({
     machine: ["category", "support"],
     means: { category: CATEGORIES },
     columns: [{ as: "mm/s pk", limits: STEPS, source: TABLE }, { as: "mm/s rms", limits: STEPS, source: TABLE }],

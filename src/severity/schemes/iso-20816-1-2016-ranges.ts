@@ -24,7 +24,7 @@ export const iso20816Part1Ranges = /* @__PURE__ */ builtIn({
   band: [10, 1000],
   informative: true,
   notes: ["each boundary is a range: A/B 0.71 to 4.5, B/C 1.8 to 9.3, C/D 4.5 to 14.7 mm/s RMS"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["class"],
     columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: RANGES }],
     rows: [

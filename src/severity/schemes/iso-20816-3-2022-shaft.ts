@@ -27,7 +27,7 @@ export const iso20816Part3Shaft = /* @__PURE__ */ builtIn({
   measuredOn: "the shaft against its bearing housing, the larger of two probes at right angles",
   band: null,
   notes: ["limits fall with the root of the speed: 4800, 9000 and 13 200 over root n, um peak-to-peak, n in r/min", "run-out of the shaft is in the reading unless it was subtracted"],
-  classes: /* @__PURE__ */ flatTable<"zones">({
+  classes: () => flatTable<"zones">({
     machine: ["speed"],
     columns: [{ as: "um pp", limits: ["A/B", "B/C", "C/D"], source: ANNEX }],
     rows: [

@@ -40,7 +40,7 @@ export const iso20816Part3Of2022 = /* @__PURE__ */ builtIn({
   band: [10, 1000],
   slowBand: { below: 600, band: [2, 1000] },
   notes: ["displacement limits are RMS, not peak-to-peak", "measuring bands from memory"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["group", "support"],
     means: { group: GROUPS },
     columns: [{ as: "mm/s rms", limits: ZONES, source: ANNEX }, { as: "um rms", limits: ZONES, source: ANNEX }],

@@ -33,7 +33,7 @@ export const iso20816Part8Of2018 = /* @__PURE__ */ builtIn({
   ask: ["part"],
   meanings: { part: "the part the reading was taken on: the foundation; the frame, which is the crankcase, on its top; a cylinder, lateral across its axis or rod along it; the pulsation dampers; the piping" },
   notes: ["horizontal compressors only; the standard's displacement and acceleration limits and its table for vertical compressors are not held here"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["part"],
     columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: BOOK, limitSources: { "A/B": GUIDE } }],
     rows: [

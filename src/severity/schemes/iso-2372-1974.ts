@@ -39,7 +39,7 @@ export const iso2372Of1974 = /* @__PURE__ */ builtIn({
     support: "rigid: natural frequency above the excitation frequency, flexible: below; where it cannot be told, rigid (Lloyd's Register, Ship Vibration and Noise Guidance Notes, chapter 7, 2.6)",
   },
   notes: ["VDI 2056:1964 groups K, M, G, T and BS 4675-1:1976 carry the same boundaries"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["class"],
     means: { class: CLASSES },
     columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: TABLE }],

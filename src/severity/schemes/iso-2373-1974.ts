@@ -28,7 +28,7 @@ export const iso2373Of1974 = /* @__PURE__ */ builtIn({
   band: [10, 1000],
   meanings: { grade: "the grade ordered: normal (N), reduced (R) or special (S)" },
   notes: ["the source prints 80-132-225-400 mm without saying which row owns 132 and 225; the row with the lower limit is taken"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["grade", "speed", "shaftHeight"],
     columns: [{ as: "mm/s rms", limits: ["acceptance"], source: TABLE }],
     rows: [

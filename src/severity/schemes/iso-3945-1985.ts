@@ -31,7 +31,7 @@ export const iso3945Of1985 = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings, the largest of the measured directions",
   band: [10, 1000],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["support"],
     columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: TABLE }],
     rows: [

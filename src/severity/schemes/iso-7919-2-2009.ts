@@ -26,7 +26,7 @@ export const iso7919Part2Of2009 = /* @__PURE__ */ builtIn({
   measuredOn: "the shaft against its bearing housing, the larger of two probes at right angles",
   band: null,
   notes: ["close to but not equal to 4800, 9000 and 13 200 over root n", "run-out of the shaft is in the reading unless it was subtracted"],
-  classes: /* @__PURE__ */ flatTable<"zones">({
+  classes: () => flatTable<"zones">({
     machine: ["speed"],
     columns: [{ as: "um pp", limits: ["A/B", "B/C", "C/D"], source: TABLE }],
     rows: [

@@ -56,7 +56,7 @@ export const lrGeneratingSets = /* @__PURE__ */ builtIn({
     "to 720 r/min, on a solid concrete foundation (a rigid support), the lower values in brackets of ISO 8528-9 are held, from memory; along the shaft half of them is remembered, which is not held here",
     "where the page has a dash for the engine, no limit is held",
   ],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["part", "speed", "power", "support"],
     means: { part: { engine: { when: { part: "engine" }, note: ENGINE } } },
     columns: [

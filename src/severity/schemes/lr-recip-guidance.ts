@@ -30,7 +30,7 @@ export const lrReciprocatingGuidance = /* @__PURE__ */ builtIn({
     "all three limits must hold; higher levels need an assessment by frequency",
     "an overall is to be more than three times that with the machine stopped, else by narrow bands (chapter 7, 1.3)",
   ],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: [],
     columns: [
       { as: "mm pk", limits: ["acceptance"], source: GUIDANCE },

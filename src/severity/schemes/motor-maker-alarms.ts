@@ -27,7 +27,7 @@ export const motorMakerAlarms = /* @__PURE__ */ builtIn({
   band: null,
   grades: ["below alarm", "alarm", "trip"],
   notes: ["between frames 560 and 630, which the table leaves open, the lower limits are taken"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["speed", "shaftHeight"],
     columns: [{ as: "mm/s rms", limits: ["below alarm", "alarm"], source: MANUAL }],
     rows: [

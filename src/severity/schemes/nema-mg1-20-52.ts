@@ -27,7 +27,7 @@ export const nemaMg1Part20Old = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings (from memory)",
   band: null,
   notes: ["between the speeds printed (999 and 1000, 1499 and 1500, 2999 and 3000 r/min) the lower limit is taken"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["speed"],
     columns: [{ as: "in pp", limits: ["acceptance"], source: TABLE }],
     rows: [

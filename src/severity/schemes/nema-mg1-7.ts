@@ -35,7 +35,7 @@ export const nemaMg1Part7 = /* @__PURE__ */ builtIn({
   peakMeans: "open",
   meanings: { mounting: "resilient, as Table 7-1 is printed for, or rigid, which takes 0.8 times its limits" },
   notes: ["1200 r/min and up 0.15 in/s peak, below that the velocity of 2.5 mil peak-to-peak; between the speeds printed (900, 720, 600 r/min) the limit of the lower speed is taken"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["mounting", "speed"],
     columns: [{ as: "in/s pk", limits: ["acceptance"], source: TABLE }],
     rows: [

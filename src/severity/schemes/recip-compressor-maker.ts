@@ -32,7 +32,7 @@ export const recipCompressorMaker = /* @__PURE__ */ builtIn({
     "the names of the three levels were not seen: they are numbered here",
     "in/s zero to peak in 10 to 250 Hz, where ISO 20816-8 has mm/s RMS in 2 to 1000 Hz; its foundation is not this table's skid",
   ],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["part"],
     means: { part: { cylinder: { when: { part: ["cylinder", "cylinder lateral", "cylinder rod"] } } } },
     columns: [{ as: "in/s pk", limits: ["first level", "second level", "third level"], source: SCAN }],

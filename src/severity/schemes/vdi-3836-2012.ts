@@ -31,7 +31,7 @@ export const vdi3836Of2012 = /* @__PURE__ */ builtIn({
   },
   grades: ["zone I", "zone II", "zone III"],
   notes: ["three zones of its own, not zones A to D of ISO 10816-3 and ISO 20816-3"],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["group", "support", "band"],
     columns: [{ as: "mm/s rms", limits: ["zone I", "zone II"], source: MANUAL }],
     rows: [
