@@ -1,6 +1,7 @@
-// First order against Monte Carlo in random chains: `node bench/uncertainty.mjs [--count 100] [--draws 1000000]`.
+// First order against Monte Carlo in random chains of readings, and of vectors: `node bench/uncertainty.mjs [--count 100] [--draws 1000000]`.
 import { parseArgs } from "node:util";
 import { uncertaintyOf } from "../dist/uncertainty.js";
+import { uncertaintyOfVector } from "../dist/vector.js";
 import { finish, report } from "./measure.mjs";
 import { bundled } from "./test-module.mjs";
 
@@ -20,7 +21,7 @@ let tried = 0;
 while (away.length < count) {
   const chain = randomChain(random, 1 + Math.floor(random() * 10), 0.05);
   tried++;
-  const slope = uncertaintyOf(chain, { draws: 1 });
+  const slope = uncertaintyOf(chain, { draws: 1000 });
   if (slope.method !== "first order" || slope.parts.length === 0) continue;
   const drawn = uncertaintyOf(chain, { method: "Monte Carlo", draws, seed: tried });
   away.push({ ratio: slope.standard / drawn.standard, expanded: slope.expanded / Math.abs(slope.value) });
@@ -34,4 +35,22 @@ for (const { ratio, expanded } of away.slice(-5).reverse()) {
 }
 report(`first order off Monte Carlo, median of ${count} chains`, percent(away[count >> 1]), 1, "%");
 report(`first order off Monte Carlo, worst of ${count} chains`, percent(worst), 1, "%");
+
+// vectors: lengths and phases, by the library's own draws
+const { randomVectorChain } = await bundled("vector/random-vector-chain.ts");
+const off = [];
+const few = Math.ceil(count / 3);
+let vectors = 0;
+while (vectors < few) {
+  const { vector } = randomVectorChain(random);
+  const slope = uncertaintyOfVector(vector, { draws: 1000 });
+  if (slope.amplitude.method !== "first order" || slope.phase === null) continue;
+  const drawn = uncertaintyOfVector(vector, { method: "Monte Carlo", draws, seed: ++vectors });
+  for (const part of ["amplitude", "phase"]) {
+    if (slope[part].standard > 0) off.push({ ratio: slope[part].standard / drawn[part].standard });
+  }
+}
+off.sort((a, b) => percent(a) - percent(b));
+report(`first order off Monte Carlo, median of ${few} vectors`, percent(off[off.length >> 1]), 1, "%");
+report(`first order off Monte Carlo, worst of ${few} vectors`, percent(off.at(-1)), 1, "%");
 finish("First-order uncertainty against Monte Carlo");

@@ -5,4 +5,11 @@
  * @module veladis/vector
  */
 export { VeladisError } from "../core/index";
+export type {
+  UncertaintyMethod,
+  UncertaintyOf,
+  UncertaintyOfPhase,
+  UncertaintyOptions,
+  UncertaintyPart,
+} from "../uncertainty/index";
 export * from "../vector/index";

@@ -2,6 +2,7 @@ import { shown, VeladisError } from "../core/index";
 
 /** What people write for a part of a reading, or for a fact that has its place elsewhere, with where it belongs. */
 const elsewhere: Readonly<Record<string, string>> = /* @__PURE__ */ Object.freeze({
+  amplitude: "vector.amplitude",
   frequency: "hertz",
   freq: "hertz",
   hz: "hertz",

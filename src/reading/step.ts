@@ -57,6 +57,10 @@ export interface Step {
   readonly uncertainty?: Uncertainty;
   /** `given`: how well the frequency is known, in hertz. */
   readonly hertzUncertainty?: Uncertainty;
+  /** Phase lag of a vector in degrees: as it was `given`, as a `vector difference` left it, or as it was put on a `scale` by 1. */
+  readonly phase?: number;
+  /** `given` with a phase: how well the phase is known, in degrees. */
+  readonly phaseUncertainty?: Uncertainty;
   readonly assumed?: readonly Assumption[];
   /** Why, or by what: `"sensor of 100 mV/g"`. */
   readonly note?: string;

@@ -31,6 +31,7 @@ interface Known {
   readonly hertz?: number;
   readonly uncertainty?: Uncertainty;
   readonly hertzUncertainty?: Uncertainty;
+  readonly phaseUncertainty?: Uncertainty;
 }
 
 function checked(one: Uncertainty): Uncertainty {
@@ -88,5 +89,5 @@ export function checkedUncertainties(step: Known): Pick<Known, "uncertainty" | "
 
 /** True for a history in which a number has an uncertainty: it is kept whole, since no step in one could say it. */
 export function isUncertain(history: readonly Known[]): boolean {
-  return history.some((step) => step.uncertainty !== undefined || step.hertzUncertainty !== undefined);
+  return history.some((step) => (step.uncertainty ?? step.hertzUncertainty ?? step.phaseUncertainty) !== undefined);
 }

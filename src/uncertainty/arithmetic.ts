@@ -12,9 +12,14 @@ export interface Arithmetic {
   readonly power?: number;
   /**
    * True where the slopes say too little: several that may be the largest, a root at zero, a divisor that is not known
-   * well; `u` are the standard uncertainties of `x`.
+   * well; `u` are the standard uncertainties of `x`, `parts` what each of `x` owes to every input.
    */
-  readonly isBent?: (x: readonly number[], y: number, u: readonly number[]) => boolean;
+  readonly isBent?: (
+    x: readonly number[],
+    y: number,
+    u: readonly number[],
+    parts: readonly (readonly number[])[],
+  ) => boolean;
 }
 
 /**

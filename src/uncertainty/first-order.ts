@@ -1,10 +1,12 @@
 import { WELL_KNOWN_DIVISOR } from "./arithmetic";
-import type { Graph, Input, Node } from "./graph";
+import type { Graph, Input, Node } from "./node";
 
-/** What an answer owes to each input to first order, in what it is written in. */
+/** What the numbers of a graph owe to each input to first order, each in what it is written in. */
 export interface FirstOrder {
-  /** Signed: slope times standard uncertainty, one for each input. */
+  /** Those of the answer, signed: slope times standard uncertainty, one for each input; none for what depends on none. */
   readonly parts: readonly number[];
+  /** Those of any number, by its place. */
+  readonly partsAt: (place: number) => readonly number[];
   /** True where the slopes say too little on the way. */
   readonly isBent: boolean;
 }
@@ -30,11 +32,11 @@ function hertzPart({ value, isLevel }: Node, power: number, share: number): numb
 }
 
 /** Carries the standard uncertainties of all inputs through the graph by the slopes (JCGM 100:2008, 5.1.2). */
-export function firstOrder({ nodes, inputs }: Graph, hertzAt: readonly (number | undefined)[]): FirstOrder {
+export function firstOrder({ nodes, inputs, answer }: Graph): FirstOrder {
   const parts: (number[] | undefined)[] = [];
   let isBent = false;
   nodes.forEach((node, place) => {
-    const { of, value, arithmetic, own, hertz } = node;
+    const { of, value, arithmetic, own, hertz, hz } = node;
     if (arithmetic === undefined && own === undefined) return;
     const mine = new Array<number>(inputs.length).fill(0);
     parts[place] = mine;
@@ -46,6 +48,7 @@ export function firstOrder({ nodes, inputs }: Graph, hertzAt: readonly (number |
           x,
           value,
           of.map((at) => Math.hypot(...(parts[at] ?? []))),
+          of.map((at) => parts[at] ?? []),
         )
       )
         isBent = true;
@@ -60,12 +63,12 @@ export function firstOrder({ nodes, inputs }: Graph, hertzAt: readonly (number |
       mine[own] = of.length > 0 ? influencePart(node, input) : ownPart(node, input);
     }
     if (hertz !== undefined) {
-      const share = (inputs[hertz] as Input).uncertainty.standard / (hertzAt[place] as number);
+      const share = (inputs[hertz] as Input).uncertainty.standard / (hz as number);
       const power = arithmetic?.power ?? 0;
       mine[hertz] = (mine[hertz] as number) + hertzPart(node, power, share);
       if (power < 0 && share > WELL_KNOWN_DIVISOR) isBent = true;
     }
   });
-  // not the last that has parts: what was replaced has none
-  return { parts: parts[nodes.length - 1] ?? [], isBent };
+  // what was replaced has none
+  return { parts: parts[answer] ?? [], partsAt: (place) => parts[place] ?? [], isBent };
 }

@@ -24,7 +24,17 @@ function roundedTo(place: number, value: number): [rounded: number, digits: numb
   return [rounded, behindFirst(rounded)];
 }
 
-/** Value and expanded uncertainty to the same place, where two digits of that end: as JCGM 100:2008, 7.2.6, has it. */
+/**
+ * Value and expanded uncertainty to the same place, where two digits of that end: as JCGM 100:2008, 7.2.6, has it; with
+ * `digits`, each in as many.
+ */
+export function plusMinusText(value: number, expanded: number, digits?: number): string {
+  return digits === undefined
+    ? bothToTheirPlace(value, expanded)
+    : `${significant(value, digits)} ± ${significant(expanded, digits)}`;
+}
+
+/** As {@link plusMinusText}, to the place that the uncertainty says. */
 function bothToTheirPlace(value: number, expanded: number): string {
   const place = placeOf(Number(expanded.toPrecision(2))) - 1;
   const [rounded, digits] = roundedTo(place, value);
@@ -63,14 +73,18 @@ function isSkewed({ method, interval: [low, high], value, expanded, type }: Unce
  */
 export function formatUncertain(reading: string | Amplitude): string {
   const known = requireGiven(reading, "a reading");
-  const uncertainty = uncertaintyOf(known);
-  const { value, expanded, type, interval } = uncertainty;
   const state = typeof known === "string" ? undefined : known.state;
-  const clipped = isClipped(state) ? ` (${state})` : "";
-  if (expanded === 0) return `${significant(value, 3)} ${type}${clipped}`;
+  return uncertainText(uncertaintyOf(known), isClipped(state) ? ` (${state})` : "");
+}
+
+/** An uncertainty with its value as it is written; with `digits`, both in as many. */
+export function uncertainText(uncertainty: UncertaintyOf, clipped = "", digits?: number): string {
+  const { value, expanded, type, interval } = uncertainty;
+  const best = significant(value, digits ?? 3);
+  if (expanded === 0) return `${best} ${type}${clipped}`;
   if (isSkewed(uncertainty)) {
-    const [low, high] = interval.map((end) => significant(end, 3));
-    return `${significant(value, 3)} ${type}${clipped}, 95 % within ${low} to ${high}`;
+    const [low, high] = interval.map((end) => significant(end, digits ?? 3));
+    return `${best} ${type}${clipped}, 95 % within ${low} to ${high}`;
   }
-  return `${bothToTheirPlace(value, expanded)} ${type} (k=2)${clipped}`;
+  return `${plusMinusText(value, expanded, digits)} ${type} (k=2)${clipped}`;
 }

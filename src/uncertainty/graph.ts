@@ -1,33 +1,9 @@
 import { same, VeladisError } from "../core/index";
-import type { Step, Uncertainty } from "../reading/index";
-import { type Arithmetic, arithmeticOf } from "./arithmetic";
-
-/** One number that is not known exactly, independent of all others. */
-export interface Input {
-  /** What it is: a reading, a frequency, an influence. */
-  readonly name: string;
-  readonly uncertainty: Uncertainty;
-}
-
-/** A step of a history as something to reckon with. */
-export interface Node {
-  readonly of: readonly number[];
-  readonly value: number;
-  /** Left out for what was given, and for all that depends on no input. */
-  readonly arithmetic?: Arithmetic;
-  /** The input that the value itself has, by its place in the list. */
-  readonly own?: number;
-  /** The input that the frequency of the step has. */
-  readonly hertz?: number;
-  /** True for a number in decibels. */
-  readonly isLevel: boolean;
-}
-
-/** A history as a graph of numbers, with all that is uncertain in it. */
-export interface Graph {
-  readonly nodes: readonly Node[];
-  readonly inputs: readonly Input[];
-}
+import { isUncertain, type Step } from "../reading/index";
+import { arithmeticOf } from "./arithmetic";
+import type { Graph, Input, Node } from "./node";
+import { phasesOf } from "./phases";
+import { differencePhasor, length, movedPhasor, type Phasor, polarPhasor } from "./phasor-nodes";
 
 /** A frequency that a reading was given with, and the input that it is, where it is not known exactly. */
 interface GivenHertz {
@@ -60,41 +36,97 @@ function inputAt(hz: number, given: readonly GivenHertz[], inputs: readonly Inpu
   });
 }
 
+/** A graph that is being made, with what is known of each step that has a place in it. */
+interface Draft {
+  readonly nodes: Node[];
+  readonly inputs: Input[];
+  /** The node of each step. */
+  readonly at: number[];
+  /** The parts of each step that is a vector. */
+  readonly phasors: (Phasor | undefined)[];
+  readonly phases: readonly (number | undefined)[];
+}
+
+/** The parts of a vector that was given or moved; `node` is its length. */
+function phasorOf(step: Step, place: number, draft: Draft, history: readonly Step[], node: Node): Phasor | undefined {
+  const { nodes, inputs, at, phasors, phases } = draft;
+  const { does, of: [from = 0] = [], phase, phaseUncertainty } = step;
+  const add = (one: Node): number => nodes.push(one) - 1;
+  if (phases[place] === undefined) return undefined;
+  if (phase !== undefined && does !== "vector difference") {
+    const own = phaseUncertainty && inputs.push({ name: `phase ${phase} degrees`, uncertainty: phaseUncertainty }) - 1;
+    const off = own !== undefined && add({ of: [], value: 0, own, isLevel: false, isSigned: true });
+    return polarPhasor(add, nodes, [at[place] as number, ...(off === false ? [] : [off])], phase);
+  }
+  const before = phasors[from];
+  if (before === undefined || does === "vector difference") return undefined;
+  const { own, hertz, hz } = node;
+  return movedPhasor(add, nodes, before, {
+    step,
+    before: (history[from] as Step).type,
+    base: node.arithmetic ?? arithmeticOf(step, history),
+    inputs: { ...(own !== undefined && { own }), ...(hertz !== undefined && { hertz, hz: hz as number }) },
+  });
+}
+
+/** The parts of a difference of two vectors; none for one of two lengths by a fixed angle. */
+function differenceOf(step: Step, { nodes, phasors, phases }: Draft): Phasor | undefined {
+  const [first = 0, second = 0] = step.of ?? [];
+  const [one, other] = [phasors[first], phasors[second]];
+  if (step.does !== "vector difference" || step.phase === undefined || one === undefined || other === undefined) {
+    return undefined;
+  }
+  const between = (phases[second] as number) - (phases[first] as number);
+  return differencePhasor((node) => nodes.push(node) - 1, nodes, [one, other], step, between);
+}
+
 /**
  * The graph of a history. Where several readings with a frequency of their own led to a conversion, the least well known
- * of the frequencies is its.
+ * of the frequencies is its. A vector stands in it by its two parts too, in which sums are linear.
  *
- * @throws {@link VeladisError} `out-of-range` for a step that no arithmetic can follow, and for a value or a frequency that was
- *   replaced, behind an uncertain reading
+ * @throws {@link VeladisError} `out-of-range` for a step that no arithmetic can follow, and for a value, a phase or a
+ *   frequency that was replaced, behind an uncertain reading
  */
 export function graphOf(history: readonly Step[]): Graph {
-  const inputs: Input[] = [];
-  const nodes: Node[] = [];
+  const draft: Draft = {
+    nodes: [],
+    inputs: [],
+    at: [],
+    phasors: [],
+    phases: isUncertain(history) ? phasesOf(history) : [],
+  };
+  const { nodes, inputs, at, phasors } = draft;
   // what each step depends on, and the frequencies of the readings that led to it
   const depends: boolean[] = [];
   const givenOf: (readonly GivenHertz[])[] = [];
+  let isOfVectors = false;
   history.forEach((step, place) => {
-    const { of = [], value, type, hertz, uncertainty, hertzUncertainty, does } = step;
+    const { of = [], value, type, hertz, uncertainty, hertzUncertainty, phaseUncertainty, does } = step;
     requireNotReplaced(step, inputs);
     let own: number | undefined;
     if (uncertainty !== undefined) own = inputs.push({ name: uncertainty.name ?? `${value} ${type}`, uncertainty }) - 1;
-    const given: GivenHertz[] = [...new Set(of.flatMap((at) => givenOf[at] as readonly GivenHertz[]))];
+    const given: GivenHertz[] = [...new Set(of.flatMap((one) => givenOf[one] as readonly GivenHertz[]))];
     if (hertz !== undefined && hertzUncertainty !== undefined) {
       given.push({ hz: hertz, input: inputs.push({ name: `${hertz} Hz`, uncertainty: hertzUncertainty }) - 1 });
     } else if (hertz !== undefined && of.length === 0) given.push({ hz: hertz });
     givenOf[place] = given;
     const by = does === "convert" && hertz !== undefined ? inputAt(hertz, given, inputs) : undefined;
-    const isUncertain = of.some((at) => depends[at]) || by !== undefined || own !== undefined;
-    depends[place] = isUncertain;
-    const arithmetic = isUncertain && of.length > 0 ? arithmeticOf(step, history) : undefined;
-    nodes.push({
-      of,
+    const isLive = of.some((one) => depends[one]) || by !== undefined || own !== undefined;
+    depends[place] = isLive || phaseUncertainty !== undefined;
+    const difference = differenceOf(step, draft);
+    if (difference !== undefined) isOfVectors = true;
+    const arithmetic = isLive && of.length > 0 ? (difference ? length : arithmeticOf(step, history)) : undefined;
+    const node: Node = {
+      of: difference ?? of.map((one) => at[one] as number),
       value,
       isLevel: type.startsWith("dB"),
       ...(arithmetic !== undefined && { arithmetic }),
       ...(own !== undefined && { own }),
-      ...(by !== undefined && { hertz: by }),
-    });
+      ...(by !== undefined && { hertz: by, hz: hertz as number }),
+    };
+    at.push(nodes.push(node) - 1);
+    phasors.push(difference ?? phasorOf(step, place, draft, history, node));
   });
-  return { nodes, inputs };
+  const [answer, vector] = [at.at(-1) as number, phasors.at(-1)];
+  return { nodes, inputs, answer, ...(vector !== undefined && { vector }), isOfVectors };
 }

@@ -1,7 +1,8 @@
-export { formatUncertain } from "./format-uncertain";
-export { parseUncertain } from "./parse-uncertain";
+export { formatUncertain, plusMinusText, uncertainText } from "./format-uncertain";
+export { parseUncertain, uncertainHertz } from "./parse-uncertain";
+export { phasesOf, requirePhaseKnown } from "./phases";
 export { type RatioOf, ratioOf } from "./ratio-of";
-export { hasCoverage, withoutSign } from "./stated";
+export { hasCoverage, statedBehind, uncertaintyFrom, uncertaintyNote, withoutCoverage, withoutSign } from "./stated";
 export { uncertainAmplitude } from "./uncertain-amplitude";
 export {
   methodFor,
@@ -13,4 +14,5 @@ export {
   uncertainOf,
   uncertaintyOf,
 } from "./uncertainty-of";
+export { type UncertaintyOfPhase, uncertaintyOfPhase } from "./uncertainty-of-phase";
 export { withUncertainty } from "./with-uncertainty";

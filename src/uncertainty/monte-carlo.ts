@@ -1,5 +1,5 @@
 import { VeladisError } from "../core/index";
-import type { Graph, Input, Node } from "./graph";
+import type { Graph, Input, Node } from "./node";
 import { normalNumbers, uniformNumbers } from "./random";
 
 /** Draws of an answer, in what it is written in. */
@@ -10,12 +10,12 @@ const perDecibel = 0.11512925464970229;
 const ROOT_THREE = 1.732_050_807_568_877_2;
 
 /** A node's value with its own input drawn: `z` standard uncertainties away. */
-function drawn({ value, isLevel, of }: Node, { uncertainty }: Input, from: number, z: number): number {
+function drawn({ value, isLevel, isSigned, of }: Node, { uncertainty }: Input, from: number, z: number): number {
   const { standard, in: scale } = uncertainty;
   if (scale === "dB" && !isLevel) return from * Math.exp(perDecibel * standard * z);
   // neither an amplitude nor a factor is ever below zero
   if (of.length > 0) return from * Math.max(0, 1 + standard * z);
-  return isLevel || value < 0 ? value + standard * z : Math.max(0, value + standard * z);
+  return isLevel || isSigned || value < 0 ? value + standard * z : Math.max(0, value + standard * z);
 }
 
 /** Refuses a draw that no arithmetic comes to: one over an input that reached zero, or its level. */
@@ -27,49 +27,62 @@ function requireDraw(draw: number): number {
   });
 }
 
-/**
- * An answer reckoned again and again with its inputs drawn from their distributions (JCGM 101:2008), with the nodes in
- * order, so that an input that is used twice is drawn once.
- */
-export function drawsOf(
-  { nodes, inputs }: Graph,
-  hertzAt: readonly (number | undefined)[],
-  count: number,
-  seed: number,
-): Draws {
-  const uniform = uniformNumbers(seed);
-  const normal = normalNumbers(uniform);
-  const samplers = inputs.map(({ uncertainty }) =>
-    uncertainty.distribution === "normal" ? normal : () => ROOT_THREE * (2 * uniform() - 1),
-  );
-  const z = new Float64Array(inputs.length);
+/** Reckons all numbers of a graph again, with every input so many standard uncertainties away. */
+export type Replay = (z: ArrayLike<number>) => Float64Array;
+
+/** A graph as something to reckon again; each time into the same list. */
+export function replayOf({ nodes, inputs }: Graph): Replay {
   const values = Float64Array.from(nodes, ({ value }) => value);
   const starts = nodes.map(({ of }) => new Array<number>(of.length).fill(0));
   // only what depends on an input is reckoned again
   const live = nodes
     .map((node, place) => ({ node, place }))
     .filter(({ node: { arithmetic, own } }) => arithmetic !== undefined || own !== undefined);
-  const draws = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    for (let k = 0; k < z.length; k++) z[k] = (samplers[k] as () => number)();
+  return (z) => {
     for (const { node, place } of live) {
-      const { of, arithmetic, own, hertz } = node;
+      const { of, arithmetic, own, hertz, hz } = node;
       let value = node.value;
       if (arithmetic !== undefined) {
         const x = starts[place] as number[];
         for (let k = 0; k < of.length; k++) x[k] = values[of[k] as number] as number;
-        const hz =
+        const ratio =
           hertz === undefined
             ? 1
             : Math.max(
                 1e-9,
-                1 + ((inputs[hertz] as Input).uncertainty.standard * (z[hertz] as number)) / (hertzAt[place] as number),
+                1 + ((inputs[hertz] as Input).uncertainty.standard * (z[hertz] as number)) / (hz as number),
               );
-        value = arithmetic.apply(x, hz);
+        value = arithmetic.apply(x, ratio);
       }
       values[place] = own === undefined ? value : drawn(node, inputs[own] as Input, value, z[own] as number);
     }
-    draws[i] = requireDraw(values[values.length - 1] as number);
+    return values;
+  };
+}
+
+/**
+ * An answer reckoned again and again with its inputs drawn from their distributions (JCGM 101:2008), with the nodes in
+ * order, so that an input that is used twice is drawn once.
+ *
+ * @param take - what is taken of the numbers of each draw; the answer if not given
+ */
+export function drawsOf(
+  graph: Graph,
+  count: number,
+  seed: number,
+  take: (values: Float64Array) => number = (values) => values[graph.answer] as number,
+): Draws {
+  const uniform = uniformNumbers(seed);
+  const normal = normalNumbers(uniform);
+  const samplers = graph.inputs.map(({ uncertainty }) =>
+    uncertainty.distribution === "normal" ? normal : () => ROOT_THREE * (2 * uniform() - 1),
+  );
+  const z = new Float64Array(graph.inputs.length);
+  const replay = replayOf(graph);
+  const draws = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    for (let k = 0; k < z.length; k++) z[k] = (samplers[k] as () => number)();
+    draws[i] = requireDraw(take(replay(z)));
   }
   return draws;
 }

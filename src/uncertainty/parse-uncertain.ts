@@ -76,7 +76,7 @@ export function uncertaintyOn(reading: Amplitude, stated: Stated): Uncertainty |
 }
 
 /** A frequency with its tolerance: `25 ± 0.5 Hz`, `1500 r/min ± 1 %`. */
-function uncertainHertz(text: string, reading: string): [hertz: number, uncertainty: Uncertainty | undefined] {
+export function uncertainHertz(text: string, reading: string): [hertz: number, uncertainty: Uncertainty | undefined] {
   const [before, behind, k] = halves(text, reading);
   if (behind === undefined) return [hertz(before as FrequencyText), undefined];
   const [written, stated] = sharedUnit(before, statedBehind(behind, k));

@@ -9,9 +9,11 @@ import {
   type Step,
   union,
 } from "../reading/index";
+import { isCurved } from "./curvature";
 import { firstOrder } from "./first-order";
-import { type Graph, graphOf } from "./graph";
+import { graphOf } from "./graph";
 import { type Draws, drawsOf, intervalOf, momentsOf } from "./monte-carlo";
+import type { Graph } from "./node";
 import { parseUncertain } from "./parse-uncertain";
 
 /** How an uncertainty was carried to the answer. */
@@ -89,11 +91,10 @@ function requireWhole(value: number, least: number, most: number, what: string):
   });
 }
 
-/** A history as it can be drawn from, with the frequency of each step. */
+/** A history as it can be drawn from. */
 export interface Uncertain {
   readonly history: readonly Step[];
   readonly graph: Graph;
-  readonly hertzAt: readonly (number | undefined)[];
 }
 
 /** The history of an answer as a graph. */
@@ -107,11 +108,11 @@ export function uncertainOf(answer: string | Amplitude | { readonly history: rea
   if (history.length === 0) {
     throw new VeladisError("missing-fact", { expected: "an answer with its history", received: "no steps" });
   }
-  return { history, graph: graphOf(history), hertzAt: history.map(({ hertz }) => hertz) };
+  return { history, graph: graphOf(history) };
 }
 
 /** How many draws, by which seed; refused also where none are drawn in the end. */
-function drawing({ draws = DRAWS, seed = 1 }: UncertaintyOptions): { count: number; seed: number } {
+export function drawing({ draws = DRAWS, seed = 1 }: UncertaintyOptions): { count: number; seed: number } {
   return {
     count: requireWhole(draws, LEAST_DRAWS, MOST_DRAWS, "a number of draws"),
     seed: requireWhole(seed, 1, 2 ** 31, "a seed"),
@@ -119,9 +120,9 @@ function drawing({ draws = DRAWS, seed = 1 }: UncertaintyOptions): { count: numb
 }
 
 /** Draws of an answer, sorted. */
-export function sortedDraws({ graph, hertzAt }: Uncertain, options: UncertaintyOptions = {}): Draws {
+export function sortedDraws({ graph }: Uncertain, options: UncertaintyOptions = {}): Draws {
   const { count, seed } = drawing(options);
-  return drawsOf(graph, hertzAt, count, seed).sort();
+  return drawsOf(graph, count, seed).sort();
 }
 
 /** True where first order is enough. */
@@ -131,12 +132,23 @@ function isSmall(expanded: number, { value, type }: Step): boolean {
 }
 
 /** The slopes of an answer, and the method that it takes. */
-function bySlopes({ history, graph, hertzAt }: Uncertain) {
-  const { parts, isBent } = firstOrder(graph, hertzAt);
+export function bySlopes({ history, graph }: Uncertain) {
+  const { parts, partsAt, isBent } = firstOrder(graph);
   const slope = finiteResult(Math.hypot(...parts));
-  const isFirst = parts.length === 0 || (!isBent && isSmall(2 * slope, history.at(-1) as Step));
+  const isFirst =
+    parts.length === 0 || (!isBent && isSmall(2 * slope, history.at(-1) as Step) && !isCurved(graph, partsAt));
   const fitting: UncertaintyMethod = isFirst ? "first order" : "Monte Carlo";
-  return { parts, slope, fitting };
+  return { parts, partsAt, slope, fitting };
+}
+
+/** What each input adds, the largest in front; `slope` is what they come to. */
+export function partsOf(parts: readonly number[], slope: number, { inputs }: Graph): readonly UncertaintyPart[] {
+  const told = parts.map((part, i) => {
+    const { name, uncertainty } = inputs[i] as Graph["inputs"][number];
+    const share = slope === 0 ? 0 : (part / slope) ** 2;
+    return Object.freeze({ name, stated: uncertainty.stated, standard: Math.abs(part), share });
+  });
+  return Object.freeze(told.sort((a, b) => b.share - a.share));
 }
 
 /** The method that carries an uncertainty to an answer, if none is named. */
@@ -207,19 +219,7 @@ export function uncertaintyOf(
     ),
     method,
     ...(sorted !== undefined && { draws: sorted.length, seed, mean: mean as number }),
-    parts: Object.freeze(
-      parts
-        .map((part, i) => {
-          const { name, uncertainty } = graph.inputs[i] as Graph["inputs"][number];
-          return Object.freeze({
-            name,
-            stated: uncertainty.stated,
-            standard: Math.abs(part),
-            share: slope === 0 ? 0 : (part / slope) ** 2,
-          });
-        })
-        .sort((a, b) => b.share - a.share),
-    ),
+    parts: partsOf(parts, slope, graph),
     assumed: union<Assumption>(assumed, ["independent"]),
     history: ownHistory([...history, step]),
   });

@@ -1,4 +1,3 @@
-import { notedAmplitude } from "../amplitude/index";
 import {
   requireFinite,
   requireGiven,
@@ -13,6 +12,7 @@ import { type DetectorEntry, detectors } from "../detectors/index";
 import { type Amplitude, agreedHertz, amplitudeOf, format, isClipped } from "../reading/index";
 import { VECTOR_FORM } from "./form";
 import { checkedName } from "./names";
+import { phasedAmplitude } from "./phased-amplitude";
 import { orderText, phaseText, speedText } from "./texts";
 import type { Vector } from "./vector";
 
@@ -114,7 +114,7 @@ export function checkedVector(parts: Vector): Vector {
   agreedHertz(amplitude.hertz, { hertz });
   const told = `∠ ${phaseText(phase, 12)} at ${orderText({ order, speed })}`;
   return Object.freeze({
-    amplitude: notedAmplitude(Object.freeze({ ...amplitude, hertz }), told),
+    amplitude: phasedAmplitude({ ...amplitude, hertz }, phase, told),
     phase,
     order,
     speed,

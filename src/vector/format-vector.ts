@@ -2,14 +2,19 @@ import { requireKnownOptions } from "../core/index";
 import { type FormatOptions, format } from "../reading/index";
 import { vectorOf } from "./parse-vector";
 import { orderText, phaseText, SLOW_ROLL, speedText } from "./texts";
+import { uncertainTexts } from "./uncertain-texts";
 import type { Vector } from "./vector";
 
 /**
  * A vector as it is written and as {@link parseVector} reads it back: amplitude, phase lag, order and speed, then probe and
  * direction if it has them, and that slow roll was taken off it.
  *
- * @param options - `digits` of amplitude and phase, 1 to 17; 3 if not given. With 17 what is read back is the same to the
- *   last bit. The speed is always written whole.
+ * Where anything has an uncertainty, amplitude and phase are written with their ± (k=2): two digits of that, the value to the
+ * same place. Where the draws lie unevenly, their 95 % interval stands in place of ±, and where the phase is not determined
+ * those words stand for it: neither is read back. How well the speed is known stands behind it in %.
+ *
+ * @param options - `digits` of amplitude and phase and of their ±, 1 to 17; 3 if not given. With 17 what is read back is the
+ *   same to the last bit. The speed is always written whole.
  * @throws {@link VeladisError} `out-of-range` for the digits, `unknown-option`, and as {@link parseVector}
  * @example
  * ```ts
@@ -18,10 +23,12 @@ import type { Vector } from "./vector";
  * const answer = differenceOfVectors("40 um pp ∠ 60° at 1x of 5400 r/min", "30 um pp ∠ 330° at 1x of 5400 r/min");
  * formatVector(answer); // => "50.0 um pp ∠ 96.9° at 1x of 5400 r/min"
  * formatVector(answer, { digits: 5 }); // => "50.000 um pp ∠ 96.87° at 1x of 5400 r/min"
+ * formatVector("3 ± 0.1 mil pp (k=2) ∠ 45° ± 3° (k=2) at 1x of 1480 r/min");
+ * // => "3.00 ± 0.10 mil pp (k=2) ∠ 45.0 ± 3.0° (k=2) at 1x of 1480 r/min"
  * ```
  */
 export function formatVector(vector: string | Vector, options: FormatOptions = {}): string {
-  const { digits = 3 } = requireKnownOptions(
+  const { digits } = requireKnownOptions(
     options,
     { digits: true },
     "an option of a format",
@@ -34,5 +41,11 @@ export function formatVector(vector: string | Vector, options: FormatOptions = {
     direction && `, direction ${direction}`,
     slowRollSpeed && `, ${SLOW_ROLL} ${speedText(slowRollSpeed)}`,
   ];
-  return `${format(amplitude, { digits })} ∠ ${phaseText(phase, digits)} at ${orderText(whole)}${behind.filter(Boolean).join("")}`;
+  const own = format(amplitude, digits === undefined ? {} : { digits });
+  const told = uncertainTexts(whole, digits) ?? {
+    amplitude: own,
+    phase: phaseText(phase, digits ?? 3),
+    orderOfSpeed: orderText(whole),
+  };
+  return `${told.amplitude} ∠ ${told.phase} at ${told.orderOfSpeed}${behind.filter(Boolean).join("")}`;
 }

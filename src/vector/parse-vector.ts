@@ -1,8 +1,12 @@
 import { parseNumeral, requireText, shown, splitNumeral, VeladisError, type VeladisErrorCode } from "../core/index";
 import { type FrequencyText, findFrequencyUnit, hertz, splitOrder } from "../frequency/index";
-import { parseAmplitude } from "../reading/index";
+import type { Uncertainty } from "../reading/index";
+import { parseUncertain, uncertaintyNote } from "../uncertainty/index";
 import { checkedVector, requireOrder, requirePhase } from "./checked-vector";
 import { ANGLE, VECTOR_FORM } from "./form";
+import { phasedAmplitude } from "./phased-amplitude";
+import { orderText, phaseText } from "./texts";
+import { uncertainPhase, uncertainSpeed } from "./uncertain-parts";
 import type { Vector } from "./vector";
 
 /** Beyond any vector a person writes; keeps junk from being searched. */
@@ -44,8 +48,11 @@ function orderFor(at: string): string {
   return digits === "" || symbol === undefined ? ORDER : `"at 1x of ${digits} ${symbol}"`;
 }
 
-/** The phase that a text begins with, and what stands behind it. */
-function phaseIn(text: string): [phase: number, rest: string] {
+/** The phase that a text begins with, how well it is known, and what stands behind it. */
+function phaseIn(text: string): [phase: number, rest: string, uncertainty?: Uncertainty | undefined] {
+  const [told = ""] = text.split(/(?:^|[\s,]+)at\s|[\s,]*@/i);
+  const known = uncertainPhase(told);
+  if (known !== undefined) return [requirePhase(known[0]), text.slice(told.length), known[1]];
   const [digits, unit] = splitNumeral(text);
   const phase = parseNumeral(digits === "" ? text.replace(/[\s°º˚].*$/s, "") : digits, "a phase lag in degrees");
   const degrees = /^(?:[°º˚]|degrees?(?![a-z])|deg(?![a-z]))\s*(?:lag(?![a-z]))?/i.exec(unit)?.[0];
@@ -60,7 +67,8 @@ function phaseIn(text: string): [phase: number, rest: string] {
  * The phase is a **lag**: the part of a cycle, in degrees, from the mark on the shaft to the next positive peak, so that more
  * is later, as API 670 has it (from memory). It stands behind `∠`, `/_`, `angle` or `phase`, from 0 to 360. A negative one is
  * refused: some write a lag with a minus and some a lead, and nobody can tell which was meant. Names of the probe and of the
- * direction may stand behind it, and `slow roll taken off at 300 r/min`.
+ * direction may stand behind it, and `slow roll taken off at 300 r/min`. Amplitude, phase and speed may each have a ± with its
+ * coverage factor, as in `parseUncertain` of `veladis/uncertainty`; without a factor it is a bound. It stays with the history.
  *
  * @param written - e.g. `"3.0 mil pp ∠ 45° at 1x of 3600 r/min"`, `"76 um pp /_ 45 deg at 1x of 60 Hz, probe 1Y"`
  * @returns the vector taken apart, frozen; its speed in hertz
@@ -75,6 +83,8 @@ function phaseIn(text: string): [phase: number, rest: string] {
  * [amplitude.value, amplitude.unit, amplitude.hertz]; // => [40, "um", 90]
  * [phase, order, speed]; // => [60, 1, 90]
  * parseVector("40 um pp, angle 60 deg at 1x of 5400 r/min, probe 1Y").probe; // => "1Y"
+ * const known = parseVector("3.0 ± 0.1 mil pp (k=2) ∠ 45 ± 3° (k=2) at 1x of 1480 r/min");
+ * known.amplitude.history?.[0]?.phaseUncertainty?.standard; // => 1.5
  * parseVector("40 um pp ∠ 60° at 5400 r/min"); // throws missing-fact
  * parseVector("40 um pp ∠ -60° at 1x of 5400 r/min"); // throws out-of-range
  * ```
@@ -86,20 +96,28 @@ export function parseVector(written: string): Vector {
   const [before = "", behind, ...more] = main.split(ANGLE);
   if (behind === undefined) refuse("missing-fact", 'a phase behind the amplitude, as in "∠ 45°"', whole);
   if (more.length > 0) refuse("syntax", 'one phase, as in "∠ 45°"', whole);
-  const [phase, rest] = phaseIn(behind.trim());
+  const [phase, rest, phaseUncertainty] = phaseIn(behind.trim());
   const reading = `${before.replace(/[\s,]+$/, "")} ${rest.replace(/^[\s,]+/, "")}`.trim();
-  const [, at = "", ...places] = reading.split(/\sat\s|@/i);
+  const [subject = "", at = "", ...places] = reading.split(/\sat\s|@/i);
   if (places.length > 0) refuse("syntax", `one order of one shaft speed, as in ${ORDER}`, whole);
-  const [order, speed] = splitOrder(at.trim());
+  const [order, ofSpeed] = splitOrder(at.trim());
   if (order === undefined) refuse("missing-fact", `an order of a stated shaft speed, as in ${orderFor(at)}`, whole);
   requireOrder(order);
-  if (/^(?:of)?$/i.test(speed)) refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
-  const amplitude = parseAmplitude(reading);
+  if (/^(?:of)?$/i.test(ofSpeed)) refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
+  const amplitude = parseUncertain(subject);
+  const [speed, hertzUncertainty] = uncertainSpeed(ofSpeed, order);
+  const note = phaseUncertainty === undefined ? "" : ` ${uncertaintyNote(phaseUncertainty)}`;
+  const atSpeed = hertzUncertainty === undefined ? "" : ` ${uncertaintyNote(hertzUncertainty)}`;
+  const told = `∠ ${phaseText(phase, 12)}${note} at ${orderText({ order, speed })}${atSpeed}`;
+  const known = {
+    ...(phaseUncertainty !== undefined && { phaseUncertainty }),
+    ...(hertzUncertainty !== undefined && { hertzUncertainty }),
+  };
   return checkedVector({
-    amplitude,
+    amplitude: phasedAmplitude({ ...amplitude, hertz: order * speed }, phase, told, known),
     phase,
     order,
-    speed: hertz(speed as FrequencyText),
+    speed,
     ...behindIn(others),
   });
 }

@@ -271,6 +271,7 @@ const protections: Call[] = [
   p("centrifugalForce", "20 g·mm", "1500 r/min"),
   p("checkAgainstKnown", check),
   p("combinedUncertainty", ["2 %", "1 %"]),
+  p("combinedUncertainty", ["± 0.1 mm/s rms", "1 % (k=2)"], "4.9 mm/s rms"),
   p("delayAdvice", "fan", 25),
   p("delayTest", 8, [8.1, 7.9], "0.2 s"),
   p("detectedLevels", samples, { rate: 1000, detector: { kind: "rms", averaging: 0.1 }, initial: 1 }),
@@ -617,6 +618,18 @@ const parts = {
   ...{ assumedFacts: ["one mark"], cautions: ["run-out is in it"] },
 };
 const written = "30 um pp ∠ 150° at 1x of 5400 r/min";
+const withPhase = {
+  ...parts,
+  amplitude: {
+    ...parts.amplitude,
+    history: [
+      {
+        ...{ does: "given", value: 40, type: "um pp", hertz: 90, phase: 60 },
+        phaseUncertainty: { standard: 1, distribution: "normal", stated: "± 2 degrees (k=2)" },
+      },
+    ],
+  },
+};
 const vectors: Call[] = [
   v("convertVector", parts, "mm/s pk"),
   v("convertVector", written, "mm/s pk"),
@@ -626,6 +639,8 @@ const vectors: Call[] = [
   v("shaftAbsolute", parts, "4 mm/s pk ∠ 30° at 1x of 5400 r/min"),
   v("slowRollCompensated", parts, "6 um pp ∠ 150° at 1x of 300 r/min", { limit: "50 um pp" }),
   v("sumOfVectors", written, parts),
+  v("uncertaintyOfVector", "30 ± 1 um pp (k=2) ∠ 150 ± 2° (k=2) at 1x of 5400 ± 10 r/min"),
+  v("uncertaintyOfVector", withPhase, { method: "first order", draws: 1000, seed: 1 }),
 ];
 
 const u = on(uncertainty);

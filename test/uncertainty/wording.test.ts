@@ -10,6 +10,8 @@ const read = (text: unknown) => u.parseUncertain(text);
 const own = { standard: 0.1, distribution: "normal", stated: "± 0.2 (k=2)" };
 const given = { does: "given", value: 5, type: "mm/s rms", hertz: 25 };
 
+const phased = (more: object) => u.uncertaintyOf({ history: [{ ...given, phase: 45, ...more }] });
+
 const cases: Cases = {
   "uncertaintyOf, a value that was replaced": () =>
     u.uncertaintyOf({ ...read("4.9 ± 0.3 mm/s rms (k=2)"), value: 5.2 }),
@@ -59,6 +61,22 @@ const cases: Cases = {
   "uncertaintyOf, half a draw": () => u.uncertaintyOf("4.9 ± 3 mm/s rms", { draws: 0.5 }),
   "uncertaintyOf, a seed of zero": () => u.uncertaintyOf("4.9 ± 3 mm/s rms", { seed: 0 }),
   "uncertaintyOf, a divisor that may be zero": () => u.uncertaintyOf(u.ratioOf("4.9 mm/s rms", "2 ± 2 mm/s rms (k=1)")),
+  "uncertaintyOf, no uncertainty of a phase": () => phased({ phaseUncertainty: null }),
+  "uncertaintyOf, a phase that is none": () => phased({ phase: "late", phaseUncertainty: own }),
+  "uncertaintyOf, an uncertainty of a phase without one": () => phased({ phase: undefined, phaseUncertainty: own }),
+  "uncertaintyOf, a phase known to nothing": () => phased({ phaseUncertainty: { ...own, standard: 0 } }),
+  "uncertaintyOf, a phase by a distribution that is none": () =>
+    phased({ phaseUncertainty: { ...own, distribution: "U" } }),
+  "uncertaintyOf, a phase as nobody stated it": () => phased({ phaseUncertainty: { ...own, stated: "" } }),
+  "uncertaintyOf, a phase that is hardly known": () => phased({ phaseUncertainty: { ...own, standard: 46 } }),
+  "uncertaintyOf, a vector difference that is none": () =>
+    u.uncertaintyOf({
+      history: [
+        { ...given, phase: 45, phaseUncertainty: own },
+        { ...given, phase: 45 },
+        { does: "vector difference", of: [0, 1], by: 0, phase: 90, value: 5, type: "mm/s rms" },
+      ],
+    }),
   "uncertaintyOf, a step without arithmetic": () =>
     u.uncertaintyOf({
       history: [

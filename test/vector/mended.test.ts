@@ -1,3 +1,5 @@
+import { convertAmplitude } from "veladis";
+import { classify, iso10816Part3Of2009, judge } from "veladis/severity";
 import { parseUncertain } from "veladis/uncertainty";
 import {
   convertVector,
@@ -72,9 +74,28 @@ describe("vectors that do not go together", () => {
       amplitude: parseUncertain("40 ± 0.2 um pp (k=2) at 90 Hz"),
     };
     const other = parseVector("40 um pp ∠ 60° at 1x of 5400 r/min");
-    expect(differenceOfVectors(one, other).assumedFacts).toContain(
-      "the phases are exact: an uncertainty of theirs is not carried",
-    );
+    expect(differenceOfVectors(one, other).assumedFacts).toContain("the phases are exact: neither was given with a ±");
+    const known = parseVector("40 um pp ∠ 60 ± 1° at 1x of 5400 r/min");
+    expect(differenceOfVectors(one, known).assumedFacts).toContain("one phase is exact: it was not given with a ±");
+    expect(differenceOfVectors(known, known).assumedFacts.join()).not.toContain("exact");
     expect(differenceOfVectors(other, other).assumedFacts?.join()).not.toContain("exact");
+  });
+});
+
+describe("a vector where a reading stands", () => {
+  it("is refused, and its amplitude named", () => {
+    const vector = parseVector("4 mm/s pk ∠ 30° at 1x of 1480 r/min") as never;
+    const machine = "pump 90 kW 2980 r/min rigid category II";
+    const reading = expect.objectContaining({
+      code: "unknown-option",
+      message: expect.stringContaining("vector.amplitude"),
+    });
+    expect(() => convertAmplitude(vector, "um pp")).toThrow(reading);
+    expect(() => judge(vector, machine)).toThrow(reading);
+    expect(() =>
+      classify(vector, { scheme: iso10816Part3Of2009, machine: "pump 90 kW 2980 r/min rigid group 3" }),
+    ).toThrow(reading);
+    const { amplitude } = parseVector("4 mm/s pk ∠ 30° at 1x of 1480 r/min");
+    expect(judge(amplitude, machine).zone).toBe(judge("4 mm/s pk at 1480 r/min", machine).zone);
   });
 });

@@ -6,6 +6,7 @@ import {
   shaftAbsolute,
   slowRollCompensated,
   sumOfVectors,
+  uncertaintyOfVector,
   type Vector,
 } from "veladis/vector";
 import { holdWording } from "../refusals/hold-wording";
@@ -78,5 +79,18 @@ holdWording("vector", {
   "a vector less a slow roll at rest": () => of({ slowRollSpeed: 0 }),
   "a vector less a slow roll that is faster": () => of({ slowRollSpeed: 100 }),
   "shaftAbsolute, a casing less a slow roll": () => shaftAbsolute(shaft, `${shaft}, slow roll taken off at 300 r/min`),
+  "parseVector, ± of a phase in %": () => parseVector("40 um pp ∠ 60 ± 2 % at 1x of 5400 r/min"),
+  "parseVector, ± of a phase without a unit": () => parseVector("40 um pp ∠ 60 ± 2 at 1x of 5400 r/min"),
+  "parseVector, ± of a phase below zero": () => parseVector("40 um pp ∠ 60 ± -2° at 1x of 5400 r/min"),
+  "parseVector, ± of half a turn": () => parseVector("40 um pp ∠ 60 ± 180° at 1x of 5400 r/min"),
+  "parseVector, a decimal comma before ±": () => parseVector("40 um pp ∠ 60,5 ± 2° at 1x of 5400 r/min"),
+  "parseVector, a coverage factor of an exact phase": () => parseVector("40 um pp ∠ 60° (k=2) at 1x of 5400 r/min"),
+  "parseVector, ± of a speed at 2x": () => parseVector("40 um pp ∠ 60° at 2x of 5400 ± 10 r/min"),
+  "parseVector, a phase that was not determined": () =>
+    parseVector(formatVector(differenceOfVectors("40 ± 2 um pp ∠ 60° at 1x of 5400 r/min", shaft))),
+  "a vector with a phase that was replaced behind a ±": () =>
+    formatVector({ ...parseVector("40 um pp ∠ 60 ± 2° at 1x of 5400 r/min"), phase: 70 }),
+  "uncertaintyOfVector, nothing": () => uncertaintyOfVector(undefined as Loose),
+  "uncertaintyOfVector, an option there is none of": () => uncertaintyOfVector(shaft, { drws: 5 } as Loose),
   "shaftAbsolute, two directions": () => shaftAbsolute(`${shaft}, direction up`, `${shaft}, direction left`),
 });

@@ -1,0 +1,68 @@
+import { isUncertain, type Step, significant } from "../reading/index";
+import {
+  plusMinusText,
+  type UncertaintyOfPhase,
+  uncertainText,
+  uncertaintyOf,
+  uncertaintyOfPhase,
+} from "../uncertainty/index";
+import { phaseText, speedText } from "./texts";
+import type { Vector } from "./vector";
+
+/** An amplitude with its ±. As it was given nothing is reckoned: what was stated is written. */
+function amplitudeText({ amplitude }: Vector, digits: number | undefined): string {
+  const isGiven = amplitude.history?.length === 1;
+  const known = uncertaintyOf(amplitude, isGiven ? { method: "first order" } : {});
+  const { value, type, standard, expanded } = known;
+  // twice the standard uncertainty may be more than the reading, which nobody can state
+  if (isGiven && expanded > value) return `${plusMinusText(value, standard, digits)} ${type} (k=1)`;
+  return uncertainText(known, "", digits);
+}
+
+/** True where the draws lie unevenly about the phase. */
+function isSkewed({ method, value, interval: [low, high] }: UncertaintyOfPhase): boolean {
+  const [below, above] = [value - low, high - value];
+  return method === "Monte Carlo" && Math.max(below, above) > 1.2 * Math.min(below, above);
+}
+
+/** A phase with its ±. */
+function uncertainPhaseText({ amplitude: { history = [] }, phase }: Vector, digits: number | undefined): string {
+  const known = uncertaintyOfPhase(history, phase, history.length === 1 ? { method: "first order" } : {});
+  if (known === null) return "not determined";
+  if (known.expanded === 0) return phaseText(phase, digits ?? 3);
+  if (isSkewed(known)) {
+    const [low, high] = known.interval.map((end) => phaseText(end, digits ?? 3));
+    return `${phaseText(phase, digits ?? 3)}, 95 % within ${low} to ${high}`;
+  }
+  const text = plusMinusText(phase, known.expanded, digits);
+  // 359.97 may have become a whole turn, which is none
+  const whole = Number(text.split(" ")[0]) >= 360 ? plusMinusText(0, known.expanded, digits) : text;
+  return `${whole}° (k=2)`;
+}
+
+/** How well the frequency of a vector is known, in % of it, by the least well known of the readings at that frequency. */
+function speedUncertainty(history: readonly Step[], hertz: number, digits: number | undefined): string {
+  const most = history.reduce(
+    (all, { hertzUncertainty, hertz: own }) =>
+      hertzUncertainty !== undefined && own !== undefined && Math.abs(own / hertz - 1) < 1e-6
+        ? Math.max(all, hertzUncertainty.standard)
+        : all,
+    0,
+  );
+  return most === 0 ? "" : ` ± ${significant((200 * most) / hertz, digits ?? 2)} % (k=2)`;
+}
+
+/** The parts of a vector as they are written where one of them has a ±; none where nothing has. */
+export function uncertainTexts(
+  vector: Vector,
+  digits: number | undefined,
+): { amplitude: string; phase: string; orderOfSpeed: string } | undefined {
+  const { amplitude, order, speed } = vector;
+  const { history = [] } = amplitude;
+  if (!isUncertain(history)) return undefined;
+  return {
+    amplitude: amplitudeText(vector, digits),
+    phase: uncertainPhaseText(vector, digits),
+    orderOfSpeed: `${order}x of ${speedText(speed)}${speedUncertainty(history, order * speed, digits)}`,
+  };
+}
