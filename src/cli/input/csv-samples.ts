@@ -25,6 +25,8 @@ export interface CsvSettings {
   readonly unit: UnitSymbol;
   /** How they are spaced in time. */
   readonly spacing: Spacing;
+  /** Whether it is told that they are samples, whatever the heading. */
+  readonly waveform: boolean;
 }
 
 /** Whether a cell is a word and no sample to refuse, such as `nan` or `OL`, which is not the name of a column. */
@@ -143,8 +145,9 @@ export async function* csvSamples(
       const isHeader = layout.first === "header";
       if (isHeader) {
         // a reading such as `4.1 g pk`, told to be the header, tells of itself alone
-        const isWaveform = !saysValue(cells[layout.index] as string, decimalComma);
-        const told = { by: `--unit ${unit}`, unit, ...(isWaveform && { isWaveform }) };
+        const isTitled = !saysValue(cells[layout.index] as string, decimalComma);
+        const isWaveform = settings.waveform ? ("told" as const) : ("taken" as const);
+        const told = { by: `--unit ${unit}`, unit, ...(isTitled && { isWaveform }) };
         requireHeadingAgrees(cells, layout.index, told, written);
       }
       beside = new TimesBeside(spacing, isHeader ? cells : undefined, layout.index, written);
