@@ -5,6 +5,7 @@ import { type RowCounts, wholeAccount } from "../delimited/account-text";
 import { columnIndex } from "../delimited/column-index";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { type RowAccount, readDelimited } from "../delimited/read-delimited";
+import { headingsOf } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows } from "./bad-rows";
 import { levelCell } from "./level-cell";
@@ -139,7 +140,8 @@ export async function* csvSamples(
       received: `${shown(header[layout.index])} beside words in the first row of ${file}`,
     });
   const reading = readDelimited(stream, file, written, {
-    header(cells) {
+    header(cells, _raw, _form, units) {
+      const headings = headingsOf(cells, units, written);
       header = cells;
       layout = layoutOf(cells, settings);
       const isHeader = layout.first === "header";
@@ -148,9 +150,9 @@ export async function* csvSamples(
         const isTitled = !saysValue(cells[layout.index] as string, decimalComma);
         const isWaveform = settings.waveform ? ("told" as const) : ("taken" as const);
         const told = { by: `--unit ${unit}`, unit, ...(isTitled && { isWaveform }) };
-        requireHeadingAgrees(cells, layout.index, told, written);
+        requireHeadingAgrees(headings, layout.index, told, written);
       }
-      beside = new TimesBeside(spacing, isHeader ? cells : undefined, layout.index, written);
+      beside = new TimesBeside(spacing, isHeader ? headings : undefined, layout.index, written);
       if (layout.first === "sample") take(cells, 1);
     },
     row(cells, _, line) {

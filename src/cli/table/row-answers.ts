@@ -2,6 +2,8 @@ import { limitsCell, type Provenance, provenances } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
 import type { Scheme } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
+import type { UnitsRow } from "../delimited/table-form";
+import { headingsOf } from "../delimited/units-row";
 import { assumedWords } from "../print/assumed-words";
 import { type Background, backgroundTexts, rowBackground } from "./row-background";
 import { type RowConverters, rowConverters } from "./row-converters";
@@ -127,6 +129,7 @@ const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefi
  *
  * @param scheme - the scheme that the options name; undefined to select one for each machine
  * @param schemes - those to select from; the built-in ones if not given
+ * @param units - the row of units below the header
  * @throws {@link VeladisError} whatever can be told before the first row: columns, types, a scheme, a machine
  */
 export function rowAnswers(
@@ -134,13 +137,14 @@ export function rowAnswers(
   settings: TableSettings,
   scheme: Scheme | undefined,
   schemes?: readonly Scheme[],
+  units?: UnitsRow,
 ): RowAnswers {
   const { digits, crestFactor } = settings;
   const titles = titlesFor(header, settings);
-  const read = rowReader(header, settings);
+  const read = rowReader(header, settings, units);
   const conversionsFor = rowConverters(read, settings);
   const judgeFor = judges(settings) ? rowJudges(settings, scheme, schemes) : undefined;
-  const backgroundOf = rowBackground(header, header, settings);
+  const backgroundOf = rowBackground(header, headingsOf(header, units, settings.written), settings);
   const compile = (
     { each, assumed: byConversion }: RowConverters,
     judge: RowJudge | undefined,
