@@ -62,6 +62,7 @@ const serial = file("serial.csv", "time,level\n46085.5,2\n46085.75,2\n");
 const digits = file("digits.csv", "time,level\n20260304120000,2\n");
 const over = file("over.csv", "time,level\n0,OL\n1,N/A\n2,\n3\n");
 const atRest = file("at-rest.csv", "value;at rest in/s\n4;1\n");
+const unitsBelow = file("units-below.csv", "n;level in/s\n;mm/s rms\n1;3.1\n");
 const commas = file("commas.csv", "time;level\n0;7,1\n");
 const hole = file("hole.csv", "level\n2\n\n2\n");
 const numbered = file("numbered.csv", "time,1,2\n0,2,3\n");
@@ -205,7 +206,7 @@ const cases: readonly Case[] = [
   // balance
   ["balance"], ["balance --mass|400 kg|--speed|1480 r/min"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"],
   // table
-  [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--background|1 mm/s rms`], [`table ${levels}|--column|level|--from|mm/s rms|--machine|pump 90 kW category II|--background|1 mm/s rms|--background-column|1`], [`table ${atRest}|--column|1|--from|mm/s rms|--machine|pump 90 kW category II|--background-column|2`],
+  [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--background|1 mm/s rms`], [`table ${levels}|--column|level|--from|mm/s rms|--machine|pump 90 kW category II|--background|1 mm/s rms|--background-column|1`], [`table ${atRest}|--column|1|--from|mm/s rms|--machine|pump 90 kW category II|--background-column|2`], [`table ${unitsBelow}|--column|2|--from|mm/s rms|--to|in/s pk`],
   ["table"], [`table ${readings}|${levels}|--column|value`], [table], ["table --column|value|--to|in/s pk"], [`table ${absent}|--column|value|--to|in/s pk`], [`table ${folder}|--column|value|--to|in/s pk`],
   [`${table}|--to|in/s pk|--crest-factor|many`], [`${table}|--to|in/s pk|--from|mm/s rms|--out|${readings}`], [`${table}|--to|in/s pk|--from|mm/s rms`], [`${table}|--to|in/s pk|--from|mm/s rms|--from-column|unit`], [`${table}|--to|in/s pk|--detector|rms`],
   [`${table}|--from|mm/s rms|--to|mm/s rms,mm/s rms`], [`${table}|--from|mm/s rms|--to|um pp|--at|2x`], [`${table}|--from|mm/s rms|--to|um pp|--at|1x|--speed-column|speed`], [`${table}|--from|mm/s rms|--to|um pp|--at|0x|--speed-column|speed|--speed-unit|r/min`],
