@@ -49,6 +49,10 @@ export interface NomographZones {
   readonly assumed: readonly Assumption[];
 }
 
+/** A zone lower than its letter, and how far that letter steps aside. */
+const THIN = 18;
+const ASIDE = 20;
+
 /** Zones as areas between their limits. */
 export function nomographZones(zones: ChartZones, frame: LogFrame, width: number, height: number): NomographZones {
   const draw = line<[number, number]>()
@@ -66,19 +70,25 @@ export function nomographZones(zones: ChartZones, frame: LogFrame, width: number
     const strength = rounded(zoneStrength(i, zones.names.length));
     return tag("path", { kind: "zone", "fill-opacity": strength, d: `${lower}L${back}Z` });
   });
+  let column = 0;
   const placed = zones.names.flatMap((name, i) => {
     const [below, above] = [ends[i - 1] ?? height, ends[i] ?? 0];
-    if (below - above < 14) return [];
-    const middle = i === 0 ? above + 13 : i === zones.names.length - 1 ? below - 13 : (below + above) / 2;
-    return [{ name, middle }];
+    if (below - above < 1) return [];
+    const isThin = below - above < THIN;
+    // the letter of a thin zone steps aside, out of the column of its neighbours
+    column = isThin ? column + 1 : 0;
+    const x = width - 8 - column * ASIDE;
+    const isOuter = !isThin && (i === 0 || i === zones.names.length - 1);
+    const middle = isOuter ? (i === 0 ? above + 13 : below - 13) : (below + above) / 2;
+    return [{ name, middle, x }];
   });
   const style: Attributes = { kind: ["letter", "halo"], "text-anchor": "end" };
   return {
     assumed: zones.criteria.flatMap(({ as }) => conversionAssumes(as, frame.as)),
     areas: [...areas, ...edges.map((d) => tag("path", { kind: "bound", d }))].join(""),
-    letters: placed.map(({ name, middle }) => label(width - 8, middle + 5, name, style)).join(""),
-    taken: placed.flatMap(({ name, middle }) =>
-      Array.from({ length: Math.ceil(widthOf(name, 14) / 9) + 1 }, (_, i) => [width - 8 - i * 9, middle] as const),
+    letters: placed.map(({ name, middle, x }) => label(x, middle + 5, name, style)).join(""),
+    taken: placed.flatMap(({ name, middle, x }) =>
+      Array.from({ length: Math.ceil(widthOf(name, 14) / 9) + 1 }, (_, i) => [x - i * 9, middle] as const),
     ),
   };
 }

@@ -2,6 +2,9 @@ import { finiteResult } from "../core/index";
 import { isFailSafe, relayNow } from "../device/index";
 import type { BenchSettings } from "./bench-settings";
 
+/** The step that proves the trip and its delay. */
+export const TAKE_TIME = "raise to above the threshold and take the time";
+
 /** One step of a bench test before it is put to a frequency. */
 export interface BenchMove {
   readonly what: string;
@@ -21,6 +24,8 @@ export interface BenchNumbers {
   /** Share of the level that the device nominally reads at this frequency. */
   readonly response: number;
   readonly resetShare: number;
+  /** The one level of the shaker as a share of the threshold; undefined where it can be set. */
+  readonly own: number | undefined;
   readonly threshold: string;
   readonly reset: string;
   /** A share of the threshold as a level. */
@@ -35,7 +40,25 @@ function contactText({ contact, coil }: BenchSettings, output: "healthy" | "trip
   return `, contact ${relayNow({ contact, coil }, output === "tripped", output !== "without power").contact}`;
 }
 
+/** What the output does at the one level of a shaker. */
+function outputAt(own: number, numbers: BenchNumbers): string {
+  const { over, under } = sureLevels(1, numbers);
+  if (own <= under) return "no trip";
+  return own >= over ? "it trips after the delay" : "so near the threshold that it may trip or not";
+}
+
 function readingMoves(numbers: BenchNumbers): BenchMove[] {
+  const { own } = numbers;
+  if (own !== undefined) {
+    return [
+      {
+        what: "reading at the one level of the shaker",
+        share: own,
+        expect: `the device shows ${numbers.text(own * numbers.response)} within ${numbers.within}; ${outputAt(own, numbers)}`,
+        reading: true as const,
+      },
+    ];
+  }
   return [0.25, 0.5, 0.75].map((share) => ({
     what: `reading at ${share * 100} % of the threshold`,
     share,
@@ -57,6 +80,18 @@ function sureLevels(share: number, { tolerance, uncertainty, response }: BenchNu
   };
 }
 
+/** A level of this share or more: the one of the shaker, where that is enough. */
+function atLeast(share: number, { own }: BenchNumbers): number {
+  return own !== undefined && own >= share ? own : share;
+}
+
+/** A level below the reset level; a shaker of one level is switched off for it. */
+function belowReset(share: number, { own }: BenchNumbers): Pick<BenchMove, "what" | "share"> {
+  return own === undefined
+    ? { what: "lower the level to below the reset level", share }
+    : { what: "switch the shaker off, which is below the reset level", share: null };
+}
+
 /** Steps for reset and latch, from a tripped output. */
 function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[] {
   const { resetShare, reset, response } = numbers;
@@ -64,7 +99,8 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
   const healthy = contactText(settings, "healthy");
   const tripped = contactText(settings, "tripped");
   const { over, under } = sureLevels(resetShare, numbers);
-  const up = sureLevels(1, numbers).over;
+  const up = atLeast(sureLevels(1, numbers).over, numbers);
+  const below = belowReset(under, numbers);
   // with a hysteresis this small, a level that is surely above the reset level is no longer below the threshold
   const proves = over * response < 1;
   const held = `the output stays set${tripped}: the level is not below the reset level of ${reset}`;
@@ -80,15 +116,14 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
     return [
       { what: "try to reset by hand while the level is up", share: up, expect: "the reset is refused" },
       heldMove("lower the level to just above the reset level and try to reset"),
-      { what: "lower the level to below the reset level", share: under, expect: `the output stays latched${tripped}` },
-      { what: "reset by hand", share: under, expect: `the output clears${healthy}` },
+      { ...below, expect: `the output stays latched${tripped}` },
+      { what: "reset by hand", share: below.share, expect: `the output clears${healthy}` },
     ];
   }
   return [
     heldMove("lower the level to just above the reset level"),
     {
-      what: "lower the level to below the reset level",
-      share: under,
+      ...below,
       expect: `the output clears ${offDelay > 0 ? `after ${offDelay} s` : "at once"}${healthy}`,
     },
   ];
@@ -122,7 +157,8 @@ function failureMoves(settings: BenchSettings): BenchMove[] {
 export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[] {
   const { onDelay } = settings;
   const { threshold } = numbers;
-  const { over, under } = sureLevels(1, numbers);
+  const { over: sure, under } = sureLevels(1, numbers);
+  const over = atLeast(sure, numbers);
   const healthy = contactText(settings, "healthy");
   const tripped = contactText(settings, "tripped");
   const wait = finiteResult(Math.max(2 * onDelay, 2));
@@ -143,7 +179,7 @@ export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): Benc
         ]
       : []),
     {
-      what: "raise to above the threshold and take the time",
+      what: TAKE_TIME,
       share: over,
       expect: `trip ${onDelay > 0 ? `after ${onDelay} s` : "at once"}${tripped}`,
     },

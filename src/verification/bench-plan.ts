@@ -1,9 +1,9 @@
-import { amountAmplitude, convertAmplitude, multipliedAmplitude } from "../amplitude/index";
+import { amountAmplitude, convertAmplitude, linearTypeOf, multipliedAmplitude } from "../amplitude/index";
 import { cautions, finiteResult, requireGiven, requireList, shown, VeladisError } from "../core/index";
 import { bandResponse, resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
-import { type BenchMove, benchMoves } from "./bench-moves";
+import { type BenchMove, benchMoves, TAKE_TIME } from "./bench-moves";
 import { type BenchSettings, requireBenchSettings } from "./bench-settings";
 import { type Shaker, shakerReach } from "./shaker";
 import { marginsOf } from "./tolerance";
@@ -59,6 +59,15 @@ function responseOf({ band }: BenchSettings, hertz: number): number {
   return band === undefined ? 1 : bandResponse({ hertz }, band);
 }
 
+/** What a shaker of one level leaves open. */
+function levelNotes({ level }: Shaker, sets: boolean): string[] {
+  if (level === undefined) return [];
+  const written = typeof level === "string" ? level : format(level);
+  return [
+    `the shaker gives one level, ${written}: ${sets ? "that the output sets there proves a threshold at or below it, and not where it is set" : "it proves the reading there, and no trip"}; take a shaker that can be set to prove the setting`,
+  ];
+}
+
 function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number[], possible: boolean): string[] {
   const { tolerance = "5 %" } = settings;
   return [
@@ -112,7 +121,10 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   requireGiven(shaker, "a shaker with its limits");
   const threshold = thresholdOf(settings);
   const reset = resetLevel(threshold, settings.hysteresis);
-  const frequencies = requireList<Frequency>(settings.frequencies ?? [REFERENCE], "a list of frequencies").map(hertzOf);
+  // a shaker of one frequency proves nothing at another
+  const isOne = hertzOf(shaker.lowest) === hertzOf(shaker.highest);
+  const usual = isOne ? shaker.lowest : REFERENCE;
+  const frequencies = requireList<Frequency>(settings.frequencies ?? [usual], "a list of frequencies").map(hertzOf);
   const [main, ...others] = frequencies;
   if (main === undefined) {
     throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "nothing" });
@@ -156,6 +168,12 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
       expect,
     });
   };
+  const ownAt = (hertz: number): number | undefined => {
+    if (shaker.level === undefined) return undefined;
+    const own = convertAmplitude(shaker.level, linearTypeOf(threshold), { at: { hertz } });
+    assumed = union(assumed, own.assumed);
+    return finiteResult(own.value / threshold.value);
+  };
   const texts = (level: number): string => format({ ...threshold, value: level });
   const movesAt = (hertz: number): BenchMove[] =>
     benchMoves(settings, {
@@ -163,6 +181,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
       uncertainty: finiteResult(uncertainty / threshold.value),
       response: responseOf(settings, hertz),
       resetShare: reset.value / threshold.value,
+      own: ownAt(hertz),
       reset: texts(reset.value),
       threshold: texts(threshold.value),
       text: (share) => texts(threshold.value * share),
@@ -177,6 +196,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     ),
   ].map(([move, hertz], i) => stepOf(move, hertz, i + 1));
   const possible = steps.every((one) => one.possible);
+  const sets = steps.some(({ what, possible: can }) => what === TAKE_TIME && can);
   return Object.freeze({
     threshold,
     reset,
@@ -184,7 +204,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     steps: Object.freeze(steps),
     possible,
     before: BEFORE,
-    notes: Object.freeze(notesOn(settings, shaker, frequencies, possible)),
+    notes: Object.freeze([...levelNotes(shaker, sets), ...notesOn(settings, shaker, frequencies, possible)]),
     cautions,
   });
 }

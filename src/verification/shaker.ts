@@ -16,6 +16,8 @@ export interface Shaker {
   readonly name?: string;
   readonly lowest: Frequency;
   readonly highest: Frequency;
+  /** The level that it gives, where it gives one alone, e.g. `"10 mm/s rms"`. */
+  readonly level?: string | Amplitude;
   /** Stroke, e.g. `"5 mm pp"`. */
   readonly displacement?: string;
   /** e.g. `"500 mm/s pk"`. */
@@ -35,7 +37,7 @@ export interface Shaker {
 /** Whether a shaker can give a level, and what forbids it if not. */
 export interface ShakerReach {
   readonly possible: boolean;
-  /** What forbids it: `"frequency"`, `"stroke"`, `"velocity"`, `"acceleration"`, `"force"`, `"payload"`. */
+  /** What forbids it: `"frequency"`, `"level"`, `"stroke"`, `"velocity"`, `"acceleration"`, `"force"`, `"payload"`. */
   readonly limitedBy: readonly string[];
   /** The highest level at this frequency, in the type asked for; null outside the frequencies of the shaker. */
   readonly highest: number | null;
@@ -47,6 +49,7 @@ const keys: Readonly<Record<keyof Shaker, true>> = /* @__PURE__ */ Object.freeze
   name: true,
   lowest: true,
   highest: true,
+  level: true,
   displacement: true,
   velocity: true,
   acceleration: true,
@@ -60,6 +63,11 @@ const limits = ["displacement", "velocity", "acceleration"] as const;
 
 const MOVING = "a moving mass of the shaker such as { kilograms: 0.2 }";
 const PAYLOAD = "a payload such as { kilograms: 0.5 }";
+
+/** Whether a level is the one that a shaker gives, but for the rounding of a number that was written. */
+function isSameLevel(one: number, own: number): boolean {
+  return Math.abs(one - own) <= 1e-6 * own;
+}
 
 /**
  * Whether a shaker can give a level at a frequency with a mass mounted on it.
@@ -75,6 +83,8 @@ const PAYLOAD = "a payload such as { kilograms: 0.5 }";
  * shakerReach("9 mm/s rms at 2400 r/min", shaker, 0.2).possible; // => true
  * shakerReach("200 mm/s rms at 2400 r/min", shaker, 0.2).limitedBy; // => ["acceleration"]
  * shakerReach("120 mm/s rms at 600 r/min", shaker, 0.2).limitedBy; // => ["stroke"]
+ * const handheld = { lowest: "159.2 Hz", highest: "159.2 Hz", level: "10 mm/s rms" } as const;
+ * shakerReach("9 mm/s rms at 159.2 Hz", handheld, 0.2).limitedBy; // => ["level"]
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
@@ -101,6 +111,12 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
     highest = Math.min(highest, most.value);
     assumed = union(assumed, most.assumed);
   };
+  if (shaker.level !== undefined) {
+    const own = convertAmplitude(shaker.level, type, at);
+    if (!isSameLevel(wanted.value, own.value)) limitedBy.push("level");
+    highest = own.value;
+    assumed = union(assumed, own.assumed);
+  }
   for (const name of limits) {
     const most = shaker[name];
     if (most !== undefined) hold(most, name === "displacement" ? "stroke" : name);

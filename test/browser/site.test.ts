@@ -128,6 +128,31 @@ describe("the site", () => {
     expect(found.join(" ")).toMatch(expected);
   });
 
+  it.each(["verification", "severity", "uncertainty", "voting"])("search for %s puts a guide first", async (word) => {
+    await open("index.html");
+    await page.waitForFunction("window.app !== undefined");
+    await page.keyboard.press("/");
+    await page.waitForSelector("#tsd-search[open]");
+    await page.waitForFunction("!/preparing/i.test(document.getElementById('tsd-search-status').textContent)");
+    await page.keyboard.type(word, { delay: 20 });
+    await page.waitForSelector("#tsd-search-results li a");
+    expect(await page.locator("#tsd-search-results li a").first().getAttribute("href")).toContain("documents/");
+  });
+
+  it("search still finds a function by its name", async () => {
+    await open("index.html");
+    await page.waitForFunction("window.app !== undefined");
+    await page.keyboard.press("/");
+    await page.waitForSelector("#tsd-search[open]");
+    await page.waitForFunction("!/preparing/i.test(document.getElementById('tsd-search-status').textContent)");
+    await page.keyboard.type("convertAmplitude", { delay: 20 });
+    await page.waitForSelector("#tsd-search-results li a");
+    const found = await page
+      .locator("#tsd-search-results li a")
+      .evaluateAll((all) => all.map((one) => one.getAttribute("href")));
+    expect(found.join(" ")).toContain("functions/veladis.convertAmplitude.html");
+  });
+
   it("has a page for every table of limits", () => {
     const names = readdirSync(`${root}/site/documents`).join(" ");
     for (const { id } of builtInSchemes) expect(names).toContain(`.${id}.html`);
@@ -292,6 +317,21 @@ describe.each(["http", "file"] as const)("live pages over %s", (way) => {
     }
     expect(refusals).toBeGreaterThan(10);
     expect(seen.size).toBeGreaterThan(60);
+  });
+
+  it("severity: keeps its fields in the link, and sends a reading with ± to the command", async () => {
+    await open(live.severity, "light", 1280, way);
+    expect(await page.evaluate("location.hash")).toBe("");
+    await fill("Machine", "generator");
+    await fill("Reading", "2.2 mm/s rms");
+    const hash = await page.evaluate<string>("location.hash");
+    expect(hash).toBe("#type=generator&reading=2.2+mm%2Fs+rms");
+    await open(`${live.severity}${hash}`, "light", 1280, way);
+    expect(await page.getByLabel("Reading", { exact: true }).inputValue()).toBe("2.2 mm/s rms");
+    expect(await answer("severity")).toContain("Machine: generator,");
+    await fill("Reading", "4.9 ± 0.3 mm/s rms");
+    expect(await answer("severity")).toContain("veladis judge");
+    expect(await page.locator(".live-chart svg").count()).toBe(0);
   });
 
   it("severity: lists the words by which the parser reads a machine", async () => {

@@ -216,6 +216,56 @@ describe("veladis check", () => {
 });
 
 describe("veladis plan", () => {
+  it("a shaker of one frequency: the steps are at its frequency", async () => {
+    const { out, code } = await veladis([...plan, "--shaker", "159.2 Hz", "--json"]);
+    expect(code).toBe(0);
+    const steps = out
+      .trimEnd()
+      .split("\n")
+      .map((line) => JSON.parse(line));
+    expect(new Set(steps.map(({ hertz }) => hertz))).toEqual(new Set([159.2]));
+    expect(steps.every(({ possible }) => possible)).toBe(true);
+  });
+
+  it("a shaker of one level: what it can prove, and what it cannot", async () => {
+    const { out, code } = await veladis([...plan, "--shaker", "10 mm/s rms at 159.2 Hz"]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/10\.0 mm\/s rms .* can +reading at the one level of the shaker/);
+    expect(out).toMatch(/CANNOT: level +hold just below the threshold/);
+    expect(out).toMatch(/can +raise to above the threshold and take the time/);
+    expect(out).toMatch(/switch the shaker off, which is below the reset level/);
+    expect(out.replace(/\n */g, " ")).toContain("proves a threshold at or below it, and not where it is set");
+    const low = (await veladis([...plan, "--shaker", "5 mm/s rms at 159.2 Hz"])).out.replace(/\n */g, " ");
+    expect(low).toContain("it proves the reading there, and no trip");
+    expect(low).toMatch(/CANNOT: level +raise to above the threshold and take the time/);
+    const other = await veladis([...plan, "--shaker", "10 mm/s rms at 159.2 Hz", "--at", "80 Hz"]);
+    expect([other.code, other.out]).toEqual([2, expect.stringContaining("CANNOT: frequency")]);
+    const alone = await veladis([...plan, "--shaker", "10 mm/s rms"]);
+    expect([alone.code, alone.err]).toEqual([2, expect.stringContaining("missing-frequency")]);
+  });
+
+  it("check takes level and frequency from the shaker, and refuses a level that it cannot give", async () => {
+    const rest = ["--indicated", "9.8 mm/s rms", "--tolerance", "5 %", "--json"];
+    const whole = await veladis(["check", "--known", "10 mm/s rms at 159.2 Hz", ...rest]);
+    for (const told of [
+      ["--shaker", "10 mm/s rms at 159.2 Hz"],
+      ["--shaker", "159.2 Hz", "--known", "10 mm/s rms"],
+    ]) {
+      expect((await veladis(["check", ...told, ...rest])).out).toBe(whole.out);
+    }
+    // biome-ignore format: a row of a table is a line
+    const refused = [
+      [["--shaker", "10 mm/s rms at 159.2 Hz", "--known", "8 mm/s rms"], "not its level"],
+      [["--shaker", "159.2 Hz", "--known", "8 mm/s rms at 80 Hz"], "not its frequency"],
+      [["--shaker", "159.2 Hz"], "the level that the shaker gave"],
+      [["--shaker", "159.2 Hz", "--from", "mm/s rms"], "one level beside --shaker"],
+    ] as const;
+    for (const [told, words] of refused) {
+      const { code, err } = await veladis(["check", ...told, ...rest]);
+      expect([code, err.replace(/\n\s*/g, " ")]).toEqual([2, expect.stringContaining(words)]);
+    }
+  });
+
   it("lists the steps and what the shaker cannot do", async () => {
     const { out } = await veladis([...plan, ...shaker, "--relay", "normally open, normally energised"]);
     expect(out).toMatch(/clears below 8\.280 mm\/s rms/);

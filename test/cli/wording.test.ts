@@ -61,6 +61,8 @@ const both = file("both.csv", "time,level\n13/04/2026,2\n04/13/2026,2\n");
 const serial = file("serial.csv", "time,level\n46085.5,2\n46085.75,2\n");
 const digits = file("digits.csv", "time,level\n20260304120000,2\n");
 const over = file("over.csv", "time,level\n0,OL\n1,N/A\n2,\n3\n");
+const atRest = file("at-rest.csv", "value;at rest in/s\n4;1\n");
+const unitsBelow = file("units-below.csv", "n;level in/s\n;mm/s rms\n1;3.1\n");
 const commas = file("commas.csv", "time;level\n0;7,1\n");
 const hole = file("hole.csv", "level\n2\n\n2\n");
 const numbered = file("numbered.csv", "time,1,2\n0,2,3\n");
@@ -194,16 +196,17 @@ const cases: readonly Case[] = [
   [`${simulate}|--delay|1|--file|${unreal}`], [`${simulate}|--delay|1|--file|${short}`], [`${simulate}|--delay|1|--file|${either}`], [`${simulate}|--delay|1|--file|${both}`], [`${simulate}|--delay|1|--file|${serial}`], [`${simulate}|--delay|1|--file|${digits}`],
   [`${simulate}|--delay|1|--file|${serial}|--times|day-first`], [`${simulate}|--delay|1|--file|${over}`], [`${simulate}|--delay|1|--file|${over}|--skip-bad`], [`${simulate}|--delay|1|--file|${commas}`], [`${simulate}|--delay|1|--file|${commas}|--decimal-comma|--separator|comma`],
   [`${simulate}|--delay|1|--file|${dotted}|--skip-bad`], [`${simulate}|--delay|1|--file|${hole}|--every|1|--column|1`], [`${simulate}|--delay|1|--file|${hole}|--every|1|--skip-bad`], [`${simulate}|--delay|1|--file|${hole}|--every|1|--times|seconds`],
-  [`setpoints --file|${over}|--from|mm/s rms`], [`setpoints --file|${over}|--from|mm/s rms|--times|seconds`], [`${overall}|${numbered}|--column|2`], [`${overall}|${commas}|--column|level`],
+  [`setpoints --file|${over}|--from|mm/s rms`], [`setpoints --file|${over}|--from|mm/s rms|--times|seconds`], [`${overall}|${numbered}|--column|2`], [`${overall}|${commas}|--column|level`], [`${overall}|${commas}|--column|level|--waveform`],
   // plan
   ["plan"], ["plan --latching"], ["plan --latching|--threshold|9 mm/s rms"], ["plan --latching|--threshold|9 mm/s rms|--hysteresis|8 %"], ["plan --latching|--threshold|9 mm/s rms|--hysteresis|8 %|--delay|soon"], [plan], [`${plan}|--off-delay|soon`],
-  [`${plan}|--shaker|10 Hz`], [`${plan}|--shaker|10 Hz to 1 kHz|--force|strong`], [`${plan}|--shaker|10 Hz to 1 kHz|--load|heavy`],
+  [`${plan}|--shaker|8 Hz to 3 kHz to 5 kHz`], [`${plan}|--shaker|ten Hz`], [`${plan}|--shaker|10 mm/s rms`], [`${plan}|--shaker|ten at 10 Hz`], [`check --tolerance|5 %|--indicated|9 mm/s rms|--shaker|10 Hz`], [`check --tolerance|5 %|--indicated|9 mm/s rms|--shaker|10 mm/s rms at 159.2 Hz|--known|8 mm/s rms`], [`check --tolerance|5 %|--shaker|10 Hz|--from|mm/s rms`], [`${plan}|--shaker|10 Hz to 1 kHz|--force|strong`], [`${plan}|--shaker|10 Hz to 1 kHz|--load|heavy`],
   // check
   ["check"], ["check --tolerance|5 %"], ["check --tolerance|5 %|--known|8 mm/s rms"], ["check --tolerance|5 %|--file|points.csv"], [`check --tolerance|5 %|--from|mm/s rms|--file|${points}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${broken}`], [`check --tolerance|5 %|--from|mm/s rms|--file|${absent}`],
   ["check --tolerance|5 %|--from|mm/s rms"],
   // balance
   ["balance"], ["balance --mass|400 kg|--speed|1480 r/min"], ["balance G 6.3"], ["balance G 6.3|--mass|400 kg"], ["balance G 6.3|--mass|400 kg|--speed|1480 r/min|--planes|300 mm"], ["balance --force|--speed|1480 r/min"], ["balance --unbalance|2 g mm"],
   // table
+  [`table ${levels}|--column|level|--from|mm/s rms|--to|in/s pk|--background|1 mm/s rms`], [`table ${levels}|--column|level|--from|mm/s rms|--machine|pump 90 kW category II|--background|1 mm/s rms|--background-column|1`], [`table ${atRest}|--column|1|--from|mm/s rms|--machine|pump 90 kW category II|--background-column|2`], [`table ${unitsBelow}|--column|2|--from|mm/s rms|--to|in/s pk`],
   ["table"], [`table ${readings}|${levels}|--column|value`], [table], ["table --column|value|--to|in/s pk"], [`table ${absent}|--column|value|--to|in/s pk`], [`table ${folder}|--column|value|--to|in/s pk`],
   [`${table}|--to|in/s pk|--crest-factor|many`], [`${table}|--to|in/s pk|--from|mm/s rms|--out|${readings}`], [`${table}|--to|in/s pk|--from|mm/s rms`], [`${table}|--to|in/s pk|--from|mm/s rms|--from-column|unit`], [`${table}|--to|in/s pk|--detector|rms`],
   [`${table}|--from|mm/s rms|--to|mm/s rms,mm/s rms`], [`${table}|--from|mm/s rms|--to|um pp|--at|2x`], [`${table}|--from|mm/s rms|--to|um pp|--at|1x|--speed-column|speed`], [`${table}|--from|mm/s rms|--to|um pp|--at|0x|--speed-column|speed|--speed-unit|r/min`],

@@ -20,6 +20,55 @@ import { veladis } from "../cli/in-process";
 
 const pump = "pump 90 kW 2980 r/min category II";
 
+/** Rows of a table with the reading at rest, as they come out. */
+async function judged(csv: string, ...more: readonly string[]) {
+  const args = ["table", "--column", "v", "--from", "mm/s rms", "--machine", pump, "--scheme", "iso-10816-7-2009"];
+  return veladis([...args, ...more], csv);
+}
+
+describe("a table with the readings with the machine stopped", () => {
+  it("of each row: the zone as it was, NOT RELIABLE beside it and in the summary", async () => {
+    const csv = "v,at rest\n4.1,0.4\n4.1,2\n4.1,0.02 in/s pk\n4.1,\n";
+    const { out, err, code } = await judged(csv, "--background-column", "at rest");
+    expect(code).toBe(0);
+    const rows = out.trimEnd().split("\n").slice(1);
+    expect(rows.map((row) => row.split(",")[2])).toEqual(["B", "B", "B", "B"]);
+    expect(rows[0]).toContain("background: more than 3 times the reading at rest");
+    expect(rows[1]).toContain("NOT RELIABLE: background too high: not more than 3 times the reading at rest");
+    expect(rows[2]).toContain("background: more than 3 times");
+    expect(rows[3]).toContain("background: no reading at rest in this row");
+    expect(err).toMatch(/zones +B 3, B \(NOT RELIABLE\) 1/);
+  });
+
+  it("one for all, and agrees row for row with judge", async () => {
+    const values = ["1.19", "1.2", "1.21", "4.1"];
+    const { out } = await judged(`v\n${values.join("\n")}\n`, "--background", "0.4 mm/s rms");
+    const doubts = out
+      .trimEnd()
+      .split("\n")
+      .slice(1)
+      .map((row) => row.includes("NOT RELIABLE"));
+    const alone = values.map((v) => judge(`${v} mm/s rms`, pump, { background: "0.4 mm/s rms" }).background?.valid);
+    expect(doubts).toEqual(alone.map((valid) => !valid));
+  });
+
+  it("is refused where nothing is judged, where both are told, and where its heading says another unit", async () => {
+    const csv = "v,rest in/s\n4.1,0.4\n";
+    const alone = await veladis(
+      ["table", "--column", "v", "--from", "mm/s rms", "--to", "in/s rms", "--background", "1 mm/s rms"],
+      csv,
+    );
+    expect([alone.code, alone.err]).toEqual([2, expect.stringContaining("without them nothing is judged")]);
+    const both = await judged(csv, "--background", "1 mm/s rms", "--background-column", "2");
+    expect([both.code, both.err]).toEqual([2, expect.stringContaining("one of --background and --background-column")]);
+    const other = await judged(csv, "--background-column", "2");
+    expect([other.code, other.err.replace(/\n\s*/g, " ")]).toEqual([
+      2,
+      expect.stringContaining("a reading at rest in mm/s rms"),
+    ]);
+  });
+});
+
 describe("a reading with the machine stopped", () => {
   it("admits a broadband verdict above three times itself, not at three times", () => {
     expect(checkBackground("3.01 mm/s rms", "1 mm/s rms").valid).toBe(true);

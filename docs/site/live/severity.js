@@ -9,10 +9,11 @@ import {
   provenances,
   schemeById,
 } from "../../../src/entries/severity";
-import { assumptions } from "../../../src/index";
+import { assumptions, VeladisError } from "../../../src/index";
 import { machineFacts } from "../../../src/severity/machine-facts";
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
 import { knownWords } from "./known-words.js";
+import { linkState } from "./link-state.js";
 
 const units = { power: "kW", speed: "r/min", shaftHeight: "mm" };
 
@@ -86,6 +87,16 @@ function verdictParts(verdict) {
   ];
 }
 
+const PLUS_MINUS = /±|\+\/?-/;
+
+/** The refusal of a reading with its uncertainty, which this page does not carry. */
+function uncertain(written) {
+  return new VeladisError("out-of-range", {
+    expected: `a reading without ±: the command veladis judge takes one, as in veladis judge "4.9 ± 0.3 mm/s rms (k=2)" --machine "..."`,
+    received: written,
+  });
+}
+
 /** The verdict on a reading by what is known of a machine. */
 export function severity(place) {
   const chart = chartPlace();
@@ -101,12 +112,14 @@ export function severity(place) {
     return [...words, support.read(), where.read(), further.read()].filter(Boolean).join(", ");
   };
   const update = () => {
+    state.keep();
     chart.show(() => "");
     result.replaceChildren();
     answering(result, () => {
       const machine = nameplate();
       const id = scheme.read();
       const written = reading.read();
+      if (PLUS_MINUS.test(written)) throw uncertain(written);
       const verdict =
         id === "" ? judge(written, machine) : classify(written, { scheme: id, machine, assume: "lowest limits" });
       chart.show((width) => severityBar({ width, judgement: verdict }));
@@ -132,6 +145,7 @@ export function severity(place) {
     update,
   );
   const fields = [type, power, speed, height, support, where, further, reading, scheme];
+  const state = linkState({ type, power, speed, height, support, where, words: further, reading, scheme });
   place.append(
     element("div", { className: "live-form" }, ...fields.map(({ row }) => row)),
     result,

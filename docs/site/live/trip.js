@@ -1,6 +1,7 @@
 import { tripTimeline } from "../../../src/entries/chart";
 import { coils, contacts, TripLogic, timerResets, tripEvents } from "../../../src/entries/protection";
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
+import { linkState } from "./link-state.js";
 import { numberList } from "./number-list.js";
 
 /** Histories of induced-draught fan 1, invented, one level a second, in mm/s RMS. */
@@ -16,6 +17,7 @@ export function trip(place) {
   const chart = chartPlace();
   const result = answer("trip");
   const update = () => {
+    state.keep();
     chart.show(() => "");
     answering(result, () => {
       const settings = {
@@ -66,6 +68,7 @@ export function trip(place) {
   });
   const levels = textField("Levels, one a second", histories[names[0]], update);
   levels.row.classList.add("live-wide");
+  const state = linkState({ threshold, hysteresis, delay, starts, latching, contact, coil, reset, levels });
   place.append(
     element(
       "div",

@@ -11,6 +11,7 @@ export const checkPage = {
     'veladis check --known "8 mm/s rms at 2400 r/min" --indicated "7.3 mm/s rms" --tolerance "5 %"',
     'veladis check --known "8 mm/s rms at 2400 r/min" --indicated "7.7 mm/s rms" --tolerance "5 %" \\\n    --uncertainty "2 %"',
     'veladis check --known "8 mm/s rms at 2400 r/min" --indicated "7.3 mm/s rms" \\\n    --as-left "7.9 mm/s rms" --tolerance "5 %" --sheet markdown --name "ID fan 1, fan bearing"',
+    'veladis check --shaker "10 mm/s rms at 159.2 Hz" --indicated "9.8 mm/s rms" --tolerance "5 %"',
     'printf \'known,indicated\\n2,2.1\\n5,5.1\\n10,10.1\\n\' | \\\n    veladis check --from "mm/s rms" --tolerance "5 %"',
   ],
   options: {
@@ -18,6 +19,11 @@ export const checkPage = {
       argument: "<reading>",
       help: "level of the shaker, with its frequency",
       example: '"8 mm/s rms at 2400 r/min"',
+    },
+    shaker: {
+      argument: "<shaker>",
+      help: "a shaker of one level or one frequency: its level is the known one, its frequency that of --known",
+      example: '"10 mm/s rms at 159.2 Hz"',
     },
     indicated: {
       argument: "<reading>",

@@ -16,6 +16,7 @@ import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
 import type { Given } from "../options/option-row";
 import { needed } from "../options/option-values";
+import { knownOfShaker, shakerOption } from "../options/shaker-option";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
 import { checkText, linearityText, pairText } from "../print/check-text";
@@ -64,7 +65,8 @@ async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<
 
 /** One level, as found, and as left if it is told. */
 function checkOf(given: GivenCheck, rest: CheckRest): Answer {
-  const known = needed(given, "known");
+  const { shaker } = given.values;
+  const known = shaker === undefined ? needed(given, "known") : knownOfShaker(given.values.known, shakerOption(shaker));
   const indicated = needed(given, "indicated");
   const asLeft = given.values["as-left"];
   if (asLeft === undefined) {
@@ -79,12 +81,18 @@ function checkOf(given: GivenCheck, rest: CheckRest): Answer {
 
 /** Holds a reading, or several, against a known vibration. */
 export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
-  const { known, file, from, uncertainty, rule, sheet, name = "Machine", explain, json } = given.values;
+  const { known, shaker, file, from, uncertainty, rule, sheet, name = "Machine", explain, json } = given.values;
   const rest: CheckRest = {
     tolerance: needed(given, "tolerance"),
     ...(uncertainty !== undefined && { uncertainty }),
     ...(rule !== undefined && { rule: rule as DecisionRule }),
   };
+  if (shaker !== undefined && (file ?? from) !== undefined) {
+    throw new VeladisError("out-of-range", {
+      expected: "one level beside --shaker: those of a CSV are known each by itself",
+      received: `--shaker and --${file === undefined ? "from" : "file"}`,
+    });
+  }
   const several = known === undefined && (file !== undefined || from !== undefined);
   const {
     told,

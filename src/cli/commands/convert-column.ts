@@ -8,6 +8,7 @@ import { requireNewTitles } from "../delimited/new-titles";
 import { numberCell } from "../delimited/number-cell";
 import { accountOf, type DelimitedVisitor, readDelimited } from "../delimited/read-delimited";
 import { heldToUnits, type RowRefused } from "../delimited/row-units";
+import { headingsOf } from "../delimited/units-row";
 import { headedColumn } from "../input/headed-column";
 import type { Io } from "../input/io";
 import { inputStream } from "../input/open-file";
@@ -64,13 +65,16 @@ function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, ti
     counts.refused++;
   };
   const visitor: DelimitedVisitor = {
-    header(cells, raw, form) {
+    header(cells, raw, form, units) {
       index = headedColumn(cells, column as string, written);
-      unitRefused = heldToUnits(cells, [index], told, written);
+      unitRefused = heldToUnits(headingsOf(cells, units, written), [index], told, written);
       width = cells.length;
       writer = delimitedWriter(form, written.decimalComma);
       requireNewTitles(cells, titles);
-      if (!json) text = writer.start + writer.row(writer.kept(raw), titles.map(writer.cell));
+      if (json) return;
+      text = writer.start + writer.row(writer.kept(raw), titles.map(writer.cell));
+      // with nothing below the new titles, which say their units themselves
+      if (units !== undefined) text += writer.row(writer.kept(units.raw), nothing);
     },
     row(cells, raw, line) {
       const { kept, row, number } = writer as DelimitedWriter;

@@ -60,6 +60,9 @@ export const overallPage = {
     },
     causal: { help: "by the causal filter of a stream; so are records beyond 4.2 million samples" },
     column: { argument: "<name>", help: "column of a CSV file, by name or number", example: "2" },
+    waveform: {
+      help: "the column holds samples of the waveform, although its heading names a level, a detector or a trend",
+    },
     ...fileOptions,
     format: {
       argument: "<name>",

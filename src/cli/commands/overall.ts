@@ -83,6 +83,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
     written,
     unit,
     rate,
+    waveform: values.waveform,
   });
   const settings: AnalysisSettings = {
     rate,

@@ -12,6 +12,7 @@ export const planPage = {
   does: "The steps that prove a setting on a reference shaker: level, displacement and acceleration of each, whether the shaker can give it, and what to expect.",
   examples: [
     'veladis plan --threshold "9 mm/s rms" --hysteresis "8 %" --delay 8 --latching --at "2400 r/min" \\\n    --relay "normally open, normally energised" --shaker "8 Hz to 3 kHz" --stroke "5 mm pp" \\\n    --acceleration "6 g pk"',
+    'veladis plan --threshold "9 mm/s rms" --hysteresis "8 %" --delay 8 --latching \\\n    --shaker "10 mm/s rms at 159.2 Hz"',
   ],
   options: {
     ...grouped("settings", {
@@ -20,14 +21,18 @@ export const planPage = {
         argument: "<frequencies>",
         help: "to test at, with commas; the first proves the trip",
         example: '"2400 r/min"',
-        otherwise: "79.4 Hz",
+        otherwise: "that of a shaker of one frequency, else 79.4 Hz,",
       },
       band,
       tolerance: { ...tolerance, otherwise: "5 %" },
       load: { ...kilograms, help: "mass of sensor and fixture" },
     }),
     ...grouped("shaker, from its data sheet", {
-      shaker: { argument: "<range>", help: "its frequencies", example: '"8 Hz to 3 kHz"' },
+      shaker: {
+        argument: "<range>",
+        help: 'its frequencies; "159.2 Hz" for one, "10 mm/s rms at 159.2 Hz" for one level',
+        example: '"8 Hz to 3 kHz"',
+      },
       stroke: { argument: "<reading>", help: "its largest displacement", example: '"5 mm pp"' },
       velocity: { argument: "<reading>", help: "its largest velocity", example: '"500 mm/s pk"' },
       acceleration: { argument: "<reading>", help: "its largest acceleration", example: '"6 g pk"' },

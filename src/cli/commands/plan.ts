@@ -4,7 +4,8 @@ import { format, significant } from "../../reading/index";
 import { type BenchPlan, type BenchSettings, type BenchStep, benchPlan, type Shaker } from "../../verification/index";
 import type { Io } from "../input/io";
 import type { Given } from "../options/option-row";
-import { bandOption, ends, needed, parts } from "../options/option-values";
+import { bandOption, needed, parts } from "../options/option-values";
+import { shakerOption } from "../options/shaker-option";
 import { sheetText } from "../options/sheet-option";
 import { relayOption, switchSettings } from "../options/trip-options";
 import { assumptionLines } from "../print/assumption-lines";
@@ -41,12 +42,10 @@ function settingsOf(given: GivenPlan): BenchSettings {
 function shakerOf(given: GivenPlan): Shaker {
   const { values } = given;
   const { stroke, velocity, acceleration, force, uncertainty } = values;
-  const [lowest, highest] = ends(needed(given, "shaker"), '--shaker such as "8 Hz to 3 kHz", its frequencies');
   const movingMass = kilograms(values["moving-mass"]);
   const payload = kilograms(values.payload);
   return {
-    lowest: frequency(lowest),
-    highest: frequency(highest),
+    ...shakerOption(needed(given, "shaker")),
     ...(stroke !== undefined && { displacement: stroke }),
     ...(velocity !== undefined && { velocity }),
     ...(acceleration !== undefined && { acceleration }),

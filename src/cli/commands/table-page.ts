@@ -58,6 +58,11 @@ export const tablePage = {
         example: "machine",
         several: true,
       },
+      "background-column": {
+        argument: "<name>",
+        help: "the reading of each row with the machine stopped; a bare number is in the type of its row",
+        example: '"at rest"',
+      },
     }),
     ...grouped("how the file is written", fileOptions),
     ...grouped("the same for all rows", {
@@ -72,6 +77,11 @@ export const tablePage = {
         argument: "<frequency>",
         help: "the frequency, or an order of the running speed such as 1x",
         example: '"1500 r/min"',
+      },
+      background: {
+        argument: "<reading>",
+        help: "the reading with the machine stopped: whether rows may be judged; one that may not is NOT RELIABLE in the column assumed",
+        example: '"0.4 mm/s rms"',
       },
       "crest-factor": crestFactor,
       machine: {

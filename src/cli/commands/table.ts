@@ -20,6 +20,7 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
     atUnit: values["at-unit"],
     speedColumn: values["speed-column"],
     speedUnit: values["speed-unit"],
+    background: { column: values["background-column"], fixed: values.background },
     crestFactor: crest === undefined ? undefined : parseNumeral(crest, "a crest factor"),
     targets: targetsOf(values.to),
     machine: values.machine,

@@ -19,8 +19,8 @@ export interface ColumnTold {
   readonly frequency?: FrequencyUnitSymbol;
   /** Whether they are times. */
   readonly isTime?: true;
-  /** Whether they are samples of a waveform, which have no detector. */
-  readonly isWaveform?: true;
+  /** Whether they are samples of a waveform, which have no detector: as the command takes them, or told by `--waveform`. */
+  readonly isWaveform?: "taken" | "told";
 }
 
 /** What a reading type tells of a column. */
@@ -48,8 +48,10 @@ function quantityDiffers({ unit, level, frequency, isTime }: ColumnTold, { quant
   return unit !== undefined && units[unit].quantity !== quantity;
 }
 
-function unitDiffers(told: ColumnTold, { written, unit, level, frequency, time, signal, axis }: Said): boolean {
+function unitDiffers(told: ColumnTold, said: Said): boolean {
+  const { written, unit, level, frequency, time, signal, axis } = said;
   if (signal !== undefined) return true;
+  if (said.overTime) return told.isWaveform === "taken";
   if (axis !== undefined)
     return axis !== (told.isTime ? "time" : told.frequency === undefined ? undefined : "frequency");
   if (told.isTime) return unit !== undefined || level !== undefined || frequency !== undefined;
@@ -64,7 +66,7 @@ function unitDiffers(told: ColumnTold, { written, unit, level, frequency, time, 
 }
 
 function detectorDiffers(told: ColumnTold, { detector }: Said): boolean {
-  if (told.isWaveform) return detector !== undefined;
+  if (told.isWaveform) return told.isWaveform === "taken" && detector !== undefined;
   const wanted = told.level === undefined ? told.detector : "rms";
   if (wanted === undefined || detector === undefined || detector === wanted) return false;
   // a heading seldom says how a peak was found
@@ -103,7 +105,7 @@ export function headingRefused(by: string, { written }: Said, heading: string, i
 /** What a file of samples holds, and where to go with another. */
 const SAMPLES =
   "samples of the waveform in the unit that is told, one instant a row; levels are for veladis table or veladis judge, " +
-  "a spectrum is for bandOverall of veladis/signal; --file-units none where the heading is wrong";
+  "a trend of them for veladis setpoints, a spectrum is for bandOverall of veladis/signal; ";
 
 /**
  * Refuses a column whose heading contradicts what is told of it.
@@ -120,11 +122,15 @@ export function requireHeadingAgrees(
   const heading = header[index] as string;
   const other = contradicted(told, headingSays(heading));
   if (other === undefined) return;
-  const { detector, level, frequency, time, axis } = other;
-  const isNoSample = (detector ?? level ?? frequency ?? time ?? axis) !== undefined;
+  const { unit, detector, level, frequency, time, axis, overTime } = other;
+  const isNoSample = (detector ?? level ?? frequency ?? time ?? axis ?? overTime) !== undefined;
   if (!told.isWaveform || !isNoSample) throw headingRefused(told.by, other, heading, index);
   const { received } = headingRefused(told.by, other, heading, index);
-  throw new VeladisError("unknown-option", { expected: SAMPLES, received });
+  const maySample = overTime === true || (detector !== undefined && (unit === undefined || unit === told.unit));
+  const settled = maySample
+    ? "--waveform where they are samples all the same"
+    : "--file-units none where the heading is wrong";
+  throw new VeladisError("unknown-option", { expected: SAMPLES + settled, received });
 }
 
 /**

@@ -3,7 +3,7 @@ import { type Detector, findDetector } from "../../detectors/index";
 import { type FrequencyUnitSymbol, findFrequencyUnit } from "../../frequency/index";
 import { parsedType, type ReadingType } from "../../reading/index";
 import { findUnit, type Quantity, type UnitSymbol } from "../../units/index";
-import { axisIn, librarySpelling, quantitiesIn, signalIn } from "./heading-spellings";
+import { axisIn, levelWordIn, librarySpelling, quantitiesIn, signalIn } from "./heading-spellings";
 import { findTimeUnit, type TimeUnitSymbol } from "./time-units";
 
 /** What a text says of the numbers below it: one of these, each as the library's own parsers read it. */
@@ -22,6 +22,8 @@ export interface Said {
   readonly signal?: string;
   /** What rows are counted along, by its word. */
   readonly axis?: "time" | "frequency";
+  /** That each number is formed over a time, by its word: a level, a trend. */
+  readonly overTime?: true;
 }
 
 /** A part of a heading: words in brackets, behind a comma, or what is outside of both. */
@@ -139,10 +141,12 @@ export function headingSays(heading: string): readonly Said[] {
   const units = said.some(isPlain) ? said.filter(({ time }) => time === undefined) : said;
   const signal = signalIn(text);
   const axis = axisIn(text.replace(/_+/g, " "));
+  const level = levelWordIn(text.replace(/_+/g, " "));
   const others = [
     ...quantitiesIn(text),
     ...(signal === undefined ? [] : [{ written: signal, signal }]),
     ...(axis === undefined ? [] : [axis]),
+    ...(level === undefined ? [] : [{ written: level, overTime: true } as const]),
   ];
   if (units.some(({ unit, detector }) => unit !== undefined && detector !== undefined)) return [...units, ...others];
   return [

@@ -62,6 +62,23 @@ export function axisIn(heading: string): { readonly written: string; readonly ax
   return axis === undefined || written === "T" ? undefined : { written, axis };
 }
 
+/** Words that name a value formed over time, which no sample of a waveform is: a level, or a trend of levels. */
+const levels = [
+  ...["levels?", "lvl", "overalls?", "amplitudes?", "magnitudes?", "severity", "readings?"],
+  ...["trends?", "history", "crest", "kurtosis"],
+  ...["\\p{L}*pegel", "\\p{L}*schwinggeschwindigkeit", "\\p{L}*schwingst(?:ä|ae)rke", "\\p{L}*amplituden?"],
+  ...["\\p{L}*(?:effektiv|spitzen|scheitel|mittel)werte?", "niveaux?", "nivel", "livello", "efficace"],
+];
+const level = new RegExp(`(?<!\\p{L})(?:${levels.join("|")})(?!\\p{L})`, "iu");
+
+/** Words by which a heading says that each row is a sample, whatever else it says. */
+const sampled = /(?<!\p{L})(?:wave ?forms?|samples?|sampled|raw)(?!\p{L})/iu;
+
+/** The word of a heading that names a level or a trend; none beside a word for samples, as in `raw amplitude`. */
+export function levelWordIn(heading: string): string | undefined {
+  return sampled.test(heading) ? undefined : level.exec(heading)?.[0];
+}
+
 const signal =
   /(?:^|[^\p{L}])((?:[munµμ]V|mv|MV|(?:milli|micro)?volts?|mA|milliamps?|pC|ADC|counts)(?:\/[\p{L}\d/]+)?|V\/[\p{L}\d/]+)(?=$|[^\p{L}])|\[\s*(V)\s*\]/u;
 

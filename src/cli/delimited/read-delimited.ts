@@ -7,6 +7,7 @@ import { type DelimitedVisitor, type Opened, type RowReading, rowReading } from 
 import { separators } from "./separators";
 import type { TableForm } from "./table-form";
 import { type Decoded, type Utf8Maker, utf8Maker } from "./text-decoder";
+import { besideUnits } from "./units-row";
 import type { WrittenAs } from "./written-as";
 
 /** Portions of this size at most, whatever the stream gives. */
@@ -72,6 +73,7 @@ export async function* readDelimited(
 ): AsyncGenerator<number, RowAccount> {
   const maker = utf8Maker(as.encoding);
   const first = firstPart(as, name);
+  const beside = besideUnits(visitor);
   let before: Buffer[] = [];
   let opened: (Opened & { readonly rows: RowReading; readonly counter: ReturnType<typeof byteCounter> }) | undefined;
   let read = 0;
@@ -88,7 +90,7 @@ export async function* readDelimited(
         const { encoding, mark } = maker;
         const { rowEnd: lineEnd, preamble } = layout;
         const counter = byteCounter({ encoding, mark, lineEnd, preamble, sign: signOf(as), quotes: !as.quotes });
-        const rows = rowReading({ layout, form, as, name }, visitor);
+        const rows = rowReading({ layout, form, as, name }, beside.visitor);
         opened = { layout, form, as, name, rows, counter };
         for (const one of before) counter.take(one);
         before = [];
@@ -106,10 +108,15 @@ export async function* readDelimited(
   await take(maker.end(), Buffer.alloc(0), true);
   const { rows, counter, layout } = opened as NonNullable<typeof opened>;
   await rows.end();
+  beside.end();
   yield read;
   const { blank, remarks, torn, ...counts } = rows.counts;
-  const skipped = { blank, remarks, preamble: layout.preamble };
-  return { rowsIn: counter.rows(), ...counts, skipped, separator: layout.separator, torn };
+  const { units } = beside;
+  const ofUnits = units === undefined ? 0 : 1;
+  const skipped = { blank, remarks, preamble: layout.preamble, ...(ofUnits > 0 && { units: ofUnits }) };
+  const told = units !== undefined && { units: { line: units.line, cells: units.cells } };
+  const handed = { ...counts, rows: counts.rows - ofUnits };
+  return { rowsIn: counter.rows(), ...handed, skipped, separator: layout.separator, torn, ...told };
 }
 
 /** Reads all of it; `portion` is called after each portion and awaited. The stream is closed whatever happens. */

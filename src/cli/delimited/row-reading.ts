@@ -5,12 +5,13 @@ import { hasLoneReturn, hasProperQuotes, splitOutsideQuotes } from "./quotes";
 import { endlessRow, LONGEST, refusedFile } from "./refused-file";
 import { isQuoteError, RowParser } from "./row-parser";
 import { separators } from "./separators";
-import type { TableForm } from "./table-form";
+import type { TableForm, UnitsRow } from "./table-form";
 import type { WrittenAs } from "./written-as";
 
 /** One who is shown a table row by row. Raw rows are bytes of UTF-8, as texts of one character a byte. */
 export interface DelimitedVisitor {
-  header(cells: readonly string[], raw: string, form: TableForm): void;
+  /** @param units - the row of units below the header, which is no row of the table */
+  header(cells: readonly string[], raw: string, form: TableForm, units?: UnitsRow): void;
   /** @param line - the line of the file on which the row begins */
   row(cells: readonly string[], raw: string, line: number): void;
   /** A row that is none of this table; the reader counts it as refused. */

@@ -18,3 +18,10 @@ export interface TableForm {
   /** There is one column, whose cells may hold the separator. */
   readonly single?: boolean;
 }
+
+/** A row of units below the header. */
+export interface UnitsRow {
+  readonly cells: readonly string[];
+  readonly raw: string;
+  readonly line: number;
+}

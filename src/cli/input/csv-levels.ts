@@ -85,19 +85,19 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
   const rows = await readSeries(stream, options, {
     what: timed ? "a time and a level" : "a level",
     overRange: faults !== "never" ? `${OVER_RANGE}, or use --sensor-fault alarm` : OVER_RANGE,
-    header(cells) {
+    header(cells, headings) {
       index = seriesColumns(cells, options, written);
       const { level, time } = index;
-      unitRefused = heldToUnits(cells, [level], types, written, { others: time === undefined ? [] : [time] });
-      if (options.even !== undefined) beside = new TimesBeside(options.even, cells, level, written);
+      unitRefused = heldToUnits(headings, [level], types, written, { others: time === undefined ? [] : [time] });
+      if (options.even !== undefined) beside = new TimesBeside(options.even, headings, level, written);
       if (time !== undefined) {
         const asked = options.times === undefined ? undefined : askedUnits[options.times];
         const told = asked && { by: `--times ${options.times}`, unit: asked };
-        times = new TimeColumn(options.times, decimalComma, timeUnitSaid(cells, time, told, written));
+        times = new TimeColumn(options.times, decimalComma, timeUnitSaid(headings, time, told, written));
       }
       columns = {
-        level: columnRead(cells, index.level),
-        ...(index.time !== undefined && { time: columnRead(cells, index.time) }),
+        level: columnRead(headings, index.level),
+        ...(index.time !== undefined && { time: columnRead(headings, index.time) }),
       };
     },
     row(cells, line) {

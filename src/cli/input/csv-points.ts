@@ -42,10 +42,10 @@ export async function csvPoints(stream: Readable, from: string, settings: Series
   const rows = await readSeries(stream, settings, {
     what: "a known and an indicated level",
     overRange: "a device that shows over range at a known level fails there: take the row out and say so",
-    header(cells) {
-      header = cells;
+    header(cells, headings) {
+      header = headings;
       columns = [headedBy(cells, "known"), headedBy(cells, "indicated")];
-      unitRefused = heldToUnits(cells, columns, typeTold(`--from ${shown(from)}`, type), settings.written);
+      unitRefused = heldToUnits(headings, columns, typeTold(`--from ${shown(from)}`, type), settings.written);
     },
     row(cells) {
       const otherUnit = unitRefused(cells);

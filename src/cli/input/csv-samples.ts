@@ -5,6 +5,7 @@ import { type RowCounts, wholeAccount } from "../delimited/account-text";
 import { columnIndex } from "../delimited/column-index";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { type RowAccount, readDelimited } from "../delimited/read-delimited";
+import { headingsOf } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows } from "./bad-rows";
 import { levelCell } from "./level-cell";
@@ -25,6 +26,8 @@ export interface CsvSettings {
   readonly unit: UnitSymbol;
   /** How they are spaced in time. */
   readonly spacing: Spacing;
+  /** Whether it is told that they are samples, whatever the heading. */
+  readonly waveform: boolean;
 }
 
 /** Whether a cell is a word and no sample to refuse, such as `nan` or `OL`, which is not the name of a column. */
@@ -137,17 +140,19 @@ export async function* csvSamples(
       received: `${shown(header[layout.index])} beside words in the first row of ${file}`,
     });
   const reading = readDelimited(stream, file, written, {
-    header(cells) {
+    header(cells, _raw, _form, units) {
+      const headings = headingsOf(cells, units, written);
       header = cells;
       layout = layoutOf(cells, settings);
       const isHeader = layout.first === "header";
       if (isHeader) {
         // a reading such as `4.1 g pk`, told to be the header, tells of itself alone
-        const isWaveform = !saysValue(cells[layout.index] as string, decimalComma);
-        const told = { by: `--unit ${unit}`, unit, ...(isWaveform && { isWaveform }) };
-        requireHeadingAgrees(cells, layout.index, told, written);
+        const isTitled = !saysValue(cells[layout.index] as string, decimalComma);
+        const isWaveform = settings.waveform ? ("told" as const) : ("taken" as const);
+        const told = { by: `--unit ${unit}`, unit, ...(isTitled && { isWaveform }) };
+        requireHeadingAgrees(headings, layout.index, told, written);
       }
-      beside = new TimesBeside(spacing, isHeader ? cells : undefined, layout.index, written);
+      beside = new TimesBeside(spacing, isHeader ? headings : undefined, layout.index, written);
       if (layout.first === "sample") take(cells, 1);
     },
     row(cells, _, line) {

@@ -2,6 +2,7 @@ import type { Readable } from "node:stream";
 import { VeladisError } from "../../core/index";
 import { type RowCounts, wholeAccount } from "../delimited/account-text";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
+import { headingsOf } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows, type LeftOut, type RowsWanted } from "./bad-rows";
 import type { Unread } from "./level-cell";
@@ -16,7 +17,8 @@ export interface SeriesSettings {
 
 /** What a row says, taken where it is read. */
 export interface SeriesVisitor extends Pick<RowsWanted, "what" | "overRange"> {
-  header(cells: readonly string[]): void;
+  /** @param headings - the same with the units of a row below them */
+  header(cells: readonly string[], headings: readonly string[]): void;
   /** What stands there in the place of what was to be read; undefined where it was. */
   row(cells: readonly string[], line: number): Unread | undefined;
 }
@@ -49,7 +51,7 @@ export async function readSeries(
   const bad = new BadRows();
   let read = 0;
   const reading = readDelimited(stream, file, written, {
-    header: (cells) => visitor.header(cells),
+    header: (cells, _raw, _form, units) => visitor.header(cells, headingsOf(cells, units, written)),
     row: (cells, _, line) => {
       const unread = visitor.row(cells, line);
       if (unread === undefined) read++;

@@ -21,6 +21,8 @@ export interface FileOptions {
   readonly unit: UnitSymbol;
   /** Samples a second. */
   readonly rate: number;
+  /** Whether it is told that a column holds samples, whatever its heading. */
+  readonly waveform: boolean;
 }
 
 /** A file of samples, or what is piped in. */
@@ -75,7 +77,7 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
  *   `length-mismatch` for a raw file that is no whole number of samples
  */
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
-  const { file, column, written, unit, rate } = options;
+  const { file, column, written, unit, rate, waveform } = options;
   const format = formatOf(options);
   const littleEndian = options.endian === "little";
   const scale = scaleOf(options.scale, format);
@@ -89,7 +91,7 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
   const size = file === undefined ? undefined : (await stat(file)).size;
   if (format !== "csv" && size !== undefined) checkSize(size, format);
   const name = file ?? "standard input";
-  const spacing = { by: `--rate ${rate}`, seconds: 1 / rate };
+  const spacing = { by: `--rate ${rate}`, seconds: 1 / rate, sampled: true } as const;
   let told: SamplesTold | undefined;
   return {
     name,
@@ -98,7 +100,7 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
     bytesRead: () => stream.bytesRead ?? 0,
     chunks:
       format === "csv"
-        ? csvSamples(stream, { file: name, written, column, scale, unit, spacing }, (all) => {
+        ? csvSamples(stream, { file: name, written, column, scale, unit, spacing, waveform }, (all) => {
             told = all;
           })
         : rawSamples(stream, { format, littleEndian, scale }),

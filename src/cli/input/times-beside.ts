@@ -11,6 +11,9 @@ const SHARE = 0.01;
 /** Fewer rows that rise evenly may do so by chance. */
 const ENOUGH = 8;
 
+/** Seconds from row to row at which nobody samples a waveform. */
+const TREND = 1;
+
 /** Fewer rows whose frequency rises may be readings of a speed that rose. */
 const SPECTRUM = 3;
 
@@ -20,6 +23,8 @@ export interface Spacing {
   readonly by: string;
   /** Seconds from row to row. */
   readonly seconds: number;
+  /** Whether the rows are samples of a waveform, and no levels. */
+  readonly sampled?: true;
 }
 
 /** A column that may hold times: so far it has never fallen. */
@@ -148,8 +153,9 @@ export class TimesBeside {
       if (units.some(agrees)) continue;
       const step = secondsIn(unit ?? "s", last - first) / (rows - 1);
       const heading = this.#header === undefined ? "" : ` ${shown(this.#header[index]?.trim())}`;
+      const isTrend = this.#told.sampled === true && step >= TREND;
       throw new VeladisError("unknown-option", {
-        expected: "rows spaced as their own times say, within 1 %, or --file-units none where these are no times in s",
+        expected: `rows spaced as their own times say, within 1 %, ${isTrend ? "since levels so far apart are a trend, for veladis setpoints or veladis simulate; " : "or "}--file-units none where these are no times in s`,
         received: `${this.#told.by}, and column ${index + 1}${heading} with ${Number(step.toPrecision(4))} s from row to row, ${Number((1 / step).toPrecision(4))} a second`,
       });
     }

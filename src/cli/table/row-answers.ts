@@ -2,7 +2,10 @@ import { limitsCell, type Provenance, provenances } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
 import type { Scheme } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
+import type { UnitsRow } from "../delimited/table-form";
+import { headingsOf } from "../delimited/units-row";
 import { assumedWords } from "../print/assumed-words";
+import { type Background, backgroundTexts, rowBackground } from "./row-background";
 import { type RowConverters, rowConverters } from "./row-converters";
 import { type RowJudge, rowJudges } from "./row-judge";
 import { type RowFacts, rowReader } from "./row-reader";
@@ -60,6 +63,7 @@ function titlesFor(header: readonly string[], settings: TableSettings): readonly
 
 /** What is compiled for rows that say the same but for the value. */
 interface Compiled extends Pick<RowConverters, "each"> {
+  readonly background: Background | undefined;
   readonly judge: RowJudge | undefined;
   readonly assumed: readonly string[];
   /** By the numbers of the zone and of the worst that is possible. */
@@ -105,11 +109,17 @@ function tallied(): Tally & { add(compiled: Compiled): void } {
 }
 
 /** The cells of a judge's zone, and of the worst that is possible. */
-function judgedTail({ zones, schemes, provenance, confirmed }: RowJudge, at: number, upTo: number): Omit<Tail, "rows"> {
+function judgedTail(
+  { zones, schemes, provenance, confirmed }: RowJudge,
+  at: number,
+  upTo: number,
+  background: Background | undefined,
+): Omit<Tail, "rows"> {
+  const doubt = background === "too high" ? " (NOT RELIABLE)" : "";
   const [zone, worst] = [zones[at] as string, zones[upTo] as string];
   const range = upTo === zones.length - 1 ? `${zone} or worse` : `${zone} to ${worst}`;
   const cells = [zone, worst, schemes.join(" + "), limitsCell(provenance, confirmed)];
-  return { cells, zone, worst, headline: at === upTo ? zone : range };
+  return { cells, zone, worst, headline: `${at === upTo ? zone : range}${doubt}` };
 }
 
 const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefined, headline: undefined };
@@ -119,6 +129,7 @@ const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefi
  *
  * @param scheme - the scheme that the options name; undefined to select one for each machine
  * @param schemes - those to select from; the built-in ones if not given
+ * @param units - the row of units below the header
  * @throws {@link VeladisError} whatever can be told before the first row: columns, types, a scheme, a machine
  */
 export function rowAnswers(
@@ -126,13 +137,19 @@ export function rowAnswers(
   settings: TableSettings,
   scheme: Scheme | undefined,
   schemes?: readonly Scheme[],
+  units?: UnitsRow,
 ): RowAnswers {
   const { digits, crestFactor } = settings;
   const titles = titlesFor(header, settings);
-  const read = rowReader(header, settings);
+  const read = rowReader(header, settings, units);
   const conversionsFor = rowConverters(read, settings);
   const judgeFor = judges(settings) ? rowJudges(settings, scheme, schemes) : undefined;
-  const compile = ({ each, assumed: byConversion }: RowConverters, judge: RowJudge | undefined): Compiled => {
+  const backgroundOf = rowBackground(header, headingsOf(header, units, settings.written), settings);
+  const compile = (
+    { each, assumed: byConversion }: RowConverters,
+    judge: RowJudge | undefined,
+    background: Background | undefined,
+  ): Compiled => {
     const words = assumedWords({
       assumed: union(byConversion, judge?.assumed),
       assumedFacts: judge?.assumedFacts ?? [],
@@ -140,27 +157,34 @@ export function rowAnswers(
     });
     const not = (judge?.unjudged ?? []).map(({ as, because }) => `not judged: limits in ${as}: ${because}`);
     const aside = (judge?.setAside ?? []).map((text) => `set aside: ${text}`);
-    const assumed = [...(judge?.differences ?? []), ...words, ...new Set(not), ...aside];
-    return { each, judge, assumed, tails: new Map() };
+    const atRest = background === undefined ? [] : [backgroundTexts[background]];
+    const assumed = [...atRest, ...(judge?.differences ?? []), ...words, ...new Set(not), ...aside];
+    return { each, judge, background, assumed, tails: new Map() };
   };
-  const byJudge = new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();
-  const compiled = (facts: Omit<RowFacts, "value">): Compiled => {
+  const byBackground = new Map<
+    Background | undefined,
+    WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>
+  >();
+  const compiled = (facts: Omit<RowFacts, "value">, background: Background | undefined): Compiled => {
     const conversions = conversionsFor(facts);
     const judge = judgeFor?.(facts);
     const key = judge ?? conversions;
+    const byJudge =
+      byBackground.get(background) ?? new WeakMap<RowConverters | RowJudge, WeakMap<RowConverters, Compiled>>();
     const known = byJudge.get(key) ?? new WeakMap<RowConverters, Compiled>();
-    const found = known.get(conversions) ?? compile(conversions, judge);
+    const found = known.get(conversions) ?? compile(conversions, judge, background);
     known.set(conversions, found);
     byJudge.set(key, known);
+    byBackground.set(background, byJudge);
     return found;
   };
-  const tailOf = ({ judge, assumed, tails }: Compiled, value: number): Tail => {
+  const tailOf = ({ judge, background, assumed, tails }: Compiled, value: number): Tail => {
     const at = judge === undefined ? 0 : judge.index(value);
     const upTo = judge === undefined || judge.complete ? at : judge.zones.indexOf(judge.worst(value));
     const key = at * 64 + upTo;
     let tail = tails.get(key);
     if (tail === undefined) {
-      const judged = judge === undefined ? UNJUDGED : judgedTail(judge, at, upTo);
+      const judged = judge === undefined ? UNJUDGED : judgedTail(judge, at, upTo, background);
       tail = { ...judged, cells: [...judged.cells, assumed.join("; ")], rows: 0 };
       tails.set(key, tail);
     }
@@ -168,12 +192,13 @@ export function rowAnswers(
   };
   const counted = tallied();
   let facts = read.fixed;
-  let last = facts === undefined ? undefined : compiled(facts);
+  let last = facts === undefined || backgroundOf !== undefined ? undefined : compiled(facts, undefined);
   const answer = (cells: readonly string[]): Answer => {
     const said = read(cells);
     const { value, hertz } = said;
-    if (last === undefined || facts === undefined || !same(facts, said)) {
-      const next = compiled(said);
+    const background = backgroundOf?.(cells, said);
+    if (last === undefined || facts === undefined || background !== last.background || !same(facts, said)) {
+      const next = compiled(said, background);
       if (last !== undefined && last !== next) counted.add(last);
       last = next;
       facts = said;

@@ -8,7 +8,8 @@ import type { Answer, Tail } from "./row-answers";
 export interface RowOutput {
   /** The same texts as bytes of the output. */
   encoded(text: string): string;
-  header(raw: string): string;
+  /** @param units - the row of units below it */
+  header(raw: string, units?: string): string;
   row(raw: string, cells: readonly string[], line: number, answer: Answer): string;
   refusedHeader(raw: string): string;
   refusedRow(raw: string, cells: readonly string[], line: number, error: VeladisError): string;
@@ -36,7 +37,11 @@ export function csvOutput(titles: readonly string[], form: TableForm, decimalCom
   };
   return {
     encoded,
-    header: (raw) => `${start}${kept(raw)}${titles.map((title) => separator + cell(title)).join("")}${lineEnd}`,
+    header(raw, units) {
+      const header = `${start}${kept(raw)}${titles.map((title) => separator + cell(title)).join("")}${lineEnd}`;
+      // with nothing below the new titles, which say their units themselves
+      return units === undefined ? header : `${header}${kept(units)}${separator.repeat(titles.length)}${lineEnd}`;
+    },
     row(raw, _cells, _line, { values, tail }) {
       let row = kept(raw);
       for (const value of values) row += separator + number(value);

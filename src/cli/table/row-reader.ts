@@ -3,6 +3,8 @@ import { frequency, frequencyUnitSymbol } from "../../frequency/index";
 import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { numberCell, pointed } from "../delimited/number-cell";
+import type { UnitsRow } from "../delimited/table-form";
+import { headingsOf, unitBelow } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { headedColumn } from "../input/headed-column";
 import { rowCache } from "./row-cache";
@@ -79,7 +81,14 @@ function textReader(
 }
 
 /** Reads a frequency in hertz from a column; a blank cell tells none. */
-function hertzReader(header: Cells, column: string, unit: string | undefined, option: string, as: WrittenAs) {
+function hertzReader(
+  header: Cells,
+  headings: Cells,
+  column: string,
+  unit: string | undefined,
+  option: string,
+  as: WrittenAs,
+) {
   const index = headedColumn(header, column, as);
   const read = cached((written) => {
     const cell = as.decimalComma ? pointed(written) : written;
@@ -92,7 +101,7 @@ function hertzReader(header: Cells, column: string, unit: string | undefined, op
   }, rowCache);
   if (unit !== undefined) {
     const told = { by: `--${option} ${shown(unit)}`, frequency: frequencyUnitSymbol(unit) };
-    requireHeadingAgrees(header, index, told, as);
+    requireHeadingAgrees(headings, index, told, as);
   }
   return (cells: Cells): number | undefined => {
     const cell = (cells[index] as string).trim();
@@ -100,11 +109,16 @@ function hertzReader(header: Cells, column: string, unit: string | undefined, op
   };
 }
 
-function atReader(header: Cells, settings: TableSettings, speed: Reader<number | undefined> | undefined) {
+function atReader(
+  header: Cells,
+  headings: Cells,
+  settings: TableSettings,
+  speed: Reader<number | undefined> | undefined,
+) {
   const { at, atUnit, written } = settings;
   if (at.column !== undefined) {
     textReader(header, at, "at", written);
-    return hertzReader(header, at.column, atUnit, "at-unit", written);
+    return hertzReader(header, headings, at.column, atUnit, "at-unit", written);
   }
   if (at.fixed === undefined) return undefined;
   const times = order.exec(at.fixed.trim())?.[1];
@@ -138,6 +152,14 @@ function machineReader(header: Cells, settings: TableSettings, speed: Reader<num
   };
 }
 
+/** Settings in which the unit below the heading of the readings stands for a type that is not told. */
+function withUnitBelow(settings: TableSettings, units: UnitsRow | undefined, value: number): TableSettings {
+  const { from, written } = settings;
+  const unit = unitBelow(units, value, written);
+  if (unit === undefined || from.column !== undefined || from.fixed !== undefined) return settings;
+  return { ...settings, from: { column: undefined, fixed: unit } };
+}
+
 /** How rows of a table with this header are read. */
 export interface RowReader {
   (cells: Cells): RowFacts;
@@ -153,18 +175,20 @@ export interface RowReader {
  * @throws {@link VeladisError} for columns there are none of and options that do not go together; later, for a row,
  *   what {@link parseAmplitude} throws
  */
-export function rowReader(header: Cells, settings: TableSettings): RowReader {
-  const value = headedColumn(header, settings.column, settings.written);
+export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow): RowReader {
+  const value = headedColumn(header, given.column, given.written);
+  const settings = withUnitBelow(given, units, value);
   const { decimalComma } = settings.written;
-  const requireUnit = unitCheck(header, value, settings);
+  const headings = headingsOf(header, units, settings.written);
+  const requireUnit = unitCheck(header, headings, value, settings);
   const number = (cells: Cells): number => numberIn(cells[value] as string, decimalComma);
   const from = textReader(header, settings.from, "from", settings.written);
   const detector = textReader(header, settings.detector, "detector", settings.written);
   const speed =
     settings.speedColumn === undefined
       ? undefined
-      : hertzReader(header, settings.speedColumn, settings.speedUnit, "speed-unit", settings.written);
-  const at = atReader(header, settings, speed);
+      : hertzReader(header, headings, settings.speedColumn, settings.speedUnit, "speed-unit", settings.written);
+  const at = atReader(header, headings, settings, speed);
   const machine = machineReader(header, settings, speed);
   const { column: atColumn, fixed: atFixed } = settings.at;
   const freeFrequency = from === undefined || atColumn !== undefined || order.test(atFixed?.trim() ?? "");

@@ -99,12 +99,12 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
     else if (counts.refused <= MOST_REASONS) io.err(failureText(error, json, { ...(file && { file }), line }));
   };
   const visitor: RowVisitor = {
-    header(cells, raw, form) {
-      answers = rowAnswers(cells, settings, scheme, schemes);
+    header(cells, raw, form, units) {
+      answers = rowAnswers(cells, settings, scheme, schemes, units);
       output = json
         ? jsonOutput(answers.titles, cells, form)
         : csvOutput(answers.titles, form, settings.written.decimalComma);
-      written = output.header(raw);
+      written = output.header(raw, units?.raw);
       refusals = output.refusedHeader(raw);
     },
     row(cells, raw, line) {

@@ -24,6 +24,8 @@ export interface TableSettings {
   readonly speedColumn: string | undefined;
   /** Unit of bare numbers in the column of running speeds. */
   readonly speedUnit: string | undefined;
+  /** The reading with the machine stopped. */
+  readonly background: Mapped;
   readonly crestFactor: number | undefined;
   /** Reading types of the columns to add. */
   readonly targets: readonly string[];

@@ -22,23 +22,29 @@ function toldOfAll({ from, detector }: TableSettings): ColumnTold | undefined {
  * What refuses a row by what it says of its unit: in its type, against the heading of the readings, or in a column that
  * nobody asked for.
  *
+ * @param headings - the header with the units of a row below it
  * @param value - index of the column of readings
  * @throws {@link VeladisError} `unknown-option` for a heading that contradicts what is told of all rows
  */
-export function unitCheck(header: Cells, value: number, settings: TableSettings): (cells: Cells, type: string) => void {
+export function unitCheck(
+  header: Cells,
+  headings: Cells,
+  value: number,
+  settings: TableSettings,
+): (cells: Cells, type: string) => void {
   const { written, from, detector, at, speedColumn, machineColumns } = settings;
   const told = toldOfAll(settings);
   if (told !== undefined) {
     const asked = [from.column, detector.column, at.column, speedColumn, ...machineColumns];
     const others = asked.flatMap((column) => (column === undefined ? [] : [headedColumn(header, column, written)]));
     const instead = "--from-column reads each row by its own, ";
-    const refused = heldToUnits(header, [value], told, written, { others, instead });
+    const refused = heldToUnits(headings, [value], told, written, { others, instead });
     return (cells) => {
       const error = refused(cells);
       if (error !== undefined) throw error;
     };
   }
-  const heading = header[value] as string;
+  const heading = headings[value] as string;
   const says = written.fileUnits === "none" ? [] : headingSays(heading);
   if (says.length === 0) return () => undefined;
   const check = cached((type) => {

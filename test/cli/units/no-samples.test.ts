@@ -22,6 +22,40 @@ describe("what is no waveform is not taken for samples", () => {
     },
   );
 
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    "level", "Level [mm/s]", "Pegel", "Schwingungspegel", "amplitude", "velocity rms", "overall", "Overall (mm/s)", "Schwinggeschwindigkeit", "Effektivwert",
+    "trend DE", "vib_level", "vibration severity", "readings", "niveau", "RMS", "pk", "crest factor",
+  ])("a heading that names a level, a detector or a trend is refused: %s; --waveform says that they are samples", async (heading) => {
+    const csv = `n,${heading}\n${rows((i) => `${i},${wave(i)}`)}`;
+    const told = await refusal([...overall, "--column", "2"], csv);
+    expect(told).toContain(`the heading "${heading}" of column 2`);
+    expect(told).toContain("a trend of them for veladis setpoints");
+    expect(told).toContain("--waveform where they are samples all the same");
+    expect(await refusal([...overall, "--column", "2", "--waveform"], csv)).toBe("");
+  });
+
+  it("--waveform says nothing of the unit: a heading of another is refused all the same", async () => {
+    const csv = `n,level (in/s)\n${rows((i) => `${i},${wave(i)}`)}`;
+    expect(await refusal([...overall, "--column", "2", "--waveform"], csv)).toContain('which says "in/s"');
+  });
+
+  it.each(["waveform amplitude", "raw level", "samples", "levelled probe", "vibration"])(
+    "samples headed %s are read",
+    async (heading) => {
+      expect(await refusal([...overall, "--column", "2"], `n,${heading}\n${rows((i) => `${i},${wave(i)}`)}`)).toBe("");
+    },
+  );
+
+  it.each([
+    ["t [s]", (i: number) => `${60 * i}`],
+    ["date", (i: number) => `2026-03-04 ${`${10 + Math.floor(i / 60)}`}:${`${i % 60}`.padStart(2, "0")}`],
+  ])("rows with times minutes apart (%s) are a trend, refused with where it belongs", async (heading, at) => {
+    const told = await refusal([...overall, "--column", "2"], `${heading},v\n${rows((i) => `${at(i)},${wave(i)}`)}`);
+    expect(told).toContain("60 s from row to row");
+    expect(told).toContain("levels so far apart are a trend, for veladis setpoints or veladis simulate");
+  });
+
   it.each(["time", "Time", "timestamp", "t", "Time (s)", "frequency", "Freq [Hz]", "date time"])(
     "a column headed %s is refused",
     async (heading) => {
@@ -42,7 +76,9 @@ describe("what is no waveform is not taken for samples", () => {
     "amplitudes beside a column %s that rises are a spectrum, refused with where it belongs",
     async (heading) => {
       const csv = `${heading},amplitude\n${rows((i) => `${i + 1},${Math.abs(Number(wave(i)))}`)}`;
-      const told = await refusal([...overall, "--column", "2"], csv);
+      expect(await refusal([...overall, "--column", "2"], csv)).toContain("bandOverall of veladis/signal");
+      // told to be samples, they are beside a frequency still
+      const told = await refusal([...overall, "--column", "2", "--waveform"], csv);
       expect(told).toContain(`column 1 "${heading}", which rises from row to row`);
       expect(told).toContain("bandOverall of veladis/signal");
       expect(await refusal([...overall, "--column", "2", "--file-units", "none"], csv)).toBe("");
