@@ -15,9 +15,13 @@ interface Decided {
 export function decidedWithin(reading: Amplitude, ofBest: Verdict): Decided {
   if (!isUncertain(reading.history ?? [])) return { verdict: ofBest, lines: [] };
   const within = zonesWithin(ofBest);
+  const isBare = within.history.some((step) =>
+    [step.uncertainty, step.hertzUncertainty].some((one) => one?.distribution === "rectangular"),
+  );
   return {
     verdict: decidedVerdict(ofBest, within),
     lines: [
+      ...(isBare ? ["  ± without k taken as a bound with equal chance within"] : []),
       `  within ${intervalText(within)} (U = ${significant(within.interval.expanded)}, k = 2): ${within.zones.join(", ")}`,
       `  decided by guard band: the worst zone that the interval touches; by the best value ${within.bestValue.headline}`,
     ],

@@ -1,7 +1,8 @@
+export { coverageEnd } from "./coverage";
 export { formatUncertain } from "./format-uncertain";
 export { parseUncertain } from "./parse-uncertain";
 export { type RatioOf, ratioOf } from "./ratio-of";
-export { hasCoverage, withoutSign } from "./stated";
+export { divisorOf, type Stated, statedAlone, statedText } from "./stated";
 export { uncertainAmplitude } from "./uncertain-amplitude";
 export {
   methodFor,

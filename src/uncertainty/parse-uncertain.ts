@@ -13,7 +13,8 @@ import {
   writtenIn,
   writtenValue,
 } from "../reading/index";
-import { hasCoverage, type Stated, statedBehind, uncertaintyFrom, uncertaintyNote, withoutCoverage } from "./stated";
+import { type Coverage, hasCoverage, withoutCoverage } from "./coverage";
+import { type Stated, statedBehind, uncertaintyFrom, uncertaintyNote } from "./stated";
 
 const FORM = 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"';
 
@@ -23,7 +24,7 @@ const TOLERANCE = 'a frequency with its tolerance, such as "25 ± 0.5 Hz" or "15
 const LONGEST = 200;
 
 /** A text taken apart at its plus-minus sign, with its coverage factor apart. */
-function halves(text: string, reading: string): [before: string, behind: string | undefined, k: number | undefined] {
+function halves(text: string, reading: string): [before: string, behind: string | undefined, k: Coverage | undefined] {
   const [rest, k] = withoutCoverage(text);
   const [before = "", behind, ...more] = rest.split(PLUS_MINUS);
   if (more.length > 0 || (k !== undefined && behind === undefined)) {

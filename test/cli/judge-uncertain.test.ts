@@ -19,7 +19,7 @@ describe("judge of a reading with ±", () => {
 
   it("takes the uncertainty of an option, and the other rule", async () => {
     const stated = await judge("4.9 ± 6 % mm/s rms (k=2)");
-    const option = await judge("4.9 mm/s rms", "--uncertainty", "6 %");
+    const option = await judge("4.9 mm/s rms", "--uncertainty", "6 % (k=2)");
     expect(option.out.split("\n").slice(2)).toEqual(stated.out.split("\n").slice(2));
     const simple = await judge(
       "4.9 mm/s rms at 25 ± 0.5 Hz",

@@ -129,3 +129,27 @@ describe("a check of levels with their uncertainty", () => {
     }
   });
 });
+
+describe("--uncertainty", () => {
+  const args = ["check", "--known", "8 mm/s rms", "--indicated", "7.7 mm/s rms", "--tolerance", "5 %", "--uncertainty"];
+
+  it.each([
+    ["± 2 %", "0.185"],
+    ["2 %", "0.185"],
+    ["2 % (k=1)", "0.320"],
+    ["+/- 0.1 mm/s rms (k=2)", "0.100"],
+  ])("of a check is read: %s", async (text, expanded) => {
+    const { out, code } = await veladis([...args, text]);
+    expect(out).toContain(`uncertainty ${expanded} mm/s rms (k = 2)`);
+    expect(out.includes("taken as a bound")).toBe(!text.includes("k="));
+    expect(code).toBe(0);
+  });
+
+  it("of a reading means what the same words behind it mean, and tells a bound", async () => {
+    const judge = ["--machine", "pump 90 kW 2980 r/min category II"];
+    const { out } = await veladis(["judge", "4.9 mm/s rms", ...judge, "--uncertainty", "5 %"]);
+    const behind = await veladis(["judge", "4.9 ± 5 % mm/s rms", ...judge]);
+    expect(out.split("\n").slice(2)).toEqual(behind.out.split("\n").slice(2));
+    expect(out).toContain("± without k taken as a bound with equal chance within");
+  });
+});

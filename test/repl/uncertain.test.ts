@@ -73,3 +73,25 @@ describe("a reading with ± in the calculator", () => {
     await expect(said(line)).rejects.toMatchObject({ code });
   });
 });
+
+describe("how an uncertainty is meant", () => {
+  it.each([
+    ["v = 4.9 ± 0.3 mm/s rms k=2", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    ["v = 4.9 ± 0.3 mm/s rms, k = 2 at 25 Hz", "v = 4.90 ± 0.30 mm/s rms (k=2) at 25 Hz (1500 r/min)"],
+    ["v = 4.9 ± 0.3 mm/s rms (k = 2)", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    ["v = 4.9 ± 0.3 (k=2) mm/s rms", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    ["v = 4.9 ± 0.3 mm/s rms (2σ)", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    ["v = 4.9 ± 0.3 mm/s rms (2 sigma)", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    // 2 / 1.96 of it
+    ["v = 4.9 ± 0.3 mm/s rms (95 %)", "v = 4.90 ± 0.31 mm/s rms (k=2)"],
+    ["v = max(4.9 ± 0.3 mm/s rms (95%), 2 mm/s rms)", "v = 4.90 ± 0.31 mm/s rms (k=2)"],
+  ])("is read: %s", async (line, prints) => {
+    expect((await said(line)).replace(/ {2}\(.*/, "")).toBe(prints);
+  });
+
+  it("is refused with the form to write where it is not known", async () => {
+    await expect(said("v = 4.9 ± 0.3 mm/s rms (99 %)")).rejects.toThrow(/\(k=2\), \(2 sigma\) or \(95 %\)/);
+    await expect(said("v = 4.9 ± 0.3 mm/s rms (k=2, k=3)")).rejects.toMatchObject({ code: "syntax" });
+    await expect(said("v = 4.9 ± 0.3 mm/s rms = 3")).rejects.toMatchObject({ code: "syntax" });
+  });
+});

@@ -61,8 +61,8 @@ export const judgePage = {
     "crest-factor": crestFactor,
     uncertainty: {
       argument: "<amount>",
-      help: "expanded uncertainty (k = 2) of a reading without ±; with a ± or k of its own it is read as behind a reading",
-      example: '"5 %"',
+      help: "uncertainty of a reading without ±, read as behind one: without (k=...) or (95 %) a bound with equal chance within",
+      example: '"5 % (k=2)"',
     },
     rule: {
       argument: "<name>",
