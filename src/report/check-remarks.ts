@@ -72,6 +72,9 @@ export function linearityRemarks({ points, verdict }: Linearity): string[] {
     .filter((point) => point.verdict !== "pass" && point.error < 0)
     .sort((a, b) => a.errorPercent - b.errorPercent);
   return [
+    ...(points.some(({ parts }) => parts.length > 0)
+      ? ["slope, offset and the line are those of the best values"]
+      : []),
     ...new Set(points.flatMap((point) => ownCautions(point))),
     ...points.flatMap((point) => uncertaintyRemarks(point, `at ${format(point.known)}: `)),
     ...points.flatMap((point) => loopRemarks(point, `at ${format(point.known)}: `)),

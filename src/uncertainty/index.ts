@@ -1,6 +1,6 @@
 export { coverageEnd } from "./coverage";
 export { formatUncertain } from "./format-uncertain";
-export { parseUncertain } from "./parse-uncertain";
+export { parseUncertain, sharedUnit, withStated } from "./parse-uncertain";
 export { type RatioOf, ratioOf } from "./ratio-of";
 export { divisorOf, type Stated, statedAlone, statedText } from "./stated";
 export { uncertainAmplitude } from "./uncertain-amplitude";

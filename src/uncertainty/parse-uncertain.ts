@@ -34,7 +34,7 @@ function halves(text: string, reading: string): [before: string, behind: string 
 }
 
 /** `4.9` and `0.3 mm/s rms`: the unit behind both is that of the number, and the amount is in it, in % or in dB. */
-function sharedUnit(before: string, stated: Stated): [reading: string, stated: Stated] {
+export function sharedUnit(before: string, stated: Stated): [reading: string, stated: Stated] {
   const [digits, type] = splitNumeral(before);
   if (digits === "" || type !== "") return [before, stated];
   const [, sign = "", rest = ""] = /^(%|dB(?!\s+re))?\s*(.*)$/i.exec(stated.unit) ?? [];
@@ -128,6 +128,11 @@ function stateInHistory(
     note: [...(said?.note === undefined ? [] : [said.note]), ...told].join("; "),
   });
   return Object.freeze({ ...reading, history: ownHistory([step]) });
+}
+
+/** A reading with an uncertainty that was stated beside it. */
+export function withStated(reading: Amplitude, stated: Stated): Amplitude {
+  return stateInHistory(reading, uncertaintyOn(reading, stated), undefined);
 }
 
 /**

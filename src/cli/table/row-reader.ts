@@ -2,7 +2,7 @@ import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisErro
 import { frequency, frequencyUnitSymbol } from "../../frequency/index";
 import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
-import { numberCell, pointed } from "../delimited/number-cell";
+import { numberCell, pointed, requireNoneInColumn } from "../delimited/number-cell";
 import type { WrittenAs } from "../delimited/written-as";
 import { headedColumn } from "../input/headed-column";
 import { rowCache } from "./row-cache";
@@ -179,6 +179,7 @@ export function rowReader(header: Cells, settings: TableSettings): RowReader {
     }
     const read = (cells: Cells): RowFacts => {
       const written = (cells[value] as string).trim();
+      requireNoneInColumn(written, "a reading");
       const said = parseAmplitude(decimalComma ? pointed(written) : written);
       const { level, unit } = said;
       const told = at?.(cells);
