@@ -2,10 +2,16 @@ import { convertAmplitude, vectorDistance } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 import { amplitudeIn, decibelsOf, type ParsedType, parsedType, type Step, typeOf } from "../reading/index";
 
+/** A column of values: many draws of one number. */
+type Column = Float64Array;
+
+/** Many values at once, into `to`: a column for each of those a step starts from, and one of frequencies over the one used. */
+type Apply = (x: readonly Column[], hz: Column, to: Column, count: number) => void;
+
 /** What a step makes of the values it starts from, as a function that can be asked again with other values. */
 export interface Arithmetic {
-  /** The value for others in place of those of the history; `hz` is the frequency over the one that was used. */
-  readonly apply: (x: readonly number[], hz: number) => number;
+  /** The value for others in place of those of the history */
+  readonly apply: Apply;
   /** How much the value changes for each of those it starts from. */
   readonly slopes: (x: readonly number[], y: number) => readonly number[];
   /** The power of the frequency in the value, its share of change for a share of the frequency's. */
@@ -22,6 +28,24 @@ export interface Arithmetic {
  * is about u (1 + 4 u^2), so that 4 % is 0.6 % more than the slope says.
  */
 export const WELL_KNOWN_DIVISOR = 0.04;
+
+/** A function of one value or two, over columns. */
+function over(of: (x: number, z: number) => number): Apply {
+  return ([x, z = x], _, to, count) => {
+    for (let i = 0; i < count; i++) to[i] = of((x as Column)[i] as number, (z as Column)[i] as number);
+  };
+}
+
+/** The first column put together with the others, one after another. */
+function folded(put: (all: number, each: number) => number): Apply {
+  return (x, _, to, count) => {
+    const [first, ...others] = x as readonly [Column, ...Column[]];
+    to.set(first.subarray(0, count));
+    for (const column of others) {
+      for (let i = 0; i < count; i++) to[i] = put(to[i] as number, column[i] as number);
+    }
+  };
+}
 
 const one: Arithmetic["slopes"] = (x) => x.map(() => 1);
 
@@ -46,48 +70,62 @@ function conversion({ type, hertz, crestFactor }: Step, before: string): Arithme
   const power = to.order - from.order;
   return {
     power,
-    apply: ([x = 0], hz) => written(to, linear(from, x) * factor * hz ** power),
+    apply: ([x], hz, column, count) => {
+      for (let i = 0; i < count; i++) {
+        const ratio = hz[i] as number;
+        const times = ratio === 1 ? factor : factor * ratio ** power;
+        column[i] = written(to, linear(from, (x as Column)[i] as number) * times);
+      }
+    },
     slopes: ([x = 0], y) => [(factor * byLinear(to, y)) / byLinear(from, x)],
   };
 }
 
 /** A step that is no conversion. */
-function plain({ does, by = 1, over = 1, plus = 0, value, type }: Step, nominal: readonly number[]): Arithmetic {
+function plain({ does, by = 1, over: under = 1, plus = 0, value, type }: Step, nominal: readonly number[]): Arithmetic {
   switch (does) {
     case "scale":
-      return { apply: ([x = 0]) => (x * by) / over, slopes: () => [by / over] };
+      return { apply: over((x) => (x * by) / under), slopes: () => [by / under] };
     case "line":
-      return { apply: ([x = 0]) => x * by + plus, slopes: () => [by] };
+      return { apply: over((x) => x * by + plus), slopes: () => [by] };
     case "sum":
-      return { apply: (x) => x.reduce((sum, each) => sum + each, 0), slopes: one };
+      return { apply: folded((sum, each) => sum + each), slopes: one };
     case "difference":
       return {
-        apply: ([x = 0, ...less]) => less.reduce((rest, each) => rest - each, x),
+        apply: folded((rest, each) => rest - each),
         slopes: ([, ...less]) => [1, ...less.map(() => -1)],
       };
     case "ratio":
       return {
-        apply: ([x = 0, z = 1]) => x / z,
+        apply: over((x, z) => x / z),
         slopes: ([, z = 1], y) => [1 / z, -y / z],
         isBent: ([, z = 1], _, [, u = 0]) => u > WELL_KNOWN_DIVISOR * Math.abs(z),
       };
     case "rss":
       return {
-        apply: (x) => Math.hypot(...x),
+        apply: (x, _, to, count) => {
+          // over one of them, so that no square is too large or too small for a number
+          const size = Math.max(...x.map((column) => Math.abs(column[0] as number))) || 1;
+          to.fill(0, 0, count);
+          for (const column of x) {
+            for (let i = 0; i < count; i++) to[i] = (to[i] as number) + ((column[i] as number) / size) ** 2;
+          }
+          for (let i = 0; i < count; i++) to[i] = size * Math.sqrt(to[i] as number);
+        },
         slopes: (x, y) => x.map((each) => (y === 0 ? 0 : each / y)),
         isBent: (_, y) => y === 0,
       };
     case "rss difference":
       return {
         // a background above the reading leaves nothing
-        apply: ([x = 0, z = 0]) => Math.sqrt(Math.max(0, (x - z) * (x + z))),
+        apply: over((x, z) => Math.sqrt(Math.max(0, (x - z) * (x + z)))),
         slopes: ([x = 0, z = 0], y) => (y === 0 ? [0, 0] : [x / y, -z / y]),
         isBent: (_, y) => y === 0,
       };
     case "vector difference": {
       const cosine = Math.cos((by * Math.PI) / 180);
       return {
-        apply: ([x = 0, z = 0]) => vectorDistance(Math.max(0, x), Math.max(0, z), by),
+        apply: over((x, z) => vectorDistance(Math.max(0, x), Math.max(0, z), by)),
         slopes: ([x = 0, z = 0], y) => (y === 0 ? [0, 0] : [(x - z * cosine) / y, (z - x * cosine) / y]),
         isBent: (_, y) => y === 0,
       };
@@ -96,7 +134,7 @@ function plain({ does, by = 1, over = 1, plus = 0, value, type }: Step, nominal:
     case "smallest": {
       const pick = does === "largest" ? Math.max : Math.min;
       return {
-        apply: (x) => pick(...x),
+        apply: folded((best, each) => pick(best, each)),
         slopes: (x, y) => x.map((each) => (each === y ? 1 : 0)),
         isBent: (x) => x.length > 1,
       };
@@ -104,11 +142,11 @@ function plain({ does, by = 1, over = 1, plus = 0, value, type }: Step, nominal:
     case "round": {
       // a setting is brought to a step once; how well it is known does not come in steps
       const moved = value - (nominal[0] as number);
-      return { apply: ([x = 0]) => x + moved, slopes: one };
+      return { apply: over((x) => x + moved), slopes: one };
     }
     case "compare":
       return {
-        apply: ([x = 0]) => by / x,
+        apply: over((x) => by / x),
         slopes: ([x = 0]) => [-by / x ** 2],
         isBent: ([x = 0], _, [u = 0]) => u > WELL_KNOWN_DIVISOR * Math.abs(x),
       };

@@ -5,8 +5,8 @@ export { type RatioOf, ratioOf } from "./ratio-of";
 export { divisorOf, type Stated, statedAlone, statedText } from "./stated";
 export { uncertainAmplitude } from "./uncertain-amplitude";
 export {
+  drawnOf,
   methodFor,
-  sortedDraws,
   type UncertaintyMethod,
   type UncertaintyOf,
   type UncertaintyOptions,
