@@ -1,6 +1,6 @@
 import { splitNumeral } from "../core/index";
 import { type Amplitude, endBehind } from "../reading/index";
-import { coverageEnd, parseUncertain } from "../uncertainty/index";
+import { coverageEnd, intervalEnd, parseUncertain } from "../uncertainty/index";
 import { frequencyEnd, isFrequency, sameFrequencyEnd, stateEnd } from "./reading-end";
 import { namesReading } from "./reading-type";
 import { beginnings, wordsFrom } from "./words-behind";
@@ -57,9 +57,12 @@ export function uncertainAt(text: string, start: number, digits: string): Uncert
   const type = wordsEnd(text, shared ?? behindDigits, namesReading);
   const own = shared === undefined && type > behindDigits ? amountEnd(text, stateEnd(text, type)) : undefined;
   const subject = own === undefined ? type : wordsEnd(text, own, namesReading);
-  const covered = stateEnd(text, coverageEnd(text, subject));
+  const within =
+    shared === undefined && own === undefined && type > behindDigits ? intervalEnd(text, stateEnd(text, type)) : 0;
+  const isWithin = within > stateEnd(text, type);
+  const covered = isWithin ? within : stateEnd(text, coverageEnd(text, subject));
   const tolerance = type > behindDigits ? toleranceEnd(text, covered) : undefined;
-  if (shared === undefined && own === undefined && tolerance === undefined) return undefined;
+  if (shared === undefined && own === undefined && tolerance === undefined && !isWithin) return undefined;
   const at = tolerance ?? frequencyEnd(text, covered);
   const twice = tolerance === undefined && at > covered ? sameFrequencyEnd(text, at) : at;
   const end = endBehind(text, twice);

@@ -60,6 +60,19 @@ function inputAt(hz: number, given: readonly GivenHertz[], inputs: readonly Inpu
   });
 }
 
+/** Inputs of one name with their number behind it: `25 Hz (1)`, `25 Hz (2)`, in the order of the history. */
+function toldApart(inputs: readonly Input[]): readonly Input[] {
+  const counts = new Map<string, number>();
+  for (const { name } of inputs) counts.set(name, (counts.get(name) ?? 0) + 1);
+  const seen = new Map<string, number>();
+  return inputs.map((input) => {
+    if (counts.get(input.name) === 1) return input;
+    const place = (seen.get(input.name) ?? 0) + 1;
+    seen.set(input.name, place);
+    return { ...input, name: `${input.name} (${place})` };
+  });
+}
+
 /**
  * The graph of a history. Where several readings with a frequency of their own led to a conversion, the least well known
  * of the frequencies is its.
@@ -96,5 +109,5 @@ export function graphOf(history: readonly Step[]): Graph {
       ...(by !== undefined && { hertz: by }),
     });
   });
-  return { nodes, inputs };
+  return { nodes, inputs: toldApart(inputs) };
 }

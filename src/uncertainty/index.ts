@@ -1,8 +1,9 @@
 export { coverageEnd } from "./coverage";
 export { formatUncertain } from "./format-uncertain";
-export { parseUncertain, sharedUnit, withStated } from "./parse-uncertain";
+export { isStated, parseUncertain, sharedUnit, withStated } from "./parse-uncertain";
 export { type RatioOf, ratioOf } from "./ratio-of";
 export { divisorOf, type Stated, statedAlone, statedText } from "./stated";
+export { intervalEnd } from "./stated-interval";
 export { uncertainAmplitude } from "./uncertain-amplitude";
 export {
   drawnOf,

@@ -15,6 +15,7 @@ import {
 } from "../reading/index";
 import { type Coverage, hasCoverage, withoutCoverage } from "./coverage";
 import { type Stated, statedBehind, uncertaintyFrom, uncertaintyNote } from "./stated";
+import { byInterval, withoutInterval } from "./stated-interval";
 
 const FORM = 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"';
 
@@ -135,6 +136,11 @@ export function withStated(reading: Amplitude, stated: Stated): Amplitude {
   return stateInHistory(reading, uncertaintyOn(reading, stated), undefined);
 }
 
+/** True for a text that states an uncertainty, well or badly: by ±, a coverage factor or a 95 % interval. */
+export function isStated(text: string): boolean {
+  return hasPlusMinus(text) || hasCoverage(text) || withoutInterval(text)[1] !== undefined;
+}
+
 /**
  * The reading that a text says, with its uncertainty and that of its frequency; without them as {@link parseAmplitude}.
  *
@@ -142,6 +148,8 @@ export function withStated(reading: Amplitude, stated: Stated): Amplitude {
  * factor in brackets, `(k=2)`. Without a coverage factor it is a bound: all within is equally likely, so that the
  * standard uncertainty is the bound over root 3 (JCGM 100:2008, 4.3.7), and the history says so. It stays with the
  * history of the reading through every conversion, and comes out by {@link uncertaintyOf}.
+ *
+ * `95 % within 0.248 to 9.56`, as {@link formatUncertain} writes a skewed answer, is read by its wider side.
  *
  * @param reading - e.g. `"4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"`, `"0.25 in/s pk ± 5 % (k=3)"`,
  *   `"95 ± 0.5 dB re 1e-9 m/s"`
@@ -165,13 +173,18 @@ export function withStated(reading: Amplitude, stated: Stated): Amplitude {
 export function parseUncertain(reading: string): Amplitude {
   const written = requireText(reading, FORM).trim();
   if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
-  if (!hasPlusMinus(written) && !hasCoverage(written)) return parseAmplitude(written);
+  if (!isStated(written)) return parseAmplitude(written);
   const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);
   if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
-  const [before, behind, k] = halves(subject, reading);
+  const [exact, ends] = withoutInterval(subject);
+  const [before, behind, k] = halves(exact, reading);
+  if (ends !== undefined && behind !== undefined) {
+    throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+  }
   const [hz, hertzUncertainty] = at === undefined ? [undefined, undefined] : uncertainHertz(at, reading);
   const [plain, stated] = behind === undefined ? [before, undefined] : sharedUnit(before, statedBehind(behind, k));
   const bare = parseAmplitude(plain);
   const known = hz === undefined ? bare : Object.freeze({ ...bare, hertz: hz });
-  return stateInHistory(known, stated && uncertaintyOn(bare, stated), hertzUncertainty);
+  const own = ends === undefined ? stated && uncertaintyOn(bare, stated) : byInterval(bare, ends);
+  return stateInHistory(known, own, hertzUncertainty);
 }

@@ -47,6 +47,7 @@ describe("a reading with ± in the calculator", () => {
     "0.273 ± 0.017 in/s pk (k=2)  (sine)",
     "4.90 ± 0.30 mm/s rms (k=2) (above range)",
     "95.00 ± 0.58 dB re 1e-9 m/s (k=2)",
+    "4.90 mm/s rms, 95 % within 0.248 to 9.56",
   ])("is read back as it is printed: %s", async (text) => {
     expect(await said(`v = ${text}`)).toBe(`v = ${text}`);
     expect(await said(`v = max(${text})`)).toBe(`v = ${text}`);

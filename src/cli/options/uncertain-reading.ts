@@ -1,10 +1,10 @@
 import { shown, VeladisError } from "../../core/index";
 import { type Amplitude, hasPlusMinus } from "../../reading/index";
-import { parseUncertain, statedAlone, statedText } from "../../uncertainty/index";
+import { isStated, parseUncertain, statedAlone, statedText } from "../../uncertainty/index";
 
 /** A reading as it was written, with the uncertainty that stands in an option; it is left as text where it has none. */
 export function uncertainReading(written: string, uncertainty: string | undefined): string | Amplitude {
-  if (uncertainty === undefined) return hasPlusMinus(written) ? parseUncertain(written) : written;
+  if (uncertainty === undefined) return isStated(written) ? parseUncertain(written) : written;
   const [subject = "", ...at] = written.split(/(?=\sat\s|@)/i);
   if (hasPlusMinus(subject)) {
     throw new VeladisError("unknown-option", {
