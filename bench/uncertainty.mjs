@@ -1,5 +1,6 @@
 // First order against Monte Carlo in random chains of readings, and of vectors: `node bench/uncertainty.mjs [--count 100] [--draws 1000000]`.
 import { parseArgs } from "node:util";
+import { evaluateLine, newSession } from "../dist/mathjs.js";
 import { uncertaintyOf } from "../dist/uncertainty.js";
 import { uncertaintyOfVector } from "../dist/vector.js";
 import { finish, report } from "./measure.mjs";
@@ -53,4 +54,33 @@ while (vectors < few) {
 off.sort((a, b) => percent(a) - percent(b));
 report(`first order off Monte Carlo, median of ${few} vectors`, percent(off[off.length >> 1]), 1, "%");
 report(`first order off Monte Carlo, worst of ${few} vectors`, percent(off.at(-1)), 1, "%");
+// what a line of the calculator costs that is carried by draws, and how far its digits scatter between seeds
+const session = newSession();
+const lines = ["u = 4.9 ± 2 mm/s rms (k=2)", "u to in/s pk", "rss(u, 3 ± 1 mm/s rms)"];
+let cost = 0;
+for (const line of lines) {
+  let best = Number.POSITIVE_INFINITY;
+  for (let round = 0; round < 15; round++) {
+    const start = performance.now();
+    await evaluateLine(line, session);
+    best = Math.min(best, performance.now() - start);
+  }
+  cost = Math.max(cost, best);
+}
+report("a calculator line by Monte Carlo, 200,000 draws, slowest of 3", cost, 50, "ms");
+const seeds = Array.from({ length: 50 }, (_, i) => uncertaintyOf("4.9 ± 2 mm/s rms (k=2)", { seed: i + 1 }));
+const scatter = (of) => {
+  const all = seeds.map(of);
+  const mean = all.reduce((sum, one) => sum + one, 0) / all.length;
+  return Math.sqrt(all.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (all.length - 1));
+};
+const expanded = seeds[0].expanded;
+report(
+  "scatter of U between seeds, standard deviation",
+  (100 * scatter((one) => one.expanded)) / expanded,
+  0.5,
+  "% of U",
+);
+const ends = Math.max(...[0, 1].map((end) => scatter((one) => one.interval[end])));
+report("scatter of the ends of the interval between seeds", (100 * ends) / expanded, 0.5, "% of U");
 finish("First-order uncertainty against Monte Carlo");

@@ -1,5 +1,7 @@
 export type { CriterionWithin, IntervalWithin } from "./criterion-within";
 export { decidedVerdict, intervalText } from "./decided-verdict";
+export { type PointsWithin, type PointWithin, pointsWithin } from "./points-within";
+export { uncertainPoints } from "./uncertain-points";
 export type { ZoneProbabilities } from "./zone-probabilities";
 export { type ZoneRule, zoneRules } from "./zone-rules";
 export { type ZonesWithin, type ZonesWithinOptions, zonesWithin } from "./zones-within";

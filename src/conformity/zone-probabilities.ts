@@ -1,6 +1,6 @@
 import { type Assumption, amplitudeOf, assumedText } from "../reading/index";
 import type { Verdict, Zone } from "../severity/index";
-import { sortedDraws, type UncertaintyOptions, uncertainOf } from "../uncertainty/index";
+import { drawnOf, type UncertaintyOptions, uncertainOf } from "../uncertainty/index";
 import type { Placed } from "./criterion-within";
 import { isOpen } from "./is-open";
 import { normalBelow } from "./normal-below";
@@ -29,15 +29,11 @@ function barredBecause(verdict: Verdict, placed: readonly Placed[]): string[] {
   ];
 }
 
-/** The share of the draws that are at most so large; they are sorted. */
+/** The share of the draws that are at most so large. */
 function shareBelow(draws: Float64Array, most: number): number {
-  let [from, to] = [0, draws.length];
-  while (from < to) {
-    const middle = (from + to) >> 1;
-    if ((draws[middle] as number) <= most) from = middle + 1;
-    else to = middle;
-  }
-  return from / draws.length;
+  let below = 0;
+  for (let i = 0; i < draws.length; i++) if ((draws[i] as number) <= most) below++;
+  return below / draws.length;
 }
 
 /**
@@ -57,7 +53,7 @@ export function zoneProbabilities(
   const [{ criteria, zones }] = verdict.judgements as readonly [Verdict];
   const uncertain = uncertainOf(amplitudeOf((criteria[0] as (typeof criteria)[number]).judged));
   const isNormal = uncertain.graph.inputs.every(({ uncertainty }) => uncertainty.distribution === "normal");
-  const draws = method === "first order" && isNormal ? undefined : sortedDraws(uncertain, options);
+  const draws = method === "first order" && isNormal ? undefined : drawnOf(uncertain, options);
   const below = bounds.map((most) =>
     draws === undefined ? normalBelow((most - value) / standard) : shareBelow(draws, most),
   );

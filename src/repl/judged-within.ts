@@ -1,4 +1,4 @@
-import { decidedVerdict, intervalText, zonesWithin } from "../conformity/index";
+import { decidedVerdict, intervalText, type ZonesWithin, zonesWithin } from "../conformity/index";
 import { type Amplitude, isUncertain, significant } from "../reading/index";
 import type { Verdict } from "../severity/index";
 
@@ -8,6 +8,18 @@ interface Decided {
   readonly lines: readonly string[];
 }
 
+/** How a verdict was decided within the uncertainty of its reading. */
+export function withinLines(within: ZonesWithin): readonly string[] {
+  const isBare = within.history.some((step) =>
+    [step.uncertainty, step.hertzUncertainty].some((one) => one?.distribution === "rectangular"),
+  );
+  return [
+    ...(isBare ? ["  ± without k taken as a bound with equal chance within"] : []),
+    `  within ${intervalText(within)} (U = ${significant(within.interval.expanded)}, k = 2): ${within.zones.join(", ")}`,
+    `  decided by guard band: the worst zone that the interval touches; by the best value ${within.bestValue.headline}`,
+  ];
+}
+
 /**
  * A verdict by the guard band, where its reading has an uncertainty: the worst zone that the interval touches. As it is
  * where none is known.
@@ -15,11 +27,5 @@ interface Decided {
 export function decidedWithin(reading: Amplitude, ofBest: Verdict): Decided {
   if (!isUncertain(reading.history ?? [])) return { verdict: ofBest, lines: [] };
   const within = zonesWithin(ofBest);
-  return {
-    verdict: decidedVerdict(ofBest, within),
-    lines: [
-      `  within ${intervalText(within)} (U = ${significant(within.interval.expanded)}, k = 2): ${within.zones.join(", ")}`,
-      `  decided by guard band: the worst zone that the interval touches; by the best value ${within.bestValue.headline}`,
-    ],
-  };
+  return { verdict: decidedVerdict(ofBest, within), lines: withinLines(within) };
 }

@@ -1,7 +1,8 @@
+import { pointsWithin, uncertainPoints } from "../conformity/index";
 import { limitsKnown, visibleText } from "../core/index";
-import { type Amplitude, format, union } from "../reading/index";
+import { type Amplitude, union } from "../reading/index";
 import { classify, type Judgement, judge, judgePoints, marginText, type Scheme, type Verdict } from "../severity/index";
-import { decidedWithin } from "./judged-within";
+import { decidedWithin, withinLines } from "./judged-within";
 import { phaseCaution } from "./phase-words";
 import { numberText } from "./reading-words";
 import { schemeAmong } from "./scheme-among";
@@ -80,13 +81,19 @@ export function judgedPoints(
   schemes: readonly Scheme[] | undefined,
 ): Report {
   const all = schemes === undefined ? {} : { schemes };
-  const answer = judgePoints(points, machine, scheme === undefined ? all : { scheme: schemeAmong(scheme, schemes) });
+  const ofBest = judgePoints(
+    uncertainPoints(points),
+    machine,
+    scheme === undefined ? all : { scheme: schemeAmong(scheme, schemes) },
+  );
+  const answer = pointsWithin(ofBest);
   const { governing, notRead } = answer;
   const { verdict, reading, point } = governing;
   return {
     report: lines(
       `${point} governs, ${firstLine(answer, reading, verdict)}`,
-      ...answer.points.map((one) => `  ${one.point} ${format(one.reading)}: ${one.verdict.headline}`),
+      ...answer.points.map((one) => `  ${one.point} ${numberText(one.reading)}: ${one.verdict.headline}`),
+      ...(governing.within === undefined ? [] : withinLines(governing.within)),
       ...(notRead.length === 0 ? [] : [`  not read: ${notRead.join(", ")}`]),
       ...restLines(verdict),
     ),

@@ -49,7 +49,7 @@ function unbracketed(text: string): string {
 }
 
 /** The coverage factor of an uncertainty, whose sign assigns nothing. */
-const COVERAGE = /\(\s*k\s*=[^()=]*\)/gi;
+const COVERAGE = /\([^()=]*\bk\s*=[^()=]*\)|(?<=(?:±|\+\/[-\u2212])[^=]*)[\s,;]k\s*=(?!=)/gi;
 
 /** Text in quotes, and what is printed behind a difference: a `to` within them is no conversion. */
 const NOT_TO = /"[^"]*"?|\([^()]*;\s*up to \S+ with a phase between them\)/g;

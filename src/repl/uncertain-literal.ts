@@ -1,6 +1,6 @@
 import { splitNumeral } from "../core/index";
 import { type Amplitude, endBehind } from "../reading/index";
-import { parseUncertain } from "../uncertainty/index";
+import { coverageEnd, intervalEnd, parseUncertain } from "../uncertainty/index";
 import { frequencyEnd, isFrequency, sameFrequencyEnd, stateEnd } from "./reading-end";
 import { namesReading } from "./reading-type";
 import { beginnings, wordsFrom } from "./words-behind";
@@ -25,10 +25,6 @@ function amountEnd(text: string, at: number): number | undefined {
 function wordsEnd(text: string, at: number, is: (words: string) => boolean): number {
   for (const { text: words, end } of beginnings(wordsFrom(text, at))) if (is(words)) return end;
   return at;
-}
-
-function coverageEnd(text: string, at: number): number {
-  return behindPattern(/\s*\(\s*k\s*=[^()]*\)/, text, at) ?? at;
 }
 
 /** The end of a frequency with its tolerance, `at 25 ± 0.5 Hz (k=2)`; nothing where none with a tolerance follows. */
@@ -56,13 +52,17 @@ interface UncertainLiteral {
  */
 export function uncertainAt(text: string, start: number, digits: string): UncertainLiteral | undefined {
   const behindDigits = start + digits.length;
-  const shared = amountEnd(text, behindDigits);
+  const amount = amountEnd(text, behindDigits);
+  const shared = amount === undefined ? undefined : coverageEnd(text, amount);
   const type = wordsEnd(text, shared ?? behindDigits, namesReading);
   const own = shared === undefined && type > behindDigits ? amountEnd(text, stateEnd(text, type)) : undefined;
   const subject = own === undefined ? type : wordsEnd(text, own, namesReading);
-  const covered = stateEnd(text, coverageEnd(text, subject));
+  const within =
+    shared === undefined && own === undefined && type > behindDigits ? intervalEnd(text, stateEnd(text, type)) : 0;
+  const isWithin = within > stateEnd(text, type);
+  const covered = isWithin ? within : stateEnd(text, coverageEnd(text, subject));
   const tolerance = type > behindDigits ? toleranceEnd(text, covered) : undefined;
-  if (shared === undefined && own === undefined && tolerance === undefined) return undefined;
+  if (shared === undefined && own === undefined && tolerance === undefined && !isWithin) return undefined;
   const at = tolerance ?? frequencyEnd(text, covered);
   const twice = tolerance === undefined && at > covered ? sameFrequencyEnd(text, at) : at;
   const end = endBehind(text, twice);

@@ -1,3 +1,4 @@
+import { cautions } from "../core/index";
 import { format, isClipped, significant } from "../reading/index";
 import { type AsFoundAsLeft, foundMeanings, type KnownCheckResult, type Linearity } from "../verification/index";
 
@@ -32,10 +33,16 @@ function uncertaintyRemarks({ parts, method, uncertainty, unit }: PartsOf, which
   return [`${which}uncertainty ${significant(uncertainty)} ${unit} (k = 2) made of: ${texts.join("; ")}${how}`];
 }
 
+/** What is to be known of this check besides what is of all. */
+function ownCautions({ cautions: all }: Pick<KnownCheckResult, "cautions">, which = ""): string[] {
+  return all.filter((text) => !cautions.includes(text)).map((text) => `${which}${text}`);
+}
+
 /** What one check means for the device and for the time since the last check. */
 export function checkRemarks(check: KnownCheckResult): string[] {
   return [
     ...uncertaintyRemarks(check),
+    ...ownCautions(check),
     ...loopRemarks(check),
     ...lateRemarks(check),
     ...(check.verdict === "fail" ? [foundMeanings.fail] : []),
@@ -44,12 +51,15 @@ export function checkRemarks(check: KnownCheckResult): string[] {
 
 /** The same of a check as found and as left. */
 export function pairRemarks({ asFound, asLeft, meaning }: AsFoundAsLeft): string[] {
+  const sameCautions = ownCautions(asFound).join() === ownCautions(asLeft).join();
   return [
     ...uncertaintyRemarks(asFound, "as found: "),
+    ...ownCautions(asFound, sameCautions ? "" : "as found: "),
     ...loopRemarks(asFound, "as found: "),
     ...lateRemarks(asFound, "as found: "),
     meaning,
     ...uncertaintyRemarks(asLeft, "as left: "),
+    ...(sameCautions ? [] : ownCautions(asLeft, "as left: ")),
     ...loopRemarks(asLeft, "as left: "),
     ...lateRemarks(asLeft, "as left: "),
     ...(asLeft.verdict === "pass" ? [] : ["as left it does not pass: do not rely on it for protection"]),
@@ -62,6 +72,10 @@ export function linearityRemarks({ points, verdict }: Linearity): string[] {
     .filter((point) => point.verdict !== "pass" && point.error < 0)
     .sort((a, b) => a.errorPercent - b.errorPercent);
   return [
+    ...(points.some(({ parts }) => parts.length > 0)
+      ? ["slope, offset and the line are those of the best values"]
+      : []),
+    ...new Set(points.flatMap((point) => ownCautions(point))),
     ...points.flatMap((point) => uncertaintyRemarks(point, `at ${format(point.known)}: `)),
     ...points.flatMap((point) => loopRemarks(point, `at ${format(point.known)}: `)),
     ...(lowest === undefined ? [] : lateRemarks(lowest, `at ${format(lowest.known)}: `)),

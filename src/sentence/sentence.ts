@@ -22,9 +22,11 @@ const FORM = 'a line such as "0.25 in/s pk at 1500 r/min to mm/s rms, mil pp"';
  */
 export const CREST_FACTOR = /(?:\s+with\s+|(?<![,\s])\s+)crest factor\s+(?![^()]*\))/i;
 
-/** The line with "peak to peak" and its like written with dashes, since a "to" in a detector begins no target. */
+/** The line with "peak to peak" and "95 % within 1 to 2" written with dashes, since a "to" in them begins no target. */
 export function joinedPeaks(line: string): string {
-  return line.replace(/\b(peak|pk|0|zero)\s+to\s+(peak|pk)\b/gi, "$1-to-$2");
+  return line
+    .replace(/\b(peak|pk|0|zero)\s+to\s+(peak|pk)\b/gi, "$1-to-$2")
+    .replace(/(%\s+within\s+-?\d\S*)\s+to\s+(?=-?\d)/gi, "$1-to-");
 }
 
 /**

@@ -16,7 +16,13 @@ export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
 export type { Interval } from "./interval";
 export { type JudgeOptions, judge } from "./judge";
 export type { CriterionJudgement, Margin } from "./judge-criterion";
-export { type JudgePointsOptions, judgePoints, type PointsVerdict, type PointVerdict } from "./judge-points";
+export {
+  type JudgePointsOptions,
+  judgePoints,
+  type PointsVerdict,
+  type PointVerdict,
+  pointsVerdict,
+} from "./judge-points";
 export type { Judgement } from "./judgement";
 export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
 export type { Limit, PrintedLimit } from "./limit";

@@ -100,6 +100,11 @@ export function judgePoints(
     const verdict: Verdict = Object.freeze({ ...judgement, judgements: [judgement], deciding: [] });
     return Object.freeze({ point, reading, verdict });
   });
+  return pointsVerdict(judged);
+}
+
+/** The verdict on a machine by verdicts on its points. */
+export function pointsVerdict(judged: readonly PointVerdict[]): PointsVerdict {
   const [governing] = [...judged].sort((a, b) => badnessOf(b.verdict) - badnessOf(a.verdict)) as [PointVerdict];
   const { possible, worst, headline, word } = united(judged, governing);
   const unsure = judged.filter(({ verdict }) => verdict.background?.valid === false).map(({ point }) => point);

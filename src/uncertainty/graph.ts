@@ -80,6 +80,19 @@ function differenceOf(step: Step, { nodes, phasors, phases }: Draft): Phasor | u
   return differencePhasor((node) => nodes.push(node) - 1, nodes, [one, other], step, between);
 }
 
+/** Inputs of one name with their number behind it: `25 Hz (1)`, `25 Hz (2)`, in the order of the history. */
+function toldApart(inputs: readonly Input[]): readonly Input[] {
+  const counts = new Map<string, number>();
+  for (const { name } of inputs) counts.set(name, (counts.get(name) ?? 0) + 1);
+  const seen = new Map<string, number>();
+  return inputs.map((input) => {
+    if (counts.get(input.name) === 1) return input;
+    const place = (seen.get(input.name) ?? 0) + 1;
+    seen.set(input.name, place);
+    return { ...input, name: `${input.name} (${place})` };
+  });
+}
+
 /**
  * The graph of a history. Where several readings with a frequency of their own led to a conversion, the least well known
  * of the frequencies is its. A vector stands in it by its two parts too, in which sums are linear.
@@ -128,5 +141,5 @@ export function graphOf(history: readonly Step[]): Graph {
     phasors.push(difference ?? phasorOf(step, place, draft, history, node));
   });
   const [answer, vector] = [at.at(-1) as number, phasors.at(-1)];
-  return { nodes, inputs, answer, ...(vector !== undefined && { vector }), isOfVectors };
+  return { nodes, inputs: toldApart(inputs), answer, ...(vector !== undefined && { vector }), isOfVectors };
 }

@@ -1,12 +1,23 @@
+export { type Coverage, coverageEnd, hasCoverage, withoutCoverage } from "./coverage";
 export { formatUncertain, plusMinusText, uncertainText } from "./format-uncertain";
-export { parseUncertain, uncertainHertz } from "./parse-uncertain";
+export { isStated, parseUncertain, sharedUnit, uncertainHertz, withStated } from "./parse-uncertain";
 export { phasesOf, requirePhaseKnown } from "./phases";
 export { type RatioOf, ratioOf } from "./ratio-of";
-export { hasCoverage, statedBehind, uncertaintyFrom, uncertaintyNote, withoutCoverage, withoutSign } from "./stated";
+export {
+  divisorOf,
+  type Stated,
+  statedAlone,
+  statedBehind,
+  statedText,
+  uncertaintyFrom,
+  uncertaintyNote,
+  withoutSign,
+} from "./stated";
+export { intervalEnd } from "./stated-interval";
 export { uncertainAmplitude } from "./uncertain-amplitude";
 export {
+  drawnOf,
   methodFor,
-  sortedDraws,
   type UncertaintyMethod,
   type UncertaintyOf,
   type UncertaintyOptions,

@@ -12,9 +12,11 @@ const ROOT_THREE = 1.732_050_807_568_877_2;
 /** A node's value with its own input drawn: `z` standard uncertainties away. */
 function drawn({ value, isLevel, isSigned, of }: Node, { uncertainty }: Input, from: number, z: number): number {
   const { standard, in: scale } = uncertainty;
-  if (scale === "dB" && !isLevel) return from * Math.exp(perDecibel * standard * z);
+  const isFactor = of.length > 0;
+  const isShare = scale === "dB" && !isLevel;
+  if (isShare) return from * Math.exp(perDecibel * standard * z);
   // neither an amplitude nor a factor is ever below zero
-  if (of.length > 0) return from * Math.max(0, 1 + standard * z);
+  if (isFactor) return from * Math.max(0, 1 + standard * z);
   return isLevel || isSigned || value < 0 ? value + standard * z : Math.max(0, value + standard * z);
 }
 
@@ -91,21 +93,44 @@ export function drawsOf(
 export function momentsOf(draws: Draws): { mean: number; standard: number } {
   const shift = draws[0] as number;
   // over the greatest of them, so that no square is too large or too small for a number
-  const size = draws.reduce((most, draw) => Math.max(most, Math.abs(draw - shift)), 0);
+  let size = 0;
+  for (let i = 0; i < draws.length; i++) size = Math.max(size, Math.abs((draws[i] as number) - shift));
   if (size === 0) return { mean: shift, standard: 0 };
   let sum = 0;
   let squares = 0;
-  for (const draw of draws) {
-    const away = (draw - shift) / size;
+  for (let i = 0; i < draws.length; i++) {
+    const away = ((draws[i] as number) - shift) / size;
     sum += away;
-    squares += away ** 2;
+    squares += away * away;
   }
   const mean = sum / draws.length;
   return { mean: shift + size * mean, standard: size * Math.sqrt(Math.max(0, squares / draws.length - mean ** 2)) };
 }
 
-/** The probabilistically symmetric 95 % interval of sorted draws (JCGM 101:2008, 7.7.2). */
-export function intervalOf(sorted: Draws): readonly [low: number, high: number] {
-  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.round(share * (sorted.length - 1)))] as number;
-  return [at(0.025), at(0.975)];
+/** Puts the draw that so many are at most in its place, with none above it before it and none below behind (Hoare). */
+function placed(draws: Draws, place: number, from: number): number {
+  let [low, high] = [from, draws.length - 1];
+  while (low < high) {
+    const pivot = draws[(low + high) >> 1] as number;
+    let [i, j] = [low, high];
+    while (i <= j) {
+      while ((draws[i] as number) < pivot) i++;
+      while ((draws[j] as number) > pivot) j--;
+      if (i > j) break;
+      const one = draws[i] as number;
+      draws[i++] = draws[j] as number;
+      draws[j--] = one;
+    }
+    if (place <= j) high = j;
+    else if (place >= i) low = i;
+    else break;
+  }
+  return draws[place] as number;
+}
+
+/** The probabilistically symmetric 95 % interval of draws (JCGM 101:2008, 7.7.2); puts them into another order. */
+export function intervalOf(draws: Draws): readonly [low: number, high: number] {
+  const at = (share: number) => Math.min(draws.length - 1, Math.round(share * (draws.length - 1)));
+  const low = placed(draws, at(0.025), 0);
+  return [low, placed(draws, at(0.975), at(0.025))];
 }

@@ -13,7 +13,9 @@ import {
   writtenIn,
   writtenValue,
 } from "../reading/index";
-import { hasCoverage, type Stated, statedBehind, uncertaintyFrom, uncertaintyNote, withoutCoverage } from "./stated";
+import { type Coverage, hasCoverage, withoutCoverage } from "./coverage";
+import { type Stated, statedBehind, uncertaintyFrom, uncertaintyNote } from "./stated";
+import { byInterval, withoutInterval } from "./stated-interval";
 
 const FORM = 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"';
 
@@ -23,7 +25,7 @@ const TOLERANCE = 'a frequency with its tolerance, such as "25 ± 0.5 Hz" or "15
 const LONGEST = 200;
 
 /** A text taken apart at its plus-minus sign, with its coverage factor apart. */
-function halves(text: string, reading: string): [before: string, behind: string | undefined, k: number | undefined] {
+function halves(text: string, reading: string): [before: string, behind: string | undefined, k: Coverage | undefined] {
   const [rest, k] = withoutCoverage(text);
   const [before = "", behind, ...more] = rest.split(PLUS_MINUS);
   if (more.length > 0 || (k !== undefined && behind === undefined)) {
@@ -33,7 +35,7 @@ function halves(text: string, reading: string): [before: string, behind: string 
 }
 
 /** `4.9` and `0.3 mm/s rms`: the unit behind both is that of the number, and the amount is in it, in % or in dB. */
-function sharedUnit(before: string, stated: Stated): [reading: string, stated: Stated] {
+export function sharedUnit(before: string, stated: Stated): [reading: string, stated: Stated] {
   const [digits, type] = splitNumeral(before);
   if (digits === "" || type !== "") return [before, stated];
   const [, sign = "", rest = ""] = /^(%|dB(?!\s+re))?\s*(.*)$/i.exec(stated.unit) ?? [];
@@ -129,6 +131,16 @@ function stateInHistory(
   return Object.freeze({ ...reading, history: ownHistory([step]) });
 }
 
+/** A reading with an uncertainty that was stated beside it. */
+export function withStated(reading: Amplitude, stated: Stated): Amplitude {
+  return stateInHistory(reading, uncertaintyOn(reading, stated), undefined);
+}
+
+/** True for a text that states an uncertainty, well or badly: by ±, a coverage factor or a 95 % interval. */
+export function isStated(text: string): boolean {
+  return hasPlusMinus(text) || hasCoverage(text) || withoutInterval(text)[1] !== undefined;
+}
+
 /**
  * The reading that a text says, with its uncertainty and that of its frequency; without them as {@link parseAmplitude}.
  *
@@ -136,6 +148,8 @@ function stateInHistory(
  * factor in brackets, `(k=2)`. Without a coverage factor it is a bound: all within is equally likely, so that the
  * standard uncertainty is the bound over root 3 (JCGM 100:2008, 4.3.7), and the history says so. It stays with the
  * history of the reading through every conversion, and comes out by {@link uncertaintyOf}.
+ *
+ * `95 % within 0.248 to 9.56`, as {@link formatUncertain} writes a skewed answer, is read by its wider side.
  *
  * @param reading - e.g. `"4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"`, `"0.25 in/s pk ± 5 % (k=3)"`,
  *   `"95 ± 0.5 dB re 1e-9 m/s"`
@@ -159,13 +173,18 @@ function stateInHistory(
 export function parseUncertain(reading: string): Amplitude {
   const written = requireText(reading, FORM).trim();
   if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
-  if (!hasPlusMinus(written) && !hasCoverage(written)) return parseAmplitude(written);
+  if (!isStated(written)) return parseAmplitude(written);
   const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);
   if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
-  const [before, behind, k] = halves(subject, reading);
+  const [exact, ends] = withoutInterval(subject);
+  const [before, behind, k] = halves(exact, reading);
+  if (ends !== undefined && behind !== undefined) {
+    throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+  }
   const [hz, hertzUncertainty] = at === undefined ? [undefined, undefined] : uncertainHertz(at, reading);
   const [plain, stated] = behind === undefined ? [before, undefined] : sharedUnit(before, statedBehind(behind, k));
   const bare = parseAmplitude(plain);
   const known = hz === undefined ? bare : Object.freeze({ ...bare, hertz: hz });
-  return stateInHistory(known, stated && uncertaintyOn(bare, stated), hertzUncertainty);
+  const own = ends === undefined ? stated && uncertaintyOn(bare, stated) : byInterval(bare, ends);
+  return stateInHistory(known, own, hertzUncertainty);
 }

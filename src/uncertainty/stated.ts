@@ -1,5 +1,6 @@
 import { parseNumeral, requireNonNegative, shown, splitNumeral, VeladisError } from "../core/index";
 import { PLUS_MINUS, type Uncertainty } from "../reading/index";
+import { type Coverage, withoutCoverage } from "./coverage";
 
 /** What a text says behind a plus-minus sign: an amount, what it is in, and a coverage factor. */
 export interface Stated {
@@ -8,36 +9,11 @@ export interface Stated {
   readonly digits: string;
   /** `%`, `dB`, a unit and a detector, or empty for that of the number before it. */
   readonly unit: string;
-  /** Coverage factor; left out for a bound. */
-  readonly k?: number;
+  /** How it is meant; left out for a bound. */
+  readonly coverage?: Coverage;
 }
 
 const FORM = 'an uncertainty such as "± 0.3", "± 5 %" or "± 0.5 dB (k=2)"';
-const COVERAGE = "a coverage factor of 1 to 10, such as (k=2)";
-
-/** A coverage factor in brackets, such as `(k=2)`. */
-const coverage = /\s*\(\s*k\s*=\s*([^)]*)\)/i;
-
-/** True for a text with a coverage factor in it. */
-export function hasCoverage(text: string): boolean {
-  return coverage.test(text);
-}
-
-/**
- * A text without the coverage factor in it, and that factor.
- *
- * @throws {@link VeladisError} `syntax` for two, `out-of-range` for one below 1 or above 10, and as `parseNumeral`
- */
-export function withoutCoverage(text: string): [rest: string, k: number | undefined] {
-  const found = coverage.exec(text);
-  if (found === null) return [text, undefined];
-  const rest = text.slice(0, found.index) + text.slice(found.index + found[0].length);
-  if (coverage.test(rest)) throw new VeladisError("syntax", { expected: COVERAGE, received: shown(text) });
-  const k = parseNumeral(found[1] as string, COVERAGE);
-  if (k >= 1 && k <= 10) return [rest, k];
-  throw new VeladisError("out-of-range", { expected: COVERAGE, received: `${k}` });
-}
-
 /** An amount without the plus-minus sign that may stand before it. */
 export function withoutSign(text: string): string {
   const plain = text.trim();
@@ -49,31 +25,47 @@ export function withoutSign(text: string): string {
  *
  * @throws {@link VeladisError} `syntax`, `negative`, `not-finite`, `not-a-number`
  */
-export function statedBehind(text: string, k: number | undefined): Stated {
+export function statedBehind(text: string, coverage: Coverage | undefined): Stated {
   const [digits, unit] = splitNumeral(text.trim());
   if (digits === "") throw new VeladisError("syntax", { expected: FORM, received: shown(text) });
   const amount = requireNonNegative(parseNumeral(digits, "an uncertainty"), "an uncertainty of zero or more");
-  return { amount, digits, unit: unit.trim(), ...(k !== undefined && { k }) };
+  return { amount, digits, unit: unit.trim(), ...(coverage && { coverage }) };
+}
+
+/**
+ * What a text says that is an uncertainty alone, with or without the sign before it: `± 2 %`, `2 % (k=2)`.
+ *
+ * @throws {@link VeladisError} as {@link statedBehind} and {@link withoutCoverage}
+ */
+export function statedAlone(text: string): Stated {
+  const [rest, coverage] = withoutCoverage(text);
+  return statedBehind(withoutSign(rest), coverage);
 }
 
 /** Behind a bare plus-minus sign stands a bound: all within it is equally likely (JCGM 100:2008, 4.3.7). */
 const BOUND = 1.732_050_807_568_877_2;
 
+/** What a stated amount is divided by for its standard uncertainty. */
+export function divisorOf({ coverage }: Stated): number {
+  return coverage?.k ?? BOUND;
+}
+
+/** As it was stated, in one form: `± 2 % (k=2)`. */
+export function statedText({ digits, unit, coverage }: Stated): string {
+  return `± ${digits} ${unit}${coverage === undefined ? "" : ` (${coverage.words})`}`;
+}
+
 /**
  * A stated amount, in a unit of its own by now, as an uncertainty: with a coverage factor k its k-th part, as a bell; without one a bound with equal
  * chance within, whose standard uncertainty is larger than that of k = 2. None for an amount of zero.
  */
-export function uncertaintyFrom(
-  amount: number,
-  { digits, unit, k }: Stated,
-  isDecibels: boolean,
-): Uncertainty | undefined {
+export function uncertaintyFrom(amount: number, stated: Stated, isDecibels: boolean): Uncertainty | undefined {
   if (amount === 0) return undefined;
   return Object.freeze({
-    standard: amount / (k ?? BOUND),
+    standard: amount / divisorOf(stated),
     ...(isDecibels && { in: "dB" as const }),
-    distribution: k === undefined ? "rectangular" : "normal",
-    stated: `± ${digits} ${unit}${k === undefined ? "" : ` (k=${k})`}`,
+    distribution: stated.coverage === undefined ? "rectangular" : "normal",
+    stated: statedText(stated),
   });
 }
 

@@ -119,10 +119,10 @@ export function drawing({ draws = DRAWS, seed = 1 }: UncertaintyOptions): { coun
   };
 }
 
-/** Draws of an answer, sorted. */
-export function sortedDraws({ graph }: Uncertain, options: UncertaintyOptions = {}): Draws {
+/** Draws of an answer. */
+export function drawnOf({ graph }: Uncertain, options: UncertaintyOptions = {}): Draws {
   const { count, seed } = drawing(options);
-  return drawsOf(graph, count, seed).sort();
+  return drawsOf(graph, count, seed);
 }
 
 /** True where first order is enough. */
@@ -196,11 +196,11 @@ export function uncertaintyOf(
   const { value, type } = last;
   const { parts, slope, fitting } = bySlopes(uncertain);
   const method = parts.length === 0 ? fitting : (options.method ?? fitting);
-  const sorted = method === "Monte Carlo" ? sortedDraws(uncertain, options) : undefined;
-  const { standard, mean } = sorted === undefined ? { standard: slope, mean: undefined } : momentsOf(sorted);
+  const drawn = method === "Monte Carlo" ? drawnOf(uncertain, options) : undefined;
+  const { standard, mean } = drawn === undefined ? { standard: slope, mean: undefined } : momentsOf(drawn);
   const expanded = 2 * standard;
   const isLevel = type.startsWith("dB");
-  const how = sorted === undefined ? method : `${method}, ${sorted.length} draws, seed ${seed}`;
+  const how = drawn === undefined ? method : `${method}, ${drawn.length} draws, seed ${seed}`;
   const own = typeof answer === "string" ? [] : (answer.assumed ?? []);
   const assumed = history.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), own);
   const step: Step = Object.freeze({
@@ -214,11 +214,9 @@ export function uncertaintyOf(
     relative: isLevel || value === 0 ? null : standard / Math.abs(value),
     expanded,
     k: 2,
-    interval: Object.freeze(
-      sorted === undefined ? ([value - expanded, value + expanded] as const) : intervalOf(sorted),
-    ),
+    interval: Object.freeze(drawn === undefined ? ([value - expanded, value + expanded] as const) : intervalOf(drawn)),
     method,
-    ...(sorted !== undefined && { draws: sorted.length, seed, mean: mean as number }),
+    ...(drawn !== undefined && { draws: drawn.length, seed, mean: mean as number }),
     parts: partsOf(parts, slope, graph),
     assumed: union<Assumption>(assumed, ["independent"]),
     history: ownHistory([...history, step]),

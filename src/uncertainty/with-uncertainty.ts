@@ -2,7 +2,7 @@ import { convertAmplitude, linearTypeOf, multipliedAmplitude } from "../amplitud
 import { requireText, shown, VeladisError } from "../core/index";
 import { type Amplitude, madeOf, typeOf } from "../reading/index";
 import { uncertaintyOn } from "./parse-uncertain";
-import { statedBehind, uncertaintyNote, withoutCoverage, withoutSign } from "./stated";
+import { statedAlone, uncertaintyNote } from "./stated";
 import { uncertainAmplitude } from "./uncertain-amplitude";
 
 const FORM = 'an uncertainty such as "± 5 % (k=2)"';
@@ -30,8 +30,7 @@ const FORM = 'an uncertainty such as "± 5 % (k=2)"';
 export function withUncertainty(reading: string | Amplitude, uncertainty: string, name: string): Amplitude {
   const given = uncertainAmplitude(reading);
   const linear = given.level === undefined ? given : convertAmplitude(given, linearTypeOf(given));
-  const [rest, k] = withoutCoverage(requireText(uncertainty, FORM));
-  const stated = statedBehind(withoutSign(rest), k);
+  const stated = statedAlone(requireText(uncertainty, FORM));
   if (given.level !== undefined && stated.unit === "") {
     throw new VeladisError("missing-unit", {
       expected: `${FORM}, of a level in dB or %`,

@@ -3,10 +3,11 @@ import { cautions, finiteResult, requireGiven, requireList, shown, VeladisError 
 import { bandResponse, resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
+import { statedAlone, statedText } from "../uncertainty/index";
 import { type BenchMove, benchMoves, TAKE_TIME } from "./bench-moves";
 import { type BenchSettings, requireBenchSettings } from "./bench-settings";
 import { type Shaker, shakerReach } from "./shaker";
-import { marginsOf } from "./tolerance";
+import { expandedMargins } from "./tolerance";
 
 /** One step of a bench test. */
 export interface BenchStep {
@@ -68,6 +69,12 @@ function levelNotes({ level }: Shaker, sets: boolean): string[] {
   ];
 }
 
+/** An uncertainty as it was stated, and what was taken of one without a coverage factor. */
+function uncertaintyWords(text: string): string {
+  const stated = statedAlone(text);
+  return `${statedText(stated)}${stated.coverage === undefined ? ", taken as a bound with equal chance within" : ""}`;
+}
+
 function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number[], possible: boolean): string[] {
   const { tolerance = "5 %" } = settings;
   return [
@@ -77,7 +84,7 @@ function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number
           "this shaker cannot give some of the levels: what those steps prove stays unproven, and what the steps behind them expect of a set output holds only once it is set; take another shaker, or another frequency in the band",
         ]),
     "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time",
-    `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own expanded uncertainty is ${shaker.uncertainty} (k = 2)`}`,
+    `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own uncertainty is ${uncertaintyWords(shaker.uncertainty)}`}`,
     ...hertz.flatMap((one) => {
       const share = responseOf(settings, one);
       return share > 0.98
@@ -129,7 +136,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   if (main === undefined) {
     throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "nothing" });
   }
-  const uncertainty = shaker.uncertainty === undefined ? 0 : marginsOf(shaker.uncertainty, threshold).above;
+  const uncertainty = shaker.uncertainty === undefined ? 0 : expandedMargins(shaker.uncertainty, threshold).above;
   const load = settings.load === undefined ? 0 : settings.load?.kilograms;
   const allowed = amountAmplitude(settings.tolerance ?? "5 %", threshold);
   const tolerance = finiteResult(allowed.value / threshold.value);

@@ -21,7 +21,7 @@ import { type UncertaintyPart, uncertainAmplitude } from "../uncertainty/index";
 import { type Decision, type DecisionRule, decisionOn, decisionRules } from "./decision";
 import { errorUncertainty } from "./error-uncertainty";
 import { atKnownFrequency } from "./known-frequency";
-import { marginsOf, type ToleranceText } from "./tolerance";
+import { expandedMargins, marginsOf, type ToleranceText } from "./tolerance";
 
 /** What {@link checkAgainstKnown} is told. */
 export interface KnownCheck {
@@ -31,7 +31,10 @@ export interface KnownCheck {
   readonly indicated: string | Amplitude;
   /** The largest error allowed: `"5 %"`, `"0.5 dB"` or an amount such as `"0.4 mm/s rms"`. */
   readonly tolerance: ToleranceText;
-  /** Expanded uncertainty (k = 2) of the known level in the same forms, beside those that the levels carry themselves. */
+  /**
+   * Uncertainty of the known level, beside those that the levels carry themselves: `"2 % (k=2)"`, `"0.2 dB (95 %)"`; as behind
+   * a reading, one without a coverage factor is a bound with equal chance within.
+   */
   readonly uncertainty?: ToleranceText;
   /** The decision rule; guard band with any uncertainty, else simple acceptance. */
   readonly rule?: DecisionRule;
@@ -77,6 +80,23 @@ const keys: Readonly<Record<keyof KnownCheck, true>> = /* @__PURE__ */ Object.fr
   rule: true,
 });
 
+/** Uncertainties of a history that were stated without a coverage factor. */
+function boundsOf(steps: readonly Step[]): string[] {
+  return steps
+    .flatMap(({ uncertainty, hertzUncertainty }) => [uncertainty, hertzUncertainty])
+    .flatMap((one) => (one?.distribution === "rectangular" ? [one.stated] : []));
+}
+
+/** What to know of a check, with what was taken of bare uncertainties in front. */
+function withBounds(bounds: readonly string[]): readonly string[] {
+  if (bounds.length === 0) return cautions;
+  const texts = [...new Set(bounds)].join(" and ");
+  return Object.freeze([
+    `${texts} without a coverage factor is taken as a bound with equal chance within; write (k=2) behind an expanded uncertainty`,
+    ...cautions,
+  ]);
+}
+
 const noParts: readonly UncertaintyPart[] = /* @__PURE__ */ Object.freeze([]);
 
 function ruleOf(rule: DecisionRule | undefined, isUncertain: boolean): DecisionRule {
@@ -84,7 +104,8 @@ function ruleOf(rule: DecisionRule | undefined, isUncertain: boolean): DecisionR
   requireChoice(rule, Object.keys(decisionRules), "a decision rule");
   if (rule === "guard band" && !isUncertain) {
     throw new VeladisError("missing-fact", {
-      expected: 'the expanded uncertainty (k = 2) of the known level, such as "2 %", which the guard band is made of',
+      expected:
+        'the expanded uncertainty (k = 2) of the known level, such as "2 % (k=2)", which the guard band is made of',
       received: "nothing",
     });
   }
@@ -150,7 +171,7 @@ function shareOf(steps: readonly Step[], known: Amplitude, percent: number): rea
  * check.rule; // => "simple acceptance"
  * explain(check).text.split("\n")[2]; // => "7.3 mm/s rms - 8 mm/s rms = -0.7 mm/s rms  (error)"
  * const known = "8 mm/s rms at 2400 r/min";
- * checkAgainstKnown({ known, indicated: "7.7 mm/s rms", tolerance: "5 %", uncertainty: "2 %" }).verdict;
+ * checkAgainstKnown({ known, indicated: "7.7 mm/s rms", tolerance: "5 %", uncertainty: "2 % (k=2)" }).verdict;
  * // => "undecided"
  * const uncertain = { known: "8 ± 0.16 mm/s rms (k=2) at 2400 r/min", indicated: "7.7 ± 0.05 mm/s rms", tolerance: "5 %" };
  * const { uncertainty, parts, verdict } = checkAgainstKnown(uncertain);
@@ -182,7 +203,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
   );
   const tolerance = marginsOf(check.tolerance, known);
   const stated = check.uncertainty;
-  const beside = stated === undefined ? null : { ...marginsOf(stated, known), stated };
+  const beside = stated === undefined ? null : expandedMargins(stated, known);
   const error = indicated.value - known.value;
   const errorPercent = finiteResult((100 * error) / known.value);
   const { steps, assumed } = errorWay(indicated, linearAmplitude(known));
@@ -206,6 +227,6 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     ruleText: decisionRules[rule],
     assumed: union(union(assumed, tolerance.assumed), beside?.assumed),
     history: shareOf(steps, known, errorPercent),
-    cautions,
+    cautions: withBounds([...(beside?.isBound ? [beside.stated] : []), ...boundsOf(steps)]),
   });
 }

@@ -20,10 +20,10 @@ const COVERAGE = 2;
 
 /** One part as a share of the reading, and what it is divided by to be a standard uncertainty; none if it says nothing. */
 function partOf(text: string, reading: Amplitude | undefined): { share: number; over: number | undefined } {
-  const [rest, k] = withoutCoverage(requireText(text, FORM).trim());
+  const [rest, coverage] = withoutCoverage(requireText(text, FORM).trim());
   const bare = withoutSign(rest);
   // a bare ± is a bound with equal chance within (JCGM 100:2008, 4.3.7)
-  const over = k ?? (rest.search(PLUS_MINUS) === 0 ? Math.sqrt(3) : undefined);
+  const over = coverage?.k ?? (rest.search(PLUS_MINUS) === 0 ? Math.sqrt(3) : undefined);
   const [digits, unit] = numeralAndUnit(bare, FORM);
   const amount = requireNonNegative(parseNumeral(digits), "an uncertainty of zero or more");
   if (unit === "%") return { share: amount / 100, over };

@@ -30,7 +30,7 @@ export interface Shaker {
   readonly movingMass?: { readonly kilograms: number };
   /** Largest mass that may be mounted. */
   readonly payload?: { readonly kilograms: number };
-  /** Expanded uncertainty (k = 2) of its level, e.g. `"2 %"`. */
+  /** Uncertainty of its level: `"2 % (k=2)"`; without a coverage factor a bound with equal chance within. */
   readonly uncertainty?: string;
 }
 

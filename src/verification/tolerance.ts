@@ -1,11 +1,15 @@
 import { amountAmplitude } from "../amplitude/index";
-import { finiteResult, numeralAndUnit, parseNumeral, requireNonNegative } from "../core/index";
+import { finiteResult, numeralAndUnit, parseNumeral, requireNonNegative, requireText } from "../core/index";
 import type { Amplitude, Assumption } from "../reading/index";
+import { divisorOf, statedAlone, statedText } from "../uncertainty/index";
 
 /** A tolerance or an uncertainty: `"5 %"` of the known level, `"0.5 dB"`, or an amount such as `"0.4 mm/s rms"`. */
 export type ToleranceText = `${number} %` | `${number}%` | `${number} dB` | (string & {});
 
 const FORM = 'a tolerance such as "5 %", "0.5 dB" or "0.4 mm/s rms"';
+
+const UNCERTAINTY =
+  'an uncertainty with its unit, such as "2 % (k=2)", "0.2 dB (k=2)" or "0.1 mm/s rms"; without (k=...) a bound with equal chance within';
 
 /** How far a level may lie below and above the known one, in its unit. */
 export interface Margins {
@@ -24,11 +28,38 @@ export interface AssumedMargins extends Margins {
  * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `negative`, and as {@link amountAmplitude}
  */
 export function marginsOf(tolerance: ToleranceText, known: Amplitude): AssumedMargins {
+  return timesMargins(tolerance, known, 1);
+}
+
+/** The margins of a multiple of what a text states; of decibels, of a multiple of those. */
+function timesMargins(tolerance: ToleranceText, known: Amplitude, times: number): AssumedMargins {
   const [digits, unit] = numeralAndUnit(tolerance, FORM);
   if (/^dB$/i.test(unit)) {
-    const ratio = 10 ** (requireNonNegative(parseNumeral(digits), "a tolerance of zero or more") / 20);
+    const ratio = 10 ** ((times * requireNonNegative(parseNumeral(digits), "a tolerance of zero or more")) / 20);
     return { below: known.value * (1 - 1 / ratio), above: finiteResult(known.value * (ratio - 1)), assumed: [] };
   }
   const { value, assumed } = amountAmplitude(tolerance, known);
-  return { below: value, above: value, assumed };
+  return { below: times * value, above: finiteResult(times * value), assumed };
+}
+
+/** Margins of an expanded uncertainty (k = 2), and how it was stated. */
+export interface ExpandedMargins extends AssumedMargins {
+  /** In one form: `± 2 % (k=2)`. */
+  readonly stated: string;
+  /** True for one without a coverage factor, taken as a bound with equal chance within. */
+  readonly isBound: boolean;
+}
+
+/**
+ * The expanded uncertainty (k = 2) that a text states beside a level: `"2 % (k=2)"`, `"± 2 %"`. As behind a reading, one
+ * without a coverage factor is a bound, which is the wider.
+ *
+ * @throws {@link VeladisError} as {@link marginsOf} and {@link parseUncertain}
+ */
+export function expandedMargins(uncertainty: ToleranceText, known: Amplitude): ExpandedMargins {
+  const one = statedAlone(requireText(uncertainty, UNCERTAINTY));
+  const amount = `${one.digits} ${one.unit}`.trim();
+  numeralAndUnit(amount, UNCERTAINTY);
+  const margins = timesMargins(amount, known, 2 / divisorOf(one));
+  return { ...margins, stated: statedText(one), isBound: one.coverage === undefined };
 }

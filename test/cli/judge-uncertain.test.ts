@@ -19,7 +19,7 @@ describe("judge of a reading with ±", () => {
 
   it("takes the uncertainty of an option, and the other rule", async () => {
     const stated = await judge("4.9 ± 6 % mm/s rms (k=2)");
-    const option = await judge("4.9 mm/s rms", "--uncertainty", "6 %");
+    const option = await judge("4.9 mm/s rms", "--uncertainty", "6 % (k=2)");
     expect(option.out.split("\n").slice(2)).toEqual(stated.out.split("\n").slice(2));
     const simple = await judge(
       "4.9 mm/s rms at 25 ± 0.5 Hz",
@@ -59,6 +59,85 @@ describe("judge of a reading with ±", () => {
   });
 });
 
+describe("judge of several points with ±", () => {
+  const reading = "DE-H 4.9 ± 0.3 (k=2), DE-V 2.2 ± 5 % (k=2), NDE-H 5 mm/s rms";
+
+  it("takes the worst zone that an interval touches, and shows each", async () => {
+    const { out } = await judge(reading);
+    expect(out).toMatch(/^DE-H governs, 4\.90 ± 0\.30 mm\/s rms \(k=2\): zone C, by guard band,/);
+    expect(out).toMatch(/^> +DE-H .* zone C +4\.60 to 5\.20 mm\/s rms: B, C$/m);
+    expect(out).toMatch(/^ +DE-V .* zone A +2\.09 to 2\.31 mm\/s rms: A$/m);
+    const simple = await judge(reading, "--rule", "simple acceptance");
+    expect(simple.out).toContain(": zone B,");
+  });
+
+  it("as data: the zone of the rule, the possible ones, and what is within the interval of each", async () => {
+    const { zone, headline, possible, worst, points } = JSON.parse((await judge(reading, "--json")).out);
+    expect({ zone, headline, possible, worst }).toEqual({
+      ...{ zone: "C", headline: "zone C", possible: ["B", "C"], worst: "C" },
+    });
+    expect(points.map(({ within }: { within?: { zones: string[] } }) => within?.zones)).toEqual([
+      ["B", "C"],
+      ["A"],
+      undefined,
+    ]);
+  });
+
+  it("a verdict never becomes better by a ± of one of them", async () => {
+    for (const shown of ["3.1", "3.19", "4.9", "5.05", "8.4", "9"]) {
+      const [plain, uncertain] = await Promise.all(
+        [shown, `${shown} ± 0.2`].map(async (one) =>
+          JSON.parse((await judge(`DE-H ${one}, DE-V 1 mm/s rms`, "--json")).out),
+        ),
+      );
+      expect(uncertain.zone >= plain.zone, shown).toBe(true);
+      expect(uncertain.worst >= plain.worst, shown).toBe(true);
+    }
+  });
+
+  it.each([
+    ["DE-H 4,9 ± 0,3; DE-V 2,2 mm/s rms", "DE-H 4.9 ± 0.3, DE-V 2.2 mm/s rms"],
+    ["DE-H 4.9 mm/s rms ± 0.3 mm/s rms, DE-V 2.2 mm/s rms", "DE-H 4.9 ± 0.3, DE-V 2.2 mm/s rms"],
+    ["DE-H 4.9 ± 0.3 (k=2, 95 %), DE-V 2.2 mm/s rms", "DE-H 4.9 ± 0.3 (k=2), DE-V 2.2 mm/s rms"],
+  ])("%s is %s", async (written, same) => {
+    const [one, other] = await Promise.all(
+      [written, same].map(async (text) => JSON.parse((await judge(text, "--json")).out)),
+    );
+    expect(one.points.map((point: { within?: { interval: object } }) => point.within?.interval)).toEqual(
+      other.points.map((point: { within?: { interval: object } }) => point.within?.interval),
+    );
+  });
+
+  it.each([
+    ["DE-H 4.9 ± 0.3, DE-V 2.2 ± 0.1 mm/s rms (k=2)", "the coverage factor behind each ±"],
+    ["DE-H 4.9 mm/s rms at 25 ± 1 Hz, DE-V 2 mm/s rms", "whose frequencies have no ±"],
+    ["DE-H 4.9 ± 0.3 ± 0.2, DE-V 2 mm/s rms", "points with their readings"],
+  ])("%s is refused", async (text, says) => {
+    const { err, code } = await judge(text);
+    expect(err).toContain(says);
+    expect(code).toBe(2);
+  });
+});
+
+describe("a background with ±", () => {
+  it("is taken at the upper end of its interval, and says so", async () => {
+    // 2.9 is 3.2 times 0.9, and not three times 0.9 + 2 x 0.1 / root 3
+    const { out } = await judge("2.9 mm/s rms", "--background", "0.9 ± 0.1 mm/s rms");
+    expect(out).toContain("NOT RELIABLE: background too high");
+    expect(out.replace(/\s+/g, " ")).toContain(
+      "0.90 ± 0.12 mm/s rms (k=2): taken at the upper end of its interval, 1.02",
+    );
+    expect((await judge("2.9 mm/s rms", "--background", "0.9 mm/s rms")).out).not.toContain("NOT RELIABLE");
+  });
+
+  it("of several points too, each its own", async () => {
+    const { out } = await judge("DE-H 2.9, DE-V 2.2 mm/s rms", "--background", "DE-H 0.9 ± 0.1, DE-V 0.1 mm/s rms");
+    expect(out).toContain("NOT RELIABLE: background too high at DE-H");
+    const { err } = await judge("2.9 mm/s rms", "--background", "DE-H 0.9 ± 0.1 mm/s rms");
+    expect(err).toContain("received: those of several points");
+  });
+});
+
 describe("cells with ± of files", () => {
   it.each([
     ["value\n4.9 ± 0.3 mm/s rms\n", []],
@@ -66,7 +145,9 @@ describe("cells with ± of files", () => {
   ])("%j is refused, not read without it", async (file, options) => {
     const { out, err, code } = await veladis(["table", "--column", "value", ...machine, ...options], file);
     expect(out.trim().split("\n")).toHaveLength(1);
-    expect(err).toMatch(/line 2: (syntax|not-a-number)/);
+    expect(err).toMatch(/line 2: syntax/);
+    expect(err).toContain("write the value plus its uncertainty U in a column of its own");
+    expect(err).toContain("1 refused");
     expect(code).toBe(2);
   });
 });

@@ -181,7 +181,7 @@ describe("veladis check", () => {
     expect(high).toMatch(doubt);
     const passed = await told("8.9 mm/s rms");
     expect(passed).not.toMatch(/reads low|in doubt/);
-    const unsure = await told("8.5 mm/s rms", "--uncertainty", "2 %");
+    const unsure = await told("8.5 mm/s rms", "--uncertainty", "2 % (k=2)");
     expect(unsure).toMatch(/undecided.*reads low: it acts only at 1\.059 times/);
     expect(await told("0 mm/s rms")).toMatch(/the device shows nothing: it does not act/);
     expect(await told("8.9 mm/s rms", "--as-left", "8 mm/s rms")).toMatch(unfit);
@@ -197,7 +197,9 @@ describe("veladis check", () => {
     expect(out).toMatch(/^2 .* 0\.400 +not stated +up to 0\.400 +fail$/m);
     expect(out).not.toMatch(/^tolerance \d/m);
     expect(out).toMatch(/at 8\.00 mm\/s rms: the device reads low/);
-    expect(await told("--tolerance", "5 %", "--uncertainty", "2 %")).toMatch(/ 0\.400 +0\.160 +up to 0\.240 +fail$/m);
+    expect(await told("--tolerance", "5 %", "--uncertainty", "2 % (k=2)")).toMatch(
+      / 0\.400 +0\.160 +up to 0\.240 +fail$/m,
+    );
     // 6 dB is a ratio of 1.995 up and down: 8 x 0.995 above, 8 x 0.499 below
     expect(await told("--tolerance", "6 dB")).toMatch(/ 7\.96 +not stated +from -3\.99 to \+7\.96 +pass$/m);
   });

@@ -111,8 +111,21 @@ describe("a check of levels with their uncertainty", () => {
     expect(JSON.parse(out)).toMatchObject({ rule: "guard band", method: "first order", parts: [{}, {}] });
   });
 
-  it("refuses them in the cells of a file, also with --skip-bad: such a row is not a bad one", async () => {
-    const points = file("points.csv", "known,indicated\n2,2.1\n5 ± 0.1,5.1\n10,10.1\n");
+  it("carries them from the cells of a file to the verdict on each level", async () => {
+    const options = ["--from", "mm/s rms", "--tolerance", "5 %"];
+    const rows = "known,indicated\n2,2.1\n5 ± 0.1,5.1 ± 2 % (k=2)\n10,10.1\n";
+    const { out } = await veladis(["check", ...options], rows);
+    // JCGM 100:2008, 4.3.7 and 5.1.2: 2 times the root of (0.1 / root 3)^2 + 0.051^2
+    expect(out).toMatch(/^2 +5\.00 mm\/s rms .* 0\.154 .* undecided$/m);
+    expect(out).toContain("slope, offset and the line are those of the best values");
+    expect(out).toContain("5.1\nmm/s rms ± 2 % (k=2) (44 %)");
+    const comma = rows.replaceAll(",", ";").replaceAll(".", ",");
+    const { out: same } = await veladis(["check", ...options, "--decimal-comma"], comma);
+    expect(same).toBe(out);
+  });
+
+  it("refuses cells with ± that are no levels, also with --skip-bad: such a row is not a bad one", async () => {
+    const points = file("points.csv", "known,indicated\n2,2.1\n5 ± 5.1,5.1\n10,10.1 ± 0.1 mm/s rms\n");
     for (const more of [[], ["--skip-bad"]]) {
       const { err, code } = await veladis([
         "check",
@@ -124,8 +137,32 @@ describe("a check of levels with their uncertainty", () => {
         "5 %",
         ...more,
       ]);
-      expect(err).toContain("levels without ±, which of several rows is not carried");
+      expect(err).toContain("levels with ± written 5 ± 0.1 or 5 ± 2 % (k=2)");
       expect(code).not.toBe(0);
     }
+  });
+});
+
+describe("--uncertainty", () => {
+  const args = ["check", "--known", "8 mm/s rms", "--indicated", "7.7 mm/s rms", "--tolerance", "5 %", "--uncertainty"];
+
+  it.each([
+    ["± 2 %", "0.185"],
+    ["2 %", "0.185"],
+    ["2 % (k=1)", "0.320"],
+    ["+/- 0.1 mm/s rms (k=2)", "0.100"],
+  ])("of a check is read: %s", async (text, expanded) => {
+    const { out, code } = await veladis([...args, text]);
+    expect(out).toContain(`uncertainty ${expanded} mm/s rms (k = 2)`);
+    expect(out.includes("taken as a bound")).toBe(!text.includes("k="));
+    expect(code).toBe(0);
+  });
+
+  it("of a reading means what the same words behind it mean, and tells a bound", async () => {
+    const judge = ["--machine", "pump 90 kW 2980 r/min category II"];
+    const { out } = await veladis(["judge", "4.9 mm/s rms", ...judge, "--uncertainty", "5 %"]);
+    const behind = await veladis(["judge", "4.9 ± 5 % mm/s rms", ...judge]);
+    expect(out.split("\n").slice(2)).toEqual(behind.out.split("\n").slice(2));
+    expect(out).toContain("± without k taken as a bound with equal chance within");
   });
 });

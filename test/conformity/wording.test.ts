@@ -1,5 +1,6 @@
 import { classify, judge, judgePoints } from "veladis/severity";
 import * as uncertainty from "veladis/uncertainty";
+import { uncertainPoints } from "../../src/conformity/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 import { siteRule } from "../severity/own-scheme";
@@ -19,6 +20,10 @@ const withLimit = (parts: object) =>
   withCriterion({ limits: { ...criterion.limits, "A/B": { ...criterion.limits["A/B"], ...parts } } });
 
 const cases: Cases = {
+  "points, a coverage factor behind one of them": () =>
+    uncertainPoints("DE-H 3.1 ± 0.2, DE-V 2.2 ± 0.1 mm/s rms (k=2)"),
+  "points, a frequency with a tolerance": () => uncertainPoints("DE-H 3.1 mm/s rms at 25 ± 1 Hz"),
+  "points, two uncertainties of one": () => uncertainPoints("DE-H 3.1 ± 0.2 ± 0.1 mm/s rms"),
   "zonesWithin, nothing": () => u.zonesWithin(),
   "zonesWithin, a reading": () => u.zonesWithin("4.9 ± 0.3 mm/s rms"),
   "zonesWithin, a verdict on a reading without an uncertainty": () => u.zonesWithin(judge("4.9 mm/s rms", pump)),

@@ -41,7 +41,7 @@ export const fieldCheck = {
   known: "10 mm/s rms",
   indicated: "9.6 mm/s rms",
   tolerance: "5 %",
-  uncertainty: "3 %",
+  uncertainty: "3 % (k=2)",
   errorPercent: -4,
   acceptance: 0.2,
   call: "conditional pass",

@@ -47,6 +47,7 @@ describe("a reading with ± in the calculator", () => {
     "0.273 ± 0.017 in/s pk (k=2)  (sine)",
     "4.90 ± 0.30 mm/s rms (k=2) (above range)",
     "95.00 ± 0.58 dB re 1e-9 m/s (k=2)",
+    "4.90 mm/s rms, 95 % within 0.248 to 9.56",
   ])("is read back as it is printed: %s", async (text) => {
     expect(await said(`v = ${text}`)).toBe(`v = ${text}`);
     expect(await said(`v = max(${text})`)).toBe(`v = ${text}`);
@@ -71,5 +72,27 @@ describe("a reading with ± in the calculator", () => {
     ["a = 4.9 ± 0.3 mm/s rms (k=2) = 3", "syntax"],
   ])("is refused: %s", async (line, code) => {
     await expect(said(line)).rejects.toMatchObject({ code });
+  });
+});
+
+describe("how an uncertainty is meant", () => {
+  it.each([
+    ["v = 4.9 ± 0.3 mm/s rms k=2", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    ["v = 4.9 ± 0.3 mm/s rms, k = 2 at 25 Hz", "v = 4.90 ± 0.30 mm/s rms (k=2) at 25 Hz (1500 r/min)"],
+    ["v = 4.9 ± 0.3 mm/s rms (k = 2)", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    ["v = 4.9 ± 0.3 (k=2) mm/s rms", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    ["v = 4.9 ± 0.3 mm/s rms (2σ)", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    ["v = 4.9 ± 0.3 mm/s rms (2 sigma)", "v = 4.90 ± 0.30 mm/s rms (k=2)"],
+    // 2 / 1.96 of it
+    ["v = 4.9 ± 0.3 mm/s rms (95 %)", "v = 4.90 ± 0.31 mm/s rms (k=2)"],
+    ["v = max(4.9 ± 0.3 mm/s rms (95%), 2 mm/s rms)", "v = 4.90 ± 0.31 mm/s rms (k=2)"],
+  ])("is read: %s", async (line, prints) => {
+    expect((await said(line)).replace(/ {2}\(.*/, "")).toBe(prints);
+  });
+
+  it("is refused with the form to write where it is not known", async () => {
+    await expect(said("v = 4.9 ± 0.3 mm/s rms (99 %)")).rejects.toThrow(/\(k=2\), \(2 sigma\) or \(95 %\)/);
+    await expect(said("v = 4.9 ± 0.3 mm/s rms (k=2, k=3)")).rejects.toMatchObject({ code: "syntax" });
+    await expect(said("v = 4.9 ± 0.3 mm/s rms = 3")).rejects.toMatchObject({ code: "syntax" });
   });
 });

@@ -90,7 +90,7 @@ export const requests: Readonly<Record<string, SheetRequest>> = {
   "a check that fails high, with an uncertainty": {
     machine: "ID fan 1",
     known: "shaker 2, certificate 17",
-    check: checkAgainstKnown({ known, indicated: "9 mm/s rms", tolerance, uncertainty: "2 %" }),
+    check: checkAgainstKnown({ known, indicated: "9 mm/s rms", tolerance, uncertainty: "2 % (k=2)" }),
   },
   "a check that shows nothing": {
     machine: "ID fan 1",
@@ -102,7 +102,7 @@ export const requests: Readonly<Record<string, SheetRequest>> = {
   },
   "a check in doubt": {
     machine: "ID fan 1",
-    check: checkAgainstKnown({ known, indicated: "7.62 mm/s rms", tolerance, uncertainty: "4 %" }),
+    check: checkAgainstKnown({ known, indicated: "7.62 mm/s rms", tolerance, uncertainty: "4 % (k=2)" }),
   },
   "a level clipped by its loop": {
     machine: "ID fan 1",
@@ -135,7 +135,7 @@ export const requests: Readonly<Record<string, SheetRequest>> = {
         { level: "9.6 mm/s rms", set: false },
         { level: "9.8 mm/s rms", set: true },
       ],
-      { tolerance, uncertainty: "1 %" },
+      { tolerance, uncertainty: "1 % (k=2)" },
     ),
   },
   "a reset point alone": {

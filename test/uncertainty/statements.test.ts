@@ -15,6 +15,15 @@ describe("a reading with its uncertainty, in words", () => {
     ["4.9 mm/s rms ± 0.03 cm/s rms (k=2)", 0.15],
     ["5 ± 6 % mm/s rms (k=2)", 0.15],
     ["5 mm/s rms ± 6 % (k=2)", 0.15],
+    ["4.9 ± 0.3 mm/s rms k=2", 0.15],
+    ["4.9 ± 0.3 mm/s rms, k = 2", 0.15],
+    ["4.9 ± 0.3 mm/s rms (2σ)", 0.15],
+    ["4.9 ± 0.3 mm/s rms (2 sigma)", 0.15],
+    ["4.9 ± 0.15 mm/s rms (1 sigma)", 0.15],
+    ["4.9 ± 0.3 mm/s rms (k=2, 95 %)", 0.15],
+    // 95 % of a bell lie within 1.96 standard deviations of it (common practice, no source)
+    ["4.9 ± 0.3 mm/s rms (95 %)", 0.3 / 1.96],
+    ["4.9 ± 0.3 mm/s rms (95%)", 0.3 / 1.96],
     ["4.9 ± 0.3 mm/s rms", 0.3 / Math.sqrt(3)],
     ["95 ± 0.5 dB re 1e-9 m/s (k=2)", 0.25],
     ["95 dB re 1e-9 m/s ± 0.5 dB (k=2)", 0.25],
@@ -195,5 +204,38 @@ describe("the method", () => {
     const of = (seed: number) => uncertaintyOf("5 ± 2 mm/s rms (k=2)", { seed, draws: 5000 });
     expect(of(3)).toEqual(of(3));
     expect(of(3).standard).not.toBe(of(4).standard);
+  });
+});
+
+describe("a 95 % interval, as a skewed answer is written", () => {
+  it.each(["4.9 ± 4.9 mm/s rms", "4.9 ± 4 mm/s rms (k=1)", "10 ± 9 mm/s rms (k=1) at 25 Hz", "2 ± 2 um pp"])(
+    "of %s is read back, and known no better than it was",
+    (text) => {
+      const written = formatUncertain(text);
+      expect(written).toContain("95 % within");
+      const [before, after] = [uncertaintyOf(text), uncertaintyOf(written)];
+      expect(after.value).toBeCloseTo(before.value, 2);
+      expect(after.type).toBe(before.type);
+      // an end is written in three digits
+      expect(after.standard).toBeGreaterThan(0.99 * before.standard);
+      expect(after.interval[1]).toBeGreaterThan(0.99 * before.interval[1]);
+    },
+  );
+
+  it("is read within a line to the types behind it", () => {
+    const { standard, parts } = uncertaintyOf("4.90 mm/s rms, 95 % within 0.248 to 9.56");
+    // of a bound a with equal chance within, 95 % lie within 0.95 a, and u is a / root 3
+    expect(standard).toBeCloseTo(4.9 / Math.sqrt(3), 1);
+    expect(parts.map(({ stated }) => stated)).toEqual(["95 % within 0.248 to 9.56"]);
+  });
+});
+
+describe("the parts of an answer", () => {
+  it("have a number behind their name where two have one name", () => {
+    const one = convertAmplitude(parseUncertain("4.9 ± 0.3 mm/s rms at 40 ± 1 Hz"), "um rms");
+    const other = convertAmplitude(parseUncertain("4.9 ± 0.2 mm/s rms at 40 ± 2 Hz"), "um rms");
+    const sum = madeOf([one, other], { does: "sum", value: one.value + other.value, type: "um rms" }) as never;
+    const names = uncertaintyOf(sum, { method: "first order" }).parts.map(({ name }) => name);
+    expect([...names].sort()).toEqual(["4.9 mm/s rms (1)", "4.9 mm/s rms (2)", "40 Hz (1)", "40 Hz (2)"]);
   });
 });

@@ -14,7 +14,7 @@ const shaker = {
   force: { newtons: 40 },
   movingMass: { kilograms: 0.25 },
   payload: { kilograms: 1.5 },
-  uncertainty: "2 %",
+  uncertainty: "2 % (k=2)",
 } as const satisfies Shaker;
 
 /** The switch of ID fan 1. */
@@ -100,7 +100,7 @@ describe("a bench plan", () => {
     // 92 % of 9 mm/s
     expect(plan().reset.value).toBeCloseTo(8.28, 12);
     expect(plan().cautions).toBe(cautions);
-    expect(plan().notes.join()).toMatch(/uncertainty is 2 %/);
+    expect(plan().notes.join()).toMatch(/uncertainty is ± 2 % \(k=2\)/);
   });
 
   it("expects what the trip logic does", () => {

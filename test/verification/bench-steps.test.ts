@@ -112,15 +112,15 @@ describe("the steps of a bench test", () => {
     ]);
     expect(narrow[7]?.[2]).toContain("cannot be proven");
     // 9 / 0.95 / 0.94 is above 10: the shaker's part counts
-    expect(rows({}, { ...shaker, uncertainty: "6 %" })[7]?.[1]).toBeNull();
-    expect(rows({}, { ...shaker, uncertainty: "5 %" })[7]?.[1]).toBeCloseTo(9 / 0.95 / 0.95, 9);
+    expect(rows({}, { ...shaker, uncertainty: "6 % (k=2)" })[7]?.[1]).toBeNull();
+    expect(rows({}, { ...shaker, uncertainty: "5 % (k=2)" })[7]?.[1]).toBeCloseTo(9 / 0.95 / 0.95, 9);
     expect(narrow[0]?.[2]).toBe("the device shows 2.50 mm/s rms within 10 %; no trip");
   });
 
   it("reach the trip for every device within its tolerance and every shaker within its uncertainty", () => {
     for (const gain of [0.95, 1, 1.05]) {
       for (const off of [0.98, 1, 1.02]) {
-        const shown = rows({}, { ...shaker, uncertainty: "2 %" }).map(([what, level]) => [
+        const shown = rows({}, { ...shaker, uncertainty: "2 % (k=2)" }).map(([what, level]) => [
           what,
           (level ?? 0) * gain * off,
         ]);
@@ -178,8 +178,8 @@ describe("the notes on a bench test", () => {
 
   it("say what is done after, and what readings are held against", () => {
     expect(notes({})).toEqual([MOUNT, "readings are held against 5 %", AFTER]);
-    expect(notes({ tolerance: "3 %" }, { uncertainty: "2 %" })[1]).toBe(
-      "readings are held against 3 %; the shaker's own expanded uncertainty is 2 % (k = 2)",
+    expect(notes({ tolerance: "3 %" }, { uncertainty: "2 % (k=2)" })[1]).toBe(
+      "readings are held against 3 %; the shaker's own uncertainty is ± 2 % (k=2)",
     );
     expect(refusalOf(() => notes({}, { uncertainty: "2" })).code).toBe("missing-unit");
   });

@@ -61,7 +61,7 @@ describe("check against a known level", () => {
       known: "100 mm/s rms",
       indicated: `${100 + deviation} mm/s rms`,
       tolerance: `${calls.limit} mm/s rms`,
-      uncertainty: `${calls.guard} mm/s rms`,
+      uncertainty: `${calls.guard} mm/s rms (k=2)`,
     });
     expect(found.call).toBe(call);
     expect(found.verdict).toBe(call.startsWith("conditional") ? "undecided" : call);
@@ -73,7 +73,7 @@ describe("check against a known level", () => {
       known: "1 mm pp",
       indicated: `${1 + deviation} mm pp`,
       tolerance: `${micrometer.tolerance} mm pp`,
-      uncertainty: `${micrometer.uncertainty} mm pp`,
+      uncertainty: `${micrometer.uncertainty} mm pp (k=2)`,
     });
     expect(found.acceptance.above).toBeCloseTo(micrometer.acceptance, 12);
     expect(found.verdict === "pass").toBe(accepted);
@@ -158,18 +158,21 @@ describe("the decision on a check", () => {
   it("leaves a stated uncertainty out of simple acceptance, which needs none", () => {
     const simple = { rule: "simple acceptance" } as const;
     expect(check(10.45, simple)).toMatchObject({ call: "pass", uncertainty: null, rule: "simple acceptance" });
-    const beside = check(10.45, { ...simple, uncertainty: "3 %" });
+    const beside = check(10.45, { ...simple, uncertainty: "3 % (k=2)" });
     expect(beside).toMatchObject({ call: "pass", rule: "simple acceptance" });
     expect(beside.uncertainty).toBeCloseTo(0.3, 12);
     expect(beside.acceptance).toEqual({ below: 0.5, above: 0.5 });
-    expect(check(10.51, { ...simple, uncertainty: "3 %" }).call).toBe("fail");
-    expect(check(10.45, { rule: "guard band", uncertainty: "3 %" }).call).toBe("conditional pass");
+    expect(check(10.51, { ...simple, uncertainty: "3 % (k=2)" }).call).toBe("fail");
+    expect(check(10.45, { rule: "guard band", uncertainty: "3 % (k=2)" }).call).toBe("conditional pass");
   });
 
   it("passes no error but none where the guard band takes the whole tolerance, and nothing where it takes more", () => {
-    expect(check(10, { uncertainty: "5 %" })).toMatchObject({ call: "pass", acceptance: { below: 0, above: 0 } });
-    expect(check(10.01, { uncertainty: "5 %" }).call).toBe("conditional pass");
-    expect(check(10, { uncertainty: "6 %" })).toMatchObject({ call: "conditional pass", acceptance: { above: 0 } });
+    expect(check(10, { uncertainty: "5 % (k=2)" })).toMatchObject({ call: "pass", acceptance: { below: 0, above: 0 } });
+    expect(check(10.01, { uncertainty: "5 % (k=2)" }).call).toBe("conditional pass");
+    expect(check(10, { uncertainty: "6 % (k=2)" })).toMatchObject({
+      call: "conditional pass",
+      acceptance: { above: 0 },
+    });
   });
 
   it("gives an error at its limit to the better side, however large the numbers", () => {
@@ -211,7 +214,7 @@ describe("as found and as left", () => {
     const unsure = asFoundAsLeft({
       known: "10 mm/s rms",
       tolerance: "5 %",
-      uncertainty: "3 %",
+      uncertainty: "3 % (k=2)",
       asFound: "10.4 mm/s rms",
       asLeft: "10 mm/s rms",
     });
@@ -267,7 +270,7 @@ describe("linearity", () => {
     const of = (...indicated: number[]) =>
       linearity(
         indicated.map((level, i) => ({ known: `${i + 1} g pk`, indicated: `${level} g pk` })),
-        { tolerance: "5 %", uncertainty: "2 %" },
+        { tolerance: "5 %", uncertainty: "2 % (k=2)" },
       );
     expect(of(1.2, 2, 3)).toMatchObject({ worst: { known: { value: 1 } }, verdict: "fail" });
     expect(of(1, 2.4, 3)).toMatchObject({ worst: { known: { value: 2 } }, verdict: "fail" });

@@ -34,9 +34,9 @@ describe("a check of levels with their uncertainty", () => {
   });
 
   it("puts the uncertainty stated beside the levels to it as one more part", () => {
-    const { uncertainty, parts } = checkAgainstKnown({ ...check, uncertainty: "1 %" });
+    const { uncertainty, parts } = checkAgainstKnown({ ...check, uncertainty: "1 % (k=2)" });
     expect(uncertainty).toBeCloseTo(Math.hypot(0.08, found.uncertainty ?? 0), 12);
-    expect(parts.find(({ name }) => name === "known level")).toMatchObject({ stated: "1 %", standard: 0.04 });
+    expect(parts.find(({ name }) => name === "known level")).toMatchObject({ stated: "± 1 % (k=2)", standard: 0.04 });
     expect(parts.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
   });
 
@@ -57,7 +57,7 @@ describe("a check of levels with their uncertainty", () => {
       known: "8 mm/s rms",
       indicated: "7.7 mm/s rms",
       tolerance: "5 %",
-      uncertainty: "2 %",
+      uncertainty: "2 % (k=2)",
     });
     expect([beside.uncertainty, beside.parts, beside.method]).toEqual([0.16, [], null]);
   });
@@ -131,5 +131,31 @@ describe("checks of several levels", () => {
     expect(sheet).toContain(
       "uncertainty 0.170 mm/s rms (k = 2) made of: 8 mm/s rms ± 0.16 mm/s rms (k=2) (88 %); 7.7 mm/s rms ± 0.05 mm/s rms (12 %), taken as independent, first order",
     );
+  });
+});
+
+describe("an uncertainty stated beside the known level", () => {
+  const of = (uncertainty: string) =>
+    checkAgainstKnown({ known: "8 mm/s rms", indicated: "7.7 mm/s rms", tolerance: "5 %", uncertainty });
+
+  // JCGM 100:2008, 4.3.7: of a bound a/root 3; else the k-th part. 95 % of a bell is 1.96 (common practice, no source)
+  it.each([
+    ["2 % (k=2)", 0.16],
+    ["± 2 % (k=1)", 0.32],
+    ["+/- 0.1 mm/s rms (k=2)", 0.1],
+    ["2 %", 0.32 / Math.sqrt(3)],
+    ["± 2 %", 0.32 / Math.sqrt(3)],
+    ["2 % (95 %)", 0.32 / 1.96],
+    ["0.2 dB (k=2)", 8 * (10 ** 0.01 - 1)],
+  ])("%s is expanded, k = 2, as the ± of a reading is", (text, expanded) => {
+    expect(of(text).uncertainty).toBeCloseTo(expanded, 12);
+  });
+
+  it("says what was taken of one without a coverage factor, which is the wider", () => {
+    expect(of("2 %").cautions[0]).toMatch(/^± 2 % without a coverage factor is taken as a bound/);
+    expect(of("2 % (k=2)").cautions[0]).not.toContain("bound");
+    expect(of("2 %").uncertainty).toBeGreaterThan(of("2 % (k=2)").uncertainty ?? 0);
+    const own = checkAgainstKnown(check).cautions[0];
+    expect(own).toMatch(/^± 0.05 mm\/s rms without a coverage factor/);
   });
 });

@@ -1,4 +1,5 @@
 /** Elements, fields and answers of the live pages; texts are always set as texts. */
+import { withoutPlusMinus } from "./without-plus-minus.js";
 
 let count = 0;
 
@@ -23,7 +24,7 @@ function labelled(words, control) {
 export function textField(words, value, change, properties = {}) {
   const control = element("input", { type: "text", value, autocomplete: "off", spellcheck: false, ...properties });
   control.addEventListener("input", () => change());
-  return { row: labelled(words, control), read: () => control.value.trim(), control };
+  return { row: labelled(words, control), read: () => withoutPlusMinus(control.value.trim()), control };
 }
 
 /** A choice among texts, or pairs of value and text. */

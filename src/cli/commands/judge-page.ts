@@ -39,7 +39,7 @@ export const judgePage = {
     ],
     [
       "with ±",
-      'behind the number or the reading: "4.9 ± 0.3 mm/s rms (k=2)", "0.25 in/s pk ± 5 % (k=2)"; without (k=...) a bound with equal chance within',
+      'behind the number or the reading: "4.9 ± 0.3 mm/s rms (k=2)", "0.25 in/s pk ± 5 % (k=2)"; without (k=...) a bound with equal chance within; of several points each its own: "DE-H 4.9 ± 0.3 (k=2), DE-V 2.2 mm/s rms"',
       "The zone is then the worst that the interval touches (guard band), or that of the best value (simple acceptance).",
     ],
   ],
@@ -61,8 +61,8 @@ export const judgePage = {
     "crest-factor": crestFactor,
     uncertainty: {
       argument: "<amount>",
-      help: "expanded uncertainty (k = 2) of a reading without ±; with a ± or k of its own it is read as behind a reading",
-      example: '"5 %"',
+      help: "uncertainty of a reading without ±, read as behind one: without (k=...) or (95 %) a bound with equal chance within",
+      example: '"5 % (k=2)"',
     },
     rule: {
       argument: "<name>",

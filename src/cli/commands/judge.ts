@@ -1,8 +1,17 @@
-import { decidedVerdict, type ZoneRule, type ZonesWithin, zoneRules, zonesWithin } from "../../conformity/index";
+import {
+  decidedVerdict,
+  pointsWithin,
+  uncertainPoints,
+  type ZoneRule,
+  type ZonesWithin,
+  zoneRules,
+  zonesWithin,
+} from "../../conformity/index";
 import { parseNumeral, requireChoice, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
 import { changeFromBaseline, type Judgement, judgePoints, namesPoints, type Verdict } from "../../severity/index";
 import type { Io } from "../input/io";
+import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
 import { schemeAmong, statedScheme } from "../options/named-scheme";
@@ -30,11 +39,11 @@ function refuseOfOne(values: Given<typeof judgePage.options>["values"]): void {
       received: "--since with several points",
     });
   }
-  const named = (["uncertainty", "rule"] as const).find((one) => values[one] !== undefined);
-  if (named === undefined) return;
+  if (values.uncertainty === undefined) return;
   throw new VeladisError("out-of-range", {
-    expected: "one reading with its uncertainty",
-    received: `--${named} with several points`,
+    expected:
+      'one reading with its uncertainty; of several points, each with its own: "DE-H 3.1 ± 0.2 (k=2), DE-V 2.2 mm/s rms"',
+    received: "--uncertainty with several points",
   });
 }
 
@@ -63,11 +72,11 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
   const crest = values["crest-factor"];
   const settings: JudgeSettings = {
     ...{ scheme, schemes, machine, strict: values.strict },
-    ...(values.background !== undefined && { background: values.background }),
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
   const options = judgeOptions(settings);
-  const judged = judgeOf(settings);
+  const { background, told } = backgroundOption(values.background);
+  const judged = judgeOf({ ...settings, background });
   const changeOf = (written: string, judgement: Judgement) =>
     since === undefined
       ? undefined
@@ -83,7 +92,13 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
   };
   const ofReading = (written: string, form: Form, extra: object): string => {
     const reading = uncertainReading(written, uncertainty);
-    const ofBest = judged(reading);
+    if (Array.isArray(background)) {
+      throw new VeladisError("wrong-type", {
+        expected: "one reading with the machine stopped for one that is judged",
+        received: "those of several points",
+      });
+    }
+    const ofBest = withTold(judged(reading), told);
     const within = withinOf(reading, ofBest);
     const verdict = within === undefined ? ofBest : decidedVerdict(ofBest, within);
     const change = changeOf(written, verdict);
@@ -103,13 +118,17 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
   };
   const ofPoints = (written: string, form: Form, extra: object): string => {
     refuseOfOne(values);
-    const { background } = values;
-    const rest = background === undefined ? {} : { background };
-    const answer = judgePoints(written, machine, {
+    const points = uncertainPoints(written);
+    requireFits(
+      points.some(({ reading }) => isUncertain(reading.history ?? [])),
+      values,
+    );
+    const ofBest = judgePoints(points, machine, {
       ...options,
-      ...rest,
+      ...(background !== undefined && { background }),
       ...(scheme ? { scheme } : schemes && { schemes }),
     });
+    const answer = pointsWithin(pointsWithTold(ofBest, told), { ...(rule && { rule: rule as ZoneRule }) });
     const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
     if (form === "data") {
       const text = `${answer.governing.point}: ${answer.headline}`;

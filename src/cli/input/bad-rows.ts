@@ -76,6 +76,8 @@ export class BadRows {
       this.#never.has("over range") && overRange,
       this.#never.has("unit") && "all in what --from tells (--file-units none where the column of units is wrong)",
       this.#never.has("uncertainty") && "levels without ±, which of several rows is not carried",
+      this.#never.has("uncertain level") &&
+        "levels with ± written 5 ± 0.1 or 5 ± 2 % (k=2), without a type of their own",
       never < rows &&
         (typeof skipBad === "object"
           ? skipBad.cannot

@@ -1,11 +1,12 @@
 import type { Readable } from "node:stream";
-import { shown } from "../../core/index";
+import { isAnswered, shown } from "../../core/index";
 import { readingType } from "../../reading/index";
+import { parseUncertain } from "../../uncertainty/index";
 import { columnIndex } from "../delimited/column-index";
 import { typeTold } from "../delimited/heading-agrees";
 import { heldToUnits, type RowRefused } from "../delimited/row-units";
 import { columnRead } from "./column-read";
-import { levelCell } from "./level-cell";
+import { levelCell, type Unread } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
 import type { SeriesTold } from "./series-told";
 
@@ -25,6 +26,18 @@ function headedBy(header: readonly string[], word: string): number {
         header.map((title, i) => (plain[i]?.toLowerCase() === word ? word : title)),
         word,
       );
+}
+
+type PointCell = string | Unread;
+
+/** The reading that a cell says, with its uncertainty where it has one, or what stands there instead. */
+function pointCell(cell: string, decimalComma: boolean, type: string): PointCell {
+  const level = levelCell(cell, decimalComma);
+  if (typeof level === "number") return `${level} ${type}`;
+  if (level.never !== "uncertainty") return level;
+  const isMixed = decimalComma && cell.includes(".");
+  const written = `${decimalComma ? cell.trim().replace(/(\d),(\d)/g, "$1.$2") : cell.trim()} ${type}`;
+  return !isMixed && isAnswered(() => parseUncertain(written)) ? written : { ...level, never: "uncertain level" };
 }
 
 /**
@@ -50,10 +63,13 @@ export async function csvPoints(stream: Readable, from: string, settings: Series
     row(cells) {
       const otherUnit = unitRefused(cells);
       if (otherUnit !== undefined) return { what: otherUnit.received, never: "unit" };
-      const [known, indicated] = columns.map((column) => levelCell(cells[column] as string, decimalComma));
+      const [known, indicated] = columns.map((column) => pointCell(cells[column] as string, decimalComma, type)) as [
+        PointCell,
+        PointCell,
+      ];
       if (typeof known === "object") return known;
       if (typeof indicated === "object") return indicated;
-      points.push({ known: `${known} ${type}`, indicated: `${indicated} ${type}` });
+      points.push({ known, indicated });
       return undefined;
     },
   });

@@ -12,7 +12,7 @@ export interface Unread {
 }
 
 /** Why a row may not be left out: the level was beyond the range, or it is there and written otherwise. */
-export type NeverLeftOut = "over range" | "decimals" | "unit" | "uncertainty";
+export type NeverLeftOut = "over range" | "decimals" | "unit" | "uncertainty" | "uncertain level";
 
 /** What a cell says where there was no good signal. */
 export const faultWord = /^(?:fault|nan)?$/i;

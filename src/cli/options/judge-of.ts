@@ -1,5 +1,6 @@
 import {
   type Assume,
+  type BackgroundOfPoints,
   classify,
   type JudgeOptions,
   judge,
@@ -18,7 +19,7 @@ export interface JudgeSettings {
   readonly strict: boolean;
   readonly crestFactor?: number;
   /** The reading with the machine stopped. */
-  readonly background?: string;
+  readonly background?: BackgroundOfPoints | undefined;
 }
 
 /** What is told of how to judge, as options of the library. */
@@ -30,7 +31,8 @@ export function judgeOptions({
   return {
     assume: strict ? "nothing" : "lowest limits",
     ...(crestFactor !== undefined && { crestFactor }),
-    ...(background !== undefined && { background }),
+    // judged by itself a reading refuses a list
+    ...(background !== undefined && { background: background as string }),
   };
 }
 

@@ -74,9 +74,9 @@ export const name = {
 } as const satisfies OptionRow;
 
 export const uncertainty = {
-  argument: "<share>",
-  help: "expanded uncertainty (k = 2) of the known level",
-  example: '"2 %"',
+  argument: "<amount>",
+  help: "uncertainty of the known level, in %, dB or its unit; without (k=...) or (95 %) a bound with equal chance within",
+  example: '"2 % (k=2)"',
 } as const satisfies OptionRow;
 
 export const tolerance = {

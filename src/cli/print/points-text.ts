@@ -1,10 +1,12 @@
+import { intervalText, type PointsWithin } from "../../conformity/index";
 import { visibleText } from "../../core/index";
-import { format } from "../../reading/index";
 import type { PointsVerdict } from "../../severity/index";
 import { verdictPage } from "./judgement-text";
 import { labelled } from "./labelled";
 import { textTable } from "./text-table";
+import { uncertainText } from "./uncertain";
 import { verdictHeadline } from "./verdict-headline";
+import { withinText } from "./within-text";
 
 /** What was not read, to be read before relying on the verdict; undefined where nothing is known to be missing. */
 export function notReadText({ notRead }: PointsVerdict): string | undefined {
@@ -13,26 +15,31 @@ export function notReadText({ notRead }: PointsVerdict): string | undefined {
 
 /** Several points of a machine as a person reads them: the worst first, then each, then the page of the worst. */
 export function pointsText(
-  answer: PointsVerdict,
+  answer: PointsWithin,
   settings: { readonly digits: number; readonly colour: boolean },
 ): string {
   const { governing, points } = answer;
   const { digits, colour } = settings;
   const not = notReadText(answer);
+  const isKnown = points.some(({ within }) => within !== undefined);
   const headline = verdictHeadline({ ...governing.verdict, ...answer }, colour);
   const rows = points.map((one) => [
     one === governing ? ">" : "",
     one.point,
-    format(one.reading, { digits }),
+    uncertainText(one.reading, digits),
     one.verdict.headline,
+    ...(isKnown
+      ? [one.within === undefined ? "" : `${intervalText(one.within, digits)}: ${one.within.zones.join(", ")}`]
+      : []),
   ]);
   return [
-    `${visibleText(governing.point)} governs, ${format(governing.reading, { digits })}: ${headline}\n\n`,
+    `${visibleText(governing.point)} governs, ${uncertainText(governing.reading, digits)}: ${headline}\n\n`,
     textTable(
-      ["", "point", "reading", "verdict"].map((title) => ({ title })),
+      ["", "point", "reading", "verdict", ...(isKnown ? ["within"] : [])].map((title) => ({ title })),
       rows,
     ),
     labelled("not read", not === undefined ? [] : [not], 12),
+    ...(governing.within === undefined ? [] : ["\n", withinText(governing.within, digits)]),
     `\n${verdictPage(governing.verdict, { digits })}`,
   ].join("");
 }

@@ -1,9 +1,11 @@
+import type { PointsWithin } from "../../conformity/index";
 import { limitsKnown, visibleText } from "../../core/index";
-import { format } from "../../reading/index";
-import { marginText, type PointsVerdict, type Verdict } from "../../severity/index";
+import { marginText, type Verdict } from "../../severity/index";
 import { assumedWords } from "./assumed-words";
 import { notReadText } from "./points-text";
+import { uncertainText } from "./uncertain";
 import { verdictHeadline } from "./verdict-headline";
+import { withinLine } from "./within-text";
 
 /** The nearest limit and the scheme it is from, and what the verdict rests on. */
 function restText(verdict: Verdict, digits: number): string {
@@ -29,13 +31,14 @@ export function verdictLine(written: string, verdict: Verdict, digits: number, w
 }
 
 /** The verdict on several points on one line. */
-export function pointsLine(answer: PointsVerdict, digits: number): string {
+export function pointsLine(answer: PointsWithin, digits: number): string {
   const { governing, points } = answer;
   const not = notReadText(answer);
   const all = points.map(({ point, verdict }) => `${point} ${verdict.headline}`).join(", ");
   const headline = verdictHeadline({ ...governing.verdict, ...answer }, false);
-  const reading = format(governing.reading, { digits });
-  const rest = restText(governing.verdict, digits);
+  const reading = uncertainText(governing.reading, digits);
+  const within = governing.within === undefined ? "" : `${withinLine(governing.within, digits)}; `;
+  const rest = `${within}${restText(governing.verdict, digits)}`;
   const line = `${governing.point} ${reading}: ${headline}; ${all}; ${rest}${not === undefined ? "" : `; not read: ${not}`}`;
   return `${visibleText(line)}\n`;
 }

@@ -2,7 +2,7 @@ import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisErro
 import { frequency, frequencyUnitSymbol } from "../../frequency/index";
 import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
-import { numberCell, pointed } from "../delimited/number-cell";
+import { numberCell, pointed, requireNoneInColumn } from "../delimited/number-cell";
 import type { UnitsRow } from "../delimited/table-form";
 import { headingsOf, unitBelow } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
@@ -203,6 +203,7 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
     }
     const read = (cells: Cells): RowFacts => {
       const written = (cells[value] as string).trim();
+      requireNoneInColumn(written, "a reading");
       const said = parseAmplitude(decimalComma ? pointed(written) : written);
       const { level, unit } = said;
       const told = at?.(cells);
