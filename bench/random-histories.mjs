@@ -1,7 +1,7 @@
 // Random histories by the trip logic and by a slow model of its rules: `node bench/random-histories.mjs [--count 1000]`.
 import { parseArgs } from "node:util";
-import { currentLoop } from "../dist/index.js";
 import { TripLogic, VotedTrip } from "../dist/protection.js";
+import { currentLoop } from "../dist/sensor.js";
 import { finish, report } from "./measure.mjs";
 import { bundled } from "./test-module.mjs";
 

@@ -1,5 +1,5 @@
 /**
- * Vibration amplitudes: units, detectors, frequencies, decibel levels and sensors on one scale.
+ * Vibration amplitudes: units, detectors, frequencies and decibel levels on one scale.
  *
  * @module veladis
  */
@@ -10,30 +10,13 @@ export {
   type Converter,
   type ConverterOf,
   type ConvertOptions,
-  type CurrentLoop,
   convert,
   convertAmplitude,
   converter,
-  currentLoop,
   type EquivalentsRow,
-  type ExplainedStep,
-  type Explanation,
   equivalents,
-  explain,
-  formatVoltage,
   type LevelConverter,
-  type LoopCurrent,
-  type LoopLimits,
-  type LoopReading,
-  loopLimits,
-  type Operation,
-  type Sensor,
-  sensor,
   sineFrequency,
-  type Voltage,
-  type VoltageReading,
-  type VoltageType,
-  type WithHistory,
 } from "./amplitude/index";
 export {
   type ConfirmedSource,

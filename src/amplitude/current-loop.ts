@@ -124,7 +124,8 @@ function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
  * @throws {@link VeladisError} `syntax`, `out-of-range`, and as {@link parseAmplitude}
  * @example
  * ```ts
- * import { currentLoop, format } from "veladis";
+ * import { format } from "veladis";
+ * import { currentLoop } from "veladis/sensor";
  *
  * const loop = currentLoop("0 to 25.4 mm/s rms");
  * loop.reading(12).value; // => 12.7

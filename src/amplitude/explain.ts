@@ -169,7 +169,8 @@ function requireReckoned(
  *   {@link parseAmplitude}
  * @example
  * ```ts
- * import { convertAmplitude, explain } from "veladis";
+ * import { convertAmplitude } from "veladis";
+ * import { explain } from "veladis/explain";
  *
  * const { text, steps } = explain(convertAmplitude("0.25 in/s pk", "mm/s rms"));
  * text.split("\n");

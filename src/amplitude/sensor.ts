@@ -77,7 +77,8 @@ function sensitivityUnits(written: string): { voltage: Voltage; unit: UnitSymbol
  * @throws {@link VeladisError} `syntax`, `not-positive`, `unknown-unit`
  * @example
  * ```ts
- * import { format, sensor } from "veladis";
+ * import { format } from "veladis";
+ * import { sensor } from "veladis/sensor";
  *
  * const accelerometer = sensor("100 mV/g");
  * accelerometer.voltage("1 g pk", "mV rms").value.toFixed(2); // => "70.71"

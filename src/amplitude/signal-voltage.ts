@@ -93,7 +93,7 @@ export function parseVoltage(reading: string): VoltageReading {
  * @param digits - significant digits; 3 if not given
  * @example
  * ```ts
- * import { formatVoltage, sensor } from "veladis";
+ * import { formatVoltage, sensor } from "veladis/sensor";
  *
  * formatVoltage(sensor("100 mV/g").voltage("1 g pk", "mV rms")); // => "70.7 mV rms"
  * ```

@@ -50,7 +50,7 @@ function effectOf(asked: Amplitude, stored: Amplitude, percent: number, { step, 
  *   {@link convertAmplitude}
  * @example
  * ```ts
- * import { explain } from "veladis";
+ * import { explain } from "veladis/explain";
  * import { storedSetpoint } from "veladis/protection";
  *
  * const setpoint = storedSetpoint("5.65 mm/s rms", { step: "0.2 mm/s rms" });

@@ -26,7 +26,8 @@ function decibelText(decibels: number, digits = 3): string {
  * @throws {@link VeladisError} `not-a-number`, `not-finite`, `out-of-range` for the digits
  * @example
  * ```ts
- * import { convertAmplitude, currentLoop, format } from "veladis";
+ * import { convertAmplitude, format } from "veladis";
+ * import { currentLoop } from "veladis/sensor";
  *
  * format(7.184205000001, "mm/s rms"); // => "7.18 mm/s rms"
  * format(7.184205000001, "mm/s rms", { digits: 5 }); // => "7.1842 mm/s rms"

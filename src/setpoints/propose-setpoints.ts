@@ -113,7 +113,8 @@ function limitsOf(
  * @throws {@link VeladisError} `missing-fact`, `missing-frequency`, and as {@link limitsFor} and {@link storedSetpoint}
  * @example
  * ```ts
- * import { explain, format } from "veladis";
+ * import { format } from "veladis";
+ * import { explain } from "veladis/explain";
  * import { proposeSetpoints } from "veladis/protection";
  *
  * const proposal = proposeSetpoints({

@@ -55,7 +55,8 @@ const keys: Readonly<Record<keyof ClassifyOptions, true>> = /* @__PURE__ */ Obje
  *   `missing-frequency`, and all of {@link parseAmplitude}
  * @example
  * ```ts
- * import { convertAmplitude, explain } from "veladis";
+ * import { convertAmplitude } from "veladis";
+ * import { explain } from "veladis/explain";
  * import { classify } from "veladis/severity";
  *
  * const machine = { type: "motor", shaftHeight: "355 mm", support: "rigid" } as const;

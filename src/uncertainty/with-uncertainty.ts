@@ -18,7 +18,7 @@ const FORM = 'an uncertainty such as "± 5 % (k=2)"';
  * @throws {@link VeladisError} `missing-unit` for a bare number beside a level, and as {@link parseUncertain}
  * @example
  * ```ts
- * import { sensor } from "veladis";
+ * import { sensor } from "veladis/sensor";
  * import { formatUncertain, uncertaintyOf, withUncertainty } from "veladis/uncertainty";
  *
  * const shown = sensor("100 mV/g").reading("98 mV pk", "g pk");

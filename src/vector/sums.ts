@@ -41,7 +41,7 @@ function together(one: string | Vector, other: string | Vector, turn: 0 | 180, n
  *   `out-of-range` for two probes or two directions, `wrong-frequency`, `wrong-quantity`, and as {@link parseVector}
  * @example
  * ```ts
- * import { explain } from "veladis";
+ * import { explain } from "veladis/explain";
  * import { differenceOfVectors, formatVector } from "veladis/vector";
  *
  * const change = differenceOfVectors("40 um pp ∠ 60° at 1x of 5400 r/min", "30 um pp ∠ 60° at 1x of 5400 r/min");

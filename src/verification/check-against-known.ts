@@ -156,7 +156,7 @@ function shareOf(steps: readonly Step[], known: Amplitude, percent: number): rea
  *   {@link uncertaintyOf} and {@link convertAmplitude}
  * @example
  * ```ts
- * import { explain } from "veladis";
+ * import { explain } from "veladis/explain";
  * import { checkAgainstKnown } from "veladis/protection";
  *
  * const check = checkAgainstKnown({

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { rssDifference, vectorDifference } from "../../src/amplitude/index";
-import { explain, format } from "../../src/index";
+import { explain } from "../../src/entries/explain";
+import { format } from "../../src/index";
 import { replay } from "./replay";
 
 const size = fc.double({ min: 1e-3, max: 1e3, noNaN: true });

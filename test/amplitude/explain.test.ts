@@ -1,14 +1,7 @@
 import fc from "fast-check";
-import {
-  type Amplitude,
-  assumedText,
-  convertAmplitude,
-  currentLoop,
-  explain,
-  format,
-  parseAmplitude,
-  sensor,
-} from "veladis";
+import { type Amplitude, assumedText, convertAmplitude, format, parseAmplitude } from "veladis";
+import { explain } from "veladis/explain";
+import { currentLoop, sensor } from "veladis/sensor";
 import { describe, expect, it } from "vitest";
 import { madeOf } from "../../src/reading/index";
 import { replay } from "./replay";

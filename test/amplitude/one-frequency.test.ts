@@ -2,16 +2,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { baseline, checkAgainstKnown, proposeSetpoints, storedSetpoint } from "../../src/entries/protection";
-import {
-  amountOf,
-  convertAmplitude,
-  currentLoop,
-  equivalents,
-  format,
-  type ReadingType,
-  sensor,
-  sineFrequency,
-} from "../../src/index";
+import { currentLoop, sensor } from "../../src/entries/sensor";
+import { amountOf, convertAmplitude, equivalents, format, type ReadingType, sineFrequency } from "../../src/index";
 
 const refused = expect.objectContaining({ code: "out-of-range", expected: expect.stringContaining("50 Hz") });
 const reading = "2 mm/s rms at 50 Hz";

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { convert, convertAmplitude, currentLoop, hertz, loopLimits, sensor, sineFrequency } from "../../src/index";
+import { currentLoop, loopLimits, sensor } from "../../src/entries/sensor";
+import { convert, convertAmplitude, hertz, sineFrequency } from "../../src/index";
 import { expectAgreement } from "../references/agreement";
 import { practiceCheck } from "../references/common-practice";
 import { levelReferencesInPrint } from "../references/decibel-levels";

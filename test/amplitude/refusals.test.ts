@@ -1,16 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { currentLoop, sensor } from "../../src/entries/sensor";
 import {
   convert,
   convertAmplitude,
   converter,
-  currentLoop,
   equivalents,
   type FrequencyText,
   format,
   hertz,
   parseAmplitude,
   readingType,
-  sensor,
   significant,
   sineFrequency,
   unitSymbol,

@@ -1,4 +1,4 @@
-import type { ExplainedStep } from "veladis";
+import type { ExplainedStep } from "veladis/explain";
 
 /** A value on a step; one that lies a millionth of a step beside it is taken for that step. */
 function onStep(x: number, step: number, side: (steps: number) => number): number {

@@ -1,14 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  convertAmplitude,
-  currentLoop,
-  format,
-  formatVoltage,
-  parseAmplitude,
-  sensor,
-  VeladisError,
-} from "../../src/index";
+import { currentLoop, formatVoltage, sensor } from "../../src/entries/sensor";
+import { convertAmplitude, format, parseAmplitude, VeladisError } from "../../src/index";
 import { codeOf } from "../refusals/refusal-of";
 
 describe("sensor", () => {

@@ -1,15 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { explain } from "../../src/entries/explain";
+import { sensor } from "../../src/entries/sensor";
 import {
   assumedText,
   convert,
   convertAmplitude,
   converter,
   equivalents,
-  explain,
   format,
   type ReadingType,
   readingType,
-  sensor,
   units,
 } from "../../src/index";
 

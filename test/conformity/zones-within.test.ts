@@ -1,4 +1,5 @@
-import { convertAmplitude, explain } from "veladis";
+import { convertAmplitude } from "veladis";
+import { explain } from "veladis/explain";
 import { classify, judge, judgePoints, parsePoints } from "veladis/severity";
 import { parseUncertain, withUncertainty, zoneRules, zonesWithin } from "veladis/uncertainty";
 import { describe, expect, it } from "vitest";

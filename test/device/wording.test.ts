@@ -1,5 +1,5 @@
-import { currentLoop } from "veladis";
 import * as protection from "veladis/protection";
+import { currentLoop } from "veladis/sensor";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 import { settings } from "../trip/trip-settings";

@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { checkAgainstKnown, proposeSetpoints, shakerReach, TripLogic } from "../../src/entries/protection";
+import { currentLoop, sensor } from "../../src/entries/sensor";
 import { parseMachine, type Scheme, schemesFor } from "../../src/entries/severity";
 import { parseVector } from "../../src/entries/vector";
-import { convertAmplitude, currentLoop, frequency, parseAmplitude, sensor } from "../../src/index";
+import { convertAmplitude, frequency, parseAmplitude } from "../../src/index";
 import { root } from "./fences";
 
 interface Machine {

@@ -1,5 +1,5 @@
 import type { TripLogic, VotedTrip } from "../../src/entries/protection";
-import type { currentLoop } from "../../src/index";
+import type { currentLoop } from "../../src/entries/sensor";
 import { type Seeded, seeded } from "./seeded";
 import { type SlowCommand, type SlowSettings, type SlowSignal, SlowTrip, slowHistory } from "./slow-trip";
 import { type Channel, channelOf, commandOf, signalOf, spacings } from "./trip-choices";

@@ -3,7 +3,8 @@
  * assumptions and the value that their own trees come to, reckoned here; and their explanations are carried out.
  */
 import fc from "fast-check";
-import { type Amplitude, assumedText, convertAmplitude, explain, format, sineFrequency } from "veladis";
+import { type Amplitude, assumedText, convertAmplitude, format, sineFrequency } from "veladis";
+import { explain } from "veladis/explain";
 import { describe, expect, it } from "vitest";
 import { evaluateLine, newSession, type Session } from "../../src/repl/index";
 import { replay } from "../amplitude/replay";
@@ -267,7 +268,7 @@ describe("an answer as JSON", () => {
   });
 
   it("of a loop above its range says so", async () => {
-    const { currentLoop } = await import("veladis");
+    const { currentLoop } = await import("veladis/sensor");
     const session = newSession();
     session.variables.set("level", currentLoop("0 to 10 mm/s rms").reading(20.8));
     expect((await evaluateLine("2 * level", session)).text).toBe("20.6 mm/s rms (above range)");

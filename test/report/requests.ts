@@ -1,4 +1,3 @@
-import { currentLoop } from "veladis";
 import {
   asFoundAsLeft,
   baseline,
@@ -11,6 +10,7 @@ import {
   type SheetRequest,
   tripPointTest,
 } from "veladis/protection";
+import { currentLoop } from "veladis/sensor";
 import { settings as latched } from "../trip/trip-settings";
 
 // ID fan 1 of the invented plant

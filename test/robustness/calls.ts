@@ -1,8 +1,10 @@
 import { all, create } from "mathjs";
 import * as root from "veladis";
 import * as chart from "veladis/chart";
+import * as explanation from "veladis/explain";
 import * as mathjs from "veladis/mathjs";
 import * as protection from "veladis/protection";
+import * as sensors from "veladis/sensor";
 import * as severity from "veladis/severity";
 import * as signal from "veladis/signal";
 import * as sql from "veladis/sql";
@@ -20,6 +22,8 @@ export const entries = {
   "veladis/sql": sql,
   "veladis/vector": vector,
   "veladis/uncertainty": uncertainty,
+  "veladis/sensor": sensors,
+  "veladis/explain": explanation,
 } as const;
 
 /** A public function, or a method of what one returns, with arguments that it answers. */
@@ -82,31 +86,17 @@ const amplitudes: Call[] = [
   calling("converter of levels", () => root.converter("dB re 1e-9 m/s", "mm/s rms"), 90),
   of("converter", () => root.converter("in/s pk", "mm/s rms"), "array", Float64Array.of(1, 2), Float64Array.of(0, 0)),
   of("converter of levels", () => root.converter("mm/s rms", "dB re 1e-9 m/s"), "array", Float64Array.of(1, 2)),
-  r("currentLoop", "0 to 25 mm/s rms"),
-  r("currentLoop", "0 to 25 mm/s rms", { lowFault: 3.6, lowest: 3.8, highest: 20.5, highFault: 21 }),
-  of("currentLoop", () => root.currentLoop("0 to 25 mm/s rms"), "reading", 12, "in/s pk", { at: "25 Hz" }),
-  of("currentLoop", () => root.currentLoop("0 to 25 mm/s rms"), "current", amplitude, { at: "25 Hz" }),
-  of("currentLoop", () => root.currentLoop("0 to 25 mm/s rms"), "percent", 12),
   r("detectorSymbol", "peak-to-peak"),
   r("equivalents", "0.25 in/s pk at 25 Hz", { at: "25 Hz" }),
-  r("explain", "0.25 in/s pk at 1500 r/min"),
-  r("explain", amplitude),
   r("format", amplitude, { digits: 4 }),
   r("readingText", amplitude, { digits: 4 }),
   r("format", 4.5, "mm/s rms", { digits: 4 }),
-  r("formatVoltage", { value: 0.5, unit: "mV", detector: "rms" }, 3),
   r("frequency", "2x 1500 r/min"),
   r("frequencyUnitSymbol", "rpm"),
   r("hertz", "25 Hz"),
   r("hertz", { hertz: 25 }),
   r("parseAmplitude", "0.25 in/s pk at 1500 r/min"),
   r("readingType", "ips peak"),
-  r("sensor", "100 mV/g"),
-  of("sensor", () => root.sensor("100 mV/g"), "sensitivity", "mV/(m/s2)"),
-  of("sensor", () => root.sensor("100 mV/g"), "voltage", "2 g pk", "mV rms", { at: "25 Hz", crestFactor: 3 }),
-  of("sensor", () => root.sensor("100 mV/g"), "reading", { value: 3, unit: "mV", detector: "rms" }, "mm/s rms", {
-    at: "25 Hz",
-  }),
   r("significant", 12.345, 3),
   r("sineFrequency", "4 mm/s rms", "0.1 g pk"),
   r("unitSymbol", "inches per second"),
@@ -681,6 +671,25 @@ const uncertainties: Call[] = [
   u("withUncertainty", uncertain, "± 5 % (k=2)", "sensitivity of the sensor"),
 ];
 
+const l = on(sensors);
+const loops: Call[] = [
+  l("currentLoop", "0 to 25 mm/s rms"),
+  l("currentLoop", "0 to 25 mm/s rms", { lowFault: 3.6, lowest: 3.8, highest: 20.5, highFault: 21 }),
+  of("currentLoop", () => sensors.currentLoop("0 to 25 mm/s rms"), "reading", 12, "in/s pk", { at: "25 Hz" }),
+  of("currentLoop", () => sensors.currentLoop("0 to 25 mm/s rms"), "current", amplitude, { at: "25 Hz" }),
+  of("currentLoop", () => sensors.currentLoop("0 to 25 mm/s rms"), "percent", 12),
+  l("formatVoltage", { value: 0.5, unit: "mV", detector: "rms" }, 3),
+  l("sensor", "100 mV/g"),
+  of("sensor", () => sensors.sensor("100 mV/g"), "sensitivity", "mV/(m/s2)"),
+  of("sensor", () => sensors.sensor("100 mV/g"), "voltage", "2 g pk", "mV rms", { at: "25 Hz", crestFactor: 3 }),
+  of("sensor", () => sensors.sensor("100 mV/g"), "reading", { value: 3, unit: "mV", detector: "rms" }, "mm/s rms", {
+    at: "25 Hz",
+  }),
+];
+
+const e = on(explanation);
+const explanations: Call[] = [e("explain", "0.25 in/s pk at 1500 r/min"), e("explain", amplitude)];
+
 mathjs.registerAmplitudes(math as Loose);
 
 /** All of them, by entry. */
@@ -694,4 +703,6 @@ export const calls: { readonly [Entry in keyof typeof entries]: readonly Call[] 
   "veladis/sql": queries,
   "veladis/vector": vectors,
   "veladis/uncertainty": uncertainties,
+  "veladis/sensor": loops,
+  "veladis/explain": explanations,
 };

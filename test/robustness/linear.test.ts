@@ -2,6 +2,7 @@ import * as root from "veladis";
 import { nomograph } from "veladis/chart";
 import { completions, evaluateLine, helpText, newSession } from "veladis/mathjs";
 import * as protection from "veladis/protection";
+import { currentLoop, sensor } from "veladis/sensor";
 import { defineScheme, parseMachine, schemeById, selectSchemes } from "veladis/severity";
 import { densityUnit, overall, windowName } from "veladis/signal";
 import { toSql } from "veladis/sql";
@@ -82,10 +83,10 @@ const parsers: Readonly<Record<string, (text: string) => unknown>> = {
   "a frequency, typed": (text) => root.hertz(text as Loose),
   "a conversion": (text) => (root.convert as Loose)(1, text, "mm/s rms"),
   "a share": (text) => root.amountOf(text, "1 mm/s rms"),
-  "a sensor": root.sensor,
-  "a sensor, behind its value": (text) => root.sensor(`100 mV/${text}`),
-  "a voltage": (text) => root.sensor("100 mV/g").reading(text, "g pk"),
-  "a loop": root.currentLoop,
+  "a sensor": sensor,
+  "a sensor, behind its value": (text) => sensor(`100 mV/${text}`),
+  "a voltage": (text) => sensor("100 mV/g").reading(text, "g pk"),
+  "a loop": currentLoop,
   "a machine": parseMachine,
   "a machine as data": (text) => selectSchemes({ type: text as Loose, power: text as Loose }),
   "the id of a scheme": schemeById,

@@ -1,6 +1,7 @@
 import * as root from "veladis";
 import { evaluateLine, helpText, newSession } from "veladis/mathjs";
 import * as protection from "veladis/protection";
+import { sensor } from "veladis/sensor";
 import { classify, defineScheme, parseMachine, schemeById, selectSchemes } from "veladis/severity";
 import { windowName } from "veladis/signal";
 import { schemeToSql, toSql } from "veladis/sql";
@@ -37,8 +38,8 @@ describe.each(NAMES)("%s is no name of", (name) => {
     ["a reading's detector", () => root.parseAmplitude(`1 mm/s ${name}`)],
     ["a reference of levels", () => root.parseAmplitude(`60 dB re ${name}`)],
     ["a reading as data", () => root.convertAmplitude({ value: 1, unit: name, detector: name } as Loose, "mm/s rms")],
-    ["a unit of voltage", () => root.sensor("100 mV/g").reading(`1 ${name} rms`, "mm/s rms")],
-    ["a sensitivity", () => root.sensor(`100 ${name}/g`)],
+    ["a unit of voltage", () => sensor("100 mV/g").reading(`1 ${name} rms`, "mm/s rms")],
+    ["a sensitivity", () => sensor(`100 ${name}/g`)],
     ["a scheme", () => schemeById(name)],
     ["a fact of a machine", () => selectSchemes(JSON.parse(`{"${name}": "pump"}`))],
     ["a kind of machine", () => selectSchemes({ type: name as Loose })],

@@ -1,14 +1,8 @@
 import fc from "fast-check";
-import {
-  type Amplitude,
-  type Assumption,
-  convertAmplitude,
-  currentLoop,
-  explain,
-  parseAmplitude,
-  sensor,
-} from "veladis";
+import { type Amplitude, type Assumption, convertAmplitude, parseAmplitude } from "veladis";
+import { explain } from "veladis/explain";
 import { baseline, checkAgainstKnown, proposeSetpoints, TripLogic, tripPointTest } from "veladis/protection";
+import { currentLoop, sensor } from "veladis/sensor";
 import { overall } from "veladis/signal";
 import { describe, expect, it } from "vitest";
 import { replay } from "../amplitude/replay";

@@ -1,4 +1,4 @@
-import { explain } from "veladis";
+import { explain } from "veladis/explain";
 import { proposeSetpoints } from "veladis/protection";
 import { judge } from "veladis/severity";
 import { describe, expect, it } from "vitest";

@@ -9,7 +9,7 @@ import {
   type Scheme,
 } from "veladis/severity";
 import { describe, expect, it } from "vitest";
-import { explain } from "../../src/index";
+import { explain } from "../../src/entries/explain";
 
 const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
 const guide = (name: string) => read(`docs/guides/${name}.md`);

@@ -1,14 +1,7 @@
 import fc from "fast-check";
-import {
-  type Amplitude,
-  type Assumption,
-  convertAmplitude,
-  currentLoop,
-  type ExplainedStep,
-  explain,
-  parseAmplitude,
-  sensor,
-} from "veladis";
+import { type Amplitude, type Assumption, convertAmplitude, parseAmplitude } from "veladis";
+import { type ExplainedStep, explain } from "veladis/explain";
+import { currentLoop, sensor } from "veladis/sensor";
 import { changeFromBaseline, classify, limitsFor } from "veladis/severity";
 import { overall } from "veladis/signal";
 import { describe, expect, it } from "vitest";

@@ -1,4 +1,5 @@
-import { type Amplitude, convertAmplitude, currentLoop, format, sensor } from "veladis";
+import { type Amplitude, convertAmplitude, format } from "veladis";
+import { currentLoop, sensor } from "veladis/sensor";
 import { classifier, classify, judge, judgePoints, schemesFor } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 import { vectorDifference } from "../../src/amplitude/index";

@@ -1,4 +1,4 @@
-import { currentLoop } from "veladis";
+import { currentLoop } from "veladis/sensor";
 import * as severity from "veladis/severity";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";

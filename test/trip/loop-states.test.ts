@@ -1,5 +1,5 @@
-import { currentLoop } from "veladis";
 import { TripLogic, type TripSettings, VotedTrip } from "veladis/protection";
+import { currentLoop } from "veladis/sensor";
 import { describe, expect, it } from "vitest";
 import { settings as booster } from "./trip-settings";
 

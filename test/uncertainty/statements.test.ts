@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { convertAmplitude, currentLoop } from "veladis";
+import { convertAmplitude } from "veladis";
+import { currentLoop } from "veladis/sensor";
 import { formatUncertain, parseUncertain, ratioOf, uncertaintyOf, withUncertainty } from "veladis/uncertainty";
 import { describe, expect, it } from "vitest";
 import { madeOf } from "../../src/reading/index";

@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import { add, type Complex, complex, subtract } from "mathjs";
-import { explain } from "veladis";
+import { explain } from "veladis/explain";
 import { vectorDifference } from "veladis/signal";
 import { differenceOfVectors, formatVector, parseVector, sumOfVectors, type Vector } from "veladis/vector";
 import { describe, expect, it } from "vitest";

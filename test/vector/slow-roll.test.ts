@@ -1,4 +1,4 @@
-import { explain } from "veladis";
+import { explain } from "veladis/explain";
 import { formatVector, shaftAbsolute, slowRollCompensated } from "veladis/vector";
 import { describe, expect, it } from "vitest";
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { asFoundAsLeft, checkAgainstKnown, linearity } from "../../src/entries/protection";
-import { type Amplitude, currentLoop } from "../../src/index";
+import { currentLoop } from "../../src/entries/sensor";
+import type { Amplitude } from "../../src/index";
 import { checkRemarks, linearityRemarks, pairRemarks } from "../../src/report/index";
 
 const loop = currentLoop("0 to 8 mm/s rms");

@@ -1,4 +1,4 @@
-import { explain } from "veladis";
+import { explain } from "veladis/explain";
 import { asFoundAsLeft, checkAgainstKnown, linearity, setpointSheet, sheetMarkdown } from "veladis/protection";
 import { parseUncertain, uncertaintyOf } from "veladis/uncertainty";
 import { describe, expect, it } from "vitest";
