@@ -19,3 +19,9 @@ export function intervalText({ interval: { low, high, type } }: ZonesWithin, dig
     ? `up to ${upper}`
     : `${format(low, type as ReadingType, options).split(" ")[0]} to ${upper}`;
 }
+
+/** What was taken of uncertainties without a coverage factor that bear on a reading; nothing where none does. */
+export function boundNotes({ uncertainty: { parts } }: ZonesWithin): readonly string[] {
+  const isBare = parts.some(({ standard, stated }) => standard > 0 && !/k=[^()]*\)$/.test(stated));
+  return isBare ? ["± without k taken as a bound with equal chance within"] : [];
+}

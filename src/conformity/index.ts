@@ -1,5 +1,5 @@
 export type { CriterionWithin, IntervalWithin } from "./criterion-within";
-export { decidedVerdict, intervalText } from "./decided-verdict";
+export { boundNotes, decidedVerdict, intervalText } from "./decided-verdict";
 export { type PointsWithin, type PointWithin, pointsWithin } from "./points-within";
 export { uncertainPoints } from "./uncertain-points";
 export type { ZoneProbabilities } from "./zone-probabilities";

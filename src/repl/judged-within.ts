@@ -1,4 +1,4 @@
-import { decidedVerdict, intervalText, type ZonesWithin, zonesWithin } from "../conformity/index";
+import { boundNotes, decidedVerdict, intervalText, type ZonesWithin, zonesWithin } from "../conformity/index";
 import { type Amplitude, isUncertain, significant } from "../reading/index";
 import type { Verdict } from "../severity/index";
 
@@ -10,11 +10,8 @@ interface Decided {
 
 /** How a verdict was decided within the uncertainty of its reading. */
 export function withinLines(within: ZonesWithin): readonly string[] {
-  const isBare = within.history.some((step) =>
-    [step.uncertainty, step.hertzUncertainty].some((one) => one?.distribution === "rectangular"),
-  );
   return [
-    ...(isBare ? ["  ± without k taken as a bound with equal chance within"] : []),
+    ...boundNotes(within).map((text) => `  ${text}`),
     `  within ${intervalText(within)} (U = ${significant(within.interval.expanded)}, k = 2): ${within.zones.join(", ")}`,
     `  decided by guard band: the worst zone that the interval touches; by the best value ${within.bestValue.headline}`,
   ];

@@ -1,7 +1,6 @@
-import { intervalText, type ZonesWithin } from "../../conformity/index";
+import { boundNotes, intervalText, type ZonesWithin } from "../../conformity/index";
 import { significant } from "../../reading/index";
 import { labelled } from "./labelled";
-import { boundNotes } from "./uncertain";
 
 function percent(probability: number): string {
   if (probability < 0.001) return "below 0.1 %";
@@ -28,7 +27,7 @@ export function withinText(within: ZonesWithin, digits: number): string {
   const how = method === "first order" ? method : `${method}, ${draws} draws, seed ${seed}`;
   const expanded = significant(interval.expanded, Math.min(digits, 3));
   const other = rule === "guard band" ? `; by simple acceptance ${bestValue.headline}` : "";
-  const taken = boundNotes(within.history);
+  const taken = boundNotes(within);
   return [
     labelled("within", [`${intervalText(within, digits)} (U = ${expanded}, k = 2, ${how}): ${zones.join(", ")}`], 12),
     labelled("taken", taken, 12),
@@ -41,6 +40,6 @@ export function withinText(within: ZonesWithin, digits: number): string {
 export function withinLine(within: ZonesWithin, digits: number): string {
   const { zones, rule, probabilities } = within;
   const likely = probabilities === null ? "" : `; likely ${probabilityText(within)}`;
-  const taken = boundNotes(within.history).map((text) => `; ${text}`);
+  const taken = boundNotes(within).map((text) => `; ${text}`);
   return `by ${rule}; within ${intervalText(within, digits)}: ${zones.join(", ")}${taken.join("")}${likely}`;
 }
