@@ -16,7 +16,7 @@ const HOW = [
   "The unit and detector must be those of the line. mil beside um (25.4), peak beside RMS (1.414), peak-to-peak beside peak (2) or beside RMS (2.83) and a shifted decimal point are the usual slips; read the page again and write yes under reread where such a value stands there all the same.",
 ] as const;
 
-/** Limits of which sources print different values, with what they print. */
+/** Limits of which more than one value is printed, with what is. */
 function disputesOf(limits: readonly ConfirmableLimit[]): string[] {
   return limits.flatMap(({ row, limit, disputed }) =>
     disputed === undefined ? [] : [`${row}, ${limit}: ${disputed}`],
@@ -47,7 +47,7 @@ function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSect
   const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
   return [
     { title: "The table", text: [title], list: placesOf(limits) },
-    ...(disputes.length > 0 ? [{ title: "Read with care: sources disagree", list: disputes }] : []),
+    ...(disputes.length > 0 ? [{ title: "Read with care: disputed limits", list: disputes }] : []),
     { title: "How to fill it in", list: HOW },
     {
       title: `Limits of ${standard}:${edition}`,

@@ -16,7 +16,18 @@ import { requireKeys, requireObject } from "./require-parts";
 import type { Criterion, SpeedLaw } from "./scheme";
 
 const signatureKeys = ["by", "on", "second", "shipped"] as const;
-const sourceKeys = ["title", "where", "provenance", "page", "note", "by", "on", "second", "shipped"] as const;
+const sourceKeys = [
+  "title",
+  "where",
+  "provenance",
+  "page",
+  "note",
+  "disputed",
+  "by",
+  "on",
+  "second",
+  "shipped",
+] as const;
 const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "height", "when"] as const;
 
 /** Refuses a source that does not say what was read and how. */
@@ -33,6 +44,12 @@ function checkSource(given: unknown, where: string): void {
     throw new VeladisError("unknown-option", {
       expected: `${where}: ${signed} only in a source that is confirmed`,
       received: shown(source.provenance),
+    });
+  }
+  if (source.disputed !== undefined) {
+    throw new VeladisError("unknown-option", {
+      expected: `${where}: disputed only in a source that is not confirmed`,
+      received: "confirmed",
     });
   }
   for (const name of ["by", "page"] as const) {

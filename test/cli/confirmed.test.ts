@@ -331,6 +331,17 @@ describe("the check sheet", () => {
       expect(out).toContain(words);
   });
 
+  it("names the limits that are disputed, and so does the page of the table", async () => {
+    const sheet = (await veladis(["schemes", id, "--sheet", "html"])).out;
+    expect(sheet).toMatch(/disputed limits.*category I, power up to 200 kW, C\/D: the extract prints 6\.5/s);
+    const { out } = await veladis(["schemes", id]);
+    expect(out.match(/ disputed/g)).toHaveLength(2);
+    expect(out).toMatch(/C\/D +6\.5 mm\/s rms +reported, disputed/);
+    expect(out.replace(/\s+/g, " ")).toContain("disputed: the extract prints 6.5; a course handbook");
+    const { source } = JSON.parse((await veladis(["judge", "6.6 mm/s rms", ...machine, "--json"])).out);
+    expect(source.disputed).toMatch(/prints 6\.6/);
+  });
+
   it.each([
     [["schemes", "--sheet", "html"], "one scheme by name"],
     [["schemes", id, "iso-10816-3-2009", "--sheet", "html"], "one scheme by name"],

@@ -90,6 +90,9 @@ export const confirmRefusals: Readonly<Record<string, () => unknown>> = {
   "defineScheme, a confirmed source with the first name again": () =>
     defined({ provenance: "confirmed", by: "J. Example", second: "Example, J.", page: "12" }),
   "defineScheme, a confirmed source without page": () => defined({ provenance: "confirmed", by: "J. Example" }),
+  "defineScheme, a confirmed source that is disputed": () =>
+    defined({ provenance: "confirmed", by: "J. Example", page: "12", on: "2024-03-04", disputed: "6.5 or 6.6" }),
+  "defineScheme, a source disputed by no text": () => defined({ provenance: "memory", disputed: true }),
   "defineScheme, a confirmed source without day": () =>
     defined({ provenance: "confirmed", by: "J. Example", page: "12" }),
 };
