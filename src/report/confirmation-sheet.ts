@@ -1,5 +1,12 @@
 import { knownText, provenances } from "../core/index";
-import { type ConfirmableLimit, confirmableLimits, type Scheme, type SchemeRef, schemeById } from "../severity/index";
+import {
+  builtInSchemes,
+  type ConfirmableLimit,
+  confirmableLimits,
+  type Scheme,
+  type SchemeRef,
+  schemeById,
+} from "../severity/index";
 import type { Sheet, SheetSection } from "./sheet";
 
 const COLUMNS = ["row", "limit", "value", "known", "agrees", "printed value", "page", "second name", "reread"] as const;
@@ -42,6 +49,19 @@ function rowsOf(limits: readonly ConfirmableLimit[]): string[][] {
   });
 }
 
+/** How a person goes from the sheet to a judgement: by the id of a scheme that is built in, by its file with their own. */
+function fromPaper(id: string): string[] {
+  const isBuiltIn = builtInSchemes.some((one) => one.id === id);
+  const [name, file] = isBuiltIn ? [id, `${id}.csv`] : ["your-table.json", "your-table.csv"];
+  const judge = isBuiltIn ? "veladis judge ..." : `veladis judge ... --scheme ${name}`;
+  return [
+    `veladis schemes ${name} --sheet csv > ${file} writes a file with one line a limit, in the order of this sheet.${isBuiltIn ? "" : ` ${name} stands for the file that holds the table.`}`,
+    "Where the box is ticked, write yes under agrees; else the value under printed, with a point for decimals. Under page, by and on: the page, your name, and the day as 2024-03-04. Under second: the second name.",
+    "A value that looks like a slip and stands in the copy all the same: yes under reread, after reading the page again.",
+    `${judge} --confirmed ${file} takes it, and so does every command that judges. One line that is wrong refuses the file.`,
+  ];
+}
+
 function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSection[] {
   const disputes = disputesOf(limits);
   const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
@@ -55,12 +75,7 @@ function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSect
     },
     {
       title: "From paper to file",
-      list: [
-        `veladis schemes ${id} --sheet csv > ${id}.csv writes a file with one line a limit, in the order of this sheet.`,
-        "Where the box is ticked, write yes under agrees; else the value under printed, with a point for decimals. Under page, by and on: the page, your name, and the day as 2024-03-04. Under second: the second name.",
-        "A value that looks like a slip and stands in the copy all the same: yes under reread, after reading the page again.",
-        `veladis judge ... --confirmed ${id}.csv takes it, and so does every command that judges. One line that is wrong refuses the file.`,
-      ],
+      list: fromPaper(id),
     },
   ];
 }

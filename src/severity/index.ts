@@ -50,7 +50,7 @@ export type {
   Scheme,
   SpeedLaw,
 } from "./scheme";
-export { type IdOf, type KindOf, type SchemeRef, schemeById } from "./scheme-of";
+export { type IdOf, type KindOf, type SchemeRef, schemeById, schemeOf } from "./scheme-of";
 export * from "./schemes/index";
 export { type AdmittedScheme, type SchemesForOptions, schemesFor } from "./schemes-for";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";

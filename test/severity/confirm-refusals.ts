@@ -84,6 +84,8 @@ export const confirmRefusals: Readonly<Record<string, () => unknown>> = {
   "confirmableLimits, no scheme": () => s.confirmableLimits("" as never),
   "confirmedSchemes, no list": () => s.confirmedSchemes(7 as never),
   "confirmedSchemes, no built-in scheme": () => s.confirmedSchemes([{ ...read, scheme: "site-rule" }]),
+  "confirmedSchemes, of no list of schemes": () => s.confirmedSchemes([read], 7 as never),
+  "confirmedSchemes, of a scheme twice": () => s.confirmedSchemes([read], [id, s.schemeById(id)]),
   "defineScheme, a name in a source that is not confirmed": () => defined({ provenance: "memory", by: "J. Example" }),
   "defineScheme, a confirmed source without name": () => defined({ provenance: "confirmed", page: "12" }),
   "defineScheme, a confirmed source of nobody": () => defined({ provenance: "confirmed", by: "-", page: "12" }),
