@@ -38,6 +38,12 @@ function checkSource(given: unknown, where: string): void {
     requireText(value as string, `${where}: the ${name} of the source, as text`);
   requireText(source.title as string, `${where}: the title of the source, as text`);
   requireChoice(source.provenance, Object.keys(provenances), `${where}: how the source is known`);
+  if (source.provenance === "printed" && source.page === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: `${where}: the page of the publication on which it was read, as in page "p. 3"; without one it is known in another way, such as memory`,
+      received: "nothing",
+    });
+  }
   if (source.provenance !== "confirmed") {
     const signed = signatureKeys.find((name) => source[name] !== undefined);
     if (signed === undefined) return;
