@@ -3,6 +3,7 @@ import {
   builtInSchemes,
   type ConfirmableLimit,
   confirmableLimits,
+  editionText,
   type Scheme,
   type SchemeRef,
   schemeById,
@@ -70,7 +71,7 @@ function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSect
     ...(disputes.length > 0 ? [{ title: "Read with care: disputed limits", list: disputes }] : []),
     { title: "How to fill it in", list: HOW },
     {
-      title: `Limits of ${standard}:${edition}`,
+      title: `Limits of ${editionText({ standard, edition })}`,
       table: { columns: COLUMNS, rows: rowsOf(limits) },
     },
     {

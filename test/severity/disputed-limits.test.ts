@@ -1,5 +1,6 @@
-import { builtInSchemes, confirmableLimits, limitsFor, type Scheme, type SchemeId } from "veladis/severity";
+import { builtInSchemes, confirmableLimits, limitsFor, type Scheme, type SchemeId, schemeById } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { editionText, inListOrder } from "../../src/severity/index";
 import { pumpCeilings } from "../references/severity-limits";
 
 const limitOf = (scheme: SchemeId, machine: string, name: string) => {
@@ -82,6 +83,23 @@ describe("what a check sheet is told of disputes", () => {
       "iso-3945-1985",
       "lr-generating-sets",
     ]);
+  });
+});
+
+describe("lists of schemes", () => {
+  it("go by standard, part and edition: 10816-3 of 1998, of 2009, then 10816-21", () => {
+    const ids = inListOrder(builtInSchemes).map(({ id }) => id);
+    const at = (id: SchemeId) => ids.indexOf(id);
+    expect(at("iso-10816-3-1998")).toBeLessThan(at("iso-10816-3-2009"));
+    expect(at("iso-10816-3-2009")).toBeLessThan(at("iso-10816-7-2009"));
+    expect(at("iso-10816-7-2009")).toBeLessThan(at("iso-10816-21-2015"));
+    expect(at("iso-2372-1974")).toBeLessThan(at("iso-10816-2-2009"));
+    expect([...ids].sort()).toEqual(builtInSchemes.map(({ id }) => id).sort());
+  });
+
+  it("name an edition that is not known in words", () => {
+    expect(editionText(schemeById("api-541"))).toBe("API 541, edition not stated");
+    expect(editionText(schemeById("iso-10816-7-2009"))).toBe("ISO 10816-7:2009");
   });
 });
 

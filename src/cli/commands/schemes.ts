@@ -1,5 +1,5 @@
 import { VeladisError } from "../../core/index";
-import { builtInSchemes, countLimits, type Scheme, schemesFor, selectSchemes } from "../../severity/index";
+import { builtInSchemes, countLimits, inListOrder, type Scheme, schemesFor, selectSchemes } from "../../severity/index";
 import type { Io } from "../input/io";
 import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
@@ -70,7 +70,7 @@ export async function printSchemes({ values, texts }: Given<typeof schemesPage.o
     const schemes = await namedSchemes(texts, all);
     await io.out(values.json ? schemes.map(line).join("") : schemes.map(schemePage).join("\n"));
   } else if (values.json) {
-    const rows = countLimits(all).schemes.map(({ scheme, ...counts }) => {
+    const rows = countLimits(inListOrder(all)).schemes.map(({ scheme, ...counts }) => {
       const { id, kind, standard, edition, title, status, replacedBy, place, scope } = scheme;
       return { id, kind, standard, edition, title, status, replacedBy, place, scope, ...counts };
     });
