@@ -77,7 +77,7 @@ const ownRule = defineScheme({
         {
           as: "mm/s rms",
           limits: { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 },
-          source: { title: "Hollowmere site rule 7", where: "table 1", provenance: "printed" },
+          source: { title: "Hollowmere site rule 7", where: "table 1", provenance: "printed", page: "p. 2" },
         },
       ],
     },

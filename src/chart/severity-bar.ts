@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { format, historyOf, significant, typeOf } from "../reading/index";
-import type { Judgement, SchemeKind, Verdict } from "../severity/index";
+import { editionText, type Judgement, type SchemeKind, type Verdict } from "../severity/index";
 import { chartDocument } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { type Attributes, label, rounded, stroke, tag } from "./markup";
@@ -97,7 +97,7 @@ export function severityBar(options: SeverityBarOptions): string {
   return chartDocument(options, {
     title: `${reading}: ${headline}`,
     description:
-      `${reading} on the ${zones.length} zones of ${judgement.standard}:${judgement.edition}: ${headline}, ${word}. ` +
+      `${reading} on the ${zones.length} zones of ${editionText(judgement)}: ${headline}, ${word}. ` +
       `${possible.length > 1 ? `Possible: ${possible.join(", ")}. ` : ""}` +
       `Limits: ${Object.values(limits)
         .map(({ name, printed }) => `${name} ${significant(printed.value)} ${type}`)

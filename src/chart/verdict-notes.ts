@@ -1,5 +1,5 @@
 import { GUIDE } from "../core/index";
-import type { Judgement, Verdict } from "../severity/index";
+import { editionText, type Judgement, type Verdict } from "../severity/index";
 import { assumedNotes } from "./assumed-notes";
 import { knownNote } from "./known-note";
 
@@ -11,7 +11,7 @@ function sentence(words: string): string[] {
 /** A scheme by its standard; where others are of the same one, with where it measures. */
 function nameOf({ standard, edition, measuredOn }: Judgement, all: readonly Judgement[]): string {
   const isOne = all.filter((one) => one.standard === standard && one.edition === edition).length === 1;
-  return `${standard}:${edition}${isOne ? "" : `, ${measuredOn}`}`;
+  return `${editionText({ standard, edition })}${isOne ? "" : `, ${measuredOn}`}`;
 }
 
 /** True for readings of housing or shaft, where nobody said which: the zones of the one are not those of the other. */
@@ -52,7 +52,7 @@ export function verdictNotes(judgement: Judgement | Verdict): string[] {
   const isPlain = kind === "grades" && possible.length === 1;
   return [
     ...(isPlain ? [] : sentence(word)),
-    knownNote(`${standard}:${edition}`, provenance, confirmed),
+    knownNote(editionText({ standard, edition }), provenance, confirmed),
     ...cautions.filter((text) => text === GUIDE || text.startsWith("peak: ")).flatMap(sentence),
     ...judgement.differences.map((text) => `${text}.`),
     ...otherSchemes(judgement),

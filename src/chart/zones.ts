@@ -4,6 +4,7 @@ import { type AmplitudeType, amplitudeIn } from "../reading/index";
 import {
   type CriterionLimits,
   classifier,
+  editionText,
   type LimitsForOptions,
   limitsFor,
   type SchemeRef,
@@ -31,8 +32,7 @@ export function boundsIn({ as, limits }: CriterionLimits, to: string, hertz?: nu
 }
 
 function titleOf(scheme: SchemeRef): string {
-  const { standard, edition } = typeof scheme === "string" ? schemeById(scheme) : scheme;
-  return `${standard}:${edition}`;
+  return editionText(typeof scheme === "string" ? schemeById(scheme) : scheme);
 }
 
 /**

@@ -10,8 +10,9 @@ export function knownText({ provenance, by, second, on, page }: Source): string 
 
 /** A source as it is cited: title and place, who confirmed it, what is to be known of it, and the page where it was read. */
 export function sourceText(source: Source): string {
-  const { title, where, provenance, note, page } = source;
-  const known = provenance === "confirmed" ? [knownText(source), note] : [note, page];
+  const { title, where, provenance, note, page, disputed } = source;
+  const told = disputed && `disputed: ${disputed}`;
+  const known = provenance === "confirmed" ? [knownText(source), note] : [note, told, page];
   return [title, where, ...known].filter(Boolean).join("; ");
 }
 

@@ -16,6 +16,8 @@ export interface UnconfirmedSource extends SourceText {
   readonly provenance: Exclude<Provenance, "confirmed">;
   /** The page on which the value was read, if it is known by reading. */
   readonly page?: string;
+  /** What else is printed there, by another source or by the same: which value was taken, and why. */
+  readonly disputed?: string;
   readonly by?: undefined;
   readonly on?: undefined;
   readonly second?: undefined;
@@ -32,6 +34,7 @@ export interface ConfirmedSource extends SourceText {
   readonly on: string;
   /** Who else read it there. */
   readonly second?: string;
+  readonly disputed?: undefined;
 }
 
 /** Where a value comes from: title and place, how it is known, and of a confirmed value who read it, when and where. */

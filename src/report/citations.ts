@@ -3,11 +3,13 @@ import { AS_STATED, type Proposal, type Reason } from "../setpoints/index";
 
 /** A source as a sheet cites it, with how it is known. */
 function citedText(source: Source): string {
-  const { title, where, provenance, page, note } = source;
+  const { title, where, provenance, page, note, disputed } = source;
   if (provenance === "confirmed") return sourceText(source);
   const own = title === "common practice, no source" || note === AS_STATED;
   const known = own ? undefined : knownText(source);
-  return [title, where, known, note, page].filter((part) => part !== undefined && part !== "").join("; ");
+  return [title, where, known, note, disputed && `disputed: ${disputed}`, page]
+    .filter((part) => part !== undefined && part !== "")
+    .join("; ");
 }
 
 /** Reasons with the number of their source, and the sources in that order. */

@@ -1,5 +1,13 @@
 import { knownText, provenances } from "../core/index";
-import { type ConfirmableLimit, confirmableLimits, type Scheme, type SchemeRef, schemeById } from "../severity/index";
+import {
+  builtInSchemes,
+  type ConfirmableLimit,
+  confirmableLimits,
+  editionText,
+  type Scheme,
+  type SchemeRef,
+  schemeById,
+} from "../severity/index";
 import type { Sheet, SheetSection } from "./sheet";
 
 const COLUMNS = ["row", "limit", "value", "known", "agrees", "printed value", "page", "second name", "reread"] as const;
@@ -16,7 +24,7 @@ const HOW = [
   "The unit and detector must be those of the line. mil beside um (25.4), peak beside RMS (1.414), peak-to-peak beside peak (2) or beside RMS (2.83) and a shifted decimal point are the usual slips; read the page again and write yes under reread where such a value stands there all the same.",
 ] as const;
 
-/** Limits of which sources print different values, with what they print. */
+/** Limits of which more than one value is printed, with what is. */
 function disputesOf(limits: readonly ConfirmableLimit[]): string[] {
   return limits.flatMap(({ row, limit, disputed }) =>
     disputed === undefined ? [] : [`${row}, ${limit}: ${disputed}`],
@@ -42,25 +50,33 @@ function rowsOf(limits: readonly ConfirmableLimit[]): string[][] {
   });
 }
 
+/** How a person goes from the sheet to a judgement: by the id of a scheme that is built in, by its file with their own. */
+function fromPaper(id: string): string[] {
+  const isBuiltIn = builtInSchemes.some((one) => one.id === id);
+  const [name, file] = isBuiltIn ? [id, `${id}.csv`] : ["your-table.json", "your-table.csv"];
+  const judge = isBuiltIn ? "veladis judge ..." : `veladis judge ... --scheme ${name}`;
+  return [
+    `veladis schemes ${name} --sheet csv > ${file} writes a file with one line a limit, in the order of this sheet.${isBuiltIn ? "" : ` ${name} stands for the file that holds the table.`}`,
+    "Where the box is ticked, write yes under agrees; else the value under printed, with a point for decimals. Under page, by and on: the page, your name, and the day as 2024-03-04. Under second: the second name.",
+    "A value that looks like a slip and stands in the copy all the same: yes under reread, after reading the page again.",
+    `${judge} --confirmed ${file} takes it, and so does every command that judges. One line that is wrong refuses the file.`,
+  ];
+}
+
 function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSection[] {
   const disputes = disputesOf(limits);
   const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];
   return [
     { title: "The table", text: [title], list: placesOf(limits) },
-    ...(disputes.length > 0 ? [{ title: "Read with care: sources disagree", list: disputes }] : []),
+    ...(disputes.length > 0 ? [{ title: "Read with care: disputed limits", list: disputes }] : []),
     { title: "How to fill it in", list: HOW },
     {
-      title: `Limits of ${standard}:${edition}`,
+      title: `Limits of ${editionText({ standard, edition })}`,
       table: { columns: COLUMNS, rows: rowsOf(limits) },
     },
     {
       title: "From paper to file",
-      list: [
-        `veladis schemes ${id} --sheet csv > ${id}.csv writes a file with one line a limit, in the order of this sheet.`,
-        "Where the box is ticked, write yes under agrees; else the value under printed, with a point for decimals. Under page, by and on: the page, your name, and the day as 2024-03-04. Under second: the second name.",
-        "A value that looks like a slip and stands in the copy all the same: yes under reread, after reading the page again.",
-        `veladis judge ... --confirmed ${id}.csv takes it, and so does every command that judges. One line that is wrong refuses the file.`,
-      ],
+      list: fromPaper(id),
     },
   ];
 }

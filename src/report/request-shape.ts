@@ -24,6 +24,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
     provenance: provenanceShape,
     page: orNothing("text"),
     note: orNothing("text"),
+    disputed: orNothing("text"),
     by: orNothing("text"),
     on: orNothing("text"),
     second: orNothing("text"),

@@ -1,7 +1,7 @@
 import { type ConvertedAmplitude, convertAmplitude, notedAmplitude } from "../amplitude/index";
 import { knownText, VeladisError } from "../core/index";
 import { amplitudeIn, parsedType, significant } from "../reading/index";
-import type { CriterionLimits, Limit } from "../severity/index";
+import { type CriterionLimits, editionText, type Limit } from "../severity/index";
 import type { Reason } from "./reason";
 import type { RunningSpeed } from "./running-speed";
 import type { SetpointCeilings, SetpointLimit } from "./setpoint-limits";
@@ -20,11 +20,12 @@ export interface CarriedLimits {
 }
 
 /** A limit in words: of another quantity than the setpoints' with that quantity and the speed it is carried by. */
-function limitWords({ name, printed, standard, edition, quantity }: Limit, running: RunningSpeed | undefined) {
+function limitWords(limit: Limit, running: RunningSpeed | undefined) {
+  const { name, printed, quantity } = limit;
   const size = `${significant(printed.value)} ${printed.unit} ${printed.detector}`;
-  if (running === undefined) return `${name} of ${standard}:${edition}, ${size}`;
+  if (running === undefined) return `${name} of ${editionText(limit)}, ${size}`;
   const speed = `${significant(running.hertz)} Hz${running.isRange ? ", the lowest of its range" : ""}`;
-  return `${name} of ${quantity} ${size}, at running speed ${speed}, of ${standard}:${edition}`;
+  return `${name} of ${quantity} ${size}, at running speed ${speed}, of ${editionText(limit)}`;
 }
 
 /**
@@ -57,11 +58,11 @@ export function carriedLimits(
     });
   }
   const limitIn = (limit: Limit): SetpointLimit => ({
-    amplitude: inType(limit.value, `${limit.name} of ${limit.standard}:${limit.edition}, ${knownText(limit.source)}`),
+    amplitude: inType(limit.value, `${limit.name} of ${editionText(limit)}, ${knownText(limit.source)}`),
     text: limitWords(limit, carriedBy),
     source: limit.source,
   });
-  const table = `${lower.standard}:${lower.edition}`;
+  const table = editionText(lower);
   const ceilingOf = (name: "alarm" | "trip", { source, [name]: value }: NonNullable<CriterionLimits["ceilings"]>) => ({
     amplitude: inType(value, `highest ${name} setting, ${knownText(source)}`),
     text: `highest ${name} setting of ${table}`,

@@ -16,7 +16,18 @@ import { requireKeys, requireObject } from "./require-parts";
 import type { Criterion, SpeedLaw } from "./scheme";
 
 const signatureKeys = ["by", "on", "second", "shipped"] as const;
-const sourceKeys = ["title", "where", "provenance", "page", "note", "by", "on", "second", "shipped"] as const;
+const sourceKeys = [
+  "title",
+  "where",
+  "provenance",
+  "page",
+  "note",
+  "disputed",
+  "by",
+  "on",
+  "second",
+  "shipped",
+] as const;
 const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "height", "when"] as const;
 
 /** Refuses a source that does not say what was read and how. */
@@ -27,12 +38,24 @@ function checkSource(given: unknown, where: string): void {
     requireText(value as string, `${where}: the ${name} of the source, as text`);
   requireText(source.title as string, `${where}: the title of the source, as text`);
   requireChoice(source.provenance, Object.keys(provenances), `${where}: how the source is known`);
+  if (source.provenance === "printed" && source.page === undefined) {
+    throw new VeladisError("missing-fact", {
+      expected: `${where}: the page of the publication on which it was read, as in page "p. 3"; without one it is known in another way, such as memory`,
+      received: "nothing",
+    });
+  }
   if (source.provenance !== "confirmed") {
     const signed = signatureKeys.find((name) => source[name] !== undefined);
     if (signed === undefined) return;
     throw new VeladisError("unknown-option", {
       expected: `${where}: ${signed} only in a source that is confirmed`,
       received: shown(source.provenance),
+    });
+  }
+  if (source.disputed !== undefined) {
+    throw new VeladisError("unknown-option", {
+      expected: `${where}: disputed only in a source that is not confirmed`,
+      received: "confirmed",
     });
   }
   for (const name of ["by", "page"] as const) {

@@ -2,6 +2,7 @@ import { provenances, type Source, shown, VeladisError } from "../core/index";
 import { differenceText } from "./confirm-value";
 import type { LimitPlace } from "./confirmable-limits";
 import type { Confirmation } from "./confirmation";
+import { editionText } from "./edition-text";
 import type { Criterion, LimitValue, Scheme, SpeedLaw } from "./scheme";
 
 /** A confirmation with the place that it names. */
@@ -59,7 +60,7 @@ function confirmedSource(scheme: Scheme, group: readonly Placed[], contradicted:
   const differing = group.filter(({ place, one }) => one.printed !== place.shipped);
   const named = group.length > 1;
   return Object.freeze({
-    title: `${scheme.standard}:${scheme.edition}`,
+    title: editionText(scheme),
     ...(place.source.where !== undefined && { where: place.source.where }),
     provenance: "confirmed",
     page: [...new Set(group.map(({ one }) => one.page))].join(" and "),

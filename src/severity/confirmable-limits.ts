@@ -24,7 +24,7 @@ export interface ConfirmableLimit {
   readonly shipped: number;
   readonly provenance: Provenance;
   readonly source: Source;
-  /** What other sources print there, where they disagree: read this limit with care. */
+  /** What else is printed there, as its source tells: read this limit with care. */
   readonly disputed?: string;
 }
 
@@ -52,12 +52,9 @@ function partsOf(name: string, limit: LimitValue): { limit: string; part: LimitP
   ];
 }
 
-/** How the note of a limit begins of which other sources print another value. */
-const DISPUTED = /^(?:sources conflict|the table contradicts itself): /;
-
-/** What the note of a source says of other values that are printed. */
-function disputeIn({ note = "" }: Source): { disputed?: string } {
-  return DISPUTED.test(note) ? { disputed: note } : {};
+function knownBy(source: Source): Pick<ConfirmableLimit, "provenance" | "source" | "disputed"> {
+  const { provenance, disputed } = source;
+  return { provenance, source, ...(disputed !== undefined && { disputed }) };
 }
 
 /** A criterion of every row stands once in print; by what it says, so that a copy of the scheme has the same. */
@@ -92,9 +89,8 @@ export function limitPlaces(scheme: Scheme): readonly LimitPlace[] {
     const common = { scheme: id, standard, edition, row, as: criterion.as, criteria };
     const limits = namesOf(scheme).flatMap((name) => {
       const source = criterion.limitSources?.[name] ?? criterion.source;
-      const { provenance } = source;
       return partsOf(name, criterion.limits[name] ?? null).map(({ limit, part, shipped }) => ({
-        ...{ ...common, limit, shipped, provenance, source, ...disputeIn(source) },
+        ...{ ...common, limit, shipped, ...knownBy(source) },
         at: { name, part },
       }));
     });
@@ -103,7 +99,7 @@ export function limitPlaces(scheme: Scheme): readonly LimitPlace[] {
     const { source } = ceilings;
     const highest = (["alarm", "trip"] as const).map((ceiling) => ({
       ...{ ...common, limit: `${ceiling} at most`, shipped: ceilings[ceiling] },
-      ...{ provenance: source.provenance, source, ...disputeIn(source), at: { ceiling } },
+      ...{ ...knownBy(source), at: { ceiling } },
     }));
     return [...limits, ...highest];
   });
@@ -124,7 +120,7 @@ export function limitPlaces(scheme: Scheme): readonly LimitPlace[] {
  * first?.limit; // => "A/B"
  * first?.as; // => "mm/s rms"
  * first?.shipped; // => 2.5
- * confirmableLimits("iso-10816-7-2009")[2]?.disputed?.slice(0, 40); // => "sources conflict: the extract prints 6.5"
+ * confirmableLimits("iso-10816-7-2009")[2]?.disputed?.split(";")[0]; // => "the extract prints 6.5"
  * confirmableLimits("iso-7919-3-2009")[0]?.limit; // => "A/B over root n"
  * ```
  */

@@ -1,15 +1,31 @@
-import { requireList, unknownOption } from "../core/index";
+import { requireList, shown, unknownOption, VeladisError } from "../core/index";
 import { confirmScheme, placeOf } from "./confirm-scheme";
 import type { Confirmation } from "./confirmation";
 import type { Scheme } from "./scheme";
+import { type SchemeRef, schemeOf } from "./scheme-of";
 import { builtInSchemes } from "./schemes/index";
+
+/** Schemes by their ids, in lower case. */
+function byOwnId(schemes: readonly SchemeRef[]): ReadonlyMap<string, Scheme> {
+  const byId = new Map<string, Scheme>();
+  for (const scheme of requireList(schemes, "schemes as a list").map(schemeOf)) {
+    const id = scheme.id.trim().toLowerCase();
+    if (byId.has(id)) {
+      throw new VeladisError("out-of-range", { expected: "schemes with an id each", received: `${shown(id)} twice` });
+    }
+    byId.set(id, scheme);
+  }
+  return byId;
+}
 
 /**
  * All built-in schemes, those of which limits were confirmed in their confirmed form: what `schemes` of {@link judge} and
  * the others takes, so that the facts of a machine choose among all of them as they do without it.
  *
- * @param confirmations - of any schemes, as {@link confirmScheme} takes them
- * @throws {@link VeladisError} as {@link confirmScheme}, and `unknown-option` for a scheme that there is none of
+ * @param confirmations - of any of the schemes, as {@link confirmScheme} takes them
+ * @param all - the schemes: the built-in ones, where nothing else is said; name your own beside them
+ * @throws {@link VeladisError} as {@link confirmScheme}, `unknown-option` for a scheme that there is none of, and
+ *   `out-of-range` for two with one id
  * @example
  * ```ts
  * import { confirmedSchemes, judge } from "veladis/severity";
@@ -22,21 +38,26 @@ import { builtInSchemes } from "./schemes/index";
  * cautions[0]?.startsWith("DIFFERS FROM THE TABLE AS SHIPPED: category I, power up to 200 kW, C/D"); // => true
  * ```
  */
-export function confirmedSchemes(confirmations: readonly Confirmation[]): readonly Scheme[] {
-  const byScheme = new Map<string, Confirmation[]>();
-  const ids: readonly string[] = builtInSchemes.map(({ id }) => id);
+export function confirmedSchemes(
+  confirmations: readonly Confirmation[],
+  all: readonly SchemeRef[] = builtInSchemes,
+): readonly Scheme[] {
+  const byScheme = new Map<Scheme, Confirmation[]>();
+  const byId = byOwnId(all);
   requireList(confirmations, "confirmations as a list").forEach((one, i) => {
     const at = placeOf(one, i);
     const { scheme } = one;
-    const id =
-      typeof scheme === "string" ? ids.find((known) => known.toLowerCase() === scheme.trim().toLowerCase()) : undefined;
-    if (id === undefined) throw unknownOption(scheme, ids, `${at}: the id of a built-in scheme`);
+    const known = typeof scheme === "string" ? byId.get(scheme.trim().toLowerCase()) : undefined;
+    if (known === undefined) {
+      const ids = [...byId.values()].map(({ id }) => id);
+      throw unknownOption(scheme, ids, `${at}: the id of a built-in scheme, or of one of your own that is named too`);
+    }
     // its number in the list, not among those of its scheme
-    byScheme.set(id, [...(byScheme.get(id) ?? []), { ...one, readAt: at }]);
+    byScheme.set(known, [...(byScheme.get(known) ?? []), { ...one, readAt: at }]);
   });
   return Object.freeze(
-    builtInSchemes.map((scheme: Scheme) => {
-      const own = byScheme.get(scheme.id);
+    [...byId.values()].map((scheme) => {
+      const own = byScheme.get(scheme);
       return own === undefined ? scheme : confirmScheme(scheme, own);
     }),
   );

@@ -32,12 +32,14 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
 
 /**
  * A scheme of your own: a site rule, a maker's limits, a table this library does not hold. It works everywhere a
- * built-in one does. It is plain data: `JSON.stringify` writes it, `defineScheme(JSON.parse(text))` reads it.
+ * built-in one does. Where it is used, one that bears the standard and edition of a built-in scheme with other limits is
+ * refused: say whose it is, or see {@link confirmScheme}. It is plain data: `JSON.stringify` writes it, `defineScheme(JSON.parse(text))` reads it.
  *
  * @param input - the scheme; all but `id`, `kind`, `standard` and `classes` may be left out
  * @returns the scheme, complete and frozen; a copy, so that later changes of the input do not reach it
  * @throws {@link VeladisError} `wrong-type`, `syntax`, `unknown-option` for names there are none of, `unknown-unit`,
- *   `unknown-detector`, `missing-detector`, `not-positive`, `missing-fact` for limits without a source or no classes,
+ *   `unknown-detector`, `missing-detector`, `not-positive`, `missing-fact` for limits without a source, printed ones
+ *   without a page, and no classes,
  *   `out-of-range` for limits that do not ascend and classes that overlap
  * @example
  * ```ts
@@ -54,7 +56,7 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  *         {
  *           as: "in/s pk",
  *           limits: { "A/B": 0.1, "B/C": 0.2, "C/D": 0.4 },
- *           source: { title: "Site rule 12", where: "page 3", provenance: "printed" },
+ *           source: { title: "Site rule 12", where: "table 2", provenance: "printed", page: "p. 3" },
  *         },
  *       ],
  *     },

@@ -12,7 +12,9 @@ export { confirmedDifferences } from "./confirmed-differences";
 export { confirmedSchemes } from "./confirmed-schemes";
 export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
 export { defineScheme, type SchemeInput } from "./define-scheme";
+export { editionText } from "./edition-text";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
+export { inListOrder } from "./in-list-order";
 export type { Interval } from "./interval";
 export { type JudgeOptions, judge } from "./judge";
 export type { CriterionJudgement, Margin } from "./judge-criterion";
@@ -56,7 +58,7 @@ export type {
   Scheme,
   SpeedLaw,
 } from "./scheme";
-export { type IdOf, type KindOf, type SchemeRef, schemeById } from "./scheme-of";
+export { type IdOf, type KindOf, type SchemeRef, schemeById, schemeOf } from "./scheme-of";
 export * from "./schemes/index";
 export { type AdmittedScheme, type SchemesForOptions, schemesFor } from "./schemes-for";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";

@@ -1,5 +1,6 @@
 import { nearest, shown, VeladisError } from "../core/index";
 import { isChecked } from "./checked";
+import { claimedTable } from "./claimed-table";
 import { isConfirmedCopy } from "./confirmed-copy";
 import { defineScheme } from "./define-scheme";
 import type { SchemeKind } from "./kinds";
@@ -68,6 +69,7 @@ const withOwnId = /* @__PURE__ */ new WeakSet<Scheme>();
 /**
  * The scheme itself, unless it has the id of a built-in one and is another: who is told the id could not say which of
  * them judged. A copy of the built-in scheme, as JSON gives it back, is that scheme still, and so is one with confirmed limits.
+ * For the same reason no other has the standard and edition of a built-in one with other limits.
  *
  * @throws {@link VeladisError} `out-of-range`
  */
@@ -89,6 +91,14 @@ function requireOwnId(scheme: Scheme): Scheme {
     throw new VeladisError("out-of-range", {
       expected: "an id of its own for a scheme: choose another id than that of a built-in scheme",
       received: shown(scheme.id),
+    });
+  }
+  const claimed = builtIn === undefined ? claimedTable(scheme, builtInSchemes) : undefined;
+  if (claimed !== undefined) {
+    const { id, standard, edition } = claimed;
+    throw new VeladisError("out-of-range", {
+      expected: `a standard or edition of its own for a table with other limits than the built-in ${id}: say whose it is, as in edition ${shown(`${edition}, own copy`)}, or confirm the built-in one (confirmScheme, --confirmed)`,
+      received: `standard ${shown(standard)}, edition ${shown(edition)}`,
     });
   }
   withOwnId.add(scheme);

@@ -315,6 +315,67 @@ describe("confirmed limits in every command", () => {
   });
 });
 
+describe("a table of one's own", () => {
+  const own = "docs/examples/drive-rule.json";
+  const drive = ["--machine", "gear drive 200 kW"];
+
+  /** The sheet of the own table, signed, with other values for single limits. */
+  async function signedOwn(changes: Readonly<Record<number, string>> = {}, name = "own.csv"): Promise<string> {
+    const { out } = await veladis(["schemes", own, "--sheet", "csv"]);
+    const [head, ...lines] = out.trimEnd().split("\n");
+    const filled = lines.map((line, i) => {
+      const signature = `${changes[i] === undefined ? "yes," : `,${changes[i]}`},3,J. Example,2024-03-04,,`;
+      return line.replace(/,{7}$/, `,${signature}`);
+    });
+    return written(`${[head, ...filled].join("\n")}\n`, name);
+  }
+
+  it("has a page and a check sheet, which names its file", async () => {
+    expect((await veladis(["schemes", own])).out).toMatch(/B\/C +3\.5 mm\/s rms/);
+    const { out } = await veladis(["schemes", own, "--sheet", "html"]);
+    expect(out).toContain("Hollowmere site rule 7");
+    expect(out.split("\u2610")).toHaveLength(4);
+    expect(out).toContain("--scheme your-table.json --confirmed your-table.csv");
+  });
+
+  it("is judged by as it was confirmed, in every command that takes it", async () => {
+    const file = ["--confirmed", await signedOwn({ 1: "3.2" })];
+    const judged = await veladis(["judge", "3.4 mm/s rms", ...drive, "--scheme", own, ...file, "--json"]);
+    expect(JSON.parse(judged.out)).toMatchObject({ zone: "C", verified: true });
+    expect((await veladis(["judge", "3.4 mm/s rms", ...drive, "--scheme", own])).out).toContain("zone B");
+    const table = ["table", "--column", "v", "--from", "mm/s rms", ...drive, "--scheme", own, ...file];
+    expect((await veladis(table, "v,at\n3.4,1\n")).out).toContain("DIFFERS FROM THE TABLE AS SHIPPED");
+    const proposed = await veladis(["setpoints", "--baseline", "1 mm/s rms", ...drive, "--scheme", own, ...file]);
+    expect(proposed.out.replace(/\s+/g, " ")).toContain("confirmed by J. Example, 2024-03-04, p. 3");
+    expect((await veladis(["schemes", own, ...file])).out).toMatch(/B\/C +3\.2 mm\/s rms +confirmed/);
+    const left = await veladis(["schemes", own, "--sheet", "csv", ...file]);
+    expect(left.out.trimEnd().split("\n")).toHaveLength(1);
+  });
+
+  it("is told of where its confirmations are given without it, and faults are told by line", async () => {
+    const alone = await veladis(["judge", "3.4 mm/s rms", ...drive, "--confirmed", await signedOwn()]);
+    expect(alone.code).toBe(2);
+    expect(alone.err.replace(/\s+/g, " ")).toContain("or of one of your own that is named too");
+    const raised = await signedOwn({ 1: "3.6" }, "raised.csv");
+    const { err, code } = await veladis(["schemes", own, "--confirmed", raised]);
+    expect(code).toBe(2);
+    expect(err.replace(/\s+/g, " ")).toMatch(/line 3 of raised\.csv: second, the name of another person/);
+  });
+
+  it("with an id that another has is refused, and so is another than that of a built-in id", async () => {
+    const text = readFileSync(own, "utf8");
+    const twin = written(text, "twin.json");
+    const file = ["--confirmed", await signedOwn()];
+    const both = await veladis(["schemes", own, twin, ...file]);
+    expect(both.err.replace(/\s+/g, " ")).toContain("schemes with an id each");
+    const taken = written(text.replace("hollowmere-circulation-drives", id), "taken.json");
+    for (const more of [[], ["--sheet", "html"], ["--sheet", "csv"], file]) {
+      const { err, code } = await veladis(["schemes", taken, ...more]);
+      expect([more, code, err.replace(/\s+/g, " ")]).toEqual([more, 2, expect.stringContaining("an id of its own")]);
+    }
+  });
+});
+
 describe("the check sheet", () => {
   it("names every limit, and has room for the edition, names, days and signatures", async () => {
     const { out } = await veladis(["schemes", id, "--sheet", "html"]);
@@ -329,6 +390,17 @@ describe("the check sheet", () => {
       "MEMORY",
     ])
       expect(out).toContain(words);
+  });
+
+  it("names the limits that are disputed, and so does the page of the table", async () => {
+    const sheet = (await veladis(["schemes", id, "--sheet", "html"])).out;
+    expect(sheet).toMatch(/disputed limits.*category I, power up to 200 kW, C\/D: the extract prints 6\.5/s);
+    const { out } = await veladis(["schemes", id]);
+    expect(out.match(/ disputed/g)).toHaveLength(2);
+    expect(out).toMatch(/C\/D +6\.5 mm\/s rms +reported, disputed/);
+    expect(out.replace(/\s+/g, " ")).toContain("disputed: the extract prints 6.5; a course handbook");
+    const { source } = JSON.parse((await veladis(["judge", "6.6 mm/s rms", ...machine, "--json"])).out);
+    expect(source.disputed).toMatch(/prints 6\.6/);
   });
 
   it.each([

@@ -163,7 +163,7 @@ describe("a proposal", () => {
   });
 
   it("keeps below a ceiling that the table prints, and names its source", () => {
-    const source = { title: "site rule, highest settings", provenance: "printed" } as const;
+    const source = { title: "site rule, highest settings", provenance: "printed", page: "p. 3" } as const;
     const ceilings = (trip: number) => {
       const zones = zonesIn("mm/s rms", { "B/C": 4, "C/D": 8 });
       const criteria = [{ ...zones, ceilings: { alarm: 4.5, trip, source } }];

@@ -40,7 +40,7 @@ describe("what is told of limits and baseline", () => {
       return texts({ baseline: statistics, scheme })["unverified limits or rules"];
     };
     const [practice, reported, quotedRules] = rules;
-    const [BC, CD] = ["B/C of Site rule limits:not stated", "C/D of Site rule limits:not stated"];
+    const [BC, CD] = ["B/C of Site rule limits, edition not stated", "C/D of Site rule limits, edition not stated"];
     expect(told(inPrint, inPrint)).toBe(open(`from memory (${CAPS})`, ...rules));
     expect(told(recalled, inPrint)).toBe(open(`from memory (${BC}, ${CAPS})`, ...rules));
     expect(told(inPrint, recalled)).toBe(open(`from memory (${CD}, ${CAPS})`, ...rules));
@@ -114,7 +114,7 @@ describe("what is told of limits and baseline", () => {
       classes: [{ criteria: [{ ...zones, ceilings: { alarm: 3.9, trip: 8, source: recalled } }] }],
     });
     expect(texts({ baseline: "2 mm/s rms", scheme: low })["ceiling below limit"]).toMatch(
-      /^the highest alarm setting of Site rule low:not stated \(3.90 mm\/s rms, from memory\) is below B\/C/,
+      /^the highest alarm setting of Site rule low, edition not stated \(3.90 mm\/s rms, from memory\) is below B\/C/,
     );
   });
 

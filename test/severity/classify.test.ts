@@ -6,7 +6,7 @@ const MEMORY = "limits from memory: check them against the standard before relyi
 const GOVERN = "limits of the machine's maker, site rules, local codes and licensed practice govern";
 
 describe("the cautions of a judgement", () => {
-  const source = { title: "Site rule 7, invented", provenance: "printed" } as const;
+  const source = { title: "Site rule 7, invented", provenance: "printed", page: "p. 3" } as const;
   const criteria = [{ as: "mm/s rms", limits: { "B/C": 4 }, source }] as const;
   const told = (parts: Partial<SchemeInput<"zones">>) => {
     const rule = { id: "rule-7", kind: "zones", standard: "Site rule 7, invented", classes: [{ criteria }] } as const;

@@ -80,16 +80,27 @@ export const confirmRefusals: Readonly<Record<string, () => unknown>> = {
     stored.classes[0].criteria[0].limits["A/B"] = 2.4;
     return s.classify("2 mm/s rms", { scheme: stored, machine: "pump 90 kW category I" });
   },
+  "classify, a table that bears a built-in standard and edition with another limit": () => {
+    const own = JSON.parse(JSON.stringify({ ...s.schemeById(id), id: "pumps" }));
+    own.classes[0].criteria[0].limits["A/B"] = 2.6;
+    return s.classify("2 mm/s rms", { scheme: own, machine: "pump 90 kW category I" });
+  },
   "schemeById, a standard without its edition": () => s.schemeById("ISO 10816-7"),
   "confirmableLimits, no scheme": () => s.confirmableLimits("" as never),
   "confirmedSchemes, no list": () => s.confirmedSchemes(7 as never),
   "confirmedSchemes, no built-in scheme": () => s.confirmedSchemes([{ ...read, scheme: "site-rule" }]),
+  "confirmedSchemes, of no list of schemes": () => s.confirmedSchemes([read], 7 as never),
+  "confirmedSchemes, of a scheme twice": () => s.confirmedSchemes([read], [id, s.schemeById(id)]),
   "defineScheme, a name in a source that is not confirmed": () => defined({ provenance: "memory", by: "J. Example" }),
   "defineScheme, a confirmed source without name": () => defined({ provenance: "confirmed", page: "12" }),
   "defineScheme, a confirmed source of nobody": () => defined({ provenance: "confirmed", by: "-", page: "12" }),
   "defineScheme, a confirmed source with the first name again": () =>
     defined({ provenance: "confirmed", by: "J. Example", second: "Example, J.", page: "12" }),
   "defineScheme, a confirmed source without page": () => defined({ provenance: "confirmed", by: "J. Example" }),
+  "defineScheme, a printed source without page": () => defined({ provenance: "printed" }),
+  "defineScheme, a confirmed source that is disputed": () =>
+    defined({ provenance: "confirmed", by: "J. Example", page: "12", on: "2024-03-04", disputed: "6.5 or 6.6" }),
+  "defineScheme, a source disputed by no text": () => defined({ provenance: "memory", disputed: true }),
   "defineScheme, a confirmed source without day": () =>
     defined({ provenance: "confirmed", by: "J. Example", page: "12" }),
 };

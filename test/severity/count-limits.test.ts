@@ -2,7 +2,7 @@ import { builtInSchemes, countLimits, defineScheme, type SchemeId, schemeById } 
 import { describe, expect, it } from "vitest";
 import { lettersCounted, severityLimits } from "../references/severity-limits";
 
-const read = { title: "Site rule 12, invented", provenance: "printed" } as const;
+const read = { title: "Site rule 12, invented", provenance: "printed", page: "p. 3" } as const;
 const told = { title: "Site rule 12, invented", provenance: "memory" } as const;
 
 describe("the limits of a table", () => {

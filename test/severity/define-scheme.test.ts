@@ -1,5 +1,14 @@
 import { VeladisError } from "veladis";
-import { changeFromBaseline, classifier, classify, defineScheme, limitsFor, type SchemeInput } from "veladis/severity";
+import {
+  changeFromBaseline,
+  classifier,
+  classify,
+  confirmScheme,
+  defineScheme,
+  limitsFor,
+  type SchemeInput,
+  schemeById,
+} from "veladis/severity";
 import { describe, expect, it } from "vitest";
 
 /** A rule of the invented heating works: circulation pumps and their gear drives. Invented, for the tests only. */
@@ -15,7 +24,7 @@ const rule = {
         {
           as: "mm/s rms",
           limits: { "A/B": 2, "B/C": 4, "C/D": 8 },
-          source: { title: "Site rule 7", where: "table 1", provenance: "printed" },
+          source: { title: "Site rule 7", where: "table 1", provenance: "printed", page: "p. 3" },
         },
         {
           as: "um pp",
@@ -31,7 +40,7 @@ const rule = {
         {
           as: "in/s pk",
           limits: { "A/B": 0.1, "B/C": 0.2, "C/D": 0.4 },
-          source: { title: "Site rule 7", provenance: "printed" },
+          source: { title: "Site rule 7", provenance: "printed", page: "p. 3" },
         },
       ],
     },
@@ -76,6 +85,28 @@ describe("a scheme of your own", () => {
     expect(JSON.parse(text)).toEqual(own);
   });
 
+  it("may bear the standard and edition of a built-in one with its limits alone, in any order of keys, or confirmed", () => {
+    const [first, second] = schemeById("iso-10816-7-2009").classes as unknown as Loose[];
+    const bearing = (classes: unknown[], more: object = {}): Loose => ({
+      ...{ id: "our-pumps", kind: "zones", standard: "ISO 10816-7", edition: "2009", classes, ...more },
+    });
+    const zoneBy = (scheme: Loose): unknown => classify("4.5 mm/s rms", { scheme, machine: "category I 90 kW" }).zone;
+    const { criteria, ...rest } = first;
+    expect(zoneBy(defineScheme(bearing([{ criteria, ...rest }, second])))).toBe("C");
+    const other = [{ ...rest, criteria: [{ ...criteria[0], limits: { "A/B": 2.5, "B/C": 5, "C/D": 6.5 } }] }];
+    for (const more of [{}, { standard: "iso 10816-7" }, { id: "other", title: "pumps" }]) {
+      expect(() => zoneBy(defineScheme(bearing(other, more)))).toThrow(/own copy.*confirmScheme/);
+    }
+    // the row of one category with the limits of another
+    expect(() => zoneBy(bearing([{ ...rest, criteria: second.criteria }]))).toThrow(/built-in iso-10816-7-2009/);
+    expect(zoneBy(bearing(other, { edition: "2009, own copy" }))).toBe("B");
+    const copy = defineScheme({ ...schemeById("iso-10816-7-2009"), id: "our-pumps" } as SchemeInput);
+    const signed = { page: "12", by: "J. Example", on: "2024-03-04" };
+    const row = "category I, power up to 200 kW";
+    const read = { scheme: "our-pumps", edition: "2009", row, limit: "B/C", as: "mm/s rms", printed: 3.9, ...signed };
+    expect(zoneBy(confirmScheme(copy, [read]))).toBe("C");
+  });
+
   it("is a frozen copy", () => {
     const input = changed(() => {});
     const scheme = defineScheme(input);
@@ -92,7 +123,7 @@ describe("a scheme of your own", () => {
   });
 
   it("may fall with speed, pass or fail, or have grades of its own", () => {
-    const source = { title: "Site rule 8", provenance: "printed" } as const;
+    const source = { title: "Site rule 8", provenance: "printed", page: "p. 3" } as const;
     const shaft = defineScheme({
       id: "a",
       kind: "acceptance",

@@ -1,5 +1,6 @@
-import { builtInSchemes, confirmableLimits, limitsFor, type Scheme, type SchemeId } from "veladis/severity";
+import { builtInSchemes, confirmableLimits, limitsFor, type Scheme, type SchemeId, schemeById } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { editionText, inListOrder } from "../../src/severity/index";
 import { pumpCeilings } from "../references/severity-limits";
 
 const limitOf = (scheme: SchemeId, machine: string, name: string) => {
@@ -8,7 +9,7 @@ const limitOf = (scheme: SchemeId, machine: string, name: string) => {
   return limit;
 };
 
-describe("where voices differ, the lower limit judges and its note names both", () => {
+describe("where voices differ, the lower limit judges and its source names both", () => {
   // 6,5: "Vibration grades to ISO", one-page extract, scribd.com/document/612569992
   // 6,6: course handbook Engenharia de Confiabilidade, section 4.7, which names BSI/ISO 10816-7, 2009
   it("ISO 10816-7, category I up to 200 kW, C/D: 6.5 in the extract, 6.6 in the course", () => {
@@ -16,10 +17,10 @@ describe("where voices differ, the lower limit judges and its note names both", 
     expect(limit.value).toBe(6.5);
     expect(limit.provenance).toBe("reported");
     expect(limit.source.page).toContain("612569992");
-    expect(limit.source.note).toMatch(
+    expect(limit.source.disputed).toMatch(
       /extract prints 6\.5.*Engenharia de Confiabilidade, section 4\.7, prints 6\.6 \(https.*curso-analise/,
     );
-    expect(limit.source.note).toMatch(/1\.25 x 6\.6 = 8\.3, and 1\.25 x 6\.5 = 8\.1/);
+    expect(limit.source.disputed).toMatch(/1\.25 x 6\.6 = 8\.3, and 1\.25 x 6\.5 = 8\.1/);
   });
 
   // the rule of 1.25: course handbook, section 4.7; the ceilings themselves are from memory
@@ -38,7 +39,7 @@ describe("where voices differ, the lower limit judges and its note names both", 
     const limit = limitOf("iso-3945-1985", "rigid", "B/C");
     expect(limit.value).toBe(4.5);
     expect(limit.provenance).toBe("memory");
-    expect(limit.source.note).toMatch(/vibratechnica\.com\/vibrationseverity\.html prints 4\.60.*memory says 4\.5/);
+    expect(limit.source.disputed).toMatch(/vibratechnica\.com\/vibrationseverity\.html prints 4\.60.*memory says 4\.5/);
   });
 
   // <=200 and >200 kW: course handbook, section 4.7; <200 and >200: the extract
@@ -64,10 +65,16 @@ describe("what a check sheet is told of disputes", () => {
     expect(disputed[0]?.disputed).toMatch(/prints 6\.5.*prints 6\.6/);
   });
 
+  it("of no limit by a word of its note: it is told in a field of its own", () => {
+    const told = all.filter(({ source }) =>
+      /^(?:sources conflict|the table contradicts itself)|lower is shipped/.test(source.note ?? ""),
+    );
+    expect(told).toEqual([]);
+  });
+
   it("every limit of which the lower is shipped", () => {
-    const lower = all.filter(({ source }) => /lower is shipped/.test(source.note ?? ""));
+    const lower = all.filter(({ source }) => /lower is shipped/.test(source.disputed ?? ""));
     expect(lower.length).toBeGreaterThan(3);
-    for (const { scheme, limit, disputed } of lower) expect(disputed, `${scheme} ${limit}`).toBeDefined();
     expect([...new Set(lower.map(({ scheme }) => scheme))].sort()).toEqual([
       "ansi-amca-204-05",
       "api-610-11th-shaft",
@@ -76,6 +83,23 @@ describe("what a check sheet is told of disputes", () => {
       "iso-3945-1985",
       "lr-generating-sets",
     ]);
+  });
+});
+
+describe("lists of schemes", () => {
+  it("go by standard, part and edition: 10816-3 of 1998, of 2009, then 10816-21", () => {
+    const ids = inListOrder(builtInSchemes).map(({ id }) => id);
+    const at = (id: SchemeId) => ids.indexOf(id);
+    expect(at("iso-10816-3-1998")).toBeLessThan(at("iso-10816-3-2009"));
+    expect(at("iso-10816-3-2009")).toBeLessThan(at("iso-10816-7-2009"));
+    expect(at("iso-10816-7-2009")).toBeLessThan(at("iso-10816-21-2015"));
+    expect(at("iso-2372-1974")).toBeLessThan(at("iso-10816-2-2009"));
+    expect([...ids].sort()).toEqual(builtInSchemes.map(({ id }) => id).sort());
+  });
+
+  it("name an edition that is not known in words", () => {
+    expect(editionText(schemeById("api-541"))).toBe("API 541, edition not stated");
+    expect(editionText(schemeById("iso-10816-7-2009"))).toBe("ISO 10816-7:2009");
   });
 });
 

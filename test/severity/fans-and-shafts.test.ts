@@ -76,17 +76,17 @@ describe("limits of fans on which voices differ", () => {
     ["BV-5 rigid", "alarm", 5.7, 0.2, 5.08, 0.2],
     ["BV-3 flexible", "start-up", 8.8, 0.35, 8.8, 0.346],
   ] as const)(
-    "%s %s: the lower of both standards judges in both, and the notes name both values",
+    "%s %s: the lower of both standards judges in both, and both name both values",
     (machine, name, iso, amca, isoJudges, amcaJudges) => {
       const ours = first("iso-14694-2003", machine, "mm/s pk").limits[name];
       const theirs = first("ansi-amca-204-05", machine).limits[name];
       expect([ours?.value, theirs?.value]).toEqual([isoJudges, amcaJudges]);
       expect(isoJudges).toBeLessThanOrEqual(Math.min(iso, amca * 25.4) + 1e-9);
       expect(amcaJudges).toBeLessThanOrEqual(Math.min(iso / 25.4, amca) + 1e-9);
-      for (const note of [ours?.source.note, theirs?.source.note]) {
-        expect(note).toMatch(new RegExp(`\\b${iso} mm/s`));
-        expect(note).toMatch(new RegExp(`\\b${amca}0? in/s`));
-        expect(note).toMatch(/^sources conflict: .*the lower is shipped/);
+      for (const text of [ours?.source.disputed, theirs?.source.disputed]) {
+        expect(text).toMatch(new RegExp(`\\b${iso} mm/s`));
+        expect(text).toMatch(new RegExp(`\\b${amca}0? in/s`));
+        expect(text).toMatch(/the lower is shipped/);
       }
     },
   );
@@ -113,8 +113,7 @@ describe("shaft limits of API 610 and API 617", () => {
       expect((part as number) / (overall as number)).toBeCloseTo(0.33, 10);
     }
     expect(pump("subsynchronous", 1500)?.value).toBe(16.5);
-    const note = pump("subsynchronous")?.source.note;
-    expect(note).toMatch(
+    expect(pump("subsynchronous")?.source.disputed).toMatch(
       /0\.33.*scan of p\. 59.*root\(3\.9e6\/n\), not over 38 um.*much older edition.*lower is shipped/,
     );
   });

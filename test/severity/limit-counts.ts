@@ -1,5 +1,6 @@
-import { countLimits, type Provenance, provenances } from "veladis/severity";
+import { builtInSchemes, countLimits, type Provenance, provenances } from "veladis/severity";
 import { countsText } from "../../src/cli/print/counts-text";
+import { inListOrder } from "../../src/severity/index";
 
 /** Ways to know a limit, worst first, of the tables that are shipped: a confirmation is the user's own. */
 const grades = (Object.keys(provenances) as Provenance[]).filter((one) => one !== "confirmed");
@@ -20,9 +21,7 @@ Check a limit against the standard before relying on it, unless it was read in t
 
 /** The counts table by table, as Markdown. */
 function limitsTable(): string {
-  const { schemes } = countLimits();
-  const byId = [...schemes].sort((a, b) => (a.scheme.id < b.scheme.id ? -1 : 1));
-  const rows = byId.map(
+  const rows = countLimits(inListOrder(builtInSchemes)).schemes.map(
     ({ scheme, ...counts }) =>
       `| [\`${scheme.id}\`](../generated/scheme-${scheme.id.toLowerCase()}.md) | ${scheme.standard} (${scheme.edition}) | ${scheme.kind} | ${scheme.status} | ${countsText(counts)} |`,
   );
@@ -32,7 +31,7 @@ function limitsTable(): string {
 
 /** What stands between the marks in docs/guides/severity-sources.md. */
 export function limitsSection(): string {
-  return `${BEGIN}\n${limitsSummary()}\n\nBy id, in the order of the alphabet:\n\n${limitsTable()}\n${END}`;
+  return `${BEGIN}\n${limitsSummary()}\n\nBy standard, part and edition:\n\n${limitsTable()}\n${END}`;
 }
 
 /** The part of a page from mark to mark, or undefined when there is none. */

@@ -49,7 +49,7 @@ describe("the limits for a machine", () => {
   });
 
   it("come with the ceilings in the same type", () => {
-    const source = { title: "Site rule 12, invented", provenance: "printed" } as const;
+    const source = { title: "Site rule 12, invented", provenance: "printed", page: "p. 3" } as const;
     const scheme = defineScheme({
       id: "rule-12",
       kind: "zones",

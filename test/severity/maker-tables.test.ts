@@ -57,7 +57,7 @@ describe("generating sets driven by reciprocating engines", () => {
     expect(Math.abs(0.39 - 24 / (2 * Math.PI * 10))).toBeGreaterThan(0.005);
     const [value] = limitsFor({ ...set, machine: "part generator 500 kW 1000 r/min" });
     expect(value?.limits[AGREED as string]).toMatchObject({ value: 0.38, provenance: "practice" });
-    expect(value?.limits[AGREED as string]?.source.note).toMatch(/prints 0.39 mm/);
+    expect(value?.limits[AGREED as string]?.source.disputed).toMatch(/prints 0.39 mm/);
   });
 
   it("has words of its own, and no zones", () => {
@@ -127,7 +127,7 @@ describe("generating sets driven by reciprocating engines", () => {
     const safe = classify("12 mm/s rms", { ...set, machine: slow, assume: "lowest limits" });
     expect([safe.zone, safe.limit?.value]).toEqual([AGREED, 15]);
     expect(safe.assumedFacts.join()).toMatch(/support rigid: not given/);
-    expect(safe.limit?.source.note).toMatch(/^sources conflict: .*in brackets.*the lower is shipped/);
+    expect(safe.limit?.source.disputed).toMatch(/in brackets.*the lower is shipped/);
     expect(zoneOf("12 mm/s rms", `${slow} flexible`)).toBe(UNHARMED);
   });
 

@@ -1,7 +1,7 @@
 import { type Criterion, defineScheme, type MachineClass, type Scheme, type SchemeInput } from "veladis/severity";
 
 /** Where the limits of the invented site rules stand. */
-export const inPrint = { title: "Site rule", provenance: "printed" } as const;
+export const inPrint = { title: "Site rule", provenance: "printed", page: "p. 3" } as const;
 export const recalled = { title: "Site rule", provenance: "memory" } as const;
 
 const limits = {

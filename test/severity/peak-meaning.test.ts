@@ -24,7 +24,11 @@ const own = (as: "mm/s pk" | "mm/s true pk", peakMeans?: Scheme["peakMeans"], ba
     classes: [
       {
         criteria: [
-          { as, limits: { "A/B": 2, "B/C": 4, "C/D": 8 }, source: { title: "Site rule 12", provenance: "printed" } },
+          {
+            as,
+            limits: { "A/B": 2, "B/C": 4, "C/D": 8 },
+            source: { title: "Site rule 12", provenance: "printed", page: "p. 3" },
+          },
         ],
       },
     ],

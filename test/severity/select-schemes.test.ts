@@ -154,7 +154,13 @@ describe("selection of tables by nameplate", () => {
       machines: ["fan"],
       classes: [
         {
-          criteria: [{ as: "mm/s rms", limits: { "B/C": 5 }, source: { title: "Site rule", provenance: "printed" } }],
+          criteria: [
+            {
+              as: "mm/s rms",
+              limits: { "B/C": 5 },
+              source: { title: "Site rule", provenance: "printed", page: "p. 3" },
+            },
+          ],
         },
       ],
     });
@@ -167,7 +173,7 @@ describe("selection of tables by nameplate", () => {
   });
 
   it("assumes the lowest limits, of each where no row has the lowest throughout", () => {
-    const source = { title: "Site rule", provenance: "printed" } as const;
+    const source = { title: "Site rule", provenance: "printed", page: "p. 3" } as const;
     const rule = (flexible: Record<"A/B" | "B/C", number>) =>
       defineScheme({
         id: "site",

@@ -160,7 +160,7 @@ describe("the shipped tables", () => {
           expect(one?.note, scheme.id).toBeTruthy();
           if (one !== undefined && /printed|quoted|reported/.test(one.provenance))
             expect(one.page, scheme.id).toMatch(/^http|, .*manual .*, Table /);
-          else expect(one?.note, scheme.id).toMatch(/not checked|lower is shipped|sources conflict/);
+          else expect(one?.note, scheme.id).toMatch(/not checked/);
         }
       }
     }

@@ -48,7 +48,7 @@ describe("types", () => {
   });
 
   it("an own scheme keeps its kind, and kinds do not mix", () => {
-    const source = { title: "Site rule", provenance: "printed" } as const;
+    const source = { title: "Site rule", provenance: "printed", page: "p. 3" } as const;
     const own = defineScheme({
       id: "own",
       kind: "acceptance",

@@ -97,7 +97,7 @@ describe("tables of limits as SQL", () => {
             {
               as: "mm/s rms",
               limits: { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 },
-              source: { title: "rule", provenance: "printed" },
+              source: { title: "rule", provenance: "printed", page: "p. 3" },
             },
           ],
         },
@@ -176,7 +176,7 @@ describe("what is refused", () => {
   ])("%s", (code, act) => expect(codeOf(act)).toBe(code));
 
   it("of RMS values by limits in true peak, as the classifiers judge them", () => {
-    const source = { title: "rule", provenance: "printed" } as const;
+    const source = { title: "rule", provenance: "printed", page: "p. 3" } as const;
     const limits = { "A/B": 1.8, "B/C": 3.5, "C/D": 5.6 };
     const rule = defineScheme({
       ...{ id: "site-rule", kind: "zones", standard: "Site rule", machines: ["gear drive"] },

@@ -11,7 +11,7 @@ const hz = { column: "hz", unit: "Hz" } as const;
 const rule = (parts: object = {}, limits: object = { "A/B": 2, "B/C": 4, "C/D": 8 }, as = "mm/s rms") =>
   defineScheme({
     ...{ id: "site-rule", kind: "zones", standard: "Site rule", edition: "3", place: "housing", machines: ["fan"] },
-    classes: [{ criteria: [{ as, limits, source: { title: "rule", provenance: "printed" } }] }],
+    classes: [{ criteria: [{ as, limits, source: { title: "rule", provenance: "printed", page: "p. 3" } }] }],
     ...parts,
   } as SchemeInput);
 const memory = { title: "rule", provenance: "memory" } as const;

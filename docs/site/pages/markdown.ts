@@ -43,10 +43,10 @@ export function known({ provenance }: Source): string {
 }
 
 /** A source in words, with the page it was read on. */
-export function sourceText({ title, where, note, page: url }: Source): string {
+export function sourceText({ title, where, note, disputed, page: url }: Source): string {
   const isLink = url?.startsWith("http") === true;
   const name = isLink ? `[${title}](${url})` : title;
-  return [name, where, note, isLink ? undefined : url].filter(Boolean).join("; ");
+  return [name, where, note, disputed && `disputed: ${disputed}`, isLink ? undefined : url].filter(Boolean).join("; ");
 }
 
 export const KNOWN =

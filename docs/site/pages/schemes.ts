@@ -9,6 +9,7 @@ import {
   type MachineClass,
   type Scheme,
 } from "../../../src/entries/severity";
+import { inListOrder } from "../../../src/severity/index";
 import { cell, KNOWN, known, MADE, page, sourceText, table } from "./markdown";
 
 const isEmpty = (condition: Condition | undefined): boolean =>
@@ -133,7 +134,7 @@ function schemePage(scheme: Scheme): string {
 
 /** A page a table of limits, and one that lists them. */
 export function schemePages(): Record<string, string> {
-  const schemes: readonly Scheme[] = [...builtInSchemes].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const schemes: readonly Scheme[] = inListOrder(builtInSchemes);
   const file = (scheme: Scheme): string => `scheme-${scheme.id.toLowerCase()}.md`;
   const { schemes: counts } = countLimits();
   const rows = schemes.map((scheme) => {
@@ -152,7 +153,7 @@ export function schemePages(): Record<string, string> {
       [
         `${MADE} How the numbers are known is told in [where the limits come from](../guides/severity-sources.md).`,
         KNOWN,
-        "By id, in the order of the alphabet:",
+        "By standard, part and edition:",
         table(["id", "standard", "kind", "status", "limits"], rows),
       ],
       ["children:", ...schemes.map((scheme) => `  - ./${file(scheme)}`)],

@@ -67,7 +67,7 @@ function requireFits(isKnown: boolean, { rule, since }: Given<typeof judgePage.o
 export async function judgeReadings({ values, texts }: Given<typeof judgePage.options>, io: Io): Promise<number> {
   const digits = digitsOf(values.digits);
   const { machine, since, explain, json, uncertainty, rule } = values;
-  const schemes = await confirmedOption(values.confirmed, io, json);
+  const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);
   const scheme = await statedScheme(values.scheme, machine, schemes);
   const crest = values["crest-factor"];
   const settings: JudgeSettings = {

@@ -60,7 +60,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
         unit,
         values.scheme,
         values.machine ?? "",
-        await confirmedOption(values.confirmed, io, values.json),
+        await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
         values.background,
       )
     : undefined;

@@ -5,13 +5,14 @@ import { confirmed, json, machine } from "../options/shared-options";
 export const schemesPage = {
   summary: "the schemes (published tables of limits), with how far each is known, and which are for a machine",
   usage: 'veladis schemes [<scheme> ...] [--machine "<machine>"] [--sheet html|csv]',
-  does: "A scheme is a published table of limits. All schemes, one in full, or those for a machine, best first.",
+  does: "A scheme is a published table of limits. All schemes, one in full, or those for a machine, best first. One of your own is named by its .json file.",
   examples: [
     "veladis schemes",
     "veladis schemes iso-10816-7-2009",
     'veladis schemes --machine "fan 90 kW 1480 r/min rigid, in service"',
     "veladis schemes iso-10816-7-2009 --sheet html",
     "veladis schemes iso-10816-7-2009 --sheet csv",
+    "veladis schemes site-rule.json --sheet csv",
     'veladis schemes --machine "motor 315 mm 2980 r/min natural 65 Hz" --json',
   ],
   words: [

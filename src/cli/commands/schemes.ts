@@ -1,8 +1,8 @@
 import { VeladisError } from "../../core/index";
-import { builtInSchemes, countLimits, type Scheme, schemesFor, selectSchemes } from "../../severity/index";
+import { builtInSchemes, countLimits, inListOrder, type Scheme, schemesFor, selectSchemes } from "../../severity/index";
 import type { Io } from "../input/io";
 import { confirmedOption } from "../options/confirmed-option";
-import { schemeAmong } from "../options/named-scheme";
+import { namedScheme } from "../options/named-scheme";
 import type { Given, Values } from "../options/option-row";
 import { alone } from "../options/parsed-arguments";
 import { exitCodes } from "../print/exit-codes";
@@ -32,9 +32,14 @@ function requireSheetAlone({ json, machine }: Values<typeof schemesPage.options>
   });
 }
 
+/** The schemes that are named, by their ids or as files. */
+function namedSchemes(names: readonly string[], all: readonly Scheme[]): Promise<Scheme[]> {
+  return Promise.all(names.map((name) => namedScheme(name, all)));
+}
+
 /** The check sheet of a scheme for paper, or the file of confirmations of schemes, ready to be filled in. */
 async function sheetOf(format: "html" | "csv", texts: readonly string[], all: readonly Scheme[]): Promise<string> {
-  const schemes = texts.map((text) => schemeAmong(text, all));
+  const schemes = await namedSchemes(texts, all);
   const [first, ...more] = schemes;
   if (first === undefined || (format === "html" && more.length > 0)) {
     throw new VeladisError(first === undefined ? "missing-fact" : "unknown-option", {
@@ -49,7 +54,7 @@ async function sheetOf(format: "html" | "csv", texts: readonly string[], all: re
 
 /** Lists the schemes, prints some in full, or lists those for a machine. */
 export async function printSchemes({ values, texts }: Given<typeof schemesPage.options>, io: Io): Promise<number> {
-  const all = (await confirmedOption(values.confirmed, io, values.json)) ?? builtInSchemes;
+  const all = (await confirmedOption(values.confirmed, io, values.json, texts)) ?? builtInSchemes;
   if (values.sheet !== undefined) {
     requireSheetAlone(values);
     await io.out(await sheetOf(values.sheet, texts, all));
@@ -62,10 +67,10 @@ export async function printSchemes({ values, texts }: Given<typeof schemesPage.o
     const rows = [...selection.candidates, ...(values.all ? selection.excluded : [])];
     await io.out(values.json ? rows.map(line).join("") : selectionText(selection, values.all));
   } else if (texts.length > 0) {
-    const schemes = texts.map((text) => schemeAmong(text, all));
+    const schemes = await namedSchemes(texts, all);
     await io.out(values.json ? schemes.map(line).join("") : schemes.map(schemePage).join("\n"));
   } else if (values.json) {
-    const rows = countLimits(all).schemes.map(({ scheme, ...counts }) => {
+    const rows = countLimits(inListOrder(all)).schemes.map(({ scheme, ...counts }) => {
       const { id, kind, standard, edition, title, status, replacedBy, place, scope } = scheme;
       return { id, kind, standard, edition, title, status, replacedBy, place, scope, ...counts };
     });

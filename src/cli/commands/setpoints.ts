@@ -112,7 +112,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);
-  const schemes = await confirmedOption(values.confirmed, io, values.json);
+  const schemes = await confirmedOption(values.confirmed, io, values.json, [values.scheme]);
   const proposed = proposeSetpoints({
     baseline: known,
     ...(values.scheme !== undefined && {

@@ -3,6 +3,7 @@ import type { Scheme } from "../../severity/index";
 import type { Io } from "../input/io";
 import { MOST_LINES } from "../input/row-lines";
 import { failureText } from "../print/failure";
+import { ownScheme } from "./named-scheme";
 
 function lineOf({ expected }: VeladisError): number {
   return Number(/^line (\d+) of /.exec(expected)?.[1] ?? 0);
@@ -26,16 +27,26 @@ function remarksText(file: string, remarks: number, json: boolean): string {
   return `${visibleText(file)}: ${lines} with # in front passed over as ${remarks === 1 ? "a remark" : "remarks"}\n`;
 }
 
+/** The built-in schemes and those in files that are named, which stand in the place of a built-in one with their id. */
+async function schemesBeside(names: readonly string[]): Promise<readonly Scheme[]> {
+  const { builtInSchemes } = await import("../../severity/index");
+  const read = await Promise.all([...new Set(names)].map(ownScheme));
+  const own = read.filter((scheme) => scheme !== undefined);
+  return [...builtInSchemes.filter(({ id }) => own.every((scheme) => scheme.id !== id)), ...own];
+}
+
 /**
- * The built-in schemes with what the files of `--confirmed` confirm; undefined without a file. Lines that were passed over
+ * The built-in schemes and those of one's own that are named, with what the files of `--confirmed` confirm; undefined without a file. Lines that were passed over
  * are told on standard error, and so is each fault where there are several.
  *
+ * @param named - what schemes are named by beside it: ids, and files with one's own
  * @throws {@link VeladisError} for a file or a row that is refused: nothing of any file is taken then
  */
 export async function confirmedOption(
   files: readonly string[],
   io: Io,
   json = false,
+  named: readonly (string | undefined)[] = [],
 ): Promise<readonly Scheme[] | undefined> {
   if (files.length === 0) return undefined;
   const { confirmationsOfFile } = await import("../input/confirmations-file");
@@ -49,7 +60,8 @@ export async function confirmedOption(
     all.push(...read.confirmations);
     faults.push(...read.faults);
   }
-  faults.push(...confirmationFaults(all));
+  const schemes = await schemesBeside(named.filter((name) => name !== undefined));
+  faults.push(...confirmationFaults(all, schemes));
   if (faults.length > 0) throw refusalOf(faults, io, json);
-  return confirmedSchemes(all);
+  return confirmedSchemes(all, schemes);
 }

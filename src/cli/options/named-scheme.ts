@@ -7,10 +7,16 @@ export function schemeAmong(id: string, confirmed: readonly Scheme[] | undefined
   return confirmed?.find((one) => one.id === builtIn.id) ?? builtIn;
 }
 
-/** The scheme that an option names: a built-in one by its id, in its confirmed form where there is one, or one in a JSON file. */
+/** The scheme in the file that a name is of; undefined for a name of none. */
+export async function ownScheme(name: string): Promise<Scheme | undefined> {
+  return name.endsWith(".json") ? (await import("../input/scheme-file")).schemeFromFile(name) : undefined;
+}
+
+/** The scheme that is named: a built-in one by its id, or one in a JSON file, in its confirmed form where there is one. */
 export async function namedScheme(name: string, confirmed?: readonly Scheme[]): Promise<Scheme> {
-  if (name.endsWith(".json")) return (await import("../input/scheme-file")).schemeFromFile(name);
-  return schemeAmong(name, confirmed);
+  const own = await ownScheme(name);
+  if (own === undefined) return schemeAmong(name, confirmed);
+  return confirmed?.find(({ id }) => id === own.id) ?? own;
 }
 
 /**

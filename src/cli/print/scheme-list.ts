@@ -1,5 +1,5 @@
 import { provenances } from "../../core/index";
-import { type Candidate, countLimits, type Scheme, type Selection } from "../../severity/index";
+import { type Candidate, countLimits, inListOrder, type Scheme, type Selection } from "../../severity/index";
 import { countsText } from "./counts-text";
 import { labelled } from "./labelled";
 import { textTable } from "./text-table";
@@ -7,7 +7,7 @@ import { wrapped } from "./wrapped";
 
 /** All schemes, one a line, with how far they are known. */
 export function schemeList(schemes: readonly Scheme[]): string {
-  const counts = countLimits(schemes);
+  const counts = countLimits(inListOrder(schemes));
   const table = textTable(
     [{ title: "scheme" }, { title: "kind" }, { title: "place" }, { title: "status" }, { title: "limits" }],
     counts.schemes.map((one) => [one.scheme.id, one.scheme.kind, one.scheme.place, one.scheme.status, countsText(one)]),

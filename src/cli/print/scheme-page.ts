@@ -12,11 +12,16 @@ function limitText(limit: LimitValue | undefined, as: Criterion["as"]): string {
   return `${law}${limit.atMost === undefined ? "" : `, not over ${limit.atMost}`} ${as}`;
 }
 
+/** How a limit is known, for its cell, and whether it is disputed; why stands among the sources. */
+function knownCell({ provenance, disputed }: Source): string {
+  return provenances[provenance].cell + (disputed === undefined ? "" : ", disputed");
+}
+
 /** The highest settings that a table prints beside its limits. */
 function ceilingRows({ as, ceilings }: Criterion): string[][] {
   if (ceilings === undefined) return [];
   const { alarm, trip, source } = ceilings;
-  const known = [provenances[source.provenance].cell, source.where ?? source.title];
+  const known = [knownCell(source), source.where ?? source.title];
   return [
     ["", "alarm at most", limitText(alarm, as), ...known],
     ["", "trip at most", limitText(trip, as), ...known],
@@ -42,7 +47,7 @@ function classRows(scheme: Scheme, { named, by, when, criteria }: MachineClass):
         first ? which : i === 0 && k === 1 ? decided && `(${decided})` : "",
         label,
         limitText(limit as LimitValue, criterion.as),
-        provenances[source.provenance].cell,
+        knownCell(source),
         source.where ?? source.title,
       ];
     }),

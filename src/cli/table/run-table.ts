@@ -82,7 +82,7 @@ function requireRows({ rows }: Counts, file: string | undefined): void {
 export async function runTable(io: Io, given: TableSettings): Promise<number> {
   const settings = isParquet(given.file) ? settingsOfParquet(given) : given;
   const { json, keepGoing, file } = settings;
-  const schemes = await confirmedOption(settings.confirmed, io, json);
+  const schemes = await confirmedOption(settings.confirmed, io, json, [settings.scheme]);
   const scheme = settings.scheme === undefined ? undefined : await namedScheme(settings.scheme, schemes);
   const outputs = await outputsOf(io, settings);
   const progress = progressOf(io, file);

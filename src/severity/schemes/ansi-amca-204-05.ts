@@ -1,7 +1,7 @@
 import { builtIn } from "./built-in";
 import { amcaCategories } from "./fan-categories";
 import { flatTable } from "./flat-table";
-import { memory, quoted } from "./sources";
+import { disputed, memory, quoted } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory("ANSI/AMCA 204-05", "Table 6.3");
 const OF_BV_3 = /* @__PURE__ */ memory(
@@ -20,15 +20,13 @@ const BLOWER = /* @__PURE__ */ quoted(
   "https://manualshive.com/en/manual/cincinnati-fan/hdaf/2607286?page=7",
   "read in Cincinnati Fan, Operating manual HDAF blowers, OMM-05-0509, p. 7: not to be operated above 0.40 in/s, filter out, if rigidly mounted, 0.65 in/s on isolators; category and peak are not printed there, number and mounting fit BV-3 alone",
 );
-const CONFLICT = /* @__PURE__ */ memory(
-  "ANSI/AMCA 204-05",
-  "Table 6.3",
-  "sources conflict: memory says 0.20 in/s; the harmonised ISO 14694:2003 has 5.7 mm/s here, which is 0.224 in/s; both are from memory; the lower is shipped, check against the standard",
+const CONFLICT = /* @__PURE__ */ disputed(
+  TABLE,
+  "memory says 0.20 in/s; the harmonised ISO 14694:2003 has 5.7 mm/s here, which is 0.224 in/s; both are from memory; the lower is shipped, check against the standard",
 );
-const ROUNDED = /* @__PURE__ */ memory(
-  "ANSI/AMCA 204-05",
-  "Table 6.3",
-  "sources conflict: the harmonised ISO 14694:2003 has 8.8 mm/s here, which is 0.346 in/s; memory says 0.35 in/s, as the print with two decimals would have both; both are from memory; the lower is shipped, check against the standard",
+const ROUNDED = /* @__PURE__ */ disputed(
+  TABLE,
+  "the harmonised ISO 14694:2003 has 8.8 mm/s here, which is 0.346 in/s; memory says 0.35 in/s, as the print with two decimals would have both; both are from memory; the lower is shipped, check against the standard",
 );
 const NO_SHUTDOWN = "no number for shutdown in the standard: set it from the fan's history";
 

@@ -1,16 +1,15 @@
 import { builtIn } from "./built-in";
 import { flatTable } from "./flat-table";
-import { memory } from "./sources";
+import { disputed, memory } from "./sources";
 
 const OVERALL = /* @__PURE__ */ memory(
   "API 610 11th ed.",
   "Table 8, pumps with hydrodynamic bearings",
   "not checked against a printed copy; a table of consultants (inertance.tistory.com/165) prints the 50 um alone; the customary form, root(8000/n) mil, is 0.4 % lower than the metric one",
 );
-const DISCRETE = /* @__PURE__ */ memory(
-  "API 610 11th ed.",
-  "Table 8, pumps with hydrodynamic bearings",
-  "sources conflict: memory says 0.33 of the overall below running speed, as a scan of p. 59 prints it for vertically suspended pumps (Table 9, https://www.scribd.com/document/603117995/Vibration-Limit-for-Pumps-2); root(3.9e6/n), not over 38 um, which stood here, is root(6000/n) mil and 1.5 mil of a much older edition; the lower is shipped, check against the standard",
+const DISCRETE = /* @__PURE__ */ disputed(
+  /* @__PURE__ */ memory("API 610 11th ed.", "Table 8, pumps with hydrodynamic bearings"),
+  "memory says 0.33 of the overall below running speed, as a scan of p. 59 prints it for vertically suspended pumps (Table 9, https://www.scribd.com/document/603117995/Vibration-Limit-for-Pumps-2); root(3.9e6/n), not over 38 um, which stood here, is root(6000/n) mil and 1.5 mil of a much older edition; the lower is shipped, check against the standard",
 );
 
 /** API 610 11th edition, shaft vibration of pumps with sleeve bearings. */

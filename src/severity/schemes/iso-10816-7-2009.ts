@@ -1,6 +1,6 @@
 import { builtIn } from "./built-in";
 import { flatTable } from "./flat-table";
-import { memory, reported } from "./sources";
+import { disputed, memory, reported } from "./sources";
 
 const PAGE = "https://www.scribd.com/document/612569992/Vibration-grades-to-ISO";
 const READ = /* @__PURE__ */ reported(
@@ -9,11 +9,14 @@ const READ = /* @__PURE__ */ reported(
   PAGE,
   'read in a one-page extract, "Vibration grades to ISO", which attributes it to ISO 10816-7, the columns by the order of the bars; a course handbook that names the edition of 2009, Engenharia de Confiabilidade, section 4.7, prints the same column by column',
 );
-const LOWER = /* @__PURE__ */ reported(
-  "ISO 10816-7:2009",
-  "Table A.1",
-  PAGE,
-  "sources conflict: the extract prints 6.5; a course handbook that names the edition of 2009, Engenharia de Confiabilidade, section 4.7, prints 6.6 (https://github.com/matheus1456/curso-analise-vibracao); the ceiling of the row, from memory, is 1.25 x 6.6 = 8.3, and 1.25 x 6.5 = 8.1; the lower is shipped, check against the standard",
+const LOWER = /* @__PURE__ */ disputed(
+  /* @__PURE__ */ reported(
+    "ISO 10816-7:2009",
+    "Table A.1",
+    PAGE,
+    'read in a one-page extract, "Vibration grades to ISO", which attributes it to ISO 10816-7, the columns by the order of the bars',
+  ),
+  "the extract prints 6.5; a course handbook that names the edition of 2009, Engenharia de Confiabilidade, section 4.7, prints 6.6 (https://github.com/matheus1456/curso-analise-vibracao); the ceiling of the row, from memory, is 1.25 x 6.6 = 8.3, and 1.25 x 6.5 = 8.1; the lower is shipped, check against the standard",
 );
 const CEILING = /* @__PURE__ */ memory(
   "ISO 10816-7:2009",

@@ -1,22 +1,20 @@
 import { builtIn } from "./built-in";
 import { isoFanCategories } from "./fan-categories";
 import { flatTable } from "./flat-table";
-import { memory } from "./sources";
+import { disputed, memory } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory(
   "ISO 14694:2003",
   "8.4, table of limits in situ",
   "not checked against a printed copy; Table 5 from memory, but a maker of air handling units (Saiver) gives that number to the table of the maker's works: go by the clause, not by the number",
 );
-const CONFLICT = /* @__PURE__ */ memory(
-  "ISO 14694:2003",
-  "8.4, table of limits in situ",
-  "sources conflict: the harmonised ANSI/AMCA 204-05 has 0.20 in/s here, which is 5.08 mm/s; memory says 5.7 mm/s, which is the RMS column's 4.0 times 1.414; both are from memory; the lower is shipped, check against the standard",
+const CONFLICT = /* @__PURE__ */ disputed(
+  TABLE,
+  "the harmonised ANSI/AMCA 204-05 has 0.20 in/s here, which is 5.08 mm/s; memory says 5.7 mm/s, which is the RMS column's 4.0 times 1.414; both are from memory; the lower is shipped, check against the standard",
 );
-const ROUNDED = /* @__PURE__ */ memory(
-  "ISO 14694:2003",
-  "8.4, table of limits in situ",
-  "sources conflict: memory says 8.8 mm/s; the harmonised ANSI/AMCA 204-05 has 0.35 in/s here, which is 8.89 mm/s; both are from memory; the lower is shipped, check against the standard",
+const ROUNDED = /* @__PURE__ */ disputed(
+  TABLE,
+  "memory says 8.8 mm/s; the harmonised ANSI/AMCA 204-05 has 0.35 in/s here, which is 8.89 mm/s; both are from memory; the lower is shipped, check against the standard",
 );
 const NO_SHUTDOWN = "no number for shutdown in the standard: set it from the fan's history";
 

@@ -1,6 +1,6 @@
 import { builtIn } from "./built-in";
 import { flatTable } from "./flat-table";
-import { memory, reported } from "./sources";
+import { disputed, memory, reported } from "./sources";
 
 const TABLE = /* @__PURE__ */ reported(
   "ISO 3945:1985",
@@ -8,10 +8,9 @@ const TABLE = /* @__PURE__ */ reported(
   "http://vibratechnica.com/vibrationseverity.html",
   'decoded from the order of the cells of a page, "Vibration Severity Standard", Table 2, which says it is based on ISO 3945; it heads the table 600 to 1200 r/min, against 10 to 200 r/s in the title of the standard',
 );
-const LOWER = /* @__PURE__ */ memory(
-  "ISO 3945:1985",
-  "its table of severity grades",
-  "sources conflict: the page http://vibratechnica.com/vibrationseverity.html prints 4.60 in a ladder with 0.46 and 46.0; memory says 4.5, a step of the preferred numbers; the lower is shipped",
+const LOWER = /* @__PURE__ */ disputed(
+  /* @__PURE__ */ memory("ISO 3945:1985", "its table of severity grades"),
+  "the page http://vibratechnica.com/vibrationseverity.html prints 4.60 in a ladder with 0.46 and 46.0; memory says 4.5, a step of the preferred numbers; the lower is shipped",
 );
 
 /** ISO 3945:1985, large machines measured in situ. */

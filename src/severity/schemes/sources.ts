@@ -24,3 +24,8 @@ export function practice(title: string, where: string, note: string): Source {
 export function memory(title: string, where: string, note = "not checked against a printed copy"): Source {
   return Object.freeze({ title, where, provenance: "memory", note });
 }
+
+/** The source of a limit of which more than one value is printed, with what else is and which was taken. */
+export function disputed(source: Source, text: string): Source {
+  return Object.freeze({ ...source, disputed: text }) as Source;
+}
