@@ -15,7 +15,7 @@ import {
 } from "../reading/index";
 import { type Coverage, hasCoverage, withoutCoverage } from "./coverage";
 import { type Stated, statedBehind, uncertaintyFrom, uncertaintyNote } from "./stated";
-import { byInterval, withoutInterval } from "./stated-interval";
+import { byInterval, statedInterval } from "./stated-interval";
 
 const FORM = 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"';
 
@@ -24,14 +24,18 @@ const TOLERANCE = 'a frequency with its tolerance, such as "25 ± 0.5 Hz" or "15
 /** Beyond any reading a person writes. */
 const LONGEST = 200;
 
-/** A text taken apart at its plus-minus sign, with its coverage factor apart. */
-function halves(text: string, reading: string): [before: string, behind: string | undefined, k: Coverage | undefined] {
-  const [rest, k] = withoutCoverage(text);
+/** A text taken apart at its plus-minus sign, if it may have one, with its coverage factor apart. */
+function halves(
+  text: string,
+  reading: string,
+  isKnown = false,
+): [before: string, behind: string | undefined, coverage: Coverage | undefined] {
+  const [rest, coverage] = withoutCoverage(text);
   const [before = "", behind, ...more] = rest.split(PLUS_MINUS);
-  if (more.length > 0 || (k !== undefined && behind === undefined)) {
+  if (more.length > 0 || (behind === undefined ? coverage !== undefined : isKnown)) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
   }
-  return [before.trim(), behind?.trim(), k];
+  return [before.trim(), behind?.trim(), coverage];
 }
 
 /** `4.9` and `0.3 mm/s rms`: the unit behind both is that of the number, and the amount is in it, in % or in dB. */
@@ -138,7 +142,7 @@ export function withStated(reading: Amplitude, stated: Stated): Amplitude {
 
 /** True for a text that states an uncertainty, well or badly: by ±, a coverage factor or a 95 % interval. */
 export function isStated(text: string): boolean {
-  return hasPlusMinus(text) || hasCoverage(text) || withoutInterval(text)[1] !== undefined;
+  return hasPlusMinus(text) || hasCoverage(text) || statedInterval(text) !== null;
 }
 
 /**
@@ -176,15 +180,12 @@ export function parseUncertain(reading: string): Amplitude {
   if (!isStated(written)) return parseAmplitude(written);
   const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);
   if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
-  const [exact, ends] = withoutInterval(subject);
-  const [before, behind, k] = halves(exact, reading);
-  if (ends !== undefined && behind !== undefined) {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
-  }
+  const ends = statedInterval(subject);
+  const [before, behind, k] = halves(ends === null ? subject : subject.replace(ends[0], ""), reading, ends !== null);
   const [hz, hertzUncertainty] = at === undefined ? [undefined, undefined] : uncertainHertz(at, reading);
   const [plain, stated] = behind === undefined ? [before, undefined] : sharedUnit(before, statedBehind(behind, k));
   const bare = parseAmplitude(plain);
   const known = hz === undefined ? bare : Object.freeze({ ...bare, hertz: hz });
-  const own = ends === undefined ? stated && uncertaintyOn(bare, stated) : byInterval(bare, ends);
+  const own = ends === null ? stated && uncertaintyOn(bare, stated) : byInterval(bare, ends);
   return stateInHistory(known, own, hertzUncertainty);
 }

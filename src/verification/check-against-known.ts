@@ -92,7 +92,7 @@ function withBounds(bounds: readonly string[]): readonly string[] {
   if (bounds.length === 0) return cautions;
   const texts = [...new Set(bounds)].join(" and ");
   return Object.freeze([
-    `${texts} without a coverage factor is taken as a bound with equal chance within; write (k=2) behind an expanded uncertainty`,
+    `${texts} without a coverage factor is taken as a bound with equal chance within; (k=2) says an expanded one`,
     ...cautions,
   ]);
 }

@@ -8,8 +8,7 @@ export type ToleranceText = `${number} %` | `${number}%` | `${number} dB` | (str
 
 const FORM = 'a tolerance such as "5 %", "0.5 dB" or "0.4 mm/s rms"';
 
-const UNCERTAINTY =
-  'an uncertainty with its unit, such as "2 % (k=2)", "0.2 dB (k=2)" or "0.1 mm/s rms"; without (k=...) a bound with equal chance within';
+const UNCERTAINTY = 'an uncertainty with its unit, such as "2 % (k=2)"';
 
 /** How far a level may lie below and above the known one, in its unit. */
 export interface Margins {
