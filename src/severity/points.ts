@@ -56,6 +56,24 @@ function withPoint(digits: string, parted: string): string {
   return digits.replace(",", ".");
 }
 
+/** Ends and directions that a point is named by. */
+const PLACE = /(?:^|[\s-])(?:n?de|fe|od|id|free|drive|horizontal|vertical|axial|radial|[a-z])(?=$|[\s-])/i;
+
+/**
+ * Refuses a name that holds another reading, since a comma was left out: a number with decimals, a unit, a slash, a new
+ * line, or a number between two places.
+ */
+function requireOneReading({ written, point }: Part): void {
+  const [, before = "", behind = ""] = /^(.*?)[\s:=]\d[\d.,]*(?=\s)(.*)$/s.exec(point) ?? [];
+  if (
+    /[\r\n]|\d[.,]\d|\d\s*\//.test(point) ||
+    isReading(`1 ${behind.trim().split(/\s+/).slice(0, 2).join(" ")}`) ||
+    (PLACE.test(before) && PLACE.test(behind))
+  ) {
+    refuse("syntax", `a comma, or a semicolon, between points: ${FORM}`, written);
+  }
+}
+
 /** A part taken apart: a name may hold numbers (bearing 1 H), so the first that begins a reading, or ends the part, is it. */
 function partOf(written: string, parted: string): Part {
   const numerals = [...written.matchAll(/(?<=^|[\s:=])\d[\d.,]*(?:e[+-]?\d+)?(?=\s|$)/gi)];
@@ -69,7 +87,10 @@ function partOf(written: string, parted: string): Part {
   });
   const part = found.find(({ digits, type }) => type === "" || isReading(`${digits} ${type}`)) ?? found[0];
   if (part === undefined) return refuse("syntax", FORM, written);
-  if (part.point !== "") return part;
+  if (part.point !== "") {
+    requireOneReading(part);
+    return part;
+  }
   return refuse(
     "syntax",
     `a name before each reading (semicolons between points where numbers have a decimal comma): ${FORM}`,
