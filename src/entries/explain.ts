@@ -6,8 +6,8 @@
  * import { convertAmplitude } from "veladis";
  * import { explain } from "veladis/explain";
  *
- * const { steps } = explain(convertAmplitude("0.25 in/s pk", "mm/s pk"));
- * steps.at(-1)?.text; // => "0.25 in/s pk x 25.4 = 6.35 mm/s pk"
+ * const { text } = explain(convertAmplitude("0.25 in/s pk", "mm/s pk"));
+ * text.split("\n").at(-1); // => "0.25 in/s pk x 25.4 = 6.35 mm/s pk"
  * ```
  *
  * @module veladis/explain

@@ -123,7 +123,7 @@ describe.each(plant.machines.map((one) => [one.tag, one] as const))("%s", (_, on
   });
 
   it("has settings within the rules, on the steps of its device", () => {
-    const machine = one.words.endsWith("shaft") ? one.words : `${one.words}, in service, housing`;
+    const machine = one.words.endsWith("shaft") ? `${one.words}, in service` : `${one.words}, in service, housing`;
     const scheme = schemesFor(machine)[0]?.scheme as Scheme;
     const loop = one.loop === undefined ? {} : { sensor: { loop: one.loop } };
     const { alarm, trip, delay, warnings } = proposeSetpoints({

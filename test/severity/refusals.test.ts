@@ -89,8 +89,9 @@ describe("what can be converted is", () => {
     const at = (scheme: SchemeId, machine: string) => classify("80 um pp", { scheme, machine }).assumedFacts.join();
     expect(at("iso-10816-3-2009", "group 1 rigid")).toMatch(/place housing: not given/);
     expect(at("iso-7919-3-2009", "3000 r/min")).toMatch(/place shaft: not given/);
-    expect(at("iso-7919-3-2009", "3000 r/min shaft")).toBe("");
-    expect(at("iso-10816-3-2009", "group 1 rigid housing")).toBe("");
+    expect(at("iso-7919-3-2009", "3000 r/min shaft in service")).toBe("");
+    expect(at("iso-10816-3-2009", "group 1 rigid housing in service")).toBe("");
+    expect(at("iso-10816-3-2009", "group 1 rigid housing")).toBe("condition in service: not given, assumed");
   });
 
   it("no amplitude object whose quantity is not its unit's", () => {
@@ -175,6 +176,8 @@ describe("what can be converted is", () => {
     const judged = classify("3 mm/s rms", { ...table, assume: "lowest limits" });
     expect(judged).toMatchObject({ zone: "C", limit: { value: 4.5 } });
     expect(judged.assumedFacts).toEqual([
+      "condition in service: not given, assumed",
+      "place housing: not given, assumed",
       "power in place of shaft height, which was not given",
       "support rigid: not given, and taken for its lower limits",
     ]);
@@ -182,7 +185,11 @@ describe("what can be converted is", () => {
     const fan = { scheme: "iso-14694-2003", machine: "fan rigid" } as const;
     expect(() => classify("3 mm/s rms", fan)).toThrow(/category/);
     const lowest = classify("3 mm/s rms", { ...fan, assume: "lowest limits" });
-    expect(lowest.assumedFacts).toEqual(["category: not given, and the lowest limits of all that it may be are taken"]);
+    expect(lowest.assumedFacts).toEqual([
+      "condition in service: not given, assumed",
+      "place housing: not given, assumed",
+      "category: not given, and the lowest limits of all that it may be are taken",
+    ]);
     for (const category of ["BV-1", "BV-2", "BV-3", "BV-4", "BV-5"]) {
       const known = classify("3 mm/s rms", { ...fan, machine: `fan rigid ${category}` });
       const order = ["start-up", "service", "alarm", "shutdown"];
