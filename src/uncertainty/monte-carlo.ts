@@ -134,3 +134,8 @@ export function intervalOf(draws: Draws): readonly [low: number, high: number] {
   const low = placed(draws, at(0.025), 0);
   return [low, placed(draws, at(0.975), at(0.025))];
 }
+
+/** From zero to what 95 % of draws are at most; puts them into another order. */
+export function intervalFromZero(draws: Draws): readonly [low: 0, high: number] {
+  return [0, placed(draws, Math.round(0.95 * (draws.length - 1)), 0)];
+}

@@ -1,7 +1,8 @@
 import type { Step } from "../reading/index";
 import { drawsOf, intervalOf, momentsOf } from "./monte-carlo";
+import { holdsOrigin, partsOfVector } from "./origin";
 import { MOST_PHASE } from "./phases";
-import { alongAndAcross, type Phasor } from "./phasor-nodes";
+import { alongAndAcross } from "./phasor-nodes";
 import {
   bySlopes,
   drawing,
@@ -37,24 +38,6 @@ const DEGREES = 57.295_779_513_082_32;
 /** Drawn phases may come to this much more than the slopes say, and still have a direction. */
 const DRAWN = 1.1;
 
-/** Within this many squared standard deviations two numbers lie with 95 % (chi-squared, two degrees of freedom). */
-const WITHIN = 5.991;
-
-/** Whether the ellipse in which a vector lies with 95 % holds the origin. */
-function holdsOrigin([re, im]: Phasor, [cosine, sine]: readonly [readonly number[], readonly number[]]): boolean {
-  const size = Math.hypot(re, im);
-  if (size === 0) return true;
-  // over the length, so that no square leaves the range of numbers
-  const sum = (one: readonly number[], other: readonly number[]): number =>
-    one.reduce((all, part, i) => all + (part / size) * ((other[i] as number) / size), 0);
-  const both = sum(cosine, sine);
-  // an ellipse without width has a little
-  const width = 1e-12 * (sum(cosine, cosine) + sum(sine, sine)) + Number.MIN_VALUE;
-  const [xx, yy] = [sum(cosine, cosine) + width, sum(sine, sine) + width];
-  const [x, y] = [re / size, im / size];
-  return x * x * yy - 2 * x * y * both + y * y * xx <= WITHIN * (xx * yy - both * both);
-}
-
 /**
  * How well the phase of a vector is known, by its history; null where it is not determined: the region in which the vector
  * lies with 95 % holds the origin, or two standard uncertainties are more than a quarter of a turn.
@@ -74,14 +57,11 @@ export function uncertaintyOfPhase(
     return Object.freeze({ ...exact, interval: Object.freeze([phase, phase] as const), method: "first order" });
   }
   const { partsAt, fitting } = bySlopes(uncertain);
-  const [re, im] = graph.vector.map((at) => graph.nodes[at]?.value) as unknown as Phasor;
-  const [cosine, sine] = graph.vector.map((at) => {
-    const parts = partsAt(at);
-    return parts.length > 0 ? parts : graph.inputs.map(() => 0);
-  }) as [readonly number[], readonly number[]];
+  const { at, parts: both } = partsOfVector(graph.vector, graph, partsAt);
+  const [re, im] = at;
   const size = Math.hypot(re, im);
-  if (size === 0 || (graph.isOfVectors && holdsOrigin([re, im], [cosine, sine]))) return null;
-  const parts = alongAndAcross([re, im], [cosine, sine])[1].map((part) => (part / size) * DEGREES);
+  if (size === 0 || (graph.isOfVectors && holdsOrigin(at, both))) return null;
+  const parts = alongAndAcross(at, both)[1].map((part) => (part / size) * DEGREES);
   const slope = Math.hypot(...parts);
   if (2 * slope > MOST_PHASE * (1 + 1e-9)) return null;
   const method = slope === 0 && fitting === "first order" ? fitting : (options.method ?? fitting);

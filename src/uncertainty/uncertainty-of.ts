@@ -12,8 +12,9 @@ import {
 import { isCurved } from "./curvature";
 import { firstOrder } from "./first-order";
 import { graphOf } from "./graph";
-import { type Draws, drawsOf, intervalOf, momentsOf } from "./monte-carlo";
+import { type Draws, drawsOf, intervalFromZero, intervalOf, momentsOf } from "./monte-carlo";
 import type { Graph } from "./node";
+import { mayBeNothing } from "./origin";
 import { parseUncertain } from "./parse-uncertain";
 
 /** How an uncertainty was carried to the answer. */
@@ -44,7 +45,10 @@ export interface UncertaintyOf {
   /** Expanded uncertainty, 2 x standard. */
   readonly expanded: number;
   readonly k: 2;
-  /** Where the true value lies with about 95 %: value plus and minus the expanded, or the draws between 2.5 % and 97.5 %. */
+  /**
+   * Where the true value lies with about 95 %: value plus and minus the expanded, or the draws between 2.5 % and 97.5 %. The
+   * length of a sum of vectors of which nothing may be left begins at 0 and ends at what 95 % are at most.
+   */
   readonly interval: readonly [low: number, high: number];
   readonly method: UncertaintyMethod;
   /** `Monte Carlo`: how many draws, by which seed, and their mean, which differs from the value where steps are bent. */
@@ -151,6 +155,17 @@ export function partsOf(parts: readonly number[], slope: number, { inputs }: Gra
   return Object.freeze(told.sort((a, b) => b.share - a.share));
 }
 
+/** The 95 % interval of an answer. */
+function within(
+  value: number,
+  expanded: number,
+  drawn: Draws | undefined,
+  fromZero: boolean,
+): readonly [number, number] {
+  if (drawn === undefined) return [fromZero ? 0 : value - expanded, value + expanded];
+  return fromZero ? intervalFromZero(drawn) : intervalOf(drawn);
+}
+
 /** The method that carries an uncertainty to an answer, if none is named. */
 export function methodFor(answer: Amplitude): UncertaintyMethod {
   return bySlopes(uncertainOf(answer)).fitting;
@@ -194,7 +209,7 @@ export function uncertaintyOf(
   const { history, graph } = uncertain;
   const last = history.at(-1) as Step;
   const { value, type } = last;
-  const { parts, slope, fitting } = bySlopes(uncertain);
+  const { parts, partsAt, slope, fitting } = bySlopes(uncertain);
   const method = parts.length === 0 ? fitting : (options.method ?? fitting);
   const drawn = method === "Monte Carlo" ? drawnOf(uncertain, options) : undefined;
   const { standard, mean } = drawn === undefined ? { standard: slope, mean: undefined } : momentsOf(drawn);
@@ -214,7 +229,9 @@ export function uncertaintyOf(
     relative: isLevel || value === 0 ? null : standard / Math.abs(value),
     expanded,
     k: 2,
-    interval: Object.freeze(drawn === undefined ? ([value - expanded, value + expanded] as const) : intervalOf(drawn)),
+    interval: Object.freeze(
+      within(value, expanded, drawn, parts.length > 0 && !isLevel && mayBeNothing(graph, partsAt)),
+    ),
     method,
     ...(drawn !== undefined && { draws: drawn.length, seed, mean: mean as number }),
     parts: partsOf(parts, slope, graph),

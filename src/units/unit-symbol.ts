@@ -12,7 +12,7 @@ function folded(spelling: string): string {
     .replace("μ", "u")
     .replace("^", "")
     .replace(/( per |[/∕⁄])s(ec(ond)?)?(?![a-z])/gi, "/s")
-    .replace(/[ ·⋅*]s ?[-−](?=[12]$)/, "/s")
+    .replace(/[ .·⋅*]?s ?[-−](?=[12]$)/, "/s")
     .replace("/s1", "/s")
     .replace(/\/s(\/s| squared)/, "/s2");
 }

@@ -11,7 +11,7 @@ import type { Vector } from "./vector";
  *
  * Where anything has an uncertainty, amplitude and phase are written with their ± (k=2): two digits of that, the value to the
  * same place. Where the draws lie unevenly, their 95 % interval stands in place of ±, and where the phase is not determined
- * those words stand for it: neither is read back. How well the speed is known stands behind it in %.
+ * those words stand for it, and the length of which nothing may be left is written as `95 % at most`: none is read back. How well the speed is known stands behind it in %.
  *
  * @param options - `digits` of amplitude and phase and of their ±, 1 to 17; 3 if not given. With 17 what is read back is the
  *   same to the last bit. The speed is always written whole.

@@ -9,11 +9,16 @@ import {
 import { phaseText, speedText } from "./texts";
 import type { Vector } from "./vector";
 
-/** An amplitude with its ±. As it was given nothing is reckoned: what was stated is written. */
-function amplitudeText({ amplitude }: Vector, digits: number | undefined): string {
+const UNDETERMINED = "not determined";
+
+/** An amplitude with its ±; of one of which nothing may be left, what it is at most. As it was given nothing is reckoned: what was stated is written. */
+function amplitudeText({ amplitude }: Vector, phase: string, digits: number | undefined): string {
   const isGiven = amplitude.history?.length === 1;
   const known = uncertaintyOf(amplitude, isGiven ? { method: "first order" } : {});
-  const { value, type, standard, expanded } = known;
+  const { value, type, standard, expanded, interval } = known;
+  if (phase === UNDETERMINED && interval[0] === 0 && expanded > 0) {
+    return `${significant(value, digits ?? 3)} ${type}, 95 % at most ${significant(interval[1], digits ?? 3)}`;
+  }
   // twice the standard uncertainty may be more than the reading, which nobody can state
   if (isGiven && expanded > value) return `${plusMinusText(value, standard, digits)} ${type} (k=1)`;
   return uncertainText(known, "", digits);
@@ -28,7 +33,7 @@ function isSkewed({ method, value, interval: [low, high] }: UncertaintyOfPhase):
 /** A phase with its ±. */
 function uncertainPhaseText({ amplitude: { history = [] }, phase }: Vector, digits: number | undefined): string {
   const known = uncertaintyOfPhase(history, phase, history.length === 1 ? { method: "first order" } : {});
-  if (known === null) return "not determined";
+  if (known === null) return UNDETERMINED;
   if (known.expanded === 0) return phaseText(phase, digits ?? 3);
   if (isSkewed(known)) {
     const [low, high] = known.interval.map((end) => phaseText(end, digits ?? 3));
@@ -60,9 +65,10 @@ export function uncertainTexts(
   const { amplitude, order, speed } = vector;
   const { history = [] } = amplitude;
   if (!isUncertain(history)) return undefined;
+  const phase = uncertainPhaseText(vector, digits);
   return {
-    amplitude: amplitudeText(vector, digits),
-    phase: uncertainPhaseText(vector, digits),
+    amplitude: amplitudeText(vector, phase, digits),
+    phase,
     orderOfSpeed: `${order}x of ${speedText(speed)}${speedUncertainty(history, order * speed, digits)}`,
   };
 }

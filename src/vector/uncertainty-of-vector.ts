@@ -11,6 +11,7 @@ import type { Vector } from "./vector";
 
 /** How well a vector is known: its length and its phase, each by itself. */
 export interface UncertaintyOfVector {
+  /** Of a sum or difference of which nothing may be left, the interval begins at 0 and ends at what 95 % are at most. */
   readonly amplitude: UncertaintyOf;
   /**
    * Null where the phase is not determined: the region in which the vector lies with 95 % holds the origin, or two standard

@@ -13,7 +13,14 @@ export interface BenchMove {
   readonly expect: string;
   /** A step that only checks the reading, repeated at every frequency. */
   readonly reading?: true;
+  /** What the output has to be for what is expected; left out where either will do. */
+  readonly from?: "set" | "clear";
+  /** What the output is behind it; left out where it stays as it was. */
+  readonly leaves?: Output;
 }
+
+/** An output as far as a plan knows it: a level near the threshold may set it or not. */
+export type Output = "set" | "clear" | "either";
 
 /** The numbers that the moves are made of. */
 export interface BenchNumbers {
@@ -40,31 +47,26 @@ function contactText({ contact, coil }: BenchSettings, output: "healthy" | "trip
   return `, contact ${relayNow({ contact, coil }, output === "tripped", output !== "without power").contact}`;
 }
 
-/** What the output does at the one level of a shaker. */
-function outputAt(own: number, numbers: BenchNumbers): string {
+/** What a healthy output does at a level, and what it is then. */
+function outputAt(share: number, numbers: BenchNumbers): readonly [Output, string] {
   const { over, under } = sureLevels(1, numbers);
-  if (own <= under) return "no trip";
-  return own >= over ? "it trips after the delay" : "so near the threshold that it may trip or not";
+  if (share <= under) return ["clear", "no trip"];
+  return share >= over
+    ? ["set", "it trips after the delay"]
+    : ["either", "so near the threshold that it may trip or not"];
+}
+
+function readingMove(title: string, share: number, numbers: BenchNumbers): BenchMove {
+  const [leaves, does] = outputAt(share, numbers);
+  const expect = `the device shows ${numbers.text(share * numbers.response)} within ${numbers.within}; ${does}`;
+  return { what: title, share, expect, reading: true, from: "clear", leaves };
 }
 
 function readingMoves(numbers: BenchNumbers): BenchMove[] {
   const { own } = numbers;
-  if (own !== undefined) {
-    return [
-      {
-        what: "reading at the one level of the shaker",
-        share: own,
-        expect: `the device shows ${numbers.text(own * numbers.response)} within ${numbers.within}; ${outputAt(own, numbers)}`,
-        reading: true as const,
-      },
-    ];
-  }
-  return [0.25, 0.5, 0.75].map((share) => ({
-    what: `reading at ${share * 100} % of the threshold`,
-    share,
-    expect: `the device shows ${numbers.text(share * numbers.response)} within ${numbers.within}; no trip`,
-    reading: true as const,
-  }));
+  return own === undefined
+    ? [0.25, 0.5, 0.75].map((share) => readingMove(`reading at ${share * 100} % of the threshold`, share, numbers))
+    : [readingMove("reading at the one level of the shaker", own, numbers)];
 }
 
 /**
@@ -92,10 +94,40 @@ function belowReset(share: number, { own }: BenchNumbers): Pick<BenchMove, "what
     : { what: "switch the shaker off, which is below the reset level", share: null };
 }
 
+/** When an output that does not latch clears. */
+function clearsText({ offDelay = 0 }: BenchSettings): string {
+  return `the output clears ${offDelay > 0 ? `after ${offDelay} s` : "at once"}`;
+}
+
+/** The step between one that sets the output, or may, and one that expects it clear. */
+export function clearMove(settings: BenchSettings, output: Output): BenchMove {
+  const { latching, offDelay = 0 } = settings;
+  const isSet = output === "set";
+  const waited = offDelay > 0 ? `shaker off for ${offDelay} s` : "shaker off";
+  const reset = isSet ? "shaker off, reset by hand" : "shaker off, reset by hand if the output is set";
+  const clears = latching ? "the output clears" : clearsText(settings);
+  return {
+    what: latching ? reset : waited,
+    share: null,
+    expect: `${isSet ? clears : "the output is clear"}${contactText(settings, "healthy")}`,
+    leaves: "clear",
+  };
+}
+
+/** The step between one that leaves the output clear and one that expects it set. */
+export function setMove(settings: BenchSettings, numbers: BenchNumbers): BenchMove {
+  return {
+    what: "raise to above the threshold until the output is set again",
+    share: atLeast(sureLevels(1, numbers).over, numbers),
+    expect: `the output is set${contactText(settings, "tripped")}`,
+    leaves: "set",
+  };
+}
+
 /** Steps for reset and latch, from a tripped output. */
 function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[] {
-  const { resetShare, reset, response } = numbers;
-  const { latching, offDelay = 0 } = settings;
+  const { resetShare, reset, response, own } = numbers;
+  const { latching } = settings;
   const healthy = contactText(settings, "healthy");
   const tripped = contactText(settings, "tripped");
   const { over, under } = sureLevels(resetShare, numbers);
@@ -106,26 +138,32 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
   const held = `the output stays set${tripped}: the level is not below the reset level of ${reset}`;
   const heldMove = (title: string): BenchMove =>
     proves
-      ? { what: title, share: over, expect: held }
+      ? { what: title, share: over, expect: held, from: "set" }
       : {
           what: "lower the level in small steps and note where the output clears or may be reset",
-          share: null,
+          // a shaker of one level has no small steps
+          share: own === undefined ? null : resetShare,
+          from: "set",
+          leaves: "clear",
           expect: `a level between threshold and reset level of ${reset} cannot be proven: the hysteresis is no larger than what device and shaker may be off; hold the level noted against the one at which the output set`,
         };
   if (latching) {
     return [
-      { what: "try to reset by hand while the level is up", share: up, expect: "the reset is refused" },
+      { what: "try to reset by hand while the level is up", share: up, expect: "the reset is refused", from: "set" },
       heldMove("lower the level to just above the reset level and try to reset"),
-      { ...below, expect: `the output stays latched${tripped}` },
-      { what: "reset by hand", share: below.share, expect: `the output clears${healthy}` },
+      { ...below, expect: `the output stays latched${tripped}`, from: "set" },
+      {
+        what: "reset by hand",
+        share: below.share,
+        expect: `the output clears${healthy}`,
+        from: "set",
+        leaves: "clear",
+      },
     ];
   }
   return [
     heldMove("lower the level to just above the reset level"),
-    {
-      ...below,
-      expect: `the output clears ${offDelay > 0 ? `after ${offDelay} s` : "at once"}${healthy}`,
-    },
+    { ...below, expect: `${clearsText(settings)}${healthy}`, from: "set", leaves: "clear" },
   ];
 }
 
@@ -143,13 +181,19 @@ function failureMoves(settings: BenchSettings): BenchMove[] {
       : isFailSafe(coil)
         ? `the relay drops and trips${contactText(settings, "without power")}`
         : `the relay does not move${contactText(settings, "without power")}: loss of power goes unseen and needs another alarm`;
+  const fault = sensorFault === undefined ? undefined : faultTexts[sensorFault];
   return [
     {
       what: "disconnect the sensor, then connect it again",
       share: null,
-      expect: (sensorFault === undefined ? undefined : faultTexts[sensorFault]) ?? "record what the device does",
+      expect: fault ?? "record what the device does",
+      from: "clear",
+      ...(fault === undefined && { leaves: "either" as const }),
+      // what does not latch clears by itself once the sensor is back
+      ...(sensorFault === "alarm" && { leaves: settings.latching ? ("set" as const) : ("either" as const) }),
     },
-    { what: "take the power away, then give it back", share: null, expect: power },
+    // a relay that a trip has moved already does not show what the loss of power does
+    { what: "take the power away, then give it back", share: null, expect: power, from: "clear" },
   ];
 }
 
@@ -168,13 +212,16 @@ export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): Benc
       what: `hold just below the threshold for ${wait} s`,
       share: under,
       expect: `no trip below ${threshold}${healthy}`,
+      from: "clear",
     },
     ...(onDelay > 0
       ? [
           {
-            what: `raise to above the threshold for ${short} s, then lower again`,
+            // below the threshold alone the timer of some devices runs on
+            what: `raise to above the threshold for ${short} s, then ${numbers.own === undefined ? "to less than the reset level" : "switch the shaker off"}`,
             share: over,
             expect: `no trip: the burst is shorter than the delay of ${onDelay} s${healthy}`,
+            from: "clear" as const,
           },
         ]
       : []),
@@ -182,6 +229,8 @@ export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): Benc
       what: TAKE_TIME,
       share: over,
       expect: `trip ${onDelay > 0 ? `after ${onDelay} s` : "at once"}${tripped}`,
+      from: "clear",
+      leaves: "set",
     },
   ];
   return [...readingMoves(numbers), ...trip, ...resetMoves(settings, numbers), ...failureMoves(settings)];

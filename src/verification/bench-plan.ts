@@ -4,7 +4,8 @@ import { bandResponse, resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
 import { statedAlone, statedText } from "../uncertainty/index";
-import { type BenchMove, benchMoves, TAKE_TIME } from "./bench-moves";
+import { type BenchNumbers, benchMoves, clearMove, type Output, setMove, TAKE_TIME } from "./bench-moves";
+import { orderedMoves, type PlacedMove } from "./bench-order";
 import { type BenchSettings, requireBenchSettings } from "./bench-settings";
 import { type Shaker, shakerReach } from "./shaker";
 import { expandedMargins } from "./tolerance";
@@ -36,7 +37,7 @@ export interface BenchPlan {
   readonly steps: readonly BenchStep[];
   /** Whether the shaker can do all of it. */
   readonly possible: boolean;
-  /** What is done before the first step, for safety. */
+  /** Before the first step: what this shaker leaves unproven, then what is done for safety. */
   readonly before: readonly string[];
   /** On the steps, and on what is done after the last. */
   readonly notes: readonly string[];
@@ -60,9 +61,14 @@ function responseOf({ band }: BenchSettings, hertz: number): number {
   return band === undefined ? 1 : bandResponse({ hertz }, band);
 }
 
-/** What a shaker of one level leaves open. */
-function levelNotes({ level }: Shaker, sets: boolean): string[] {
-  if (level === undefined) return [];
+/** What a shaker leaves unproven. */
+function unproven({ level }: Shaker, sets: boolean, possible: boolean): string[] {
+  if (possible) return [];
+  if (level === undefined) {
+    return [
+      `this shaker cannot give some of the levels: what those steps prove stays unproven${sets ? "" : ", and it proves no trip"}; take another shaker, or another frequency in the band`,
+    ];
+  }
   const written = typeof level === "string" ? level : format(level);
   return [
     `the shaker gives one level, ${written}: ${sets ? "that the output sets there proves a threshold at or below it, and not where it is set" : "it proves the reading there, and no trip"}; take a shaker that can be set to prove the setting`,
@@ -75,14 +81,9 @@ function uncertaintyWords(text: string): string {
   return `${statedText(stated)}${stated.coverage === undefined ? ", taken as a bound with equal chance within" : ""}`;
 }
 
-function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number[], possible: boolean): string[] {
+function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
   const { tolerance = "5 %" } = settings;
   return [
-    ...(possible
-      ? []
-      : [
-          "this shaker cannot give some of the levels: what those steps prove stays unproven, and what the steps behind them expect of a set output holds only once it is set; take another shaker, or another frequency in the band",
-        ]),
     "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time",
     `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own uncertainty is ${uncertaintyWords(shaker.uncertainty)}`}`,
     ...hertz.flatMap((one) => {
@@ -156,8 +157,15 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   }
   let assumed = union(reset.assumed, allowed.assumed);
 
-  const stepOf = ({ what, share, expect }: BenchMove, hertz: number, number: number): BenchStep => {
-    const level = share === null ? null : { ...multipliedAmplitude(threshold, share, "share of the threshold"), hertz };
+  const levelOf = ({ share, hertz }: PlacedMove): Amplitude | null =>
+    share === null ? null : { ...multipliedAmplitude(threshold, share, "share of the threshold"), hertz };
+  const canDo = (move: PlacedMove): boolean => {
+    const level = levelOf(move);
+    return level === null || shakerReach(level, shaker, load).possible;
+  };
+  const stepOf = (move: PlacedMove, number: number): BenchStep => {
+    const { what, hertz, expect } = move;
+    const level = levelOf(move);
     const reach = level === null ? null : shakerReach(level, shaker, load);
     const as = (to: string) => (level === null ? null : convertAmplitude(level, to));
     const [displacement, acceleration] = [as("um pp"), as("g pk")];
@@ -182,26 +190,25 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     return finiteResult(own.value / threshold.value);
   };
   const texts = (level: number): string => format({ ...threshold, value: level });
-  const movesAt = (hertz: number): BenchMove[] =>
-    benchMoves(settings, {
-      tolerance,
-      uncertainty: finiteResult(uncertainty / threshold.value),
-      response: responseOf(settings, hertz),
-      resetShare: reset.value / threshold.value,
-      own: ownAt(hertz),
-      reset: texts(reset.value),
-      threshold: texts(threshold.value),
-      text: (share) => texts(threshold.value * share),
-      within: settings.tolerance ?? "5 %",
-    });
-  const steps = [
-    ...movesAt(main).map((move) => [move, main] as const),
-    ...others.flatMap((hertz) =>
-      movesAt(hertz)
-        .filter(({ reading }) => reading)
-        .map((move) => [move, hertz] as const),
-    ),
-  ].map(([move, hertz], i) => stepOf(move, hertz, i + 1));
+  const numbersAt = (hertz: number): BenchNumbers => ({
+    tolerance,
+    uncertainty: finiteResult(uncertainty / threshold.value),
+    response: responseOf(settings, hertz),
+    resetShare: reset.value / threshold.value,
+    own: ownAt(hertz),
+    reset: texts(reset.value),
+    threshold: texts(threshold.value),
+    text: (share) => texts(threshold.value * share),
+    within: settings.tolerance ?? "5 %",
+  });
+  const movesAt = (hertz: number): PlacedMove[] =>
+    benchMoves(settings, numbersAt(hertz)).map((move) => ({ ...move, hertz }));
+  const moves = [...movesAt(main), ...others.flatMap((hertz) => movesAt(hertz).filter(({ reading }) => reading))];
+  const between = {
+    clear: (output: Output) => clearMove(settings, output),
+    set: setMove(settings, numbersAt(main)),
+  };
+  const steps = orderedMoves(moves, canDo, between).map((move, i) => stepOf(move, i + 1));
   const possible = steps.every((one) => one.possible);
   const sets = steps.some(({ what, possible: can }) => what === TAKE_TIME && can);
   return Object.freeze({
@@ -210,8 +217,8 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     assumed,
     steps: Object.freeze(steps),
     possible,
-    before: BEFORE,
-    notes: Object.freeze([...levelNotes(shaker, sets), ...notesOn(settings, shaker, frequencies, possible)]),
+    before: Object.freeze([...unproven(shaker, sets, possible), ...BEFORE]),
+    notes: Object.freeze(notesOn(settings, shaker, frequencies)),
     cautions,
   });
 }

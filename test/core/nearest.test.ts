@@ -15,6 +15,7 @@ const slips: [typed: string, first: string][] = [
   ["micrometer s rms", "um"],
   ["mm/ss rms", "mm/s"],
   ["dB re ISO 1683 velocty", "ISO 1683 velocity"],
+  ["MM/S rms", "mm/s"], ["IN/S pk", "in/s"], ["G pk", "g"],
   ["mm/s rsm", "rms"],
   ["mm/s peek", "pk"],
 ];
@@ -31,6 +32,7 @@ const spellings: [written: string, symbol: string][] = [
   ["m/s/s", "m/s2"], ["m/sec^2", "m/s2"], ["m/sec²", "m/s2"], ["m/sec/sec", "m/s2"], ["m per second per second", "m/s2"],
   ["metres per second squared", "m/s2"], ["mm·s⁻¹", "mm/s"], ["mm s^-1", "mm/s"], ["mm s-1", "mm/s"], ["m·s⁻²", "m/s2"],
   ["m s^-2", "m/s2"], ["mm∕s", "mm/s"], ["mm⁄s", "mm/s"], ["in/sec", "in/s"], ["in/sec2", "in/s2"],
+  ["mms-1", "mm/s"], ["mm.s-1", "mm/s"], ["mms⁻¹", "mm/s"], ["ms-2", "m/s2"], ["m.s^-2", "m/s2"],
   ["μm/s", "um/s"], ["µm/s", "um/s"],
 ];
 

@@ -234,6 +234,23 @@ describe("slow roll and shaft absolute", () => {
     expect(more.cautions.join()).not.toContain("not determined");
   });
 
+  // a vector of two independent normal parts of one spread has a length by Rayleigh, whose quantile p is
+  // s sqrt(-2 ln(1 - p)) (JCGM 101's draws against the closed form; textbook statistics, from memory)
+  it("that may be nothing lie between 0 and what 95 % are at most: two equal texts", () => {
+    const spread = (2 * 0.25 * 180) / Math.PI / 40;
+    const text = `40 ± 0.5 um pp (k=2) ∠ 60 ± ${spread}° (k=2) ${at}`;
+    const { amplitude } = uncertaintyOfVector(differenceOfVectors(text, text));
+    expect(amplitude.interval[0]).toBe(0);
+    expect(amplitude.interval[1]).toBeCloseTo(0.25 * Math.SQRT2 * Math.sqrt(-2 * Math.log(0.05)), 2);
+    const wide = "40 ± 2 um pp ∠ 60 ± 3° at 1x of 1480 r/min";
+    const none = differenceOfVectors(wide, wide);
+    expect(formatVector(none)).toMatch(/^0 um pp, 95 % at most [34]\.\d\d ∠ not determined at 1x of 1480 r\/min$/);
+    const { interval, value } = uncertaintyOf(none.amplitude);
+    expect(interval[0]).toBeLessThanOrEqual(value);
+    const first = uncertaintyOfVector(none, { method: "first order" }).amplitude;
+    expect(first.interval[0]).toBe(0);
+  });
+
   it("refuse a phase that was replaced behind a ±", () => {
     const one = parseVector(`40 um pp ∠ 60 ± 2° ${at}`);
     expect(() => formatVector({ ...one, phase: 70 })).toThrow("state another one with its own ±");

@@ -33,7 +33,7 @@ describe("the steps of a bench test", () => {
       ["reading at 75 % of the threshold", 7.5, "the device shows 7.50 mm/s rms within 5 %; no trip"],
       ["hold just below the threshold for 16 s", 9.5, "no trip below 10.0 mm/s rms, contact closed"],
       [
-        "raise to above the threshold for 7.2 s, then lower again",
+        "raise to above the threshold for 7.2 s, then to less than the reset level",
         10.5263157895,
         "no trip: the burst is shorter than the delay of 8 s, contact closed",
       ],
@@ -51,6 +51,7 @@ describe("the steps of a bench test", () => {
         null,
         "the fault counts as a level above the threshold: the output sets after the on-delay",
       ],
+      ["shaker off, reset by hand", null, "the output clears, contact closed"],
       ["take the power away, then give it back", null, "the relay drops and trips, contact open"],
     ]);
   });
@@ -73,7 +74,12 @@ describe("the steps of a bench test", () => {
         "the relay does not move, contact closed: loss of power goes unseen and needs another alarm",
       ],
     ]);
-    expect(rows({ ...loose, offDelay: 4 }).at(-3)?.[2]).toBe("the output clears after 4 s, contact closed");
+    expect(rows({ ...loose, offDelay: 4 }).at(-4)?.[2]).toBe("the output clears after 4 s, contact closed");
+    expect(rows({ ...loose, offDelay: 4 }).at(-2)).toEqual([
+      "shaker off for 4 s",
+      null,
+      "the output is clear, contact closed",
+    ]);
   });
 
   it("leave out what is not known of the relay", () => {
@@ -89,24 +95,28 @@ describe("the steps of a bench test", () => {
         "the output stays latched",
         "the output clears",
         "record what the device does",
+        "the output is clear",
         "record what the contact does; a fail-safe one trips",
       ]);
     }
     expect(told({ coil: "normally energised" }).at(-1)).toBe("the relay drops and trips");
     expect(told({ sensorFault: "bad" }).at(-2)).toBe("the channel is shown as bad and the vote changes as set");
-    expect(told({ sensorFault: "its own way" }).at(-2)).toBe("record what the device does");
+    expect(told({ sensorFault: "its own way" }).at(-3)).toBe("record what the device does");
     expect(rows({ onDelay: 0.5 })[3]?.[0]).toBe("hold just below the threshold for 2 s");
-    expect(rows({ onDelay: 0.5 })[4]?.[0]).toBe("raise to above the threshold for 0.45 s, then lower again");
+    expect(rows({ onDelay: 0.5 })[4]?.[0]).toBe(
+      "raise to above the threshold for 0.45 s, then to less than the reset level",
+    );
   });
 
   it("say that a hysteresis smaller than the tolerance cannot be proven by a level", () => {
     const narrow = rows({ hysteresis: "2 %", tolerance: "10 %" });
-    expect(narrow.map(([, level]) => level).slice(3, 10)).toEqual([
+    expect(narrow.map(([, level]) => level).slice(3, 11)).toEqual([
       9,
       11.1111111111,
       11.1111111111,
       11.1111111111,
       null,
+      11.1111111111,
       8.82,
       8.82,
     ]);
@@ -152,10 +162,10 @@ describe("the steps of a bench test", () => {
     const { steps, possible, reset } = benchPlan({ ...settings, frequencies: ["50 Hz", "1485 r/min"] }, shaker);
     expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
     expect(steps.map(({ hertz, speed }) => [hertz, speed])).toEqual([
-      ...Array(12).fill([50, 3000]),
+      ...Array(13).fill([50, 3000]),
       ...Array(3).fill([24.75, 1485]),
     ]);
-    expect(steps.slice(12).map(({ what }) => what)).toEqual(steps.slice(0, 3).map(({ what }) => what));
+    expect(steps.slice(13).map(({ what }) => what)).toEqual(steps.slice(0, 3).map(({ what }) => what));
     expect(possible).toBe(true);
     expect(reset).toMatchObject({ value: 9, unit: "mm/s", detector: "rms", quantity: "velocity" });
     const [power] = steps.filter(({ what }) => what.startsWith("take the power"));

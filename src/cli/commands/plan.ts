@@ -56,7 +56,12 @@ function shakerOf(given: GivenPlan): Shaker {
   };
 }
 
-function planText({ threshold, reset, before, steps, notes, possible }: BenchPlan): string {
+/** What is expected of a step; of one that the shaker cannot do, that. */
+function expectText({ expect, limitedBy }: BenchStep): string {
+  return limitedBy.length === 0 ? expect : `NOT POSSIBLE (${limitedBy.join(", ")})`;
+}
+
+function planText({ threshold, reset, before, steps, notes }: BenchPlan): string {
   const table = textTable(
     [
       { title: "", align: "right" },
@@ -79,8 +84,7 @@ function planText({ threshold, reset, before, steps, notes, possible }: BenchPla
   );
   return (
     `${dashed(before)}\nthreshold ${format(threshold, { digits: 4 })}, clears below ${format(reset, { digits: 4 })}\n\n${table}\n` +
-    `expect\n${steps.map(({ number, expect }) => `${`${number}`.padStart(2)}  ${expect}\n`).join("")}\n` +
-    `${possible ? "" : "the shaker cannot do all of this\n\n"}notes\n${dashed(notes)}`
+    `expect\n${steps.map((step) => `${`${step.number}`.padStart(2)}  ${expectText(step)}\n`).join("")}\nnotes\n${dashed(notes)}`
   );
 }
 

@@ -67,7 +67,17 @@ const levels = [
   ...["levels?", "lvl", "overalls?", "amplitudes?", "magnitudes?", "severity", "readings?"],
   ...["trends?", "history", "crest", "kurtosis"],
   ...["\\p{L}*pegel", "\\p{L}*schwinggeschwindigkeit", "\\p{L}*schwingst(?:ä|ae)rke", "\\p{L}*amplituden?"],
-  ...["\\p{L}*(?:effektiv|spitzen|scheitel|mittel)werte?", "niveaux?", "nivel", "livello", "efficace"],
+  ...[
+    "\\p{L}*(?:effektiv|spitzen|scheitel|mittel|tages|stunden|wochen|maximal|minimal)werte?",
+    "niveaux?",
+    "nivel",
+    "livello",
+    "efficace",
+  ],
+  // not the min of r/min, of 10 min and of a rate; a waveform without its mean is one
+  ...["max(?:imum|ima)?", "(?<![/\\d] ?|per )min(?:imum|ima)?", "mean(?![- ]?(?:removed|free|subtracted))"],
+  ...["averaged?", "averages", "avg", "medians?", "alarms?", "hourly", "daily", "weekly", "monthly", "yearly"],
+  ...["(?:stündlich|täglich|taeglich|wöchentlich|monatlich)(?:e[rsn]?)?"],
 ];
 const level = new RegExp(`(?<!\\p{L})(?:${levels.join("|")})(?!\\p{L})`, "iu");
 

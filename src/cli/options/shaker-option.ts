@@ -1,6 +1,6 @@
 import { shown, VeladisError } from "../../core/index";
 import { frequency, hertz as hertzOf } from "../../frequency/index";
-import { isReading } from "../../reading/index";
+import { hasPlusMinus, isReading } from "../../reading/index";
 import { type Shaker, shakerReach } from "../../verification/index";
 import { ends } from "./option-values";
 
@@ -12,6 +12,9 @@ export interface ShakerGiven extends Pick<Shaker, "lowest" | "highest"> {
 const expected =
   '--shaker such as "8 Hz to 3 kHz", its frequencies; "159.2 Hz" for one, "10 mm/s rms at 159.2 Hz" for one level';
 
+const LEVEL_ALONE =
+  '--shaker with its level alone; how well it is known goes into --uncertainty "3 % (k=2)", or in check into --known "10 ± 0.3 mm/s rms (k=2)"';
+
 /**
  * The shaker of `"8 Hz to 3 kHz"`, of `"159.2 Hz"`, or of `"10 mm/s rms at 159.2 Hz"`.
  *
@@ -21,6 +24,9 @@ export function shakerOption(written: string): ShakerGiven {
   const [, level, range = written] = /^(.*\S)\s+at\s+(.+)$/.exec(written.trim()) ?? [];
   if (level === undefined && isReading(range)) {
     throw new VeladisError("missing-frequency", { expected, received: shown(written) });
+  }
+  if (level !== undefined && hasPlusMinus(level)) {
+    throw new VeladisError("syntax", { expected: LEVEL_ALONE, received: shown(written) });
   }
   if (level !== undefined && !isReading(level))
     throw new VeladisError("syntax", { expected, received: shown(written) });

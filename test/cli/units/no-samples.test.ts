@@ -26,6 +26,8 @@ describe("what is no waveform is not taken for samples", () => {
   it.each([
     "level", "Level [mm/s]", "Pegel", "Schwingungspegel", "amplitude", "velocity rms", "overall", "Overall (mm/s)", "Schwinggeschwindigkeit", "Effektivwert",
     "trend DE", "vib_level", "vibration severity", "readings", "niveau", "RMS", "pk", "crest factor",
+    "daily max", "Max", "min", "vel_min", "hourly", "weekly mean", "mean", "average", "avg", "median", "alarm", "trend", "Mittelwert", "Tageswert",
+    "täglich", "Maximalwert",
   ])("a heading that names a level, a detector or a trend is refused: %s; --waveform says that they are samples", async (heading) => {
     const csv = `n,${heading}\n${rows((i) => `${i},${wave(i)}`)}`;
     const told = await refusal([...overall, "--column", "2"], csv);
@@ -40,12 +42,18 @@ describe("what is no waveform is not taken for samples", () => {
     expect(await refusal([...overall, "--column", "2", "--waveform"], csv)).toContain('which says "in/s"');
   });
 
-  it.each(["waveform amplitude", "raw level", "samples", "levelled probe", "vibration"])(
-    "samples headed %s are read",
-    async (heading) => {
-      expect(await refusal([...overall, "--column", "2"], `n,${heading}\n${rows((i) => `${i},${wave(i)}`)}`)).toBe("");
-    },
-  );
+  it.each([
+    "waveform amplitude",
+    "raw level",
+    "samples",
+    "levelled probe",
+    "vibration",
+    "DE 1480 r/min",
+    "mean removed",
+    "x (10 min)",
+  ])("samples headed %s are read", async (heading) => {
+    expect(await refusal([...overall, "--column", "2"], `n,${heading}\n${rows((i) => `${i},${wave(i)}`)}`)).toBe("");
+  });
 
   it.each([
     ["t [s]", (i: number) => `${60 * i}`],

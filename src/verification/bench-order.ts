@@ -1,0 +1,43 @@
+import type { BenchMove, Output } from "./bench-moves";
+
+/** A move at a frequency. */
+export type PlacedMove = BenchMove & { readonly hertz: number };
+
+/** The moves between two others: one that clears an output that is set or may be, and one that sets it again. */
+export interface Between {
+  readonly clear: (output: Output) => BenchMove;
+  readonly set: BenchMove;
+}
+
+/**
+ * Moves with what has to stand between them, so that each finds the output that it expects: a good device can follow them.
+ *
+ * What expects a set output that the shaker cannot set says so.
+ *
+ * @param can - whether the shaker can do a move; one that it cannot do changes nothing
+ */
+export function orderedMoves(
+  moves: readonly PlacedMove[],
+  can: (move: PlacedMove) => boolean,
+  { clear, set }: Between,
+): PlacedMove[] {
+  const ordered: PlacedMove[] = [];
+  let output = "clear" as Output;
+  const take = (move: PlacedMove): void => {
+    ordered.push(move);
+    if (can(move)) output = move.leaves ?? output;
+  };
+  for (const move of moves) {
+    const { from, hertz, expect } = move;
+    if (from === "clear" && output !== "clear") take({ ...clear(output), hertz });
+    const isUnset = from === "set" && output !== "set";
+    if (!isUnset) take(move);
+    else if (can({ ...set, hertz })) {
+      take({ ...set, hertz });
+      take(move);
+    } else {
+      ordered.push({ ...move, expect: `if the output is set, which this shaker does not do: ${expect}` });
+    }
+  }
+  return ordered;
+}
