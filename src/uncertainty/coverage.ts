@@ -17,11 +17,22 @@ const OF_95_PERCENT = 1.96;
 /** A certificate says both for one uncertainty: k = 2 covers 95.45 %. */
 const MOST_FOR_95_PERCENT = 2.01;
 
-/** A bracket that says how an uncertainty is meant, or tries to; and `k=2` without one. */
+/** A bracket that says how an uncertainty is meant, or tries to. */
 const BRACKET = "\\s*\\(([^()%=\u03c3]*(?:k\\s*=|%|\u03c3|\\bsigma\\b|=)[^()]*)\\)";
-const ALONE = "[\\s,;]\\s*(k\\s*=\\s*\\d[\\d.]*)(?![\\w.])";
+/** The same without a bracket: `k=2`, `2 sigma`; a comma within is a decimal one, and refused. */
+const FACTOR = "(?:k\\s*=\\s*\\d[\\d.]*(?:,\\d+(?![\\d.]*\\s*%))?|\\d[\\d.]*(?:,\\d+)?\\s*(?:\u03c3|sigma))(?![\\w.])";
+/** A share stands behind a comma, where it is no amount. */
+const SHARE = "\\d[\\d.]*\\s*%(?!\\s*within)(?:\\s+confidence\\b)?";
+const ITEMS = `(${FACTOR}(?:\\s*[,;]\\s*${SHARE})?|(?<=[,;]\\s*)(?<!\\d,)${SHARE}(?:\\s*[,;]\\s*${FACTOR})?)`;
+const ALONE = `[\\s,;]\\s*${ITEMS}`;
 const said = new RegExp(`${BRACKET}|${ALONE}`, "i");
 const saidHere = new RegExp(`(?:${BRACKET}|${ALONE})`, "iy");
+const parted = /* @__PURE__ */ new RegExp(`\\s*[,;]\\s*${ITEMS}`, "gi");
+
+/** A text in which what says behind a comma or a semicolon how an uncertainty is meant stands in brackets: it parts no list. */
+export function bracketedCoverage(text: string): string {
+  return text.replace(parted, " ($1)");
+}
 
 /** True for a text that says how an uncertainty is meant, well or badly. */
 export function hasCoverage(text: string): boolean {
@@ -38,10 +49,16 @@ export function coverageEnd(text: string, at: number): number {
 function factorOf(item: string): number | undefined {
   const digits = /^k\s*=\s*(.*)$/i.exec(item)?.[1] ?? /^(.*?)\s*(?:\u03c3|sigma)$/i.exec(item)?.[1];
   if (digits !== undefined) return parseNumeral(digits.trim(), COVERAGE);
-  return /^95\s*%$/.test(item) ? OF_95_PERCENT : undefined;
+  return /^95\s*%(?:\s+confidence(?:\s+(?:level|interval))?)?$/i.test(item) ? OF_95_PERCENT : undefined;
 }
 
 function coverageOf(words: string): Coverage {
+  if (/\d,\d+(?![\d.]*\s*%)/.test(words)) {
+    throw new VeladisError("not-a-number", {
+      expected: "a coverage factor with a point for decimals, such as (k=2.5)",
+      received: shown(`(${words})`),
+    });
+  }
   const items = words.split(/[,;]/).map((item) => item.trim());
   const factors = items.map(factorOf);
   const stated = factors.filter((_, i) => !(items[i] as string).includes("%"));
