@@ -1,7 +1,15 @@
 import { shown, splitNumeral, VeladisError } from "../core/index";
 import { hasPlusMinus, PLUS_MINUS } from "../reading/index";
 import { type PointReading, parsePoints } from "../severity/index";
-import { type Stated, sharedUnit, statedAlone, withStated } from "../uncertainty/index";
+import {
+  bracketedCoverage,
+  hasCoverage,
+  requireOneSided,
+  type Stated,
+  sharedUnit,
+  statedAlone,
+  withStated,
+} from "../uncertainty/index";
 
 const FORM = 'points with their readings, such as "DE-H 3.1 ± 0.2 (k=2), DE-V 2.2 ± 5 % (k=2) mm/s rms"';
 
@@ -27,6 +35,12 @@ function pieceOf(written: string, parted: string): Piece {
     });
   }
   const [before = "", behind, ...more] = subject.split(PLUS_MINUS);
+  if (hasCoverage(at) || (behind === undefined && hasCoverage(subject))) {
+    throw new VeladisError("syntax", {
+      expected: `a coverage factor behind the ± that it is of: ${FORM}`,
+      received: shown(written),
+    });
+  }
   if (behind === undefined) return { plain: written, stated: undefined };
   if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(written) });
   const stated = statedAlone(parted === ";" ? behind.replace(/(\d),(\d)/, "$1.$2") : behind);
@@ -44,9 +58,13 @@ function pieceOf(written: string, parted: string): Piece {
  *   and as those two
  */
 export function uncertainPoints(text: string): readonly PointReading[] {
-  if (typeof text !== "string" || !hasPlusMinus(text)) return parsePoints(text);
-  const parted = text.replace(/\([^()]*\)/g, "").includes(";") ? ";" : ",";
-  const pieces = text.split(new RegExp(`${parted}(?![^()]*\\))`)).map((one) => pieceOf(one, parted));
+  if (typeof text !== "string") return parsePoints(text);
+  requireOneSided(text);
+  if (!hasPlusMinus(text) && !hasCoverage(text)) return parsePoints(text);
+  // a factor behind a comma is that of the reading before it, and no point
+  const bracketed = bracketedCoverage(text);
+  const parted = bracketed.replace(/\([^()]*\)/g, "").includes(";") ? ";" : ",";
+  const pieces = bracketed.split(new RegExp(`${parted}(?![^()]*\\))`)).map((one) => pieceOf(one, parted));
   const covered = pieces.flatMap(({ stated }) => (stated === undefined ? [] : [stated.coverage !== undefined]));
   if (covered.includes(true) && covered.includes(false)) {
     throw new VeladisError("syntax", {

@@ -1,4 +1,4 @@
-import { VeladisError } from "../core/index";
+import { shown, VeladisError } from "../core/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { checkedPoints } from "./checked-points";
 import { folded } from "./label";
@@ -23,6 +23,13 @@ export function backgroundOfPoints(
 ): readonly (Amplitude | undefined)[] {
   if (given === undefined) return points.map(() => undefined);
   const own = typeof given === "string" && namesPoints(given) ? parsePoints(given) : given;
+  if (typeof own === "string" && /[,;]\s/.test(own)) {
+    throw new VeladisError("syntax", {
+      expected:
+        'one reading with the machine stopped for all points, or one each behind the name of its point, such as "DE-H 0.4, DE-V 0.3 mm/s rms"',
+      received: shown(own),
+    });
+  }
   if (!Array.isArray(own)) {
     const one = amplitudeOf(own as string | Amplitude);
     return points.map(() => one);

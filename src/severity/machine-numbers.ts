@@ -60,25 +60,31 @@ function unitBehind(text: string, from: number): UnitSaid | undefined {
   return unit && { ...unit, length: unit.length + rest.length - rest.trimStart().length };
 }
 
+/** Decimals with one place more or less, so that they are no group of three. */
+function unlikeThousands(digits: string): string {
+  return digits.endsWith("0") ? String(Number(digits)) : `${digits}0`;
+}
+
 /** Refuses digits that two readers would read as two numbers; revolutions per minute with decimals are none. */
 function checkMark(text: string, { digits, mark, length }: Digits, unit: UnitSaid | undefined): void {
   if (unit !== undefined && /^[1-9]\d{0,2}(\.\d{3})+$/.test(digits)) {
-    // with one place more or less it is no group of three
-    const decimal = digits.endsWith("0") ? String(Number(digits)) : `${digits}0`;
+    // a speed in revolutions has no decimals, and no number has two points
+    const isOpen = unit.symbol !== "r/min" && Number.isFinite(Number(digits));
+    const other = isOpen ? `, or "${unlikeThousands(digits)} ${unit.symbol}"` : "";
     throw new VeladisError("not-a-number", {
-      expected: `a number that is read one way: "${digits.replaceAll(".", "")} ${unit.symbol}", or "${decimal} ${unit.symbol}"`,
+      expected: `a number that is read one way: "${digits.replaceAll(".", "")} ${unit.symbol}"${other}`,
       received: shown(text.slice(0, length + unit.length)),
     });
   }
   if (unit === undefined || unit.symbol === "r/min" || (mark !== "," && mark !== " ")) return;
   const [first = "", ...others] = text.slice(0, length).split(mark);
+  // nobody writes 000 kW: what follows the space is no number of its own
+  if (mark === " " && others.some((group) => group.startsWith("0"))) return;
   const { symbol } = unit;
-  const other =
-    mark === ","
-      ? `"${first}.${others.join("")} ${symbol}"`
-      : `"${others.join("")} ${symbol}" behind the number ${first}`;
+  const behind = `, or "${others.join(" ")} ${symbol}" behind the number ${first}`;
+  const decimal = others.length > 1 ? "" : `, or "${unlikeThousands(`${first}.${others[0]}`)} ${symbol}"`;
   throw new VeladisError("not-a-number", {
-    expected: `a number that is read one way: "${digits} ${symbol}", or ${other}`,
+    expected: `a number that is read one way: "${digits} ${symbol}"${mark === "," ? decimal : behind}`,
     received: shown(text.slice(0, length + unit.length)),
   });
 }

@@ -74,6 +74,11 @@ function requireOneReading({ written, point }: Part): void {
   }
 }
 
+/** True for what says how an uncertainty is meant, which names no point: `k`, `2 sigma`, `95 %`. */
+function isCoverage(name: string): boolean {
+  return /^k$|[%\u03c3]|\bsigma\b/i.test(name) || name.endsWith(" k");
+}
+
 /** A part taken apart: a name may hold numbers (bearing 1 H), so the first that begins a reading, or ends the part, is it. */
 function partOf(written: string, parted: string): Part {
   const numerals = [...written.matchAll(/(?<=^|[\s:=])\d[\d.,]*(?:e[+-]?\d+)?(?=\s|$)/gi)];
@@ -87,6 +92,9 @@ function partOf(written: string, parted: string): Part {
   });
   const part = found.find(({ digits, type }) => type === "" || isReading(`${digits} ${type}`)) ?? found[0];
   if (part === undefined) return refuse("syntax", FORM, written);
+  if (isCoverage(part.point) || /\bk\s*=/i.test(written)) {
+    refuse("syntax", "a coverage factor in brackets behind the ± that it is of, such as DE-H 3.1 ± 0.2 (k=2)", written);
+  }
   if (part.point !== "") {
     requireOneReading(part);
     return part;

@@ -14,7 +14,7 @@ import {
   writtenValue,
 } from "../reading/index";
 import { type Coverage, hasCoverage, withoutCoverage } from "./coverage";
-import { type Stated, statedBehind, uncertaintyFrom, uncertaintyNote } from "./stated";
+import { isTwoSided, requireOneSided, type Stated, statedBehind, uncertaintyFrom, uncertaintyNote } from "./stated";
 import { byInterval, statedInterval } from "./stated-interval";
 
 const FORM = 'a reading with its uncertainty, such as "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"';
@@ -140,9 +140,9 @@ export function withStated(reading: Amplitude, stated: Stated): Amplitude {
   return stateInHistory(reading, uncertaintyOn(reading, stated), undefined);
 }
 
-/** True for a text that states an uncertainty, well or badly: by ±, a coverage factor or a 95 % interval. */
+/** True for a text that states an uncertainty, well or badly: by ±, two sides, a coverage factor or a 95 % interval. */
 export function isStated(text: string): boolean {
-  return hasPlusMinus(text) || hasCoverage(text) || statedInterval(text) !== null;
+  return hasPlusMinus(text) || isTwoSided(text) || hasCoverage(text) || statedInterval(text) !== null;
 }
 
 /**
@@ -178,6 +178,7 @@ export function parseUncertain(reading: string): Amplitude {
   const written = requireText(reading, FORM).trim();
   if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
   if (!isStated(written)) return parseAmplitude(written);
+  requireOneSided(written);
   const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);
   if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
   const ends = statedInterval(subject);

@@ -14,6 +14,30 @@ export interface Stated {
 }
 
 const FORM = 'an uncertainty such as "± 0.3", "± 5 %" or "± 0.5 dB (k=2)"';
+
+const MINUS = "[-\u2212]\\s*\\d[\\d.]*";
+const PLUS = "\\+\\s*\\d[\\d.]*";
+const BETWEEN = "\\s*(?:%|dB)?\\s*[/,]?\\s*";
+const twoSided = /* @__PURE__ */ new RegExp(`(?<![e\\d.])(?:${PLUS}${BETWEEN}${MINUS}|${MINUS}${BETWEEN}${PLUS})`, "i");
+
+/** True for a text that states one amount upwards and another downwards: `+0.3/-0.2`. */
+export function isTwoSided(text: string): boolean {
+  return twoSided.test(text);
+}
+
+/**
+ * Refuses an uncertainty that is not the same on both sides.
+ *
+ * @throws {@link VeladisError} `syntax`
+ */
+export function requireOneSided(text: string): void {
+  if (!isTwoSided(text)) return;
+  throw new VeladisError("syntax", {
+    expected: "one ± for both sides; of two unequal sides take the larger, such as ± 0.3 for plus 0.3 and minus 0.2",
+    received: shown(text),
+  });
+}
+
 /** An amount without the plus-minus sign that may stand before it. */
 export function withoutSign(text: string): string {
   const plain = text.trim();

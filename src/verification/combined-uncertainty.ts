@@ -10,7 +10,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, PLUS_MINUS } from "../reading/index";
+import { type Amplitude, format, isUncertain, PLUS_MINUS } from "../reading/index";
 import { uncertainAmplitude, withoutCoverage, withoutSign } from "../uncertainty/index";
 
 const FORM = 'an uncertainty such as "2 %", "0.1 mm/s rms" or "0.5 dB"';
@@ -57,8 +57,8 @@ function requireAlike(parts: readonly string[], overs: readonly (number | undefi
  *
  * @param parts - e.g. `["2 %", "5 %"]`, `["± 0.05 mm/s rms", "2 % (k=2)", "0.2 dB (k=2)"]`
  * @param reading - what amounts in a unit are a share of, e.g. `"4.9 mm/s rms"`; its frequency serves another quantity
- * @throws {@link VeladisError} `missing-fact` for an amount in a unit without a reading, and for parts of which only some say
- *   their coverage; `missing-unit`, `not-positive` for a reading of zero, `syntax`, `negative`, and as `amountOf`
+ * @throws {@link VeladisError} `missing-fact` for an amount in a unit without a reading, for no parts, and for parts of
+ *   which only some say their coverage; `out-of-range` for a reading with a ± of its own, which would be lost; `missing-unit`, `not-positive` for a reading of zero, `syntax`, `negative`, and as `amountOf`
  * @example
  * ```ts
  * import { combinedUncertainty } from "veladis/protection";
@@ -72,7 +72,19 @@ function requireAlike(parts: readonly string[], overs: readonly (number | undefi
 export function combinedUncertainty(parts: readonly string[], reading?: string | Amplitude): number {
   const whole = reading === undefined ? undefined : linearAmplitude(uncertainAmplitude(reading));
   if (whole !== undefined) requirePositive(whole.value, "a reading above zero, which an uncertainty is a share of");
+  if (whole !== undefined && isUncertain(whole.history ?? [])) {
+    throw new VeladisError("out-of-range", {
+      expected: "the reading without a ± of its own; what is known of that is a part, in the list",
+      received: shown(typeof reading === "string" ? reading : `${format(whole)} with its uncertainty`),
+    });
+  }
   const list = requireList(parts, "a list of uncertainties");
+  if (list.length === 0) {
+    throw new VeladisError("missing-fact", {
+      expected: 'at least one uncertainty, such as "2 %"',
+      received: "an empty list",
+    });
+  }
   const told = list.map((part) => partOf(part, whole));
   requireAlike(
     list,

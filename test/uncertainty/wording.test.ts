@@ -35,6 +35,8 @@ const cases: Cases = {
   "parseUncertain, a factor that is not that of its share": () => read("4.9 ± 0.3 mm/s rms (k=3, 95 %)"),
   "parseUncertain, a coverage factor below 1": () => read("4.9 ± 0.3 mm/s rms (k=0.5)"),
   "parseUncertain, a coverage factor that is none": () => read("4.9 ± 0.3 mm/s rms (k=two)"),
+  "parseUncertain, a coverage factor with a decimal comma": () => read("4.9 ± 0.3 mm/s rms, k=2,5"),
+  "parseUncertain, two unequal sides": () => read("4.9 +0.3/-0.2 mm/s rms"),
   "parseUncertain, two coverage factors": () => read("4.9 ± 0.3 (k=2) mm/s rms (k=3)"),
   "parseUncertain, a coverage factor of nothing": () => read("4.9 mm/s rms (k=2)"),
   "parseUncertain, a share of a level": () => read("95 ± 5 % dB re 1e-9 m/s"),

@@ -52,6 +52,9 @@ const cases: Cases = {
   "combinedUncertainty, a coverage factor below 1": () => p.combinedUncertainty(["2 % (k=0.5)"]),
   "combinedUncertainty, no text": () => p.combinedUncertainty([5]),
   "combinedUncertainty, below zero": () => p.combinedUncertainty(["-2 %"]),
+  "combinedUncertainty, no parts": () => p.combinedUncertainty([]),
+  "combinedUncertainty, of a reading with a ± of its own": () =>
+    p.combinedUncertainty(["2 % (k=2)"], "8 ± 0.3 mm/s rms"),
   "combinedUncertainty, a decimal comma": () => p.combinedUncertainty(["2,5 %"]),
   "benchPlan, no settings": () => p.benchPlan(undefined, shaker),
   "benchPlan, no shaker": () => p.benchPlan(settings),

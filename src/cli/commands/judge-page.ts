@@ -55,7 +55,7 @@ export const judgePage = {
     },
     background: {
       argument: "<reading>",
-      help: "the reading with the machine stopped, of several points one for all or one each: whether they may be judged",
+      help: "the reading with the machine stopped; of several points one for all, or one each behind the name of its point: whether they may be judged",
       example: '"0.4 mm/s rms"',
     },
     "crest-factor": crestFactor,
