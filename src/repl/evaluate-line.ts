@@ -1,6 +1,7 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { parseNumeral, requireText, VeladisError } from "../core/index";
-import type { Amplitude, Assumption } from "../reading/index";
+import { type Amplitude, type Assumption, isUncertain } from "../reading/index";
+import { type RatioOf, uncertainText, uncertaintyOf } from "../uncertainty/index";
 import { bounds, checkBounds } from "./bounds";
 import { loadEngine } from "./engine";
 import { explanationText } from "./explained";
@@ -8,7 +9,7 @@ import { kept } from "./kept";
 import { numberText } from "./reading-words";
 import { checkedSession, newSession, type Session } from "./session";
 import { type Line, splitLine } from "./split-line";
-import { amplitude, behind, behindAmplitude, isAmplitude, type Value, valueText } from "./value";
+import { amplitude, behind, behindAmplitude, isAmplitude, isLevelDifference, type Value, valueText } from "./value";
 import { Walker } from "./walk";
 
 /** What a line came to. */
@@ -29,16 +30,31 @@ export interface Answer {
 interface Evaluated {
   readonly value: Value;
   readonly compared: readonly Assumption[];
+  /** Whether the ± of readings that led to it is left out. */
+  readonly isBare?: boolean;
+  /** The value as a ratio of two readings with ±. */
+  readonly ratio?: RatioOf | undefined;
+}
+
+const LEFT_OUT = "  (by best values: the ± of the readings is left out)";
+
+/** A ratio with its ±: `0.980 ± 0.064 (k=2)`. */
+function ratioText(ratio: RatioOf): string {
+  const known = uncertaintyOf(ratio);
+  return known.expanded === 0 ? valueText(ratio.value) : uncertainText(known).replace(/ (?=[ ,])/g, "");
 }
 
 function answerText(
   { explains }: Line,
-  { value, compared }: Evaluated,
+  { value, compared, isBare = false, ratio }: Evaluated,
   converted: readonly ConvertedAmplitude[],
 ): string {
   if (explains) return explanationText(converted.length === 0 ? value : converted);
-  if (typeof value === "boolean") return `${value}${behind({ assumed: compared })}`;
-  if (converted.length === 0) return valueText(value);
+  const isLeft = isBare || (isLevelDifference(value) && isUncertain(value.history ?? []));
+  const told = isLeft ? LEFT_OUT : "";
+  if (typeof value === "boolean") return `${value}${behind({ assumed: compared })}${told}`;
+  if (ratio !== undefined) return ratioText(ratio);
+  if (converted.length === 0) return `${valueText(value)}${told}`;
   return converted.map((one) => `${numberText(one)}${behindAmplitude(one)}`).join("\n");
 }
 
@@ -49,14 +65,17 @@ function plainValue({ expression, literals }: Line, variables: ReadonlyMap<strin
 
 async function evaluated(line: Line, session: Session): Promise<Evaluated> {
   const plain = plainValue(line, session.variables);
-  if (plain !== undefined) return { value: plain, compared: [] };
+  if (plain !== undefined) {
+    return { value: plain, compared: [], isBare: session.bare?.has(line.expression) === true };
+  }
   session.engine ??= await loadEngine();
   const { parse } = session.engine;
   const all = new Map<string, Value>([...session.variables, ...line.literals]);
   try {
-    const walker = new Walker(session.engine, all, session.schemes);
-    const value = walker.valueOf(parse(line.expression));
-    return { value, compared: walker.compared };
+    const walker = new Walker(session.engine, all, session.schemes, session.bare);
+    const root = parse(line.expression);
+    const value = walker.valueOf(root);
+    return { value, compared: walker.compared, isBare: walker.isBare, ratio: walker.ratioOf(root) };
   } catch (error) {
     if (error instanceof VeladisError) throw error;
     // what mathjs or the stack refuses: its words name placeholders, so only the place is told
@@ -69,7 +88,8 @@ async function evaluated(line: Line, session: Session): Promise<Evaluated> {
   }
 }
 
-function remember({ name }: Line, value: Value, { variables }: Session): void {
+function remember({ name }: Line, value: Value, session: Session, isBare: boolean): void {
+  const { variables } = session;
   if (name !== undefined && !variables.has(name) && variables.size >= bounds.variables) {
     throw new VeladisError("out-of-range", {
       expected: `at most ${bounds.variables} variables`,
@@ -77,6 +97,12 @@ function remember({ name }: Line, value: Value, { variables }: Session): void {
     });
   }
   const one = kept(value);
+  const bare = new Set(session.bare);
+  for (const known of name === undefined ? ["last"] : ["last", name]) {
+    if (isBare && typeof value === "number") bare.add(known);
+    else bare.delete(known);
+  }
+  session.bare = bare;
   variables.set("last", one);
   if (name !== undefined) variables.set(name, one);
 }
@@ -126,7 +152,12 @@ export async function evaluateLine(line: string, session: Session = newSession()
     convertAmplitude(amplitude(value, "an amplitude to convert"), target, options),
   );
   const said = answerText(parts, outcome, converted);
-  remember(parts, converted.length === 1 ? (converted[0] as ConvertedAmplitude) : value, session);
+  remember(
+    parts,
+    converted.length === 1 ? (converted[0] as ConvertedAmplitude) : value,
+    session,
+    outcome.isBare === true,
+  );
   const plain = parts.name === undefined && converted.length === 0 && !parts.explains;
   const literal = plain ? parts.literals.get(parts.expression) : undefined;
   const written = literal !== undefined && isAmplitude(literal) ? literal : undefined;

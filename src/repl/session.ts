@@ -6,6 +6,8 @@ import type { Value } from "./value";
 /** What a calculator remembers between lines. */
 export interface Session {
   readonly variables: Map<string, Value>;
+  /** The names of numbers that stand without the ± of the readings they are from. */
+  bare?: ReadonlySet<string>;
   /** The schemes by which it judges and proposes; the built-in ones if not given. */
   readonly schemes?: readonly Scheme[];
   /** mathjs, once an expression has needed it. */

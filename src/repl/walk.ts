@@ -9,8 +9,9 @@ import type {
   SymbolNode,
 } from "mathjs";
 import { shown, unknownName, VeladisError, type VeladisErrorCode } from "../core/index";
-import { type Assumption, union } from "../reading/index";
+import { type Amplitude, type Assumption, isUncertain, union } from "../reading/index";
 import type { Scheme } from "../severity/index";
+import { type RatioOf, ratioOf } from "../uncertainty/index";
 import { amplitudeOperation, isVibration } from "./arithmetic";
 import { bounds } from "./bounds";
 import { scaledReading } from "./combined";
@@ -79,6 +80,16 @@ function percentageBeside({ fn, args: [before, product] }: OperatorNode): MathNo
   return type === "OperatorNode" && args.length === 2 && args[0] === before ? args[1] : undefined;
 }
 
+/** True for what carries an uncertainty. */
+function isWide(value: Value): boolean {
+  return isVibration(value) && isUncertain(value.history ?? []);
+}
+
+/** A name or a reading alone, also in brackets. */
+function isNamed(node: MathNode): boolean {
+  return node.type === "SymbolNode" || (node.type === "ParenthesisNode" && isNamed((node as ParenthesisNode).content));
+}
+
 /** Evaluates allow-listed nodes over the variables; everything else is refused by its kind. */
 export class Walker {
   readonly #engine: Engine;
@@ -86,8 +97,17 @@ export class Walker {
   readonly #schemes: readonly Scheme[] | undefined;
   #nodes = 0;
   #compared: readonly Assumption[] = [];
+  readonly #bare: ReadonlySet<string> | undefined;
+  #isBare = false;
+  #ratio: RatioOf | undefined;
 
-  constructor(engine: Engine, variables: ReadonlyMap<string, Value>, schemes?: readonly Scheme[]) {
+  constructor(
+    engine: Engine,
+    variables: ReadonlyMap<string, Value>,
+    schemes?: readonly Scheme[],
+    bare?: ReadonlySet<string>,
+  ) {
+    this.#bare = bare;
     this.#schemes = schemes;
     this.#engine = engine;
     this.#variables = variables;
@@ -96,6 +116,18 @@ export class Walker {
   /** What the amplitudes had assumed that were compared: a truth cannot carry it. */
   get compared(): readonly Assumption[] {
     return this.#compared;
+  }
+
+  /** True where a number or a truth was taken from the best values of readings with ±. */
+  get isBare(): boolean {
+    return this.#isBare;
+  }
+
+  /** The ratio of two readings with ± that an expression is, as an answer with its history; none where it is more than that. */
+  ratioOf(node: MathNode): RatioOf | undefined {
+    if (node.type === "ParenthesisNode") return this.ratioOf((node as ParenthesisNode).content);
+    const { fn, args } = node as OperatorNode;
+    return node.type === "OperatorNode" && (fn as string) === "divide" && args.every(isNamed) ? this.#ratio : undefined;
   }
 
   valueOf(node: MathNode): Value {
@@ -135,7 +167,10 @@ export class Walker {
 
   #named(name: string): Value {
     const value = this.#variables.get(name) ?? constants.get(name);
-    if (value !== undefined) return value;
+    if (value !== undefined) {
+      if (this.#bare?.has(name)) this.#isBare = true;
+      return value;
+    }
     const known = new Map([...this.#variables.keys(), ...knownNames].map((one) => [one, one]));
     throw unknownName("unknown-option", "a variable, a constant or a reading with unit and detector", name, known, {});
   }
@@ -175,6 +210,12 @@ export class Walker {
   #applied(operator: string, symbol: string, args: readonly Value[]): Value {
     if (args.some(isVibration)) {
       const outcome = amplitudeOperation(operator, symbol, args, this.#engine.call);
+      this.#takeBest(args, outcome);
+      if (operator === "divide" && typeof outcome === "number" && args.some(isWide)) {
+        const [a, b] = args as [Amplitude, Amplitude];
+        // at two frequencies their values are divided, and no vibration by another
+        this.#ratio = a.hertz !== undefined && b.hertz !== undefined && a.hertz !== b.hertz ? undefined : ratioOf(a, b);
+      }
       if (typeof outcome === "boolean") {
         for (const { assumed } of args.filter(isVibration)) this.#compared = union(this.#compared, assumed);
       }
@@ -188,6 +229,11 @@ export class Walker {
       });
     }
     return checked(this.#engine.call(operator, args as number[]), `a finite number from ${symbol}`);
+  }
+
+  /** Remembers where readings with ± led to what cannot carry it. */
+  #takeBest(args: readonly Value[], outcome: Value): void {
+    if (typeof outcome !== "object" && opened(args).some(isWide)) this.#isBare = true;
   }
 
   #relation(node: RelationalNode): Value {
@@ -221,6 +267,10 @@ export class Walker {
         received: `${args.length} value${args.length === 1 ? "" : "s"}`,
       });
     }
-    return run(args, this.#schemes);
+    const outcome = run(args, this.#schemes);
+    this.#takeBest(args, outcome);
+    // of a change too the best values alone are told
+    if (name === "change" && args.some(isWide)) this.#isBare = true;
+    return outcome;
   }
 }

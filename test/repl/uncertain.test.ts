@@ -24,7 +24,8 @@ describe("a reading with ± in the calculator", () => {
     // 0.3 * 4.9 / 5.292 = 0.278
     ["rss(u, 2 mm/s rms)", "5.29 ± 0.28 mm/s rms (k=2)  (uncorrelated)"],
     ["u + 10 %", "5.39 ± 0.33 mm/s rms (k=2) at 25 ± 0.58 Hz (k=2)"],
-    ["u / (2 mm/s rms)", "2.45"],
+    // 0.3 / 2 = 0.15
+    ["u / (2 mm/s rms)", "2.45 ± 0.15 (k=2)"],
     ["v = 0.25 in/s pk ± 5 % (k=2)", "v = 0.250 ± 0.013 in/s pk (k=2)"],
     ["v = 4.9 +/- 0.3 mm/s rms", "v = 4.90 ± 0.35 mm/s rms (k=2)"],
     ["v = 95 ± 0.5 dB re 1e-9 m/s (k=2)", "v = 95.00 ± 0.50 dB re 1e-9 m/s (k=2)"],
@@ -72,6 +73,39 @@ describe("a reading with ± in the calculator", () => {
     ["a = 4.9 ± 0.3 mm/s rms (k=2) = 3", "syntax"],
   ])("is refused: %s", async (line, code) => {
     await expect(said(line)).rejects.toMatchObject({ code });
+  });
+});
+
+describe("what cannot carry the ± of its readings", () => {
+  const left = "  (by best values: the ± of the readings is left out)";
+
+  // root of (0.3 / 4.9)^2 + (2 * 0.02 / root 3)^2 = 0.0654, times 0.98
+  it("says so, and a ratio alone carries it", async () => {
+    const session = newSession();
+    await said("x = 4.9 ± 0.3 mm/s rms (k=2)", session);
+    await said("y = 5 ± 2 % mm/s rms", session);
+    await said("z = 5 mm/s rms", session);
+    for (const [line, prints] of [
+      ["x/y", "0.980 ± 0.064 (k=2)"],
+      ["last * 2", `1.96${left}`],
+      ["r = (x) / y", "r = 0.980 ± 0.064 (k=2)"],
+      ["r", `0.98${left}`],
+      ["r + 1", `1.98${left}`],
+      ["x / x", "1"],
+      ["log10(x / y)", `-0.00877392${left}`],
+      ["sqrt(x / y)", `0.989949${left}`],
+      ["x > y", `false${left}`],
+      ["3 mm/s rms < x < y", `true${left}`],
+      ["value(x)", `4.9${left}`],
+      ["z / z", "1"],
+      ["z > 2 mm/s rms", "true"],
+      ["r = 2", "r = 2"],
+      ["r + 1", "3"],
+    ] as const) {
+      expect(await said(line, session), line).toBe(prints);
+    }
+    expect(await said("change(x, y)", session)).toMatch(/left out\)$/);
+    expect(await said("95 ± 0.5 dB re 1e-9 m/s - 90 dB re 1e-9 m/s", session)).toMatch(/left out\)$/);
   });
 });
 

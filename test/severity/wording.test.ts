@@ -68,6 +68,9 @@ const cases: Cases = {
   "parsePoints, no comma between two": () => s.parsePoints("DE-H 9.9 DE-V 2.2 mm/s rms"),
   "parseMachine, a point that may part thousands": () => s.parseMachine("fan 1.000 kW 1480 r/min"),
   "parsePoints, an uncertainty": () => s.parsePoints("DE-H 3.1 ± 0.2 mm/s rms"),
+  "parsePoints, a coverage factor": () => s.parsePoints("DE-H 3.1, k=2, DE-V 2.2 mm/s rms"),
+  "judgePoints, readings at rest without names": () =>
+    s.judgePoints("DE-H 3, DE-V 2 mm/s rms", "pump 90 kW", { background: "0.3, 0.2 mm/s rms" }),
   "parsePoints, a point twice": () => s.parsePoints("DE-H 3.1, DE-H 2.2 mm/s rms"),
   "parsePoints, too many": () => s.parsePoints(Array.from({ length: 101 }, (_, i) => `P${i} 1`).join(", ")),
   "parsePoints, no type at the end": () => s.parsePoints("DE-H 3.1 mm/s rms, DE-V 2.2"),
@@ -170,6 +173,7 @@ const cases: Cases = {
   "machine, a range of speeds that falls, as data": () => machine({ speed: { from: "1800 r/min", to: "900 r/min" } }),
   "machine, a range of speeds without its end": () => machine({ speed: { from: "1800 r/min" } }),
   "machine, a comma that may be decimal": () => machine("1,480 kW"),
+  "machine, a point that may stand between thousands": () => machine("1.480 kW"),
   "machine, a space that may part two numbers": () => machine("pump 1 480 kW"),
   "machine, a power with a decimal comma in a line": () => machine("7,5 kW"),
   "machine, a frame size as metres": () => machine("motor 280 m"),
