@@ -20,6 +20,16 @@ function decided(one: PointVerdict, options: ZonesWithinOptions): PointWithin {
   return Object.freeze({ ...one, verdict: decidedVerdict(one.verdict, within), within });
 }
 
+/** What is taken of a reading without a ± beside others that have one. */
+const EXACT = "uncertainty of the reading: not stated, taken as none";
+
+function takenAsExact({ verdict, ...one }: PointWithin): PointWithin {
+  return Object.freeze({
+    ...one,
+    verdict: Object.freeze({ ...verdict, assumedFacts: Object.freeze([...verdict.assumedFacts, EXACT]) }),
+  });
+}
+
 /** A point with no zone possible that is better than the one by the rule. */
 function fromItsZone({ verdict, ...point }: PointWithin): PointVerdict {
   const { possible, zone } = verdict;
@@ -28,8 +38,9 @@ function fromItsZone({ verdict, ...point }: PointWithin): PointVerdict {
 
 /** The verdict by several points, decided within the interval of each by a rule; as it is where none has one. */
 export function pointsWithin(answer: PointsVerdict, options: ZonesWithinOptions = {}): PointsWithin {
-  const points = Object.freeze(answer.points.map((one) => decided(one, options)));
-  if (points.every(({ within }) => within === undefined)) return answer;
+  const each = answer.points.map((one) => decided(one, options));
+  if (each.every(({ within }) => within === undefined)) return answer;
+  const points = Object.freeze(each.map((one) => (one.within === undefined ? takenAsExact(one) : one)));
   const isGuarded = options.rule !== "simple acceptance";
   const { headline, word, zone, governing } = isGuarded ? pointsVerdict(points.map(fromItsZone)) : answer;
   const { possible, worst, notRead } = pointsVerdict(points);

@@ -17,6 +17,8 @@ const FORM = 'points with their readings, such as "DE-H 3.1 ± 0.2 (k=2), DE-V 2
 interface Piece {
   readonly plain: string;
   readonly stated: Stated | undefined;
+  /** True where the ± stands behind a unit, which may be that of points before it too. */
+  readonly isBehindUnit?: boolean;
 }
 
 /** What stands before a frequency, and the frequency with what is behind it. */
@@ -45,7 +47,8 @@ function pieceOf(written: string, parted: string): Piece {
   if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(written) });
   const stated = statedAlone(parted === ";" ? behind.replace(/(\d),(\d)/, "$1.$2") : behind);
   const [, name = "", digits] = /^(.*?)((?<![\w.,])[\d.,]+(?:e[+-]?\d+)?)\s*$/is.exec(before) ?? [];
-  if (digits === undefined || splitNumeral(digits)[1] !== "") return { plain: `${before.trimEnd()}${at}`, stated };
+  if (digits === undefined || splitNumeral(digits)[1] !== "")
+    return { plain: `${before.trimEnd()}${at}`, stated, isBehindUnit: true };
   const [plain, own] = sharedUnit(digits, stated);
   return { plain: `${name}${plain.trimEnd()}${at}`, stated: own };
 }
@@ -69,6 +72,15 @@ export function uncertainPoints(text: string): readonly PointReading[] {
   if (covered.includes(true) && covered.includes(false)) {
     throw new VeladisError("syntax", {
       expected: `the coverage factor behind each ±, or behind none: ${FORM}`,
+      received: shown(text),
+    });
+  }
+  const [alone, ...others] = pieces.filter(({ stated }) => stated !== undefined);
+  const shared = pieces.findIndex(({ isBehindUnit }) => isBehindUnit);
+  // DE-H 5.0, DE-V 2.9 mm/s rms ± 5 %: is it that of both?
+  if (alone?.isBehindUnit && others.length === 0 && pieces.slice(0, shared).some(({ plain }) => /\d\s*$/.test(plain))) {
+    throw new VeladisError("syntax", {
+      expected: `a ± behind the number of each point that has one, since one behind the shared unit may be that of all: ${FORM}`,
       received: shown(text),
     });
   }

@@ -32,7 +32,8 @@ const patterns = /* @__PURE__ */ (() => {
     return {
       said: new RegExp(`${bracket}|${alone}`, "i"),
       saidHere: new RegExp(`(?:${bracket}|${alone})`, "iy"),
-      parted: new RegExp(`\\s*[,;]\\s*${items}`, "gi"),
+      // what stands in brackets parts no list
+      parted: new RegExp(`\\([^()]*\\)|\\s*[,;]\\s*${items}`, "gi"),
     };
   };
   let made: ReturnType<typeof make> | undefined;
@@ -44,7 +45,9 @@ const patterns = /* @__PURE__ */ (() => {
 
 /** A text in which what says behind a comma or a semicolon how an uncertainty is meant stands in brackets: it parts no list. */
 export function bracketedCoverage(text: string): string {
-  return text.replace(patterns().parted, " ($1)");
+  return text.replace(patterns().parted, (all, items: string | undefined) =>
+    items === undefined ? all : ` (${items})`,
+  );
 }
 
 /** True for a text that says how an uncertainty is meant, well or badly. */

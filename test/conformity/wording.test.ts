@@ -23,6 +23,8 @@ const cases: Cases = {
   "points, a coverage factor behind one of them": () =>
     uncertainPoints("DE-H 3.1 ± 0.2, DE-V 2.2 ± 0.1 mm/s rms (k=2)"),
   "points, a coverage factor behind no ±": () => uncertainPoints("DE-H 3.1 ± 0.2 (k=2), DE-V 2.2 mm/s rms, k=2"),
+  "points, two signs": () => uncertainPoints("DE-H 3.1 ± 0.2 ± 0.1 mm/s rms, DE-V 2.2 mm/s rms"),
+  "points, a ± behind the unit they share": () => uncertainPoints("DE-H 5.0, DE-V 2.9 mm/s rms ± 5 % (k=2)"),
   "points, a frequency with a tolerance": () => uncertainPoints("DE-H 3.1 mm/s rms at 25 ± 1 Hz"),
   "points, two uncertainties of one": () => uncertainPoints("DE-H 3.1 ± 0.2 ± 0.1 mm/s rms"),
   "zonesWithin, nothing": () => u.zonesWithin(),

@@ -125,7 +125,7 @@ describe("how an uncertainty is meant", () => {
   });
 
   it("is refused with the form to write where it is not known", async () => {
-    await expect(said("v = 4.9 ± 0.3 mm/s rms (99 %)")).rejects.toThrow(/such as \(k=2\) or \(2 sigma\), or \(95 %\)/);
+    await expect(said("v = 4.9 ± 0.3 mm/s rms (99 %)")).rejects.toThrow(/written \(k=2\), \(2 sigma\) or \(95 %\)/);
     await expect(said("v = 4.9 ± 0.3 mm/s rms (k=2, k=3)")).rejects.toMatchObject({ code: "syntax" });
     await expect(said("v = 4.9 ± 0.3 mm/s rms = 3")).rejects.toMatchObject({ code: "syntax" });
   });

@@ -65,6 +65,7 @@ const cases: Cases = {
     s.classify("4 mm/s rms", { scheme: withCriterion({ limits: { "A/B": { rootOf: 12000 } } }), machine: {} }),
   "parsePoints, a number without a name": () => s.parsePoints("DE-H 3.1, 2.2 mm/s rms"),
   "parsePoints, a name without a number": () => s.parsePoints("DE-H, DE-V 2.2 mm/s rms"),
+  "parsePoints, a coverage factor as a name": () => s.parsePoints("DE-H 3.1, k=2, DE-V 2.2 mm/s rms"),
   "parsePoints, no comma between two": () => s.parsePoints("DE-H 9.9 DE-V 2.2 mm/s rms"),
   "parseMachine, a point that may part thousands": () => s.parseMachine("fan 1.000 kW 1480 r/min"),
   "parsePoints, an uncertainty": () => s.parsePoints("DE-H 3.1 ± 0.2 mm/s rms"),
