@@ -4,7 +4,7 @@ import { decidedVerdict } from "./decided-verdict";
 import { type ZonesWithin, type ZonesWithinOptions, zonesWithin } from "./zones-within";
 
 /** A point with its verdict by a rule; the zones within its interval, where its reading has one. */
-export interface PointWithin extends PointVerdict {
+interface PointWithin extends PointVerdict {
   readonly within?: ZonesWithin;
 }
 

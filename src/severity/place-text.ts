@@ -2,7 +2,7 @@
 export const WORSE_PLACE = "place: not given, and the worse of housing and shaft is taken";
 
 /** True for what was assumed of the place. */
-export function isOfPlace(text: string): boolean {
+function isOfPlace(text: string): boolean {
   return text.startsWith("place ");
 }
 

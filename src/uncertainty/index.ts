@@ -1,11 +1,10 @@
-export { bracketedCoverage, type Coverage, coverageEnd, hasCoverage, withoutCoverage } from "./coverage";
+export { bracketedCoverage, coverageEnd, hasCoverage, withoutCoverage } from "./coverage";
 export { formatUncertain, plusMinusText, uncertainText } from "./format-uncertain";
 export { isStated, parseUncertain, sharedUnit, uncertainHertz, withStated } from "./parse-uncertain";
 export { phasesOf, requirePhaseKnown } from "./phases";
 export { type RatioOf, ratioOf } from "./ratio-of";
 export {
   divisorOf,
-  isTwoSided,
   requireOneSided,
   type Stated,
   statedAlone,

@@ -15,7 +15,7 @@ const RADIANS = 0.017_453_292_519_943_295;
 const NOISE = 1e-12;
 
 /** Cosine and sine in degrees, exact at whole quarters of a turn. */
-export function cosineAndSine(degrees: number): Phasor {
+function cosineAndSine(degrees: number): Phasor {
   const quarter = degrees / 90;
   if (!Number.isInteger(quarter)) return [Math.cos(degrees * RADIANS), Math.sin(degrees * RADIANS)];
   const at = ((quarter % 4) + 4) % 4;

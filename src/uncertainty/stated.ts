@@ -15,10 +15,8 @@ export interface Stated {
 
 const FORM = 'an uncertainty such as "± 0.3", "± 5 %" or "± 0.5 dB (k=2)"';
 
-const MINUS = "[-\u2212]\\s*\\d[\\d.]*";
-const PLUS = "\\+\\s*\\d[\\d.]*";
-const BETWEEN = "\\s*(?:%|dB)?\\s*[/,]?\\s*";
-const twoSided = /* @__PURE__ */ new RegExp(`(?<![e\\d.])(?:${PLUS}${BETWEEN}${MINUS}|${MINUS}${BETWEEN}${PLUS})`, "i");
+const twoSided =
+  /(?:^|[^e\d.])(?:\+\s*\d[\d.]*\s*(?:%|dB)?\s*[/,]?\s*[-−]\s*\d|[-−]\s*\d[\d.]*\s*(?:%|dB)?\s*[/,]?\s*\+\s*\d)/i;
 
 /** True for a text that states one amount upwards and another downwards: `+0.3/-0.2`. */
 export function isTwoSided(text: string): boolean {
