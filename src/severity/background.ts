@@ -58,11 +58,12 @@ export function checkBackground(running: string | Amplitude, atRest: string | Am
   // at exactly three times float noise must not decide: it is not more than three times
   const valid = below.value === 0 ? reading.value > 0 : ratio > LEAST * (1 + 2 ** -23);
   const times = Number.isFinite(ratio) ? significant(ratio) : "many";
-  const isExact = [reading, rest].every(({ history = [] }) => !isUncertain(history));
+  const [ofReading, ofRest] = [reading, rest].map(({ history = [] }) => isUncertain(history));
   const said = valid
     ? `background: the reading is ${times} times that at rest, more than ${LEAST}: the broadband reading may be judged`
     : `BACKGROUND TOO HIGH: the reading is ${times} times that at rest, not more than ${LEAST}: what is read may come from elsewhere, so that this verdict is not reliable; measure in a narrow band`;
-  const text = isExact ? said : `${said}; by the best values: their uncertainty is left out`;
+  const best = [...(ofReading ? ["the reading"] : []), ...(ofRest ? ["the reading at rest"] : [])].join(" and ");
+  const text = best === "" ? said : `${said}; ${best} at the best value: the uncertainty is left out`;
   return Object.freeze({ ratio, valid, text, source: backgroundRule.source });
 }
 

@@ -1,4 +1,4 @@
-import { finiteResult, requireGiven } from "../core/index";
+import { finiteResult, requireGiven, VeladisError } from "../core/index";
 import { type Assumption, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
@@ -24,7 +24,8 @@ export const foundMeanings = /* @__PURE__ */ Object.freeze({
 /**
  * A pair of checks, as found and as left, against one known level and tolerance.
  *
- * @throws {@link VeladisError} as {@link checkAgainstKnown}
+ * @throws {@link VeladisError} `missing-fact` where one reading has a ± and the other none, so that two rules would decide;
+ *   and as {@link checkAgainstKnown}
  * @example
  * ```ts
  * import { asFoundAsLeft } from "veladis/protection";
@@ -51,6 +52,13 @@ export function asFoundAsLeft(
   );
   const found = checkAgainstKnown({ ...check, indicated: asFound });
   const left = checkAgainstKnown({ ...check, indicated: asLeft });
+  // what is known of a display before is known of it after: without it the easier rule would pass the second
+  if (found.rule !== left.rule) {
+    throw new VeladisError("missing-fact", {
+      expected: "a ± behind both readings, as found and as left, or behind neither, since one rule decides both",
+      received: `${found.rule} as found, ${left.rule} as left`,
+    });
+  }
   return Object.freeze({
     asFound: found,
     asLeft: left,

@@ -37,6 +37,11 @@ const cases: Cases = {
   "checkAgainstKnown, an uncertainty without its unit": () => checked({ uncertainty: "2 (k=2)" }),
   "checkAgainstKnown, a number for an uncertainty": () => checked({ uncertainty: 2 }),
   "checkAgainstKnown, an uncertainty of an unknown coverage": () => checked({ uncertainty: "2 % (99 %)" }),
+  "asFoundAsLeft, a ± on one reading": () =>
+    p.asFoundAsLeft({
+      ...{ known: "8 mm/s rms at 2400 r/min", tolerance: "5 %" },
+      ...{ asFound: "7.3 ± 0.1 mm/s rms", asLeft: "7.7 mm/s rms" },
+    }),
   "asFoundAsLeft, nothing": () => p.asFoundAsLeft(),
   "linearity, no points": () => p.linearity(undefined, rest),
   "linearity, one level": () => p.linearity([check], rest),

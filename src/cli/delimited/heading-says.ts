@@ -141,7 +141,9 @@ export function headingSays(heading: string): readonly Said[] {
   const units = said.some(isPlain) ? said.filter(({ time }) => time === undefined) : said;
   const signal = signalIn(text);
   const axis = axisIn(text.replace(/_+/g, " "));
-  const level = levelWordIn(text.replace(/_+/g, " "));
+  // VelRMS and RMS1 are words written together
+  const apart = text.replace(/(?<=\p{Ll}|\bv)(?=\p{Lu}{2}|\p{Lu}\p{Ll})|(?<=\p{L}{2})(?=\d)|_+/gu, " ");
+  const level = levelWordIn(text.replace(/_+/g, " ")) ?? levelWordIn(apart);
   const others = [
     ...quantitiesIn(text),
     ...(signal === undefined ? [] : [{ written: signal, signal }]),
@@ -149,9 +151,10 @@ export function headingSays(heading: string): readonly Said[] {
     ...(level === undefined ? [] : [{ written: level, overTime: true } as const]),
   ];
   if (units.some(({ unit, detector }) => unit !== undefined && detector !== undefined)) return [...units, ...others];
+  const detectors = detectorsIn((parts[0] as Part[]).flatMap(({ words }) => words));
   return [
     ...units.filter(({ detector }) => detector === undefined),
-    ...detectorsIn((parts[0] as Part[]).flatMap(({ words }) => words)),
+    ...(detectors.length > 0 ? detectors : detectorsIn(apart.split(/[^\p{L}\d]+/u))),
     ...others,
   ];
 }

@@ -26,7 +26,7 @@ describe("what is no waveform is not taken for samples", () => {
   it.each([
     "level", "Level [mm/s]", "Pegel", "Schwingungspegel", "amplitude", "velocity rms", "overall", "Overall (mm/s)", "Schwinggeschwindigkeit", "Effektivwert",
     "trend DE", "vib_level", "vibration severity", "readings", "niveau", "RMS", "pk", "crest factor",
-    "daily max", "Max", "min", "vel_min", "hourly", "weekly mean", "mean", "average", "avg", "median", "alarm", "trend", "Mittelwert", "Tageswert",
+    "daily max", "Max", "min", "vel_min", "hourly", "weekly mean", "mean", "average", "avg", "median", "VelRMS", "vRMS", "aRms", "accRms", "RMS1", "OA", "Spectrum", "veff", "velPk", "MaxVel", "alarm", "trend", "Mittelwert", "Tageswert",
     "täglich", "Maximalwert",
   ])("a heading that names a level, a detector or a trend is refused: %s; --waveform says that they are samples", async (heading) => {
     const csv = `n,${heading}\n${rows((i) => `${i},${wave(i)}`)}`;
