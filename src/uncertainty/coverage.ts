@@ -43,16 +43,26 @@ const patterns = /* @__PURE__ */ (() => {
   };
 })();
 
+/** More than any list of points: nothing is looked for beyond. */
+const LONGEST = 10_000;
+
+/** Long white space makes patterns search: one space, or a line end, says as much. */
+function tidied(text: string): string {
+  if (text.length > LONGEST) return "";
+  return text.replace(/\s{2,}/g, (run) => (run.includes("\n") ? "\n" : " "));
+}
+
 /** A text in which what says behind a comma or a semicolon how an uncertainty is meant stands in brackets: it parts no list. */
 export function bracketedCoverage(text: string): string {
-  return text.replace(patterns().parted, (all, items: string | undefined) =>
+  if (text.length > LONGEST) return text;
+  return tidied(text).replace(patterns().parted, (all, items: string | undefined) =>
     items === undefined ? all : ` (${items})`,
   );
 }
 
 /** True for a text that says how an uncertainty is meant, well or badly. */
 export function hasCoverage(text: string): boolean {
-  return patterns().said.test(text);
+  return patterns().said.test(tidied(text));
 }
 
 /** The place behind the words at a place that say how an uncertainty is meant; the place itself where none stand there. */
@@ -102,9 +112,10 @@ function coverageOf(words: string): Coverage {
  */
 export function withoutCoverage(text: string): [rest: string, coverage: Coverage | undefined] {
   const { said } = patterns();
-  const found = said.exec(text);
+  const tidy = tidied(text);
+  const found = said.exec(tidy);
   if (found === null) return [text, undefined];
-  const rest = text.slice(0, found.index) + text.slice(found.index + found[0].length);
+  const rest = tidy.slice(0, found.index) + tidy.slice(found.index + found[0].length);
   if (said.test(rest)) throw new VeladisError("syntax", { expected: COVERAGE, received: shown(text) });
   return [rest, coverageOf((found[1] ?? found[2]) as string)];
 }
