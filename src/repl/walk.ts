@@ -8,8 +8,8 @@ import type {
   RelationalNode,
   SymbolNode,
 } from "mathjs";
-import { shown, unknownName, VeladisError, type VeladisErrorCode } from "../core/index";
-import { type Amplitude, type Assumption, isUncertain, union } from "../reading/index";
+import { shown, unknownName, VeladisError } from "../core/index";
+import { type Amplitude, type Assumption, union } from "../reading/index";
 import type { Scheme } from "../severity/index";
 import { type RatioOf, ratioOf } from "../uncertainty/index";
 import { amplitudeOperation, isVibration } from "./arithmetic";
@@ -18,6 +18,7 @@ import { scaledReading } from "./combined";
 import type { Engine } from "./engine";
 import { type CalculatorFunction, functions, numberFunctions } from "./functions";
 import { isAmplitude, isList, isReport, kindText, opened, type Value } from "./value";
+import { checked, isNamed, isWide, numbersOf, percentageBeside } from "./walk-checks";
 
 /** Operators an expression may use, by the name mathjs gives them. */
 const operators = new Set([
@@ -51,44 +52,6 @@ export const knownNames: readonly string[] = /* @__PURE__ */ (() => [
   ...numberFunctions,
   ...constants.keys(),
 ])();
-
-/** A number or a truth as mathjs gave it, or a refusal: never an infinity, NaN or anything else. */
-function checked(result: unknown, what: string): number | boolean {
-  if (typeof result === "boolean" || (typeof result === "number" && Number.isFinite(result))) return result;
-  throw new VeladisError(codeOf(result), {
-    expected: what,
-    received: typeof result === "number" ? String(result) : shown(result),
-  });
-}
-
-function codeOf(result: unknown): VeladisErrorCode {
-  if (typeof result !== "number") return "wrong-type";
-  return Number.isNaN(result) ? "not-a-number" : "not-finite";
-}
-
-function numbersOf(args: readonly Value[], what: string): number[] {
-  return opened(args).map((value) => {
-    if (typeof value === "number") return value;
-    throw new VeladisError("wrong-type", { expected: `numbers for ${what}`, received: kindText(value) });
-  });
-}
-
-/** The percentage that stands behind a plus or a minus: mathjs writes `a + 10 %` as `a + a * (10 %)`, with one node twice. */
-function percentageBeside({ fn, args: [before, product] }: OperatorNode): MathNode | undefined {
-  if ((fn as string) !== "add" && (fn as string) !== "subtract") return undefined;
-  const { type, args = [] } = (product ?? {}) as Partial<OperatorNode>;
-  return type === "OperatorNode" && args.length === 2 && args[0] === before ? args[1] : undefined;
-}
-
-/** True for what carries an uncertainty. */
-function isWide(value: Value): boolean {
-  return isVibration(value) && isUncertain(value.history ?? []);
-}
-
-/** A name or a reading alone, also in brackets. */
-function isNamed(node: MathNode): boolean {
-  return node.type === "SymbolNode" || (node.type === "ParenthesisNode" && isNamed((node as ParenthesisNode).content));
-}
 
 /** Evaluates allow-listed nodes over the variables; everything else is refused by its kind. */
 export class Walker {
