@@ -63,6 +63,7 @@ export class VeladisError extends Error implements ErrorDetail {
   declare readonly allowed?: readonly string[];
   declare readonly didYouMean?: readonly string[];
 
+  /** Holds for errors of every copy of the library, as {@link VeladisError.is} does. */
   static override [Symbol.hasInstance](value: unknown): boolean {
     return VeladisError.is(value);
   }

@@ -108,7 +108,7 @@ export const heatingWorksFans = /* @__PURE__ */ builtIn({
   place: "housing",
   measuredOn: "bearing housings",
   band: [10, 1000],
-  classes: /* @__PURE__ */ flatTable({
+  classes: () => flatTable({
     machine: ["support"],
     columns: [{ as: "mm/s rms", limits: ["A/B", "B/C", "C/D"], source: RULE }],
     rows: [["flexible", 2, 4, 6]],

@@ -81,7 +81,7 @@ export function nomograph(place) {
   const move = ({ clientX, clientY, buttons, type }) => {
     const svg = chart.place.querySelector("svg");
     if (!svg || (type === "pointermove" && buttons !== 1)) return;
-    const frame = svg.querySelector("path.axis").getBoundingClientRect();
+    const frame = svg.querySelector("path.veladis-axis").getBoundingClientRect();
     const [x, y] = [(clientX - frame.left) / frame.width, 1 - (clientY - frame.top) / frame.height];
     if (x < 0 || x > 1 || y < 0 || y > 1) return;
     frequency.set(FREQUENCY[0] * (FREQUENCY[1] / FREQUENCY[0]) ** x);
