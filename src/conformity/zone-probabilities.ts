@@ -1,6 +1,6 @@
 import { type Assumption, amplitudeOf, assumedText } from "../reading/index";
 import type { Verdict, Zone } from "../severity/index";
-import { drawnOf, type UncertaintyOptions, uncertainOf } from "../uncertainty/index";
+import { type UncertaintyOptions, uncertainOf } from "../uncertainty/index";
 import type { Placed } from "./criterion-within";
 import { isOpen } from "./is-open";
 import { normalBelow } from "./normal-below";
@@ -51,9 +51,9 @@ export function zoneProbabilities(
   const [{ answer, bounds }] = placed as readonly [Placed];
   const { value, standard, method } = answer.uncertainty;
   const [{ criteria, zones }] = verdict.judgements as readonly [Verdict];
-  const uncertain = uncertainOf(amplitudeOf((criteria[0] as (typeof criteria)[number]).judged));
+  const uncertain = uncertainOf(amplitudeOf((criteria[0] as (typeof criteria)[number]).judged), options);
   const isNormal = uncertain.graph.inputs.every(({ uncertainty }) => uncertainty.distribution === "normal");
-  const draws = method === "first order" && isNormal ? undefined : drawnOf(uncertain, options);
+  const draws = method === "first order" && isNormal ? undefined : uncertain.drawn().answer;
   const below = bounds.map((most) =>
     draws === undefined ? normalBelow((most - value) / standard) : shareBelow(draws, most),
   );

@@ -11,6 +11,7 @@ export { requireFinite, requireNonNegative, requirePositive, requireText } from 
 export { isAnswered } from "./is-answered";
 export { jsonText } from "./json-text";
 export { differencesOf, knownText, limitsCell, limitsKnown, signaturesOf, sourceText } from "./known-text";
+export { lazily } from "./lazily";
 export { markupText } from "./markup-text";
 export { nearest } from "./nearest";
 export { finiteSamples, lengthOf } from "./number-list";

@@ -1,3 +1,5 @@
+import { lazily } from "./lazily";
+
 /** A row of a catalogue, as far as it tells how its symbol may also be written. */
 interface Named {
   readonly also?: readonly string[];
@@ -14,13 +16,12 @@ export function symbolsByName<Symbol extends string>(
   table: Readonly<Record<Symbol, object>>,
   symbols: boolean,
 ): () => ReadonlyMap<string, Symbol> {
-  let made: ReadonlyMap<string, Symbol> | undefined;
-  return () => {
-    made ??= new Map(
-      (Object.entries(table) as [Symbol, Named][]).flatMap(([symbol, { also = [], spoken = [] }]) =>
-        [...(symbols ? [symbol.toLowerCase()] : []), ...also, ...spoken].map((name) => [name, symbol] as const),
+  return lazily(
+    () =>
+      new Map(
+        (Object.entries(table) as [Symbol, Named][]).flatMap(([symbol, { also = [], spoken = [] }]) =>
+          [...(symbols ? [symbol.toLowerCase()] : []), ...also, ...spoken].map((name) => [name, symbol] as const),
+        ),
       ),
-    );
-    return made;
-  };
+  );
 }

@@ -1,20 +1,25 @@
+import { lazily } from "../core/index";
 import { frameAt } from "./frame-size";
 import { numberAt } from "./machine-numbers";
 
 const PART = "(?:shaft|rotor|journal|bearing|impeller|wheel|pulley|coupling|pipe|flange|cylinder)";
 const SIZE = "(?:diameter|diam\\.?|dia\\.?|radius|bore|length|width|thickness|depth)";
 /** `Shaft diameter`, `bore of the shaft`, `Ø` or a part alone, up to its number. */
-const BEFORE = /* @__PURE__ */ (() =>
-  new RegExp(
-    `^(?:(?:${PART}[\\s-]+)?${SIZE}(?:[\\s:=]+(?:of|is|the|its|an?|${PART}))*[\\s:=([]+|[Øø⌀∅][\\s:=]*|(${PART})[\\s:=([]+)(?=[\\d.])`,
-    "i",
-  ))();
+const before = /* @__PURE__ */ lazily(
+  () =>
+    new RegExp(
+      `^(?:(?:${PART}[\\s-]+)?${SIZE}(?:[\\s:=]+(?:of|is|the|its|an?|${PART}))*[\\s:=([]+|[Øø⌀∅][\\s:=]*|(${PART})[\\s:=([]+)(?=[\\d.])`,
+      "i",
+    ),
+);
 /** `Diameter shaft` or `shaft bore` behind a number. */
-const BEHIND = /* @__PURE__ */ (() =>
-  new RegExp(
-    `^[\\s-]+(?:${PART}[\\s-]+)?(?:${SIZE}|long|wide|thick)(?![\\p{L}])(?:\\s+(?:of\\s+|the\\s+)*${PART}(?![\\p{L}]))?`,
-    "iu",
-  ))();
+const behind = /* @__PURE__ */ lazily(
+  () =>
+    new RegExp(
+      `^[\\s-]+(?:${PART}[\\s-]+)?(?:${SIZE}|long|wide|thick)(?![\\p{L}])(?:\\s+(?:of\\s+|the\\s+)*${PART}(?![\\p{L}]))?`,
+      "iu",
+    ),
+);
 
 /** How many characters a number takes that may be a length; none for what is none. */
 function lengthAt(text: string, isPlain: boolean): number {
@@ -31,11 +36,11 @@ function lengthAt(text: string, isPlain: boolean): number {
  * `400 mm bore`, `pulley 400 mm`; none where no dimension is, nor for `shaft 400 mm`, which may be the height.
  */
 export function dimensionLength(text: string): number {
-  const [before = "", part] = BEFORE.exec(text) ?? [];
-  if (!/^[\d.]/.test(text.slice(before.length))) return 0;
-  const length = lengthAt(text.slice(before.length), part !== undefined || before === "");
+  const [lead = "", part] = before().exec(text) ?? [];
+  if (!/^[\d.]/.test(text.slice(lead.length))) return 0;
+  const length = lengthAt(text.slice(lead.length), part !== undefined || lead === "");
   if (length === 0) return 0;
-  const [behind = ""] = BEHIND.exec(text.slice(before.length + length)) ?? [];
-  const isOpen = before === "" || part?.toLowerCase() === "shaft";
-  return isOpen && behind === "" ? 0 : before.length + length + behind.length;
+  const [rest = ""] = behind().exec(text.slice(lead.length + length)) ?? [];
+  const isOpen = lead === "" || part?.toLowerCase() === "shaft";
+  return isOpen && rest === "" ? 0 : lead.length + length + rest.length;
 }

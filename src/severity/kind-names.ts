@@ -1,3 +1,4 @@
+import { lazily } from "../core/index";
 import { folded } from "./label";
 import { isNeutralFor, phraseAt } from "./machine-phrases";
 import { kindsOf, type MachineType, machineTypes } from "./machine-types";
@@ -30,20 +31,16 @@ export function isKindWord(word: string): boolean {
 }
 
 /** Names of two words or more, which may stand in any order; a fan motor is no fan beside a motor. */
-const names = /* @__PURE__ */ (() => {
-  let made: readonly Name[] | undefined;
-  return () => {
-    made ??= [
-      ...Object.entries(machineTypes).flatMap(([type, { also }]) => [type, ...also].map((name) => [name, type])),
-      ...factWords.flatMap(([fact, type, plain, taken]) =>
-        fact === "type" ? [...plain, ...taken].map((name) => [name, type]) : [],
-      ),
-    ]
-      .map(([name = "", type]) => ({ words: wordsIn(name), type: type as MachineType }))
-      .filter(({ words }) => words.length > 1 && words.filter(isKindWord).length < 2);
-    return made;
-  };
-})();
+const names = /* @__PURE__ */ lazily((): readonly Name[] =>
+  [
+    ...Object.entries(machineTypes).flatMap(([type, { also }]) => [type, ...also].map((name) => [name, type])),
+    ...factWords.flatMap(([fact, type, plain, taken]) =>
+      fact === "type" ? [...plain, ...taken].map((name) => [name, type]) : [],
+    ),
+  ]
+    .map(([name = "", type]) => ({ words: wordsIn(name), type: type as MachineType }))
+    .filter(({ words }) => words.length > 1 && words.filter(isKindWord).length < 2),
+);
 
 /** The kinds that words name beside a unit, whatever their order. */
 export function namedWith({ words, type }: Unit, others: readonly string[]): Name[] {

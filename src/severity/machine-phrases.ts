@@ -1,3 +1,4 @@
+import { lazily } from "../core/index";
 import type { Fact } from "./facts";
 import { folded } from "./label";
 import type { Machine } from "./machine";
@@ -65,13 +66,7 @@ function makeTables(): Tables {
 }
 
 /** All phrases by their key; made when first asked for, since most imports never read a machine in words. */
-const tables = /* @__PURE__ */ (() => {
-  let made: Tables | undefined;
-  return () => {
-    made ??= makeTables();
-    return made;
-  };
-})();
+const tables = /* @__PURE__ */ lazily(makeTables);
 
 /** All phrases and names as people write them, to look for near ones. */
 export function knownPhrases(): string[] {

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { lazily, shown, VeladisError } from "../core/index";
 import { folded } from "./label";
 import { phraseAt } from "./machine-phrases";
 import { builds, drivenSets, kindMarks } from "./machine-words";
@@ -20,16 +20,10 @@ interface Span {
 }
 
 /** The pattern of a place with words before it, or of a neighbour; made when first asked for, since few machines have one. */
-const patterns = /* @__PURE__ */ (() => {
-  let made: { place: RegExp; beside: RegExp } | undefined;
-  return () => {
-    made ??= {
-      place: new RegExp(`^${PLACE}(?!\\p{L})`, "iu"),
-      beside: new RegExp(`^${BESIDE}(?!\\p{L})`, "iu"),
-    };
-    return made;
-  };
-})();
+const patterns = /* @__PURE__ */ lazily(() => ({
+  place: new RegExp(`^${PLACE}(?!\\p{L})`, "iu"),
+  beside: new RegExp(`^${BESIDE}(?!\\p{L})`, "iu"),
+}));
 
 /** True where a text holds a word that could make a kind of machine. */
 function namesKind(text: string): boolean {

@@ -1,4 +1,4 @@
-import { parseNumeral, shown, VeladisError } from "../core/index";
+import { lazily, parseNumeral, shown, VeladisError } from "../core/index";
 
 /** What says how an expanded uncertainty is meant: its coverage factor, and the words it is told by. */
 export interface Coverage {
@@ -18,30 +18,23 @@ const OF_95_PERCENT = 1.96;
 const MOST_FOR_95_PERCENT = 2.01;
 
 /** What says how an uncertainty is meant, in a text; made when a text is first read. */
-const patterns = /* @__PURE__ */ (() => {
-  const make = () => {
-    // a bracket that says so, or tries to
-    const bracket = "\\s*\\(([^()%=\u03c3]*(?:k\\s*=|%|\u03c3|\\bsigma\\b|=)[^()]*)\\)";
-    // the same without a bracket; a comma within is a decimal one, and refused
-    const factor =
-      "(?:k\\s*=\\s*\\d[\\d.]*(?:,\\d+(?![\\d.]*\\s*%))?|\\d[\\d.]*(?:,\\d+)?\\s*(?:\u03c3|sigma))(?![\\w.])";
-    // a share stands behind a comma, where it is no amount
-    const share = "\\d[\\d.]*\\s*%(?!\\s*within)(?:\\s+confidence\\b)?";
-    const items = `(${factor}(?:\\s*[,;]\\s*${share})?|(?<=[,;]\\s*)(?<!\\d,)${share}(?:\\s*[,;]\\s*${factor})?)`;
-    const alone = `[\\s,;]\\s*${items}`;
-    return {
-      said: new RegExp(`${bracket}|${alone}`, "i"),
-      saidHere: new RegExp(`(?:${bracket}|${alone})`, "iy"),
-      // what stands in brackets parts no list
-      parted: new RegExp(`\\([^()]*\\)|\\s*[,;]\\s*${items}`, "gi"),
-    };
+const patterns = /* @__PURE__ */ lazily(() => {
+  // a bracket that says so, or tries to
+  const bracket = "\\s*\\(([^()%=\u03c3]*(?:k\\s*=|%|\u03c3|\\bsigma\\b|=)[^()]*)\\)";
+  // the same without a bracket; a comma within is a decimal one, and refused
+  const factor =
+    "(?:k\\s*=\\s*\\d[\\d.]*(?:,\\d+(?![\\d.]*\\s*%))?|\\d[\\d.]*(?:,\\d+)?\\s*(?:\u03c3|sigma))(?![\\w.])";
+  // a share stands behind a comma, where it is no amount
+  const share = "\\d[\\d.]*\\s*%(?!\\s*within)(?:\\s+confidence\\b)?";
+  const items = `(${factor}(?:\\s*[,;]\\s*${share})?|(?<=[,;]\\s*)(?<!\\d,)${share}(?:\\s*[,;]\\s*${factor})?)`;
+  const alone = `[\\s,;]\\s*${items}`;
+  return {
+    said: new RegExp(`${bracket}|${alone}`, "i"),
+    saidHere: new RegExp(`(?:${bracket}|${alone})`, "iy"),
+    // what stands in brackets parts no list
+    parted: new RegExp(`\\([^()]*\\)|\\s*[,;]\\s*${items}`, "gi"),
   };
-  let made: ReturnType<typeof make> | undefined;
-  return () => {
-    made ??= make();
-    return made;
-  };
-})();
+});
 
 /** More than any list of points: nothing is looked for beyond. */
 const LONGEST = 10_000;

@@ -1,6 +1,6 @@
 export { bracketedCoverage, coverageEnd, hasCoverage, withoutCoverage } from "./coverage";
 export { formatUncertain, plusMinusText, uncertainText } from "./format-uncertain";
-export { isStated, parseUncertain, sharedUnit, uncertainHertz, withStated } from "./parse-uncertain";
+export { halves, isStated, parseUncertain, sharedUnit, uncertainHertz, withStated } from "./parse-uncertain";
 export { phasesOf, requirePhaseKnown } from "./phases";
 export { type RatioOf, ratioOf } from "./ratio-of";
 export {
@@ -15,16 +15,15 @@ export {
   withoutSign,
 } from "./stated";
 export { intervalEnd } from "./stated-interval";
-export { uncertainAmplitude } from "./uncertain-amplitude";
 export {
-  drawnOf,
   methodFor,
+  requireUncertaintyOptions,
+  type Uncertain,
   type UncertaintyMethod,
-  type UncertaintyOf,
   type UncertaintyOptions,
-  type UncertaintyPart,
   uncertainOf,
-  uncertaintyOf,
-} from "./uncertainty-of";
+} from "./uncertain";
+export { uncertainAmplitude } from "./uncertain-amplitude";
+export { type UncertaintyOf, type UncertaintyPart, uncertaintyBy, uncertaintyOf } from "./uncertainty-of";
 export { type UncertaintyOfPhase, uncertaintyOfPhase } from "./uncertainty-of-phase";
 export { withUncertainty } from "./with-uncertainty";

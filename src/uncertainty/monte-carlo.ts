@@ -1,5 +1,6 @@
 import { VeladisError } from "../core/index";
 import type { Graph, Input, Node } from "./node";
+import { RADIANS } from "./phasor-nodes";
 import { normalNumbers, uniformNumbers } from "./random";
 
 /** Draws of an answer, in what it is written in. */
@@ -12,11 +13,9 @@ const ROOT_THREE = 1.732_050_807_568_877_2;
 /** A node's value with its own input drawn: `z` standard uncertainties away. */
 function drawn({ value, isLevel, isSigned, of }: Node, { uncertainty }: Input, from: number, z: number): number {
   const { standard, in: scale } = uncertainty;
-  const isFactor = of.length > 0;
-  const isShare = scale === "dB" && !isLevel;
-  if (isShare) return from * Math.exp(perDecibel * standard * z);
+  if (scale === "dB" && !isLevel) return from * Math.exp(perDecibel * standard * z);
   // neither an amplitude nor a factor is ever below zero
-  if (isFactor) return from * Math.max(0, 1 + standard * z);
+  if (of.length > 0) return from * Math.max(0, 1 + standard * z);
   return isLevel || isSigned || value < 0 ? value + standard * z : Math.max(0, value + standard * z);
 }
 
@@ -62,18 +61,35 @@ export function replayOf({ nodes, inputs }: Graph): Replay {
   };
 }
 
+/** What was drawn of an answer. */
+export interface Drawn {
+  readonly answer: Draws;
+  /** Of a vector: how far its phase is off, in degrees. */
+  readonly turns?: Draws;
+}
+
+/** How far drawn numbers turn a vector, in degrees. */
+type Turn = (values: Float64Array) => number;
+
+/** How far a drawn vector is turned from the one of a graph, in degrees; undefined where the answer is none. */
+function turnOf({ nodes, vector }: Graph): Turn | undefined {
+  if (vector === undefined) return undefined;
+  const [atRe, atIm] = vector;
+  const [re, im] = vector.map((at) => (nodes[at] as Node).value) as [number, number];
+  // of none that has no direction the turn is asked for
+  const size = Math.hypot(re, im);
+  const [x, y] = [re / size, im / size];
+  return (values) => {
+    const [a, b] = [values[atRe] as number, values[atIm] as number];
+    return Math.atan2(x * b - y * a, x * a + y * b) / RADIANS;
+  };
+}
+
 /**
  * An answer reckoned again and again with its inputs drawn from their distributions (JCGM 101:2008), with the nodes in
  * order, so that an input that is used twice is drawn once.
- *
- * @param take - what is taken of the numbers of each draw; the answer if not given
  */
-export function drawsOf(
-  graph: Graph,
-  count: number,
-  seed: number,
-  take: (values: Float64Array) => number = (values) => values[graph.answer] as number,
-): Draws {
+export function drawsOf(graph: Graph, count: number, seed: number): Drawn {
   const uniform = uniformNumbers(seed);
   const normal = normalNumbers(uniform);
   const samplers = graph.inputs.map(({ uncertainty }) =>
@@ -81,12 +97,16 @@ export function drawsOf(
   );
   const z = new Float64Array(graph.inputs.length);
   const replay = replayOf(graph);
-  const draws = new Float64Array(count);
+  const answer = new Float64Array(count);
+  const turn = turnOf(graph);
+  const turns = turn && new Float64Array(count);
   for (let i = 0; i < count; i++) {
     for (let k = 0; k < z.length; k++) z[k] = (samplers[k] as () => number)();
-    draws[i] = requireDraw(take(replay(z)));
+    const values = replay(z);
+    answer[i] = requireDraw(values[graph.answer] as number);
+    if (turns !== undefined) turns[i] = (turn as Turn)(values);
   }
-  return draws;
+  return { answer, ...(turns && { turns }) };
 }
 
 /** Mean and standard deviation of draws, by a sum that does not lose small differences. */

@@ -25,15 +25,16 @@ const TOLERANCE = 'a frequency with its tolerance, such as "25 ± 0.5 Hz" or "15
 const LONGEST = 200;
 
 /** A text taken apart at its plus-minus sign, if it may have one, with its coverage factor apart. */
-function halves(
+export function halves(
   text: string,
   reading: string,
   isKnown = false,
+  expected = FORM,
 ): [before: string, behind: string | undefined, coverage: Coverage | undefined] {
   const [rest, coverage] = withoutCoverage(text);
   const [before = "", behind, ...more] = rest.split(PLUS_MINUS);
   if (more.length > 0 || (behind === undefined ? coverage !== undefined : isKnown)) {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+    throw new VeladisError("syntax", { expected, received: shown(reading) });
   }
   return [before.trim(), behind?.trim(), coverage];
 }

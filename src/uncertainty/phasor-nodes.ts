@@ -11,7 +11,7 @@ import { quartersOf } from "./phases";
 export type Phasor = readonly [cosine: number, sine: number];
 
 /** pi / 180. */
-const RADIANS = 0.017_453_292_519_943_295;
+export const RADIANS = 0.017_453_292_519_943_295;
 const NOISE = 1e-12;
 
 /** Cosine and sine in degrees, exact at whole quarters of a turn. */

@@ -1,24 +1,14 @@
-import { finiteResult, requireChoice, requireGiven, requireKnownOptions, shown, VeladisError } from "../core/index";
-import {
-  type Amplitude,
-  type Assumption,
-  amplitudeOf,
-  checkedSteps,
-  historyOf,
-  ownHistory,
-  type Step,
-  union,
-} from "../reading/index";
-import { isCurved } from "./curvature";
-import { firstOrder } from "./first-order";
-import { graphOf } from "./graph";
-import { type Draws, drawsOf, intervalFromZero, intervalOf, momentsOf } from "./monte-carlo";
+import { type Amplitude, type Assumption, ownHistory, type Step, union } from "../reading/index";
+import { type Draws, intervalFromZero, intervalOf, momentsOf } from "./monte-carlo";
 import type { Graph } from "./node";
 import { mayBeNothing } from "./origin";
-import { parseUncertain } from "./parse-uncertain";
-
-/** How an uncertainty was carried to the answer. */
-export type UncertaintyMethod = "first order" | "Monte Carlo";
+import {
+  requireUncertaintyOptions,
+  type Uncertain,
+  type UncertaintyMethod,
+  type UncertaintyOptions,
+  uncertainOf,
+} from "./uncertain";
 
 /** What one input adds to the uncertainty of an answer. */
 export interface UncertaintyPart {
@@ -63,88 +53,6 @@ export interface UncertaintyOf {
   readonly history: readonly Step[];
 }
 
-/** How to carry an uncertainty. */
-export interface UncertaintyOptions {
-  /** First order where the expanded uncertainty is at most 10 % of the value, else Monte Carlo, if not given. */
-  readonly method?: UncertaintyMethod;
-  /** How many draws; 200,000 if not given. */
-  readonly draws?: number;
-  /** Starts the random numbers; 1 if not given. The same seed gives the same draws. */
-  readonly seed?: number;
-}
-
-const keys: Readonly<Record<keyof UncertaintyOptions, true>> = /* @__PURE__ */ Object.freeze({
-  method: true,
-  draws: true,
-  seed: true,
-});
-
-const DRAWS = 200_000;
-/** Fewer say nothing of the ends of an interval. */
-const LEAST_DRAWS = 1000;
-const MOST_DRAWS = 10_000_000;
-
-/** Above this share of the value an expanded uncertainty is no small one, so that slopes alone say too little. */
-const SMALL = 0.1;
-
-function requireWhole(value: number, least: number, most: number, what: string): number {
-  if (Number.isInteger(value) && value >= least && value <= most) return value;
-  throw new VeladisError("out-of-range", {
-    expected: `${what}, a whole number of ${least} to ${most}`,
-    received: shown(value),
-  });
-}
-
-/** A history as it can be drawn from. */
-export interface Uncertain {
-  readonly history: readonly Step[];
-  readonly graph: Graph;
-}
-
-/** The history of an answer as a graph. */
-export function uncertainOf(answer: string | Amplitude | { readonly history: readonly Step[] }): Uncertain {
-  const known = requireGiven(answer, "an answer with its history");
-  const read = typeof known === "string" ? parseUncertain(known) : known;
-  const history =
-    typeof read === "object" && !("value" in read && "unit" in read)
-      ? checkedSteps(requireGiven(read.history, "an answer with its history"))
-      : historyOf(amplitudeOf(read as Amplitude));
-  if (history.length === 0) {
-    throw new VeladisError("missing-fact", { expected: "an answer with its history", received: "no steps" });
-  }
-  return { history, graph: graphOf(history) };
-}
-
-/** How many draws, by which seed; refused also where none are drawn in the end. */
-export function drawing({ draws = DRAWS, seed = 1 }: UncertaintyOptions): { count: number; seed: number } {
-  return {
-    count: requireWhole(draws, LEAST_DRAWS, MOST_DRAWS, "a number of draws"),
-    seed: requireWhole(seed, 1, 2 ** 31, "a seed"),
-  };
-}
-
-/** Draws of an answer. */
-export function drawnOf({ graph }: Uncertain, options: UncertaintyOptions = {}): Draws {
-  const { count, seed } = drawing(options);
-  return drawsOf(graph, count, seed);
-}
-
-/** True where first order is enough. */
-function isSmall(expanded: number, { value, type }: Step): boolean {
-  // 10 % of a linear value in decibels
-  return type.startsWith("dB") ? expanded <= 20 * Math.log10(1 + SMALL) : expanded <= SMALL * Math.abs(value);
-}
-
-/** The slopes of an answer, and the method that it takes. */
-export function bySlopes({ history, graph }: Uncertain) {
-  const { parts, partsAt, isBent } = firstOrder(graph);
-  const slope = finiteResult(Math.hypot(...parts));
-  const isFirst =
-    parts.length === 0 || (!isBent && isSmall(2 * slope, history.at(-1) as Step) && !isCurved(graph, partsAt));
-  const fitting: UncertaintyMethod = isFirst ? "first order" : "Monte Carlo";
-  return { parts, partsAt, slope, fitting };
-}
-
 /** What each input adds, the largest in front; `slope` is what they come to. */
 export function partsOf(parts: readonly number[], slope: number, { inputs }: Graph): readonly UncertaintyPart[] {
   const told = parts.map((part, i) => {
@@ -166,9 +74,43 @@ function within(
   return fromZero ? intervalFromZero(drawn) : intervalOf(drawn);
 }
 
-/** The method that carries an uncertainty to an answer, if none is named. */
-export function methodFor(answer: Amplitude): UncertaintyMethod {
-  return bySlopes(uncertainOf(answer)).fitting;
+/** How well an answer is known, by what can be reckoned with; `own` is what it assumed besides its steps. */
+export function uncertaintyBy(
+  uncertain: Uncertain,
+  own: readonly Assumption[],
+  asked: UncertaintyMethod | undefined,
+): UncertaintyOf {
+  const { history, graph, seed, slopes } = uncertain;
+  const last = history.at(-1) as Step;
+  const { value, type } = last;
+  const { parts, partsAt, slope, fitting } = slopes();
+  const method = parts.length === 0 ? fitting : (asked ?? fitting);
+  const drawn = method === "Monte Carlo" ? uncertain.drawn().answer : undefined;
+  const { standard, mean } = drawn === undefined ? { standard: slope, mean: undefined } : momentsOf(drawn);
+  const expanded = 2 * standard;
+  const isLevel = type.startsWith("dB");
+  const how = drawn === undefined ? method : `${method}, ${drawn.length} draws, seed ${seed}`;
+  const assumed = history.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), own);
+  const step: Step = Object.freeze({
+    ...({ does: "uncertainty", of: Object.freeze([history.length - 1]), value: standard, type } as const),
+    ...{ note: `standard uncertainty, ${how}`, assumed: Object.freeze(["independent"] as const) },
+  });
+  return Object.freeze({
+    value,
+    type,
+    standard,
+    relative: isLevel || value === 0 ? null : standard / Math.abs(value),
+    expanded,
+    k: 2,
+    interval: Object.freeze(
+      within(value, expanded, drawn, parts.length > 0 && !isLevel && mayBeNothing(graph, partsAt)),
+    ),
+    method,
+    ...(drawn !== undefined && { draws: drawn.length, seed, mean: mean as number }),
+    parts: partsOf(parts, slope, graph),
+    assumed: union<Assumption>(assumed, ["independent"]),
+    history: ownHistory([...history, step]),
+  });
 }
 
 /**
@@ -202,40 +144,7 @@ export function uncertaintyOf(
   answer: string | Amplitude | { readonly history: readonly Step[]; readonly assumed?: readonly Assumption[] },
   options: UncertaintyOptions = {},
 ): UncertaintyOf {
-  requireKnownOptions(options, keys, "an option of an uncertainty", 'options such as { method: "Monte Carlo" }');
-  if (options.method !== undefined) requireChoice(options.method, ["first order", "Monte Carlo"], "a method");
-  const { seed } = drawing(options);
-  const uncertain = uncertainOf(answer);
-  const { history, graph } = uncertain;
-  const last = history.at(-1) as Step;
-  const { value, type } = last;
-  const { parts, partsAt, slope, fitting } = bySlopes(uncertain);
-  const method = parts.length === 0 ? fitting : (options.method ?? fitting);
-  const drawn = method === "Monte Carlo" ? drawnOf(uncertain, options) : undefined;
-  const { standard, mean } = drawn === undefined ? { standard: slope, mean: undefined } : momentsOf(drawn);
-  const expanded = 2 * standard;
-  const isLevel = type.startsWith("dB");
-  const how = drawn === undefined ? method : `${method}, ${drawn.length} draws, seed ${seed}`;
-  const own = typeof answer === "string" ? [] : (answer.assumed ?? []);
-  const assumed = history.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), own);
-  const step: Step = Object.freeze({
-    ...({ does: "uncertainty", of: Object.freeze([history.length - 1]), value: standard, type } as const),
-    ...{ note: `standard uncertainty, ${how}`, assumed: Object.freeze(["independent"] as const) },
-  });
-  return Object.freeze({
-    value,
-    type,
-    standard,
-    relative: isLevel || value === 0 ? null : standard / Math.abs(value),
-    expanded,
-    k: 2,
-    interval: Object.freeze(
-      within(value, expanded, drawn, parts.length > 0 && !isLevel && mayBeNothing(graph, partsAt)),
-    ),
-    method,
-    ...(drawn !== undefined && { draws: drawn.length, seed, mean: mean as number }),
-    parts: partsOf(parts, slope, graph),
-    assumed: union<Assumption>(assumed, ["independent"]),
-    history: ownHistory([...history, step]),
-  });
+  requireUncertaintyOptions(options);
+  const own = typeof answer === "string" ? [] : (answer?.assumed ?? []);
+  return uncertaintyBy(uncertainOf(answer, options), own, options.method);
 }

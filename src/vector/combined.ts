@@ -1,7 +1,7 @@
 import { convertAmplitude, derivedAmplitude, linearTypeOf } from "../amplitude/index";
 import { same, VeladisError } from "../core/index";
 import { isUncertain, type Step, union } from "../reading/index";
-import { uncertaintyOfPhase } from "../uncertainty/index";
+import { uncertainOf, uncertaintyOfPhase } from "../uncertainty/index";
 import { vectorAnswer } from "./answer";
 import { sine, withinTurn } from "./degrees";
 import { commonName } from "./names";
@@ -60,7 +60,7 @@ export function combined(a: Vector, b: Vector, turn: 0 | 180, note?: string): Ve
     ...(note !== undefined && { note }),
   });
   const history = amplitude.history as readonly Step[];
-  const isLost = isUncertain(history) && uncertaintyOfPhase(history, phase, { method: "first order" }) === null;
+  const isLost = isUncertain(history) && uncertaintyOfPhase(uncertainOf({ history }), phase, "first order") === null;
   const probe = commonName(a.probe, b.probe);
   const direction = commonName(a.direction, b.direction);
   const slowRolls = [a, b].flatMap(({ slowRollSpeed }) => slowRollSpeed ?? []);

@@ -1,13 +1,13 @@
 import { parseNumeral, shown, splitNumeral, VeladisError } from "../core/index";
 import { type FrequencyText, hertz } from "../frequency/index";
-import { hasPlusMinus, PLUS_MINUS, type Uncertainty } from "../reading/index";
+import { hasPlusMinus, type Uncertainty } from "../reading/index";
 import {
+  halves,
   hasCoverage,
   requirePhaseKnown,
   statedBehind,
   uncertainHertz,
   uncertaintyFrom,
-  withoutCoverage,
 } from "../uncertainty/index";
 
 const FORM = 'a phase lag with its uncertainty in degrees, as in "∠ 45 ± 3° (k=2)"';
@@ -17,13 +17,9 @@ const DEGREES = /^(?:[°º˚]|degrees?|deg)?(?:\s*lag)?$/i;
 /** A phase in degrees with what stands behind its ±; none for a text without. */
 export function uncertainPhase(text: string): [phase: number, uncertainty: Uncertainty | undefined] | undefined {
   if (!hasPlusMinus(text) && !hasCoverage(text)) return undefined;
-  const [rest, k] = withoutCoverage(text);
-  const [before = "", behind, ...more] = rest.split(PLUS_MINUS);
-  const [digits, unit] = splitNumeral(before.trim());
-  if (behind === undefined || more.length > 0 || digits === "") {
-    throw new VeladisError("syntax", { expected: FORM, received: shown(text) });
-  }
-  const stated = statedBehind(behind, k);
+  const [before, behind, coverage] = halves(text, text, false, FORM);
+  const [digits, unit] = splitNumeral(before);
+  const stated = statedBehind(behind as string, coverage);
   if (!DEGREES.test(unit.trim()) || !DEGREES.test(stated.unit) || unit.trim() + stated.unit === "") {
     throw new VeladisError(unit.trim() + stated.unit === "" ? "missing-unit" : "syntax", {
       expected: FORM,

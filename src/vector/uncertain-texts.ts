@@ -1,9 +1,12 @@
 import { isUncertain, type Step, significant } from "../reading/index";
 import {
   plusMinusText,
+  type Uncertain,
+  type UncertaintyMethod,
   type UncertaintyOfPhase,
+  uncertainOf,
   uncertainText,
-  uncertaintyOf,
+  uncertaintyBy,
   uncertaintyOfPhase,
 } from "../uncertainty/index";
 import { phaseText, speedText } from "./texts";
@@ -11,16 +14,18 @@ import type { Vector } from "./vector";
 
 const UNDETERMINED = "not determined";
 
+/** A method that is told, or none. */
+type Method = UncertaintyMethod | undefined;
+
 /** An amplitude with its ±; of one of which nothing may be left, what it is at most. As it was given nothing is reckoned: what was stated is written. */
-function amplitudeText({ amplitude }: Vector, phase: string, digits: number | undefined): string {
-  const isGiven = amplitude.history?.length === 1;
-  const known = uncertaintyOf(amplitude, isGiven ? { method: "first order" } : {});
+function amplitudeText(uncertain: Uncertain, method: Method, phase: string, digits: number | undefined): string {
+  const known = uncertaintyBy(uncertain, [], method);
   const { value, type, standard, expanded, interval } = known;
   if (phase === UNDETERMINED && interval[0] === 0 && expanded > 0) {
     return `${significant(value, digits ?? 3)} ${type}, 95 % at most ${significant(interval[1], digits ?? 3)}`;
   }
   // twice the standard uncertainty may be more than the reading, which nobody can state
-  if (isGiven && expanded > value) return `${plusMinusText(value, standard, digits)} ${type} (k=1)`;
+  if (method !== undefined && expanded > value) return `${plusMinusText(value, standard, digits)} ${type} (k=1)`;
   return uncertainText(known, "", digits);
 }
 
@@ -31,8 +36,8 @@ function isSkewed({ method, value, interval: [low, high] }: UncertaintyOfPhase):
 }
 
 /** A phase with its ±. */
-function uncertainPhaseText({ amplitude: { history = [] }, phase }: Vector, digits: number | undefined): string {
-  const known = uncertaintyOfPhase(history, phase, history.length === 1 ? { method: "first order" } : {});
+function uncertainPhaseText(uncertain: Uncertain, method: Method, phase: number, digits: number | undefined): string {
+  const known = uncertaintyOfPhase(uncertain, phase, method);
   if (known === null) return UNDETERMINED;
   if (known.expanded === 0) return phaseText(phase, digits ?? 3);
   if (isSkewed(known)) {
@@ -65,9 +70,12 @@ export function uncertainTexts(
   const { amplitude, order, speed } = vector;
   const { history = [] } = amplitude;
   if (!isUncertain(history)) return undefined;
-  const phase = uncertainPhaseText(vector, digits);
+  const uncertain = uncertainOf({ history });
+  // as it was given nothing is reckoned
+  const method = history.length === 1 ? "first order" : undefined;
+  const phase = uncertainPhaseText(uncertain, method, vector.phase, digits);
   return {
-    amplitude: amplitudeText(vector, phase, digits),
+    amplitude: amplitudeText(uncertain, method, phase, digits),
     phase,
     orderOfSpeed: `${order}x of ${speedText(speed)}${speedUncertainty(history, order * speed, digits)}`,
   };

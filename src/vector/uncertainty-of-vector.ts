@@ -1,9 +1,11 @@
-import type { Assumption, Step } from "../reading/index";
+import type { Assumption } from "../reading/index";
 import {
+  requireUncertaintyOptions,
   type UncertaintyOf,
   type UncertaintyOfPhase,
   type UncertaintyOptions,
-  uncertaintyOf,
+  uncertainOf,
+  uncertaintyBy,
   uncertaintyOfPhase,
 } from "../uncertainty/index";
 import { vectorOf } from "./parse-vector";
@@ -50,7 +52,13 @@ export interface UncertaintyOfVector {
  */
 export function uncertaintyOfVector(vector: string | Vector, options: UncertaintyOptions = {}): UncertaintyOfVector {
   const { amplitude, phase } = vectorOf(vector);
-  const length = uncertaintyOf(amplitude, options);
-  const angle = uncertaintyOfPhase(amplitude.history as readonly Step[], phase, options);
-  return Object.freeze({ amplitude: length, phase: angle, assumed: length.assumed });
+  requireUncertaintyOptions(options);
+  const { method } = options;
+  const uncertain = uncertainOf(amplitude, options);
+  const length = uncertaintyBy(uncertain, amplitude.assumed ?? [], method);
+  return Object.freeze({
+    amplitude: length,
+    phase: uncertaintyOfPhase(uncertain, phase, method),
+    assumed: length.assumed,
+  });
 }

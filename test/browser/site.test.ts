@@ -93,6 +93,18 @@ const pages = [
   ...Object.values(live),
 ];
 
+/** Searches the site for words from its start page, key by key, until something is found. */
+async function search(words: string): Promise<void> {
+  await open("index.html");
+  await page.waitForFunction("window.app !== undefined");
+  await page.keyboard.press("/");
+  await page.waitForSelector("#tsd-search[open]");
+  // the index is unpacked when the search is opened first
+  await page.waitForFunction("!/preparing/i.test(document.getElementById('tsd-search-status').textContent)");
+  await page.keyboard.type(words, { delay: 20 });
+  await page.waitForSelector("#tsd-search-results li a");
+}
+
 describe("the site", () => {
   it.each(pages.flatMap((path) => (["light", "dark"] as const).map((scheme) => [path, scheme] as const)))(
     "%s, %s: no serious or critical accessibility violation",
@@ -116,37 +128,18 @@ describe("the site", () => {
     ["iso-20816-3", /20816-3/],
     ["nomograph", /nomograph/i],
   ])("search finds %j", async (word, expected) => {
-    await open("index.html");
-    await page.waitForFunction("window.app !== undefined");
-    await page.keyboard.press("/");
-    await page.waitForSelector("#tsd-search[open]");
-    // the index is unpacked when the search is opened first
-    await page.waitForFunction("!/preparing/i.test(document.getElementById('tsd-search-status').textContent)");
-    await page.keyboard.type(word, { delay: 20 });
-    await page.waitForSelector("#tsd-search-results li a");
+    await search(word);
     const found = await page.locator("#tsd-search-results li").allTextContents();
     expect(found.join(" ")).toMatch(expected);
   });
 
   it.each(["verification", "severity", "uncertainty", "voting"])("search for %s puts a guide first", async (word) => {
-    await open("index.html");
-    await page.waitForFunction("window.app !== undefined");
-    await page.keyboard.press("/");
-    await page.waitForSelector("#tsd-search[open]");
-    await page.waitForFunction("!/preparing/i.test(document.getElementById('tsd-search-status').textContent)");
-    await page.keyboard.type(word, { delay: 20 });
-    await page.waitForSelector("#tsd-search-results li a");
+    await search(word);
     expect(await page.locator("#tsd-search-results li a").first().getAttribute("href")).toContain("documents/");
   });
 
   it("search still finds a function by its name", async () => {
-    await open("index.html");
-    await page.waitForFunction("window.app !== undefined");
-    await page.keyboard.press("/");
-    await page.waitForSelector("#tsd-search[open]");
-    await page.waitForFunction("!/preparing/i.test(document.getElementById('tsd-search-status').textContent)");
-    await page.keyboard.type("convertAmplitude", { delay: 20 });
-    await page.waitForSelector("#tsd-search-results li a");
+    await search("convertAmplitude");
     const found = await page
       .locator("#tsd-search-results li a")
       .evaluateAll((all) => all.map((one) => one.getAttribute("href")));

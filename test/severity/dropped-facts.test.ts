@@ -65,6 +65,18 @@ function schemesOf({ judgements }: Verdict): string {
     .join();
 }
 
+/** True where the facts that are left are refused as out of range with some power or speed in the place of those dropped. */
+function contradicts(plate: Nameplate, dropped: readonly NameplateFact[], reading: string): boolean {
+  const powers = dropped.includes("power") ? powerEdges.map((power) => ({ power })) : [{}];
+  const speeds = dropped.includes("speed") ? speedEdges.map((speed) => ({ speed })) : [{}];
+  return powers.some((power) =>
+    speeds.some((speed) => {
+      const answer = answerOf(reading, asData({ ...without(plate, dropped), ...power, ...speed }));
+      return answer instanceof VeladisError && answer.code === "out-of-range";
+    }),
+  );
+}
+
 /** Judges with all facts and without some, and holds the one against the other. */
 function hold(plate: Nameplate, dropped: readonly NameplateFact[], reading: string, isInWords: boolean): void {
   const written = isInWords ? inWords : asData;
@@ -78,8 +90,10 @@ function hold(plate: Nameplate, dropped: readonly NameplateFact[], reading: stri
   const less = answerOf(reading, written(without(plate, dropped)));
   const where = `${reading}, ${inWords(plate)}, without ${dropped.join(" and ")}`;
   if (less instanceof VeladisError) {
-    // what is asked for then is a fact, or the frequency that a speed stood in for; never is the machine refused
-    expect(["missing-fact", "missing-frequency"], `${where}: ${less.message}`).toContain(less.code);
+    // what is asked for then is a fact, or the frequency that a speed stood in for; never is the machine refused,
+    // unless the facts that are left contradict each other, and are refused with some power or speed given too
+    if (!contradicts(plate, dropped, reading))
+      expect(["missing-fact", "missing-frequency"], `${where}: ${less.message}`).toContain(less.code);
     counts.refusedAfter++;
     return;
   }

@@ -26,6 +26,7 @@ const cases: Cases = {
   "parseUncertain, a word for infinite": () => read("4.9 ± Infinity mm/s rms"),
   "parseUncertain, no amount": () => read("4.9 ± mm/s rms"),
   "parseUncertain, a decimal comma": () => read("4.9 ± 0,3 mm/s rms"),
+  "parseUncertain, two tolerances of a frequency": () => read("4.9 mm/s rms at 25 ± 0.5 ± 0.2 Hz"),
   "parseUncertain, two of them": () => read("4.9 ± 0.3 ± 0.2 mm/s rms"),
   "parseUncertain, an interval that is not about the reading": () => read("4.9 mm/s rms, 95 % within 5 to 9"),
   "parseUncertain, an interval with an end that is no number": () => read("4.9 mm/s rms, 95 % within 4.9.1 to 9"),

@@ -82,6 +82,7 @@ holdWording("vector", {
   "parseVector, ± of a phase in %": () => parseVector("40 um pp ∠ 60 ± 2 % at 1x of 5400 r/min"),
   "parseVector, ± of a phase without a unit": () => parseVector("40 um pp ∠ 60 ± 2 at 1x of 5400 r/min"),
   "parseVector, ± of a phase below zero": () => parseVector("40 um pp ∠ 60 ± -2° at 1x of 5400 r/min"),
+  "parseVector, no phase before ±": () => parseVector("40 um pp ∠ ± 3° at 1x of 5400 r/min"),
   "parseVector, ± of half a turn": () => parseVector("40 um pp ∠ 60 ± 180° at 1x of 5400 r/min"),
   "parseVector, a decimal comma before ±": () => parseVector("40 um pp ∠ 60,5 ± 2° at 1x of 5400 r/min"),
   "parseVector, a coverage factor of an exact phase": () => parseVector("40 um pp ∠ 60° (k=2) at 1x of 5400 r/min"),

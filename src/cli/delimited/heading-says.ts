@@ -133,17 +133,18 @@ function detectorsIn(words: readonly string[]): Said[] {
 export function headingSays(heading: string): readonly Said[] {
   // `mm / s` is one unit, while `v / mm/s` is a quantity over its unit
   const text = heading.slice(-LONGEST).replace(/(\p{L}) \/ (?=s(?:ec)?[2²]?(?!\p{L}))/gu, "$1/");
-  const spelled = [text.replace(/_+/g, " "), text.replace(/_(?=s2?(?:_|\b|$))/gi, "/").replace(/_+/g, " ")];
+  const spaced = text.replace(/_+/g, " ");
+  const spelled = [spaced, text.replace(/_(?=s2?(?:_|\b|$))/gi, "/").replace(/_+/g, " ")];
   const parts = [...new Set(spelled)].map(partsOf);
   const found = parts.flatMap((some) => some.flatMap((part) => saidLast(part) ?? []));
   const said = found.filter(({ written }, i) => found.findIndex((other) => other.written === written) === i);
   // of `vel_mm_s` the s is no second
   const units = said.some(isPlain) ? said.filter(({ time }) => time === undefined) : said;
   const signal = signalIn(text);
-  const axis = axisIn(text.replace(/_+/g, " "));
+  const axis = axisIn(spaced);
   // VelRMS and RMS1 are words written together
-  const apart = text.replace(/(?<=\p{Ll}|\bv)(?=\p{Lu}{2}|\p{Lu}\p{Ll})|(?<=\p{L}{2})(?=\d)|_+/gu, " ");
-  const level = levelWordIn(text.replace(/_+/g, " ")) ?? levelWordIn(apart);
+  const apart = spaced.replace(/(?<=\p{Ll}|\bv)(?=\p{Lu}{2}|\p{Lu}\p{Ll})|(?<=\p{L}{2})(?=\d)/gu, " ");
+  const level = levelWordIn(spaced) ?? levelWordIn(apart);
   const others = [
     ...quantitiesIn(text),
     ...(signal === undefined ? [] : [{ written: signal, signal }]),

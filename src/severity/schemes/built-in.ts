@@ -1,4 +1,4 @@
-import { frozen } from "../../core/index";
+import { frozen, lazily } from "../../core/index";
 import type { SchemeKind } from "../kinds";
 import type { MachineClass, Scheme } from "../scheme";
 
@@ -16,13 +16,12 @@ export function builtIn<const Id extends string, K extends SchemeKind>({
   // the kind alone says what the scheme is; a flat table takes it from here
   readonly classes: () => readonly MachineClass<NoInfer<K>>[];
 }): Scheme<K, Id> {
-  let made: readonly MachineClass<K>[] | undefined;
+  const made = lazily(() => frozen(classes()));
   frozen(Object.values(said));
   return Object.freeze({
     ...said,
     get classes() {
-      made ??= frozen(classes());
-      return made;
+      return made();
     },
   }) as Scheme<K, Id>;
 }
