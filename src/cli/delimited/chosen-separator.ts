@@ -1,13 +1,9 @@
 import { shown } from "../../core/index";
-import { findUnit } from "../../units/index";
+import { doubtfulRow } from "./doubtful-comma";
 import { hasQuotedDecimal } from "./quoted-decimals";
 import { refusedFile } from "./refused-file";
 import { candidates, rowText, type SampleRow } from "./sample-rows";
 import { type SeparatorName, separators } from "./separators";
-
-/** A number that a comma for decimals has cut, or could have: digits alone, with points between thousands in front. */
-const cutFront = /^[+-]?(\d+|\d{1,3}(\.\d{3})+)$/;
-const cutBehind = /^\d+([eE][+-]?\d+)?$/;
 
 /** Where the rows of a sample stand, to show them. */
 export interface Sample {
@@ -20,27 +16,10 @@ function textOf({ bytes }: Sample, row: SampleRow): string {
   return rowText(bytes, row);
 }
 
-/** Whether the pieces of a row between its commas are all digits: one number with a comma for decimals, or several. */
-function mayBeDecimal(text: string): boolean {
-  const [front = "", ...behind] = text.split(",").map((piece) => piece.trim());
-  return behind.length > 0 && cutFront.test(front) && behind.every((piece) => cutBehind.test(piece));
-}
-
-/** Whether a blank stands behind a comma of the header: it may belong to a heading. */
-const blankBehind = /, /;
-
-/** Whether the unit of what stands before it stands behind a comma of the header. */
-function unitBehind(header: string): boolean {
-  const [, ...behind] = header.split(",");
-  return behind.some((piece) => findUnit(piece.split(/[\s)]/, 1)[0] as string) !== undefined);
-}
-
 /** The first row of which nobody can tell whether a comma separates or marks the decimals. */
 function cutRow(sample: Sample, header: SampleRow, body: readonly SampleRow[]): SampleRow | undefined {
-  const heading = textOf(sample, header);
-  if (blankBehind.test(heading)) return body.find((row) => mayBeDecimal(textOf(sample, row)));
-  // `time,g` is two columns where any row has a point for decimals, or text
-  return unitBehind(heading) && body.every((row) => mayBeDecimal(textOf(sample, row))) ? body[0] : undefined;
+  const index = doubtfulRow(textOf(sample, header), body.length, (row) => textOf(sample, body[row] as SampleRow));
+  return index === undefined ? undefined : body[index];
 }
 
 /** How many cells a row has by each of the separators, in words. */

@@ -168,6 +168,36 @@ describe("4. separator", () => {
     ]);
   });
 
+  it.each([
+    ["a no-break space behind the comma", "Vibration,\u00a0mm/s", "4,9"],
+    ["a thin space", "Vibration,\u2009mm/s", "4,9"],
+    ["a comma within brackets", "Velocity (mm/s,rms)", "4,9"],
+    ["the second comma is one of a heading", "Tag,Vibration, mm/s", "P1,4,9"],
+    ["the first is", "Vibration, mm/s,Tag", "4,9,P1"],
+    ["a unit behind the number", "Velocity, overall", "4,9 mm/s"],
+    ["a reading type behind it", "Velocity, overall", "4,9 mm/s rms"],
+    ["a word behind it", "Vibration, mm/s", "4,9 ok"],
+    ["a unit without a blank", "Vibration, mm/s", "4,9mm/s"],
+    ["a unit behind a comma in the middle", "Tag,Vibration,mm/s", "P1,4,9"],
+  ])("a number with a comma is never cut: %s", async (_, header, row) => {
+    expect(await refusal(`${header}\n${row}\n`)).toContain("--decimal-comma");
+    expect(await cellsOf(`${header}\n${row}\n`, { separator: "comma" })).toEqual([row.split(",")]);
+  });
+
+  it("a comma within brackets, and a no-break space in Latin-1", async () => {
+    const content = latin1("Vibration,\xa0mm/s\n4,9\n");
+    expect(await refusal(content, { encoding: "latin-1" })).toContain("--decimal-comma");
+  });
+
+  it.each([
+    ["points in the rows", "Tag,Vibration, mm/s", "P1,x,4.9"],
+    ["a clock behind a number", "Count, time", "5,12:30"],
+    ["a heading in quotes", '"Vibration, mm/s",speed', "4,1480"],
+    ["brackets that are closed", "Velocity (mm/s),Speed", "4,1480"],
+  ])("commas separate all the same: %s", async (_, header, row) => {
+    expect(await cellsOf(`${header}\n${row}\n`)).toEqual([row.split(",")]);
+  });
+
   it("Velocity;Remarks, if any", async () => {
     expect(await cellsOf("Velocity;Remarks, if any\n4,9;ok\n")).toEqual([["4,9", "ok"]]);
   });
