@@ -26,8 +26,8 @@ describe("what is in its place is whole", () => {
       { piped: undefined, colour: false, out: () => undefined, err: () => undefined },
       settings,
     );
-    void outputs.write("a\n");
-    void outputs.refuse?.("b\n");
+    void outputs.write(Buffer.from("a\n"));
+    void outputs.refuse?.(Buffer.from("b\n"));
     await outputs.commit(1);
     expect([readFileSync(out, "utf8"), readFileSync(join(folder, "out.refused.csv"), "utf8")]).toEqual(["a\n", "b\n"]);
   });

@@ -536,7 +536,7 @@ describe("an output is there whole or not at all", () => {
     const path = place();
     const whole = await wholeFile(path, false);
     const portion = "1,2\n".repeat(1 << 18);
-    for (let i = 0; i < 8; i++) void whole.write(portion);
+    for (let i = 0; i < 8; i++) void whole.write(Buffer.from(portion));
     await whole.commit();
     expect(readFileSync(path, "utf8")).toHaveLength(8 * portion.length);
   });

@@ -24,7 +24,7 @@ describe("a file that is there whole or not at all", () => {
     const path = place();
     const file = await wholeFile(path, false);
     expect(beside(path)).toEqual([expect.stringMatching(/^\.out\.csv\.[0-9a-f]{8}-\d+-[0-9a-f]{16}\.part$/)]);
-    void file.write("\xff\n");
+    void file.write(Buffer.from([0xff, 10]));
     void file.write(Uint8Array.of(0, 254));
     // the last portion is waited for, whoever asks
     await file.commit();
@@ -37,7 +37,7 @@ describe("a file that is there whole or not at all", () => {
     for (const settled of [false, true]) {
       const path = place();
       const file = await wholeFile(path, false);
-      await file.write("x");
+      await file.write(Buffer.from("x"));
       if (settled) await file.settle();
       await file.discard();
       expect(beside(path)).toEqual([]);

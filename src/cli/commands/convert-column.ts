@@ -116,8 +116,9 @@ function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, ti
       if (text === "" || counts.answered + counts.refused === 0) return;
       const ready = text;
       text = "";
-      const encoded = json || io.terminal ? ready : (writer as DelimitedWriter).encoded(ready);
-      await io.out(json ? ready : Buffer.from(encoded, "latin1"));
+      const bytes = Buffer.from(ready, "latin1");
+      const encoded = io.terminal ? bytes : (writer as DelimitedWriter | undefined)?.encoded(bytes);
+      await io.out(json ? ready : (encoded ?? bytes));
     },
   };
 }

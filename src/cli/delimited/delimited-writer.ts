@@ -15,8 +15,8 @@ export interface DelimitedWriter {
   kept(raw: string): string;
   /** A row with cells behind it, and its line end. */
   row(before: string, cells: readonly string[]): string;
-  /** Text as bytes of the file, one character a byte. */
-  encoded(text: string): string;
+  /** Bytes of UTF-8 in the encoding of the file. */
+  encoded(bytes: Buffer): Buffer;
 }
 
 /**
@@ -61,9 +61,6 @@ export function delimitedWriter(form: TableForm, decimalComma: boolean): Delimit
       });
     },
     row: (before, cells) => `${[before, ...cells].join(separator)}${lineEnd}`,
-    encoded(text) {
-      if (encoder === undefined) return text;
-      return encoder(Buffer.from(text, "latin1").toString("utf8")).toString("latin1");
-    },
+    encoded: (bytes) => (encoder === undefined ? bytes : encoder(bytes.toString("utf8"))),
   };
 }

@@ -2,15 +2,17 @@ import { cellText, jsonText, shown, VeladisError } from "../../core/index";
 import { bytesOf } from "../delimited/cells";
 import { delimitedWriter } from "../delimited/delimited-writer";
 import type { TableForm } from "../delimited/table-form";
+import type { ByteSink } from "./byte-sink";
 import type { Answer, Tail } from "./row-answers";
 
 /** How answered and refused rows are written; all texts are bytes of UTF-8, one character a byte. */
 export interface RowOutput {
-  /** The same texts as bytes of the output. */
-  encoded(text: string): string;
+  /** The same bytes in the encoding of the output. */
+  encoded(bytes: Buffer): Buffer;
   /** @param units - the row of units below it */
   header(raw: string, units?: string): string;
-  row(raw: string, cells: readonly string[], line: number, answer: Answer): string;
+  /** Adds a row, or throws and adds nothing. */
+  row(into: ByteSink, raw: string, cells: readonly string[], line: number, answer: Answer): void;
   refusedHeader(raw: string): string;
   refusedRow(raw: string, cells: readonly string[], line: number, error: VeladisError): string;
 }
@@ -22,18 +24,18 @@ export function csvOutput(titles: readonly string[], form: TableForm, decimalCom
   // behind line and reason nothing can be shifted
   const asRead = (raw: string): string => (form.quotes === undefined ? kept(raw) : raw);
   let lastTail: Tail | undefined;
-  let lastText = "";
-  const texts = new WeakMap<Tail, string>();
-  const textOf = (tail: Tail): string => {
-    if (tail === lastTail) return lastText;
-    let text = texts.get(tail);
-    if (text === undefined) {
-      text = `${tail.cells.map((one) => separator + cell(cellText(one))).join("")}${lineEnd}`;
-      texts.set(tail, text);
+  let lastBytes: Buffer = Buffer.alloc(0);
+  const ends = new WeakMap<Tail, Buffer>();
+  const bytesBehind = (tail: Tail): Buffer => {
+    if (tail === lastTail) return lastBytes;
+    let bytes = ends.get(tail);
+    if (bytes === undefined) {
+      bytes = Buffer.from(`${tail.cells.map((one) => separator + cell(cellText(one))).join("")}${lineEnd}`, "latin1");
+      ends.set(tail, bytes);
     }
     lastTail = tail;
-    lastText = text;
-    return text;
+    lastBytes = bytes;
+    return bytes;
   };
   return {
     encoded,
@@ -42,10 +44,12 @@ export function csvOutput(titles: readonly string[], form: TableForm, decimalCom
       // with nothing below the new titles, which say their units themselves
       return units === undefined ? header : `${header}${kept(units)}${separator.repeat(titles.length)}${lineEnd}`;
     },
-    row(raw, _cells, _line, { values, tail }) {
+    row(into, raw, _cells, _line, { values, tail }) {
       let row = kept(raw);
       for (const value of values) row += separator + number(value);
-      return row + textOf(tail);
+      const behind = bytesBehind(tail);
+      into.text(row);
+      into.bytes(behind);
     },
     refusedHeader: (raw) =>
       `${start}${[counted, "refused", "reason"].join(separator)}${separator}${asRead(raw)}${lineEnd}`,
@@ -66,15 +70,17 @@ export function jsonOutput(titles: readonly string[], header: readonly string[],
   const line = (value: object): string => bytesOf(`${jsonText(value)}\n`);
   const named = (cells: readonly string[]): object => Object.fromEntries(header.map((title, i) => [title, cells[i]]));
   return {
-    encoded: (text) => text,
+    encoded: (bytes) => bytes,
     header: () => "",
-    row(_raw, cells, at, { values, tail }) {
+    row(into, _raw, cells, at, { values, tail }) {
       const added = [...values, ...tail.cells];
-      return line({
-        [counted]: at,
-        cells: named(cells),
-        ...Object.fromEntries(titles.map((title, i) => [title, added[i]])),
-      });
+      into.text(
+        line({
+          [counted]: at,
+          cells: named(cells),
+          ...Object.fromEntries(titles.map((title, i) => [title, added[i]])),
+        }),
+      );
     },
     refusedHeader: () => "",
     refusedRow: (_raw, cells, at, { name, message, ...detail }) =>

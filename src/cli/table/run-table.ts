@@ -9,6 +9,7 @@ import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
+import { byteSink } from "./byte-sink";
 import { visitParquet } from "./parquet-source";
 import { progressOf } from "./progress";
 import { type RowAnswers, rowAnswers } from "./row-answers";
@@ -89,13 +90,13 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   const counts: Counts = { rows: 0, refused: 0 };
   let answers: RowAnswers | undefined;
   let output: RowOutput | undefined;
-  let written = "";
-  let refusals = "";
+  const written = byteSink();
+  const refusals = byteSink();
 
   const refuse = (error: unknown, cells: readonly string[], raw: string, line: number): void => {
     if (!(error instanceof VeladisError)) throw error;
     counts.refused++;
-    if (outputs.refuse !== undefined) refusals += (output as RowOutput).refusedRow(raw, cells, line, error);
+    if (outputs.refuse !== undefined) refusals.text((output as RowOutput).refusedRow(raw, cells, line, error));
     else if (counts.refused <= MOST_REASONS) io.err(failureText(error, json, { ...(file && { file }), line }));
   };
   const visitor: RowVisitor = {
@@ -104,13 +105,13 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
       output = json
         ? jsonOutput(answers.titles, cells, form)
         : csvOutput(answers.titles, form, settings.written.decimalComma);
-      written = output.header(raw, units?.raw);
-      refusals = output.refusedHeader(raw);
+      written.text(output.header(raw, units?.raw));
+      refusals.text(output.refusedHeader(raw));
     },
     row(cells, raw, line) {
       counts.rows++;
       try {
-        written += (output as RowOutput).row(raw, cells, line, (answers as RowAnswers)(cells));
+        (output as RowOutput).row(written, raw, cells, line, (answers as RowAnswers)(cells));
       } catch (error) {
         refuse(error, cells, raw, line);
       }
@@ -125,12 +126,10 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
       if (output === undefined || counts.rows === 0) return;
       // a terminal shows text, whatever the encoding of the file
       const toTerminal = settings.out === undefined && io.terminal;
-      const good = toTerminal ? written : output.encoded(written);
-      const bad = output.encoded(refusals);
-      written = "";
-      refusals = "";
-      if (good !== "") await outputs.write(good);
-      if (bad !== "") await outputs.refuse?.(bad);
+      const good = toTerminal ? written.take() : output.encoded(written.take());
+      const bad = output.encoded(refusals.take());
+      if (good.length > 0) await outputs.write(good);
+      if (bad.length > 0) await outputs.refuse?.(bad);
     },
   };
   let read: InputRead;

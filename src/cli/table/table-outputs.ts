@@ -4,11 +4,11 @@ import type { Io } from "../input/io";
 import type { TableSettings } from "./settings";
 import { type WholeFile, wholeFile } from "./whole-file";
 
-/** Where answered and refused rows go. Texts are of one character a byte. */
+/** Where answered and refused rows go. */
 export interface TableOutputs {
-  write(bytes: string): void | Promise<void>;
+  write(bytes: Uint8Array): void | Promise<void>;
   /** Undefined where refused rows have no file to go to. */
-  readonly refuse: ((bytes: string) => Promise<void>) | undefined;
+  readonly refuse: ((bytes: Uint8Array) => Promise<void>) | undefined;
   /** Where refused rows go, for the summary. */
   readonly refusedPath: string | undefined;
   /**
@@ -58,7 +58,7 @@ export async function outputsOf(io: Io, { file, out, refused, replace }: TableSe
     const answered = await open(out);
     const rejected = await open(refusedPath);
     return {
-      write: (bytes) => (answered === undefined ? io.out(Buffer.from(bytes, "latin1")) : answered.write(bytes)),
+      write: (bytes) => (answered === undefined ? io.out(bytes) : answered.write(bytes)),
       refuse: rejected && ((bytes) => rejected.write(bytes)),
       refusedPath,
       async commit(count) {

@@ -10,7 +10,7 @@ export interface WholeFile {
   /** Where it will stand. */
   readonly path: string;
   /** Appends bytes, given as they are or as a text of one character a byte; resolves when the portion before is written. */
-  write(bytes: string | Uint8Array): Promise<void>;
+  write(bytes: Uint8Array): Promise<void>;
   /** Brings what was written to the disk. What fails here has changed nothing. */
   settle(): Promise<void>;
   /** Moves it to its place, settled. */
@@ -134,8 +134,7 @@ export async function wholeFile(path: string, replace: boolean): Promise<WholeFi
     write(bytes) {
       // the next portion is read while this one is written
       const before = pending;
-      const portion = typeof bytes === "string" ? Buffer.from(bytes, "latin1") : bytes;
-      pending = before.then(() => handle.writeFile(portion).catch(failed));
+      pending = before.then(() => handle.writeFile(bytes).catch(failed));
       pending.catch(() => undefined);
       return before;
     },

@@ -92,13 +92,12 @@ describe("a table written with any separator, encoding, line end and quoting", (
 
         // what is written of it is the file again, without what was passed over
         const { start, row, encoded } = delimitedWriter(form, false);
-        const bytes = encoded(
-          `${start}${header.join(between)}${lineEnd}${rows.map(({ raw }) => row(raw, [])).join("")}`,
-        );
+        const whole = `${start}${header.join(between)}${lineEnd}${rows.map(({ raw }) => row(raw, [])).join("")}`;
+        const bytes = encoded(Buffer.from(whole, "latin1"));
         const kept = lines.filter(
           (line, i) => i <= one.preamble.length || (line.trim() !== "" && !line.startsWith("# a")),
         );
-        expect(Buffer.from(bytes, "latin1")).toEqual(encoders[encoding](kept.join(lineEnd) + lineEnd));
+        expect(bytes).toEqual(encoders[encoding](kept.join(lineEnd) + lineEnd));
       }),
       { numRuns: 600 },
     );
