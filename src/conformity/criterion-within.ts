@@ -1,6 +1,6 @@
 import { raised } from "../core/index";
 import type { Bound, CriterionJudgement, Judgement, Limit, Zone } from "../severity/index";
-import { type UncertaintyOf, type UncertaintyOptions, uncertaintyOf } from "../uncertainty/index";
+import { endsOf, type UncertaintyOf, type UncertaintyOptions, uncertainOf, uncertaintyBy } from "../uncertainty/index";
 import type { Quantity } from "../units/index";
 
 /** A reading with its interval, in what the reader wrote it in. */
@@ -41,18 +41,6 @@ export interface Placed {
   readonly bounds: readonly number[];
 }
 
-/**
- * The ends between which a reading lies, in what it is judged in: value plus and minus the expanded uncertainty to first
- * order, and where draws reach further, those. So a larger uncertainty never has a narrower upper side, whichever way it
- * was reckoned.
- */
-function endsOf(found: UncertaintyOf, slopes: UncertaintyOf): readonly [low: number, high: number] {
-  const { value, interval, expanded } = found;
-  const high = Math.max(interval[1], value + expanded, value + slopes.expanded);
-  const below = [value - expanded, value - slopes.expanded].filter((one) => one > 0);
-  return [Math.max(0, Math.min(value, interval[0], ...below)), high];
-}
-
 /** The ends in the reader's type: a limit says how one is carried to the other. */
 function readersInterval(
   { as, value: limit, level, printed }: Limit,
@@ -83,10 +71,9 @@ export function criterionWithin(
   const sorted = (Object.values(limits) as Limit[]).sort((a, b) => a.printed.value - b.printed.value);
   const bounds = sorted.map(({ printed }) => raised(printed.value));
   const at = (value: number): number => bounds.filter((one) => value > one).length;
-  const uncertainty = uncertaintyOf(judged, options);
-  const slopes =
-    uncertainty.method === "first order" ? uncertainty : uncertaintyOf(judged, { ...options, method: "first order" });
-  const ends = endsOf(uncertainty, slopes);
+  const uncertain = uncertainOf(judged, options);
+  const uncertainty = uncertaintyBy(uncertain, judged.assumed ?? [], options.method);
+  const ends = endsOf(uncertain, uncertainty, 0);
   const best = at(uncertainty.value);
   const [low, high] = [at(ends[0]), at(ends[1])];
   const next = sorted[Math.min(high, sorted.length - 1)] as Limit;

@@ -1,6 +1,6 @@
 import { shown, splitNumeral, VeladisError } from "../core/index";
 import { hasPlusMinus, PLUS_MINUS } from "../reading/index";
-import { type PointReading, parsePoints } from "../severity/index";
+import { LONGEST_POINTS, type PointReading, parsePoints } from "../severity/index";
 import {
   bracketedCoverage,
   hasCoverage,
@@ -61,7 +61,8 @@ function pieceOf(written: string, parted: string): Piece {
  *   and as those two
  */
 export function uncertainPoints(text: string): readonly PointReading[] {
-  if (typeof text !== "string") return parsePoints(text);
+  // what is too long is refused before anything is looked for
+  if (typeof text !== "string" || text.length > LONGEST_POINTS) return parsePoints(text);
   requireOneSided(text);
   if (!hasPlusMinus(text) && !hasCoverage(text)) return parsePoints(text);
   // a factor behind a comma is that of the reading before it, and no point

@@ -44,7 +44,7 @@ export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
 export { WORSE_PLACE } from "./place-text";
 export type { Assume } from "./placed-machine";
-export { type PointReading, parsePoints } from "./points";
+export { LONGEST_POINTS, type PointReading, parsePoints } from "./points";
 export { headlineOf, isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
 export { BEST_VALUE } from "./reading-cautions";
 export type { ReadingRef } from "./readings";

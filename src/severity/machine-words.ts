@@ -154,6 +154,25 @@ export const labelled = [
   "units",
 ] as const;
 
+/** The name of a fact whose label follows it. */
+export type LabelName = (typeof labelled)[number];
+
+/** The labels of the schemes that are words, as patterns without regard to case: a second one behind a label contradicts it. */
+// biome-ignore format: a row of a table is a line
+export const wordLabels: Readonly<Record<LabelName, readonly string[]>> = {
+  group: [],
+  class: ["hvac", "agricultural", "industrial", "vertically suspended", "overhung", "between bearings", "dry", "oil-flooded", "(?:low|high)[\\s-](?:end|speed)"],
+  category: [],
+  grade: ["normal", "reduced", "special", "[ab]"],
+  mounting: ["free", "rigid", "resilient"],
+  region: ["preferred", "allowable"],
+  test: ["site", "works"],
+  part: ["nacelle", "rotor bearing", "gearbox", "generator", "location 1", "other main bearings", "foundation", "frame(?![\\s:=]+(?:size|iec|nema|\\S*\\d))", "cylinder", "dampers", "piping", "engine", "skid"],
+  band: ["low", "high", "a"],
+  content: ["overall", "subsynchronous", "discrete", "nonsynchronous"],
+  units: ["metric", "customary"],
+};
+
 /** Names of labels cut short, before a numeral: `cat. II`. */
 export const abbreviations = { cat: "category", gr: "group", cl: "class" } as const;
 

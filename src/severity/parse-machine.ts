@@ -13,6 +13,7 @@ import { type Context, labelled } from "./machine-words";
 import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
 import { requireNoPlace } from "./other-place";
+import { requireOneValue } from "./second-value";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
 
 const FORM = 'a machine such as "pump 90 kW 2980 r/min rigid"';
@@ -100,9 +101,9 @@ function saidBy(rest: string, context: Context): Read {
 }
 
 function machineIn(written: string): Machine {
-  let rest = written.replace(BETWEEN, "");
-  if (written.length > LONGEST || rest === "")
-    throw new VeladisError("syntax", { expected: FORM, received: shown(written) });
+  const isLong = written.length > LONGEST;
+  let rest = isLong ? "" : written.replace(BETWEEN, "");
+  if (rest === "") throw new VeladisError("syntax", { expected: FORM, received: shown(written) });
   const { add, machine } = nameplate();
   let context: Context = "";
   // a word that says nothing of its own, right before the rest
@@ -114,6 +115,7 @@ function machineIn(written: string): Machine {
     const words = rest.slice(0, said.length).replace(/\s+/g, " ");
     const isRead = said.plain ?? (said.didYouMean === undefined && !said.label);
     requirePlain(words, rest.slice(said.length), isRead);
+    requireOneValue(said, words, rest.slice(said.length));
     neighbour = neighbourOf(neighbour, said, words, gap);
     requireNoPart(before, words, said.facts);
     add(said, words);
@@ -158,7 +160,8 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * `shaft` beside a power (`90 kW at shaft`), and a place that makes another machine (`generator in diesel hall`). What a word
  * is only taken for, and what drives the machine, `assumed` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
  *
- * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a word that makes
+ * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a second value of a label
+ *   (`category II / I`), for a word that makes
  *   another kind of a machine (`pump, diesel`), for a word that leaves
  *   a fact open (not, up to, about, max, or, `<`, `?` ...), and for `new` or `shaft` before a word that is not understood; `not-a-number` for a
  *   comma that may be decimal or not; `out-of-range` for a range that falls, or poles that the speed does not fit

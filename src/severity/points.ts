@@ -14,6 +14,9 @@ const FORM = 'points with their readings, such as "DE-H 3.1, DE-V 2.2, NDE-H 2.9
 /** Beyond any machine: as many points are told apart in one line. */
 const MOST_POINTS = 100;
 
+/** Beyond any list that a person writes; keeps junk from being searched. */
+export const LONGEST_POINTS = 10_000;
+
 /** A part of the text taken apart; without its own type it takes that of a part behind it. */
 interface Part {
   readonly written: string;
@@ -126,6 +129,9 @@ function partOf(written: string, parted: string): Part {
  */
 export function parsePoints(text: string): readonly PointReading[] {
   const written = requireText(text, FORM);
+  if (written.length > LONGEST_POINTS) {
+    refuse("syntax", `points with their readings in ${LONGEST_POINTS} characters or fewer`, written.slice(0, 200));
+  }
   // its number would be taken for the reading
   requireNoPlusMinus(written);
   const parted = written.includes(";") ? ";" : ",";

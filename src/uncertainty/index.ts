@@ -1,4 +1,5 @@
 export { bracketedCoverage, coverageEnd, hasCoverage, withoutCoverage } from "./coverage";
+export { endsOf } from "./ends-of";
 export { formatUncertain, plusMinusText, uncertainText } from "./format-uncertain";
 export { halves, isStated, parseUncertain, sharedUnit, uncertainHertz, withStated } from "./parse-uncertain";
 export { phasesOf, requirePhaseKnown } from "./phases";

@@ -14,6 +14,7 @@ import {
   writtenValue,
 } from "../reading/index";
 import { type Coverage, hasCoverage, withoutCoverage } from "./coverage";
+import { requireOwnUncertainty } from "./require-own-uncertainty";
 import { isTwoSided, requireOneSided, type Stated, statedBehind, uncertaintyFrom, uncertaintyNote } from "./stated";
 import { byInterval, statedInterval } from "./stated-interval";
 
@@ -156,6 +157,9 @@ export function isStated(text: string): boolean {
  *
  * `95 % within 0.248 to 9.56`, as {@link formatUncertain} writes a skewed answer, is read by its wider side.
  *
+ * A `±` behind the frequency in `%` or without a unit is the frequency's only where the reading has one of its own; else
+ * it may be either's, and is refused.
+ *
  * @param reading - e.g. `"4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz"`, `"0.25 in/s pk ± 5 % (k=3)"`,
  *   `"95 ± 0.5 dB re 1e-9 m/s"`
  * @returns an amplitude, whose first step has `uncertainty` and `hertzUncertainty`
@@ -184,6 +188,11 @@ export function parseUncertain(reading: string): Amplitude {
   if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
   const ends = statedInterval(subject);
   const [before, behind, k] = halves(ends === null ? subject : subject.replace(ends[0], ""), reading, ends !== null);
+  if (at !== undefined && ends === null && behind === undefined) {
+    const [frequency, amount, coverage] = halves(at, reading);
+    const isShared = splitNumeral(frequency)[1] === "";
+    if (amount !== undefined && !isShared) requireOwnUncertainty(before, frequency, statedBehind(amount, coverage));
+  }
   const [hz, hertzUncertainty] = at === undefined ? [undefined, undefined] : uncertainHertz(at, reading);
   const [plain, stated] = behind === undefined ? [before, undefined] : sharedUnit(before, statedBehind(behind, k));
   const bare = parseAmplitude(plain);

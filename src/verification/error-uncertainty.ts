@@ -1,5 +1,5 @@
 import { type Amplitude, historyOf, isUncertain, type Step } from "../reading/index";
-import { methodFor, type UncertaintyPart, uncertaintyOf } from "../uncertainty/index";
+import { endsOf, methodFor, type UncertaintyPart, uncertainOf, uncertaintyBy } from "../uncertainty/index";
 import type { Margins } from "./tolerance";
 
 /** How well the error of a check is known: expanded (k = 2), and what it is made of. */
@@ -40,11 +40,13 @@ export function errorUncertainty(
   // by the levels: the error itself is small, so its share says nothing
   const isFirst = levels.every((level) => methodFor(level) === "first order");
   const method = isFirst ? "first order" : "Monte Carlo";
-  const { value, expanded, interval, draws, seed, parts } = uncertaintyOf({ history: way }, { method });
+  const uncertain = uncertainOf({ history: way });
+  const found = uncertaintyBy(uncertain, [], method);
+  const { value, expanded, draws, seed, parts } = found;
   if (expanded === 0) return beside && { ...none, ...beside };
-  // drawn ones may lie further to one side than two standard uncertainties
-  const below = Math.max(expanded, value - interval[0]);
-  const above = Math.max(expanded, interval[1] - value);
+  // they may lie further to one side than two standard uncertainties
+  const [low, high] = endsOf(uncertain, found);
+  const [below, above] = [value - low, high - value];
   return {
     below: Math.hypot(below, beside?.below ?? 0),
     above: Math.hypot(above, beside?.above ?? 0),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { uncertainPoints } from "../../src/conformity/index";
 import { judge, judgePoints, parsePoints } from "../../src/severity/index";
 
 const machine = "pump 90 kW 2980 r/min category II";
@@ -99,5 +100,14 @@ describe("a machine by its points", () => {
     ["a point twice", [1, 2].map((n) => ({ point: "DE-H", reading: `${n} mm/s rms` })), "out-of-range"],
   ])("refuses %s", (_, points, code) => {
     expect(() => judgePoints(points as never, machine)).toThrow(expect.objectContaining({ code }));
+  });
+});
+
+describe("a list of points of a megabyte", () => {
+  it.each(["P 4.9 ", ", k=2", " ", "P 4.9 ± 0.1 (k=2) "])("of %s is refused before it is searched", (piece) => {
+    const text = `DE-H${piece.repeat(1_000_000 / piece.length)}`;
+    const start = performance.now();
+    for (const read of [parsePoints, uncertainPoints]) expect(() => read(text)).toThrow("10000 characters or fewer");
+    expect(performance.now() - start).toBeLessThan(500);
   });
 });

@@ -56,7 +56,7 @@ describe("a reading with its uncertainty, in words", () => {
     ["1500 r/min ± 2 % (k=1)", 0.5],
     ["2x 1500 r/min ± 2 % (k=1)", 1],
   ])("may have a frequency of %s", (at, standard) => {
-    const step = parseUncertain(`4.9 mm/s rms at ${at}`).history?.[0];
+    const step = parseUncertain(`4.9 ± 0.1 mm/s rms at ${at}`).history?.[0];
     expect(step?.hertzUncertainty?.standard).toBeCloseTo(standard, 12);
   });
 

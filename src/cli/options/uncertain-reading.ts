@@ -6,7 +6,9 @@ import { isStated, parseUncertain, statedAlone, statedText } from "../../uncerta
 export function uncertainReading(written: string, uncertainty: string | undefined): string | Amplitude {
   if (uncertainty === undefined) return isStated(written) ? parseUncertain(written) : written;
   const [subject = "", ...at] = written.split(/(?=\sat\s|@)/i);
-  if (hasPlusMinus(subject)) {
+  // one behind the frequency that may be the reading's is refused by what reads it
+  const [own] = isStated(written) ? (parseUncertain(written).history ?? []) : [];
+  if (own?.uncertainty !== undefined || hasPlusMinus(subject)) {
     throw new VeladisError("unknown-option", {
       expected: "one uncertainty of a reading: behind ± or in --uncertainty",
       received: `both, ${shown(written)}`,
