@@ -1,4 +1,5 @@
 /** Elements, fields and answers of the live pages; texts are always set as texts. */
+import { requireChoice, VeladisError } from "../../../src/core/index";
 import { withoutPlusMinus } from "./without-plus-minus.js";
 
 let count = 0;
@@ -24,34 +25,82 @@ function labelled(words, control) {
 export function textField(words, value, change, properties = {}) {
   const control = element("input", { type: "text", value, autocomplete: "off", spellcheck: false, ...properties });
   control.addEventListener("input", () => change());
-  return { row: labelled(words, control), read: () => withoutPlusMinus(control.value.trim()), control };
+  return {
+    row: labelled(words, control),
+    read: () => withoutPlusMinus(control.value.trim()),
+    text: () => control.value,
+    put: (text) => {
+      control.value = text;
+    },
+    control,
+  };
 }
 
-/** A choice among texts, or pairs of value and text. */
+/**
+ * A choice among texts, or pairs of value and text. What a link chooses and there is none of is shown as such, and
+ * refused when it is read: nothing is judged by the first choice instead.
+ */
 export function choiceField(words, options, value, change) {
   const pairs = options.map((one) => (Array.isArray(one) ? one : [one, one]));
   const control = element("select", {}, ...pairs.map(([of, text]) => element("option", { value: of }, text)));
   control.value = value;
-  control.addEventListener("change", () => change());
-  return { row: labelled(words, control), read: () => control.value, control };
-}
-
-/** A slider over decades: its place is the logarithm of its value. */
-export function decadeSlider(words, low, high, value, textOf, change) {
-  const control = element("input", { type: "range", min: Math.log10(low), max: Math.log10(high), step: 0.005 });
-  control.value = Math.log10(value);
-  const read = () => 10 ** Number(control.value);
-  const show = () => control.setAttribute("aria-valuetext", textOf(read()));
-  const set = (to) => {
-    control.value = Math.log10(to);
-    show();
+  const known = pairs.map(([of]) => of);
+  const forget = () => {
+    for (const one of [...control.options]) if (!known.includes(one.value) && !one.selected) one.remove();
   };
-  control.addEventListener("input", () => {
-    show();
+  control.addEventListener("change", () => {
+    forget();
     change();
   });
-  show();
-  return { row: labelled(words, control), read, set, control };
+  return {
+    row: labelled(words, control),
+    read: () => requireChoice(control.value, known, `a choice of the field "${words}"`),
+    text: () => control.value,
+    put: (text) => {
+      if (!known.includes(text)) control.append(element("option", { value: text }, `${text}: unknown`));
+      control.value = text;
+      forget();
+    },
+    control,
+  };
+}
+
+/** A slider over decades: its place is the logarithm of its value. A value that was put stays exact until it is moved. */
+export function decadeSlider(words, low, high, value, textOf, change) {
+  const control = element("input", { type: "range", min: Math.log10(low), max: Math.log10(high), step: 0.005 });
+  let exact = value;
+  let strange;
+  const set = (to) => {
+    exact = Math.min(Math.max(to, low), high);
+    strange = undefined;
+    control.value = Math.log10(exact);
+    control.setAttribute("aria-valuetext", textOf(exact));
+  };
+  const read = () => {
+    if (strange === undefined) return exact;
+    throw new VeladisError("out-of-range", {
+      expected: `${words}: a number from ${low} to ${high}, such as ${value}; move the slider to choose one`,
+      received: JSON.stringify(strange),
+    });
+  };
+  control.addEventListener("input", () => {
+    set(10 ** Number(control.value));
+    change();
+  });
+  set(value);
+  return {
+    row: labelled(words, control),
+    read,
+    set,
+    text: () => strange ?? String(Number(exact.toPrecision(6))),
+    put: (text) => {
+      const number = text.trim() === "" ? Number.NaN : Number(text);
+      if (number >= low && number <= high) return set(number);
+      strange = text;
+      control.setAttribute("aria-valuetext", `${text}: unknown`);
+    },
+    control,
+  };
 }
 
 /** A table with a heading row; the first cell of each row is its heading. */

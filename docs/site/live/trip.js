@@ -19,7 +19,10 @@ export function trip(place) {
   const update = () => {
     state.keep();
     chart.show(() => "");
+    const shown = names.find((name) => histories[name] === levels.text());
+    example.control.value = shown ?? "";
     answering(result, () => {
+      state.check();
       const settings = {
         threshold: threshold.read(),
         hysteresis: hysteresis.read(),
@@ -61,20 +64,23 @@ export function trip(place) {
   const coil = choiceField("Coil", [...coils], coils[0], update);
   const reset = textField("Reset by hand at, in s (may be left empty)", "22", update, { inputMode: "decimal" });
   const names = Object.keys(histories);
-  const example = choiceField("Example history", names, names[0], () => {
-    levels.control.value = histories[example.read()];
-    reset.control.value = "";
+  const example = choiceField("Example history", [["", "none of them"], ...names], names[0], () => {
+    if (example.read() !== "") {
+      levels.put(histories[example.read()]);
+      reset.put("");
+    }
     update();
   });
   const levels = textField("Levels, one a second", histories[names[0]], update);
   levels.row.classList.add("live-wide");
-  const state = linkState({ threshold, hysteresis, delay, starts, latching, contact, coil, reset, levels });
+  const state = linkState({ threshold, hysteresis, delay, starts, latching, contact, coil, reset, levels }, update);
   place.append(
     element(
       "div",
       { className: "live-form" },
       ...[threshold, hysteresis, delay, starts, latching, contact, coil, reset, example, levels].map(({ row }) => row),
     ),
+    state.row,
     result,
     chart.place,
   );
