@@ -170,7 +170,7 @@ export function nomograph(options: NomographOptions = {}): string {
     };
   });
   const zones = severity === undefined ? undefined : zonesFor(severity);
-  const areas = zones === undefined ? undefined : nomographZones(zones, frame, width, height);
+  const areas = zones === undefined ? undefined : nomographZones(zones, frame, height);
   const dots = points(shownPoints, width);
   const outside = shownPoints.filter((p) => p.x < 0 || p.x > width || p.y < 0 || p.y > height).length;
   const inches = y.copy().domain(velocity.map((v) => v / 25.4));
@@ -192,6 +192,7 @@ export function nomograph(options: NomographOptions = {}): string {
         .join(""),
     notes: [
       ...(zones?.notes ?? []),
+      ...(zones?.band ? [`Zones from ${zones.band.join(" to ")} Hz, which the table judges; none beyond.`] : []),
       ...(shownPoints.length > 0
         ? ["Each reading stands at its stated frequency, as if it were all of the vibration."]
         : []),
