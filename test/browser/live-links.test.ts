@@ -140,3 +140,36 @@ it("a jump within the page leaves fields and verdict as they are", async () => {
   expect(await answer()).toBe(before);
   expect(await page.getByLabel("Reading", { exact: true }).inputValue()).toBe("9 mm/s rms");
 });
+
+it.each<[string, string]>([
+  ["#levels=3+9+10", "Reset by hand at: a time within the levels, 0 to 3 s"],
+  ["#delay=soon", "On-delay: a time such as 8"],
+  ["#threshold=9+%C2%B1+0.3+mm%2Fs+rms", "try a setting at both ends of it"],
+])("trip%s: each field is refused in words of its own", async (hash, told) => {
+  await open("trip", hash);
+  expect(await answer()).toContain(told);
+  expect(await charts()).toBe(0);
+});
+
+it("trip: delays are read with their unit", async () => {
+  await open("trip", "#delay=0.1+min");
+  const minutes = await answer();
+  await follow("#delay=6+s");
+  expect(await answer()).toBe(minutes);
+  expect(minutes).toContain("Trips at");
+});
+
+it.each(["severity", "trip"] as const)("%s: a dark page is printed light, and long texts whole", async (live) => {
+  await open(live);
+  await page.evaluate("document.documentElement.dataset.theme = 'dark'");
+  await page.emulateMedia({ media: "print", colorScheme: "dark" });
+  const style = (selector: string, name: string) =>
+    page.evaluate(`getComputedStyle(document.querySelector(${JSON.stringify(selector)}))[${JSON.stringify(name)}]`);
+  expect(await style(".live-chart .veladis-paper", "fill")).toBe("rgb(255, 255, 255)");
+  expect(await style(".live-chart .veladis-heading", "fill")).toBe("rgb(20, 33, 46)");
+  expect(await style(".live-field select", "color")).toBe("rgb(34, 34, 34)");
+  expect(await page.locator(".live-field input[type=text]").first().isVisible()).toBe(false);
+  expect(await page.locator(".live-print").first().isVisible()).toBe(true);
+  const cut = "[...document.querySelectorAll('.live-print')].filter((one) => one.scrollWidth > one.clientWidth).length";
+  expect(await page.evaluate(cut)).toBe(0);
+});

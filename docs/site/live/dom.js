@@ -24,13 +24,21 @@ function labelled(words, control) {
 /** A field for text; `change` runs at every keystroke. */
 export function textField(words, value, change, properties = {}) {
   const control = element("input", { type: "text", value, autocomplete: "off", spellcheck: false, ...properties });
-  control.addEventListener("input", () => change());
+  // on paper a field would cut what is longer than itself
+  const whole = element("span", { className: "live-print", "aria-hidden": "true" }, value);
+  control.addEventListener("input", () => {
+    whole.textContent = control.value;
+    change();
+  });
+  const row = labelled(words, control);
+  row.append(whole);
   return {
-    row: labelled(words, control),
+    row,
     read: () => withoutPlusMinus(control.value.trim()),
     text: () => control.value,
     put: (text) => {
       control.value = text;
+      whole.textContent = text;
     },
     control,
   };
@@ -88,6 +96,8 @@ export function decadeSlider(words, low, high, value, textOf, change) {
     change();
   });
   set(value);
+  // at first the reading is where the slider is seen
+  exact = 10 ** Number(control.value);
   return {
     row: labelled(words, control),
     read,
