@@ -142,6 +142,13 @@ function withOrderedHeadings(html) {
   return ordered + side.replace(/<h3>(.*?)<\/h3>/g, '<span class="side-heading">$1</span>');
 }
 
+/** The light colours of the theme for paper, whichever theme the page has. */
+function lightOnPaper(site) {
+  const styles = ["style", "highlight"].map((name) => readFileSync(join(site, `assets/${name}.css`), "utf8")).join("");
+  const names = [...new Set([...styles.matchAll(/--([\w-]+):\s*var\(--dark-\1\)/g)].map(([, name]) => name))];
+  return `@media print { :root, :root[data-theme] { ${names.map((name) => `--${name}: var(--light-${name});`).join(" ")} } }`;
+}
+
 /** Mends every page of a site. */
 export function mendPages(site, generated) {
   const plain = plainCode(site);
@@ -159,7 +166,10 @@ export function mendPages(site, generated) {
     writeFileSync(path, withLandmark(withOrderedHeadings(withoutLineEnds(after))));
   }
   const [, style] = /<style>(.*?)<\/style>/s.exec(readFileSync(join(generated, "trend.svg"), "utf8"));
-  appendFileSync(join(site, "assets/custom.css"), `\npre code { color: var(--${plain}); }\n${style}\n`);
+  appendFileSync(
+    join(site, "assets/custom.css"),
+    `\npre code { color: var(--${plain}); }\n${style}\n${lightOnPaper(site)}\n`,
+  );
   // charts stand in the pages themselves; what pages link to stays
   const media = join(site, "media");
   for (const name of readdirSync(media)) if (existsSync(join(generated, name))) rmSync(join(media, name));

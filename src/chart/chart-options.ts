@@ -1,4 +1,4 @@
-import { requireChoice, requireFinite, shown, VeladisError } from "../core/index";
+import { requireChoice, requireFinite, requireKnownOptions, shown, VeladisError } from "../core/index";
 import { type ChartTheme, chartThemes } from "./style";
 
 /** What every chart can be told. */
@@ -44,11 +44,18 @@ export function textOrDefault(given: string | undefined, usual: string, what: st
   throw new VeladisError("wrong-type", { expected: `${what} of up to 10 000 letters`, received: shown(given) });
 }
 
-/** Options, or an error that says what should have come. */
-export function requireOptions<Options extends object>(options: Options, what: string): Options {
-  if (typeof options === "object" && options !== null) return options;
-  throw new VeladisError(options === undefined ? "missing-fact" : "wrong-type", {
-    expected: what,
-    received: shown(options),
-  });
+/** What every chart but one without a height of its own can be told. */
+const shared = /* @__PURE__ */ Object.freeze({ width: true, title: true, description: true, theme: true });
+
+/**
+ * Options of a chart, none of which is a stranger: a mistyped one would be left out of the chart, and nobody would see it.
+ *
+ * @param own - those of the chart besides the shared ones
+ */
+export function requireOptions<Options extends object>(
+  options: Options,
+  own: Readonly<Record<Exclude<keyof Options, keyof typeof shared>, true>>,
+  form: string,
+): Options {
+  return requireKnownOptions(options, { ...own, ...shared }, "an option of this chart", form);
 }

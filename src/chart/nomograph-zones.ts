@@ -22,8 +22,16 @@ function bends(levels: readonly ((hertz: number) => number)[], [f0, f1]: readonl
   return found.sort((a, b) => a - b);
 }
 
+type Span = readonly [low: number, high: number];
+
+/** The frequencies of a frame that the scheme judges; nothing where it judges none of them. */
+function judgedSpan({ band }: ChartZones, [low, high]: Span): Span | undefined {
+  const [from, to] = [Math.max(low, band?.[0] ?? low), Math.min(high, band?.[1] ?? high)];
+  return from < to ? [from, to] : undefined;
+}
+
 /** For each limit its velocity across frequency: the lowest of what the quantities allow, since the worst governs. */
-function zoneCurves(zones: ChartZones, frame: LogFrame): { name: string; points: [number, number][] }[] {
+function zoneCurves(zones: ChartZones, frame: LogFrame, band: Span): { name: string; points: [number, number][] }[] {
   const names = zones.criteria.flatMap(({ limits }) => Object.keys(limits));
   return [...new Set(names)].map((name) => {
     const levels = zones.criteria.flatMap(({ as, limits }) => {
@@ -32,10 +40,7 @@ function zoneCurves(zones: ChartZones, frame: LogFrame): { name: string; points:
       const printed = amplitudeIn(as, limit.value);
       return [(hertz: number) => convertAmplitude(printed, frame.as, { at: { hertz } }).value];
     });
-    const points = bends(levels, frame.frequency).map((f): [number, number] => [
-      f,
-      Math.min(...levels.map((level) => level(f))),
-    ]);
+    const points = bends(levels, band).map((f): [number, number] => [f, Math.min(...levels.map((level) => level(f)))]);
     return { name, points };
   });
 }
@@ -53,19 +58,23 @@ export interface NomographZones {
 const THIN = 18;
 const ASIDE = 20;
 
-/** Zones as areas between their limits. */
-export function nomographZones(zones: ChartZones, frame: LogFrame, width: number, height: number): NomographZones {
+/** Zones as areas between their limits, as far along as the scheme judges. */
+export function nomographZones(zones: ChartZones, frame: LogFrame, height: number): NomographZones {
+  const span = judgedSpan(zones, frame.frequency);
+  if (span === undefined) return { areas: "", letters: "", taken: [], assumed: [] };
+  const [left, right] = [frame.x(span[0]), frame.x(span[1])] as [number, number];
   const draw = line<[number, number]>()
     .x(([f]) => rounded(frame.x(f)))
     .y(([, v]) => rounded(frame.y(v)));
-  const curves = zoneCurves(zones, frame);
+  const curves = zoneCurves(zones, frame, span);
   const edges = curves.map(({ points }) => draw(points) as string);
   const ends = curves.map(({ points }) =>
     Math.min(Math.max(frame.y((points.at(-1) as [number, number])[1]), 0), height),
   );
   const areas = zones.names.map((_, i) => {
-    const lower = i === 0 ? `M0,${rounded(height)}L${rounded(width)},${rounded(height)}` : (edges[i - 1] as string);
-    const upper = edges[i] ?? `M0,0L${rounded(width)},0`;
+    const lower =
+      i === 0 ? `M${rounded(left)},${rounded(height)}L${rounded(right)},${rounded(height)}` : (edges[i - 1] as string);
+    const upper = edges[i] ?? `M${rounded(left)},0L${rounded(right)},0`;
     const back = upper.slice(1).split("L").reverse().join("L");
     const strength = rounded(zoneStrength(i, zones.names.length));
     return tag("path", { kind: "zone", "fill-opacity": strength, d: `${lower}L${back}Z` });
@@ -77,7 +86,7 @@ export function nomographZones(zones: ChartZones, frame: LogFrame, width: number
     const isThin = below - above < THIN;
     // the letter of a thin zone steps aside, out of the column of its neighbours
     column = isThin ? column + 1 : 0;
-    const x = width - 8 - column * ASIDE;
+    const x = right - 8 - column * ASIDE;
     const isOuter = !isThin && (i === 0 || i === zones.names.length - 1);
     const middle = isOuter ? (i === 0 ? above + 13 : below - 13) : (below + above) / 2;
     return [{ name, middle, x }];

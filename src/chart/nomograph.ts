@@ -1,6 +1,14 @@
 import { scaleLog } from "d3-scale";
 import { convertAmplitude } from "../amplitude/index";
-import { requireChoice, requireList, requirePositive, requireText, shown, VeladisError } from "../core/index";
+import {
+  requireChoice,
+  requireKnownKeys,
+  requireList,
+  requirePositive,
+  requireText,
+  shown,
+  VeladisError,
+} from "../core/index";
 import type { Detector } from "../detectors/index";
 import { type Amplitude, amplitudeOf, format, typeOf } from "../reading/index";
 import { assumedNotes } from "./assumed-notes";
@@ -12,6 +20,7 @@ import { label, stroke, tag } from "./markup";
 import { nomographZones } from "./nomograph-zones";
 import { requirePair } from "./require-pair";
 import { shortened, widthOf } from "./text-width";
+import { notDrawnNotes } from "./within";
 import { type ChartSeverity, zonesFor } from "./zones";
 
 /** A reading shown as a point; its frequency must be known. */
@@ -36,6 +45,17 @@ export interface NomographOptions extends Omit<ChartOptions, "height"> {
   /** Velocities shown, in mm/s; 0.1 to 100 if not given. */
   readonly velocity?: readonly [low: number, high: number];
 }
+
+const own = /* @__PURE__ */ Object.freeze({
+  readings: true,
+  severity: true,
+  detector: true,
+  units: true,
+  frequency: true,
+  velocity: true,
+} as const);
+
+const readingKeys = /* @__PURE__ */ Object.freeze({ reading: true, label: true });
 
 const LEFT = 46;
 const RIGHT = 52;
@@ -111,7 +131,7 @@ export function nomograph(options: NomographOptions = {}): string {
     severity,
     detector = "rms",
     units = "metric",
-  } = requireOptions(options, 'options such as { readings: ["4.1 mm/s rms at 1490 r/min"] }');
+  } = requireOptions(options, own, 'options such as { readings: ["4.1 mm/s rms at 1490 r/min"] }');
   requireChoice(units, Object.keys(families), "units of the diagonals");
   const { type: as } = typeOf("mm/s", requireText(detector, "a detector"));
   const frequency = range(options.frequency, [1, 2000], "frequencies in Hz");
@@ -127,7 +147,9 @@ export function nomograph(options: NomographOptions = {}): string {
   const frame: LogFrame = { x, y, frequency, velocity, as, decade };
   const shownPoints = requireList(readings, "a list of readings").map((one) => {
     const { reading, label: words } =
-      typeof one === "object" && "reading" in one ? one : { reading: one, label: undefined };
+      typeof one === "object" && "reading" in one
+        ? requireKnownKeys(one, readingKeys, "a part of a reading on the nomograph")
+        : { reading: one, label: undefined };
     const amplitude = amplitudeOf(reading);
     if (amplitude.hertz === undefined) {
       throw new VeladisError("missing-frequency", {
@@ -144,10 +166,11 @@ export function nomograph(options: NomographOptions = {}): string {
       value,
       hertz: amplitude.hertz,
       assumed,
+      history: amplitude.history,
     };
   });
   const zones = severity === undefined ? undefined : zonesFor(severity);
-  const areas = zones === undefined ? undefined : nomographZones(zones, frame, width, height);
+  const areas = zones === undefined ? undefined : nomographZones(zones, frame, height);
   const dots = points(shownPoints, width);
   const outside = shownPoints.filter((p) => p.x < 0 || p.x > width || p.y < 0 || p.y > height).length;
   const inches = y.copy().domain(velocity.map((v) => v / 25.4));
@@ -169,9 +192,11 @@ export function nomograph(options: NomographOptions = {}): string {
         .join(""),
     notes: [
       ...(zones?.notes ?? []),
+      ...(zones?.band ? [`Zones from ${zones.band.join(" to ")} Hz, which the table judges; none beyond.`] : []),
       ...(shownPoints.length > 0
         ? ["Each reading stands at its stated frequency, as if it were all of the vibration."]
         : []),
+      ...notDrawnNotes(shownPoints),
       ...assumedNotes(
         [...shownPoints.flatMap(({ assumed }) => assumed), ...(areas?.assumed ?? [])],
         zones?.assumedFacts,

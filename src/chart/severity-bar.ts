@@ -1,4 +1,5 @@
 import { scaleLinear } from "d3-scale";
+import type { ZonesWithin } from "../conformity/index";
 import { format, historyOf, significant, typeOf } from "../reading/index";
 import { editionText, type Judgement, type SchemeKind, type Verdict } from "../severity/index";
 import { chartDocument } from "./chart-document";
@@ -9,12 +10,24 @@ import { possibleMark } from "./possible-mark";
 import { requireJudgement } from "./require-judgement";
 import { shortened, widthOf } from "./text-width";
 import { isPlaceOpen, verdictNotes } from "./verdict-notes";
+import { drawnInterval, intervalMark, isOfBestValue, notDrawn } from "./within";
 
 /** What {@link severityBar} draws. */
 export interface SeverityBarOptions<K extends SchemeKind = SchemeKind> extends ChartOptions {
   /** What {@link classify} or {@link judge} returned. */
   readonly judgement: Judgement<K> | Verdict;
+  /**
+   * What `zonesWithin` of `veladis/uncertainty` returned for the judgement: the interval of the reading is drawn, and the
+   * verdict is that of its rule. Without it the bar of a reading with an uncertainty says that this is not drawn.
+   */
+  readonly within?: ZonesWithin;
 }
+
+const own = /* @__PURE__ */ Object.freeze({
+  judgement: true,
+  within: true,
+  height: true,
+} as const);
 
 const SIDE = 16;
 
@@ -26,15 +39,23 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
   return end - start >= long + 8 ? (start + end) / 2 : middle;
 }
 
+/** A judgement of the best value as the rule of an interval has it. */
+function decidedBy(judgement: Judgement, { headline, word, zones }: ZonesWithin): Judgement {
+  return { ...judgement, headline, word, possible: zones };
+}
+
 /**
  * One reading on the zones of a scheme: a bar from zero, the limits below it, the reading above. The title is the
  * headline of the judgement; where more than one zone of its scale is possible, a frame marks them.
  *
+ * A reading with an uncertainty: give `within`, and its interval (k = 2) is drawn and the zones are named that it touches.
+ *
  * Of a verdict by several schemes the bar has the limits of the worst, and the small print what the others say.
  *
- * @param options - `judgement` as `classify` or `judge` returns it, and {@link ChartOptions}
+ * @param options - `judgement` as `classify` or `judge` returns it, `within` as `zonesWithin` does, and {@link ChartOptions}
  * @returns an SVG document as text; lengths in the unit and detector of the standard
- * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `out-of-range` for a size
+ * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `out-of-range` for a size and for `within` of another judgement,
+ *   `unknown-option`
  * @example
  * ```ts
  * import { severityBar } from "veladis/chart";
@@ -45,16 +66,31 @@ function wordPlace(from: number, to: number, reading: number, long: number): num
  * /<title>(.*?)<\/title>/.exec(svg)?.[1]; // => "4.10 mm/s rms: zone B"
  * const open = severityBar({ judgement: judge("2.0 mm/s rms", "motor 1485 r/min rigid") });
  * /<title>(.*?)<\/title>/.exec(open)?.[1]; // => "2.00 mm/s rms: zone B to C"
+ *
+ * import { parseUncertain, zonesWithin } from "veladis/uncertainty";
+ *
+ * const judgement = judge(parseUncertain("4.9 ± 0.3 mm/s rms (k=2)"), "pump 90 kW 2980 r/min category II");
+ * const bar = severityBar({ judgement, within: zonesWithin(judgement) });
+ * /<title>(.*?)<\/title>/.exec(bar)?.[1]; // => "4.90 mm/s rms, 4.60 to 5.20 (k=2): zone C"
+ * /<title>(.*?)<\/title>/.exec(severityBar({ judgement }))?.[1]; // => "4.90 mm/s rms, ± NOT DRAWN: zone B"
  * ```
  */
 export function severityBar(options: SeverityBarOptions): string {
-  const { judgement } = requireOptions(options, 'options such as { judgement: classify("3.9 mm/s rms", ...) }');
-  const { zones, limits, judged, headline, word, possible, bound } = requireJudgement(judgement as Judgement);
+  const { judgement: given, within } = requireOptions(
+    options,
+    own,
+    'options such as { judgement: classify("3.9 mm/s rms", ...) }',
+  );
+  const best = requireJudgement(given as Judgement);
+  const interval = within === undefined ? undefined : drawnInterval(best, within);
+  const judgement = within === undefined ? best : decidedBy(best, within);
+  const { zones, limits, judged, headline, word, possible, bound } = judgement;
+  const isLost = interval === undefined && isOfBestValue(best);
   const bounds = Object.values(limits).map(({ printed }) => printed.value);
   const width = requireWidth(options) - 2 * SIDE;
   const height = requireHeight(options, 80);
   const { type } = typeOf(judged.unit, judged.detector);
-  const most = Math.max((bounds.at(-1) as number) * 1.4, judged.value * 1.15);
+  const most = Math.max((bounds.at(-1) as number) * 1.4, judged.value * 1.15, (interval?.high ?? 0) * 1.08);
   const x = scaleLinear([0, most], [0, width]);
   const edges = [0, ...bounds.map((value) => x(value)), width];
   const at = x(judged.value);
@@ -91,18 +127,19 @@ export function severityBar(options: SeverityBarOptions): string {
   });
   // a bound is not what was read: the title has the reading itself
   const isBound = bound !== "exact";
-  const [given] = historyOf(judged);
-  const reading = isBound && given !== undefined ? `${significant(given.value)} ${given.type}` : format(judged);
+  const [first] = historyOf(judged);
+  const reading = isBound && first !== undefined ? `${significant(first.value)} ${first.type}` : format(judged);
+  const spread = interval?.title ?? (isLost ? notDrawn.title : "");
   const anchor = at < width * 0.2 ? "start" : at > width * 0.8 ? "end" : "middle";
   return chartDocument(options, {
-    title: `${reading}: ${headline}`,
+    title: `${reading}${spread}: ${headline}`,
     description:
-      `${reading} on the ${zones.length} zones of ${editionText(judgement)}: ${headline}, ${word}. ` +
+      `${reading}${spread} on the ${zones.length} zones of ${editionText(judgement)}: ${headline}, ${word}. ` +
       `${possible.length > 1 ? `Possible: ${possible.join(", ")}. ` : ""}` +
       `Limits: ${Object.values(limits)
         .map(({ name, printed }) => `${name} ${significant(printed.value)} ${type}`)
         .join(", ")}.`,
-    notes: verdictNotes(judgement as Judgement),
+    notes: [...(interval?.notes ?? []), ...(isLost ? [notDrawn.note] : []), ...verdictNotes(judgement)],
     left: SIDE,
     right: SIDE,
     top: 34,
@@ -111,12 +148,13 @@ export function severityBar(options: SeverityBarOptions): string {
     plot: [
       ...bands,
       // what is possible at the other place is no zone of this scale
-      isPlaceOpen(judgement as Judgement) ? "" : possibleMark(zones, possible, edges, height),
+      isPlaceOpen(judgement) ? "" : possibleMark(zones, possible, edges, height),
       ...marks,
       label(width, height + 36, type, { kind: "unit", "text-anchor": "end" }),
       stroke([0, height], [width, height], "axis"),
       tag("path", { kind: "point", d: `M${rounded(at)},0l-8,-13h16z` }),
       tag("line", { kind: "data", x1: at, x2: at, y1: 0, y2: height }),
+      interval === undefined ? "" : intervalMark(x(interval.low), x(interval.high), height),
       label(at, -18, isBound ? `at least ${format(judged)}` : reading, { "text-anchor": anchor }),
     ].join(""),
   });

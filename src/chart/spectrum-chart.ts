@@ -4,6 +4,7 @@ import {
   finiteResult,
   requireChoice,
   requireFinite,
+  requireGiven,
   requireList,
   requirePositive,
   requireText,
@@ -46,6 +47,16 @@ export interface SpectrumChartOptions extends ChartOptions {
   readonly frequencyScale?: "linear" | "log";
 }
 
+const own = /* @__PURE__ */ Object.freeze({
+  spectrum: true,
+  speed: true,
+  orders: true,
+  frequency: true,
+  scale: true,
+  frequencyScale: true,
+  height: true,
+} as const);
+
 const LEFT = 56;
 const RIGHT = 16;
 const FRAME = "frequencies of the frame, in Hz";
@@ -55,7 +66,7 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   low: number;
   high: number;
 } {
-  const { values, resolution, unit, detector } = requireOptions(
+  const { values, resolution, unit, detector } = requireGiven(
     spectrum,
     "a spectrum, as spectrum(samples, ...) returns",
   );
@@ -149,7 +160,7 @@ function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
  * ```
  */
 export function spectrumChart(options: SpectrumChartOptions): string {
-  const { spectrum, speed, orders = [1, 2] } = requireOptions(options, "options such as { spectrum }");
+  const { spectrum, speed, orders = [1, 2] } = requireOptions(options, own, "options such as { spectrum }");
   const scale = scaleOf(options.scale ?? "linear", "a scale");
   const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");
   const { points, low, high } = linesOf(options);

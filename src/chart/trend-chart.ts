@@ -2,7 +2,7 @@ import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import { convertAmplitude } from "../amplitude/index";
 import { requireFinite, requireList, requireNonNegative, VeladisError } from "../core/index";
-import { type Amplitude, type Assumption, amplitudeOf, parsedType, significant } from "../reading/index";
+import { type Amplitude, type Assumption, amplitudeOf, parsedType, type Step, significant } from "../reading/index";
 import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, spacedTicks, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";
@@ -12,6 +12,7 @@ import { rounded, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { widthOf } from "./text-width";
 import { valueAxis } from "./value-axis";
+import { notDrawnNotes } from "./within";
 import { zoneBands } from "./zone-bands";
 import { boundsIn, type ChartSeverity, zonesFor } from "./zones";
 
@@ -37,6 +38,17 @@ export interface TrendChartOptions extends ChartOptions {
   readonly severity?: ChartSeverity;
 }
 
+const own = /* @__PURE__ */ Object.freeze({
+  readings: true,
+  as: true,
+  timeUnit: true,
+  baseline: true,
+  alarm: true,
+  trip: true,
+  severity: true,
+  height: true,
+} as const);
+
 const LEFT = 46;
 /** Room at the right, with the letters of zones in it. */
 const RIGHT = 28;
@@ -44,6 +56,7 @@ const RIGHT = 28;
 /** A reading of a trend as a point, with what was assumed in writing it in the type of the chart. */
 interface TrendPoint extends CurvePoint {
   readonly assumed: readonly Assumption[];
+  readonly history?: readonly Step[] | undefined;
 }
 
 function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
@@ -59,14 +72,19 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
   }
   return readings
     .map(({ time, reading }, i): TrendPoint => {
-      const { value, assumed } =
+      const { value, assumed, history } =
         typeof reading === "number"
-          ? { value: requireNonNegative(reading, `a reading of zero or more at index ${i}`), assumed: [] }
+          ? {
+              value: requireNonNegative(reading, `a reading of zero or more at index ${i}`),
+              assumed: [],
+              history: undefined,
+            }
           : convertAmplitude(amplitudeOf(reading), as);
       return {
         x: requireFinite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`),
         y: value,
         assumed,
+        history,
       };
     })
     .sort((a, b) => a.x - b.x);
@@ -124,7 +142,11 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
  * ```
  */
 export function trendChart(options: TrendChartOptions): string {
-  const { as: written, readings, severity } = requireOptions(options, 'options such as { readings, as: "mm/s rms" }');
+  const {
+    as: written,
+    readings,
+    severity,
+  } = requireOptions(options, own, 'options such as { readings, as: "mm/s rms" }');
   const timeUnit = textOrDefault(options.timeUnit, "days", "a unit of time");
   const { type: as, unit, quantity } = parsedType(written);
   const points = pointsOf(options);
@@ -166,6 +188,7 @@ export function trendChart(options: TrendChartOptions): string {
     notes: [
       ...(zones?.notes ?? []),
       ...others.map(({ as }) => `Not shown: the limits in ${as}, by which the zone may be worse.`),
+      ...notDrawnNotes(points),
       ...assumedNotes(
         [...points, ...levels, ...bounds].flatMap((one) => one.assumed ?? []),
         zones?.assumedFacts,

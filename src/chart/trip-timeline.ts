@@ -25,6 +25,17 @@ export interface TripTimelineOptions extends ChartOptions, Omit<RunOptions, "exc
   readonly dt: number;
 }
 
+const own = /* @__PURE__ */ Object.freeze({
+  settings: true,
+  levels: true,
+  dt: true,
+  as: true,
+  at: true,
+  commands: true,
+  nan: true,
+  height: true,
+} as const);
+
 const LEFT = 46;
 const RIGHT = 16;
 
@@ -86,6 +97,7 @@ function eventWords(events: readonly TripEvent[], x: (time: number) => number, w
 export function tripTimeline(options: TripTimelineOptions): string {
   const { settings, levels, dt, as, at, commands, nan } = requireOptions(
     options,
+    own,
     "options such as { settings, levels, dt }",
   );
   requirePositive(dt, "a time between levels above zero, in s");

@@ -7,7 +7,7 @@ import {
   editionText,
   type LimitsForOptions,
   limitsFor,
-  type SchemeRef,
+  type Scheme,
   schemeById,
 } from "../severity/index";
 import { knownNote } from "./known-note";
@@ -18,6 +18,8 @@ export type ChartSeverity = Pick<LimitsForOptions, "scheme" | "machine" | "assum
 /** The zones of one scheme for one machine, best first. */
 export interface ChartZones {
   readonly names: readonly string[];
+  /** Frequencies in hertz that the scheme judges, at whatever speed; nothing where it names none. */
+  readonly band: readonly [low: number, high: number] | undefined;
   /** Limits by quantity; one less than there are names. */
   readonly criteria: readonly CriterionLimits[];
   readonly notes: readonly string[];
@@ -31,8 +33,11 @@ export function boundsIn({ as, limits }: CriterionLimits, to: string, hertz?: nu
   return Object.values(limits).map(({ value }) => convertAmplitude(amplitudeIn(as, value), to, options));
 }
 
-function titleOf(scheme: SchemeRef): string {
-  return editionText(typeof scheme === "string" ? schemeById(scheme) : scheme);
+/** The band of a scheme, with that of slow machines where it has one of its own. */
+function bandOf({ band, slowBand }: Pick<Scheme, "band" | "slowBand">): ChartZones["band"] {
+  if (band === null) return undefined;
+  const low = slowBand?.band ?? band;
+  return [Math.min(band[0], low[0]), Math.max(band[1], low[1])];
 }
 
 /**
@@ -43,6 +48,7 @@ function titleOf(scheme: SchemeRef): string {
 export function zonesFor(severity: ChartSeverity): ChartZones {
   const { scheme, machine = {}, assume } = requireGiven(severity, 'a table such as { scheme: "iso-10816-3-2009" }');
   const criteria = limitsFor(severity);
+  const table = typeof scheme === "string" ? schemeById(scheme) : scheme;
   const most = criteria.reduce((a, b) => (Object.keys(b.limits).length > Object.keys(a.limits).length ? b : a));
   const options = assume === undefined ? {} : { assume };
   const { zones, assumedFacts, setAside, confirmed, differences } = classifier(
@@ -54,9 +60,10 @@ export function zonesFor(severity: ChartSeverity): ChartZones {
   const provenance = worstProvenance(criteria.map((one) => one.provenance));
   return {
     names: zones,
+    band: bandOf(table),
     criteria,
     notes: [
-      knownNote(`Zones: ${titleOf(scheme)}`, provenance, confirmed),
+      knownNote(`Zones: ${editionText(table)}`, provenance, confirmed),
       ...differences.map((text) => `${text}.`),
       ...setAside.map((one) => `Set aside: ${one}.`),
     ],

@@ -1,5 +1,6 @@
 import * as chart from "veladis/chart";
-import { classify } from "veladis/severity";
+import { classify, judge } from "veladis/severity";
+import { parseUncertain, zonesWithin } from "veladis/uncertainty";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 import { settings } from "../trip/trip-settings";
@@ -24,7 +25,23 @@ const timeline = (changed: object) => c.tripTimeline({ settings, levels: [0.2, 0
 
 const judgement = classify("3.9 mm/s rms", { scheme: "iso-10816-3-2009", machine: "group 2 rigid" });
 
+const uncertain = judge(parseUncertain("4.9 ± 0.3 mm/s rms (k=2)"), "pump 90 kW 2980 r/min category II");
+
 const cases: Cases = {
+  "severityBar, the interval of another judgement": () => c.severityBar({ judgement, within: zonesWithin(uncertain) }),
+  "severityBar, an interval with zones that the bar does not have": () => {
+    const within = zonesWithin(uncertain);
+    const criteria = within.criteria.map((one) => ({ ...one, zones: ["A"] }));
+    return c.severityBar({ judgement: uncertain, within: { ...within, criteria } });
+  },
+  "severityBar, an interval that is none": () => c.severityBar({ judgement, within: {} }),
+  "severityBar, an option that is none": () => c.severityBar({ judgement, colour: "red" }),
+  "nomograph, a height": () => nomograph({ height: 300 }),
+  "nomograph, a part of a reading that is none": () =>
+    nomograph({ readings: [{ reading: "4.1 mm/s rms at 25 Hz", lable: "fan" }] }),
+  "trendChart, an alarm mistyped": () => trend({ alram: "3 mm/s rms" }),
+  "spectrumChart, an option that is none": () => spectrum({ sclae: "log" }),
+  "tripTimeline, an option that is none": () => timeline({ delay: 3 }),
   "severityBar, a judgement without limits": () => c.severityBar({ judgement: { ...judgement, limits: {} } }),
   "severityBar, a judgement that assumed nothing known": () =>
     c.severityBar({ judgement: { ...judgement, assumed: ["cosine"] } }),

@@ -1,10 +1,13 @@
 import { assumptions, convertAmplitude, equivalents, format, significant } from "../../../src/index";
 import { answer, answering, element, table, textField } from "./dom.js";
+import { linkState } from "./link-state.js";
 
 /** One reading in the types a practitioner meets. */
 export function converter(place) {
   const update = () => {
+    state.keep();
     answering(result, () => {
+      state.check();
       const at = frequency.read();
       const options = at === "" ? {} : { at };
       const written = reading.read();
@@ -31,6 +34,7 @@ export function converter(place) {
   const frequency = textField("Frequency or shaft speed", "1500 r/min", update);
   const target = textField("Wanted in (may be left empty)", "mm/s rms", update);
   const result = answer("converter");
-  place.append(element("div", { className: "live-form" }, reading.row, frequency.row, target.row), result);
+  const state = linkState({ reading, at: frequency, to: target }, update);
+  place.append(element("div", { className: "live-form" }, reading.row, frequency.row, target.row), state.row, result);
   update();
 }

@@ -1,4 +1,5 @@
 /** Elements, fields and answers of the live pages; texts are always set as texts. */
+import { requireChoice, VeladisError } from "../../../src/core/index";
 import { withoutPlusMinus } from "./without-plus-minus.js";
 
 let count = 0;
@@ -23,35 +24,93 @@ function labelled(words, control) {
 /** A field for text; `change` runs at every keystroke. */
 export function textField(words, value, change, properties = {}) {
   const control = element("input", { type: "text", value, autocomplete: "off", spellcheck: false, ...properties });
-  control.addEventListener("input", () => change());
-  return { row: labelled(words, control), read: () => withoutPlusMinus(control.value.trim()), control };
+  // on paper a field would cut what is longer than itself
+  const whole = element("span", { className: "live-print", "aria-hidden": "true" }, value);
+  control.addEventListener("input", () => {
+    whole.textContent = control.value;
+    change();
+  });
+  const row = labelled(words, control);
+  row.append(whole);
+  return {
+    row,
+    read: () => withoutPlusMinus(control.value.trim()),
+    text: () => control.value,
+    put: (text) => {
+      control.value = text;
+      whole.textContent = text;
+    },
+    control,
+  };
 }
 
-/** A choice among texts, or pairs of value and text. */
+/**
+ * A choice among texts, or pairs of value and text. What a link chooses and there is none of is shown as such, and
+ * refused when it is read: nothing is judged by the first choice instead.
+ */
 export function choiceField(words, options, value, change) {
   const pairs = options.map((one) => (Array.isArray(one) ? one : [one, one]));
   const control = element("select", {}, ...pairs.map(([of, text]) => element("option", { value: of }, text)));
   control.value = value;
-  control.addEventListener("change", () => change());
-  return { row: labelled(words, control), read: () => control.value, control };
-}
-
-/** A slider over decades: its place is the logarithm of its value. */
-export function decadeSlider(words, low, high, value, textOf, change) {
-  const control = element("input", { type: "range", min: Math.log10(low), max: Math.log10(high), step: 0.005 });
-  control.value = Math.log10(value);
-  const read = () => 10 ** Number(control.value);
-  const show = () => control.setAttribute("aria-valuetext", textOf(read()));
-  const set = (to) => {
-    control.value = Math.log10(to);
-    show();
+  const known = pairs.map(([of]) => of);
+  const forget = () => {
+    for (const one of [...control.options]) if (!known.includes(one.value) && !one.selected) one.remove();
   };
-  control.addEventListener("input", () => {
-    show();
+  control.addEventListener("change", () => {
+    forget();
     change();
   });
-  show();
-  return { row: labelled(words, control), read, set, control };
+  return {
+    row: labelled(words, control),
+    read: () => requireChoice(control.value, known, `a choice of the field "${words}"`),
+    text: () => control.value,
+    put: (text) => {
+      if (!known.includes(text)) control.append(element("option", { value: text }, `${text}: unknown`));
+      control.value = text;
+      forget();
+    },
+    control,
+  };
+}
+
+/** A slider over decades: its place is the logarithm of its value. A value that was put stays exact until it is moved. */
+export function decadeSlider(words, low, high, value, textOf, change) {
+  const control = element("input", { type: "range", min: Math.log10(low), max: Math.log10(high), step: 0.005 });
+  let exact = value;
+  let strange;
+  const set = (to) => {
+    exact = Math.min(Math.max(to, low), high);
+    strange = undefined;
+    control.value = Math.log10(exact);
+    control.setAttribute("aria-valuetext", textOf(exact));
+  };
+  const read = () => {
+    if (strange === undefined) return exact;
+    throw new VeladisError("out-of-range", {
+      expected: `${words}: a number from ${low} to ${high}, such as ${value}; move the slider to choose one`,
+      received: JSON.stringify(strange),
+    });
+  };
+  control.addEventListener("input", () => {
+    set(10 ** Number(control.value));
+    change();
+  });
+  set(value);
+  // at first the reading is where the slider is seen
+  exact = 10 ** Number(control.value);
+  return {
+    row: labelled(words, control),
+    read,
+    set,
+    text: () => strange ?? String(Number(exact.toPrecision(6))),
+    put: (text) => {
+      const number = text.trim() === "" ? Number.NaN : Number(text);
+      if (number >= low && number <= high) return set(number);
+      strange = text;
+      control.setAttribute("aria-valuetext", `${text}: unknown`);
+    },
+    control,
+  };
 }
 
 /** A table with a heading row; the first cell of each row is its heading. */

@@ -2,33 +2,57 @@ import { nomograph as draw } from "../../../src/entries/chart";
 import { classify, provenances } from "../../../src/entries/severity";
 import { convertAmplitude, format, parseAmplitude, significant } from "../../../src/index";
 import { answer, answering, chartPlace, choiceField, decadeSlider, element } from "./dom.js";
+import { linkState } from "./link-state.js";
 
 const FREQUENCY = [1, 2000];
 const VELOCITY = [0.1, 100];
 
 const classes = ["group 1 rigid", "group 1 flexible", "group 2 rigid", "group 2 flexible"];
 
+/** The zone of a reading in words, with how its limits are known; outside the band of the scheme there is none. */
+function zoneText(one, severity) {
+  const { band, headline, word, verified, provenance } = classify(one, severity);
+  const [low, high] = band ?? [0, Number.POSITIVE_INFINITY];
+  const told = `ISO 10816-3:2009, ${severity.machine}`;
+  if (one.hertz < low || one.hertz > high) return `${told}: no zone here, the standard judges ${low} to ${high} Hz.`;
+  const check = verified ? "" : ` Limits ${provenances[provenance].text}: check them against the standard.`;
+  return `${told}: ${headline}, ${word}.${check}`;
+}
+
 /** The nomograph with one reading, moved by sliders or by the pointer. */
 export function nomograph(place) {
   const chart = chartPlace();
   const result = answer("nomograph");
-  const reading = () => ({
-    ...parseAmplitude(`1 mm/s ${detector.read()}`),
-    value: velocity.read(),
-    hertz: frequency.read(),
-  });
   const update = () => {
-    const one = reading();
-    const machine = group.read();
-    const severity = machine === "none" ? undefined : { scheme: "iso-10816-3-2009", machine };
+    state.keep();
+    chart.show(() => "");
     answering(result, () => {
+      state.check();
+      const one = {
+        ...parseAmplitude(`1 mm/s ${detector.read()}`),
+        value: velocity.read(),
+        hertz: frequency.read(),
+      };
+      const machine = group.read();
+      const severity = machine === "none" ? undefined : { scheme: "iso-10816-3-2009", machine };
       const [v, d, a] = [
         ["mm/s", "in/s"],
         ["um", "mil"],
         ["m/s2", "g"],
       ].map((units) => units.map((unit) => format(convertAmplitude(one, `${unit} ${one.detector}`))).join(" = "));
-      const judged = severity && classify(one, severity);
-      const [low, high] = judged?.band ?? [0, Number.POSITIVE_INFINITY];
+      const system = units.read();
+      chart.show((width) =>
+        draw({
+          width,
+          units: system,
+          detector: one.detector,
+          frequency: FREQUENCY,
+          velocity: VELOCITY,
+          title: "One sine on all scales",
+          readings: [{ reading: one, label: "" }],
+          ...(severity && { severity }),
+        }),
+      );
       return [
         element(
           "p",
@@ -36,34 +60,9 @@ export function nomograph(place) {
           `${significant(one.hertz)} Hz, ${significant(one.hertz * 60)} r/min: ${v}`,
         ),
         element("p", {}, `${d}; ${a}.`),
-        ...(judged
-          ? [
-              element(
-                "p",
-                {},
-                one.hertz < low || one.hertz > high
-                  ? `ISO 10816-3:2009, ${machine}: no zone here, the standard judges ${low} to ${high} Hz.`
-                  : `ISO 10816-3:2009, ${machine}: ${judged.headline}, ${judged.word}.` +
-                      (judged.verified
-                        ? ""
-                        : ` Limits ${provenances[judged.provenance].text}: check them against the standard.`),
-              ),
-            ]
-          : []),
+        ...(severity ? [element("p", {}, zoneText(one, severity))] : []),
       ];
     });
-    chart.show((width) =>
-      draw({
-        width,
-        units: units.read(),
-        detector: detector.read(),
-        frequency: FREQUENCY,
-        velocity: VELOCITY,
-        title: "One sine on all scales",
-        readings: [{ reading: one, label: "" }],
-        ...(severity && { severity }),
-      }),
-    );
   };
   const velocity = decadeSlider("Velocity", ...VELOCITY, 4, (v) => `${significant(v)} mm/s`, update);
   const frequency = decadeSlider("Frequency", ...FREQUENCY, 24.75, (f) => `${significant(f)} Hz`, update);
@@ -90,8 +89,10 @@ export function nomograph(place) {
   };
   chart.place.addEventListener("pointerdown", move);
   chart.place.addEventListener("pointermove", move);
+  const state = linkState({ velocity, frequency, detector, diagonals: units, zones: group }, update);
   place.append(
     element("div", { className: "live-form" }, velocity.row, frequency.row, detector.row, units.row, group.row),
+    state.row,
     result,
     chart.place,
   );

@@ -11,3 +11,13 @@ export function numberList(text) {
     });
   });
 }
+
+/** A time in seconds, with or without its unit; minutes are taken too. */
+export function secondsOf(text, field) {
+  const [, digits, unit = "s"] = /^\s*(\d+(?:\.\d*)?|\.\d+)\s*(ms|s|min)?\s*$/.exec(text) ?? [];
+  if (digits !== undefined) return (Number(digits) * { ms: 1, s: 1000, min: 60_000 }[unit]) / 1000;
+  throw new VeladisError("syntax", {
+    expected: `${field}: a time such as 8, "8 s" or "2 min", with a point for decimals and without ±`,
+    received: JSON.stringify(text),
+  });
+}

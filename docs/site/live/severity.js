@@ -116,6 +116,7 @@ export function severity(place) {
     chart.show(() => "");
     result.replaceChildren();
     answering(result, () => {
+      state.check();
       const machine = nameplate();
       const id = scheme.read();
       const written = reading.read();
@@ -145,9 +146,10 @@ export function severity(place) {
     update,
   );
   const fields = [type, power, speed, height, support, where, further, reading, scheme];
-  const state = linkState({ type, power, speed, height, support, where, words: further, reading, scheme });
+  const state = linkState({ type, power, speed, height, support, where, words: further, reading, scheme }, update);
   place.append(
     element("div", { className: "live-form" }, ...fields.map(({ row }) => row)),
+    state.row,
     result,
     chart.place,
     knownWords(),

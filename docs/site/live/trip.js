@@ -1,8 +1,9 @@
 import { tripTimeline } from "../../../src/entries/chart";
 import { coils, contacts, TripLogic, timerResets, tripEvents } from "../../../src/entries/protection";
+import { VeladisError } from "../../../src/index";
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
 import { linkState } from "./link-state.js";
-import { numberList } from "./number-list.js";
+import { numberList, secondsOf } from "./number-list.js";
 
 /** Histories of induced-draught fan 1, invented, one level a second, in mm/s RMS. */
 const histories = {
@@ -12,6 +13,14 @@ const histories = {
   "run-up through a resonance": "0.4 1.1 2.5 5.8 11.2 9.4 5.1 3.3 2.8 2.7 2.6 2.7 2.6 2.7 2.6",
 };
 
+/** The refusal of a reset after the last level, in the words of the page. */
+function lateReset(written, count) {
+  return new VeladisError("out-of-range", {
+    expected: `Reset by hand at: a time within the levels, 0 to ${count} s; or leave it empty`,
+    received: JSON.stringify(written),
+  });
+}
+
 /** The trip of one channel, played over a history of levels. */
 export function trip(place) {
   const chart = chartPlace();
@@ -19,11 +28,14 @@ export function trip(place) {
   const update = () => {
     state.keep();
     chart.show(() => "");
+    const shown = names.find((name) => histories[name] === levels.text());
+    example.control.value = shown ?? "";
     answering(result, () => {
+      state.check();
       const settings = {
         threshold: threshold.read(),
         hysteresis: hysteresis.read(),
-        onDelay: numberList(delay.read())[0],
+        onDelay: secondsOf(delay.text(), "On-delay"),
         timerResets: starts.read(),
         sensorFault: "alarm",
         latching: latching.read() === "yes",
@@ -31,7 +43,9 @@ export function trip(place) {
         coil: coil.read(),
       };
       const list = numberList(levels.read());
-      const commands = reset.read() === "" ? [] : [{ at: numberList(reset.read())[0], do: "reset" }];
+      const at = reset.text().trim() === "" ? undefined : secondsOf(reset.text(), "Reset by hand at");
+      if (at > list.length) throw lateReset(reset.text(), list.length);
+      const commands = at === undefined ? [] : [{ at, do: "reset" }];
       const events = new TripLogic(settings).run(list, 1, { excursions: true, commands });
       chart.show((width) => tripTimeline({ width, settings, levels: list, dt: 1, commands }));
       const tripped = events.find(({ event }) => event === "trip");
@@ -61,20 +75,23 @@ export function trip(place) {
   const coil = choiceField("Coil", [...coils], coils[0], update);
   const reset = textField("Reset by hand at, in s (may be left empty)", "22", update, { inputMode: "decimal" });
   const names = Object.keys(histories);
-  const example = choiceField("Example history", names, names[0], () => {
-    levels.control.value = histories[example.read()];
-    reset.control.value = "";
+  const example = choiceField("Example history", [["", "none of them"], ...names], names[0], () => {
+    if (example.read() !== "") {
+      levels.put(histories[example.read()]);
+      reset.put("");
+    }
     update();
   });
   const levels = textField("Levels, one a second", histories[names[0]], update);
   levels.row.classList.add("live-wide");
-  const state = linkState({ threshold, hysteresis, delay, starts, latching, contact, coil, reset, levels });
+  const state = linkState({ threshold, hysteresis, delay, starts, latching, contact, coil, reset, levels }, update);
   place.append(
     element(
       "div",
       { className: "live-form" },
       ...[threshold, hysteresis, delay, starts, latching, contact, coil, reset, example, levels].map(({ row }) => row),
     ),
+    state.row,
     result,
     chart.place,
   );
