@@ -2,7 +2,7 @@ export { cached } from "./cached";
 export { cautions, GUIDE } from "./cautions";
 export { cellText } from "./cell-text";
 export { dataText } from "./data-text";
-export { type ErrorDetail, shown, VeladisError, type VeladisErrorData } from "./error";
+export { type ErrorDetail, type ErrorPlace, shown, VeladisError, type VeladisErrorData } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";
 export { finiteResult } from "./finite-result";
 export { FLOAT_NOISE, raised, same } from "./float-noise";

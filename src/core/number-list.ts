@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "./error";
+import { type ErrorPlace, shown, VeladisError } from "./error";
 import { requireFinite } from "./guards";
 
 /** More than any history or record in memory; a length beyond it was made up. */
@@ -9,10 +9,10 @@ const LONGEST = 0x8000000;
  *
  * @throws {@link VeladisError} `wrong-type` for what is no list
  */
-export function lengthOf(numbers: ArrayLike<unknown>, what: string): number {
+export function lengthOf(numbers: ArrayLike<unknown>, what: string, place?: ErrorPlace): number {
   const length = typeof numbers === "object" ? numbers?.length : undefined;
   if (Number.isInteger(length) && (length as number) >= 0 && (length as number) <= LONGEST) return length as number;
-  throw new VeladisError("wrong-type", { expected: what, received: shown(numbers) });
+  throw new VeladisError("wrong-type", { expected: what, received: shown(numbers), ...place });
 }
 
 /**
@@ -21,9 +21,11 @@ export function lengthOf(numbers: ArrayLike<unknown>, what: string): number {
  * @throws {@link VeladisError} `wrong-type`, `not-a-number` or `not-finite` with the index
  */
 export function finiteSamples(samples: ArrayLike<number>): Float64Array {
-  const length = lengthOf(samples, "a list of samples");
+  const parameter = "samples";
+  const length = lengthOf(samples, "a list of samples", { parameter });
   for (let i = 0; i < length; i++) {
-    if (!Number.isFinite(samples[i])) requireFinite(samples[i] as number, `a finite sample at index ${i}`);
+    const sample = samples[i] as number;
+    if (!Number.isFinite(sample)) requireFinite(sample, `a finite sample at index ${i}`, { parameter, index: i });
   }
   return samples instanceof Float64Array ? samples : Float64Array.from(samples);
 }

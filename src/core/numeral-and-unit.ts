@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "./error";
+import { type ErrorPlace, shown, VeladisError } from "./error";
 import type { VeladisErrorCode } from "./error-codes";
 import { splitNumeral } from "./numeral";
 
@@ -14,8 +14,8 @@ function codeFor(written: unknown, digits: string): VeladisErrorCode {
  * @param what - what it should be, for the message, e.g. `'a tolerance such as "5 %"'`
  * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `syntax` or `wrong-type`
  */
-export function numeralAndUnit(written: string, what: string): [digits: string, unit: string] {
+export function numeralAndUnit(written: string, what: string, place?: ErrorPlace): [digits: string, unit: string] {
   const [digits, unit] = typeof written === "string" ? splitNumeral(written.trim()) : ["", ""];
   if (digits !== "" && unit !== "") return [digits, unit];
-  throw new VeladisError(codeFor(written, digits), { expected: what, received: shown(written) });
+  throw new VeladisError(codeFor(written, digits), { expected: what, received: shown(written), ...place });
 }

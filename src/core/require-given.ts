@@ -1,13 +1,13 @@
-import { shown, VeladisError } from "./error";
+import { type ErrorPlace, shown, VeladisError } from "./error";
 
 /**
  * The value itself if there is one.
  *
  * @throws {@link VeladisError} `missing-fact` for null and undefined
  */
-export function requireGiven<Value>(value: Value, what: string): NonNullable<Value> {
+export function requireGiven<Value>(value: Value, what: string, place?: ErrorPlace): NonNullable<Value> {
   if (value !== undefined && value !== null) return value;
-  throw new VeladisError("missing-fact", { expected: what, received: shown(value) });
+  throw new VeladisError("missing-fact", { expected: what, received: shown(value), ...place });
 }
 
 /**
@@ -15,10 +15,10 @@ export function requireGiven<Value>(value: Value, what: string): NonNullable<Val
  *
  * @throws {@link VeladisError} `missing-fact` or `wrong-type`
  */
-export function requireList<Element>(value: readonly Element[], what: string): readonly Element[] {
-  if (!Array.isArray(requireGiven(value, what))) {
-    throw new VeladisError("wrong-type", { expected: what, received: shown(value) });
+export function requireList<Element>(value: readonly Element[], what: string, place?: ErrorPlace): readonly Element[] {
+  if (!Array.isArray(requireGiven(value, what, place))) {
+    throw new VeladisError("wrong-type", { expected: what, received: shown(value), ...place });
   }
-  for (const element of value) requireGiven(element, what);
+  for (const [index, element] of value.entries()) requireGiven(element, what, { ...place, index });
   return value;
 }
