@@ -61,10 +61,19 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
     .map(({ time, reading }, i): TrendPoint => {
       const { value, assumed } =
         typeof reading === "number"
-          ? { value: requireNonNegative(reading, `a reading of zero or more at index ${i}`), assumed: [] }
+          ? {
+              value: requireNonNegative(reading, `a reading of zero or more at index ${i}`, {
+                option: "readings",
+                index: i,
+              }),
+              assumed: [],
+            }
           : convertAmplitude(amplitudeOf(reading), as);
       return {
-        x: requireFinite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`),
+        x: requireFinite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`, {
+          option: "readings",
+          index: i,
+        }),
         y: value,
         assumed,
       };

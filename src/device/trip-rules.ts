@@ -111,9 +111,13 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
   const threshold = thresholdOf(settings);
   const reset = resetLevel(threshold, settings.hysteresis);
   const { offDelay = 0, startInhibit = 0, multiplier } = settings;
-  const startOver = requireChoice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over");
+  const startOver = requireChoice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over", {
+    option: "timerResets",
+  });
   if (multiplier !== undefined) {
-    requireGiven(multiplier, "a multiplier of the setpoint such as { factor: 2, seconds: 10 }");
+    requireGiven(multiplier, "a multiplier of the setpoint such as { factor: 2, seconds: 10 }", {
+      option: "multiplier",
+    });
     requireKnownKeys(multiplier, multiplierKeys, "a part of the multiplier");
   }
   const factor = multiplier === undefined ? 1 : requirePositive(multiplier.factor, "a factor on the setpoint above 1");
@@ -138,7 +142,9 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
     startOverAt: (startOver === "below threshold" ? threshold.value : reset.value) * (1 - FLOAT_NOISE),
     onDelay: requireSeconds(settings.onDelay, "onDelay"),
     offDelay: requireSeconds(offDelay, "offDelay"),
-    sensorFault: requireChoice(settings.sensorFault, sensorFaults, "sensorFault: what a sensor fault does"),
+    sensorFault: requireChoice(settings.sensorFault, sensorFaults, "sensorFault: what a sensor fault does", {
+      option: "sensorFault",
+    }),
     latching,
     inhibit,
     factor,

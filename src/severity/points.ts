@@ -125,7 +125,7 @@ function partOf(written: string, parted: string): Part {
  * ```
  */
 export function parsePoints(text: string): readonly PointReading[] {
-  const written = requireText(text, FORM);
+  const written = requireText(text, FORM, { parameter: "text" });
   // its number would be taken for the reading
   requireNoPlusMinus(written);
   const parted = written.includes(";") ? ";" : ",";

@@ -68,8 +68,12 @@ export function detectedLevels(samples: ArrayLike<number>, options: DetectedLeve
     rate,
     detector,
     initial = 0,
-  } = requireKnownKeys(requireGiven(options, "options with rate and detector"), keys, "an option of a detector");
-  const checked = finiteSamples(requireGiven(samples, "a list of samples"));
+  } = requireKnownKeys(
+    requireGiven(options, "options with rate and detector", { parameter: "options" }),
+    keys,
+    "an option of a detector",
+  );
+  const checked = finiteSamples(requireGiven(samples, "a list of samples", { parameter: "samples" }));
   const left = Math.exp(
     -1 / (requirePositive(rate, "a sampling rate above zero, in Hz") * requireTimeConstant(detector)),
   );

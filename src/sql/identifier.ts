@@ -15,7 +15,7 @@ const LONGEST = 128;
 
 /** The quotes asked for, checked at run time. */
 export function checkedQuotes(quotes: NameQuotes = "double"): NameQuotes {
-  return requireChoice(quotes, ["double", "backtick"], "how the engine quotes names");
+  return requireChoice(quotes, ["double", "backtick"], "how the engine quotes names", { option: "quotes" });
 }
 
 /**

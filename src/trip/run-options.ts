@@ -41,7 +41,7 @@ export function requireRunOptions<Options extends { readonly [Option in keyof Ru
   }
   requireKnownKeys(options, known, "an option of a run");
   if (options.nan !== undefined)
-    requireChoice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for");
+    requireChoice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for", { option: "nan" });
   if (options.excursions !== undefined) {
     requireBoolean(options.excursions, "excursions: whether those that rode the delay out are reported");
   }

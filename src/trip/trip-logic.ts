@@ -141,7 +141,7 @@ export class TripLogic {
    *   {@link convertAmplitude} for a reading
    */
   step(level: Level, seconds: number): TripStatus {
-    const span = requireNonNegative(seconds, "a time of zero or more for the level, in s");
+    const span = requireNonNegative(seconds, "a time of zero or more for the level, in s", { parameter: "seconds" });
     const { value, above, reason, assumed } = takenLevel(level, this.rules);
     if (assumed.length > 0) this.#state.assumed = union(this.#state.assumed, assumed);
     let events: TripEvent[] | undefined;
@@ -186,8 +186,8 @@ export class TripLogic {
    * ```
    */
   run(levels: ArrayLike<number>, dt: number | ArrayLike<number>, options: RunOptions = {}): TripEvent[] {
-    if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s");
-    requireGiven(dt, "a time between levels, or a list of their times, in s");
+    if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
+    requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const faults = requireRunOptions(options).nan !== undefined;
     const { levels: scaled, assumed } = scaledLevels(levels, this.rules, options, faults);
     const commands = requireCommands(options.commands);

@@ -99,8 +99,10 @@ export function outcomeOf({ needed, of }: Vote, { trip, badForTrip, silent }: Ch
  */
 export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
   const parsed = parseVote(vote);
-  const bad = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-  if (requireList(channels, "a list of what the channels say").length !== parsed.of) {
+  const bad = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
+    parameter: "badChannel",
+  });
+  if (requireList(channels, "a list of what the channels say", { parameter: "channels" }).length !== parsed.of) {
     throw new VeladisError("length-mismatch", {
       expected: `${parsed.of} channels for ${vote}`,
       received: `${channels.length}`,

@@ -78,7 +78,7 @@ export function combinedUncertainty(parts: readonly string[], reading?: string |
       received: shown(typeof reading === "string" ? reading : `${format(whole)} with its uncertainty`),
     });
   }
-  const list = requireList(parts, "a list of uncertainties");
+  const list = requireList(parts, "a list of uncertainties", { parameter: "parts" });
   if (list.length === 0) {
     throw new VeladisError("missing-fact", {
       expected: 'at least one uncertainty, such as "2 %"',
