@@ -47,7 +47,7 @@ export function textOrDefault(given: string | undefined, usual: string, what: st
 /** Options, or an error that says what should have come. */
 export function requireOptions<Options extends object>(options: Options, what: string): Options {
   if (typeof options === "object" && options !== null) return options;
-  throw new VeladisError(options === undefined ? "missing-fact" : "wrong-type", {
+  throw new VeladisError(options === undefined ? "missing-option" : "wrong-type", {
     expected: what,
     received: shown(options),
   });

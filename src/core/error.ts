@@ -10,7 +10,7 @@ export interface ErrorPlace {
   /** The option or setting, by its key; for an unknown one, the key that was given. */
   readonly option?: string;
   /** The fact of the machine or the reading to ask the user for, such as `"speed"`. */
-  readonly fact?: string;
+  readonly fact?: string | undefined;
 }
 
 /** What a {@link VeladisError} says besides its code. */
@@ -77,7 +77,7 @@ export class VeladisError extends Error implements ErrorDetail {
   declare readonly parameter?: string;
   declare readonly index?: number;
   declare readonly option?: string;
-  declare readonly fact?: string;
+  declare readonly fact?: string | undefined;
 
   /** Holds for errors of every copy of the library, as {@link VeladisError.is} does. */
   static override [Symbol.hasInstance](value: unknown): boolean {

@@ -9,7 +9,7 @@ export function unknownOption(
   place?: ErrorPlace,
 ): VeladisError {
   const isText = typeof given === "string";
-  return new VeladisError(given === undefined ? "missing-fact" : isText ? "unknown-option" : "wrong-type", {
+  return new VeladisError(given === undefined ? "missing-option" : isText ? "unknown-option" : "wrong-type", {
     expected: what,
     received: shown(given),
     // a single letter or digit is near to every other
@@ -22,7 +22,7 @@ export function unknownOption(
 /**
  * The word itself if it is one of the allowed ones.
  *
- * @throws {@link VeladisError} `missing-fact` when nothing was given, `unknown-option`, or `wrong-type` for no text
+ * @throws {@link VeladisError} `missing-option` when nothing was given, `unknown-option`, or `wrong-type` for no text
  */
 export function requireChoice<const Word extends string>(
   given: unknown,

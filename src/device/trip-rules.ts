@@ -67,7 +67,7 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
     }
     return linear;
   }
-  throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
+  throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-option", {
     expected: 'a threshold with unit and detector, such as "9 mm/s rms"',
     received: shown(threshold),
   });
@@ -76,7 +76,7 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
 /** The level below which an output set at the threshold clears, in unit and detector of the threshold. */
 export function resetLevel(threshold: Amplitude, hysteresis: string): ConvertedAmplitude {
   if (hysteresis === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: 'a hysteresis such as "8 %" or "0.4 mm/s rms"; "0 %" for none',
       received: shown(hysteresis),
     });
@@ -93,7 +93,7 @@ export function resetLevel(threshold: Amplitude, hysteresis: string): ConvertedA
 /** A time in seconds that has no default. */
 function requireSeconds(given: number, what: string): number {
   if (given === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: `${what}: a time of zero or more, in s`,
       received: shown(given),
     });
@@ -104,7 +104,7 @@ function requireSeconds(given: number, what: string): number {
 /**
  * The rules that settings state.
  *
- * @throws {@link VeladisError} `missing-fact` for a setting without default that is absent, `missing-unit`,
+ * @throws {@link VeladisError} `missing-option` for a setting without default that is absent, `missing-unit`,
  *   `unknown-option`, `out-of-range`, `negative`
  */
 export function tripRules(settings: ChannelSettings, latching: boolean): TripRules {

@@ -46,7 +46,7 @@ export function requireRunOptions<Options extends { readonly [Option in keyof Ru
     requireBoolean(options.excursions, "excursions: whether those that rode the delay out are reported");
   }
   if (options.at !== undefined && options.as === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "as beside at: what the levels are written in; without it they need no frequency",
       received: "nothing",
     });

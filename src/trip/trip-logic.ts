@@ -75,11 +75,11 @@ export class TripLogic {
   /**
    * @param settings - see {@link TripSettings}; what changes when a machine trips has no default
    * @param from - a {@link TripLogic.snapshot} to go on from; power-up at time 0 if not given
-   * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-option`, `negative`, `out-of-range`
+   * @throws {@link VeladisError} `missing-option`, `missing-unit`, `unknown-option`, `negative`, `out-of-range`
    */
   constructor(settings: TripSettings, from?: TripState) {
     if (typeof settings !== "object" || settings === null) {
-      throw new VeladisError(settings === undefined ? "missing-fact" : "wrong-type", {
+      throw new VeladisError(settings === undefined ? "missing-option" : "wrong-type", {
         expected: "settings with threshold, hysteresis, delays and output",
         received: shown(settings),
       });

@@ -106,7 +106,7 @@ function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number
  *
  * @param settings - as stored in the device; the settings of a `TripLogic` serve
  * @param shaker - the limits of the reference shaker
- * @throws {@link VeladisError} `missing-fact`, `out-of-range`, `unknown-option` for a mistyped key, and as {@link shakerReach}
+ * @throws {@link VeladisError} `missing-option`, `out-of-range`, `unknown-option` for a mistyped key, and as {@link shakerReach}
  * @example
  * ```ts
  * import { format } from "veladis";
@@ -139,7 +139,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   }).map(hertzOf);
   const [main, ...others] = frequencies;
   if (main === undefined) {
-    throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "nothing" });
+    throw new VeladisError("missing-option", { expected: "at least one frequency to test at", received: "nothing" });
   }
   const uncertainty = shaker.uncertainty === undefined ? 0 : expandedMargins(shaker.uncertainty, threshold).above;
   const load = settings.load === undefined ? 0 : settings.load?.kilograms;

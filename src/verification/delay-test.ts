@@ -30,7 +30,7 @@ export interface DelayTest {
  * Measured delays against the delay that is set, all in seconds.
  *
  * @param tolerance - `"5 %"` of the set delay, or `"0.2 s"`
- * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `syntax`, `negative`, `missing-fact` without a measurement
+ * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `syntax`, `negative`, `missing-option` without a measurement
  * @example
  * ```ts
  * import { delayTest } from "veladis/protection";
@@ -42,7 +42,7 @@ export interface DelayTest {
 export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
   requireNonNegative(set, "a set delay of zero or more, in s", { parameter: "set" });
   if (requireList(measured, "a list of measured delays, in s", { parameter: "measured" }).length === 0) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "at least one measured delay, in s",
       received: "nothing",
       parameter: "measured",
