@@ -14,7 +14,7 @@ export { differencesOf, knownText, limitsCell, limitsKnown, signaturesOf, source
 export { lazily } from "./lazily";
 export { markupText } from "./markup-text";
 export { nearest } from "./nearest";
-export { finiteSamples, lengthOf } from "./number-list";
+export { finiteSamples, lengthOf, numbersOf } from "./number-list";
 export { parseNumeral, plainNumeral, splitNumeral } from "./numeral";
 export { numeralAndUnit } from "./numeral-and-unit";
 export { isVerified, type Provenance, provenanceShape, provenances, worstProvenance } from "./provenance";

@@ -29,3 +29,27 @@ export function finiteSamples(samples: ArrayLike<number>): Float64Array {
   }
   return samples instanceof Float64Array ? samples : Float64Array.from(samples);
 }
+
+/**
+ * A list as a Float64Array; one as it is, or a copy of another kind.
+ *
+ * @param parameter - which parameter it is, for the refusal
+ * @throws {@link VeladisError} `wrong-type` for what is no list, or with the index of an element that is no number
+ */
+export function numbersOf(list: ArrayLike<number>, what: string, parameter: string): Float64Array {
+  if (list instanceof Float64Array) return list;
+  const copy = new Float64Array(lengthOf(list, what, { parameter }));
+  for (let i = 0; i < copy.length; i++) {
+    const one = list[i];
+    if (typeof one !== "number") {
+      throw new VeladisError("wrong-type", {
+        expected: `a number at index ${i}`,
+        received: shown(one),
+        parameter,
+        index: i,
+      });
+    }
+    copy[i] = one;
+  }
+  return copy;
+}
