@@ -30,7 +30,7 @@ describe("a batch", () => {
     for (const make of [Float64Array, Float32Array, Array] as (Float64ArrayConstructor | Float32ArrayConstructor)[]) {
       for (const one of [linear, level]) {
         for (let at = 0; at < 19; at++) {
-          const source = make.from({ length: 19 }, (_, i) => (i === at ? Number.NaN : i + 1));
+          const source = make.from(Array.from({ length: 19 }, (_, i) => (i === at ? Number.NaN : i + 1)));
           const before = make.from(source as ArrayLike<number>);
           const error = refusalOf(() => one.array(source, source));
           expect(error).toMatchObject({ code: "not-a-number", parameter: "source", index: at });
@@ -94,7 +94,7 @@ describe("a converter", () => {
       ["in/s pk", "mm/s rms", undefined],
       ["g rms", "g pk", 4],
     ] as const) {
-      const one = converter(from, to, crestFactor === undefined ? {} : { crestFactor });
+      const one = converter(from, to as "g pk", { ...(crestFactor !== undefined && { crestFactor }) } as never);
       expect(one.assumed).toEqual(conversionAssumes(from, to, crestFactor));
     }
     expect(converter("mm/s rms", "um pp", { at: "25 Hz" }).assumed).toEqual(["one-frequency", "sine"]);
