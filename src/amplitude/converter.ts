@@ -1,4 +1,4 @@
-import { requireFinite, VeladisError } from "../core/index";
+import { shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, type LevelType, type ReadingType, scaledWithCare } from "../reading/index";
 import { type ArrayConversion, type Batch, type BatchOptions, batch } from "./batch";
@@ -48,14 +48,17 @@ export type ConverterOf<From extends ReadingType, To extends ReadingType> = [Ext
 function elementwise(one: (value: number) => number, source: Batch, nan: BatchOptions["nan"], most: number) {
   return Float64Array.from(source, (value, index) => {
     if (nan === "keep" && Number.isNaN(value)) return value;
+    const place = { parameter: "source", index };
+    let answer: number;
     try {
-      const answer = one(value);
-      return answer <= most ? answer : requireFinite(Number.POSITIVE_INFINITY, "a result that a Float32Array can hold");
+      answer = one(value);
     } catch (error) {
       const { code, expected, received } = error as VeladisError;
-      const place = { parameter: "source", index };
       throw new VeladisError(code, { expected: `${expected} at index ${index}`, received, ...place });
     }
+    if (answer <= most) return answer;
+    const expected = `a result that a Float32Array can hold at index ${index}`;
+    throw new VeladisError("not-finite", { expected, received: shown(answer), ...place });
   });
 }
 
