@@ -4,7 +4,10 @@
  * @module veladis
  */
 export {
+  type ArrayConversion,
   amountOf,
+  type Batch,
+  type BatchOptions,
   type ConvertArguments,
   type ConvertedAmplitude,
   type Converter,
@@ -16,6 +19,7 @@ export {
   type EquivalentsRow,
   equivalents,
   type LevelConverter,
+  type SameKind,
   sineFrequency,
 } from "./amplitude/index";
 export {

@@ -7,11 +7,11 @@ const NONE: ConvertOptions = {};
  * The options themselves, none if they were left out. Null is refused as anything else that is no object: what was
  * meant by it nobody can tell. A key that no conversion has is refused: it would be left out without a word.
  *
- * @throws {@link VeladisError} `missing-fact` for null, `wrong-type`, `unknown-option`
+ * @throws {@link VeladisError} `missing-option` for null, `wrong-type`, `unknown-option`
  */
 export function checkedOptions(options: ConvertOptions = NONE): ConvertOptions {
   if (typeof options !== "object" || options === null) {
-    throw new VeladisError(options === null ? "missing-fact" : "wrong-type", {
+    throw new VeladisError(options === null ? "missing-option" : "wrong-type", {
       expected: 'options such as { at: "1500 r/min" }',
       received: shown(options),
     });

@@ -33,7 +33,8 @@ const assumedLists: readonly (readonly Assumption[])[] = [
   /* @__PURE__ */ Object.freeze(["one-frequency", "crest-factor"] as const),
 ];
 
-function assumedBetween({ from, to, steps }: Pair, crestFactor?: number): readonly Assumption[] {
+/** What the conversion of a pair assumes, by a crest factor if one is stated. */
+export function assumedBetween({ from, to, steps }: Pair, crestFactor?: number): readonly Assumption[] {
   const related = from.pi !== to.pi || from.rootTwo !== to.rootTwo;
   const ratio = !related ? 0 : crestFactor === undefined ? 2 : 4;
   return assumedLists[ratio + (steps === 0 ? 0 : 1)] as readonly Assumption[];

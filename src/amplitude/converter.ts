@@ -1,11 +1,14 @@
-import { VeladisError } from "../core/index";
-import { type LevelType, type ReadingType, scaledWithCare } from "../reading/index";
+import { shown, VeladisError } from "../core/index";
+import { type Frequency, hertz } from "../frequency/index";
+import { type Assumption, type LevelType, type ReadingType, scaledWithCare } from "../reading/index";
+import { type ArrayConversion, type Batch, type BatchOptions, batch } from "./batch";
 import { checkedOptions } from "./checked-options";
 import { converted } from "./convert";
+import { assumedBetween } from "./convert-amplitude";
 import type { ConvertArguments, ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
 import { pairOf } from "./pair";
-import { scaleArray, targetFor } from "./scale-array";
+import { scaleArray } from "./scale-array";
 
 /** A compiled conversion that involves a decibel level. */
 export interface LevelConverter {
@@ -13,18 +16,25 @@ export interface LevelConverter {
   (value: number): number;
   readonly from: ReadingType;
   readonly to: ReadingType;
+  /** What every answer assumes, as for {@link convertAmplitude}. */
+  readonly assumed: readonly Assumption[];
+  /** The conversion the other way, by the same options. */
+  readonly inverse: LevelConverter;
   /**
-   * Every element converted, into a new array or into `target`, which may be the source itself.
+   * Every element converted, into a new array of the same kind or into `target`, which may be the source itself: a
+   * Float64Array, a Float32Array or a list.
    *
-   * @throws {@link VeladisError} `length-mismatch`, `wrong-type`, or as for one value with the index named
+   * @throws {@link VeladisError} `length-mismatch`, `wrong-type`, `out-of-range` for a target that overlaps the source in
+   *   part, or as for one value with the index named
    */
-  array(source: Float64Array, target?: Float64Array): Float64Array;
+  readonly array: ArrayConversion;
 }
 
 /** A compiled linear conversion. */
 export interface Converter extends LevelConverter {
   /** What every value is multiplied with. */
   readonly factor: number;
+  readonly inverse: Converter;
 }
 
 /** What {@link converter} returns: with a `factor` unless a level is involved. */
@@ -34,31 +44,36 @@ export type ConverterOf<From extends ReadingType, To extends ReadingType> = [Ext
   ? Converter
   : LevelConverter;
 
-/** The target, or a new one, filled with every value as `one` gives it; a refusal names the index. */
-function elementwise(one: (value: number) => number, source: Float64Array, given?: Float64Array): Float64Array {
-  const target = targetFor(source, given);
-  for (let i = 0; i < source.length; i++) {
+/** Fills the target with every value as `one` gives it, once all are known; a refusal names the index. */
+function elementwise(one: (value: number) => number, source: Batch, nan: BatchOptions["nan"], most: number) {
+  return Float64Array.from(source, (value, index) => {
+    if (nan === "keep" && Number.isNaN(value)) return value;
+    const place = { parameter: "source", index };
+    let answer: number;
     try {
-      target[i] = one(source[i] as number);
+      answer = one(value);
     } catch (error) {
       const { code, expected, received } = error as VeladisError;
-      throw new VeladisError(code, { expected: `${expected} at index ${i}`, received });
+      throw new VeladisError(code, { expected: `${expected} at index ${index}`, received, ...place });
     }
-  }
-  return target;
+    if (answer <= most) return answer;
+    const expected = `a result that a Float32Array can hold at index ${index}`;
+    throw new VeladisError("not-finite", { expected, received: shown(answer), ...place });
+  });
 }
 
 /**
  * A conversion compiled once, for many values.
  *
  * Called with a number it gives the same answer as {@link convert}, bit for bit. `.array` multiplies every element
- * of a Float64Array by `.factor`, which may differ in the last bit from dividing by an exact ratio. When a value is
- * refused, the elements before it are converted, it and those behind it are as they were.
+ * by `.factor`, which may differ in the last bit from dividing by an exact ratio. NaN is refused, or kept with
+ * `{ nan: "keep" }`. When a value is refused, an array that was to be converted in place is as it was; with
+ * `{ whole: false }`, which is faster, and in another target of the same kind, the elements before it are converted.
  *
  * @param from - what the values are written in
  * @param to - what they shall be written in
  * @param options - as for {@link convert}
- * @returns a frozen function with `from`, `to`, `array` and, unless a level is involved, `factor`
+ * @returns a frozen function with `from`, `to`, `array`, `assumed`, `inverse` and, unless a level is involved, `factor`
  * @throws {@link VeladisError} as {@link convert}
  * @example
  * ```ts
@@ -67,7 +82,11 @@ function elementwise(one: (value: number) => number, source: Float64Array, given
  * const toMetric = converter("in/s pk", "mm/s rms");
  * toMetric(0.25).toFixed(3); // => "4.490"
  * toMetric.factor.toFixed(4); // => "17.9605"
- * [...converter("in/s pk", "mm/s pk").array(Float64Array.of(1, 10))]; // => [25.4, 254]
+ * toMetric.assumed; // => ["sine"]
+ * toMetric.inverse(4.49).toFixed(3); // => "0.250"
+ * const { array } = converter("in/s pk", "mm/s pk");
+ * array([1, 10]); // => [25.4, 254]
+ * [...array(Float64Array.of(1, Number.NaN), undefined, { nan: "keep" })]; // => [25.4, NaN]
  * ```
  */
 export function converter<const From extends ReadingType, const To extends ReadingType>(
@@ -79,16 +98,26 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
   const { at, crestFactor } = checkedOptions(options);
   const pair = pairOf(from, to);
   const { from: before, to: after } = pair;
-  const ends = { from: before.type, to: after.type };
   const factor = factorOf(pair, at, crestFactor);
+  const assumed = assumedBetween(pair, crestFactor);
+  const ends = { from: before.type, to: after.type, assumed };
+  // as they were told, whatever becomes of the options
+  const told = { ...options, ...(at !== undefined && { at: { hertz: hertz(at) } }) } as { at: Frequency };
+  const whole = <Made extends object>(made: Made): Made & { readonly inverse: Converter } => {
+    let inverse: Converter | undefined;
+    const get = (): Converter => {
+      inverse ??= converter(after.type, before.type, told) as Converter;
+      return inverse;
+    };
+    return Object.freeze(Object.defineProperty(made, "inverse", { get, enumerable: true })) as never;
+  };
   if (before.reference !== 0 || after.reference !== 0) {
     const byLevel = (value: number): number => converted(value, pair, factor);
-    return Object.freeze(
-      Object.assign(byLevel, {
-        ...ends,
-        array: (source: Float64Array, target?: Float64Array) => elementwise(byLevel, source, target),
-      }),
-    );
+    const array = ((source: ArrayLike<number>, target?: Batch | number[], choice?: BatchOptions) =>
+      batch(source, target, choice, (values, into, { nan }, most) => {
+        into.set(elementwise(byLevel, values, nan, most));
+      })) as ArrayConversion;
+    return whole(Object.assign(byLevel, { ...ends, array }));
   }
   const { num, den } = factor;
   const k = num / den;
@@ -110,11 +139,7 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
           }
           return scaledWithCare(value, factor);
         };
-  return Object.freeze(
-    Object.assign(one, {
-      ...ends,
-      factor: k,
-      array: (source: Float64Array, target?: Float64Array) => scaleArray(k, source, target),
-    }),
-  );
+  const array = ((source: ArrayLike<number>, target?: Batch | number[], choice?: BatchOptions) =>
+    scaleArray(k, source, target, choice)) as ArrayConversion;
+  return whole(Object.assign(one, { ...ends, factor: k, array }));
 }

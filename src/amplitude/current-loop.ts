@@ -136,7 +136,7 @@ function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
  */
 export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = loopLimits): CurrentLoop {
   // a number stands behind it, unlike in "peak to peak"
-  const written = requireText(range, FORM).trim().replace(/\s+/g, " ");
+  const written = requireText(range, FORM, { parameter: "range" }).trim().replace(/\s+/g, " ");
   const [start, end, ...more] = written.split(/\sto\s+(?=[\d.+-])/) as [string, string?, ...string[]];
   if (end === undefined || more.length > 0) {
     throw new VeladisError("syntax", {

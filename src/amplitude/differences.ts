@@ -45,7 +45,7 @@ export function vectorDifference(
 ): ConvertedAmplitude {
   const [first, second] = alike(from, off);
   requireRelated(first.detector, "rms", undefined);
-  requireFinite(degrees, "an angle in degrees");
+  requireFinite(degrees, "an angle in degrees", { parameter: "degrees" });
   const hertz = agreedHertz(first.hertz, second.hertz === undefined ? undefined : { hertz: second.hertz });
   const value = vectorDistance(first.value, second.value, degrees);
   const step = { does: "vector difference", by: degrees, assumed: Object.freeze(["one-frequency"] as const) } as const;

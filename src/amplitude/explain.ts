@@ -179,7 +179,7 @@ function requireReckoned(
  * ```
  */
 export function explain(answer: string | Amplitude | WithHistory): Explanation {
-  const known = requireGiven(answer, "an answer with its history");
+  const known = requireGiven(answer, "an answer with its history", { parameter: "answer" });
   const history =
     typeof known === "object" && !("value" in known && "unit" in known)
       ? checkedSteps(requireGiven(known.history, "an answer with its history"))

@@ -1,4 +1,5 @@
 export { amountAmplitude, amountOf } from "./amount";
+export type { ArrayConversion, Batch, BatchOptions, SameKind } from "./batch";
 export type { ExplainedStep, Operation } from "./conversion-steps";
 export { convert } from "./convert";
 export { type ConvertedAmplitude, conversionAssumes, convertAmplitude, convertChecked } from "./convert-amplitude";

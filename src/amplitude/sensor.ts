@@ -88,7 +88,7 @@ function sensitivityUnits(written: string): { voltage: Voltage; unit: UnitSymbol
  * ```
  */
 export function sensor(sensitivity: string): Sensor {
-  const written = requireText(sensitivity, FORM).trim();
+  const written = requireText(sensitivity, FORM, { parameter: "sensitivity" }).trim();
   const [number, rest] = splitNumeral(written);
   if (number === "" || rest === "" || written.length > 80) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(sensitivity) });

@@ -19,7 +19,8 @@ export const balanceGrades = /* @__PURE__ */ Object.freeze([
  * ```
  */
 export function balanceGrade(grade: string | number): number {
-  if (typeof grade === "number") return requirePositive(grade, "a balance grade above zero, in mm/s");
+  if (typeof grade === "number")
+    return requirePositive(grade, "a balance grade above zero, in mm/s", { parameter: "grade" });
   const [, rest] = (typeof grade === "string" && /^G\s*(.+)$/i.exec(grade.trim())) || [];
   const [digits, unit] = (rest !== undefined && splitNumeral(rest)) || [];
   if (!digits || !(unit === "" || unit === "mm/s")) {

@@ -67,7 +67,7 @@ const PLANES = 'planes such as { left: "300 mm", right: "200 mm" }';
  * ```
  */
 export function permissibleUnbalance(grade: string | number, rotor: Rotor): PermissibleUnbalance {
-  const { mass, speed, planes } = requireGiven(rotor, "a rotor with mass and speed");
+  const { mass, speed, planes } = requireGiven(rotor, "a rotor with mass and speed", { parameter: "rotor" });
   const g = balanceGrade(grade);
   const eccentricity = permissibleEccentricity(g, speed);
   const unbalance = finiteResult(eccentricity * kilograms(mass));
@@ -101,6 +101,6 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
  * ```
  */
 export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">): number {
-  const { mass, speed } = requireGiven(rotor, "a rotor with mass and speed");
+  const { mass, speed } = requireGiven(rotor, "a rotor with mass and speed", { parameter: "rotor" });
   return finiteResult((1000 * kilogramMetres(unbalance) * angularSpeed(speed)) / kilograms(mass));
 }

@@ -78,7 +78,10 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   requirePositive(resolution, "a spacing of the lines above zero, in Hz");
   const all = Array.from(
     values,
-    (value, k): CurvePoint => ({ x: k * resolution, y: requireFinite(value, `a finite line at index ${k}`) }),
+    (value, k): CurvePoint => ({
+      x: k * resolution,
+      y: requireFinite(value, `a finite line at index ${k}`, { option: "spectrum", index: k }),
+    }),
   );
   const isLog = frequencyScale === "log";
   const [low, high] =

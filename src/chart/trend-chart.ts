@@ -61,7 +61,7 @@ interface TrendPoint extends CurvePoint {
 
 function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
   if (requireList(readings, "a list of readings with their times").length === 0) {
-    throw new VeladisError("missing-fact", { expected: "at least one reading with its time", received: "nothing" });
+    throw new VeladisError("missing-option", { expected: "at least one reading with its time", received: "nothing" });
   }
   const dated = readings.filter(({ time }) => time instanceof Date).length;
   if (dated !== 0 && dated !== readings.length) {
@@ -75,13 +75,19 @@ function pointsOf({ readings, as }: TrendChartOptions): TrendPoint[] {
       const { value, assumed, history } =
         typeof reading === "number"
           ? {
-              value: requireNonNegative(reading, `a reading of zero or more at index ${i}`),
+              value: requireNonNegative(reading, `a reading of zero or more at index ${i}`, {
+                option: "readings",
+                index: i,
+              }),
               assumed: [],
               history: undefined,
             }
           : convertAmplitude(amplitudeOf(reading), as);
       return {
-        x: requireFinite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`),
+        x: requireFinite(time instanceof Date ? time.getTime() : time, `a time at index ${i}`, {
+          option: "readings",
+          index: i,
+        }),
         y: value,
         assumed,
         history,
@@ -122,7 +128,7 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
  *
  * @param options - `readings`, `as`, levels in words, `severity`, and {@link ChartOptions}
  * @returns an SVG document as text
- * @throws {@link VeladisError} `missing-fact` without readings, `wrong-type` for mixed times, `negative`,
+ * @throws {@link VeladisError} `missing-option` without readings, `wrong-type` for mixed times, `negative`,
  *   `not-finite`, and as {@link convertAmplitude} and `limitsFor`
  * @example
  * ```ts

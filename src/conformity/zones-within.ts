@@ -162,7 +162,7 @@ function exactCautions(criteria: readonly CriterionWithin[]): string[] {
 export function zonesWithin(judgement: Judgement | Verdict, options: ZonesWithinOptions = {}): ZonesWithin {
   requireKnownOptions(options, keys, "an option of zones within", 'options such as { rule: "simple acceptance" }');
   const { rule = "guard band", ...reckoned } = options;
-  requireChoice(rule, Object.keys(zoneRules) as ZoneRule[], "a decision rule");
+  requireChoice(rule, Object.keys(zoneRules) as ZoneRule[], "a decision rule", { option: "rule" });
   const verdict = uncertainVerdict(judgement);
   const all = verdict.judgements.map((one) => judgementWithin(one, reckoned));
   const zones = inOrder(verdict, [...verdict.possible, ...all.flatMap((one) => one.zones)]);

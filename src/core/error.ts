@@ -1,8 +1,20 @@
 import type { VeladisErrorCode } from "./error-codes";
 import { visibleText } from "./visible-text";
 
+/** Where the trouble is, as far as it is known; each is left out where it has no meaning. */
+export interface ErrorPlace {
+  /** The parameter of the called function, by its name in the documentation. */
+  readonly parameter?: string;
+  /** Which element of a list, from zero. */
+  readonly index?: number;
+  /** The option or setting, by its key; for an unknown one, the key that was given. */
+  readonly option?: string;
+  /** The fact of the machine or the reading to ask the user for, such as `"speed"`. */
+  readonly fact?: string | undefined;
+}
+
 /** What a {@link VeladisError} says besides its code. */
-export interface ErrorDetail {
+export interface ErrorDetail extends ErrorPlace {
   /** What would have been right, as a noun phrase. */
   readonly expected: string;
   /** What came instead; texts are quoted, and cut at 60 characters. */
@@ -62,6 +74,10 @@ export class VeladisError extends Error implements ErrorDetail {
   declare readonly received: string;
   declare readonly allowed?: readonly string[];
   declare readonly didYouMean?: readonly string[];
+  declare readonly parameter?: string;
+  declare readonly index?: number;
+  declare readonly option?: string;
+  declare readonly fact?: string | undefined;
 
   /** Holds for errors of every copy of the library, as {@link VeladisError.is} does. */
   static override [Symbol.hasInstance](value: unknown): boolean {
@@ -82,23 +98,22 @@ export class VeladisError extends Error implements ErrorDetail {
     return typeof value === "object" && value !== null && Symbol.for(BRAND) in value;
   }
 
-  constructor(code: VeladisErrorCode, { expected, received, allowed, didYouMean }: ErrorDetail) {
+  constructor(code: VeladisErrorCode, detail: ErrorDetail) {
+    const { expected, received, allowed, didYouMean } = detail;
     const near = didYouMean?.length ? `; did you mean ${didYouMean.join(" or ")}?` : "";
     const list = allowed?.length ? `; allowed: ${allowed.join(", ")}` : "";
     const said = (text: string): string => text.replaceAll("\t", " (a tab) ");
     super(visibleText(`expected ${said(expected)}, received ${said(received)}${near || list}`));
-    this.code = code;
-    this.expected = expected;
-    this.received = received;
-    if (list) this.allowed = allowed as readonly string[];
-    if (near) this.didYouMean = didYouMean as readonly string[];
+    for (const [name, told] of Object.entries<string | number | readonly string[] | undefined>({ code, ...detail })) {
+      // an empty list says nothing
+      if (told !== undefined && (told as string).length !== 0) this[name as "message"] = told as string;
+    }
     // seen by `is` alone
     Object.defineProperty(this, Symbol.for(BRAND), { value: true });
   }
 
   /** The error as data, its message included, which JSON leaves out of other errors. */
   toJSON(): VeladisErrorData {
-    const { name, code, message, expected, received, allowed, didYouMean } = this;
-    return { name, code, message, expected, received, ...(allowed && { allowed }), ...(didYouMean && { didYouMean }) };
+    return { ...(this as VeladisErrorData), message: this.message };
   }
 }

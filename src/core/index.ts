@@ -2,7 +2,7 @@ export { cached } from "./cached";
 export { cautions, GUIDE } from "./cautions";
 export { cellText } from "./cell-text";
 export { dataText } from "./data-text";
-export { type ErrorDetail, shown, VeladisError, type VeladisErrorData } from "./error";
+export { type ErrorDetail, type ErrorPlace, shown, VeladisError, type VeladisErrorData } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";
 export { finiteResult } from "./finite-result";
 export { FLOAT_NOISE, raised, same } from "./float-noise";
@@ -14,7 +14,7 @@ export { differencesOf, knownText, limitsCell, limitsKnown, signaturesOf, source
 export { lazily } from "./lazily";
 export { markupText } from "./markup-text";
 export { nearest } from "./nearest";
-export { finiteSamples, lengthOf } from "./number-list";
+export { finiteSamples, lengthOf, numbersOf } from "./number-list";
 export { parseNumeral, plainNumeral, splitNumeral } from "./numeral";
 export { numeralAndUnit } from "./numeral-and-unit";
 export { isVerified, type Provenance, provenanceShape, provenances, worstProvenance } from "./provenance";

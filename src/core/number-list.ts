@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "./error";
+import { type ErrorPlace, shown, VeladisError } from "./error";
 import { requireFinite } from "./guards";
 
 /** More than any history or record in memory; a length beyond it was made up. */
@@ -9,10 +9,10 @@ const LONGEST = 0x8000000;
  *
  * @throws {@link VeladisError} `wrong-type` for what is no list
  */
-export function lengthOf(numbers: ArrayLike<unknown>, what: string): number {
+export function lengthOf(numbers: ArrayLike<unknown>, what: string, place?: ErrorPlace): number {
   const length = typeof numbers === "object" ? numbers?.length : undefined;
   if (Number.isInteger(length) && (length as number) >= 0 && (length as number) <= LONGEST) return length as number;
-  throw new VeladisError("wrong-type", { expected: what, received: shown(numbers) });
+  throw new VeladisError("wrong-type", { expected: what, received: shown(numbers), ...place });
 }
 
 /**
@@ -21,9 +21,35 @@ export function lengthOf(numbers: ArrayLike<unknown>, what: string): number {
  * @throws {@link VeladisError} `wrong-type`, `not-a-number` or `not-finite` with the index
  */
 export function finiteSamples(samples: ArrayLike<number>): Float64Array {
-  const length = lengthOf(samples, "a list of samples");
+  const parameter = "samples";
+  const length = lengthOf(samples, "a list of samples", { parameter });
   for (let i = 0; i < length; i++) {
-    if (!Number.isFinite(samples[i])) requireFinite(samples[i] as number, `a finite sample at index ${i}`);
+    const sample = samples[i] as number;
+    if (!Number.isFinite(sample)) requireFinite(sample, `a finite sample at index ${i}`, { parameter, index: i });
   }
   return samples instanceof Float64Array ? samples : Float64Array.from(samples);
+}
+
+/**
+ * A list as a Float64Array; one as it is, or a copy of another kind.
+ *
+ * @param parameter - which parameter it is, for the refusal
+ * @throws {@link VeladisError} `wrong-type` for what is no list, or with the index of an element that is no number
+ */
+export function numbersOf(list: ArrayLike<number>, what: string, parameter: string): Float64Array {
+  if (list instanceof Float64Array) return list;
+  const copy = new Float64Array(lengthOf(list, what, { parameter }));
+  for (let i = 0; i < copy.length; i++) {
+    const one = list[i];
+    if (typeof one !== "number") {
+      throw new VeladisError("wrong-type", {
+        expected: `a number at index ${i}`,
+        received: shown(one),
+        parameter,
+        index: i,
+      });
+    }
+    copy[i] = one;
+  }
+  return copy;
 }

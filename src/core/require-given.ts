@@ -1,24 +1,28 @@
-import { shown, VeladisError } from "./error";
+import { type ErrorPlace, shown, VeladisError } from "./error";
 
 /**
  * The value itself if there is one.
  *
- * @throws {@link VeladisError} `missing-fact` for null and undefined
+ * @throws {@link VeladisError} `missing-option` for null and undefined, `missing-fact` where the place is a fact
  */
-export function requireGiven<Value>(value: Value, what: string): NonNullable<Value> {
+export function requireGiven<Value>(value: Value, what: string, place?: ErrorPlace): NonNullable<Value> {
   if (value !== undefined && value !== null) return value;
-  throw new VeladisError("missing-fact", { expected: what, received: shown(value) });
+  throw new VeladisError(place?.fact ? "missing-fact" : "missing-option", {
+    expected: what,
+    received: shown(value),
+    ...place,
+  });
 }
 
 /**
  * The list itself if it is one, and every element of it is there.
  *
- * @throws {@link VeladisError} `missing-fact` or `wrong-type`
+ * @throws {@link VeladisError} `missing-option` or `wrong-type`
  */
-export function requireList<Element>(value: readonly Element[], what: string): readonly Element[] {
-  if (!Array.isArray(requireGiven(value, what))) {
-    throw new VeladisError("wrong-type", { expected: what, received: shown(value) });
+export function requireList<Element>(value: readonly Element[], what: string, place?: ErrorPlace): readonly Element[] {
+  if (!Array.isArray(requireGiven(value, what, place))) {
+    throw new VeladisError("wrong-type", { expected: what, received: shown(value), ...place });
   }
-  for (const element of value) requireGiven(element, what);
+  for (const [index, element] of value.entries()) requireGiven(element, what, { ...place, index });
   return value;
 }

@@ -10,7 +10,7 @@ import { unknownOption } from "./require-choice";
  */
 export function requireKnownKeys<Settings extends object>(settings: Settings, known: object, what: string): Settings {
   for (const name of Object.keys(settings)) {
-    if (!Object.hasOwn(known, name)) throw unknownOption(name, Object.keys(known), what);
+    if (!Object.hasOwn(known, name)) throw unknownOption(name, Object.keys(known), what, { option: name });
   }
   return settings;
 }

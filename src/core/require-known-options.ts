@@ -8,7 +8,7 @@ import { requireKnownKeys } from "./require-known-keys";
  * @param known - a table whose keys are those that may stand there
  * @param what - what a key is, for the message, e.g. `"an option of slow roll"`
  * @param form - what options look like, for the message, e.g. `'options such as { limit: "50 um pp" }'`
- * @throws {@link VeladisError} `missing-fact` for null, `wrong-type` for what is no object, `unknown-option`
+ * @throws {@link VeladisError} `missing-option` for null, `wrong-type` for what is no object, `unknown-option`
  */
 export function requireKnownOptions<Options extends object>(
   options: Options,

@@ -22,14 +22,14 @@ export function orNothing(shape: Shape): Shape {
 }
 
 function refuse(value: unknown, expected: string): never {
-  throw new VeladisError(value === undefined ? "missing-fact" : "wrong-type", { expected, received: shown(value) });
+  throw new VeladisError(value === undefined ? "missing-option" : "wrong-type", { expected, received: shown(value) });
 }
 
 /**
  * Data that another function has returned, held against its shape before any of it is printed or drawn.
  *
  * @param where - the place, for the message, e.g. `"check"`; parts are named behind it: `check.known.value`
- * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `not-a-number`, `not-finite`
+ * @throws {@link VeladisError} `missing-option`, `wrong-type`, `not-a-number`, `not-finite`
  */
 export function requireShape(value: unknown, shape: Shape, where: string): true {
   if (typeof shape === "function") shape(value as never, where);

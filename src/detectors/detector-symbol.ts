@@ -31,7 +31,7 @@ export function unknownDetector(spelling: string): VeladisError {
  * ```
  */
 export function detectorSymbol(spelling: string): Detector {
-  const symbol = findDetector(requireText(spelling, "a detector"));
+  const symbol = findDetector(requireText(spelling, "a detector", { parameter: "spelling" }));
   if (symbol === undefined) throw unknownDetector(spelling);
   return symbol;
 }

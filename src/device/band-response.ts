@@ -37,7 +37,11 @@ export function bandResponse(at: Frequency, band: Band): number {
     lowest,
     highest,
     order = 3,
-  } = requireKnownKeys(requireGiven(band, "a band with its lowest and highest frequency"), keys, "a part of a band");
+  } = requireKnownKeys(
+    requireGiven(band, "a band with its lowest and highest frequency", { parameter: "band" }),
+    keys,
+    "a part of a band",
+  );
   const [low, high, hertz] = [hertzOf(lowest), hertzOf(highest), hertzOf(at)];
   if (!(low < high)) {
     throw new VeladisError("out-of-range", {

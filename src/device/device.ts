@@ -29,7 +29,7 @@ const keys: Readonly<Record<keyof Device, true>> = /* @__PURE__ */ Object.freeze
 
 /** A word for a rounding, checked. */
 export function requireRounding(rounds: (typeof roundings)[number]): (typeof roundings)[number] {
-  return requireChoice(rounds, roundings, "what the device does between two steps");
+  return requireChoice(rounds, roundings, "what the device does between two steps", { option: "rounds" });
 }
 
 /** The device itself if it is one, without a key that no device has. */

@@ -33,12 +33,14 @@ export function requireLatching(latching: boolean): boolean {
 
 /** The position of a contact, checked. */
 export function requireContact(contact: RelaySettings["contact"]): RelaySettings["contact"] {
-  return requireChoice(contact, contacts, "contact: its position while the coil is de-energised");
+  return requireChoice(contact, contacts, "contact: its position while the coil is de-energised", {
+    option: "contact",
+  });
 }
 
 /** The state of a coil, checked. */
 export function requireCoil(coil: RelaySettings["coil"]): RelaySettings["coil"] {
-  return requireChoice(coil, coils, "coil: its state while nothing is wrong");
+  return requireChoice(coil, coils, "coil: its state while nothing is wrong", { option: "coil" });
 }
 
 /** Whether a coil that has lost its power trips. */
@@ -74,7 +76,7 @@ export function requireRelay(settings: RelaySettings): RelaySettings {
  * ```
  */
 export function relayStatus(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
-  requireGiven(settings, "settings of a relay: latching, contact and coil");
+  requireGiven(settings, "settings of a relay: latching, contact and coil", { parameter: "settings" });
   return relayNow(
     requireRelay(requireKnownKeys(settings, deviceSettings, "a setting of a device")),
     requireBoolean(set, "whether the logic calls for a trip"),

@@ -3,7 +3,7 @@ import { shown, VeladisError } from "../core/index";
 /** The truth value itself; there is no default for it. */
 export function requireBoolean(given: unknown, what: string): boolean {
   if (typeof given === "boolean") return given;
-  throw new VeladisError(given === undefined ? "missing-fact" : "wrong-type", {
+  throw new VeladisError(given === undefined ? "missing-option" : "wrong-type", {
     expected: what,
     received: shown(given),
     allowed: ["true", "false"],

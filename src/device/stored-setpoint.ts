@@ -69,7 +69,10 @@ export function storedSetpoint(
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
   requireDevice(device);
-  const reading = notedAmplitude(amplitudeOf(requireGiven(asked, "a setpoint with its unit")), "asked for");
+  const reading = notedAmplitude(
+    amplitudeOf(requireGiven(asked, "a setpoint with its unit", { parameter: "asked" })),
+    "asked for",
+  );
   const type = deviceType(device, linearTypeOf(reading));
   const inDevice = (value: string | Amplitude): ConvertedAmplitude =>
     convertAmplitude(requireGiven(value, "a level with its unit"), type, at === undefined ? {} : { at });

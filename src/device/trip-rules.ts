@@ -67,7 +67,7 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
     }
     return linear;
   }
-  throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-fact", {
+  throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-option", {
     expected: 'a threshold with unit and detector, such as "9 mm/s rms"',
     received: shown(threshold),
   });
@@ -76,7 +76,7 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
 /** The level below which an output set at the threshold clears, in unit and detector of the threshold. */
 export function resetLevel(threshold: Amplitude, hysteresis: string): ConvertedAmplitude {
   if (hysteresis === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: 'a hysteresis such as "8 %" or "0.4 mm/s rms"; "0 %" for none',
       received: shown(hysteresis),
     });
@@ -93,7 +93,7 @@ export function resetLevel(threshold: Amplitude, hysteresis: string): ConvertedA
 /** A time in seconds that has no default. */
 function requireSeconds(given: number, what: string): number {
   if (given === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: `${what}: a time of zero or more, in s`,
       received: shown(given),
     });
@@ -104,16 +104,20 @@ function requireSeconds(given: number, what: string): number {
 /**
  * The rules that settings state.
  *
- * @throws {@link VeladisError} `missing-fact` for a setting without default that is absent, `missing-unit`,
+ * @throws {@link VeladisError} `missing-option` for a setting without default that is absent, `missing-unit`,
  *   `unknown-option`, `out-of-range`, `negative`
  */
 export function tripRules(settings: ChannelSettings, latching: boolean): TripRules {
   const threshold = thresholdOf(settings);
   const reset = resetLevel(threshold, settings.hysteresis);
   const { offDelay = 0, startInhibit = 0, multiplier } = settings;
-  const startOver = requireChoice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over");
+  const startOver = requireChoice(settings.timerResets, timerResets, "timerResets: when the on-delay starts over", {
+    option: "timerResets",
+  });
   if (multiplier !== undefined) {
-    requireGiven(multiplier, "a multiplier of the setpoint such as { factor: 2, seconds: 10 }");
+    requireGiven(multiplier, "a multiplier of the setpoint such as { factor: 2, seconds: 10 }", {
+      option: "multiplier",
+    });
     requireKnownKeys(multiplier, multiplierKeys, "a part of the multiplier");
   }
   const factor = multiplier === undefined ? 1 : requirePositive(multiplier.factor, "a factor on the setpoint above 1");
@@ -138,7 +142,9 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
     startOverAt: (startOver === "below threshold" ? threshold.value : reset.value) * (1 - FLOAT_NOISE),
     onDelay: requireSeconds(settings.onDelay, "onDelay"),
     offDelay: requireSeconds(offDelay, "offDelay"),
-    sensorFault: requireChoice(settings.sensorFault, sensorFaults, "sensorFault: what a sensor fault does"),
+    sensorFault: requireChoice(settings.sensorFault, sensorFaults, "sensorFault: what a sensor fault does", {
+      option: "sensorFault",
+    }),
     latching,
     inhibit,
     factor,

@@ -34,7 +34,7 @@ const bySpelling = /* @__PURE__ */ symbolsByName(frequencyUnits, true);
  * ```
  */
 export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
-  const symbol = findFrequencyUnit(requireText(spelling, UNIT));
+  const symbol = findFrequencyUnit(requireText(spelling, UNIT, { parameter: "spelling" }));
   if (symbol !== undefined) return symbol;
   throw unknownName("unknown-frequency-unit", UNIT, spelling, bySpelling(), frequencyUnits);
 }
@@ -113,5 +113,5 @@ export function hertz(at: Frequency): number {
  * ```
  */
 export function frequency(at: string): { hertz: number } {
-  return { hertz: hertz(requireText(at, FREQUENCY_FORM) as FrequencyText) };
+  return { hertz: hertz(requireText(at, FREQUENCY_FORM, { parameter: "at" }) as FrequencyText) };
 }

@@ -62,7 +62,10 @@ function crestFactorText({ crestFactor, history }: Assuming): string {
  * ```
  */
 export function assumedText(answer: Assuming): string {
-  const texts = requireList(requireGiven(answer, "what was assumed").assumed ?? [], "what was assumed").map((one) => {
+  const texts = requireList(
+    requireGiven(answer, "what was assumed", { parameter: "answer" }).assumed ?? [],
+    "what was assumed",
+  ).map((one) => {
     const name = requireChoice(one, assumptionNames, "what was assumed");
     return name === "crest-factor" ? crestFactorText(answer) : words[name];
   });

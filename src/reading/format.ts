@@ -50,7 +50,7 @@ export function format(
   }
   const { digits } = (typeOrOptions ?? {}) as FormatOptions;
   const { value, unit, detector, level, state } = checkedAmplitude(
-    requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"'),
+    requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"', { parameter: "reading" }),
   );
   const clipped = isClipped(state) ? ` (${state})` : "";
   if (level) return `${decibelText(level.decibels, digits)} dB re ${level.re}${clipped}`;

@@ -54,7 +54,7 @@ function withBehind(reading: Amplitude, { crestFactor, assumed, note }: Behind, 
  * ```
  */
 export function parseAmplitude(reading: string): Amplitude {
-  const written = requireText(reading, FORM).trim();
+  const written = requireText(reading, FORM, { parameter: "reading" }).trim();
   if (written.length > LONGEST) refuse("syntax", reading);
   requireNoPlusMinus(written);
   const [told, behind] = behindReading(written);

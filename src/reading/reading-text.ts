@@ -32,8 +32,12 @@ function atText(hertz: number | undefined, digits: number): string {
  * ```
  */
 export function readingText(reading: Amplitude, options: FormatOptions = {}): string {
-  const { hertz, crestFactor, assumed = [] } = requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"');
-  requireGiven(options, "how a reading is written, such as { digits: 4 }");
+  const {
+    hertz,
+    crestFactor,
+    assumed = [],
+  } = requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"', { parameter: "reading" });
+  requireGiven(options, "how a reading is written, such as { digits: 4 }", { parameter: "options" });
   const words = assumedText(reading);
   return [
     format(reading, options),

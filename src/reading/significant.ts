@@ -21,7 +21,7 @@ export function significant(value: number, digits = 3): string {
       received: shown(digits),
     });
   }
-  if (requireFinite(value, "a finite number") === 0) return "0";
+  if (requireFinite(value, "a finite number", { parameter: "value" }) === 0) return "0";
   const rounded = value.toPrecision(digits);
   const size = Math.abs(Number(rounded));
   if (size >= 1e6 || size < 1e-4) return value.toExponential(digits - 1).replace("e+", "e");

@@ -13,7 +13,9 @@ import type { Amplitude } from "./amplitude";
  * ```
  */
 export function writtenValue(reading: Pick<Amplitude, "level" | "value">): number {
-  const { level, value } = requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"');
+  const { level, value } = requireGiven(reading, 'a reading such as "0.25 in/s pk at 1500 r/min"', {
+    parameter: "reading",
+  });
   return level === undefined
     ? requireNonNegative(value, "an amplitude of zero or more")
     : requireFinite(level?.decibels, "a level in dB");

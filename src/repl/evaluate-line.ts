@@ -142,7 +142,7 @@ export async function evaluateLine(line: string, session: Session = newSession()
   const { value } = outcome;
   const crest = parts.crestFactor;
   if (crest !== undefined && parts.targets.length === 0) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: 'a reading type after "to", which the crest factor serves',
       received: "nothing",
     });

@@ -47,7 +47,7 @@ function ofEither(
   const values = opened(args);
   const [first] = values;
   if (first === undefined) {
-    throw new VeladisError("missing-fact", { expected: "at least one value", received: "an empty list" });
+    throw new VeladisError("missing-option", { expected: "at least one value", received: "an empty list" });
   }
   return isAmplitude(first)
     ? ofAmplitudes(amplitudes(values))

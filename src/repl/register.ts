@@ -102,7 +102,7 @@ const operators: Readonly<Record<string, string>> = {
  *
  * @param math - an instance made by `create(all)`
  * @returns the same instance
- * @throws {@link VeladisError} `missing-fact` or `wrong-type` for what is no such instance; from the functions, as
+ * @throws {@link VeladisError} `missing-option` or `wrong-type` for what is no such instance; from the functions, as
  *   {@link evaluateLine}
  * @example
  * ```ts
@@ -121,7 +121,7 @@ const operators: Readonly<Record<string, string>> = {
  */
 export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
   if (!isMath(math)) {
-    throw new VeladisError(math === undefined ? "missing-fact" : "wrong-type", {
+    throw new VeladisError(math === undefined ? "missing-option" : "wrong-type", {
       expected: "an instance of mathjs made by create(all)",
       received: shown(math),
     });

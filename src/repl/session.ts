@@ -50,11 +50,11 @@ export function newSession(schemes?: readonly Scheme[]): Session {
 /**
  * The session itself if it is one.
  *
- * @throws {@link VeladisError} `missing-fact` or `wrong-type`
+ * @throws {@link VeladisError} `missing-option` or `wrong-type`
  */
 export function checkedSession(session: Session): Session {
   if (session?.variables instanceof Map) return session;
-  throw new VeladisError(session === undefined ? "missing-fact" : "wrong-type", {
+  throw new VeladisError(session === undefined ? "missing-option" : "wrong-type", {
     expected: "a session as newSession returns it",
     received: shown(session),
   });

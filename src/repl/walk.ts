@@ -225,7 +225,7 @@ export class Walker {
     }
     const { arity, run, usage }: CalculatorFunction = functions[name as keyof typeof functions];
     if (args.length < arity[0] || args.length > arity[1]) {
-      throw new VeladisError("missing-fact", {
+      throw new VeladisError("missing-option", {
         expected: `a call such as ${usage}`,
         received: `${args.length} value${args.length === 1 ? "" : "s"}`,
       });

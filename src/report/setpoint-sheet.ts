@@ -35,7 +35,7 @@ const BLANKS = [
 export function setpointSheet(request: SheetRequest): Sheet {
   const shapes = requestShape();
   requireKnownKeys(
-    requireGiven(request, 'a request such as { machine: "Circulation pump 3" }'),
+    requireGiven(request, 'a request such as { machine: "Circulation pump 3" }', { parameter: "request" }),
     shapes,
     "a part of a sheet",
   );

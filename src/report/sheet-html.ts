@@ -50,7 +50,7 @@ function sectionText({ title, text: lines = [], table, list = [] }: SheetSection
  */
 export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
   const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
-  requireText(language, 'the language of a page, such as "en-GB"');
+  requireText(language, 'the language of a page, such as "en-GB"', { parameter: "language" });
   return `<!doctype html>
 <html lang="${markupText(language)}">
 <head>

@@ -43,6 +43,7 @@ function highestSpeed(machine: Machine | undefined): number {
     throw new VeladisError("missing-fact", {
       expected: 'the running speed of the machine, as in "3000 r/min": the limits of rule "api shaft" fall with it',
       received: "a machine without speed",
+      fact: "speed",
     });
   const ends = typeof speed === "object" && "from" in speed ? [speed.from, speed.to] : [speed, speed];
   const [low, high] = ends.map((one) => hertz(one) * 60) as [number, number];

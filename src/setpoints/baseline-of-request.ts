@@ -31,7 +31,7 @@ export function baselineOf(baseline: Baseline | Amplitude | string, limits: OwnL
     };
   }
   if (baseline === undefined || baseline === null) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: 'a baseline: statistics, one reading such as "2 mm/s rms", or "none"',
       received: "nothing",
     });

@@ -39,17 +39,25 @@ export function baselineReadings(readings: Readings, as: string, at: ConvertOpti
     if (answer.state !== undefined) states.set(i, answer.state);
     return answer.value;
   };
-  const values = Float64Array.from({ length: lengthOf(readings, "a list of readings") }, (_, i) => {
-    const reading = readings[i] as number | string | Amplitude;
-    if (typeof reading === "number") {
-      crestFactors.add(undefined);
-      frequencies.add(undefined);
-      return requireNonNegative(reading, `a reading of zero or more at index ${i}`);
-    }
-    const amplitude = uncertainAmplitude(requireGiven(reading, `a reading at index ${i}`));
-    if (isUncertain(amplitude.history ?? [])) uncertain++;
-    return take(convertAmplitude(amplitude, as, at === undefined ? {} : { at }), i);
-  });
+  const values = Float64Array.from(
+    { length: lengthOf(readings, "a list of readings", { parameter: "readings" }) },
+    (_, i) => {
+      const reading = readings[i] as number | string | Amplitude;
+      if (typeof reading === "number") {
+        crestFactors.add(undefined);
+        frequencies.add(undefined);
+        return requireNonNegative(reading, `a reading of zero or more at index ${i}`, {
+          parameter: "readings",
+          index: i,
+        });
+      }
+      const amplitude = uncertainAmplitude(
+        requireGiven(reading, `a reading at index ${i}`, { parameter: "readings", index: i }),
+      );
+      if (isUncertain(amplitude.history ?? [])) uncertain++;
+      return take(convertAmplitude(amplitude, as, at === undefined ? {} : { at }), i);
+    },
+  );
   return {
     values,
     assumed: Object.freeze([...assumed]),

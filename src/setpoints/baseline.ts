@@ -109,8 +109,12 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
     at,
     enough = 10,
     percentile = 95,
-  } = requireKnownKeys(requireGiven(options, 'options such as { as: "mm/s rms" }'), keys, "an option of a baseline");
-  requireGiven(readings, "a list of readings");
+  } = requireKnownKeys(
+    requireGiven(options, 'options such as { as: "mm/s rms" }', { parameter: "options" }),
+    keys,
+    "an option of a baseline",
+  );
+  requireGiven(readings, "a list of readings", { parameter: "readings" });
   const { type: as, unit, detector, reference } = parsedType(options.as);
   if (reference !== 0) {
     throw new VeladisError("out-of-range", {

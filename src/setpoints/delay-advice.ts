@@ -76,9 +76,9 @@ function delaysOf(type: MachineType): DelayRow | undefined {
  * ```
  */
 export function delayAdvice(type: MachineType | undefined, hertz: number | undefined): DelayAdvice {
-  const known = type === undefined ? undefined : requireChoice(type, kinds, "a kind of machine");
+  const known = type === undefined ? undefined : requireChoice(type, kinds, "a kind of machine", { parameter: "type" });
   const row = (known && delaysOf(known)) ?? OTHER;
-  if (hertz !== undefined) requirePositive(hertz, "a running speed above zero, in Hz");
+  if (hertz !== undefined) requirePositive(hertz, "a running speed above zero, in Hz", { parameter: "hertz" });
   const name = type ?? "machine";
   const reasons: Reason[] = [
     { text: `${row.trip} s for a ${name}: ${row.why}`, source: row.trip >= 3 ? PRACTICE : COMMON_PRACTICE },

@@ -21,13 +21,7 @@ function admitted(machine: MachineRef, type: string, all: readonly SchemeRef[] |
     });
   } catch (error) {
     if (!(error instanceof VeladisError)) throw error;
-    const { code, expected, received, allowed, didYouMean } = error;
-    throw new VeladisError(code, {
-      expected: `${expected}; ${WITHOUT}`,
-      received,
-      ...(allowed !== undefined && { allowed }),
-      ...(didYouMean !== undefined && { didYouMean }),
-    });
+    throw new VeladisError(error.code, { ...error, expected: `${error.expected}; ${WITHOUT}` });
   }
 }
 
@@ -38,6 +32,7 @@ function isOfBothPlaces(schemes: readonly AdmittedScheme[]): boolean {
   throw new VeladisError("missing-fact", {
     expected: `place: ${facts.place.ask}`,
     received: "a displacement of unknown place",
+    fact: "place",
     allowed: ["housing", "shaft"],
   });
 }

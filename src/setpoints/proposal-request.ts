@@ -58,7 +58,7 @@ export function requireRequest(request: ProposalRequest) {
   const { sensor = {}, device = {}, k = 3 } = requireGiven(request, "a request with baseline, and scheme or limits");
   requireKnownKeys(request, keys, "a part of a request for setpoints");
   if (request.rule !== undefined) {
-    requireChoice(request.rule, ["api shaft"], "a rule for setpoints");
+    requireChoice(request.rule, ["api shaft"], "a rule for setpoints", { option: "rule" });
     if (request.scheme !== undefined || request.limits !== undefined)
       throw new VeladisError("out-of-range", {
         expected: "one of a rule, a scheme and limits of the maker or the site",

@@ -65,7 +65,10 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
     const most = speed.atMost === undefined ? Number.POSITIVE_INFINITY : frequency(speed.atMost).hertz;
     tests.push((i) => {
       const hertz =
-        requireNonNegative(speed.readings[i] as number, `a shaft speed of zero or more at index ${i}`) * per;
+        requireNonNegative(speed.readings[i] as number, `a shaft speed of zero or more at index ${i}`, {
+          option: "speed",
+          index: i,
+        }) * per;
       return hertz >= least * (1 - 1e-9) && hertz <= most * (1 + 1e-9);
     });
   }
@@ -75,7 +78,7 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
     const from = time.from === undefined ? Number.NEGATIVE_INFINITY : requireFinite(time.from, "a first time, in s");
     const to = time.to === undefined ? Number.POSITIVE_INFINITY : requireFinite(time.to, "a last time, in s");
     tests.push((i) => {
-      const at = requireFinite(time.readings[i] as number, `a time in s at index ${i}`);
+      const at = requireFinite(time.readings[i] as number, `a time in s at index ${i}`, { index: i });
       return at >= from && at <= to;
     });
   }

@@ -13,6 +13,7 @@ function refusePlace(): never {
     expected: `place: ${facts.place.ask}`,
     received: "a displacement of unknown place",
     allowed: ["housing", "shaft"],
+    fact: "place",
   });
 }
 

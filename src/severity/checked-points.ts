@@ -12,7 +12,7 @@ export function checkedPoints(given: readonly PointReading[]): readonly PointRea
     return { point: requireText(one.point, "the name of a point"), reading: amplitudeOf(one.reading) };
   });
   if (list.length === 0) {
-    throw new VeladisError("missing-fact", { expected: "one point or more", received: "an empty list" });
+    throw new VeladisError("missing-option", { expected: "one point or more", received: "an empty list" });
   }
   requireDistinct(list.map(({ point }) => point));
   return list;

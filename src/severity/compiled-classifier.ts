@@ -52,7 +52,7 @@ export interface CompiledClassifier<K extends SchemeKind = SchemeKind> {
    *
    * @throws {@link VeladisError} `length-mismatch`, `wrong-type`, or as for one value with the index named
    */
-  array(values: Float64Array, target?: Uint8Array): Uint8Array;
+  array(values: ArrayLike<number>, target?: Uint8Array): Uint8Array;
 }
 
 /** A judge of many readings of one machine by one scheme. */

@@ -86,7 +86,10 @@ export function confirmScheme<const S extends SchemeRef>(
   confirmations: readonly Confirmation[],
 ): Scheme<KindOf<S>, IdOf<S>> {
   const known: Scheme<SchemeKind> = schemeOf(scheme);
-  const { placed, places } = placedIn(known, requireList(confirmations, "confirmations as a list"));
+  const { placed, places } = placedIn(
+    known,
+    requireList(confirmations, "confirmations as a list", { parameter: "confirmations" }),
+  );
   const byCriterion = new Map<Criterion, Placed[]>();
   for (const one of placed) {
     const [first] = one.place.criteria as [Criterion];

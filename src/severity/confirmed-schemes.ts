@@ -44,7 +44,7 @@ export function confirmedSchemes(
 ): readonly Scheme[] {
   const byScheme = new Map<Scheme, Confirmation[]>();
   const byId = byOwnId(all);
-  requireList(confirmations, "confirmations as a list").forEach((one, i) => {
+  requireList(confirmations, "confirmations as a list", { parameter: "confirmations" }).forEach((one, i) => {
     const at = placeOf(one, i);
     const { scheme } = one;
     const known = typeof scheme === "string" ? byId.get(scheme.trim().toLowerCase()) : undefined;

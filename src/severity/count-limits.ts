@@ -52,6 +52,6 @@ function countOf(scheme: Scheme): SchemeCount {
 export function countLimits(
   schemes: readonly Scheme[] = builtInSchemes,
 ): LimitCount & { readonly schemes: readonly SchemeCount[] } {
-  const counts = requireList(schemes, "schemes as a list").map(schemeOf).map(countOf);
+  const counts = requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf).map(countOf);
   return { ...totals(counts), schemes: counts };
 }

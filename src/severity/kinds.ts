@@ -70,8 +70,8 @@ const words: Readonly<Record<string, string>> = {
  * ```
  */
 export function zoneWord(kind: SchemeKind, zone: string): string {
-  requireChoice(kind, schemeKinds, "the kind of a scheme");
-  requireText(zone, "the name of a zone");
+  requireChoice(kind, schemeKinds, "the kind of a scheme", { parameter: "kind" });
+  requireText(zone, "the name of a zone", { parameter: "zone" });
   return kind === "grades" || !Object.hasOwn(words, zone) ? zone : (words[zone] as string);
 }
 

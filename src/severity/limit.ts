@@ -47,6 +47,7 @@ function limitAt(limit: LimitValue, speed: FactValue | undefined): number | null
     throw new VeladisError("missing-fact", {
       expected: "the running speed, which these limits fall with",
       received: "a machine without speed",
+      fact: "speed",
     });
   }
   const fastest = typeof speed === "object" ? speed[1] : (speed as number);

@@ -31,6 +31,7 @@ export function missingFacts(all: readonly MissingFact[]): VeladisError {
   return new VeladisError("missing-fact", {
     expected: questions.join("; "),
     received: `a machine without ${missing.map(({ fact }) => fact).join(" and ")}`,
+    fact: (first as MissingFact).fact,
     ...(missing.length === 1 && first?.allowed && { allowed: first.allowed }),
   });
 }

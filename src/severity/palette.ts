@@ -21,8 +21,8 @@ export const severityPalette = /* @__PURE__ */ Object.freeze(["#e6eef5", "#a9c3d
  * ```
  */
 export function severityColour(at: number, count: number): string {
-  requireFinite(at, "the place of a zone, 0 for the best");
-  requirePositive(count, "how many zones there are");
+  requireFinite(at, "the place of a zone, 0 for the best", { parameter: "at" });
+  requirePositive(count, "how many zones there are", { parameter: "count" });
   const last = severityPalette.length - 1;
   const share = count > 1 ? Math.min(Math.max(at / (count - 1), 0), 1) : 0;
   return severityPalette[Math.round(share * last)] as string;

@@ -179,5 +179,5 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * ```
  */
 export function parseMachine(line: string): Machine {
-  return read(requireText(line, FORM));
+  return read(requireText(line, FORM, { parameter: "line" }));
 }

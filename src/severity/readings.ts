@@ -7,13 +7,13 @@ export type ReadingRef = string | Amplitude | readonly (string | Amplitude)[];
 /**
  * The readings taken apart.
  *
- * @throws {@link VeladisError} `missing-fact` for none, `out-of-range` for two of one quantity and detector
+ * @throws {@link VeladisError} `missing-option` for none, `out-of-range` for two of one quantity and detector
  */
 export function readingsOf(given: ReadingRef): readonly Amplitude[] {
   if (!Array.isArray(given)) return [amplitudeOf(given as string | Amplitude)];
   const list = given as readonly (string | Amplitude)[];
   if (list.length === 0) {
-    throw new VeladisError("missing-fact", { expected: "one reading or more", received: "an empty list" });
+    throw new VeladisError("missing-option", { expected: "one reading or more", received: "an empty list" });
   }
   // not `map`, which passes over the holes of a list
   const readings = Array.from(list, amplitudeOf);

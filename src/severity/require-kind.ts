@@ -27,5 +27,6 @@ export function requireKind(machine: MachineRef, { type }: KnownFacts): void {
     received: said === "" ? "a machine without type" : `a machine without type, since ${said} may be several or none`,
     didYouMean: [...new Set(meant.flatMap(({ didYouMean }) => didYouMean))],
     allowed: Object.keys(machineTypes),
+    fact: "type",
   });
 }

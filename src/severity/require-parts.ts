@@ -19,5 +19,5 @@ export function requireList(given: unknown, what: string): readonly unknown[] {
   if (!Array.isArray(given)) throw new VeladisError("wrong-type", { expected: what, received: shown(given) });
   // as data, in which a hole is nothing
   if (given.length > 0) return Array.from(given);
-  throw new VeladisError("missing-fact", { expected: what, received: "an empty list" });
+  throw new VeladisError("missing-option", { expected: what, received: "an empty list" });
 }

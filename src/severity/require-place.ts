@@ -16,5 +16,6 @@ export function requirePlace({ scheme, facts }: PlacedMachine, readings: readonl
     expected: `a reading of the shaft against its housing, as ${scheme.standard} needs; say place "shaft" if it is one`,
     received: `a reading of ${other.quantity} of unknown place`,
     allowed: ["shaft"],
+    fact: "place",
   });
 }

@@ -143,7 +143,10 @@ export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] 
   const known = machineFacts(nameplate);
   const candidates: Candidate[] = [];
   const excluded: Excluded[] = [];
-  for (const scheme of inOrder(requireList(schemes, "schemes as a list").map(schemeOf), known)) {
+  for (const scheme of inOrder(
+    requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf),
+    known,
+  )) {
     const match = matchMachine(scheme, known);
     const { id, standard, edition } = scheme;
     if (match.exclusion !== undefined) {

@@ -1,9 +1,9 @@
-import { requireFinite, requireNonNegative, shown, VeladisError } from "../core/index";
+import { type ErrorPlace, numbersOf, requireFinite, requireNonNegative, shown, VeladisError } from "../core/index";
 import type { Zone } from "./kinds";
 
-function refuse(value: number, isLevel: boolean, where = ""): void {
-  if (isLevel) requireFinite(value, `a level in dB${where}`);
-  else requireNonNegative(value, `an amplitude of zero or more${where}`);
+function refuse(value: number, isLevel: boolean, where = "", place?: ErrorPlace): void {
+  if (isLevel) requireFinite(value, `a level in dB${where}`, place);
+  else requireNonNegative(value, `an amplitude of zero or more${where}`, place);
 }
 
 /** The number of the zone of a value, and of every value of an array, by up to three bounds without a loop. */
@@ -31,7 +31,9 @@ export function zoneLadder(bounds: readonly number[], zones: readonly Zone[], is
     if (value <= c) return zc;
     return few ? zd : (zones[index(value)] as Zone);
   };
-  const array = (values: Float64Array, target = new Uint8Array(values?.length ?? 0)): Uint8Array => {
+  const array = (given: ArrayLike<number>, into?: Uint8Array): Uint8Array => {
+    const values = numbersOf(given, "a list of readings", "values");
+    const target = into ?? new Uint8Array(values.length);
     checkArrays(values, target);
     // nothing but readings keeps this 0: a branch in the loop would cost more than the judgement
     let fault = 0;
@@ -53,19 +55,21 @@ export function zoneLadder(bounds: readonly number[], zones: readonly Zone[], is
 
 function refuseFirst(values: Float64Array, lowest: number, isLevel: boolean): void {
   const i = values.findIndex((value) => !(value >= lowest && value <= Number.MAX_VALUE));
-  refuse(values[i] as number, isLevel, ` at index ${i}`);
+  refuse(values[i] as number, isLevel, ` at index ${i}`, { parameter: "values", index: i });
 }
 
 function checkArrays(values: Float64Array, target: Uint8Array): void {
-  if (!(values instanceof Float64Array && target instanceof Uint8Array)) {
+  if (!(target instanceof Uint8Array)) {
     throw new VeladisError("wrong-type", {
-      expected: "a Float64Array of readings and a Uint8Array for the zones",
-      received: shown(values instanceof Float64Array ? target : values),
+      expected: "a Uint8Array for the zones",
+      received: shown(target),
+      parameter: "target",
     });
   }
   if (values.length === target.length) return;
   throw new VeladisError("length-mismatch", {
     expected: `a target of ${values.length} elements`,
     received: `one of ${target.length}`,
+    parameter: "target",
   });
 }

@@ -35,7 +35,7 @@ const keys: Readonly<Record<keyof DetectedLevelsOptions, true>> = /* @__PURE__ *
 export function requireTimeConstant(detector: LevelDetector): number {
   if (detector?.kind === "rms") return requirePositive(detector.averaging, "an averaging time above zero, in s");
   if (detector?.kind === "peak") return requirePositive(detector.decay, "a decay time above zero, in s");
-  throw new VeladisError(detector === undefined ? "missing-fact" : "unknown-option", {
+  throw new VeladisError(detector === undefined ? "missing-option" : "unknown-option", {
     expected: 'a detector such as { kind: "rms", averaging: 1 } or { kind: "peak", decay: 2 }',
     received: shown((detector as { kind?: unknown } | undefined)?.kind),
     allowed: ["rms", "peak"],
@@ -68,8 +68,12 @@ export function detectedLevels(samples: ArrayLike<number>, options: DetectedLeve
     rate,
     detector,
     initial = 0,
-  } = requireKnownKeys(requireGiven(options, "options with rate and detector"), keys, "an option of a detector");
-  const checked = finiteSamples(requireGiven(samples, "a list of samples"));
+  } = requireKnownKeys(
+    requireGiven(options, "options with rate and detector", { parameter: "options" }),
+    keys,
+    "an option of a detector",
+  );
+  const checked = finiteSamples(requireGiven(samples, "a list of samples", { parameter: "samples" }));
   const left = Math.exp(
     -1 / (requirePositive(rate, "a sampling rate above zero, in Hz") * requireTimeConstant(detector)),
   );

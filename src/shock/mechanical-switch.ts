@@ -80,11 +80,14 @@ const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
  */
 export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOptions = {}): SwitchReach {
   const { speeds = [], limit } = requireKnownKeys(
-    requireGiven(options, 'options such as { limit: "7.1 mm/s rms" }'),
+    requireGiven(options, 'options such as { limit: "7.1 mm/s rms" }', { parameter: "options" }),
     keys,
     "an option of a switch",
   );
-  const operates = notedAmplitude(amplitudeOf(requireGiven(setting, 'a setting such as "2 g pk"')), "setting");
+  const operates = notedAmplitude(
+    amplitudeOf(requireGiven(setting, 'a setting such as "2 g pk"', { parameter: "setting" })),
+    "setting",
+  );
   if (operates.quantity !== "acceleration") {
     throw new VeladisError("wrong-quantity", {
       expected: 'the setting of an acceleration-operated switch, such as "2 g pk"',

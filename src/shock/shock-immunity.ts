@@ -110,15 +110,18 @@ export function shockImmunity(
   options: ImmunityOptions = {},
 ): Immunity {
   const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = requireKnownKeys(
-    requireGiven(options, "options such as { milliseconds: [5] }"),
+    requireGiven(options, "options such as { milliseconds: [5] }", { parameter: "options" }),
     { milliseconds: true, multiples: true },
     "an option of the shocks and bursts",
   );
   const known: Readonly<Record<keyof ImmunitySettings, true>> = deviceSettings;
-  requireKnownKeys(requireGiven(settings, SETTINGS), known, "a setting of a device");
+  requireKnownKeys(requireGiven(settings, SETTINGS, { parameter: "settings" }), known, "a setting of a device");
   const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
   const { threshold } = rules;
-  const reading = notedAmplitude(amplitudeOf(requireGiven(running, RUNNING)), "running vibration");
+  const reading = notedAmplitude(
+    amplitudeOf(requireGiven(running, RUNNING, { parameter: "running" })),
+    "running vibration",
+  );
   const hertz = reading.hertz ?? threshold.hertz;
   if (hertz === undefined) {
     throw new VeladisError("missing-frequency", {
@@ -133,7 +136,9 @@ export function shockImmunity(
     });
   }
   const tau = requireTimeConstant(settings.detector);
-  const highPass = requirePositive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz");
+  const highPass = requirePositive(settings.highPass ?? 10, "a high-pass corner above zero, in Hz", {
+    option: "highPass",
+  });
   const rms = settings.detector.kind === "rms";
   const { type } = typeOf(threshold.quantity === "velocity" ? "m/s" : "m/s2", rms ? "rms" : "pk");
   const [before, start, reset] = [reading, threshold, rules.reset].map((one) =>

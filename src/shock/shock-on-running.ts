@@ -65,14 +65,14 @@ const MOST = 1e8;
  * ```
  */
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
-  requireGiven(options, "options with running, shock, rate and seconds");
+  requireGiven(options, "options with running, shock, rate and seconds", { parameter: "options" });
   const { running, phase = 0 } = requireKnownKeys(options, keys, "an option of a shock on running vibration");
   const shock = requireKnownKeys(
-    requireGiven(options.shock, "a shock with its peak, its length and when it begins"),
+    requireGiven(options.shock, "a shock with its peak, its length and when it begins", { option: "shock" }),
     shockKeys,
     "a part of a shock",
   );
-  const rate = requirePositive(options.rate, "a sampling rate above zero, in Hz");
+  const rate = requirePositive(options.rate, "a sampling rate above zero, in Hz", { option: "rate" });
   const reading = parseAmplitude(running);
   const pulse = parseAmplitude(shock.peak);
   if (reading.hertz === undefined) {
@@ -93,7 +93,9 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   const at = requireNonNegative(shock.at, "a beginning of zero or more, in s");
   const omega = 2 * Math.PI * reading.hertz;
   const offset = requireFinite(phase, "a phase in rad");
-  const count = Math.round(requirePositive(options.seconds, "a length of the record above zero, in s") * rate);
+  const count = Math.round(
+    requirePositive(options.seconds, "a length of the record above zero, in s", { option: "seconds" }) * rate,
+  );
   if (count > MOST) {
     throw new VeladisError("out-of-range", {
       expected: "a record of at most 100 million samples",

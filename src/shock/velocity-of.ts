@@ -21,13 +21,17 @@ import { finiteResult, finiteSamples, requireGiven, requirePositive } from "../c
  * ```
  */
 export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPass: number): Float64Array {
-  const k = 2 * requirePositive(rate, "a sampling rate above zero, in Hz");
-  const omega = k * Math.tan((2 * Math.PI * requirePositive(highPass, "a high-pass corner above zero, in Hz")) / k);
+  const k = 2 * requirePositive(rate, "a sampling rate above zero, in Hz", { parameter: "rate" });
+  const omega =
+    k *
+    Math.tan(
+      (2 * Math.PI * requirePositive(highPass, "a high-pass corner above zero, in Hz", { parameter: "highPass" })) / k,
+    );
   const a0 = k * k + Math.SQRT2 * omega * k + omega * omega;
   const a1 = (2 * (omega * omega - k * k)) / a0;
   const a2 = (k * k - Math.SQRT2 * omega * k + omega * omega) / a0;
   const b = k / a0;
-  const samples = finiteSamples(requireGiven(acceleration, "a list of samples"));
+  const samples = finiteSamples(requireGiven(acceleration, "a list of samples", { parameter: "acceleration" }));
   const velocity = new Float64Array(samples.length);
   let [x1, x2, y1, y2] = [0, 0, 0, 0];
   for (let i = 0; i < velocity.length; i++) {

@@ -70,7 +70,7 @@ export interface BandWaveform extends Pick<RecordBins["done"], "band" | "edges" 
  * ```
  */
 export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
-  const from = sampleUnit(requireGiven(options, "options with rate, unit, band and as").unit);
+  const from = sampleUnit(requireGiven(options, "options with rate, unit, band and as", { parameter: "options" }).unit);
   const unit = sampleUnit(options.as);
   const over = requireOversampling(options.oversample ?? 1);
   const steps = derivativeOrder(from, unit);

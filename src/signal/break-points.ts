@@ -69,7 +69,7 @@ export function profileSlopes(points: readonly BreakPoint[]): number[] {
  */
 export function profileDensity(points: readonly BreakPoint[], hertz: number): number {
   const checked = requireBreakPoints(points);
-  const at = requirePositive(hertz, "a frequency above zero, in Hz");
+  const at = requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" });
   const i = checked.findIndex(([f], k) => k > 0 && at <= f);
   const [from, to] = [checked[i - 1], checked[i]];
   if (from === undefined || to === undefined || at < from[0]) {
@@ -96,9 +96,9 @@ export function profileDensity(points: readonly BreakPoint[], hertz: number): nu
  * ```
  */
 export function pointAlong(point: BreakPoint, decibels: number, hertz: number): BreakPoint {
-  const [f, s] = requireList(point, "a break point as [hertz, density]");
+  const [f, s] = requireList(point, "a break point as [hertz, density]", { parameter: "point" });
   const ratio =
-    requirePositive(hertz, "a frequency above zero, in Hz") /
+    requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" }) /
     requirePositive(f as number, "a frequency above zero, in Hz");
   return [
     hertz,

@@ -37,7 +37,14 @@ export function requireFilterOrder(order: number, least = 1): number {
  */
 export function bandPassPowerGain(band: Band, order: number, hertz: number): number {
   const [low, high] = requireBand(band, Number.POSITIVE_INFINITY, 0);
-  return finiteLevel(powerGain(low, high, requireFilterOrder(order), requirePositive(hertz, "a frequency above zero")));
+  return finiteLevel(
+    powerGain(
+      low,
+      high,
+      requireFilterOrder(order),
+      requirePositive(hertz, "a frequency above zero", { parameter: "hertz" }),
+    ),
+  );
 }
 
 /** The same of what is checked: it is asked for every bin. */

@@ -119,7 +119,7 @@ function refuseEdges({ type, edges, rate }: Omit<ButterworthOptions, "order">): 
  * ```
  */
 export function butterworth(options: ButterworthOptions): Section[] {
-  const { type } = requireGiven(options, "options with type, order, edges and rate");
+  const { type } = requireGiven(options, "options with type, order, edges and rate", { parameter: "options" });
   requireChoice(type, Object.keys(zeros), "a type of filter");
   const rate = requireSamplingRate(options.rate);
   const order = requireFilterOrder(options.order);

@@ -36,7 +36,7 @@ export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: 
   const steps = derivativeOrder(spectrum.unit, unit);
   const from = Math.max(
     spectrum.from,
-    lowestFrequency(requireGiven(options, "options as an object").from, steps, resolution),
+    lowestFrequency(requireGiven(options, "options as an object", { parameter: "options" }).from, steps, resolution),
   );
   const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
   return Object.freeze({

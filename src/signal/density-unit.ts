@@ -37,7 +37,11 @@ const workedOut: Readonly<Record<string, UnitSymbol>> = {
  * ```
  */
 export function densityUnit(written: string): UnitSymbol {
-  const plain = requireText(written, FORM).trim().normalize("NFKC").replaceAll("^", "").replace(/\s+/g, "");
+  const plain = requireText(written, FORM, { parameter: "written" })
+    .trim()
+    .normalize("NFKC")
+    .replaceAll("^", "")
+    .replace(/\s+/g, "");
   const known = workedOut[plain];
   if (known !== undefined && Object.hasOwn(workedOut, plain)) return known;
   const squared = /^(?:\((.+)\)|([^()]+))2\/Hz$/i.exec(plain);

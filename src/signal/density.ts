@@ -43,7 +43,7 @@ const SEGMENTS = 8;
  * ```
  */
 export function density(samples: Samples, options: DensityOptions): Density {
-  const rate = requireSamplingRate(requireGiven(options, "options with rate and unit").rate);
+  const rate = requireSamplingRate(requireGiven(options, "options with rate and unit", { parameter: "options" }).rate);
   const squared = sampleUnit(options.unit);
   const x = vibrationSamples(samples, 2 * SEGMENTS);
   const segment = options.segment ?? Math.floor(x.length / SEGMENTS);
@@ -82,7 +82,7 @@ export function convertDensity(density: Density, unit: DensityUnit, options: { r
   const { resolution } = density;
   const from = Math.max(
     density.from,
-    lowestFrequency(requireGiven(options, "options as an object").from, steps, resolution),
+    lowestFrequency(requireGiven(options, "options as an object", { parameter: "options" }).from, steps, resolution),
   );
   const factor = unitFactor(density.squared, squared) ** 2;
   return Object.freeze({

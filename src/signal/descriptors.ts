@@ -81,7 +81,7 @@ function longestCrest(x: Float64Array): number {
  * ```
  */
 export function descriptors(samples: Samples, options: DescriptorsOptions): Descriptors {
-  const unit = sampleUnit(requireGiven(options, "options with the unit").unit);
+  const unit = sampleUnit(requireGiven(options, "options with the unit", { parameter: "options" }).unit);
   const removed = requireTrend(options.detrend ?? "mean");
   const x = vibrationSamples(samples);
   const { mean } = lineOf(x);

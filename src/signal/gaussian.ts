@@ -32,7 +32,9 @@ function beyond(k: number): number {
  * ```
  */
 export function gaussianWithin(sigmas: number): number {
-  return 1 - beyond(requireNonNegative(sigmas, "a number of standard deviations of zero or more"));
+  return (
+    1 - beyond(requireNonNegative(sigmas, "a number of standard deviations of zero or more", { parameter: "sigmas" }))
+  );
 }
 
 /**
@@ -48,5 +50,7 @@ export function gaussianWithin(sigmas: number): number {
  * ```
  */
 export function rayleighBeyond(sigmas: number): number {
-  return Math.exp(-(requireNonNegative(sigmas, "a number of standard deviations of zero or more") ** 2) / 2);
+  return Math.exp(
+    -(requireNonNegative(sigmas, "a number of standard deviations of zero or more", { parameter: "sigmas" }) ** 2) / 2,
+  );
 }

@@ -50,7 +50,9 @@ export interface OrderLine {
  * ```
  */
 export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): OrderLine[] {
-  const { within = 0.02, orders = [1, 2, 3, 4] } = requireGiven(options, 'options with { speed: "1490 r/min" }');
+  const { within = 0.02, orders = [1, 2, 3, 4] } = requireGiven(options, 'options with { speed: "1490 r/min" }', {
+    parameter: "options",
+  });
   const shaft = hertz(options.speed);
   if (!(typeof within === "number" && within >= 0 && within < 0.5)) {
     throw new VeladisError("out-of-range", {

@@ -99,7 +99,9 @@ function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]>
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {
-  const rate = requireSamplingRate(requireGiven(options, "options with rate, unit, band and as").rate);
+  const rate = requireSamplingRate(
+    requireGiven(options, "options with rate, unit, band and as", { parameter: "options" }).rate,
+  );
   const unit = sampleUnit(options.unit);
   const answer = linearType(options.as);
   const ofSums = readingOfSums(answer.detector);
@@ -110,7 +112,9 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
   const settle =
     options.settle === undefined
       ? filter.settling
-      : Math.ceil(requireNonNegative(options.settle, "a settling time of zero or more, in s") * rate);
+      : Math.ceil(
+          requireNonNegative(options.settle, "a settling time of zero or more, in s", { option: "settle" }) * rate,
+        );
   const factor = unitFactor(unit, answer.unit);
   const block = new Float64Array(BLOCK);
   let filled = 0;

@@ -51,7 +51,7 @@ import { windowName } from "./windows";
  * ```
  */
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
-  const unit = sampleUnit(requireGiven(options, "options with rate, unit, band and as").unit);
+  const unit = sampleUnit(requireGiven(options, "options with rate, unit, band and as", { parameter: "options" }).unit);
   const answer = linearType(options.as);
   const over = requireOversampling(options.oversample ?? 1);
   const { detector } = answer;

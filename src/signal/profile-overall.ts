@@ -100,7 +100,7 @@ function gaussianPeak(rms: Amplitude, sigmas: number): GaussianPeak {
  */
 export function profileOverall(points: readonly BreakPoint[], options: ProfileOptions): ProfileOverall {
   const checked = requireBreakPoints(points);
-  const unit = densityUnit(requireGiven(options, "options with unit and as").unit);
+  const unit = densityUnit(requireGiven(options, "options with unit and as", { parameter: "options" }).unit);
   const answer = linearType(options.as);
   if (answer.detector !== "rms") {
     throw new VeladisError("unknown-detector", {
@@ -109,7 +109,9 @@ export function profileOverall(points: readonly BreakPoint[], options: ProfileOp
       allowed: ["rms"],
     });
   }
-  const sigmas = requirePositive(options.sigmas ?? 3, "a number of standard deviations above zero");
+  const sigmas = requirePositive(options.sigmas ?? 3, "a number of standard deviations above zero", {
+    option: "sigmas",
+  });
   const integrations = -derivativeOrder(unit, answer.unit);
   const square = checked
     .slice(1)

@@ -44,7 +44,7 @@ function checkLines(lines: Omit<Density, "unit" | "squared">): void {
     throw new VeladisError("wrong-type", { expected: "lines in a Float64Array", received: shown(values) });
   }
   if (Number.isFinite(sumOf(values))) return;
-  values.forEach((value, i) => void requireFinite(value, `a finite line at index ${i}`));
+  values.forEach((value, i) => void requireFinite(value, `a finite line at index ${i}`, { index: i }));
 }
 
 /**

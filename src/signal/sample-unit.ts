@@ -4,7 +4,7 @@ import { type UnitSymbol, unitSymbol } from "../units/index";
 
 /** The symbol of the samples' unit; a type such as `"g rms"` is refused, since samples have no detector. */
 export function sampleUnit(unit: string): UnitSymbol {
-  const written = requireText(unit, 'the unit of the samples, such as "g"');
+  const written = requireText(unit, 'the unit of the samples, such as "g"', { option: "unit" });
   try {
     return unitSymbol(written);
   } catch (error) {

@@ -4,7 +4,11 @@ import { requireFinite, requirePositive, shown, VeladisError } from "../core/ind
 export type Samples = ArrayLike<number>;
 
 function refuseOffender(samples: Samples, from: number): void {
-  for (let i = 0; i < samples.length; i++) requireFinite(samples[i] as number, `a finite sample at index ${from + i}`);
+  for (let i = 0; i < samples.length; i++)
+    requireFinite(samples[i] as number, `a finite sample at index ${from + i}`, {
+      parameter: "samples",
+      index: from + i,
+    });
 }
 
 /** Sum of the samples, by four running sums so that rounding stays small and additions overlap. */
@@ -33,7 +37,11 @@ export function sumOf(x: Float64Array): number {
 export function finiteSamples(samples: Samples, from = 0): Float64Array {
   const typed = ArrayBuffer.isView(samples) && !(samples instanceof DataView) && typeof samples[0] !== "bigint";
   if (!(typed || Array.isArray(samples))) {
-    throw new VeladisError("wrong-type", { expected: "a list of samples", received: shown(samples) });
+    throw new VeladisError("wrong-type", {
+      expected: "a list of samples",
+      received: shown(samples),
+      parameter: "samples",
+    });
   }
   if (!typed) refuseOffender(samples, from);
   const copy = new Float64Array(samples);
@@ -74,5 +82,5 @@ export function vibrationSamples(samples: Samples, least = 2): Float64Array {
  * @throws {@link VeladisError} `wrong-type`, `not-a-number`, `not-finite` or `not-positive`
  */
 export function requireSamplingRate(rate: number): number {
-  return requirePositive(rate, "a sampling rate above zero, in Hz");
+  return requirePositive(rate, "a sampling rate above zero, in Hz", { option: "rate" });
 }

@@ -38,10 +38,11 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
-  const angle = (2 * Math.PI * requireFinite(hertz, "a frequency in Hz")) / requireSamplingRate(rate);
+  const angle =
+    (2 * Math.PI * requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" })) / requireSamplingRate(rate);
   let re = 1;
   let im = 0;
-  for (const section of requireList(sections, "second-order sections as a list")) {
+  for (const section of requireList(sections, "second-order sections as a list", { parameter: "sections" })) {
     for (const part of [...requireList(section.b, "b of a section"), ...requireList(section.a, "a of a section")]) {
       requireFinite(part, "a coefficient of a section");
     }

@@ -113,7 +113,7 @@ function spectrumOf(options: SpectrumOptions & { readonly segment: number }, hel
  */
 export function spectrum(samples: Samples, options: SpectrumOptions): Spectrum {
   const x = vibrationSamples(samples);
-  const segment = requireGiven(options, "options with rate and unit").segment ?? x.length;
+  const segment = requireGiven(options, "options with rate and unit", { parameter: "options" }).segment ?? x.length;
   const stream = spectrumOf({ ...options, segment }, x.length);
   stream.push(x);
   return stream.read();

@@ -35,7 +35,7 @@ export interface TopLinesOptions {
  * ```
  */
 export function topLines(spectrum: Spectrum, options: TopLinesOptions = {}): SpectrumLine[] {
-  const { count = 10, band } = requireGiven(options, "options as an object");
+  const { count = 10, band } = requireGiven(options, "options as an object", { parameter: "options" });
   if (!(Number.isInteger(count) && count >= 1)) {
     throw new VeladisError("out-of-range", { expected: "a number of lines, 1 or more", received: shown(count) });
   }

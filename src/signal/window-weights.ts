@@ -21,7 +21,7 @@ const LONGEST = 134_217_728;
 export function windowWeights(window: WindowName, length: number): Float64Array {
   const { terms } = windows[windowName(window)];
   const expected = `a whole number of samples above zero and at most ${LONGEST}`;
-  if (!(Number.isInteger(requirePositive(length, expected)) && length <= LONGEST)) {
+  if (!(Number.isInteger(requirePositive(length, expected, { parameter: "length" })) && length <= LONGEST)) {
     throw new VeladisError("out-of-range", {
       expected,
       received: shown(length),

@@ -15,7 +15,7 @@ const LONGEST = 128;
 
 /** The quotes asked for, checked at run time. */
 export function checkedQuotes(quotes: NameQuotes = "double"): NameQuotes {
-  return requireChoice(quotes, ["double", "backtick"], "how the engine quotes names");
+  return requireChoice(quotes, ["double", "backtick"], "how the engine quotes names", { option: "quotes" });
 }
 
 /**
@@ -44,13 +44,13 @@ function identifier(name: string, quotes: NameQuotes): string {
  * that the whole text is.
  *
  * @param known - a table of the keys that may stand beside it
- * @throws {@link VeladisError} `missing-fact` when there is none, `wrong-type` when there are two, `unknown-option`, and as {@link identifier}
+ * @throws {@link VeladisError} `missing-option` when there is none, `wrong-type` when there are two, `unknown-option`, and as {@link identifier}
  */
 export function operand(given: SqlOperand | undefined, quotes: NameQuotes, known: object): string {
   if (typeof given === "object" && given !== null) requireKnownKeys(given, known, "an option of an expression in SQL");
   const { column, expression } = (given ?? {}) as { column?: string | readonly string[]; expression?: string };
   if ((column === undefined) === (expression === undefined)) {
-    throw new VeladisError(column === undefined ? "missing-fact" : "wrong-type", {
+    throw new VeladisError(column === undefined ? "missing-option" : "wrong-type", {
       expected: 'where the values stand: { column: "reading" } or { expression: "raw / 1000" }',
       received: column === undefined ? "nothing" : "both",
     });
@@ -62,6 +62,6 @@ export function operand(given: SqlOperand | undefined, quotes: NameQuotes, known
   const names =
     typeof column === "string" ? [column] : requireList(column as readonly string[], "a name, or a list of names");
   if (names.length === 0)
-    throw new VeladisError("missing-fact", { expected: "one name or more", received: "an empty list" });
+    throw new VeladisError("missing-option", { expected: "one name or more", received: "an empty list" });
   return `+${names.map((name) => identifier(name, quotes)).join(".")}`;
 }

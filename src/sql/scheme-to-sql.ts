@@ -32,7 +32,7 @@ const keys: Readonly<Record<KeyOf<SchemeToSqlOptions>, true>> = /* @__PURE__ */ 
 
 /** The answer asked for, checked at run time. */
 export function checkedAnswer(answer: ZoneAnswer = "zone"): ZoneAnswer {
-  return requireChoice(answer, ["zone", "worst"], "which zone the expression gives");
+  return requireChoice(answer, ["zone", "worst"], "which zone the expression gives", { option: "answer" });
 }
 
 /** The options that a classifier takes too. */

@@ -36,9 +36,9 @@ function listed(names: readonly string[]): string {
  */
 export function bypassCost(vote: VoteText, bypassed: readonly string[]): BypassCost {
   const parsed = parseVote(vote);
-  const names = requireList(bypassed, "a list of the names of the channels that are bypassed").map((name) =>
-    requireText(name, "the name of a channel"),
-  );
+  const names = requireList(bypassed, "a list of the names of the channels that are bypassed", {
+    parameter: "bypassed",
+  }).map((name) => requireText(name, "the name of a channel"));
   const twice = names.find((name, i) => names.indexOf(name) !== i);
   if (twice !== undefined) {
     throw new VeladisError("out-of-range", {

@@ -97,13 +97,17 @@ export function levelGaps(
   const faults = requireRunOptions(options, keys).nan !== undefined;
   const { factor } = levelConversion(rules, options);
   const checked = requireLevels(levels, faults);
-  requireTimes(checked, requireGiven(times, "a list of the times of the levels, in s"), Number.NEGATIVE_INFINITY);
+  requireTimes(
+    checked,
+    requireGiven(times, "a list of the times of the levels, in s", { parameter: "times" }),
+    Number.NEGATIVE_INFINITY,
+  );
   const spans = spansOf(times);
   const median = medianOf(spans.filter((span) => span > 0));
   const longest =
     options.longest === undefined
       ? finiteResult(MEDIANS * median)
-      : requirePositive(options.longest, "a longest time between two levels above zero, in s");
+      : requirePositive(options.longest, "a longest time between two levels above zero, in s", { option: "longest" });
   const most = longest * (1 + TIME_TOLERANCE);
   const gaps: LevelGap[] = [];
   for (const [i, seconds] of spans.entries()) {

@@ -28,18 +28,22 @@ function refuse(level: number, index: number): never {
   throw new VeladisError(Number.isNaN(level) ? "not-a-number" : level < 0 ? "negative" : "not-finite", {
     expected: `a level of zero or more at index ${index}; a failed sensor may be written NaN with { nan: "sensor fault" }`,
     received: shown(level),
+    parameter: "levels",
+    index,
   });
 }
 
 /** A copy of what is no Float64Array, refused where it holds anything but numbers. */
 function copied(levels: ArrayLike<number>): Float64Array {
-  const copy = new Float64Array(lengthOf(levels, "a list of levels"));
+  const copy = new Float64Array(lengthOf(levels, "a list of levels", { parameter: "levels" }));
   for (let i = 0; i < copy.length; i++) {
     const level = levels[i];
     if (typeof level !== "number") {
       throw new VeladisError("wrong-type", {
         expected: `a level of zero or more at index ${i}`,
         received: shown(level),
+        parameter: "levels",
+        index: i,
       });
     }
     copy[i] = level;

@@ -3,7 +3,7 @@ import { shown, VeladisError } from "../core/index";
 /**
  * Refuses names that are no channel's, and where every channel needs something, the first that has nothing.
  *
- * @throws {@link VeladisError} `unknown-option` or `missing-fact`
+ * @throws {@link VeladisError} `unknown-option` or `missing-option`
  */
 export function requireNames(
   names: readonly string[],
@@ -13,7 +13,7 @@ export function requireNames(
   const stranger = Object.keys(levels).find((name) => !names.includes(name));
   const missing = names.find((name) => every && levels[name] === undefined);
   if (stranger === undefined && missing === undefined) return;
-  throw new VeladisError(stranger === undefined ? "missing-fact" : "unknown-option", {
+  throw new VeladisError(stranger === undefined ? "missing-option" : "unknown-option", {
     expected: stranger === undefined ? `a level for ${shown(missing)}` : "the name of a channel",
     received: shown(stranger),
     allowed: names,

@@ -41,12 +41,12 @@ export function requireRunOptions<Options extends { readonly [Option in keyof Ru
   }
   requireKnownKeys(options, known, "an option of a run");
   if (options.nan !== undefined)
-    requireChoice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for");
+    requireChoice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for", { option: "nan" });
   if (options.excursions !== undefined) {
     requireBoolean(options.excursions, "excursions: whether those that rode the delay out are reported");
   }
   if (options.at !== undefined && options.as === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "as beside at: what the levels are written in; without it they need no frequency",
       received: "nothing",
     });

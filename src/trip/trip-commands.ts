@@ -28,8 +28,8 @@ const keys: Readonly<Record<keyof TripCommand, true>> = /* @__PURE__ */ Object.f
 /** The command itself, if it is one. */
 export function requireCommand(command: TripCommand): TripCommand {
   requireKnownKeys(command, keys, "a part of a command");
-  requireNonNegative(command.at, "a time of zero or more for a command, in s");
-  requireChoice(command.do, tripCommands, "a command");
+  requireNonNegative(command.at, "a time of zero or more for a command, in s", { option: "at" });
+  requireChoice(command.do, tripCommands, "a command", { option: "do" });
   return command;
 }
 

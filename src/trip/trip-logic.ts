@@ -75,11 +75,11 @@ export class TripLogic {
   /**
    * @param settings - see {@link TripSettings}; what changes when a machine trips has no default
    * @param from - a {@link TripLogic.snapshot} to go on from; power-up at time 0 if not given
-   * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-option`, `negative`, `out-of-range`
+   * @throws {@link VeladisError} `missing-option`, `missing-unit`, `unknown-option`, `negative`, `out-of-range`
    */
   constructor(settings: TripSettings, from?: TripState) {
     if (typeof settings !== "object" || settings === null) {
-      throw new VeladisError(settings === undefined ? "missing-fact" : "wrong-type", {
+      throw new VeladisError(settings === undefined ? "missing-option" : "wrong-type", {
         expected: "settings with threshold, hysteresis, delays and output",
         received: shown(settings),
       });
@@ -141,7 +141,7 @@ export class TripLogic {
    *   {@link convertAmplitude} for a reading
    */
   step(level: Level, seconds: number): TripStatus {
-    const span = requireNonNegative(seconds, "a time of zero or more for the level, in s");
+    const span = requireNonNegative(seconds, "a time of zero or more for the level, in s", { parameter: "seconds" });
     const { value, above, reason, assumed } = takenLevel(level, this.rules);
     if (assumed.length > 0) this.#state.assumed = union(this.#state.assumed, assumed);
     let events: TripEvent[] | undefined;
@@ -186,8 +186,8 @@ export class TripLogic {
    * ```
    */
   run(levels: ArrayLike<number>, dt: number | ArrayLike<number>, options: RunOptions = {}): TripEvent[] {
-    if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s");
-    requireGiven(dt, "a time between levels, or a list of their times, in s");
+    if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
+    requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const faults = requireRunOptions(options).nan !== undefined;
     const { levels: scaled, assumed } = scaledLevels(levels, this.rules, options, faults);
     const commands = requireCommands(options.commands);

@@ -47,7 +47,7 @@ export interface VoteOutcome {
 export function parseVote(vote: VoteText): Vote {
   const parts = typeof vote === "string" ? /^(\d{1,2})oo(\d{1,2})$/.exec(vote.trim().toLowerCase()) : null;
   if (parts === null) {
-    throw new VeladisError(vote === undefined ? "missing-fact" : "syntax", {
+    throw new VeladisError(vote === undefined ? "missing-option" : "syntax", {
       expected: 'a vote such as "2oo3"; there is no default',
       received: shown(vote),
     });
@@ -82,7 +82,7 @@ export function outcomeOf({ needed, of }: Vote, { trip, badForTrip, silent }: Ch
  * @param vote - M out of N, e.g. `"2oo3"`
  * @param channels - what each of the N channels says
  * @param badChannel - what a bad channel counts for
- * @throws {@link VeladisError} `length-mismatch` unless there are N channels; `missing-fact`, `unknown-option`
+ * @throws {@link VeladisError} `length-mismatch` unless there are N channels; `missing-option`, `unknown-option`
  * @example
  * ```ts
  * import { voted } from "veladis/protection";
@@ -99,8 +99,10 @@ export function outcomeOf({ needed, of }: Vote, { trip, badForTrip, silent }: Ch
  */
 export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
   const parsed = parseVote(vote);
-  const bad = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
-  if (requireList(channels, "a list of what the channels say").length !== parsed.of) {
+  const bad = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
+    parameter: "badChannel",
+  });
+  if (requireList(channels, "a list of what the channels say", { parameter: "channels" }).length !== parsed.of) {
     throw new VeladisError("length-mismatch", {
       expected: `${parsed.of} channels for ${vote}`,
       received: `${channels.length}`,

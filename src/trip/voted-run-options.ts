@@ -40,7 +40,7 @@ function byChannel<Option>(
   const missing = names.find((name) => !Object.hasOwn(each, name) || each[name] === undefined);
   requireNames(names, each, false);
   if (missing === undefined) return (name) => each[name];
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected: `${what} of ${shown(missing)}, or one for all channels`,
     received: "nothing",
   });
@@ -49,7 +49,7 @@ function byChannel<Option>(
 /**
  * The options of a run of several channels; every one counts, or is refused by its name.
  *
- * @throws {@link VeladisError} `unknown-option`, `missing-fact`, `out-of-range`, `negative`
+ * @throws {@link VeladisError} `unknown-option`, `missing-option`, `out-of-range`, `negative`
  */
 export function votedRun(options: VotedRunOptions, names: readonly string[]): VotedRun {
   const { as, at, commands, ...rest } = requireRunOptions(options);

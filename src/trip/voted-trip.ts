@@ -114,8 +114,8 @@ export class VotedTrip {
    *   channel, and as {@link TripLogic}; nothing has changed then
    */
   step(levels: { readonly [name: string]: Level }, seconds: number): VotedStatus {
-    const span = requireNonNegative(seconds, "a time of zero or more for the levels, in s");
-    requireNames(this.#names, requireGiven(levels, "a level for every channel, by name"));
+    const span = requireNonNegative(seconds, "a time of zero or more for the levels, in s", { parameter: "seconds" });
+    requireNames(this.#names, requireGiven(levels, "a level for every channel, by name", { parameter: "levels" }));
     const taken = this.#channels.map(({ name, rules }) => takenLevel(levels[name] as Level, rules));
     for (const [i, channel] of this.#channels.entries()) {
       const { value, above, reason, assumed } = taken[i] as TakenLevel;
@@ -170,10 +170,10 @@ export class VotedTrip {
     dt: number | ArrayLike<number>,
     options: VotedRunOptions = {},
   ): VotedEvent[] {
-    if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s");
-    requireGiven(dt, "a time between levels, or a list of their times, in s");
+    if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
+    requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const { faults, excursions, commands, written } = votedRun(options, this.#names);
-    requireNames(this.#names, requireGiven(histories, "levels of every channel, by name"));
+    requireNames(this.#names, requireGiven(histories, "levels of every channel, by name", { parameter: "histories" }));
     sameLength(this.#names.map((name) => [name, histories[name] as ArrayLike<number>]));
     const columns = this.#channels.map(({ name, rules }) =>
       scaledLevels(histories[name] as ArrayLike<number>, rules, written.get(name) ?? {}, faults),
@@ -211,7 +211,7 @@ export class VotedTrip {
    */
   bypass(channel: string, on: boolean): VotedStatus {
     const blocked = requireBoolean(on, "whether new trips are blocked");
-    requireNames(this.#names, { [requireText(channel, "the name of a channel")]: 0 }, false);
+    requireNames(this.#names, { [requireText(channel, "the name of a channel", { parameter: "channel" })]: 0 }, false);
     return this.#command({ do: blocked ? "bypass on" : "bypass off", channel });
   }
 

@@ -180,7 +180,7 @@ export function isStated(text: string): boolean {
  * ```
  */
 export function parseUncertain(reading: string): Amplitude {
-  const written = requireText(reading, FORM).trim();
+  const written = requireText(reading, FORM, { parameter: "reading" }).trim();
   if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
   if (!isStated(written)) return parseAmplitude(written);
   requireOneSided(written);

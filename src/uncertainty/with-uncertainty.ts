@@ -30,14 +30,14 @@ const FORM = 'an uncertainty such as "± 5 % (k=2)"';
 export function withUncertainty(reading: string | Amplitude, uncertainty: string, name: string): Amplitude {
   const given = uncertainAmplitude(reading);
   const linear = given.level === undefined ? given : convertAmplitude(given, linearTypeOf(given));
-  const stated = statedAlone(requireText(uncertainty, FORM));
+  const stated = statedAlone(requireText(uncertainty, FORM, { parameter: "uncertainty" }));
   if (given.level !== undefined && stated.unit === "") {
     throw new VeladisError("missing-unit", {
       expected: `${FORM}, of a level in dB or %`,
       received: shown(uncertainty),
     });
   }
-  const from = requireText(name, "what an uncertainty comes from");
+  const from = requireText(name, "what an uncertainty comes from", { parameter: "name" });
   const own = uncertaintyOn(linear, stated);
   if (own === undefined) return multipliedAmplitude(linear, 1, `${from}: ± 0`);
   const { value, unit, detector, quantity, hertz } = linear;

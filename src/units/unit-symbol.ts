@@ -45,7 +45,7 @@ export function findUnit(spelling: string): UnitSymbol | undefined {
  * ```
  */
 export function unitSymbol(spelling: string): UnitSymbol {
-  const symbol = findUnit(requireText(spelling, "a unit of vibration"));
+  const symbol = findUnit(requireText(spelling, "a unit of vibration", { parameter: "spelling" }));
   if (symbol !== undefined) return symbol;
   const all = new Map<string, string>([...Object.keys(units).map((name) => [name, name] as const), ...named()]);
   throw unknownName("unknown-unit", "a unit of vibration", spelling, all, units);

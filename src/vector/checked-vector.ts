@@ -57,7 +57,8 @@ function requireSine(amplitude: Amplitude): void {
 
 /** A phase lag in degrees; a whole turn is none. */
 export function requirePhase(phase: number): number {
-  requireFinite(requireGiven(phase, 'a phase lag in degrees, as in "∠ 45°"'), "a phase lag in degrees");
+  const place = { fact: "phase" };
+  requireFinite(requireGiven(phase, 'a phase lag in degrees, as in "∠ 45°"', place), "a phase lag in degrees", place);
   if (phase >= 0 && phase <= 360) return phase % 360;
   throw new VeladisError("out-of-range", {
     expected: "a phase lag of 0 to 360 degrees (a lead of 45 degrees is a lag of 315)",
@@ -67,7 +68,7 @@ export function requirePhase(phase: number): number {
 
 /** A whole order: against a mark that comes by once a turn no other has a phase that stays. */
 export function requireOrder(order: number): number {
-  const given = requireGiven(order, 'an order of a stated shaft speed, as in "at 1x of 3600 r/min"');
+  const given = requireGiven(order, 'an order of a stated shaft speed, as in "at 1x of 3600 r/min"', { fact: "order" });
   if (Number.isInteger(given) && given >= 1) return given;
   throw new VeladisError(typeof given === "number" ? "out-of-range" : "wrong-type", {
     expected: "a whole order of the shaft speed, 1 or more, since no other has a phase that stays",
@@ -107,7 +108,7 @@ export function checkedVector(parts: Vector): Vector {
   const phase = requirePhase(parts.phase);
   const order = requireOrder(parts.order);
   const speed = requirePositive(
-    requireGiven(parts.speed, 'the shaft speed of a vector, as in "at 1x of 3600 r/min"'),
+    requireGiven(parts.speed, 'the shaft speed of a vector, as in "at 1x of 3600 r/min"', { fact: "speed" }),
     "a shaft speed above zero, in hertz",
   );
   const hertz = order * speed;

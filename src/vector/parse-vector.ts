@@ -14,8 +14,8 @@ const LONGEST = 300;
 
 const PHASE = 'a phase lag in degrees, as in "∠ 45°" (a lead of 45 degrees is a lag of 315)';
 
-function refuse(code: VeladisErrorCode, expected: string, received: string): never {
-  throw new VeladisError(code, { expected, received: shown(received) });
+function refuse(code: VeladisErrorCode, expected: string, received: string, fact?: string): never {
+  throw new VeladisError(code, { expected, received: shown(received), fact });
 }
 
 const ORDER = '"at 1x of 3600 r/min"';
@@ -90,18 +90,19 @@ function phaseIn(text: string): [phase: number, rest: string, uncertainty?: Unce
  * ```
  */
 export function parseVector(written: string): Vector {
-  const whole = requireText(written, VECTOR_FORM).trim();
+  const whole = requireText(written, VECTOR_FORM, { parameter: "written" }).trim();
   if (whole.length > LONGEST) refuse("syntax", VECTOR_FORM, whole);
   const [main = "", ...others] = whole.split(/,(?=\s*(?:probe|direction|slow\s+roll)(?:\s|$))/i);
   const [before = "", behind, ...more] = main.split(ANGLE);
-  if (behind === undefined) refuse("missing-fact", 'a phase behind the amplitude, as in "∠ 45°"', whole);
+  if (behind === undefined) refuse("missing-fact", 'a phase behind the amplitude, as in "∠ 45°"', whole, "phase");
   if (more.length > 0) refuse("syntax", 'one phase, as in "∠ 45°"', whole);
   const [phase, rest, phaseUncertainty] = phaseIn(behind.trim());
   const reading = `${before.replace(/[\s,]+$/, "")} ${rest.replace(/^[\s,]+/, "")}`.trim();
   const [subject = "", at = "", ...places] = reading.split(/\sat\s|@/i);
-  if (places.length > 0) refuse("syntax", `one order of one shaft speed, as in ${ORDER}`, whole);
+  if (places.length > 0) refuse("syntax", `one order of one shaft speed, as in ${ORDER}`, whole, "speed");
   const [order, ofSpeed] = splitOrder(at.trim());
-  if (order === undefined) refuse("missing-fact", `an order of a stated shaft speed, as in ${orderFor(at)}`, whole);
+  if (order === undefined)
+    refuse("missing-fact", `an order of a stated shaft speed, as in ${orderFor(at)}`, whole, "order");
   requireOrder(order);
   if (/^(?:of)?$/i.test(ofSpeed)) refuse("missing-fact", `the shaft speed behind the order, as in ${ORDER}`, whole);
   const amplitude = parseUncertain(subject);

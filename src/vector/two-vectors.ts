@@ -28,5 +28,6 @@ export function twoVectors(one: string | Vector, other: string | Vector): [Vecto
   throw new VeladisError("missing-fact", {
     expected: `a phase for both, as in "∠ 45° at 1x of 3600 r/min"; without one the answer lies anywhere from ${least} to ${most}, and vectorDifference takes an angle between the two`,
     received: `${format(bare[0] ?? (bare[1] as Amplitude))} alone`,
+    fact: "phase",
   });
 }

@@ -49,6 +49,7 @@ export function asFoundAsLeft(
   const { asFound, asLeft, ...check } = requireGiven(
     pair,
     "a pair of checks with known level, asFound, asLeft and tolerance",
+    { parameter: "pair" },
   );
   const found = checkAgainstKnown({ ...check, indicated: asFound });
   const left = checkAgainstKnown({ ...check, indicated: asLeft });

@@ -106,7 +106,7 @@ function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number
  *
  * @param settings - as stored in the device; the settings of a `TripLogic` serve
  * @param shaker - the limits of the reference shaker
- * @throws {@link VeladisError} `missing-fact`, `out-of-range`, `unknown-option` for a mistyped key, and as {@link shakerReach}
+ * @throws {@link VeladisError} `missing-option`, `out-of-range`, `unknown-option` for a mistyped key, and as {@link shakerReach}
  * @example
  * ```ts
  * import { format } from "veladis";
@@ -125,17 +125,21 @@ function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number
  * ```
  */
 export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
-  requireBenchSettings(requireGiven(settings, "settings with threshold, hysteresis, onDelay and latching"));
-  requireGiven(shaker, "a shaker with its limits");
+  requireBenchSettings(
+    requireGiven(settings, "settings with threshold, hysteresis, onDelay and latching", { parameter: "settings" }),
+  );
+  requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" });
   const threshold = thresholdOf(settings);
   const reset = resetLevel(threshold, settings.hysteresis);
   // a shaker of one frequency proves nothing at another
   const isOne = hertzOf(shaker.lowest) === hertzOf(shaker.highest);
   const usual = isOne ? shaker.lowest : REFERENCE;
-  const frequencies = requireList<Frequency>(settings.frequencies ?? [usual], "a list of frequencies").map(hertzOf);
+  const frequencies = requireList<Frequency>(settings.frequencies ?? [usual], "a list of frequencies", {
+    option: "frequencies",
+  }).map(hertzOf);
   const [main, ...others] = frequencies;
   if (main === undefined) {
-    throw new VeladisError("missing-fact", { expected: "at least one frequency to test at", received: "nothing" });
+    throw new VeladisError("missing-option", { expected: "at least one frequency to test at", received: "nothing" });
   }
   const uncertainty = shaker.uncertainty === undefined ? 0 : expandedMargins(shaker.uncertainty, threshold).above;
   const load = settings.load === undefined ? 0 : settings.load?.kilograms;

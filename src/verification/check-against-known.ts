@@ -182,16 +182,20 @@ function shareOf(steps: readonly Step[], known: Amplitude, percent: number): rea
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
   requireKnownKeys(
-    requireGiven(check, "a check with known level, indicated level and tolerance"),
+    requireGiven(check, "a check with known level, indicated level and tolerance", { parameter: "check" }),
     keys,
     "a part of a check",
   );
   const known = notedAmplitude(
-    uncertainAmplitude(requireGiven(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"')),
+    uncertainAmplitude(
+      requireGiven(check.known, 'the known level, such as "8 mm/s rms at 2400 r/min"', { option: "known" }),
+    ),
     "known level",
   );
   const shown = notedAmplitude(
-    uncertainAmplitude(requireGiven(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"')),
+    uncertainAmplitude(
+      requireGiven(check.indicated, 'the level that the device shows, such as "7.3 mm/s rms"', { option: "indicated" }),
+    ),
     "as shown",
   );
   requirePositive(known.value, "a known level above zero");

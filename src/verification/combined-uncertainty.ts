@@ -30,7 +30,7 @@ function partOf(text: string, reading: Amplitude | undefined): { share: number; 
   // upwards, where a decibel is more than downwards
   if (/^dB$/i.test(unit)) return { share: finiteResult(10 ** (amount / 20) - 1), over };
   if (reading === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "the reading that an uncertainty in a unit of its own is a share of, behind the list",
       received: shown(text),
     });
@@ -78,9 +78,9 @@ export function combinedUncertainty(parts: readonly string[], reading?: string |
       received: shown(typeof reading === "string" ? reading : `${format(whole)} with its uncertainty`),
     });
   }
-  const list = requireList(parts, "a list of uncertainties");
+  const list = requireList(parts, "a list of uncertainties", { parameter: "parts" });
   if (list.length === 0) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: 'at least one uncertainty, such as "2 %"',
       received: "an empty list",
     });

@@ -30,7 +30,7 @@ export interface DelayTest {
  * Measured delays against the delay that is set, all in seconds.
  *
  * @param tolerance - `"5 %"` of the set delay, or `"0.2 s"`
- * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `syntax`, `negative`, `missing-fact` without a measurement
+ * @throws {@link VeladisError} `missing-unit`, `unknown-unit`, `syntax`, `negative`, `missing-option` without a measurement
  * @example
  * ```ts
  * import { delayTest } from "veladis/protection";
@@ -40,18 +40,25 @@ export interface DelayTest {
  * ```
  */
 export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
-  requireNonNegative(set, "a set delay of zero or more, in s");
-  if (requireList(measured, "a list of measured delays, in s").length === 0) {
-    throw new VeladisError("missing-fact", { expected: "at least one measured delay, in s", received: "nothing" });
+  requireNonNegative(set, "a set delay of zero or more, in s", { parameter: "set" });
+  if (requireList(measured, "a list of measured delays, in s", { parameter: "measured" }).length === 0) {
+    throw new VeladisError("missing-option", {
+      expected: "at least one measured delay, in s",
+      received: "nothing",
+      parameter: "measured",
+    });
   }
-  const [digits, unit] = numeralAndUnit(tolerance, DELAY_TOLERANCE);
+  const [digits, unit] = numeralAndUnit(tolerance, DELAY_TOLERANCE, { parameter: "tolerance" });
   if (unit !== "%" && unit !== "s") {
     const allowed = ["%", "s"];
     throw new VeladisError("unknown-unit", { expected: DELAY_TOLERANCE, received: shown(tolerance), allowed });
   }
   const number = requirePositive(parseNumeral(digits), "a tolerance above zero");
   const allowed = unit === "%" ? finiteResult((set * number) / 100) : number;
-  const errors = measured.map((one) => requireNonNegative(one, "a measured delay of zero or more, in s") - set);
+  const errors = measured.map((one, index) => {
+    const place = { parameter: "measured", index };
+    return requireNonNegative(one, "a measured delay of zero or more, in s", place) - set;
+  });
   const worstError = errors.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
   return Object.freeze({
     set,

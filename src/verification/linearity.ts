@@ -56,9 +56,9 @@ export function linearity(
   points: readonly Pick<KnownCheck, "known" | "indicated">[],
   rest: Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">,
 ): Linearity {
-  const checks = requireList(points, "a list of points, each with known and indicated level").map((point) =>
-    checkAgainstKnown({ ...rest, ...point }),
-  );
+  const checks = requireList(points, "a list of points, each with known and indicated level", {
+    parameter: "points",
+  }).map((point) => checkAgainstKnown({ ...rest, ...point }));
   const unit = checks[0]?.unit ?? "";
   const stray = checks.find((check) => check.unit !== unit);
   const levels = new Set(checks.map(({ known }) => known.value));

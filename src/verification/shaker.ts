@@ -88,8 +88,12 @@ function isSameLevel(one: number, own: number): boolean {
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
-  const wanted = amplitudeOf(requireGiven(level, "a level with its frequency"));
-  requireKnownKeys(requireGiven(shaker, "a shaker with its limits"), keys, "a limit of a shaker");
+  const wanted = amplitudeOf(requireGiven(level, "a level with its frequency", { parameter: "level" }));
+  requireKnownKeys(
+    requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" }),
+    keys,
+    "a limit of a shaker",
+  );
   const type = linearTypeOf(wanted);
   const { hertz } = wanted;
   if (hertz === undefined) {
@@ -98,7 +102,7 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
       received: shown(format(wanted)),
     });
   }
-  const mass = requireNonNegative(load, "a mass of sensor and fixture of zero or more, in kg");
+  const mass = requireNonNegative(load, "a mass of sensor and fixture of zero or more, in kg", { parameter: "load" });
   const at = { at: { hertz } };
   const limitedBy: string[] = [];
   const inside = hertz >= hertzOf(shaker.lowest) * (1 - 1e-9) && hertz <= hertzOf(shaker.highest) * (1 + 1e-9);
@@ -122,13 +126,19 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
     if (most !== undefined) hold(most, name === "displacement" ? "stroke" : name);
   }
   if (shaker.force !== undefined) {
-    const own = shaker.movingMass === undefined ? 0 : requireNonNegative(shaker.movingMass?.kilograms, MOVING);
+    const own =
+      shaker.movingMass === undefined
+        ? 0
+        : requireNonNegative(shaker.movingMass?.kilograms, MOVING, { option: "movingMass" });
     const moved = requirePositive(mass + own, "a moving mass above zero, in kg");
-    const force = requireGiven(shaker.force, "a force such as { newtons: 100 }");
+    const force = requireGiven(shaker.force, "a force such as { newtons: 100 }", { option: "force" });
     const acceleration = finiteResult(requirePositive(force.newtons, "a force above zero, in N") / moved);
     hold(amplitudeIn("m/s2 pk", acceleration), "force");
   }
-  if (shaker.payload !== undefined && mass > requireNonNegative(shaker.payload?.kilograms, PAYLOAD) * (1 + 1e-9)) {
+  if (
+    shaker.payload !== undefined &&
+    mass > requireNonNegative(shaker.payload?.kilograms, PAYLOAD, { option: "payload" }) * (1 + 1e-9)
+  ) {
     limitedBy.push("payload");
   }
   return Object.freeze({

@@ -49,7 +49,7 @@ describe("a reading taken apart", () => {
     ["a frequency of zero", { hertz: 0 }, "not-positive"],
     ["a text for the frequency", { hertz: "25 Hz" }, "wrong-type"],
     ["null for the frequency", { hertz: null }, "wrong-type"],
-    ["null for the level", { level: null }, "missing-fact"],
+    ["null for the level", { level: null }, "missing-option"],
     ["a level that is no number", { level: { decibels: Number.NaN, re: "1 nm/s" } }, "not-a-number"],
     ["a level without its reference", { level: { decibels: 95 } }, "wrong-type"],
   ])("is refused with %s", (_, part, code) => {
@@ -59,7 +59,7 @@ describe("a reading taken apart", () => {
 
 describe("the options of a conversion", () => {
   it.each([
-    [null, "missing-fact"],
+    [null, "missing-option"],
     ["25 Hz", "wrong-type"],
     [25, "wrong-type"],
     [true, "wrong-type"],

@@ -24,7 +24,12 @@ const cases: Cases = {
   "convert, between levels, not a number": () => to(Number.NaN, "dB re 1e-9 m/s", "dB re 1e-8 m/s"),
   "converter, below zero": () => by("mm/s rms", "in/s pk")(-1),
   "converter, beyond what a number holds": () => by("m rms", "um pp")(1e308),
-  "converter.array, a list for an array": () => by("mm/s rms", "in/s pk").array([1, 2]),
+  "converter.array, a text in a list": () => by("mm/s rms", "in/s pk").array([1, "2"]),
+  "converter.array, a text for the list": () => by("mm/s rms", "in/s pk").array("1 2"),
+  "converter.array, bytes for a target": () => by("mm/s rms", "in/s pk").array([1], new Uint8Array(1)),
+  "converter.array, an option that nobody has": () => by("mm/s rms", "in/s pk").array([1], undefined, { nann: "keep" }),
+  "converter.array, another word for NaN": () => by("mm/s rms", "in/s pk").array([1], undefined, { nan: "skip" }),
+  "converter.array, beyond a Float32Array": () => by("dB re 1e-9 m/s", "mm/s rms").array([1000], new Float32Array(1)),
   "converter.array, arrays of two lengths": () =>
     by("mm/s rms", "in/s pk").array(new Float64Array(3), new Float64Array(2)),
   "converter.array, overlapping arrays": () =>

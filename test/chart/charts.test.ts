@@ -143,7 +143,7 @@ describe("severity bar of a verdict", () => {
       expect(
         codeOf(() => severityBar({ judgement: { ...whole, [name]: undefined } })),
         name,
-      ).toBe("missing-fact");
+      ).toBe("missing-option");
     }
   });
 });
@@ -312,7 +312,7 @@ describe("trend", () => {
         }),
       ),
     ).toBe("wrong-type");
-    expect(codeOf(() => trendChart({ readings: [], as: "mm/s rms" }))).toBe("missing-fact");
+    expect(codeOf(() => trendChart({ readings: [], as: "mm/s rms" }))).toBe("missing-option");
   });
 });
 
@@ -449,7 +449,7 @@ describe("options", () => {
     expect(codeOf(() => severityBar({ judgement, width: 100 }))).toBe("out-of-range");
     expect(codeOf(() => severityBar({ judgement, width: Number.NaN }))).toBe("not-a-number");
     expect(codeOf(() => severityBar({ judgement, theme: "sepia" as "dark" }))).toBe("unknown-option");
-    expect(codeOf(() => severityBar(undefined as never))).toBe("missing-fact");
+    expect(codeOf(() => severityBar(undefined as never))).toBe("missing-option");
   });
 
   it("set the colours: by the reader's system, or one in any case", () => {

@@ -102,8 +102,8 @@ describe("numeralAndUnit", () => {
   });
 
   it.each([
-    [undefined, "missing-fact"],
-    [null, "missing-fact"],
+    [undefined, "missing-option"],
+    [null, "missing-option"],
     [120, "missing-unit"],
     ["120", "missing-unit"],
     ["120 ", "missing-unit"],

@@ -33,22 +33,22 @@ describe("plain data of a shape", () => {
   it.each<[string, unknown, Shape | Late, string]>([
     ["a number for a text", 7, "text", "wrong-type: result: a text"],
     ["null for a text", null, "text", "wrong-type: result: a text"],
-    ["nothing for a text", undefined, "text", "missing-fact: result: a text"],
+    ["nothing for a text", undefined, "text", "missing-option: result: a text"],
     ["one for true", 1, "truth", "wrong-type: result: true or false"],
-    ["nothing for a truth", undefined, "truth", "missing-fact: result: true or false"],
+    ["nothing for a truth", undefined, "truth", "missing-option: result: true or false"],
     ["null for a number", null, "number", "wrong-type: result: a number"],
     ["NaN for a number", Number.NaN, "number", "not-a-number: result: a number"],
-    ["nothing for a number", undefined, "number", "missing-fact: result: a number"],
+    ["nothing for a number", undefined, "number", "missing-option: result: a number"],
     [
       "infinity where null may stand",
       Number.POSITIVE_INFINITY,
       "number or null",
       "not-finite: result: a number or null",
     ],
-    ["nothing where null may stand", undefined, "number or null", "missing-fact: result: a number or null"],
+    ["nothing where null may stand", undefined, "number or null", "missing-option: result: a number or null"],
     ["a text where null may stand", "1", "number or null", "wrong-type: result: a number or null"],
     ["an object for a list", { length: 0 }, ["number"], "wrong-type: result: a list"],
-    ["nothing for a list", undefined, ["number"], "missing-fact: result: a list"],
+    ["nothing for a list", undefined, ["number"], "missing-option: result: a list"],
     ["null for an object", null, {}, "wrong-type: result: an object"],
     ["a text for an object", "x", {}, "wrong-type: result: an object"],
     [
@@ -58,7 +58,7 @@ describe("plain data of a shape", () => {
       "wrong-type: result.rows[1].k: a number",
     ],
     ["a part that may be null", { k: "1" }, late(() => ({ k: orNull("number") })), "wrong-type: result.k: a number"],
-    ["nothing where only null may stand", undefined, late(() => orNull("text")), "missing-fact: result: a text"],
+    ["nothing where only null may stand", undefined, late(() => orNull("text")), "missing-option: result: a text"],
     ["null where it may only be left out", null, late(() => orNothing("text")), "wrong-type: result: a text"],
   ])("is not %s", (_, value, shape, words) => {
     expect(codeAndExpectedOf(() => requireShape(value, made(shape), "result"))).toBe(words);

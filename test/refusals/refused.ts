@@ -75,12 +75,14 @@ export function refusalsOf(cases: Cases): Promise<Refusal[]> {
 /** All that refusals say, as one page to read from top to bottom. */
 export function pageOf(refusals: readonly Refusal[]): string {
   const entries = refusals.map(({ what, error }) => {
-    const { code, expected, received, allowed, didYouMean } = error;
+    const { code, expected, received, allowed, didYouMean, parameter, index, option, fact } = error;
+    const where = Object.entries({ parameter, index, option, fact }).filter(([, value]) => value !== undefined);
     const rows: [string, string | undefined][] = [
       ["expected", expected],
       ["received", received],
       ["did you mean", didYouMean?.join(" | ")],
       ["allowed", allowed?.join(" | ")],
+      ["where", where.length > 0 ? where.map(([name, value]) => `${name} ${value}`).join(", ") : undefined],
     ];
     const told = rows.filter(([, value]) => value !== undefined);
     return [`${what}: ${code}`, ...told.map(([name, value]) => `  ${name}: ${value}`)].join("\n");

@@ -97,8 +97,8 @@ describe("what a sheet is made of is held against what its functions return", ()
   });
 
   it.each([
-    ["no request", undefined, "missing-fact: a request such as"],
-    ["a request that is null", null, "missing-fact: a request such as"],
+    ["no request", undefined, "missing-option: a request such as"],
+    ["a request that is null", null, "missing-option: a request such as"],
     ["no machine", {}, "what the machine is called"],
     ["a machine without a name", { machine: " " }, "syntax: what the machine is called"],
     ["a part that no sheet has", { machine: "fan", remark: [] }, "unknown-option: a part of a sheet"],
@@ -125,8 +125,8 @@ describe("what is written is a sheet", () => {
         path.join("."),
       ).toMatch(/^wrong-type: sheet[.[]/);
     }
-    expect(codeOf(() => write(undefined as never))).toMatch(/^missing-fact: sheet/);
-    expect(codeOf(() => write({ ...sheet, data: undefined } as never))).toMatch(/^missing-fact: sheet.data/);
+    expect(codeOf(() => write(undefined as never))).toMatch(/^missing-option: sheet/);
+    expect(codeOf(() => write({ ...sheet, data: undefined } as never))).toMatch(/^missing-option: sheet.data/);
   });
 
   it("leaves out what a part lacks", () => {

@@ -192,6 +192,6 @@ describe("a proposal", () => {
     expect(verified).toBe(false);
     const equal = { ...limits, "C/D": "4 mm/s rms" };
     expect(refusalOf(() => proposeSetpoints({ baseline: "none", limits: equal })).code).toBe("out-of-range");
-    expect(refusalOf(() => proposeSetpoints({ baseline: "none", limits: null as never })).code).toBe("missing-fact");
+    expect(refusalOf(() => proposeSetpoints({ baseline: "none", limits: null as never })).code).toBe("missing-option");
   });
 });

@@ -336,7 +336,7 @@ describe("warnings", () => {
   });
 
   it("refuses a request without a baseline", () => {
-    expect(() => proposeSetpoints({ limits } as never)).toThrow(expect.objectContaining({ code: "missing-fact" }));
+    expect(() => proposeSetpoints({ limits } as never)).toThrow(expect.objectContaining({ code: "missing-option" }));
     expect(() => proposeSetpoints({ baseline: "2 mm/s rms", limits: { ...limits, "B/C": "9 mm/s rms" } })).toThrow(
       expect.objectContaining({ code: "out-of-range" }),
     );

@@ -187,7 +187,7 @@ describe("a scheme of your own", () => {
     ["a function", (input) => { input.title = () => "x"; }, "wrong-type", /plain data/],
     ["a default for a fact", (input) => { input.defaults = { grade: { is: "A", because: "x" } }; }, "unknown-option", /"defaults"/],
     ["no id", (input) => { delete input.id; }, "wrong-type", /id of a scheme/],
-    ["no classes", (input) => { input.classes = []; }, "missing-fact", /classes/],
+    ["no classes", (input) => { input.classes = []; }, "missing-option", /classes/],
     ["a band upside down", (input) => { input.band = [1000, 10]; }, "out-of-range", /band/],
   ];
 

@@ -93,8 +93,8 @@ describe("a machine by its points", () => {
   });
 
   it.each([
-    ["no points", [], "missing-fact"],
-    ["nothing for a point", [null], "missing-fact"],
+    ["no points", [], "missing-option"],
+    ["nothing for a point", [null], "missing-option"],
     ["a point that is none", [5], "wrong-type"],
     ["a name that is none", [{ point: 1, reading: "1 mm/s rms" }], "wrong-type"],
     ["a point twice", [1, 2].map((n) => ({ point: "DE-H", reading: `${n} mm/s rms` })), "out-of-range"],

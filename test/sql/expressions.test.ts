@@ -143,11 +143,11 @@ describe("tables of limits as SQL", () => {
 
 describe("what is refused", () => {
   it.each([
-    ["missing-fact", () => toSql("mm/s pk", "mm/s rms", {} as never)],
-    ["missing-fact", () => toSql("mm/s pk", "mm/s rms", undefined as never)],
+    ["missing-option", () => toSql("mm/s pk", "mm/s rms", {} as never)],
+    ["missing-option", () => toSql("mm/s pk", "mm/s rms", undefined as never)],
     ["wrong-type", () => toSql("mm/s pk", "mm/s rms", { column: "v", expression: "v" } as never)],
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "" })],
-    ["missing-fact", () => toSql("mm/s pk", "mm/s rms", { column: [] })],
+    ["missing-option", () => toSql("mm/s pk", "mm/s rms", { column: [] })],
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "a\u0000b" })],
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "v".repeat(129) })],
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { expression: " " })],
@@ -155,7 +155,7 @@ describe("what is refused", () => {
     ["unknown-option", () => toSql("mm/s pk", "mm/s rms", { column: "v", quotes: "single" as never })],
     ["missing-frequency", () => toSql("g pk", "mm/s rms", value)],
     ["unknown-frequency-unit", () => toSql("g pk", "mm/s rms", { ...value, at: { column: "n", unit: "turns" } })],
-    ["missing-fact", () => toSql("g pk", "mm/s rms", { ...value, at: { unit: "Hz" } as never })],
+    ["missing-option", () => toSql("g pk", "mm/s rms", { ...value, at: { unit: "Hz" } as never })],
     ["not-a-sine", () => toSql("g pk", "mm/s rms", { ...value, at: "25 Hz", crestFactor: 3 })],
     ["unknown-unit", () => toSql("furlong pk", "mm/s rms", value)],
     ["missing-detector", () => toSql("mm/s", "mm/s rms", value)],
@@ -163,7 +163,7 @@ describe("what is refused", () => {
     ["missing-fact", () => schemeToSql("iso-10816-3-2009", "group 2", { column: "v", from: "mm/s rms" })],
     ["missing-fact", () => machineToSql("1485 r/min rigid", { column: "v", from: "mm/s rms" })],
     ["missing-fact", () => machineToSql("motor 1485 r/min", { column: "v", from: "mm/s rms", assume: "nothing" })],
-    ["missing-fact", () => machineToSql("motor", undefined as never)],
+    ["missing-option", () => machineToSql("motor", undefined as never)],
     [
       "unknown-option",
       () =>

@@ -188,7 +188,7 @@ describe("a stored state of a voted trip that no run could have left is refused"
 
   it.each<[what: string, code: string, state: object]>([
     ["nothing", "wrong-type", null as never],
-    ["no channels", "missing-fact", { ...one, channels: undefined }],
+    ["no channels", "missing-option", { ...one, channels: undefined }],
     ["a word for channels", "wrong-type", { ...one, channels: "a, b" }],
     ["a channel missing", "wrong-type", { ...one, channels: { a: one.channels.a } }],
     ["a channel too many", "unknown-option", { ...one, channels: { ...one.channels, c: one.channels.a } }],
@@ -209,7 +209,7 @@ describe("a stored state of a voted trip that no run could have left is refused"
       "out-of-range",
       { ...both, calls: ["b", "a"], first: "b" },
     ],
-    ["no list of those that are inhibited", "missing-fact", { ...one, inhibited: undefined }],
+    ["no list of those that are inhibited", "missing-option", { ...one, inhibited: undefined }],
     ["a channel inhibited that has no inhibit", "out-of-range", { ...one, inhibited: ["a"] }],
     ["a first that has not called longest", "out-of-range", { ...one, first: "b" }],
     ["a first that is no channel", "out-of-range", { ...both, first: "c" }],

@@ -300,7 +300,7 @@ describe("settings without a default", () => {
     "%s must be stated",
     (name) => {
       const { [name]: _, ...rest } = settings;
-      expect(() => new TripLogic(rest as TripSettings)).toThrow(expect.objectContaining({ code: "missing-fact" }));
+      expect(() => new TripLogic(rest as TripSettings)).toThrow(expect.objectContaining({ code: "missing-option" }));
     },
   );
 

@@ -63,7 +63,7 @@ describe("votes", () => {
       expect.objectContaining({ code: "length-mismatch" }),
     );
     expect(() => voted("1oo1", ["trip"], undefined as never)).toThrow(
-      expect.objectContaining({ code: "missing-fact" }),
+      expect.objectContaining({ code: "missing-option" }),
     );
   });
 });
@@ -162,7 +162,7 @@ describe("a voted trip", () => {
     expect(() => run([4, 4, -1])).toThrow(
       expect.objectContaining({ code: "negative", expected: expect.stringContaining("index 2") }),
     );
-    expect(() => logic.run({ a: [], b: [] }, 2)).toThrow(expect.objectContaining({ code: "missing-fact" }));
+    expect(() => logic.run({ a: [], b: [] }, 2)).toThrow(expect.objectContaining({ code: "missing-option" }));
     expect(() => run([4, 4, 4], { d: [4, 4, 4] })).toThrow(expect.objectContaining({ code: "unknown-option" }));
     expect(logic.status).toMatchObject({ time: 0, output: "healthy" });
     expect(logic.run({ a: [], b: [], c: [] }, 2)).toEqual([]);
@@ -174,7 +174,7 @@ describe("a voted trip", () => {
     logic.step({ a: 8, b: 8, c: 4 }, 2);
     expect(() => logic.step({ a: 8, b: 8, c: -1 }, 2)).toThrow(expect.objectContaining({ code: "negative" }));
     expect(logic.status).toMatchObject({ time: 2, output: "healthy" });
-    expect(() => logic.step({ a: 8, b: 8 }, 2)).toThrow(expect.objectContaining({ code: "missing-fact" }));
+    expect(() => logic.step({ a: 8, b: 8 }, 2)).toThrow(expect.objectContaining({ code: "missing-option" }));
     expect(() => logic.step({ a: 8, b: 8, c: 1, d: 1 }, 2)).toThrow(
       expect.objectContaining({ code: "unknown-option" }),
     );

@@ -22,7 +22,9 @@ describe("every option of a run of several channels counts", () => {
     const levels = { a: [1], b: [9] };
     const as = { a: "in/s pk", b: "mm/s rms" };
     expect(ofVote(votedOf("2oo2", [quick, quick]).run(levels, 1, { as }))).toEqual(["0 vote trip"]);
-    expect(codeOf(() => votedOf("2oo2", [quick, quick]).run(levels, 1, { as: { a: "in/s pk" } }))).toBe("missing-fact");
+    expect(codeOf(() => votedOf("2oo2", [quick, quick]).run(levels, 1, { as: { a: "in/s pk" } }))).toBe(
+      "missing-option",
+    );
     expect(codeOf(() => votedOf("2oo2", [quick, quick]).run(levels, 1, { as: { ...as, c: "g pk" } }))).toBe(
       "unknown-option",
     );
@@ -40,8 +42,8 @@ describe("every option of a run of several channels counts", () => {
     expect(run("200 Hz")).toEqual([]);
     expect(run({ a: "50 Hz", b: "200 Hz" })).toEqual([]);
     expect(run({ a: "50 Hz", b: { hertz: 50 } })).toEqual(["0 vote trip"]);
-    expect(codeOf(() => run({ a: "50 Hz" }))).toBe("missing-fact");
-    expect(codeOf(() => votedOf("1oo1", [quick]).run({ a: [1] }, 1, { at: "50 Hz" }))).toBe("missing-fact");
+    expect(codeOf(() => run({ a: "50 Hz" }))).toBe("missing-option");
+    expect(codeOf(() => votedOf("1oo1", [quick]).run({ a: [1] }, 1, { at: "50 Hz" }))).toBe("missing-option");
   });
 
   it("a channel named hertz has its frequency by name", () => {
@@ -105,7 +107,7 @@ describe("every option of a run of several channels counts", () => {
       votedOf("1oo2", [quick, quick]).run({ a: [1], b: [1] }, 1, {
         commands: [command as never],
       });
-    expect(codeOf(() => run({ at: 0, do: "bypass on" }))).toBe("missing-fact");
+    expect(codeOf(() => run({ at: 0, do: "bypass on" }))).toBe("missing-option");
     expect(codeOf(() => run({ at: 0, do: "bypass on", channel: "d" }))).toBe("unknown-option");
     expect(codeOf(() => run({ at: 0, do: "bypass on", channel: 1 }))).toBe("wrong-type");
     expect(codeOf(() => run({ at: 0, do: "start", channel: "a" }))).toBe("out-of-range");

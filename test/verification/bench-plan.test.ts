@@ -161,7 +161,7 @@ describe("a bench plan", () => {
     expect(steps[0]?.hertz).toBe(79.4);
     expect(steps.map(({ expect: text }) => text).join()).not.toMatch(/contact (open|closed)|burst/);
     expect(() => benchPlan({ ...plain, frequencies: [] }, shaker)).toThrow(
-      expect.objectContaining({ code: "missing-fact" }),
+      expect.objectContaining({ code: "missing-option" }),
     );
   });
 

@@ -139,7 +139,7 @@ describe("check against a known level", () => {
     [{ known: "10 mm/s" }, "missing-detector"],
     [{ tolerance: 5 }, "missing-unit"],
     [{ tolerance: "5" }, "missing-unit"],
-    [{ tolerance: undefined }, "missing-fact"],
+    [{ tolerance: undefined }, "missing-option"],
     [{ tolerance: "-5 %" }, "negative"],
     [{ rule: "guard band" }, "missing-fact"],
     [{ rule: "best guess" }, "unknown-option"],
@@ -366,7 +366,7 @@ describe("switching points and delay", () => {
     expect(delayTest(8, [8.2, 7.9], "5 %").worstError).toBeCloseTo(0.2, 9);
     expect(delayTest(0, [0.1], "0.1 s")).toMatchObject({ verdict: "pass", worstPercent: null });
     expect(() => delayTest(8, [8], "5")).toThrow(expect.objectContaining({ code: "missing-unit" }));
-    expect(() => delayTest(8, [], "5 %")).toThrow(expect.objectContaining({ code: "missing-fact" }));
+    expect(() => delayTest(8, [], "5 %")).toThrow(expect.objectContaining({ code: "missing-option" }));
   });
 });
 

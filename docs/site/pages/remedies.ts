@@ -21,7 +21,9 @@ export const remedies: Readonly<Record<VeladisErrorCode, string>> = {
   "missing-frequency":
     "give the frequency of the vibration, as in `at 1500 r/min`; without it velocity tells nothing of displacement",
   "missing-reference": "write what 0 dB is, as in `dB re 1e-9 m/s`: references in use differ by 20 dB and more",
-  "missing-fact": "give the fact that `expected` asks for; `allowed` lists the answers where they are few",
+  "missing-option": "add the argument or option that `expected` names: the call or the command line lacks it",
+  "missing-fact":
+    "ask for the fact that `expected` and, of a machine, `fact` name; `allowed` lists the answers where they are few",
   "wrong-quantity": "convert first, with a frequency, or give a value in the quantity asked for",
   "wrong-detector": "convert one of the readings first, which assumes a sine",
   "wrong-frequency": "combine RMS readings of different frequencies by the root of the sum of squares",

@@ -65,7 +65,7 @@ export async function printBalance(given: Given<typeof balancePage.options>, io:
   }
   const grade = texts.join(" ");
   if (grade === "") {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: 'a grade, as in veladis balance "G 6.3", or --unbalance',
       received: "nothing",
     });

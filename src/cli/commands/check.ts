@@ -44,7 +44,7 @@ async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<
   const file = namedFile(given.values.file);
   const from = needed(given, "from");
   const stream = await inputStream(io, file);
-  if (stream === undefined) throw new VeladisError("missing-fact", { expected: "a CSV file", received: "nothing" });
+  if (stream === undefined) throw new VeladisError("missing-option", { expected: "a CSV file", received: "nothing" });
   const { points, told } = await csvPoints(stream, from, {
     file: file ?? "standard input",
     written: writtenAs(given.values),

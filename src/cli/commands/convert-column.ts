@@ -30,7 +30,7 @@ interface Asked {
 
 function askedOf({ from, at, targets, explain, json }: ConvertSettings): Asked {
   if (from === undefined || targets.length === 0) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: 'a file or piped CSV, with --from "g rms" and --to "m/s2 rms" beside --column',
       received: "--column without them",
     });
@@ -133,7 +133,10 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
   const asked = askedOf(settings);
   const stream = await inputStream(io, file);
   if (stream === undefined) {
-    throw new VeladisError("missing-fact", { expected: "a file, or piped CSV, beside --column", received: "nothing" });
+    throw new VeladisError("missing-option", {
+      expected: "a file, or piped CSV, beside --column",
+      received: "nothing",
+    });
   }
   const { visitor, counts, flush } = columnVisitor(io, settings, asked);
   const account = await accountOf(readDelimited(stream, file ?? "standard input", written, visitor), flush);

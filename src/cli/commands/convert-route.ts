@@ -16,7 +16,7 @@ import { type ConvertSettings, sentenceOf } from "./convert-settings";
 
 function checkedTargets({ targets }: ConvertSettings): readonly string[] {
   if (targets.length > 0) return targets;
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected: 'the types to convert to, as in --to "mm/s rms"',
     received: "a file without them",
   });
@@ -30,7 +30,10 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
   const targets = checkedTargets(settings);
   const stream = await inputStream(io, file);
   if (stream === undefined) {
-    throw new VeladisError("missing-fact", { expected: "a route that is piped in, for --file -", received: "nothing" });
+    throw new VeladisError("missing-option", {
+      expected: "a route that is piped in, for --file -",
+      received: "nothing",
+    });
   }
   const rows: string[][] = [];
   const failures: string[] = [];

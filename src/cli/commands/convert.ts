@@ -99,7 +99,7 @@ export async function convertReadings({ values, texts }: Given<typeof convertPag
   if (io.piped !== undefined) {
     return answerLines(io, settings, (text, line) => lineText(text, settings, line));
   }
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected: 'a reading, as in veladis "0.25 in/s pk at 1500 r/min to mm/s rms"',
     received: "nothing",
   });

@@ -144,7 +144,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
     return exitCodes.done;
   }
   if (io.piped === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: 'a reading, as in veladis judge "4.1 mm/s rms"',
       received: "nothing",
     });

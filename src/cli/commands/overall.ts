@@ -65,7 +65,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
       )
     : undefined;
   if (judge === undefined && values.background !== undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "--machine or --scheme beside --background: without them nothing is judged",
       received: "--background alone",
     });

@@ -42,7 +42,7 @@ async function sheetOf(format: "html" | "csv", texts: readonly string[], all: re
   const schemes = await namedSchemes(texts, all);
   const [first, ...more] = schemes;
   if (first === undefined || (format === "html" && more.length > 0)) {
-    throw new VeladisError(first === undefined ? "missing-fact" : "unknown-option", {
+    throw new VeladisError(first === undefined ? "missing-option" : "unknown-option", {
       expected: `${format === "html" ? "one scheme" : "a scheme"} by name, as in veladis schemes iso-10816-7-2009 --sheet ${format}`,
       received: first === undefined ? "nothing" : `${texts.length} schemes`,
     });

@@ -52,7 +52,7 @@ async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline>
   const first = values["start-up"];
   const timed = first !== undefined || values.time !== undefined;
   if (!timed && written !== undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "--time or --start-up beside --times: without them no times are read",
       received: "--times alone",
     });
@@ -60,7 +60,7 @@ async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline>
   const from = first === undefined ? 0 : parseNumeral(first, "the end of start-up in s");
   const stream = await inputStream(io, file);
   if (stream === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "readings that are piped in, for --file -",
       received: "nothing",
     });

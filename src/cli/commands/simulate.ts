@@ -32,7 +32,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   // Settings are read before the file, so that a slip in them shows at once.
   const [first, ...more] = delays.map((onDelay) => ({ ...settings, onDelay }));
   if (first === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "--delay with an on-delay in s",
       received: shown(values.delay),
     });
@@ -42,7 +42,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   const file = namedFile(values.file);
   const stream = await inputStream(io, file);
   if (stream === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "--file with a CSV of time and level, or piped CSV",
       received: "nothing",
     });

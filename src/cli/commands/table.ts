@@ -36,7 +36,7 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
     keepGoing: values["keep-going"],
   };
   if (settings.targets.length > 0 || judges(settings)) return settings;
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected: 'what to add: --to "mm/s rms", or --machine "group 2 rigid" to judge',
     received: "nothing",
   });

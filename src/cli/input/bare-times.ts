@@ -22,7 +22,7 @@ export function serialDate(days: number): number {
  * Refuses bare numbers that may be another thing than seconds.
  *
  * @param where - the first of them, with its line, for the message
- * @throws {@link VeladisError} `missing-fact`
+ * @throws {@link VeladisError} `missing-option`
  */
 export function checkSeconds(numbers: readonly number[], where: string): void {
   const [first = 0] = numbers;
@@ -30,13 +30,13 @@ export function checkSeconds(numbers: readonly number[], where: string): void {
     (one, i) => one > SERIAL[0] && one <= SERIAL[1] && Math.abs(one - (numbers[i - 1] ?? one)) < NEAR,
   );
   if (maySerial) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "--times seconds or --times serial, since these numbers may be either",
       received: `${where}: ${shown(first)} s, or as the serial date of a spreadsheet ${dateText(serialDate(first))}`,
     });
   }
   if (numbers.some((one) => one < NO_SECONDS)) return;
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected: "times in s or dates; --times seconds for seconds as large as these",
     received: `${where}: milliseconds, or the digits of a date?`,
   });

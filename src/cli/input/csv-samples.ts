@@ -60,7 +60,7 @@ function layoutOf(first: readonly string[], { column, written }: CsvSettings): L
   const isHeader = isTold || cells.some((cell) => isTitle(cell, written));
   const names = isHeader ? cells : cells.map((_, i) => `${i + 1}`);
   if (column === undefined && cells.length > 1) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: `which of the columns holds the samples, as in --column 2${written.decimalComma ? "" : ", or --decimal-comma for numbers such as 7,1"}`,
       received: `${cells.length} columns`,
       allowed: names,
@@ -106,7 +106,7 @@ class SamplePortion {
  * words may be either and is refused; `--header-line 1` says that it is a header.
  *
  * @param tell - is told what became of the rows, when all are read
- * @throws {@link VeladisError} `missing-fact` when the column, or what the first row is, is not told; `not-a-number`, at
+ * @throws {@link VeladisError} `missing-option` when the column, or what the first row is, is not told; `not-a-number`, at
  *   the end, for rows that hold no sample
  */
 export async function* csvSamples(
@@ -135,7 +135,7 @@ export async function* csvSamples(
     }
   };
   const unsure = () =>
-    new VeladisError("missing-fact", {
+    new VeladisError("missing-option", {
       expected: "--header-line 1 to say that the first row is the header",
       received: `${shown(header[layout.index])} beside words in the first row of ${file}`,
     });

@@ -36,7 +36,7 @@ export class DateOrders {
   /**
    * The order in which every date is one.
    *
-   * @throws {@link VeladisError} `syntax` where there is none, `missing-fact` where both are
+   * @throws {@link VeladisError} `syntax` where there is none, `missing-option` where both are
    */
   found(): OrderFound {
     const { "day-first": day, "month-first": month } = this.#only;
@@ -50,7 +50,7 @@ export class DateOrders {
     if (month !== undefined) return { order: "month-first", provedBy: month };
     const first = this.#first;
     if (first === undefined) return { order: undefined };
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "--times day-first or --times month-first, since these dates may be either",
       received: `${cellText(first)}: ${dateText(first["day-first"])}, or ${dateText(first["month-first"])}`,
     });

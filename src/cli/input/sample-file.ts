@@ -47,7 +47,7 @@ function formatOf({ file, format }: FileOptions): RawFormat | "csv" {
   const expected = "how the samples are stored, as in --format float32";
   const allowed = ["csv", ...Object.keys(rawFormats)];
   if (format !== undefined) throw unknownOption(format, allowed, expected);
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected,
     received: `a file that does not say it: ${shown(file)}`,
     allowed,
@@ -57,7 +57,7 @@ function formatOf({ file, format }: FileOptions): RawFormat | "csv" {
 function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
   if (scale === undefined) {
     if (format === "csv" || format.rails === undefined) return 1;
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "what one count is in the unit of the samples, as in --scale 0.000244",
       received: "whole numbers without it",
     });
@@ -73,7 +73,7 @@ function scaleOf(scale: string | undefined, format: RawFormat | "csv"): number {
 /**
  * The samples of a file, or of standard input without one.
  *
- * @throws {@link VeladisError} `unreadable` for a file that cannot be read, `missing-fact` for one that does not say how it is stored,
+ * @throws {@link VeladisError} `unreadable` for a file that cannot be read, `missing-option` for one that does not say how it is stored,
  *   `length-mismatch` for a raw file that is no whole number of samples
  */
 export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFile> {
@@ -83,7 +83,7 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
   const scale = scaleOf(options.scale, format);
   const stream: (Readable & { bytesRead?: number }) | undefined = file === undefined ? io.piped : await openFile(file);
   if (stream === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "a file of samples, as in veladis overall fan.csv --rate 5120 --unit g",
       received: "nothing",
     });

@@ -17,7 +17,7 @@ export interface ColumnsTold {
  * Indices of the columns of levels and, where they are read, of times. Where they are not told, the times stand in the
  * first and the levels in the second of two columns; levels alone may stand in the only one.
  *
- * @throws {@link VeladisError} `missing-fact` where that leaves more than one, or one for both; and what
+ * @throws {@link VeladisError} `missing-option` where that leaves more than one, or one for both; and what
  *   {@link headedColumn} throws
  */
 export function seriesColumns(
@@ -26,7 +26,7 @@ export function seriesColumns(
   written: WrittenAs,
 ): { readonly level: number; readonly time: number | undefined } {
   if (column === undefined && header.length > 2) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "which of the columns holds the levels, as in --column 2",
       received: `${header.length} columns`,
       allowed: columnsListed(header),
@@ -36,7 +36,7 @@ export function seriesColumns(
   if (!timed) return { level, time: undefined };
   const times = headedColumn(header, time ?? 0, written);
   if (times !== level) return { level, time: times };
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected: "a column of times and another of levels, as in --time 1 and --column 2",
     received: `column ${level + 1} for both`,
     allowed: columnsListed(header),

@@ -22,7 +22,7 @@ export async function namedScheme(name: string, confirmed?: readonly Scheme[]): 
 /**
  * The scheme that an option names; undefined without one, where the facts of the machine admit the schemes.
  *
- * @throws {@link VeladisError} `missing-fact` with neither a scheme nor a machine, and as {@link namedScheme}
+ * @throws {@link VeladisError} `missing-option` with neither a scheme nor a machine, and as {@link namedScheme}
  */
 export async function statedScheme(
   name: string | undefined,
@@ -31,7 +31,7 @@ export async function statedScheme(
 ): Promise<Scheme | undefined> {
   if (name !== undefined) return namedScheme(name, confirmed);
   if (machine.trim() !== "") return undefined;
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected:
       'the machine, as in --machine "pump 90 kW 2980 r/min rigid", or a scheme, as in --scheme iso-10816-3-2009',
     received: "nothing",

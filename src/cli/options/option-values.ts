@@ -6,7 +6,7 @@ import type { OptionRow, OptionRows, Word } from "./option-row";
 /**
  * The value of an option that the command cannot do without.
  *
- * @throws {@link VeladisError} `missing-fact` with the option's example and line of help
+ * @throws {@link VeladisError} `missing-option` with the option's example and line of help
  */
 export function needed<
   Said extends { readonly values: object; readonly options: OptionRows },
@@ -16,7 +16,7 @@ export function needed<
   const { example, help } = options[name] as OptionRow;
   const expected = `--${name} such as ${example}: ${help}`;
   if (value !== undefined) return requireText(value as string, expected) as Word<Said["options"][Name]>;
-  throw new VeladisError("missing-fact", { expected, received: "nothing" });
+  throw new VeladisError("missing-option", { expected, received: "nothing" });
 }
 
 /** The parts of an option that lists several, at its commas. */

@@ -41,7 +41,7 @@ export function shakerOption(written: string): ShakerGiven {
 /**
  * The known level of a check: as it was told, with the frequency of a shaker that has one; else the level of the shaker.
  *
- * @throws {@link VeladisError} `missing-fact` for a level that neither tells, `out-of-range` for one that the shaker
+ * @throws {@link VeladisError} `missing-option` for a level that neither tells, `out-of-range` for one that the shaker
  *   cannot give
  */
 export function knownOfShaker(known: string | undefined, { lowest, highest, level }: ShakerGiven): string {
@@ -49,7 +49,7 @@ export function knownOfShaker(known: string | undefined, { lowest, highest, leve
   const isOne = hertz === hertzOf(highest);
   const wanted = known ?? level;
   if (wanted === undefined || (!isOne && known === undefined)) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected:
         'the level that the shaker gave, as in --known "8 mm/s rms", or --shaker "10 mm/s rms at 159.2 Hz" for one level',
       received: "nothing",

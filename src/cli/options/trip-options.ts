@@ -47,7 +47,7 @@ interface GivenSwitch {
 export function switchSettings(given: GivenSwitch) {
   const { values } = given;
   if (values.latching === values["non-latching"]) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "either --latching or --non-latching",
       received: values.latching ? "both" : "nothing",
     });

@@ -25,7 +25,7 @@ function refusal(error: NodeJS.ErrnoException, path: string): Error {
     });
   }
   if (error.code !== "ERR_MODULE_NOT_FOUND" || !error.message.includes("hyparquet")) return error;
-  return new VeladisError("missing-fact", {
+  return new VeladisError("unreadable", {
     expected: "the package hyparquet beside veladis, to read Parquet: npm install hyparquet",
     received: "nothing",
   });
@@ -36,7 +36,7 @@ function refusal(error: NodeJS.ErrnoException, path: string): Error {
  * can ask for more memory than there is.
  *
  * @param patience - milliseconds without anything done, after which the file is refused
- * @throws {@link VeladisError} `missing-fact` without hyparquet, `unreadable` for a file that cannot be read, `syntax` for what is no
+ * @throws {@link VeladisError} `unreadable` without hyparquet and for a file that cannot be read, `syntax` for what is no
  *   whole Parquet
  */
 export async function* parquetRows(path: string, patience = PATIENCE): AsyncGenerator<Portion> {

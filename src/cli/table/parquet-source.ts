@@ -22,7 +22,7 @@ export interface ParquetRead {
 /**
  * Shows the rows of a Parquet file to a visitor, as CSV; memory for one row group.
  *
- * @throws {@link VeladisError} `missing-fact` when hyparquet is not installed, `unreadable` when the file cannot be read, `syntax` for
+ * @throws {@link VeladisError} `unreadable` when hyparquet is not installed or the file cannot be read, `syntax` for
  *   what is no whole Parquet
  */
 export async function visitParquet(path: string, visitor: RowVisitor): Promise<ParquetRead> {

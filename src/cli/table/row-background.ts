@@ -46,7 +46,7 @@ function columnOfRest(header: Cells, headings: Cells, column: string, { written 
 /**
  * Tells of each row whether its reading stands out from the one with the machine stopped; undefined where none was told.
  *
- * @throws {@link VeladisError} `missing-fact` where nothing is judged, `unknown-option` for both of a column and one for
+ * @throws {@link VeladisError} `missing-option` where nothing is judged, `unknown-option` for both of a column and one for
  *   all; later, for a row, what `checkBackground` throws
  */
 export function rowBackground(
@@ -57,7 +57,7 @@ export function rowBackground(
   const { column, fixed } = settings.background;
   if (column === undefined && fixed === undefined) return undefined;
   if (!judges(settings)) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: "--machine, --machine-column or --scheme beside the reading at rest: without them nothing is judged",
       received: `--background${column === undefined ? "" : "-column"} alone`,
     });

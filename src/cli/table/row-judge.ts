@@ -68,7 +68,7 @@ function judgeByMachine(
   options: Parameters<typeof machineClassifier>[2],
 ): MachineClassifier {
   if (Object.keys(machine).length > 0) return machineClassifier(machine, type, options);
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected: "the machine in words, or a scheme, as in --scheme iso-10816-3-2009",
     received: "nothing",
   });

@@ -128,7 +128,7 @@ function atReader(
   }
   const multiple = requirePositive(parseNumeral(times), "an order of the running speed above zero");
   if (speed === undefined) {
-    throw new VeladisError("missing-fact", {
+    throw new VeladisError("missing-option", {
       expected: `the column of the running speed, as in --speed-column speed, for --at ${at.fixed}`,
       received: "nothing",
     });
@@ -196,7 +196,7 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
   const sameType = settings.from.fixed !== undefined && settings.detector.column === undefined;
   if (from === undefined) {
     if (detector !== undefined) {
-      throw new VeladisError("missing-fact", {
+      throw new VeladisError("missing-option", {
         expected: 'the unit beside the detector, as in --from "mm/s" or --from-column unit',
         received: "a detector alone",
       });

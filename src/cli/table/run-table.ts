@@ -58,7 +58,7 @@ async function visitInput(io: Io, { file, written }: TableSettings, visitor: Row
     const reading = readDelimited(io.piped, "standard input", written, visitor);
     return { account: await accountOf(reading, () => visitor.pause(undefined)) };
   }
-  throw new VeladisError("missing-fact", {
+  throw new VeladisError("missing-option", {
     expected: 'a file or piped CSV, as in veladis table readings.csv --column value --from "mm/s rms" --to "in/s pk"',
     received: "nothing",
   });

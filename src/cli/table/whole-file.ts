@@ -37,7 +37,8 @@ async function placeOf(path: string, replace: boolean): Promise<Place> {
   if (found === undefined) return { path: place, mode: undefined };
   if (found.isSymbolicLink()) refuse("a plain file to write, not a link to one", shown(path), "wrong-type");
   if (!found.isFile()) refuse("a plain file to write", shown(path), "wrong-type");
-  if (!replace) refuse("a file that is not there yet, or --replace", `${shown(path)}, which is there`, "missing-fact");
+  if (!replace)
+    refuse("a file that is not there yet, or --replace", `${shown(path)}, which is there`, "missing-option");
   return { path: place, mode: found.mode & 0o777 };
 }
 
@@ -99,7 +100,7 @@ const ANEW = constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL | (consta
  * A file that is there whole or not at all.
  *
  * @param replace - whether a plain file of that name may be replaced
- * @throws {@link VeladisError} `unwritable` when there is no such folder or no leave, `wrong-type` and `missing-fact` when something stands in the place
+ * @throws {@link VeladisError} `unwritable` when there is no such folder or no leave, `wrong-type` and `missing-option` when something stands in the place
  */
 export async function wholeFile(path: string, replace: boolean): Promise<WholeFile> {
   const { path: place, mode } = await placeOf(path, replace);
