@@ -1,0 +1,244 @@
+import type {
+  EquivalentsRow,
+  ExplainedStep,
+  Explanation,
+  LoopCurrent,
+  LoopReading,
+  VoltageReading,
+} from "../amplitude/index";
+import type { PermissibleUnbalance } from "../balance/index";
+import type { CriterionWithin, IntervalWithin, ZonesWithin } from "../conformity/index";
+import type { RelayStatus, StoredSetpoint, TripRules } from "../device/index";
+import type { Amplitude, Step } from "../reading/index";
+import type {
+  Baseline,
+  DelayAdvice,
+  Outlier,
+  Proposal,
+  ProposalScheme,
+  ProposedSetpoint,
+  Reason,
+  SetpointWarning,
+} from "../setpoints/index";
+import type {
+  BackgroundCheck,
+  Candidate,
+  Ceilings,
+  Change,
+  ConfirmableLimit,
+  Criterion,
+  CriterionJudgement,
+  CriterionLimits,
+  Excluded,
+  Exclusion,
+  Judgement,
+  Limit,
+  MachineClass,
+  Margin,
+  MissingFact,
+  PointReading,
+  PointsVerdict,
+  PointVerdict,
+  PrintedLimit,
+  Scheme,
+  Selection,
+  Unjudged,
+  Verdict,
+} from "../severity/index";
+import type { BurstLimit, Immunity, ShockLimit, SwitchReach, SwitchRow } from "../shock/index";
+import type {
+  BandOverall,
+  BandWaveform,
+  Density,
+  Descriptors,
+  GaussianPeak,
+  OrderLine,
+  Overall,
+  ProfileOverall,
+  Spectrum,
+  SpectrumLine,
+} from "../signal/index";
+import type {
+  BypassCost,
+  LevelGap,
+  LevelGaps,
+  ResetOutcome,
+  TripEvent,
+  TripOutcome,
+  TripState,
+  TripStatus,
+  UnmaskedTrips,
+  VotedEvent,
+  VotedState,
+  VotedStatus,
+  VoteOutcome,
+} from "../trip/index";
+import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from "../uncertainty/index";
+import type { UncertaintyOfVector, Vector } from "../vector/index";
+import type {
+  AsFoundAsLeft,
+  BenchPlan,
+  BenchStep,
+  DelayTest,
+  KnownCheckResult,
+  Linearity,
+  LinearityPoint,
+  Margins,
+  ShakerReach,
+  SwitchingPoint,
+} from "../verification/index";
+
+/** How well a number of a step is known. */
+type StepUncertainty = NonNullable<Step["uncertainty"]>;
+
+/** Readings, sensors, loops, and what explains them. */
+export interface ReadingAnswers {
+  readonly amplitude: Amplitude;
+  readonly level: NonNullable<Amplitude["level"]>;
+  readonly step: Step;
+  readonly "uncertainty of step": StepUncertainty;
+  readonly equivalents: EquivalentsRow;
+  readonly "explained step": ExplainedStep;
+  readonly explanation: Explanation;
+  readonly "loop reading": LoopReading;
+  readonly "loop current": LoopCurrent;
+  readonly "voltage reading": VoltageReading;
+}
+
+/** What is computed from samples. */
+export interface SignalAnswers {
+  readonly spectrum: Spectrum;
+  readonly density: Density;
+  readonly descriptors: Descriptors;
+  readonly overall: Overall;
+  readonly "band overall": BandOverall;
+  readonly "band waveform": BandWaveform;
+  readonly "spectrum line": SpectrumLine;
+  readonly "order line": OrderLine;
+  readonly "gaussian peak": GaussianPeak;
+  readonly "profile overall": ProfileOverall;
+}
+
+/** Tables of limits, and judgements by them. */
+export interface SeverityAnswers {
+  readonly verdict: Verdict;
+  readonly judgement: Judgement;
+  readonly "criterion judgement": CriterionJudgement;
+  readonly margin: Margin;
+  readonly limit: Limit;
+  readonly "printed limit": PrintedLimit;
+  readonly unjudged: Unjudged;
+  readonly "background check": BackgroundCheck;
+  readonly "points verdict": PointsVerdict;
+  readonly "point verdict": PointVerdict;
+  readonly "point reading": PointReading;
+  readonly change: Change;
+  readonly "criterion limits": CriterionLimits;
+  readonly ceilings: Ceilings;
+  readonly selection: Selection;
+  readonly candidate: Candidate;
+  readonly excluded: Excluded;
+  readonly "missing fact": MissingFact;
+  readonly "confirmable limit": ConfirmableLimit;
+  readonly scheme: Scheme;
+  readonly exclusion: Exclusion;
+  readonly "machine class": MachineClass;
+  readonly criterion: Criterion;
+  readonly "criterion ceilings": NonNullable<Criterion["ceilings"]>;
+  readonly "slow band": NonNullable<Scheme["slowBand"]>;
+  readonly "limit by height": NonNullable<Criterion["height"]>;
+}
+
+/** Uncertainties, zones within them, and vectors. */
+export interface UncertaintyAnswers {
+  readonly uncertainty: UncertaintyOf;
+  readonly "uncertainty part": UncertaintyPart;
+  readonly ratio: RatioOf;
+  readonly "zones within": ZonesWithin;
+  readonly "criterion within": CriterionWithin;
+  readonly "interval within": IntervalWithin;
+  readonly "best value": ZonesWithin["bestValue"];
+  readonly vector: Vector;
+  readonly "uncertainty of phase": UncertaintyOfPhase;
+  readonly "uncertainty of vector": UncertaintyOfVector;
+}
+
+/** Setpoints, shocks, and unbalance. */
+export interface SetpointAnswers {
+  readonly baseline: Baseline;
+  readonly percentile: Baseline["percentile"];
+  readonly outlier: Outlier;
+  readonly "without outliers": Baseline["withoutOutliers"];
+  readonly proposal: Proposal;
+  readonly "proposed setpoint": ProposedSetpoint;
+  readonly "stored setpoint": StoredSetpoint;
+  readonly "proposal scheme": ProposalScheme;
+  readonly "statistical alarm": NonNullable<Proposal["statistical"]>;
+  readonly "delay advice": DelayAdvice;
+  readonly "hysteresis advice": Proposal["hysteresis"];
+  readonly reason: Reason;
+  readonly "setpoint warning": SetpointWarning;
+  readonly immunity: Immunity;
+  readonly "shock limit": ShockLimit;
+  readonly "burst limit": BurstLimit;
+  readonly "switch reach": SwitchReach;
+  readonly "switch row": SwitchRow;
+  readonly "blind below": NonNullable<SwitchReach["blindBelow"]>;
+  readonly "permissible unbalance": PermissibleUnbalance;
+  readonly "unbalance by plane": PermissibleUnbalance["planes"];
+}
+
+/** What protective devices did, and what they were in the middle of. */
+export interface TripAnswers {
+  readonly "trip event": TripEvent;
+  readonly "trip status": TripStatus;
+  readonly "trip state": TripState;
+  readonly "trip rules": TripRules;
+  readonly "trip outcome": TripOutcome;
+  readonly "masked outcome": UnmaskedTrips["without"][number];
+  readonly "latched outcome": UnmaskedTrips["otherLatch"];
+  readonly "unmasked trips": UnmaskedTrips;
+  readonly "relay status": RelayStatus;
+  readonly "reset outcome": ResetOutcome;
+  readonly "level gaps": LevelGaps;
+  readonly "level gap": LevelGap;
+  readonly "voted event": VotedEvent;
+  readonly "voted status": VotedStatus;
+  readonly "voted state": VotedState;
+  readonly "vote outcome": VoteOutcome;
+  readonly "bypass cost": BypassCost;
+}
+
+/** Checks and bench tests. */
+export interface VerificationAnswers {
+  readonly "known check": KnownCheckResult;
+  readonly "as found as left": AsFoundAsLeft;
+  readonly linearity: Linearity;
+  readonly "linearity point": LinearityPoint;
+  readonly "switching point": SwitchingPoint;
+  readonly "delay test": DelayTest;
+  readonly margins: Margins;
+  readonly "bench plan": BenchPlan;
+  readonly "bench step": BenchStep;
+  readonly "shaker reach": ShakerReach;
+}
+
+/** Every kind of answer that goes to JSON and back, by its name. */
+export interface Answers
+  extends ReadingAnswers,
+    SignalAnswers,
+    SeverityAnswers,
+    UncertaintyAnswers,
+    SetpointAnswers,
+    TripAnswers,
+    VerificationAnswers {}
+
+/** The name of a kind of answer, such as `"verdict"`, or of a list of them, such as `"trip event[]"`. */
+export type AnswerKind = keyof Answers | `${keyof Answers}[]`;
+
+/** What an answer of this kind is. */
+export type AnswerOf<Kind extends AnswerKind> = Kind extends keyof Answers
+  ? Answers[Kind]
+  : Kind extends `${infer One extends keyof Answers}[]`
+    ? readonly Answers[One][]
+    : never;

@@ -1,0 +1,16 @@
+export type {
+  AnswerKind,
+  AnswerOf,
+  Answers,
+  ReadingAnswers,
+  SetpointAnswers,
+  SeverityAnswers,
+  SignalAnswers,
+  TripAnswers,
+  UncertaintyAnswers,
+  VerificationAnswers,
+} from "./answers";
+export { type Envelope, envelopeOf, jsonVersion } from "./envelope";
+export { fromJson } from "./from-json";
+export { answerKinds } from "./shapes/index";
+export { toJson } from "./to-json";
