@@ -3,10 +3,11 @@ import type { AnswerKind, AnswerOf } from "./answers";
 import { jsonVersion } from "./envelope";
 import { citesOf, readField } from "./read";
 import { requireRecord } from "./refuse";
-import { fieldsOf } from "./shapes/index";
+import { requireKindName } from "./shapes/index";
 
 const FORM = "a text that toJson or --json wrote";
 
+/** The envelope as it stands there; what it inherits is none of its own. */
 function parsed(text: string): Readonly<Record<string, unknown>> {
   try {
     return requireRecord(JSON.parse(text), FORM);
@@ -18,7 +19,7 @@ function parsed(text: string): Readonly<Record<string, unknown>> {
 
 /**
  * An answer that {@link toJson} or the command with `--json` wrote, frozen, to be used as the first one was: a reading
- * converts on, a judgement is explained, a spectrum gives its overall. What else stands in the envelope is not read.
+ * converts on, a judgement is explained, a spectrum gives its overall. What the command told beside it comes along.
  *
  * Readings and histories are held against the catalogues, and what a step assumed is never lost. All else is held against
  * its shape alone: a judgement is not judged again. Samples come back as a Float64Array, which cannot be frozen.
@@ -41,18 +42,20 @@ function parsed(text: string): Readonly<Record<string, unknown>> {
  * ```
  */
 export function fromJson<const Kind extends AnswerKind>(kind: Kind, text: string): AnswerOf<Kind> {
-  fieldsOf(kind.replace(/\[\]$/, ""));
-  const envelope = parsed(requireText(text, FORM));
-  if (envelope["version"] !== jsonVersion) {
+  requireKindName(kind);
+  const { version, answer, list, sources, histories, ...parts } = parsed(requireText(text, FORM));
+  if (version !== jsonVersion) {
     throw new VeladisError("out-of-range", {
       expected: `${FORM}, of version ${jsonVersion}`,
-      received: `version ${shown(envelope["version"])}`,
+      received: `version ${shown(version)}`,
     });
   }
-  if (envelope["kind"] !== kind) {
-    throw new VeladisError("wrong-type", { expected: `an answer of the kind ${kind}`, received: shown(envelope["kind"]) });
+  if (answer !== kind) {
+    throw new VeladisError("wrong-type", { expected: `an answer of the kind ${kind}`, received: shown(answer) });
   }
-  const sources = requireList(envelope["sources"] as unknown[], "the sources of an answer");
-  const histories = requireList(envelope["histories"] as unknown[], "the histories of an answer");
-  return readField(envelope["answer"], kind, kind, citesOf(sources, histories)) as AnswerOf<Kind>;
+  const cites = citesOf(
+    requireList(sources as unknown[], "the sources of an answer"),
+    requireList(histories as unknown[], "the histories of an answer"),
+  );
+  return readField(kind.endsWith("[]") ? list : parts, kind, kind, cites) as AnswerOf<Kind>;
 }

@@ -5,12 +5,11 @@ const words: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([
   ["Infinity", Number.POSITIVE_INFINITY],
   ["-Infinity", Number.NEGATIVE_INFINITY],
   ["-0", -0],
-  ["NaN", Number.NaN],
 ]);
 
 /** A number as JSON holds it: itself, or a word for what JSON has no number for. */
 export function writtenNumber(value: unknown, where: string): number | string {
-  if (typeof value !== "number") refuse(value, where, "a number");
+  if (typeof value !== "number" || Number.isNaN(value)) refuse(value, where, "a number");
   if (Number.isFinite(value)) return Object.is(value, -0) ? "-0" : value;
   return String(value);
 }
@@ -22,5 +21,5 @@ export function readNumber(written: unknown, where: string): number {
     return Number.isFinite(written) ? written : refuse(written, where, "a number that a double can hold");
   }
   const number = typeof written === "string" ? words.get(written) : undefined;
-  return number ?? refuse(written, where, 'a number, or "Infinity", "-Infinity", "-0" or "NaN"');
+  return number ?? refuse(written, where, 'a number, or "Infinity", "-Infinity" or "-0"');
 }

@@ -1,5 +1,5 @@
 import { requireList } from "../core/index";
-import { type Amplitude, type Assumption, checkedAmplitude, checkedSteps, type Step, union } from "../reading/index";
+import { type Amplitude, type Assumption, amplitudeOf, checkedSteps, type Step, union } from "../reading/index";
 import { fieldOf } from "./field";
 import { readNumber } from "./numbers";
 import { plainCopy } from "./plain";
@@ -42,18 +42,16 @@ function readSource(written: unknown, where: string): unknown {
 
 /** What an answer cites, of the lists beside it. */
 export function citesOf(sources: readonly unknown[], histories: readonly unknown[]): Cites {
-  const nothing: Cites = {
-    source: (place, where) => refuse(place, where, "no source within a step"),
-    history: (place, where) => refuse(place, where, "no history within a step"),
-  };
-  return {
+  const cites: Cites = {
     source: citedAt(sources, readSource, "sources"),
+    // a step cites nothing itself
     history: citedAt(
       histories,
-      (written, where) => checkedSteps(readField(written, "step[]", where, nothing) as Step[]),
+      (written, where) => checkedSteps(readField(written, "step[]", where, cites) as Step[]),
       "histories",
     ),
   };
+  return cites;
 }
 
 function readOne(written: unknown, of: string, where: string, cites: Cites): unknown {
@@ -91,7 +89,7 @@ function readParts(written: unknown, kind: string, where: string, cites: Cites):
   }
   const answer = withAssumed(Object.fromEntries(read));
   if (!isReading) return Object.freeze(answer);
-  return Object.freeze(checkedAmplitude({ hertz: undefined, ...answer } as unknown as Amplitude));
+  return Object.freeze(amplitudeOf({ hertz: undefined, ...answer } as unknown as Amplitude));
 }
 
 /** What stands in a field of an answer, read from JSON and frozen. */

@@ -6,7 +6,7 @@ import { envelopeOf } from "./envelope";
  * An answer of this library as one line of JSON, that {@link fromJson} reads back: its version, its kind, the answer, and
  * the sources and histories that it cites, each written once.
  *
- * A number that JSON has none for is a word: `"Infinity"`, `"-Infinity"`, `"-0"`, `"NaN"`. Samples are a list. Keys that
+ * A number that JSON has none for is a word: `"Infinity"`, `"-Infinity"`, `"-0"`. Samples are a list. Keys that
  * the kind does not have are written too, if they hold plain data.
  *
  * @param kind - what the answer is, such as `"verdict"`; with `[]` behind it a list of such, as in `"trip event[]"`

@@ -44,10 +44,17 @@ export function answerKinds(): readonly (keyof Answers)[] {
 }
 
 /**
- * The fields of a kind of answer.
+ * The name of a kind of answer, or of a list of them, if there is one.
  *
- * @throws {@link VeladisError} `unknown-option`
+ * @throws {@link VeladisError} `unknown-option`, `missing-fact` and `wrong-type`
  */
+export function requireKindName<Kind extends string>(kind: Kind): Kind {
+  const one = typeof kind === "string" && kind.endsWith("[]") ? kind.slice(0, -2) : kind;
+  requireChoice(one as string, answerKinds(), "a kind of answer");
+  return kind;
+}
+
+/** The fields of a kind of answer that there is. */
 export function fieldsOf(kind: string): Fields {
-  return allFields().get(requireChoice(kind, answerKinds(), "a kind of answer")) as Fields;
+  return allFields().get(kind) as Fields;
 }
