@@ -18,6 +18,7 @@ export {
   type AnswerOf,
   type Answers,
   answerKinds,
+  type CommandAnswers,
   fromJson,
   jsonVersion,
   type ReadingAnswers,
@@ -28,4 +29,5 @@ export {
   toJson,
   type UncertaintyAnswers,
   type VerificationAnswers,
+  type WithinAndChange,
 } from "../json/index";

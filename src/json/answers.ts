@@ -1,4 +1,5 @@
 import type {
+  ConvertedAmplitude,
   EquivalentsRow,
   ExplainedStep,
   Explanation,
@@ -33,6 +34,7 @@ import type {
   Exclusion,
   Judgement,
   Limit,
+  LimitCount,
   MachineClass,
   Margin,
   MissingFact,
@@ -119,9 +121,15 @@ export interface SignalAnswers {
   readonly "profile overall": ProfileOverall;
 }
 
+/** What `judge` tells beside a verdict: the zones within the uncertainty, and the change from a baseline. */
+export interface WithinAndChange {
+  readonly within?: ZonesWithin;
+  readonly change?: Change;
+}
+
 /** Tables of limits, and judgements by them. */
 export interface SeverityAnswers {
-  readonly verdict: Verdict;
+  readonly verdict: Verdict & WithinAndChange;
   readonly judgement: Judgement;
   readonly "criterion judgement": CriterionJudgement;
   readonly margin: Margin;
@@ -130,7 +138,7 @@ export interface SeverityAnswers {
   readonly unjudged: Unjudged;
   readonly "background check": BackgroundCheck;
   readonly "points verdict": PointsVerdict;
-  readonly "point verdict": PointVerdict;
+  readonly "point verdict": PointVerdict & Pick<WithinAndChange, "within">;
   readonly "point reading": PointReading;
   readonly change: Change;
   readonly "criterion limits": CriterionLimits;
@@ -169,7 +177,7 @@ export interface SetpointAnswers {
   readonly percentile: Baseline["percentile"];
   readonly outlier: Outlier;
   readonly "without outliers": Baseline["withoutOutliers"];
-  readonly proposal: Proposal;
+  readonly proposal: Proposal & { readonly statistics?: Baseline; readonly asked?: StoredSetpoint };
   readonly "proposed setpoint": ProposedSetpoint;
   readonly "stored setpoint": StoredSetpoint;
   readonly "proposal scheme": ProposalScheme;
@@ -223,6 +231,38 @@ export interface VerificationAnswers {
   readonly "shaker reach": ShakerReach;
 }
 
+/** Answers that the command alone gives. */
+export interface CommandAnswers {
+  /** Of `convert`: the reading beside what it was converted to. */
+  readonly conversion: ConvertedAmplitude & { readonly from: Amplitude };
+  /** Of `overall`. */
+  readonly record: {
+    readonly levels: readonly Overall[];
+    /** Not of a record that is too long to be held in memory. */
+    readonly descriptors?: Descriptors | undefined;
+    readonly lines: readonly SpectrumLine[];
+    readonly orders?: readonly OrderLine[];
+    readonly judgement?: Verdict;
+  };
+  /** Of `simulate`, one for each delay. */
+  readonly simulation: {
+    readonly threshold: Amplitude;
+    readonly reset: Amplitude;
+    readonly events: readonly TripEvent[];
+    readonly unmasked: UnmaskedTrips;
+    readonly gaps?: LevelGaps;
+    readonly assumed: readonly string[];
+  };
+  /** Of `balance --unbalance`: the grade, and the force in newtons. */
+  readonly "grade of unbalance": { readonly grade: number; readonly force: number; readonly note: string };
+  /** Of `schemes`: what a table is, and how many of its limits are known in which way. */
+  readonly "scheme summary": Pick<
+    Scheme,
+    "id" | "kind" | "standard" | "edition" | "title" | "status" | "replacedBy" | "place" | "scope"
+  > &
+    LimitCount;
+}
+
 /** Every kind of answer that goes to JSON and back, by its name. */
 export interface Answers
   extends ReadingAnswers,
@@ -231,7 +271,8 @@ export interface Answers
     UncertaintyAnswers,
     SetpointAnswers,
     TripAnswers,
-    VerificationAnswers {}
+    VerificationAnswers,
+    CommandAnswers {}
 
 /** The name of a kind of answer, such as `"verdict"`, or of a list of them, such as `"trip event[]"`. */
 export type AnswerKind = keyof Answers | `${keyof Answers}[]`;

@@ -2,6 +2,7 @@ export type {
   AnswerKind,
   AnswerOf,
   Answers,
+  CommandAnswers,
   ReadingAnswers,
   SetpointAnswers,
   SeverityAnswers,
@@ -9,6 +10,7 @@ export type {
   TripAnswers,
   UncertaintyAnswers,
   VerificationAnswers,
+  WithinAndChange,
 } from "./answers";
 export { type Envelope, envelopeOf, jsonVersion } from "./envelope";
 export { fromJson } from "./from-json";

@@ -1,6 +1,7 @@
 import { lazily, requireChoice } from "../../core/index";
 import type { Answers } from "../answers";
 import type { AnyShape } from "../shape-of";
+import { commandShapes } from "./commands";
 import { readingShapes } from "./readings";
 import { setpointShapes } from "./setpoints";
 import { severityShapes } from "./severities";
@@ -24,6 +25,7 @@ const allFields = /* @__PURE__ */ lazily(() => {
     ...setpointShapes,
     ...tripShapes,
     ...verificationShapes,
+    ...commandShapes,
   });
   const byKind = new Map(shapes);
   const linesOf = ({ like, keys }: AnyShape): [string, string][] => [

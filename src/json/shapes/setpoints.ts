@@ -45,6 +45,8 @@ export const setpointShapes: ShapesOf<SetpointAnswers> = /* @__PURE__ */ frozen(
       verified: "truth",
       confirmed: "text[]",
       cautions: "text[]",
+      statistics: "baseline?",
+      asked: "stored setpoint?",
     },
   },
   "proposed setpoint": {

@@ -4,7 +4,10 @@ import type { ShapesOf } from "../shape-of";
 
 /** Shapes of judgements and of the tables of limits behind them. */
 export const severityShapes: ShapesOf<SeverityAnswers> = /* @__PURE__ */ frozen({
-  verdict: { like: "judgement", keys: { judgements: "judgement[]", deciding: "text[]" } },
+  verdict: {
+    like: "judgement",
+    keys: { judgements: "judgement[]", deciding: "text[]", within: "zones within?", change: "change?" },
+  },
   judgement: {
     like: "criterion judgement",
     keys: {
@@ -81,7 +84,7 @@ export const severityShapes: ShapesOf<SeverityAnswers> = /* @__PURE__ */ frozen(
       notRead: "text[]",
     },
   },
-  "point verdict": { like: "point reading", keys: { verdict: "verdict" } },
+  "point verdict": { like: "point reading", keys: { verdict: "verdict", within: "zones within?" } },
   "point reading": { keys: { point: "text", reading: "amplitude" } },
   change: {
     keys: {
