@@ -9,7 +9,7 @@ import type {
 } from "../amplitude/index";
 import type { PermissibleUnbalance } from "../balance/index";
 import type { CriterionWithin, IntervalWithin, ZonesWithin } from "../conformity/index";
-import type { RelayStatus, StoredSetpoint, TripRules } from "../device/index";
+import type { StoredSetpoint } from "../device/index";
 import type { Amplitude, Step } from "../reading/index";
 import type {
   Baseline,
@@ -60,35 +60,10 @@ import type {
   Spectrum,
   SpectrumLine,
 } from "../signal/index";
-import type {
-  BypassCost,
-  LevelGap,
-  LevelGaps,
-  ResetOutcome,
-  TripEvent,
-  TripOutcome,
-  TripState,
-  TripStatus,
-  UnmaskedTrips,
-  VotedEvent,
-  VotedState,
-  VotedStatus,
-  VoteOutcome,
-} from "../trip/index";
+import type { LevelGaps, TripEvent, UnmaskedTrips } from "../trip/index";
 import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from "../uncertainty/index";
 import type { UncertaintyOfVector, Vector } from "../vector/index";
-import type {
-  AsFoundAsLeft,
-  BenchPlan,
-  BenchStep,
-  DelayTest,
-  KnownCheckResult,
-  Linearity,
-  LinearityPoint,
-  Margins,
-  ShakerReach,
-  SwitchingPoint,
-} from "../verification/index";
+import type { TripAnswers, VerificationAnswers } from "./device-answers";
 
 /** How well a number of a step is known. */
 type StepUncertainty = NonNullable<Step["uncertainty"]>;
@@ -194,41 +169,6 @@ export interface SetpointAnswers {
   readonly "blind below": NonNullable<SwitchReach["blindBelow"]>;
   readonly "permissible unbalance": PermissibleUnbalance;
   readonly "unbalance by plane": PermissibleUnbalance["planes"];
-}
-
-/** What protective devices did, and what they were in the middle of. */
-export interface TripAnswers {
-  readonly "trip event": TripEvent;
-  readonly "trip status": TripStatus;
-  readonly "trip state": TripState;
-  readonly "trip rules": TripRules;
-  readonly "trip outcome": TripOutcome;
-  readonly "masked outcome": UnmaskedTrips["without"][number];
-  readonly "latched outcome": UnmaskedTrips["otherLatch"];
-  readonly "unmasked trips": UnmaskedTrips;
-  readonly "relay status": RelayStatus;
-  readonly "reset outcome": ResetOutcome;
-  readonly "level gaps": LevelGaps;
-  readonly "level gap": LevelGap;
-  readonly "voted event": VotedEvent;
-  readonly "voted status": VotedStatus;
-  readonly "voted state": VotedState;
-  readonly "vote outcome": VoteOutcome;
-  readonly "bypass cost": BypassCost;
-}
-
-/** Checks and bench tests. */
-export interface VerificationAnswers {
-  readonly "known check": KnownCheckResult;
-  readonly "as found as left": AsFoundAsLeft;
-  readonly linearity: Linearity;
-  readonly "linearity point": LinearityPoint;
-  readonly "switching point": SwitchingPoint;
-  readonly "delay test": DelayTest;
-  readonly margins: Margins;
-  readonly "bench plan": BenchPlan;
-  readonly "bench step": BenchStep;
-  readonly "shaker reach": ShakerReach;
 }
 
 /** Answers that the command alone gives. */

@@ -7,11 +7,10 @@ export type {
   SetpointAnswers,
   SeverityAnswers,
   SignalAnswers,
-  TripAnswers,
   UncertaintyAnswers,
-  VerificationAnswers,
   WithinAndChange,
 } from "./answers";
+export type { TripAnswers, VerificationAnswers } from "./device-answers";
 export { type Envelope, envelopeOf, jsonVersion } from "./envelope";
 export { fromJson } from "./from-json";
 export { answerKinds } from "./shapes/index";

@@ -1,5 +1,5 @@
 import { frozen } from "../../core/index";
-import type { TripAnswers } from "../answers";
+import type { TripAnswers } from "../device-answers";
 import type { ShapesOf } from "../shape-of";
 
 /** Shapes of what protective devices did and were in the middle of. */

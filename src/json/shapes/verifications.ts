@@ -1,5 +1,5 @@
 import { frozen } from "../../core/index";
-import type { VerificationAnswers } from "../answers";
+import type { VerificationAnswers } from "../device-answers";
 import type { ShapesOf } from "../shape-of";
 
 /** Shapes of checks and bench tests. */
