@@ -29,6 +29,7 @@ const floors: Record<string, number> = {
   report: 8,
   chart: 8,
   sql: 8,
+  json: 8,
   repl: 9,
   // The command starts the REPL and reads its sentences.
   cli: 10,

@@ -399,8 +399,8 @@ describe("the check sheet", () => {
     expect(out.match(/ disputed/g)).toHaveLength(2);
     expect(out).toMatch(/C\/D +6\.5 mm\/s rms +reported, disputed/);
     expect(out.replace(/\s+/g, " ")).toContain("disputed: the extract prints 6.5; a course handbook");
-    const { source } = JSON.parse((await veladis(["judge", "6.6 mm/s rms", ...machine, "--json"])).out);
-    expect(source.disputed).toMatch(/prints 6\.6/);
+    const { source, sources } = JSON.parse((await veladis(["judge", "6.6 mm/s rms", ...machine, "--json"])).out);
+    expect(sources[source].disputed).toMatch(/prints 6\.6/);
   });
 
   it.each([

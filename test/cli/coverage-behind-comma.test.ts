@@ -1,4 +1,6 @@
 /** How the factor of an uncertainty is written: common practice, no source. */
+import type { Amplitude } from "veladis";
+import { fromJson } from "veladis/json";
 import { combinedUncertainty } from "veladis/protection";
 import { judgePoints, parsePoints } from "veladis/severity";
 import { formatUncertain } from "veladis/uncertainty";
@@ -8,7 +10,7 @@ import { veladis } from "./in-process";
 
 interface Judged {
   readonly headline: string;
-  readonly points: readonly { point: string; reading: { history?: readonly { note?: string }[] } }[];
+  readonly points: readonly { point: string; reading: Pick<Amplitude, "history"> }[];
 }
 
 const judged = async (text: string): Promise<Judged | string> => {
@@ -16,7 +18,7 @@ const judged = async (text: string): Promise<Judged | string> => {
     "judge",
     ...[text, "--machine", "pump 90 kW 2980 r/min rigid category II", "--json"],
   ]);
-  return out === "" ? err : JSON.parse(out);
+  return out === "" ? err : fromJson("points verdict", out);
 };
 
 describe("a coverage factor behind a comma is no measuring point", () => {

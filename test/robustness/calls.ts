@@ -2,6 +2,7 @@ import { all, create } from "mathjs";
 import * as root from "veladis";
 import * as chart from "veladis/chart";
 import * as explanation from "veladis/explain";
+import * as json from "veladis/json";
 import * as mathjs from "veladis/mathjs";
 import * as protection from "veladis/protection";
 import * as sensors from "veladis/sensor";
@@ -24,6 +25,7 @@ export const entries = {
   "veladis/uncertainty": uncertainty,
   "veladis/sensor": sensors,
   "veladis/explain": explanation,
+  "veladis/json": json,
 } as const;
 
 /** A public function, or a method of what one returns, with arguments that it answers. */
@@ -690,6 +692,14 @@ const loops: Call[] = [
 const e = on(explanation);
 const explanations: Call[] = [e("explain", "0.25 in/s pk at 1500 r/min"), e("explain", amplitude)];
 
+const j = on(json);
+const texts: Call[] = [
+  j("answerKinds"),
+  j("toJson", "amplitude", amplitude),
+  j("toJson", "amplitude[]", [amplitude]),
+  j("fromJson", "amplitude", json.toJson("amplitude", root.convertAmplitude("2 g pk", "g rms"))),
+];
+
 mathjs.registerAmplitudes(math as Loose);
 
 /** All of them, by entry. */
@@ -705,4 +715,5 @@ export const calls: { readonly [Entry in keyof typeof entries]: readonly Call[] 
   "veladis/uncertainty": uncertainties,
   "veladis/sensor": loops,
   "veladis/explain": explanations,
+  "veladis/json": texts,
 };

@@ -13,6 +13,7 @@ import { needed, parts } from "../options/option-values";
 import { alone } from "../options/parsed-arguments";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
+import { jsonLine } from "../print/json-line";
 import { wrapped } from "../print/wrapped";
 import type { balancePage } from "./balance-page";
 
@@ -58,7 +59,7 @@ export async function printBalance(given: Given<typeof balancePage.options>, io:
     const force = centrifugalForce(values.unbalance, rotor.speed);
     await io.out(
       values.json
-        ? `${JSON.stringify({ grade, force, note: NOTE, cautions })}\n`
+        ? jsonLine("grade of unbalance", { grade, force, note: NOTE }, { cautions })
         : `${visibleText(values.unbalance)} is G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${cautionsText()}`,
     );
     return exitCodes.done;
@@ -71,6 +72,8 @@ export async function printBalance(given: Given<typeof balancePage.options>, io:
     });
   }
   const found = permissibleUnbalance(grade, { ...rotor, ...planesOf(values.planes) });
-  await io.out(values.json ? `${JSON.stringify({ ...found, cautions })}\n` : permissibleText(found) + cautionsText());
+  await io.out(
+    values.json ? jsonLine("permissible unbalance", found, { cautions }) : permissibleText(found) + cautionsText(),
+  );
   return exitCodes.done;
 }

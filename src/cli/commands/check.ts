@@ -22,6 +22,7 @@ import { cautionsText } from "../print/cautions-text";
 import { checkText, linearityText, pairText } from "../print/check-text";
 import { exitCodes } from "../print/exit-codes";
 import { explainedSteps, explainedText } from "../print/explained";
+import { jsonLine } from "../print/json-line";
 import type { checkPage } from "./check-page";
 
 type GivenCheck = Given<typeof checkPage.options>;
@@ -29,11 +30,11 @@ type GivenCheck = Given<typeof checkPage.options>;
 /** What is said of a check besides its levels. */
 type CheckRest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
-/** An answer of the command: as data, on a sheet and as text, and the checks it is made of. */
+/** An answer of the command: as a line of JSON, on a sheet and as text, and the checks it is made of. */
 interface Answer {
   /** What is told of the file it was read from. */
   readonly told?: (json: boolean) => string;
-  readonly data: object;
+  readonly line: (more: object) => string;
   readonly sheet: Omit<SheetRequest, "machine">;
   readonly text: string;
   readonly checks: readonly (readonly [name: string, check: KnownCheckResult])[];
@@ -56,7 +57,7 @@ async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<
   const checks = data.points.map((point, i) => [`${i + 1}`, point] as const);
   return {
     told: (json) => seriesText(told, json),
-    data: { ...data, read: seriesData(told) },
+    line: (more) => jsonLine("linearity", data, { read: seriesData(told), ...more }),
     sheet: { linearity: data, ...remarks },
     text: linearityText(data) + leftOut,
     checks,
@@ -72,11 +73,13 @@ function checkOf(given: GivenCheck, rest: CheckRest): Answer {
   if (asLeft === undefined) {
     const data = checkAgainstKnown({ known, indicated, ...rest });
     const checks = [["", data]] as const;
-    return { data, sheet: { known, check: data }, text: checkText(data), checks };
+    const line = (more: object) => jsonLine("known check", data, more);
+    return { line, sheet: { known, check: data }, text: checkText(data), checks };
   }
   const data = asFoundAsLeft({ known, asFound: indicated, asLeft, ...rest });
   const checks = [["as found", data.asFound] as const, ["as left", data.asLeft] as const];
-  return { data, sheet: { known, asFoundAsLeft: data }, text: pairText(data), checks };
+  const line = (more: object) => jsonLine("as found as left", data, more);
+  return { line, sheet: { known, asFoundAsLeft: data }, text: pairText(data), checks };
 }
 
 /** Holds a reading, or several, against a known vibration. */
@@ -96,13 +99,13 @@ export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
   const several = known === undefined && (file !== undefined || from !== undefined);
   const {
     told,
-    data,
+    line,
     sheet: request,
     text,
     checks,
   } = several ? await linearityOf(given, rest, io) : checkOf(given, rest);
   io.err(told?.(json) ?? "");
-  if (json) await io.out(`${JSON.stringify({ ...data, ...explainedSteps(explain, ...checks) })}\n`);
+  if (json) await io.out(line(explainedSteps(explain, ...checks)));
   else if (sheet !== undefined) await io.out(sheetText(sheet, { machine: name, ...request }));
   else await io.out(text + (explain ? explainedText(checks) : "") + cautionsText());
   return exitCodes.done;

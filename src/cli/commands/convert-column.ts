@@ -15,6 +15,7 @@ import { inputStream } from "../input/open-file";
 import { exitCodes } from "../print/exit-codes";
 import { explainedSteps } from "../print/explained";
 import { failureText } from "../print/failure";
+import { jsonLine } from "../print/json-line";
 import type { ConvertSettings } from "./convert-settings";
 
 /** What is converted, and to what. */
@@ -88,7 +89,11 @@ function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, ti
         const reading = parseAmplitude(`${value} ${suffix}`);
         const answers = targets.map((target) => convertAmplitude(reading, target));
         for (const answer of json ? answers : []) {
-          text += `${JSON.stringify({ line, ...answer, ...explainedSteps(explain, ["", answer]), from: reading })}\n`;
+          text += jsonLine(
+            "conversion",
+            { ...answer, from: reading },
+            { line, ...explainedSteps(explain, ["", answer]) },
+          );
         }
         if (before !== undefined)
           text += row(

@@ -5,7 +5,7 @@ import type { Io } from "../input/io";
 import { type Line, linesOf } from "../input/lines";
 import { inputStream } from "../input/open-file";
 import { splitPlace } from "../input/split-place";
-import { answerObject, answersOf, numberText } from "../print/answer";
+import { answerLine, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
 import { failureText } from "../print/failure";
@@ -46,7 +46,7 @@ export async function convertRoute(io: Io, settings: ConvertSettings): Promise<n
       const sentence = sentenceOf(written, settings);
       const answers = answersOf(sentence, targets);
       for (const answer of answers) {
-        json += `${JSON.stringify(answerObject(answer, sentence, settings, { line: number, place }))}\n`;
+        json += answerLine(answer, sentence, settings, { line: number, place });
       }
       isAnyUncertain ||= answers.some((answer) => knownUncertainty(answer) !== undefined);
       explained.push(...answers.map((answer, i) => [`line ${number}, ${targets[i]}`, answer] as const));

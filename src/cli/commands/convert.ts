@@ -9,7 +9,7 @@ import { splitPlace } from "../input/split-place";
 import type { Given } from "../options/option-row";
 import { digitsOf, targetsOf } from "../options/option-values";
 import { alone } from "../options/parsed-arguments";
-import { answerObject, answersOf, numberText } from "../print/answer";
+import { answerLine, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
 import { textTable } from "../print/text-table";
@@ -46,7 +46,7 @@ function answerText(sentence: Sentence, settings: ConvertSettings, extra: object
       targets.length > 0
         ? answersOf(sentence, targets)
         : equivalents(sentence.reading, sentence.options).flatMap(({ rms, pk, pp }) => [rms, pk, pp]);
-    return answers.map((answer) => `${JSON.stringify(answerObject(answer, sentence, settings, extra))}\n`).join("");
+    return answers.map((answer) => answerLine(answer, sentence, settings, extra)).join("");
   }
   if (targets.length === 0) return equivalentsTable(sentence, settings);
   const answers = answersOf(sentence, targets);

@@ -21,6 +21,7 @@ import { uncertainReading } from "../options/uncertain-reading";
 import { changeText } from "../print/change-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
+import { jsonLine } from "../print/json-line";
 import { judgementText } from "../print/judgement-text";
 import { pointsText } from "../print/points-text";
 import { pointsLine, verdictLine } from "../print/verdict-line";
@@ -106,7 +107,8 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
     if (within !== undefined) explained.splice(0, 1, ["verdict", verdict], ["uncertainty", within]);
     if (form === "data") {
       const text = `${format(verdict.judged, { digits })}: ${verdict.headline}`;
-      return `${JSON.stringify({ ...extra, written, text, ...verdict, ...(within && { within }), ...explainedSteps(explain, ...explained), ...(change && { change }) })}\n`;
+      const answer = { ...verdict, ...(within && { within }), ...(change && { change }) };
+      return jsonLine("verdict", answer, { ...extra, written, text, ...explainedSteps(explain, ...explained) });
     }
     const steps = explain ? explainedText(explained) : "";
     if (form === "line") {
@@ -132,7 +134,7 @@ export async function judgeReadings({ values, texts }: Given<typeof judgePage.op
     const explained = answer.points.map(({ point, verdict }): Explained => [point, verdict]);
     if (form === "data") {
       const text = `${answer.governing.point}: ${answer.headline}`;
-      return `${JSON.stringify({ ...extra, written, text, ...answer, ...explainedSteps(explain, ...explained) })}\n`;
+      return jsonLine("points verdict", answer, { ...extra, written, text, ...explainedSteps(explain, ...explained) });
     }
     const steps = explain ? explainedText(explained) : "";
     return (form === "line" ? pointsLine(answer, digits) : pointsText(answer, { digits, colour: io.colour })) + steps;

@@ -13,6 +13,7 @@ import type { Given } from "../options/option-row";
 import { bandOption, digitsOf, needed } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
+import { jsonLine } from "../print/json-line";
 import { linesOfRecord } from "../record/lines-of-record";
 import { overallText } from "../record/overall-text";
 import { type Analysis, type AnalysisSettings, recordAnalyser } from "../record/record-analysis";
@@ -124,29 +125,26 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
   io.err(file.account(values.json));
   if (values.json) {
     const { count, descriptors } = analysis;
-    const { text: _, ...judged } = judgement ?? { text: "" };
+    const { text: _, judgement: __, ...judged } = judgement ?? { text: "", judgement: undefined };
     await io.out(
-      `${JSON.stringify({
-        file: name,
-        count,
-        seconds: count / rate,
-        rate,
-        unit,
-        levels: levels.map(({ level, written, text }) => ({
-          ...level,
-          ...(written.level && { level: written.level }),
-          text,
-          ...explainedSteps(values.explain, ["", written]),
-        })),
-        descriptors,
-        resolution: spectrum.resolution,
-        lines,
-        ...(speed !== undefined && { orders }),
-        ...(judgement !== undefined && {
-          ...judged,
-          judgement: { ...judgement.judgement, ...explainedSteps(values.explain, ["", judgement.judgement]) },
-        }),
-      })}\n`,
+      jsonLine(
+        "record",
+        {
+          levels: levels.map(({ level, written, text }) => ({
+            ...level,
+            ...(written.level && { level: written.level }),
+            text,
+            ...explainedSteps(values.explain, ["", written]),
+          })),
+          descriptors,
+          lines,
+          ...(speed !== undefined && { orders }),
+          ...(judgement !== undefined && {
+            judgement: { ...judgement.judgement, ...explainedSteps(values.explain, ["", judgement.judgement]) },
+          }),
+        },
+        { ...{ file: name, count, seconds: count / rate, rate, unit, resolution: spectrum.resolution }, ...judged },
+      ),
     );
     return exitCodes.done;
   }

@@ -12,6 +12,7 @@ import { assumptionLines } from "../print/assumption-lines";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
+import { jsonLine } from "../print/json-line";
 import { textTable } from "../print/text-table";
 import { dashed } from "../print/wrapped";
 import type { planPage } from "./plan-page";
@@ -103,7 +104,7 @@ export async function printPlan(given: GivenPlan, io: Io): Promise<number> {
   if (values.json) {
     for (const step of plan.steps) {
       const steps = explainedSteps(values.explain, ...explainedOf(step));
-      await io.out(`${JSON.stringify({ ...step, assumed, cautions, ...steps })}\n`);
+      await io.out(jsonLine("bench step", step, { assumed, cautions, ...steps }));
     }
   } else if (values.sheet !== undefined) {
     await io.out(sheetText(values.sheet, { machine: values.name ?? "Machine", plan }));

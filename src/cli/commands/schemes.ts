@@ -6,6 +6,7 @@ import { namedScheme } from "../options/named-scheme";
 import type { Given, Values } from "../options/option-row";
 import { alone } from "../options/parsed-arguments";
 import { exitCodes } from "../print/exit-codes";
+import { jsonLine } from "../print/json-line";
 import { type JudgedSelection, schemeList, selectionText } from "../print/scheme-list";
 import { schemePage } from "../print/scheme-page";
 import type { schemesPage } from "./schemes-page";
@@ -60,21 +61,24 @@ export async function printSchemes({ values, texts }: Given<typeof schemesPage.o
     await io.out(await sheetOf(values.sheet, texts, all));
     return exitCodes.done;
   }
-  const line = (value: unknown): string => `${JSON.stringify(value)}\n`;
   if (values.machine !== undefined) {
     alone("machine", texts);
     const selection = judgedSelection(values.machine, all);
-    const rows = [...selection.candidates, ...(values.all ? selection.excluded : [])];
-    await io.out(values.json ? rows.map(line).join("") : selectionText(selection, values.all));
+    const rows = selection.candidates.map((one) => jsonLine("candidate", one));
+    const others = values.all ? selection.excluded.map((one) => jsonLine("excluded", one)) : [];
+    await io.out(values.json ? [...rows, ...others].join("") : selectionText(selection, values.all));
   } else if (texts.length > 0) {
     const schemes = await namedSchemes(texts, all);
-    await io.out(values.json ? schemes.map(line).join("") : schemes.map(schemePage).join("\n"));
+    await io.out(
+      values.json ? schemes.map((one) => jsonLine("scheme", one)).join("") : schemes.map(schemePage).join("\n"),
+    );
   } else if (values.json) {
     const rows = countLimits(inListOrder(all)).schemes.map(({ scheme, ...counts }) => {
       const { id, kind, standard, edition, title, status, replacedBy, place, scope } = scheme;
-      return { id, kind, standard, edition, title, status, replacedBy, place, scope, ...counts };
+      const told = { id, kind, standard, edition, title, status, place, scope, ...counts };
+      return jsonLine("scheme summary", replacedBy === undefined ? told : { ...told, replacedBy });
     });
-    await io.out(rows.map(line).join(""));
+    await io.out(rows.join(""));
   } else {
     await io.out(schemeList(all));
   }

@@ -25,6 +25,7 @@ import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
+import { jsonLine } from "../print/json-line";
 import { baselineText, proposalText, storedText } from "../print/proposal-text";
 import type { setpointsPage } from "./setpoints-page";
 
@@ -145,8 +146,12 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const told = [leftOutText(read?.leftOut), longestGapText(gap)].filter((text) => text !== "");
   if (read !== undefined) io.err(seriesText(read, values.json) + (values.json ? "" : longestGapText(gap)));
   if (values.json) {
+    const answer = { ...proposal, ...(statistics && { statistics }), ...(asked && { asked }) };
     await io.out(
-      `${JSON.stringify({ ...proposal, ...(statistics && { statistics }), ...(read && { read: { ...seriesData(read), ...(gap && { longestGap: gap }) } }), ...(asked && { asked }), ...explainedSteps(values.explain, ...explained) })}\n`,
+      jsonLine("proposal", answer, {
+        ...(read && { read: { ...seriesData(read), ...(gap && { longestGap: gap }) } }),
+        ...explainedSteps(values.explain, ...explained),
+      }),
     );
     return exitCodes.done;
   }

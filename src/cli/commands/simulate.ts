@@ -10,7 +10,7 @@ import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
 import { needed, parts } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
-import { type SimulationAnswer, simulationData, simulationText } from "../print/simulation-answer";
+import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
 import {
   commandsOf,
@@ -96,7 +96,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
   io.err(seriesText(history.told, values.json));
   if (!values.json) await io.out(simulationText(answer));
   else {
-    for (const one of answer.simulations) await io.out(`${JSON.stringify(simulationData(answer, one))}\n`);
+    for (const one of answer.simulations) await io.out(simulationLine(answer, one));
   }
   return exitCodes.done;
 }

@@ -2,6 +2,7 @@ import { type ConvertedAmplitude, convertAmplitude } from "../../amplitude/index
 import type { Sentence } from "../../sentence/index";
 import type { UncertaintyOf } from "../../uncertainty/index";
 import { explainedSteps } from "./explained";
+import { jsonLine } from "./json-line";
 import { knownUncertainty, uncertainText } from "./uncertain";
 
 /** The answers of a sentence, one a target. */
@@ -20,20 +21,23 @@ function toldUncertainty({ value: _, type: __, history: ___, ...rest }: Uncertai
   return rest;
 }
 
-/** An answer as a JSON object: the converted amplitude, its text, and the reading it came from. */
-export function answerObject(
+/** An answer as a line of JSON: the converted amplitude, its text, and the reading it came from. */
+export function answerLine(
   answer: ConvertedAmplitude,
   sentence: Sentence,
   { digits, explain }: { readonly digits: number; readonly explain: boolean },
   extra: object = {},
-) {
+): string {
   const uncertainty = knownUncertainty(answer);
-  return {
-    ...extra,
-    ...answer,
-    ...(uncertainty && { uncertainty: toldUncertainty(uncertainty) }),
-    ...explainedSteps(explain, ["", answer]),
-    text: uncertainText(answer, digits),
-    from: { written: sentence.written, ...sentence.reading },
-  };
+  const from = { written: sentence.written, ...sentence.reading };
+  return jsonLine(
+    "conversion",
+    { ...answer, from },
+    {
+      ...extra,
+      ...(uncertainty && { uncertainty: toldUncertainty(uncertainty) }),
+      ...explainedSteps(explain, ["", answer]),
+      text: uncertainText(answer, digits),
+    },
+  );
 }

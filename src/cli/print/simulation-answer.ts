@@ -5,6 +5,7 @@ import { assumptionLines } from "./assumption-lines";
 import { cautionsText } from "./cautions-text";
 import { clockOf, clockTime, countedFrom, type Moment, timeAndClock } from "./clock-time";
 import { gapsText, longestText } from "./gaps-text";
+import { jsonLine } from "./json-line";
 import { masksText } from "./masks-text";
 import { type SettingsTold, settingsText } from "./simulation-settings";
 import { eventTable, runTable, type Simulation, secondsText, type TimeText } from "./simulation-text";
@@ -53,25 +54,25 @@ export function simulationText(answer: SimulationAnswer): string {
   );
 }
 
-/** The answer for one delay as data. */
-export function simulationData(answer: SimulationAnswer, simulation: Simulation): object {
+/** The answer for one delay as a line of JSON. */
+export function simulationLine(answer: SimulationAnswer, simulation: Simulation): string {
   const { file, history, from, settings, commands, hasRelay, hasSensorFault, gaps, read } = answer;
   const { logic, onDelay, events, status, unmasked } = simulation;
   const { begins } = history;
   const { time, state, output, coil, contact } = status;
   const { threshold, reset } = logic.rules;
-  return {
+  const found = {
+    ...{ threshold, reset, unmasked, assumed: logic.assumed, ...(gaps && { gaps }) },
+    events: begins ? events.map((event) => ({ ...event, clock: clockTime(begins, event.time) })) : events,
+  };
+  return jsonLine("simulation", found, {
     ...{ file, levels: history.levels.length, from, ...(begins && { begins: clockTime(begins, 0) }) },
     read,
-    ...{ onDelay, threshold, reset, settings: { ...settings, onDelay } },
+    ...{ onDelay, settings: { ...settings, onDelay } },
     notGiven: [...(hasRelay ? [] : ["relay"]), ...(hasSensorFault ? [] : ["sensor-fault"])],
     commands,
     timesCountFrom: gaps === undefined ? "the first level" : "the first row",
-    events: begins ? events.map((event) => ({ ...event, clock: clockTime(begins, event.time) })) : events,
     end: { time, state, output, ...(hasRelay && { coil, contact }) },
-    unmasked,
-    ...(gaps && { gaps }),
-    assumed: logic.assumed,
     cautions,
-  };
+  });
 }

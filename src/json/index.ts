@@ -1,0 +1,17 @@
+export type {
+  AnswerKind,
+  AnswerOf,
+  Answers,
+  CommandAnswers,
+  ReadingAnswers,
+  SetpointAnswers,
+  SeverityAnswers,
+  SignalAnswers,
+  UncertaintyAnswers,
+  WithinAndChange,
+} from "./answers";
+export type { TripAnswers, VerificationAnswers } from "./device-answers";
+export { type Envelope, envelopeOf, jsonVersion } from "./envelope";
+export { fromJson } from "./from-json";
+export { answerKinds } from "./shapes/index";
+export { toJson } from "./to-json";

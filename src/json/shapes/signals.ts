@@ -1,0 +1,91 @@
+import { frozen } from "../../core/index";
+import type { SignalAnswers } from "../answers";
+import type { ShapesOf } from "../shape-of";
+
+/** Shapes of what is computed from samples. */
+export const signalShapes: ShapesOf<SignalAnswers> = /* @__PURE__ */ frozen({
+  spectrum: {
+    keys: {
+      segment: "number",
+      overlap: "number",
+      window: "text",
+      detrend: "text",
+      coherentGain: "number",
+      noiseBandwidth: "number",
+      averages: "number",
+      unit: "text",
+      detector: "text",
+      quantity: "text",
+      rate: "number",
+      resolution: "number",
+      derivativeOrder: "number",
+      from: "number",
+      values: "samples",
+    },
+  },
+  density: {
+    keys: {
+      segment: "number",
+      overlap: "number",
+      window: "text",
+      detrend: "text",
+      coherentGain: "number",
+      noiseBandwidth: "number",
+      averages: "number",
+      unit: "text",
+      squared: "text",
+      quantity: "text",
+      rate: "number",
+      resolution: "number",
+      from: "number",
+      values: "samples",
+    },
+  },
+  descriptors: {
+    keys: {
+      unit: "text",
+      quantity: "text",
+      count: "number",
+      removed: "text",
+      mean: "number",
+      rms: "amplitude",
+      peak: "amplitude",
+      peakToPeak: "amplitude",
+      average: "amplitude",
+      crestFactor: "number",
+      skewness: "number",
+      kurtosis: "number",
+      flatCrest: "number",
+    },
+  },
+  overall: {
+    like: "amplitude",
+    keys: {
+      band: "number[]",
+      edges: "text",
+      order: "number?",
+      method: "text",
+      rate: "number",
+      count: "number",
+      seconds: "number",
+    },
+  },
+  "band overall": { like: "amplitude", keys: { band: "number[]", bins: "number[]" } },
+  "band waveform": {
+    keys: {
+      band: "number[]",
+      edges: "text",
+      order: "number?",
+      detrend: "text",
+      bins: "number[]",
+      unit: "text",
+      quantity: "text",
+      rate: "number",
+      values: "samples",
+    },
+  },
+  "spectrum line": { like: "amplitude", keys: { bin: "number" } },
+  "order line": { keys: { order: "number", expected: "number", line: "spectrum line?" } },
+  "gaussian peak": { like: "amplitude", keys: { sigmas: "number", within: "number" } },
+  "profile overall": { like: "amplitude", keys: { band: "number[]", densityUnit: "text", peak: "gaussian peak" } },
+});

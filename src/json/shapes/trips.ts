@@ -1,0 +1,120 @@
+import { frozen } from "../../core/index";
+import type { TripAnswers } from "../device-answers";
+import type { ShapesOf } from "../shape-of";
+
+/** Shapes of what protective devices did and were in the middle of. */
+export const tripShapes: ShapesOf<TripAnswers> = /* @__PURE__ */ frozen({
+  "trip event": {
+    keys: {
+      time: "number",
+      event: "text",
+      level: "number|null",
+      cause: "text?",
+      reason: "text?",
+      assumed: "text[]?",
+    },
+  },
+  "trip status": {
+    like: "relay status",
+    keys: {
+      time: "number",
+      state: "text",
+      signal: "text",
+      protecting: "truth",
+      events: "trip event[]",
+      assumed: "text[]",
+    },
+  },
+  "trip state": {
+    keys: {
+      base: "number",
+      count: "number",
+      dt: "number",
+      phase: "text",
+      timer: "number",
+      sinceStart: "number",
+      powered: "truth",
+      bypassed: "truth",
+      signal: "text",
+      level: "number",
+      firstOut: "trip event|null",
+      assumed: "text[]",
+    },
+  },
+  "trip rules": {
+    keys: {
+      threshold: "amplitude",
+      reset: "amplitude",
+      type: "text",
+      assumed: "text[]",
+      setAt: "number",
+      resetAt: "number",
+      startOverAt: "number",
+      onDelay: "number",
+      offDelay: "number",
+      sensorFault: "text",
+      latching: "truth",
+      inhibit: "number",
+      factor: "number",
+      multiplied: "number",
+      windows: "number",
+    },
+  },
+  "trip outcome": { keys: { first: "trip event|null", trips: "number", end: "text" } },
+  "masked outcome": { like: "trip outcome", keys: { mask: "text" } },
+  "latched outcome": { like: "trip outcome", keys: { latching: "truth" } },
+  "unmasked trips": {
+    keys: {
+      asSet: "trip outcome",
+      without: "masked outcome[]",
+      onDelayAlone: "trip outcome",
+      withoutAny: "trip outcome",
+      otherLatch: "latched outcome",
+      assumed: "text[]",
+    },
+  },
+  "relay status": { keys: { output: "text", coil: "text", contact: "text" } },
+  "reset outcome": { keys: { accepted: "truth", reason: "text?" } },
+  "level gaps": { keys: { longest: "number", median: "number", gaps: "level gap[]" } },
+  "level gap": { keys: { from: "number", to: "number", seconds: "number", level: "number|null", high: "truth" } },
+  "voted event": {
+    keys: {
+      time: "number",
+      event: "text",
+      level: "number|null",
+      cause: "text?",
+      reason: "text?",
+      assumed: "text[]?",
+      channel: "text",
+      firstOut: "truth?",
+      cost: "text?",
+    },
+  },
+  "voted status": {
+    like: "relay status",
+    keys: {
+      time: "number",
+      assumed: "text[]",
+      voting: "truth",
+      latched: "truth",
+      unable: "truth",
+      effective: "text",
+      firstOut: "text|null",
+      channels: "text{}",
+      bypass: "bypass cost|null",
+      events: "voted event[]",
+    },
+  },
+  "voted state": {
+    keys: {
+      set: "truth",
+      unable: "truth",
+      first: "text|null",
+      calls: "text[]",
+      inhibited: "text[]",
+      channels: "trip state{}",
+    },
+  },
+  "vote outcome": { keys: { trip: "truth", unable: "truth", effective: "text" } },
+  "bypass cost": { keys: { bypassed: "text[]", effective: "text", canTrip: "truth", text: "text" } },
+});

@@ -1,0 +1,113 @@
+import { frozen } from "../../core/index";
+import type { VerificationAnswers } from "../device-answers";
+import type { ShapesOf } from "../shape-of";
+
+/** Shapes of checks and bench tests. */
+export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */ frozen({
+  "known check": {
+    keys: {
+      verdict: "text",
+      call: "text",
+      acceptance: "margins",
+      known: "amplitude",
+      shown: "amplitude",
+      indicated: "amplitude",
+      unit: "text",
+      error: "number",
+      errorPercent: "number",
+      errorDecibels: "number|null",
+      tolerance: "number",
+      uncertainty: "number|null",
+      parts: "uncertainty part[]",
+      method: "text|null",
+      rule: "text",
+      ruleText: "text",
+      assumed: "text[]",
+      history: "history",
+      cautions: "text[]",
+    },
+  },
+  "as found as left": {
+    keys: {
+      asFound: "known check",
+      asLeft: "known check",
+      adjustment: "number|null",
+      meaning: "text",
+      assumed: "text[]",
+    },
+  },
+  linearity: {
+    keys: {
+      unit: "text",
+      slope: "number",
+      offset: "number",
+      points: "linearity point[]",
+      worst: "linearity point",
+      nonLinearity: "number",
+      verdict: "text",
+      assumed: "text[]",
+    },
+  },
+  "linearity point": { like: "known check", keys: { offLine: "number" } },
+  "switching point": {
+    keys: {
+      verdict: "text",
+      call: "text",
+      acceptance: "margins",
+      known: "amplitude",
+      indicated: "amplitude",
+      unit: "text",
+      error: "number",
+      errorPercent: "number",
+      errorDecibels: "number|null",
+      tolerance: "number",
+      uncertainty: "number|null",
+      parts: "uncertainty part[]",
+      method: "text|null",
+      rule: "text",
+      ruleText: "text",
+      assumed: "text[]",
+      history: "history",
+      cautions: "text[]",
+      between: "number[]",
+    },
+  },
+  "delay test": {
+    keys: {
+      set: "number",
+      measured: "number[]",
+      worstError: "number",
+      worstPercent: "number|null",
+      tolerance: "number",
+      verdict: "text",
+    },
+  },
+  margins: { keys: { below: "number", above: "number" } },
+  "bench plan": {
+    keys: {
+      threshold: "amplitude",
+      reset: "amplitude",
+      assumed: "text[]",
+      steps: "bench step[]",
+      possible: "truth",
+      before: "text[]",
+      notes: "text[]",
+      cautions: "text[]",
+    },
+  },
+  "bench step": {
+    keys: {
+      number: "number",
+      what: "text",
+      hertz: "number",
+      speed: "number",
+      level: "amplitude|null",
+      displacement: "amplitude|null",
+      acceleration: "amplitude|null",
+      possible: "truth",
+      limitedBy: "text[]",
+      expect: "text",
+    },
+  },
+  "shaker reach": { keys: { possible: "truth", limitedBy: "text[]", highest: "number|null", assumed: "text[]" } },
+});
