@@ -3,9 +3,12 @@ import type { QuantityOf, ReadingType } from "../reading/index";
 import type { UnitSpelling } from "../units/index";
 import type { NeedsCrestFactor, QuantityChange } from "./convert-options";
 
-/** What the compiler says of a text that names no reading type. */
+/**
+ * What the compiler says of a text that names no reading type. The first is a pattern: an editor that completes a text
+ * would offer plain words.
+ */
 type Mistake<Text extends string> = string extends Text
-  ? "a text that only run time knows: ask isReadingType(text) first, or give readingType(text)"
+  ? `a text that only run time knows: ask isReadingType(text) first, or give readingType(text), not any ${string}`
   : Text extends UnitSpelling
     ? `${Text} needs a detector, as in '${Text} rms'`
     : Text extends `dB${string}`

@@ -13,7 +13,7 @@ export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { hasPlusMinus, PLUS_MINUS, requireNoPlusMinus } from "./plus-minus";
 export { plainNumber, readingText } from "./reading-text";
-export { readingType } from "./reading-type";
+export { isReadingType, quantityOf, readingType } from "./reading-type";
 export {
   type LevelReference,
   type LevelReferenceName,
@@ -28,6 +28,7 @@ export type {
   LevelType,
   QuantityOf,
   ReadingType,
+  ReadingTypeText,
 } from "./types";
 export { type Distribution, isUncertain, requireTolerance, type Uncertainty } from "./uncertainty";
 export { type Rounding, wholeSteps } from "./whole-steps";

@@ -1,7 +1,7 @@
 import { conversionAssumes } from "../amplitude/index";
 import { isVerified, type Provenance, type Source, worstProvenance } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
-import { type Assumption, parsedType, type ReadingType } from "../reading/index";
+import { type Assumption, parsedType, type ReadingType, type ReadingTypeText } from "../reading/index";
 import type { Quantity } from "../units/index";
 import { applies } from "./applicable-criteria";
 import { criterionType } from "./criterion-type";
@@ -51,7 +51,7 @@ export interface LimitsForOptions<S extends SchemeRef = SchemeRef> {
   /** `"usual case"`, if not given; `"lowest limits"`: for facts not given, take the most severe class. */
   readonly assume?: Assume;
   /** The reading type to have the limits in; the standard's own if not given. */
-  readonly as?: string;
+  readonly as?: ReadingTypeText;
   /** A frequency, for limits in a type of another quantity. */
   readonly at?: Frequency;
 }
