@@ -17,8 +17,11 @@ export {
   equivalents,
   type LevelConverter,
   sineFrequency,
+  tryConvert,
 } from "./amplitude/index";
 export {
+  type Attempt,
+  attempt,
   type ConfirmedSource,
   type ErrorDetail,
   errorCodes,
@@ -54,9 +57,11 @@ export {
 } from "./frequency/index";
 export {
   type Amplitude,
+  type AmplitudeData,
   type AmplitudeType,
   type Assuming,
   type Assumption,
+  amplitude,
   assumedText,
   assumptions,
   type Distribution,
@@ -73,9 +78,12 @@ export {
   parseAmplitude,
   type QuantityOf,
   quantityOf,
+  type ReadingSchema,
+  type ReadingSchemaResult,
   type ReadingType,
   type ReadingTypeText,
   type Rounding,
+  readingSchema,
   readingText,
   readingType,
   type Step,

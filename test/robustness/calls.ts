@@ -76,6 +76,9 @@ const r = on(root);
 const amplitudes: Call[] = [
   r("amountOf", "5 %", "10 mm/s rms"),
   r("assumedText", { assumed: ["sine", "crest-factor"], crestFactor: 3 }),
+  r("amplitude", { value: 0.25, unit: "in/s", detector: "pk", quantity: "velocity", at: "25 Hz", crestFactor: 4 }),
+  r("amplitude", { value: 95, unit: "dB re 1 nm/s" }),
+  { name: "attempt", args: () => [1], run: (value) => root.attempt(() => value) },
   r("convert", 0.25, "in/s pk", "mil pp", { at: "1500 r/min" }),
   r("convert", 2, "g rms", "g pk", { crestFactor: 4 }),
   r("convert", 95, "dB re 1e-9 m/s", "mm/s rms"),
@@ -101,6 +104,7 @@ const amplitudes: Call[] = [
   r("readingType", "ips peak"),
   r("significant", 12.345, 3),
   r("sineFrequency", "4 mm/s rms", "0.1 g pk"),
+  r("tryConvert", 0.25, "in/s pk", "mil pp", { at: "1500 r/min" }),
   r("unitSymbol", "inches per second"),
   r("writtenValue", { value: 3, level: { decibels: 60, re: "1 nm/s" } }),
 ];
