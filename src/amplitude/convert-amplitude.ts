@@ -8,6 +8,7 @@ import {
   decibelsOf,
   type Level,
   madeOfOne,
+  type ReadingTypeText,
   type Step,
   scaled,
   typeOf,
@@ -92,7 +93,7 @@ function requireOneCrestFactor(own: number | undefined, stated: number | undefin
  */
 export function convertAmplitude(
   reading: string | Amplitude,
-  to: string,
+  to: ReadingTypeText,
   options?: ConvertOptions,
 ): ConvertedAmplitude {
   const { at, crestFactor } = checkedOptions(options);

@@ -1,5 +1,6 @@
 import { requireFinite } from "../core/index";
 import { decibelsOf, type Factor, linearOf, type ReadingType, scaled } from "../reading/index";
+import type { CheckedTarget, CheckedType } from "./checked-types";
 import type { ConvertArguments, ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
 import { type Pair, pairOf } from "./pair";
@@ -35,6 +36,12 @@ export function convert<const From extends ReadingType, const To extends Reading
   from: From,
   to: To,
   ...options: ConvertArguments<From, To>
+): number;
+// what the first has refused comes here, where the type of the parameter says what is wrong with the argument
+export function convert<const From extends string, const To extends string>(
+  value: number,
+  from: CheckedType<From>,
+  to: CheckedTarget<From, To>,
 ): number;
 export function convert(value: number, from: string, to: string, options?: ConvertOptions): number {
   const pair = pairOf(from, to);

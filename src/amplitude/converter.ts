@@ -3,6 +3,7 @@ import { type Frequency, hertz } from "../frequency/index";
 import { type Assumption, type LevelType, type ReadingType, scaledWithCare } from "../reading/index";
 import { type ArrayConversion, type Batch, type BatchOptions, batch } from "./batch";
 import { checkedOptions } from "./checked-options";
+import type { CheckedTarget, CheckedType } from "./checked-types";
 import { converted } from "./convert";
 import { assumedBetween } from "./convert-amplitude";
 import type { ConvertArguments, ConvertOptions } from "./convert-options";
@@ -38,9 +39,7 @@ export interface Converter extends LevelConverter {
 }
 
 /** What {@link converter} returns: with a `factor` unless a level is involved. */
-export type ConverterOf<From extends ReadingType, To extends ReadingType> = [Extract<From | To, LevelType>] extends [
-  never,
-]
+export type ConverterOf<From extends string, To extends string> = [Extract<From | To, LevelType>] extends [never]
   ? Converter
   : LevelConverter;
 
@@ -93,6 +92,11 @@ export function converter<const From extends ReadingType, const To extends Readi
   from: From,
   to: To,
   ...options: ConvertArguments<From, To>
+): ConverterOf<From, To>;
+// what the first has refused: as for convert
+export function converter<const From extends string, const To extends string>(
+  from: CheckedType<From>,
+  to: CheckedTarget<From, To>,
 ): ConverterOf<From, To>;
 export function converter(from: string, to: string, options?: ConvertOptions): Converter | LevelConverter {
   const { at, crestFactor } = checkedOptions(options);

@@ -19,6 +19,7 @@ import {
   madeOf,
   ownHistory,
   parseAmplitude,
+  type ReadingTypeText,
   type Step,
   typeOf,
   worstState,
@@ -70,7 +71,7 @@ export interface CurrentLoop {
    *
    * @throws {@link VeladisError} `sensor-fault` at the fault limits and beyond, or as {@link convertAmplitude}
    */
-  reading(milliamperes: number, as?: string, options?: ConvertOptions): LoopReading;
+  reading(milliamperes: number, as?: ReadingTypeText, options?: ConvertOptions): LoopReading;
   /**
    * The current in mA for a reading; clipped to the measuring range, and `state` says so.
    *
@@ -159,7 +160,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
   const stateOf = (current: number): LoopState =>
     current < 4 ? "below range" : current > highest ? "above range" : "in range";
   return Object.freeze({
-    reading(milliamperes: number, as: string = type, options?: ConvertOptions): LoopReading {
+    reading(milliamperes: number, as: ReadingTypeText = type, options?: ConvertOptions): LoopReading {
       const current = requireFinite(milliamperes, "a loop current in mA");
       if (current <= raised(lowFault) || raised(current) >= highFault) {
         throw new VeladisError("sensor-fault", {

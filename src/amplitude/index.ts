@@ -38,4 +38,5 @@ export {
   type VoltageType,
 } from "./signal-voltage";
 export { sineFrequency } from "./sine-frequency";
+export { tryConvert } from "./try-convert";
 export { vectorDistance } from "./vector-distance";

@@ -14,6 +14,7 @@ import {
   historyTo,
   type Made,
   madeOf,
+  type ReadingTypeText,
   union,
   withStep,
 } from "../reading/index";
@@ -52,7 +53,7 @@ export interface Sensor {
    *
    * @throws {@link VeladisError} as {@link convertAmplitude}
    */
-  reading(voltage: string | VoltageReading, as: string, options?: ConvertOptions): ConvertedAmplitude;
+  reading(voltage: string | VoltageReading, as: ReadingTypeText, options?: ConvertOptions): ConvertedAmplitude;
 }
 
 const FORM = 'a sensitivity such as "100 mV/g" or "20 mV/(mm/s)"';
@@ -125,7 +126,7 @@ export function sensor(sensitivity: string): Sensor {
         Required<Pick<Made, "assumed" | "history">>;
       return Object.freeze({ value: volts, unit, detector, ...(state !== undefined && { state }), assumed, history });
     },
-    reading(voltage: string | VoltageReading, as: string, options?: ConvertOptions): ConvertedAmplitude {
+    reading(voltage: string | VoltageReading, as: ReadingTypeText, options?: ConvertOptions): ConvertedAmplitude {
       const given = typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage);
       const { value, unit, detector, state } = given;
       const volts = voltageIn(value, unit, own.voltage);

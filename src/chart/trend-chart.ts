@@ -2,7 +2,15 @@ import { scaleLinear, scaleUtc } from "d3-scale";
 import { line } from "d3-shape";
 import { convertAmplitude } from "../amplitude/index";
 import { requireFinite, requireList, requireNonNegative, VeladisError } from "../core/index";
-import { type Amplitude, type Assumption, amplitudeOf, parsedType, type Step, significant } from "../reading/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  parsedType,
+  type ReadingTypeText,
+  type Step,
+  significant,
+} from "../reading/index";
 import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, spacedTicks, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";
@@ -28,7 +36,7 @@ export interface TrendReading {
 export interface TrendChartOptions extends ChartOptions {
   readonly readings: readonly TrendReading[];
   /** What the trend is shown in, e.g. `"mm/s rms"`. */
-  readonly as: string;
+  readonly as: ReadingTypeText;
   /** What numbers of time count; `"days"` if not given. Dates are shown in UTC. */
   readonly timeUnit?: string;
   readonly baseline?: string | Amplitude;

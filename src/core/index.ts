@@ -1,3 +1,4 @@
+export { type Attempt, attempt } from "./attempt";
 export { cached } from "./cached";
 export { cautions, GUIDE } from "./cautions";
 export { cellText } from "./cell-text";

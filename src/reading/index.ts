@@ -1,5 +1,6 @@
 export { agreedHertz } from "./agreed-hertz";
 export { type Amplitude, amplitudeIn, isClipped, type Level, type LoopState, loopStates } from "./amplitude";
+export { type AmplitudeData, amplitude } from "./amplitude-from";
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { behindReading, endBehind, stateBehind } from "./behind-reading";
 export { checkedSteps } from "./checked-steps";
@@ -12,8 +13,9 @@ export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { hasPlusMinus, PLUS_MINUS, requireNoPlusMinus } from "./plus-minus";
+export { type ReadingSchema, type ReadingSchemaResult, readingSchema } from "./reading-schema";
 export { plainNumber, readingText } from "./reading-text";
-export { readingType } from "./reading-type";
+export { isReadingType, quantityOf, readingType } from "./reading-type";
 export {
   type LevelReference,
   type LevelReferenceName,
@@ -28,6 +30,7 @@ export type {
   LevelType,
   QuantityOf,
   ReadingType,
+  ReadingTypeText,
 } from "./types";
 export { type Distribution, isUncertain, requireTolerance, type Uncertainty } from "./uncertainty";
 export { type Rounding, wholeSteps } from "./whole-steps";

@@ -11,6 +11,9 @@ export type LevelType = `dB re ${number} ${UnitSpelling}` | `dB re ${LevelRefere
 /** Everything a reading can be written in. */
 export type ReadingType = AmplitudeType | LevelType;
 
+/** A text that names a reading type: an editor completes the spellings that the types know, run time checks it and reads the others. */
+export type ReadingTypeText = ReadingType | (string & {});
+
 /** The quantity that a reading type measures. */
 export type QuantityOf<Type extends ReadingType> = Type extends `dB re ${infer Name extends LevelReferenceName}`
   ? UnitQuantities[(typeof levelReferences)[Name]["unit"]]

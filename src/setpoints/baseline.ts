@@ -8,7 +8,14 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { type Assumption, parsedType, type ReadingType, type Step, worstState } from "../reading/index";
+import {
+  type Assumption,
+  parsedType,
+  type ReadingType,
+  type ReadingTypeText,
+  type Step,
+  worstState,
+} from "../reading/index";
 import { baselineReadings, type Readings } from "./baseline-readings";
 import { rangeWarnings } from "./loop-states";
 import { statisticAmplitude } from "./statistic-amplitude";
@@ -18,7 +25,7 @@ import { type SteadyOptions, steadyOf } from "./steady";
 /** What {@link baseline} is told besides the readings. */
 export interface BaselineOptions extends SteadyOptions {
   /** What the baseline is stated in, and bare numbers are written in, e.g. `"mm/s rms"`. */
-  readonly as: string;
+  readonly as: ReadingTypeText;
   /** Frequency, where readings are of another quantity. */
   readonly at?: ConvertOptions["at"];
   /** Readings below which a warning is given; 10 if not given. Fewer than 3 are refused. */

@@ -1,3 +1,4 @@
+import type { ReadingTypeText } from "../reading/index";
 import { type Classifier, type ClassifierOptions, compiledClassifier } from "./compiled-classifier";
 import type { MachineRef } from "./machine-facts";
 import { placedMachine } from "./placed-machine";
@@ -39,7 +40,7 @@ const keys: Readonly<Record<keyof ClassifierOptions, true>> = /* @__PURE__ */ Ob
 export function classifier<const S extends SchemeRef>(
   scheme: S,
   machine: MachineRef,
-  from: string,
+  from: ReadingTypeText,
   options: ClassifierOptions = {},
 ): Classifier<KindOf<S>> {
   const table: Scheme = schemeOf(scheme);

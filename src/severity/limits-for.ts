@@ -1,7 +1,7 @@
 import { conversionAssumes } from "../amplitude/index";
 import { isVerified, type Provenance, type Source, worstProvenance } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
-import { type Assumption, parsedType, type ReadingType } from "../reading/index";
+import { type Assumption, parsedType, type ReadingType, type ReadingTypeText } from "../reading/index";
 import type { Quantity } from "../units/index";
 import { applies } from "./applicable-criteria";
 import { criterionType } from "./criterion-type";
@@ -50,8 +50,11 @@ export interface LimitsForOptions<S extends SchemeRef = SchemeRef> {
   readonly machine?: MachineRef;
   /** `"usual case"`, if not given; `"lowest limits"`: for facts not given, take the most severe class. */
   readonly assume?: Assume;
-  /** The reading type to have the limits in; the standard's own if not given. */
-  readonly as?: string;
+  /**
+   * The reading type to have the limits in; the standard's own if not given. Without `at`, limits of another quantity stay
+   * in the standard's own, as `as` of each says, where the table has limits of the quantity asked for too.
+   */
+  readonly as?: ReadingTypeText;
   /** A frequency, for limits in a type of another quantity. */
   readonly at?: Frequency;
 }
@@ -79,26 +82,29 @@ export function placedLimits(
   asked?: string,
   at?: Frequency,
 ): CriterionLimits[] {
-  return chosen.criteria
-    .filter((one) => applies(one, facts) !== false)
-    .map((criterion) => {
-      const as = asked ?? criterion.as;
-      const type = parsedType(as);
-      const told = { hertz: at === undefined ? undefined : hertz(at), crestFactor: undefined };
-      const limits = limitsOf(scheme, criterion, facts);
-      const { all, byName } = limitsInType(limits, type)(told);
-      const provenance = worstProvenance(all.map((one) => one.provenance));
-      return {
-        quantity: criterionType(criterion).quantity,
-        as,
-        limits: byName,
-        ...ceilingsIn(type.type, criterion, told),
-        ...{ machineClass, assumedFacts, setAside },
-        assumed: conversionAssumes(criterion.as, type.type),
-        provenance,
-        verified: isVerified(provenance),
-      };
-    });
+  const criteria = chosen.criteria.filter((one) => applies(one, facts) !== false);
+  const quantity = asked === undefined ? undefined : parsedType(asked).quantity;
+  // without a frequency, limits of another quantity than the one asked for stay as they are printed, beside those of it
+  const some = at === undefined && criteria.some((one) => criterionType(one).quantity === quantity);
+  return criteria.map((criterion) => {
+    const stays = asked === undefined || (some && criterionType(criterion).quantity !== quantity);
+    const as = stays ? criterion.as : asked;
+    const type = parsedType(as);
+    const told = { hertz: at === undefined ? undefined : hertz(at), crestFactor: undefined };
+    const limits = limitsOf(scheme, criterion, facts);
+    const { all, byName } = limitsInType(limits, type)(told);
+    const provenance = worstProvenance(all.map((one) => one.provenance));
+    return {
+      quantity: criterionType(criterion).quantity,
+      as,
+      limits: byName,
+      ...ceilingsIn(type.type, criterion, told),
+      ...{ machineClass, assumedFacts, setAside },
+      assumed: conversionAssumes(criterion.as, type.type),
+      provenance,
+      verified: isVerified(provenance),
+    };
+  });
 }
 
 /**
@@ -117,6 +123,8 @@ export function placedLimits(
  * velocity?.limits["A/B"]?.verified; // => false
  * const [peak] = limitsFor({ scheme: "iso-10816-3-2009", machine, as: "in/s pk", at: "1490 r/min" });
  * peak?.limits["C/D"]?.value.toFixed(3); // => "0.251"
+ * // without a frequency, a limit of displacement stays in its own unit
+ * limitsFor({ scheme: "iso-10816-3-2009", machine, as: "in/s pk" }).map((one) => one.as); // => ["in/s pk", "um rms"]
  * ```
  */
 export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S>): CriterionLimits<KindOf<S>>[] {

@@ -1,4 +1,4 @@
-import { parsedType } from "../reading/index";
+import { parsedType, type ReadingTypeText } from "../reading/index";
 import { admittedPlaces } from "./admitted-places";
 import { type ClassifierOptions, type CompiledClassifier, compiledClassifier } from "./compiled-classifier";
 import type { MachineRef } from "./machine-facts";
@@ -48,7 +48,7 @@ export interface MachineClassifier extends CompiledClassifier {
  */
 export function machineClassifier(
   machine: MachineRef,
-  from: string,
+  from: ReadingTypeText,
   options: MachineClassifierOptions = {},
 ): MachineClassifier {
   const { schemes, ...rest } = requireOptions(options, keys);

@@ -1,12 +1,13 @@
 import type { ConvertOptions } from "../amplitude/index";
 import { requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
 import { requireBoolean } from "../device/index";
+import type { ReadingTypeText } from "../reading/index";
 import type { TripCommand } from "./trip-commands";
 
 /** What a run of levels may be told besides them. */
 export interface RunOptions {
   /** What the levels are written in, if not in unit and detector of the threshold. */
-  readonly as?: string;
+  readonly as?: ReadingTypeText;
   /** Frequency of the vibration, where `as` is of another quantity than the threshold. */
   readonly at?: ConvertOptions["at"];
   /** What is done while the history runs, in any order. */

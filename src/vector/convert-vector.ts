@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
-import { linearType } from "../reading/index";
+import { linearType, type ReadingTypeText } from "../reading/index";
 import { quantities } from "../units/index";
 import { vectorAnswer } from "./answer";
 import { withinTurn } from "./degrees";
@@ -22,7 +22,7 @@ import type { Vector, VectorAnswer } from "./vector";
  * casing.assumed; // => ["one-frequency"]
  * ```
  */
-export function convertVector(vector: string | Vector, to: string): VectorAnswer {
+export function convertVector(vector: string | Vector, to: ReadingTypeText): VectorAnswer {
   return convertedVector(vectorOf(vector), to);
 }
 

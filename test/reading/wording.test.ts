@@ -1,4 +1,5 @@
 import {
+  amplitude,
   assumedText,
   convert,
   convertAmplitude,
@@ -23,7 +24,21 @@ const withThe = (more: object) => () => format({ ...reading, ...more } as Loose)
 
 const withStep = (more: object) => withThe({ history: [{ ...step, ...more }] });
 
+const made = (more: object) => () => amplitude({ value: 4, unit: "mm/s", detector: "rms", ...more } as Loose);
+
 const cases: Cases = {
+  "amplitude, no data": () => amplitude(undefined as Loose),
+  "amplitude, a text for data": () => amplitude("4 mm/s rms" as Loose),
+  "amplitude, a key that it does not have": made({ rpm: 1500 }),
+  "amplitude, no value": made({ value: undefined }),
+  "amplitude, a value below zero": made({ value: -1 }),
+  "amplitude, no unit": made({ unit: undefined }),
+  "amplitude, a number for the detector": made({ detector: 7 }),
+  "amplitude, no detector": made({ detector: undefined }),
+  "amplitude, decibels with a unit": made({ unit: "dB mm/s" }),
+  "amplitude, the quantity of another unit": made({ quantity: "displacement" }),
+  "amplitude, a crest factor of zero": made({ crestFactor: 0 }),
+  "amplitude, a crest factor below 1": made({ crestFactor: 0.5 }),
   "format, a key that a reading does not have": withThe({ frequency: 50 }),
   "format, the quantity of another unit": withThe({ quantity: "displacement" }),
   "convert, no value": () => to(undefined, "mm/s rms", "in/s pk"),

@@ -70,6 +70,12 @@ const calling = (name: string, object: () => unknown, ...args: unknown[]): Call 
   run: (...given) => (object() as Loose)(...given),
 });
 
+/** The answer of an attempt; its refusal is thrown, as by the call itself. */
+function answerOf(attempt: root.Attempt<unknown>): unknown {
+  if (!attempt.ok) throw attempt.error;
+  return attempt.value;
+}
+
 const amplitude = { value: 4, unit: "mm/s", detector: "rms", quantity: "velocity", hertz: 25 };
 const samples = Array.from({ length: 64 }, (_, i) => Math.sin(i) + 0.1 * Math.cos(3 * i));
 const shape = { rate: 1000, unit: "g" };
@@ -78,6 +84,13 @@ const r = on(root);
 const amplitudes: Call[] = [
   r("amountOf", "5 %", "10 mm/s rms"),
   r("assumedText", { assumed: ["sine", "crest-factor"], crestFactor: 3 }),
+  r("amplitude", { value: 0.25, unit: "in/s", detector: "pk", quantity: "velocity", at: "25 Hz", crestFactor: 4 }),
+  r("amplitude", { value: 95, unit: "dB re 1 nm/s" }),
+  {
+    name: "attempt",
+    args: () => [1, "mm/s rms", "in/s pk"],
+    run: (...given) => answerOf(root.attempt(() => (root.convert as Loose)(...given))),
+  },
   r("convert", 0.25, "in/s pk", "mil pp", { at: "1500 r/min" }),
   r("convert", 2, "g rms", "g pk", { crestFactor: 4 }),
   r("convert", 95, "dB re 1e-9 m/s", "mm/s rms"),
@@ -97,10 +110,17 @@ const amplitudes: Call[] = [
   r("frequencyUnitSymbol", "rpm"),
   r("hertz", "25 Hz"),
   r("hertz", { hertz: 25 }),
+  r("isReadingType", "ips peak"),
   r("parseAmplitude", "0.25 in/s pk at 1500 r/min"),
+  r("quantityOf", "ips peak"),
   r("readingType", "ips peak"),
   r("significant", 12.345, 3),
   r("sineFrequency", "4 mm/s rms", "0.1 g pk"),
+  {
+    name: "tryConvert",
+    args: () => [0.25, "in/s pk", "mil pp", { at: "1500 r/min" }],
+    run: (...given) => answerOf((root.tryConvert as Loose)(...given)),
+  },
   r("unitSymbol", "inches per second"),
   r("writtenValue", { value: 3, level: { decibels: 60, re: "1 nm/s" } }),
 ];

@@ -1,3 +1,4 @@
+import { convertAmplitude, format } from "veladis";
 import { defineScheme, limitsFor } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 
@@ -46,6 +47,21 @@ describe("the limits for a machine", () => {
     expect(() => limitsFor({ ...table, as: "g pk" })).toThrow(/frequency/);
     const [velocity] = limitsFor({ ...table, as: "m/s2 rms", at: "10 Hz" });
     expect(velocity?.limits["A/B"]?.value).toBeCloseTo(0.0023 * 2 * Math.PI * 10, 12);
+  });
+
+  it("of another quantity stay in their own unit, beside those of the quantity asked for", () => {
+    const [velocity, displacement] = limitsFor({ ...table, as: "in/s pk" });
+    expect([velocity?.as, displacement?.as]).toEqual(["in/s pk", "um rms"]);
+    expect(velocity?.limits["C/D"]?.value).toBeCloseTo((7.1 * Math.SQRT2) / 25.4, 12);
+    expect(displacement?.limits["C/D"]).toMatchObject({ value: 90, unit: "um", as: "um rms" });
+    expect([velocity?.assumed, displacement?.assumed]).toEqual([["sine"], []]);
+  });
+
+  it("are amplitudes, to be written and converted", () => {
+    const limit = limitsFor(table)[0]?.limits["C/D"];
+    if (limit === undefined) throw new Error("there is one");
+    expect(format(limit)).toBe("7.10 mm/s rms");
+    expect(convertAmplitude(limit, "in/s rms").value).toBeCloseTo(7.1 / 25.4, 12);
   });
 
   it("come with the ceilings in the same type", () => {

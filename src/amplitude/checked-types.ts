@@ -1,0 +1,36 @@
+import type { Detector } from "../detectors/index";
+import type { QuantityOf, ReadingType } from "../reading/index";
+import type { UnitSpelling } from "../units/index";
+import type { NeedsCrestFactor, QuantityChange } from "./convert-options";
+
+/**
+ * What the compiler says of a text that names no reading type. The first is a pattern: an editor that completes a text
+ * would offer plain words.
+ */
+type Mistake<Text extends string> = string extends Text
+  ? `a text that only run time knows: ask isReadingType(text) first, or give readingType(text), not any ${string}`
+  : Text extends UnitSpelling
+    ? `${Text} needs a detector, as in '${Text} rms'`
+    : Text extends `dB${string}`
+      ? `${Text} needs a reference that is known, as in 'dB re 1e-9 m/s'`
+      : Text extends `${UnitSpelling} ${infer Rest}`
+        ? Lowercase<Rest> extends Detector
+          ? `${Rest} is no detector: write ${Lowercase<Rest>}`
+          : `${Rest} is no detector, such as rms`
+        : Text extends `${infer Unit} ${Detector}`
+          ? `${Unit} is no unit of vibration, such as mm/s`
+          : `${Text} is no reading type, such as 'mm/s rms'`;
+
+/** The text itself where it names a reading type; else what is wrong with it, for the compiler to say. */
+export type CheckedType<Text extends string> = Text extends ReadingType ? Text : Mistake<Text>;
+
+/** The target itself where nothing is missing for the way to it; else what is missing, for the compiler to say. */
+export type CheckedTarget<From extends string, To extends string> = [To] extends [ReadingType]
+  ? [From] extends [ReadingType]
+    ? NeedsCrestFactor<From, To> extends true
+      ? "from or to a true peak: needs { crestFactor }"
+      : QuantityChange<From, To> extends "changes"
+        ? `${QuantityOf<From>} becomes ${QuantityOf<To>}: needs { at }, as in { at: '1500 r/min' }`
+        : To
+    : To
+  : Mistake<To>;
