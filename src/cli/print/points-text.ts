@@ -40,6 +40,6 @@ export function pointsText(
     ),
     labelled("not read", not === undefined ? [] : [not], 12),
     ...(governing.within === undefined ? [] : ["\n", withinText(governing.within, digits)]),
-    `\n${verdictPage(governing.verdict, { digits })}`,
+    `\n${verdictPage(governing.verdict, { digits, cautions: answer.cautions })}`,
   ].join("");
 }
