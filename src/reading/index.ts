@@ -3,6 +3,7 @@ export { type Amplitude, amplitudeIn, isClipped, type Level, type LoopState, loo
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { behindReading, endBehind, stateBehind } from "./behind-reading";
 export { checkedSteps } from "./checked-steps";
+export { exactAmplitude } from "./exact-amplitude";
 export { type FormatOptions, format } from "./format";
 export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
 export { isReading } from "./is-reading";
@@ -12,7 +13,7 @@ export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { hasPlusMinus, PLUS_MINUS, requireNoPlusMinus } from "./plus-minus";
-export { plainNumber, readingText } from "./reading-text";
+export { bestValueText, plainNumber, readingText } from "./reading-text";
 export { readingType } from "./reading-type";
 export {
   type LevelReference,
