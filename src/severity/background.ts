@@ -57,6 +57,7 @@ export function checkBackground(running: string | Amplitude, atRest: string | Am
   const at = rest.hertz === undefined ? reading.hertz : undefined;
   const below = convertAmplitude(rest, type, at === undefined ? {} : { at: { hertz: at } });
   const ratio = reading.value / below.value;
+  const known = below.history ?? [];
   // the rest may have been converted by the frequency of the reading
   const [low] = outerFactors(reading.history ?? []);
   const [, high] = outerFactors(below.history, [

@@ -138,6 +138,19 @@ describe("a background with ±", () => {
   });
 });
 
+describe("a point without ± beside one that has it", () => {
+  it("is named as taken as exact, on the page and on a line", async () => {
+    const points = "DE-H 4.9, DE-V 2.2 ± 0.3 mm/s rms, k=2";
+    const { out } = await judge(points);
+    expect(out).toMatch(/DE-H +4\.90 mm\/s rms .* no ±: taken as exact/);
+    expect(out).not.toMatch(/DE-V .* taken as exact/);
+    const { out: line } = await veladis(["judge", ...machine], `${points}\nDE-H 4.9, DE-V 2.2 mm/s rms\n`);
+    const [beside, without] = line.trimEnd().split("\n");
+    expect(beside).toContain("DE-H zone B (no ±: taken as exact), DE-V zone A;");
+    expect(without).not.toContain("taken as exact");
+  });
+});
+
 describe("cells with ± of files", () => {
   it.each([
     ["value\n4.9 ± 0.3 mm/s rms\n", []],
