@@ -60,10 +60,7 @@ export function checkBackground(running: string | Amplitude, atRest: string | Am
   const known = below.history ?? [];
   // the rest may have been converted by the frequency of the reading
   const [low] = outerFactors(reading.history ?? []);
-  const [, high] = outerFactors(below.history, [
-    ...below.history,
-    ...(at === undefined ? [] : (reading.history ?? [])),
-  ]);
+  const [, high] = outerFactors(known, [...known, ...(at === undefined ? [] : (reading.history ?? []))]);
   const least = ratio * (low / high);
   // at exactly three times float noise must not decide: it is not more than three times
   const valid = below.value === 0 ? reading.value * low > 0 : least > LEAST * (1 + 2 ** -23);
