@@ -20,7 +20,8 @@ function decibelText(decibels: number, digits = 3): string {
 
 /**
  * A reading as an engineer writes it: few digits, then unit and detector. One that came by a loop out of its range says
- * so behind them, since the true one is unknown.
+ * so behind them, since the true one is unknown. An uncertainty is not written: this is the best value, and
+ * `formatUncertain` of `veladis/uncertainty` writes both.
  *
  * @param reading - an amplitude, or a value followed by its reading type
  * @throws {@link VeladisError} `not-a-number`, `not-finite`, `out-of-range` for the digits

@@ -4,6 +4,7 @@ export { type AmplitudeData, amplitude } from "./amplitude-from";
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { behindReading, endBehind, stateBehind } from "./behind-reading";
 export { checkedSteps } from "./checked-steps";
+export { exactAmplitude } from "./exact-amplitude";
 export { type FormatOptions, format } from "./format";
 export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
 export { isReading } from "./is-reading";
@@ -13,9 +14,14 @@ export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { hasPlusMinus, PLUS_MINUS, requireNoPlusMinus } from "./plus-minus";
+<<<<<<< HEAD
 export { type ReadingSchema, type ReadingSchemaResult, readingSchema } from "./reading-schema";
 export { plainNumber, readingText } from "./reading-text";
 export { isReadingType, quantityOf, readingType } from "./reading-type";
+=======
+export { bestValueText, plainNumber, readingText } from "./reading-text";
+export { readingType } from "./reading-type";
+>>>>>>> m33a2
 export {
   type LevelReference,
   type LevelReferenceName,

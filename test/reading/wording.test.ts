@@ -10,7 +10,7 @@ import {
   significant,
   writtenValue,
 } from "veladis";
-import { amplitudeIn, checkedSteps, linearType, madeOf } from "../../src/reading/index";
+import { amplitudeIn, checkedSteps, exactAmplitude, linearType, madeOf } from "../../src/reading/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 
@@ -133,6 +133,8 @@ const cases: Cases = {
   "an answer in decibels": () => linearType("dB re 1 nm/s"),
   "an answer in nothing": () => linearType(" "),
   "an amplitude in no type": () => amplitudeIn(undefined as Loose, 4),
+  "an uncertainty where none is carried": () =>
+    exactAmplitude({ ...reading, history: [{ ...step, uncertainty: known }] } as Loose),
   "parseAmplitude, with an uncertainty": () => parseAmplitude("4.9 ± 0.3 mm/s rms"),
   "a step with an uncertainty that is none": withStep({ uncertainty: null }),
   "a step with a standard uncertainty of zero": withStep({ uncertainty: { ...known, standard: 0 } }),
