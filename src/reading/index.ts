@@ -14,14 +14,9 @@ export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { hasPlusMinus, PLUS_MINUS, requireNoPlusMinus } from "./plus-minus";
-<<<<<<< HEAD
 export { type ReadingSchema, type ReadingSchemaResult, readingSchema } from "./reading-schema";
-export { plainNumber, readingText } from "./reading-text";
-export { isReadingType, quantityOf, readingType } from "./reading-type";
-=======
-export { bestValueText, plainNumber, readingText } from "./reading-text";
-export { readingType } from "./reading-type";
->>>>>>> m33a2
+export { bestValueText, plainNumber, plainNumber, readingText, readingText } from "./reading-text";
+export { isReadingType, quantityOf, readingType, readingType } from "./reading-type";
 export {
   type LevelReference,
   type LevelReferenceName,
