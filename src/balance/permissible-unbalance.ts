@@ -59,7 +59,7 @@ const requirePlanes = (planes: NonNullable<Rotor["planes"]>): NonNullable<Rotor[
  * The split follows the static load: the plane nearer to the centre of mass gets the greater share. ISO 21940-11
  * refers it to the bearings.
  *
- * @throws {@link VeladisError} `missing-fact`, `syntax`, `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-option`, `syntax`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { permissibleUnbalance } from "veladis/protection";
@@ -99,7 +99,7 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
  * The grade that a rotor has with a residual unbalance, in mm/s: the way back.
  *
  * @param unbalance - of the whole rotor, e.g. `"16260 g·mm"` or `"20 oz·in"`
- * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-option`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { gradeOfUnbalance } from "veladis/protection";

@@ -26,7 +26,7 @@ const shape = {
  *
  * @param judgement - what `classify` or `judge` answered
  * @param settings - `digits`: significant digits of the limit, 3 if not given
- * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `unknown-option`, `out-of-range` for the digits
+ * @throws {@link VeladisError} `missing-option`, `wrong-type`, `unknown-option`, `out-of-range` for the digits
  * @example
  * ```ts
  * import { classify, marginText } from "veladis/severity";
