@@ -14,15 +14,22 @@ export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { hasPlusMinus, PLUS_MINUS, requireNoPlusMinus } from "./plus-minus";
-export { type ReadingSchema, type ReadingSchemaResult, readingSchema } from "./reading-schema";
-export { bestValueText, plainNumber, plainNumber, readingText, readingText } from "./reading-text";
-
+export {
+  type ReadingSchema,
+  type ReadingSchema,
+  type ReadingSchemaResult,
+  type ReadingSchemaResult,
+  readingSchema,
+  readingSchema,
+} from "./reading-schema";
+export { bestValueText, plainNumber, readingText } from "./reading-text";
+export { isReadingType, quantityOf, readingType } from "./reading-type";
+export {
   type LevelReference,
   type LevelReferenceName,
   levelReferenceSources,
   levelReferences,
 } from "./references";
-
 export { decibelsOf, type Factor, linearOf, scaled, scaledWithCare } from "./scaled";
 export { significant } from "./significant";
 export { type Step, type StepName, stepWords } from "./step";
