@@ -22,6 +22,7 @@ export {
   type ConfirmedSource,
   type ErrorDetail,
   errorCodes,
+  type NumeralOptions,
   type Provenance,
   type Ratio,
   type Source,

@@ -3,7 +3,8 @@ export { type Amplitude, amplitudeIn, isClipped, type Level, type LoopState, loo
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { behindReading, endBehind, stateBehind } from "./behind-reading";
 export { checkedSteps } from "./checked-steps";
-export { type FormatOptions, format } from "./format";
+export { format } from "./format";
+export type { FormatOptions } from "./format-options";
 export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
 export { isReading } from "./is-reading";
 export { linearType } from "./linear-type";
