@@ -10,6 +10,9 @@ export interface NumeralOptions {
 
 const NONE: NumeralOptions = {};
 
+/** Beyond any text with a reading; keeps junk from being searched. */
+const LONGEST = 200;
+
 /** Digits in groups of three, parted by thin or no-break spaces: no reader takes those for decimals. */
 const GROUPED = /(?<![\d.,])\d{1,3}(?:[\u00a0\u2009\u202f]\d{3})+(?!\d)/g;
 
@@ -36,11 +39,14 @@ function meantBy(number: string): string[] {
  * or a power of ten (`4 × 10⁻⁵`) read as they are typed, and a decimal comma where it is told.
  *
  * @throws {@link VeladisError} `not-a-number` for a comma that was not told, with what it may mean, and for a point beside one
- *   that was; `unknown-option`, `wrong-type`
+ *   that was; `syntax` for junk of any length, `unknown-option`, `wrong-type`
  */
 export function plainNumerals(text: string, options: NumeralOptions = NONE): string {
   // nearly every text is plain, and options are seldom given
   if (options === NONE && !/[^ -+\--~]/.test(text)) return text;
+  if (text.length > LONGEST) {
+    throw new VeladisError("syntax", { expected: `a text of at most ${LONGEST} characters`, received: shown(text) });
+  }
   const { decimal = "." } = requireKnownOptions(
     options,
     { decimal: true },
