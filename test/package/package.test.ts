@@ -132,6 +132,8 @@ describe("the packed tarball", () => {
       module,
       "--moduleResolution",
       moduleResolution,
+      // TypeScript 6 calls node10 deprecated
+      ...(moduleResolution === "node10" ? ["--ignoreDeprecations", "6.0"] : []),
     ];
     expect(ran(process.execPath, [tsc, ...options, file], consumer.folder)).toBe("");
   });
