@@ -5,7 +5,8 @@ export { type Assuming, type Assumption, assumedText, assumptionNames, assumptio
 export { behindReading, endBehind, stateBehind } from "./behind-reading";
 export { checkedSteps } from "./checked-steps";
 export { exactAmplitude } from "./exact-amplitude";
-export { type FormatOptions, format } from "./format";
+export { format } from "./format";
+export type { FormatOptions } from "./format-options";
 export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
 export { isReading } from "./is-reading";
 export { linearType } from "./linear-type";
@@ -14,14 +15,7 @@ export { ownHistory } from "./own-history";
 export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { hasPlusMinus, PLUS_MINUS, requireNoPlusMinus } from "./plus-minus";
-export {
-  type ReadingSchema,
-  type ReadingSchema,
-  type ReadingSchemaResult,
-  type ReadingSchemaResult,
-  readingSchema,
-  readingSchema,
-} from "./reading-schema";
+export { type ReadingSchema, type ReadingSchemaResult, readingSchema } from "./reading-schema";
 export { bestValueText, plainNumber, readingText } from "./reading-text";
 export { isReadingType, quantityOf, readingType } from "./reading-type";
 export {

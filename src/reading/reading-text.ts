@@ -1,7 +1,9 @@
 import { requireGiven } from "../core/index";
 import type { Amplitude } from "./amplitude";
 import { assumedText } from "./assumptions";
-import { type FormatOptions, format } from "./format";
+import { format } from "./format";
+import type { FormatOptions } from "./format-options";
+import { localized } from "./localized";
 import { significant } from "./significant";
 import { isUncertain } from "./uncertainty";
 
@@ -20,13 +22,15 @@ function atText(hertz: number | undefined, digits: number): string {
 /** {@link readingText} of the best value: what is known of its uncertainty is left out without a word. */
 export function bestValueText(reading: Amplitude, options: FormatOptions): string {
   const { hertz, crestFactor, assumed = [] } = reading;
+  const { digits, fixed } = options;
   const words = assumedText(reading);
-  return [
-    format(reading, options),
-    atText(hertz, Math.max(6, options.digits ?? 6)),
+  const text = [
+    format(reading, { ...(digits !== undefined && { digits }), ...(fixed !== undefined && { fixed }) }),
+    atText(hertz, Math.max(6, digits ?? 6)),
     crestFactor === undefined || assumed.includes("crest-factor") ? "" : `, crest factor ${crestFactor}`,
     words === "" ? "" : `  ${words}`,
   ].join("");
+  return localized(text, options);
 }
 
 /**
@@ -45,6 +49,7 @@ export function bestValueText(reading: Amplitude, options: FormatOptions): strin
  * text; // => "4.18 mm/s rms at 24.6667 Hz (1480 r/min)  (one frequency, sine)"
  * parseAmplitude(text).assumed; // => ["one-frequency", "sine"]
  * readingText(parseAmplitude("2 g rms, crest factor 4")); // => "2.00 g rms, crest factor 4"
+ * readingText(parseAmplitude("2 mm/s rms at 25.5 Hz"), { locale: "fr-FR" }); // => "2,00 mm/s rms at 25,5 Hz (1530 r/min)"
  * ```
  */
 export function readingText(reading: Amplitude, options: FormatOptions = {}): string {
