@@ -10,6 +10,7 @@ const elsewhere: Readonly<Record<string, string>> = /* @__PURE__ */ Object.freez
   herz: "hertz",
   frequencyHz: "hertz",
   frequency_hz: "hertz",
+  uncertainty: "amplitude({ uncertainty }), which keeps it in the history",
   crest: "crestFactor",
   crestfactor: "crestFactor",
   crest_factor: "crestFactor",

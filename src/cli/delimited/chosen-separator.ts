@@ -1,5 +1,5 @@
 import { shown } from "../../core/index";
-import { doubtfulRow } from "./doubtful-comma";
+import { doubtfulRow, mayBeDecimal } from "./doubtful-comma";
 import { hasQuotedDecimal } from "./quoted-decimals";
 import { refusedFile } from "./refused-file";
 import { candidates, rowText, type SampleRow } from "./sample-rows";
@@ -79,8 +79,12 @@ export function chosenSeparator(sample: Sample, decimalComma: boolean): Separato
   if (!commas) return "none";
   const cut = cutRow(sample, header, body);
   if (cut === undefined) return "comma";
+  const row = textOf(sample, cut);
+  const isOne = mayBeDecimal(row);
   throw refusedFile(
-    `--decimal-comma where ${shown(textOf(sample, cut))} is one number, or --separator comma where it is ${cut.counts[3] + 1} cells`,
+    isOne
+      ? `--decimal-comma where ${shown(row)} is one number, or --separator comma where it is ${cut.counts[3] + 1} cells`
+      : `--separator comma where ${shown(row)} is ${cut.counts[3] + 1} cells; a number with a decimal comma stands in quotes, or between semicolons or tabs`,
     `it below the header ${shown(textOf(sample, header))}, and neither told`,
     cut.line,
     sample.name,

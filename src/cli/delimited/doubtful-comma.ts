@@ -1,9 +1,10 @@
+import { findDetector } from "../../detectors/index";
 import { findUnit } from "../../units/index";
 
 /** A number that a comma for decimals has cut, or could have: digits alone, with points between thousands in front. */
 const cutFront = /^[+-]?(\d+|\d{1,3}(\.\d{3})+)$/;
-/** What is behind that comma: digits, and perhaps a unit or a word. */
-const cutBehind = /^\d+([eE][+-]?\d+)?([\s\p{L}%"'(].*)?$/u;
+/** What is behind that comma: digits, and perhaps a unit, a mark or a word; no second number, as in a time or a date. */
+const cutBehind = /^\d+([eE][+-]?\d+)?((?![.:/-]\d|\.|\d).*)?$/;
 
 /** Whether two cells side by side may be one number. */
 function mayBeOne(front: string | undefined, behind: string | undefined): boolean {
@@ -13,7 +14,11 @@ function mayBeOne(front: string | undefined, behind: string | undefined): boolea
 /** What a comma of the header may be, beside one that separates. */
 type Doubt = "in brackets" | "blank" | "unit" | undefined;
 
-const unitOf = (piece: string): boolean => findUnit(piece.trim().split(/[\s)\]]/, 1)[0] as string) !== undefined;
+/** Whether what is behind a comma may go on with a heading: it begins with a unit or a detector, or is nothing. */
+function goesOn(piece: string): boolean {
+  const first = piece.split(/[\s()[\]]+/).find((word) => word !== "") ?? "";
+  return /^(units?)?$/i.test(first) || findUnit(first) !== undefined || findDetector(first) !== undefined;
+}
 
 /** A blank of any kind; what is no UTF-8 is one as well, as a no-break space of Latin-1 is. */
 const startsBlank = /^[\s\ufffd]/;
@@ -28,7 +33,7 @@ function doubtsOf(pieces: readonly string[]): Doubt[] {
     depth = depthBehind(pieces[before] as string, depth);
     if (depth > 0) return "in brackets";
     if (startsBlank.test(piece)) return "blank";
-    return unitOf(piece) ? "unit" : undefined;
+    return goesOn(piece) ? "unit" : undefined;
   });
 }
 
@@ -38,7 +43,7 @@ const piecesOf = (line: string): string[] => line.replaceAll(/"(?:[^"]|"")*"/g, 
 const cells = (row: string): string[] => piecesOf(row).map((piece) => piece.trim());
 
 /** Whether the pieces of a row between its commas are all digits: one number with a comma for decimals, or several. */
-function mayBeDecimal(row: string): boolean {
+export function mayBeDecimal(row: string): boolean {
   const [front, ...behind] = cells(row);
   return behind.length > 0 && behind.every((piece) => mayBeOne(front, piece));
 }
