@@ -105,6 +105,7 @@ export {
   type SpeedRange,
   schemeById,
   schemesFor,
+  sealedScheme,
   selectSchemes,
   severityColour,
   severityPalette,

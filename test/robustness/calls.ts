@@ -4,6 +4,7 @@ import * as chart from "veladis/chart";
 import * as explanation from "veladis/explain";
 import * as json from "veladis/json";
 import * as mathjs from "veladis/mathjs";
+import * as ownScheme from "veladis/own";
 import * as protection from "veladis/protection";
 import * as sensors from "veladis/sensor";
 import * as severity from "veladis/severity";
@@ -26,6 +27,7 @@ export const entries = {
   "veladis/sensor": sensors,
   "veladis/explain": explanation,
   "veladis/json": json,
+  "veladis/own": ownScheme,
 } as const;
 
 /** A public function, or a method of what one returns, with arguments that it answers. */
@@ -172,6 +174,11 @@ const severities: Call[] = [
   s("confirmedDifferences", [own]),
   s("countLimits", [own]),
   s("defineScheme", own),
+  s("sealedScheme", own),
+  on(ownScheme)("exactZone", 3, "mm/s rms", {
+    scheme: severity.sealedScheme(own as Loose),
+    machine: { support: "rigid" },
+  }),
   s("limitsFor", { scheme, machine, assume: "lowest limits", as: "um pp", at: "25 Hz" }),
   s("parseMachine", "pump 90 kW 2980 r/min rigid"),
   s("schemeById", scheme),
