@@ -1,6 +1,6 @@
 /**
  * Judging by a table of your own alone: {@link exactZone} brings none of the built-in tables and no reader of words. The
- * guide "A package of your own" tells when to take it.
+ * guide "Extend the library" tells when to take it.
  *
  * @module veladis/own
  */
