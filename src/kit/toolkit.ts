@@ -121,7 +121,7 @@ function way(from: OwnParsed, to: OwnParsed, options: ConvertOptions | undefined
  * kit.convert(12, "lin/s pk", "in/s pk"); // => 1
  * kit.convert(12, "lin/s pk", "mil pp", { at: "1500 r/min" }).toFixed(2); // => "12.73"
  * kit.converter("lin/s pk", "mm/s rms").assumed; // => ["sine"]
- * judge(kit.amplitude(2, "lin/s rms", "mm/s rms"), "pump 90 kW 2980 r/min category II rigid").zone; // => "C"
+ * judge(kit.amplitude(2, "lin/s rms", "mm/s rms"), "pump 90 kW 2980 r/min category II rigid").zone; // => "B"
  * kit.convert(1, "ln/s pk" as "lin/s pk", "mm/s pk"); // throws unknown-unit
  * ```
  */
