@@ -29,6 +29,7 @@ export {
   type ConfirmedSource,
   type ErrorDetail,
   errorCodes,
+  type NumeralOptions,
   type Provenance,
   type Ratio,
   type Source,

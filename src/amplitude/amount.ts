@@ -35,7 +35,7 @@ export function amountAmplitude(written: string, of: string | Amplitude): Conver
  *
  * @param written - `"5 %"`, or an amplitude such as `"0.4 mm/s rms"`
  * @param of - the reading it is a share of; its frequency serves an amount in another quantity
- * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `syntax`, `negative`,
+ * @throws {@link VeladisError} `missing-option`, `missing-unit` for a bare number, `syntax`, `negative`,
  *   `wrong-type` for decibels, and as {@link convertAmplitude}
  * @example
  * ```ts

@@ -19,7 +19,10 @@ export function checkedOptions(options: ConvertOptions = NONE): ConvertOptions {
   // on the hot path: faster than a list of the keys
   for (const key in options) {
     if (key !== "at" && key !== "crestFactor" && Object.hasOwn(options, key)) {
-      throw unknownOption(key, ["at", "crestFactor"], "an option of a conversion");
+      throw unknownOption(key, ["at", "crestFactor"], "an option of a conversion", {
+        parameter: "options",
+        option: key,
+      });
     }
   }
   return options;

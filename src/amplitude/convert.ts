@@ -16,7 +16,9 @@ import { type Pair, pairOf } from "./pair";
  * @param value - the reading: zero or more, or any level in dB
  * @param from - what it is written in, e.g. `"in/s pk"`
  * @param to - what it shall be written in, e.g. `"mm/s rms"`
- * @param options - `at` (a frequency; required when the quantity changes) and `crestFactor`
+ * @param options - `at` (a frequency; required when the quantity changes) and `crestFactor`. Others are refused by the
+ *   types alone: a search would take longer than the conversion. {@link converter} and `convertAmplitude` refuse them
+ *   at run time too
  * @returns the value in `to`
  * @throws {@link VeladisError} `negative`, `not-a-number`, `not-finite`, `missing-frequency`, `not-a-sine`,
  *   `out-of-range`, and for texts the types cannot check, all of {@link readingType}

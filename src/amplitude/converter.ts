@@ -99,6 +99,11 @@ export function converter<const From extends string, const To extends string>(
   to: CheckedTarget<From, To>,
 ): ConverterOf<From, To>;
 export function converter(from: string, to: string, options?: ConvertOptions): Converter | LevelConverter {
+  return compiled(from, to, options);
+}
+
+/** @param back - the converter that this one is the inverse of */
+function compiled(from: string, to: string, options?: ConvertOptions, back?: Converter): Converter | LevelConverter {
   const { at, crestFactor } = checkedOptions(options);
   const pair = pairOf(from, to);
   const { from: before, to: after } = pair;
@@ -108,9 +113,9 @@ export function converter(from: string, to: string, options?: ConvertOptions): C
   // as they were told, whatever becomes of the options
   const told = { ...options, ...(at !== undefined && { at: { hertz: hertz(at) } }) } as { at: Frequency };
   const whole = <Made extends object>(made: Made): Made & { readonly inverse: Converter } => {
-    let inverse: Converter | undefined;
+    let inverse = back;
     const get = (): Converter => {
-      inverse ??= converter(after.type, before.type, told) as Converter;
+      inverse ??= compiled(after.type, before.type, told, made as unknown as Converter) as Converter;
       return inverse;
     };
     return Object.freeze(Object.defineProperty(made, "inverse", { get, enumerable: true })) as never;

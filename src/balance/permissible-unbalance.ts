@@ -1,4 +1,4 @@
-import { finiteResult, requireGiven, type Source } from "../core/index";
+import { finiteResult, requireKnownOptions, type Source } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
 import { kilogramMetres, kilograms, metres } from "./mass";
@@ -45,13 +45,21 @@ const NOTE =
 
 const PLANES = 'planes such as { left: "300 mm", right: "200 mm" }';
 
+/** Refuses what is told of a rotor and has no meaning for its balance. */
+function requireRotor<Given extends object>(rotor: Given, known: object): Given {
+  return requireKnownOptions(rotor, known, "a fact of a rotor", "a rotor with mass and speed", { parameter: "rotor" });
+}
+
+const requirePlanes = (planes: NonNullable<Rotor["planes"]>): NonNullable<Rotor["planes"]> =>
+  requireKnownOptions(planes, { left: true, right: true }, "a plane of a rotor", PLANES, { option: "planes" });
+
 /**
  * The residual unbalance that a balance grade permits a rotor, whole and split to two planes.
  *
  * The split follows the static load: the plane nearer to the centre of mass gets the greater share. ISO 21940-11
  * refers it to the bearings.
  *
- * @throws {@link VeladisError} `missing-fact`, `syntax`, `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-option`, `syntax`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { permissibleUnbalance } from "veladis/protection";
@@ -67,12 +75,11 @@ const PLANES = 'planes such as { left: "300 mm", right: "200 mm" }';
  * ```
  */
 export function permissibleUnbalance(grade: string | number, rotor: Rotor): PermissibleUnbalance {
-  const { mass, speed, planes } = requireGiven(rotor, "a rotor with mass and speed", { parameter: "rotor" });
+  const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
   const g = balanceGrade(grade);
   const eccentricity = permissibleEccentricity(g, speed);
   const unbalance = finiteResult(eccentricity * kilograms(mass));
-  const [left, right] =
-    planes === undefined ? [1, 1] : [metres(requireGiven(planes, PLANES).left), metres(planes.right)];
+  const [left, right] = planes === undefined ? [1, 1] : [metres(requirePlanes(planes).left), metres(planes.right)];
   return Object.freeze({
     grade: g,
     inSeries: (balanceGrades as readonly number[]).includes(g),
@@ -92,7 +99,7 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
  * The grade that a rotor has with a residual unbalance, in mm/s: the way back.
  *
  * @param unbalance - of the whole rotor, e.g. `"16260 g·mm"` or `"20 oz·in"`
- * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-option`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { gradeOfUnbalance } from "veladis/protection";
@@ -101,6 +108,6 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
  * ```
  */
 export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">): number {
-  const { mass, speed } = requireGiven(rotor, "a rotor with mass and speed", { parameter: "rotor" });
+  const { mass, speed } = requireRotor(rotor, { mass: true, speed: true });
   return finiteResult((1000 * kilogramMetres(unbalance) * angularSpeed(speed)) / kilograms(mass));
 }

@@ -10,7 +10,7 @@ export function angularSpeed(speed: Frequency): number {
 /**
  * The centrifugal force of an unbalance, in N: `U omega²`.
  *
- * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-option`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { centrifugalForce } from "veladis/protection";
@@ -29,7 +29,7 @@ export function centrifugalForce(unbalance: string, speed: Frequency): number {
  * @param mass - e.g. `"4 oz"`
  * @param radius - e.g. `"2 in"`
  * @param unit - e.g. `"oz·in"`; `"g·mm"` if not given
- * @throws {@link VeladisError} `missing-fact`, `missing-unit`, `unknown-unit`, `not-positive`
+ * @throws {@link VeladisError} `missing-option`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
  * import { unbalanceOf } from "veladis/protection";

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { type Amplitude, type Assumption, amplitudeOf, significant } from "../reading/index";
+import { type Amplitude, type Assumption, exactAmplitude, significant } from "../reading/index";
 import { label, stroke } from "./markup";
 import { widthOf } from "./text-width";
 
@@ -15,7 +15,7 @@ export interface DrawnLevel {
 /** A level that was given in words, in the type of the chart. */
 export function levelIn(kind: DrawnLevel["kind"], given: string | Amplitude | undefined, as: string): DrawnLevel[] {
   if (given === undefined) return [];
-  const amplitude = amplitudeOf(given);
+  const amplitude = exactAmplitude(given);
   const { value, assumed } = convertAmplitude(amplitude, as);
   return [{ kind, value, assumed, text: `${kind} ${significant(value)}` }];
 }

@@ -25,7 +25,7 @@ const verdictShape = { judgements: [verdictPart], deciding: ["text"] } as const;
 /**
  * The judgement itself if it is one, as far as a chart draws it.
  *
- * @throws {@link VeladisError} `missing-fact` or `wrong-type` with the place that is wrong
+ * @throws {@link VeladisError} `missing-option` or `wrong-type` with the place that is wrong
  */
 export function requireJudgement(judgement: Judgement): Judgement {
   requireGiven(judgement, 'a judgement, as classify("3.9 mm/s rms", ...) returns');

@@ -11,9 +11,9 @@ export function decidedVerdict(
   return { ...verdict, zone, possible: zones, worst, headline, word, cautions, assumed, assumedFacts };
 }
 
-/** The interval of a reading: `4.60 to 5.20 mm/s rms`. */
+/** The interval of a reading: `4.60 to 5.20 mm/s rms`; in three digits at least, since fewer would draw its ends in. */
 export function intervalText({ interval: { low, high, type } }: ZonesWithin, digits?: number): string {
-  const options = digits === undefined ? {} : { digits };
+  const options = digits === undefined ? {} : { digits: Math.max(3, digits) };
   const upper = format(high, type as ReadingType, options);
   return low === Number.NEGATIVE_INFINITY
     ? `up to ${upper}`

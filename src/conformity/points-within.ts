@@ -45,5 +45,15 @@ export function pointsWithin(answer: PointsVerdict, options: ZonesWithinOptions 
   const { headline, word, zone, governing } = isGuarded ? pointsVerdict(points.map(fromItsZone)) : answer;
   const { possible, worst, notRead } = pointsVerdict(points);
   const own = points.find(({ point }) => point === governing.point) as PointWithin;
-  return Object.freeze({ headline, word, zone, possible, worst, governing: own, points, notRead });
+  return Object.freeze({
+    headline,
+    word,
+    zone,
+    possible,
+    worst,
+    governing: own,
+    points,
+    notRead,
+    cautions: answer.cautions,
+  });
 }

@@ -18,6 +18,7 @@ export { nearest } from "./nearest";
 export { finiteSamples, lengthOf, numbersOf } from "./number-list";
 export { parseNumeral, plainNumeral, splitNumeral } from "./numeral";
 export { numeralAndUnit } from "./numeral-and-unit";
+export { type NumeralOptions, plainNumerals } from "./plain-numerals";
 export { isVerified, type Provenance, provenanceShape, provenances, worstProvenance } from "./provenance";
 export type { Ratio } from "./ratio";
 export { requireChoice, unknownOption } from "./require-choice";

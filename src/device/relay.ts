@@ -64,7 +64,7 @@ export function requireRelay(settings: RelaySettings): RelaySettings {
  * @param settings - position of the contact without power, and state of the coil while nothing is wrong
  * @param set - whether the logic calls for a trip
  * @param powered - whether the device has power
- * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `unknown-option`
+ * @throws {@link VeladisError} `missing-option`, `wrong-type`, `unknown-option`
  * @example
  * ```ts
  * import { relayStatus } from "veladis/protection";

@@ -8,7 +8,16 @@ import {
 } from "../amplitude/index";
 import { finiteResult, requireGiven, requirePositive, shown, VeladisError } from "../core/index";
 import type { Frequency } from "../frequency/index";
-import { type Amplitude, type Assumption, amplitudeOf, format, type Step, union, wholeSteps } from "../reading/index";
+import {
+  type Amplitude,
+  type Assumption,
+  amplitudeOf,
+  exactAmplitude,
+  format,
+  type Step,
+  union,
+  wholeSteps,
+} from "../reading/index";
 import { type Device, deviceType, requireDevice, requireRounding, type roundings } from "./device";
 
 /** A setpoint as it was asked for and as the device holds it. */
@@ -68,11 +77,19 @@ export function storedSetpoint(
   at?: Frequency,
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
+  const setpoint = exactAmplitude(requireGiven(asked, "a setpoint with its unit", { parameter: "asked" }));
+  return heldSetpoint(setpoint, device, at, rounds);
+}
+
+/** As {@link storedSetpoint}, also of a setpoint with an uncertainty, for a caller that names it. */
+export function heldSetpoint(
+  asked: Amplitude,
+  device: Device,
+  at?: Frequency,
+  rounds?: (typeof roundings)[number],
+): StoredSetpoint {
   requireDevice(device);
-  const reading = notedAmplitude(
-    amplitudeOf(requireGiven(asked, "a setpoint with its unit", { parameter: "asked" })),
-    "asked for",
-  );
+  const reading = notedAmplitude(amplitudeOf(asked), "asked for");
   const type = deviceType(device, linearTypeOf(reading));
   const inDevice = (value: string | Amplitude): ConvertedAmplitude =>
     convertAmplitude(requireGiven(value, "a level with its unit"), type, at === undefined ? {} : { at });

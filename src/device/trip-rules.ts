@@ -16,7 +16,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, type Assumption, amplitudeOf, isClipped } from "../reading/index";
+import { type Amplitude, type Assumption, exactAmplitude, isClipped } from "../reading/index";
 import { type ChannelSettings, sensorFaults, timerResets } from "./trip-settings";
 
 /** Relative allowance for float noise on times, towards the trip; levels have that of {@link FLOAT_NOISE}. */
@@ -57,7 +57,7 @@ const multiplierKeys: Readonly<Record<keyof NonNullable<ChannelSettings["multipl
 /** The threshold of settings, above zero; a level in decibels goes on as its linear value. */
 export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): Amplitude {
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
-    const linear = linearAmplitude(notedAmplitude(amplitudeOf(threshold), "threshold"));
+    const linear = linearAmplitude(notedAmplitude(exactAmplitude(threshold), "threshold"));
     requirePositive(linear.value, "a threshold above zero");
     if (isClipped(linear.state)) {
       throw new VeladisError("out-of-range", {

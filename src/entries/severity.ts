@@ -103,6 +103,7 @@ export {
   type Selection,
   type SpeedLaw,
   type SpeedRange,
+  type SupportRule,
   schemeById,
   schemesFor,
   sealedScheme,

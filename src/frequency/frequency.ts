@@ -1,6 +1,8 @@
 import {
   cached,
+  type NumeralOptions,
   parseNumeral,
+  plainNumerals,
   requirePositive,
   requireText,
   shown,
@@ -102,6 +104,7 @@ export function hertz(at: Frequency): number {
  *
  * The way through for a `string` that the types cannot know: `{ at: frequency(input) }`.
  *
+ * @param options - `{ decimal: "," }` for numbers with a decimal comma, which is refused without it
  * @throws {@link VeladisError} as {@link hertz}
  * @example
  * ```ts
@@ -109,9 +112,12 @@ export function hertz(at: Frequency): number {
  *
  * const typed: string = "1500 rpm"; // from a form, a file
  * frequency(typed); // => { hertz: 25 }
+ * frequency("1477,5 min⁻¹", { decimal: "," }); // => { hertz: 24.625 }
  * convert(1, "mm/s rms", "um pp", { at: frequency(typed) }).toFixed(2); // => "18.01"
  * ```
  */
-export function frequency(at: string): { hertz: number } {
-  return { hertz: hertz(requireText(at, FREQUENCY_FORM, { parameter: "at" }) as FrequencyText) };
+export function frequency(at: string, options?: NumeralOptions): { hertz: number } {
+  return {
+    hertz: hertz(plainNumerals(requireText(at, FREQUENCY_FORM, { parameter: "at" }), options) as FrequencyText),
+  };
 }

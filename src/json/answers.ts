@@ -44,6 +44,7 @@ import type {
   PrintedLimit,
   Scheme,
   Selection,
+  SupportRule,
   Unjudged,
   Verdict,
 } from "../severity/index";
@@ -112,6 +113,7 @@ export interface SeverityAnswers {
   readonly "printed limit": PrintedLimit;
   readonly unjudged: Unjudged;
   readonly "background check": BackgroundCheck;
+  readonly "support rule": SupportRule;
   readonly "points verdict": PointsVerdict;
   readonly "point verdict": PointVerdict & Pick<WithinAndChange, "within">;
   readonly "point reading": PointReading;

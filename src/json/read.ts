@@ -68,8 +68,8 @@ function readOne(written: unknown, of: string, where: string, cites: Cites): unk
 
 /** Where steps assumed something, what they lead to has assumed it too, whatever else it says. */
 function withAssumed(answer: Record<string, unknown>): Record<string, unknown> {
-  const steps = (answer["history"] ?? []) as readonly Step[];
-  const told = (answer["assumed"] ?? []) as readonly Assumption[];
+  const steps = (answer.history ?? []) as readonly Step[];
+  const told = (answer.assumed ?? []) as readonly Assumption[];
   const all = steps.reduce<readonly Assumption[]>((some, step) => union(some, step.assumed), told);
   return all.length > told.length ? { ...answer, assumed: all } : answer;
 }

@@ -1,4 +1,5 @@
 import { requireList } from "../core/index";
+import { type Amplitude, amplitudeOf } from "../reading/index";
 import type { Cited } from "./cited";
 import { fieldOf } from "./field";
 import { writtenNumber } from "./numbers";
@@ -26,13 +27,15 @@ function writtenOne(value: unknown, of: string, where: string, cited: Citations)
 }
 
 function writtenParts(value: unknown, kind: string, where: string, cited: Citations): object {
-  const { fields } = fieldsOf(kind);
+  const { fields, isReading } = fieldsOf(kind);
   const parts = requireRecord(value, where);
   const written: [string, unknown][] = [];
   for (const [key, field] of fields) written.push([key, writtenField(parts[key], field, `${where}.${key}`, cited)]);
   for (const [key, part] of Object.entries(parts)) {
     if (!fields.has(key) && part !== undefined) written.push([key, plainCopy(part, `${where}.${key}`)]);
   }
+  // what could not be read back is not written
+  if (isReading) amplitudeOf(parts as unknown as Amplitude);
   return Object.fromEntries(written.filter(([, part]) => part !== undefined));
 }
 

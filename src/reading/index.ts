@@ -4,7 +4,9 @@ export { type AmplitudeData, amplitude } from "./amplitude-from";
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { behindReading, endBehind, stateBehind } from "./behind-reading";
 export { checkedSteps } from "./checked-steps";
-export { type FormatOptions, format } from "./format";
+export { exactAmplitude } from "./exact-amplitude";
+export { format } from "./format";
+export type { FormatOptions } from "./format-options";
 export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
 export { isReading } from "./is-reading";
 export { linearType } from "./linear-type";
@@ -14,7 +16,7 @@ export { amplitudeOf, parseAmplitude } from "./parse-amplitude";
 export { type ParsedType, parsedType, typeOf } from "./parsed-type";
 export { hasPlusMinus, PLUS_MINUS, requireNoPlusMinus } from "./plus-minus";
 export { type ReadingSchema, type ReadingSchemaResult, readingSchema } from "./reading-schema";
-export { plainNumber, readingText } from "./reading-text";
+export { bestValueText, plainNumber, readingText } from "./reading-text";
 export { isReadingType, quantityOf, readingType } from "./reading-type";
 export {
   type LevelReference,

@@ -1,4 +1,13 @@
-import { parseNumeral, requireNonNegative, requireText, shown, splitNumeral, VeladisError } from "../core/index";
+import {
+  type NumeralOptions,
+  parseNumeral,
+  plainNumerals,
+  requireNonNegative,
+  requireText,
+  shown,
+  splitNumeral,
+  VeladisError,
+} from "../core/index";
 import type { Amplitude, LoopState } from "./amplitude";
 import { type Behind, behindReading, frequencyTwice, stateBehind } from "./behind-reading";
 import { checkedAmplitude, FORM } from "./checked-amplitude";
@@ -41,6 +50,7 @@ function withBehind(reading: Amplitude, { crestFactor, assumed, note }: Behind, 
  * crest factor and what was assumed, as {@link readingText} writes them.
  *
  * @param reading - e.g. `"0.25 in/s pk at 1500 r/min"`, `"95 dB re 1e-9 m/s"`, `"2 g rms, crest factor 4"`, `"4.49 mm/s rms (sine)"`
+ * @param options - `{ decimal: "," }` for numbers with a decimal comma, which is refused without it
  * @returns the reading taken apart, frozen; a level gives its linear RMS value in the unit of its reference
  * @throws {@link VeladisError} `syntax`, also for a reading with ±, `not-a-number`, `negative`, and all of {@link readingType} and
  *   {@link hertz}
@@ -51,11 +61,14 @@ function withBehind(reading: Amplitude, { crestFactor, assumed, note }: Behind, 
  * parseAmplitude("0.25 in/s pk at 1500 r/min");
  * // => { value: 0.25, unit: "in/s", detector: "pk", quantity: "velocity", hertz: 25 }
  * parseAmplitude("4.49 mm/s rms (sine)").assumed; // => ["sine"]
+ * parseAmplitude("7,1 µm pp", { decimal: "," }).value; // => 7.1
+ * parseAmplitude("7,1 µm pp"); // throws not-a-number
  * ```
  */
-export function parseAmplitude(reading: string): Amplitude {
-  const written = requireText(reading, FORM, { parameter: "reading" }).trim();
-  if (written.length > LONGEST) refuse("syntax", reading);
+export function parseAmplitude(reading: string, options?: NumeralOptions): Amplitude {
+  const text = requireText(reading, FORM, { parameter: "reading" }).trim();
+  if (text.length > LONGEST) refuse("syntax", reading);
+  const written = plainNumerals(text, options);
   requireNoPlusMinus(written);
   const [told, behind] = behindReading(written);
   const [before, at, ...more] = told.split(/\sat(?:\s|$)|@/i);

@@ -14,8 +14,12 @@ export function hasPlusMinus(text: string): boolean {
  * @throws {@link VeladisError} `syntax`
  */
 export function requireNoPlusMinus(text: string): void {
-  if (!hasPlusMinus(text)) return;
-  throw new VeladisError("syntax", {
+  if (hasPlusMinus(text)) throw lostPlusMinus(text);
+}
+
+/** The refusal of a reading whose uncertainty would be lost. */
+export function lostPlusMinus(text: string): VeladisError {
+  return new VeladisError("syntax", {
     expected:
       "a reading without ±, which is not carried here; parseUncertain of veladis/uncertainty reads it, and so do veladis convert, judge, check and setpoints; without those, judge the value plus its uncertainty",
     received: shown(text),

@@ -88,7 +88,8 @@ export function judgedPoints(
   );
   const answer = pointsWithin(ofBest);
   const { governing, notRead } = answer;
-  const { verdict, reading, point } = governing;
+  const { reading, point } = governing;
+  const verdict = { ...governing.verdict, cautions: [...answer.cautions, ...governing.verdict.cautions] };
   return {
     report: lines(
       `${point} governs, ${firstLine(answer, reading, verdict)}`,

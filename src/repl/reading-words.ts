@@ -1,4 +1,4 @@
-import { type Amplitude, format, isUncertain, readingText, significant } from "../reading/index";
+import { type Amplitude, bestValueText, format, isUncertain, readingText, significant } from "../reading/index";
 import { formatUncertain } from "../uncertainty/index";
 
 /** A reading as it is printed: with its expanded uncertainty where one is known. */
@@ -17,9 +17,8 @@ function toleranceText({ hertz, history = [] }: Amplitude): string | undefined {
 /** A reading with all that stands behind it, in a form that is read back. */
 export function wholeText(reading: Amplitude, digits?: number): string {
   const options = digits === undefined ? {} : { digits };
-  const plain = readingText(reading, options);
-  if (!isUncertain(reading.history ?? [])) return plain;
-  const rest = plain.slice(format(reading, options).length);
+  if (!isUncertain(reading.history ?? [])) return readingText(reading, options);
+  const rest = bestValueText(reading, options).slice(format(reading, options).length);
   const tolerance = toleranceText(reading);
   const told = tolerance === undefined ? rest : rest.replace(/^ at \S+ Hz(?: \([^()]* r\/min\))?/, tolerance);
   return numberText(reading) + told;

@@ -1,16 +1,12 @@
-import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
-import { requireFinite, shown, VeladisError } from "../core/index";
+import { shown, VeladisError } from "../core/index";
 import { type FrequencyUnit, frequencyUnits } from "../frequency/index";
-import { type Amplitude, parseAmplitude } from "../reading/index";
 import { type Unit, units } from "../units/index";
-import { amplitudeOperation } from "./arithmetic";
-import { meanOf, rootSumSquare } from "./combined";
-import type { Call } from "./engine";
-import { amplitude, isAmplitude, isLevelDifference, opened, type Value } from "./value";
-
-type Typed = ((name: string, signatures: Record<string, (...args: never[]) => unknown>) => unknown) & {
-  addType(type: { name: string; test: (value: unknown) => boolean }): void;
-};
+import { dimensionsOf } from "./math-dimensions";
+import { isVibrationList, isVibrationObject } from "./math-operands";
+import { typedOperators } from "./math-operators";
+import { readingFunctions } from "./math-readings";
+import type { Own, Typed } from "./math-typed";
+import { isAmplitude, type Value } from "./value";
 
 /** What is needed of an instance of mathjs: one made by `create(all)`. */
 export interface AmplitudeMath {
@@ -32,10 +28,10 @@ function isMath(math: unknown): math is AmplitudeMath {
   return isTyped && [takeIn, evaluate, createUnit].every((one) => typeof one === "function");
 }
 
-/** What a unit of the catalogues is a ratio of, as mathjs writes it. */
+/** What a unit of the catalogues is a ratio of, as mathjs writes it; no powers, which an instance of fractions cannot take. */
 function baseOf(unit: Unit | FrequencyUnit): string {
   if (!("quantity" in unit)) return unit.radian ? "Hz / (2 pi)" : "Hz";
-  return { displacement: "m", velocity: "m / s", acceleration: "m / s^2" }[unit.quantity];
+  return { displacement: "m", velocity: "m / s", acceleration: "m / s / s" }[unit.quantity];
 }
 
 /** The symbols of the catalogues that can be names in an expression, each with its value in units of mathjs. */
@@ -49,56 +45,26 @@ function tradeUnits(): (readonly [name: string, expression: string])[] {
 }
 
 function isAmplitudeObject(value: unknown): boolean {
-  return typeof value === "object" && value !== null && isAmplitude(value as Value) && "quantity" in value;
+  return isVibrationObject(value) && isAmplitude(value as Value) && "quantity" in (value as object);
 }
 
 function isDifferenceObject(value: unknown): boolean {
-  return typeof value === "object" && value !== null && isLevelDifference(value as Value);
+  return isVibrationObject(value) && !isAmplitude(value as Value);
 }
-
-/** The two sides that an operator takes with an amplitude or a number of decibels among them. */
-const sides: Readonly<Record<string, readonly string[]>> = {
-  add: ["Amplitude, Amplitude", "Amplitude, Decibels", "Decibels, Amplitude", "Decibels, Decibels"],
-  subtract: ["Amplitude, Amplitude", "Amplitude, Decibels", "Decibels, Decibels"],
-  multiply: ["Amplitude, number", "number, Amplitude", "Decibels, number", "number, Decibels"],
-  divide: ["Amplitude, Amplitude", "Amplitude, number", "Decibels, number"],
-  unaryPlus: ["Amplitude", "Decibels"],
-  unaryMinus: ["Decibels"],
-};
-
-const compared = ["Amplitude, Amplitude", "Decibels, Decibels"];
-
-/** The operators between amplitudes, numbers of decibels and numbers, for typed functions of the instance. */
-function signatures(operator: string, symbol: string, call: Call): Record<string, (...args: never[]) => unknown> {
-  const run = (...args: never[]): unknown => amplitudeOperation(operator, symbol, args, call);
-  return Object.fromEntries((sides[operator] ?? compared).map((types) => [types, run]));
-}
-
-const operators: Readonly<Record<string, string>> = {
-  add: "+",
-  subtract: "-",
-  multiply: "*",
-  divide: "/",
-  unaryPlus: "+",
-  unaryMinus: "-",
-  larger: ">",
-  largerEq: ">=",
-  smaller: "<",
-  smallerEq: "<=",
-  equal: "==",
-  unequal: "!=",
-};
 
 /**
  * Registers amplitudes, the units of the trade and their functions in an instance of mathjs of your own, and touches no
  * other instance.
  *
- * It adds the type `Amplitude` to `+ - * / < <= > >= == !=` and to `to`, and the type `Decibels` of numbers of dB without
+ * It adds the type `Amplitude` to `+ - * / .* ./ < <= > >= == !=`, `compare`, `sort`, `max`, `min`, `sum`, `mean` and to `to`, alone
+ * and in lists, and the type `Decibels` of numbers of dB without
  * a reference; the functions `amplitude(text)`, `decibels(6)`,
  * `rss(...)`, `meanAmplitude(...)`, `vectorDifference(from, off, degrees)` and `rssDifference(from, background)`; and the units of the catalogues that mathjs lacks (rpm, cpm, ips, micron, Gal, gn
  * and their like), where the instance has none of that name. Every amplitude keeps what was assumed and the steps that led
  * to it, for {@link assumedText} and {@link explain}; `mean` of mathjs itself adds, and so says in-phase, where
- * `meanAmplitude` does not. Expressions of strangers belong into {@link evaluateLine}, not into an instance with all of mathjs.
+ * `meanAmplitude` does not. Big numbers and fractions beside a
+ * reading count as the number next to them. An answer writes itself, by `String` and by `format` of the instance. An instance that
+ * has amplitudes is left as it is. Expressions of strangers belong into {@link evaluateLine}, not into an instance with all of mathjs.
  *
  * @param math - an instance made by `create(all)`
  * @returns the same instance
@@ -116,6 +82,8 @@ const operators: Readonly<Record<string, string>> = {
  * assumedText(math.evaluate(sum) as Amplitude); // => "(sine, one frequency, in phase)"
  * math.evaluate("1500 rpm to Hz").toString(); // => "25 Hz"
  * format(math.evaluate('amplitude("4.5 mm/s rms") + decibels(6)')); // => "8.98 mm/s rms"
+ * String(math.evaluate('max(amplitude("3 mm/s rms"), amplitude("0.25 in/s rms"))')); // => "0.250 in/s rms"
+ * String(math.evaluate('amplitude("4 mm/s rms") * [0.5, 2]')); // => "[2.00 mm/s rms, 8.00 mm/s rms]"
  * math.evaluate('amplitude("2 mm/s rms") + amplitude("1 mm/s pk")'); // throws wrong-detector
  * ```
  */
@@ -127,33 +95,17 @@ export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
     });
   }
   const typed = math.typed as Typed;
+  // the mark of every copy of this library: what is there already is not added again
+  const mark = Symbol.for("veladis.amplitudes");
+  if (Object.hasOwn(typed, mark)) return math;
+  // before the lists of mathjs, which take any elements
+  typed.addTypes([{ name: "Amplitudes", test: isVibrationList }], "Array");
   typed.addType({ name: "Amplitude", test: isAmplitudeObject });
   typed.addType({ name: "Decibels", test: isDifferenceObject });
-  // the instance's own functions compare, with its own tolerance
-  const call: Call = (name, args) =>
-    (math as unknown as Record<string, (...values: readonly number[]) => unknown>)[name]?.(...args);
-  const ofAmplitudes = Object.entries(operators).map(([name, symbol]) => [
-    name,
-    typed(name, signatures(name, symbol, call)),
-  ]);
-  // a list within an expression comes as a matrix
-  const readings = (args: readonly unknown[]): Amplitude[] =>
-    opened(args.map((value) => (value as { toArray?: () => unknown }).toArray?.() ?? value) as Value[]).map((value) =>
-      amplitude(value, "amplitudes"),
-    );
-  math.import({
-    ...Object.fromEntries(ofAmplitudes),
-    to: typed("to", { "Amplitude, string": (reading: Amplitude, type: string) => convertAmplitude(reading, type) }),
-    decibels: typed("decibels", {
-      number: (decibels: number) => Object.freeze({ decibels: requireFinite(decibels, "a number of dB") }),
-    }),
-    amplitude: typed("amplitude", { string: (written: string) => parseAmplitude(written) }),
-    rss: (...args: unknown[]) => rootSumSquare(readings(args)),
-    vectorDifference: (from: unknown, off: unknown, degrees: number) =>
-      vectorDifference(...(readings([from, off]) as [Amplitude, Amplitude]), degrees),
-    rssDifference: (...args: unknown[]) => rssDifference(...(readings(args) as [Amplitude, Amplitude])),
-    meanAmplitude: (...args: unknown[]) => meanOf(readings(args)),
-  });
+  const own = math as unknown as Own;
+  const keepDimensions = dimensionsOf(math);
+  math.import({ ...typedOperators(own, typed), ...readingFunctions(own, typed) });
+  keepDimensions();
   for (const [name, expression] of tradeUnits()) {
     try {
       math.evaluate(`1 ${name}`);
@@ -161,5 +113,6 @@ export function registerAmplitudes<M extends AmplitudeMath>(math: M): M {
       math.createUnit(name, math.evaluate(expression) as never);
     }
   }
+  Object.defineProperty(typed, mark, { value: true });
   return math;
 }

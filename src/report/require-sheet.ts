@@ -4,7 +4,7 @@ import type { Sheet } from "./sheet";
 /**
  * The sheet itself if it is one.
  *
- * @throws {@link VeladisError} `missing-fact` or `wrong-type` with the place that is wrong
+ * @throws {@link VeladisError} `missing-option` or `wrong-type` with the place that is wrong
  */
 export function requireSheet(sheet: Sheet): Sheet {
   const lines = orNothing(["text"]);

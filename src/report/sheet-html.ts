@@ -40,7 +40,7 @@ function sectionText({ title, text: lines = [], table, list = [] }: SheetSection
  * Its text is escaped, and it loads nothing from elsewhere.
  *
  * @param language - of the page, `"en-GB"` if not given
- * @throws {@link VeladisError} `missing-fact` or `wrong-type` for what is no sheet
+ * @throws {@link VeladisError} `missing-option` or `wrong-type` for what is no sheet
  * @example
  * ```ts
  * import { setpointSheet, sheetHtml } from "veladis/protection";

@@ -14,7 +14,7 @@ function plain(_name: string, part: unknown): unknown {
 /**
  * A sheet as JSON: its text, and under `data` what it was made of, with every number whole.
  *
- * @throws {@link VeladisError} `missing-fact` or `wrong-type` for what is no sheet
+ * @throws {@link VeladisError} `missing-option` or `wrong-type` for what is no sheet
  * @example
  * ```ts
  * import { setpointSheet, sheetJson } from "veladis/protection";

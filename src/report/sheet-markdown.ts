@@ -21,7 +21,7 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * A sheet as Markdown.
  *
  * @returns the text, with an empty line between its parts and a line feed at the end
- * @throws {@link VeladisError} `missing-fact` or `wrong-type` for what is no sheet
+ * @throws {@link VeladisError} `missing-option` or `wrong-type` for what is no sheet
  * @example
  * ```ts
  * import { setpointSheet, sheetMarkdown } from "veladis/protection";

@@ -25,7 +25,7 @@ function mostAllowed({ alarm, trip }: Proposal): number | undefined {
  * it would not clear at the running level, that it is above all that the rules allow.
  *
  * @param at - frequency, where it is of another quantity than the proposal
- * @throws {@link VeladisError} `wrong-type` and `missing-fact` for what is no proposal, and as {@link convertAmplitude}
+ * @throws {@link VeladisError} `wrong-type` and `missing-option` for what is no proposal, and as {@link convertAmplitude}
  * @example
  * ```ts
  * import { askedWarnings, proposeSetpoints, storedSetpoint } from "veladis/protection";

@@ -8,7 +8,7 @@ import {
   VeladisError,
   worstProvenance,
 } from "../core/index";
-import { type Device, deviceType, storedSetpoint } from "../device/index";
+import { type Device, deviceType, heldSetpoint } from "../device/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
 import { limitsOfApiShaft } from "./api-shaft-limits";
@@ -53,7 +53,7 @@ function placed(
   const own = amplitude.hertz ?? hertz;
   const asked = own === undefined ? amplitude : { ...amplitude, hertz: own };
   try {
-    const held = storedSetpoint(asked, device, own === undefined ? undefined : { hertz: own }, "down");
+    const held = heldSetpoint(asked, device, own === undefined ? undefined : { hertz: own }, "down");
     const reset = multipliedAmplitude(held.stored, 1 - hysteresis / 100, `less a hysteresis of ${hysteresis} %`);
     const reasons = held.difference === 0 ? target.reasons : [...target.reasons, setpointRules["device steps"]];
     if (held.difference !== 0 && held.stored.value < asked.value * 0.9) {

@@ -1,3 +1,4 @@
+import { exclusionOf } from "./exclusion-reason";
 import { type FactPoints, openFacts, pointsText } from "./fact-points";
 import { type Fact, facts as factTable, isNumberFact } from "./facts";
 import { ownLabels, requireConsistentLabels, requireKnownLabels, rowLabels } from "./known-labels";
@@ -119,7 +120,8 @@ export function admittedSchemes(
   const { known, assumed } = withLabelledPower(all, given);
   const at = { housing: relevant(all, given, "housing"), shaft: relevant(all, given, "shaft") };
   requireConsistentLabels([...at.housing, ...at.shaft], given);
-  const possible = at[place];
+  // a label tells rows apart and is left out below, but what it excludes it excludes
+  const possible = at[place].filter((one) => exclusionOf(one, given) === undefined);
   const open = openFacts(possible, known);
   const found = new Map<Scheme, Map<Fact, Set<FactValue>>>();
   walk(open, scopeFacts(known), (completed) => {

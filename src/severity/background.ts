@@ -1,6 +1,7 @@
 import { convertAmplitude } from "../amplitude/index";
 import { frozen, type Provenance, type Source, worstProvenance } from "../core/index";
-import { type Amplitude, amplitudeOf, isUncertain, significant } from "../reading/index";
+import { type Amplitude, amplitudeOf, significant } from "../reading/index";
+import { outerFactors } from "./outer-factors";
 
 /** How many times the reading at rest a broadband reading must exceed. */
 const LEAST = 3;
@@ -22,9 +23,9 @@ export const NOT_RELIABLE = "NOT RELIABLE: background too high";
 
 /** Whether what a machine adds stands out from what is there while it is stopped. */
 export interface BackgroundCheck {
-  /** The reading over the reading at rest; infinite for one of zero. */
+  /** The reading over the reading at rest, of best values; infinite for one of zero. */
   readonly ratio: number;
-  /** True above 3: the broadband reading may be judged. */
+  /** True above 3, also at the ends of their intervals: the broadband reading may be judged. */
   readonly valid: boolean;
   readonly text: string;
   readonly source: Source;
@@ -32,7 +33,8 @@ export interface BackgroundCheck {
 
 /**
  * Whether a broadband reading may be judged, by the reading at the same point with the machine stopped: it must be more
- * than three times that. Else what is read may come from elsewhere, and a narrow band is needed.
+ * than three times that. Else what is read may come from elsewhere, and a narrow band is needed. Of readings with an
+ * uncertainty the lower end of the one and the upper end of the other (k = 2) must be so.
  *
  * @param running - e.g. `"2.1 mm/s rms"`, or an amplitude
  * @param atRest - the reading with the machine stopped, of the same quantity
@@ -55,15 +57,21 @@ export function checkBackground(running: string | Amplitude, atRest: string | Am
   const at = rest.hertz === undefined ? reading.hertz : undefined;
   const below = convertAmplitude(rest, type, at === undefined ? {} : { at: { hertz: at } });
   const ratio = reading.value / below.value;
+  const known = below.history ?? [];
+  // the rest may have been converted by the frequency of the reading
+  const [low] = outerFactors(reading.history ?? []);
+  const [, high] = outerFactors(known, [...known, ...(at === undefined ? [] : (reading.history ?? []))]);
+  const least = ratio * (low / high);
   // at exactly three times float noise must not decide: it is not more than three times
-  const valid = below.value === 0 ? reading.value > 0 : ratio > LEAST * (1 + 2 ** -23);
+  const valid = below.value === 0 ? reading.value * low > 0 : least > LEAST * (1 + 2 ** -23);
   const times = Number.isFinite(ratio) ? significant(ratio) : "many";
-  const [ofReading, ofRest] = [reading, rest].map(({ history = [] }) => isUncertain(history));
-  const said = valid
-    ? `background: the reading is ${times} times that at rest, more than ${LEAST}: the broadband reading may be judged`
-    : `BACKGROUND TOO HIGH: the reading is ${times} times that at rest, not more than ${LEAST}: what is read may come from elsewhere, so that this verdict is not reliable; measure in a narrow band`;
-  const best = [...(ofReading ? ["the reading"] : []), ...(ofRest ? ["the reading at rest"] : [])].join(" and ");
-  const text = best === "" ? said : `${said}; ${best} at the best value: the uncertainty is left out`;
+  const ends =
+    low === 1 && high === 1
+      ? ""
+      : `, ${least > 0 ? `at least ${Number.isFinite(least) ? significant(least) : "many"}` : "not known how many"} times with the reading at the lower and that at rest at the upper end of its uncertainty`;
+  const text = valid
+    ? `background: the reading is ${times} times that at rest${ends}, more than ${LEAST}: the broadband reading may be judged`
+    : `BACKGROUND TOO HIGH: the reading is ${times} times that at rest${ends}, not more than ${LEAST}: what is read may come from elsewhere, so that this verdict is not reliable; measure in a narrow band`;
   return Object.freeze({ ratio, valid, text, source: backgroundRule.source });
 }
 

@@ -14,7 +14,7 @@ import {
   type Amplitude,
   type Assumption,
   amplitudeIn,
-  amplitudeOf,
+  exactAmplitude,
   madeOf,
   type Step,
   union,
@@ -147,7 +147,7 @@ export function changeFromBaseline(
     });
   }
   const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
-  const [reading, baseline] = [amplitudeOf(now), amplitudeOf(before)];
+  const [reading, baseline] = [exactAmplitude(now), exactAmplitude(before)];
   requireInRange([reading, baseline]);
   if (reading.level !== undefined) {
     throw new VeladisError("out-of-range", {

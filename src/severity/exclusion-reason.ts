@@ -30,24 +30,24 @@ function expected(fact: Fact, wanted: Condition[Fact], where: string): string {
     : `${entry.ask} within ${where}: ${labels(wanted as string).join(" or ")}`;
 }
 
-/** True where a scheme excludes such a machine. */
-function isExcluded({ when }: Exclusion, known: KnownFacts): boolean {
-  return factsOf(when).every((fact) => verdict(when, fact, known) === "met");
+/** What a scheme excludes such a machine by; undefined where it does not. */
+export function exclusionOf({ exclusions }: Scheme, known: KnownFacts): Exclusion | undefined {
+  return exclusions?.find(({ when }) => factsOf(when).every((fact) => verdict(when, fact, known) === "met"));
 }
 
 /** Whether the machine lies outside the scope of the scheme: {@link exclusionReason} without its words. */
 export function isOutside(scheme: Scheme, known: KnownFacts): boolean {
-  const { exclusions = [], within = {}, place } = scheme;
+  const { within = {}, place } = scheme;
   const { place: measured, type } = known;
   if (measured !== undefined && measured !== place) return true;
   if (type !== undefined && !isForKind(scheme, type)) return true;
   for (const fact in within) if (verdict(within, fact as Fact, known) === "unmet") return true;
-  return exclusions.some((one) => isExcluded(one, known));
+  return exclusionOf(scheme, known) !== undefined;
 }
 
 /** Why the machine lies outside the scope of the scheme; undefined where it does not. */
 export function exclusionReason(scheme: Scheme, known: KnownFacts, where: string): ExclusionReason | undefined {
-  const { machines, exclusions = [], within = {}, place } = scheme;
+  const { machines, within = {}, place } = scheme;
   if (known.place !== undefined && known.place !== place) {
     return {
       code: "out-of-range",
@@ -56,7 +56,7 @@ export function exclusionReason(scheme: Scheme, known: KnownFacts, where: string
       reason: `for readings on the ${place}`,
     };
   }
-  const excluded = exclusions.find((one) => isExcluded(one, known));
+  const excluded = exclusionOf(scheme, known);
   if (excluded !== undefined) {
     const { reason } = excluded;
     return { code: "out-of-range", expected: `a machine within ${where}`, received: reason, reason };

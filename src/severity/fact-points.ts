@@ -68,7 +68,8 @@ export function openFacts(schemes: readonly Scheme[], known: KnownFacts): FactPo
       found.push({ fact, points: labelPoints(schemes, fact, (values as string[]).flatMap(labels)), edges: [] });
     }
   }
-  return found.filter(({ points }) => points.length > 0);
+  // one label alone tells nothing apart: a machine may have another, or none
+  return found.filter(({ fact, points }) => points.length > (isNumberFact(fact) ? 0 : 1));
 }
 
 /** The part of all points that a scheme is taken for, as a range in words. */

@@ -67,5 +67,6 @@ export { sealedScheme } from "./sealed-scheme";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";
 export { kilowattsPer, type LengthText, millimetresPer, type PowerText } from "./size";
 export { supportOf, supportRule, unknownSupportRule } from "./support";
+export type { SupportRule } from "./support-rule-of";
 export type { Verdict } from "./verdict-of";
 export { zoneLevel } from "./zone-level";

@@ -11,7 +11,7 @@ import { type PointReading, parsePoints } from "./points";
 import { isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
 import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
-import { unreadDirections } from "./unread-directions";
+import { directionsOf, unreadDirections } from "./unread-directions";
 import type { Verdict } from "./verdict-of";
 import { zoneLevel } from "./zone-level";
 
@@ -45,6 +45,19 @@ export interface PointsVerdict extends PossibleZones {
   readonly points: readonly PointVerdict[];
   /** Directions of the bearings named that were not read; the worst of them could be worse. */
   readonly notRead: readonly string[];
+  /** What to know of all points together, before the cautions of each. */
+  readonly cautions: readonly string[];
+}
+
+const ONE_SUPPORT =
+  "one support or natural frequency serves points of several directions; the support may differ by direction: give each direction its own verdict";
+
+/** What to say where points of several directions rest on one support that was stated or computed. */
+function supportCautions(judged: readonly PointVerdict[]): readonly string[] {
+  const rests = judged.some(({ verdict: { judgements } }) =>
+    judgements.some(({ machineClass, machine }) => machineClass.support !== undefined && machine.support !== undefined),
+  );
+  return rests && directionsOf(judged.map(({ point }) => point)).length > 1 ? [ONE_SUPPORT] : [];
 }
 
 /** The zones of the machine: none better than the best that every point leaves, none worse than the worst of any. */
@@ -115,5 +128,6 @@ export function pointsVerdict(judged: readonly PointVerdict[]): PointsVerdict {
     ...{ headline: `${plain}${behind}`, word, possible, worst, zone: governing.verdict.zone, governing },
     points: Object.freeze(judged),
     notRead: Object.freeze(unreadDirections(judged.map(({ point }) => point))),
+    cautions: Object.freeze(supportCautions(judged)),
   });
 }

@@ -82,6 +82,7 @@ export function judgementIn(
     assumedSine: assumed.includes("sine"),
     assumedFacts: plan.assumedFacts,
     setAside: machine.setAside,
+    ...(plan.supportRule !== undefined && { supportRule: plan.supportRule }),
     cautions: loop.length === 0 ? plan.cautions : Object.freeze([...loop, ...plan.cautions]),
   } satisfies Judgement);
 }

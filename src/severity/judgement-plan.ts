@@ -12,6 +12,7 @@ import { type PossibleZones, possibleZones } from "./possible-zones";
 import { requireCriterion } from "./require-criterion";
 import { requirePlace } from "./require-place";
 import { schemeCautions } from "./scheme-cautions";
+import { type SupportRule, supportRuleOf } from "./support-rule-of";
 
 /** What of a judgement depends on the table, the machine and what the readings are written in, but not on their size. */
 export interface JudgementPlan {
@@ -21,6 +22,7 @@ export interface JudgementPlan {
   readonly openBecause: string | undefined;
   readonly assumedFacts: readonly string[];
   readonly provenance: Provenance;
+  readonly supportRule: SupportRule | undefined;
   /** Who confirmed limits among those that apply. */
   readonly confirmed: readonly string[];
   /** Where a confirmed copy prints other values than the table had. */
@@ -95,6 +97,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...assumedHeight(criteria, machine),
     ]),
     provenance,
+    supportRule: supportRuleOf(machine),
     confirmed: Object.freeze(signaturesOf(sources)),
     differences,
     cautions: Object.freeze([

@@ -7,6 +7,7 @@ import type { SchemeKind } from "./kinds";
 import type { KnownFacts } from "./machine";
 import type { PossibleZones } from "./possible-zones";
 import type { Condition } from "./scheme";
+import type { SupportRule } from "./support-rule-of";
 
 /** What a scheme says of a reading: the governing criterion's answer, and what it rests on. */
 export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJudgement<K>, PossibleZones<K> {
@@ -42,6 +43,8 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly differences: readonly string[];
   /** Whether the broadband reading may be judged, where a reading at rest was given. */
   readonly background?: BackgroundCheck;
+  /** The rule by which the support was computed or taken, with where it was read; left out where the support was stated or plays no part. */
+  readonly supportRule?: SupportRule;
   /** What to know before relying on the answer. */
   readonly cautions: readonly string[];
 }

@@ -60,7 +60,7 @@ const words: Readonly<Record<string, string>> = {
 /**
  * What a zone means, in words; a grade is its own word.
  *
- * @throws {@link VeladisError} `missing-fact`, `unknown-option`, `wrong-type`, `syntax`
+ * @throws {@link VeladisError} `missing-option`, `unknown-option`, `wrong-type`, `syntax`
  * @example
  * ```ts
  * import { zoneWord } from "veladis/severity";

@@ -21,6 +21,7 @@ export const machineTypes = /* @__PURE__ */ frozen({
   "gear drive": { electrical: false, also: ["gear unit", "gearbox", "gear", "gear reducer", "speed reducer"] },
   "steam turbine": { electrical: false, also: ["steam turbine set"] },
   "gas turbine": { electrical: false, also: ["gas turbine set"] },
+  "aero-derivative gas turbine": { electrical: false, also: ["aircraft-derivative gas turbine"] },
   "hydro set": { electrical: false, also: ["hydraulic machine set", "hydro turbine", "water turbine", "Francis turbine", "Kaplan turbine", "Pelton turbine"] },
   "reciprocating engine": { electrical: false, also: ["diesel engine", "gas engine"] },
   "reciprocating generating set": { electrical: false, of: "reciprocating engine", also: ["reciprocating engine generating set", "diesel generating set", "diesel engine generating set", "gas engine generating set", "diesel driven generating set", "diesel engine driven generating set", "gas engine driven generating set"] },

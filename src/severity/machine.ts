@@ -212,7 +212,7 @@ export function knownFacts(machine: Machine): KnownFacts {
   for (const [name, given] of Object.entries(machine)) {
     if (notes.includes(name)) continue;
     if (!Object.hasOwn(facts, name)) {
-      throw unknownOption(name, Object.keys(facts), "a fact about a machine");
+      throw unknownOption(name, Object.keys(facts), "a fact about a machine", { option: name });
     }
     if (given === undefined) continue;
     const fact = name as Fact;

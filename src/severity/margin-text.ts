@@ -1,4 +1,4 @@
-import { FLOAT_NOISE, requireChoice, requireShape, shown, VeladisError } from "../core/index";
+import { FLOAT_NOISE, requireChoice, requireKnownOptions, requireShape, shown, VeladisError } from "../core/index";
 import { format } from "../reading/index";
 import type { Judgement } from "./judgement";
 import { limitWords, schemeKinds } from "./kinds";
@@ -26,7 +26,7 @@ const shape = {
  *
  * @param judgement - what `classify` or `judge` answered
  * @param settings - `digits`: significant digits of the limit, 3 if not given
- * @throws {@link VeladisError} `missing-fact`, `wrong-type`, `unknown-option`, `out-of-range` for the digits
+ * @throws {@link VeladisError} `missing-option`, `wrong-type`, `unknown-option`, `out-of-range` for the digits
  * @example
  * ```ts
  * import { classify, marginText } from "veladis/severity";
@@ -42,6 +42,9 @@ export function marginText(
   settings: { readonly digits?: number } = {},
 ): string {
   requireShape(judgement, shape, "judgement");
+  requireKnownOptions(settings, { digits: true }, "an option of a margin in words", "options such as { digits: 4 }", {
+    parameter: "settings",
+  });
   const { kind, limit, margin } = judgement;
   const named = `the ${limitWords(kind, limit.name)}, ${format(limit, settings)}`;
   const decibels = margin.decibels as number | null;

@@ -11,7 +11,7 @@ function requireAssume(assume: unknown): void {
  * The options themselves if they are an object with no keys but these, and what may be assumed is one of the three.
  *
  * @param known - a table whose keys are those that may stand there
- * @throws {@link VeladisError} `missing-fact` where there are none, `wrong-type`, `unknown-option`
+ * @throws {@link VeladisError} `missing-option` where there are none, `wrong-type`, `unknown-option`
  */
 export function requireOptions<T extends object>(options: T, known: object): T {
   requireKnownOptions(options, known, "an option of a judgement", FORM);

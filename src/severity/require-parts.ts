@@ -4,7 +4,7 @@ import { shown, unknownOption, VeladisError } from "../core/index";
 export function requireKeys(given: object, allowed: readonly string[], where: string): void {
   for (const name of Object.keys(given)) {
     if (allowed.includes(name)) continue;
-    throw unknownOption(name, allowed, `a part of ${where}`);
+    throw unknownOption(name, allowed, `a part of ${where}`, { option: name });
   }
 }
 

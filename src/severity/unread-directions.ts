@@ -14,6 +14,11 @@ function directed(point: string): { bearing: string; mark: string; direction: st
   return { bearing, mark, direction: words[last.toLowerCase()] ?? last.toUpperCase() };
 }
 
+/** The directions in which points were read. */
+export function directionsOf(points: readonly string[]): readonly string[] {
+  return [...new Set(points.flatMap((point) => directed(point)?.direction ?? []))];
+}
+
 /**
  * The directions of bearings that were not read, of those bearings of which one was: `DE-A` where `DE-H` and `DE-V` are
  * given. A bearing of which nothing was read is not known of.

@@ -33,8 +33,14 @@ const keys: Readonly<Record<keyof DetectedLevelsOptions, true>> = /* @__PURE__ *
 
 /** The detector's time constant, checked. */
 export function requireTimeConstant(detector: LevelDetector): number {
-  if (detector?.kind === "rms") return requirePositive(detector.averaging, "an averaging time above zero, in s");
-  if (detector?.kind === "peak") return requirePositive(detector.decay, "a decay time above zero, in s");
+  if (detector?.kind === "rms") {
+    requireKnownKeys(detector, { kind: true, averaging: true }, "a setting of an RMS detector");
+    return requirePositive(detector.averaging, "an averaging time above zero, in s");
+  }
+  if (detector?.kind === "peak") {
+    requireKnownKeys(detector, { kind: true, decay: true }, "a setting of a peak detector");
+    return requirePositive(detector.decay, "a decay time above zero, in s");
+  }
   throw new VeladisError(detector === undefined ? "missing-option" : "unknown-option", {
     expected: 'a detector such as { kind: "rms", averaging: 1 } or { kind: "peak", decay: 2 }',
     received: shown((detector as { kind?: unknown } | undefined)?.kind),
@@ -71,7 +77,8 @@ export function detectedLevels(samples: ArrayLike<number>, options: DetectedLeve
   } = requireKnownKeys(
     requireGiven(options, "options with rate and detector", { parameter: "options" }),
     keys,
-    "an option of a detector",
+    "an option of detected levels",
+    { parameter: "options" },
   );
   const checked = finiteSamples(requireGiven(samples, "a list of samples", { parameter: "samples" }));
   const left = Math.exp(

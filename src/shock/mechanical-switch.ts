@@ -9,7 +9,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
-import { type Amplitude, type Assumption, amplitudeOf, madeOf, type Step, union } from "../reading/index";
+import { type Amplitude, type Assumption, exactAmplitude, madeOf, type Step, union } from "../reading/index";
 
 /** What the setting of an acceleration-operated switch means at one speed. */
 export interface SwitchRow {
@@ -85,7 +85,7 @@ export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOpt
     "an option of a switch",
   );
   const operates = notedAmplitude(
-    amplitudeOf(requireGiven(setting, 'a setting such as "2 g pk"', { parameter: "setting" })),
+    exactAmplitude(requireGiven(setting, 'a setting such as "2 g pk"', { parameter: "setting" })),
     "setting",
   );
   if (operates.quantity !== "acceleration") {
@@ -98,7 +98,7 @@ export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOpt
   const level =
     limit === undefined
       ? null
-      : notedAmplitude(amplitudeOf(requireGiven(limit, 'a limit such as "7.1 mm/s rms"')), "limit");
+      : notedAmplitude(exactAmplitude(requireGiven(limit, 'a limit such as "7.1 mm/s rms"')), "limit");
   if (level?.quantity === "acceleration") {
     throw new VeladisError("wrong-quantity", {
       expected: "a severity limit in velocity or displacement",

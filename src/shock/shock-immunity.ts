@@ -13,7 +13,7 @@ import {
   type Amplitude,
   type Assumption,
   amplitudeIn,
-  amplitudeOf,
+  exactAmplitude,
   ownHistory,
   type Step,
   typeOf,
@@ -119,7 +119,7 @@ export function shockImmunity(
   const rules = tripRules({ ...settings, sensorFault: "alarm" }, false);
   const { threshold } = rules;
   const reading = notedAmplitude(
-    amplitudeOf(requireGiven(running, RUNNING, { parameter: "running" })),
+    exactAmplitude(requireGiven(running, RUNNING, { parameter: "running" })),
     "running vibration",
   );
   const hertz = reading.hertz ?? threshold.hertz;

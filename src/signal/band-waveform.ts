@@ -1,4 +1,4 @@
-import { requireGiven, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, shown, VeladisError } from "../core/index";
 import { derivativeOrder, type Quantity, type UnitSpelling, type UnitSymbol, unitFactor, units } from "../units/index";
 import { finiteLevels } from "./finite-level";
 import type { OverallOptions } from "./overall-type";
@@ -50,6 +50,17 @@ export interface BandWaveform extends Pick<RecordBins["done"], "band" | "edges" 
   readonly values: Float64Array;
 }
 
+const keys: Readonly<Record<keyof BandWaveformOptions, true>> = /* @__PURE__ */ Object.freeze({
+  rate: true,
+  unit: true,
+  band: true,
+  as: true,
+  edges: true,
+  order: true,
+  detrend: true,
+  oversample: true,
+});
+
 /**
  * The waveform of a record within a band, integrated or differentiated to another quantity: velocity or displacement
  * from acceleration, bin by bin, without drift.
@@ -66,11 +77,12 @@ export interface BandWaveform extends Pick<RecordBins["done"], "band" | "edges" 
  * const samples = Float64Array.from({ length: rate }, (_, i) => 1 + Math.cos((2 * Math.PI * 25 * i) / rate));
  * const velocity = bandWaveform(samples, { rate, unit: "g", band: [10, 500], as: "mm/s" });
  * velocity.values.length; // => 2048
- * descriptors(velocity.values, velocity).peak.value.toFixed(1); // => "62.4"
+ * descriptors(velocity.values, { unit: velocity.unit }).peak.value.toFixed(1); // => "62.4"
  * ```
  */
 export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
-  const from = sampleUnit(requireGiven(options, "options with rate, unit, band and as", { parameter: "options" }).unit);
+  requireKnownOptions(options, keys, "an option of a waveform", "options with rate, unit, band and as");
+  const from = sampleUnit(options.unit);
   const unit = sampleUnit(options.as);
   const over = requireOversampling(options.oversample ?? 1);
   const steps = derivativeOrder(from, unit);

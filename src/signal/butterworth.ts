@@ -1,4 +1,4 @@
-import { requireChoice, requireGiven, shown, VeladisError } from "../core/index";
+import { requireChoice, requireKnownOptions, shown, VeladisError } from "../core/index";
 import { requireFilterOrder } from "./butterworth-gain";
 import { requireSamplingRate } from "./samples";
 import { type Complex, type Section, sectionResponse } from "./second-order-sections";
@@ -99,6 +99,13 @@ function refuseEdges({ type, edges, rate }: Omit<ButterworthOptions, "order">): 
   });
 }
 
+const keys: Readonly<Record<keyof ButterworthOptions, true>> = /* @__PURE__ */ Object.freeze({
+  type: true,
+  order: true,
+  edges: true,
+  rate: true,
+});
+
 /**
  * A digital Butterworth filter as second-order sections, by the bilinear transform.
  *
@@ -119,7 +126,8 @@ function refuseEdges({ type, edges, rate }: Omit<ButterworthOptions, "order">): 
  * ```
  */
 export function butterworth(options: ButterworthOptions): Section[] {
-  const { type } = requireGiven(options, "options with type, order, edges and rate", { parameter: "options" });
+  requireKnownOptions(options, keys, "an option of a filter", "options with type, order, edges and rate");
+  const { type } = options;
   requireChoice(type, Object.keys(zeros), "a type of filter");
   const rate = requireSamplingRate(options.rate);
   const order = requireFilterOrder(options.order);

@@ -1,8 +1,7 @@
-import { requireGiven } from "../core/index";
 import { sineRatio } from "../detectors/index";
 import { type AmplitudeType, linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
-import { convertedLines, lowestFrequency } from "./converted-lines";
+import { convertedLines, lowestFrequency, requireConversion } from "./converted-lines";
 import { requireSpectrum } from "./require-lines";
 import type { Spectrum } from "./spectrum-type";
 
@@ -34,10 +33,7 @@ export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: 
   const { unit, detector, quantity } = linearType(as);
   const { resolution } = requireSpectrum(spectrum);
   const steps = derivativeOrder(spectrum.unit, unit);
-  const from = Math.max(
-    spectrum.from,
-    lowestFrequency(requireGiven(options, "options as an object", { parameter: "options" }).from, steps, resolution),
-  );
+  const from = Math.max(spectrum.from, lowestFrequency(requireConversion(options).from, steps, resolution));
   const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
   return Object.freeze({
     ...spectrum,

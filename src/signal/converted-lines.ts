@@ -1,4 +1,4 @@
-import { requireNonNegative, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, requireNonNegative, shown, VeladisError } from "../core/index";
 import { finiteLevels } from "./finite-level";
 import type { Spectrum } from "./spectrum-type";
 
@@ -24,6 +24,11 @@ export function lowestFrequency(from: number | undefined, steps: number, resolut
     });
   }
   return lowest;
+}
+
+/** Refuses options of a converted spectrum or density but the lowest frequency. */
+export function requireConversion<Options extends { readonly from?: number }>(options: Options): Options {
+  return requireKnownOptions(options, { from: true }, "an option of converted lines", "options such as { from: 10 }");
 }
 
 /** First line at or above a frequency. */

@@ -1,9 +1,9 @@
-import { requireGiven, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, shown, VeladisError } from "../core/index";
 import { type AmplitudeType, linearType } from "../reading/index";
 import { derivativeOrder, type UnitSpelling, unitFactor, units } from "../units/index";
 import { type Band, binsOf } from "./band";
 import { type BandOverall, requireBandOf } from "./band-overall";
-import { convertedLines, lowestFrequency } from "./converted-lines";
+import { convertedLines, lowestFrequency, requireConversion } from "./converted-lines";
 import type { Density } from "./density-type";
 import { type DensityUnit, densityText, densityUnit } from "./density-unit";
 import { finiteLevel, finiteLevels } from "./finite-level";
@@ -24,6 +24,15 @@ export interface DensityOptions extends AveragingOptions {
 /** Segments that a record is cut into, if nothing is said: half overlapping, 15 of them. */
 const SEGMENTS = 8;
 
+const keys: Readonly<Record<keyof DensityOptions, true>> = /* @__PURE__ */ Object.freeze({
+  rate: true,
+  unit: true,
+  segment: true,
+  overlap: true,
+  window: true,
+  detrend: true,
+});
+
 /**
  * The one-sided power spectral density of a record, by averaging overlapping segments (Welch).
  *
@@ -43,7 +52,8 @@ const SEGMENTS = 8;
  * ```
  */
 export function density(samples: Samples, options: DensityOptions): Density {
-  const rate = requireSamplingRate(requireGiven(options, "options with rate and unit", { parameter: "options" }).rate);
+  requireKnownOptions(options, keys, "an option of a density", "options with rate and unit");
+  const rate = requireSamplingRate(options.rate);
   const squared = sampleUnit(options.unit);
   const x = vibrationSamples(samples, 2 * SEGMENTS);
   const segment = options.segment ?? Math.floor(x.length / SEGMENTS);
@@ -80,10 +90,7 @@ export function convertDensity(density: Density, unit: DensityUnit, options: { r
   const squared = densityUnit(unit);
   const steps = derivativeOrder(requireDensity(density).squared, squared);
   const { resolution } = density;
-  const from = Math.max(
-    density.from,
-    lowestFrequency(requireGiven(options, "options as an object", { parameter: "options" }).from, steps, resolution),
-  );
+  const from = Math.max(density.from, lowestFrequency(requireConversion(options).from, steps, resolution));
   const factor = unitFactor(density.squared, squared) ** 2;
   return Object.freeze({
     ...density,

@@ -1,4 +1,4 @@
-import { requireGiven, VeladisError } from "../core/index";
+import { requireKnownOptions, VeladisError } from "../core/index";
 import { type Detector, detectorFacts } from "../detectors/index";
 import { type Amplitude, typeOf } from "../reading/index";
 import type { Quantity, UnitSpelling, UnitSymbol } from "../units/index";
@@ -60,6 +60,11 @@ function longestCrest(x: Float64Array): number {
   return longest;
 }
 
+const keys: Readonly<Record<keyof DescriptorsOptions, true>> = /* @__PURE__ */ Object.freeze({
+  unit: true,
+  detrend: true,
+});
+
 /**
  * Mean, RMS, true peak, peak-to-peak, rectified average, crest factor, skewness and kurtosis of a waveform.
  *
@@ -81,7 +86,8 @@ function longestCrest(x: Float64Array): number {
  * ```
  */
 export function descriptors(samples: Samples, options: DescriptorsOptions): Descriptors {
-  const unit = sampleUnit(requireGiven(options, "options with the unit", { parameter: "options" }).unit);
+  requireKnownOptions(options, keys, "an option of descriptors", "options with the unit");
+  const unit = sampleUnit(options.unit);
   const removed = requireTrend(options.detrend ?? "mean");
   const x = vibrationSamples(samples);
   const { mean } = lineOf(x);

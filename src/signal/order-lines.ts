@@ -1,4 +1,4 @@
-import { requireFinite, requireGiven, requireList, shown, VeladisError } from "../core/index";
+import { requireFinite, requireKnownOptions, requireList, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { lineAt, peaksByHeight, type SpectrumLine, standsOut } from "./peaks";
 import { requireSpectrum } from "./require-lines";
@@ -50,9 +50,12 @@ export interface OrderLine {
  * ```
  */
 export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): OrderLine[] {
-  const { within = 0.02, orders = [1, 2, 3, 4] } = requireGiven(options, 'options with { speed: "1490 r/min" }', {
-    parameter: "options",
-  });
+  const { within = 0.02, orders = [1, 2, 3, 4] } = requireKnownOptions(
+    options,
+    { speed: true, orders: true, within: true },
+    "an option of lines at orders",
+    'options with { speed: "1490 r/min" }',
+  );
   const shaft = hertz(options.speed);
   if (!(typeof within === "number" && within >= 0 && within < 0.5)) {
     throw new VeladisError("out-of-range", {

@@ -1,4 +1,4 @@
-import { requireGiven, requireNonNegative, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, requireNonNegative, shown, VeladisError } from "../core/index";
 import { type Detector, type DetectorFacts, detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -65,6 +65,15 @@ function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]>
   });
 }
 
+const keys: Readonly<Record<keyof OverallStreamOptions, true>> = /* @__PURE__ */ Object.freeze({
+  rate: true,
+  unit: true,
+  band: true,
+  as: true,
+  order: true,
+  settle: true,
+});
+
 /**
  * The overall level of a signal that comes in pieces, in constant memory: a causal Butterworth band-pass with the
  * integration or differentiation built in.
@@ -99,9 +108,8 @@ function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]>
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {
-  const rate = requireSamplingRate(
-    requireGiven(options, "options with rate, unit, band and as", { parameter: "options" }).rate,
-  );
+  requireKnownOptions(options, keys, "an option of a running level", "options with rate, unit, band and as");
+  const rate = requireSamplingRate(options.rate);
   const unit = sampleUnit(options.unit);
   const answer = linearType(options.as);
   const ofSums = readingOfSums(answer.detector);

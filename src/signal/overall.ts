@@ -1,4 +1,4 @@
-import { requireGiven, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, shown, VeladisError } from "../core/index";
 import { detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -10,6 +10,18 @@ import { meanSquare, recordBins } from "./record-bins";
 import { sampleUnit } from "./sample-unit";
 import type { Samples } from "./samples";
 import { windowName } from "./windows";
+
+const keys: Readonly<Record<keyof OverallOptions, true>> = /* @__PURE__ */ Object.freeze({
+  rate: true,
+  unit: true,
+  band: true,
+  as: true,
+  edges: true,
+  order: true,
+  detrend: true,
+  window: true,
+  oversample: true,
+});
 
 /**
  * The overall level of a sampled vibration within a band, in any unit, quantity and detector.
@@ -51,7 +63,8 @@ import { windowName } from "./windows";
  * ```
  */
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
-  const unit = sampleUnit(requireGiven(options, "options with rate, unit, band and as", { parameter: "options" }).unit);
+  requireKnownOptions(options, keys, "an option of an overall level", "options with rate, unit, band and as");
+  const unit = sampleUnit(options.unit);
   const answer = linearType(options.as);
   const over = requireOversampling(options.oversample ?? 1);
   const { detector } = answer;

@@ -1,4 +1,4 @@
-import { requireGiven, requirePositive, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, requirePositive, shown, VeladisError } from "../core/index";
 import {
   type Amplitude,
   type AmplitudeType,
@@ -75,6 +75,12 @@ function gaussianPeak(rms: Amplitude, sigmas: number): GaussianPeak {
   }) as GaussianPeak;
 }
 
+const keys: Readonly<Record<keyof ProfileOptions, true>> = /* @__PURE__ */ Object.freeze({
+  unit: true,
+  as: true,
+  sigmas: true,
+});
+
 /**
  * The RMS level of a profile of break points, straight lines between them on double logarithmic paper.
  *
@@ -100,7 +106,8 @@ function gaussianPeak(rms: Amplitude, sigmas: number): GaussianPeak {
  */
 export function profileOverall(points: readonly BreakPoint[], options: ProfileOptions): ProfileOverall {
   const checked = requireBreakPoints(points);
-  const unit = densityUnit(requireGiven(options, "options with unit and as", { parameter: "options" }).unit);
+  requireKnownOptions(options, keys, "an option of a profile", "options with unit and as");
+  const unit = densityUnit(options.unit);
   const answer = linearType(options.as);
   if (answer.detector !== "rms") {
     throw new VeladisError("unknown-detector", {

@@ -1,4 +1,4 @@
-import { requireGiven } from "../core/index";
+import { requireKnownOptions } from "../core/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, units } from "../units/index";
 import { convertSpectrum } from "./convert-spectrum";
@@ -25,6 +25,22 @@ export interface SpectrumStream {
   read(): Spectrum;
 }
 
+const keys: Readonly<Record<keyof SpectrumOptions, true>> = /* @__PURE__ */ Object.freeze({
+  rate: true,
+  unit: true,
+  segment: true,
+  overlap: true,
+  window: true,
+  detrend: true,
+  as: true,
+  from: true,
+});
+
+/** Refuses options that no spectrum has. */
+function requireSpectrumOptions<Options extends SpectrumOptions>(options: Options): Options {
+  return requireKnownOptions(options, keys, "an option of a spectrum", "options with rate and unit");
+}
+
 /**
  * The spectrum of a signal that comes in pieces, averaged over segments; pieces of any size give the same answer.
  *
@@ -44,12 +60,12 @@ export interface SpectrumStream {
  * ```
  */
 export function spectrumStream(options: SpectrumOptions & { readonly segment: number }): SpectrumStream {
-  return spectrumOf(options, undefined);
+  return spectrumOf(requireSpectrumOptions(options), undefined);
 }
 
 /** The stream for a signal, or for a record that is held whole. */
 function spectrumOf(options: SpectrumOptions & { readonly segment: number }, held: number | undefined): SpectrumStream {
-  const rate = requireSamplingRate(requireGiven(options, "options with rate and unit").rate);
+  const rate = requireSamplingRate(options.rate);
   const unit = sampleUnit(options.unit);
   const averager = welchAverager(options, held);
   // refused before a long signal has gone by, not after
@@ -81,7 +97,11 @@ function spectrumOf(options: SpectrumOptions & { readonly segment: number }, hel
         values: power.map((sum) => Math.sqrt(sum) / averager.weightSum),
       });
       if (options.as === undefined && options.from === undefined) return plain;
-      return convertSpectrum(plain, options.as ?? `${unit} rms`, options);
+      return convertSpectrum(
+        plain,
+        options.as ?? `${unit} rms`,
+        options.from === undefined ? {} : { from: options.from },
+      );
     },
   });
 }
@@ -113,7 +133,7 @@ function spectrumOf(options: SpectrumOptions & { readonly segment: number }, hel
  */
 export function spectrum(samples: Samples, options: SpectrumOptions): Spectrum {
   const x = vibrationSamples(samples);
-  const segment = requireGiven(options, "options with rate and unit", { parameter: "options" }).segment ?? x.length;
+  const segment = requireSpectrumOptions(options).segment ?? x.length;
   const stream = spectrumOf({ ...options, segment }, x.length);
   stream.push(x);
   return stream.read();

@@ -1,4 +1,4 @@
-import { requireGiven, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, shown, VeladisError } from "../core/index";
 import { type Band, requireBand } from "./band";
 import { lineAt, peaksByHeight, type SpectrumLine, standsOut } from "./peaks";
 import { requireSpectrum } from "./require-lines";
@@ -35,7 +35,12 @@ export interface TopLinesOptions {
  * ```
  */
 export function topLines(spectrum: Spectrum, options: TopLinesOptions = {}): SpectrumLine[] {
-  const { count = 10, band } = requireGiven(options, "options as an object", { parameter: "options" });
+  const { count = 10, band } = requireKnownOptions(
+    options,
+    { count: true, band: true },
+    "an option of a list of lines",
+    "options such as { count: 5 }",
+  );
   if (!(Number.isInteger(count) && count >= 1)) {
     throw new VeladisError("out-of-range", { expected: "a number of lines, 1 or more", received: shown(count) });
   }

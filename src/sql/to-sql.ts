@@ -149,7 +149,7 @@ function atText(at: ToSqlOptions["at"]): string {
  * @param to - what they shall be written in
  * @param options - `column` or `expression`; `at`, a frequency or `{ column, unit }`; `crestFactor`; `quotes`
  * @returns the expression, to stand where a value may stand
- * @throws {@link VeladisError} `missing-fact` without a column, `syntax` for a name that cannot be, and as
+ * @throws {@link VeladisError} `missing-option` without a column, `syntax` for a name that cannot be, and as
  *   `converter`
  * @example
  * ```ts

@@ -1,7 +1,7 @@
 import { convertedAt } from "../amplitude/index";
 import { requireNonNegative, shown, VeladisError } from "../core/index";
 import type { TripRules } from "../device/index";
-import type { Amplitude, Assumption } from "../reading/index";
+import { type Amplitude, type Assumption, exactAmplitude } from "../reading/index";
 
 const LEVEL_FORM = 'a level: a number, a reading such as "6.2 mm/s rms", or "fault"';
 
@@ -33,7 +33,7 @@ export function takenLevel(level: Level, { threshold, type }: TripRules): TakenL
   if (typeof level !== "string" && (typeof level !== "object" || level === null)) {
     throw new VeladisError("wrong-type", { expected: LEVEL_FORM, received: shown(level) });
   }
-  const { value, state, assumed } = convertedAt(level, type, threshold.hertz);
+  const { value, state, assumed } = convertedAt(exactAmplitude(level), type, threshold.hertz);
   if (state === "below range") return { ...FAULT, reason: "the signal is below the range of its loop" };
   return { value, above: state === "above range", assumed };
 }

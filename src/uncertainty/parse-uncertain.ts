@@ -25,6 +25,12 @@ const TOLERANCE = 'a frequency with its tolerance, such as "25 ± 0.5 Hz" or "15
 /** Beyond any reading a person writes. */
 const LONGEST = 200;
 
+/** `(4.9 ± 0.3) mm/s rms` without its brackets. */
+function withoutBrackets(text: string): string {
+  const [whole = "", within = ""] = /^\(([^()]*)\)(?=\s*[^\s\d(])/.exec(text) ?? [];
+  return hasPlusMinus(within) ? within + text.slice(whole.length) : text;
+}
+
 /** A text taken apart at its plus-minus sign, if it may have one, with its coverage factor apart. */
 export function halves(
   text: string,
@@ -180,8 +186,9 @@ export function isStated(text: string): boolean {
  * ```
  */
 export function parseUncertain(reading: string): Amplitude {
-  const written = requireText(reading, FORM, { parameter: "reading" }).trim();
-  if (written.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+  const given = requireText(reading, FORM, { parameter: "reading" }).trim();
+  if (given.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+  const written = withoutBrackets(given);
   if (!isStated(written)) return parseAmplitude(written);
   requireOneSided(written);
   const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);

@@ -27,7 +27,7 @@ import type { Vector } from "./vector";
  * // => "3.00 ± 0.10 mil pp (k=2) ∠ 45.0 ± 3.0° (k=2) at 1x of 1480 r/min"
  * ```
  */
-export function formatVector(vector: string | Vector, options: FormatOptions = {}): string {
+export function formatVector(vector: string | Vector, options: Pick<FormatOptions, "digits"> = {}): string {
   const { digits } = requireKnownOptions(
     options,
     { digits: true },

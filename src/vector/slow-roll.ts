@@ -1,6 +1,6 @@
 import { convertAmplitude } from "../amplitude/index";
 import { raised, requireKnownOptions, requirePositive, same, VeladisError } from "../core/index";
-import { type Amplitude, amplitudeOf, format, significant } from "../reading/index";
+import { type Amplitude, exactAmplitude, format, significant } from "../reading/index";
 import { vectorAnswer } from "./answer";
 import { combined } from "./combined";
 import { oneName } from "./names";
@@ -66,7 +66,7 @@ function requireSlowRoll(reading: Vector, slowRoll: Vector): void {
 /** The limit in um pp, above zero. */
 function limitIn({ limit }: SlowRollOptions): number | undefined {
   if (limit === undefined) return undefined;
-  const amplitude = amplitudeOf(limit);
+  const amplitude = exactAmplitude(limit);
   if (amplitude.quantity !== "displacement") {
     throw new VeladisError("wrong-quantity", {
       expected: 'a limit of displacement, such as "50 um pp"',

@@ -1,4 +1,4 @@
-import { finiteResult, requireGiven, VeladisError } from "../core/index";
+import { finiteResult, requireKnownOptions, VeladisError } from "../core/index";
 import { type Assumption, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
@@ -20,6 +20,15 @@ export const foundMeanings = /* @__PURE__ */ Object.freeze({
   fail: "found out of tolerance: readings and trips since the last check are in doubt; look back at them",
   undecided: "found neither within nor out of tolerance for certain: judge readings since the last check with care",
 } as const);
+
+const keys: Readonly<Record<keyof Parameters<typeof asFoundAsLeft>[0], true>> = /* @__PURE__ */ Object.freeze({
+  known: true,
+  asFound: true,
+  asLeft: true,
+  tolerance: true,
+  uncertainty: true,
+  rule: true,
+});
 
 /**
  * A pair of checks, as found and as left, against one known level and tolerance.
@@ -46,8 +55,10 @@ export function asFoundAsLeft(
     readonly asLeft: KnownCheck["indicated"];
   },
 ): AsFoundAsLeft {
-  const { asFound, asLeft, ...check } = requireGiven(
+  const { asFound, asLeft, ...check } = requireKnownOptions(
     pair,
+    keys,
+    "a part of a pair of checks",
     "a pair of checks with known level, asFound, asLeft and tolerance",
     { parameter: "pair" },
   );

@@ -10,20 +10,20 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, format, isUncertain, PLUS_MINUS } from "../reading/index";
+import { type Amplitude, format, isUncertain } from "../reading/index";
 import { uncertainAmplitude, withoutCoverage, withoutSign } from "../uncertainty/index";
 
 const FORM = 'an uncertainty such as "2 %", "0.1 mm/s rms" or "0.5 dB"';
 
-/** The coverage factor of what is returned where the parts say their own. */
+/** The coverage factor of what is returned. */
 const COVERAGE = 2;
 
-/** One part as a share of the reading, and what it is divided by to be a standard uncertainty; none if it says nothing. */
-function partOf(text: string, reading: Amplitude | undefined): { share: number; over: number | undefined } {
+/** One part as a share of the reading, and what it is divided by to be a standard uncertainty. */
+function partOf(text: string, reading: Amplitude | undefined): { share: number; over: number } {
   const [rest, coverage] = withoutCoverage(requireText(text, FORM).trim());
   const bare = withoutSign(rest);
-  // a bare ± is a bound with equal chance within (JCGM 100:2008, 4.3.7)
-  const over = coverage?.k ?? (rest.search(PLUS_MINUS) === 0 ? Math.sqrt(3) : undefined);
+  // without a coverage factor it is a bound with equal chance within (JCGM 100:2008, 4.3.7)
+  const over = coverage?.k ?? Math.sqrt(3);
   const [digits, unit] = numeralAndUnit(bare, FORM);
   const amount = requireNonNegative(parseNumeral(digits), "an uncertainty of zero or more");
   if (unit === "%") return { share: amount / 100, over };
@@ -38,35 +38,26 @@ function partOf(text: string, reading: Amplitude | undefined): { share: number; 
   return { share: finiteResult(amountOf(bare, reading) / reading.value), over };
 }
 
-/** Refuses parts of which only some say what they are. */
-function requireAlike(parts: readonly string[], overs: readonly (number | undefined)[]): void {
-  const silent = overs.indexOf(undefined);
-  if (silent < 0 || overs.every((over) => over === undefined)) return;
-  throw new VeladisError("missing-fact", {
-    expected: "a coverage factor such as (k=2), or ± for a bound, with every part where one has it",
-    received: shown(parts[silent]),
-  });
-}
-
 /**
- * Independent uncertainties combined by root sum of squares (JCGM 100:2008, 5.1.2, from memory), in percent.
+ * Independent uncertainties combined by root sum of squares (JCGM 100:2008, 5.1.2, from memory), in percent, with
+ * a coverage factor of 2.
  *
- * Parts in a unit of their own are brought to a share of the reading, decibels to the share that they are upwards. Parts
- * without more are taken as stated with one coverage factor, which the result then has too. Where they say `(k=2)`, or
- * `±` alone for a bound with equal chance within, each is divided by its own, and the result has k = 2.
+ * Parts in a unit of their own are brought to a share of the reading, decibels to the share that they are upwards. A part
+ * that says `(k=2)` is divided by that; one that says nothing is a bound with equal chance within, with or without `±` before
+ * it, as everywhere. The result has k = 2.
  *
  * @param parts - e.g. `["2 %", "5 %"]`, `["± 0.05 mm/s rms", "2 % (k=2)", "0.2 dB (k=2)"]`
  * @param reading - what amounts in a unit are a share of, e.g. `"4.9 mm/s rms"`; its frequency serves another quantity
- * @throws {@link VeladisError} `missing-fact` for an amount in a unit without a reading, for no parts, and for parts of
- *   which only some say their coverage; `out-of-range` for a reading with a ± of its own, which would be lost; `missing-unit`, `not-positive` for a reading of zero, `syntax`, `negative`, and as `amountOf`
+ * @throws {@link VeladisError} `missing-option` for an amount in a unit without a reading and for no parts; `out-of-range` for a reading with a ± of its own, which would be lost; `missing-unit`, `not-positive` for a reading of zero, `syntax`, `negative`, and as `amountOf`
  * @example
  * ```ts
  * import { combinedUncertainty } from "veladis/protection";
  *
- * combinedUncertainty(["2 %", "5 %"]).toFixed(2); // => "5.39"
- * combinedUncertainty(["0.1 mm/s rms", "5 %"], "5 mm/s rms").toFixed(2); // => "5.39"
+ * combinedUncertainty(["2 % (k=2)", "5 % (k=2)"]).toFixed(2); // => "5.39"
+ * combinedUncertainty(["2 %", "5 %"]).toFixed(2); // => "6.22"
+ * combinedUncertainty(["0.1 mm/s rms (k=2)", "5 % (k=2)"], "5 mm/s rms").toFixed(2); // => "5.39"
  * combinedUncertainty(["± 0.05 mm/s rms", "5 % (k=2)", "0.2 dB (k=2)"], "4.9 mm/s rms").toFixed(2); // => "5.64"
- * combinedUncertainty(["0.1 mm/s rms", "5 %"]); // throws missing-fact
+ * combinedUncertainty(["0.1 mm/s rms", "5 %"]); // throws missing-option
  * ```
  */
 export function combinedUncertainty(parts: readonly string[], reading?: string | Amplitude): number {
@@ -86,10 +77,6 @@ export function combinedUncertainty(parts: readonly string[], reading?: string |
     });
   }
   const told = list.map((part) => partOf(part, whole));
-  requireAlike(
-    list,
-    told.map(({ over }) => over),
-  );
-  const squares = told.map(({ share, over }) => (100 * share * (over === undefined ? 1 : COVERAGE / over)) ** 2);
+  const squares = told.map(({ share, over }) => (100 * share * (COVERAGE / over)) ** 2);
   return Math.sqrt(finiteResult(squares.reduce((sum, square) => sum + square, 0)));
 }

@@ -9,7 +9,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
-import { type Amplitude, type Assumption, amplitudeIn, amplitudeOf, format, union } from "../reading/index";
+import { type Amplitude, type Assumption, amplitudeIn, exactAmplitude, format, union } from "../reading/index";
 
 /** The limits of a reference shaker, from its data sheet. */
 export interface Shaker {
@@ -88,7 +88,7 @@ function isSameLevel(one: number, own: number): boolean {
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
-  const wanted = amplitudeOf(requireGiven(level, "a level with its frequency", { parameter: "level" }));
+  const wanted = exactAmplitude(requireGiven(level, "a level with its frequency", { parameter: "level" }));
   requireKnownKeys(
     requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" }),
     keys,

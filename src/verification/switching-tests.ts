@@ -7,7 +7,7 @@ import {
   notedAmplitude,
 } from "../amplitude/index";
 import { requireGiven, requireList, VeladisError } from "../core/index";
-import { type Amplitude, type Assumption, amplitudeOf, union } from "../reading/index";
+import { type Amplitude, type Assumption, exactAmplitude, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
 /** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */
@@ -27,7 +27,7 @@ type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 /** The change that a slow rise or fall shows, held against the setting. */
 function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
   const known = linearAmplitude(
-    notedAmplitude(amplitudeOf(requireGiven(setting, "a setting with its unit")), "setting"),
+    notedAmplitude(exactAmplitude(requireGiven(setting, "a setting with its unit")), "setting"),
   );
   const type = linearTypeOf(known);
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };

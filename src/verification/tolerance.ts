@@ -24,7 +24,7 @@ export interface AssumedMargins extends Margins {
 /**
  * The margins that a tolerance states; in decibels they differ a little.
  *
- * @throws {@link VeladisError} `missing-fact`, `missing-unit` for a bare number, `negative`, and as {@link amountAmplitude}
+ * @throws {@link VeladisError} `missing-option`, `missing-unit` for a bare number, `negative`, and as {@link amountAmplitude}
  */
 export function marginsOf(tolerance: ToleranceText, known: Amplitude): AssumedMargins {
   return timesMargins(tolerance, known, 1);

@@ -82,6 +82,7 @@ describe("a converter", () => {
     const there = converter("in/s pk", "mil pp", { at: "1500 r/min" });
     expect(there.inverse(there(0.25))).toBeCloseTo(0.25, 14);
     expect(there.inverse).toBe(there.inverse);
+    expect(there.inverse.inverse).toBe(there);
     expect([there.inverse.from, there.inverse.to]).toEqual([there.to, there.from]);
     const crest = converter("g rms", "g pk", { crestFactor: 4 });
     expect(crest.inverse(crest(2))).toBe(2);

@@ -76,7 +76,7 @@ function made(of: readonly Amplitude[], value: number, step: Parameters<typeof m
 }
 
 describe("an explanation of arithmetic", () => {
-  const of = ["3 mm/s rms", "4 mm/s rms"].map(parseAmplitude);
+  const of = ["3 mm/s rms", "4 mm/s rms"].map((one) => parseAmplitude(one));
 
   it.each([
     ["sum", 7, ["in-phase"], "3 mm/s rms + 4 mm/s rms = 7 mm/s rms  (in phase)"],

@@ -83,8 +83,8 @@ describe("one reading", () => {
     [["1 g pk", "--digits", "many"], "not-a-number"],
     [["2 g rms with crest factor many to g pk"], "not-a-number"],
     [["--file", "no/such/file", "--to", "g pk"], "unreadable"],
-    [["--file", "README.md"], "missing-fact"],
-    [["--column", "2", "--file", "README.md"], "missing-fact"],
+    [["--file", "README.md"], "missing-option"],
+    [["--column", "2", "--file", "README.md"], "missing-option"],
     [["x".repeat(1 << 20)], "syntax"],
   ])("%j is refused on standard error, exit 2", async (args, code) => {
     const human = await veladis(args);

@@ -117,6 +117,6 @@ describe("a combined uncertainty", () => {
   });
 
   it("of nothing is none", () => {
-    expect(refusalOf(() => combinedUncertainty([])).code).toBe("missing-fact");
+    expect(refusalOf(() => combinedUncertainty([])).code).toBe("missing-option");
   });
 });

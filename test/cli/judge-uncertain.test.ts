@@ -138,6 +138,37 @@ describe("a background with ±", () => {
   });
 });
 
+describe("the ends of an interval", () => {
+  it("are not drawn in by few digits", async () => {
+    const { out } = await judge("4.96 ± 0.32 mm/s rms (k=2)", "--digits", "1");
+    expect(out).toContain("4.64 to 5.28 mm/s rms");
+  });
+});
+
+describe("a number and its ± in brackets", () => {
+  it("are read as without them", async () => {
+    const plain = await judge("4.9 ± 0.3 mm/s rms (k=2)");
+    expect(plain.out).toContain("4.60 to 5.20 mm/s rms");
+    const { out } = await judge("(4.9 ± 0.3) mm/s rms (k=2)");
+    // the first line tells the reading as it was written
+    expect(out.replace("(4.9 ± 0.3)", "4.9 ± 0.3")).toBe(plain.out);
+    expect((await judge("(4.9 ± 0.3 mm/s rms) 5 (k=2)")).code).not.toBe(0);
+  });
+});
+
+describe("a point without ± beside one that has it", () => {
+  it("is named as taken as exact, on the page and on a line", async () => {
+    const points = "DE-H 4.9, DE-V 2.2 ± 0.3 mm/s rms, k=2";
+    const { out } = await judge(points);
+    expect(out).toMatch(/DE-H +4\.90 mm\/s rms .* no ±: taken as exact/);
+    expect(out).not.toMatch(/DE-V .* taken as exact/);
+    const { out: line } = await veladis(["judge", ...machine], `${points}\nDE-H 4.9, DE-V 2.2 mm/s rms\n`);
+    const [beside, without] = line.trimEnd().split("\n");
+    expect(beside).toContain("DE-H zone B (no ±: taken as exact), DE-V zone A;");
+    expect(without).not.toContain("taken as exact");
+  });
+});
+
 describe("cells with ± of files", () => {
   it.each([
     ["value\n4.9 ± 0.3 mm/s rms\n", []],

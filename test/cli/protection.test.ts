@@ -126,16 +126,16 @@ describe("veladis simulate", () => {
   });
 
   it.each([
-    [[...impulse, "--delay", "3"], "missing-fact"],
-    [[...impulse, "--delay", "3", "--latching", "--non-latching"], "missing-fact"],
-    [[...impulse, "--latching"], "missing-fact"],
+    [[...impulse, "--delay", "3"], "missing-option"],
+    [[...impulse, "--delay", "3", "--latching", "--non-latching"], "missing-option"],
+    [[...impulse, "--latching"], "missing-option"],
     [[...impulse, "--delay", "soon", "--latching"], "not-a-number"],
     [[...impulse, "--delay", "3", "--latching", "--commands", "reset"], "syntax"],
     [[...impulse, "--delay", "3", "--latching", "--commands", "kick at 5"], "unknown-option"],
     [[...impulse, "--delay", "3", "--latching", "--column", "9"], "unknown-option"],
     [[...impulse, "--delay", "3", "--latching", "--multiplier", "2"], "syntax"],
     [[...impulse, "--delay", "3", "--latching", "--relay", "open"], "syntax"],
-    [["simulate", "--json"], "missing-fact"],
+    [["simulate", "--json"], "missing-option"],
   ])("refuses %j", async (args, error) => {
     const { code, err, out } = await veladis([...args, "--json"]);
     expect([code, out, JSON.parse(err).error.code]).toEqual([2, "", error]);
@@ -296,8 +296,8 @@ describe("veladis balance", () => {
   });
 
   it.each([
-    [["balance", ...rotor], "missing-fact"],
-    [["balance", "G 6.3"], "missing-fact"],
+    [["balance", ...rotor], "missing-option"],
+    [["balance", "G 6.3"], "missing-option"],
     [["balance", "G 6.3", ...rotor, "--planes", "300 mm"], "syntax"],
     [["balance", "G 6.3", "--mass", "400", "--speed", "1480 r/min"], "missing-unit"],
   ])("refuses %j", async (args, error) => {

@@ -22,6 +22,6 @@ describe("- is standard input", () => {
     expect([piped.code, piped.err.includes("ENOENT")]).toEqual([0, false]);
     const nothing = await veladis(args);
     expect(nothing.code).toBe(2);
-    expect(nothing.err).toContain("veladis: missing-fact");
+    expect(nothing.err).toContain("veladis: missing-option");
   });
 });

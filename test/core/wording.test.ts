@@ -9,6 +9,7 @@ import {
   orNothing,
   orNull,
   parseNumeral,
+  plainNumerals,
   provenanceShape,
   requireChoice,
   requireFinite,
@@ -37,6 +38,11 @@ const symbols = new Map([
 const cases: Cases = {
   "options that are none": () =>
     requireKnownOptions(any(5), { digits: 1 }, "an option", "options such as { digits: 4 }"),
+  "numbers of another kind": () => plainNumerals("1,5", any({ decimals: "," })),
+  "numbers with a mark that is none": () => plainNumerals("1,5", any({ decimal: "'" })),
+  "a decimal comma that was not told": () => plainNumerals("1,500 r/min"),
+  "a point where a comma was told": () => plainNumerals("1.5 Hz", { decimal: "," }),
+  "junk with a comma": () => plainNumerals(`1,${"5".repeat(300)}`),
   "options of null": () => requireKnownOptions(any(null), { digits: 1 }, "an option", "options such as { digits: 4 }"),
   "a key that no settings have": () =>
     requireKnownKeys(any({ hysterisis: "8 %" }), { threshold: 1, hysteresis: 1 }, "a setting"),

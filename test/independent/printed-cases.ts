@@ -132,7 +132,11 @@ const plates: readonly ((r: Seeded) => Plate)[] = [
   (r) => {
     const speed = r.oneOf([1500, 1800, 3000, 3600]);
     const words = `steam turbine 200 MW ${speed} r/min, in service, shaft`;
-    return { words, id: "iso-20816-2-2017-shaft", row: `${speed} r/min` };
+    return {
+      words,
+      id: "iso-20816-2-2017-shaft",
+      row: `${speed % 1800 === 0 ? "generator" : "steam turbine"} ${speed} r/min`,
+    };
   },
 ];
 

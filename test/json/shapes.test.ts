@@ -34,7 +34,7 @@ describe("the shapes of a version stay as they were noted", () => {
   });
 
   it("what is added is noted: NOTE_SHAPES=1 writes it", () => {
-    if (process.env["NOTE_SHAPES"] !== undefined) writeFileSync(path, `${JSON.stringify(now, null, 2)}\n`);
+    if (process.env.NOTE_SHAPES !== undefined) writeFileSync(path, `${JSON.stringify(now, null, 2)}\n`);
     else expect(now).toEqual(noted);
   });
 

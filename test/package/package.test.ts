@@ -1,6 +1,6 @@
 /** The packed tarball, installed into throw-away consumers as a user would. Needs the built `dist/`. */
 import { spawnSync } from "node:child_process";
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { root } from "../examples/fences";
@@ -23,9 +23,11 @@ function paths(tree: unknown): string[] {
 
 /** The files that the manifest names, and those that they load in turn. */
 function reached(folder: string): Set<string> {
-  const { exports, bin, main, module, types } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
+  const { exports, bin, main, module, types, typesVersions } = JSON.parse(
+    readFileSync(join(folder, "package.json"), "utf8"),
+  );
   const found = new Set<string>();
-  const queue = paths([exports, bin, main, module, types]).map((path) => join(path));
+  const queue = paths([exports, bin, main, module, types, typesVersions]).map((path) => join(path));
   for (const file of queue) {
     if (found.has(file)) continue;
     found.add(file);
@@ -43,8 +45,18 @@ describe("the packed tarball", () => {
     const files = readdirSync(consumer.installed, { recursive: true, withFileTypes: true })
       .filter((one) => one.isFile())
       .map(({ parentPath, name }) => join(parentPath, name).slice(consumer.installed.length + 1));
-    const wanted = new Set([...reached(consumer.installed), "README.md", "LICENSE", "CHANGELOG.md", "package.json"]);
+    const guides = readdirSync(`${root}/docs/guides`).map((name) => `docs/guides/${name}`);
+    const pages = ["README.md", "LICENSE", "CHANGELOG.md", "DEVELOPERS.md", "SECURITY.md", ...guides];
+    const wanted = new Set([...reached(consumer.installed), "package.json", ...pages]);
     expect(files.sort()).toEqual([...wanted].sort());
+  });
+
+  it("has a README whose links lead to other sites, or into the tarball", () => {
+    const text = readFileSync(join(consumer.installed, "README.md"), "utf8");
+    const links = [...text.matchAll(/\]\(([^)\s]+)\)/g)].map(([, to = ""]) => to);
+    const within = links.filter((to) => !/^(https?:\/\/|#)/.test(to)).map((to) => to.replace(/#.*/, ""));
+    expect(within.length).toBeGreaterThan(10);
+    expect(within.filter((to) => !existsSync(join(consumer.installed, to)))).toEqual([]);
   });
 
   it("is what npm would publish, with nothing to correct or to warn of", () => {
@@ -96,6 +108,7 @@ describe("the packed tarball", () => {
     ["NodeNext", "NodeNext", "consumer.ts"],
     ["NodeNext", "NodeNext", "consumer.cts"],
     ["ESNext", "Bundler", "consumer.ts"],
+    ["CommonJS", "node10", "consumer.ts"],
   ])("types: module %s, resolution %s, %s", (module, moduleResolution, file) => {
     consumer.write(
       file,
@@ -119,6 +132,8 @@ describe("the packed tarball", () => {
       module,
       "--moduleResolution",
       moduleResolution,
+      // TypeScript 6 calls node10 deprecated
+      ...(moduleResolution === "node10" ? ["--ignoreDeprecations", "6.0"] : []),
     ];
     expect(ran(process.execPath, [tsc, ...options, file], consumer.folder)).toBe("");
   });

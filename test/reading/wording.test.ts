@@ -10,7 +10,7 @@ import {
   significant,
   writtenValue,
 } from "veladis";
-import { amplitudeIn, checkedSteps, linearType, madeOf } from "../../src/reading/index";
+import { amplitudeIn, checkedSteps, exactAmplitude, linearType, madeOf } from "../../src/reading/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 
@@ -84,6 +84,16 @@ const cases: Cases = {
   "parseAmplitude, a crest factor that is no number": () => parseAmplitude("1 mm/s rms, crest factor 1,5"),
   "parseAmplitude, two crest factors": () => parseAmplitude("1 mm/s rms, crest factor 4 (crest factor 3)"),
   "parseAmplitude, a frequency written twice that is two": () => parseAmplitude("1 mm/s rms at 25 Hz (50 Hz)"),
+  "parseAmplitude, a crest factor in words": () => parseAmplitude("1 mm/s rms, crest factor four"),
+  "parseAmplitude, a decimal mark that is none": () => parseAmplitude("4.1 mm/s rms", { decimal: ";" } as Loose),
+  "parseAmplitude, a place in a list for its options": () => parseAmplitude("4.1 mm/s rms", 0 as Loose),
+  "parseAmplitude, a point where a comma is told": () => parseAmplitude("1.234,5 nm rms", { decimal: "," }),
+  "format, a language that is none": () => format(reading, { locale: "german" }),
+  "format, what is no language tag": () => format(reading, { locale: "_" }),
+  "format, no text for a language": () => format(reading, { locale: 49 } as Loose),
+  "format, symbols that are none": () => format(reading, { symbols: "pretty" } as Loose),
+  "format, digits of both kinds": () => format(reading, { digits: 3, fixed: 1 }),
+  "format, too many digits behind the point": () => format(reading, { fixed: 21 }),
   "readingText, null for options": () => readingText(parseAmplitude("1 mm/s rms"), null as Loose),
   "readingText, no reading": () => readingText(undefined as Loose),
   "parseAmplitude, two frequencies": () => parseAmplitude("1 mm/s rms at 25 Hz at 50 Hz"),
@@ -133,6 +143,8 @@ const cases: Cases = {
   "an answer in decibels": () => linearType("dB re 1 nm/s"),
   "an answer in nothing": () => linearType(" "),
   "an amplitude in no type": () => amplitudeIn(undefined as Loose, 4),
+  "an uncertainty where none is carried": () =>
+    exactAmplitude({ ...reading, history: [{ ...step, uncertainty: known }] } as Loose),
   "parseAmplitude, with an uncertainty": () => parseAmplitude("4.9 ± 0.3 mm/s rms"),
   "a step with an uncertainty that is none": withStep({ uncertainty: null }),
   "a step with a standard uncertainty of zero": withStep({ uncertainty: { ...known, standard: 0 } }),

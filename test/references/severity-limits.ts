@@ -487,10 +487,13 @@ export const severityLimits: Readonly<Record<string, readonly Row[]>> = {
   ],
   // ISO 20816-2:2017: B/C and C/D at 3000 r/min in Harbin Electric, O&M manual SYR2-073-MAN-OM-3625, Table 8-1-1
   "iso-20816-2-2017-shaft": [
-    ["1500 r/min", "um pp", [100, 200, 320], "mmm"],
-    ["1800 r/min", "um pp", [95, 185, 290], "mmm"],
-    ["3000 r/min", "um pp", [90, 165, 240], "mqq"],
-    ["3600 r/min", "um pp", [80, 150, 220], "mmm"],
+    ["steam turbine 1500 r/min", "um pp", [100, 200, 320], "mmm"],
+    ["generator 1800 r/min", "um pp", [95, 185, 290], "mmm"],
+    ["steam turbine 3000 r/min", "um pp", [90, 165, 240], "mqq"],
+    ["generator 3600 r/min", "um pp", [80, 150, 220], "mmm"],
+    // of the rows for steam turbines and 4800, 9000, 13 200 over root 3000 (87.6, 164.3, 241.0) the lower
+    ["gas turbine 3000 r/min", "um pp", [87.6, 164.3, 240], "mmm"],
+    ["gas turbine 3600 r/min", "um pp", [80, 150, 220], "mmm"],
   ],
 };
 

@@ -109,6 +109,17 @@ const cases: Cases = {
   "help on a topic near one": () => helpText("rrs"),
   "help on a topic near none": () => helpText("weather"),
   "a number among amplitudes in an instance of mathjs": () => math.evaluate('rss(amplitude("2 mm/s rms"), 3)'),
+  "lists of two lengths in an instance of mathjs": () =>
+    math.evaluate('[amplitude("2 mm/s rms")] + [amplitude("2 mm/s rms"), amplitude("1 mm/s rms")]'),
+  "a list times a list in an instance of mathjs": () => math.evaluate('[amplitude("2 mm/s rms")] * [1]'),
+  "a number over a list in an instance of mathjs": () => math.evaluate('[1] / [amplitude("2 mm/s rms")]'),
+  "an order to sort by that is none, in an instance of mathjs": () =>
+    math.evaluate('sort([amplitude("2 mm/s rms")], "up")'),
+  "an amplitude times a complex number, in an instance of mathjs": () => math.evaluate('amplitude("2 mm/s rms") * 2i'),
+  "an amplitude times more than a number holds, in an instance of mathjs": () =>
+    math.evaluate('amplitude("2 mm/s rms") * bignumber("1e400")'),
+  "an amplitude times less than a number holds, in an instance of mathjs": () =>
+    math.evaluate('amplitude("2 mm/s rms") * bignumber("1e-400")'),
 };
 
 holdWording("repl", cases);

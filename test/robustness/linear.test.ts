@@ -3,9 +3,10 @@ import { nomograph } from "veladis/chart";
 import { completions, evaluateLine, helpText, newSession } from "veladis/mathjs";
 import * as protection from "veladis/protection";
 import { currentLoop, sensor } from "veladis/sensor";
-import { defineScheme, parseMachine, schemeById, selectSchemes } from "veladis/severity";
+import { defineScheme, judge, parseMachine, parsePoints, schemeById, selectSchemes } from "veladis/severity";
 import { densityUnit, overall, windowName } from "veladis/signal";
 import { toSql } from "veladis/sql";
+import { parseUncertain } from "veladis/uncertainty";
 import { afterAll, describe, expect, it } from "vitest";
 import { isUnfinished } from "../../src/repl/index";
 import { veladis } from "../cli/in-process";
@@ -58,6 +59,11 @@ const hard: Readonly<Record<string, (size: number) => string>> = {
   "letters with many marks": (n) => `a${"\u0301".repeat(n)}`,
   "letters that grow in small": (n) => "İ".repeat(n),
   "signs that grow plain": (n) => "ﷺ".repeat(n / 16),
+  "a point over and over": (n) => "P 4.9 ".repeat(n / 6),
+  "points with commas": (n) => "P 4.9, ".repeat(n / 7),
+  "a coverage factor over and over": (n) => `DE-H 4.9 mm/s rms${", k=2".repeat(n / 5)}`,
+  "plus and minus over and over": (n) => `4.9${" ± 0.3".repeat(n / 6)} mm/s rms`,
+  "labels over and over": (n) => " / II".repeat(n / 5),
   names: (n) => "__proto__".repeat(n / 9),
   assignments: (n) => "a=".repeat(n / 2),
   "a name, and no end": (n) => `${"a".repeat(n)} = `,
@@ -88,6 +94,13 @@ const parsers: Readonly<Record<string, (text: string) => unknown>> = {
   "a voltage": (text) => sensor("100 mV/g").reading(text, "g pk"),
   "a loop": currentLoop,
   "a machine": parseMachine,
+  "a machine, behind what is known": (text) => parseMachine(`pump 90 kW ${text}`),
+  "a machine with a label": (text) => parseMachine(`pump 90 kW category II${text}`),
+  "a reading that is judged": (text) => judge(text, "pump 90 kW 2980 r/min category II"),
+  "an uncertain reading": parseUncertain,
+  "points of a machine": parsePoints,
+  "points behind a reading": (text) => parsePoints(`DE-H 4.9, ${text}`),
+  "points of the command": (text) => veladis(["judge", text, "--machine", "pump 90 kW 2980 r/min category II"]),
   "a machine as data": (text) => selectSchemes({ type: text as Loose, power: text as Loose }),
   "the id of a scheme": schemeById,
   "a scheme in JSON": (text) =>

@@ -41,6 +41,7 @@ describe('rule "api shaft"', () => {
     "piston compressor",
     "hydro set",
     "wind turbine",
+    "aero-derivative gas turbine",
     "cooling tower fan",
     "lobe blower",
   ])("refuses a %s, whose bearings are others, and names the machines that it is for", (type) => {

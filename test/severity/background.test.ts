@@ -14,6 +14,8 @@ import {
   supportRule,
   unknownSupportRule,
 } from "veladis/severity";
+import { rssDifference } from "veladis/signal";
+import { parseUncertain } from "veladis/uncertainty";
 import { describe, expect, it } from "vitest";
 import { withBackground } from "../../src/severity/background";
 import { veladis } from "../cli/in-process";
@@ -155,5 +157,42 @@ describe("rules for supports", () => {
     expect([supportRule, unknownSupportRule].map(({ source }) => source.provenance)).toEqual(["quoted", "quoted"]);
     // the class society: not classified, then rigid
     expect(judge("3 mm/s rms", "motor 200 kW 1485 r/min").assumedFacts.join()).toMatch(/support rigid: not given/);
+  });
+});
+
+describe("a background of readings with an uncertainty", () => {
+  const rest = parseUncertain("1.3 ± 0.3 mm/s rms (k=2)");
+
+  it("is held by the upper end of the one and the lower end of the other, in library and command alike", async () => {
+    const { valid, ratio, text } = checkBackground("4.5 mm/s rms", rest);
+    expect(ratio).toBeCloseTo(4.5 / 1.3, 12);
+    expect(valid).toBe(false);
+    expect(text).toContain("3.46 times that at rest, at least 2.81 times with the reading at the lower");
+    expect(checkBackground("4.5 mm/s rms", "1.3 mm/s rms").valid).toBe(true);
+    expect(checkBackground(parseUncertain("4.5 ± 0.7 mm/s rms (k=2)"), "1.3 mm/s rms").valid).toBe(false);
+    expect(checkBackground(parseUncertain("4.9 ± 0.05 mm/s rms (k=2)"), rest).valid).toBe(true);
+    const judged = judge("4.5 mm/s rms", pump, { background: rest });
+    expect(judged.headline).toContain("NOT RELIABLE");
+    for (const [reading, at] of [
+      ["4.5 mm/s rms", "1.3 ± 0.3 mm/s rms (k=2)"],
+      ["4.5 ± 0.7 mm/s rms (k=2)", "1.3 mm/s rms"],
+    ] as const) {
+      const { out } = await veladis(["judge", reading, "--machine", pump, "--background", at]);
+      expect(out).toContain("NOT RELIABLE");
+    }
+  });
+
+  it("counts the frequency by which it was converted, and levels in dB", () => {
+    const running = parseUncertain("4.5 mm/s rms at 25 ± 2 Hz");
+    expect(checkBackground("4.5 mm/s rms at 25 Hz", "23.6 um pp").valid).toBe(true);
+    expect(checkBackground(running, "23.6 um pp").valid).toBe(false);
+    expect(checkBackground("130 dB re 1 nm/s", parseUncertain("117 ± 6 dB re 1 nm/s (k=2)")).valid).toBe(false);
+    expect(checkBackground("130 dB re 1 nm/s", parseUncertain("117 ± 3 dB re 1 nm/s (k=2)")).valid).toBe(true);
+  });
+
+  it("is not known where more was done to a reading than to multiply it", () => {
+    const both = rssDifference(rest, "0.5 mm/s rms");
+    expect(checkBackground("40 mm/s rms", both)).toMatchObject({ valid: false });
+    expect(checkBackground("40 mm/s rms", both).text).toContain("not known how many");
   });
 });

@@ -13,6 +13,7 @@ const all: readonly Scheme[] = builtInSchemes;
 const gaps: Readonly<Record<string, RegExp>> = {
   "iec-60034-14-2003": /"grade":"B".*"mounting":"rigid"/, // no value for 56 to 132 mm
   "iso-20816-2-2017": /"type":"gas turbine"/, // 3000 and 3600 r/min only
+  "iso-20816-2-2017-shaft": /"type":"gas turbine"/,
   "api-610": /overhung|between bearings/, // no discrete limit; up to 3600 r/min and 300 kW
   "ansi-amca-204-05": /"category":"BV-[12]"/, // to 0.15 kW and to 3.7 kW
   "ansi-amca-204-05-acceptance": /"category":"BV-[12]"/,

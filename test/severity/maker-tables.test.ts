@@ -164,6 +164,19 @@ describe("generating sets driven by reciprocating engines", () => {
     expect(own.cautions.join("; ")).toMatch(/lr-generating-sets, a guide/);
     expect(engine.cautions.join("; ")).not.toMatch(/lr-generating-sets/);
   });
+
+  // scope of ISO 10816-6: the main structure of the machine (from memory)
+  it("its generator is never judged by the limits of the engine's structure", () => {
+    const machine = "diesel generating set 400 kW 1500 r/min class 5 part generator";
+    expect(() => judge("30 mm/s rms", machine)).toThrow(/see lr-generating-sets/);
+    for (const scheme of ["iso-10816-6-1995", "iso-10816-6-1995-grades"] as const) {
+      expect(() => classify("30 mm/s rms", { scheme, machine })).toThrow(/see lr-generating-sets/);
+      const { reason } = selectSchemes(machine).excluded.find((one) => one.scheme === scheme) ?? {};
+      expect(reason, scheme).toMatch(/see lr-generating-sets/);
+    }
+    expect(judge("30 mm/s rms", machine.replace("generator", "engine")).scheme).toBe("iso-10816-6-1995");
+    expect(classify("30 mm/s rms", { ...set, machine }).zone).toBe(SPECIAL);
+  });
 });
 
 describe("screw compressors and lobe blowers", () => {

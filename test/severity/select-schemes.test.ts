@@ -1,4 +1,12 @@
-import { builtInSchemes, defineScheme, type MachineRef, type Scheme, selectSchemes, supportOf } from "veladis/severity";
+import {
+  builtInSchemes,
+  defineScheme,
+  judge,
+  type MachineRef,
+  type Scheme,
+  selectSchemes,
+  supportOf,
+} from "veladis/severity";
 import { describe, expect, it } from "vitest";
 
 function best(machine: MachineRef) {
@@ -109,6 +117,39 @@ describe("selection of tables by nameplate", () => {
     expect(excluded("gas turbine 10 MW rigid", "iso-10816-3-2009")).toMatch(/ISO 10816-4 or ISO 20816-4/);
     expect(best("gas turbine 10 MW 8000 r/min rigid, in service, housing").scheme).toBe("iso-10816-4");
     expect(best("gas turbine 2 MW 8000 r/min rigid, in service, housing").scheme).toBe("iso-20816-3-2022");
+  });
+
+  // scope of ISO 20816-4:2018, read in its record in the ISO catalogue
+  it("a gas turbine above 40 MW at 3000 or 3600 r/min is of ISO 20816-2 on its shaft too, with the lower of two limits", () => {
+    for (const speed of [3000, 3600]) {
+      const machine = `gas turbine 60 MW ${speed} r/min`;
+      expect(excluded(`${machine}, shaft`, "iso-20816-4-2018-shaft")).toMatch(/above 40 MW.*ISO 20816-2/);
+      expect(judge("170 um pp", `${machine}, shaft`)).toMatchObject({
+        scheme: "iso-20816-2-2017-shaft",
+        zone: "C",
+        provenance: "memory",
+      });
+    }
+    expect(judge("88 um pp", "gas turbine 60 MW 3000 r/min, shaft").zone).toBe("B");
+    expect(judge("240.5 um pp", "gas turbine 60 MW 3000 r/min, shaft").zone).toBe("D");
+    expect(judge("170 um pp", "gas turbine 40 MW 3000 r/min, shaft").scheme).toBe("iso-20816-4-2018-shaft");
+    expect(judge("170 um pp", "gas turbine 60 MW 5000 r/min, shaft").scheme).toBe("iso-20816-4-2018-shaft");
+  });
+
+  // the same record: not aero-derivatives
+  it("an aero-derivative gas turbine is judged by no table, however it is written", () => {
+    const machine = "aero-derivative gas turbine 30 MW 8000 r/min";
+    expect(excluded(machine, "iso-20816-4-2018-shaft")).toMatch(/an aero-derivative gas turbine/);
+    expect(excluded(machine, "iso-10816-4")).toMatch(/an aero-derivative gas turbine/);
+    for (const place of ["housing", "shaft"])
+      expect(() => judge("3 mm/s rms", `${machine}, ${place}`)).toThrow(/a machine that a scheme gives a verdict for/);
+    for (const words of [
+      "gas turbine 30 MW, aero-derivative",
+      "aeroderivative, gas turbine 30 MW",
+      "gas turbine, aircraft derivative, 30 MW",
+      "generator driven by aero-derivative gas turbine 30 MW 3000 r/min",
+    ])
+      expect(() => judge("3 mm/s rms", words), words).toThrow();
   });
 
   it("asks for the kind of machine, the place and the condition where they decide", () => {

@@ -107,9 +107,9 @@ const cases: readonly Case[] = [
   ["density unit without its square", "syntax", () => densityUnit("g/Hz")],
   ["density unit of a stroke without brackets", "syntax", () => densityUnit("m/s2/Hz")],
   ["density unit of nothing known", "unknown-unit", () => densityUnit("furlong2/Hz")],
-  ["density: quantity without lowest frequency", "missing-frequency", () => convertDensity(density(wave, options), "(mm/s)2/Hz")],
-  ["density overall of another quantity", "wrong-quantity", () => densityOverall(density(wave, options), [20, 100], "mm/s rms")],
-  ["density overall as a peak", "wrong-quantity", () => densityOverall(density(wave, options), [20, 100], "g pk")],
+  ["density: quantity without lowest frequency", "missing-frequency", () => convertDensity(density(wave, { rate: 1000, unit: "g" }), "(mm/s)2/Hz")],
+  ["density overall of another quantity", "wrong-quantity", () => densityOverall(density(wave, { rate: 1000, unit: "g" }), [20, 100], "mm/s rms")],
+  ["density overall as a peak", "wrong-quantity", () => densityOverall(density(wave, { rate: 1000, unit: "g" }), [20, 100], "g pk")],
 
   ["profile of one point", "missing-fact", () => profileOverall([[10, 1]], { unit: "g2/Hz", as: "g rms" })],
   ["profile that turns back", "out-of-range", () => profileOverall([[10, 1], [5, 1]], { unit: "g2/Hz", as: "g rms" })],

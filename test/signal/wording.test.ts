@@ -32,7 +32,7 @@ const stream = (changed: object, samples: unknown = wave) => fed(s.overallStream
 const spectrum = (changed: object) => s.spectrum(wave, { rate, unit: "g", ...changed });
 const spectra = (samples: unknown) => fed(s.spectrumStream({ rate, unit: "g", segment: 8 }), samples);
 const lines = spectrum({});
-const density = s.density(wave, options);
+const density = s.density(wave, { rate, unit: "g" });
 const profile = (points: unknown, changed: object = {}) =>
   s.profileOverall(points, { unit: "g2/Hz", as: "g rms", ...changed });
 const flat = [

@@ -372,13 +372,16 @@ describe("switching points and delay", () => {
 
 describe("uncertainty, band and reference frequencies", () => {
   it("I17 (memory): root sum of squares", () => {
-    expectAgreement(combined, combinedUncertainty(["3 %", "5 %"]));
+    expectAgreement(combined, combinedUncertainty(["3 % (k=2)", "5 % (k=2)"]));
     // arithmetic: 0.1 of 5 is 2 %; 0.5 dB upwards are 10^(0.5/20) - 1 = 5.925 %
-    expect(combinedUncertainty(["0.1 mm/s rms", "1.5 %"], "5 mm/s rms")).toBeCloseTo(2.5, 12);
-    expect(combinedUncertainty(["0.005 in/s pk"], "0.25 in/s pk")).toBeCloseTo(2, 12);
-    expect(combinedUncertainty(["0.5 dB"])).toBeCloseTo(5.9254, 4);
+    expect(combinedUncertainty(["0.1 mm/s rms (k=2)", "1.5 % (k=2)"], "5 mm/s rms")).toBeCloseTo(2.5, 12);
+    expect(combinedUncertainty(["0.005 in/s pk (k=2)"], "0.25 in/s pk")).toBeCloseTo(2, 12);
+    expect(combinedUncertainty(["0.5 dB (k=2)"])).toBeCloseTo(5.9254, 4);
     expect(combinedUncertainty(["3 % (k=3)", "± 1.7320508 %"])).toBeCloseTo(2 * Math.SQRT2, 6);
     expect(combinedUncertainty(["2 % (k=2)"])).toBe(2);
+    // JCGM 100:2008, 4.3.7 (memory): a bound without a coverage factor is divided by root 3, with ± before it or without
+    expect(combinedUncertainty(["3 %"])).toBeCloseTo((2 * 3) / Math.sqrt(3), 12);
+    expect(combinedUncertainty(["3 %", "4 % (k=2)"])).toBe(combinedUncertainty(["± 3 %", "4 % (k=2)"]));
     expect(() => combinedUncertainty(["3"])).toThrow(expect.objectContaining({ code: "missing-unit" }));
   });
 

@@ -53,7 +53,6 @@ const cases: Cases = {
   "combinedUncertainty, an amount without a reading": () => p.combinedUncertainty(["0.1 mm/s rms"]),
   "combinedUncertainty, an amount of another quantity": () => p.combinedUncertainty(["3 um pp"], "4.9 mm/s rms"),
   "combinedUncertainty, of a reading of zero": () => p.combinedUncertainty(["0.1 mm/s rms"], "0 mm/s rms"),
-  "combinedUncertainty, a coverage factor with one only": () => p.combinedUncertainty(["2 % (k=2)", "5 %"]),
   "combinedUncertainty, a coverage factor below 1": () => p.combinedUncertainty(["2 % (k=0.5)"]),
   "combinedUncertainty, no text": () => p.combinedUncertainty([5]),
   "combinedUncertainty, below zero": () => p.combinedUncertainty(["-2 %"]),

@@ -33,7 +33,7 @@ function settingsOf(given: GivenPlan): BenchSettings {
     onDelay: parseNumeral(needed(given, "delay"), "an on-delay in s"),
     ...(relay as Pick<BenchSettings, "contact" | "coil"> | undefined),
     ...(values["sensor-fault"] !== undefined && { sensorFault: values["sensor-fault"] }),
-    ...(values.at !== undefined && { frequencies: parts(values.at).map(frequency) }),
+    ...(values.at !== undefined && { frequencies: parts(values.at).map((one) => frequency(one)) }),
     ...(low !== undefined && high !== undefined && { band: { lowest: { hertz: low }, highest: { hertz: high } } }),
     ...(values.tolerance !== undefined && { tolerance: values.tolerance }),
     ...(load && { load }),

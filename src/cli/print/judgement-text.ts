@@ -124,6 +124,13 @@ function backgroundSource({ background }: Verdict): string[] {
   return [`background: ${sourceText(source)} (${provenances[source.provenance].cell})`];
 }
 
+/** By which rule the support was computed or taken, and how the rule is known. */
+function supportSource({ supportRule }: Verdict): string[] {
+  if (supportRule === undefined) return [];
+  const { text, source } = supportRule;
+  return [`support: ${text}; ${sourceText(source)} (${provenances[source.provenance].cell})`];
+}
+
 /** A verdict below its headline: what the machine was taken for, the schemes, the limits, the margin, and what it rests on. */
 export function verdictPage(
   verdict: Verdict,
@@ -149,7 +156,7 @@ export function verdictPage(
     line("measure", [`${verdict.measuredOn}; ${bandText(verdict)}`]),
     line("assumed", assumedTexts(verdict)),
     line("set aside", setAside),
-    line("source", [sourceText(verdict.source), ...backgroundSource(verdict)]),
+    line("source", [sourceText(verdict.source), ...supportSource(verdict), ...backgroundSource(verdict)]),
     line(
       "confirmed",
       verdict.confirmed.map((text) => text.replace(/^confirmed /, "")),

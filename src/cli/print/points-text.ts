@@ -8,6 +8,9 @@ import { uncertainText } from "./uncertain";
 import { verdictHeadline } from "./verdict-headline";
 import { withinText } from "./within-text";
 
+/** Beside a point without ± among others that have one. */
+export const EXACT = "no ±: taken as exact";
+
 /** What was not read, to be read before relying on the verdict; undefined where nothing is known to be missing. */
 export function notReadText({ notRead }: PointsVerdict): string | undefined {
   return notRead.length === 0 ? undefined : `${notRead.join(", ")}: the worst direction governs, read or not`;
@@ -29,7 +32,7 @@ export function pointsText(
     uncertainText(one.reading, digits),
     one.verdict.headline,
     ...(isKnown
-      ? [one.within === undefined ? "" : `${intervalText(one.within, digits)}: ${one.within.zones.join(", ")}`]
+      ? [one.within === undefined ? EXACT : `${intervalText(one.within, digits)}: ${one.within.zones.join(", ")}`]
       : []),
   ]);
   return [
@@ -40,6 +43,6 @@ export function pointsText(
     ),
     labelled("not read", not === undefined ? [] : [not], 12),
     ...(governing.within === undefined ? [] : ["\n", withinText(governing.within, digits)]),
-    `\n${verdictPage(governing.verdict, { digits })}`,
+    `\n${verdictPage(governing.verdict, { digits, cautions: answer.cautions })}`,
   ].join("");
 }

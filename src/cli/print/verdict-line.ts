@@ -2,7 +2,7 @@ import type { PointsWithin } from "../../conformity/index";
 import { limitsKnown, visibleText } from "../../core/index";
 import { marginText, type Verdict } from "../../severity/index";
 import { assumedWords } from "./assumed-words";
-import { notReadText } from "./points-text";
+import { EXACT, notReadText } from "./points-text";
 import { uncertainText } from "./uncertain";
 import { verdictHeadline } from "./verdict-headline";
 import { withinLine } from "./within-text";
@@ -34,7 +34,9 @@ export function verdictLine(written: string, verdict: Verdict, digits: number, w
 export function pointsLine(answer: PointsWithin, digits: number): string {
   const { governing, points } = answer;
   const not = notReadText(answer);
-  const all = points.map(({ point, verdict }) => `${point} ${verdict.headline}`).join(", ");
+  const isKnown = points.some(({ within }) => within !== undefined);
+  const exact = (within: unknown) => (isKnown && within === undefined ? ` (${EXACT})` : "");
+  const all = points.map(({ point, verdict, within }) => `${point} ${verdict.headline}${exact(within)}`).join(", ");
   const headline = verdictHeadline({ ...governing.verdict, ...answer }, false);
   const reading = uncertainText(governing.reading, digits);
   const within = governing.within === undefined ? "" : `${withinLine(governing.within, digits)}; `;

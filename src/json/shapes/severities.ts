@@ -30,6 +30,7 @@ export const severityShapes: ShapesOf<SeverityAnswers> = /* @__PURE__ */ frozen(
       confirmed: "text[]",
       differences: "text[]",
       background: "background check?",
+      supportRule: "support rule?",
       cautions: "text[]",
     },
   },
@@ -72,6 +73,7 @@ export const severityShapes: ShapesOf<SeverityAnswers> = /* @__PURE__ */ frozen(
   "printed limit": { keys: { value: "number", unit: "text", detector: "text" } },
   unjudged: { keys: { as: "text", because: "text" } },
   "background check": { keys: { ratio: "number", valid: "truth", text: "text", source: "source" } },
+  "support rule": { keys: { text: "text", source: "source" } },
   "points verdict": {
     keys: {
       possible: "text[]",
@@ -82,6 +84,7 @@ export const severityShapes: ShapesOf<SeverityAnswers> = /* @__PURE__ */ frozen(
       governing: "point verdict",
       points: "point verdict[]",
       notRead: "text[]",
+      cautions: "text[]",
     },
   },
   "point verdict": { like: "point reading", keys: { verdict: "verdict", within: "zones within?" } },

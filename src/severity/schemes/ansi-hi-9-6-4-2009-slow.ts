@@ -1,4 +1,5 @@
 import { builtIn } from "./built-in";
+import { flatTable } from "./flat-table";
 import { printed } from "./sources";
 
 const TABLE = /* @__PURE__ */ printed(
@@ -33,11 +34,15 @@ export const ansiHi964Slow = /* @__PURE__ */ builtIn({
     "these limits stand beside the velocity tables of the standard, which are not held here; in the allowable region the velocity limit is 30 % higher",
     "readings on a temporary set-up at the works may be up to twice those on site (Hydraulic Institute, question and answer)",
   ],
-  classes: () => [
-    //        region               place            um peak-to-peak
-    { when: { region: "preferred", test: "site" },  criteria: [{ as: "um pp", limits: { acceptance: 80 },  source: TABLE, height: ON_SITE }] },
-    { when: { region: "preferred", test: "works" }, criteria: [{ as: "um pp", limits: { acceptance: 100 }, source: TABLE }] },
-    { when: { region: "allowable", test: "site" },  criteria: [{ as: "um pp", limits: { acceptance: 100 }, source: TABLE, height: ON_SITE }] },
-    { when: { region: "allowable", test: "works" }, criteria: [{ as: "um pp", limits: { acceptance: 125 }, source: TABLE }] },
-  ],
+  classes: () => flatTable<"acceptance">({
+    machine: ["region", "test"],
+    columns: [{ as: "um pp", limits: ["acceptance"], source: TABLE }],
+    rows: [
+      // region     test     um peak-to-peak
+      ["preferred", "site",  80,  { height: ON_SITE }],
+      ["preferred", "works", 100],
+      ["allowable", "site",  100, { height: ON_SITE }],
+      ["allowable", "works", 125],
+    ],
+  }),
 });

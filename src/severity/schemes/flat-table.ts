@@ -29,6 +29,8 @@ interface Beside<K extends SchemeKind> {
   readonly limitSources?: { readonly [As in AmplitudeType]?: Criterion<K>["limitSources"] };
   /** The measuring band of its limits in one unit, in hertz. */
   readonly bands?: { readonly [As in AmplitudeType]?: Criterion<K>["band"] };
+  /** What its limits rise by with the height of the measuring point. */
+  readonly height?: Criterion<K>["height"];
   /** Criteria that the row has besides. */
   readonly also?: readonly Criterion<K>[];
 }
@@ -131,6 +133,7 @@ export function flatTable<K extends SchemeKind>(table: FlatTable<K>): readonly M
           ...(source !== undefined && { source }),
           ...(own !== undefined && { limitSources: own }),
           ...(band !== undefined && { band }),
+          ...(beside.height !== undefined && { height: beside.height }),
           ...(most !== undefined && { ceilings: { alarm, trip, source: most } }),
         } as Criterion<K>,
       ];

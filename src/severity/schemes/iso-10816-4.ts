@@ -24,6 +24,7 @@ export const iso10816Part4 = /* @__PURE__ */ builtIn({
   scope: "heavy-duty gas turbine sets above 3 MW, steady state at rated speed",
   machines: ["gas turbine"],
   within: { power: { above: 3000 } },
+  exclusions: [{ when: { type: "aero-derivative gas turbine" }, reason: "an aero-derivative gas turbine: not within ISO 10816-4; ask its maker" }],
   place: "housing",
   measuredOn: "radial on all bearing housings, axial on thrust-bearing housings",
   band: [10, 500],

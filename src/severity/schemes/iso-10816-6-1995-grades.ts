@@ -1,5 +1,6 @@
 import { builtIn } from "./built-in";
 import { flatGrades } from "./flat-table";
+import { GENERATOR } from "./iso-10816-6-1995";
 import { memory } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory(
@@ -21,6 +22,7 @@ export const iso10816Part6Grades = /* @__PURE__ */ builtIn({
   scope: "vibration severity grades of reciprocating machines above 100 kW; a grade is no verdict without the classification number",
   machines: ["reciprocating engine", "reciprocating compressor"],
   within: { power: { above: 100 } },
+  exclusions: [GENERATOR],
   place: "housing",
   measuredOn: "the main structure of the machine, not bearing housings",
   band: [2, 1000],

@@ -13,6 +13,11 @@ const MAKER = /* @__PURE__ */ quoted(
   "https://easymanua.ls/sabroe/sab-233-s/manual?p=101",
   "read in Johnson Controls Denmark, Sabroe engineering manual SAB 193-233-283 S, 008831 en 2022.02, p. 101, 6.15.1: Annex A, group 4, AB, at most 17.8 mm/s",
 );
+/** The standard judges the main structure of the engine. */
+export const GENERATOR = {
+  when: { part: "generator" },
+  reason: "the generator of a set: ISO 10816-6 judges the engine's structure; see lr-generating-sets",
+} as const;
 const ENDS = ["B/C", "C/D"] as const;
 
 /** ISO 10816-6:1995, reciprocating machines above 100 kW, classification numbers 1 to 7. */
@@ -28,7 +33,7 @@ export const iso10816Part6Of1995 = /* @__PURE__ */ builtIn({
   scope: "reciprocating machines above 100 kW, rigid or resilient mounting; the standard does not fix which machine takes which class number",
   machines: ["reciprocating engine", "reciprocating compressor"],
   within: { power: { above: 100 } },
-  exclusions: [{ when: { type: "reciprocating compressor" }, reason: "a reciprocating compressor: ISO 20816-8, not ISO 10816-6" }],
+  exclusions: [{ when: { type: "reciprocating compressor" }, reason: "a reciprocating compressor: ISO 20816-8, not ISO 10816-6" }, GENERATOR],
   place: "housing",
   measuredOn: "the main structure of the machine, not bearing housings",
   band: [2, 1000],
