@@ -37,6 +37,8 @@ const cases: Cases = {
   "defineDetector, a symbol that is built in": () => detector({ symbol: "peak" }),
   "defineDetector, a power of pi that is none": () => detector({ pi: 0.5 }),
   "defineDetector, a power of the root of two that is none": () => detector({ rootTwo: 9 }),
+  "defineDetector, a ratio of zero": () => detector({ num: 0 }),
+  "defineDetector, a ratio over a broken number": () => detector({ den: 1.5 }),
   "defineDetector, no function": () => detector({ ofSamples: 1 }),
   "defineDetector, a function that gives no number": () => detector({ ofSamples: () => "1" }),
   "defineDetector, a function that contradicts the ratio": () => detector({ den: 1 }),
