@@ -15,7 +15,6 @@ import type { KnownFacts } from "./machine";
 import { plainFacts } from "./plain-facts";
 import { type PlainType, plainType } from "./plain-type";
 import { headlineOf } from "./possible-zones";
-import { requireCriterion } from "./require-criterion";
 import type { PeakMeaning, Scheme } from "./scheme";
 import { schemeCautions } from "./scheme-cautions";
 import { unsealed } from "./seal";
@@ -126,7 +125,6 @@ export function exactZone(value: number, as: PlainType, options: ExactZoneOption
   const reading = requireNonNegative(value, "an amplitude of zero or more");
   const { unit, detector, quantity } = plainType(as);
   const scheme = unsealed(sealed);
-  requireCriterion(scheme);
   const known = plainFacts(machine);
   const [{ criteria, note }, assumed] = exactClass(scheme, known);
   const [criterion, unjudged] = exactCriterion(scheme, criteria, as, known);

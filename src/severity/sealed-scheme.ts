@@ -1,4 +1,5 @@
 import type { SchemeInput } from "./define-scheme";
+import { requireCriterion } from "./require-criterion";
 import { requireObject } from "./require-parts";
 import type { Scheme } from "./scheme";
 import { schemeOf } from "./scheme-of";
@@ -10,7 +11,7 @@ import { sealOf } from "./seal";
  *
  * @param input - as for {@link defineScheme}
  * @throws {@link VeladisError} as {@link defineScheme}; `out-of-range` for the id of a built-in scheme, and the standard and
- *   edition of one with other limits
+ *   edition of one with other limits, and for limits that are informative
  * @example
  * ```ts
  * import { iso10816Part3Of2009, sealedScheme } from "veladis/severity";
@@ -21,8 +22,9 @@ import { sealOf } from "./seal";
  * ```
  */
 export function sealedScheme(input: SchemeInput): string {
-  const text = JSON.stringify(
-    schemeOf(requireObject(input, "a scheme with id, kind, standard and classes") as unknown as Scheme),
-  );
+  const given = requireObject(input, "a scheme with id, kind, standard and classes");
+  const scheme = schemeOf(given as unknown as Scheme);
+  requireCriterion(scheme);
+  const text = JSON.stringify(scheme);
   return `${sealOf(text)} ${text}`;
 }

@@ -22,6 +22,8 @@ export const exactRefusals: Cases = {
   "sealedScheme, no scheme": () => sealedScheme(7 as Loose),
   "sealedScheme, the id of a built-in one": () =>
     sealedScheme({ ...rule, id: "iso-10816-3-2009", classes: [{ criteria: [criterion] }] }),
+  "sealedScheme, limits for orientation": () =>
+    sealedScheme({ ...rule, informative: true, classes: [{ criteria: [criterion] }] }),
   "exactZone, null for options": () => exactZone(3, "mm/s rms", null as Loose),
   "exactZone, an option that nobody has": () =>
     exactZone(3, "mm/s rms", { scheme: ofPower, assume: "nothing" } as Loose),
