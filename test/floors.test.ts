@@ -18,6 +18,7 @@ const floors: Record<string, number> = {
   balance: 4,
   severity: 5,
   device: 5,
+  kit: 5,
   uncertainty: 5,
   vector: 6,
   conformity: 6,

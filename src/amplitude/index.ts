@@ -1,8 +1,15 @@
 export { amountAmplitude, amountOf } from "./amount";
 export type { ArrayConversion, Batch, BatchOptions, SameKind } from "./batch";
+export { checkedOptions } from "./checked-options";
 export type { ExplainedStep, Operation } from "./conversion-steps";
-export { convert } from "./convert";
-export { type ConvertedAmplitude, conversionAssumes, convertAmplitude, convertChecked } from "./convert-amplitude";
+export { convert, converted } from "./convert";
+export {
+  assumedBetween,
+  type ConvertedAmplitude,
+  conversionAssumes,
+  convertAmplitude,
+  convertChecked,
+} from "./convert-amplitude";
 export type { ConvertArguments, ConvertOptions } from "./convert-options";
 export { convertedAt } from "./converted-at";
 export {
@@ -30,6 +37,8 @@ export {
 export { rssDifference, vectorDifference } from "./differences";
 export { type EquivalentsRow, equivalents } from "./equivalents";
 export { type Explanation, explain, type WithHistory } from "./explain";
+export { factorOf } from "./factor";
+export { type Pair, pair } from "./pair";
 export { type Sensor, sensor } from "./sensor";
 export {
   formatVoltage,

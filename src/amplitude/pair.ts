@@ -72,7 +72,7 @@ function timesHertz(factor: number, rest: number, hz: number, steps: number): nu
 }
 
 /** The conversion between two types, in whole numbers as far as it goes. */
-function pair(from: ParsedType, to: ParsedType): Pair {
+export function pair(from: ParsedType, to: ParsedType): Pair {
   const steps = to.order - from.order;
   const power = to.pi - from.pi + steps;
   const rootTwo = to.rootTwo - from.rootTwo;

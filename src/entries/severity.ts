@@ -106,6 +106,7 @@ export {
   type SupportRule,
   schemeById,
   schemesFor,
+  sealedScheme,
   selectSchemes,
   severityColour,
   severityPalette,

@@ -36,7 +36,7 @@ export interface CriterionPlan {
 }
 
 /** The measuring band for a criterion, at a shaft speed in r/min if it is known. */
-function bandOf(scheme: Scheme, criterion: Criterion, { speed }: KnownFacts): CriterionPlan["band"] {
+export function bandOf(scheme: Scheme, criterion: Criterion, { speed }: KnownFacts): CriterionPlan["band"] {
   if (criterion.band !== undefined) return criterion.band;
   const { slowBand, band } = scheme;
   const least = typeof speed === "object" ? speed[0] : (speed as number | undefined);

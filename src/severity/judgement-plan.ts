@@ -1,12 +1,4 @@
-import {
-  differencesOf,
-  GUIDE,
-  isVerified,
-  type Provenance,
-  provenances,
-  signaturesOf,
-  worstProvenance,
-} from "../core/index";
+import { differencesOf, type Provenance, signaturesOf, worstProvenance } from "../core/index";
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
@@ -19,7 +11,7 @@ import type { PlacedMachine } from "./placed-machine";
 import { type PossibleZones, possibleZones } from "./possible-zones";
 import { requireCriterion } from "./require-criterion";
 import { requirePlace } from "./require-place";
-import type { Scheme } from "./scheme";
+import { schemeCautions } from "./scheme-cautions";
 import { type SupportRule, supportRuleOf } from "./support-rule-of";
 
 /** What of a judgement depends on the table, the machine and what the readings are written in, but not on their size. */
@@ -85,25 +77,6 @@ function assumedFrequency(criteria: readonly CriterionPlan[]): string[] {
   return [`nothing below running speed, ${significant(bound.hertz as number)} Hz: assumed`];
 }
 
-/** What to do about limits so known. */
-function checkText(provenance: Provenance): string {
-  return `limits ${provenances[provenance].text}: check them against the standard before relying on them`;
-}
-
-const GOVERN = "limits of the machine's maker, site rules, local codes and licensed practice govern";
-
-function cautionsOf(scheme: Scheme, provenance: Provenance, note: string | undefined): string[] {
-  const { status, replacedBy, notes } = scheme;
-  return [
-    ...(isVerified(provenance) ? [] : [checkText(provenance)]),
-    ...(status === "withdrawn" ? [`withdrawn edition, replaced by ${replacedBy}`] : []),
-    ...(status === "guide" ? [GUIDE] : []),
-    ...(note === undefined ? [] : [note]),
-    ...(notes ?? []),
-    GOVERN,
-  ];
-}
-
 function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFactor?: number): JudgementPlan {
   const { scheme, chosen, given } = machine;
   requireCriterion(scheme);
@@ -132,7 +105,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...outsideBand(criteria, given.speed),
       ...peakCautions(scheme, criteria, readings),
       ...kindCautions(scheme, given.type),
-      ...cautionsOf(scheme, provenance, chosen.note),
+      ...schemeCautions(scheme, provenance, chosen.note),
     ]),
     possible: possibleZones(scheme.kind, zones),
   };

@@ -41,7 +41,7 @@ export function namesOf(scheme: Scheme): readonly string[] {
 }
 
 /** The value of a limit at a shaft speed in r/min, the lowest over a range; null where the standard gives none. */
-function limitAt(limit: LimitValue, speed: FactValue | undefined): number | null {
+export function limitAt(limit: LimitValue, speed: FactValue | undefined): number | null {
   if (limit === null || typeof limit === "number") return limit;
   if (speed === undefined) {
     throw new VeladisError("missing-fact", {
@@ -55,7 +55,7 @@ function limitAt(limit: LimitValue, speed: FactValue | undefined): number | null
 }
 
 /** What a criterion allows more for the height of the measuring point. */
-function allowedForHeight({ height }: Criterion, known: KnownFacts): number {
+export function allowedForHeight({ height }: Criterion, known: KnownFacts): number {
   if (height === undefined || typeof known.height !== "number") return 0;
   return Math.max(0, known.height - height.above) * height.perMetre;
 }
@@ -64,7 +64,7 @@ function allowedForHeight({ height }: Criterion, known: KnownFacts): number {
  * Where a limit comes from to which something was added for height. What is added is known as the criterion is: nobody
  * confirmed the sum.
  */
-function sourceOfSum(own: Source, { source }: Criterion): Source {
+export function sourceOfSum(own: Source, { source }: Criterion): Source {
   if (own.provenance !== "confirmed") return own;
   const { note, shipped } = own;
   return Object.freeze({ ...source, ...(note !== undefined && { note }), ...(shipped !== undefined && { shipped }) });

@@ -132,7 +132,8 @@ function speedRange({ from, to }: SpeedRange): readonly [low: number, high: numb
 /** Shaft heights that any electrical machine has, in mm. */
 const [LOWEST, HIGHEST] = [20, 3000];
 
-function checkShaftHeight({ shaftHeight, type }: KnownFacts): void {
+/** Refuses a shaft height that no machine has, and one of a machine that is not electrical. */
+export function checkShaftHeight({ shaftHeight, type }: KnownFacts): void {
   if (typeof shaftHeight !== "number") return;
   if (shaftHeight < LOWEST || shaftHeight > HIGHEST) {
     throw new VeladisError("out-of-range", {

@@ -3,7 +3,9 @@ import * as root from "veladis";
 import * as chart from "veladis/chart";
 import * as explanation from "veladis/explain";
 import * as json from "veladis/json";
+import * as kit from "veladis/kit";
 import * as mathjs from "veladis/mathjs";
+import * as ownScheme from "veladis/own";
 import * as protection from "veladis/protection";
 import * as sensors from "veladis/sensor";
 import * as severity from "veladis/severity";
@@ -26,6 +28,8 @@ export const entries = {
   "veladis/sensor": sensors,
   "veladis/explain": explanation,
   "veladis/json": json,
+  "veladis/own": ownScheme,
+  "veladis/kit": kit,
 } as const;
 
 /** A public function, or a method of what one returns, with arguments that it answers. */
@@ -175,6 +179,7 @@ const severities: Call[] = [
   s("confirmedDifferences", [own]),
   s("countLimits", [own]),
   s("defineScheme", own),
+  s("sealedScheme", own),
   s("limitsFor", { scheme, machine, assume: "lowest limits", as: "um pp", at: "25 Hz" }),
   s("parseMachine", "pump 90 kW 2980 r/min rigid"),
   s("schemeById", scheme),
@@ -723,6 +728,42 @@ const texts: Call[] = [
   j("fromJson", "amplitude", json.toJson("amplitude", root.convertAmplitude("2 g pk", "g rms"))),
 ];
 
+const owns: Call[] = [
+  on(ownScheme)("exactZone", 3, "mm/s rms", {
+    scheme: severity.sealedScheme(own as Loose),
+    machine: { support: "rigid", power: 90 },
+  }),
+];
+
+const ownUnit = {
+  symbol: "lin/s",
+  quantity: "velocity",
+  num: 127,
+  den: 60_000,
+  name: "line per second",
+  source: { title: "Hollowmere workshop sheet 3", provenance: "memory" },
+};
+const kitOfOwn = (): Loose => kit.toolkit({ units: [ownUnit as Loose] });
+const ofSamples = (samples: ArrayLike<number>): number => Math.max(...Array.from(samples, Math.abs)) / 2;
+const kits: Call[] = [
+  on(kit)("defineUnit", ownUnit),
+  {
+    name: "defineDetector",
+    args: () => [{ symbol: "half", num: 1, den: 2, ofSamples, name: "half of the peak", source: ownUnit.source }],
+    run: (...given) => (kit as Loose).defineDetector(...given).symbol,
+  },
+  {
+    name: "toolkit",
+    args: () => [{ units: [ownUnit] }],
+    run: (...given) => (kit as Loose).toolkit(...given).convert(1, "lin/s pk", "mm/s pk"),
+  },
+  of("toolkit", kitOfOwn, "convert", 1, "lin/s pk", "g rms", { at: "25 Hz" }),
+  of("toolkit", kitOfOwn, "converter", "lin/s pk", "mm/s rms"),
+  of("toolkit", kitOfOwn, "amplitude", 1, "lin/s pk", "mm/s rms"),
+  of("toolkit", kitOfOwn, "read", Float64Array.of(1, -1, 1, -1), "rms"),
+  of("toolkit", kitOfOwn, "quantityOf", "lin/s pk"),
+];
+
 mathjs.registerAmplitudes(math as Loose);
 
 /** All of them, by entry. */
@@ -739,4 +780,6 @@ export const calls: { readonly [Entry in keyof typeof entries]: readonly Call[] 
   "veladis/sensor": loops,
   "veladis/explain": explanations,
   "veladis/json": texts,
+  "veladis/own": owns,
+  "veladis/kit": kits,
 };

@@ -3,6 +3,7 @@ import * as severity from "veladis/severity";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 import { confirmRefusals } from "./confirm-refusals";
+import { exactRefusals } from "./exact-refusals";
 
 // biome-ignore lint/suspicious/noExplicitAny: what no type allows is handed over on purpose
 type Loose = any;
@@ -395,4 +396,4 @@ const cases: Cases = {
   "schemes to count, of no list": () => s.countLimits(7),
 };
 
-holdWording("severity", { ...cases, ...confirmRefusals });
+holdWording("severity", { ...cases, ...confirmRefusals, ...exactRefusals });

@@ -1,0 +1,49 @@
+import {
+  dataText,
+  requireChoice,
+  requireKnownOptions,
+  requirePositive,
+  requireText,
+  shown,
+  VeladisError,
+} from "../core/index";
+import { type Fact, facts, isNumberFact } from "./facts";
+import { checkShaftHeight, closedLabels, type FactValue, type KnownFacts } from "./machine";
+
+function checkedNumber(given: unknown, what: string): FactValue {
+  if (!Array.isArray(given)) return requirePositive(given as number, what);
+  const [low, high] = given;
+  if (given.length === 2 && requirePositive(low, what) < requirePositive(high, what)) {
+    return [low, high];
+  }
+  throw new VeladisError("out-of-range", { expected: what, received: dataText(given) });
+}
+
+/**
+ * The facts of a machine that were given as numbers in the units of {@link facts} and as labels, checked. Nothing is
+ * computed of them: a support is stated.
+ *
+ * @throws {@link VeladisError} `missing-option`, `wrong-type`, `not-positive`, `unknown-option`, `out-of-range`
+ */
+export function plainFacts(machine: KnownFacts): KnownFacts {
+  const form = 'facts of a machine such as { power: 90, support: "rigid" }';
+  requireKnownOptions(machine, facts, "a fact about a machine", form);
+  const known: { [F in Fact]?: FactValue } = {};
+  for (const [name, given] of Object.entries(machine) as [Fact, unknown][]) {
+    if (given === undefined) continue;
+    const entry: { readonly ask: string; readonly unit?: string } = facts[name];
+    const labels: readonly string[] | undefined = closedLabels[name as "type"];
+    if (isNumberFact(name)) {
+      known[name] = checkedNumber(given, `${entry.ask}: a number above zero in ${entry.unit}, or [low, high]`);
+    } else {
+      known[name] = labels ? requireChoice(given, labels, entry.ask) : requireText(given as string, entry.ask);
+    }
+  }
+  checkShaftHeight(known);
+  if (known.naturalFrequency === undefined && (known.support === undefined || known.mounting === undefined))
+    return known;
+  throw new VeladisError("out-of-range", {
+    expected: "the support alone; what follows from a natural frequency, or agrees with a mounting, classify finds",
+    received: shown(Object.keys(known).join(", ")),
+  });
+}
