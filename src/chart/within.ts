@@ -4,8 +4,6 @@ import { isUncertain, type Step, significant } from "../reading/index";
 import { BEST_VALUE, type Judgement } from "../severity/index";
 import { rounded, tag } from "./markup";
 
-const NOT_DRAWN = "The uncertainty of the reading is not drawn";
-
 /** What says that a chart of readings shows their best values; nothing where none has an uncertainty. */
 export function notDrawnNotes(readings: readonly { readonly history?: readonly Step[] | undefined }[]): string[] {
   const count = readings.filter(({ history = [] }) => isUncertain(history)).length;
@@ -96,5 +94,5 @@ export function intervalMark(low: number, high: number, height: number): string 
 /** What a bar without the interval says of it. */
 export const notDrawn = /* @__PURE__ */ Object.freeze({
   title: ", ± NOT DRAWN",
-  note: `${NOT_DRAWN}: the verdict is that of the best value.`,
+  note: "The uncertainty of the reading is not drawn: the verdict is that of the best value.",
 });

@@ -34,6 +34,7 @@ const cases: Cases = {
   "marginText, no judgement": () => s.marginText(),
   "marginText, a kind that is none": () => s.marginText({ ...judged("group 1 rigid"), kind: "zone" }),
   "marginText, a margin without decibels": () => s.marginText({ ...judged("group 1 rigid"), margin: { ratio: 2 } }),
+  "marginText, an option there is none of": () => s.marginText(judged("group 1 rigid"), { digit: 4 }),
   "severityColour, no place": () => s.severityColour(undefined, 4),
   "severityColour, of no zones": () => s.severityColour(0, 0),
   "classify, no options": () => s.classify("4 mm/s rms"),
