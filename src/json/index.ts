@@ -11,7 +11,7 @@ export type {
   WithinAndChange,
 } from "./answers";
 export type { TripAnswers, VerificationAnswers } from "./device-answers";
-export { type Envelope, envelopeOf, jsonVersion } from "./envelope";
+export { envelopeOf, jsonVersion } from "./envelope";
 export { fromJson } from "./from-json";
 export { answerKinds } from "./shapes/index";
 export { toJson } from "./to-json";

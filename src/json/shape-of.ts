@@ -19,7 +19,7 @@ type FieldOf<Value> =
 type FieldsOf<Answer> = { readonly [Key in keyof Answer]-?: FieldOf<Answer[Key]> };
 
 /** The shape of a kind of answer: its fields, behind those of the kind that it is `like`. */
-export type ShapeOf<Answer> = { readonly keys: FieldsOf<Answer> } | LikeOf<Answer>;
+type ShapeOf<Answer> = { readonly keys: FieldsOf<Answer> } | LikeOf<Answer>;
 
 /** A shape that has the fields of another kind too. */
 interface LikeOf<Answer> {

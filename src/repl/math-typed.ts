@@ -1,5 +1,5 @@
 /** A type of values, as typed functions take it. */
-export interface MathType {
+interface MathType {
   readonly name: string;
   readonly test: (value: unknown) => boolean;
 }

@@ -58,7 +58,7 @@ function requireWhole(value: number, least: number, most: number, what: string):
 }
 
 /** The slopes of an answer, and the method that it takes. */
-export interface Slopes {
+interface Slopes {
   /** What the answer owes to each input. */
   readonly parts: readonly number[];
   /** The same of any number of the graph, by its place. */

@@ -2,7 +2,7 @@ import { jsonText } from "../../core/index";
 import { type AnswerKind, type AnswerOf, envelopeOf } from "../../json/index";
 
 /** What is told beside an answer, with words for numbers that JSON has none for. */
-export function toldData<Told extends object>(told: Told): Told {
+function toldData<Told extends object>(told: Told): Told {
   const word = (_: string, value: unknown): unknown =>
     value === Number.POSITIVE_INFINITY || value === Number.NEGATIVE_INFINITY ? String(value) : value;
   return JSON.parse(JSON.stringify(told, word));
