@@ -8,7 +8,7 @@ const SIZE = "(?:diameter|diam\\.?|dia\\.?|radius|bore|length|width|thickness|de
 const before = /* @__PURE__ */ lazily(
   () =>
     new RegExp(
-      `^(?:(?:${PART}[\\s-]+)?${SIZE}(?:[\\s:=]+(?:of|is|the|its|an?|${PART}))*[\\s:=([]+|[Øø⌀∅][\\s:=]*|(${PART})[\\s:=([]+)(?=[\\d.])`,
+      `^(?:(?:${PART}[\\s-]+)?${SIZE}(?:[\\s:=]+(?:of|is|the|its|an?|${PART}))*[\\s:=([]+|[Øø⌀∅][\\s:=]*|(?:DN|(?:(?:delivery|total)[\\s-]+)?(?:head|lift))(?:\\s+of)?[\\s:=]*|(${PART})[\\s:=([]+)(?=[\\d.])`,
       "i",
     ),
 );
@@ -16,7 +16,7 @@ const before = /* @__PURE__ */ lazily(
 const behind = /* @__PURE__ */ lazily(
   () =>
     new RegExp(
-      `^[\\s-]+(?:${PART}[\\s-]+)?(?:${SIZE}|long|wide|thick)(?![\\p{L}])(?:\\s+(?:of\\s+|the\\s+)*${PART}(?![\\p{L}]))?`,
+      `^[\\s-]+(?:${PART}[\\s-]+)?(?:${SIZE}|long|wide|thick|(?:(?:delivery|total)[\\s-]+)?(?:head|lift)|DN|wheel|impeller)(?![\\p{L}])(?:\\s+(?:of\\s+|the\\s+)*${PART}(?![\\p{L}]))?`,
       "iu",
     ),
 );
@@ -36,6 +36,9 @@ function lengthAt(text: string, isPlain: boolean): number {
  * `400 mm bore`, `pulley 400 mm`; none where no dimension is, nor for `shaft 400 mm`, which may be the height.
  */
 export function dimensionLength(text: string): number {
+  // H=45 m: the head of a pump, where H=280 mm is a shaft height
+  const [head = ""] = /^H[\s:=]*[1-9]\d*(?:[.,]\d+)?\s*(?:m|ft)(?![\w/])/.exec(text) ?? [];
+  if (head !== "") return head.length;
   const [lead = "", part] = before().exec(text) ?? [];
   if (!/^[\d.]/.test(text.slice(lead.length))) return 0;
   const length = lengthAt(text.slice(lead.length), part !== undefined || lead === "");

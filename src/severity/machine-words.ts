@@ -171,7 +171,7 @@ export const wordLabels: Readonly<Record<LabelName, readonly string[]>> = {
   mounting: ["free", "rigid", "resilient"],
   region: ["preferred", "allowable"],
   test: ["site", "works"],
-  part: ["nacelle", "rotor bearing", "gearbox", "generator", "location 1", "other main bearings", "foundation", "frame(?![\\s:=]+(?:size|iec|nema|\\S*\\d))", "cylinder", "dampers", "piping", "engine", "skid"],
+  part: ["nacelle", "rotor bearing", "gearbox", "generator", "location 1", "other main bearings", "foundation", "frame(?![\\s:=]+(?:size|iec|nema|\\S*\\d))", "cylinder(?:[\\s(]+(?:rod|lateral))?", "dampers", "piping", "engine", "skid"],
   band: ["low", "high", "a"],
   content: ["overall", "subsynchronous", "discrete", "nonsynchronous"],
   units: ["metric", "customary"],

@@ -2,6 +2,7 @@ import { cached, requireText, shown, VeladisError } from "../core/index";
 import { dimensionLength } from "./dimension-length";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { frameAt } from "./frame-size";
+import { type Lead, leadAfter } from "./left-over";
 import type { Machine } from "./machine";
 import { besideAt } from "./machine-beside";
 import { requirePlain } from "./machine-hedges";
@@ -12,6 +13,7 @@ import { knownPhrases, type Phrase, phraseAt, qualifiedBy, sizesIn } from "./mac
 import { type Context, labelled } from "./machine-words";
 import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
+import { otherLabelLength } from "./other-label";
 import { requireNoPlace } from "./other-place";
 import { requireOneValue } from "./second-value";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
@@ -70,6 +72,8 @@ function rangeLength(rest: string, phrase: Phrase): number {
 function saidBy(rest: string, context: Context): Read {
   const symbol = symbolAt(rest);
   if (symbol > 0) return { length: symbol };
+  const other = otherLabelLength(rest);
+  if (other > 0) return { length: other, didYouMean: [], plain: true };
   const dimension = dimensionLength(rest);
   if (dimension > 0) return { length: dimension, didYouMean: [], plain: true };
   const frame = context === "" ? frameAt(rest) : undefined;
@@ -108,6 +112,7 @@ function machineIn(written: string): Machine {
   let context: Context = "";
   // a word that says nothing of its own, right before the rest
   let before = "";
+  let lead: Lead | undefined;
   let neighbour: Neighbour | undefined;
   let gap = "";
   while (rest !== "") {
@@ -116,6 +121,7 @@ function machineIn(written: string): Machine {
     const isRead = said.plain ?? (said.didYouMean === undefined && !said.label);
     requirePlain(words, rest.slice(said.length), isRead);
     requireOneValue(said, words, rest.slice(said.length));
+    lead = leadAfter(lead, said, rest);
     neighbour = neighbourOf(neighbour, said, words, gap);
     requireNoPart(before, words, said.facts);
     add(said, words);

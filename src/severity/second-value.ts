@@ -10,7 +10,7 @@ const LINK = /^[\s,;:()[\]"]*(?:(?:[/|&+\\–—-]|\b(?:and|or|to)\b)[\s,;:()[\]
 const STRONG = /[/|&+\\–—-]|[a-z]/i;
 
 /** Marks within a word that make two of it. */
-const WITHIN = /[/|&+\\]+|[-–—.…]+(?=(?:[a-z]|[ivx]+|\d+)$)/i;
+const WITHIN = /[/|&+\\:;*=~{}]+|[-–—.…]+(?=(?:[a-z]|[ivx]+|\d+)$)/i;
 
 /** A numeral of a class, group or category, with BV before it perhaps. */
 const NUMERAL = /^(?:bv[\s-]?)?([ivx]+|\d{1,2})(?![\w.]|-\w)/i;
@@ -67,7 +67,7 @@ function requireOneLabel(fact: LabelName, written: string, following: string): v
   const value = written.replace(/(?:\s*[/|&+]|\s+(?:and|or|to|[-–—]))+$/i, "");
   const behind = written.slice(value.length) + following;
   const [before = "", after = ""] = value.split(WITHIN, 2);
-  const isRange = !/[/|&+\\]/.test(value);
+  const isRange = !/[/|&+\\:;*=~{}]/.test(value);
   // BV-3 and high-speed are one
   if (after !== "" && before !== "" && !(isRange && !/^(?:[a-z]|[ivx]+|\d+)$/i.test(before))) {
     throw twoValues(fact, before.trim(), after.trim());

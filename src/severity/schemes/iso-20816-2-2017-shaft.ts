@@ -1,5 +1,6 @@
 import { builtIn } from "./built-in";
 import { flatTable } from "./flat-table";
+import { generatorOfSet } from "./generator-of-set";
 import { disputed, memory, quoted } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory(
@@ -38,6 +39,9 @@ export const iso20816Part2Shaft = /* @__PURE__ */ builtIn({
   scope: "land-based steam turbines and generators above 40 MW, and gas turbines at 3000 and 3600 r/min, on the shaft",
   machines: ["steam turbine", "generator", "gas turbine"],
   within: { power: { above: 40000 } },
+  exclusions: [
+    /* @__PURE__ */ generatorOfSet("ISO 20816-2"),
+  ],
   place: "shaft",
   measuredOn: "the shaft against its bearing housing, the larger of two probes at right angles",
   band: null,

@@ -1,5 +1,6 @@
 import { builtIn } from "./built-in";
 import { flatTable } from "./flat-table";
+import { generatorOfSet } from "./generator-of-set";
 import { memory } from "./sources";
 
 const ANNEX = /* @__PURE__ */ memory("ISO 20816-2:2017", "Annex A");
@@ -23,6 +24,9 @@ export const iso20816Part2Of2017 = /* @__PURE__ */ builtIn({
   scope: "land-based gas turbines, steam turbines and generators above 40 MW with fluid-film bearings, radial at rated speed in steady state (axial on thrust bearings)",
   machines: ["steam turbine", "generator", "gas turbine"],
   within: { power: { above: 40000 } },
+  exclusions: [
+    /* @__PURE__ */ generatorOfSet("ISO 20816-2"),
+  ],
   place: "housing",
   measuredOn: "bearing housings or pedestals",
   band: [10, 500],

@@ -1,5 +1,6 @@
 import { builtIn } from "./built-in";
 import { flatTable } from "./flat-table";
+import { generatorOfSet } from "./generator-of-set";
 import { over4800, over9000, over13200 } from "./shaft-law";
 import { memory } from "./sources";
 
@@ -23,6 +24,7 @@ export const iso20816Part4Shaft = /* @__PURE__ */ builtIn({
   machines: ["gas turbine"],
   within: { power: { above: 3000 } },
   exclusions: [
+    /* @__PURE__ */ generatorOfSet("ISO 20816-4"),
     { when: { type: "gas turbine", power: { above: 40000 }, speed: { oneOf: [1500, 1800, 3000, 3600] } }, reason: "a gas turbine above 40 MW at 1500, 1800, 3000 or 3600 r/min: ISO 20816-2, not ISO 20816-4" },
     { when: { type: "aero-derivative gas turbine" }, reason: "an aero-derivative gas turbine: not within ISO 20816-4; ask its maker" },
   ],

@@ -1,0 +1,116 @@
+import { lazily, shown, VeladisError } from "../core/index";
+import { labelKey } from "./label";
+import { unitAt } from "./machine-units";
+import { type LabelName, wordLabels } from "./machine-words";
+import type { Said } from "./nameplate";
+
+/** A value that was read, to which a word left over behind it may be a second one. */
+export interface Lead {
+  readonly what: string;
+  readonly written: string;
+  /** Of a label: which, and its value. */
+  readonly label?: readonly [fact: LabelName, value: string];
+  /** The word right before the next one. */
+  readonly before: string;
+}
+
+/** Words before a number that names a thing or a document, and not a second value. */
+const names = /* @__PURE__ */ lazily(
+  () =>
+    /^(?:unit|bearing|line|boiler|building|hall|house|train|stage|stand|station|point|block|plant|pump|tag|serial|year|built|made|in|since|model|item|pos|position|frame|size|IP|IE|IEC|ISO|EN|DIN|BS|VDI|API|ANSI|HI|NEMA|MG)[.:]?$/i,
+);
+
+/** The words of a text without the marks between and around them. */
+function wordsOf(text: string): readonly string[] {
+  // 2.5 and V-belt are one, BV-3.BV-4 is two
+  return text
+    .split(/[^\p{L}\d#.,–—‐‑-]+|(?<!\d)[.,]+|[.,]+(?!\d)|[–—]+/u)
+    .map((word) => word.replace(/^-+|-+$/g, ""))
+    .filter((word) => word !== "");
+}
+
+const NUMERAL = /^(?:bv[\s-]?)?(?:[ivx]+|\d{1,2})$/i;
+
+/** True where a word is a value of a label like the one that was read. */
+function isValue(word: string, [fact, value]: readonly [LabelName, string]): boolean {
+  if (NUMERAL.test(value)) return NUMERAL.test(word) && /^(?:bv)?\d+$/.test(labelKey(word));
+  if (/^[a-z]$/i.test(value)) return /^[b-z]$/i.test(word) || word === "A";
+  return wordLabels[fact].some((one) => new RegExp(`^(?:${one})$`, "i").test(word));
+}
+
+/** What a number without a unit behind a fact would be a second one of. */
+function numberOf(said: Said): string | undefined {
+  if (said.isRange) return undefined;
+  if (said.speed !== undefined) return "speed";
+  if (said.facts?.power !== undefined || said.apparent !== undefined) return "power";
+  return said.facts?.shaftHeight !== undefined && said.facts.frame === undefined ? "shaft height" : undefined;
+}
+
+function twoOf({ what, written, label }: Lead, second: string): VeladisError {
+  const other = label === undefined ? `${shown(second)} with its unit` : shown(`${label[0]} ${second}`);
+  const first = label === undefined ? written : `${label[0]} ${label[1]}`;
+  return new VeladisError("syntax", {
+    expected: `one ${what}, ${shown(first)} or ${other}: give one`,
+    received: "both",
+  });
+}
+
+/** Refuses words left over that hold a second value of what was read before them. */
+function requireNoSecond(lead: Lead, words: string, behind: string): void {
+  // 1 of 2: which of them it is; 400 V: a number with a unit of its own
+  if (/^\s+of\s+\d/.test(behind) || /^\d[\d.,]*\s*\p{L}/u.test(words)) return;
+  let { before } = lead;
+  for (const word of wordsOf(words)) {
+    const isNumber = /^\d+(?:[.,]\d+)?$/.test(word);
+    const isAlone = !isNumber || (/^[^\p{L}]*$/u.test(words) && wordsOf(words).length === 1);
+    const key = (one: string) => labelKey(/^bv/i.test(lead.label?.[1] ?? "") ? one.replace(/^bv[\s-]?/i, "") : one);
+    const isSecond =
+      lead.label === undefined ? isNumber : isValue(word, lead.label) && key(word) !== key(lead.label[1]);
+    if (isSecond && isAlone && !names().test(before)) throw twoOf(lead, word);
+    before = word;
+  }
+}
+
+/** Two numbers before one unit: `300 / 90 kW`, `315 (280) mm`. */
+const TWO = /^(\d+(?:[.,]\d+)?)\s*[([{/|&+;]+\s*(\d+(?:[.,]\d+)?)\s*[)\]}]?\s*(?=\p{L})/u;
+
+function requireOneNumber(text: string): void {
+  const [whole = "", first = "", second = ""] = TWO.exec(text) ?? [];
+  const unit = whole === "" ? undefined : unitAt(text.slice(whole.length));
+  // 3/50 Hz: phases and the line
+  if (unit === undefined || (unit.symbol === "Hz" && /^[13]$/.test(first)) || Number(first) === Number(second)) return;
+  const [one, other] = [first, second].map((digits) => shown(`${digits} ${unit.symbol}`));
+  throw new VeladisError("syntax", {
+    expected: `one number with its unit, ${one} or ${other}: give one`,
+    received: shown(text.slice(0, whole.length + unit.length)),
+  });
+}
+
+/**
+ * The value that words left over behind it may contradict, once the next words are read: a label, a power, a speed or a
+ * shaft height. Any word left over between it and the next fact that is a value of the same kind is a second one.
+ *
+ * @param rest - the line from these words on
+ * @throws {@link VeladisError} `syntax` with both named
+ */
+export function leadAfter(
+  lead: Lead | undefined,
+  said: Said & { readonly label?: true },
+  rest: string,
+): Lead | undefined {
+  const words = rest.slice(0, said.length);
+  if (said.label) {
+    if (words.endsWith('"')) return undefined;
+    const [label] = Object.entries(said.facts ?? {}) as [[LabelName, string]];
+    return { what: label[0], written: words, label, before: "" };
+  }
+  const what = said.didYouMean === undefined ? numberOf(said) : undefined;
+  if (what !== undefined) return { what, written: words.replace(/\s+/g, " "), before: "" };
+  if (said.didYouMean !== undefined && !said.plain) {
+    if (!/\p{L}/u.test(words)) requireOneNumber(rest);
+    if (lead !== undefined) requireNoSecond(lead, words, rest.slice(said.length));
+  }
+  const saysFact = said.facts !== undefined || said.poles !== undefined || said.machineBeside !== undefined;
+  if (lead === undefined || saysFact) return undefined;
+  return { ...lead, before: wordsOf(words).at(-1) ?? "" };
+}
