@@ -58,7 +58,12 @@ describe("the limits for a machine", () => {
   });
 
   it("say what carrying them assumed, and whoever goes on from one says it too", () => {
-    const carried = limitsFor({ scheme: "iso-10816-3-2009", machine: "group 2 rigid", as: "mm/s rms", at: "1500 r/min" });
+    const carried = limitsFor({
+      scheme: "iso-10816-3-2009",
+      machine: "group 2 rigid",
+      as: "mm/s rms",
+      at: "1500 r/min",
+    });
     const limit = carried[1]?.limits["C/D"];
     // 71 um RMS at 25 Hz: times 2 pi 25 Hz is 11.15 mm/s RMS
     expect(limit?.value).toBeCloseTo(0.071 * 2 * Math.PI * 25, 12);
