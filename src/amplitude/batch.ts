@@ -53,6 +53,9 @@ function checkTarget(source: ArrayLike<number>, target: Batch | number[]): void 
       parameter,
     });
   }
+  if (Object.isFrozen(target)) {
+    throw new VeladisError("wrong-type", { expected: "a target to write into", received: "a frozen list", parameter });
+  }
   if (source.length !== target.length) {
     throw new VeladisError("length-mismatch", {
       expected: `a target of ${source.length} elements`,
@@ -89,6 +92,14 @@ export function batch(
   requireKnownOptions(options, KNOWN, "an option of a batch", 'options such as { nan: "keep" }');
   if (options.nan !== undefined) {
     requireChoice(options.nan, ["refuse", "keep"], "what becomes of NaN", { option: "nan" });
+  }
+  const { whole } = options;
+  if (whole !== undefined && typeof whole !== "boolean") {
+    throw new VeladisError("wrong-type", {
+      expected: "whether all values are looked at first: true or false",
+      received: shown(whole),
+      option: "whole",
+    });
   }
   const from = isTyped(source) ? source : numbersOf(source, "a list of readings", "source");
   const target = given === undefined ? emptyLike(source, from.length) : given;

@@ -1,4 +1,6 @@
-import { VeladisError } from "./error";
+import { shown, VeladisError } from "./error";
+
+const FORM = "a function that answers at once, such as () => parseAmplitude(text)";
 
 /** What became of a call: its answer, or the refusal. */
 export type Attempt<Value> =
@@ -9,7 +11,8 @@ export type Attempt<Value> =
  * The answer of a call, or the error that it was refused with, as a value. Any other error is thrown on: it is a fault of
  * a program, not an answer.
  *
- * @param call - what is called, once and at once: a promise that it gives is its answer, and is not waited for
+ * @param call - what is called, once and at once: a promise is refused, since its refusal comes later
+ * @throws {@link VeladisError} `wrong-type` for what is no function, or one that gives a promise: await it first
  * @example
  * ```ts
  * import { attempt, parseAmplitude } from "veladis";
@@ -19,10 +22,16 @@ export type Attempt<Value> =
  * ```
  */
 export function attempt<Value>(call: () => Value): Attempt<Value> {
+  if (typeof call !== "function") throw new VeladisError("wrong-type", { expected: FORM, received: shown(call) });
+  let value: Value;
   try {
-    return { ok: true, value: call() };
+    value = call();
   } catch (error) {
     if (error instanceof VeladisError) return { ok: false, error };
     throw error;
   }
+  if (!(value instanceof Promise)) return { ok: true, value };
+  // what becomes of it is nobody's answer: it must not end the program besides
+  value.catch(() => {});
+  throw new VeladisError("wrong-type", { expected: FORM, received: "one that gives a promise" });
 }

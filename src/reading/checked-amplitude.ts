@@ -6,6 +6,7 @@ import {
   requireNonNegative,
   requirePositive,
   requireText,
+  same,
   shown,
   VeladisError,
 } from "../core/index";
@@ -32,6 +33,29 @@ function checkLevel({ value, level, unit }: Amplitude): void {
   throw new VeladisError("wrong-quantity", {
     expected: `a level that says the value beside it, ${value} ${unit}`,
     received: `${decibels} dB re ${re}, which is ${linear} ${type.unit}`,
+  });
+}
+
+/**
+ * Refuses a reading of another type or frequency than the last step left it in: by its unit alone it may be a thousand
+ * times what it was. A value that was replaced is another matter: the history says so.
+ */
+function requireTypeOfHistory({ history, hertz }: Amplitude, type: string): void {
+  const last = history?.at(-1);
+  if (last === undefined) return;
+  if (last.type !== type) {
+    const { unit, detector } = parsedType(last.type);
+    if (typeOf(unit, detector).type !== type) {
+      throw new VeladisError("wrong-type", {
+        expected: `a reading in ${unit} ${detector}, as the last step of its history says`,
+        received: shown(type),
+      });
+    }
+  }
+  if (last.hertz === undefined || hertz === undefined || same(last.hertz, hertz)) return;
+  throw new VeladisError("wrong-frequency", {
+    expected: `a reading at ${last.hertz} Hz, as the last step of its history says`,
+    received: shown(hertz),
   });
 }
 
@@ -77,8 +101,8 @@ function writtenAs(reading: Amplitude, as: string): Amplitude {
  * spellings, and a quantity that the object says must be the unit's own.
  *
  * @throws {@link VeladisError} `unknown-option` for a key such as `frequency`, `wrong-type`, `negative`, `not-positive`, `not-a-number`, `not-finite`,
- *   `wrong-quantity` for a level that contradicts the value and a quantity that is not the unit's, `wrong-type` for an `as` that contradicts unit and
- *   detector, and as {@link readingType}
+ *   `wrong-quantity` for a level that contradicts the value and a quantity that is not the unit's, `wrong-type` for an `as` or a history that contradicts unit and
+ *   detector, `wrong-frequency` for a history at another, and as {@link readingType}
  */
 export function checkedAmplitude(reading: Amplitude): Amplitude {
   refuseOtherKeys(reading);
@@ -90,7 +114,7 @@ export function checkedAmplitude(reading: Amplitude): Amplitude {
 /** As {@link checkedAmplitude}, by unit and detector alone. */
 function checkedParts(reading: Amplitude): Amplitude {
   const { value, hertz, level } = reading;
-  const { unit, detector, quantity, reference } = typeOf(
+  const { unit, detector, quantity, reference, type } = typeOf(
     requireText(reading.unit, FORM),
     requireText(reading.detector, FORM),
   );
@@ -105,6 +129,7 @@ function checkedParts(reading: Amplitude): Amplitude {
   if (hertz !== undefined) requirePositive(hertz, FREQUENCY_FORM);
   if (level !== undefined) checkLevel(reading);
   const way = checkedWay(reading);
-  const same = unit === reading.unit && detector === reading.detector && quantity === reading.quantity;
-  return same && way.history === undefined ? reading : { ...reading, unit, detector, quantity, ...way };
+  requireTypeOfHistory(reading, type);
+  const isSame = unit === reading.unit && detector === reading.detector && quantity === reading.quantity;
+  return isSame && way.history === undefined ? reading : { ...reading, unit, detector, quantity, ...way };
 }

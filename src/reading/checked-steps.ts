@@ -1,4 +1,5 @@
 import { requireChoice, requireFinite, requireList, requireText, shown, VeladisError } from "../core/index";
+import { assumedByStep } from "./assumed-by-step";
 import { assumptionNames } from "./assumptions";
 import { isOwnHistory, ownHistory } from "./own-history";
 import { type Step, stepNames } from "./step";
@@ -22,7 +23,7 @@ function requireStarts({ does, of = [], hertz }: Step, place: number): void {
 }
 
 /** One step from outside, copied and frozen. */
-function checkedStep(step: Step, place: number): Step {
+function checkedStep(step: Step, place: number, before: readonly Step[]): Step {
   const { does, of, value, type, rounds = "nearest", note, assumed } = step;
   requireChoice(does, stepNames, "what a step does");
   // a limit over a reading of zero is infinite, which JSON writes as null
@@ -37,23 +38,25 @@ function checkedStep(step: Step, place: number): Step {
     requireChoice(one, assumptionNames, "what a step assumed");
   }
   requireStarts(step, place);
+  const told = assumedByStep(step, before);
   return Object.freeze({
     ...step,
     ...(infinite && { value: Number.POSITIVE_INFINITY }),
     ...(of !== undefined && { of: Object.freeze([...of]) }),
-    ...(assumed !== undefined && { assumed: Object.freeze([...assumed]) }),
+    ...((assumed !== undefined || told.length > 0) && { assumed: Object.freeze([...told]) }),
     ...checkedUncertainties(step),
   });
 }
 
 /**
  * The steps of a history, as it may come back from JSON: each checked and copied, so that nobody can change them later.
+ * What a step cannot have done without assuming it is put back where it does not say so.
  *
  * @throws {@link VeladisError} `wrong-type`, `missing-fact`, `unknown-option`, `syntax`, `not-a-number`, `not-finite`,
- *   `out-of-range` for a step that starts from none before it
+ *   `out-of-range` for a step that starts from none before it, and as {@link readingType} for what a conversion goes between
  */
 export function checkedSteps(history: readonly Step[]): readonly Step[] {
   if (isOwnHistory(history)) return history;
   const steps = requireList(history, "the steps of a reading");
-  return ownHistory(Array.from(steps, checkedStep));
+  return ownHistory(Array.from(steps, (step, place) => checkedStep(step, place, steps)));
 }

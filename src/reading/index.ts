@@ -1,6 +1,7 @@
 export { agreedHertz } from "./agreed-hertz";
 export { type Amplitude, amplitudeIn, isClipped, type Level, type LoopState, loopStates } from "./amplitude";
 export { type AmplitudeData, amplitude } from "./amplitude-from";
+export { BOUND_NOTE } from "./assumed-by-step";
 export { type Assuming, type Assumption, assumedText, assumptionNames, assumptions } from "./assumptions";
 export { behindReading, endBehind, stateBehind } from "./behind-reading";
 export { checkedSteps } from "./checked-steps";

@@ -1,5 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
-import { type Amplitude, type Assumption, ownHistory, type Step } from "../reading/index";
+import { type Amplitude, type Assumption, BOUND_NOTE, ownHistory, type Step } from "../reading/index";
 
 /** True for what a bound by the running frequency assumes too: not that this is the only frequency. */
 export const isAssumedOfBound = (one: Assumption): boolean => one !== "one-frequency";
@@ -14,7 +14,7 @@ export function carriedAsBound(reading: Amplitude, as: string, hertz: number): C
   const history = carried.history as readonly Step[];
   const { assumed = [], ...last } = history.at(-1) as Step;
   const own = Object.freeze(assumed.filter(isAssumedOfBound));
-  const step: Step = { ...last, ...(own.length > 0 && { assumed: own }), note: "a bound: nothing below running speed" };
+  const step: Step = { ...last, ...(own.length > 0 && { assumed: own }), note: BOUND_NOTE };
   return Object.freeze({
     ...carried,
     assumed: Object.freeze(carried.assumed.filter(isAssumedOfBound)),

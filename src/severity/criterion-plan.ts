@@ -58,7 +58,8 @@ export function criterionPlan(
   const reader = readerType(reading);
   const limits = limitsOf(scheme, criterion, facts);
   const names = limits.map(({ name }) => name);
-  const inReaders = limitsInType(limits, reader);
+  const texts = limits.map((limit) => limitText(scheme.kind, limit));
+  const inReaders = limitsInType(limits, texts, reader);
   const crosses = reader.quantity !== type.quantity;
   const takes = takesCrestFactor(type, reader);
   return {
@@ -70,7 +71,7 @@ export function criterionPlan(
     type,
     limits,
     bounds: limits.map(({ value }) => raised(value)),
-    texts: limits.map((limit) => limitText(scheme.kind, limit)),
+    texts,
     zones: Object.freeze(zonesBetween(scheme.kind, names, scheme.grades)) as readonly Zone[],
     band: bandOf(scheme, criterion, facts),
     peakMeans: peakMeaningOf(scheme, criterion),

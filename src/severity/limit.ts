@@ -1,6 +1,6 @@
 import { differencesOf, isVerified, knownText, type Provenance, type Source, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
-import type { Level, ReadingType } from "../reading/index";
+import type { Assumption, Level, ReadingType, Step } from "../reading/index";
 import type { Quantity, UnitSymbol } from "../units/index";
 import { criterionType } from "./criterion-type";
 import { type LimitName, limitNames, limitWords, type SchemeKind } from "./kinds";
@@ -24,6 +24,12 @@ export interface Limit<K extends SchemeKind = SchemeKind> extends PrintedLimit {
   readonly as: ReadingType;
   /** The limit as a level, where the reader's values are levels; `value` is linear in `unit` by `detector` always. */
   readonly level?: Level;
+  /** The crest factor by which it was carried from peak to RMS or back, if one was stated. */
+  readonly crestFactor?: number;
+  /** What carrying it to the reader's type assumed; left out where it stands as printed. */
+  readonly assumed?: readonly Assumption[];
+  /** The steps from the printed limit to this one; left out where it stands as printed. */
+  readonly history?: readonly Step[];
   /** The same limit in the standard's own unit and detector. */
   readonly printed: PrintedLimit;
   readonly standard: string;

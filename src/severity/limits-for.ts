@@ -6,7 +6,7 @@ import type { Quantity } from "../units/index";
 import { applies } from "./applicable-criteria";
 import { criterionType } from "./criterion-type";
 import type { SchemeKind } from "./kinds";
-import { type Limit, limitsOf } from "./limit";
+import { type Limit, limitsOf, limitText } from "./limit";
 import { limitsInType, type Told, valuesIn } from "./limits-in-type";
 import type { MachineRef } from "./machine-facts";
 import { type Assume, type PlacedMachine, placedMachine } from "./placed-machine";
@@ -92,7 +92,8 @@ export function placedLimits(
     const type = parsedType(as);
     const told = { hertz: at === undefined ? undefined : hertz(at), crestFactor: undefined };
     const limits = limitsOf(scheme, criterion, facts);
-    const { all, byName } = limitsInType(limits, type)(told);
+    const texts = limits.map((limit) => limitText(scheme.kind, limit));
+    const { all, byName } = limitsInType(limits, texts, type)(told);
     const provenance = worstProvenance(all.map((one) => one.provenance));
     return {
       quantity: criterionType(criterion).quantity,
@@ -123,6 +124,8 @@ export function placedLimits(
  * velocity?.limits["A/B"]?.verified; // => false
  * const [peak] = limitsFor({ scheme: "iso-10816-3-2009", machine, as: "in/s pk", at: "1490 r/min" });
  * peak?.limits["C/D"]?.value.toFixed(3); // => "0.251"
+ * // a limit that was carried says what that assumed
+ * peak?.limits["C/D"]?.assumed; // => ["sine"]
  * // without a frequency, a limit of displacement stays in its own unit
  * limitsFor({ scheme: "iso-10816-3-2009", machine, as: "in/s pk" }).map((one) => one.as); // => ["in/s pk", "um rms"]
  * ```

@@ -1,11 +1,10 @@
-import { type ConvertOptions, convert } from "../amplitude/index";
+import { type ConvertOptions, convert, convertChecked } from "../amplitude/index";
 import {
   type Amplitude,
-  amplitudeIn,
-  linearOf,
   type ParsedType,
   parsedType,
   type ReadingType,
+  typeOf,
   type Unfinished,
 } from "../reading/index";
 import type { Limit } from "./limit";
@@ -51,28 +50,38 @@ function namedLimits(limits: readonly Limit[]): ReaderLimits["byName"] {
   return Object.freeze(named);
 }
 
+/** A limit as the standard prints it, as a reading that was given with its name. */
+function printedReading({ printed, quantity }: Limit, note: string): Amplitude {
+  const { value, unit, detector } = printed;
+  const given = Object.freeze({ does: "given", value, type: typeOf(unit, detector).type, note } as const);
+  return { value, unit, detector, quantity, hertz: undefined, history: Object.freeze([given]) };
+}
+
 /**
- * The limits in the reader's type, for a frequency and a crest factor. What they were for the last ones is remembered:
- * within one quantity and without a crest factor that is all there is.
+ * The limits in the reader's type, for a frequency and a crest factor; each says how it was carried there and what that
+ * assumed. What they were for the last ones is remembered: within one quantity and without a crest factor that is all
+ * there is.
+ *
+ * @param texts - how each of them is named in a history
  */
-export function limitsInType(limits: readonly Limit[], reader: ParsedType): (told: Told) => ReaderLimits {
-  const { type, unit, detector, quantity, reference } = reader;
-  const printed = limits.map(({ printed: { value } }) => value);
+export function limitsInType(
+  limits: readonly Limit[],
+  texts: readonly string[],
+  reader: ParsedType,
+): (told: Told) => ReaderLimits {
+  const { type } = reader;
+  const given = limits.map((one, i) => printedReading(one, texts[i] as string));
   let lastTold: Told | undefined;
   let last: ReaderLimits | undefined;
   return (told) => {
     if (last !== undefined && told.hertz === lastTold?.hertz && told.crestFactor === lastTold?.crestFactor) return last;
-    const values = valuesIn(type, printed, (limits[0] as Limit).as, told);
+    const { hertz, crestFactor } = told;
+    const at = hertz === undefined ? undefined : { hertz };
     const all = limits.map((one, i) => {
+      if (one.as === type) return Object.freeze({ ...one, hertz });
       const { name, printed, standard, edition, source, provenance, verified } = one;
-      const written = values[i] as number;
-      const { value, level } = reference === 0 ? { value: written } : amplitudeIn(reader, linearOf(written, reference));
-      const rest = { quantity, hertz: told.hertz, printed, standard, edition, source, provenance, verified };
-      return Object.freeze(
-        level === undefined
-          ? { name, as: type, value, unit, detector, ...rest }
-          : { name, as: type, value, unit, detector, level, ...rest },
-      );
+      const carried = convertChecked(given[i] as Amplitude, type, crestFactor, at);
+      return Object.freeze({ name, as: type, ...carried, printed, standard, edition, source, provenance, verified });
     });
     last = { all, byName: namedLimits(all) };
     lastTold = told;

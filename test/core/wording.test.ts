@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  attempt,
   dataText,
   finiteResult,
   finiteSamples,
@@ -37,6 +38,8 @@ const symbols = new Map([
 ]);
 
 const cases: Cases = {
+  "an attempt of what is no function": () => attempt(5 as never),
+  "an attempt of what answers later": () => attempt(() => Promise.reject(new Error("later"))),
   "options that are none": () =>
     requireKnownOptions(any(5), { digits: 1 }, "an option", "options such as { digits: 4 }"),
   "numbers of another kind": () => plainNumerals("1,5", any({ decimals: "," })),

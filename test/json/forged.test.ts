@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { convertAmplitude, VeladisError } from "veladis";
 import { fromJson, toJson } from "veladis/json";
 import { judge } from "veladis/severity";
+import { rssDifference } from "veladis/signal";
 import { parseUncertain } from "veladis/uncertainty";
 import { describe, expect, it } from "vitest";
 
@@ -52,6 +53,40 @@ describe("a text that is torn or forged is refused, as nothing but a VeladisErro
       forged((answer) => (answer.assumed = [])),
     );
     expect(new Set(bare.assumed)).toEqual(new Set(convertAmplitude("0.25 in/s pk at 25 Hz", "mm rms").assumed));
+  });
+
+  it("what a conversion cannot do without assuming is put back, though its step and the answer have lost it", () => {
+    const bare = fromJson(
+      "amplitude",
+      forged((answer) => {
+        delete answer.assumed;
+        for (const step of answer.histories[0]) delete step.assumed;
+      }),
+    );
+    expect(bare).toEqual(fromJson("amplitude", reading));
+    const background = rssDifference("5 mm/s rms", "3 mm/s rms");
+    const kept = JSON.parse(toJson("amplitude", background));
+    for (const step of kept.histories[0]) delete step.assumed;
+    expect(fromJson("amplitude", JSON.stringify({ ...kept, assumed: undefined })).assumed).toEqual(["uncorrelated"]);
+  });
+
+  it("a reading carried as a bound comes back without the one frequency that it does not assume", () => {
+    const verdict = judge("6 mil pp", "motor 400 kW 3570 rpm rigid housing");
+    expect(fromJson("verdict", toJson("verdict", verdict))).toEqual(verdict);
+  });
+
+  it("a reading whose unit, detector or frequency contradicts the last step of its history", () => {
+    const micrometres = convertAmplitude("0.25 in/s pk at 25 Hz", "um pp");
+    for (const changed of [{ unit: "mm" }, { detector: "pk" }, { hertz: 50 }] as const) {
+      const { history, ...rest } = { ...micrometres, ...changed };
+      const outside = { ...rest, history: JSON.parse(JSON.stringify(history)) };
+      expect(() => convertAmplitude({ ...rest, history } as Loose, "mil pp")).toThrow(VeladisError);
+      expect(() => convertAmplitude(outside as Loose, "mil pp")).toThrow(VeladisError);
+      expect(() => fromJson("amplitude", toJson("amplitude", { ...rest, history } as Loose))).toThrow(VeladisError);
+    }
+    // a value that was replaced is told as such
+    const replaced = convertAmplitude({ ...micrometres, value: 90 }, "mm pp");
+    expect(replaced.history?.map(({ does }) => does)).toEqual(["given", "convert", "replaced", "convert"]);
   });
 
   it("nesting without end", () => {

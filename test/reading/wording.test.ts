@@ -163,6 +163,10 @@ const cases: Cases = {
     checkedSteps([step, { does: "sum", of: [0], value: 4, type: "mm/s rms", uncertainty: known }] as Loose),
   "a step with an uncertainty of a level times 1": () =>
     checkedSteps([step, { does: "scale", of: [0], value: 4, type: "dB re 1 nm/s", uncertainty: known }] as Loose),
+  "a reading in another unit than its history ends in": () =>
+    convertAmplitude({ ...convertAmplitude("0.25 in/s pk at 25 Hz", "um pp"), unit: "mm" }, "mil pp"),
+  "a reading of another frequency than its history ends with": () =>
+    convertAmplitude({ ...convertAmplitude("0.25 in/s pk at 25 Hz", "um pp"), hertz: 50 }, "mil pp"),
   "an answer of more steps than any sum has": () => {
     const one = { ...reading, history: [{ ...step, uncertainty: known }] };
     return madeOf(new Array(5000).fill(one).map((each) => structuredClone(each)) as Loose, step as Loose);

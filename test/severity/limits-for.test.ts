@@ -1,5 +1,5 @@
 import { convertAmplitude, format } from "veladis";
-import { defineScheme, limitsFor } from "veladis/severity";
+import { defineScheme, judge, type Limit, limitsFor } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 
 const table = { scheme: "iso-10816-3-2009", machine: "group 1 rigid" } as const;
@@ -55,6 +55,28 @@ describe("the limits for a machine", () => {
     expect(velocity?.limits["C/D"]?.value).toBeCloseTo((7.1 * Math.SQRT2) / 25.4, 12);
     expect(displacement?.limits["C/D"]).toMatchObject({ value: 90, unit: "um", as: "um rms" });
     expect([velocity?.assumed, displacement?.assumed]).toEqual([["sine"], []]);
+  });
+
+  it("say what carrying them assumed, and whoever goes on from one says it too", () => {
+    const carried = limitsFor({
+      scheme: "iso-10816-3-2009",
+      machine: "group 2 rigid",
+      as: "mm/s rms",
+      at: "1500 r/min",
+    });
+    const limit = carried[1]?.limits["C/D"];
+    // 71 um RMS at 25 Hz: times 2 pi 25 Hz is 11.15 mm/s RMS
+    expect(limit?.value).toBeCloseTo(0.071 * 2 * Math.PI * 25, 12);
+    expect(limit?.assumed).toEqual(["one-frequency"]);
+    expect(limit?.history).toMatchObject([
+      { does: "given", value: 71, type: "um rms" },
+      { does: "convert", hertz: 25, assumed: ["one-frequency"] },
+    ]);
+    expect(limit?.history?.[0]?.note).toContain("ISO 10816-3");
+    expect(convertAmplitude(limit as Limit, "in/s rms").assumed).toEqual(["one-frequency"]);
+    expect(carried[0]?.limits["C/D"]?.history).toBeUndefined();
+    const { limits } = judge("100 um pp at 25 Hz", "pump 90 kW 2980 r/min category II");
+    for (const one of Object.values(limits)) expect(one.assumed).toEqual(["one-frequency", "sine"]);
   });
 
   it("are amplitudes, to be written and converted", () => {
