@@ -17,7 +17,7 @@ export interface Lead {
 /** Words before a number that names a thing or a document, and not a second value. */
 const names = /* @__PURE__ */ lazily(
   () =>
-    /^(?:unit|bearing|line|boiler|building|hall|house|train|stage|stand|station|point|block|plant|pump|tag|serial|year|built|made|in|since|model|item|pos|position|frame|size|IP|IE|IEC|ISO|EN|DIN|BS|VDI|API|ANSI|HI|NEMA|MG)[.:]?$/i,
+    /^(?:unit|bearing|line|boiler|building|hall|house|train|stage|stand|station|point|block|plant|pump|tag|serial|year|built|made|in|since|model|item|pos|position|frame|size|ratio|eff|efficiency|phi|factor|SF|poles|phases|IP|IE|IEC|ISO|EN|DIN|BS|VDI|API|ANSI|HI|NEMA|MG)[.:]?$/i,
 );
 
 /** The words of a text without the marks between and around them. */
@@ -57,8 +57,8 @@ function twoOf({ what, written, label }: Lead, second: string): VeladisError {
 
 /** Refuses words left over that hold a second value of what was read before them. */
 function requireNoSecond(lead: Lead, words: string, behind: string): void {
-  // 1 of 2: which of them it is; 400 V: a number with a unit of its own
-  if (/^\s+of\s+\d/.test(behind) || /^\d[\d.,]*\s*\p{L}/u.test(words)) return;
+  // 1 of 2: which of them it is; 400 V, 95 %: a number with a unit of its own
+  if (/^\s+of\s+\d|^\s*%/.test(behind) || /^\d[\d.,]*\s*[\p{L}%]/u.test(words)) return;
   let { before } = lead;
   for (const word of wordsOf(words)) {
     const isNumber = /^\d+(?:[.,]\d+)?$/.test(word);
