@@ -224,7 +224,10 @@ export const makers: readonly (readonly [kind: AnswerKind, name: string, make: (
   [
     "as found as left",
     "asFoundAsLeft",
-    (g) => asFoundAsLeft({ ...known(g), asFound: known(g).indicated, asLeft: known(g).known }),
+    (g) => {
+      const { indicated, ...rest } = known(g);
+      return asFoundAsLeft({ ...rest, asFound: indicated, asLeft: rest.known });
+    },
   ],
   [
     "linearity",

@@ -80,6 +80,7 @@ describe("what a check sheet is told of disputes", () => {
       "api-610-11th-shaft",
       "iso-10816-7-2009",
       "iso-14694-2003",
+      "iso-20816-2-2017-shaft",
       "iso-3945-1985",
       "lr-generating-sets",
     ]);

@@ -55,6 +55,7 @@ describe("the shipped tables", () => {
       "flat-table.ts",
       "index.ts",
       "shaft-law.ts",
+      "generator-of-set.ts",
       "sources.ts",
     ];
     expect(files.length - ids.length).toBe(files.filter((name) => helpers.includes(name)).length);

@@ -15,6 +15,10 @@ const phased = (more: object) => u.uncertaintyOf({ history: [{ ...given, phase: 
 const cases: Cases = {
   "uncertaintyOf, a value that was replaced": () =>
     u.uncertaintyOf({ ...read("4.9 ± 0.3 mm/s rms (k=2)"), value: 5.2 }),
+  "uncertaintyOf, a frequency that was left out for another": () =>
+    u.uncertaintyOf(
+      convertAmplitude({ ...read("4.9 mm/s rms at 25 ± 0.5 Hz"), hertz: undefined }, "um pp", { at: "50 Hz" }),
+    ),
   "uncertaintyOf, a frequency that was replaced": () =>
     u.uncertaintyOf(convertAmplitude({ ...read("4.9 mm/s rms at 25 ± 0.5 Hz"), hertz: 50 }, "um pp")),
   "parseUncertain, nothing": () => u.parseUncertain(),
