@@ -35,7 +35,7 @@ function parsed(text: string): Readonly<Record<string, unknown>> {
  * import { fromJson, toJson } from "veladis/json";
  * import { judge } from "veladis/severity";
  *
- * const text = toJson("verdict", judge("3.8 mm/s rms", "pump 90 kW 2980 r/min category II rigid"));
+ * const text = toJson("verdict", judge("3.81 mm/s rms", "pump 90 kW 2980 r/min category II rigid"));
  * const verdict = fromJson("verdict", text);
  * verdict.headline; // => "zone B"
  * explain(verdict).steps.length; // => 2

@@ -1,11 +1,7 @@
 import { refuse } from "./refuse";
 
-/** What JSON has no numbers for, by the words that stand for them. */
-const words: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([
-  ["Infinity", Number.POSITIVE_INFINITY],
-  ["-Infinity", Number.NEGATIVE_INFINITY],
-  ["-0", -0],
-]);
+/** What JSON has no numbers for, in words that `Number` reads. */
+const words: readonly string[] = ["Infinity", "-Infinity", "-0"];
 
 /** A number as JSON holds it: itself, or a word for what JSON has no number for. */
 export function writtenNumber(value: unknown, where: string): number | string {
@@ -20,6 +16,6 @@ export function readNumber(written: unknown, where: string): number {
     // 1e999 in a text is no number that anybody wrote
     return Number.isFinite(written) ? written : refuse(written, where, "a number that a double can hold");
   }
-  const number = typeof written === "string" ? words.get(written) : undefined;
-  return number ?? refuse(written, where, 'a number, or "Infinity", "-Infinity" or "-0"');
+  if (typeof written === "string" && words.includes(written)) return Number(written);
+  return refuse(written, where, 'a number, or "Infinity", "-Infinity" or "-0"');
 }

@@ -17,7 +17,7 @@ import { envelopeOf } from "./envelope";
  * import { convertAmplitude, format } from "veladis";
  * import { fromJson, toJson } from "veladis/json";
  *
- * const text = toJson("amplitude", convertAmplitude("3.8 mm/s rms", "in/s rms"));
+ * const text = toJson("amplitude", convertAmplitude("3.81 mm/s rms", "in/s rms"));
  * JSON.parse(text).version; // => 1
  * format(fromJson("amplitude", text)); // => "0.150 in/s rms"
  * ```

@@ -24,8 +24,9 @@ export interface AmplitudeMath {
 function isMath(math: unknown): math is AmplitudeMath {
   if ((typeof math !== "object" && typeof math !== "function") || math === null) return false;
   const { typed, import: takeIn, evaluate, createUnit } = math as Partial<AmplitudeMath>;
-  const isTyped = typeof typed === "function" && typeof (typed as Partial<Typed>).addType === "function";
-  return isTyped && [takeIn, evaluate, createUnit].every((one) => typeof one === "function");
+  if (typeof typed !== "function") return false;
+  const { addType, addTypes } = typed as Partial<Typed>;
+  return [addType, addTypes, takeIn, evaluate, createUnit].every((one) => typeof one === "function");
 }
 
 /** What a unit of the catalogues is a ratio of, as mathjs writes it; no powers, which an instance of fractions cannot take. */

@@ -72,10 +72,10 @@ function requireNoSecond(lead: Lead, words: string, behind: string): void {
 }
 
 /** Two numbers before one unit: `300 / 90 kW`, `315 (280) mm`. */
-const TWO = /^(\d+(?:[.,]\d+)?)\s*[([{/|&+;]+\s*(\d+(?:[.,]\d+)?)\s*[)\]}]?\s*(?=\p{L})/u;
+const two = /* @__PURE__ */ lazily(() => /^(\d+(?:[.,]\d+)?)\s*[([{/|&+;]+\s*(\d+(?:[.,]\d+)?)\s*[)\]}]?\s*(?=\p{L})/u);
 
 function requireOneNumber(text: string): void {
-  const [whole = "", first = "", second = ""] = TWO.exec(text) ?? [];
+  const [whole = "", first = "", second = ""] = two().exec(text) ?? [];
   const unit = whole === "" ? undefined : unitAt(text.slice(whole.length));
   // 3/50 Hz: phases and the line
   if (unit === undefined || (unit.symbol === "Hz" && /^[13]$/.test(first)) || Number(first) === Number(second)) return;

@@ -5,7 +5,7 @@ import { veladis } from "../cli/in-process";
 
 describe("what --json prints is read back", () => {
   it("a verdict, also one of zero, with what is told beside it", async () => {
-    for (const reading of ["3.8 mm/s rms", "0 mm/s rms"]) {
+    for (const reading of ["3.81 mm/s rms", "0 mm/s rms"]) {
       const machine = "pump 90 kW 2980 r/min category II rigid";
       const { out } = await veladis(["judge", reading, "--machine", machine, "--explain", "--json"]);
       const { written, text, explained, ...verdict } = fromJson("verdict", out) as ReturnType<typeof judge> &

@@ -9,7 +9,7 @@ import { describe, expect, it } from "vitest";
 // biome-ignore lint/suspicious/noExplicitAny: a text is of no type
 type Loose = any;
 
-const text = toJson("verdict", judge("3.8 mm/s rms", "pump 90 kW 2980 r/min category II rigid"));
+const text = toJson("verdict", judge("3.81 mm/s rms", "pump 90 kW 2980 r/min category II rigid"));
 const reading = toJson("amplitude", convertAmplitude("0.25 in/s pk at 25 Hz", "mm rms"));
 
 /** The reading with something changed in its text. */

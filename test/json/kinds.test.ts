@@ -30,7 +30,7 @@ describe("what came back is used as the first was", () => {
   });
 
   it("a verdict is explained", () => {
-    const verdict = judge("3.8 mm/s rms", machine);
+    const verdict = judge("3.81 mm/s rms", machine);
     const back = fromJson("verdict", toJson("verdict", verdict));
     expect(explain(back).text).toBe(explain(verdict).text);
   });
@@ -66,7 +66,7 @@ describe("what came back is used as the first was", () => {
 
 describe("what is written", () => {
   it("has a source once, and half the size", () => {
-    const verdict = judge("3.8 mm/s rms", machine);
+    const verdict = judge("3.81 mm/s rms", machine);
     const text = toJson("verdict", verdict);
     const source = JSON.stringify(verdict.source);
     expect(JSON.stringify(verdict).split(source).length).toBeGreaterThan(10);

@@ -8,7 +8,7 @@ import { holdWording } from "../refusals/hold-wording";
 type Loose = any;
 
 const reading = convertAmplitude("0.25 in/s pk", "mm/s rms");
-const verdict = judge("3.8 mm/s rms", "pump 90 kW 2980 r/min category II rigid");
+const verdict = judge("3.81 mm/s rms", "pump 90 kW 2980 r/min category II rigid");
 const read = (change: (envelope: Loose) => void, kind: Loose = "amplitude", answer: Loose = reading) => {
   const envelope = JSON.parse(toJson(kind, answer));
   change(envelope);

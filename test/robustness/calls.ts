@@ -564,7 +564,7 @@ const charts: Call[] = [
 const m = on(mathjs);
 const math = /* one for all: an instance costs half a second */ create(all as Loose);
 const idleMath = (): object => ({
-  typed: Object.assign(() => () => undefined, { addType: () => undefined }),
+  typed: Object.assign(() => () => undefined, { addType: () => undefined, addTypes: () => undefined }),
   import: () => undefined,
   evaluate: () => 1,
   createUnit: () => undefined,
