@@ -1,5 +1,6 @@
 import { cached, requireText, shown, VeladisError } from "../core/index";
 import { dimensionLength } from "./dimension-length";
+import { requireNoDirection } from "./direction-of-natural";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { frameAt } from "./frame-size";
 import { type Lead, leadAfter } from "./left-over";
@@ -149,6 +150,7 @@ function kindIn(line: string): string | undefined {
 const read = /* @__PURE__ */ cached((line): Machine => {
   const written = line.trim();
   const machine = machineIn(written);
+  if (machine.naturalFrequency !== undefined) requireNoDirection(written);
   requireNoPlace(written, machine.type, kindIn);
   return machine;
 });
