@@ -12,6 +12,7 @@ export interface ReadingSchema {
   readonly "~standard": {
     readonly version: 1;
     readonly vendor: "veladis";
+    /** A value read, or what is wrong with it. */
     readonly validate: (value: unknown) => ReadingSchemaResult;
     /** Types alone; holds nothing when it is run. */
     readonly types?: { readonly input: string; readonly output: Amplitude } | undefined;
