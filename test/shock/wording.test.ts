@@ -29,6 +29,10 @@ const cases: Cases = {
   "detectedLevels, no rate": () => detected([1], { detector: rms }),
   "detectedLevels, no detector": () => detected([1], { rate: 100 }),
   "detectedLevels, a detector that is none": () => detected([1], { rate: 100, detector: { kind: "mean" } }),
+  "detectedLevels, a setting of the other detector": () =>
+    detected([1], { rate: 100, detector: { kind: "rms", averaging: 1, decay: 2 } }),
+  "detectedLevels, a setting of the other detector, of a peak": () =>
+    detected([1], { rate: 100, detector: { kind: "peak", decay: 1, averaging: 2 } }),
   "detectedLevels, no averaging time": () => detected([1], { rate: 100, detector: { kind: "rms", averaging: 0 } }),
   "detectedLevels, no decay time": () => detected([1], { rate: 100, detector: { kind: "peak", decay: 0 } }),
   "detectedLevels, a start below zero": () => detected([1], { rate: 100, detector: rms, initial: -1 }),
