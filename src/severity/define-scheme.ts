@@ -38,7 +38,7 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  * @param input - the scheme; all but `id`, `kind`, `standard` and `classes` may be left out
  * @returns the scheme, complete and frozen; a copy, so that later changes of the input do not reach it
  * @throws {@link VeladisError} `wrong-type`, `syntax`, `unknown-option` for names there are none of, `unknown-unit`,
- *   `unknown-detector`, `missing-detector`, `not-positive`, `missing-fact` for limits without a source, printed ones
+ *   `unknown-detector`, `missing-detector`, `not-positive`, `missing-fact` and `missing-option` for limits without a source, printed ones
  *   without a page, and no classes,
  *   `out-of-range` for limits that do not ascend and classes that overlap
  * @example
@@ -64,7 +64,7 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  * });
  * classify("5 mm/s rms", { scheme: siteRule, machine: "flexible" }).zone; // => "C"
  * JSON.stringify(defineScheme(JSON.parse(JSON.stringify(siteRule)))) === JSON.stringify(siteRule); // => true
- * defineScheme({ ...siteRule, classes: [] }); // throws missing-fact
+ * defineScheme({ ...siteRule, classes: [] }); // throws missing-option
  * ```
  */
 export function defineScheme<const Id extends string, K extends SchemeKind>(input: SchemeInput<K, Id>): Scheme<K, Id> {
