@@ -112,7 +112,7 @@ function compiled(from: string, to: string, options?: ConvertOptions, back?: Con
   const ends = { from: before.type, to: after.type, assumed };
   // as they were told, whatever becomes of the options
   const told = { ...options, ...(at !== undefined && { at: { hertz: hertz(at) } }) } as { at: Frequency };
-  const whole = <Made extends object>(made: Made): Made & { readonly inverse: Converter } => {
+  const withInverse = <Made extends object>(made: Made): Made & { readonly inverse: Converter } => {
     let inverse = back;
     const get = (): Converter => {
       inverse ??= compiled(after.type, before.type, told, made as unknown as Converter) as Converter;
@@ -126,7 +126,7 @@ function compiled(from: string, to: string, options?: ConvertOptions, back?: Con
       batch(source, target, choice, (values, into, { nan }, most) => {
         into.set(elementwise(byLevel, values, nan, most));
       })) as ArrayConversion;
-    return whole(Object.assign(byLevel, { ...ends, array }));
+    return withInverse(Object.assign(byLevel, { ...ends, array }));
   }
   const { num, den } = factor;
   const k = num / den;
@@ -150,5 +150,5 @@ function compiled(from: string, to: string, options?: ConvertOptions, back?: Con
         };
   const array = ((source: ArrayLike<number>, target?: Batch | number[], choice?: BatchOptions) =>
     scaleArray(k, source, target, choice)) as ArrayConversion;
-  return whole(Object.assign(one, { ...ends, factor: k, array }));
+  return withInverse(Object.assign(one, { ...ends, factor: k, array }));
 }

@@ -23,6 +23,7 @@ export function requireList<Element>(value: readonly Element[], what: string, pl
   if (!Array.isArray(requireGiven(value, what, place))) {
     throw new VeladisError("wrong-type", { expected: what, received: shown(value), ...place });
   }
-  for (const [index, element] of value.entries()) requireGiven(element, what, { ...place, index });
+  const index = value.findIndex((element) => element === undefined || element === null);
+  if (index >= 0) requireGiven(value[index], what, { ...place, index });
   return value;
 }

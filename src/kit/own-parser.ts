@@ -13,14 +13,16 @@ export interface OwnParsed extends ParsedType {
   readonly isOwn: boolean;
 }
 
+function twoOfName(name: string): VeladisError {
+  return new VeladisError("out-of-range", { expected: "names that differ in one toolkit", received: shown(name) });
+}
+
 /** The rows by each of their names. */
 function byNames<Row>(rows: readonly Row[], namesOf: (row: Row) => readonly string[]): Map<string, Row> {
   const found = new Map<string, Row>();
   for (const row of rows) {
     for (const name of namesOf(row)) {
-      if (found.has(name)) {
-        throw new VeladisError("out-of-range", { expected: "names that differ in one toolkit", received: shown(name) });
-      }
+      if (found.has(name)) throw twoOfName(name);
       found.set(name, row);
     }
   }
@@ -40,7 +42,7 @@ function product(a: number, b: number): number {
 export function ownParser(own: readonly OwnUnit[], reads: readonly OwnDetector[]): (type: string) => OwnParsed {
   const ownUnits = byNames(own, ({ symbol, also = [] }) => [symbol, ...also]);
   const ownDetectors = byNames(reads, ({ symbol }) => [symbol]);
-  for (const name of ownDetectors.keys()) if (ownUnits.has(name)) byNames([name, name], (same) => [same]);
+  for (const name of ownDetectors.keys()) if (ownUnits.has(name)) throw twoOfName(name);
   const names = (...lists: readonly Iterable<string>[]) =>
     new Map(lists.flatMap((list) => [...list].map((one) => [one, one])));
 

@@ -71,8 +71,8 @@ export interface Toolkit<Unit extends OwnUnit, Reads extends OwnDetector> {
 const keys = /* @__PURE__ */ Object.freeze({ units: true, detectors: true });
 
 /** The detector of a type; of a level RMS. */
-function detectorOf({ type, unit, reference, isOwn, detector }: OwnParsed): string {
-  return isOwn && reference === 0 ? type.slice(unit.length + 1) : detector;
+function detectorOf({ type, unit, reference, detector }: OwnParsed): string {
+  return reference === 0 ? type.slice(unit.length + 1) : detector;
 }
 
 /** A conversion between two types of a toolkit: the factor, and what it assumes. */

@@ -1,8 +1,9 @@
-import { lazily, shown, VeladisError } from "../core/index";
+import { lazily, shown, type VeladisError } from "../core/index";
 import { labelKey } from "./label";
 import { unitAt } from "./machine-units";
 import { type LabelName, wordLabels } from "./machine-words";
 import type { Said } from "./nameplate";
+import { twoLabels, twoNumbers, twoValues } from "./two-values";
 
 /** A value that was read, to which a word left over behind it may be a second one. */
 export interface Lead {
@@ -47,12 +48,7 @@ function numberOf(said: Said): string | undefined {
 }
 
 function twoOf({ what, written, label }: Lead, second: string): VeladisError {
-  const other = label === undefined ? `${shown(second)} with its unit` : shown(`${label[0]} ${second}`);
-  const first = label === undefined ? written : `${label[0]} ${label[1]}`;
-  return new VeladisError("syntax", {
-    expected: `one ${what}, ${shown(first)} or ${other}: give one`,
-    received: "both",
-  });
+  return label === undefined ? twoNumbers(what, written, second) : twoLabels(label[0], label[1], second);
 }
 
 /** Refuses words left over that hold a second value of what was read before them. */
@@ -79,11 +75,8 @@ function requireOneNumber(text: string): void {
   const unit = whole === "" ? undefined : unitAt(text.slice(whole.length));
   // 3/50 Hz: phases and the line
   if (unit === undefined || (unit.symbol === "Hz" && /^[13]$/.test(first)) || Number(first) === Number(second)) return;
-  const [one, other] = [first, second].map((digits) => shown(`${digits} ${unit.symbol}`));
-  throw new VeladisError("syntax", {
-    expected: `one number with its unit, ${one} or ${other}: give one`,
-    received: shown(text.slice(0, whole.length + unit.length)),
-  });
+  const [one, other] = [first, second].map((digits) => shown(`${digits} ${unit.symbol}`)) as [string, string];
+  throw twoValues("number with its unit", one, other, shown(text.slice(0, whole.length + unit.length)));
 }
 
 /**

@@ -1,9 +1,10 @@
-import { shown, VeladisError } from "../core/index";
+import { shown } from "../core/index";
 import { labelKey } from "./label";
 import type { Machine } from "./machine";
 import { numberAt } from "./machine-numbers";
 import { type LabelName, wordLabels } from "./machine-words";
 import type { Said } from "./nameplate";
+import { twoLabels, twoNumbers } from "./two-values";
 
 /** What parts two values, or lists them. */
 const LINK = /^[\s,;:()[\]"]*(?:(?:[/|&+\\–—-]|\b(?:and|or|to)\b)[\s,;:()[\]"]*)*/i;
@@ -54,13 +55,6 @@ function valueAt(text: string, fact: LabelName, first: string, link: string): st
 /** What parts the words of a label. */
 const AMONG = /\s+(?:[-–—]|and|or|to)\s+|\s*\(\s*/gi;
 
-function twoValues(fact: string, first: string, second: string): VeladisError {
-  return new VeladisError("syntax", {
-    expected: `one ${fact}, ${shown(`${fact} ${first}`)} or ${shown(`${fact} ${second}`)}: give one`,
-    received: "both",
-  });
-}
-
 /** A label is one value: `II/I`, `II, I` and `BV-3 and 4` are two. */
 function requireOneLabel(fact: LabelName, written: string, following: string): void {
   // normal / A: the article ends the label
@@ -70,17 +64,17 @@ function requireOneLabel(fact: LabelName, written: string, following: string): v
   const isRange = !/[/|&+\\:;*=~{}]/.test(value);
   // BV-3 and high-speed are one
   if (after !== "" && before !== "" && !(isRange && !/^(?:[a-z]|[ivx]+|\d+)$/i.test(before))) {
-    throw twoValues(fact, before.trim(), after.trim());
+    throw twoLabels(fact, before.trim(), after.trim());
   }
   for (const { 0: among, index } of value.matchAll(AMONG)) {
     const second = valueAt(value.slice(index + among.length), fact, "", among);
-    if (second !== undefined) throw twoValues(fact, value.slice(0, index), second);
+    if (second !== undefined) throw twoLabels(fact, value.slice(0, index), second);
   }
   const [link] = LINK.exec(behind) as unknown as [string];
   const second = valueAt(behind.slice(link.length), fact, value, link);
   // BV-3 (3)
   const asFirst = /^bv/i.test(value) && /^\d/.test(second ?? "") ? `bv${second}` : second;
-  if (asFirst !== undefined && labelKey(asFirst) !== labelKey(value)) throw twoValues(fact, value, second as string);
+  if (asFirst !== undefined && labelKey(asFirst) !== labelKey(value)) throw twoLabels(fact, value, second as string);
 }
 
 /** Behind a power or speed: `(nominal 300)`, `/ 300`. */
@@ -106,8 +100,6 @@ export function requireOneValue(said: Said & { readonly label?: true }, words: s
   const second = behind.slice(link.length);
   if (link === "" || !isBare(second)) return;
   const [digits] = /^[\d.,]*\d/.exec(second) as unknown as [string];
-  throw new VeladisError("syntax", {
-    expected: `one ${said.speed === undefined ? "power" : "speed"}, ${shown(words)} or ${shown(digits)} with its unit: give one`,
-    received: shown(`${words}${link}${digits}`),
-  });
+  const what = said.speed === undefined ? "power" : "speed";
+  throw twoNumbers(what, words, digits, shown(`${words}${link}${digits}`));
 }
