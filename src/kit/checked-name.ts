@@ -4,7 +4,7 @@ import { findFrequencyUnit } from "../frequency/index";
 import { findUnit } from "../units/index";
 
 /** Words that mean something in a reading. */
-const taken = ["db", "re", "ref", "at", "with", "crest", "factor", "k"];
+const taken = ["db", "re", "ref", "at", "to", "with", "crest", "factor", "true", "k"];
 
 /**
  * A spelling that no built-in unit or detector has, so that what was read before is read as it was.

@@ -63,6 +63,7 @@ export function defineDetector<const Symbol extends string>(detector: OwnDetecto
     keys,
     "a part of a detector",
     "a detector with symbol, num, den, ofSamples, name and source",
+    { parameter: "detector" },
   );
   const { symbol, num, den, pi = 0, rootTwo = 0, ofSamples, name, source } = detector;
   requireFreeName(symbol, "the symbol of a detector");

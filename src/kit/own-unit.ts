@@ -44,7 +44,9 @@ const keys = /* @__PURE__ */ frozen({
 export function defineUnit<const Symbol extends string, Of extends Quantity, const Also extends string = never>(
   unit: OwnUnit<Symbol, Of, Also>,
 ): OwnUnit<Symbol, Of, Also> {
-  requireKnownOptions(unit, keys, "a part of a unit", "a unit with symbol, quantity, num, den, name and source");
+  requireKnownOptions(unit, keys, "a part of a unit", "a unit with symbol, quantity, num, den, name and source", {
+    parameter: "unit",
+  });
   const { symbol, quantity, num, den, also = [], name, source } = unit;
   requireFreeName(symbol, "the symbol of a unit");
   requireChoice(quantity, Object.keys(quantities), "the quantity of a unit");

@@ -62,7 +62,7 @@ export interface Toolkit<Unit extends OwnUnit, Reads extends OwnDetector> {
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
   ): Amplitude;
-  /** What a detector reads from samples about their mean. */
+  /** What a detector reads from samples; their mean is taken off first. */
   read(samples: ArrayLike<number>, detector: string): number;
   /** The quantity of a reading type of unknown content, or a refusal. */
   quantityOf(type: string): Quantity;
@@ -133,6 +133,7 @@ export function toolkit<const Unit extends OwnUnit = never, const Reads extends 
     keys,
     "a part of a toolkit",
     "parts such as { units: [...] }",
+    { parameter: "parts" },
   );
   const ownUnits = Array.from(requireList(own, "units as a list"), (unit) => defineUnit(unit));
   const ownDetectors = Array.from(requireList(reads, "detectors as a list"), (one) => defineDetector(one));
@@ -177,7 +178,9 @@ export function toolkit<const Unit extends OwnUnit = never, const Reads extends 
     return Object.freeze({ ...bare, ...told, history: ownHistory([step]) });
   };
   const read = (samples: ArrayLike<number>, detector: string): number => {
-    const values = finiteSamples(samples);
+    const given = finiteSamples(samples);
+    const mean = given.reduce((sum, one) => sum + one, 0) / given.length;
+    const values = given.map((one) => one - mean);
     const found = ownDetectors.find(({ symbol }) => symbol === detector);
     const { ofSamples } = found ?? detectorFacts[detectorSymbol(detector)];
     if (values.length > 0) return requireNonNegative(ofSamples(values), "what a detector reads: zero or more");

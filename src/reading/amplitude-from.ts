@@ -1,16 +1,10 @@
-import {
-  requireKnownOptions,
-  requireNonNegative,
-  requirePositive,
-  requireText,
-  shown,
-  VeladisError,
-} from "../core/index";
+import { requireKnownOptions, requireNonNegative, requireText, shown, VeladisError } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { Quantity, UnitSpelling } from "../units/index";
 import type { Amplitude } from "./amplitude";
 import { checkedSteps } from "./checked-steps";
+import { requireCrestFactor } from "./crest-factor";
 import { parsedType } from "./parsed-type";
 import { linearOf } from "./scaled";
 import type { Step } from "./step";
@@ -45,12 +39,6 @@ const keys: Readonly<Record<keyof AmplitudeData, true>> = /* @__PURE__ */ Object
   uncertainty: true,
 });
 
-function checkedCrestFactor(crestFactor: number): number {
-  const form = "a crestFactor (peak over RMS) of 1 or more";
-  if (requirePositive(crestFactor, form) >= 1) return crestFactor;
-  throw new VeladisError("out-of-range", { expected: form, received: shown(crestFactor) });
-}
-
 /**
  * A reading made of data: the same frozen amplitude that {@link parseAmplitude} makes of a text, with nothing glued together.
  *
@@ -74,6 +62,7 @@ export function amplitude(data: AmplitudeData): Amplitude {
     keys,
     "a part of a reading as data",
     form,
+    { parameter: "data" },
   );
   const written = requireText(unit, 'a unit such as "mm/s" or "dB re 1 nm/s"');
   const type = parsedType(
@@ -90,7 +79,9 @@ export function amplitude(data: AmplitudeData): Amplitude {
   if (reference === 0) requireNonNegative(value, "a value of zero or more");
   const linear = reference === 0 ? value : linearOf(value, reference);
   const level = reference !== 0 && { level: Object.freeze({ decibels: value, re: `${reference} ${type.unit}` }) };
-  const crest = crestFactor !== undefined && { crestFactor: checkedCrestFactor(crestFactor) };
+  const crest = crestFactor !== undefined && {
+    crestFactor: requireCrestFactor(crestFactor, { option: "crestFactor" }),
+  };
   const step: Step = { does: "given", value, type: as, ...(hz !== undefined && { hertz: hz }), ...crest };
   const way = uncertainty !== undefined && {
     history: checkedSteps([{ ...step, uncertainty, note: uncertainty?.stated }]),

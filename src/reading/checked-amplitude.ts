@@ -14,6 +14,7 @@ import { FREQUENCY_FORM } from "../frequency/index";
 import { type Amplitude, amplitudeIn, type Level, loopStates } from "./amplitude";
 import { type Assumption, assumptionNames } from "./assumptions";
 import { checkedSteps } from "./checked-steps";
+import { requireCrestFactor } from "./crest-factor";
 import { type Made, union } from "./history";
 import { isOwnHistory } from "./own-history";
 import { parsedType, typeOf } from "./parsed-type";
@@ -61,7 +62,7 @@ function requireTypeOfHistory({ history, hertz }: Amplitude, type: string): void
 
 /** What an amplitude carries of its way, checked; what came from outside is copied and frozen, so that it stays. */
 function checkedWay({ assumed, history, crestFactor, state }: Amplitude): Made {
-  if (crestFactor !== undefined) requirePositive(crestFactor, "a crest factor (peak over RMS) of 1 or more");
+  if (crestFactor !== undefined) requireCrestFactor(crestFactor);
   if (state !== undefined) requireChoice(state, loopStates, "the state of a loop");
   for (const one of assumed === undefined ? [] : requireList(assumed, "what was assumed")) {
     requireChoice(one, assumptionNames, "what was assumed");

@@ -1,5 +1,14 @@
-import { cached, requireChoice, requireText, shown, VeladisError } from "../core/index";
+import { cached, requireChoice, requireKnownOptions, requireText, shown, VeladisError } from "../core/index";
 import type { FormatOptions } from "./format-options";
+
+const keys: Readonly<Record<keyof FormatOptions, true>> = /* @__PURE__ */ Object.freeze({
+  digits: true,
+  fixed: true,
+  locale: true,
+  symbols: true,
+});
+
+const FORM = "options such as { digits: 4 }";
 
 const LOCALE = 'a language tag such as "de-DE"';
 
@@ -24,7 +33,8 @@ const superscript = (digits: string): string => digits.replace(/\d/g, (digit) =>
  *
  * @throws {@link VeladisError} `unknown-option` or `wrong-type` for the locale or the symbols
  */
-export function localized(text: string, { locale, symbols }: FormatOptions): string {
+export function localized(text: string, options: FormatOptions): string {
+  const { locale, symbols } = requireKnownOptions(options, keys, "an option of a format", FORM);
   const mark = locale === undefined ? "." : decimalMark(requireText(locale, LOCALE));
   const written = mark === "." ? text : text.replace(/(?<=\d)\.(?=\d)/g, mark);
   if (symbols === undefined || requireChoice(symbols, ["plain", "typographic"], "signs to write with") === "plain")

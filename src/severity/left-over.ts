@@ -21,6 +21,11 @@ const names = /* @__PURE__ */ lazily(
     /^(?:unit|bearing|line|boiler|building|hall|house|train|stage|stand|station|point|block|plant|pump|tag|serial|year|built|made|in|since|model|item|pos|position|frame|size|ratio|eff|efficiency|phi|factor|SF|poles|phases|IP|IE|IEC|ISO|EN|DIN|BS|VDI|API|ANSI|HI|NEMA|MG)[.:]?$/i,
 );
 
+/** Line 3, unit V, 400/690 V: the word before says what a numeral is. */
+function isNamed(word: string, before: string): boolean {
+  return names().test(before) || (word === "V" && /\d$/.test(before));
+}
+
 /** The words of a text without the marks between and around them. */
 function wordsOf(text: string): readonly string[] {
   // 2.5 and V-belt are one, BV-3.BV-4 is two
@@ -62,9 +67,22 @@ function requireNoSecond(lead: Lead, words: string, behind: string): void {
     const key = (one: string) => labelKey(/^bv/i.test(lead.label?.[1] ?? "") ? one.replace(/^bv[\s-]?/i, "") : one);
     const isSecond =
       lead.label === undefined ? isNumber : isValue(word, lead.label) && key(word) !== key(lead.label[1]);
-    if (isSecond && isAlone && !names().test(before)) throw twoOf(lead, word);
+    if (isSecond && isAlone && !isNamed(word, before)) throw twoOf(lead, word);
     before = word;
   }
+}
+
+/**
+ * Refuses a Roman numeral that stands alone anywhere behind a label which is another one: `category II 2980 r/min (I)`.
+ *
+ * @param label - the last label that was read
+ * @param before - the line up to these words
+ */
+export function requireNoNumeral(label: Lead | undefined, said: Said, words: string, before: string): void {
+  if (label?.label === undefined || said.didYouMean === undefined || said.plain || !/^[IVX]+$/.test(words)) return;
+  const [, value] = label.label;
+  if (!isValue(words, label.label) || labelKey(words) === labelKey(value.replace(/^bv[\s-]?/i, ""))) return;
+  if (!isNamed(words, wordsOf(before).at(-1) ?? "")) throw twoOf(label, words);
 }
 
 /** Two numbers before one unit: `300 / 90 kW`, `315 (280) mm`. */

@@ -3,7 +3,7 @@ import { dimensionLength } from "./dimension-length";
 import { requireNoDirection } from "./direction-of-natural";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { frameAt } from "./frame-size";
-import { type Lead, leadAfter } from "./left-over";
+import { type Lead, leadAfter, requireNoNumeral } from "./left-over";
 import type { Machine } from "./machine";
 import { besideAt } from "./machine-beside";
 import { requirePlain } from "./machine-hedges";
@@ -107,13 +107,16 @@ function saidBy(rest: string, context: Context): Read {
 
 function machineIn(written: string): Machine {
   const isLong = written.length > LONGEST;
-  let rest = isLong ? "" : written.replace(BETWEEN, "");
+  // Ⅱ is a sign of its own
+  const line = isLong ? "" : written.replace(/[\u2160-\u217f]/g, (numeral) => numeral.normalize("NFKC"));
+  let rest = line.replace(BETWEEN, "");
   if (rest === "") throw new VeladisError("syntax", { expected: FORM, received: shown(written) });
   const { add, machine } = nameplate();
   let context: Context = "";
   // a word that says nothing of its own, right before the rest
   let before = "";
   let lead: Lead | undefined;
+  let label: Lead | undefined;
   let neighbour: Neighbour | undefined;
   let gap = "";
   while (rest !== "") {
@@ -123,6 +126,8 @@ function machineIn(written: string): Machine {
     requirePlain(words, rest.slice(said.length), isRead);
     requireOneValue(said, words, rest.slice(said.length));
     lead = leadAfter(lead, said, rest);
+    if (lead?.label !== undefined) label = lead;
+    else requireNoNumeral(label, said, words, line.slice(0, line.length - rest.length));
     neighbour = neighbourOf(neighbour, said, words, gap);
     requireNoPart(before, words, said.facts);
     add(said, words);

@@ -342,7 +342,7 @@ describe.each(["http", "file"] as const)("live pages over %s", (way) => {
   it("trip timeline: trips when the logic trips, and says what it refuses", async () => {
     await open(live.trip, "light", 1280, way);
     const levels = [3, 10, 10, 3, 10, 10, 10, 10, 10, 10, 10, 10, 3];
-    await fill("Levels, one a second", levels.join(" "));
+    await fill("Levels, one a second, in unit and detector of the threshold", levels.join(" "));
     await fill("On-delay in s", "4");
     await fill("Reset by hand at, in s (may be left empty)", "");
     const logic = new TripLogic({
@@ -360,7 +360,7 @@ describe.each(["http", "file"] as const)("live pages over %s", (way) => {
     expect(await page.locator(".live-chart svg desc").textContent()).toContain(`${trip?.time} s trip`);
     await fill("On-delay in s", "9");
     expect(await answer("trip")).toContain("Does not trip.");
-    await fill("Levels, one a second", "3 8,5");
+    await fill("Levels, one a second, in unit and detector of the threshold", "3 8,5");
     expect(await answer("trip")).toContain("a point for decimals");
   });
 

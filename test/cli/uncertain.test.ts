@@ -1,6 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { fromJson } from "veladis/json";
 import { describe, expect, it } from "vitest";
 import { veladis } from "./in-process";
 
@@ -34,14 +35,15 @@ describe("a reading with its uncertainty", () => {
 
   it("is data with --json, and steps with --explain", async () => {
     const { out } = await veladis(["4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz (k=2) to um pp", "--json", "--explain"]);
-    const { uncertainty, text, explained } = JSON.parse(out);
+    const { uncertaintyOf, text, explained } = JSON.parse(out);
     expect(text).toBe("88.2 ± 5.7 um pp (k=2)");
-    expect(uncertainty).toMatchObject({
+    expect(fromJson("conversion", out).value).toBeCloseTo(88.2, 1);
+    expect(uncertaintyOf).toMatchObject({
       k: 2,
       method: "first order",
       assumed: ["one-frequency", "sine", "independent"],
     });
-    expect(uncertainty.parts.map(({ name }: { name: string }) => name)).toEqual(["4.9 mm/s rms", "25 Hz"]);
+    expect(uncertaintyOf.parts.map(({ name }: { name: string }) => name)).toEqual(["4.9 mm/s rms", "25 Hz"]);
     expect(explained[0].because).toBe("± 0.3 mm/s rms (k=2); frequency ± 0.5 Hz (k=2)");
   });
 

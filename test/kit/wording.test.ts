@@ -63,7 +63,10 @@ const cases: Cases = {
   "read, a text for the samples": () => kit.read("1 2", "half"),
   "read, not a number": () => kit.read([1, Number.NaN], "half"),
   "read, no such detector": () => kit.read([1, 2], "haft"),
-  "read, below zero": () => kit.read([-1, -2], "half"),
+  "read, below zero": () => {
+    const ofSamples = (samples: ArrayLike<number>) => (samples.length < 9 ? -1 : half.ofSamples(samples));
+    (toolkit({ detectors: [{ ...half, ofSamples }] } as Loose) as Loose).read([1, 2], "half");
+  },
 };
 
 holdWording("kit", cases);

@@ -88,6 +88,7 @@ const cases: Cases = {
   "parseAmplitude, a decimal mark that is none": () => parseAmplitude("4.1 mm/s rms", { decimal: ";" } as Loose),
   "parseAmplitude, a place in a list for its options": () => parseAmplitude("4.1 mm/s rms", 0 as Loose),
   "parseAmplitude, a point where a comma is told": () => parseAmplitude("1.234,5 nm rms", { decimal: "," }),
+  "format, an option there is none of": () => format(reading, { locle: "de-DE" } as object),
   "format, a language that is none": () => format(reading, { locale: "german" }),
   "format, what is no language tag": () => format(reading, { locale: "_" }),
   "format, no text for a language": () => format(reading, { locale: 49 } as Loose),

@@ -52,8 +52,6 @@ const data: Readonly<Record<string, readonly number[]>> = {
 const byName: readonly string[] = [
   // their types refuse other keys, and `converter` and `convertAmplitude` refuse them at run time
   "convert",
-  "format",
-  "readingText",
 ];
 
 const isPlain = (value: unknown): value is Given =>

@@ -2,6 +2,28 @@ import fc from "fast-check";
 import { judge, machineNotes, parseMachine } from "veladis/severity";
 import { describe, expect, it } from "vitest";
 
+describe("a Roman numeral further behind a label", () => {
+  it.each([
+    "pump 90 kW category II 2980 r/min (I)",
+    "pump 90 kW category II 2980 r/min / I",
+    "pump 90 kW category II rigid / I 2980 r/min",
+    "pump 90 kW category Ⅱ / Ⅰ 2980 r/min",
+    "pump 90 kW category Ⅱ 2980 r/min Ⅰ",
+  ])("%s is refused", (line) => {
+    expect(() => parseMachine(line)).toThrow('"category II" or "category I": give one');
+  });
+
+  it.each([
+    ["pump category II 400/690 V 90 kW", "II"],
+    ["pump category II 90 kW 3x400 V", "II"],
+    ["pump category II 90 kW line I", "II"],
+    ["pump I 90 kW category II", "II"],
+    ["pump 90 kW category Ⅱ", "II"],
+  ])("%s is read", (line, category) => {
+    expect(parseMachine(line).category).toBe(category);
+  });
+});
+
 describe("a second value among words left over", () => {
   // biome-ignore format: a row of a table is a line
   it.each([

@@ -31,6 +31,7 @@ const cases: Cases = {
   "classifier, null for options": () => s.classifier("iso-10816-3-2009", "group 1 rigid", "mm/s rms", null),
   "zoneWord, a kind that is none": () => s.zoneWord("zone", "B"),
   "zoneWord, no zone": () => s.zoneWord("zones"),
+  "parseMachine, a Roman numeral further behind a label": () => s.parseMachine("pump category II 2980 r/min (I)"),
   "parseMachine, a natural frequency of one direction": () => s.parseMachine("motor 75 kW natural 18 Hz horizontally"),
   "marginText, no judgement": () => s.marginText(),
   "marginText, a kind that is none": () => s.marginText({ ...judged("group 1 rigid"), kind: "zone" }),

@@ -11,9 +11,13 @@ const classes = ["group 1 rigid", "group 1 flexible", "group 2 rigid", "group 2 
 
 /** The zone of a reading in words, with how its limits are known; outside the band of the scheme there is none. */
 function zoneText(one, severity) {
-  const { band, headline, word, verified, provenance } = classify(one, severity);
+  const usual = classify(one, severity);
+  // a slow machine has a wider band, and the chart shows it
+  const isSlow = usual.band !== null && one.hertz < usual.band[0];
+  const slow = { ...severity, machine: `${severity.machine}, ${one.hertz * 60} r/min` };
+  const { band, headline, word, verified, provenance } = isSlow ? classify(one, slow) : usual;
   const [low, high] = band ?? [0, Number.POSITIVE_INFINITY];
-  const told = `ISO 10816-3:2009, ${severity.machine}`;
+  const told = `ISO 10816-3:2009, ${severity.machine}${isSlow ? ` at ${significant(one.hertz * 60)} r/min` : ""}`;
   if (one.hertz < low || one.hertz > high) return `${told}: no zone here, the standard judges ${low} to ${high} Hz.`;
   const check = verified ? "" : ` Limits ${provenances[provenance].text}: check them against the standard.`;
   return `${told}: ${headline}, ${word}.${check}`;

@@ -21,6 +21,13 @@ function lateReset(written, count) {
   });
 }
 
+/** What is said of levels that do not trip: a delay that still runs may end in a trip. */
+function quietText(events, seconds) {
+  return events.at(-1)?.event === "timing"
+    ? `Does not trip within these ${seconds} s; the on-delay still runs.`
+    : "Does not trip.";
+}
+
 /** The trip of one channel, played over a history of levels. */
 export function trip(place) {
   const chart = chartPlace();
@@ -50,7 +57,11 @@ export function trip(place) {
       chart.show((width) => tripTimeline({ width, settings, levels: list, dt: 1, commands }));
       const tripped = events.find(({ event }) => event === "trip");
       return [
-        element("p", { className: "live-result" }, tripped ? `Trips at ${tripped.time} s.` : "Does not trip."),
+        element(
+          "p",
+          { className: "live-result" },
+          tripped ? `Trips at ${tripped.time} s.` : quietText(events, list.length),
+        ),
         ...(events.length > 0
           ? [
               table(
@@ -82,7 +93,7 @@ export function trip(place) {
     }
     update();
   });
-  const levels = textField("Levels, one a second", histories[names[0]], update);
+  const levels = textField("Levels, one a second, in unit and detector of the threshold", histories[names[0]], update);
   levels.row.classList.add("live-wide");
   const state = linkState({ threshold, hysteresis, delay, starts, latching, contact, coil, reset, levels }, update);
   place.append(

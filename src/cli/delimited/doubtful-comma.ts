@@ -17,7 +17,11 @@ type Doubt = "in brackets" | "blank" | "unit" | undefined;
 /** Whether what is behind a comma may go on with a heading: it begins with a unit or a detector, or is nothing. */
 function goesOn(piece: string): boolean {
   const first = piece.split(/[\s()[\]]+/).find((word) => word !== "") ?? "";
-  return /^(units?)?$/i.test(first) || findUnit(first) !== undefined || findDetector(first) !== undefined;
+  return (
+    /^(units?|effektiv\p{L}*|efficace)?$/iu.test(first) ||
+    findUnit(first) !== undefined ||
+    findDetector(first) !== undefined
+  );
 }
 
 /** A blank of any kind; what is no UTF-8 is one as well, as a no-break space of Latin-1 is. */
@@ -64,8 +68,11 @@ export function doubtfulRow(header: string, count: number, rowText: (index: numb
   const isStyle = doubts.every((doubt) => doubt === "blank");
   if (isStyle) return rows.find((row) => mayBeDecimal(rowText(row)));
   const joins = (row: number, comma: number): boolean => {
-    const own = cells(rowText(row));
-    return own.length === pieces.length && mayBeOne(own[comma], own[comma + 1]);
+    const own = piecesOf(rowText(row));
+    // a blank behind each of several commas is how the file separates
+    if (own.length !== pieces.length || (own.length > 2 && own.slice(1).every((one) => startsBlank.test(one))))
+      return false;
+    return mayBeOne(own[comma]?.trim(), own[comma + 1]?.trim());
   };
   const commas = [...doubts.keys()];
   const told = commas.filter((comma) => doubts[comma] === "in brackets" || doubts[comma] === "blank");

@@ -27,10 +27,10 @@ function isUnit(cell: string): boolean {
   return others.test(unit) || signalIn(unit) === unit || saidByUnit(unit) !== undefined;
 }
 
-/** Whether each cell of a row is a unit or empty, and one of them a unit. */
+/** Whether each cell of a row is a unit, a dash or empty, and one of them a unit. */
 function mayBeUnits(cells: readonly string[]): boolean {
   const written = cells.filter((cell) => cell.trim() !== "");
-  return written.length > 0 && written.every(isUnit);
+  return written.every(isUnit) && written.some((cell) => !/^-+$/.test(plainUnit(cell)));
 }
 
 /** Whether numbers stand below units, and no unit does. */

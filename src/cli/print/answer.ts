@@ -35,7 +35,8 @@ export function answerLine(
     { ...answer, from },
     {
       ...extra,
-      ...(uncertainty && { uncertainty: toldUncertainty(uncertainty) }),
+      // `uncertainty` would be a part of the reading, which it is not
+      ...(uncertainty && { uncertaintyOf: toldUncertainty(uncertainty) }),
       ...explainedSteps(explain, ["", answer]),
       text: uncertainText(answer, digits),
     },

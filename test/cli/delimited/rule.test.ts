@@ -185,6 +185,7 @@ describe("4. separator", () => {
     ["a detector", "Velocity,RMS", "4,9"],
     ["the word unit", "Vibration,unit mm/s", "4,9"],
     ["a comma at the end of the header", "Vibration mm/s,", "4,9"],
+    ["a detector in German", "Datum,Schwinggeschwindigkeit,effektiv", "01.02.2024,4,9"],
   ])("a number with a comma is never cut: %s", async (_, header, row) => {
     expect(await refusal(`${header}\n${row}\n`)).toMatch(
       /--decimal-comma|a number with a decimal comma stands in quotes/,
