@@ -56,7 +56,7 @@ describe("a reading made of data", () => {
     ["no unit", { value: 7.1, detector: "rms" }, "wrong-type", /a unit/],
     ["a key of another name", { ...rms, hertz: 25 }, "unknown-option", /a part of a reading/],
     ["a speed by itself", { ...rms, rpm: 1500 }, "unknown-option", /a part of a reading/],
-    ["a crest factor below 1", { ...rms, crestFactor: 0.5 }, "out-of-range", /crestFactor/],
+    ["a crest factor below 1", { ...rms, crestFactor: 0.5 }, "out-of-range", /crest factor/],
     ["a frequency of zero", { ...rms, at: "0 Hz" }, "not-positive", /a frequency/],
     ["an uncertainty of another form", { ...rms, uncertainty: "0.3" }, "wrong-type", /uncertainty/],
   ])("is refused with %s", (_, data, code, said) => {
