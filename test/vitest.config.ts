@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
@@ -23,6 +24,8 @@ export default defineConfig({
         test: {
           ...common,
           name: "node",
+          // Vitest's own count leaves one of two cores idle
+          maxWorkers: Math.max(2, availableParallelism() - 1),
           include: ["test/**/*.test.ts"],
           exclude: ["test/browser/**", "test/consumers/**"],
         },
