@@ -1,14 +1,40 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join, sep } from "node:path";
+import { type OutputOptions, rollup } from "rollup";
+import { dts } from "rollup-plugin-dts";
 import { defineConfig, type Options } from "tsup";
 import manifest from "./package.json";
 
 /** The entries of the package, as its manifest names them: `.` is src/index.ts, the others are in src/entries. */
-const library = Object.fromEntries(
+const entries = Object.fromEntries(
   Object.keys(manifest.exports)
     .filter((path) => path !== "./package.json")
     .map((path) => (path === "." ? ["index", "src/index.ts"] : [path.slice(2), `src/entries/${path.slice(2)}.ts`])),
 );
+
+/** Declarations for ES modules or for CommonJS: the same but for the names of files. */
+const declared = (extension: "ts" | "cts"): OutputOptions => ({
+  dir: "dist",
+  entryFileNames: `[name].d.${extension}`,
+  chunkFileNames: `[name]-[hash].d.${extension}`,
+  sourcemap: true,
+  sourcemapExcludeSources: true,
+});
+
+/** Writes the declarations of every entry, with maps that lead an editor to the source. */
+async function declarations(): Promise<void> {
+  const bundle = await rollup({
+    input: entries,
+    external: ["mathjs"],
+    plugins: [dts({ sourcemap: true, tsconfig: "tsconfig.json" })],
+    onLog(level, log, handle) {
+      // two types of the compiler's own messages, which no program has to name
+      if (!/NeedsCrestFactor, QuantityChange/.test(log.message)) handle(level, log);
+    },
+  });
+  for (const extension of ["ts", "cts"] as const) await bundle.write(declared(extension));
+  await bundle.close();
+}
 
 /** The floors of src/ground.ts. They become one file: as chunks they were five, and each costs a loader its share. */
 const floors = readFileSync(join(import.meta.dirname, "src/ground.ts"), "utf8").matchAll(/"\.\/(\w+)\/index"/g);
@@ -27,6 +53,16 @@ const fromGround = (extension: "js" | "cjs"): NonNullable<Options["esbuildPlugin
   },
 });
 
+/** The comment that leads to a map stands once: the bundler and what shakes its chunks each write one. */
+const oneMap: NonNullable<Options["plugins"]>[number] = {
+  name: "one-map",
+  buildEnd({ writtenFiles }) {
+    for (const { name } of writtenFiles.filter(({ name }) => !name.endsWith(".map"))) {
+      writeFileSync(name, readFileSync(name, "utf8").replace(/(\n\/\/# sourceMappingURL=.*)(?:\s*\1)+/, "$1"));
+    }
+  },
+};
+
 const common = {
   target: "node20",
   platform: "node",
@@ -35,8 +71,17 @@ const common = {
   treeshake: { moduleSideEffects: "no-external" },
   // `node:sqlite` and the like have no other name
   removeNodeProtocol: false,
-  // tsup sets an option that TypeScript 6 calls deprecated
-  dts: { entry: library, compilerOptions: { ignoreDeprecations: "6.0" } },
+  // names stay as they are, so that a trace can be read without the maps
+  esbuildOptions(options) {
+    options.minifyWhitespace = true;
+    options.minifySyntax = true;
+    // the engine prints the line that threw
+    options.lineLimit = 120;
+    // the source lies beside the built files, in src/
+    options.sourcesContent = false;
+  },
+  sourcemap: true,
+  plugins: [oneMap],
 } satisfies Options;
 
 /** The command, and the thread in which it reads Parquet, are ES modules alone: as CommonJS nothing would load them. */
@@ -45,12 +90,19 @@ export default defineConfig([
     ...common,
     format: "esm",
     entry: {
-      ...library,
+      ...entries,
       ground: "src/ground.ts",
       cli: "src/cli/main.ts",
       "parquet-worker": "src/cli/parquet/parquet-worker.ts",
     },
     esbuildPlugins: [fromGround("js")],
   },
-  { ...common, format: "cjs", entry: { ...library, ground: "src/ground.ts" }, esbuildPlugins: [fromGround("cjs")] },
+  {
+    ...common,
+    format: "cjs",
+    entry: { ...entries, ground: "src/ground.ts" },
+    esbuildPlugins: [fromGround("cjs")],
+    // made once for both kinds; to start the command nobody needs them
+    ...(!process.argv.includes("--no-dts") && { onSuccess: declarations }),
+  },
 ]);
