@@ -1,8 +1,8 @@
 import { readFileSync, writeFileSync } from "node:fs";
-import { join, sep } from "node:path";
 import { type OutputOptions, rollup } from "rollup";
 import { dts } from "rollup-plugin-dts";
 import { defineConfig, type Options } from "tsup";
+import { aboveGround, ground, groundMore } from "./.ground";
 import manifest from "./package.json";
 
 /** The entries of the package, as its manifest names them: `.` is src/index.ts, the others are in src/entries. */
@@ -36,23 +36,6 @@ async function declarations(): Promise<void> {
   await bundle.close();
 }
 
-/** The floors of src/ground.ts. They become one file: as chunks they were five, and each costs a loader its share. */
-const floors = readFileSync(join(import.meta.dirname, "src/ground.ts"), "utf8").matchAll(/"\.\/(\w+)\/index"/g);
-const grounds = Array.from(floors, ([, folder]) => join(import.meta.dirname, "src", folder as string, sep));
-const isGround = (path: string): boolean => grounds.some((folder) => path.startsWith(folder));
-
-/** What is above the ground floors takes what it needs of them from that file. */
-const fromGround = (extension: "js" | "cjs"): NonNullable<Options["esbuildPlugins"]>[number] => ({
-  name: "ground",
-  setup({ onResolve }) {
-    onResolve({ filter: /^\..*\/index$/ }, ({ path, importer, resolveDir }) => {
-      const inside = isGround(importer) || importer === join(import.meta.dirname, "src/ground.ts");
-      if (inside || !isGround(join(resolveDir, path))) return;
-      return { path: `./ground.${extension}`, external: true, sideEffects: false };
-    });
-  },
-});
-
 /** The comment that leads to a map stands once: the bundler and what shakes its chunks each write one. */
 const oneMap: NonNullable<Options["plugins"]>[number] = {
   name: "one-map",
@@ -84,25 +67,23 @@ const common = {
   plugins: [oneMap],
 } satisfies Options;
 
+/** The floors of src/ground.ts as two files, the entries, and what else is given. */
+function builds(format: "esm" | "cjs", more: Record<string, string> = {}): Options[] {
+  const extension = format === "esm" ? "js" : "cjs";
+  const one = { ...common, format };
+  return [
+    { ...one, entry: { ground: "src/ground.ts" }, esbuildPlugins: ground },
+    { ...one, entry: { "ground-more": "src/ground.ts" }, esbuildPlugins: groundMore(extension) },
+    { ...one, entry: { ...entries, ...more }, esbuildPlugins: aboveGround(extension) },
+  ];
+}
+
 /** The command, and the thread in which it reads Parquet, are ES modules alone: as CommonJS nothing would load them. */
-export default defineConfig([
-  {
-    ...common,
-    format: "esm",
-    entry: {
-      ...entries,
-      ground: "src/ground.ts",
-      cli: "src/cli/main.ts",
-      "parquet-worker": "src/cli/parquet/parquet-worker.ts",
-    },
-    esbuildPlugins: [fromGround("js")],
-  },
-  {
-    ...common,
-    format: "cjs",
-    entry: { ...entries, ground: "src/ground.ts" },
-    esbuildPlugins: [fromGround("cjs")],
-    // made once for both kinds; to start the command nobody needs them
-    ...(!process.argv.includes("--no-dts") && { onSuccess: declarations }),
-  },
-]);
+const command = { cli: "src/cli/main.ts", "parquet-worker": "src/cli/parquet/parquet-worker.ts" };
+
+const [first, ...others] = [...builds("esm", command), ...builds("cjs")];
+
+// made once for both kinds; to start the command nobody needs them
+const withTypes = process.argv.includes("--no-dts") ? {} : { onSuccess: declarations };
+
+export default defineConfig([{ ...first, ...withTypes }, ...others]);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type Detector, type DetectorEntry, detectorFacts, detectorSymbol, detectors } from "../../src/index";
+import { detectorFacts } from "../../src/entries/facts";
+import { type Detector, type DetectorEntry, detectorSymbol, detectors } from "../../src/index";
 
 const table = Object.entries(detectors) as [Detector, DetectorEntry][];
 /** One period of a sine of peak 1, in enough samples that the sums are those of the integral. */

@@ -24,7 +24,8 @@ convert(1, "knn pk", "mm/s pk");
 /** A program that asks every entry for the new names, and prints what it gets as JSON. */
 export const PROBE = `
 import { all, create } from "mathjs";
-import { convert, convertAmplitude, detectorFacts, format, parseAmplitude } from "veladis";
+import { convert, convertAmplitude, format, parseAmplitude } from "veladis";
+import { detectorFacts } from "veladis/facts";
 import { completions, evaluateLine, newSession, registerAmplitudes } from "veladis/mathjs";
 import { classify, selectSchemes } from "veladis/severity";
 import { overall, overallStream } from "veladis/signal";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Unit, type UnitSymbol, unitFacts, unitSymbol, units } from "../../src/index";
+import { unitFacts } from "../../src/entries/facts";
+import { type Unit, type UnitSymbol, unitSymbol, units } from "../../src/index";
 
 const table = Object.entries(units) as [UnitSymbol, Unit][];
 

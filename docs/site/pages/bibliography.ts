@@ -7,8 +7,13 @@ import {
   unknownSupportRule,
 } from "../../../src/entries/severity";
 import { windows } from "../../../src/entries/signal";
-import { detectorFacts, frequencyUnitFacts, type Source, unitFacts } from "../../../src/index";
-import { levelReferenceSources } from "../../../src/reading/references";
+import {
+  detectorFacts,
+  frequencyUnitFacts,
+  levelReferenceSources,
+  type Source,
+  unitFacts,
+} from "../../../src/entries/facts";
 import { KNOWN, known, MADE, page, table } from "./markdown";
 
 function* sources(): Generator<[Source, string]> {

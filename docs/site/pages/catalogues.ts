@@ -1,20 +1,22 @@
+import {
+  detectorFacts,
+  errorCodes,
+  frequencyUnitFacts,
+  levelReferenceSources,
+  unitFacts,
+} from "../../../src/entries/facts";
 import { sensorFaults, setpointRules, tripEvents, tripStates } from "../../../src/entries/protection";
 import { facts, machineTypes } from "../../../src/entries/severity";
 import { noiseBandwidth, type WindowName, windows, windowWeights } from "../../../src/entries/signal";
 import {
-  detectorFacts,
   detectors,
-  errorCodes,
-  frequencyUnitFacts,
   frequencyUnits,
   levelReferences,
   quantities,
   type UnitSymbol,
-  unitFacts,
   units,
   type VeladisErrorCode,
 } from "../../../src/index";
-import { levelReferenceSources } from "../../../src/reading/references";
 import { codes, KNOWN, known, MADE, page, sourceText, table } from "./markdown";
 import { remedies } from "./remedies";
 
