@@ -52,36 +52,47 @@ const between = Object.keys(metafile.inputs)
   .flatMap((file) => names(file, "import"))
   .filter((one) => !one[1].endsWith("/index.ts") && isUsed(one));
 
-const exportsOf = (all: readonly [string, string][]): string =>
+const linesOf = (all: readonly [string, string][]): string =>
   [...new Map(all)].map(([name, file]) => `export { ${name} } from ${JSON.stringify(join(root, file))};`).join("\n");
 
 const all = [...exported.values()].flat();
 const madeOf = (list: readonly [string, string][]): Plugin => ({
   name: "made",
   setup: ({ onLoad }) => {
-    onLoad({ filter: /src[\\/]ground\.ts$/ }, () => ({ contents: exportsOf(list), loader: "ts", resolveDir: root }));
+    onLoad({ filter: /src[\\/]ground\.ts$/ }, () => ({ contents: linesOf(list), loader: "ts", resolveDir: root }));
   },
 });
 
-/** A floor is taken from the two files; `within` where the rest itself is what is built. */
+/**
+ * The names that a file takes from a floor are taken from the two files; `within` the rest, from the file that each is
+ * written in. As many lines as before, so that maps hold.
+ */
+function rewritten(path: string, within: boolean): string {
+  const lists = /^(import|export) \{([^}]*)\} from "(\.[^"]*\/index)";/gm;
+  return readFileSync(path, "utf8").replace(lists, (whole, word, list, from) => {
+    const floor = exported.get(floorOf(join(path, "..", from)) ?? "");
+    if (floor === undefined) return whole;
+    const files = new Map<string, string[]>();
+    for (const one of (list as string).split(",").map((text) => text.trim())) {
+      const row = floor.find(([name]) => name === one.split(" as ")[0]);
+      // types are left out
+      if (row === undefined) continue;
+      const file = isUsed(row) ? "#ground" : within ? join(root, row[1]) : "#ground-more";
+      files.set(file, [...(files.get(file) ?? []), one]);
+    }
+    const all = [...files].map(([file, some]) => `${word} { ${some} } from ${JSON.stringify(file)};`);
+    return all.join(" ") + "\n".repeat(whole.split("\n").length - 1);
+  });
+}
+
 const split = (extension: string, within: boolean): Plugin => ({
   name: "split",
   setup({ onResolve, onLoad }) {
     const outside = (name: string) => ({ path: `./${name}.${extension}`, external: true, sideEffects: false });
-    onResolve({ filter: /^\..*\/index$/ }, ({ path, resolveDir, importer }) => {
-      const floor = floorOf(join(resolveDir, path));
-      // what is of no floor takes floors, and so do files of the rest
-      if (floor === undefined || (!within && floorOf(importer))) return;
-      return { path: floor, namespace: "floor", sideEffects: false };
-    });
-    onLoad({ filter: /.*/, namespace: "floor" }, ({ path: floor }) => {
-      const list = exported.get(floor) ?? [];
-      const [here, rest] = [list.filter(isUsed), list.filter((one) => !isUsed(one))];
-      const from = (some: typeof list, file: string) => `export { ${some.map(([name]) => name)} } from "${file}";\n`;
-      const more = within ? exportsOf(rest) : from(rest, "ground-more");
-      return { contents: from(here, "ground") + more, loader: "ts", resolveDir: root };
-    });
-    onResolve({ filter: /^ground(-more)?$/, namespace: "floor" }, ({ path }) => outside(path));
+    onLoad({ filter: /src[\\/].*\.ts$/ }, ({ path }) =>
+      within || floorOf(path) === undefined ? { contents: rewritten(path, within), loader: "ts" } : undefined,
+    );
+    onResolve({ filter: /^#ground(-more)?$/ }, ({ path }) => outside(path.slice(1)));
     onResolve({ filter: /^\.\/[\w-]+$/ }, ({ path, resolveDir, importer }) => {
       const file = relative(root, join(resolveDir, `${path}.ts`));
       return within && floorOf(importer) && used(file) ? outside("ground") : undefined;

@@ -62,7 +62,6 @@ export {
   type Assumption,
   amplitude,
   assumedText,
-  assumptions,
   type Distribution,
   type FormatOptions,
   format,

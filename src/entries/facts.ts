@@ -1,6 +1,6 @@
 /**
  * What is known of units, detectors, frequencies and references besides their ratios: names, sources, functions on samples;
- * and what each error code means. Apart from `veladis`, so that a program that only converts loads none of it.
+ * and what each assumption and each error code means. Apart from `veladis`, so that a program that only converts loads none of it.
  *
  * @example
  * ```ts
@@ -22,5 +22,5 @@ export {
 } from "../core/index";
 export { type DetectorFacts, detectorFacts, type RunningSums } from "../detectors/index";
 export { type FrequencyUnitFacts, frequencyUnitFacts } from "../frequency/index";
-export { levelReferenceSources } from "../reading/index";
+export { type Assumption, assumptions, levelReferenceSources } from "../reading/index";
 export { type UnitFacts, unitFacts } from "../units/index";

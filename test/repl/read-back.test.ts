@@ -4,7 +4,8 @@
  */
 import fc from "fast-check";
 import { evaluate } from "mathjs";
-import { type Amplitude, assumptions, parseAmplitude, readingText } from "veladis";
+import { type Amplitude, parseAmplitude, readingText } from "veladis";
+import { assumptions } from "veladis/facts";
 import { describe, expect, it } from "vitest";
 import { amplitudeIn, amplitudeOf, loopStates } from "../../src/reading/index";
 import { evaluateLine } from "../../src/repl/index";

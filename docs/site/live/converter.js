@@ -1,4 +1,5 @@
-import { assumptions, convertAmplitude, equivalents, format, significant } from "../../../src/index";
+import { assumptions } from "../../../src/entries/facts";
+import { convertAmplitude, equivalents, format, significant } from "../../../src/index";
 import { answer, answering, element, table, textField } from "./dom.js";
 import { linkState } from "./link-state.js";
 

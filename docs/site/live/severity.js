@@ -9,7 +9,8 @@ import {
   provenances,
   schemeById,
 } from "../../../src/entries/severity";
-import { assumptions, VeladisError } from "../../../src/index";
+import { assumptions } from "../../../src/entries/facts";
+import { VeladisError } from "../../../src/index";
 import { machineFacts } from "../../../src/severity/machine-facts";
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
 import { knownWords } from "./known-words.js";
