@@ -1,6 +1,7 @@
 /** The packed tarball, installed into throw-away consumers as a user would. Needs the built `dist/`. */
 import { spawnSync } from "node:child_process";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { SourceMap } from "node:module";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { root } from "../examples/fences";
@@ -15,6 +16,13 @@ beforeAll(() => {
 afterAll(() => consumer?.remove());
 
 const printed = (name: string, code: string): string => consumer.printed(name, code);
+
+/** All files below a folder, by their path within it. */
+function filesIn(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((one) => one.isFile())
+    .map(({ parentPath, name }) => join(parentPath, name).slice(folder.length + 1));
+}
 
 /** Every string in a tree of conditions. */
 function paths(tree: unknown): string[] {
@@ -42,12 +50,13 @@ function reached(folder: string): Set<string> {
 
 describe("the packed tarball", () => {
   it("holds what a user needs and nothing else", () => {
-    const files = readdirSync(consumer.installed, { recursive: true, withFileTypes: true })
-      .filter((one) => one.isFile())
-      .map(({ parentPath, name }) => join(parentPath, name).slice(consumer.installed.length + 1));
+    const files = filesIn(consumer.installed);
     const guides = readdirSync(`${root}/docs/guides`).map((name) => `docs/guides/${name}`);
     const pages = ["README.md", "LICENSE", "CHANGELOG.md", "DEVELOPERS.md", "SECURITY.md", ...guides];
-    const wanted = new Set([...reached(consumer.installed), "package.json", ...pages]);
+    const loaded = [...reached(consumer.installed)];
+    const built = loaded.flatMap((file) => (file.startsWith("dist/") ? [file, `${file}.map`] : []));
+    const source = filesIn(`${root}/src`).map((file) => `src/${file}`);
+    const wanted = new Set([...built, ...source, "package.json", ...pages]);
     expect(files.sort()).toEqual([...wanted].sort());
   });
 
@@ -63,9 +72,55 @@ describe("the packed tarball", () => {
     // an address where nobody answers: no registry is asked
     const options = ["--dry-run", "--ignore-scripts", "--registry", "http://127.0.0.1:9/", "--fetch-retries", "0"];
     const { status, stderr } = spawnSync("npm", ["publish", ...options], { cwd: root, encoding: "utf8" });
-    const warnings = stderr.split("\n").filter((line) => /warn|error|correct/i.test(line));
+    const told = stderr.split("\n").filter((line) => !/^npm notice [\d.]+k?B \S+$/.test(line));
+    const warnings = told.filter((line) => /warn|error|correct/i.test(line));
     expect(warnings.filter((line) => !/requires you to be logged in .*\(dry-run\)/.test(line))).toEqual([]);
     expect(status).toBe(0);
+  });
+
+  it("has maps that lead from every built file to the source beside it", () => {
+    const maps = filesIn(join(consumer.installed, "dist")).filter((file) => file.endsWith(".map"));
+    expect(maps.length).toBeGreaterThan(100);
+    for (const file of maps) {
+      const path = join(consumer.installed, "dist", file);
+      const { sources } = JSON.parse(readFileSync(path, "utf8")) as { sources: string[] };
+      const lost = sources.filter((source) => !existsSync(join(dirname(path), source)));
+      expect(lost, file).toEqual([]);
+      const comments = readFileSync(path.slice(0, -4), "utf8").match(/^\/\/# sourceMappingURL=.*$/gm);
+      expect(comments, file).toEqual([`//# sourceMappingURL=${file}`]);
+    }
+  });
+
+  it.each([
+    ["trace.mjs", 'import { convert } from "veladis";'],
+    ["trace.cjs", 'const { convert } = require("veladis");'],
+  ])("a trace of %s names functions; with maps, files and lines of the source", (name, load) => {
+    const code = `${load} try { convert(1, "mm/s rsm", "in/s pk"); } catch (error) { console.log(error.stack); }`;
+    const plain = printed(name, code).split("\n");
+    expect(plain[0]).toBe('VeladisError: expected a detector, received "rsm"; did you mean rms?');
+    expect(plain[1]).toMatch(/at unknownName \(.*dist.ground\.c?js:\d+:\d+\)$/);
+    const mapped = ran(process.execPath, ["--enable-source-maps", name], consumer.folder).split("\n");
+    const [, file = "", line = ""] = /unknownName \((.*):(\d+):\d+\)$/.exec(mapped[1] as string) ?? [];
+    expect(file).toBe(join(consumer.installed, "src/core/unknown-name.ts"));
+    expect(readFileSync(file, "utf8").split("\n")[Number(line) - 1]).toContain("new VeladisError(");
+  });
+
+  it.each([
+    ["index.d.ts", "function convert<", "src/amplitude/convert.ts", "function convert<"],
+    ["index.d.cts", "interface Converter extends", "src/amplitude/converter.ts", "interface Converter extends"],
+  ])("the declarations of %s lead to the source", (file, declared, source, written) => {
+    const path = join(consumer.installed, "dist", file);
+    const map = new SourceMap(JSON.parse(readFileSync(`${path}.map`, "utf8")));
+    const lines = readFileSync(path, "utf8").split("\n");
+    const at = lines.findIndex((line) => line.includes(declared));
+    expect(at).toBeGreaterThanOrEqual(0);
+    const name = declared.split(/[ <]/)[1] as string;
+    const entry = map.findEntry(at, (lines[at] as string).indexOf(name)) as {
+      originalSource: string;
+      originalLine: number;
+    };
+    expect(join("dist", entry.originalSource)).toBe(source);
+    expect(readFileSync(join(consumer.installed, source), "utf8").split("\n")[entry.originalLine]).toContain(written);
   });
 
   it("works from ES modules", () => {
