@@ -1,7 +1,22 @@
-import { shown, unknownOption, VeladisError } from "../core/index";
+import { shown, unknownName, VeladisError } from "../core/index";
 import type { ConvertOptions } from "./convert-options";
 
 const NONE: ConvertOptions = {};
+
+const KNOWN = { at: "at", crestFactor: "crestFactor" };
+
+const FORM = 'options such as { at: "1500 r/min" }';
+
+// both apart from the search, which is on the hot path: an engine takes in what is short
+function noOptions(options: unknown): VeladisError {
+  const code = options === null ? "missing-option" : "wrong-type";
+  return new VeladisError(code, { expected: FORM, received: shown(options) });
+}
+
+function otherOption(option: string): VeladisError {
+  const place = { parameter: "options", option };
+  return unknownName("unknown-option", FORM, option, new Map(Object.entries(KNOWN)), KNOWN, place);
+}
 
 /**
  * The options themselves, none if they were left out. Null is refused as anything else that is no object: what was
@@ -9,21 +24,12 @@ const NONE: ConvertOptions = {};
  *
  * @throws {@link VeladisError} `missing-option` for null, `wrong-type`, `unknown-option`
  */
-export function checkedOptions(options: ConvertOptions = NONE): ConvertOptions {
-  if (typeof options !== "object" || options === null) {
-    throw new VeladisError(options === null ? "missing-option" : "wrong-type", {
-      expected: 'options such as { at: "1500 r/min" }',
-      received: shown(options),
-    });
-  }
-  // on the hot path: faster than a list of the keys
+export function checkedOptions(options?: ConvertOptions): ConvertOptions {
+  if (options === undefined) return NONE;
+  if (typeof options !== "object" || options === null) throw noOptions(options);
+  // faster than a list of the keys
   for (const key in options) {
-    if (key !== "at" && key !== "crestFactor" && Object.hasOwn(options, key)) {
-      throw unknownOption(key, ["at", "crestFactor"], "an option of a conversion", {
-        parameter: "options",
-        option: key,
-      });
-    }
+    if (key !== "at" && key !== "crestFactor" && Object.hasOwn(options, key)) throw otherOption(key);
   }
   return options;
 }

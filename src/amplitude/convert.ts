@@ -1,5 +1,6 @@
 import { requireFinite } from "../core/index";
 import { decibelsOf, type Factor, linearOf, type ReadingType, scaled } from "../reading/index";
+import { checkedOptions } from "./checked-options";
 import type { CheckedTarget, CheckedType } from "./checked-types";
 import type { ConvertArguments, ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
@@ -16,12 +17,10 @@ import { type Pair, pairOf } from "./pair";
  * @param value - the reading: zero or more, or any level in dB
  * @param from - what it is written in, e.g. `"in/s pk"`
  * @param to - what it shall be written in, e.g. `"mm/s rms"`
- * @param options - `at` (a frequency; required when the quantity changes) and `crestFactor`. Others are refused by the
- *   types alone: a search would take longer than the conversion. {@link converter} and `convertAmplitude` refuse them
- *   at run time too
+ * @param options - `at` (a frequency; required when the quantity changes) and `crestFactor`; others are refused
  * @returns the value in `to`
  * @throws {@link VeladisError} `negative`, `not-a-number`, `not-finite`, `missing-frequency`, `not-a-sine`,
- *   `out-of-range`, and for texts the types cannot check, all of {@link readingType}
+ *   `out-of-range`, `unknown-option`, and for texts the types cannot check, all of {@link readingType}
  * @example
  * ```ts
  * import { convert } from "veladis";
@@ -46,14 +45,19 @@ export function convert<const From extends string, const To extends string>(
   to: CheckedTarget<From, To>,
 ): number;
 export function convert(value: number, from: string, to: string, options?: ConvertOptions): number {
+  const { at, crestFactor } = checkedOptions(options);
   const pair = pairOf(from, to);
-  return converted(value, pair, factorOf(pair, options?.at, options?.crestFactor));
+  return converted(value, pair, factorOf(pair, at, crestFactor));
 }
 
 /** The value by a factor of the pair, from and to levels where the pair has them. */
-export function converted(value: number, { from: before, to: after }: Pair, factor: Factor): number {
-  if (before.reference === 0 && after.reference === 0) return scaled(value, factor);
-  if (before.reference === 0) return decibelsOf(scaled(value, factor), after.reference);
-  if (after.reference === 0) return scaled(linearOf(value, before.reference), factor);
-  return requireFinite(value, "a level in dB") + decibelsOf(scaled(before.reference, factor), after.reference);
+export function converted(
+  value: number,
+  { from: { reference: before }, to: { reference: after } }: Pair,
+  factor: Factor,
+): number {
+  if (before === 0 && after === 0) return scaled(value, factor);
+  if (before === 0) return decibelsOf(scaled(value, factor), after);
+  if (after === 0) return scaled(linearOf(value, before), factor);
+  return requireFinite(value, "a level in dB") + decibelsOf(scaled(before, factor), after);
 }

@@ -13,8 +13,6 @@ export interface Pair {
   /** The rational part, in lowest terms. */
   readonly num: number;
   readonly den: number;
-  /** The factor at 1 Hz by the ratios of a sine, rounded once. */
-  readonly factor: number;
   /** The factor by the ratios of a sine of so many hertz; exact integers as long as nothing irrational enters. */
   readonly sine: (hz: number) => Factor;
 }
@@ -96,7 +94,7 @@ export function pair(from: ParsedType, to: ParsedType): Pair {
     }
     return last;
   };
-  return { from, to, steps, ofSine: areOfSine(from.detector, to.detector), num, den, factor, sine };
+  return { from, to, steps, ofSine: areOfSine(from.detector, to.detector), num, den, sine };
 }
 
 const fromText = /* @__PURE__ */ cached((from) => cached((to) => pair(parsedType(from), parsedType(to))));

@@ -1,10 +1,8 @@
 import { type Attempt, attempt } from "../core/index";
-import type { ReadingTypeText } from "../reading/index";
-import { checkedOptions } from "./checked-options";
-import { converted } from "./convert";
+import type { Frequency } from "../frequency/index";
+import type { ReadingType, ReadingTypeText } from "../reading/index";
+import { convert } from "./convert";
 import type { ConvertOptions } from "./convert-options";
-import { factorOf } from "./factor";
-import { pairOf } from "./pair";
 
 /**
  * As {@link convert}, of texts that only run time knows, with the refusal as a value: for a form or a file, where a
@@ -26,9 +24,5 @@ export function tryConvert(
   to: ReadingTypeText,
   options?: ConvertOptions,
 ): Attempt<number> {
-  return attempt(() => {
-    const { at, crestFactor } = checkedOptions(options);
-    const pair = pairOf(from, to);
-    return converted(value, pair, factorOf(pair, at, crestFactor));
-  });
+  return attempt(() => convert(value, from as ReadingType, to as ReadingType, options as { readonly at: Frequency }));
 }

@@ -106,9 +106,8 @@ export class VeladisError extends Error implements ErrorDetail {
   constructor(code: VeladisErrorCode, detail: ErrorDetail) {
     const { expected, received, allowed, didYouMean } = detail;
     const near = didYouMean?.length ? `; did you mean ${didYouMean.join(" or ")}?` : "";
-    const list = allowed?.length ? `; allowed: ${allowed.join(", ")}` : "";
-    const said = (text: string): string => text.replaceAll("\t", " (a tab) ");
-    super(visibleText(`expected ${said(expected)}, received ${said(received)}${near || list}`));
+    const hint = near || (allowed?.length ? `; allowed: ${allowed.join(", ")}` : "");
+    super(visibleText(`expected ${expected}, received ${received}`.replaceAll("\t", " (a tab) ") + hint));
     for (const [name, told] of Object.entries<string | number | readonly string[] | undefined>({ code, ...detail })) {
       // an empty list says nothing
       if (told !== undefined && (told as string).length !== 0) this[name as "message"] = told as string;

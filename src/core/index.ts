@@ -1,5 +1,6 @@
 export { type Attempt, attempt } from "./attempt";
 export { cached } from "./cached";
+export { cachedWithRefusals } from "./cached-with-refusals";
 export { cautions, GUIDE } from "./cautions";
 export { cellText } from "./cell-text";
 export { dataText } from "./data-text";

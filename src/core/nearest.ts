@@ -2,30 +2,32 @@ const LONGEST = 32;
 
 /** Letters to put in, leave out, change or swap with the next until one word is the other (optimal string alignment). */
 function editDistance(a: string, b: string): number {
-  let before: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, i) => i);
-  for (let i = 1; i <= a.length; i++) {
-    const row = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const same = a[i - 1] === b[j - 1];
-      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
-      row[j] = Math.min(
-        (last[j] as number) + 1,
-        (row[j - 1] as number) + 1,
-        (last[j - 1] as number) + (same ? 0 : 1),
-        swapped ? (before[j - 2] as number) + 1 : Number.POSITIVE_INFINITY,
-      );
-    }
-    [before, last] = [last, row];
+  const width = b.length + 1;
+  /** Of the first letters of both, row by row: the next letter of the one, then of the other. */
+  const all: number[] = [];
+  const at = (k: number): number => all[k] as number;
+  for (let k = 0; k < width * (a.length + 1); k++) {
+    const j = k % width;
+    const i = (k - j) / width;
+    const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+    all[k] =
+      i * j === 0
+        ? i + j
+        : Math.min(
+            at(k - width) + 1,
+            at(k - 1) + 1,
+            at(k - width - 1) + +(a[i - 1] !== b[j - 1]),
+            swapped ? at(k - 2 * width - 2) + 1 : i + j,
+          );
   }
-  return last[b.length] as number;
+  return at(all.length - 1);
 }
 
 /** What makes one of two words that are as near the less likely: another beginning, other digits, more or fewer letters. */
 function unlikeness(a: string, b: string): number {
-  const digits = (word: string): string => word.replace(/[^0-9]/g, "");
+  const digits = (word: string): string => word.replace(/\D/g, "");
   const letters = (word: string): number => word.replace(/[^a-z]/g, "").length;
-  return (a[0] === b[0] ? 0 : 0.5) + (digits(a) === digits(b) ? 0 : 0.5) + (letters(a) === letters(b) ? 0 : 0.25);
+  return (+(a[0] !== b[0]) + +(digits(a) !== digits(b)) + +(letters(a) !== letters(b)) / 2) / 2;
 }
 
 /**
@@ -39,13 +41,12 @@ export function nearest(word: string, candidates: Iterable<string>): string[] {
   if (word.length > LONGEST) return [];
   const given = word.toLowerCase();
   return [...candidates]
-    .map((name) => {
+    .flatMap((name): [name: string, rank: number][] => {
       const other = name.toLowerCase();
       const distance = editDistance(given, other);
-      return { name, distance, rank: distance + unlikeness(given, other) };
+      return distance > Math.max(1, given.length / 3) ? [] : [[name, distance + unlikeness(given, other)]];
     })
-    .filter(({ distance }) => distance <= Math.max(1, given.length / 3))
-    .sort((a, b) => a.rank - b.rank)
+    .sort(([, a], [, b]) => a - b)
     .slice(0, 3)
-    .map(({ name }) => name);
+    .map(([name]) => name);
 }

@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "./error";
+import { type ErrorPlace, shown, VeladisError } from "./error";
 import type { VeladisErrorCode } from "./error-codes";
 import { nearest } from "./nearest";
 
@@ -14,7 +14,14 @@ export function unknownName(
   received: string,
   symbols: ReadonlyMap<string, string>,
   allowed: object,
+  place?: ErrorPlace,
 ): VeladisError {
   const didYouMean = [...new Set(nearest(received, symbols.keys()).map((name) => symbols.get(name) as string))];
-  return new VeladisError(code, { expected, received: shown(received), didYouMean, allowed: Object.keys(allowed) });
+  return new VeladisError(code, {
+    expected,
+    received: shown(received),
+    didYouMean,
+    allowed: Object.keys(allowed),
+    ...place,
+  });
 }

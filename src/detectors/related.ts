@@ -22,8 +22,8 @@ export function requireRelated(from: Detector, to: Detector, crestFactor: number
   throw new VeladisError("not-a-sine", {
     expected:
       steps === 0
-        ? `the RMS value by a stated crest factor for what is read in ${known}, as in "3 g ${known} with crest factor 4 to g rms"`
-        : `another unit of its own quantity for what is read in ${known}, since such a waveform is no single sine (of one sine the peak is pk)`,
+        ? `the RMS value by a stated crest factor for what is read in ${known}, as in "3 g ${known} with crest factor 4"`
+        : `another unit of its own quantity for what is read in ${known}: its waveform is no single sine, whose peak is pk`,
     received: shown(`${from} to ${to}`),
     ...(steps === 0 && asked !== "rms" && { allowed: ["rms"] }),
   });

@@ -45,7 +45,7 @@ export function linearOf(decibels: number, reference: number): number {
 export function decibelsOf(value: number, reference: number): number {
   if (value > 0) return 20 * Math.log10(held(value / reference));
   throw new VeladisError("not-positive", {
-    expected: "an amplitude above zero, since zero has no level in dB",
+    expected: "an amplitude above zero: zero has no level",
     received: shown(value),
   });
 }

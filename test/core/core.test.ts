@@ -1,7 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { remedies } from "../../docs/site/pages/remedies";
-import { cached, errorCodes, nearest, parseNumeral, shown, splitNumeral, VeladisError } from "../../src/core/index";
+import {
+  cached,
+  cachedWithRefusals,
+  errorCodes,
+  nearest,
+  parseNumeral,
+  shown,
+  splitNumeral,
+  VeladisError,
+} from "../../src/core/index";
 import { codeOf } from "../refusals/refusal-of";
 
 describe("VeladisError", () => {
@@ -149,17 +158,14 @@ describe("cached", () => {
     expect(made.slice(258)).toEqual(["bad", "bad"]);
   });
 
-  it("keeps refusals where it is told to, and never another error", () => {
+  it("keeps refusals too where it is the one with refusals, and never another error", () => {
     const made: string[] = [];
-    const read = cached(
-      (text) => {
-        made.push(text);
-        if (text === "refused") throw new VeladisError("syntax", { expected: "a", received: "b" });
-        if (text === "bug") throw new TypeError("bug");
-        return text;
-      },
-      { refusals: true },
-    );
+    const read = cachedWithRefusals((text) => {
+      made.push(text);
+      if (text === "refused") throw new VeladisError("syntax", { expected: "a", received: "b" });
+      if (text === "bug") throw new TypeError("bug");
+      return text;
+    });
     for (let i = 0; i < 2; i++) {
       expect(() => read("refused")).toThrow(VeladisError);
       expect(() => read("bug")).toThrow(TypeError);
@@ -170,13 +176,13 @@ describe("cached", () => {
 
   it("counts refusals among what it holds", () => {
     const made: string[] = [];
-    const read = cached(
+    const read = cachedWithRefusals(
       (text) => {
         made.push(text);
         if (text.length < 3) throw new VeladisError("syntax", { expected: "a", received: "b" });
         return text;
       },
-      { room: 2, refusals: true },
+      { room: 2 },
     );
     const ask = (text: string) => codeOf(() => read(text));
     expect(["good", "a", "a", "b", "b", "a", "fine", "good"].map(ask)).toEqual([

@@ -2,6 +2,7 @@ import { all, create } from "mathjs";
 import * as root from "veladis";
 import * as chart from "veladis/chart";
 import * as explanation from "veladis/explain";
+import * as factTables from "veladis/facts";
 import * as json from "veladis/json";
 import * as kit from "veladis/kit";
 import * as mathjs from "veladis/mathjs";
@@ -27,6 +28,7 @@ export const entries = {
   "veladis/uncertainty": uncertainty,
   "veladis/sensor": sensors,
   "veladis/explain": explanation,
+  "veladis/facts": factTables,
   "veladis/json": json,
   "veladis/own": ownScheme,
   "veladis/kit": kit,
@@ -779,6 +781,8 @@ export const calls: { readonly [Entry in keyof typeof entries]: readonly Call[] 
   "veladis/uncertainty": uncertainties,
   "veladis/sensor": loops,
   "veladis/explain": explanations,
+  // tables alone
+  "veladis/facts": [],
   "veladis/json": texts,
   "veladis/own": owns,
   "veladis/kit": kits,

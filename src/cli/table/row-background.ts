@@ -1,4 +1,4 @@
-import { cached, plainNumeral, VeladisError } from "../../core/index";
+import { cachedWithRefusals, plainNumeral, VeladisError } from "../../core/index";
 import { type Amplitude, parseAmplitude } from "../../reading/index";
 import { checkBackground, NOT_RELIABLE } from "../../severity/index";
 import { contradicted, headingRefused, typeTold } from "../delimited/heading-agrees";
@@ -27,7 +27,7 @@ function columnOfRest(header: Cells, headings: Cells, column: string, { written 
   const index = headedColumn(header, column, written);
   const { decimalComma } = written;
   const says = written.fileUnits === "none" ? [] : headingSays(headings[index] as string);
-  const agrees = cached((type) => {
+  const agrees = cachedWithRefusals((type) => {
     const by = `a reading at rest in ${type}, as its row is`;
     const other = contradicted(typeTold(by, type), says);
     if (other !== undefined) throw headingRefused(by, other, headings[index] as string, index);

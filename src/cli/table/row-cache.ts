@@ -1,2 +1,2 @@
-/** What is kept of rows' texts: many, and refusals too, since a million rows may share one bad unit. */
-export const rowCache = { room: 4096, refusals: true } as const;
+/** What is kept of rows' texts: many. */
+export const rowCache = { room: 4096 } as const;

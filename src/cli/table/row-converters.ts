@@ -1,5 +1,5 @@
 import { conversionAssumes, convert, converter } from "../../amplitude/index";
-import { cached } from "../../core/index";
+import { cachedWithRefusals } from "../../core/index";
 import { type Assumption, parsedType } from "../../reading/index";
 import { rowCache } from "./row-cache";
 import type { RowFacts, RowReader } from "./row-reader";
@@ -42,10 +42,10 @@ export function rowConverters(
   };
   if (freeFrequency) {
     // a row without its frequency is refused by itself, when it is converted
-    const found = cached((type) => make(type, 1), rowCache);
+    const found = cachedWithRefusals((type) => make(type, 1), rowCache);
     return ({ type }) => found(type);
   }
-  const found = cached((key) => {
+  const found = cachedWithRefusals((key) => {
     const [type, hertz] = key.split("\n") as [string, string];
     return make(type, hertz === "" ? undefined : Number(hertz));
   }, rowCache);

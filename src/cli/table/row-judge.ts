@@ -1,4 +1,4 @@
-import { cached, same, shown, VeladisError } from "../../core/index";
+import { cachedWithRefusals, same, shown, VeladisError } from "../../core/index";
 import { hertz } from "../../frequency/index";
 import { significant } from "../../reading/index";
 import {
@@ -80,8 +80,8 @@ export function rowJudges(
   scheme: Scheme | undefined,
   schemes: readonly Scheme[] | undefined,
 ): (facts: Omit<RowFacts, "value">) => RowJudge {
-  const read = cached(parsed, rowCache);
-  const found = cached(
+  const read = cachedWithRefusals(parsed, rowCache);
+  const found = cachedWithRefusals(
     (key): RowJudge => {
       const [type, at, said] = key.split("\n") as [string, string, string];
       const machine = machineOf(said, read);

@@ -1,4 +1,4 @@
-import { cached, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
+import { cachedWithRefusals, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency, frequencyUnitSymbol } from "../../frequency/index";
 import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
@@ -90,7 +90,7 @@ function hertzReader(
   as: WrittenAs,
 ) {
   const index = headedColumn(header, column, as);
-  const read = cached((written) => {
+  const read = cachedWithRefusals((written) => {
     const cell = as.decimalComma ? pointed(written) : written;
     if (!plainNumeral.test(cell)) return frequency(cell).hertz;
     if (unit !== undefined) return frequency(`${cell} ${unit}`).hertz;

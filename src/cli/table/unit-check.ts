@@ -1,4 +1,4 @@
-import { cached, shown } from "../../core/index";
+import { cachedWithRefusals, shown } from "../../core/index";
 import { unitSymbol } from "../../units/index";
 import { type ColumnTold, contradicted, headingRefused, typeTold } from "../delimited/heading-agrees";
 import { headingSays } from "../delimited/heading-says";
@@ -47,7 +47,7 @@ export function unitCheck(
   const heading = headings[value] as string;
   const says = written.fileUnits === "none" ? [] : headingSays(heading);
   if (says.length === 0) return () => undefined;
-  const check = cached((type) => {
+  const check = cachedWithRefusals((type) => {
     const by = `a row in ${shown(type)}`;
     const other = contradicted(typeTold(by, type), says);
     if (other !== undefined) throw headingRefused(by, other, heading, value);
