@@ -37,7 +37,7 @@ const { metafile } = await build({
   metafile: true,
   write: false,
 });
-const [{ inputs }] = Object.values(metafile.outputs) as [{ inputs: Record<string, { bytesInOutput: number }> }];
+const inputs = Object.values(metafile.outputs)[0]?.inputs ?? {};
 const used = (file: string): boolean => (inputs[file]?.bytesInOutput ?? 0) > 0;
 
 /** Tables that stand in one file with those that are used, so that adding a row touches one file. */

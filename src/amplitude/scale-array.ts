@@ -2,15 +2,22 @@ import { requireNonNegative, shown, VeladisError } from "../core/index";
 import { type Batch, type BatchOptions, batch, isInPlace } from "./batch";
 
 /**
- * Looks at every value times the factor, from a start on, up to the first block of eight that holds a product that is
+ * Looks at every value times the factor, from a start to an end, up to the first block of eight that holds a product that is
  * no amplitude, and writes them into the target if told so; returns where it stopped.
  *
  * In blocks, since the engine then leaves out most of what a loop costs; the sum of a block tells an infinity.
  */
-function blocks64(source: Batch, target: Batch, k: number, most: number, writes: boolean, start: number): number {
-  const whole = source.length & ~7;
+function blocks64(
+  source: Batch,
+  target: Batch,
+  k: number,
+  most: number,
+  writes: boolean,
+  start: number,
+  end: number,
+): number {
   let i = start;
-  for (; i < whole; i += 8) {
+  for (; i + 8 <= end; i += 8) {
     const a = (source[i] as number) * k;
     const b = (source[i + 1] as number) * k;
     const c = (source[i + 2] as number) * k;
@@ -36,10 +43,17 @@ function blocks64(source: Batch, target: Batch, k: number, most: number, writes:
 }
 
 /** The same once more, for Float32Arrays: the engine makes a function fast for one kind of array. */
-function blocks32(source: Batch, target: Batch, k: number, most: number, writes: boolean, start: number): number {
-  const whole = source.length & ~7;
+function blocks32(
+  source: Batch,
+  target: Batch,
+  k: number,
+  most: number,
+  writes: boolean,
+  start: number,
+  end: number,
+): number {
   let i = start;
-  for (; i < whole; i += 8) {
+  for (; i + 8 <= end; i += 8) {
     const a = (source[i] as number) * k;
     const b = (source[i + 1] as number) * k;
     const c = (source[i + 2] as number) * k;
@@ -64,25 +78,44 @@ function blocks32(source: Batch, target: Batch, k: number, most: number, writes:
   return i;
 }
 
+/** Beyond this many bytes an array lies in the main memory, and reading ahead pays; below it costs. */
+const FAR = 0x800000;
+/** Elements of a stretch, and of a line of the processor's cache. */
+const STRETCH = 512;
+const LINE = 8;
+
+/** Reads one element of each cache line of the next stretch, so that all lines are on their way at once. */
+function readAhead(source: Batch, start: number): number {
+  let sum = 0;
+  for (let i = start, end = Math.min(start + STRETCH, source.length); i < end; i += LINE) sum += source[i] as number;
+  return sum;
+}
+
 /** Every value times the factor; written into the target, or only looked at. A refusal names the index. */
 function pass(source: Batch, target: Batch, k: number, most: number, keepsNaN: boolean, writes: boolean): void {
   const blocks = source instanceof Float32Array ? blocks32 : blocks64;
-  let i = 0;
-  while (i < source.length) {
-    i = blocks(source, target, k, most, writes, i);
-    for (const end = Math.min(i + 8, source.length); i < end; i++) {
-      const value = source[i] as number;
-      const result = value * k;
-      if (!(value >= 0 && result <= most) && !(keepsNaN && Number.isNaN(value))) {
-        const place = { parameter: "source", index: i };
-        requireNonNegative(value, `an amplitude of zero or more at index ${i}`, place);
-        throw new VeladisError("not-finite", {
-          expected: `a result that a number can hold at index ${i}`,
-          received: shown(result),
-          ...place,
-        });
+  const { length } = source;
+  const stretch = source.byteLength > FAR && isInPlace(source, target) ? STRETCH : length;
+  for (let i = 0; i < length; ) {
+    const stop = Math.min(i + stretch, length);
+    // `most` is above zero, which an engine does not know: what nobody asks for it would leave out
+    if (stop < length && readAhead(source, stop) === most && most < 0) return;
+    while (i < stop) {
+      i = blocks(source, target, k, most, writes, i, stop);
+      for (const end = Math.min(i + 8, stop); i < end; i++) {
+        const value = source[i] as number;
+        const result = value * k;
+        if (!(value >= 0 && result <= most) && !(keepsNaN && Number.isNaN(value))) {
+          const place = { parameter: "source", index: i };
+          requireNonNegative(value, `an amplitude of zero or more at index ${i}`, place);
+          throw new VeladisError("not-finite", {
+            expected: `a result that a number can hold at index ${i}`,
+            received: shown(result),
+            ...place,
+          });
+        }
+        if (writes) target[i] = result;
       }
-      if (writes) target[i] = result;
     }
   }
 }
