@@ -1,4 +1,5 @@
 import { severityBar } from "../../../src/entries/chart";
+import { assumptions } from "../../../src/entries/facts";
 import {
   builtInSchemes,
   classify,
@@ -9,7 +10,6 @@ import {
   provenances,
   schemeById,
 } from "../../../src/entries/severity";
-import { assumptions } from "../../../src/entries/facts";
 import { VeladisError } from "../../../src/index";
 import { machineFacts } from "../../../src/severity/machine-facts";
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";

@@ -1,3 +1,10 @@
+import {
+  detectorFacts,
+  frequencyUnitFacts,
+  levelReferenceSources,
+  type Source,
+  unitFacts,
+} from "../../../src/entries/facts";
 import { setpointRules } from "../../../src/entries/protection";
 import {
   backgroundRule,
@@ -7,13 +14,6 @@ import {
   unknownSupportRule,
 } from "../../../src/entries/severity";
 import { windows } from "../../../src/entries/signal";
-import {
-  detectorFacts,
-  frequencyUnitFacts,
-  levelReferenceSources,
-  type Source,
-  unitFacts,
-} from "../../../src/entries/facts";
 import { KNOWN, known, MADE, page, table } from "./markdown";
 
 function* sources(): Generator<[Source, string]> {
