@@ -106,7 +106,8 @@ async function openSearch(): Promise<void> {
 
 /** Where a search leads for words typed key by key, the best first. */
 async function search(words: string): Promise<string[]> {
-  if (!page.url().endsWith("/index.html") || !(await page.locator("#tsd-search[open]").count())) await openSearch();
+  if (page === undefined || !page.url().endsWith("/index.html") || !(await page.locator("#tsd-search[open]").count()))
+    await openSearch();
   await page.locator("#tsd-search-input").fill("");
   await page.waitForFunction("document.getElementById('tsd-search-results').childElementCount === 0");
   await page.locator("#tsd-search-input").pressSequentially(words);
