@@ -98,11 +98,11 @@ export function levelLines(
     if (box !== undefined) taken.push(box);
     return { level, cost, drawn: label(x, at, text, { kind: "halo" }) };
   });
-  const lineText = ({ kind, text }: DrawnLevel): string => `${looks[kind]} line: ${text}`;
-  const told = words.filter(({ cost }) => cost > 0).map(({ level }) => lineText(level));
+  const lineText = ({ kind, text }: DrawnLevel): string => `${looks[kind]} line: ${text}.`;
+  const notes = words.filter(({ cost }) => cost > 0).map(({ level }) => lineText(level));
   const drawn = [
     ...sorted.map(({ kind, value }) => stroke([0, y(value)], [width, y(value)], kind)),
     ...words.filter(({ cost }) => cost === 0).map(({ drawn }) => drawn),
   ];
-  return { drawn: drawn.join(""), notes: told.length > 0 ? [`${told.join("; ")}.`] : [] };
+  return { drawn: drawn.join(""), notes };
 }
