@@ -2,6 +2,7 @@ export { type Attempt, attempt } from "./attempt";
 export { cached } from "./cached";
 export { cautions, GUIDE } from "./cautions";
 export { cellText } from "./cell-text";
+export { counted } from "./counted";
 export { dataText } from "./data-text";
 export { type ErrorDetail, type ErrorPlace, shown, VeladisError, type VeladisErrorData } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";
