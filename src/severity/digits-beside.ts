@@ -1,5 +1,4 @@
 import { same } from "../core/index";
-import { significant } from "../reading/index";
 
 /** No number has more digits that tell it from another. */
 const MOST = 17;
@@ -12,11 +11,8 @@ const MOST = 17;
  * @param digits - the fewest
  */
 export function digitsBeside(value: number, limits: readonly number[], digits = 3): number {
-  const apart = limits.filter((limit) => !same(limit, value));
-  const rounded = (one: number, enough: number): number => Number(significant(one, enough));
-  const reads = (enough: number): boolean =>
-    apart.every((limit) => Math.sign(rounded(value, enough) - rounded(limit, enough)) === Math.sign(value - limit));
-  let enough = digits;
-  while (enough < MOST && !reads(enough)) enough++;
-  return enough;
+  const reads = (limit: number): boolean =>
+    same(limit, value) ||
+    Math.sign(+value.toPrecision(digits) - +limit.toPrecision(digits)) === Math.sign(value - limit);
+  return digits >= MOST || limits.every(reads) ? digits : digitsBeside(value, limits, digits + 1);
 }
