@@ -1,6 +1,7 @@
 /** What is done to the pages that typedoc wrote: charts put in place of pictures, and what readers need not load left out. */
 import { appendFileSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { ranked } from "./ranked.mjs";
 
 /**
  * The charts themselves in the place of their pictures, wide ones and narrow ones for a telephone: so they take the
@@ -149,8 +150,26 @@ function lightOnPaper(site) {
   return `@media print { :root, :root[data-theme] { ${names.map((name) => `--${name}: var(--light-${name});`).join(" ")} } }`;
 }
 
+/** The script of the theme, which puts the answers of a search in the order of `ranked`. */
+function withRanking(site) {
+  const path = join(site, "assets/main.js");
+  const replaced = [
+    [/(\w+)\.index\.search\(\w+\)/, (_, state) => `(${ranked})(${state}.index,${state}.data.rows,i)`],
+    [/\w\*=10\/\(1\+Math\.abs\([^)]*\)\)/, () => "0"],
+  ];
+  const script = replaced.reduce(
+    (text, [pattern, by]) => {
+      if (!pattern.test(text)) throw new Error(`the theme's script has no ${pattern}`);
+      return text.replace(pattern, by);
+    },
+    readFileSync(path, "utf8"),
+  );
+  writeFileSync(path, script);
+}
+
 /** Mends every page of a site. */
 export function mendPages(site, generated) {
+  withRanking(site);
   const plain = plainCode(site);
   const wrapped = new RegExp(`<span class="${plain}">([^<]*)</span>`, "g");
   for (const name of readdirSync(site, { recursive: true })) {

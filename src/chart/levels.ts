@@ -1,6 +1,7 @@
 import { convertAmplitude } from "../amplitude/index";
 import { type Amplitude, type Assumption, exactAmplitude, significant } from "../reading/index";
 import { label, stroke } from "./markup";
+import type { CurvePoint } from "./reduced-curve";
 import { widthOf } from "./text-width";
 
 /** A level drawn across a plot, told from others by its dashes and its words. */
@@ -20,20 +21,88 @@ export function levelIn(kind: DrawnLevel["kind"], given: string | Amplitude | un
   return [{ kind, value, assumed, text: `${kind} ${significant(value)}` }];
 }
 
+/** A part of a plot that something takes, in pixels. */
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The boxes around the pieces of a curve in pixels: steps, or straight lines from point to point. */
+export function curveBoxes(points: readonly CurvePoint[], isStepped: boolean): Box[] {
+  return points.slice(1).flatMap((to, i): Box[] => {
+    const from = points[i] as CurvePoint;
+    if (!Number.isFinite(from.y + to.y)) return [];
+    const [top, bottom] = [Math.min(from.y, to.y), Math.max(from.y, to.y)];
+    if (!isStepped) return [{ left: from.x, right: to.x, top, bottom }];
+    return [
+      { left: from.x, right: to.x, top: from.y, bottom: from.y },
+      { left: to.x, right: to.x, top, bottom },
+    ];
+  });
+}
+
+const meet = (a: Box, b: Box): boolean =>
+  a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
+
+/** The place of words about a line where they meet the least of what is drawn; the first of equals. */
+function freePlace(
+  words: number,
+  rows: readonly number[],
+  width: number,
+  drawn: readonly Box[],
+  taken: readonly Box[],
+) {
+  let best = { x: 8, at: rows[0] as number, cost: Number.POSITIVE_INFINITY, box: undefined as Box | undefined };
+  for (const at of rows) {
+    for (let x = 8; x === 8 || x + words <= width - 4; x += 8) {
+      const box = { left: x - 3, right: x + words + 3, top: at - 12, bottom: at + 4 };
+      const cost = drawn.filter((one) => meet(one, box)).length + 1000 * taken.filter((one) => meet(one, box)).length;
+      if (cost < best.cost) best = { x, at, cost, box };
+      if (cost === 0) return best;
+    }
+  }
+  return best;
+}
+
+/** How the lines of levels are drawn, in words. */
+const looks = { trip: "Solid", alarm: "Dashed", reset: "Dash-dotted", baseline: "Dotted" } as const;
+
 /**
- * The lines of the levels, and their words at the left: above the line, or below it where another is close above.
- * Words that would still stand on one another move to the right.
+ * The lines of the levels, and their words: above the line, or below it where another is close above, as far left as
+ * they stand on no other words and on nothing of the curve. What finds no such place is told in a note, by the look of
+ * its line.
+ *
+ * @param curve - the boxes of the curve, which words leave free where they can
  */
-export function levelLines(levels: readonly DrawnLevel[], y: (value: number) => number, width: number): string {
+export function levelLines(
+  levels: readonly DrawnLevel[],
+  y: (value: number) => number,
+  width: number,
+  curve: readonly Box[],
+): { drawn: string; notes: string[] } {
   const sorted = [...levels].sort((a, b) => b.value - a.value);
-  const placed: { at: number; until: number }[] = [];
-  const words = sorted.map(({ kind, text, value }, i) => {
+  const lines = sorted.map(({ value }): Box => ({ left: 0, right: width, top: y(value), bottom: y(value) }));
+  const taken: Box[] = [];
+  const words = sorted.map((level, i) => {
+    const { kind, text, value } = level;
     const above = sorted[i - 1];
     const close = kind === "baseline" || (above !== undefined && y(value) - y(above.value) < 20);
-    const at = y(value) + (close ? 15 : -5);
-    const x = Math.max(8, ...placed.filter((other) => Math.abs(other.at - at) < 14).map(({ until }) => until));
-    placed.push({ at, until: x + widthOf(text) + 12 });
-    return label(x, at, text, { kind: "halo" });
+    const rows = [y(value) - 5, y(value) + 15].filter((at) => at > 10);
+    const others = lines.filter((_, j) => j !== i);
+    const { x, at, box, cost } = freePlace(widthOf(text), close ? rows.reverse() : rows, width, curve, [
+      ...taken,
+      ...others,
+    ]);
+    if (box !== undefined) taken.push(box);
+    return { level, cost, drawn: label(x, at, text, { kind: "halo" }) };
   });
-  return [...sorted.map(({ kind, value }) => stroke([0, y(value)], [width, y(value)], kind)), ...words].join("");
+  const lineText = ({ kind, text }: DrawnLevel): string => `${looks[kind]} line: ${text}.`;
+  const notes = words.filter(({ cost }) => cost > 0).map(({ level }) => lineText(level));
+  const drawn = [
+    ...sorted.map(({ kind, value }) => stroke([0, y(value)], [width, y(value)], kind)),
+    ...words.filter(({ cost }) => cost === 0).map(({ drawn }) => drawn),
+  ];
+  return { drawn: drawn.join(""), notes };
 }

@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import type { ZonesWithin } from "../conformity/index";
 import { format, historyOf, significant, typeOf } from "../reading/index";
-import { editionText, type Judgement, type SchemeKind, type Verdict } from "../severity/index";
+import { digitsBeside, editionText, type Judgement, type SchemeKind, type Verdict } from "../severity/index";
 import { chartDocument } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
 import { type Attributes, label, rounded, stroke, tag } from "./markup";
@@ -128,7 +128,8 @@ export function severityBar(options: SeverityBarOptions): string {
   // a bound is not what was read: the title has the reading itself
   const isBound = bound !== "exact";
   const [first] = historyOf(judged);
-  const reading = isBound && first !== undefined ? `${significant(first.value)} ${first.type}` : format(judged);
+  const read = format(judged, { digits: digitsBeside(judged.value, bounds) });
+  const reading = isBound && first !== undefined ? `${significant(first.value)} ${first.type}` : read;
   const spread = interval?.title ?? (isLost ? notDrawn.title : "");
   const anchor = at < width * 0.2 ? "start" : at > width * 0.8 ? "end" : "middle";
   return chartDocument(options, {
@@ -155,7 +156,7 @@ export function severityBar(options: SeverityBarOptions): string {
       tag("path", { kind: "point", d: `M${rounded(at)},0l-8,-13h16z` }),
       tag("line", { kind: "data", x1: at, x2: at, y1: 0, y2: height }),
       interval === undefined ? "" : intervalMark(x(interval.low), x(interval.high), height),
-      label(at, -18, isBound ? `at least ${format(judged)}` : reading, { "text-anchor": anchor }),
+      label(at, -18, isBound ? `at least ${read}` : reading, { "text-anchor": anchor }),
     ].join(""),
   });
 }

@@ -15,7 +15,7 @@ import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, spacedTicks, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth, textOrDefault } from "./chart-options";
-import { levelIn, levelLines } from "./levels";
+import { curveBoxes, levelIn, levelLines } from "./levels";
 import { rounded, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { widthOf } from "./text-width";
@@ -192,6 +192,9 @@ export function trendChart(options: TrendChartOptions): string {
   const draw = line<CurvePoint>()
     .x((point) => rounded(x(point.x)))
     .y((point) => rounded(y(point.y)));
+  const curve = reducedCurve(points, x);
+  const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
+  const marked = levelLines(levels, y, width, curveBoxes(drawn, false));
   const text = (time: number): string => (dated ? dateText(time) : `${tickText(time)} ${timeUnit}`);
   const peak = values.reduce((a, b) => Math.max(a, b));
   return chartDocument(options, {
@@ -200,6 +203,7 @@ export function trendChart(options: TrendChartOptions): string {
       `${points.length} readings in ${as} from ${text(first.x)} to ${text(last.x)}, the last ${significant(last.y)}, the highest ${significant(peak)}.` +
       `${levels.map((level) => ` ${level.text}.`).join("")}${zones === undefined ? "" : ` Zones ${zones.names.join(", ")}.`}`,
     notes: [
+      ...marked.notes,
       ...(zones?.notes ?? []),
       ...others.map(({ as }) => `Not shown: the limits in ${as}, by which the zone may be worse.`),
       ...notDrawnNotes(points),
@@ -219,11 +223,11 @@ export function trendChart(options: TrendChartOptions): string {
         : zoneBands({ names: zones.names, bounds: bounds.map(({ value }) => value), y, width, height }),
       sideAxis({ ticks, width, height, unit: as }),
       footAxis({ ticks: foot, width, height, unit: dated ? "UTC" : timeUnit }),
-      clipped(width, height, tag("path", { kind: "data", d: draw(reducedCurve(points, x)) ?? "" })),
+      clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
       ...(points.length > 120
         ? []
         : points.map((point) => tag("circle", { kind: "point", cx: x(point.x), cy: y(point.y), r: 3.5 }))),
-      levelLines(levels, y, width),
+      marked.drawn,
     ].join(""),
   });
 }

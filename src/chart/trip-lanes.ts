@@ -1,3 +1,4 @@
+import { tickText } from "./axis";
 import { type Attributes, label, rounded, tag } from "./markup";
 import { shortened, widthOf } from "./text-width";
 import type { TripPlayback, TripSegment } from "./trip-playback";
@@ -31,7 +32,9 @@ function mergedSpans(spans: readonly Span[], x: (time: number) => number): Span[
   return kept;
 }
 
-/** A lane with a block for each span, and words in those that have room. */
+const fits = (text: string, room: number): boolean => widthOf(text) + 8 <= room;
+
+/** A lane with a block for each span, and words in those that have room for them whole. */
 function blocks(spans: readonly Span[], x: (time: number) => number, top: number): string {
   return mergedSpans(spans, x)
     .map(({ from, to, text, strong }) => {
@@ -44,7 +47,7 @@ function blocks(spans: readonly Span[], x: (time: number) => number, top: number
         width: Math.max(room - 1, 1),
         height: LANE,
       };
-      const words = widthOf(text) + 8 <= room ? text : room > 34 ? shortened(text, room - 8) : "";
+      const words = fits(text, room) ? text : "";
       return (
         tag("rect", body) +
         label((left + right) / 2, top + LANE / 2 + 4, words, {
@@ -72,6 +75,16 @@ function spansOf(
   return spans;
 }
 
+/** Most spans that a note tells one by one. */
+const MOST_TOLD = 12;
+
+/** The spans of a lane in words, where some have no room for theirs and few enough do to be told. */
+function spanNote(lane: string, spans: readonly Span[], x: (time: number) => number): string[] {
+  if (spans.length > MOST_TOLD || spans.every(({ from, to, text }) => fits(text, x(to) - x(from)))) return [];
+  const told = spans.map(({ to, text }, i) => (i === spans.length - 1 ? text : `${text} until ${tickText(to)} s`));
+  return [`${lane}: ${told.join(", ")}.`];
+}
+
 /** The on-delay as it runs: up from the floor of its lane, full height when it has run out. */
 function timer({ segments, logic }: TripPlayback, x: (time: number) => number, top: number, width: number): string {
   const { onDelay } = logic.rules;
@@ -93,28 +106,33 @@ function timer({ segments, logic }: TripPlayback, x: (time: number) => number, t
   return tag("rect", { kind: "lane", x: 0, y: top, width, height: LANE }) + ramps.join("");
 }
 
-/** The three lanes below the level: the on-delay, what the channel is doing, and its contact. */
-export function tripLanes(playback: TripPlayback, x: (time: number) => number, top: number, width: number): string {
+/**
+ * The three lanes below the level: the on-delay, what the channel is doing, and its contact; and notes of what has no room
+ * in them.
+ */
+export function tripLanes(playback: TripPlayback, x: (time: number) => number, top: number, width: number) {
   const { segments, logic } = playback;
-  const step = STEP;
-  const name = (text: string, i: number): string =>
-    label(0, top + i * step - 5, shortened(text, width), { kind: "unit" });
+  const { latching, coil, contact } = logic.relay;
   const output = ({ status }: TripSegment): boolean => status.output === "trip";
-  const { latching, coil } = logic.relay;
-  return [
+  const states = spansOf(segments, ({ status }) => status.state, output);
+  const contacts = spansOf(segments, ({ status }) => status.contact, output);
+  const whole = `contact (${contact}, coil ${coil})`;
+  const short = `contact (${contact})`;
+  const hasRoom = widthOf(whole) <= width;
+  const name = (text: string, i: number): string =>
+    label(0, top + i * STEP - 5, shortened(text, width), { kind: "unit" });
+  const drawn = [
     name(`on-delay, ${logic.rules.onDelay} s`, 0),
     timer(playback, x, top, width),
     name(`state${latching ? " (latching)" : ""}`, 1),
-    blocks(
-      spansOf(segments, ({ status }) => status.state, output),
-      x,
-      top + step,
-    ),
-    name(`contact (${logic.relay.contact}, coil ${coil})`, 2),
-    blocks(
-      spansOf(segments, ({ status }) => status.contact, output),
-      x,
-      top + 2 * step,
-    ),
+    blocks(states, x, top + STEP),
+    name(hasRoom ? whole : short, 2),
+    blocks(contacts, x, top + 2 * STEP),
   ].join("");
+  const notes = [
+    ...spanNote("State", states, x),
+    ...spanNote("Contact", contacts, x),
+    ...(hasRoom ? [] : [`Coil: ${coil}.`]),
+  ];
+  return { drawn, notes };
 }

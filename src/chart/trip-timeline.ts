@@ -8,7 +8,7 @@ import { assumedNotes } from "./assumed-notes";
 import { footAxis, sideAxis, tickText } from "./axis";
 import { chartDocument, clipped } from "./chart-document";
 import { type ChartOptions, requireHeight, requireOptions, requireWidth } from "./chart-options";
-import { type DrawnLevel, levelLines } from "./levels";
+import { curveBoxes, type DrawnLevel, levelLines } from "./levels";
 import { label, rounded, stroke, tag } from "./markup";
 import { type CurvePoint, reducedCurve } from "./reduced-curve";
 import { widthOf } from "./text-width";
@@ -126,18 +126,24 @@ export function tripTimeline(options: TripTimelineOptions): string {
     .x((point) => rounded(x(point.x)))
     .y((point) => rounded(y(point.y)))
     .curve(curveStepAfter);
+  const curve = reducedCurve([...points, { x: end, y: last }], x);
+  const drawn = curve.map((point): CurvePoint => ({ x: x(point.x), y: y(point.y) }));
   const lines: DrawnLevel[] = [
     { kind: "trip", text: `threshold ${significant(threshold.value)}`, value: threshold.value },
     { kind: "reset", text: `reset level ${significant(reset.value)}`, value: reset.value },
   ];
   const isTrip = (event: string): boolean => event === "trip" || event === "power lost";
   const trips = playback.events.filter(({ event }) => isTrip(event) || event === "clear" || event === "reset");
+  const marks = [...new Set(trips.map(({ time }) => Math.round(x(time))))];
+  const upright = marks.map((at) => ({ left: at, right: at, top: 0, bottom: height }));
   const lanesTop = height + 56;
+  const marked = levelLines(lines, y, width, [...curveBoxes(drawn, true), ...upright]);
+  const lanes = tripLanes(playback, x, lanesTop, width);
   const foot = x.ticks(Math.max(3, Math.round(width / 80))).map((time) => ({ at: x(time), text: tickText(time) }));
   return chartDocument(options, {
     title: `Trip channel at ${significant(threshold.value)} ${type}`,
     description: descriptionOf(playback),
-    notes: [...assumedNotes(playback.assumed), `Caution: ${cautions[1]}`],
+    notes: [...marked.notes, ...lanes.notes, ...assumedNotes(playback.assumed), `Caution: ${cautions[1]}`],
     left: LEFT,
     right: RIGHT,
     top: 28,
@@ -146,17 +152,11 @@ export function tripTimeline(options: TripTimelineOptions): string {
     plot: [
       sideAxis({ ticks, width, height, unit: type }),
       footAxis({ ticks: foot, width, height, unit: "s" }),
-      ...[...new Set(trips.map(({ time }) => Math.round(x(time))))].map((at) =>
-        stroke([at, 0], [at, lanesTop + LANES - 22], "mark"),
-      ),
-      clipped(
-        width,
-        height,
-        tag("path", { kind: "data", d: draw(reducedCurve([...points, { x: end, y: last }], x)) ?? "" }),
-      ),
-      levelLines(lines, y, width),
+      ...marks.map((at) => stroke([at, 0], [at, lanesTop + LANES - 22], "mark")),
+      clipped(width, height, tag("path", { kind: "data", d: draw(curve) ?? "" })),
+      marked.drawn,
       eventWords(trips, x, width),
-      tripLanes(playback, x, lanesTop, width),
+      lanes.drawn,
     ].join(""),
   });
 }

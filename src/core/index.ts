@@ -3,6 +3,7 @@ export { cached } from "./cached";
 export { cachedWithRefusals } from "./cached-with-refusals";
 export { cautions, GUIDE } from "./cautions";
 export { cellText } from "./cell-text";
+export { counted } from "./counted";
 export { dataText } from "./data-text";
 export { type ErrorDetail, type ErrorPlace, shown, VeladisError, type VeladisErrorData } from "./error";
 export { errorCodes, type VeladisErrorCode } from "./error-codes";

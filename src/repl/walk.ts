@@ -8,7 +8,7 @@ import type {
   RelationalNode,
   SymbolNode,
 } from "mathjs";
-import { shown, unknownName, VeladisError } from "../core/index";
+import { counted, shown, unknownName, VeladisError } from "../core/index";
 import { type Amplitude, type Assumption, union } from "../reading/index";
 import type { Scheme } from "../severity/index";
 import { type RatioOf, ratioOf } from "../uncertainty/index";
@@ -52,6 +52,12 @@ export const knownNames: readonly string[] = /* @__PURE__ */ (() => [
   ...numberFunctions,
   ...constants.keys(),
 ])();
+
+/** The error for a function that is named without a call. */
+function uncalled(name: string): VeladisError {
+  const usage = ofNumbers.has(name) ? `${name}(2)` : functions[name as keyof typeof functions].usage;
+  return new VeladisError("unknown-option", { expected: `a call such as ${usage}`, received: `${shown(name)} alone` });
+}
 
 /** Evaluates allow-listed nodes over the variables; everything else is refused by its kind. */
 export class Walker {
@@ -134,6 +140,7 @@ export class Walker {
       if (this.#bare?.has(name)) this.#isBare = true;
       return value;
     }
+    if (ofNumbers.has(name) || Object.hasOwn(functions, name)) throw uncalled(name);
     const known = new Map([...this.#variables.keys(), ...knownNames].map((one) => [one, one]));
     throw unknownName("unknown-option", "a variable, a constant or a reading with unit and detector", name, known, {});
   }
@@ -227,7 +234,7 @@ export class Walker {
     if (args.length < arity[0] || args.length > arity[1]) {
       throw new VeladisError("missing-option", {
         expected: `a call such as ${usage}`,
-        received: `${args.length} value${args.length === 1 ? "" : "s"}`,
+        received: counted(args.length, "value"),
       });
     }
     const outcome = run(args, this.#schemes);

@@ -1,4 +1,4 @@
-import { requireKnownOptions, requireNonNegative, shown, VeladisError } from "../core/index";
+import { counted, requireKnownOptions, requireNonNegative, shown, VeladisError } from "../core/index";
 import { type Detector, type DetectorFacts, detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -168,7 +168,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
     if (sums.count === 0) {
       throw new VeladisError("missing-fact", {
         expected: `samples beyond the ${settle} (${(settle / rate).toFixed(3)} s) in which the filter settles`,
-        received: `${taken} samples`,
+        received: counted(taken, "sample"),
       });
     }
     // less than a period of the lowest frequency tells nothing of its size

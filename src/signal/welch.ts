@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { counted, shown, VeladisError } from "../core/index";
 import { removeTrend, requireTrend, type Trend } from "./detrend";
 import { finiteLevels } from "./finite-level";
 import { realFftOf } from "./real-fft";
@@ -65,7 +65,7 @@ function requireSegment(segment: number, held: number | undefined): number {
 function tooShort(segment: number, count: number): VeladisError {
   return new VeladisError("missing-fact", {
     expected: `a whole segment, ${segment} samples or more`,
-    received: `${count} samples`,
+    received: counted(count, "sample"),
   });
 }
 

@@ -173,3 +173,52 @@ it.each(["severity", "trip"] as const)("%s: a dark page is printed light, and lo
   const cut = "[...document.querySelectorAll('.live-print')].filter((one) => one.scrollWidth > one.clientWidth).length";
   expect(await page.evaluate(cut)).toBe(0);
 });
+
+it.each<[Live, string, string, string]>([
+  ["severity", "#type=foo", "Allowed: not known, pump", "Allowed: ,"],
+  ["nomograph", "#diagonals=both", "Allowed: um and m/s2, mil and g.", "metric"],
+  ["trip", "#levels=-3+4&reset=", "Levels: numbers of zero or more", "nan:"],
+  ["trip", "#levels=0x10&reset=", "Levels: numbers of zero or more", "Trips"],
+  ["converter", `#reading=1+mm/s+${"rms+and+more+".repeat(9)}end`, 'and more end"', "…"],
+])("%s%s: a refusal is in the words of the page, and whole", async (live, hash, told, never) => {
+  await open(live, hash);
+  expect(await answer()).toContain(told);
+  expect(await answer()).not.toContain(never);
+  expect(await charts()).toBe(0);
+});
+
+it("severity: the headline reaches the worst zone that a row leaves open", async () => {
+  await open("severity", "#type=pump&power=&speed=&height=&support=&reading=3+mm%2Fs+rms");
+  const headline = (await page.locator(".live-result").textContent()) ?? "";
+  const rows = await page.locator(".live-answer table").first().locator("tbody td").allTextContents();
+  expect(rows.length).toBeGreaterThan(1);
+  for (const row of rows) {
+    const worst = row.endsWith("or worse") ? "D" : (row.match(/[A-D]/g)?.at(-1) as string);
+    expect((headline.match(/\b[A-D]\b/g)?.at(-1) ?? "") >= worst, `${headline} beside ${row}`).toBe(true);
+  }
+  expect(headline).not.toContain("or worse");
+});
+
+it.each([
+  ["4.4999", "4.4999 mm/s rms", "zone C"],
+  ["4.5", "4.50 mm/s rms", "zone C"],
+  ["4.5001", "4.5001 mm/s rms", "zone D"],
+])("nomograph: %s mm/s beside the limit of 4.5 reads on its side", async (velocity, told, zone) => {
+  await open("nomograph", `#velocity=${velocity}`);
+  expect(await answer()).toContain(told);
+  expect(await answer()).toContain(zone);
+});
+
+it("nomograph: at a speed that the standard is not for the sine is told all the same", async () => {
+  await open("nomograph", "#frequency=1");
+  expect(await answer()).toContain("60.0 r/min: 3.98 mm/s rms");
+  expect(await answer()).toContain("no zone at 60.0 r/min");
+  expect(await charts()).toBe(1);
+});
+
+it("severity: a speed in hertz is the speed, not the mains", async () => {
+  await open("severity", "#speed=24.75+Hz");
+  expect(await answer()).toContain("running speed 24.75 Hz");
+  expect(await answer()).not.toContain("line frequency");
+  expect(await page.locator(".live-result").textContent()).toContain("Zone B: acceptable");
+});

@@ -265,7 +265,7 @@ describe("a column of CSV", () => {
     const plain = ["--quotes", "none", "--separator", "none", "--decimal-comma"];
     const { out, err, code } = await veladis([...told.with(1, "1"), ...plain], 'level\n25,4\n1;"2\n');
     expect(out).toBe("level;in/s rms\n25,4;1\n");
-    expect([code, err]).toEqual([2, expect.stringContaining("1 rows converted, 1 refused")]);
+    expect([code, err]).toEqual([2, expect.stringContaining("1 row converted, 1 refused")]);
   });
 
   it("as JSON: the account is an object on standard error", async () => {

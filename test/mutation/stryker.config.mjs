@@ -18,5 +18,5 @@ export default {
   tempDirName: `.stryker-tmp/${name}`,
   concurrency: 2,
   timeoutMS: 5000,
-  thresholds: { high: 95, low: 90, break: 90 },
+  thresholds: { high: 95, low: group.least, break: group.least },
 };

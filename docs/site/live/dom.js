@@ -1,5 +1,5 @@
 /** Elements, fields and answers of the live pages; texts are always set as texts. */
-import { requireChoice, VeladisError } from "../../../src/core/index";
+import { nearest, VeladisError } from "../../../src/core/index";
 import { withoutPlusMinus } from "./without-plus-minus.js";
 
 let count = 0;
@@ -62,7 +62,16 @@ export function choiceField(words, options, value, change) {
   });
   return {
     row: labelled(words, control),
-    read: () => requireChoice(control.value, known, `a choice of the field "${words}"`),
+    read: () => {
+      if (known.includes(control.value)) return control.value;
+      throw new VeladisError("unknown-option", {
+        expected: `a choice of the field "${words}"`,
+        received: JSON.stringify(control.value),
+        didYouMean: nearest(control.value, known.filter(Boolean)),
+        // an empty value has words on the page
+        allowed: pairs.map(([, text]) => text),
+      });
+    },
     text: () => control.value,
     put: (text) => {
       if (!known.includes(text)) control.append(element("option", { value: text }, `${text}: unknown`));
@@ -159,8 +168,21 @@ export function chartPlace() {
   };
 }
 
-/** Runs what fills an answer; what the library refuses is shown in its place. */
-export function answering(place, fill) {
+/** What was refused, whole: the library cuts long texts, and the fields of the page have them. */
+function wholeText(received, texts) {
+  return received.replace(/"(.*)…"/s, (cut, begin) => {
+    const start = JSON.parse(`"${begin}"`);
+    const text = texts.find((one) => one.includes(start));
+    return text === undefined ? cut : JSON.stringify(text.slice(text.indexOf(start)));
+  });
+}
+
+/**
+ * Runs what fills an answer; what the library refuses is shown in its place.
+ *
+ * @param texts - the texts of the fields, of which one may be refused
+ */
+export function answering(place, fill, texts = () => []) {
   try {
     place.replaceChildren(...fill());
     place.classList.remove("live-refused");
@@ -175,7 +197,7 @@ export function answering(place, fill) {
     place.classList.add("live-refused");
     place.replaceChildren(
       element("p", {}, element("strong", {}, "Expected: "), expected),
-      element("p", {}, element("strong", {}, "Received: "), received),
+      element("p", {}, element("strong", {}, "Received: "), wholeText(received, texts())),
       ...(hint ? [element("p", {}, hint)] : []),
     );
     return false;

@@ -59,6 +59,8 @@ export function linkState(fields, update) {
   });
   return {
     row: element("p", { className: "live-link" }, copy, " ", without, " ", copied),
+    /** The texts of the fields as they stand. */
+    texts: () => all.map(([, { text }]) => text()),
     /** Refuses while the link says what no field has: the verdict of the other fields could be taken for the whole. */
     check() {
       if (strange.length === 0) return;

@@ -1,6 +1,7 @@
 import { nomograph as draw } from "../../../src/entries/chart";
 import { classify, provenances } from "../../../src/entries/severity";
-import { convertAmplitude, format, parseAmplitude, significant } from "../../../src/index";
+import { attempt, convertAmplitude, format, parseAmplitude, significant } from "../../../src/index";
+import { digitsBeside } from "../../../src/severity/index";
 import { answer, answering, chartPlace, choiceField, decadeSlider, element } from "./dom.js";
 import { linkState } from "./link-state.js";
 
@@ -9,18 +10,26 @@ const VELOCITY = [0.1, 100];
 
 const classes = ["group 1 rigid", "group 1 flexible", "group 2 rigid", "group 2 flexible"];
 
+/** The verdict on a reading; a slow machine has a wider band, and the chart shows it. */
+function verdictOf(one, severity) {
+  const usual = classify(one, severity);
+  if (usual.band === null || one.hertz >= usual.band[0]) return usual;
+  return classify(one, { ...severity, machine: `${severity.machine}, ${one.hertz * 60} r/min` });
+}
+
 /** The zone of a reading in words, with how its limits are known; outside the band of the scheme there is none. */
 function zoneText(one, severity) {
-  const usual = classify(one, severity);
-  // a slow machine has a wider band, and the chart shows it
-  const isSlow = usual.band !== null && one.hertz < usual.band[0];
-  const slow = { ...severity, machine: `${severity.machine}, ${one.hertz * 60} r/min` };
-  const { band, headline, word, verified, provenance } = isSlow ? classify(one, slow) : usual;
+  const told = `ISO 10816-3:2009, ${severity.machine}`;
+  const speed = `${significant(one.hertz * 60)} r/min`;
+  // a speed that the standard is not for leaves the sine as it is
+  const verdict = attempt(() => verdictOf(one, severity));
+  if (!verdict.ok) return `${told}: no zone at ${speed}. Expected: ${verdict.error.expected}.`;
+  const { band, headline, word, verified, provenance, machine } = verdict.value;
+  const at = machine.speed === undefined ? told : `${told} at ${speed}`;
   const [low, high] = band ?? [0, Number.POSITIVE_INFINITY];
-  const told = `ISO 10816-3:2009, ${severity.machine}${isSlow ? ` at ${significant(one.hertz * 60)} r/min` : ""}`;
-  if (one.hertz < low || one.hertz > high) return `${told}: no zone here, the standard judges ${low} to ${high} Hz.`;
+  if (one.hertz < low || one.hertz > high) return `${at}: no zone here, the standard judges ${low} to ${high} Hz.`;
   const check = verified ? "" : ` Limits ${provenances[provenance].text}: check them against the standard.`;
-  return `${told}: ${headline}, ${word}.${check}`;
+  return `${at}: ${headline}, ${word}.${check}`;
 }
 
 /** The nomograph with one reading, moved by sliders or by the pointer. */
@@ -39,11 +48,20 @@ export function nomograph(place) {
       };
       const machine = group.read();
       const severity = machine === "none" ? undefined : { scheme: "iso-10816-3-2009", machine };
+      const limits = severity ? Object.values(classify(one, severity).limits).map(({ value }) => value) : [];
+      const beside = digitsBeside(one.value, limits);
       const [v, d, a] = [
         ["mm/s", "in/s"],
         ["um", "mil"],
         ["m/s2", "g"],
-      ].map((units) => units.map((unit) => format(convertAmplitude(one, `${unit} ${one.detector}`))).join(" = "));
+      ].map((units) =>
+        units
+          .map((unit) =>
+            // beside a limit the reading keeps its side
+            format(convertAmplitude(one, `${unit} ${one.detector}`), { digits: unit === "mm/s" ? beside : 3 }),
+          )
+          .join(" = "),
+      );
       const system = units.read();
       chart.show((width) =>
         draw({

@@ -1,13 +1,13 @@
 import { VeladisError } from "../../../src/index";
 
-/** The numbers of a text, parted by spaces; a decimal comma is refused, as everywhere. */
-export function numberList(text) {
+/** The levels of a text, parted by spaces; a decimal comma is refused, as everywhere, and so is what no level can be. */
+export function levelList(text) {
   return text.split(/\s+/).map((word) => {
-    const number = Number(word);
-    if (word !== "" && Number.isFinite(number)) return number;
+    const number = /^\+?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(word) ? Number(word) : Number.NaN;
+    if (Number.isFinite(number)) return number;
     throw new VeladisError("not-a-number", {
-      expected: "numbers with a point for decimals, parted by spaces",
-      received: JSON.stringify(word),
+      expected: "Levels: numbers of zero or more with a point for decimals, parted by spaces, such as 2.6 2.7 9.4",
+      received: word === "" ? "nothing" : JSON.stringify(word),
     });
   });
 }

@@ -47,15 +47,21 @@ function takenByChoice({ machine, scheme }) {
     .map(([fact, value]) => `${fact} ${value}: not given, assumed`);
 }
 
+/** The verdict in few words: where several schemes are possible, up to the worst zone that one of them leaves open. */
+function headlineText({ headline, judgements = [], worst }) {
+  const told = judgements.length > 1 ? headline.replace(/ or worse$/, ` to ${worst}`) : headline;
+  return `${told[0].toUpperCase()}${told.slice(1)}`;
+}
+
 /** What was judged, by which schemes, and what it rests on. */
 function verdictParts(verdict) {
-  const { headline, word, judgements = [verdict], limits, kind, possible } = verdict;
+  const { word, judgements = [verdict], limits, kind, possible } = verdict;
   const [first] = judgements;
   const isOne = possible.length === 1;
   const away = isOne ? `, ${marginText(verdict)}` : "";
   const meaning = kind === "grades" && isOne ? "" : `: ${word}`;
   return [
-    element("p", { className: "live-result" }, `${headline[0].toUpperCase()}${headline.slice(1)}${meaning}${away}`),
+    element("p", { className: "live-result" }, `${headlineText(verdict)}${meaning}${away}`),
     ...(judgements.length > 1
       ? [
           element("p", {}, `${judgements.length} schemes are possible for this machine; the worst governs.`),
@@ -109,24 +115,30 @@ export function severity(place) {
     // a number field that holds no number is refused, never set aside
     const { speed: turns, ...others } = data;
     machineFacts(turns === undefined || / to /.test(turns) ? others : data);
-    const words = [data.type, data.power, data.speed, data.shaftHeight && `shaft height ${data.shaftHeight}`];
+    // hertz alone could be those of the mains
+    const running = /Hz/i.test(data.speed ?? "") ? `running speed ${data.speed}` : data.speed;
+    const words = [data.type, data.power, running, data.shaftHeight && `shaft height ${data.shaftHeight}`];
     return [...words, support.read(), where.read(), further.read()].filter(Boolean).join(", ");
   };
   const update = () => {
     state.keep();
     chart.show(() => "");
     result.replaceChildren();
-    answering(result, () => {
-      state.check();
-      const machine = nameplate();
-      const id = scheme.read();
-      const written = reading.read();
-      if (PLUS_MINUS.test(written)) throw uncertain(written);
-      const verdict =
-        id === "" ? judge(written, machine) : classify(written, { scheme: id, machine, assume: "lowest limits" });
-      chart.show((width) => severityBar({ width, judgement: verdict }));
-      return [element("p", {}, `Machine: ${machine}.`), ...verdictParts(verdict)];
-    });
+    answering(
+      result,
+      () => {
+        state.check();
+        const machine = nameplate();
+        const id = scheme.read();
+        const written = reading.read();
+        if (PLUS_MINUS.test(written)) throw uncertain(written);
+        const verdict =
+          id === "" ? judge(written, machine) : classify(written, { scheme: id, machine, assume: "lowest limits" });
+        chart.show((width) => severityBar({ width, judgement: verdict }));
+        return [element("p", {}, `Machine: ${machine}.`), ...verdictParts(verdict)];
+      },
+      state.texts,
+    );
   };
   const number = { inputMode: "decimal" };
   const type = choiceField("Machine", [["", "not known"], ...Object.keys(machineTypes)], "motor", update);

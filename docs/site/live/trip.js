@@ -3,7 +3,7 @@ import { coils, contacts, TripLogic, timerResets, tripEvents } from "../../../sr
 import { VeladisError } from "../../../src/index";
 import { answer, answering, chartPlace, choiceField, element, table, textField } from "./dom.js";
 import { linkState } from "./link-state.js";
-import { numberList, secondsOf } from "./number-list.js";
+import { levelList, secondsOf } from "./number-list.js";
 
 /** Histories of induced-draught fan 1, invented, one level a second, in mm/s RMS. */
 const histories = {
@@ -37,45 +37,49 @@ export function trip(place) {
     chart.show(() => "");
     const shown = names.find((name) => histories[name] === levels.text());
     example.control.value = shown ?? "";
-    answering(result, () => {
-      state.check();
-      const settings = {
-        threshold: threshold.read(),
-        hysteresis: hysteresis.read(),
-        onDelay: secondsOf(delay.text(), "On-delay"),
-        timerResets: starts.read(),
-        sensorFault: "alarm",
-        latching: latching.read() === "yes",
-        contact: contact.read(),
-        coil: coil.read(),
-      };
-      const list = numberList(levels.read());
-      const at = reset.text().trim() === "" ? undefined : secondsOf(reset.text(), "Reset by hand at");
-      if (at > list.length) throw lateReset(reset.text(), list.length);
-      const commands = at === undefined ? [] : [{ at, do: "reset" }];
-      const events = new TripLogic(settings).run(list, 1, { excursions: true, commands });
-      chart.show((width) => tripTimeline({ width, settings, levels: list, dt: 1, commands }));
-      const tripped = events.find(({ event }) => event === "trip");
-      return [
-        element(
-          "p",
-          { className: "live-result" },
-          tripped ? `Trips at ${tripped.time} s.` : quietText(events, list.length),
-        ),
-        ...(events.length > 0
-          ? [
-              table(
-                ["time in s", "event", "meaning"],
-                events.map(({ time, event, reason }) => [
-                  String(Number(time.toFixed(6))),
-                  event,
-                  reason ?? tripEvents[event],
-                ]),
-              ),
-            ]
-          : []),
-      ];
-    });
+    answering(
+      result,
+      () => {
+        state.check();
+        const settings = {
+          threshold: threshold.read(),
+          hysteresis: hysteresis.read(),
+          onDelay: secondsOf(delay.text(), "On-delay"),
+          timerResets: starts.read(),
+          sensorFault: "alarm",
+          latching: latching.read() === "yes",
+          contact: contact.read(),
+          coil: coil.read(),
+        };
+        const list = levelList(levels.read());
+        const at = reset.text().trim() === "" ? undefined : secondsOf(reset.text(), "Reset by hand at");
+        if (at > list.length) throw lateReset(reset.text(), list.length);
+        const commands = at === undefined ? [] : [{ at, do: "reset" }];
+        const events = new TripLogic(settings).run(list, 1, { excursions: true, commands });
+        chart.show((width) => tripTimeline({ width, settings, levels: list, dt: 1, commands }));
+        const tripped = events.find(({ event }) => event === "trip");
+        return [
+          element(
+            "p",
+            { className: "live-result" },
+            tripped ? `Trips at ${tripped.time} s.` : quietText(events, list.length),
+          ),
+          ...(events.length > 0
+            ? [
+                table(
+                  ["time in s", "event", "meaning"],
+                  events.map(({ time, event, reason }) => [
+                    String(Number(time.toFixed(6))),
+                    event,
+                    reason ?? tripEvents[event],
+                  ]),
+                ),
+              ]
+            : []),
+        ];
+      },
+      state.texts,
+    );
   };
   const threshold = textField("Threshold, with unit and detector", "9 mm/s rms", update);
   const hysteresis = textField("Hysteresis", "8 %", update);

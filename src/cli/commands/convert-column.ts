@@ -1,5 +1,5 @@
 import { conversionAssumes, convertAmplitude } from "../../amplitude/index";
-import { shown, VeladisError } from "../../core/index";
+import { counted, shown, VeladisError } from "../../core/index";
 import { assumedText, parseAmplitude, readingType, writtenValue } from "../../reading/index";
 import { accountText } from "../delimited/account-text";
 import { type DelimitedWriter, delimitedWriter } from "../delimited/delimited-writer";
@@ -150,7 +150,7 @@ export async function convertColumn(io: Io, settings: ConvertSettings): Promise<
     throw new VeladisError("missing-fact", { expected: "a header line, and rows below it", received: "no rows" });
   }
   const assumed = asked.titles.filter((title) => title.endsWith(")")).join("; ");
-  if (!json) io.err(`${answered} rows converted, ${refused} refused${assumed && `; assumed: ${assumed}`}\n`);
+  if (!json) io.err(`${counted(answered, "row")} converted, ${refused} refused${assumed && `; assumed: ${assumed}`}\n`);
   io.err(accountText(account, counts, json));
   return refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
 }

@@ -1,3 +1,5 @@
+import { counted } from "../../core/index";
+
 /** Rows by number, and the lines on which the first of them begin. */
 export interface RowLines {
   readonly rows: number;
@@ -25,7 +27,7 @@ export class NotedRows implements RowLines {
 
 /** How many rows, in words. */
 export function rowsText(rows: number): string {
-  return `${rows} ${rows === 1 ? "row" : "rows"}`;
+  return counted(rows, "row");
 }
 
 /** The lines in words, with how many are not told. */

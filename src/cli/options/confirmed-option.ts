@@ -1,4 +1,4 @@
-import { jsonText, VeladisError, visibleText } from "../../core/index";
+import { counted, jsonText, VeladisError, visibleText } from "../../core/index";
 import type { Scheme } from "../../severity/index";
 import type { Io } from "../input/io";
 import { MOST_LINES } from "../input/row-lines";
@@ -23,7 +23,7 @@ function refusalOf(faults: readonly VeladisError[], io: Io, json: boolean): Vela
 /** What is told of lines in a file that were passed over as remarks. */
 function remarksText(file: string, remarks: number, json: boolean): string {
   if (json) return `${jsonText({ confirmed: { file, remarks } })}\n`;
-  const lines = `${remarks} ${remarks === 1 ? "line" : "lines"}`;
+  const lines = counted(remarks, "line");
   return `${visibleText(file)}: ${lines} with # in front passed over as ${remarks === 1 ? "a remark" : "remarks"}\n`;
 }
 

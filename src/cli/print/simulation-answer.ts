@@ -1,4 +1,4 @@
-import { cautions } from "../../core/index";
+import { cautions, counted } from "../../core/index";
 import { significant } from "../../reading/index";
 import type { LevelGaps } from "../../trip/index";
 import { assumptionLines } from "./assumption-lines";
@@ -39,8 +39,8 @@ export function simulationText(answer: SimulationAnswer): string {
   const highest = levels.reduce((most, level) => (Number.isNaN(level) ? most : Math.max(most, level)), 0);
   const longestGap = gaps === undefined ? "none: evenly spaced" : longestText(gaps, isGapGiven);
   return (
-    `${file}: ${levels.length} levels over ${significant(time, 4)} s${begins ? ` from ${clockTime(begins, 0)}${begins.by === "file" ? " in the file" : ""}` : ""}, ` +
-    (leftOut === 0 ? "" : `${leftOut} ${leftOut === 1 ? "row" : "rows"} left out, `) +
+    `${file}: ${counted(levels.length, "level")} over ${significant(time, 4)} s${begins ? ` from ${clockTime(begins, 0)}${begins.by === "file" ? " in the file" : ""}` : ""}, ` +
+    (leftOut === 0 ? "" : `${counted(leftOut, "row")} left out, `) +
     `highest ${significant(highest, 3)} ${from}\n` +
     `threshold ${significant(rules.threshold.value, 4)} ${rules.type}, clears below ${significant(rules.reset.value, 4)}, ` +
     `${settings.latching ? "latching" : "non-latching"}, on-delay starts over ${settings.timerResets}\n\n` +

@@ -1,4 +1,5 @@
 import { basename } from "node:path";
+import { counted } from "../../core/index";
 import type { Io } from "../input/io";
 
 /** Shows how far a table is, where a person watches. */
@@ -19,10 +20,10 @@ export function grouped(count: number): string {
 /** The line that says how far a table is. */
 function progressText(name: string, rows: number, share: number | undefined, seconds: number): string {
   const rate = seconds > 0 ? `, ${grouped(Math.round(rows / seconds))} a second` : "";
-  if (share === undefined) return `${name}  ${grouped(rows)} rows${rate}`;
+  if (share === undefined) return `${name}  ${counted(rows, "row", grouped(rows))}${rate}`;
   const filled = Math.floor(share * FULL);
   const bar = `${"#".repeat(filled)}${".".repeat(FULL - filled)}`;
-  return `${name}  ${bar} ${Math.floor(share * 100)} %  ${grouped(rows)} rows${rate}`;
+  return `${name}  ${bar} ${Math.floor(share * 100)} %  ${counted(rows, "row", grouped(rows))}${rate}`;
 }
 
 /** Shows progress ten times a second at most; nothing where nobody watches. */

@@ -1,4 +1,4 @@
-import { cautions, isVerified, jsonText, provenances, visibleText } from "../../core/index";
+import { cautions, counted, isVerified, jsonText, provenances, visibleText } from "../../core/index";
 import { accountText, wholeAccount } from "../delimited/account-text";
 import type { RowAccount } from "../delimited/row-account";
 import { labelled } from "../print/labelled";
@@ -21,7 +21,7 @@ const UNSUMMED = "not in all pages of the file: damage there may pass as other v
 function assumedLines(assumed: Tally["assumed"], written: number): string[] {
   const told = assumed
     .slice(0, MOST_ASSUMED)
-    .map(([text, rows]) => (rows === written ? text : `${text} (${grouped(rows)} ${rows === 1 ? "row" : "rows"})`));
+    .map(([text, rows]) => (rows === written ? text : `${text} (${counted(rows, "row", grouped(rows))})`));
   const more = assumed.length - told.length;
   return more > 0 ? [...told, `and ${grouped(more)} more: see the column`] : told;
 }
@@ -32,7 +32,7 @@ function knownLines(known: Tally["known"]): string[] {
     .filter(([provenance]) => !isVerified(provenance))
     .map(([provenance, count]) => {
       const { text } = provenances[provenance];
-      return `${grouped(count)} ${count === 1 ? "row" : "rows"} judged by limits ${text}: check them against the standard`;
+      return `${counted(count, "row", grouped(count))} judged by limits ${text}: check them against the standard`;
     });
 }
 
