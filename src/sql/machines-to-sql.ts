@@ -99,6 +99,22 @@ function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachi
   });
 }
 
+/** The tables that the query makes itself. */
+const OWN = ["machine_limits", "machine_bounds"];
+
+/** The name of a table outside, quoted. */
+function outsideTable(table: string | readonly string[], dialect: SqlDialect): string {
+  const name = dotted(table, dialect);
+  const last = typeof table === "string" ? table : (table.at(-1) as string);
+  if (OWN.includes(last.toLowerCase())) {
+    throw new VeladisError("syntax", {
+      expected: `a table of another name than ${OWN.join(" and ")}, which the query makes itself`,
+      received: shown(last),
+    });
+  }
+  return name;
+}
+
 /** What is judged: the readings themselves, or what they are in another type by the frequency of their row. */
 interface Judged {
   readonly sql: string;
@@ -111,6 +127,13 @@ interface Judged {
 function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
   const { table: _, machine, from, as, at, assume, schemes, limits, ...where } = options;
   const { value, isNumber } = operand(options, dialect, keys);
+  if (from === undefined) {
+    throw new VeladisError("missing-option", {
+      expected: 'what the readings are written in: { from: "mm/s rms" }',
+      received: "nothing",
+      option: "from",
+    });
+  }
   const before = readingType(from);
   const byRow = at !== undefined && isColumn(at);
   if (byRow !== (as !== undefined)) {
@@ -180,7 +203,7 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
   const verdict = joinedVerdict("readings.judged", { bounds: "machine_bounds", steps, isLevel });
   const limits = rowsAsTable(rows, dialect);
   const bounds = boundsOfMachines("machine_limits", steps);
-  const listed = kept === undefined ? limits : `SELECT * FROM ${dotted(kept, dialect)}`;
+  const listed = kept === undefined ? limits : `SELECT * FROM ${outsideTable(kept, dialect)}`;
   const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${name}`);
   return {
     rows: Object.freeze(rows),
@@ -192,7 +215,7 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
       `WITH machine_limits AS (${listed}),`,
       `machine_bounds AS (${bounds})`,
       `SELECT readings.*,\n${answers.join(",\n")}`,
-      `FROM (SELECT listed.*, ${sql} AS judged FROM ${dotted(table, dialect)} AS listed) AS readings`,
+      `FROM (SELECT listed.*, ${sql} AS judged FROM ${outsideTable(table, dialect)} AS listed) AS readings`,
       `LEFT JOIN machine_bounds ON machine_bounds.machine = readings.${identifier(machine, dialect)}`,
     ].join("\n"),
   };
