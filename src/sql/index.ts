@@ -1,7 +1,7 @@
 export { type SqlDialect, sqlDialects } from "./dialects";
 export type { SqlOperand } from "./identifier";
 export type { JoinedVerdict } from "./joined-verdict";
-export type { LimitRow } from "./limit-columns";
+export { type LimitRow, limitColumns } from "./limit-columns";
 export type { NamedMachine, RefusedMachine } from "./limit-rows";
 export { type MachineToSqlOptions, machineToSql } from "./machine-to-sql";
 export { type MachinesSql, type MachinesToSqlOptions, machinesToSql } from "./machines-to-sql";
