@@ -15,8 +15,18 @@ export function boundsOfMachines(table: string, steps: number): string {
     `${of("bound", step)} AS worst_${step}`,
     `${of("zone_below", step)} AS zone_${step}`,
   ]);
-  const whole = ["last_zone", "is_open", "assumed", "refused"].map((one) => `MIN(${one}) AS ${one}`);
-  return `SELECT machine, ${[...columns, ...whole].join(", ")}\nFROM ${table} GROUP BY machine`;
+  const whole = [
+    ["last_zone", "top_zone"],
+    ["is_open", "open_above"],
+    ["assumed", "all_assumed"],
+    ["refused", "why_refused"],
+  ].map(([column, name]) => `MIN(${column}) AS ${name}`);
+  const ends = [
+    `MIN(CASE WHEN zone_above = last_zone AND decides = 'zone' THEN bound END) AS bound_end`,
+    `MIN(CASE WHEN zone_above = last_zone AND decides = 'zone' THEN limit_value END) AS limit_end`,
+    `MIN(CASE WHEN zone_above = last_zone THEN bound END) AS worst_end`,
+  ];
+  return `SELECT machine, ${[...columns, ...ends, ...whole].join(", ")}\nFROM ${table} GROUP BY machine`;
 }
 
 /** The parts of a verdict as SQL, each an expression over a reading and the bounds of its machine beside it. */
@@ -35,10 +45,14 @@ export interface JoinedVerdict {
   readonly refused: string;
 }
 
-const FEWEST = 1e-290;
+/** What a level in decibels, and the divisor of a margin, can be at least. */
+const LEAST_LEVEL = -5000;
+const LEAST_DIVISOR = 1e-290;
 
 /**
- * The verdict on readings that stand beside the bounds of their machines.
+ * The verdict on readings that stand beside the bounds of their machines. A reading that is none (NULL, negative,
+ * infinite, NaN) is within no bound and not above the last; of a machine with fewer limits, or with none, those that it
+ * lacks are NULL, and nothing is below or above NULL.
  *
  * @param value - the reading, as SQL
  * @param bounds - the name of the joined table of {@link boundsOfMachines}
@@ -48,36 +62,44 @@ export function joinedVerdict(
   { bounds, steps, isLevel }: { readonly bounds: string; readonly steps: number; readonly isLevel: boolean },
 ): JoinedVerdict {
   const at = (name: string): string => `${bounds}.${name}`;
-  const [lowest, highest] = isLevel ? [-5000, 5000] : [0, Number.MAX_VALUE];
-  const isReading = `${value} >= ${numberLiteral(lowest)} AND ${value} <= ${numberLiteral(highest)}`;
   const all = upTo(steps);
-  const ladder = (bound: string, answer: string, last: string): string =>
-    `CASE${all.map((k) => ` WHEN ${value} <= ${at(`${bound}_${k}`)} THEN ${at(`${answer}_${k}`)}`).join("")} ELSE ${last} END`;
-  const judged = (answer: string): string => `CASE WHEN ${isReading} THEN ${answer} END`;
-  // of a machine with fewer limits, those that it lacks are NULL, and nothing is below NULL
-  const worst = `CASE WHEN ${at("is_open")} = 1 THEN ${at("last_zone")} ELSE ${ladder("worst", "zone", at("last_zone"))} END`;
-  const parts = all.map((k) => {
-    const before = k === 1 ? "" : ` AND (${at("is_open")} = 1 OR ${value} > ${at(`worst_${k - 1}`)})`;
-    const comma = k === 1 ? "" : `CASE WHEN ${value} <= ${at(`bound_${k - 1}`)} THEN ', ' ELSE '' END || `;
-    return `CASE WHEN ${value} <= ${at(`bound_${k}`)}${before} THEN ${comma}${at(`zone_${k}`)} ELSE '' END`;
-  });
-  const within = (bound: string): string => all.map((k) => `${value} <= ${at(`${bound}_${k}`)}`).join(" OR ");
-  const reachesLast = `${at("is_open")} = 1 OR NOT COALESCE(${within("worst")}, FALSE)`;
-  const end = `CASE WHEN ${reachesLast} THEN CASE WHEN ${within("bound")} THEN ', ' ELSE '' END || ${at("last_zone")} ELSE '' END`;
-  const ended = `COALESCE(${[...all]
-    .reverse()
-    .map((k) => at(`limit_${k}`))
-    .join(", ")})`;
-  const next = ladder("bound", "limit", ended);
-  const margin = isLevel
-    ? judged(`POWER(1e1, (${next} - ${value}) / 2e1)`)
-    : `CASE WHEN ${value} >= ${numberLiteral(FEWEST)} AND ${value} <= ${numberLiteral(highest)} THEN ${next} / ${value} END`;
+  const [lowest, highest] = isLevel ? [LEAST_LEVEL, -LEAST_LEVEL] : [0, Number.MAX_VALUE];
+  const within = (bound: string, step: number): string => `${value} <= ${at(`${bound}_${step}`)}`;
+  const beyond = (bound: string): string =>
+    `${value} > ${at(`${bound}_end`)} AND ${value} <= ${numberLiteral(highest)}`;
+  /** The answer of the first step that holds the reading, or of what is above all. */
+  const ladder = (bound: string, answerOf: (step: number) => string, last: string, first = ""): string =>
+    `CASE WHEN ${value} < ${numberLiteral(lowest)} THEN NULL${first}${all
+      .map((step) => ` WHEN ${within(bound, step)} THEN ${answerOf(step)}`)
+      .join("")} WHEN ${beyond(bound)} THEN ${last} END`;
+  const zoneOf = (step: number): string => at(`zone_${step}`);
+  const lastZone = at("top_zone");
+  const isOpen = `${at("open_above")} = 1`;
+  const isReading = `${value} <= ${numberLiteral(highest)}`;
+  const worst = ladder("worst", zoneOf, lastZone, ` WHEN ${isOpen} AND ${isReading} THEN ${lastZone}`);
+  // behind the zone that is judged, those up to the worst
+  const behind = (step: number): string =>
+    [
+      ...all
+        .filter((one) => one > step)
+        .map(
+          (one) =>
+            `CASE WHEN ${isOpen} OR ${value} > ${at(`worst_${one - 1}`)} THEN COALESCE(', ' || ${zoneOf(one)}, '') ELSE '' END`,
+        ),
+      `CASE WHEN ${isOpen} OR ${value} > ${at("worst_end")} THEN ', ' || ${lastZone} ELSE '' END`,
+    ].join(" || ");
+  const margin = ladder(
+    "bound",
+    (step) => at(`limit_${step}`),
+    at("limit_end"),
+    isLevel ? "" : ` WHEN ${value} < ${numberLiteral(LEAST_DIVISOR)} THEN NULL`,
+  );
   return {
-    zone: judged(ladder("bound", "zone", at("last_zone"))),
-    zones: judged([...parts, end].join(" || ")),
-    worst: judged(worst),
-    margin,
-    assumed: at("assumed"),
-    refused: at("refused"),
+    zone: ladder("bound", zoneOf, lastZone),
+    zones: ladder("bound", (step) => `${zoneOf(step)} || ${behind(step)}`, lastZone),
+    worst,
+    margin: isLevel ? `POWER(1e1, (${margin} - ${value}) / 2e1)` : `${margin} / ${value}`,
+    assumed: at("all_assumed"),
+    refused: at("why_refused"),
   };
 }
