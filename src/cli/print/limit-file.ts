@@ -1,11 +1,20 @@
-import { cellText, VeladisError } from "../../core/index";
+import { cellText, shown, VeladisError } from "../../core/index";
 import { type LimitRow, limitColumns, type MachinesSql } from "../../sql/index";
 import { quotedCell } from "../delimited/cells";
 
 const columns = /* @__PURE__ */ (() =>
   Object.entries(limitColumns) as [keyof LimitRow, (typeof limitColumns)[keyof LimitRow]][])();
 
+/** Rows as CSV. A name that a spreadsheet would take for a formula could not stand there as the readings have it. */
 function csvOf(rows: readonly LimitRow[]): string {
+  const odd = rows.find(({ machine }) => cellText(machine) !== machine);
+  if (odd !== undefined) {
+    throw new VeladisError("syntax", {
+      expected: "names of machines that no spreadsheet takes for a formula, or --out in .parquet or .sql",
+      received: shown(odd.machine),
+      option: "out",
+    });
+  }
   const cell = (value: string | number | null): string =>
     value === null ? "" : typeof value === "number" ? String(value) : quotedCell(cellText(value), ",");
   const lines = rows.map((row) => columns.map(([key]) => cell(row[key])).join(","));
