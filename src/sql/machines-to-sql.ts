@@ -39,7 +39,7 @@ export interface MachinesSql {
   readonly refused: readonly RefusedMachine[];
   /** A query that gives these rows as a table. */
   readonly limits: string;
-  /** A query over a table `machine_limits` of such rows that gives a row a machine. */
+  /** A query over them that gives a row a machine. */
   readonly bounds: string;
   /**
    * The parts of the verdict, each an expression over a column `judged` of a table `readings`, the reading, beside a
@@ -97,22 +97,6 @@ function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachi
     seen.add(name);
     return one;
   });
-}
-
-/** The tables that the query makes itself. */
-const OWN = ["machine_limits", "machine_bounds"];
-
-/** The name of a table outside, quoted. */
-function outsideTable(table: string | readonly string[], dialect: SqlDialect): string {
-  const name = dotted(table, dialect);
-  const last = typeof table === "string" ? table : (table.at(-1) as string);
-  if (OWN.includes(last.toLowerCase())) {
-    throw new VeladisError("syntax", {
-      expected: `a table of another name than ${OWN.join(" and ")}, which the query makes itself`,
-      received: shown(last),
-    });
-  }
-  return name;
 }
 
 /** What is judged: the readings themselves, or what they are in another type by the frequency of their row. */
@@ -183,7 +167,7 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
  * const sql = machinesToSql(plant, { table: "readings", column: "velocity", from: "mm/s rms" });
  * sql.rows[0]?.name; // => "A/B"
  * sql.refused.map(({ name, error }) => [name, error.code]); // => [["X-01", "missing-fact"]]
- * sql.query.includes('LEFT JOIN machine_bounds ON machine_bounds.machine = readings."machine"'); // => true
+ * sql.query.includes('ON machine_bounds.machine = readings."machine"'); // => true
  * machinesToSql(plant, { table: "readings", column: "velocity" }); // throws missing-option
  * ```
  */
@@ -202,8 +186,8 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
   const isLevel = parsedType(judged.from).reference !== 0;
   const verdict = joinedVerdict("readings.judged", { bounds: "machine_bounds", steps, isLevel });
   const limits = rowsAsTable(rows, dialect);
-  const bounds = boundsOfMachines("machine_limits", steps);
-  const listed = kept === undefined ? limits : `SELECT * FROM ${outsideTable(kept, dialect)}`;
+  const listed = kept === undefined ? `(${limits}) AS machine_limits` : dotted(kept, dialect);
+  const bounds = boundsOfMachines(listed, steps);
   const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${name}`);
   return {
     rows: Object.freeze(rows),
@@ -212,11 +196,10 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
     bounds,
     verdict,
     query: [
-      `WITH machine_limits AS (${listed}),`,
-      `machine_bounds AS (${bounds})`,
       `SELECT readings.*,\n${answers.join(",\n")}`,
-      `FROM (SELECT listed.*, ${sql} AS judged FROM ${outsideTable(table, dialect)} AS listed) AS readings`,
-      `LEFT JOIN machine_bounds ON machine_bounds.machine = readings.${identifier(machine, dialect)}`,
+      `FROM (SELECT listed.*, ${sql} AS judged FROM ${dotted(table, dialect)} AS listed) AS readings`,
+      `LEFT JOIN (${bounds}) AS machine_bounds`,
+      `ON machine_bounds.machine = readings.${identifier(machine, dialect)}`,
     ].join("\n"),
   };
 }

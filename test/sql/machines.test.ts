@@ -259,7 +259,6 @@ describe("a list of machines", () => {
     ["no table", [one], { table: undefined }, "missing-option"],
     ["no reading type", [one], { from: undefined }, "missing-option"],
     ["an engine of another name", [one], { dialect: "duck" }, "unknown-option"],
-    ["a table that the query has itself", [one], { table: "machine_bounds" }, "syntax"],
   ])("is refused with %s", (_, machines, more, code) => {
     expect(() => of(machines, more)).toThrow(expect.objectContaining({ code }));
   });
