@@ -15,18 +15,18 @@ interface Dialect {
   /** How a list of rows becomes a table with named columns. */
   readonly rows: "named" | "numbered" | "typed";
   /** How a column of texts gets no answer: the engine refuses it, or takes no text for a number, or the type is asked for. */
-  readonly texts: "refused" | "type asked for";
+  readonly texts: "refused" | "refused behind a plus" | "type asked for";
 }
 
 /** The dialects by the engine that reads them. */
 // biome-ignore format: a row of a table is a line
 const dialects = /* @__PURE__ */ frozen({
-  duckdb:     { quote: '"', codes: "nowhere",         hasVariables: false, text: "VARCHAR", real: "DOUBLE",           whole: "INTEGER", rows: "named",    texts: "refused" },
-  postgresql: { quote: '"', codes: "nowhere",         hasVariables: false, text: "TEXT",    real: "DOUBLE PRECISION", whole: "INTEGER", rows: "named",    texts: "refused" },
-  sqlite:     { quote: '"', codes: "nowhere",         hasVariables: false, text: "TEXT",    real: "REAL",             whole: "INTEGER", rows: "numbered", texts: "refused" },
+  duckdb:     { quote: '"', codes: "nowhere",         hasVariables: false, text: "VARCHAR", real: "DOUBLE",           whole: "INTEGER", rows: "named",    texts: "refused behind a plus" },
+  postgresql: { quote: '"', codes: "nowhere",         hasVariables: false, text: "TEXT",    real: "DOUBLE PRECISION", whole: "INTEGER", rows: "named",    texts: "refused behind a plus" },
+  sqlite:     { quote: '"', codes: "nowhere",         hasVariables: false, text: "TEXT",    real: "REAL",             whole: "INTEGER", rows: "numbered", texts: "refused behind a plus" },
   clickhouse: { quote: '"', codes: "texts and names", hasVariables: false, text: "String",  real: "Float64",          whole: "Int32",   rows: "typed",    texts: "refused" },
   spark:      { quote: "`", codes: "texts",           hasVariables: true,  text: "STRING",  real: "DOUBLE",           whole: "INT",     rows: "named",    texts: "type asked for" },
-  trino:      { quote: '"', codes: "nowhere",         hasVariables: false, text: "VARCHAR", real: "DOUBLE",           whole: "INTEGER", rows: "named",    texts: "refused" },
+  trino:      { quote: '"', codes: "nowhere",         hasVariables: false, text: "VARCHAR", real: "DOUBLE",           whole: "INTEGER", rows: "named",    texts: "refused behind a plus" },
 } as const satisfies Record<string, Dialect>);
 
 /** The engine that reads an expression. */

@@ -49,10 +49,12 @@ const NUMBERS = "^(double|float|decimal|bigint|int|smallint|tinyint)";
 /**
  * A value that is a number, never a text. The plus makes no other number of a number. SQLite compares a column of texts
  * with numbers as texts, where `0.5 g` is below 1.4; behind a plus no text is below a number. Other engines refuse the
- * plus before a text. Spark makes a number of it, and is asked for the type.
+ * plus before a text, or ClickHouse the comparison. Spark makes a number of it, and is asked for the type.
  */
 function asNumber(value: string, dialect: SqlDialect): Operand {
-  if (dialectOf(dialect).texts === "refused") return { value: `+${value}`, isNumber: "" };
+  const { texts } = dialectOf(dialect);
+  if (texts === "refused") return { value, isNumber: "" };
+  if (texts === "refused behind a plus") return { value: `+${value}`, isNumber: "" };
   return { value, isNumber: `typeof(${value}) RLIKE '${NUMBERS}' AND ` };
 }
 
