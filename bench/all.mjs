@@ -6,9 +6,9 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const folder = fileURLToPath(new URL(".", import.meta.url));
-const helpers = new Set(["all.mjs", "measure.mjs", "empty.js", "prompt.mjs", "test-module.mjs"]);
-// most of an hour each: run by themselves, with --count
-const long = new Set(["hostile-files.mjs", "damaged-parquet.mjs"]);
+const helpers = new Set(["all.mjs", "measure.mjs", "empty.js", "plant.mjs", "prompt.mjs", "test-module.mjs"]);
+// most of an hour each, or servers to install: run by themselves
+const long = new Set(["hostile-files.mjs", "damaged-parquet.mjs", "cluster.mjs"]);
 const scratch = mkdtempSync(join(tmpdir(), "bench-"));
 const record = join(scratch, "figures");
 

@@ -29,7 +29,7 @@ const floors: Record<string, number> = {
   sentence: 8,
   report: 8,
   chart: 8,
-  sql: 8,
+  sql: 7,
   json: 8,
   repl: 9,
   // The command starts the REPL and reads its sentences.

@@ -24,6 +24,8 @@ export default defineConfig({
         test: {
           ...common,
           name: "node",
+          // its modules import folders, which Node does not
+          server: { deps: { inline: ["dt-sql-parser"] } },
           // Vitest's own count leaves one of two cores idle
           maxWorkers: Math.max(2, availableParallelism() - 1),
           include: ["test/**/*.test.ts"],

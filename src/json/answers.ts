@@ -61,6 +61,7 @@ import type {
   Spectrum,
   SpectrumLine,
 } from "../signal/index";
+import type { LimitRow } from "../sql/index";
 import type { LevelGaps, TripEvent, UnmaskedTrips } from "../trip/index";
 import type { RatioOf, UncertaintyOf, UncertaintyOfPhase, UncertaintyPart } from "../uncertainty/index";
 import type { UncertaintyOfVector, Vector } from "../vector/index";
@@ -203,6 +204,10 @@ export interface CommandAnswers {
     "id" | "kind" | "standard" | "edition" | "title" | "status" | "replacedBy" | "place" | "scope"
   > &
     LimitCount;
+  /** Of `sql`: an expression or a query. */
+  readonly sql: { readonly sql: string };
+  /** Of `sql --machines`: one limit of a machine, or why it has none. */
+  readonly "limit row": LimitRow;
 }
 
 /** Every kind of answer that goes to JSON and back, by its name. */

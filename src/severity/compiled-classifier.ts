@@ -8,6 +8,7 @@ import type { CriterionPlan } from "./criterion-plan";
 import { eachReadable } from "./each-readable";
 import { type JudgementPlan, judgementPlan } from "./judgement-plan";
 import type { SchemeKind, Zone } from "./kinds";
+import { type LadderRow, ladderRows } from "./ladder-rows";
 import { valuesIn } from "./limits-in-type";
 import type { Assume, PlacedMachine } from "./placed-machine";
 import { zoneLadder } from "./zone-ladder";
@@ -106,7 +107,7 @@ function requireSameZones(plans: readonly JudgementPlan[]): readonly Zone[] {
 
 /**
  * A classifier for a machine in one scheme or in several, of which the worst governs; with the schemes that can judge
- * such a reading.
+ * such a reading, whether something is not judged, and the limits behind it.
  *
  * @throws {@link VeladisError} as {@link classify}
  */
@@ -164,5 +165,10 @@ export function compiledClassifier(
     array,
     worst: (value: number): Zone => zones[worstIndex(value)] as Zone,
   });
-  return { judge: compiled, schemes: Object.freeze(plans.map(({ machine }) => machine.scheme.id)) };
+  return {
+    judge: compiled,
+    schemes: Object.freeze(plans.map(({ machine }) => machine.scheme.id)),
+    isOpen,
+    rows: (): readonly LadderRow[] => ladderRows(plans, type, told),
+  };
 }

@@ -29,6 +29,7 @@ export {
 } from "./judge-points";
 export type { Judgement } from "./judgement";
 export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
+export type { LadderRow } from "./ladder-rows";
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
 export type { FactValue, KnownFacts, Machine, NotUnderstood, PowerRange, RatedPower, SpeedRange } from "./machine";
@@ -36,7 +37,9 @@ export { conditionText } from "./machine-class";
 export {
   type MachineClassifier,
   type MachineClassifierOptions,
+  type MachineLadder,
   machineClassifier,
+  machineLadder,
 } from "./machine-classifier";
 export { type MachineNotes, type MachineRef, machineNotes } from "./machine-facts";
 export { type MachineType, machineTypes } from "./machine-types";

@@ -1,6 +1,7 @@
 import { parsedType, type ReadingTypeText } from "../reading/index";
 import { admittedPlaces } from "./admitted-places";
 import { type ClassifierOptions, type CompiledClassifier, compiledClassifier } from "./compiled-classifier";
+import type { LadderRow } from "./ladder-rows";
 import type { MachineRef } from "./machine-facts";
 import { WORSE_PLACE, withoutPlace } from "./place-text";
 import type { PlacedMachine } from "./placed-machine";
@@ -24,6 +25,38 @@ const keys: Readonly<Record<keyof MachineClassifierOptions, true>> = /* @__PURE_
 export interface MachineClassifier extends CompiledClassifier {
   /** The ids of the schemes that judge, best first; the worst of them governs. */
   readonly schemes: readonly string[];
+}
+
+/** A judge of many readings of one machine, with the limits behind it. */
+export interface MachineLadder {
+  readonly judge: MachineClassifier;
+  /** True where something was not judged: the worst zone is possible for every value. */
+  readonly isOpen: boolean;
+  /** The limits of all criteria that judge, scheme by scheme. */
+  rows(): readonly LadderRow[];
+}
+
+/**
+ * What {@link machineClassifier} gives, with the limits behind it, for what carries them elsewhere.
+ *
+ * @throws {@link VeladisError} as {@link machineClassifier}
+ */
+export function machineLadder(
+  machine: MachineRef,
+  from: string,
+  options: MachineClassifierOptions = {},
+): MachineLadder {
+  const { schemes, ...rest } = requireOptions(options, keys);
+  let found: readonly PlacedMachine[] = [];
+  const ladder = compiledClassifier(from, rest, (assume = "lowest limits") => {
+    const isDisplacement = parsedType(from).quantity === "displacement";
+    found = admittedPlaces(machine, isDisplacement, assume, schemes).flatMap((place) => place?.machines ?? []);
+    return found;
+  });
+  const { judge, schemes: ids, isOpen, rows } = ladder;
+  const isBoth = new Set(found.map(({ scheme }) => scheme.place)).size > 1;
+  const assumedFacts = isBoth ? Object.freeze([WORSE_PLACE, ...withoutPlace(judge.assumedFacts)]) : judge.assumedFacts;
+  return { judge: Object.freeze(Object.assign(judge, { schemes: ids, assumedFacts })), isOpen, rows };
 }
 
 /**
@@ -51,15 +84,5 @@ export function machineClassifier(
   from: ReadingTypeText,
   options: MachineClassifierOptions = {},
 ): MachineClassifier {
-  const { schemes, ...rest } = requireOptions(options, keys);
-  let found: readonly PlacedMachine[] = [];
-  const { judge, schemes: ids } = compiledClassifier(from, rest, (assume = "lowest limits") => {
-    const isDisplacement = parsedType(from).quantity === "displacement";
-    found = admittedPlaces(machine, isDisplacement, assume, schemes).flatMap((place) => place?.machines ?? []);
-    return found;
-  });
-  const isBoth = new Set(found.map(({ scheme }) => scheme.place)).size > 1;
-  if (!isBoth) return Object.freeze(Object.assign(judge, { schemes: ids }));
-  const assumedFacts = Object.freeze([WORSE_PLACE, ...withoutPlace(judge.assumedFacts)]);
-  return Object.freeze(Object.assign(judge, { schemes: ids, assumedFacts }));
+  return machineLadder(machine, from, options).judge;
 }

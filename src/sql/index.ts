@@ -1,5 +1,10 @@
-export type { NameQuotes, SqlOperand } from "./identifier";
+export { type SqlDialect, sqlDialects } from "./dialects";
+export type { SqlOperand } from "./identifier";
+export type { JoinedVerdict } from "./joined-verdict";
+export { type LimitRow, limitColumns } from "./limit-columns";
+export type { NamedMachine, RefusedMachine } from "./limit-rows";
 export { type MachineToSqlOptions, machineToSql } from "./machine-to-sql";
+export { type MachinesSql, type MachinesToSqlOptions, machinesToSql } from "./machines-to-sql";
 export { type SchemeToSqlOptions, schemeToSql } from "./scheme-to-sql";
 export { type SqlFrequency, type ToSqlOptions, toSql } from "./to-sql";
 export type { ZoneAnswer } from "./zone-case";

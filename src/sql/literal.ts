@@ -1,5 +1,5 @@
 import { requireFinite, shown, VeladisError, visibleText } from "../core/index";
-import type { NameQuotes } from "./identifier";
+import { dialectOf, type SqlDialect } from "./dialects";
 
 /**
  * A number as SQL: always with an exponent, which makes it a binary number of 64 bits in DuckDB, Spark and SQLite,
@@ -13,21 +13,19 @@ export function numberLiteral(value: number): string {
 }
 
 /**
- * A text as SQL. Spark, which quotes names with backticks, reads a backslash in a text as the beginning of a code, so it
- * is doubled; a quotation mark within is written as its code, which no engine takes for the end; so is the beginning of
- * `${name}`, in whose place Spark puts a variable.
+ * A text as SQL. Where a backslash begins a code it is doubled. Spark puts a variable in the place of `${name}`, so its
+ * beginning is written as a code, and so is a quotation mark.
  *
  * @throws {@link VeladisError} `syntax` for control characters, which not every engine can hold
  */
-export function textLiteral(text: string, quotes: NameQuotes): string {
+export function textLiteral(text: string, dialect: SqlDialect, what = "names of zones and grades"): string {
   if (visibleText(text) !== text) {
-    throw new VeladisError("syntax", {
-      expected: "names of zones and grades without control characters",
-      received: shown(text),
-    });
+    throw new VeladisError("syntax", { expected: `${what} without control characters`, received: shown(text) });
   }
-  if (quotes === "double") return `'${text.replaceAll("'", "''")}'`;
-  return `'${text.replaceAll("\\", "\\\\").replaceAll("'", "\\u0027").replaceAll("${", "\\u0024{")}'`;
+  const { codes, hasVariables } = dialectOf(dialect);
+  const coded = codes === "nowhere" ? text : text.replaceAll("\\", "\\\\");
+  if (!hasVariables) return `'${coded.replaceAll("'", "''")}'`;
+  return `'${coded.replaceAll("'", "\\u0027").replaceAll("${", "\\u0024{")}'`;
 }
 
 /** A remark that nothing in it can end, nor begin another within it; nor is a variable put into it. */

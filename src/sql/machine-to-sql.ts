@@ -1,5 +1,6 @@
 import { type MachineRef, machineClassifier, type SchemeRef, schemeById } from "../severity/index";
-import { checkedQuotes, type KeyOf, operand } from "./identifier";
+import { checkedDialect } from "./dialects";
+import { type KeyOf, operand } from "./identifier";
 import { checkedAnswer, classifierOptions, type SchemeToSqlOptions } from "./scheme-to-sql";
 import { zoneCase } from "./zone-case";
 import { zoneRemark } from "./zone-remark";
@@ -19,7 +20,7 @@ const keys: Readonly<Record<KeyOf<MachineToSqlOptions>, true>> = /* @__PURE__ */
   crestFactor: true,
   assume: true,
   schemes: true,
-  quotes: true,
+  dialect: true,
 });
 
 /**
@@ -32,7 +33,7 @@ const keys: Readonly<Record<KeyOf<MachineToSqlOptions>, true>> = /* @__PURE__ */
  *
  * @param machine - the machine, as data or in words, with its kind at least
  * @param options - `column` or `expression`; `from`, the reading type; `answer`, `at`, `crestFactor`, `assume`
- *   (`"lowest limits"` if not given), `schemes`, `quotes`
+ *   (`"lowest limits"` if not given), `schemes`, `dialect`
  * @returns the expression, to stand where a text may stand
  * @throws {@link VeladisError} as `machineClassifier` of `veladis/severity`, and as {@link toSql}
  * @example
@@ -47,8 +48,8 @@ const keys: Readonly<Record<KeyOf<MachineToSqlOptions>, true>> = /* @__PURE__ */
  * ```
  */
 export function machineToSql(machine: MachineRef, options: MachineToSqlOptions): string {
-  const quotes = checkedQuotes(options?.quotes);
-  const value = operand(options, quotes, keys);
+  const dialect = checkedDialect(options?.dialect);
+  const value = operand(options, dialect, keys);
   const answer = checkedAnswer(options.answer);
   const { schemes: given = [], from, crestFactor } = options;
   const judge = machineClassifier(machine, from, {
@@ -57,5 +58,5 @@ export function machineToSql(machine: MachineRef, options: MachineToSqlOptions):
   });
   const own = given.filter((one) => typeof one !== "string");
   const named = judge.schemes.map((id) => own.find((one) => one.id === id) ?? schemeById(id));
-  return `${zoneCase(judge, value, answer, quotes)} ${zoneRemark(judge, named, answer, crestFactor)}`;
+  return `${zoneCase(judge, value, answer, dialect)} ${zoneRemark(judge, named, answer, crestFactor)}`;
 }

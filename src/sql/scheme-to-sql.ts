@@ -1,7 +1,8 @@
 import { requireChoice } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import { type Assume, classifier, type MachineRef, type SchemeRef, schemeById } from "../severity/index";
-import { checkedQuotes, type KeyOf, type NameQuotes, operand, type SqlOperand } from "./identifier";
+import { checkedDialect, type SqlDialect } from "./dialects";
+import { type KeyOf, operand, type SqlOperand } from "./identifier";
 import { type ZoneAnswer, zoneCase } from "./zone-case";
 import { zoneRemark } from "./zone-remark";
 
@@ -16,7 +17,7 @@ export type SchemeToSqlOptions = SqlOperand & {
   readonly crestFactor?: number;
   /** `"usual case"`, if not given; `"lowest limits"`: for facts not given, take the most severe class. The remark says so. */
   readonly assume?: Assume;
-  readonly quotes?: NameQuotes;
+  readonly dialect?: SqlDialect;
 };
 
 const keys: Readonly<Record<KeyOf<SchemeToSqlOptions>, true>> = /* @__PURE__ */ Object.freeze({
@@ -27,7 +28,7 @@ const keys: Readonly<Record<KeyOf<SchemeToSqlOptions>, true>> = /* @__PURE__ */ 
   at: true,
   crestFactor: true,
   assume: true,
-  quotes: true,
+  dialect: true,
 });
 
 /** The answer asked for, checked at run time. */
@@ -58,7 +59,7 @@ export function classifierOptions({
  *
  * @param scheme - the id of a built-in scheme, or a scheme
  * @param machine - the machine, as data or in words
- * @param options - `column` or `expression`; `from`, the reading type; `answer`, `at`, `crestFactor`, `assume`, `quotes`
+ * @param options - `column` or `expression`; `from`, the reading type; `answer`, `at`, `crestFactor`, `assume`, `dialect`
  * @returns the expression, to stand where a text may stand
  * @throws {@link VeladisError} as `classifier` of `veladis/severity`, and as {@link toSql}
  * @example
@@ -78,10 +79,10 @@ export function classifierOptions({
  * ```
  */
 export function schemeToSql(scheme: SchemeRef, machine: MachineRef, options: SchemeToSqlOptions): string {
-  const quotes = checkedQuotes(options?.quotes);
-  const value = operand(options, quotes, keys);
+  const dialect = checkedDialect(options?.dialect);
+  const value = operand(options, dialect, keys);
   const answer = checkedAnswer(options.answer);
   const judge = classifier(scheme, machine, options.from, classifierOptions(options));
   const found = typeof scheme === "string" ? schemeById(scheme) : scheme;
-  return `${zoneCase(judge, value, answer, quotes)} ${zoneRemark(judge, [found], answer, options.crestFactor)}`;
+  return `${zoneCase(judge, value, answer, dialect)} ${zoneRemark(judge, [found], answer, options.crestFactor)}`;
 }

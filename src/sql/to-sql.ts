@@ -2,7 +2,8 @@ import { type ConvertOptions, conversionAssumes, converter } from "../amplitude/
 import { requirePositive, requireText } from "../core/index";
 import { type Frequency, frequency } from "../frequency/index";
 import { assumedText, parsedType, readingType, typeOf } from "../reading/index";
-import { checkedQuotes, type KeyOf, type NameQuotes, operand, type SqlOperand } from "./identifier";
+import { checkedDialect, type SqlDialect } from "./dialects";
+import { type KeyOf, operand, type SqlOperand } from "./identifier";
 import { numberLiteral, remark } from "./literal";
 
 /** A frequency that differs from row to row. */
@@ -18,7 +19,7 @@ export type ToSqlOptions = SqlOperand & {
   /** The frequency of the vibration, the same for all rows or from a column; needed when the quantity changes. */
   readonly at?: Frequency | SqlFrequency;
   readonly crestFactor?: number;
-  readonly quotes?: NameQuotes;
+  readonly dialect?: SqlDialect;
 };
 
 const whereKeys: Readonly<Record<KeyOf<SqlOperand>, true>> = /* @__PURE__ */ Object.freeze({
@@ -31,7 +32,7 @@ const keys: Readonly<Record<KeyOf<ToSqlOptions>, true>> = /* @__PURE__ */ Object
   expression: true,
   at: true,
   crestFactor: true,
-  quotes: true,
+  dialect: true,
 });
 
 const MAX_VALUE = 1.7976931348623157e308; // Number.MAX_VALUE, written out so that a bundle can drop it
@@ -64,19 +65,20 @@ const converterText = converter as unknown as (
   options?: ConvertOptions,
 ) => { readonly factor: number };
 
-function isColumn(at: Frequency | SqlFrequency): at is SqlFrequency {
+/** True for a frequency that differs from row to row. */
+export function isColumn(at: Frequency | SqlFrequency): at is SqlFrequency {
   return typeof at === "object" && at !== null && !("hertz" in at);
 }
 
 /** The frequency of a row in hertz, as SQL. */
-function hertzOf({ unit, order, ...where }: SqlFrequency, quotes: NameQuotes): { sql: string; valid: string } {
+function hertzOf({ unit, order, ...where }: SqlFrequency, dialect: SqlDialect): { sql: string; valid: string } {
   requireText(unit, 'the unit of the frequencies in a column, such as "r/min"');
   const turns = order === undefined ? "" : `${requirePositive(order, "an order of the shaft speed above zero")}x `;
   const { hertz } = frequency(`${turns}1 ${unit}`);
-  const number = operand(where as SqlOperand, quotes, whereKeys);
+  const { value: number, isNumber } = operand(where as SqlOperand, dialect, whereKeys);
   return {
     sql: hertz === 1 ? number : `(${number} * ${numberLiteral(hertz)})`,
-    valid: `${number} BETWEEN ${numberLiteral(LEAST_HERTZ / hertz)} AND ${numberLiteral(MOST_HERTZ / hertz)}`,
+    valid: `${isNumber}${number} BETWEEN ${numberLiteral(LEAST_HERTZ / hertz)} AND ${numberLiteral(MOST_HERTZ / hertz)}`,
   };
 }
 
@@ -89,7 +91,7 @@ interface Multiplier {
 }
 
 function multiplier(before: string, after: string, steps: number, options: ToSqlOptions): Multiplier {
-  const { at, crestFactor, quotes } = options;
+  const { at, crestFactor, dialect } = options;
   const crest = crestFactor === undefined ? {} : { crestFactor };
   const byRow = at !== undefined && isColumn(at) ? at : undefined;
   const fixed = byRow === undefined ? (at as Frequency | undefined) : { hertz: 1 };
@@ -97,7 +99,7 @@ function multiplier(before: string, after: string, steps: number, options: ToSql
   if (byRow === undefined || steps === 0) {
     return { sql: factor === 1 ? "" : ` * ${numberLiteral(factor)}`, least: factor, greatest: factor, valid: [] };
   }
-  const { sql: hertz, valid } = hertzOf(byRow, checkedQuotes(quotes));
+  const { sql: hertz, valid } = hertzOf(byRow, checkedDialect(dialect));
   const once = Math.abs(steps) === 1;
   const most = MOST_HERTZ ** Math.abs(steps);
   return {
@@ -124,7 +126,12 @@ function condition(value: string, source: Linear, target: Linear, { least, great
   return `${value} >= ${numberLiteral(low)} AND ${value} <= ${numberLiteral(upTo)}`;
 }
 
-function assumptionText(before: string, after: string, { crestFactor }: ToSqlOptions): string {
+/** What a conversion assumes, in words; nothing where it assumes nothing. */
+export function assumptionText(
+  before: string,
+  after: string,
+  { crestFactor }: Pick<ToSqlOptions, "crestFactor">,
+): string {
   const assumed = conversionAssumes(before, after, crestFactor);
   const words = assumedText({ assumed, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
   return words && `; assumed: ${words}`;
@@ -147,7 +154,7 @@ function atText(at: ToSqlOptions["at"]): string {
  *
  * @param from - what the values are written in, e.g. `"in/s pk"`
  * @param to - what they shall be written in
- * @param options - `column` or `expression`; `at`, a frequency or `{ column, unit }`; `crestFactor`; `quotes`
+ * @param options - `column` or `expression`; `at`, a frequency or `{ column, unit }`; `crestFactor`; `dialect`
  * @returns the expression, to stand where a value may stand
  * @throws {@link VeladisError} `missing-option` without a column, `syntax` for a name that cannot be, and as
  *   `converter`
@@ -161,11 +168,11 @@ function atText(at: ToSqlOptions["at"]): string {
  * ```
  */
 export function toSql(from: string, to: string, options: ToSqlOptions): string {
-  const quotes = checkedQuotes(options?.quotes);
-  const value = operand(options, quotes, keys);
+  const dialect = checkedDialect(options?.dialect);
+  const { value, isNumber } = operand(options, dialect, keys);
   const [before, after] = [readingType(from), readingType(to)];
   const [source, target] = [linear(before), linear(after)];
-  const factor = multiplier(source.type, target.type, target.order - source.order, { ...options, quotes });
+  const factor = multiplier(source.type, target.type, target.order - source.order, { ...options, dialect });
   const conditions = [condition(value, source, target, factor), ...factor.valid];
   const amplitude =
     source.reference === undefined ? value : `${numberLiteral(source.reference)} * POWER(1e1, ${value} / 2e1)`;
@@ -173,5 +180,5 @@ export function toSql(from: string, to: string, options: ToSqlOptions): string {
   const byLevel = `2e1 * LOG10(${product} / ${numberLiteral(target.reference ?? 1)})`;
   const result = target.reference === undefined ? product : byLevel;
   const told = `${before} to ${after}${atText(options.at)}${assumptionText(source.type, target.type, options)}`;
-  return `CASE WHEN ${conditions.join(" AND ")} THEN ${result} END ${remark(told)}`;
+  return `CASE WHEN ${isNumber}${conditions.join(" AND ")} THEN ${result} END ${remark(told)}`;
 }

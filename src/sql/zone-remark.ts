@@ -10,31 +10,39 @@ function namesOf(schemes: readonly Scheme[]): readonly string[] {
   return schemes.map(({ standard, edition, place }) => `${standard} (${edition})${isOne ? "" : ` on the ${place}`}`);
 }
 
-/** What zones in SQL rest on: the schemes, what was assumed, set aside and not judged. */
+/** What a judgement rests on: what was assumed, set aside and not judged, and how the limits are known. */
+export function toldOf(
+  { provenance, verified, confirmed, differences, assumed, assumedFacts, setAside, unjudged }: CompiledClassifier,
+  crestFactor: number | undefined,
+): readonly string[] {
+  const known = limitsKnown(provenance, confirmed);
+  // where none was stated, the facts assumed say which was taken
+  const told = crestFactor === undefined ? assumed.filter((one) => one !== "crest-factor") : assumed;
+  const words = assumedText({ assumed: told, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
+  return [
+    ...new Set(unjudged.map(({ as, because }) => `not judged: limits in ${as}: ${because}`)),
+    ...(known === undefined ? [] : [`${known}${verified ? "" : ": check them against the standard"}`]),
+    ...differences,
+    ...(words ? [`assumed: ${words}`] : []),
+    ...assumedFacts,
+    ...setAside.map((one) => `set aside: ${one}`),
+  ];
+}
+
+/** What zones in SQL rest on: the schemes, and {@link toldOf} the judgement. */
 export function zoneRemark(
   judge: CompiledClassifier,
   schemes: readonly Scheme[],
   answer: ZoneAnswer,
   crestFactor: number | undefined,
 ): string {
-  const { from, provenance, verified, confirmed, differences, assumed, assumedFacts, setAside, unjudged, complete } =
-    judge;
-  const known = limitsKnown(provenance, confirmed);
-  // where none was stated, the facts assumed say which was taken
-  const told = crestFactor === undefined ? assumed.filter((one) => one !== "crest-factor") : assumed;
-  const words = assumedText({ assumed: told, ...(crestFactor !== undefined && { crestFactor }) }).slice(1, -1);
   const open = answer === "worst" ? "the worst zone that is possible" : "the zone that was judged; worse is possible";
   return remark(
     [
-      `${namesOf(schemes).join(" and ")}, ${from}`,
+      `${namesOf(schemes).join(" and ")}, ${judge.from}`,
       ...(schemes.length > 1 ? ["the worst of them governs"] : []),
-      ...(complete ? [] : [open]),
-      ...[...new Set(unjudged.map(({ as, because }) => `not judged: limits in ${as}: ${because}`))],
-      ...(known === undefined ? [] : [`${known}${verified ? "" : ": check them against the standard"}`]),
-      ...differences,
-      ...(words ? [`assumed: ${words}`] : []),
-      ...assumedFacts,
-      ...setAside.map((one) => `set aside: ${one}`),
+      ...(judge.complete ? [] : [open]),
+      ...toldOf(judge, crestFactor),
     ].join("; "),
   );
 }

@@ -71,7 +71,7 @@ describe.each(NAMES)("%s is no name of", (name) => {
         }),
     ],
     ["a unit of mass", () => protection.centrifugalForce(`20 ${name}·mm`, "25 Hz")],
-    ["how names are quoted", () => toSql("mm/s rms", "in/s rms", { column: "v", quotes: name as Loose })],
+    ["how names are quoted", () => toSql("mm/s rms", "in/s rms", { column: "v", dialect: name as Loose })],
     ["a topic of the help", () => helpText(name)],
   ])("%s", (_, act) => {
     expect(act).toThrow(root.VeladisError);

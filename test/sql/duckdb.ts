@@ -26,3 +26,8 @@ export async function answersTo(
 export async function single(sql: string): Promise<DuckDBValue> {
   return (await connection.runAndReadAll(sql)).getRows()[0]?.[0] as DuckDBValue;
 }
+
+/** All rows of the last of several statements. */
+export async function allRows(sql: string): Promise<DuckDBValue[][]> {
+  return (await connection.runAndReadAll(sql)).getRows();
+}

@@ -1,6 +1,7 @@
 import { PGlite } from "@electric-sql/pglite";
 import initSqlJs from "sql.js";
-import { single } from "./duckdb";
+import { Session } from "chdb";
+import { allRows, single } from "./duckdb";
 
 /** Runs a query and gives the rows, each a list; refuses as the engine does. */
 export type Engine = (sql: string) => Promise<readonly (readonly unknown[])[]>;
@@ -27,3 +28,18 @@ export const postgres: Engine = async (sql) => {
 
 /** DuckDB. */
 export const duckdb: Engine = async (sql) => [[await single(sql)]];
+
+/** DuckDB, all rows; statements with semicolons between. */
+export const duckdbRows: Engine = allRows;
+
+const clicks = new Session();
+
+/** ClickHouse, in process; statements with semicolons and line ends between. */
+export const clickhouse: Engine = async (sql) => {
+  let last = "";
+  for (const one of sql.split(";\n")) last = clicks.query(one, "JSONCompactEachRow");
+  return last
+    .split("\n")
+    .filter(Boolean)
+    .map((line) => JSON.parse(line) as unknown[]);
+};

@@ -11,7 +11,7 @@ describe("conversions as SQL", () => {
     [toSql("mm/s rms", "mm/s rms", value), '+"v"'],
     [toSql("in/s pk", "mm/s pk", value), '+"v" * 2.54e1'],
     [toSql("mm/s pk", "mm/s pk", { column: ["readings", "v"] }), '+"readings"."v"'],
-    [toSql("mm/s pk", "mm/s pk", { column: "a`b", quotes: "backtick" }), "+`a``b`"],
+    [toSql("mm/s pk", "mm/s pk", { column: "a`b", dialect: "spark" }), "`a``b` >= 0e0"],
     [toSql("mm/s pk", "mm/s pk", { expression: "raw / 1000" }), "+(raw / 1000)"],
     [toSql("g pk", "mm/s pk", { ...value, at: { column: "hz", unit: "Hz" } }), '+"v" * (1.56077682'],
     [toSql("um pp", "m/s2 pk", { ...value, at: { column: "hz", unit: "Hz" } }), ' * (+"hz" * +"hz"))'],
@@ -137,7 +137,7 @@ describe("tables of limits as SQL", () => {
     expect(sql).toContain("'it''s fine'");
     expect(sql).toContain("'back\\slash'");
     expect(sql.match(/\*\//g)).toHaveLength(1);
-    expect(schemeToSql(scheme, {}, { column: "v", from: "mm/s rms", quotes: "backtick" })).toContain("'back\\\\slash'");
+    expect(schemeToSql(scheme, {}, { column: "v", from: "mm/s rms", dialect: "spark" })).toContain("'back\\\\slash'");
   });
 });
 
@@ -152,7 +152,7 @@ describe("what is refused", () => {
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { column: "v".repeat(129) })],
     ["syntax", () => toSql("mm/s pk", "mm/s rms", { expression: " " })],
     ["wrong-type", () => toSql("mm/s pk", "mm/s rms", { column: [7] as never })],
-    ["unknown-option", () => toSql("mm/s pk", "mm/s rms", { column: "v", quotes: "single" as never })],
+    ["unknown-option", () => toSql("mm/s pk", "mm/s rms", { column: "v", dialect: "single" as never })],
     ["missing-frequency", () => toSql("g pk", "mm/s rms", value)],
     ["unknown-frequency-unit", () => toSql("g pk", "mm/s rms", { ...value, at: { column: "n", unit: "turns" } })],
     ["missing-option", () => toSql("g pk", "mm/s rms", { ...value, at: { unit: "Hz" } as never })],

@@ -28,7 +28,7 @@ const written: Readonly<Record<string, () => string>> = {
   "another detector": () => toSql("mm/s pk", "mm/s rms", v),
   "a crest factor": () => toSql("g rms", "g true pk", { ...v, crestFactor: 4 }),
   "a table and a name": () => toSql("mm/s pk", "mm/s pk", { column: ["plant", "readings", "v"] }),
-  backticks: () => toSql("mm/s pk", "mm/s pk", { column: ["plant", 'a`b"c'], quotes: "backtick" }),
+  backticks: () => toSql("mm/s pk", "mm/s pk", { column: ["plant", 'a`b"c'], dialect: "spark" }),
   "an expression": () => toSql("mm/s pk", "mm/s pk", { expression: " raw / 1000 " }),
   "a frequency as text": () => toSql("g pk", "mm/s pk", { ...v, at: "1485 r/min" }),
   "a frequency as data": () => toSql("g pk", "mm/s pk", { ...v, at: { hertz: 24.75 } }),
@@ -47,7 +47,7 @@ const written: Readonly<Record<string, () => string>> = {
   "of a level to a size beyond numbers": () => toSql("dB re 1e-6 m/s2", "m rms", { ...v, at: { hertz: 1e-80 } }),
   "of a size to a level below numbers": () => toSql("m rms", "dB re 1e-6 m/s2", { ...v, at: { hertz: 1e-100 } }),
   zones: () => schemeToSql(rule(), "fan", { ...v, from: "mm/s rms" }),
-  "zones in backticks": () => schemeToSql(rule(), "fan", { ...v, from: "mm/s rms", quotes: "backtick" }),
+  "zones in backticks": () => schemeToSql(rule(), "fan", { ...v, from: "mm/s rms", dialect: "spark" }),
   "zones of another unit": () => schemeToSql(rule(), "fan", { ...v, from: "in/s pk" }),
   "zones of a level": () => schemeToSql(rule(), "fan", { ...v, from: "dB re 1e-9 m/s" }),
   "zones at a frequency": () => schemeToSql(rule(), "fan", { ...v, from: "g pk", at: "25 Hz" }),
@@ -70,7 +70,7 @@ const written: Readonly<Record<string, () => string>> = {
     }),
   "grades in backticks": () =>
     schemeToSql(rule({ kind: "grades", grades: ["it's \\calm", "lively"] }, { "it's \\calm": 2 }), "fan", {
-      ...{ ...v, from: "mm/s rms", quotes: "backtick" },
+      ...{ ...v, from: "mm/s rms", dialect: "spark" },
     }),
   "a machine": () => machineToSql("pump 250 kW 2980 r/min category I", { ...v, from: "mm/s rms" }),
   "a machine by several schemes": () => machineToSql("motor 1485 r/min rigid", { ...v, from: "mm/s rms" }),
@@ -271,13 +271,13 @@ describe("a text", () => {
     ["$\u007bHOME} $ {", "'$\u007bHOME} $ {'", "'\\u0024{HOME} $ {'"],
     ["a`b", "'a`b'", "'a`b'"],
   ])("%j", (text, double, backtick) => {
-    expect([textLiteral(text, "double"), textLiteral(text, "backtick")]).toEqual([double, backtick]);
+    expect([textLiteral(text, "duckdb"), textLiteral(text, "spark")]).toEqual([double, backtick]);
   });
 
   it("in backticks means itself to a reader of backslashes, and holds no quotation mark that ends it", () => {
     fc.assert(
       fc.property(fc.string({ unit: fc.constantFrom("'", "\\", "$", "{", "u", "0", "2", "7", "a") }), (text) => {
-        const inner = textLiteral(text, "backtick").slice(1, -1);
+        const inner = textLiteral(text, "spark").slice(1, -1);
         expect(inner).not.toMatch(/'|\$\{/);
         const read = inner.replace(
           /\\(?:u([0-9a-f]{4})|(.))/g,
@@ -289,9 +289,9 @@ describe("a text", () => {
   });
 
   it.each(hostileTexts.filter((text) => shownAs(text) !== text))("%j is refused", (text) => {
-    for (const quotes of ["double", "backtick"] as const) {
-      expect(() => textLiteral(text, quotes)).toThrow("names of zones and grades without control characters");
-      expect(() => toSql("mm/s pk", "mm/s pk", { column: text, quotes })).toThrow(VeladisError);
+    for (const dialect of ["duckdb", "spark"] as const) {
+      expect(() => textLiteral(text, dialect)).toThrow("names of zones and grades without control characters");
+      expect(() => toSql("mm/s pk", "mm/s pk", { column: text, dialect })).toThrow(VeladisError);
     }
   });
 });
@@ -306,7 +306,7 @@ describe("a name", () => {
     expect(named("v".repeat(129))).toThrow("a name of 1 to 128 characters without control characters, received");
     expect(named("")).toThrow(VeladisError);
     expect(named("$\u007bHOME}")()).toContain('"$\u007bHOME}"');
-    expect(named("$\u007bHOME}", { quotes: "backtick" })).toThrow("without control characters and ${");
-    expect(named("$ {", { quotes: "backtick" })()).toContain("`$ {`");
+    expect(named("$\u007bHOME}", { dialect: "spark" })).toThrow("without control characters and ${");
+    expect(named("$ {", { dialect: "spark" })()).toContain("`$ {`");
   });
 });

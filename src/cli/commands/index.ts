@@ -17,6 +17,7 @@ const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {
   overall: async () => (await import("./overall")).printOverall,
   schemes: async () => (await import("./schemes")).printSchemes,
   table: async () => (await import("./table")).addColumns,
+  sql: async () => (await import("./sql")).printSql,
   setpoints: async () => (await import("./setpoints")).printSetpoints,
   simulate: async () => (await import("./simulate")).simulateHistory,
   check: async () => (await import("./check")).checkReading,

@@ -9,6 +9,7 @@ export const pages = {
   overall: async () => (await import("./overall-page")).overallPage,
   schemes: async () => (await import("./schemes-page")).schemesPage,
   table: async () => (await import("./table-page")).tablePage,
+  sql: async () => (await import("./sql-page")).sqlPage,
   setpoints: async () => (await import("./setpoints-page")).setpointsPage,
   simulate: async () => (await import("./simulate-page")).simulatePage,
   check: async () => (await import("./check-page")).checkPage,

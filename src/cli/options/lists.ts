@@ -3,6 +3,7 @@ import { coils, contacts, roundings, sensorFaults } from "../../device/index";
 import { frequencyUnits } from "../../frequency/index";
 import { builtInSchemes } from "../../severity/index";
 import { bandEdges, trends, windows } from "../../signal/index";
+import { sqlDialects } from "../../sql/index";
 import { units } from "../../units/index";
 import { decisionRules } from "../../verification/index";
 import { rawFormats } from "../input/raw-samples";
@@ -22,6 +23,7 @@ export const lists = {
   windows: () => Object.keys(windows),
   trends: () => Object.keys(trends),
   "decision rules": () => Object.keys(decisionRules),
+  engines: () => [...sqlDialects],
   formats: () => ["csv", ...Object.keys(rawFormats)],
 } as const satisfies Record<string, () => readonly string[]>;
 

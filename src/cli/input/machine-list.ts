@@ -1,0 +1,71 @@
+import { shown, VeladisError } from "../../core/index";
+import type { NamedMachine } from "../../sql/index";
+import { columnIndex } from "../delimited/column-index";
+import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
+import type { WrittenAs } from "../delimited/written-as";
+import { openFile } from "./open-file";
+
+/** A row of a list that names no machine, with its line. */
+export interface RefusedRow {
+  readonly line: number;
+  readonly error: VeladisError;
+}
+
+/** A list of machines as read. */
+export interface MachineList {
+  readonly machines: readonly (NamedMachine & { readonly line: number })[];
+  readonly refused: readonly RefusedRow[];
+  readonly account: RowAccount;
+}
+
+/** Which columns of a list are read. */
+export interface ListColumns {
+  /** The column that names the machine. */
+  readonly name: string;
+  /** Columns of words on it; empty for all others. */
+  readonly words: readonly string[];
+}
+
+/** The words on a machine, each cell behind the one before; of a column that is read because no other was told, with its heading. */
+function wordsOf(cells: readonly string[], columns: readonly number[]): string {
+  return columns
+    .map((column) => (cells[column] as string).trim())
+    .filter((text) => text !== "")
+    .join(", ");
+}
+
+/**
+ * The machines of a list in delimited text: a row each, with a name and words.
+ *
+ * @throws {@link VeladisError} for a file or columns that cannot be read
+ */
+export async function machineList(path: string, as: WrittenAs, columns: ListColumns): Promise<MachineList> {
+  const machines: (NamedMachine & { line: number })[] = [];
+  const refused: RefusedRow[] = [];
+  const lines = new Map<string, number>();
+  let [name, words]: [number, number[]] = [0, []];
+  const reading = readDelimited(await openFile(path), path, as, {
+    header(cells) {
+      name = columnIndex(cells, columns.name);
+      const told = columns.words.map((one) => columnIndex(cells, one));
+      words = told.length > 0 ? told : cells.map((_, i) => i).filter((i) => i !== name);
+    },
+    row(cells, _, line) {
+      const text = (cells[name] as string).trim();
+      const before = lines.get(text);
+      if (text === "" || before !== undefined) {
+        const received = text === "" ? "an empty cell" : `${shown(text)}, as on line ${before}`;
+        refused.push({
+          line,
+          error: new VeladisError("syntax", { expected: "a name of its own for each machine", received }),
+        });
+        return;
+      }
+      lines.set(text, line);
+      machines.push({ name: text, machine: wordsOf(cells, words), line });
+    },
+    refused: (error, _, line) => void refused.push({ line, error }),
+  });
+  const account = await accountOf(reading);
+  return { machines, refused, account };
+}

@@ -1,0 +1,109 @@
+import { sourceText, VeladisError, visibleText } from "../core/index";
+import type { Frequency } from "../frequency/index";
+import { parsedType } from "../reading/index";
+import { type Assume, type MachineRef, machineLadder, type SchemeRef } from "../severity/index";
+import { columnList, type LimitRow } from "./limit-columns";
+import { toldOf } from "./zone-remark";
+
+/** A machine whose readings are judged, by the name that the readings have for it. */
+export interface NamedMachine {
+  readonly name: string;
+  /** The machine, as data or in words, with its kind at least. */
+  readonly machine: MachineRef;
+  /** The running frequency of this machine, where its limits are of another quantity than the readings, or others too. */
+  readonly at?: Frequency;
+}
+
+/** A machine that the library refuses to judge, and why. */
+export interface RefusedMachine {
+  readonly name: string;
+  readonly error: VeladisError;
+}
+
+/** What is the same for all machines of a table of limits. */
+export interface JudgedAlike {
+  /** What the readings are judged in. */
+  readonly from: string;
+  readonly at?: Frequency;
+  readonly crestFactor?: number;
+  readonly assume?: Assume;
+  readonly schemes?: readonly SchemeRef[];
+  /** What the readings have assumed before they are judged. */
+  readonly assumedBefore?: string;
+  /** True for readings that were displacements: whether of housing or shaft, the machine must say. */
+  readonly wasDisplacement?: boolean;
+}
+
+const empty = /* @__PURE__ */ Object.freeze(
+  /* @__PURE__ */ Object.fromEntries(columnList.map(([key]) => [key, null])),
+) as unknown as LimitRow;
+
+function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): readonly LimitRow[] {
+  const { from, at = own, crestFactor, assume, schemes, assumedBefore, wasDisplacement = false } = alike;
+  if (own !== undefined && alike.at !== undefined) {
+    throw new VeladisError("wrong-frequency", {
+      expected: "one frequency, of the machine or of all",
+      received: "both",
+      option: "at",
+    });
+  }
+  const { judge, isOpen, rows } = machineLadder(machine, from, {
+    ...(at !== undefined && { at }),
+    ...(crestFactor !== undefined && { crestFactor }),
+    ...(assume !== undefined && { assume }),
+    ...(schemes !== undefined && { schemes }),
+  });
+  if (wasDisplacement && judge.assumedFacts.some((one) => one.startsWith("place "))) {
+    throw new VeladisError("missing-fact", {
+      expected: "the place of the displacement, housing or shaft",
+      received: "a machine without one",
+      fact: "place",
+    });
+  }
+  const told = [...(assumedBefore ? [`assumed: ${assumedBefore}`] : []), ...toldOf(judge, crestFactor)];
+  const assumed = told.length === 0 ? null : visibleText(told.join("; "));
+  return rows().map((row) => ({
+    machine: name,
+    readings: judge.from,
+    scheme: row.scheme,
+    standard: visibleText(row.standard),
+    edition: visibleText(row.edition),
+    row: visibleText(row.row),
+    as: row.as,
+    name: row.name,
+    printed: row.printed,
+    step: row.step,
+    zone: row.zone,
+    beyond: row.beyond,
+    last: judge.zones.at(-1) as string,
+    limit: row.limit,
+    bound: row.bound,
+    decides: row.decides,
+    open: isOpen ? 1 : 0,
+    grade: row.provenance,
+    source: visibleText(sourceText(row.source)),
+    assumed,
+    refused: null,
+  }));
+}
+
+/** The rows of all machines, one without limits for each that is refused. */
+export function limitRows(machines: readonly NamedMachine[], alike: JudgedAlike) {
+  const rows: LimitRow[] = [];
+  const refused: RefusedMachine[] = [];
+  for (const one of machines) {
+    try {
+      rows.push(...rowsOf(one, alike));
+    } catch (error) {
+      if (!VeladisError.is(error)) throw error;
+      refused.push({ name: one.name, error });
+      rows.push({
+        ...empty,
+        machine: one.name,
+        readings: parsedType(alike.from).type,
+        refused: visibleText(error.message),
+      });
+    }
+  }
+  return { rows, refused };
+}

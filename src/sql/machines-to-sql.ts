@@ -1,0 +1,205 @@
+import { requireKnownKeys, requireList, requireText, shown, VeladisError, visibleText } from "../core/index";
+import type { Frequency } from "../frequency/index";
+import { parsedType, type ReadingType, readingType } from "../reading/index";
+import type { Assume, SchemeRef } from "../severity/index";
+import { checkedDialect, type SqlDialect } from "./dialects";
+import { dotted, identifier, type KeyOf, operand, type SqlOperand } from "./identifier";
+import { boundsOfMachines, type JoinedVerdict, joinedVerdict } from "./joined-verdict";
+import type { LimitRow } from "./limit-columns";
+import { limitRows, type NamedMachine, type RefusedMachine } from "./limit-rows";
+import { rowsAsTable } from "./rows-as-table";
+import { assumptionText, isColumn, type SqlFrequency, toSql } from "./to-sql";
+
+/** What {@link machinesToSql} is told besides the machines. */
+export type MachinesToSqlOptions = SqlOperand & {
+  /** The table of the readings, by name, or by schema and name. */
+  readonly table: string | readonly string[];
+  /** The column of the readings that names the machine; `"machine"` if not given. */
+  readonly machine?: string;
+  /** What the readings are written in, e.g. `"mm/s rms"`. */
+  readonly from: string;
+  /** What they are judged in, where it is another quantity and the frequency differs from row to row. */
+  readonly as?: string;
+  /** The frequency of the vibration: the same for all rows, or from a column. A machine may have one of its own. */
+  readonly at?: Frequency | SqlFrequency;
+  readonly crestFactor?: number;
+  /** `"lowest limits"` if not given: for facts not given, the most severe class, named. */
+  readonly assume?: Assume;
+  /** The schemes to choose from; the built-in ones if not given. */
+  readonly schemes?: readonly SchemeRef[];
+  /** The table in which the rows of limits were put; if not given, the query brings them along. */
+  readonly limits?: string | readonly string[];
+  readonly dialect?: SqlDialect;
+};
+
+/** The verdicts on all machines, for an engine. */
+export interface MachinesSql {
+  /** The limits as data, a row a machine, criterion and limit; a machine that is refused has one row that says why. */
+  readonly rows: readonly LimitRow[];
+  readonly refused: readonly RefusedMachine[];
+  /** A query that gives these rows as a table. */
+  readonly limits: string;
+  /** A query over them that gives a row a machine. */
+  readonly bounds: string;
+  /**
+   * The parts of the verdict, each an expression over a column `judged` of a table `readings`, the reading, beside a
+   * table `machine_bounds`, what the query of that name gives.
+   */
+  readonly verdict: JoinedVerdict;
+  /** The whole query: all columns of the readings, `judged`, and the parts of the verdict by their names. */
+  readonly query: string;
+}
+
+const keys: Readonly<Record<KeyOf<MachinesToSqlOptions>, true>> = /* @__PURE__ */ Object.freeze({
+  column: true,
+  expression: true,
+  table: true,
+  machine: true,
+  from: true,
+  as: true,
+  at: true,
+  crestFactor: true,
+  assume: true,
+  schemes: true,
+  limits: true,
+  dialect: true,
+});
+
+const machineKeys: Readonly<Record<keyof NamedMachine, true>> = /* @__PURE__ */ Object.freeze({
+  name: true,
+  machine: true,
+  at: true,
+});
+
+/** The machines, each named once by a text that every engine can hold. */
+function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachine[] {
+  const all = requireList(machines, "a list of machines, each { name, machine }");
+  if (all.length === 0) {
+    throw new VeladisError("missing-option", { expected: "one machine or more", received: "an empty list" });
+  }
+  const seen = new Set<string>();
+  return all.map((one, index) => {
+    const expected = "a machine as { name, machine }";
+    if (typeof one !== "object" || one === null) {
+      throw new VeladisError("wrong-type", { expected, received: shown(one), parameter: "machines", index });
+    }
+    requireKnownKeys(one, machineKeys, "a part of a machine on a list");
+    const name = requireText(one.name, "the name of a machine");
+    const wrong = name === "" ? "an empty name" : seen.has(name) ? `${shown(name)} twice` : undefined;
+    if (wrong !== undefined || visibleText(name) !== name) {
+      throw new VeladisError("syntax", {
+        expected: "names of machines, each once, without control characters",
+        received: wrong ?? shown(name),
+        parameter: "machines",
+        index,
+      });
+    }
+    seen.add(name);
+    return one;
+  });
+}
+
+/** What is judged: the readings themselves, or what they are in another type by the frequency of their row. */
+interface Judged {
+  readonly sql: string;
+  readonly from: ReadingType;
+  readonly at?: Frequency;
+  readonly assumedBefore?: string;
+  readonly wasDisplacement?: boolean;
+}
+
+function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
+  const { table: _, machine, from, as, at, assume, schemes, limits, ...where } = options;
+  const { value, isNumber } = operand(options, dialect, keys);
+  if (from === undefined) {
+    throw new VeladisError("missing-option", {
+      expected: 'what the readings are written in: { from: "mm/s rms" }',
+      received: "nothing",
+      option: "from",
+    });
+  }
+  const before = readingType(from);
+  const byRow = at !== undefined && isColumn(at);
+  if (byRow !== (as !== undefined)) {
+    throw new VeladisError("missing-option", {
+      expected: "as, what the readings are judged in, together with at as a column",
+      received: byRow ? "at alone" : "as alone",
+      option: byRow ? "as" : "at",
+    });
+  }
+  if (!byRow || as === undefined) {
+    const sql = isNumber === "" ? value : `CASE WHEN ${isNumber}TRUE THEN ${value} END`;
+    return { sql, from: before, ...(at !== undefined && { at: at as Frequency }) };
+  }
+  const after = readingType(as);
+  return {
+    sql: toSql(before, after, { ...where, at, dialect } as Parameters<typeof toSql>[2]),
+    from: after,
+    assumedBefore: assumptionText(before, after, options).replace(/^; assumed: /, ""),
+    wasDisplacement: parsedType(before).quantity === "displacement" && parsedType(after).quantity !== "displacement",
+  };
+}
+
+/**
+ * The verdicts on all machines of a plant as one query of plain SQL: a table of limits, one row a machine, criterion and
+ * limit, and one expression that judges every reading by joining it. The same answers as `machineClassifier` of
+ * `veladis/severity` gives for each machine.
+ *
+ * A machine that the library refuses stands in the table with the reason and has no zone; so has a reading that is NULL,
+ * negative, infinite or NaN, one whose row lacks its frequency, and one of a machine that is not on the list. A column
+ * of texts gives no zone in any of the engines.
+ *
+ * @param machines - the machines, each `{ name, machine, at? }`, by the name that the readings have for it
+ * @param options - `table`, `machine` (its column there), `column` or `expression`, `from`; `as` with `at` as a column,
+ *   `at`, `crestFactor`, `assume` (`"lowest limits"` if not given), `schemes`, `limits`, `dialect` (`"duckdb"` if not given)
+ * @returns the rows of limits, the machines refused, and the SQL, whole and in its parts
+ * @throws {@link VeladisError} `missing-option`, `unknown-option`, `wrong-type`, `syntax` for names that cannot be or come
+ *   twice, and as {@link toSql}
+ * @example
+ * ```ts
+ * import { machinesToSql } from "veladis/sql";
+ *
+ * const plant = [
+ *   { name: "P-11", machine: "pump 90 kW category II 2980 r/min" },
+ *   { name: "V-02", machine: "fan 90 kW 1480 r/min rigid, in service" },
+ *   { name: "X-01", machine: "90 kW" },
+ * ];
+ * const sql = machinesToSql(plant, { table: "readings", column: "velocity", from: "mm/s rms" });
+ * sql.rows[0]?.name; // => "A/B"
+ * sql.refused.map(({ name, error }) => [name, error.code]); // => [["X-01", "missing-fact"]]
+ * sql.query.includes('ON machine_bounds.machine = readings."machine"'); // => true
+ * machinesToSql(plant, { table: "readings", column: "velocity" }); // throws missing-option
+ * ```
+ */
+export function machinesToSql(machines: readonly NamedMachine[], options: MachinesToSqlOptions): MachinesSql {
+  const dialect = checkedDialect(options?.dialect);
+  const all = checkedMachines(machines);
+  const { sql, ...judged } = judgedOf(options, dialect);
+  const { crestFactor, assume, schemes, limits: kept, table, machine = "machine" } = options;
+  const { rows, refused } = limitRows(all, {
+    ...judged,
+    ...(crestFactor !== undefined && { crestFactor }),
+    ...(assume !== undefined && { assume }),
+    ...(schemes !== undefined && { schemes }),
+  });
+  const steps = Math.max(1, ...rows.map(({ step }) => step ?? 0));
+  const isLevel = parsedType(judged.from).reference !== 0;
+  const verdict = joinedVerdict("readings.judged", { bounds: "machine_bounds", steps, isLevel });
+  const limits = rowsAsTable(rows, dialect);
+  const listed = kept === undefined ? `(${limits}) AS machine_limits` : dotted(kept, dialect);
+  const bounds = boundsOfMachines(listed, steps);
+  const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${name}`);
+  return {
+    rows: Object.freeze(rows),
+    refused: Object.freeze(refused),
+    limits,
+    bounds,
+    verdict,
+    query: [
+      `SELECT readings.*,\n${answers.join(",\n")}`,
+      `FROM (SELECT listed.*, ${sql} AS judged FROM ${dotted(table, dialect)} AS listed) AS readings`,
+      `LEFT JOIN (${bounds}) AS machine_bounds`,
+      `ON machine_bounds.machine = readings.${identifier(machine, dialect)}`,
+    ].join("\n"),
+  };
+}
