@@ -15,6 +15,7 @@ export { defineScheme, type SchemeInput } from "./define-scheme";
 export { editionText } from "./edition-text";
 export { type ExactZone, type ExactZoneOptions, exactZone } from "./exact-zone";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";
+export { type FanApplication, fanCategoryRule } from "./fan-applications";
 export { inListOrder } from "./in-list-order";
 export type { Interval } from "./interval";
 export { type JudgeOptions, judge } from "./judge";

@@ -104,7 +104,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
       ...differences,
       ...outsideBand(criteria, given.speed),
       ...peakCautions(scheme, criteria, readings),
-      ...kindCautions(scheme, given.type),
+      ...kindCautions(scheme, given),
       ...schemeCautions(scheme, provenance, chosen.note),
     ]),
     possible: possibleZones(scheme.kind, zones),

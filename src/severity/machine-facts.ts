@@ -1,4 +1,5 @@
 import { cached, requireGiven, requireList, requireText, shown, VeladisError } from "../core/index";
+import { toldCategory, withCategory } from "./fan-category";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
 import { parseMachine } from "./parse-machine";
 import { withSupport } from "./support";
@@ -6,11 +7,16 @@ import { withSupport } from "./support";
 /** A machine as data or in words: `{ type: "pump", power: "90 kW" }`, `"pump 90 kW 2980 r/min rigid"`. */
 export type MachineRef = Machine | string;
 
-const factsInWords = /* @__PURE__ */ cached((words) => Object.freeze(withSupport(knownFacts(parseMachine(words)))));
+const factsInWords = /* @__PURE__ */ cached((words) => Object.freeze(completed(knownFacts(parseMachine(words)))));
 
-/** The facts of a machine, support computed where it can be. */
+/** With the support and the category that other facts tell. */
+function completed(known: KnownFacts): KnownFacts {
+  return withCategory(withSupport(known));
+}
+
+/** The facts of a machine, with support and category where others tell them. */
 export function machineFacts(machine: MachineRef): KnownFacts {
-  return typeof machine === "string" ? factsInWords(machine) : withSupport(knownFacts(machine));
+  return typeof machine === "string" ? factsInWords(machine) : completed(knownFacts(machine));
 }
 
 /** What reading a machine assumed, and what of its words was not understood. */
@@ -32,10 +38,12 @@ function wordOf(one: NotUnderstood): NotUnderstood {
 
 function notesOf(machine: Machine): MachineNotes {
   const { assumed = [], notUnderstood = [] } = requireGiven(machine, 'a machine such as { type: "pump" }');
+  const told = machine.application === undefined ? undefined : toldCategory(knownFacts(machine));
   return Object.freeze({
-    assumed: Object.freeze(
-      requireList(assumed, "what was assumed as a list").map((one) => requireText(one, "what was assumed, as text")),
-    ),
+    assumed: Object.freeze([
+      ...requireList(assumed, "what was assumed as a list").map((one) => requireText(one, "what was assumed, as text")),
+      ...(told === undefined ? [] : [told.text]),
+    ]),
     notUnderstood: Object.freeze(requireList(notUnderstood, "words that are not understood as a list").map(wordOf)),
   });
 }

@@ -1,6 +1,7 @@
 import { finiteResult, requirePositive, shown, unknownOption, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
+import { type FanApplication, fanCategoryRule } from "./fan-applications";
 import { folded } from "./label";
 import { type MachineType, machineTypes } from "./machine-types";
 import { kilowattsPer, type LengthText, millimetresPer, type PowerText, sizeOf } from "./size";
@@ -27,6 +28,8 @@ export interface Machine {
   readonly group?: number | string;
   /** Class of ISO 2372 and ISO 10816-1, or classification number of ISO 10816-6. */
   readonly class?: number | string;
+  /** What a fan is for; with the power of its driver it tells the category. */
+  readonly application?: FanApplication;
   /** Category of ISO 10816-7 (I, II) or ISO 14694 (BV-1 to BV-5). */
   readonly category?: string;
   /** Grade of an acceptance test. */
@@ -88,6 +91,7 @@ export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
   place: ["housing", "shaft"],
   condition: ["new", "in service"],
   frame: ["IEC", "NEMA"],
+  application: /* @__PURE__ */ Object.keys(fanCategoryRule.applications),
 };
 
 /** What a machine holds besides facts. */

@@ -1,3 +1,4 @@
+import { applicationsOf } from "../fan-applications";
 import { builtIn } from "./built-in";
 import { amcaCategories } from "./fan-categories";
 import { flatTable } from "./flat-table";
@@ -33,11 +34,13 @@ const NO_SHUTDOWN = "no number for shutdown in the standard: set it from the fan
 /** What each category bounds; above 298 kW the application decides, by Table 4-1 of the edition of 1996. */
 // biome-ignore format: a row of a table is a line
 const CATEGORIES = {
-  "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 } }, note: NO_SHUTDOWN },
-  "BV-2": { when: { category: "BV-2" }, within: { power: { to: 3.7 } }, note: NO_SHUTDOWN },
-  "BV-3": { when: { category: "BV-3" }, within: { power: { to: 298 } } },
-  "BV-3 above 298 kW": { when: { class: ["HVAC", "agricultural"], power: { above: 298 } }, within: { category: "BV-3" }, note: "fans for heating, ventilating and agriculture stay in BV-3 above 298 kW (Table 4-1 of ANSI/AMCA 204-96, read on a scan)" },
-  "BV-4 above 298 kW": { when: { class: "industrial", power: { above: 298 } }, within: { category: "BV-3" }, note: "an industrial fan above 298 kW (400 hp) is of category BV-4, not BV-3 (Table 4-1 of ANSI/AMCA 204-96, read on a scan): these are the limits of BV-4" },
+  "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 }, application: /* @__PURE__ */ applicationsOf("BV-1") }, note: NO_SHUTDOWN },
+  "BV-2": { when: { category: "BV-2" }, within: { application: /* @__PURE__ */ applicationsOf("BV-2") }, note: NO_SHUTDOWN },
+  "BV-3": { when: { category: "BV-3" }, within: { power: { to: 298 }, application: /* @__PURE__ */ applicationsOf("BV-3") } },
+  "BV-3 above 298 kW": { when: { application: ["HVAC", "agricultural"], power: { above: 298 } }, within: { category: "BV-3" }, note: "fans for heating, ventilating and agriculture stay in BV-3 above 298 kW (Table 4-1 of ANSI/AMCA 204-96, read on a scan)" },
+  "BV-4 above 298 kW": { when: { application: "industrial", power: { above: 298 } }, within: { category: "BV-3" }, note: "an industrial fan above 298 kW (400 hp) is of category BV-4, not BV-3 (Table 4-1 of ANSI/AMCA 204-96, read on a scan): these are the limits of BV-4" },
+  "BV-4": { when: { category: "BV-4" }, within: { application: /* @__PURE__ */ applicationsOf("BV-4") } },
+  "BV-5": { when: { category: "BV-5" }, within: { application: /* @__PURE__ */ applicationsOf("BV-5") } },
 } as const;
 
 const ALARM_READ = { limitSources: { "in/s pk": { alarm: BLOWER } } };
@@ -61,7 +64,7 @@ export const ansiAmca204Of2005 = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings of the fan, filter out",
   band: null,
   peakMeans: "open",
-  meanings: { category: amcaCategories, class: "the application of a fan above 298 kW: industrial (process, power generation), HVAC or agricultural" },
+  meanings: { category: amcaCategories },
   notes: [
     "peak, filter out: the standard leaves open how the peak is taken, as true peak or as 1.414 times RMS (recorded in a public comment of 2016), and names no band",
     "categories by Table 4-1 of the edition of 1996, read on a scan; that the edition of 2005 kept it is from memory",
