@@ -33,9 +33,3 @@ export const fanCategoryRule = /* @__PURE__ */ frozen({
 
 /** What a fan is for, as far as it tells its category: a key of the applications of {@link fanCategoryRule}. */
 export type FanApplication = keyof typeof fanCategoryRule.applications;
-
-/** The applications of which some fans have a category. */
-export function applicationsOf(category: string): readonly FanApplication[] {
-  const all = Object.entries(fanCategoryRule.applications) as [FanApplication, CategoriesByPower][];
-  return all.filter(([, row]) => row.some(([one]) => one === category)).map(([application]) => application);
-}

@@ -1,4 +1,3 @@
-import { applicationsOf } from "../fan-applications";
 import { builtIn } from "./built-in";
 import { isoFanCategories } from "./fan-categories";
 import { flatTable } from "./flat-table";
@@ -13,11 +12,9 @@ const TABLE = /* @__PURE__ */ memory(
 /** What each category bounds. */
 // biome-ignore format: a row of a table is a line
 const CATEGORIES = {
-  "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 }, application: /* @__PURE__ */ applicationsOf("BV-1") } },
-  "BV-2": { when: { category: "BV-2" }, within: { application: /* @__PURE__ */ applicationsOf("BV-2") } },
-  "BV-3": { when: { category: "BV-3" }, within: { power: { to: 300 }, application: /* @__PURE__ */ applicationsOf("BV-3") } },
-  "BV-4": { when: { category: "BV-4" }, within: { application: /* @__PURE__ */ applicationsOf("BV-4") } },
-  "BV-5": { when: { category: "BV-5" }, within: { application: /* @__PURE__ */ applicationsOf("BV-5") } },
+  "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 } } },
+  "BV-2": { when: { category: "BV-2" }, within: { power: { to: 3.7 } } },
+  "BV-3": { when: { category: "BV-3" }, within: { power: { to: 300 } } },
 } as const;
 
 /** ISO 14694:2003, industrial fans below 300 kW tested at the maker's works. */

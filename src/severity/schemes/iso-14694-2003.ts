@@ -1,4 +1,3 @@
-import { applicationsOf } from "../fan-applications";
 import { builtIn } from "./built-in";
 import { isoFanCategories } from "./fan-categories";
 import { flatTable } from "./flat-table";
@@ -22,11 +21,9 @@ const NO_SHUTDOWN = "no number for shutdown in the standard: set it from the fan
 /** What each category bounds. */
 // biome-ignore format: a row of a table is a line
 const CATEGORIES = {
-  "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 }, application: /* @__PURE__ */ applicationsOf("BV-1") }, note: NO_SHUTDOWN },
-  "BV-2": { when: { category: "BV-2" }, within: { application: /* @__PURE__ */ applicationsOf("BV-2") }, note: NO_SHUTDOWN },
-  "BV-3": { when: { category: "BV-3" }, within: { power: { to: 300 }, application: /* @__PURE__ */ applicationsOf("BV-3") } },
-  "BV-4": { when: { category: "BV-4" }, within: { application: /* @__PURE__ */ applicationsOf("BV-4") } },
-  "BV-5": { when: { category: "BV-5" }, within: { application: /* @__PURE__ */ applicationsOf("BV-5") } },
+  "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 } }, note: NO_SHUTDOWN },
+  "BV-2": { when: { category: "BV-2" }, within: { power: { to: 3.7 } }, note: NO_SHUTDOWN },
+  "BV-3": { when: { category: "BV-3" }, within: { power: { to: 300 } } },
 } as const;
 
 const STEPS = ["start-up", "alarm", "shutdown"] as const;
