@@ -1,6 +1,5 @@
 import { raised } from "../core/index";
 import type { Fact } from "./facts";
-import { openCategories } from "./fan-category";
 import type { Interval } from "./interval";
 import type { FactValue, KnownFacts } from "./machine";
 import { type MachineType, machineTypes } from "./machine-types";
@@ -44,12 +43,9 @@ export function objections(one: MachineClass, known: KnownFacts): { unmet: Fact[
     for (const fact of list) note(fact, verdict(condition as Condition, fact, known), needed);
   };
   check(one.when, true);
-  const categories = openCategories(known);
-  const category = one.when?.category;
-  const isOfFan = categories !== undefined && category !== undefined;
-  if (isOfFan && !categories.some(([told]) => told === category)) unmet.push("application");
-  // the bounds of a category stand in for its applications, and say nothing where one is told
-  check(one.within, false, isOfFan ? factsOf(one.within).filter((fact) => fact !== "power") : factsOf(one.within));
+  // the power that bounds a category stands in for its applications, and says nothing where one is told
+  const isTold = known.application !== undefined && one.when?.category !== undefined;
+  check(one.within, false, isTold ? factsOf(one.within).filter((fact) => fact !== "power") : factsOf(one.within));
   const named = factsOf(one.named);
   const isNamed = named.length > 0 && named.every((fact) => known[fact] !== undefined);
   check(one.named, false);

@@ -1,6 +1,6 @@
 import { shown, VeladisError } from "../core/index";
 import { factText } from "./fact-text";
-import { type CategoriesByPower, type FanApplication, fanCategoryRule } from "./fan-applications";
+import { type CategoriesByPower, type FanApplication, fanApplications, fanCategoryRule } from "./fan-applications";
 import { intervalText, isBeyond } from "./interval";
 import { labelKey } from "./label";
 import type { KnownFacts } from "./machine";
@@ -9,10 +9,10 @@ import type { KnownFacts } from "./machine";
  * The categories that a fan may have by its application, and as far as it is known by its power; undefined where no
  * application is told.
  */
-export function openCategories({ type, application, power }: KnownFacts): CategoriesByPower | undefined {
+function openCategories({ type, application, power }: KnownFacts): CategoriesByPower | undefined {
   if ((type !== undefined && type !== "fan") || application === undefined) return undefined;
   const [low, high] = (power === undefined ? [1e-9, Number.MAX_VALUE] : [power, power].flat()) as [number, number];
-  const row: CategoriesByPower = fanCategoryRule.applications[application as FanApplication];
+  const row: CategoriesByPower = fanApplications[application as FanApplication];
   return row.filter(([, range]) => !isBeyond(range, low, high));
 }
 

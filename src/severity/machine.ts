@@ -1,7 +1,7 @@
 import { finiteResult, requirePositive, shown, unknownOption, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
-import { type FanApplication, fanCategoryRule } from "./fan-applications";
+import { type FanApplication, fanApplications } from "./fan-applications";
 import { folded } from "./label";
 import { type MachineType, machineTypes } from "./machine-types";
 import { kilowattsPer, type LengthText, millimetresPer, type PowerText, sizeOf } from "./size";
@@ -91,7 +91,6 @@ export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
   place: ["housing", "shaft"],
   condition: ["new", "in service"],
   frame: ["IEC", "NEMA"],
-  application: /* @__PURE__ */ Object.keys(fanCategoryRule.applications),
 };
 
 /** What a machine holds besides facts. */
@@ -113,7 +112,8 @@ function labelOf(fact: TextFact, given: unknown): string {
     throw new VeladisError("wrong-type", { expected: `${facts[fact].ask}, as text`, received: shown(given) });
   }
   const label = String(given).trim();
-  const allowed = closedLabels[fact];
+  // apart from the others: who asks for no application takes none of them along
+  const allowed = fact === "application" ? Object.keys(fanApplications) : closedLabels[fact];
   if (allowed === undefined) return label;
   const known = fact === "type" ? findMachineType(label) : allowed.find((one) => folded(one) === folded(label));
   if (known !== undefined) return known;
