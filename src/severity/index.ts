@@ -12,6 +12,7 @@ export { confirmedDifferences } from "./confirmed-differences";
 export { confirmedSchemes } from "./confirmed-schemes";
 export { countLimits, type LimitCount, type SchemeCount } from "./count-limits";
 export { defineScheme, type SchemeInput } from "./define-scheme";
+export type { ByDirection, Direction, DirectionFacts } from "./directions";
 export { editionText } from "./edition-text";
 export { type ExactZone, type ExactZoneOptions, exactZone } from "./exact-zone";
 export { type Fact, facts, type NumberFact, type TextFact } from "./facts";

@@ -1,5 +1,6 @@
 import { finiteResult, requirePositive, shown, unknownOption, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
+import type { ByDirection, Direction } from "./directions";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
 import { type FanApplication, fanApplications } from "./fan-applications";
 import { folded } from "./label";
@@ -22,6 +23,10 @@ export interface Machine {
   /** Lowest natural frequency of machine and support in the measured direction; with the speed it gives the support. */
   readonly naturalFrequency?: Frequency;
   readonly support?: "rigid" | "flexible";
+  /** Support or natural frequency where they differ by direction: `{ axial: { support: "flexible" } }`; the rest is for the others. */
+  readonly byDirection?: ByDirection;
+  /** Direction of the reading, where the support differs by it. */
+  readonly direction?: Direction;
   readonly place?: "housing" | "shaft";
   readonly condition?: "new" | "in service";
   /** Group of ISO 10816-3, ISO 20816-3 or ISO 10816-5. */
@@ -94,7 +99,7 @@ export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
 };
 
 /** What a machine holds besides facts. */
-const notes = ["assumed", "notUnderstood"];
+const notes = ["assumed", "notUnderstood", "byDirection", "direction"];
 
 const byName: ReadonlyMap<string, MachineType> = /* @__PURE__ */ new Map(
   /* @__PURE__ */ (Object.entries(machineTypes) as [MachineType, { also: readonly string[] }][]).flatMap(
