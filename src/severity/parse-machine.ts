@@ -16,6 +16,7 @@ import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
 import { otherLabelLength } from "./other-label";
 import { requireNoPlace } from "./other-place";
+import { plainMarks } from "./plate-marks";
 import { requireOneValue } from "./second-value";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
 
@@ -154,9 +155,9 @@ function kindIn(line: string): string | undefined {
 
 const read = /* @__PURE__ */ cached((line): Machine => {
   const written = line.trim();
-  const { line: plain, ...directed } = directedWords(written.length > LONGEST ? "" : written);
+  const { line: plain, ...directed } = directedWords(written.length > LONGEST ? "" : plainMarks(written));
   const isDirected = Object.keys(directed).length > 0;
-  const machine = machineIn(isDirected ? plain : written);
+  const machine = machineIn(written.length > LONGEST ? written : plain);
   if (machine.naturalFrequency !== undefined) requireNoDirection(plain);
   requireNoPlace(written, machine.type, kindIn);
   return isDirected ? frozen<Machine>({ ...machine, ...directed }) : machine;

@@ -157,6 +157,9 @@ const cases: Cases = {
   "machine, facts of a direction there is none of": () => machine({ byDirection: { lateral: {} } }),
   "judgePoints, a point in another direction than the one told": () =>
     s.judgePoints("DE-A 3.1 mm/s rms", "motor 200 kW 1480 r/min rigid axially, direction vertical"),
+  "machine, two directions of the reading": () => machine("motor direction axial, direction vertical"),
+  "machine, a direction there is none of": () => machine({ direction: "lateral" }),
+  "machine, a fact of a direction there is none of": () => machine({ byDirection: { axial: { stiffness: 1 } } }),
   "machine, two powers in a line": () => machine("motor 90 kW 80 kW"),
   "machine, two kinds in a line": () => machine("pump, fan"),
   "machine, words that make two kinds of one": () => machine("compressor, screw, reciprocating"),
