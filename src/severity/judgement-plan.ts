@@ -49,6 +49,17 @@ function assumedHeight(criteria: readonly CriterionPlan[], { facts }: PlacedMach
   return rises ? ["height of the measuring point: not given, and nothing more is allowed for it"] : [];
 }
 
+/** What is missing where limits fall with a speed that nobody gave, and the highest it may be is taken. */
+function speedMissing(criteria: readonly CriterionPlan[], { given, facts }: PlacedMachine): string[] {
+  if (given.speed !== undefined || typeof facts.speed !== "object") return [];
+  const isLaw = ({ criterion }: CriterionPlan) =>
+    Object.values(criterion.limits).some((one) => typeof one === "object" && one !== null);
+  if (!criteria.some(isLaw)) return [];
+  return [
+    `the running speed is missing, and decides: the limits fall with it, and those of ${facts.speed[1]} r/min are taken; tell the speed before acting on this verdict`,
+  ];
+}
+
 /** Why a judgement by these criteria leaves worse zones open. */
 function openBecause(criteria: readonly CriterionPlan[], unjudged: readonly Unjudged[]): string | undefined {
   const not = unjudged.map(({ as }) => parsedType(as).quantity);
@@ -102,6 +113,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
     differences,
     cautions: Object.freeze([
       ...differences,
+      ...speedMissing(criteria, machine),
       ...outsideBand(criteria, given.speed),
       ...peakCautions(scheme, criteria, readings),
       ...kindCautions(scheme, given),

@@ -19,7 +19,7 @@ const marks =
   /^(?:(?:S\/N|SN|ser(?:ial)?\.?\s*(?:no\.?|nr\.?|number)?)[\s:=#]+[A-Z\d][\w/-]*|[13]\s?~(?=[\s,;]|$)|class[\s:=]+[FH](?![\w-]))/i;
 
 /** The number of a standard or a document: `ISO 10816-3`, `DIN EN 10816-3:2009`. */
-const standards = /^(?:(?:ISO|IEC|EN|DIN|VDI|API|AGMA)[\s/-]+)+\d{3,}[\w:-]*/i;
+const standards = /^(?:(?:ISO|EN|DIN|VDI|API|AGMA)[\s/-]+)+\d{3,}[\w:-]*/i;
 
 /** How many characters the number of a standard at the beginning of a text takes. */
 export function standardLength(text: string): number {
