@@ -1,4 +1,4 @@
-import { differencesOf, type Provenance, signaturesOf, worstProvenance } from "../core/index";
+import { differencesOf, type Provenance, worstProvenance } from "../core/index";
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
@@ -12,6 +12,7 @@ import { type PossibleZones, possibleZones } from "./possible-zones";
 import { requireCriterion } from "./require-criterion";
 import { requirePlace } from "./require-place";
 import { schemeCautions } from "./scheme-cautions";
+import { signaturesOf } from "./signatures-of";
 import { type SupportRule, supportRuleOf } from "./support-rule-of";
 
 /** What of a judgement depends on the table, the machine and what the readings are written in, but not on their size. */
@@ -97,6 +98,9 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
   const provenance = worstProvenance(criteria.map((one) => one.provenance));
   const { zones } = criteria[0] as CriterionPlan;
   const sources = criteria.flatMap((one) => one.limits.map(({ source }) => source));
+  const named = criteria.flatMap(({ criterion: { as }, limits }) =>
+    limits.map(({ name, source }) => ({ name, as, source })),
+  );
   const differences = Object.freeze(differencesOf(sources));
   return {
     criteria,
@@ -109,7 +113,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
     ]),
     provenance,
     supportRule: supportRuleOf(machine),
-    confirmed: Object.freeze(signaturesOf(sources)),
+    confirmed: Object.freeze(signaturesOf(named)),
     differences,
     cautions: Object.freeze([
       ...differences,
