@@ -81,7 +81,7 @@ function united(points: readonly PointVerdict[], { verdict }: PointVerdict): Pos
  * The verdict on a machine by readings of several of its points, of which the worst governs.
  *
  * @param points - as {@link parsePoints} takes or gives them
- * @param described - the machine, as data or in words; a support told by direction is taken by the direction of each point
+ * @param machine - the machine, as data or in words; a support told by direction is taken by the direction of each point
  * @throws {@link VeladisError} as {@link parsePoints} and {@link judge}; with a scheme, as {@link classify}
  * @example
  * ```ts
@@ -96,7 +96,7 @@ function united(points: readonly PointVerdict[], { verdict }: PointVerdict): Pos
  */
 export function judgePoints(
   points: string | readonly PointReading[],
-  described: MachineRef,
+  machine: MachineRef,
   options: JudgePointsOptions = {},
 ): PointsVerdict {
   const { scheme, background, ...rest } = requireOptions(options, keys);
@@ -108,17 +108,17 @@ export function judgePoints(
     });
   }
   const list = typeof points === "string" ? parsePoints(points) : checkedPoints(points);
-  const whole = typeof described === "string" ? parseMachine(described) : described;
+  const whole = typeof machine === "string" ? parseMachine(machine) : machine;
   const machineAt = (point: string): MachineRef =>
-    whole?.byDirection === undefined ? described : towards(whole, directionOf(point));
+    whole?.byDirection === undefined ? machine : towards(whole, directionOf(point));
   const atRest = backgroundOfPoints(list, background);
   const judged = list.map(({ point, reading }, i): PointVerdict => {
     const rested = atRest[i] === undefined ? {} : { background: atRest[i] };
-    const machine = machineAt(point);
+    const own = machineAt(point);
     if (scheme === undefined) {
-      return Object.freeze({ point, reading, verdict: judge(reading, machine, { ...rest, ...rested }) });
+      return Object.freeze({ point, reading, verdict: judge(reading, own, { ...rest, ...rested }) });
     }
-    const judgement = classify(reading, { ...told, ...rested, scheme, machine });
+    const judgement = classify(reading, { ...told, ...rested, scheme, machine: own });
     const verdict: Verdict = Object.freeze({ ...judgement, judgements: [judgement], deciding: [] });
     return Object.freeze({ point, reading, verdict });
   });
