@@ -1,6 +1,6 @@
 /**
  * A unit, a detector, a unit of frequency, a decibel reference and a severity table each touch one file (a severity
- * table also its lines in the index of its folder), and everything knows them.
+ * table also its export line in the list of its folder), and everything knows them.
  *
  * Wanted exceptions, which this test leaves alone, since they are a second source or say what is known:
  * - the name of a unit and the ratio of a detector in test/amplitude/mathjs.test.ts, which another engine checks;
@@ -160,7 +160,7 @@ describe("what a contributor adds", () => {
     expect(pages.bibliography).toMatch(/\| Works rule 12, invented \| heating-works-fans \| memory \|/);
   });
 
-  it("a severity table without its lines in the index fails a test that names it", () => {
+  it("a severity table without its export line fails a test that names it", () => {
     forgetExport(copy);
     const { out, err, status } = node(
       ...["node_modules/vitest/vitest.mjs", "run", "--config", "test/vitest.config.ts", "--project", "node"],

@@ -23,7 +23,8 @@ export interface Admitted {
 }
 
 /** Facts that tell rows of a scheme apart and never choose the scheme. */
-const rowFacts: readonly Fact[] = /* @__PURE__ */ (() => [...rowLabels, "shaftHeight", "height"] as const)();
+const rowFacts: readonly Fact[] = /* @__PURE__ */ (() =>
+  [...rowLabels, "application", "shaftHeight", "height"] as const)();
 
 /** Without the facts that tell rows of a scheme apart. */
 function scopeFacts(known: KnownFacts): KnownFacts {

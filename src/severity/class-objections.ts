@@ -43,7 +43,9 @@ export function objections(one: MachineClass, known: KnownFacts): { unmet: Fact[
     for (const fact of list) note(fact, verdict(condition as Condition, fact, known), needed);
   };
   check(one.when, true);
-  check(one.within, false);
+  // the power that bounds a category stands in for its applications, and says nothing where one is told
+  const isTold = known.application !== undefined && one.when?.category !== undefined;
+  check(one.within, false, isTold ? factsOf(one.within).filter((fact) => fact !== "power") : factsOf(one.within));
   const named = factsOf(one.named);
   const isNamed = named.length > 0 && named.every((fact) => known[fact] !== undefined);
   check(one.named, false);

@@ -64,5 +64,6 @@ export function differenceText(
 ): string | undefined {
   if (printed === shipped) return undefined;
   const { cell } = provenances[provenance];
-  return `${shown(row).slice(1, -1)}, ${limit}: the copy prints ${printed} ${as}, the table as shipped has ${shipped} (${cell})`;
+  const raise = printed > shipped ? ": this RAISES the limit" : "";
+  return `${shown(row).slice(1, -1)}, ${limit}: the copy prints ${printed} ${as}, the table as shipped has ${shipped} (${cell})${raise}`;
 }

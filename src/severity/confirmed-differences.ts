@@ -14,7 +14,7 @@ import { type SchemeRef, schemeOf } from "./scheme-of";
  * const read = { scheme: "iso-10816-7-2009", edition: "2009", row: "category I, power up to 200 kW", as: "mm/s rms" };
  * const signed = { page: "12", by: "J. Example", second: "K. Example", on: "2024-03-04" };
  * confirmedDifferences(confirmScheme("iso-10816-7-2009", [{ ...read, limit: "C/D", printed: 6.6, ...signed }]));
- * // => ["category I, power up to 200 kW, C/D: the copy prints 6.6 mm/s rms, the table as shipped has 6.5 (reported)"]
+ * // => ["category I, power up to 200 kW, C/D: the copy prints 6.6 mm/s rms, the table as shipped has 6.5 (reported): this RAISES the limit"]
  * confirmedDifferences("iso-10816-7-2009"); // => []
  * ```
  */

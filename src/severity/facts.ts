@@ -27,6 +27,7 @@ export const facts = /* @__PURE__ */ frozen({
   condition: { ask: "whether the machine is new or in service" },
   group: { ask: "the machine group of the standard" },
   class: { ask: "the machine class of the standard" },
+  application: { ask: "what the fan is for" },
   category: { ask: "the category of the standard" },
   grade: { ask: "the vibration grade ordered" },
   mounting: { ask: "the mounting on the test bed" },

@@ -4,14 +4,16 @@ import { type BackgroundOfPoints, backgroundOfPoints } from "./background-of-poi
 import { checkedPoints } from "./checked-points";
 import { classify } from "./classify";
 import { badnessOf, possibleOf } from "./combined-judgements";
+import { isOfDirection, towards } from "./in-direction";
 import { type JudgeOptions, judge } from "./judge";
 import type { Zone } from "./kinds";
 import type { MachineRef } from "./machine-facts";
+import { parseMachine } from "./parse-machine";
 import { type PointReading, parsePoints } from "./points";
 import { isOrWorse, type PossibleZones, possibleZones } from "./possible-zones";
 import { requireOptions } from "./require-options";
 import type { SchemeRef } from "./scheme-of";
-import { directionsOf, unreadDirections } from "./unread-directions";
+import { directionOf, directionsOf, unreadDirections } from "./unread-directions";
 import type { Verdict } from "./verdict-of";
 import { zoneLevel } from "./zone-level";
 
@@ -50,12 +52,15 @@ export interface PointsVerdict extends PossibleZones {
 }
 
 const ONE_SUPPORT =
-  "one support or natural frequency serves points of several directions; the support may differ by direction: give each direction its own verdict";
+  "one support or natural frequency serves points of several directions; the support may differ by direction: tell it by direction, as in rigid horizontally, flexible axially";
 
 /** What to say where points of several directions rest on one support that was stated or computed. */
 function supportCautions(judged: readonly PointVerdict[]): readonly string[] {
   const rests = judged.some(({ verdict: { judgements } }) =>
-    judgements.some(({ machineClass, machine }) => machineClass.support !== undefined && machine.support !== undefined),
+    judgements.some(
+      ({ machineClass, machine, assumedFacts }) =>
+        machineClass.support !== undefined && machine.support !== undefined && !assumedFacts.some(isOfDirection),
+    ),
   );
   return rests && directionsOf(judged.map(({ point }) => point)).length > 1 ? [ONE_SUPPORT] : [];
 }
@@ -76,7 +81,7 @@ function united(points: readonly PointVerdict[], { verdict }: PointVerdict): Pos
  * The verdict on a machine by readings of several of its points, of which the worst governs.
  *
  * @param points - as {@link parsePoints} takes or gives them
- * @param machine - the machine, as data or in words
+ * @param machine - the machine, as data or in words; a support told by direction is taken by the direction of each point
  * @throws {@link VeladisError} as {@link parsePoints} and {@link judge}; with a scheme, as {@link classify}
  * @example
  * ```ts
@@ -103,13 +108,17 @@ export function judgePoints(
     });
   }
   const list = typeof points === "string" ? parsePoints(points) : checkedPoints(points);
+  const whole = typeof machine === "string" ? parseMachine(machine) : machine;
+  const machineAt = (point: string): MachineRef =>
+    whole?.byDirection === undefined ? machine : towards(whole, directionOf(point));
   const atRest = backgroundOfPoints(list, background);
   const judged = list.map(({ point, reading }, i): PointVerdict => {
     const rested = atRest[i] === undefined ? {} : { background: atRest[i] };
+    const own = machineAt(point);
     if (scheme === undefined) {
-      return Object.freeze({ point, reading, verdict: judge(reading, machine, { ...rest, ...rested }) });
+      return Object.freeze({ point, reading, verdict: judge(reading, own, { ...rest, ...rested }) });
     }
-    const judgement = classify(reading, { ...told, ...rested, scheme, machine });
+    const judgement = classify(reading, { ...told, ...rested, scheme, machine: own });
     const verdict: Verdict = Object.freeze({ ...judgement, judgements: [judgement], deciding: [] });
     return Object.freeze({ point, reading, verdict });
   });

@@ -1,4 +1,4 @@
-import { differencesOf, type Provenance, signaturesOf, worstProvenance } from "../core/index";
+import { differencesOf, type Provenance, worstProvenance } from "../core/index";
 import { type Amplitude, parsedType, significant } from "../reading/index";
 import { applicableCriteria, type Unjudged } from "./applicable-criteria";
 import { type CriterionPlan, criterionPlan } from "./criterion-plan";
@@ -12,6 +12,7 @@ import { type PossibleZones, possibleZones } from "./possible-zones";
 import { requireCriterion } from "./require-criterion";
 import { requirePlace } from "./require-place";
 import { schemeCautions } from "./scheme-cautions";
+import { signaturesOf } from "./signatures-of";
 import { type SupportRule, supportRuleOf } from "./support-rule-of";
 
 /** What of a judgement depends on the table, the machine and what the readings are written in, but not on their size. */
@@ -47,6 +48,17 @@ function withPlace(
 function assumedHeight(criteria: readonly CriterionPlan[], { facts }: PlacedMachine): string[] {
   const rises = facts.height === undefined && criteria.some(({ criterion }) => criterion.height !== undefined);
   return rises ? ["height of the measuring point: not given, and nothing more is allowed for it"] : [];
+}
+
+/** What is missing where limits fall with a speed that nobody gave, and the highest it may be is taken. */
+function speedMissing(criteria: readonly CriterionPlan[], { given, facts }: PlacedMachine): string[] {
+  if (given.speed !== undefined || typeof facts.speed !== "object") return [];
+  const isLaw = ({ criterion }: CriterionPlan) =>
+    Object.values(criterion.limits).some((one) => typeof one === "object" && one !== null);
+  if (!criteria.some(isLaw)) return [];
+  return [
+    `the running speed is missing, and decides: the limits fall with it, and those of ${facts.speed[1]} r/min are taken; tell the speed before acting on this verdict`,
+  ];
 }
 
 /** Why a judgement by these criteria leaves worse zones open. */
@@ -86,6 +98,9 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
   const provenance = worstProvenance(criteria.map((one) => one.provenance));
   const { zones } = criteria[0] as CriterionPlan;
   const sources = criteria.flatMap((one) => one.limits.map(({ source }) => source));
+  const named = criteria.flatMap(({ criterion: { as }, limits }) =>
+    limits.map(({ name, source }) => ({ name, as, source })),
+  );
   const differences = Object.freeze(differencesOf(sources));
   return {
     criteria,
@@ -98,13 +113,14 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
     ]),
     provenance,
     supportRule: supportRuleOf(machine),
-    confirmed: Object.freeze(signaturesOf(sources)),
+    confirmed: Object.freeze(signaturesOf(named)),
     differences,
     cautions: Object.freeze([
       ...differences,
+      ...speedMissing(criteria, machine),
       ...outsideBand(criteria, given.speed),
       ...peakCautions(scheme, criteria, readings),
-      ...kindCautions(scheme, given.type),
+      ...kindCautions(scheme, given),
       ...schemeCautions(scheme, provenance, chosen.note),
     ]),
     possible: possibleZones(scheme.kind, zones),

@@ -1,4 +1,6 @@
 import { cached, requireGiven, requireList, requireText, shown, VeladisError } from "../core/index";
+import { toldCategory, withCategory } from "./fan-category";
+import { inDirection } from "./in-direction";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
 import { parseMachine } from "./parse-machine";
 import { withSupport } from "./support";
@@ -6,11 +8,22 @@ import { withSupport } from "./support";
 /** A machine as data or in words: `{ type: "pump", power: "90 kW" }`, `"pump 90 kW 2980 r/min rigid"`. */
 export type MachineRef = Machine | string;
 
-const factsInWords = /* @__PURE__ */ cached((words) => Object.freeze(withSupport(knownFacts(parseMachine(words)))));
+const factsInWords = /* @__PURE__ */ cached((words) => Object.freeze(completed(parseMachine(words))));
 
-/** The facts of a machine, support computed where it can be. */
+/** The machine in the direction of its reading; what is no machine is refused where its facts are read. */
+function placedIn(machine: Machine): Machine {
+  const { byDirection, direction } = machine ?? {};
+  return byDirection === undefined && direction === undefined ? machine : inDirection(machine).machine;
+}
+
+/** With the support and the category that other facts tell. */
+function completed(machine: Machine): KnownFacts {
+  return withCategory(withSupport(knownFacts(placedIn(machine))));
+}
+
+/** The facts of a machine, with support and category where others tell them. */
 export function machineFacts(machine: MachineRef): KnownFacts {
-  return typeof machine === "string" ? factsInWords(machine) : withSupport(knownFacts(machine));
+  return typeof machine === "string" ? factsInWords(machine) : completed(machine);
 }
 
 /** What reading a machine assumed, and what of its words was not understood. */
@@ -32,10 +45,13 @@ function wordOf(one: NotUnderstood): NotUnderstood {
 
 function notesOf(machine: Machine): MachineNotes {
   const { assumed = [], notUnderstood = [] } = requireGiven(machine, 'a machine such as { type: "pump" }');
+  const told = machine.application === undefined ? undefined : toldCategory(knownFacts(machine));
   return Object.freeze({
-    assumed: Object.freeze(
-      requireList(assumed, "what was assumed as a list").map((one) => requireText(one, "what was assumed, as text")),
-    ),
+    assumed: Object.freeze([
+      ...requireList(assumed, "what was assumed as a list").map((one) => requireText(one, "what was assumed, as text")),
+      ...(told === undefined ? [] : [told.text]),
+      ...(machine.byDirection === undefined ? [] : inDirection(machine).assumed),
+    ]),
     notUnderstood: Object.freeze(requireList(notUnderstood, "words that are not understood as a list").map(wordOf)),
   });
 }

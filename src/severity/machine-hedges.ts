@@ -41,7 +41,11 @@ function hedgeIn(text: string): string | undefined {
  * @throws {@link VeladisError} `syntax`
  */
 export function requirePlain(written: string, behind: string, isRead: boolean): void {
-  const plain = written.normalize("NFKC").replace(/"[^"]*"/g, "");
+  const plain = written
+    .normalize("NFKC")
+    .replace(/"[^"]*"/g, "")
+    // three phases
+    .replace(/^[13]\s?~$/, "");
   const open = OPEN.test(plain) && /^\s*\d/.test(behind) ? plain : undefined;
   const word = MARK.exec(plain)?.[0] ?? (isRead ? undefined : (open ?? hedgeIn(plain.replace(KNOWN, ""))));
   if (word === undefined) return;

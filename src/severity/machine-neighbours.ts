@@ -3,6 +3,7 @@ import { labelAt } from "./machine-labels";
 import { numberAt } from "./machine-numbers";
 import { isNeutral, phraseAt } from "./machine-phrases";
 import { LABEL_NAME, things } from "./machine-words";
+import { standardLength } from "./other-label";
 
 /** Which of several a machine is, or which end of it is meant: `No. 2`, `driven end`. How many characters it takes, none where a fact follows. */
 export function tagLength(text: string): number {
@@ -39,6 +40,7 @@ export function strangerBehind(text: string): number {
       besideAt(next) !== undefined ||
       !isName(word) ||
       LABEL_NAME.test(next) ||
+      standardLength(next) > 0 ||
       labelAt(next) !== undefined ||
       tagLength(next) > 0
     )

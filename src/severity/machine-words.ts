@@ -15,6 +15,16 @@ export const factWords = [
   ["condition", "in service", ["in service", "in operation"], ["existing"]],
   ["frame", "IEC", ["frame IEC", "IEC frame", "IEC motor"], []],
   ["frame", "NEMA", ["frame NEMA", "NEMA frame", "NEMA motor"], []],
+  ["application", "residential", ["residential"], []],
+  ["application", "HVAC", ["HVAC", "heating and ventilating"], ["air handling unit", "AHU", "air conditioning"]],
+  ["application", "agricultural", ["agricultural"], ["agriculture"]],
+  ["application", "industrial", ["industrial", "industrial process", "power generation"], []],
+  ["application", "transport", ["transport", "transportation", "marine"], []],
+  ["application", "tunnel", ["tunnel", "transit", "transit tunnel"], ["subway"]],
+  ["application", "tunnel jet fan", ["tunnel jet fan", "jet fan"], []],
+  ["application", "petrochemical", ["petrochemical", "petro chemical"], []],
+  ["application", "chip making", ["chip making", "computer chip", "computer chips", "clean room", "clean rooms"], ["semiconductor"]],
+  ["type", "fan", ["tunnel jet fan", "jet fan"], []],
   ["type", "motor", ["IEC motor", "NEMA motor"], ["pump motor", "fan motor", "compressor motor"]],
   ["type", "fan", [], ["ID blower", "FD blower", "axial blower"]],
   ["type", "generator", [], ["turbo generator"]],
@@ -60,7 +70,7 @@ export type Context = "" | "natural" | "line" | "height" | "shaft";
 /** Words that say nothing by themselves: what follows says it, and in some rows what kind of number it is. */
 // biome-ignore format: a row of a table is a line
 export const fillers = [
-  ["", ["rated", "rated power", "power", "shaft power", "running speed", "shaft speed", "rated speed", "speed", "frame", "frame size", "type", "support", "place", "condition", "mounted", "installed", "at", "and", "on", "with", "of", "a", "an", "the"]],
+  ["", ["rated", "rated power", "power", "shaft power", "running speed", "shaft speed", "rated speed", "speed", "frame", "frame size", "type", "support", "place", "condition", "application", "mounted", "installed", "at", "and", "on", "with", "of", "a", "an", "the"]],
   ["natural", ["natural", "natural frequency", "lowest natural frequency"]],
   ["line", ["line", "line frequency", "mains", "mains frequency", "supply", "supply frequency"]],
   ["height", ["height", "measuring height"]],
@@ -165,7 +175,7 @@ export type LabelName = (typeof labelled)[number];
 // biome-ignore format: a row of a table is a line
 export const wordLabels: Readonly<Record<LabelName, readonly string[]>> = {
   group: [],
-  class: ["hvac", "agricultural", "industrial", "vertically suspended", "overhung", "between bearings", "dry", "oil-flooded", "(?:low|high)[\\s-](?:end|speed)"],
+  class: ["vertically suspended", "overhung", "between bearings", "dry", "oil-flooded", "(?:low|high)[\\s-](?:end|speed)"],
   category: [],
   grade: ["normal", "reduced", "special", "[ab]"],
   mounting: ["free", "rigid", "resilient"],

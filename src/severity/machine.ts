@@ -1,6 +1,8 @@
 import { finiteResult, requirePositive, shown, unknownOption, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
+import type { ByDirection, Direction } from "./directions";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
+import { type FanApplication, fanApplications } from "./fan-applications";
 import { folded } from "./label";
 import { type MachineType, machineTypes } from "./machine-types";
 import { kilowattsPer, type LengthText, millimetresPer, type PowerText, sizeOf } from "./size";
@@ -21,12 +23,18 @@ export interface Machine {
   /** Lowest natural frequency of machine and support in the measured direction; with the speed it gives the support. */
   readonly naturalFrequency?: Frequency;
   readonly support?: "rigid" | "flexible";
+  /** Support or natural frequency where they differ by direction: `{ axial: { support: "flexible" } }`; the rest is for the others. */
+  readonly byDirection?: ByDirection;
+  /** Direction of the reading, where the support differs by it. */
+  readonly direction?: Direction;
   readonly place?: "housing" | "shaft";
   readonly condition?: "new" | "in service";
   /** Group of ISO 10816-3, ISO 20816-3 or ISO 10816-5. */
   readonly group?: number | string;
   /** Class of ISO 2372 and ISO 10816-1, or classification number of ISO 10816-6. */
   readonly class?: number | string;
+  /** What a fan is for; with the power of its driver it tells the category. */
+  readonly application?: FanApplication;
   /** Category of ISO 10816-7 (I, II) or ISO 14694 (BV-1 to BV-5). */
   readonly category?: string;
   /** Grade of an acceptance test. */
@@ -91,7 +99,7 @@ export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
 };
 
 /** What a machine holds besides facts. */
-const notes = ["assumed", "notUnderstood"];
+const notes = ["assumed", "notUnderstood", "byDirection", "direction"];
 
 const byName: ReadonlyMap<string, MachineType> = /* @__PURE__ */ new Map(
   /* @__PURE__ */ (Object.entries(machineTypes) as [MachineType, { also: readonly string[] }][]).flatMap(
@@ -109,7 +117,8 @@ function labelOf(fact: TextFact, given: unknown): string {
     throw new VeladisError("wrong-type", { expected: `${facts[fact].ask}, as text`, received: shown(given) });
   }
   const label = String(given).trim();
-  const allowed = closedLabels[fact];
+  // apart from the others: who asks for no application takes none of them along
+  const allowed = fact === "application" ? Object.keys(fanApplications) : closedLabels[fact];
   if (allowed === undefined) return label;
   const known = fact === "type" ? findMachineType(label) : allowed.find((one) => folded(one) === folded(label));
   if (known !== undefined) return known;

@@ -1,6 +1,6 @@
-import { cached, requireText, shown, VeladisError } from "../core/index";
+import { cached, frozen, requireText, shown, VeladisError } from "../core/index";
 import { dimensionLength } from "./dimension-length";
-import { requireNoDirection } from "./direction-of-natural";
+import { directedWords, requireNoDirection } from "./directions-in-words";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { frameAt } from "./frame-size";
 import { type Lead, leadAfter, requireNoNumeral } from "./left-over";
@@ -16,6 +16,7 @@ import { nameplate, type Said } from "./nameplate";
 import { near } from "./near-words";
 import { otherLabelLength } from "./other-label";
 import { requireNoPlace } from "./other-place";
+import { plainMarks } from "./plate-marks";
 import { requireOneValue } from "./second-value";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
 
@@ -154,10 +155,12 @@ function kindIn(line: string): string | undefined {
 
 const read = /* @__PURE__ */ cached((line): Machine => {
   const written = line.trim();
-  const machine = machineIn(written);
-  if (machine.naturalFrequency !== undefined) requireNoDirection(written);
+  const { line: plain, ...directed } = directedWords(written.length > LONGEST ? "" : plainMarks(written));
+  const isDirected = Object.keys(directed).length > 0;
+  const machine = machineIn(written.length > LONGEST ? written : plain);
+  if (machine.naturalFrequency !== undefined) requireNoDirection(plain);
   requireNoPlace(written, machine.type, kindIn);
-  return machine;
+  return isDirected ? frozen<Machine>({ ...machine, ...directed }) : machine;
 });
 
 /**

@@ -140,7 +140,8 @@ function placesOf(scheme: Scheme, assume: Assume): Places {
 export function placedMachine(scheme: Scheme, machine: MachineRef, assume: Assume = "usual case"): PlacedMachine {
   const { ofWords, ofData, ofFacts } = placesOf(scheme, assume);
   if (typeof machine === "string") return ofWords(machine);
-  const hasNotes = machine?.assumed !== undefined || machine?.notUnderstood !== undefined;
+  const { assumed, notUnderstood, application, byDirection } = machine ?? {};
+  const hasNotes = [assumed, notUnderstood, application, byDirection].some((one) => one !== undefined);
   return hasNotes ? ofData(JSON.stringify(machine)) : ofFacts(JSON.stringify(machineFacts(machine)));
 }
 

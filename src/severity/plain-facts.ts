@@ -40,10 +40,12 @@ export function plainFacts(machine: KnownFacts): KnownFacts {
     }
   }
   checkShaftHeight(known);
-  if (known.naturalFrequency === undefined && (known.support === undefined || known.mounting === undefined))
+  const { naturalFrequency, application } = known;
+  if ((naturalFrequency ?? application) === undefined && (known.support === undefined || known.mounting === undefined))
     return known;
   throw new VeladisError("out-of-range", {
-    expected: "the support alone; what follows from a natural frequency, or agrees with a mounting, classify finds",
+    expected:
+      "the support alone; what follows from a natural frequency or an application, or agrees with a mounting, classify finds",
     received: shown(Object.keys(known).join(", ")),
   });
 }

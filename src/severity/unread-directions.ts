@@ -1,3 +1,4 @@
+import type { Direction } from "./directions";
 import { folded } from "./label";
 
 /** The directions of a bearing in which a standard has readings taken: horizontal, vertical, axial. */
@@ -12,6 +13,12 @@ function directed(point: string): { bearing: string; mark: string; direction: st
   // a letter that ends a word is none: "shaft", "pump rv"
   if (mark === "" && !/\d$/.test(bearing)) return undefined;
   return { bearing, mark, direction: words[last.toLowerCase()] ?? last.toUpperCase() };
+}
+
+/** The direction in which a point was read; undefined where its name says none. */
+export function directionOf(point: string): Direction | undefined {
+  const way = directed(point)?.direction;
+  return (Object.keys(words) as Direction[]).find((one) => words[one] === way);
 }
 
 /** The directions in which points were read. */

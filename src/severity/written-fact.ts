@@ -3,7 +3,7 @@ import { type Fact, isNumberFact } from "./facts";
 import { labelled } from "./machine-words";
 
 /** Facts that words of their own say, without the name of the fact. */
-const plain: readonly Fact[] = /* @__PURE__ */ Object.freeze(["type", "support", "place", "condition"]);
+const plain: readonly Fact[] = /* @__PURE__ */ Object.freeze(["type", "support", "place", "condition", "application"]);
 
 /**
  * How a label of a standard is written in the words of a machine, for the end of a question: behind the name of the fact.

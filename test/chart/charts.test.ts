@@ -74,7 +74,7 @@ describe("texts", () => {
       expect(text).not.toMatch(/from memory|check them|DIFFERS/);
     }
     for (const text of said(confirmedGroup2(/C\/D/))) {
-      expect(text).toContain(`ISO 20816-3:2022, limits from memory; in part ${by}: check them against the standard`);
+      expect(text).toContain(`ISO 20816-3:2022, limits from memory; in part C/D mm/s rms ${by}: check them against the standard`);
     }
     for (const text of said(confirmedGroup2(/C\/D/, (shipped) => shipped * 0.9))) {
       expect(text).toContain("DIFFERS FROM THE TABLE AS SHIPPED: ");

@@ -26,7 +26,7 @@ describe("what can follow", () => {
   it.each([
     [
       ["judge", "--scheme", "iso-10816-7"],
-      ["iso-10816-7-2009-acceptance", "iso-10816-7-2009"],
+      ["iso-10816-7-2009", "iso-10816-7-2009-acceptance"],
     ],
     [["judge", "--scheme=iso-14694-2003-a"], ["iso-14694-2003-acceptance"]],
     [["judge", "--scheme", "=", "iso-14694-2003-a"], ["iso-14694-2003-acceptance"]],

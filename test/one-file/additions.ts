@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { appendFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
 /** Something a contributor adds, as DEVELOPERS.md tells: the edits, and the files that they may touch. */
@@ -29,22 +29,15 @@ const DETECTORS = "src/detectors/catalogue.ts";
 const FREQUENCIES = "src/frequency/catalogue.ts";
 const REFERENCES = "src/reading/references.ts";
 const SCHEME = "src/severity/schemes/heating-works-fans.ts";
-const SCHEMES = "src/severity/schemes/index.ts";
+const SCHEMES = "src/severity/schemes/tables.ts";
 
-/** The lines by which a scheme becomes part of the library: its import, its export and its place in the list. */
-const schemeLines = [
-  ["import { ansiAmca204Of2005 }", 'import { heatingWorksFans } from "./heating-works-fans";\n'],
-  ["export {", "  heatingWorksFans,\n"],
-  ["export const builtInSchemes", "  heatingWorksFans,\n"],
-] as const;
+/** The line by which a scheme becomes part of the library, wherever it stands. */
+const schemeLine = 'export { heatingWorksFans } from "./heating-works-fans";\n';
 
-/** The folder's index without the scheme, as a contributor leaves it who forgets the export. */
+/** The list of the tables without the scheme, as a contributor leaves it who forgets the export. */
 export function forgetExport(repo: string): void {
   const path = join(repo, SCHEMES);
-  writeFileSync(
-    path,
-    schemeLines.reduce((text, [, line]) => text.replace(line, ""), readFileSync(path, "utf8")),
-  );
+  writeFileSync(path, readFileSync(path, "utf8").replace(schemeLine, ""));
 }
 
 /** All but the knot are invented for the test. */
@@ -116,7 +109,7 @@ export const heatingWorksFans = /* @__PURE__ */ builtIn({
 });
 `,
       );
-      for (const [behind, lines] of schemeLines) insert(join(repo, SCHEMES), behind, lines);
+      appendFileSync(join(repo, SCHEMES), schemeLine);
     },
   },
 ];

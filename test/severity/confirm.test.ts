@@ -155,7 +155,28 @@ describe("a printed value that differs", () => {
     const scheme = confirmScheme(id, [{ ...read, printed: 6.6, second: "K. Example" }]);
     const { zone, confirmed } = classify("6.55 mm/s rms", { scheme, machine: "pump 90 kW 2980 r/min category I" });
     expect(zone).toBe("C");
-    expect(confirmed).toEqual(["confirmed by J. Example and K. Example, 2024-03-04, p. 12"]);
+    expect(confirmed).toEqual(["C/D mm/s rms confirmed by J. Example and K. Example, 2024-03-04, p. 12"]);
+  });
+
+  it("two readers: each limit says who confirmed it, and a raise is called one", () => {
+    const row = { scheme: "iso-10816-7-2009", edition: "2009", row: "category I, power up to 200 kW", as: "mm/s rms" };
+    const one = { page: "13", by: "Tilda Oakes", on: "2024-03-04" };
+    const other = { page: "14", by: "Bram Hale", second: "Ines Voss", on: "2024-03-05" };
+    const scheme = confirmScheme("iso-10816-7-2009", [
+      { ...row, ...one, limit: "A/B", printed: 2.5 },
+      { ...row, ...one, limit: "B/C", printed: 4 },
+      { ...row, ...other, limit: "C/D", printed: 6.6 },
+    ]);
+    const { confirmed, limits, differences } = classify("6.4 mm/s rms", {
+      scheme,
+      machine: "pump 90 kW 2980 r/min category I",
+    });
+    expect(confirmed).toEqual([
+      "A/B, B/C mm/s rms confirmed by Tilda Oakes, 2024-03-04, p. 13",
+      "C/D mm/s rms confirmed by Bram Hale and Ines Voss, 2024-03-05, p. 14",
+    ]);
+    expect(Object.values(limits).map(({ source }) => source.by)).toEqual(["Tilda Oakes", "Tilda Oakes", "Bram Hale"]);
+    expect(differences.join()).toContain("has 6.5 (reported): this RAISES the limit");
   });
 
   it.each<[string, string]>([

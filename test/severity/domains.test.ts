@@ -15,8 +15,8 @@ const gaps: Readonly<Record<string, RegExp>> = {
   "iso-20816-2-2017": /"type":"gas turbine"/, // 3000 and 3600 r/min only
   "iso-20816-2-2017-shaft": /"type":"gas turbine"/,
   "api-610": /overhung|between bearings/, // no discrete limit; up to 3600 r/min and 300 kW
-  "ansi-amca-204-05": /"category":"BV-[12]"/, // to 0.15 kW and to 3.7 kW
-  "ansi-amca-204-05-acceptance": /"category":"BV-[12]"/,
+  "ansi-amca-204-05": /"category":"BV-[123]"/, // to 0.15, 3.7 and 298 kW
+  "ansi-amca-204-05-acceptance": /"category":"BV-[123]"/,
   "iso-10816-5-2000": /"group":"[123]"/, // the part matters in group 4 only
   "lr-generating-sets": /"part"/, // no values for small sets below 1300 r/min, nor for the engine in some spans
   "iso-10816-21-2015": /rotor bearing|nacelle|generator/,

@@ -28,7 +28,7 @@ describe("exactZone agrees with classify", () => {
               }
             })();
             if (whole === undefined) continue;
-            const machine = { ...(whole.machine as KnownFacts), naturalFrequency: undefined };
+            const machine = { ...(whole.machine as KnownFacts), naturalFrequency: undefined, application: undefined };
             const small = exactZone(value, as as PlainType, { scheme: sealed, machine } as never);
             const told = `${built.id} ${JSON.stringify(described)} ${value} ${as}`;
             judged++;

@@ -21,8 +21,7 @@ function gapsOf(constant: string, scheme: Scheme): string[] {
   const { id, classes, peakMeans } = scheme;
   const isPeak = classes.some(({ criteria }) => criteria.some(({ as }) => / pk$/.test(as)));
   const gaps: [boolean, string][] = [
-    [constant in exported, `an import and an export of ${constant} in src/severity/schemes/index.ts`],
-    [builtInSchemes.some((one) => one.id === id), `its place in builtInSchemes of src/severity/schemes/index.ts`],
+    [constant in exported && builtInSchemes.some((one) => one.id === id), `its line in src/severity/schemes/tables.ts`],
     [copied.has(id) || isBySpeed(scheme), `rows of ${id} in test/references/severity-limits.ts, typed from the source`],
     [peakMeans !== undefined || !isPeak, 'peakMeans, since limits are in peak: "true", "rms" or "open"'],
     [guide.includes(`[\`${id}\`]`), `its counts in the guide: UPDATE_LIMITS=1 ${RUN}/counts.test.ts`],

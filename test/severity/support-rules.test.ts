@@ -39,7 +39,7 @@ describe("one support for points of several directions", () => {
   it("is cautioned of, stated or computed", async () => {
     for (const one of ["natural 20 Hz", "flexible", "rigid"])
       expect(warned("DE-H 3.1, DE-V 2.2 mm/s rms", `${fan} ${one}`), one).toEqual([
-        expect.stringMatching(/the support may differ by direction: give each direction its own verdict/),
+        expect.stringMatching(/the support may differ by direction: tell it by direction, as in rigid horizontally/),
       ]);
     expect(await printed("DE-H 3.1, DE-V 2.2 mm/s rms", `${fan} natural 20 Hz`)).toMatch(/may differ by direction/);
   });

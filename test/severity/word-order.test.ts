@@ -99,6 +99,8 @@ describe("a word behind a kind of machine", () => {
       "machine",
       "generating",
       "gen",
+      "jet",
+      "tunnel",
       "type",
       "draught",
       "twin",

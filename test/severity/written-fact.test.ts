@@ -19,7 +19,7 @@ const labels = [
 describe("how a label is written, where it is missing", () => {
   it.each(labels)("%s %s is read as it is told", (fact, label) => {
     const [, words] = /^, in words such as (.*)$/.exec(writtenFact(fact, [label])) ?? [];
-    if (words === undefined) expect(["type", "support", "place", "condition"]).toContain(fact);
+    if (words === undefined) expect(["type", "support", "place", "condition", "application"]).toContain(fact);
     else {
       const line = words.startsWith('"') ? (JSON.parse(words) as string) : words;
       expect(labelKey(String(parseMachine(`${line}, 90 kW`)[fact]))).toBe(labelKey(label));

@@ -9,6 +9,7 @@ import { setpointRules } from "../../../src/entries/protection";
 import {
   backgroundRule,
   builtInSchemes,
+  fanCategoryRule,
   type Scheme,
   supportRule,
   unknownSupportRule,
@@ -24,6 +25,7 @@ function* sources(): Generator<[Source, string]> {
   for (const { source } of Object.values(setpointRules)) yield [source, "setpoints"];
   for (const { source } of Object.values(windows)) yield [source, "windows"];
   for (const { source } of [supportRule, unknownSupportRule]) yield [source, "support"];
+  yield [fanCategoryRule.source, "categories of fans"];
   yield [backgroundRule.source, "background"];
   for (const { id, classes } of builtInSchemes as readonly Scheme[]) {
     for (const { criteria } of classes) {

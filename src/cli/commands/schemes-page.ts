@@ -22,7 +22,7 @@ export const schemesPage = {
     ],
     [
       "limits",
-      "how each is known: confirmed (against a printed copy, by whom), printed (read in the publication itself), quoted, reported, practice, MEMORY; all but the first two are to be checked against the standard",
+      "how each is known, worst first: MEMORY, practice, reported, quoted, printed (read in the publication itself), confirmed (against a printed copy, by whom); all but the last two are to be checked against the standard",
     ],
   ],
   texts: { list: "schemes" },

@@ -4,11 +4,6 @@ import { flatTable } from "./flat-table";
 import { memory } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory("ANSI/AMCA 204-05", "Table 6.2");
-const OF_BV_3 = /* @__PURE__ */ memory(
-  "ANSI/AMCA 204-05",
-  "Table 6.2, row BV-3",
-  "not checked against a printed copy; category by Table 4-1 of ANSI/AMCA 204-96, read on a scan: https://es.scribd.com/document/406049291/Balanceo-dinamico",
-);
 const OF_BV_4 = /* @__PURE__ */ memory(
   "ANSI/AMCA 204-05",
   "Table 6.2, row BV-4",
@@ -21,8 +16,7 @@ const CATEGORIES = {
   "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 } } },
   "BV-2": { when: { category: "BV-2" }, within: { power: { to: 3.7 } } },
   "BV-3": { when: { category: "BV-3" }, within: { power: { to: 298 } } },
-  "BV-3 above 298 kW": { when: { class: ["HVAC", "agricultural"], power: { above: 298 } }, within: { category: "BV-3" }, note: "fans for heating, ventilating and agriculture stay in BV-3 above 298 kW (Table 4-1 of ANSI/AMCA 204-96, read on a scan)" },
-  "BV-4 above 298 kW": { when: { class: "industrial", power: { above: 298 } }, within: { category: "BV-3" }, note: "an industrial fan above 298 kW (400 hp) is of category BV-4, not BV-3 (Table 4-1 of ANSI/AMCA 204-96, read on a scan): these are the limits of BV-4" },
+  "BV-4 above 298 kW": { when: { application: "industrial", power: { above: 298 } }, within: { category: "BV-3" }, note: "an industrial fan above 298 kW (400 hp) is of category BV-4, not BV-3 (Table 4-1 of ANSI/AMCA 204-96, read on a scan): these are the limits of BV-4" },
 } as const;
 
 /** ANSI/AMCA 204-05, fans tested at the maker's works, in/s peak. */
@@ -43,7 +37,7 @@ export const ansiAmca204Acceptance = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings of the fan, filter out",
   band: null,
   peakMeans: "open",
-  meanings: { category: amcaCategories, class: "the application of a fan above 298 kW: industrial (process, power generation), HVAC or agricultural" },
+  meanings: { category: amcaCategories },
   notes: [
     "peak, filter out: the standard leaves open how the peak is taken, as true peak or as 1.414 times RMS (recorded in a public comment of 2016), and names no band",
     "categories by Table 4-1 of the edition of 1996, read on a scan; that the edition of 2005 kept it is from memory",
@@ -60,8 +54,6 @@ export const ansiAmca204Acceptance = /* @__PURE__ */ builtIn({
       ["BV-2", "flexible",  0.3],
       ["BV-3", "rigid",     0.15],
       ["BV-3", "flexible",  0.2],
-      ["BV-3 above 298 kW", "rigid",    0.15, { source: OF_BV_3 }],
-      ["BV-3 above 298 kW", "flexible", 0.2, { source: OF_BV_3 }],
       ["BV-4 above 298 kW", "rigid",    0.1, { source: OF_BV_4 }],
       ["BV-4 above 298 kW", "flexible", 0.15, { source: OF_BV_4 }],
       ["BV-4", "rigid",     0.1],

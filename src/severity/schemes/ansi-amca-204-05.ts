@@ -4,11 +4,6 @@ import { flatTable } from "./flat-table";
 import { disputed, memory, quoted } from "./sources";
 
 const TABLE = /* @__PURE__ */ memory("ANSI/AMCA 204-05", "Table 6.3");
-const OF_BV_3 = /* @__PURE__ */ memory(
-  "ANSI/AMCA 204-05",
-  "Table 6.3, row BV-3",
-  "not checked against a printed copy; category by Table 4-1 of ANSI/AMCA 204-96, read on a scan: https://es.scribd.com/document/406049291/Balanceo-dinamico",
-);
 const OF_BV_4 = /* @__PURE__ */ memory(
   "ANSI/AMCA 204-05",
   "Table 6.3, row BV-4",
@@ -36,8 +31,7 @@ const CATEGORIES = {
   "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 } }, note: NO_SHUTDOWN },
   "BV-2": { when: { category: "BV-2" }, within: { power: { to: 3.7 } }, note: NO_SHUTDOWN },
   "BV-3": { when: { category: "BV-3" }, within: { power: { to: 298 } } },
-  "BV-3 above 298 kW": { when: { class: ["HVAC", "agricultural"], power: { above: 298 } }, within: { category: "BV-3" }, note: "fans for heating, ventilating and agriculture stay in BV-3 above 298 kW (Table 4-1 of ANSI/AMCA 204-96, read on a scan)" },
-  "BV-4 above 298 kW": { when: { class: "industrial", power: { above: 298 } }, within: { category: "BV-3" }, note: "an industrial fan above 298 kW (400 hp) is of category BV-4, not BV-3 (Table 4-1 of ANSI/AMCA 204-96, read on a scan): these are the limits of BV-4" },
+  "BV-4 above 298 kW": { when: { application: "industrial", power: { above: 298 } }, within: { category: "BV-3" }, note: "an industrial fan above 298 kW (400 hp) is of category BV-4, not BV-3 (Table 4-1 of ANSI/AMCA 204-96, read on a scan): these are the limits of BV-4" },
 } as const;
 
 const ALARM_READ = { limitSources: { "in/s pk": { alarm: BLOWER } } };
@@ -61,7 +55,7 @@ export const ansiAmca204Of2005 = /* @__PURE__ */ builtIn({
   measuredOn: "bearing housings of the fan, filter out",
   band: null,
   peakMeans: "open",
-  meanings: { category: amcaCategories, class: "the application of a fan above 298 kW: industrial (process, power generation), HVAC or agricultural" },
+  meanings: { category: amcaCategories },
   notes: [
     "peak, filter out: the standard leaves open how the peak is taken, as true peak or as 1.414 times RMS (recorded in a public comment of 2016), and names no band",
     "categories by Table 4-1 of the edition of 1996, read on a scan; that the edition of 2005 kept it is from memory",
@@ -78,8 +72,6 @@ export const ansiAmca204Of2005 = /* @__PURE__ */ builtIn({
       ["BV-2", "flexible",  0.5,  0.75, null],
       ["BV-3", "rigid",     0.25, 0.4,  0.5,   ALARM_READ],
       ["BV-3", "flexible",  0.346, 0.65, 0.7,  BV_3_FLEXIBLE],
-      ["BV-3 above 298 kW", "rigid",    0.25, 0.4,  0.5, { source: OF_BV_3, limitSources: { "in/s pk": { alarm: BLOWER } } }],
-      ["BV-3 above 298 kW", "flexible", 0.346, 0.65, 0.7, { source: OF_BV_3, limitSources: { "in/s pk": { "start-up": ROUNDED, alarm: BLOWER } } }],
       ["BV-4 above 298 kW", "rigid",    0.16, 0.25, 0.4, { source: OF_BV_4 }],
       ["BV-4 above 298 kW", "flexible", 0.25, 0.4,  0.6, { source: OF_BV_4 }],
       ["BV-4", "rigid",     0.16, 0.25, 0.4],

@@ -10,6 +10,7 @@ const TABLE = /* @__PURE__ */ memory(
 );
 
 /** What each category bounds. */
+// biome-ignore format: a row of a table is a line
 const CATEGORIES = {
   "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 } } },
   "BV-2": { when: { category: "BV-2" }, within: { power: { to: 3.7 } } },

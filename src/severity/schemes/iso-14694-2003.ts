@@ -19,6 +19,7 @@ const ROUNDED = /* @__PURE__ */ disputed(
 const NO_SHUTDOWN = "no number for shutdown in the standard: set it from the fan's history";
 
 /** What each category bounds. */
+// biome-ignore format: a row of a table is a line
 const CATEGORIES = {
   "BV-1": { when: { category: "BV-1" }, within: { power: { to: 0.15 } }, note: NO_SHUTDOWN },
   "BV-2": { when: { category: "BV-2" }, within: { power: { to: 3.7 } }, note: NO_SHUTDOWN },

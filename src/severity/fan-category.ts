@@ -1,0 +1,56 @@
+import { shown, VeladisError } from "../core/index";
+import { factText } from "./fact-text";
+import { type CategoriesByPower, type FanApplication, fanApplications, fanCategoryRule } from "./fan-applications";
+import { intervalText, isBeyond } from "./interval";
+import { labelKey } from "./label";
+import type { KnownFacts } from "./machine";
+
+/**
+ * The categories that a fan may have by its application, and as far as it is known by its power; undefined where no
+ * application is told.
+ */
+function openCategories({ type, application, power }: KnownFacts): CategoriesByPower | undefined {
+  if ((type !== undefined && type !== "fan") || application === undefined) return undefined;
+  const [low, high] = (power === undefined ? [1e-9, Number.MAX_VALUE] : [power, power].flat()) as [number, number];
+  const row: CategoriesByPower = fanApplications[application as FanApplication];
+  return row.filter(([, range]) => !isBeyond(range, low, high));
+}
+
+/** The category that the application of a fan and its power tell, with how. */
+export interface ToldCategory {
+  readonly category: string;
+  /** In words: what tells it, and where the table was read. */
+  readonly text: string;
+}
+
+/**
+ * The category of a fan by its application; undefined where none is told, or where the power leaves several open.
+ *
+ * @throws {@link VeladisError} `out-of-range` for a category that is told and contradicts it
+ */
+export function toldCategory(known: KnownFacts): ToldCategory | undefined {
+  const open = openCategories(known);
+  if (open === undefined) return undefined;
+  const { application, category, power } = known;
+  const { title, where, provenance } = fanCategoryRule.source;
+  const by = `${where} of ${title}, ${provenance}`;
+  if (category !== undefined) {
+    if (open.some(([one]) => labelKey(one) === labelKey(String(category)))) return undefined;
+    const size = power === undefined ? "" : ` of ${factText(power as number, "kW")}`;
+    throw new VeladisError("out-of-range", {
+      expected: `a category that agrees with the application ${application}${size}: ${open.map(([one]) => one).join(" or ")} (${by})`,
+      received: shown(category),
+    });
+  }
+  const [only, second] = open;
+  if (only === undefined || second !== undefined) return undefined;
+  const [told, range] = only;
+  const size = Object.keys(range).length === 0 ? "" : `, power ${intervalText(range, "kW")}`;
+  return { category: told, text: `category ${told}: by application ${application}${size} (${by})` };
+}
+
+/** The facts of a machine with the category that the application of a fan tells. */
+export function withCategory(known: KnownFacts): KnownFacts {
+  const told = toldCategory(known);
+  return told === undefined ? known : { ...known, category: told.category };
+}
