@@ -8,6 +8,7 @@ import {
 } from "../core/index";
 import { type RelaySettings, requireBoolean, requireRelay } from "../device/index";
 import { type Assumption, union } from "../reading/index";
+import { eventsWithHistory } from "./events-with-history";
 import { scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
 import { sameLength } from "./same-length";
@@ -183,7 +184,8 @@ export class VotedTrip {
     runVotedHistory(work, { columns: columns.map(({ levels }) => levels), dt, commands }, () => {
       for (const [i, { state }] of channels.entries()) state.assumed = union(state.assumed, columns[i]?.assumed ?? []);
     });
-    const events = this.#output.taken();
+    const byName = new Map(this.#names.map((name, i) => [name, columns[i]]));
+    const events = eventsWithHistory(this.#output.taken(), ({ channel }) => byName.get(channel));
     return excursions ? events : events.filter(({ event }) => event !== "timing" && event !== "rode out");
   }
 

@@ -3,6 +3,7 @@ import {
   gradeOfUnbalance,
   type PermissibleUnbalance,
   permissibleUnbalance,
+  unbalanceHistories,
 } from "../../balance/index";
 import { cautions, shown, VeladisError, visibleText } from "../../core/index";
 import { frequency } from "../../frequency/index";
@@ -13,6 +14,7 @@ import { needed, parts } from "../options/option-values";
 import { alone } from "../options/parsed-arguments";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
+import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
 import { wrapped } from "../print/wrapped";
 import type { balancePage } from "./balance-page";
@@ -57,10 +59,16 @@ export async function printBalance(given: Given<typeof balancePage.options>, io:
     alone("unbalance", texts);
     const grade = gradeOfUnbalance(values.unbalance, rotor);
     const force = centrifugalForce(values.unbalance, rotor.speed);
+    const ways = unbalanceHistories({ unbalance: values.unbalance, ...rotor });
+    const explained = Object.entries(ways).map(([name, history]): Explained => [name, { history }]);
     await io.out(
       values.json
-        ? jsonLine("grade of unbalance", { grade, force, note: NOTE }, { cautions })
-        : `${visibleText(values.unbalance)} is G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${cautionsText()}`,
+        ? jsonLine(
+            "grade of unbalance",
+            { grade, force, note: NOTE },
+            { cautions, ...explainedSteps(values.explain, ...explained) },
+          )
+        : `${visibleText(values.unbalance)} is G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${values.explain ? explainedText(explained) : ""}${cautionsText()}`,
     );
     return exitCodes.done;
   }
@@ -72,8 +80,11 @@ export async function printBalance(given: Given<typeof balancePage.options>, io:
     });
   }
   const found = permissibleUnbalance(grade, { ...rotor, ...planesOf(values.planes) });
+  const explained: Explained = ["", found];
   await io.out(
-    values.json ? jsonLine("permissible unbalance", found, { cautions }) : permissibleText(found) + cautionsText(),
+    values.json
+      ? jsonLine("permissible unbalance", found, { cautions, ...explainedSteps(values.explain, explained) })
+      : permissibleText(found) + (values.explain ? explainedText([explained]) : "") + cautionsText(),
   );
   return exitCodes.done;
 }

@@ -87,6 +87,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     columns: columnsText(history.told.columns),
     levels: `in ${from}${values.at === undefined ? "" : ` at ${values.at}`}; each stands ${values.every === undefined ? "until the next" : `for ${values.every} s`}`,
     excursions: values.excursions,
+    explain: values.explain,
     isGapGiven: longest !== undefined,
     gaps:
       values.every === undefined

@@ -33,8 +33,15 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
     replace: values.replace,
     digits: values.digits === undefined ? undefined : digitsOf(values.digits),
     json: values.json,
+    explain: values.explain,
     keepGoing: values["keep-going"],
   };
+  if (settings.explain && !settings.json) {
+    throw new VeladisError("unknown-option", {
+      expected: "--explain with --json, since a row of CSV has no room for steps",
+      received: "--explain alone",
+    });
+  }
   if (settings.targets.length > 0 || judges(settings)) return settings;
   throw new VeladisError("missing-option", {
     expected: 'what to add: --to "mm/s rms", or --machine "group 2 rigid" to judge',

@@ -7,6 +7,7 @@ import { headingsOf } from "../delimited/units-row";
 import { assumedWords } from "../print/assumed-words";
 import { type Background, backgroundTexts, rowBackground } from "./row-background";
 import { type RowConverters, rowConverters } from "./row-converters";
+import { type RowExplained, rowExplained } from "./row-explained";
 import { type RowJudge, rowJudges } from "./row-judge";
 import { type RowFacts, rowReader } from "./row-reader";
 import { judges, type TableSettings } from "./settings";
@@ -27,6 +28,8 @@ export interface Tail {
 export interface Answer {
   readonly values: readonly (number | string)[];
   readonly tail: Tail;
+  /** The steps to them, where they are asked for. */
+  readonly explained?: ReturnType<RowExplained>;
 }
 
 /** Counts of all rows answered so far. */
@@ -143,6 +146,7 @@ export function rowAnswers(
   const titles = titlesFor(header, settings);
   const read = rowReader(header, settings, units);
   const conversionsFor = rowConverters(read, settings);
+  const explain = settings.explain ? rowExplained(settings, scheme, schemes) : undefined;
   const judgeFor = judges(settings) ? rowJudges(settings, scheme, schemes) : undefined;
   const backgroundOf = rowBackground(header, headingsOf(header, units, settings.written), settings);
   const compile = (
@@ -211,7 +215,7 @@ export function rowAnswers(
     }
     const tail = tailOf(last, value);
     tail.rows++;
-    return { values, tail };
+    return explain === undefined ? { values, tail } : { values, tail, explained: explain(said) };
   };
   return Object.assign(answer, {
     titles,

@@ -39,7 +39,7 @@ export interface RowJudge
   readonly schemes: readonly string[];
 }
 
-const parsed = (words: string): Machine => (words === "" ? {} : parseMachine(words));
+export const parsed = (words: string): Machine => (words === "" ? {} : parseMachine(words));
 
 /** Refuses a speed in words that is not the one of the column; a range is none. */
 function requireSameSpeed(told: Machine["speed"], inColumn: number, words: string): void {
@@ -52,7 +52,7 @@ function requireSameSpeed(told: Machine["speed"], inColumn: number, words: strin
 }
 
 /** The machine that a row tells of: words that many rows share, and a speed that may be its own. */
-function machineOf(told: string, read: (words: string) => Machine): MachineRef {
+export function machineOf(told: string, read: (words: string) => Machine): MachineRef {
   const [words = "", speed] = told.split("\t");
   if (speed === undefined) return words === "" ? {} : words;
   const machine = read(words);

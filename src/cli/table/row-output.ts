@@ -72,13 +72,14 @@ export function jsonOutput(titles: readonly string[], header: readonly string[],
   return {
     encoded: (bytes) => bytes,
     header: () => "",
-    row(into, _raw, cells, at, { values, tail }) {
+    row(into, _raw, cells, at, { values, tail, explained }) {
       const added = [...values, ...tail.cells];
       into.text(
         line({
           [counted]: at,
           cells: named(cells),
           ...Object.fromEntries(titles.map((title, i) => [title, added[i]])),
+          ...explained,
         }),
       );
     },
