@@ -1,9 +1,9 @@
 import { requireGiven, shown, VeladisError, visibleText } from "../core/index";
-import { type Amplitude, amplitudeOf, checkedSteps, historyOf, type Step } from "../reading/index";
+import { amplitudeOf, historyOf } from "../reading/index";
 import type { ExplainedStep } from "./conversion-steps";
 import { explainedSteps } from "./explained-steps";
 import { explainedText } from "./explained-text";
-import { historiesIn } from "./histories-in";
+import { historiesIn, ownHistoryOf } from "./histories-in";
 
 /** What lines of an explanation come to. */
 export interface ExplainedResult {
@@ -23,14 +23,6 @@ export interface Explanation {
 }
 
 const FORM = "an answer with its history, or one made of such";
-
-/** The history of an answer that is one amplitude or keeps one way; undefined for what is made of several. */
-function ownWay(answer: string | object): readonly Step[] | undefined {
-  if (typeof answer !== "object") return historyOf(amplitudeOf(answer));
-  if ("value" in answer && "unit" in answer) return historyOf(amplitudeOf(answer as Amplitude));
-  const { history } = answer as { readonly history?: readonly Step[] | null };
-  return history === undefined || history === null ? undefined : checkedSteps(history);
-}
 
 /**
  * The steps that led to an answer, with their numbers: what was given, what it was multiplied with or divided by, what
@@ -55,7 +47,7 @@ function ownWay(answer: string | object): readonly Step[] | undefined {
  */
 export function explain(answer: string | object): Explanation {
   const known = requireGiven(answer, FORM, { parameter: "answer" });
-  const way = ownWay(known);
+  const way = typeof known === "object" ? ownHistoryOf(known) : historyOf(amplitudeOf(known));
   if (way !== undefined) {
     const steps = explainedSteps(way);
     return { steps, results: [{ place: "", step: steps.length - 1 }], text: explainedText(steps) };

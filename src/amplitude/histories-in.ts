@@ -1,4 +1,5 @@
-import { type Amplitude, amplitudeOf, checkedSteps, historyOf, type Step } from "../reading/index";
+import { type Amplitude, amplitudeOf, checkedSteps, historyOf, historyTo, type Step } from "../reading/index";
+import { checkedVoltage, isVoltage } from "./signal-voltage";
 
 /** A history that stands in an answer, by the place where it does: `"trip.reset"`, `"steps[2].level"`. */
 export type PlacedHistory = readonly [place: string, history: readonly Step[]];
@@ -6,10 +7,11 @@ export type PlacedHistory = readonly [place: string, history: readonly Step[]];
 /** Deeper than any answer of the library. */
 const DEEPEST = 12;
 
-/** The history of one part, if it is an amplitude or keeps one. */
-function ownHistoryOf(part: object): readonly Step[] | undefined {
-  const { history, value, unit, detector, quantity } = part as Partial<Amplitude>;
-  const isReading = typeof value === "number" && [unit, detector, quantity].every((one) => typeof one === "string");
+/** The history of one thing, if it is an amplitude or a voltage or keeps one way. */
+export function ownHistoryOf(part: object): readonly Step[] | undefined {
+  const { history, value, unit, detector } = part as Partial<Amplitude>;
+  const isReading = value !== undefined && unit !== undefined && detector !== undefined;
+  if (isReading && isVoltage(part)) return historyTo(value, `${unit} ${detector}`, checkedVoltage(part));
   if (isReading) return historyOf(amplitudeOf(part as Amplitude));
   return Array.isArray(history) && history.length > 0 ? checkedSteps(history) : undefined;
 }

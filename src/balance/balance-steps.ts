@@ -11,46 +11,45 @@ interface Unbalanced {
   readonly speed: Frequency;
 }
 
-/** A number on the way, from the step at a place. */
+/** A step that multiplies, or divides, what the step at a place came to. */
 function scaled(of: number, step: Omit<Step, "does" | "of">): Step {
   return Object.freeze({ does: "scale", of: Object.freeze([of]), ...step });
 }
 
-/** A grade as it was given. */
-export function gradeStep(grade: number): Step {
-  return Object.freeze({ does: "given", value: grade, type: "mm/s", note: "balance grade" });
+const SPEED = "angular speed in rad/s";
+
+/** The steps from an unbalance in g·mm, at a place, to its force in N. */
+function forceSteps(of: number, place: number, grams: number, omega: number): Step[] {
+  const whole = grams / 1e6;
+  return [
+    scaled(of, { over: 1e6, value: whole, type: "kg·m" }),
+    scaled(place, { by: omega, value: whole * omega, type: "kg·m/s", note: SPEED }),
+    scaled(place + 1, { by: omega, value: whole * omega * omega, type: "N", note: SPEED }),
+  ];
 }
 
-/** The eccentricity in um that a grade comes to: 1000 um in a mm, over the angular speed. */
-export function eccentricityStep(of: number, eccentricity: number, omega: number): Step {
-  return scaled(of, {
-    by: 1000,
-    over: omega,
-    value: eccentricity,
-    type: "um",
-    note: "over the angular speed in rad/s",
-  });
+/** What a permissible unbalance is made of. */
+interface Permitted {
+  readonly grade: number;
+  readonly eccentricity: number;
+  readonly unbalance: number;
+  readonly mass: number;
+  readonly omega: number;
+  readonly planes: Readonly<Record<"left" | "right", number>>;
 }
 
-/** The unbalance in g·mm of a rotor of so many kg. */
-export function massStep(of: number, unbalance: number, mass: number): Step {
-  return scaled(of, { by: mass, value: unbalance, type: "g·mm", note: "mass in kg" });
-}
-
-/** The part of an unbalance that a plane has, by the distance of the other. */
-export function planeStep(of: number, unbalance: number, [far, both]: readonly [number, number], name: string): Step {
-  return scaled(of, { by: far, over: both, value: unbalance, type: "g·mm", note: `${name} plane` });
-}
-
-/** The force in N of an unbalance in g·mm, of which a kg·m has a million. */
-export function forceStep(of: number, force: number, omega: number): Step {
-  return scaled(of, {
-    by: omega * omega,
-    over: 1e6,
-    value: force,
-    type: "N",
-    note: "angular speed squared; g·mm in a kg·m",
-  });
+/** The steps that led from a grade to the permissible unbalance, its parts in the planes and its force. */
+export function permittedHistory({ grade, eccentricity, unbalance, mass, omega, planes }: Permitted): readonly Step[] {
+  return ownHistory([
+    Object.freeze({ does: "given", value: grade, type: "mm/s", note: "balance grade" }),
+    scaled(0, { by: 1000, value: 1000 * grade, type: "um/s" }),
+    scaled(1, { over: omega, value: eccentricity, type: "um", note: SPEED }),
+    scaled(2, { by: mass, value: unbalance, type: "g·mm", note: "mass in kg" }),
+    ...(["left", "right"] as const).map((name) =>
+      scaled(3, { by: planes[name] / unbalance, value: planes[name], type: "g·mm", note: `${name} plane` }),
+    ),
+    ...forceSteps(3, 6, unbalance, omega),
+  ]);
 }
 
 /**
@@ -69,19 +68,15 @@ export function unbalanceHistories({
   const given: Step = Object.freeze({ does: "given", value: written, type: unit, note: "residual unbalance" });
   const inGrams = scaled(0, { by: whole / written, value: whole, type: "g·mm" });
   const eccentricity = whole / kg;
+  const speeds = eccentricity * omega;
   return {
     grade: ownHistory([
       given,
       inGrams,
       scaled(1, { over: kg, value: eccentricity, type: "um", note: "mass in kg" }),
-      scaled(2, {
-        by: omega,
-        over: 1000,
-        value: (eccentricity * omega) / 1000,
-        type: "mm/s",
-        note: "angular speed in rad/s; um in a mm",
-      }),
+      scaled(2, { by: omega, value: speeds, type: "um/s", note: SPEED }),
+      scaled(3, { over: 1000, value: speeds / 1000, type: "mm/s" }),
     ]),
-    force: ownHistory([given, inGrams, forceStep(1, (whole / 1e6) * omega * omega, omega)]),
+    force: ownHistory([given, inGrams, ...forceSteps(1, 2, whole, omega)]),
   };
 }

@@ -1,8 +1,8 @@
 import { finiteResult, requireKnownOptions, type Source } from "../core/index";
 import type { Frequency } from "../frequency/index";
-import { ownHistory, type Step } from "../reading/index";
+import type { Step } from "../reading/index";
 import { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
-import { eccentricityStep, forceStep, gradeStep, massStep, planeStep } from "./balance-steps";
+import { permittedHistory } from "./balance-steps";
 import { kilogramMetres, kilograms, metres } from "./mass";
 import { angularSpeed, centrifugalForce } from "./unbalance";
 
@@ -92,25 +92,23 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
     left: finiteResult((unbalance * right) / both),
     right: finiteResult((unbalance * left) / both),
   });
-  const omega = angularSpeed(speed);
-  const force = centrifugalForce(`${unbalance} g·mm`, speed);
   return Object.freeze({
     grade: g,
     inSeries: (balanceGrades as readonly number[]).includes(g),
     eccentricity,
     unbalance,
     planes: split,
-    force,
+    force: centrifugalForce(`${unbalance} g·mm`, speed),
     source: ISO_21940_11,
     note: NOTE,
-    history: ownHistory([
-      gradeStep(g),
-      eccentricityStep(0, eccentricity, omega),
-      massStep(1, unbalance, kg),
-      planeStep(2, split.left, [right, both], "left"),
-      planeStep(2, split.right, [left, both], "right"),
-      forceStep(2, force, omega),
-    ]),
+    history: permittedHistory({
+      grade: g,
+      eccentricity,
+      unbalance,
+      mass: kg,
+      omega: angularSpeed(speed),
+      planes: split,
+    }),
   });
 }
 
