@@ -44,7 +44,7 @@ export function isInPlace(source: Batch, target: Batch): boolean {
   return source.buffer === target.buffer && source.byteOffset === target.byteOffset;
 }
 
-function checkTarget(source: ArrayLike<number>, target: Batch | number[]): void {
+function requireTarget(source: ArrayLike<number>, target: Batch | number[]): void {
   const parameter = "target";
   if (!(isTyped(target) || Array.isArray(target))) {
     throw new VeladisError("wrong-type", {
@@ -103,7 +103,7 @@ export function batch(
   }
   const from = isTyped(source) ? source : numbersOf(source, "a list of readings", "source");
   const target = given === undefined ? emptyLike(source, from.length) : given;
-  checkTarget(from, target);
+  requireTarget(from, target);
   if (isTyped(target) && target instanceof Float32Array === from instanceof Float32Array) {
     if (isAskew(from, target)) {
       throw new VeladisError("out-of-range", {

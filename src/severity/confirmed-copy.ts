@@ -10,7 +10,7 @@ function sizes(limit: LimitValue): readonly number[] {
 }
 
 /** What was shipped, or confirmed since: signed, told where it differs, and by two where it is higher. */
-function isHeld(was: readonly [readonly number[], Source], is: readonly [readonly number[], Source]): boolean {
+function isUnchanged(was: readonly [readonly number[], Source], is: readonly [readonly number[], Source]): boolean {
   const [before, from] = was;
   const [now, source] = is;
   if (same(before, now) && same(from, source)) return true;
@@ -25,14 +25,14 @@ function isConfirmedCriterion(one: Criterion, other: Criterion): boolean {
   const { limits: theirs, limitSources: theirSources, ceilings: theirCeilings, ...theirRest } = other;
   if (!same(rest, theirRest) || !same(Object.keys(limits), Object.keys(theirs))) return false;
   const held = Object.keys(limits).every((name) =>
-    isHeld(
+    isUnchanged(
       [sizes(limits[name] ?? null), limitSources?.[name] ?? one.source],
       [sizes(theirs[name] ?? null), theirSources?.[name] ?? other.source],
     ),
   );
   if (!held) return false;
   if (ceilings === undefined || theirCeilings === undefined) return ceilings === theirCeilings;
-  return isHeld(
+  return isUnchanged(
     [[ceilings.alarm, ceilings.trip], ceilings.source],
     [[theirCeilings.alarm, theirCeilings.trip], theirCeilings.source],
   );

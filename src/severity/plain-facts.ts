@@ -8,7 +8,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Fact, facts, isNumberFact } from "./facts";
-import { checkShaftHeight, closedLabels, type FactValue, type KnownFacts } from "./machine";
+import { closedLabels, type FactValue, type KnownFacts, requireShaftHeight } from "./machine";
 
 function checkedNumber(given: unknown, what: string): FactValue {
   if (!Array.isArray(given)) return requirePositive(given as number, what);
@@ -39,7 +39,7 @@ export function plainFacts(machine: KnownFacts): KnownFacts {
       known[name] = labels ? requireChoice(given, labels, entry.ask) : requireText(given as string, entry.ask);
     }
   }
-  checkShaftHeight(known);
+  requireShaftHeight(known);
   if (known.naturalFrequency === undefined && (known.support === undefined || known.mounting === undefined))
     return known;
   throw new VeladisError("out-of-range", {

@@ -51,7 +51,7 @@ function only<One extends { readonly written: string }>(
   return first;
 }
 
-function checkSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonly number[]): void {
+function requireSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonly number[]): void {
   const turns = hertzOf(speed);
   if (turns === undefined) return;
   const explains = (line: number): boolean => {
@@ -107,7 +107,8 @@ export function speedOf(
       because.push(`${rangeText(stated)}: "${one.written}" is taken for the same`);
   }
   if (stated !== undefined) {
-    if (pole !== undefined) checkSlip(stated, pole, line === undefined ? lineFrequencies : [hertzOf(line.speed) ?? 0]);
+    if (pole !== undefined)
+      requireSlip(stated, pole, line === undefined ? lineFrequencies : [hertzOf(line.speed) ?? 0]);
     if (couldBeLine(stated))
       because.push(`${rangeText(stated)}: for "${stated.written}", taken for the shaft's and not the line's`);
     if (stated.spaced) because.push(`${rangeText(stated)}: for "${stated.written}", taken for one number`);

@@ -143,20 +143,20 @@ function turn(x: Float64Array, at: number, re: number, im: number, roots: Float6
 export function butterflyOf(radix: number): Butterfly {
   const circle = new Float64Array(2 * radix);
   for (let j = 0; j < radix; j++) writeRootOfUnity(circle, 2 * j, j, radix);
-  const held = new Float64Array(2 * radix);
+  const inputs = new Float64Array(2 * radix);
   return (x, start, part, roots) => {
     const width = 2 * part;
     for (let a = start, k = 0; a < start + width; a += 2, k += 2 * (radix - 1)) {
       for (let j = 0; j < radix; j++) {
-        held[2 * j] = x[a + j * width] as number;
-        held[2 * j + 1] = x[a + j * width + 1] as number;
+        inputs[2 * j] = x[a + j * width] as number;
+        inputs[2 * j + 1] = x[a + j * width + 1] as number;
       }
       for (let q = 0; q < radix; q++) {
-        let re = held[0] as number;
-        let im = held[1] as number;
+        let re = inputs[0] as number;
+        let im = inputs[1] as number;
         for (let j = 1, t = q; j < radix; j++, t = (t + q) % radix) {
-          const hr = held[2 * j] as number;
-          const hi = held[2 * j + 1] as number;
+          const hr = inputs[2 * j] as number;
+          const hi = inputs[2 * j + 1] as number;
           re += hr * (circle[2 * t] as number) - hi * (circle[2 * t + 1] as number);
           im += hr * (circle[2 * t + 1] as number) + hi * (circle[2 * t] as number);
         }

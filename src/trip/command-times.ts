@@ -42,7 +42,7 @@ export function lastWith<Command extends TripCommand>(
   seconds: number,
   commands: readonly Command[],
   last: (part: number) => void,
-  obey: (command: Command) => void,
+  apply: (command: Command) => void,
 ): void {
   const end = from + seconds;
   let left = seconds;
@@ -52,7 +52,7 @@ export function lastWith<Command extends TripCommand>(
       last(part);
       left -= part;
     }
-    obey(command);
+    apply(command);
   }
   last(left);
 }

@@ -180,7 +180,7 @@ export class VotedTrip {
       scaledLevels(histories[name] as ArrayLike<number>, rules, written.get(name) ?? {}, faults),
     );
     const channels = this.#channels;
-    const work = { channels, votes: this.#output, obey: (command: VotedCommand) => this.#obey(command) };
+    const work = { channels, votes: this.#output, apply: (command: VotedCommand) => this.#apply(command) };
     runVotedHistory(work, { columns: columns.map(({ levels }) => levels), dt, commands }, () => {
       for (const [i, { state }] of channels.entries()) state.assumed = union(state.assumed, columns[i]?.assumed ?? []);
     });
@@ -222,7 +222,7 @@ export class VotedTrip {
   }
 
   /** Carries out a command of a history. */
-  #obey({ do: name, channel: bypassed }: Omit<VotedCommand, "at">): void {
+  #apply({ do: name, channel: bypassed }: Omit<VotedCommand, "at">): void {
     if (name === "reset") {
       const { accepted, reason } = this.reset();
       this.#output.note(this.#output.time, accepted ? "reset" : "reset refused", reason);
@@ -235,7 +235,7 @@ export class VotedTrip {
 
   /** Carries out a command that is an instant of its own. */
   #command(command: Omit<VotedCommand, "at">): VotedStatus {
-    this.#obey(command);
+    this.#apply(command);
     this.#output.begun(this.#output.time);
     return this.#status(this.#output.taken());
   }

@@ -135,10 +135,10 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
   const below = belowReset(under, numbers);
   // with a hysteresis this small, a level that is surely above the reset level is no longer below the threshold
   const proves = over * response < 1;
-  const held = `the output stays set${tripped}: the level is not below the reset level of ${reset}`;
-  const heldMove = (title: string): BenchMove =>
+  const staysSet = `the output stays set${tripped}: the level is not below the reset level of ${reset}`;
+  const staysSetMove = (title: string): BenchMove =>
     proves
-      ? { what: title, share: over, expect: held, from: "set" }
+      ? { what: title, share: over, expect: staysSet, from: "set" }
       : {
           what: "lower the level in small steps and note where the output clears or may be reset",
           // a shaker of one level has no small steps
@@ -150,7 +150,7 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
   if (latching) {
     return [
       { what: "try to reset by hand while the level is up", share: up, expect: "the reset is refused", from: "set" },
-      heldMove("lower the level to just above the reset level and try to reset"),
+      staysSetMove("lower the level to just above the reset level and try to reset"),
       { ...below, expect: `the output stays latched${tripped}`, from: "set" },
       {
         what: "reset by hand",
@@ -162,7 +162,7 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
     ];
   }
   return [
-    heldMove("lower the level to just above the reset level"),
+    staysSetMove("lower the level to just above the reset level"),
     { ...below, expect: `${clearsText(settings)}${healthy}`, from: "set", leaves: "clear" },
   ];
 }

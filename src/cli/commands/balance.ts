@@ -9,9 +9,9 @@ import { cautions, shown, VeladisError, visibleText } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { significant } from "../../reading/index";
 import type { Io } from "../input/io";
-import type { Given } from "../options/option-row";
-import { needed, parts } from "../options/option-values";
-import { alone } from "../options/parsed-arguments";
+import type { ParsedOptions } from "../options/option-row";
+import { parts, requireOption } from "../options/option-values";
+import { requireAlone } from "../options/parsed-arguments";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
@@ -52,11 +52,11 @@ function permissibleText({
 }
 
 /** Balance grades in both directions. */
-export async function printBalance(given: Given<typeof balancePage.options>, io: Io): Promise<number> {
+export async function printBalance(given: ParsedOptions<typeof balancePage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
-  const rotor = { mass: needed(given, "mass"), speed: frequency(needed(given, "speed")) };
+  const rotor = { mass: requireOption(given, "mass"), speed: frequency(requireOption(given, "speed")) };
   if (values.unbalance !== undefined) {
-    alone("unbalance", texts);
+    requireAlone("unbalance", texts);
     const grade = gradeOfUnbalance(values.unbalance, rotor);
     const force = centrifugalForce(values.unbalance, rotor.speed);
     const ways = unbalanceHistories({ unbalance: values.unbalance, ...rotor });

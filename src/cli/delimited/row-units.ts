@@ -32,7 +32,7 @@ export type RowRefused = (cells: readonly string[]) => VeladisError | undefined;
  * @param instead - how each row would be read by its own, for the refusal
  * @throws {@link VeladisError} `unknown-option` for a heading that contradicts what is told
  */
-export function heldToUnits(
+export function rowUnitsRefusal(
   header: readonly string[],
   read: readonly number[],
   told: ColumnTold,

@@ -7,17 +7,17 @@ export const bitsFor = (most: number): number => 32 - Math.clz32(most);
 function packedMatches(bytes: Uint8Array, from: number, width: number, count: number, sought: number): number {
   let matches = 0;
   let bits = 0;
-  let held = 0;
+  let bitCount = 0;
   let at = from;
   const mask = 2 ** width - 1;
   for (let i = 0; i < count; i++) {
-    while (held < width) {
-      bits |= (bytes[at++] as number) << held;
-      held += 8;
+    while (bitCount < width) {
+      bits |= (bytes[at++] as number) << bitCount;
+      bitCount += 8;
     }
     if ((bits & mask) === sought) matches++;
     bits >>>= width;
-    held -= width;
+    bitCount -= width;
   }
   return matches;
 }

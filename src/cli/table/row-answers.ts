@@ -33,7 +33,7 @@ export interface Answer {
 }
 
 /** Counts of all rows answered so far. */
-export interface Tally {
+export interface RowCounts {
   /** How many rows are in each zone. */
   readonly zones: ReadonlyMap<string, number>;
   /** How many rows may be as bad as each zone. */
@@ -51,7 +51,7 @@ export interface RowAnswers {
   (cells: readonly string[]): Answer;
   /** Titles of the columns that are added. */
   readonly titles: readonly string[];
-  tally(): Tally;
+  counts(): RowCounts;
 }
 
 /** The titles of the columns that are added; refused when the table has one of them already. */
@@ -81,8 +81,8 @@ function addTo(counts: Map<string, number>, key: string | undefined, rows: numbe
   if (key !== undefined) counts.set(key, (counts.get(key) ?? 0) + rows);
 }
 
-/** A tally to which the rows of what was compiled are added, each once. */
-function tallied(): Tally & { add(compiled: Compiled): void } {
+/** Counts to which the rows of what was compiled are added, each once. */
+function rowCounts(): RowCounts & { add(compiled: Compiled): void } {
   const zones = new Map<string, number>();
   const worst = new Map<string, number>();
   const headlines = new Map<string, number>();
@@ -194,7 +194,7 @@ export function rowAnswers(
     }
     return tail;
   };
-  const counted = tallied();
+  const counted = rowCounts();
   let facts = read.fixed;
   let last = facts === undefined || backgroundOf !== undefined ? undefined : compiled(facts, undefined);
   const answer = (cells: readonly string[]): Answer => {
@@ -219,7 +219,7 @@ export function rowAnswers(
   };
   return Object.assign(answer, {
     titles,
-    tally(): Tally {
+    counts(): RowCounts {
       if (last !== undefined) counted.add(last);
       return counted;
     },

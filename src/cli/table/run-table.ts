@@ -147,7 +147,7 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   }
   const more = outputs.refuse === undefined ? counts.refused - MOST_REASONS : 0;
   if (more > 0 && !json) io.err(`veladis: ${more} more refused; --refused <file> lists them all\n`);
-  const tally = (answers as unknown as RowAnswers).tally();
-  io.err(summaryText(settings, { counts, tally, ...read, refusedPath: outputs.refusedPath, removed }));
+  const answered = (answers as unknown as RowAnswers).counts();
+  io.err(summaryText(settings, { counts, answered, ...read, refusedPath: outputs.refusedPath, removed }));
   return counts.refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
 }
