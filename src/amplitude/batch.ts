@@ -89,7 +89,7 @@ export function batch(
   options: BatchOptions = NONE,
   fill: (source: Batch, target: Batch, options: BatchOptions, most: number) => void,
 ): Batch | number[] {
-  requireKnownOptions(options, KNOWN, "an option of a batch", 'options such as { nan: "keep" }');
+  requireKnownOptions(options, KNOWN, { what: "an option of a batch", form: 'options such as { nan: "keep" }' });
   if (options.nan !== undefined) {
     requireChoice(options.nan, ["refuse", "keep"], "what becomes of NaN", { option: "nan" });
   }

@@ -1,13 +1,21 @@
 import { requireNonNegative, shown, VeladisError } from "../core/index";
 import { type Batch, type BatchOptions, batch, isInPlace } from "./batch";
 
+/** How values are scaled: by what, up to which result, whether NaN is kept, and whether results are written. */
+interface Scaling {
+  readonly k: number;
+  readonly most: number;
+  readonly keepsNaN: boolean;
+  readonly writes: boolean;
+}
+
 /**
  * Looks at every value times the factor, from a start on, up to the first block of eight that holds a product that is
  * no amplitude, and writes them into the target if told so; returns where it stopped.
  *
  * In blocks, since the engine then leaves out most of what a loop costs; the sum of a block tells an infinity.
  */
-function blocks64(source: Batch, target: Batch, k: number, most: number, writes: boolean, start: number): number {
+function blocks64(source: Batch, target: Batch, { k, most, writes }: Scaling, start: number): number {
   const whole = source.length & ~7;
   let i = start;
   for (; i < whole; i += 8) {
@@ -36,7 +44,7 @@ function blocks64(source: Batch, target: Batch, k: number, most: number, writes:
 }
 
 /** The same once more, for Float32Arrays: the engine makes a function fast for one kind of array. */
-function blocks32(source: Batch, target: Batch, k: number, most: number, writes: boolean, start: number): number {
+function blocks32(source: Batch, target: Batch, { k, most, writes }: Scaling, start: number): number {
   const whole = source.length & ~7;
   let i = start;
   for (; i < whole; i += 8) {
@@ -65,11 +73,12 @@ function blocks32(source: Batch, target: Batch, k: number, most: number, writes:
 }
 
 /** Every value times the factor; written into the target, or only looked at. A refusal names the index. */
-function pass(source: Batch, target: Batch, k: number, most: number, keepsNaN: boolean, writes: boolean): void {
+function pass(source: Batch, target: Batch, scaling: Scaling): void {
+  const { k, most, keepsNaN, writes } = scaling;
   const blocks = source instanceof Float32Array ? blocks32 : blocks64;
   let i = 0;
   while (i < source.length) {
-    i = blocks(source, target, k, most, writes, i);
+    i = blocks(source, target, scaling, i);
     for (const end = Math.min(i + 8, source.length); i < end; i++) {
       const value = source[i] as number;
       const result = value * k;
@@ -100,8 +109,8 @@ export function scaleArray(
   options?: BatchOptions,
 ): Batch | number[] {
   return batch(source, given, options, (from, into, { nan, whole }, most) => {
-    const keepsNaN = nan === "keep";
-    if (whole !== false && isInPlace(from, into)) pass(from, into, factor, most, keepsNaN, false);
-    pass(from, into, factor, most, keepsNaN, true);
+    const scaling: Scaling = { k: factor, most, keepsNaN: nan === "keep", writes: true };
+    if (whole !== false && isInPlace(from, into)) pass(from, into, { ...scaling, writes: false });
+    pass(from, into, scaling);
   });
 }

@@ -51,11 +51,19 @@ const PLANES = 'planes such as { left: "300 mm", right: "200 mm" }';
 
 /** Refuses what is told of a rotor and has no meaning for its balance. */
 function requireRotor<Given extends object>(rotor: Given, known: object): Given {
-  return requireKnownOptions(rotor, known, "a fact of a rotor", "a rotor with mass and speed", { parameter: "rotor" });
+  return requireKnownOptions(rotor, known, {
+    what: "a fact of a rotor",
+    form: "a rotor with mass and speed",
+    place: { parameter: "rotor" },
+  });
 }
 
 const requirePlanes = (planes: NonNullable<Rotor["planes"]>): NonNullable<Rotor["planes"]> =>
-  requireKnownOptions(planes, { left: true, right: true }, "a plane of a rotor", PLANES, { option: "planes" });
+  requireKnownOptions(
+    planes,
+    { left: true, right: true },
+    { what: "a plane of a rotor", form: PLANES, place: { option: "planes" } },
+  );
 
 /**
  * The residual unbalance that a balance grade permits a rotor, whole and split to two planes.

@@ -27,7 +27,7 @@ function checkedNumber(given: unknown, what: string): FactValue {
  */
 export function plainFacts(machine: KnownFacts): KnownFacts {
   const form = 'facts of a machine such as { power: 90, support: "rigid" }';
-  requireKnownOptions(machine, facts, "a fact about a machine", form);
+  requireKnownOptions(machine, facts, { what: "a fact about a machine", form });
   const known: { [F in Fact]?: FactValue } = {};
   for (const [name, given] of Object.entries(machine) as [Fact, unknown][]) {
     if (given === undefined) continue;

@@ -71,6 +71,14 @@ function requireSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonl
   });
 }
 
+/** What a line says of speeds: speeds, line frequencies and numbers of poles, and whether the machine is electrical. */
+interface SpeedsSaid {
+  readonly speeds: readonly SpeedSaid[];
+  readonly lines: readonly SpeedSaid[];
+  readonly poles: readonly Poles[];
+  readonly isElectrical: boolean;
+}
+
 /**
  * The shaft speed that speeds, line frequencies and numbers of poles of a line say, and what that assumes.
  *
@@ -80,10 +88,7 @@ function requireSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonl
  * @throws what `refusal` makes of two that differ, and `out-of-range` for a speed that the poles do not explain
  */
 export function speedOf(
-  speeds: readonly SpeedSaid[],
-  lines: readonly SpeedSaid[],
-  poles: readonly Poles[],
-  isElectrical: boolean,
+  { speeds, lines, poles, isElectrical }: SpeedsSaid,
   refusal: (what: string, a: string, b: string) => VeladisError,
 ): { speed?: Machine["speed"]; because: readonly string[] } {
   const because: string[] = [];

@@ -38,7 +38,7 @@ const keys: Readonly<Record<keyof SpectrumOptions, true>> = /* @__PURE__ */ Obje
 
 /** Refuses options that no spectrum has. */
 function requireSpectrumOptions<Options extends SpectrumOptions>(options: Options): Options {
-  return requireKnownOptions(options, keys, "an option of a spectrum", "options with rate and unit");
+  return requireKnownOptions(options, keys, { what: "an option of a spectrum", form: "options with rate and unit" });
 }
 
 /**

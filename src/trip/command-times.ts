@@ -30,16 +30,20 @@ export function commandsBefore<Command extends TripCommand>(
   };
 }
 
+/** A time on the clock, and seconds from there on. */
+interface Span {
+  readonly from: number;
+  readonly seconds: number;
+}
+
 /**
  * Lets what stands last for some seconds, with the commands that fall within them carried out at their time; one at the
  * very beginning comes before what stands.
  *
- * @param from - the time on the clock
  * @param last - lets it last for a part of the seconds, which may be 0 at the end
  */
 export function lastWith<Command extends TripCommand>(
-  from: number,
-  seconds: number,
+  { from, seconds }: Span,
   commands: readonly Command[],
   last: (part: number) => void,
   apply: (command: Command) => void,

@@ -35,7 +35,7 @@ function applyRow(work: VotedWork, take: () => void, seconds: number, commands: 
     take();
     advanceTogether(work.channels, part, work.votes);
   };
-  lastWith(clockOf(work), seconds, commands, last, work.apply);
+  lastWith({ from: clockOf(work), seconds }, commands, last, work.apply);
 }
 
 /** Gives every channel its level of a row. */

@@ -241,6 +241,7 @@ export class VotedTrip {
   }
 
   #status(events: readonly VotedEvent[]): VotedStatus {
-    return votedStatus(this.#output, this.vote, this.relay, this.#channels, events);
+    const { vote, relay } = this;
+    return votedStatus({ output: this.#output, vote, relay, channels: this.#channels }, events);
   }
 }

@@ -36,7 +36,10 @@ const keys: Readonly<Record<keyof UncertaintyOptions, true>> = /* @__PURE__ */ O
 
 /** Refuses options that there are none of; their numbers are checked where they are used. */
 export function requireUncertaintyOptions(options: UncertaintyOptions): void {
-  requireKnownOptions(options, keys, "an option of an uncertainty", 'options such as { method: "Monte Carlo" }');
+  requireKnownOptions(options, keys, {
+    what: "an option of an uncertainty",
+    form: 'options such as { method: "Monte Carlo" }',
+  });
   if (options.method !== undefined)
     requireChoice(options.method, ["first order", "Monte Carlo"], "a method", { option: "method" });
 }

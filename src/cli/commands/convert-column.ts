@@ -68,7 +68,7 @@ function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, ti
   const visitor: DelimitedVisitor = {
     header(cells, raw, form, units) {
       index = headedColumn(cells, column as string, written);
-      unitRefused = rowUnitsRefusal(headingsOf(cells, units, written), [index], told, written);
+      unitRefused = rowUnitsRefusal(headingsOf(cells, units, written), { read: [index] }, told, written);
       width = cells.length;
       writer = delimitedWriter(form, written.decimalComma);
       requireNewTitles(cells, titles);

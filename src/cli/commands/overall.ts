@@ -57,13 +57,13 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   const judging = values.machine !== undefined || values.scheme !== undefined;
   const judge = judging
-    ? await (await import("../record/judge-record")).recordJudge(
+    ? await (await import("../record/judge-record")).recordJudge({
         unit,
-        values.scheme,
-        values.machine ?? "",
-        await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
-        values.background,
-      )
+        scheme: values.scheme,
+        machine: values.machine ?? "",
+        confirmed: await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
+        background: values.background,
+      })
     : undefined;
   if (judge === undefined && values.background !== undefined) {
     throw new VeladisError("missing-option", {

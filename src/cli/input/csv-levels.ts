@@ -88,7 +88,12 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     header(cells, headings) {
       index = seriesColumns(cells, options, written);
       const { level, time } = index;
-      unitRefused = rowUnitsRefusal(headings, [level], types, written, { others: time === undefined ? [] : [time] });
+      unitRefused = rowUnitsRefusal(
+        headings,
+        { read: [level], others: time === undefined ? [] : [time] },
+        types,
+        written,
+      );
       if (options.even !== undefined) beside = new TimesBeside(options.even, headings, level, written);
       if (time !== undefined) {
         const asked = options.times === undefined ? undefined : askedUnits[options.times];

@@ -58,7 +58,12 @@ export async function csvPoints(stream: Readable, from: string, settings: Series
     header(cells, headings) {
       header = headings;
       columns = [headedBy(cells, "known"), headedBy(cells, "indicated")];
-      unitRefused = rowUnitsRefusal(headings, columns, typeTold(`--from ${shown(from)}`, type), settings.written);
+      unitRefused = rowUnitsRefusal(
+        headings,
+        { read: columns },
+        typeTold(`--from ${shown(from)}`, type),
+        settings.written,
+      );
     },
     row(cells) {
       const otherUnit = unitRefused(cells);

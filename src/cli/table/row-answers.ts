@@ -1,6 +1,5 @@
 import { limitsCell, type Provenance, provenances } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
-import type { Scheme } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
 import type { UnitsRow } from "../delimited/table-form";
 import { headingsOf } from "../delimited/units-row";
@@ -8,7 +7,7 @@ import { assumedWords } from "../print/assumed-words";
 import { type Background, backgroundTexts, rowBackground } from "./row-background";
 import { type RowConverters, rowConverters } from "./row-converters";
 import { type RowExplained, rowExplained } from "./row-explained";
-import { type RowJudge, rowJudges } from "./row-judge";
+import { type RowJudge, rowJudges, type SchemesAsked } from "./row-judge";
 import { type RowFacts, rowReader } from "./row-reader";
 import { judges, type TableSettings } from "./settings";
 
@@ -130,24 +129,21 @@ const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefi
 /**
  * Compiles what is added to the rows of a table with this header.
  *
- * @param scheme - the scheme that the options name; undefined to select one for each machine
- * @param schemes - those to select from; the built-in ones if not given
  * @param units - the row of units below the header
  * @throws {@link VeladisError} whatever can be told before the first row: columns, types, a scheme, a machine
  */
 export function rowAnswers(
   header: readonly string[],
   settings: TableSettings,
-  scheme: Scheme | undefined,
-  schemes?: readonly Scheme[],
+  among: SchemesAsked,
   units?: UnitsRow,
 ): RowAnswers {
   const { digits, crestFactor } = settings;
   const titles = titlesFor(header, settings);
   const read = rowReader(header, settings, units);
   const conversionsFor = rowConverters(read, settings);
-  const explain = settings.explain ? rowExplained(settings, scheme, schemes) : undefined;
-  const judgeFor = judges(settings) ? rowJudges(settings, scheme, schemes) : undefined;
+  const explain = settings.explain ? rowExplained(settings, among) : undefined;
+  const judgeFor = judges(settings) ? rowJudges(settings, among) : undefined;
   const backgroundOf = rowBackground(header, headingsOf(header, units, settings.written), settings);
   const compile = (
     { each, assumed: byConversion }: RowConverters,

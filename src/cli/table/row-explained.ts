@@ -1,10 +1,10 @@
 import { convertAmplitude } from "../../amplitude/index";
 import { cached } from "../../core/index";
 import { parseAmplitude, readingType } from "../../reading/index";
-import { classify, judge, type Scheme } from "../../severity/index";
+import { classify, judge } from "../../severity/index";
 import { type Explained, explainedSteps } from "../print/explained";
 import { rowCache } from "./row-cache";
-import { machineOf, parsed } from "./row-judge";
+import { machineOf, parsed, type SchemesAsked } from "./row-judge";
 import type { RowFacts } from "./row-reader";
 import { judges, type TableSettings } from "./settings";
 
@@ -15,11 +15,7 @@ export type RowExplained = (facts: RowFacts) => ReturnType<typeof explainedSteps
  * Tells how what is added to rows came about, row by row: nothing of it is compiled, since numbers keep no steps. The zone
  * is told as the margin to the limit that governs.
  */
-export function rowExplained(
-  settings: TableSettings,
-  scheme: Scheme | undefined,
-  schemes: readonly Scheme[] | undefined,
-): RowExplained {
+export function rowExplained(settings: TableSettings, { scheme, schemes }: SchemesAsked): RowExplained {
   const { targets, crestFactor, strict } = settings;
   const by = crestFactor === undefined ? {} : { crestFactor };
   const options = { ...by, assume: strict ? "nothing" : "lowest limits" } as const;

@@ -74,11 +74,18 @@ function judgeByMachine(
   });
 }
 
+/** By which schemes rows are judged. */
+export interface SchemesAsked {
+  /** The one that the options name; undefined to select one for each machine. */
+  readonly scheme: Scheme | undefined;
+  /** Those to select from; the built-in ones if undefined. */
+  readonly schemes: readonly Scheme[] | undefined;
+}
+
 /** Finds the judge for what a row says; each is compiled once and kept. */
 export function rowJudges(
   { strict, crestFactor }: TableSettings,
-  scheme: Scheme | undefined,
-  schemes: readonly Scheme[] | undefined,
+  { scheme, schemes }: SchemesAsked,
 ): (facts: Omit<RowFacts, "value">) => RowJudge {
   const read = cached(parsed, rowCache);
   const found = cached(

@@ -38,7 +38,7 @@ export function unitCheck(
     const asked = [from.column, detector.column, at.column, speedColumn, ...machineColumns];
     const others = asked.flatMap((column) => (column === undefined ? [] : [headedColumn(header, column, written)]));
     const instead = "--from-column reads each row by its own, ";
-    const refused = rowUnitsRefusal(headings, [value], told, written, { others, instead });
+    const refused = rowUnitsRefusal(headings, { read: [value], others, instead }, told, written);
     return (cells) => {
       const error = refused(cells);
       if (error !== undefined) throw error;
