@@ -1,4 +1,4 @@
-import { numbersOf, requireChoice, requireKnownOptions, shown, VeladisError } from "../core/index";
+import { numbersOf, requireBoolean, requireChoice, requireKnownOptions, shown, VeladisError } from "../core/index";
 
 /** Typed arrays that hold a batch of readings. */
 export type Batch = Float64Array | Float32Array;
@@ -94,13 +94,7 @@ export function batch(
     requireChoice(options.nan, ["refuse", "keep"], "what becomes of NaN", { option: "nan" });
   }
   const { whole } = options;
-  if (whole !== undefined && typeof whole !== "boolean") {
-    throw new VeladisError("wrong-type", {
-      expected: "whether all values are looked at first: true or false",
-      received: shown(whole),
-      option: "whole",
-    });
-  }
+  if (whole !== undefined) requireBoolean(whole, "whether all values are looked at first", { option: "whole" });
   const from = isTyped(source) ? source : numbersOf(source, "a list of readings", "source");
   const target = given === undefined ? emptyLike(source, from.length) : given;
   requireTarget(from, target);

@@ -1,4 +1,5 @@
 import {
+  requireBoolean,
   requireGiven,
   requireKnownKeys,
   requireNonNegative,
@@ -9,7 +10,6 @@ import {
 import {
   deviceSettings,
   type RelaySettings,
-  requireBoolean,
   requireRelay,
   type TripRules,
   type TripSettings,

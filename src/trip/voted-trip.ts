@@ -1,4 +1,5 @@
 import {
+  requireBoolean,
   requireChoice,
   requireGiven,
   requireKnownKeys,
@@ -6,7 +7,7 @@ import {
   requirePositive,
   requireText,
 } from "../core/index";
-import { type RelaySettings, requireBoolean, requireRelay } from "../device/index";
+import { type RelaySettings, requireRelay } from "../device/index";
 import { type Assumption, union } from "../reading/index";
 import { eventsWithHistory } from "./events-with-history";
 import { scaledLevels } from "./level-conversion";

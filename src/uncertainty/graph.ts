@@ -1,5 +1,5 @@
 import { same, VeladisError } from "../core/index";
-import { isUncertain, type Step } from "../reading/index";
+import { isLevelType, isUncertain, type Step } from "../reading/index";
 import { arithmeticOf } from "./arithmetic";
 import type { Graph, Input, Node } from "./node";
 import { phasesOf } from "./phases";
@@ -133,7 +133,7 @@ export function graphOf(history: readonly Step[]): Graph {
     const node: Node = {
       of: difference ?? of.map((one) => at[one] as number),
       value,
-      isLevel: type.startsWith("dB"),
+      isLevel: isLevelType(type),
       ...(arithmetic !== undefined && { arithmetic }),
       ...(own !== undefined && { own }),
       ...(by !== undefined && { hertz: by, hz: hertz as number }),
