@@ -32,7 +32,9 @@ function settingsOf(given: GivenPlan): BenchSettings {
     ...switchSettings(given),
     onDelay: parseNumeral(requireOption(given, "delay"), "an on-delay in s"),
     ...(relay as Pick<BenchSettings, "contact" | "coil"> | undefined),
-    ...(values["sensor-fault"] !== undefined && { sensorFault: values["sensor-fault"] }),
+    ...(values["sensor-fault"] !== undefined && {
+      sensorFault: values["sensor-fault"] as NonNullable<BenchSettings["sensorFault"]>,
+    }),
     ...(values.at !== undefined && { frequencies: parts(values.at).map((one) => frequency(one)) }),
     ...(low !== undefined && high !== undefined && { band: { lowest: { hertz: low }, highest: { hertz: high } } }),
     ...(values.tolerance !== undefined && { tolerance: values.tolerance }),
@@ -42,7 +44,7 @@ function settingsOf(given: GivenPlan): BenchSettings {
 
 function shakerOf(given: GivenPlan): Shaker {
   const { values } = given;
-  const { stroke, velocity, acceleration, force, uncertainty } = values;
+  const { stroke, velocity, acceleration, force, resolution, uncertainty } = values;
   const movingMass = kilograms(values["moving-mass"]);
   const payload = kilograms(values.payload);
   return {
@@ -53,6 +55,7 @@ function shakerOf(given: GivenPlan): Shaker {
     ...(force !== undefined && { force: { newtons: parseNumeral(force, "a force in N") } }),
     ...(movingMass && { movingMass }),
     ...(payload && { payload }),
+    ...(resolution !== undefined && { resolution }),
     ...(uncertainty !== undefined && { uncertainty }),
   };
 }
