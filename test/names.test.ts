@@ -80,3 +80,26 @@ describe("a function with many parameters takes a named bundle", () => {
     expect(functions.filter(({ parameters }) => parameters > 4).map(({ where }) => where)).toEqual([]);
   });
 });
+
+describe("the walks in DEVELOPERS.md", () => {
+  const text = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
+  const walks = text.slice(text.indexOf("## Three walks"), text.indexOf("## To add something"));
+  const quoted = [...walks.matchAll(/`([^`]+)`/g)].map(([, one]) => one as string);
+
+  it("lead by functions that there are", () => {
+    // of a class with its method, the method; "compare" is what a step does
+    const names = quoted
+      .filter((one) => /^[A-Za-z]+(\.[a-z]\w*)?$/.test(one) && !one.endsWith(".ts"))
+      .map((one) => one.split(".").at(-1) as string);
+    expect(names.length).toBeGreaterThan(25);
+    const steps: readonly string[] = ["compare"];
+    expect(names.filter((one) => !declared.has(one) && !steps.includes(one))).toEqual([]);
+  });
+
+  it("and through files that there are", () => {
+    const files = quoted.filter((one) => /\.ts$|\/$/.test(one)).map((one) => (one.includes("/") ? `src/${one}` : one));
+    expect(files.length).toBeGreaterThan(6);
+    const all = tracked().filter((one) => one.startsWith("src/"));
+    expect(files.filter((one) => !all.some((path) => path.startsWith(one) || path.endsWith(`/${one}`)))).toEqual([]);
+  });
+});
