@@ -1,13 +1,8 @@
-import { cached, isAnswered } from "../core/index";
-import { parsedType } from "./parsed-type";
-
-/** What a difference of two levels is written in: it has no reference. */
-const DIFFERENCE = "dB";
-
 /**
- * Whether what a step is written in is decibels: a level, or a difference of levels. What comes before a reading (`"mA"`,
- * `"mV rms"`) or is none (`"%"`, `"g·mm"`) is not.
+ * Whether what a step is written in is decibels: a level, or a difference of levels, which has no reference. Steps are
+ * written in the one spelling that the parser of reading types gives: what comes before a reading (`"mA"`, `"mV rms"`) or
+ * is none (`"%"`, `"g·mm"`) is never in decibels.
  */
-export const isLevelType: (type: string) => boolean = /* @__PURE__ */ cached(
-  (type) => type === DIFFERENCE || (isAnswered(() => parsedType(type)) && parsedType(type).reference !== 0),
-);
+export function isLevelType(type: string): boolean {
+  return type === "dB" || type.startsWith("dB re ");
+}
