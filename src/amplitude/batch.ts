@@ -1,4 +1,4 @@
-import { numbersOf, requireChoice, requireKnownOptions, shown, VeladisError } from "../core/index";
+import { numbersOf, requireBoolean, requireChoice, requireKnownOptions, shown, VeladisError } from "../core/index";
 
 /** Typed arrays that hold a batch of readings. */
 export type Batch = Float64Array | Float32Array;
@@ -44,7 +44,7 @@ export function isInPlace(source: Batch, target: Batch): boolean {
   return source.buffer === target.buffer && source.byteOffset === target.byteOffset;
 }
 
-function checkTarget(source: ArrayLike<number>, target: Batch | number[]): void {
+function requireTarget(source: ArrayLike<number>, target: Batch | number[]): void {
   const parameter = "target";
   if (!(isTyped(target) || Array.isArray(target))) {
     throw new VeladisError("wrong-type", {
@@ -89,21 +89,15 @@ export function batch(
   options: BatchOptions = NONE,
   fill: (source: Batch, target: Batch, options: BatchOptions, most: number) => void,
 ): Batch | number[] {
-  requireKnownOptions(options, KNOWN, "an option of a batch", 'options such as { nan: "keep" }');
+  requireKnownOptions(options, KNOWN, { what: "an option of a batch", form: 'options such as { nan: "keep" }' });
   if (options.nan !== undefined) {
     requireChoice(options.nan, ["refuse", "keep"], "what becomes of NaN", { option: "nan" });
   }
   const { whole } = options;
-  if (whole !== undefined && typeof whole !== "boolean") {
-    throw new VeladisError("wrong-type", {
-      expected: "whether all values are looked at first: true or false",
-      received: shown(whole),
-      option: "whole",
-    });
-  }
+  if (whole !== undefined) requireBoolean(whole, "whether all values are looked at first", { option: "whole" });
   const from = isTyped(source) ? source : numbersOf(source, "a list of readings", "source");
   const target = given === undefined ? emptyLike(source, from.length) : given;
-  checkTarget(from, target);
+  requireTarget(from, target);
   if (isTyped(target) && target instanceof Float32Array === from instanceof Float32Array) {
     if (isAskew(from, target)) {
       throw new VeladisError("out-of-range", {

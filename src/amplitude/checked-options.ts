@@ -15,7 +15,8 @@ function noOptions(options: unknown): VeladisError {
 
 function otherOption(option: string): VeladisError {
   const place = { parameter: "options", option };
-  return unknownName("unknown-option", FORM, option, new Map(Object.entries(KNOWN)), KNOWN, place);
+  const names = { symbols: new Map(Object.entries(KNOWN)), allowed: KNOWN, place };
+  return unknownName("unknown-option", FORM, option, names);
 }
 
 /**

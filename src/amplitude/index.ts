@@ -36,7 +36,7 @@ export {
 } from "./derived-amplitude";
 export { rssDifference, vectorDifference } from "./differences";
 export { type EquivalentsRow, equivalents } from "./equivalents";
-export { type Explanation, explain, type WithHistory } from "./explain";
+export { type ExplainedResult, type Explanation, explain } from "./explain";
 export { factorOf } from "./factor";
 export { type Pair, pair } from "./pair";
 export { type Sensor, sensor } from "./sensor";

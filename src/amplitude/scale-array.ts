@@ -1,21 +1,27 @@
 import { requireNonNegative, shown, VeladisError } from "../core/index";
 import { type Batch, type BatchOptions, batch, isInPlace } from "./batch";
 
+/** How values are scaled: by what, up to which result, whether NaN is kept, and whether results are written. */
+interface Scaling {
+  readonly k: number;
+  readonly most: number;
+  readonly keepsNaN: boolean;
+  readonly writes: boolean;
+}
+
+/** Elements from one on, up to one before another. */
+interface Range {
+  readonly start: number;
+  readonly end: number;
+}
+
 /**
  * Looks at every value times the factor, from a start to an end, up to the first block of eight that holds a product that is
  * no amplitude, and writes them into the target if told so; returns where it stopped.
  *
  * In blocks, since the engine then leaves out most of what a loop costs; the sum of a block tells an infinity.
  */
-function blocks64(
-  source: Batch,
-  target: Batch,
-  k: number,
-  most: number,
-  writes: boolean,
-  start: number,
-  end: number,
-): number {
+function blocks64(source: Batch, target: Batch, { k, most, writes }: Scaling, { start, end }: Range): number {
   let i = start;
   for (; i + 8 <= end; i += 8) {
     const a = (source[i] as number) * k;
@@ -43,15 +49,7 @@ function blocks64(
 }
 
 /** The same once more, for Float32Arrays: the engine makes a function fast for one kind of array. */
-function blocks32(
-  source: Batch,
-  target: Batch,
-  k: number,
-  most: number,
-  writes: boolean,
-  start: number,
-  end: number,
-): number {
+function blocks32(source: Batch, target: Batch, { k, most, writes }: Scaling, { start, end }: Range): number {
   let i = start;
   for (; i + 8 <= end; i += 8) {
     const a = (source[i] as number) * k;
@@ -92,7 +90,8 @@ function readAhead(source: Batch, start: number): number {
 }
 
 /** Every value times the factor; written into the target, or only looked at. A refusal names the index. */
-function pass(source: Batch, target: Batch, k: number, most: number, keepsNaN: boolean, writes: boolean): void {
+function pass(source: Batch, target: Batch, scaling: Scaling): void {
+  const { k, most, keepsNaN, writes } = scaling;
   const blocks = source instanceof Float32Array ? blocks32 : blocks64;
   const { length } = source;
   const stretch = source.byteLength > FAR && isInPlace(source, target) ? STRETCH : length;
@@ -101,7 +100,7 @@ function pass(source: Batch, target: Batch, k: number, most: number, keepsNaN: b
     // `most` is above zero, which an engine does not know: what nobody asks for it would leave out
     if (stop < length && readAhead(source, stop) === most && most < 0) return;
     while (i < stop) {
-      i = blocks(source, target, k, most, writes, i, stop);
+      i = blocks(source, target, scaling, { start: i, end: stop });
       for (const end = Math.min(i + 8, stop); i < end; i++) {
         const value = source[i] as number;
         const result = value * k;
@@ -133,8 +132,8 @@ export function scaleArray(
   options?: BatchOptions,
 ): Batch | number[] {
   return batch(source, given, options, (from, into, { nan, whole }, most) => {
-    const keepsNaN = nan === "keep";
-    if (whole !== false && isInPlace(from, into)) pass(from, into, factor, most, keepsNaN, false);
-    pass(from, into, factor, most, keepsNaN, true);
+    const scaling: Scaling = { k: factor, most, keepsNaN: nan === "keep", writes: true };
+    if (whole !== false && isInPlace(from, into)) pass(from, into, { ...scaling, writes: false });
+    pass(from, into, scaling);
   });
 }

@@ -56,6 +56,12 @@ export function voltageIn(value: number, from: Voltage, to: Voltage): number {
   return (value * perVolt[to]) / perVolt[from];
 }
 
+/** Whether something is a voltage and no vibration, by its unit. */
+export function isVoltage(reading: object): reading is VoltageReading {
+  const { unit } = reading as Partial<VoltageReading>;
+  return typeof unit === "string" && Object.hasOwn(perVolt, unit);
+}
+
 /** A voltage that was taken apart, held against the tables. */
 export function checkedVoltage(reading: VoltageReading): VoltageReading {
   const { value, unit, detector, state, history } = requireGiven(reading, FORM);

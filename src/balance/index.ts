@@ -1,4 +1,5 @@
 export { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
+export { unbalanceHistories } from "./balance-steps";
 export {
   gradeOfUnbalance,
   type PermissibleUnbalance,

@@ -71,9 +71,12 @@ function unbalanceUnit(unit: string): Ratio {
   return { num: first.num * second.num, den: first.den * second.den };
 }
 
+/** What an unbalance looks like, for messages. */
+export const UNBALANCE_FORM = 'an unbalance above zero such as "1200 g·mm"';
+
 /** Unbalance in kg·m of `"1200 g·mm"`, `"0.8 oz·in"`, `"40 g-mm"`. */
 export function kilogramMetres(unbalance: string): number {
-  const [value, unit] = split(unbalance, 'an unbalance above zero such as "1200 g·mm"');
+  const [value, unit] = split(unbalance, UNBALANCE_FORM);
   const { num, den } = unbalanceUnit(unit);
   return (value * num) / den;
 }

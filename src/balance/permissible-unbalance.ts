@@ -1,6 +1,8 @@
 import { finiteResult, requireKnownOptions, type Source } from "../core/index";
 import type { Frequency } from "../frequency/index";
+import type { Step } from "../reading/index";
 import { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
+import { permittedHistory } from "./balance-steps";
 import { kilogramMetres, kilograms, metres } from "./mass";
 import { angularSpeed, centrifugalForce } from "./unbalance";
 
@@ -38,6 +40,8 @@ export interface PermissibleUnbalance {
   readonly force: number;
   readonly source: Source;
   readonly note: string;
+  /** The steps that led to the force, by way of eccentricity, unbalance and planes. */
+  readonly history: readonly Step[];
 }
 
 const NOTE =
@@ -47,11 +51,19 @@ const PLANES = 'planes such as { left: "300 mm", right: "200 mm" }';
 
 /** Refuses what is told of a rotor and has no meaning for its balance. */
 function requireRotor<Given extends object>(rotor: Given, known: object): Given {
-  return requireKnownOptions(rotor, known, "a fact of a rotor", "a rotor with mass and speed", { parameter: "rotor" });
+  return requireKnownOptions(rotor, known, {
+    what: "a fact of a rotor",
+    form: "a rotor with mass and speed",
+    place: { parameter: "rotor" },
+  });
 }
 
 const requirePlanes = (planes: NonNullable<Rotor["planes"]>): NonNullable<Rotor["planes"]> =>
-  requireKnownOptions(planes, { left: true, right: true }, "a plane of a rotor", PLANES, { option: "planes" });
+  requireKnownOptions(
+    planes,
+    { left: true, right: true },
+    { what: "a plane of a rotor", form: PLANES, place: { option: "planes" } },
+  );
 
 /**
  * The residual unbalance that a balance grade permits a rotor, whole and split to two planes.
@@ -62,6 +74,7 @@ const requirePlanes = (planes: NonNullable<Rotor["planes"]>): NonNullable<Rotor[
  * @throws {@link VeladisError} `missing-option`, `syntax`, `missing-unit`, `unknown-unit`, `not-positive`
  * @example
  * ```ts
+ * import { explain } from "veladis/explain";
  * import { permissibleUnbalance } from "veladis/protection";
  *
  * const fan = permissibleUnbalance("G 6.3", {
@@ -72,26 +85,38 @@ const requirePlanes = (planes: NonNullable<Rotor["planes"]>): NonNullable<Rotor[
  * fan.unbalance.toFixed(0); // => "16260"
  * fan.planes.left.toFixed(0); // => "11382"
  * fan.force.toFixed(0); // => "391"
+ * explain(fan).text.split("\n")[3]; // => "40.65 um x 400 = 16260 g·mm  (mass in kg)"
  * ```
  */
 export function permissibleUnbalance(grade: string | number, rotor: Rotor): PermissibleUnbalance {
   const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
   const g = balanceGrade(grade);
   const eccentricity = permissibleEccentricity(g, speed);
-  const unbalance = finiteResult(eccentricity * kilograms(mass));
+  const kg = kilograms(mass);
+  const unbalance = finiteResult(eccentricity * kg);
   const [left, right] = planes === undefined ? [1, 1] : [metres(requirePlanes(planes).left), metres(planes.right)];
+  const both = left + right;
+  const split = Object.freeze({
+    left: finiteResult((unbalance * right) / both),
+    right: finiteResult((unbalance * left) / both),
+  });
   return Object.freeze({
     grade: g,
     inSeries: (balanceGrades as readonly number[]).includes(g),
     eccentricity,
     unbalance,
-    planes: Object.freeze({
-      left: finiteResult((unbalance * right) / (left + right)),
-      right: finiteResult((unbalance * left) / (left + right)),
-    }),
+    planes: split,
     force: centrifugalForce(`${unbalance} g·mm`, speed),
     source: ISO_21940_11,
     note: NOTE,
+    history: permittedHistory({
+      grade: g,
+      eccentricity,
+      unbalance,
+      mass: kg,
+      omega: angularSpeed(speed),
+      planes: split,
+    }),
   });
 }
 

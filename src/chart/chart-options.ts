@@ -57,5 +57,5 @@ export function requireOptions<Options extends object>(
   own: Readonly<Record<Exclude<keyof Options, keyof typeof shared>, true>>,
   form: string,
 ): Options {
-  return requireKnownOptions(options, { ...own, ...shared }, "an option of this chart", form);
+  return requireKnownOptions(options, { ...own, ...shared }, { what: "an option of this chart", form });
 }

@@ -2,7 +2,7 @@ import { provenanceShape, requireGiven, requireShape, shown, VeladisError } from
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import type { Judgement } from "../severity/index";
 
-function limits(value: unknown, where: string): void {
+function limitsShape(value: unknown, where: string): void {
   if (typeof value !== "object" || value === null || Object.keys(value).length === 0) {
     throw new VeladisError("wrong-type", { expected: `${where}: limits by name`, received: shown(value) });
   }
@@ -44,7 +44,7 @@ export function requireJudgement(judgement: Judgement): Judgement {
     word: "text",
     judged: (value: Amplitude, where: string) =>
       amplitudeOf(requireGiven(value, `${where}: the reading that was judged`)),
-    limits,
+    limits: limitsShape,
     standard: "text",
     edition: "text",
     bound: "text",

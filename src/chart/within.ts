@@ -1,6 +1,6 @@
 import type { ZonesWithin } from "../conformity/index";
 import { raised, requireShape, same, VeladisError } from "../core/index";
-import { isUncertain, type Step, significant } from "../reading/index";
+import { isLevelType, isUncertain, type Step, significant } from "../reading/index";
 import { BEST_VALUE, type Judgement } from "../severity/index";
 import { rounded, tag } from "./markup";
 
@@ -70,7 +70,7 @@ export function drawnInterval(judgement: Judgement, within: ZonesWithin): DrawnI
   const { value, low, high, type } = own.interval;
   // an interval in decibels is carried over by ratios
   const carried = (end: number): number =>
-    judged.value * (type.startsWith("dB") ? 10 ** ((end - value) / 20) : end / value);
+    judged.value * (isLevelType(type) ? 10 ** ((end - value) / 20) : end / value);
   const [from, to] = value === 0 ? [0, own.uncertainty.expanded] : [carried(low), carried(high)];
   const above = (end: number): number => bounds.filter((one) => end > raised(one)).length;
   const bounds = Object.values(limits).map(({ printed }) => printed.value);

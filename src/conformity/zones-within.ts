@@ -160,7 +160,10 @@ function exactCautions(criteria: readonly CriterionWithin[]): string[] {
  * ```
  */
 export function zonesWithin(judgement: Judgement | Verdict, options: ZonesWithinOptions = {}): ZonesWithin {
-  requireKnownOptions(options, keys, "an option of zones within", 'options such as { rule: "simple acceptance" }');
+  requireKnownOptions(options, keys, {
+    what: "an option of zones within",
+    form: 'options such as { rule: "simple acceptance" }',
+  });
   const { rule = "guard band", ...reckoned } = options;
   requireChoice(rule, Object.keys(zoneRules) as ZoneRule[], "a decision rule", { option: "rule" });
   const verdict = uncertainVerdict(judgement);

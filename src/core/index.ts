@@ -23,6 +23,7 @@ export { numeralAndUnit } from "./numeral-and-unit";
 export { type NumeralOptions, plainNumerals } from "./plain-numerals";
 export { isVerified, type Provenance, provenanceShape, provenances, worstProvenance } from "./provenance";
 export type { Ratio } from "./ratio";
+export { requireBoolean } from "./require-boolean";
 export { requireChoice, unknownOption } from "./require-choice";
 export { requireGiven, requireList } from "./require-given";
 export { requireKnownKeys } from "./require-known-keys";

@@ -50,8 +50,7 @@ export function plainNumerals(text: string, options: NumeralOptions = NONE): str
   const { decimal = "." } = requireKnownOptions(
     options,
     { decimal: true },
-    "an option of reading numbers",
-    'options such as { decimal: "," }',
+    { what: "an option of reading numbers", form: 'options such as { decimal: "," }' },
   );
   const plain = /[^ -~]/.test(text) ? typed(text) : text;
   const told = requireChoice(decimal, [".", ","], "what stands before the decimals") === ",";

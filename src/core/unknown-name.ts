@@ -2,19 +2,24 @@ import { type ErrorPlace, shown, VeladisError } from "./error";
 import type { VeladisErrorCode } from "./error-codes";
 import { nearest } from "./nearest";
 
+/** The names of a catalogue. */
+interface NamesAllowed {
+  /** The symbol of each name that the catalogue does hold. */
+  readonly symbols: ReadonlyMap<string, string>;
+  /** The catalogue, whose keys are the symbols. */
+  readonly allowed: object;
+  /** Where the name was given. */
+  readonly place?: ErrorPlace;
+}
+
 /**
  * The error for a name that a catalogue does not hold, with the nearest symbols.
- *
- * @param symbols - symbol of each name that the catalogue does hold
- * @param allowed - the catalogue, whose keys are the symbols
  */
 export function unknownName(
   code: VeladisErrorCode,
   expected: string,
   received: string,
-  symbols: ReadonlyMap<string, string>,
-  allowed: object,
-  place?: ErrorPlace,
+  { symbols, allowed, place }: NamesAllowed,
 ): VeladisError {
   const didYouMean = [...new Set(nearest(received, symbols.keys()).map((name) => symbols.get(name) as string))];
   return new VeladisError(code, {

@@ -14,7 +14,6 @@ export {
   requireLatching,
   requireRelay,
 } from "./relay";
-export { requireBoolean } from "./require-boolean";
-export { heldSetpoint, type StoredSetpoint, storedSetpoint } from "./stored-setpoint";
+export { type StoredSetpoint, setpointInDevice, storedSetpoint } from "./stored-setpoint";
 export { resetLevel, TIME_TOLERANCE, type TripRules, thresholdOf, tripRules } from "./trip-rules";
 export { type ChannelSettings, sensorFaults, type TripSettings, timerResets } from "./trip-settings";

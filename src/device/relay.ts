@@ -1,6 +1,5 @@
-import { requireChoice, requireGiven, requireKnownKeys } from "../core/index";
+import { requireBoolean, requireChoice, requireGiven, requireKnownKeys } from "../core/index";
 import { deviceSettings } from "./device-settings";
-import { requireBoolean } from "./require-boolean";
 
 /** Position of a contact while its coil is de-energised. */
 export const contacts = /* @__PURE__ */ Object.freeze(["normally open", "normally closed"] as const);

@@ -78,11 +78,11 @@ export function storedSetpoint(
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
   const setpoint = exactAmplitude(requireGiven(asked, "a setpoint with its unit", { parameter: "asked" }));
-  return heldSetpoint(setpoint, device, at, rounds);
+  return setpointInDevice(setpoint, device, at, rounds);
 }
 
 /** As {@link storedSetpoint}, also of a setpoint with an uncertainty, for a caller that names it. */
-export function heldSetpoint(
+export function setpointInDevice(
   asked: Amplitude,
   device: Device,
   at?: Frequency,
@@ -117,15 +117,15 @@ export function heldSetpoint(
       received: shown(format(reading)),
     });
   }
-  const isHeld = Math.abs(stored.value - wanted.value) <= 1e-9 * wanted.value;
-  const difference = isHeld ? 0 : stored.value - wanted.value;
+  const isAsAsked = Math.abs(stored.value - wanted.value) <= 1e-9 * wanted.value;
+  const difference = isAsAsked ? 0 : stored.value - wanted.value;
   const percent = finiteResult((100 * difference) / wanted.value);
   return Object.freeze({
     asked: wanted,
     stored,
     difference,
     percent,
-    acts: isHeld ? "as asked" : difference < 0 ? "earlier" : "later",
+    acts: isAsAsked ? "as asked" : difference < 0 ? "earlier" : "later",
     effect: effectOf(wanted, stored, percent, device),
     assumed: union(union(stored.assumed, highest?.assumed), lowest?.assumed),
     history: stored.history as readonly Step[],

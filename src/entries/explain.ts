@@ -13,10 +13,10 @@
  * @module veladis/explain
  */
 export {
+  type ExplainedResult,
   type ExplainedStep,
   type Explanation,
   explain,
   type Operation,
-  type WithHistory,
 } from "../amplitude/index";
 export { VeladisError } from "../core/index";

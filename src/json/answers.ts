@@ -1,6 +1,7 @@
 import type {
   ConvertedAmplitude,
   EquivalentsRow,
+  ExplainedResult,
   ExplainedStep,
   Explanation,
   LoopCurrent,
@@ -78,6 +79,7 @@ export interface ReadingAnswers {
   readonly "uncertainty of step": StepUncertainty;
   readonly equivalents: EquivalentsRow;
   readonly "explained step": ExplainedStep;
+  readonly "explained result": ExplainedResult;
   readonly explanation: Explanation;
   readonly "loop reading": LoopReading;
   readonly "loop current": LoopCurrent;

@@ -58,13 +58,11 @@ function requirePower(power: number, what: string): number {
  * ```
  */
 export function defineDetector<const Symbol extends string>(detector: OwnDetector<Symbol>): OwnDetector<Symbol> {
-  requireKnownOptions(
-    detector,
-    keys,
-    "a part of a detector",
-    "a detector with symbol, num, den, ofSamples, name and source",
-    { parameter: "detector" },
-  );
+  requireKnownOptions(detector, keys, {
+    what: "a part of a detector",
+    form: "a detector with symbol, num, den, ofSamples, name and source",
+    place: { parameter: "detector" },
+  });
   const { symbol, num, den, pi = 0, rootTwo = 0, ofSamples, name, source } = detector;
   requireFreeName(symbol, "the symbol of a detector");
   const powers = Math.PI ** requirePower(pi, "pi") * Math.SQRT2 ** requirePower(rootTwo, "rootTwo");

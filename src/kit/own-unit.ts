@@ -44,8 +44,12 @@ const keys = /* @__PURE__ */ frozen({
 export function defineUnit<const Symbol extends string, Of extends Quantity, const Also extends string = never>(
   unit: OwnUnit<Symbol, Of, Also>,
 ): OwnUnit<Symbol, Of, Also> {
-  requireKnownOptions(unit, keys, "a part of a unit", "a unit with symbol, quantity, num, den, name and source", {
-    parameter: "unit",
+  requireKnownOptions(unit, keys, {
+    what: "a part of a unit",
+    form: "a unit with symbol, quantity, num, den, name and source",
+    place: {
+      parameter: "unit",
+    },
   });
   const { symbol, quantity, num, den, also = [], name, source } = unit;
   requireFreeName(symbol, "the symbol of a unit");

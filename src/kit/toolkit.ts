@@ -128,13 +128,11 @@ function way(from: OwnParsed, to: OwnParsed, options: ConvertOptions | undefined
 export function toolkit<const Unit extends OwnUnit = never, const Reads extends OwnDetector = never>(
   parts: ToolkitParts<Unit, Reads>,
 ): Toolkit<Unit, Reads> {
-  const { units: own = [], detectors: reads = [] } = requireKnownOptions(
-    parts,
-    keys,
-    "a part of a toolkit",
-    "parts such as { units: [...] }",
-    { parameter: "parts" },
-  );
+  const { units: own = [], detectors: reads = [] } = requireKnownOptions(parts, keys, {
+    what: "a part of a toolkit",
+    form: "parts such as { units: [...] }",
+    place: { parameter: "parts" },
+  });
   const ownUnits = Array.from(requireList(own, "units as a list"), (unit) => defineUnit(unit));
   const ownDetectors = Array.from(requireList(reads, "detectors as a list"), (one) => defineDetector(one));
   const parse = ownParser(ownUnits, ownDetectors);

@@ -57,13 +57,11 @@ const keys: Readonly<Record<keyof AmplitudeData, true>> = /* @__PURE__ */ Object
  */
 export function amplitude(data: AmplitudeData): Amplitude {
   const form = 'a reading as data such as { value: 0.25, unit: "in/s", detector: "pk" }';
-  const { value, unit, detector, quantity, at, crestFactor, uncertainty } = requireKnownOptions(
-    data,
-    keys,
-    "a part of a reading as data",
+  const { value, unit, detector, quantity, at, crestFactor, uncertainty } = requireKnownOptions(data, keys, {
+    what: "a part of a reading as data",
     form,
-    { parameter: "data" },
-  );
+    place: { parameter: "data" },
+  });
   const written = requireText(unit, 'a unit such as "mm/s" or "dB re 1 nm/s"');
   const type = parsedType(
     detector === undefined ? written : `${written} ${requireText(detector, 'a detector such as "rms"')}`,

@@ -25,7 +25,7 @@ import { linearOf } from "./scaled";
 export const FORM = 'a reading such as "0.25 in/s pk at 1500 r/min"';
 
 /** A level belongs to its linear value: the two may differ by float noise only. */
-function checkLevel({ value, level, unit }: Amplitude): void {
+function requireLevel({ value, level, unit }: Amplitude): void {
   const { decibels, re } = requireGiven(level as Level, FORM);
   requireFinite(decibels, FORM);
   const type = parsedType(`dB re ${requireText(re, FORM)}`);
@@ -128,7 +128,7 @@ function checkedParts(reading: Amplitude): Amplitude {
   if (reference !== 0) throw new VeladisError("wrong-type", { expected: FORM, received: shown(reading.unit) });
   requireNonNegative(value, "an amplitude of zero or more");
   if (hertz !== undefined) requirePositive(hertz, FREQUENCY_FORM);
-  if (level !== undefined) checkLevel(reading);
+  if (level !== undefined) requireLevel(reading);
   const way = checkedWay(reading);
   requireTypeOfHistory(reading, type);
   const isSame = unit === reading.unit && detector === reading.detector && quantity === reading.quantity;

@@ -6,9 +6,11 @@ export { type Assuming, type Assumption, assumedText, assumptionNames, assumptio
 export { behindReading, endBehind, stateBehind } from "./behind-reading";
 export { checkedSteps } from "./checked-steps";
 export { exactAmplitude } from "./exact-amplitude";
+export { factorAway, perDecibel } from "./factor-away";
 export { format } from "./format";
 export type { FormatOptions } from "./format-options";
 export { historyOf, historyTo, type Made, madeOf, union, worstState, writtenIn } from "./history";
+export { isLevelType } from "./is-level-type";
 export { isReading } from "./is-reading";
 export { linearType } from "./linear-type";
 export { madeOfOne, type Unfinished, withStep } from "./made-of-one";

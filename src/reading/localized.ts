@@ -34,7 +34,7 @@ const superscript = (digits: string): string => digits.replace(/\d/g, (digit) =>
  * @throws {@link VeladisError} `unknown-option` or `wrong-type` for the locale or the symbols
  */
 export function localized(text: string, options: FormatOptions): string {
-  const { locale, symbols } = requireKnownOptions(options, keys, "an option of a format", FORM);
+  const { locale, symbols } = requireKnownOptions(options, keys, { what: "an option of a format", form: FORM });
   const mark = locale === undefined ? "." : decimalMark(requireText(locale, LOCALE));
   const written = mark === "." ? text : text.replace(/(?<=\d)\.(?=\d)/g, mark);
   if (symbols === undefined || requireChoice(symbols, ["plain", "typographic"], "signs to write with") === "plain")

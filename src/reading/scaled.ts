@@ -9,7 +9,7 @@ export interface Factor {
 const WHAT = "an amplitude of zero or more";
 
 /** The result if it is a positive number that 64 bits hold; never an infinity, never a zero by rounding. */
-function held(result: number): number {
+function representable(result: number): number {
   if (result * 0 < result) return result;
   throw new VeladisError(result > 0 ? "not-finite" : "out-of-range", {
     expected: "a result that a number can hold",
@@ -22,7 +22,7 @@ function held(result: number): number {
  * of numbers on its way or for good.
  */
 export function scaledWithCare(value: number, { num, den }: Factor): number {
-  return requireNonNegative(value, WHAT) === 0 ? 0 : held(value * (num / den));
+  return requireNonNegative(value, WHAT) === 0 ? 0 : representable(value * (num / den));
 }
 
 /** The amplitude times the factor, refused when it is no amplitude. */
@@ -38,12 +38,12 @@ export function scaled(value: number, factor: Factor): number {
 
 /** The linear value of a level: `reference * 10^(decibels / 20)`. */
 export function linearOf(decibels: number, reference: number): number {
-  return held(reference * 10 ** (requireFinite(decibels, "a level in dB") / 20));
+  return representable(reference * 10 ** (requireFinite(decibels, "a level in dB") / 20));
 }
 
 /** The level of a linear value: `20 lg(value / reference)`. Zero has none. */
 export function decibelsOf(value: number, reference: number): number {
-  if (value > 0) return 20 * Math.log10(held(value / reference));
+  if (value > 0) return 20 * Math.log10(representable(value / reference));
   throw new VeladisError("not-positive", {
     expected: "an amplitude above zero: zero has no level",
     received: shown(value),

@@ -1,4 +1,5 @@
 import { raised, requireChoice, requireGiven, requirePositive, requireText, VeladisError } from "../core/index";
+import { isLevelType } from "./is-level-type";
 
 /** A frequency that is known less well than this reaches towards zero, where an integration has no end. */
 const MOST_OF_FREQUENCY = 0.12;
@@ -67,7 +68,7 @@ export function requireTolerance(hertz: number, tolerance: Uncertainty | undefin
 export function checkedUncertainties(step: Known): Pick<Known, "uncertainty" | "hertzUncertainty"> {
   const { does, value, type, by, hertz, uncertainty, hertzUncertainty } = step;
   if (uncertainty === undefined && hertzUncertainty === undefined) return {};
-  const isLevel = type.startsWith("dB");
+  const isLevel = isLevelType(type);
   // a level is not multiplied
   const isInfluence = does === "scale" && !isLevel && (by ?? 1) === 1;
   const fits = does === "given" ? hertzUncertainty === undefined || hertz !== undefined : isInfluence;

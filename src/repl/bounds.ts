@@ -13,7 +13,7 @@ export const bounds = /* @__PURE__ */ frozen({
 } as const);
 
 /** Refuses a line that is too long or nested too deeply to be read. */
-export function checkBounds(line: string): void {
+export function requireBounds(line: string): void {
   if (line.length > bounds.length) {
     throw new VeladisError("out-of-range", {
       expected: `a line of at most ${bounds.length} characters`,

@@ -2,7 +2,7 @@ import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
 import { parseNumeral, requireText, VeladisError } from "../core/index";
 import { type Amplitude, type Assumption, isUncertain } from "../reading/index";
 import { type RatioOf, uncertainText, uncertaintyOf } from "../uncertainty/index";
-import { bounds, checkBounds } from "./bounds";
+import { bounds, requireBounds } from "./bounds";
 import { loadEngine } from "./engine";
 import { explanationText } from "./explained";
 import { kept } from "./kept";
@@ -136,7 +136,7 @@ function remember({ name }: Line, value: Value, session: Session, isBare: boolea
  */
 export async function evaluateLine(line: string, session: Session = newSession()): Promise<Answer> {
   checkedSession(session);
-  checkBounds(requireText(line, 'a line such as "2 * 4.1 mm/s rms to in/s pk"'));
+  requireBounds(requireText(line, 'a line such as "2 * 4.1 mm/s rms to in/s pk"'));
   const parts = splitLine(line, new Set(session.variables.keys()));
   const outcome = await evaluated(parts, session);
   const { value } = outcome;

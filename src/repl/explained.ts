@@ -1,10 +1,10 @@
-import { explain, type WithHistory } from "../amplitude/index";
+import { explain } from "../amplitude/index";
 import { VeladisError } from "../core/index";
 import type { Proposal, ProposedSetpoint } from "../setpoints/index";
 import { isAmplitude, isList, isReport, kindText, type Value } from "./value";
 
-function hasHistory(data: unknown): data is WithHistory {
-  return typeof data === "object" && data !== null && Array.isArray((data as Partial<WithHistory>).history);
+function hasHistory(data: unknown): data is object {
+  return typeof data === "object" && data !== null && "history" in data && Array.isArray(data.history);
 }
 
 function isProposal(data: unknown): data is Pick<Proposal, "alarm" | "trip"> {

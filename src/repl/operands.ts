@@ -12,7 +12,7 @@ export function inType(reading: Amplitude, type: string): Amplitude {
   return writtenIn(reading) === type ? reading : convertAmplitude(reading, type);
 }
 
-function checkAlike(first: Amplitude, reading: Amplitude, doing: string): void {
+function requireAlike(first: Amplitude, reading: Amplitude, doing: string): void {
   if (reading.quantity !== first.quantity) {
     throw new VeladisError("wrong-quantity", {
       expected: `readings of one quantity to ${doing}; convert one of them first, on a line of its own, as in c2 = c to g rms`,
@@ -35,7 +35,7 @@ function checkAlike(first: Amplitude, reading: Amplitude, doing: string): void {
 export function operands(readings: readonly Amplitude[], doing: string): Amplitude[] {
   const checked = readings.map(amplitudeOf);
   const first = checked[0] as Amplitude;
-  for (const reading of checked) checkAlike(first, reading, doing);
+  for (const reading of checked) requireAlike(first, reading, doing);
   return checked.map((reading) => inType(reading, linearTypeOf(first)));
 }
 

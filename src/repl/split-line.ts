@@ -63,7 +63,7 @@ function splitTargets(text: string): [before: string, behind: string | undefined
 }
 
 /** Refuses types for an assignment that a single name cannot hold. */
-function checkTargets(name: string | undefined, targets: readonly string[]): void {
+function requireTargets(name: string | undefined, targets: readonly string[]): void {
   if (name === undefined || targets.length < 2) return;
   throw new VeladisError("syntax", {
     expected: `one type behind "to" where a name is assigned, since a name holds one answer; convert ${name} to the others on lines of their own`,
@@ -72,7 +72,7 @@ function checkTargets(name: string | undefined, targets: readonly string[]): voi
 }
 
 /** Refuses a `to` within an expression: types stand behind the whole of it. */
-function checkPlaceOfTo(before: string, behind: string, line: string): void {
+function requirePlaceOfTo(before: string, behind: string, line: string): void {
   if (!hasOpenBracket(before) && !/\s[+*<>]\s|\sto\s/i.test(behind)) return;
   throw new VeladisError("syntax", {
     expected:
@@ -104,7 +104,7 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
   const explained = assignment === null ? EXPLAIN.exec(line) : null;
   const body = line.slice((assignment ?? explained)?.[0].length ?? 0);
   const [before, behind] = splitTargets(joinedPeaks(explained === null ? body : unbracketed(body)));
-  if (behind !== undefined) checkPlaceOfTo(before, behind, line);
+  if (behind !== undefined) requirePlaceOfTo(before, behind, line);
   const [written, crestFactor, ...more] = before.split(CREST_FACTOR) as [string, ...string[]];
   if (
     written.trim() === "" ||
@@ -118,7 +118,7 @@ export function splitLine(line: string, variables: ReadonlySet<string>): Line {
     throw new VeladisError("syntax", { expected: "a name that does not begin with _", received: shown(line) });
   }
   const targets = behind === undefined ? [] : behind.split(/,| and /).map((target) => target.trim());
-  checkTargets(name, targets);
+  requireTargets(name, targets);
   const literals = literalsOf(written, variables);
   return {
     explains: explained !== null,

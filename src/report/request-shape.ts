@@ -6,7 +6,7 @@ import type { SheetRequest } from "./sheet-request";
 
 type ShapeOf<Data> = { readonly [Name in keyof Data]-?: Shape };
 
-function facts(value: unknown, where: string): void {
+function factsShape(value: unknown, where: string): void {
   if (typeof value !== "object" || value === null) {
     throw new VeladisError("wrong-type", { expected: `${where}: texts by name`, received: shown(value) });
   }
@@ -136,7 +136,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
 
   return {
     machine: (value: string) => requireText(value, "what the machine is called"),
-    facts: orNothing(facts),
+    facts: orNothing(factsShape),
     baseline: orNothing(baselineShape),
     proposal: orNothing(proposal),
     settings: orNothing((value: TripSettings) => new TripLogic(value)),

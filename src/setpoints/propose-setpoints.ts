@@ -8,7 +8,7 @@ import {
   VeladisError,
   worstProvenance,
 } from "../core/index";
-import { type Device, deviceType, heldSetpoint } from "../device/index";
+import { type Device, deviceType, setpointInDevice } from "../device/index";
 import { type Amplitude, type Assumption, format, union } from "../reading/index";
 import { parseMachine } from "../severity/index";
 import { limitsOfApiShaft } from "./api-shaft-limits";
@@ -53,17 +53,17 @@ function placed(
   const own = amplitude.hertz ?? hertz;
   const asked = own === undefined ? amplitude : { ...amplitude, hertz: own };
   try {
-    const held = heldSetpoint(asked, device, own === undefined ? undefined : { hertz: own }, "down");
-    const reset = multipliedAmplitude(held.stored, 1 - hysteresis / 100, `less a hysteresis of ${hysteresis} %`);
-    const reasons = held.difference === 0 ? target.reasons : [...target.reasons, setpointRules["device steps"]];
-    if (held.difference !== 0 && held.stored.value < asked.value * 0.9) {
-      warn({ code: "coarse steps", text: `${name}: ${held.effect}` });
+    const inSteps = setpointInDevice(asked, device, own === undefined ? undefined : { hertz: own }, "down");
+    const reset = multipliedAmplitude(inSteps.stored, 1 - hysteresis / 100, `less a hysteresis of ${hysteresis} %`);
+    const reasons = inSteps.difference === 0 ? target.reasons : [...target.reasons, setpointRules["device steps"]];
+    if (inSteps.difference !== 0 && inSteps.stored.value < asked.value * 0.9) {
+      warn({ code: "coarse steps", text: `${name}: ${inSteps.effect}` });
     }
     return Object.freeze({
-      ...held,
+      ...inSteps,
       reset,
       range,
-      atOnce: reaches(base, held.stored),
+      atOnce: reaches(base, inSteps.stored),
       reasons: Object.freeze(reasons),
     });
   } catch (error) {

@@ -38,7 +38,7 @@ const timeKeys: Readonly<Record<keyof NonNullable<SteadyOptions["time"]>, true>>
   to: true,
 });
 
-function checkLength(given: ArrayLike<unknown>, length: number, what: string): void {
+function requireLength(given: ArrayLike<unknown>, length: number, what: string): void {
   if (given?.length === length) return;
   throw new VeladisError("length-mismatch", {
     expected: `${length} ${what}, one a reading`,
@@ -50,7 +50,7 @@ function checkLength(given: ArrayLike<unknown>, length: number, what: string): v
 export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): (index: number) => boolean {
   const tests: ((index: number) => boolean)[] = [];
   if (mask !== undefined) {
-    checkLength(mask, length, "marks");
+    requireLength(mask, length, "marks");
     tests.push((i) => mask[i] === true);
   }
   if (speed !== undefined) {
@@ -59,7 +59,7 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
       speedKeys,
       "a part of the speeds",
     );
-    checkLength(speed.readings, length, "speeds");
+    requireLength(speed.readings, length, "speeds");
     const per = frequency(`1 ${requireText(speed.unit ?? "r/min", "a unit of speed")}`).hertz;
     const least = speed.atLeast === undefined ? 0 : frequency(speed.atLeast).hertz;
     const most = speed.atMost === undefined ? Number.POSITIVE_INFINITY : frequency(speed.atMost).hertz;
@@ -74,7 +74,7 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
   }
   if (time !== undefined) {
     requireKnownKeys(requireGiven(time, "times such as { readings, from: 0 }"), timeKeys, "a part of the times");
-    checkLength(time.readings, length, "times");
+    requireLength(time.readings, length, "times");
     const from = time.from === undefined ? Number.NEGATIVE_INFINITY : requireFinite(time.from, "a first time, in s");
     const to = time.to === undefined ? Number.POSITIVE_INFINITY : requireFinite(time.to, "a last time, in s");
     tests.push((i) => {

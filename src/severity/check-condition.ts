@@ -4,7 +4,7 @@ import type { Interval } from "./interval";
 import { closedLabels } from "./machine";
 import { requireKeys, requireList, requireObject } from "./require-parts";
 
-function checkInterval(given: unknown, where: string): void {
+function requireInterval(given: unknown, where: string): void {
   const interval = requireObject(given, `${where}: a range such as { above: 15, to: 300 }`) as Interval;
   requireKeys(interval, ["from", "above", "to", "below", "oneOf"], `the range in ${where}`);
   for (const [bound, value] of Object.entries(interval)) {
@@ -29,12 +29,12 @@ function checkInterval(given: unknown, where: string): void {
  *
  * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range`
  */
-export function checkCondition(given: unknown, where: string): void {
+export function requireCondition(given: unknown, where: string): void {
   const condition = requireObject(given, `${where}: facts such as { support: "rigid" }`);
   requireKeys(condition, Object.keys(facts), `the facts in ${where}`);
   for (const [fact, wanted] of Object.entries(condition)) {
     const what = `${fact} in ${where}`;
-    if (isNumberFact(fact as Fact)) checkInterval(wanted, what);
+    if (isNumberFact(fact as Fact)) requireInterval(wanted, what);
     else {
       const list = typeof wanted === "string" ? [wanted] : requireList(wanted, `${what}: a label, or a list of labels`);
       for (const label of list) {

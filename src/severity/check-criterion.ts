@@ -8,7 +8,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { checkCondition } from "./check-condition";
+import { requireCondition } from "./check-condition";
 import { requireDay } from "./confirm-date";
 import { requireName, requireOther } from "./confirm-names";
 import { criterionType } from "./criterion-type";
@@ -31,7 +31,7 @@ const sourceKeys = [
 const criterionKeys = ["as", "limits", "source", "limitSources", "ceilings", "band", "height", "when"] as const;
 
 /** Refuses a source that does not say what was read and how. */
-function checkSource(given: unknown, where: string): void {
+function requireSource(given: unknown, where: string): void {
   const source = requireObject(given, `${where}: a source with title and provenance`);
   requireKeys(source, sourceKeys, `the source in ${where}`);
   for (const [name, value] of Object.entries(source))
@@ -71,7 +71,7 @@ function checkSource(given: unknown, where: string): void {
 }
 
 /** Refuses a measuring band that is none. */
-export function checkBand(given: unknown, where: string): void {
+export function requireCriterionBand(given: unknown, where: string): void {
   const what = `${where}: a band [low, high] above zero and rising, in Hz`;
   if (Array.isArray(given) && given.length === 2) {
     const [low, high] = given;
@@ -94,7 +94,7 @@ function comparable(limit: unknown, where: string): [number, number] {
   return [requirePositive(law.rootOf, `${where}: rootOf above zero`), most];
 }
 
-function checkAscending(limits: Record<string, unknown>, names: readonly string[], where: string): void {
+function requireAscending(limits: Record<string, unknown>, names: readonly string[], where: string): void {
   const present = names.filter((name) => (limits[name] ?? null) !== null);
   if (present.length === 0)
     throw new VeladisError("missing-fact", {
@@ -120,7 +120,7 @@ function checkAscending(limits: Record<string, unknown>, names: readonly string[
  * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range`, `unknown-unit`, `unknown-detector`,
  *   `missing-detector`, `missing-fact`
  */
-export function checkCriterion(given: unknown, names: readonly string[], where: string): void {
+export function requireCriterionParts(given: unknown, names: readonly string[], where: string): void {
   const criterion = requireObject(given, `${where}: a criterion with as, limits and source`);
   requireKeys(criterion, criterionKeys, where);
   const as = requireText(criterion.as as string, `${where}: a reading type such as "mm/s rms"`);
@@ -134,22 +134,22 @@ export function checkCriterion(given: unknown, names: readonly string[], where: 
   }
   const limits = requireObject(criterion.limits, `${where}: limits by name`);
   requireKeys(limits, names, `the limits of ${where}`);
-  checkAscending(limits, names, where);
+  requireAscending(limits, names, where);
   if (criterion.source === undefined) {
     throw new VeladisError("missing-fact", { expected: `${where}: the source of the limits`, received: "nothing" });
   }
-  checkSource(criterion.source, where);
+  requireSource(criterion.source, where);
   const sources = requireObject(criterion.limitSources ?? {}, `${where}: sources by name of the limit`);
   requireKeys(sources, names, `the sources of limits of ${where}`);
-  for (const [name, source] of Object.entries(sources)) checkSource(source, `${name} in ${where}`);
+  for (const [name, source] of Object.entries(sources)) requireSource(source, `${name} in ${where}`);
   if (criterion.ceilings !== undefined) {
     const ceilings = requireObject(criterion.ceilings, `${where}: ceilings for alarm and trip`);
     requireKeys(ceilings, ["alarm", "trip", "source"], `the ceilings of ${where}`);
     requirePositive(ceilings.alarm as number, `${where}: a ceiling above zero`);
     requirePositive(ceilings.trip as number, `${where}: a ceiling above zero`);
-    checkSource(ceilings.source, where);
+    requireSource(ceilings.source, where);
   }
-  if (criterion.band !== undefined) checkBand(criterion.band, where);
+  if (criterion.band !== undefined) requireCriterionBand(criterion.band, where);
   if (criterion.height !== undefined) {
     const height = requireObject(criterion.height, `${where}: height with above and perMetre`);
     requireKeys(height, ["above", "perMetre"], `the height of ${where}`);
@@ -157,7 +157,7 @@ export function checkCriterion(given: unknown, names: readonly string[], where: 
     requirePositive(height.perMetre as number, `${where}: what a metre adds, above zero`);
   }
   if (criterion.when !== undefined) {
-    checkCondition(criterion.when, where);
+    requireCondition(criterion.when, where);
     requireKeys(criterion.when as object, ["speed"], `when a criterion applies, in ${where}`);
   }
 }

@@ -1,6 +1,6 @@
 import { requireChoice, requirePositive, requireText, shown, VeladisError } from "../core/index";
-import { checkCondition } from "./check-condition";
-import { checkBand, checkCriterion } from "./check-criterion";
+import { requireCondition } from "./check-condition";
+import { requireCriterionBand, requireCriterionParts } from "./check-criterion";
 import { type Fact, facts, isNumberFact } from "./facts";
 import { limitNames, type SchemeKind, schemeKinds } from "./kinds";
 import { conditionText } from "./machine-class";
@@ -41,15 +41,15 @@ export function checkedNames(scheme: Record<string, unknown>): readonly string[]
   });
 }
 
-export function checkClass(given: unknown, names: readonly string[], where: string): void {
+export function requireClassParts(given: unknown, names: readonly string[], where: string): void {
   const one = requireObject(given, `${where}: a class with criteria`);
   requireKeys(one, classKeys, where);
   for (const part of ["named", "by", "when", "within"] as const)
-    if (one[part] !== undefined) checkCondition(one[part], `${part} of ${where}`);
+    if (one[part] !== undefined) requireCondition(one[part], `${part} of ${where}`);
   if (one.note !== undefined) requireText(one.note as string, `${where}: a note, as text`);
   const criteria = requireList(one.criteria, `${where}: a list of one criterion or more`);
   criteria.forEach((criterion, i) => {
-    checkCriterion(criterion, names, `criterion ${i + 1} of ${where}`);
+    requireCriterionParts(criterion, names, `criterion ${i + 1} of ${where}`);
   });
   const present = criteria.map((criterion) => {
     const { limits } = criterion as { limits: Record<string, unknown> };
@@ -62,7 +62,7 @@ export function checkClass(given: unknown, names: readonly string[], where: stri
   });
 }
 
-export function checkDisjoint(classes: readonly MachineClass[]): void {
+export function requireDisjoint(classes: readonly MachineClass[]): void {
   const told = (i: number): string => {
     const { named, by, when } = classes[i] as MachineClass;
     return `class ${i + 1} (${conditionText({ ...named, ...by, ...when }) || "any machine"})`;
@@ -90,13 +90,13 @@ function byFact(scheme: Record<string, unknown>, name: string): unknown[] {
   return Object.values(given);
 }
 
-function checkScope(scheme: Record<string, unknown>): void {
-  if (scheme.within !== undefined) checkCondition(scheme.within, "within");
+function requireScope(scheme: Record<string, unknown>): void {
+  if (scheme.within !== undefined) requireCondition(scheme.within, "within");
   for (const type of listIn(scheme, "machines")) requireChoice(type, Object.keys(machineTypes), "a kind of machine");
   for (const given of listIn(scheme, "exclusions")) {
     const exclusion = requireObject(given, "an exclusion with when and reason");
     requireKeys(exclusion, ["when", "reason"], "an exclusion");
-    checkCondition(exclusion.when, "an exclusion");
+    requireCondition(exclusion.when, "an exclusion");
     requireText(exclusion.reason as string, "the reason of an exclusion, as text");
   }
   for (const fact of listIn(scheme, "ask")) requireChoice(fact, Object.keys(facts), "a fact");
@@ -105,7 +105,7 @@ function checkScope(scheme: Record<string, unknown>): void {
 }
 
 /** Refuses what a scheme says of itself and its scope when it is no such thing; classes are checked apart. */
-export function checkSelf(scheme: Record<string, unknown>): void {
+export function requireSchemeParts(scheme: Record<string, unknown>): void {
   requireKeys(scheme, [...texts, ...others], "a scheme");
   requireChoice(scheme.kind, schemeKinds, "the kind of a scheme");
   for (const name of texts) requireText(scheme[name] as string, `the ${name} of a scheme, as text`);
@@ -113,18 +113,18 @@ export function checkSelf(scheme: Record<string, unknown>): void {
   requireChoice(scheme.place, ["housing", "shaft"], "the measuring place of a scheme");
   if (scheme.status === "withdrawn" || scheme.replacedBy !== undefined)
     requireText(scheme.replacedBy as string, "what replaced a withdrawn edition, as text");
-  if (scheme.band !== null) checkBand(scheme.band, "the scheme");
+  if (scheme.band !== null) requireCriterionBand(scheme.band, "the scheme");
   if (scheme.peakMeans !== undefined) requireChoice(scheme.peakMeans, ["true", "rms", "open"], "which peak is meant");
   if (scheme.slowBand !== undefined) {
     const slow = requireObject(scheme.slowBand, "slowBand with below and band");
     requireKeys(slow, ["below", "band"], "slowBand");
     requirePositive(slow.below as number, "slowBand: a speed above zero, in r/min");
-    checkBand(slow.band, "slowBand");
+    requireCriterionBand(slow.band, "slowBand");
   }
   for (const mark of ["informative", "byContract"] as const) {
     if (scheme[mark] === undefined || scheme[mark] === true) continue;
     throw new VeladisError("wrong-type", { expected: `${mark}: true or nothing`, received: shown(scheme[mark]) });
   }
   for (const note of listIn(scheme, "notes")) requireText(note as string, "a note, as text");
-  checkScope(scheme);
+  requireScope(scheme);
 }

@@ -10,7 +10,10 @@ function sizes(limit: LimitValue): readonly number[] {
 }
 
 /** What was shipped, or confirmed since: signed, told where it differs, and by two where it is higher. */
-function isHeld(was: readonly [readonly number[], Source], is: readonly [readonly number[], Source]): boolean {
+function isShippedOrConfirmed(
+  was: readonly [readonly number[], Source],
+  is: readonly [readonly number[], Source],
+): boolean {
   const [before, from] = was;
   const [now, source] = is;
   if (same(before, now) && same(from, source)) return true;
@@ -24,15 +27,15 @@ function isConfirmedCriterion(one: Criterion, other: Criterion): boolean {
   const { limits, limitSources, ceilings, ...rest } = one;
   const { limits: theirs, limitSources: theirSources, ceilings: theirCeilings, ...theirRest } = other;
   if (!same(rest, theirRest) || !same(Object.keys(limits), Object.keys(theirs))) return false;
-  const held = Object.keys(limits).every((name) =>
-    isHeld(
+  const isSame = Object.keys(limits).every((name) =>
+    isShippedOrConfirmed(
       [sizes(limits[name] ?? null), limitSources?.[name] ?? one.source],
       [sizes(theirs[name] ?? null), theirSources?.[name] ?? other.source],
     ),
   );
-  if (!held) return false;
+  if (!isSame) return false;
   if (ceilings === undefined || theirCeilings === undefined) return ceilings === theirCeilings;
-  return isHeld(
+  return isShippedOrConfirmed(
     [[ceilings.alarm, ceilings.trip], ceilings.source],
     [[theirCeilings.alarm, theirCeilings.trip], theirCeilings.source],
   );

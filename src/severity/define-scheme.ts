@@ -1,8 +1,8 @@
 import { frozen } from "../core/index";
-import { checkClass, checkDisjoint, checkedNames, checkSelf } from "./check-scheme";
+import { checkedNames, requireClassParts, requireDisjoint, requireSchemeParts } from "./check-scheme";
 import { asChecked } from "./checked";
 import type { SchemeKind } from "./kinds";
-import { checkPeakMeaning } from "./peak-meaning";
+import { requirePeakMeaning } from "./peak-meaning";
 import { plainCopy } from "./plain-copy";
 import { requireList, requireObject } from "./require-parts";
 import type { Scheme } from "./scheme";
@@ -73,13 +73,13 @@ export function defineScheme<const Id extends string, K extends SchemeKind>(inpu
     unknown
   >;
   const scheme = completed(given);
-  checkSelf(scheme);
+  requireSchemeParts(scheme);
   const names = checkedNames(scheme);
   requireList(given.classes, "classes: a list of one or more").forEach((one, i) => {
-    checkClass(one, names, `class ${i + 1}`);
+    requireClassParts(one, names, `class ${i + 1}`);
   });
   const own = scheme as unknown as Scheme<K, Id>;
-  checkDisjoint(own.classes);
-  checkPeakMeaning(own);
+  requireDisjoint(own.classes);
+  requirePeakMeaning(own);
   return frozen(asChecked(own));
 }

@@ -121,7 +121,7 @@ function usualOf({ kind, place }: Scheme, known: KnownFacts): UsualCase {
  */
 export function exactZone(value: number, as: PlainType, options: ExactZoneOptions): ExactZone {
   const form = "options such as { scheme, machine }";
-  const { scheme: sealed, machine = {} } = requireKnownOptions(options, keys, "an option of exactZone", form);
+  const { scheme: sealed, machine = {} } = requireKnownOptions(options, keys, { what: "an option of exactZone", form });
   const reading = requireNonNegative(value, "an amplitude of zero or more");
   const { unit, detector, quantity } = plainType(as);
   const scheme = unsealed(sealed);

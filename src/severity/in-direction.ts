@@ -40,14 +40,18 @@ function toldText(direction: Direction, { support, naturalFrequency }: Direction
 export function inDirection({ byDirection, direction, ...machine }: Machine): InDirection {
   if (direction !== undefined) requireChoice(direction, directions, "the direction of the reading");
   if (byDirection === undefined) return { machine, assumed: [] };
-  requireKnownOptions(byDirection, ways, "a direction", "facts by direction such as { axial: { support } }", {
-    parameter: "byDirection",
+  requireKnownOptions(byDirection, ways, {
+    what: "a direction",
+    form: "facts by direction such as { axial: { support } }",
+    place: { parameter: "byDirection" },
   });
   const found = directions.map((one) => {
     const told = byDirection[one];
     if (told !== undefined)
-      requireKnownOptions(told, keys, "a fact of a direction", 'facts such as { support: "rigid" }', {
-        parameter: "byDirection",
+      requireKnownOptions(told, keys, {
+        what: "a fact of a direction",
+        form: 'facts such as { support: "rigid" }',
+        place: { parameter: "byDirection" },
       });
     const own = inOne(machine, told);
     return { one, told, own, support: withSupport(knownFacts(own)).support };

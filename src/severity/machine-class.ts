@@ -1,4 +1,4 @@
-import { checkCondition } from "./check-condition";
+import { requireCondition } from "./check-condition";
 import { type Fact, facts } from "./facts";
 import { type Interval, intervalText } from "./interval";
 import type { Condition, MachineClass } from "./scheme";
@@ -26,7 +26,7 @@ export function conditionOf({ named, by, when }: MachineClass): Condition {
  * ```
  */
 export function conditionText(condition: Condition): string {
-  checkCondition(condition, "the condition");
+  requireCondition(condition, "the condition");
   return (Object.keys(condition) as Fact[])
     .map((fact) => {
       const entry = facts[fact];

@@ -66,7 +66,7 @@ function unlikeThousands(digits: string): string {
 }
 
 /** Refuses digits that two readers would read as two numbers; revolutions per minute with decimals are none. */
-function checkMark(text: string, { digits, mark, length }: Digits, unit: UnitSaid | undefined): void {
+function requireMark(text: string, { digits, mark, length }: Digits, unit: UnitSaid | undefined): void {
   if (unit !== undefined && /^[1-9]\d{0,2}(\.\d{3})+$/.test(digits)) {
     // a speed in revolutions has no decimals, and no number has two points
     const isOpen = unit.symbol !== "r/min" && Number.isFinite(Number(digits));
@@ -125,8 +125,8 @@ function rangeAt(text: string, first: Digits, unit: UnitSaid | undefined, link: 
   if (unit !== undefined && other?.quantity !== unit.quantity) return undefined;
   const length = start + second.length + (other?.length ?? strangeUnit(text.slice(start + second.length)).length);
   if (other?.quantity !== "frequency" && other?.quantity !== "power") return { length, didYouMean: [] };
-  checkMark(text, first, { ...other, length: unit?.length ?? 0 });
-  checkMark(text.slice(start), second, other);
+  requireMark(text, first, { ...other, length: unit?.length ?? 0 });
+  requireMark(text.slice(start), second, other);
   const written = text.slice(0, length);
   if (other.quantity === "power") {
     const [from, to] = [`${first.digits} ${unit?.symbol ?? other.symbol}`, `${second.digits} ${other.symbol}`];
@@ -193,7 +193,7 @@ function amountAt(text: string, context: Context, mayBeSpaced: boolean, link: Re
   const both = /^50\s*\/\s*60\s*Hz(?!\w)/i.exec(text);
   if (both !== null) return { length: both[0].length, didYouMean: [] };
   if (unit === undefined) return notUnderstood(text, first);
-  checkMark(text, first, unit);
+  requireMark(text, first, unit);
   parseNumeral(first.digits);
   const length = first.length + unit.length;
   const size = `${first.digits} ${unit.symbol}`;

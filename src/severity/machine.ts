@@ -142,7 +142,7 @@ function speedRange({ from, to }: SpeedRange): readonly [low: number, high: numb
 const [LOWEST, HIGHEST] = [20, 3000];
 
 /** Refuses a shaft height that no machine has, and one of a machine that is not electrical. */
-export function checkShaftHeight({ shaftHeight, type }: KnownFacts): void {
+export function requireShaftHeight({ shaftHeight, type }: KnownFacts): void {
   if (typeof shaftHeight !== "number") return;
   if (shaftHeight < LOWEST || shaftHeight > HIGHEST) {
     throw new VeladisError("out-of-range", {
@@ -227,7 +227,7 @@ export function knownFacts(machine: Machine): KnownFacts {
     const fact = name as Fact;
     known[fact] = isNumberFact(fact) ? numberOf(fact, given) : labelOf(fact, given);
   }
-  checkShaftHeight(known as KnownFacts);
+  requireShaftHeight(known as KnownFacts);
   if (known.shaftHeight !== undefined) known.frame ??= frameFor(machine.shaftHeight);
   return known as KnownFacts;
 }

@@ -42,9 +42,17 @@ export function marginText(
   settings: { readonly digits?: number } = {},
 ): string {
   requireShape(judgement, shape, "judgement");
-  requireKnownOptions(settings, { digits: true }, "an option of a margin in words", "options such as { digits: 4 }", {
-    parameter: "settings",
-  });
+  requireKnownOptions(
+    settings,
+    { digits: true },
+    {
+      what: "an option of a margin in words",
+      form: "options such as { digits: 4 }",
+      place: {
+        parameter: "settings",
+      },
+    },
+  );
   const { kind, limit, margin } = judgement;
   const named = `the ${limitWords(kind, limit.name)}, ${format(limit, settings)}`;
   const decibels = margin.decibels as number | null;

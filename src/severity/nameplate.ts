@@ -186,7 +186,7 @@ export function nameplate() {
       assumed.set(fact, `${fact} ${stated.get(fact)?.value}: for ${said}`);
     }
     powerOf(assumed);
-    const { speed, because } = speedOf(speeds, lines, poles, isElectrical(), contradiction);
+    const { speed, because } = speedOf({ speeds, lines, poles, isElectrical: isElectrical() }, contradiction);
     if (speed !== undefined) stated.set("speed", { value: speed, written: "" });
     const reasons = [...Object.keys(factTable).map((fact) => assumed.get(fact as Fact)), ...beside, ...because].filter(
       (reason) => reason !== undefined,

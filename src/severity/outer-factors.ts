@@ -1,13 +1,11 @@
-import { isUncertain, type Step, type StepName, type Uncertainty } from "../reading/index";
+import { factorAway, isLevelType, isUncertain, type Step, type StepName, type Uncertainty } from "../reading/index";
 
 /** Steps that multiply, so that a share stays a share. */
 const multiplying: readonly StepName[] = ["given", "convert", "scale"];
 
 /** What a number is multiplied with at its ends, k = 2. */
-function factorsOf({ standard, in: scale }: Uncertainty, of: number): readonly [low: number, high: number] {
-  if (scale === "dB") return [10 ** (-standard / 10), 10 ** (standard / 10)];
-  const share = (2 * standard) / of;
-  return [Math.max(0, 1 - share), 1 + share];
+function factorsOf(uncertainty: Uncertainty, of: number): readonly [low: number, high: number] {
+  return [factorAway(uncertainty, of, -2), factorAway(uncertainty, of, 2)];
 }
 
 /**
@@ -31,7 +29,7 @@ export function outerFactors(
   let [low, high] = [1, 1];
   for (const { does, type, value, uncertainty } of history) {
     if (uncertainty === undefined) continue;
-    const own = type.startsWith("dB") ? { ...uncertainty, in: "dB" as const } : uncertainty;
+    const own = isLevelType(type) ? { ...uncertainty, in: "dB" as const } : uncertainty;
     const [down, up] = factorsOf(own, does === "given" ? value : 1);
     low *= down;
     high *= up;

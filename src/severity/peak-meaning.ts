@@ -27,7 +27,7 @@ export function peakMeaningOf({ peakMeans = "open" }: Scheme, criterion: Criteri
  *
  * @throws {@link VeladisError} `out-of-range`
  */
-export function checkPeakMeaning({ peakMeans, classes }: Scheme): void {
+export function requirePeakMeaning({ peakMeans, classes }: Scheme): void {
   if (peakMeans === undefined) return;
   const wanted = peakMeans === "true" ? "true pk" : "pk";
   const all = classes.flatMap(({ criteria }) => criteria);

@@ -61,7 +61,11 @@ function asideOfCondition(scheme: Scheme, facts: KnownFacts, assume: Assume): st
 /** A machine in a scheme that is named. */
 function placedByName(scheme: Scheme, facts: KnownFacts, assume: Assume): PlacedMachine {
   const usual = usualCaseOf(scheme, facts);
-  const machine = placed(scheme, facts, assume, facts, assume === "nothing" ? usualMissing(usual) : []);
+  const machine = placed(
+    scheme,
+    { facts, given: facts, usual: assume === "nothing" ? usualMissing(usual) : [] },
+    assume,
+  );
   return Object.freeze({
     ...machine,
     assumedFacts: Object.freeze([...usualTexts(usual), ...machine.assumedFacts]),
@@ -69,13 +73,14 @@ function placedByName(scheme: Scheme, facts: KnownFacts, assume: Assume): Placed
   });
 }
 
-function placed(
-  scheme: Scheme,
-  facts: KnownFacts,
-  assume: Assume,
-  given: KnownFacts,
-  usual: readonly MissingFact[] = [],
-): PlacedMachine {
+/** What is known of a machine: its facts, those of them that were given, and the usual ones that were not. */
+interface ToPlace {
+  readonly facts: KnownFacts;
+  readonly given: KnownFacts;
+  readonly usual: readonly MissingFact[];
+}
+
+function placed(scheme: Scheme, { facts, given, usual }: ToPlace, assume: Assume): PlacedMachine {
   const match = matchMachine(scheme, facts);
   const [chosen, assumed] = requireClass(scheme, match, assume, usual);
   return Object.freeze({
@@ -111,7 +116,7 @@ function placesIn(scheme: Scheme, assume: Assume) {
     ofFacts: cached((facts) => placedByName(scheme, JSON.parse(facts) as KnownFacts, assume)),
     ofNarrowed: cached((both) => {
       const [facts, given] = JSON.parse(both) as [KnownFacts, KnownFacts];
-      return placed(scheme, facts, assume, given);
+      return placed(scheme, { facts, given, usual: [] }, assume);
     }),
   };
 }

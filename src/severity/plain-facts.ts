@@ -8,7 +8,7 @@ import {
   VeladisError,
 } from "../core/index";
 import { type Fact, facts, isNumberFact } from "./facts";
-import { checkShaftHeight, closedLabels, type FactValue, type KnownFacts } from "./machine";
+import { closedLabels, type FactValue, type KnownFacts, requireShaftHeight } from "./machine";
 
 function checkedNumber(given: unknown, what: string): FactValue {
   if (!Array.isArray(given)) return requirePositive(given as number, what);
@@ -27,7 +27,7 @@ function checkedNumber(given: unknown, what: string): FactValue {
  */
 export function plainFacts(machine: KnownFacts): KnownFacts {
   const form = 'facts of a machine such as { power: 90, support: "rigid" }';
-  requireKnownOptions(machine, facts, "a fact about a machine", form);
+  requireKnownOptions(machine, facts, { what: "a fact about a machine", form });
   const known: { [F in Fact]?: FactValue } = {};
   for (const [name, given] of Object.entries(machine) as [Fact, unknown][]) {
     if (given === undefined) continue;
@@ -39,7 +39,7 @@ export function plainFacts(machine: KnownFacts): KnownFacts {
       known[name] = labels ? requireChoice(given, labels, entry.ask) : requireText(given as string, entry.ask);
     }
   }
-  checkShaftHeight(known);
+  requireShaftHeight(known);
   const { naturalFrequency, application } = known;
   if ((naturalFrequency ?? application) === undefined && (known.support === undefined || known.mounting === undefined))
     return known;

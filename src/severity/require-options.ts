@@ -14,7 +14,7 @@ function requireAssume(assume: unknown): void {
  * @throws {@link VeladisError} `missing-option` where there are none, `wrong-type`, `unknown-option`
  */
 export function requireOptions<T extends object>(options: T, known: object): T {
-  requireKnownOptions(options, known, "an option of a judgement", FORM);
+  requireKnownOptions(options, known, { what: "an option of a judgement", form: FORM });
   requireAssume((options as { assume?: unknown }).assume);
   // null would be left out by one criterion and be refused by another
   if ((options as { crestFactor?: unknown }).crestFactor === null) {

@@ -51,7 +51,7 @@ function only<One extends { readonly written: string }>(
   return first;
 }
 
-function checkSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonly number[]): void {
+function requireSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonly number[]): void {
   const turns = hertzOf(speed);
   if (turns === undefined) return;
   const explains = (line: number): boolean => {
@@ -71,6 +71,14 @@ function checkSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonly 
   });
 }
 
+/** What a line says of speeds: speeds, line frequencies and numbers of poles, and whether the machine is electrical. */
+interface SpeedsSaid {
+  readonly speeds: readonly SpeedSaid[];
+  readonly lines: readonly SpeedSaid[];
+  readonly poles: readonly Poles[];
+  readonly isElectrical: boolean;
+}
+
 /**
  * The shaft speed that speeds, line frequencies and numbers of poles of a line say, and what that assumes.
  *
@@ -80,10 +88,7 @@ function checkSlip({ written, speed }: SpeedSaid, poles: Poles, lines: readonly 
  * @throws what `refusal` makes of two that differ, and `out-of-range` for a speed that the poles do not explain
  */
 export function speedOf(
-  speeds: readonly SpeedSaid[],
-  lines: readonly SpeedSaid[],
-  poles: readonly Poles[],
-  isElectrical: boolean,
+  { speeds, lines, poles, isElectrical }: SpeedsSaid,
   refusal: (what: string, a: string, b: string) => VeladisError,
 ): { speed?: Machine["speed"]; because: readonly string[] } {
   const because: string[] = [];
@@ -107,7 +112,8 @@ export function speedOf(
       because.push(`${rangeText(stated)}: "${one.written}" is taken for the same`);
   }
   if (stated !== undefined) {
-    if (pole !== undefined) checkSlip(stated, pole, line === undefined ? lineFrequencies : [hertzOf(line.speed) ?? 0]);
+    if (pole !== undefined)
+      requireSlip(stated, pole, line === undefined ? lineFrequencies : [hertzOf(line.speed) ?? 0]);
     if (couldBeLine(stated))
       because.push(`${rangeText(stated)}: for "${stated.written}", taken for the shaft's and not the line's`);
     if (stated.spaced) because.push(`${rangeText(stated)}: for "${stated.written}", taken for one number`);

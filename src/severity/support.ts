@@ -55,7 +55,7 @@ export function supportOf(naturalFrequency: Frequency, excitation: Frequency): "
 }
 
 /** Refuses a support and a mounting of which one is rigid and the other is not: each stands in for the other. */
-function checkMounting(known: KnownFacts): KnownFacts {
+function requireMounting(known: KnownFacts): KnownFacts {
   const { support, mounting } = known;
   if (typeof support !== "string" || typeof mounting !== "string") return known;
   const isKnown = ["rigid", "flexible"].some((one) => labelsAgree("mounting", one, mounting));
@@ -73,7 +73,7 @@ function checkMounting(known: KnownFacts): KnownFacts {
  * @throws {@link VeladisError} `out-of-range` when a support is stated that contradicts them, or a mounting the support
  */
 export function withSupport(known: KnownFacts): KnownFacts {
-  return checkMounting(withComputed(known));
+  return requireMounting(withComputed(known));
 }
 
 function withComputed(known: KnownFacts): KnownFacts {

@@ -34,7 +34,7 @@ export function zoneLadder(bounds: readonly number[], zones: readonly Zone[], is
   const array = (given: ArrayLike<number>, into?: Uint8Array): Uint8Array => {
     const values = numbersOf(given, "a list of readings", "values");
     const target = into ?? new Uint8Array(values.length);
-    checkArrays(values, target);
+    requireArrays(values, target);
     // nothing but readings keeps this 0: a branch in the loop would cost more than the judgement
     let fault = 0;
     for (let i = 0; i < values.length; i++) {
@@ -58,7 +58,7 @@ function refuseFirst(values: Float64Array, lowest: number, isLevel: boolean): vo
   refuse(values[i] as number, isLevel, ` at index ${i}`, { parameter: "values", index: i });
 }
 
-function checkArrays(values: Float64Array, target: Uint8Array): void {
+function requireArrays(values: Float64Array, target: Uint8Array): void {
   if (!(target instanceof Uint8Array)) {
     throw new VeladisError("wrong-type", {
       expected: "a Uint8Array for the zones",

@@ -42,12 +42,21 @@ function integrating(sections: readonly Section[], integrations: number, rate: n
   });
 }
 
+/** What a filter is made for. */
+interface BandFilterSettings {
+  readonly band: Band;
+  readonly order: number;
+  readonly rate: number;
+  /** Differentiations, -2 to 2; below zero they are integrations. */
+  readonly steps: number;
+  /** The most samples that a block has. */
+  readonly blockLength: number;
+}
+
 /**
  * The filter for a band of a sampling rate.
- *
- * @param steps - differentiations, -2 to 2; below zero they are integrations
  */
-export function bandFilter(band: Band, order: number, rate: number, steps: number, blockLength: number): BandFilter {
+export function bandFilter({ band, order, rate, steps, blockLength }: BandFilterSettings): BandFilter {
   const plain = butterworth({ type: "band-pass", order, edges: band, rate });
   const sections = steps < 0 ? integrating(plain, -steps, rate) : plain;
   const state = restingState(sections);

@@ -81,7 +81,7 @@ const keys: Readonly<Record<keyof BandWaveformOptions, true>> = /* @__PURE__ */ 
  * ```
  */
 export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
-  requireKnownOptions(options, keys, "an option of a waveform", "options with rate, unit, band and as");
+  requireKnownOptions(options, keys, { what: "an option of a waveform", form: "options with rate, unit, band and as" });
   const from = sampleUnit(options.unit);
   const unit = sampleUnit(options.as);
   const over = requireOversampling(options.oversample ?? 1);

@@ -44,8 +44,12 @@ export function butterfly3(x: Float64Array, start: number, part: number, roots: 
     x[a + 1] = ai + si;
     const mr = ar - 0.5 * sr;
     const mi = ai - 0.5 * si;
-    turn(x, b, mr + di, mi - dr, roots, k);
-    turn(x, c, mr - di, mi + dr, roots, k + 2);
+    x[b] = mr + di;
+    x[b + 1] = mi - dr;
+    turn(x, b, roots, k);
+    x[c] = mr - di;
+    x[c + 1] = mi + dr;
+    turn(x, c, roots, k + 2);
   }
 }
 
@@ -125,14 +129,25 @@ export function butterfly5(x: Float64Array, start: number, part: number, roots: 
     const q1i = SIN_72 * d1i + SIN_144 * d2i;
     const q2r = SIN_144 * d1r - SIN_72 * d2r;
     const q2i = SIN_144 * d1i - SIN_72 * d2i;
-    turn(x, b, p1r + q1i, p1i - q1r, roots, k);
-    turn(x, c, p2r + q2i, p2i - q2r, roots, k + 2);
-    turn(x, d, p2r - q2i, p2i + q2r, roots, k + 4);
-    turn(x, e, p1r - q1i, p1i + q1r, roots, k + 6);
+    x[b] = p1r + q1i;
+    x[b + 1] = p1i - q1r;
+    turn(x, b, roots, k);
+    x[c] = p2r + q2i;
+    x[c + 1] = p2i - q2r;
+    turn(x, c, roots, k + 2);
+    x[d] = p2r - q2i;
+    x[d + 1] = p2i + q2r;
+    turn(x, d, roots, k + 4);
+    x[e] = p1r - q1i;
+    x[e + 1] = p1i + q1r;
+    turn(x, e, roots, k + 6);
   }
 }
 
-function turn(x: Float64Array, at: number, re: number, im: number, roots: Float64Array, k: number): void {
+/** Turns a number by a root, in place. */
+function turn(x: Float64Array, at: number, roots: Float64Array, k: number): void {
+  const re = x[at] as number;
+  const im = x[at + 1] as number;
   const wr = roots[k] as number;
   const wi = roots[k + 1] as number;
   x[at] = re * wr - im * wi;
@@ -143,28 +158,27 @@ function turn(x: Float64Array, at: number, re: number, im: number, roots: Float6
 export function butterflyOf(radix: number): Butterfly {
   const circle = new Float64Array(2 * radix);
   for (let j = 0; j < radix; j++) writeRootOfUnity(circle, 2 * j, j, radix);
-  const held = new Float64Array(2 * radix);
+  const inputs = new Float64Array(2 * radix);
   return (x, start, part, roots) => {
     const width = 2 * part;
     for (let a = start, k = 0; a < start + width; a += 2, k += 2 * (radix - 1)) {
       for (let j = 0; j < radix; j++) {
-        held[2 * j] = x[a + j * width] as number;
-        held[2 * j + 1] = x[a + j * width + 1] as number;
+        inputs[2 * j] = x[a + j * width] as number;
+        inputs[2 * j + 1] = x[a + j * width + 1] as number;
       }
       for (let q = 0; q < radix; q++) {
-        let re = held[0] as number;
-        let im = held[1] as number;
+        let re = inputs[0] as number;
+        let im = inputs[1] as number;
         for (let j = 1, t = q; j < radix; j++, t = (t + q) % radix) {
-          const hr = held[2 * j] as number;
-          const hi = held[2 * j + 1] as number;
+          const hr = inputs[2 * j] as number;
+          const hi = inputs[2 * j + 1] as number;
           re += hr * (circle[2 * t] as number) - hi * (circle[2 * t + 1] as number);
           im += hr * (circle[2 * t + 1] as number) + hi * (circle[2 * t] as number);
         }
-        if (q > 0) turn(x, a + q * width, re, im, roots, k + 2 * (q - 1));
-        else {
-          x[a] = re;
-          x[a + 1] = im;
-        }
+        const at = a + q * width;
+        x[at] = re;
+        x[at + 1] = im;
+        if (q > 0) turn(x, at, roots, k + 2 * (q - 1));
       }
     }
   };

@@ -126,7 +126,10 @@ const keys: Readonly<Record<keyof ButterworthOptions, true>> = /* @__PURE__ */ O
  * ```
  */
 export function butterworth(options: ButterworthOptions): Section[] {
-  requireKnownOptions(options, keys, "an option of a filter", "options with type, order, edges and rate");
+  requireKnownOptions(options, keys, {
+    what: "an option of a filter",
+    form: "options with type, order, edges and rate",
+  });
   const { type } = options;
   requireChoice(type, Object.keys(zeros), "a type of filter");
   const rate = requireSamplingRate(options.rate);

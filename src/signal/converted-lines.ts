@@ -28,7 +28,11 @@ export function lowestFrequency(from: number | undefined, steps: number, resolut
 
 /** Refuses options of a converted spectrum or density but the lowest frequency. */
 export function requireConversion<Options extends { readonly from?: number }>(options: Options): Options {
-  return requireKnownOptions(options, { from: true }, "an option of converted lines", "options such as { from: 10 }");
+  return requireKnownOptions(
+    options,
+    { from: true },
+    { what: "an option of converted lines", form: "options such as { from: 10 }" },
+  );
 }
 
 /** First line at or above a frequency. */

@@ -52,7 +52,7 @@ const keys: Readonly<Record<keyof DensityOptions, true>> = /* @__PURE__ */ Objec
  * ```
  */
 export function density(samples: Samples, options: DensityOptions): Density {
-  requireKnownOptions(options, keys, "an option of a density", "options with rate and unit");
+  requireKnownOptions(options, keys, { what: "an option of a density", form: "options with rate and unit" });
   const rate = requireSamplingRate(options.rate);
   const squared = sampleUnit(options.unit);
   const x = vibrationSamples(samples, 2 * SEGMENTS);

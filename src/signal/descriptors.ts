@@ -86,7 +86,7 @@ const keys: Readonly<Record<keyof DescriptorsOptions, true>> = /* @__PURE__ */ O
  * ```
  */
 export function descriptors(samples: Samples, options: DescriptorsOptions): Descriptors {
-  requireKnownOptions(options, keys, "an option of descriptors", "options with the unit");
+  requireKnownOptions(options, keys, { what: "an option of descriptors", form: "options with the unit" });
   const unit = sampleUnit(options.unit);
   const removed = requireTrend(options.detrend ?? "mean");
   const x = vibrationSamples(samples);

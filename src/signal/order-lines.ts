@@ -53,8 +53,7 @@ export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): Orde
   const { within = 0.02, orders = [1, 2, 3, 4] } = requireKnownOptions(
     options,
     { speed: true, orders: true, within: true },
-    "an option of lines at orders",
-    'options with { speed: "1490 r/min" }',
+    { what: "an option of lines at orders", form: 'options with { speed: "1490 r/min" }' },
   );
   const shaft = hertz(options.speed);
   if (!(typeof within === "number" && within >= 0 && within < 0.5)) {

@@ -108,7 +108,10 @@ const keys: Readonly<Record<keyof OverallStreamOptions, true>> = /* @__PURE__ */
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {
-  requireKnownOptions(options, keys, "an option of a running level", "options with rate, unit, band and as");
+  requireKnownOptions(options, keys, {
+    what: "an option of a running level",
+    form: "options with rate, unit, band and as",
+  });
   const rate = requireSamplingRate(options.rate);
   const unit = sampleUnit(options.unit);
   const answer = linearType(options.as);
@@ -116,7 +119,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
   const steps = derivativeOrder(unit, answer.unit);
   const order = requireFilterOrder(options.order ?? DEFAULT_ORDER, 1 + Math.max(0, -steps));
   const band = requireBand(options.band, rate, 0);
-  const filter = bandFilter(band, order, rate, steps, BLOCK);
+  const filter = bandFilter({ band, order, rate, steps, blockLength: BLOCK });
   const settle =
     options.settle === undefined
       ? filter.settling

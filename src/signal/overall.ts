@@ -63,7 +63,10 @@ const keys: Readonly<Record<keyof OverallOptions, true>> = /* @__PURE__ */ Objec
  * ```
  */
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
-  requireKnownOptions(options, keys, "an option of an overall level", "options with rate, unit, band and as");
+  requireKnownOptions(options, keys, {
+    what: "an option of an overall level",
+    form: "options with rate, unit, band and as",
+  });
   const unit = sampleUnit(options.unit);
   const answer = linearType(options.as);
   const over = requireOversampling(options.oversample ?? 1);

@@ -106,7 +106,7 @@ const keys: Readonly<Record<keyof ProfileOptions, true>> = /* @__PURE__ */ Objec
  */
 export function profileOverall(points: readonly BreakPoint[], options: ProfileOptions): ProfileOverall {
   const checked = requireBreakPoints(points);
-  requireKnownOptions(options, keys, "an option of a profile", "options with unit and as");
+  requireKnownOptions(options, keys, { what: "an option of a profile", form: "options with unit and as" });
   const unit = densityUnit(options.unit);
   const answer = linearType(options.as);
   if (answer.detector !== "rms") {

@@ -26,6 +26,12 @@ export interface RecordBins {
   >;
 }
 
+/** Where bins lie: the number of the first, and how far they are apart in Hz. */
+interface BinsPlaced {
+  readonly first: number;
+  readonly resolution: number;
+}
+
 /** Gains of amplitude for each bin: `(2 pi f)^steps`. */
 function derivativeGains(first: number, last: number, resolution: number, steps: number): Float64Array {
   const gains = new Float64Array(last - first + 1).fill(1);
@@ -39,7 +45,7 @@ function derivativeGains(first: number, last: number, resolution: number, steps:
   return gains;
 }
 
-function withEdges(gains: Float64Array, first: number, resolution: number, band: Band, order: number): void {
+function withEdges(gains: Float64Array, { first, resolution }: BinsPlaced, band: Band, order: number): void {
   for (let i = 0; i < gains.length; i++) {
     gains[i] = (gains[i] as number) * Math.sqrt(powerGain(band[0], band[1], order, (first + i) * resolution));
   }
@@ -78,7 +84,7 @@ export function recordBins(samples: Samples, options: RecordOptions, steps: numb
   const fft = realFftOf(count);
   const bins = fft.bins(fft.transform(x), first, last);
   const gains = derivativeGains(first, last, resolution, steps);
-  if (order !== undefined) withEdges(gains, first, resolution, band, order);
+  if (order !== undefined) withEdges(gains, { first, resolution }, band, order);
   return {
     bins,
     gains,

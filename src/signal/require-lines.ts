@@ -8,13 +8,13 @@ import type { Spectrum } from "./spectrum-type";
 import type { Averaging } from "./welch";
 import { windows } from "./windows";
 
-function checkName(table: object, name: unknown, what: string): void {
+function requireNameIn(table: object, name: unknown, what: string): void {
   if (typeof name === "string" && Object.hasOwn(table, name)) return;
   throw new VeladisError("wrong-type", { expected: what, received: shown(name), allowed: Object.keys(table) });
 }
 
 /** How the lines were averaged. */
-function checkAveraging({
+function requireAveraging({
   window,
   detrend,
   noiseBandwidth,
@@ -23,8 +23,8 @@ function checkAveraging({
   overlap,
   averages,
 }: Averaging): void {
-  checkName(windows, window, "the window of the lines");
-  checkName(trends, detrend, "what was taken off before the lines were made");
+  requireNameIn(windows, window, "the window of the lines");
+  requireNameIn(trends, detrend, "what was taken off before the lines were made");
   requirePositive(noiseBandwidth, "the noise bandwidth of the lines, above zero");
   requirePositive(coherentGain, "the coherent gain of the lines, above zero");
   requirePositive(segment, "the segment of the lines, above zero");
@@ -33,13 +33,13 @@ function checkAveraging({
 }
 
 /** Lines whose numbers can be counted on: a step of zero would make endless loops of those that walk them. */
-function checkLines(lines: Omit<Density, "unit" | "squared">): void {
+function requireLineNumbers(lines: Omit<Density, "unit" | "squared">): void {
   const { rate, resolution, from, values, quantity } = lines;
-  checkAveraging(lines);
+  requireAveraging(lines);
   requirePositive(rate, "the sampling rate of the lines, above zero");
   requirePositive(resolution, "the resolution of the lines, above zero");
   requireNonNegative(from, "the frequency from which on lines are given");
-  checkName(quantities, quantity, "the quantity of the lines");
+  requireNameIn(quantities, quantity, "the quantity of the lines");
   if (!(values instanceof Float64Array)) {
     throw new VeladisError("wrong-type", { expected: "lines in a Float64Array", received: shown(values) });
   }
@@ -54,15 +54,15 @@ function checkLines(lines: Omit<Density, "unit" | "squared">): void {
  */
 export function requireSpectrum(spectrum: Spectrum): Spectrum {
   const { unit, detector, derivativeOrder } = requireGiven(spectrum, "a spectrum");
-  checkName(units, unit, "the unit of a spectrum");
-  checkName(detectors, detector, "the detector of a spectrum");
+  requireNameIn(units, unit, "the unit of a spectrum");
+  requireNameIn(detectors, detector, "the detector of a spectrum");
   if (!(Number.isInteger(derivativeOrder) && Math.abs(derivativeOrder) <= 2)) {
     throw new VeladisError("out-of-range", {
       expected: "a derivative order from -2 to 2",
       received: shown(derivativeOrder),
     });
   }
-  checkLines(spectrum);
+  requireLineNumbers(spectrum);
   return spectrum;
 }
 
@@ -72,7 +72,7 @@ export function requireSpectrum(spectrum: Spectrum): Spectrum {
  * @throws {@link VeladisError} as {@link requireSpectrum}
  */
 export function requireDensity(density: Density): Density {
-  checkName(units, requireGiven(density, "a density").squared, "the unit of a density");
-  checkLines(density);
+  requireNameIn(units, requireGiven(density, "a density").squared, "the unit of a density");
+  requireLineNumbers(density);
   return density;
 }

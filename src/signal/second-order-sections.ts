@@ -61,11 +61,11 @@ export function restingState(sections: readonly Section[]): Float64Array {
 }
 
 /** Runs one section over the first `count` numbers of `x`, in place. */
-function runOne(x: Float64Array, count: number, { b, a }: Section, state: Float64Array, at: number): void {
+function runOne(x: Float64Array, count: number, { b, a }: Section, state: Float64Array): void {
   const [b0, b1, b2] = b;
   const [a1, a2] = a;
-  let s = state[at] as number;
-  let t = state[at + 1] as number;
+  let s = state[0] as number;
+  let t = state[1] as number;
   for (let i = 0; i < count; i++) {
     const v = x[i] as number;
     const y = b0 * v + s;
@@ -73,20 +73,20 @@ function runOne(x: Float64Array, count: number, { b, a }: Section, state: Float6
     t = b2 * v - a2 * y;
     x[i] = y;
   }
-  state[at] = s;
-  state[at + 1] = t;
+  state[0] = s;
+  state[1] = t;
 }
 
 /** Runs two sections at a time, whose recursions then overlap in the processor. */
-function runTwo(x: Float64Array, count: number, one: Section, two: Section, state: Float64Array, at: number): void {
+function runTwo(x: Float64Array, count: number, [one, two]: readonly [Section, Section], state: Float64Array): void {
   const [b0, b1, b2] = one.b;
   const [a1, a2] = one.a;
   const [d0, d1, d2] = two.b;
   const [c1, c2] = two.a;
-  let s = state[at] as number;
-  let t = state[at + 1] as number;
-  let u = state[at + 2] as number;
-  let w = state[at + 3] as number;
+  let s = state[0] as number;
+  let t = state[1] as number;
+  let u = state[2] as number;
+  let w = state[3] as number;
   for (let i = 0; i < count; i++) {
     const v = x[i] as number;
     const y = b0 * v + s;
@@ -97,28 +97,27 @@ function runTwo(x: Float64Array, count: number, one: Section, two: Section, stat
     w = d2 * y - c2 * z;
     x[i] = z;
   }
-  state[at] = s;
-  state[at + 1] = t;
-  state[at + 2] = u;
-  state[at + 3] = w;
+  state[0] = s;
+  state[1] = t;
+  state[2] = u;
+  state[3] = w;
 }
 
 /** Runs three sections at a time: the whole of a band-pass of order 3. */
-function runThree(x: Float64Array, count: number, chain: readonly Section[], state: Float64Array, at: number): void {
-  const [one, two, three] = chain.slice(at, at + 3) as [Section, Section, Section];
+function runThree(x: Float64Array, count: number, chain: readonly Section[], state: Float64Array): void {
+  const [one, two, three] = chain as readonly [Section, Section, Section];
   const [b0, b1, b2] = one.b;
   const [a1, a2] = one.a;
   const [d0, d1, d2] = two.b;
   const [c1, c2] = two.a;
   const [f0, f1, f2] = three.b;
   const [e1, e2] = three.a;
-  const from = STATE * at;
-  let s = state[from] as number;
-  let t = state[from + 1] as number;
-  let u = state[from + 2] as number;
-  let w = state[from + 3] as number;
-  let p = state[from + 4] as number;
-  let q = state[from + 5] as number;
+  let s = state[0] as number;
+  let t = state[1] as number;
+  let u = state[2] as number;
+  let w = state[3] as number;
+  let p = state[4] as number;
+  let q = state[5] as number;
   for (let i = 0; i < count; i++) {
     const v = x[i] as number;
     const y = b0 * v + s;
@@ -132,12 +131,12 @@ function runThree(x: Float64Array, count: number, chain: readonly Section[], sta
     q = f2 * z - e2 * o;
     x[i] = o;
   }
-  state[from] = s;
-  state[from + 1] = t;
-  state[from + 2] = u;
-  state[from + 3] = w;
-  state[from + 4] = p;
-  state[from + 5] = q;
+  state[0] = s;
+  state[1] = t;
+  state[2] = u;
+  state[3] = w;
+  state[4] = p;
+  state[5] = q;
 }
 
 /**
@@ -147,11 +146,12 @@ function runThree(x: Float64Array, count: number, chain: readonly Section[], sta
 export function runSections(x: Float64Array, count: number, sections: readonly Section[], state: Float64Array): void {
   let i = 0;
   if (sections.length % 2 === 1 && sections.length >= 3) {
-    runThree(x, count, sections, state, 0);
+    runThree(x, count, sections, state);
     i = 3;
   }
   for (; i + 1 < sections.length; i += 2) {
-    runTwo(x, count, sections[i] as Section, sections[i + 1] as Section, state, STATE * i);
+    const both = [sections[i] as Section, sections[i + 1] as Section] as const;
+    runTwo(x, count, both, state.subarray(STATE * i));
   }
-  if (i < sections.length) runOne(x, count, sections[i] as Section, state, STATE * i);
+  if (i < sections.length) runOne(x, count, sections[i] as Section, state.subarray(STATE * i));
 }

@@ -38,7 +38,7 @@ const keys: Readonly<Record<keyof SpectrumOptions, true>> = /* @__PURE__ */ Obje
 
 /** Refuses options that no spectrum has. */
 function requireSpectrumOptions<Options extends SpectrumOptions>(options: Options): Options {
-  return requireKnownOptions(options, keys, "an option of a spectrum", "options with rate and unit");
+  return requireKnownOptions(options, keys, { what: "an option of a spectrum", form: "options with rate and unit" });
 }
 
 /**
@@ -63,11 +63,14 @@ export function spectrumStream(options: SpectrumOptions & { readonly segment: nu
   return spectrumOf(requireSpectrumOptions(options), undefined);
 }
 
-/** The stream for a signal, or for a record that is held whole. */
-function spectrumOf(options: SpectrumOptions & { readonly segment: number }, held: number | undefined): SpectrumStream {
+/** The stream for a signal, or for a record that is available whole. */
+function spectrumOf(
+  options: SpectrumOptions & { readonly segment: number },
+  available: number | undefined,
+): SpectrumStream {
   const rate = requireSamplingRate(options.rate);
   const unit = sampleUnit(options.unit);
-  const averager = welchAverager(options, held);
+  const averager = welchAverager(options, available);
   // refused before a long signal has gone by, not after
   const steps = options.as === undefined ? 0 : derivativeOrder(unit, linearType(options.as).unit);
   lowestFrequency(options.from, steps, rate / options.segment);

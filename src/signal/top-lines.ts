@@ -38,8 +38,7 @@ export function topLines(spectrum: Spectrum, options: TopLinesOptions = {}): Spe
   const { count = 10, band } = requireKnownOptions(
     options,
     { count: true, band: true },
-    "an option of a list of lines",
-    "options such as { count: 5 }",
+    { what: "an option of a list of lines", form: "options such as { count: 5 }" },
   );
   if (!(Number.isInteger(count) && count >= 1)) {
     throw new VeladisError("out-of-range", { expected: "a number of lines, 1 or more", received: shown(count) });

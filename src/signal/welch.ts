@@ -51,14 +51,14 @@ export interface WelchAverager {
 const LONGEST = 4_194_304;
 
 /** The segment, if it can be one: refused before any room is made for it. */
-function requireSegment(segment: number, held: number | undefined): number {
-  if (!(Number.isSafeInteger(segment) && segment >= 2 && (held !== undefined || segment <= LONGEST))) {
+function requireSegment(segment: number, available: number | undefined): number {
+  if (!(Number.isSafeInteger(segment) && segment >= 2 && (available !== undefined || segment <= LONGEST))) {
     throw new VeladisError("out-of-range", {
-      expected: `a segment of a whole number of samples, 2 or more${held === undefined ? ` and at most ${LONGEST}` : ""}`,
+      expected: `a segment of a whole number of samples, 2 or more${available === undefined ? ` and at most ${LONGEST}` : ""}`,
       received: shown(segment),
     });
   }
-  if (held !== undefined && segment > held) throw tooShort(segment, held);
+  if (available !== undefined && segment > available) throw tooShort(segment, available);
   return segment;
 }
 
@@ -79,10 +79,13 @@ function requireOverlap(overlap: number): number {
  * Audio Electroacoust. 15 (1967) 70-73: power of windowed segments that overlap. Samples behind the last full segment
  * do not count.
  *
- * @param held - samples of a record that is held whole; left out for a signal that comes in pieces
+ * @param available - samples of a record that is available whole; left out for a signal that comes in pieces
  */
-export function welchAverager(options: AveragingOptions & { readonly segment: number }, held?: number): WelchAverager {
-  const segment = requireSegment(options.segment, held);
+export function welchAverager(
+  options: AveragingOptions & { readonly segment: number },
+  available?: number,
+): WelchAverager {
+  const segment = requireSegment(options.segment, available);
   const overlap = requireOverlap(options.overlap ?? 0.5);
   const window = windowName(options.window ?? "hann");
   const detrend = requireTrend(options.detrend ?? "mean");

@@ -30,19 +30,23 @@ export function commandsBefore<Command extends TripCommand>(
   };
 }
 
+/** A time on the clock, and seconds from there on. */
+interface Span {
+  readonly from: number;
+  readonly seconds: number;
+}
+
 /**
  * Lets what stands last for some seconds, with the commands that fall within them carried out at their time; one at the
  * very beginning comes before what stands.
  *
- * @param from - the time on the clock
  * @param last - lets it last for a part of the seconds, which may be 0 at the end
  */
 export function lastWith<Command extends TripCommand>(
-  from: number,
-  seconds: number,
+  { from, seconds }: Span,
   commands: readonly Command[],
   last: (part: number) => void,
-  obey: (command: Command) => void,
+  apply: (command: Command) => void,
 ): void {
   const end = from + seconds;
   let left = seconds;
@@ -52,7 +56,7 @@ export function lastWith<Command extends TripCommand>(
       last(part);
       left -= part;
     }
-    obey(command);
+    apply(command);
   }
   last(left);
 }

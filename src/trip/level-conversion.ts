@@ -1,7 +1,7 @@
 import { convertAmplitude } from "../amplitude/index";
 import { shown, VeladisError } from "../core/index";
 import type { TripRules } from "../device/index";
-import { type Assumption, agreedHertz, amplitudeIn, parsedType } from "../reading/index";
+import { type Assumption, agreedHertz, amplitudeIn, parsedType, type Step } from "../reading/index";
 import { requireLevels } from "./require-levels";
 import type { RunOptions } from "./run-options";
 
@@ -10,6 +10,8 @@ export interface LevelConversion {
   /** What every level is multiplied with. */
   readonly factor: number;
   readonly assumed: readonly Assumption[];
+  /** The steps of a level of 1; none where levels are in the unit of the threshold. */
+  readonly ofOne: readonly Step[];
 }
 
 /** The conversion from levels as they are written to the unit of the threshold. */
@@ -17,7 +19,7 @@ export function levelConversion(
   { threshold, type }: TripRules,
   { as, at }: Pick<RunOptions, "as" | "at">,
 ): LevelConversion {
-  if (as === undefined) return { factor: 1, assumed: [] };
+  if (as === undefined) return { factor: 1, assumed: [], ofOne: [] };
   const from = parsedType(as);
   if (from.reference !== 0) {
     throw new VeladisError("out-of-range", {
@@ -26,8 +28,8 @@ export function levelConversion(
     });
   }
   const hertz = agreedHertz(threshold.hertz, at);
-  const { value, assumed } = convertAmplitude(amplitudeIn(from, 1), type, hertz === undefined ? {} : { at: { hertz } });
-  return { factor: value, assumed };
+  const one = convertAmplitude(amplitudeIn(from, 1), type, hertz === undefined ? {} : { at: { hertz } });
+  return { factor: one.value, assumed: one.assumed, ofOne: one.value === 1 ? [] : (one.history as readonly Step[]) };
 }
 
 /**
@@ -40,10 +42,11 @@ export function scaledLevels(
   rules: TripRules,
   written: Pick<RunOptions, "as" | "at">,
   faults: boolean,
-): { levels: Float64Array; assumed: readonly Assumption[] } {
+): LevelConversion & { readonly levels: Float64Array } {
   const checked = requireLevels(levels, faults);
-  const { factor, assumed } = levelConversion(rules, written);
-  if (factor === 1) return { levels: checked, assumed };
+  const conversion = levelConversion(rules, written);
+  const { factor } = conversion;
+  if (factor === 1) return { levels: checked, ...conversion };
   const scaled = checked.map((level) => level * factor);
-  return { levels: requireLevels(scaled, faults), assumed };
+  return { levels: requireLevels(scaled, faults), ...conversion };
 }

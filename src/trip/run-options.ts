@@ -1,6 +1,5 @@
 import type { ConvertOptions } from "../amplitude/index";
-import { requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
-import { requireBoolean } from "../device/index";
+import { requireBoolean, requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
 import type { ReadingTypeText } from "../reading/index";
 import type { TripCommand } from "./trip-commands";
 

@@ -2,7 +2,16 @@ import { requireChoice, requireKnownKeys, requireList, shown, VeladisError } fro
 import { TIME_TOLERANCE, type TripRules } from "../device/index";
 import { assumptionNames } from "../reading/index";
 import { requireFirstOut } from "./stored-first-out";
-import { factorNow, initialState, isHeld, isInhibited, isSet, remaining, type TripState, timeOf } from "./trip-state";
+import {
+  factorNow,
+  initialState,
+  isBlockedByFault,
+  isInhibited,
+  isSet,
+  remaining,
+  type TripState,
+  timeOf,
+} from "./trip-state";
 
 const words: Readonly<Record<string, readonly unknown[]>> = /* @__PURE__ */ Object.freeze({
   phase: ["normal", "timing", "set", "clearing"],
@@ -21,7 +30,7 @@ function isRunning(limit: number, timer: number): boolean {
 
 /** Whether the level has been held against the limits since power-up or the last start: a start alone does not do so. */
 function isTaken(rules: TripRules, state: TripState): boolean {
-  return state.sinceStart > 0 && !isHeld(rules, state);
+  return state.sinceStart > 0 && !isBlockedByFault(rules, state);
 }
 
 /** What the limits are multiplied with; right after a start, or while a fault holds the channel, 1: it may have been. */

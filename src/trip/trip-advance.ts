@@ -3,7 +3,7 @@ import { type Channel, recordEvent } from "./channel";
 import {
   causeOf,
   factorNow,
-  isHeld,
+  isBlockedByFault,
   isInhibited,
   levelNow,
   remaining,
@@ -32,14 +32,14 @@ function expire(channel: Channel, time: number): void {
 
 /** Lets run out what has run its time; while a sensor fault holds the channel, nothing does. */
 export function runOut(channel: Channel, time: number): void {
-  if (!isHeld(channel.rules, channel.state)) expire(channel, time);
+  if (!isBlockedByFault(channel.rules, channel.state)) expire(channel, time);
 }
 
 /** Makes all changes that take no time. */
 export function transition(channel: Channel, time: number): void {
   const { rules, state } = channel;
   if (!state.powered) return;
-  if (isHeld(rules, state)) {
+  if (isBlockedByFault(rules, state)) {
     if (state.phase === "timing" && rules.sensorFault === "bad") {
       enter(state, "normal");
       recordEvent(channel, time, "rode out");
@@ -73,7 +73,7 @@ export function untilChange({ rules, state }: Channel, most: number): number {
       if (left > 0) next = Math.min(next, left);
     }
   }
-  if (isHeld(rules, state)) return next;
+  if (isBlockedByFault(rules, state)) return next;
   if (state.phase === "timing") return Math.min(next, remaining(rules.onDelay, state.timer));
   if (state.phase === "clearing") return Math.min(next, remaining(rules.offDelay, state.timer));
   return next;
@@ -83,7 +83,7 @@ export function untilChange({ rules, state }: Channel, most: number): number {
 export function runOn({ rules, state }: Channel, span: number): void {
   // a device without power has lost its timers, and its windows begin anew with the power
   if (state.sinceStart < rules.windows) state.sinceStart = Math.min(state.sinceStart + span, rules.windows);
-  if (!isHeld(rules, state) && (state.phase === "timing" || state.phase === "clearing")) state.timer += span;
+  if (!isBlockedByFault(rules, state) && (state.phase === "timing" || state.phase === "clearing")) state.timer += span;
 }
 
 /** What float noise leaves over of a time when a window or a delay ends with it. */

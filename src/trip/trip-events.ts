@@ -1,4 +1,4 @@
-import type { Assumption } from "../reading/index";
+import type { Assumption, Step } from "../reading/index";
 
 /** What can happen to a trip channel. */
 export const tripEvents = /* @__PURE__ */ Object.freeze({
@@ -35,4 +35,6 @@ export interface TripEvent {
   readonly reason?: string;
   /** What was assumed in the threshold and in the levels up to this one; left out where nothing was. */
   readonly assumed?: readonly Assumption[];
+  /** The steps to the level, where a run was given levels in another unit than the threshold's. */
+  readonly history?: readonly Step[];
 }

@@ -1,4 +1,5 @@
 import {
+  requireBoolean,
   requireGiven,
   requireKnownKeys,
   requireNonNegative,
@@ -9,7 +10,6 @@ import {
 import {
   deviceSettings,
   type RelaySettings,
-  requireBoolean,
   requireRelay,
   type TripRules,
   type TripSettings,
@@ -17,6 +17,7 @@ import {
 } from "../device/index";
 import { type Assumption, union } from "../reading/index";
 import { keepFirstOut } from "./channel";
+import { eventsWithHistory } from "./events-with-history";
 import { scaledLevels } from "./level-conversion";
 import { type RunOptions, requireRunOptions } from "./run-options";
 import { requireState } from "./stored-state";
@@ -189,13 +190,13 @@ export class TripLogic {
     if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
     requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const faults = requireRunOptions(options).nan !== undefined;
-    const { levels: scaled, assumed } = scaledLevels(levels, this.rules, options, faults);
+    const scaled = scaledLevels(levels, this.rules, options, faults);
     const commands = requireCommands(options.commands);
-    const state = { ...this.#state, assumed: union(this.#state.assumed, assumed) };
-    const events = runHistory({ rules: this.rules, state }, { levels: scaled, dt, commands, options });
+    const state = { ...this.#state, assumed: union(this.#state.assumed, scaled.assumed) };
+    const events = runHistory({ rules: this.rules, state }, { levels: scaled.levels, dt, commands, options });
     keepFirstOut(state);
     this.#state = state;
-    return events;
+    return scaled.ofOne.length === 0 ? events : eventsWithHistory(events, () => scaled);
   }
 
   /** Resets a latched output by hand; refused while the level is not below the reset level. */

@@ -20,13 +20,19 @@ export interface History {
   readonly options: RunOptions;
 }
 
+/** A level of a run: NaN for a sensor fault, and whether it is above the range of its loop. */
+interface RunLevel {
+  readonly level: number;
+  readonly above: boolean;
+}
+
 /** Lets one level last for some seconds, with the commands that fall within them carried out at their time. */
-function applyLevel(channel: Channel, level: number, seconds: number, commands: Commands, above = false): void {
+function applyLevel(channel: Channel, { level, above }: RunLevel, seconds: number, commands: Commands): void {
   const last = (part: number): void => {
     takeSignal(channel, level, above);
     advance(channel, part);
   };
-  lastWith(timeOf(channel.state), seconds, commands, last, ({ do: name }) => applyCommand(channel, name));
+  lastWith({ from: timeOf(channel.state), seconds }, commands, last, ({ do: name }) => applyCommand(channel, name));
 }
 
 /** Carries out commands at the present moment: all there is to a history without levels. */
@@ -49,7 +55,7 @@ function runEven(channel: Channel, { levels, commands, options }: History, dt: n
     const first = next;
     while (next < commands.length && indexOf(commands[next] as TripCommand) <= index) next++;
     scan(channel, { ...stretch, from: i, to: index });
-    applyLevel(channel, levels[index] as number, dt, commands.slice(first, next));
+    applyLevel(channel, { level: levels[index] as number, above: false }, dt, commands.slice(first, next));
     i = index + 1;
   }
   scan(channel, { ...stretch, from: i });
@@ -63,13 +69,13 @@ function runTimed(channel: Channel, { levels, commands }: History, times: ArrayL
   const due = commandsBefore(commands);
   const gap = (times[0] as number) - timeOf(state);
   if (gap > 0) {
-    const last = state.signal === "fault" ? Number.NaN : state.level;
-    applyLevel(channel, last, gap, due(times[0] as number), state.signal === "above range");
+    const level = state.signal === "fault" ? Number.NaN : state.level;
+    applyLevel(channel, { level, above: state.signal === "above range" }, gap, due(times[0] as number));
   }
   for (let i = 0; i < levels.length; i++) {
     const end = times[i + 1] ?? Number.POSITIVE_INFINITY;
     const seconds = end === Number.POSITIVE_INFINITY ? 0 : end - timeOf(state);
-    applyLevel(channel, levels[i] as number, seconds, due(end));
+    applyLevel(channel, { level: levels[i] as number, above: false }, seconds, due(end));
   }
 }
 

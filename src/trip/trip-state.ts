@@ -89,6 +89,6 @@ export function isInhibited(rules: TripRules, state: TripState): boolean {
 }
 
 /** Whether a sensor fault holds the channel as it was. */
-export function isHeld(rules: TripRules, state: TripState): boolean {
+export function isBlockedByFault(rules: TripRules, state: TripState): boolean {
   return state.signal === "fault" && rules.sensorFault !== "alarm";
 }

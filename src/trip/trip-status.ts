@@ -1,7 +1,7 @@
 import { type RelaySettings, type RelayStatus, relayNow, type TripRules } from "../device/index";
 import type { Assumption } from "../reading/index";
 import type { TripEvent } from "./trip-events";
-import { factorNow, isHeld, isInhibited, isSet, type TripState, timeOf } from "./trip-state";
+import { factorNow, isBlockedByFault, isInhibited, isSet, type TripState, timeOf } from "./trip-state";
 
 /** What a trip channel is doing, in one word; the first that holds. */
 export const tripStates = /* @__PURE__ */ Object.freeze({
@@ -37,13 +37,13 @@ export interface TripStatus extends RelayStatus {
 /** The word for what the channel is doing. */
 function stateName(rules: TripRules, state: TripState): TripStateName {
   if (!state.powered) return "no power";
-  const held = isHeld(rules, state);
+  const blockedByFault = isBlockedByFault(rules, state);
   if (isSet(state)) {
     if (state.phase === "clearing") return "clearing";
     const below = state.signal === "good" && state.level < rules.resetAt * factorNow(rules, state);
     return below && rules.latching ? "latched" : "tripped";
   }
-  if (held) return "sensor fault";
+  if (blockedByFault) return "sensor fault";
   if (state.bypassed) return "bypassed";
   if (isInhibited(rules, state)) return "inhibited";
   return state.phase === "timing" ? "timing" : "normal";
@@ -56,7 +56,7 @@ export function statusOf(
   state: TripState,
   events: readonly TripEvent[],
 ): TripStatus {
-  const blocked = !state.powered || state.bypassed || isInhibited(rules, state) || isHeld(rules, state);
+  const blocked = !state.powered || state.bypassed || isInhibited(rules, state) || isBlockedByFault(rules, state);
   return {
     time: timeOf(state),
     state: stateName(rules, state),

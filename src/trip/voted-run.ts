@@ -21,7 +21,7 @@ export interface VotedHistory {
 export interface VotedWork {
   readonly channels: readonly VotedChannel[];
   readonly votes: Votes;
-  readonly obey: (command: VotedCommand) => void;
+  readonly apply: (command: VotedCommand) => void;
 }
 
 /** The clock of all channels. */
@@ -35,11 +35,11 @@ function applyRow(work: VotedWork, take: () => void, seconds: number, commands: 
     take();
     advanceTogether(work.channels, part, work.votes);
   };
-  lastWith(clockOf(work), seconds, commands, last, work.obey);
+  lastWith({ from: clockOf(work), seconds }, commands, last, work.apply);
 }
 
 /** Gives every channel its level of a row. */
-function taker({ channels }: VotedWork, columns: readonly Float64Array[]): (row: number) => () => void {
+function levelSetter({ channels }: VotedWork, columns: readonly Float64Array[]): (row: number) => () => void {
   return (row) => () => {
     for (const [i, channel] of channels.entries()) takeSignal(channel, columns[i]?.[row] as number);
   };
@@ -48,7 +48,7 @@ function taker({ channels }: VotedWork, columns: readonly Float64Array[]): (row:
 function runEven(work: VotedWork, { columns, commands }: VotedHistory, dt: number, length: number): void {
   const start = clockOf(work);
   const indexOf = evenIndex(start, dt, length - 1);
-  const take = taker(work, columns);
+  const take = levelSetter(work, columns);
   let next = 0;
   for (let row = 0; row < length; row++) {
     const first = next;
@@ -57,8 +57,8 @@ function runEven(work: VotedWork, { columns, commands }: VotedHistory, dt: numbe
   }
 }
 
-/** Lets the last levels stand until a time. */
-function standUntil(work: VotedWork, seconds: number, commands: Commands): void {
+/** Lets the last levels last until a time. */
+function extendUntil(work: VotedWork, seconds: number, commands: Commands): void {
   const last = work.channels.map(({ state }) => ({ ...state }));
   const take = (): void => {
     for (const [i, channel] of work.channels.entries()) {
@@ -76,8 +76,8 @@ function runTimed(work: VotedWork, { columns, commands }: VotedHistory, times: A
   if (isFresh(work)) for (const { state } of channels) state.base = first;
   const due = commandsBefore(commands);
   const gap = first - clockOf(work);
-  if (gap > 0) standUntil(work, gap, due(first));
-  const take = taker(work, columns);
+  if (gap > 0) extendUntil(work, gap, due(first));
+  const take = levelSetter(work, columns);
   for (let row = 0; row < length; row++) {
     const end = times[row + 1] ?? Number.POSITIVE_INFINITY;
     applyRow(work, take(row), end === Number.POSITIVE_INFINITY ? 0 : end - clockOf(work), due(end));
@@ -110,7 +110,7 @@ export function runVotedHistory(work: VotedWork, history: VotedHistory, begin: (
   requireWithin(commands, from, to);
   begin();
   if (length === 0) {
-    for (const command of commands) work.obey(command);
+    for (const command of commands) work.apply(command);
     work.votes.begun(now);
   } else if (typeof dt === "number") runEven(work, history, dt, length);
   else runTimed(work, history, dt);

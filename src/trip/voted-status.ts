@@ -6,14 +6,16 @@ import type { VotedChannel } from "./voted-channels";
 import type { VotedOutput } from "./voted-output";
 import type { VotedEvent, VotedStatus } from "./voted-types";
 
+/** What a voted trip is made of. */
+interface VotedParts {
+  readonly output: VotedOutput;
+  readonly vote: VoteText;
+  readonly relay: RelaySettings;
+  readonly channels: readonly VotedChannel[];
+}
+
 /** State and contact of a voted trip, with what has happened. */
-export function votedStatus(
-  output: VotedOutput,
-  vote: VoteText,
-  relay: RelaySettings,
-  channels: readonly VotedChannel[],
-  events: readonly VotedEvent[],
-): VotedStatus {
+export function votedStatus({ output, vote, relay, channels }: VotedParts, events: readonly VotedEvent[]): VotedStatus {
   const { set, first } = output.state;
   const { trip, unable, effective } = output.outcome;
   const { bypassed, isPowered } = output;

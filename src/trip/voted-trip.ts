@@ -1,4 +1,5 @@
 import {
+  requireBoolean,
   requireChoice,
   requireGiven,
   requireKnownKeys,
@@ -6,8 +7,9 @@ import {
   requirePositive,
   requireText,
 } from "../core/index";
-import { type RelaySettings, requireBoolean, requireRelay } from "../device/index";
+import { type RelaySettings, requireRelay } from "../device/index";
 import { type Assumption, union } from "../reading/index";
+import { eventsWithHistory } from "./events-with-history";
 import { scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
 import { sameLength } from "./same-length";
@@ -179,11 +181,12 @@ export class VotedTrip {
       scaledLevels(histories[name] as ArrayLike<number>, rules, written.get(name) ?? {}, faults),
     );
     const channels = this.#channels;
-    const work = { channels, votes: this.#output, obey: (command: VotedCommand) => this.#obey(command) };
+    const work = { channels, votes: this.#output, apply: (command: VotedCommand) => this.#apply(command) };
     runVotedHistory(work, { columns: columns.map(({ levels }) => levels), dt, commands }, () => {
       for (const [i, { state }] of channels.entries()) state.assumed = union(state.assumed, columns[i]?.assumed ?? []);
     });
-    const events = this.#output.taken();
+    const byName = new Map(this.#names.map((name, i) => [name, columns[i]]));
+    const events = eventsWithHistory(this.#output.taken(), ({ channel }) => byName.get(channel));
     return excursions ? events : events.filter(({ event }) => event !== "timing" && event !== "rode out");
   }
 
@@ -220,7 +223,7 @@ export class VotedTrip {
   }
 
   /** Carries out a command of a history. */
-  #obey({ do: name, channel: bypassed }: Omit<VotedCommand, "at">): void {
+  #apply({ do: name, channel: bypassed }: Omit<VotedCommand, "at">): void {
     if (name === "reset") {
       const { accepted, reason } = this.reset();
       this.#output.note(this.#output.time, accepted ? "reset" : "reset refused", reason);
@@ -233,12 +236,13 @@ export class VotedTrip {
 
   /** Carries out a command that is an instant of its own. */
   #command(command: Omit<VotedCommand, "at">): VotedStatus {
-    this.#obey(command);
+    this.#apply(command);
     this.#output.begun(this.#output.time);
     return this.#status(this.#output.taken());
   }
 
   #status(events: readonly VotedEvent[]): VotedStatus {
-    return votedStatus(this.#output, this.vote, this.relay, this.#channels, events);
+    const { vote, relay } = this;
+    return votedStatus({ output: this.#output, vote, relay, channels: this.#channels }, events);
   }
 }

@@ -1,3 +1,4 @@
+import { perDecibel } from "../reading/index";
 import { WELL_KNOWN_DIVISOR } from "./arithmetic";
 import type { Graph, Input, Node } from "./node";
 
@@ -10,9 +11,6 @@ export interface FirstOrder {
   /** True where the slopes say too little on the way. */
   readonly isBent: boolean;
 }
-
-/** ln 10 / 20: the share of a linear value that a decibel is. */
-const perDecibel = 0.11512925464970229;
 
 /** The change of a node's own value for one standard uncertainty of it. */
 function ownPart({ value, isLevel }: Node, { uncertainty }: Input): number {

@@ -1,5 +1,5 @@
 import { requireGiven } from "../core/index";
-import { type Amplitude, isClipped, significant } from "../reading/index";
+import { type Amplitude, isClipped, isLevelType, significant } from "../reading/index";
 import { type UncertaintyOf, uncertaintyOf } from "./uncertainty-of";
 
 /** More decimals than this, or a whole part from here on that is rounded, are written with an exponent. */
@@ -51,7 +51,7 @@ function bothToTheirPlace(value: number, expanded: number): string {
 function isSkewed({ method, interval: [low, high], value, expanded, type }: UncertaintyOf): boolean {
   if (method === "first order") return false;
   const [below, above] = [value - low, high - value];
-  const isLevel = type.startsWith("dB");
+  const isLevel = isLevelType(type);
   return Math.max(below, above) > 1.2 * Math.min(below, above) || (!isLevel && expanded > value);
 }
 

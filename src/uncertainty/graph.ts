@@ -1,5 +1,5 @@
 import { same, VeladisError } from "../core/index";
-import { isUncertain, type Step } from "../reading/index";
+import { isLevelType, isUncertain, type Step } from "../reading/index";
 import { arithmeticOf } from "./arithmetic";
 import type { Graph, Input, Node } from "./node";
 import { phasesOf } from "./phases";
@@ -48,7 +48,8 @@ interface Draft {
 }
 
 /** The parts of a vector that was given or moved; `node` is its length. */
-function phasorOf(step: Step, place: number, draft: Draft, history: readonly Step[], node: Node): Phasor | undefined {
+function phasorOf(place: number, draft: Draft, history: readonly Step[], node: Node): Phasor | undefined {
+  const step = history[place] as Step;
   const { nodes, inputs, at, phasors, phases } = draft;
   const { does, of: [from = 0] = [], phase, phaseUncertainty } = step;
   const add = (one: Node): number => nodes.push(one) - 1;
@@ -77,7 +78,7 @@ function differenceOf(step: Step, { nodes, phasors, phases }: Draft): Phasor | u
     return undefined;
   }
   const between = (phases[second] as number) - (phases[first] as number);
-  return differencePhasor((node) => nodes.push(node) - 1, nodes, [one, other], step, between);
+  return differencePhasor(nodes, [one, other], step, between);
 }
 
 /** Inputs of one name with their number behind it: `25 Hz (1)`, `25 Hz (2)`, in the order of the history. */
@@ -132,13 +133,13 @@ export function graphOf(history: readonly Step[]): Graph {
     const node: Node = {
       of: difference ?? of.map((one) => at[one] as number),
       value,
-      isLevel: type.startsWith("dB"),
+      isLevel: isLevelType(type),
       ...(arithmetic !== undefined && { arithmetic }),
       ...(own !== undefined && { own }),
       ...(by !== undefined && { hertz: by, hz: hertz as number }),
     };
     at.push(nodes.push(node) - 1);
-    phasors.push(difference ?? phasorOf(step, place, draft, history, node));
+    phasors.push(difference ?? phasorOf(place, draft, history, node));
   });
   const [answer, vector] = [at.at(-1) as number, phasors.at(-1)];
   return { nodes, inputs: toldApart(inputs), answer, ...(vector !== undefined && { vector }), isOfVectors };

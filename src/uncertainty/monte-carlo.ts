@@ -1,4 +1,5 @@
 import { VeladisError } from "../core/index";
+import { factorAway } from "../reading/index";
 import type { Graph, Input, Node } from "./node";
 import { RADIANS } from "./phasor-nodes";
 import { normalNumbers, uniformNumbers } from "./random";
@@ -6,16 +7,13 @@ import { normalNumbers, uniformNumbers } from "./random";
 /** Draws of an answer, in what it is written in. */
 export type Draws = Float64Array;
 
-/** ln 10 / 20: the share of a linear value that a decibel is. */
-const perDecibel = 0.11512925464970229;
 const ROOT_THREE = 1.732_050_807_568_877_2;
 
 /** A node's value with its own input drawn: `z` standard uncertainties away. */
 function drawn({ value, isLevel, isSigned, of }: Node, { uncertainty }: Input, from: number, z: number): number {
   const { standard, in: scale } = uncertainty;
-  if (scale === "dB" && !isLevel) return from * Math.exp(perDecibel * standard * z);
-  // neither an amplitude nor a factor is ever below zero
-  if (of.length > 0) return from * Math.max(0, 1 + standard * z);
+  // a factor by itself is known as a share of 1
+  if ((scale === "dB" && !isLevel) || of.length > 0) return from * factorAway(uncertainty, 1, z);
   return isLevel || isSigned || value < 0 ? value + standard * z : Math.max(0, value + standard * z);
 }
 

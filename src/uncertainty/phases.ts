@@ -7,7 +7,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { parsedType, type Step, type Uncertainty } from "../reading/index";
+import { isLevelType, parsedType, type Step, type Uncertainty } from "../reading/index";
 
 /** The most that a phase may be off, in degrees: a quarter of a turn either way, beyond which it says no direction. */
 export const MOST_PHASE = 90;
@@ -50,7 +50,7 @@ function phaseAfter(
   const own = from === undefined ? undefined : before[from];
   if (does === "scale") return phase ?? own;
   // a level has no phase
-  if (does !== "convert" || own === undefined || type.startsWith("dB")) return undefined;
+  if (does !== "convert" || own === undefined || isLevelType(type)) return undefined;
   return own - 90 * quartersOf(type, (history[from as number] as Step).type);
 }
 

@@ -90,8 +90,7 @@ export function movedPhasor(
 
 /** The parts of one vector less another, or of the two added, as the angle of the step and their phases say. */
 export function differencePhasor(
-  add: (node: Node) => number,
-  nodes: readonly Node[],
+  nodes: Node[],
   [first, second]: readonly [Phasor, Phasor],
   { by = 0, phase = 0, value }: Step,
   between: number,
@@ -105,7 +104,7 @@ export function differencePhasor(
       of.map((one) => (nodes[one] as Node).value),
       1,
     );
-    return add({ of, value: reckoned, arithmetic, isSigned: true, isLevel: false });
+    return nodes.push({ of, value: reckoned, arithmetic, isSigned: true, isLevel: false }) - 1;
   }) as unknown as Phasor;
   const size = [...first, ...second].reduce((sum, at) => sum + Math.abs((nodes[at] as Node).value), 0);
   const [cosine, sine] = cosineAndSine(phase);

@@ -7,7 +7,7 @@ import {
   shown,
   VeladisError,
 } from "../core/index";
-import { type Amplitude, amplitudeOf, checkedSteps, historyOf, type Step } from "../reading/index";
+import { type Amplitude, amplitudeOf, checkedSteps, historyOf, isLevelType, type Step } from "../reading/index";
 import { isCurved } from "./curvature";
 import { firstOrder } from "./first-order";
 import { graphOf } from "./graph";
@@ -36,7 +36,10 @@ const keys: Readonly<Record<keyof UncertaintyOptions, true>> = /* @__PURE__ */ O
 
 /** Refuses options that there are none of; their numbers are checked where they are used. */
 export function requireUncertaintyOptions(options: UncertaintyOptions): void {
-  requireKnownOptions(options, keys, "an option of an uncertainty", 'options such as { method: "Monte Carlo" }');
+  requireKnownOptions(options, keys, {
+    what: "an option of an uncertainty",
+    form: 'options such as { method: "Monte Carlo" }',
+  });
   if (options.method !== undefined)
     requireChoice(options.method, ["first order", "Monte Carlo"], "a method", { option: "method" });
 }
@@ -80,7 +83,7 @@ export interface Uncertain {
 /** True where first order is enough. */
 function isSmall(expanded: number, { value, type }: Step): boolean {
   // 10 % of a linear value in decibels
-  return type.startsWith("dB") ? expanded <= 20 * Math.log10(1 + SMALL) : expanded <= SMALL * Math.abs(value);
+  return isLevelType(type) ? expanded <= 20 * Math.log10(1 + SMALL) : expanded <= SMALL * Math.abs(value);
 }
 
 function slopesOf(history: readonly Step[], graph: Graph): Slopes {

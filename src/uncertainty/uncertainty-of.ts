@@ -1,4 +1,4 @@
-import { type Amplitude, type Assumption, ownHistory, type Step, union } from "../reading/index";
+import { type Amplitude, type Assumption, isLevelType, ownHistory, type Step, union } from "../reading/index";
 import { type Draws, intervalFromZero, intervalOf, momentsOf } from "./monte-carlo";
 import type { Graph } from "./node";
 import { mayBeNothing } from "./origin";
@@ -88,7 +88,7 @@ export function uncertaintyBy(
   const drawn = method === "Monte Carlo" ? uncertain.drawn().answer : undefined;
   const { standard, mean } = drawn === undefined ? { standard: slope, mean: undefined } : momentsOf(drawn);
   const expanded = 2 * standard;
-  const isLevel = type.startsWith("dB");
+  const isLevel = isLevelType(type);
   const how = drawn === undefined ? method : `${method}, ${drawn.length} draws, seed ${seed}`;
   const assumed = history.reduce<readonly Assumption[]>((all, step) => union(all, step.assumed), own);
   const step: Step = Object.freeze({

@@ -31,8 +31,7 @@ export function formatVector(vector: string | Vector, options: Pick<FormatOption
   const { digits } = requireKnownOptions(
     options,
     { digits: true },
-    "an option of a format",
-    "options such as { digits: 4 }",
+    { what: "an option of a format", form: "options such as { digits: 4 }" },
   );
   const whole = vectorOf(vector);
   const { amplitude, phase, probe, direction, slowRollSpeed } = whole;

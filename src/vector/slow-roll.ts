@@ -127,7 +127,11 @@ export function slowRollCompensated(
   slowRoll: string | Vector,
   options: SlowRollOptions = {},
 ): VectorAnswer {
-  requireKnownOptions(options, { limit: true }, "an option of slow roll", 'options such as { limit: "50 um pp" }');
+  requireKnownOptions(
+    options,
+    { limit: true },
+    { what: "an option of slow roll", form: 'options such as { limit: "50 um pp" }' },
+  );
   const [running, slow] = twoVectors(reading, slowRoll);
   requireSlowRoll(running, slow);
   const assumed = [...oneName(running.probe, slow.probe, "probe"), ...directionsOf(running, slow)];

@@ -55,13 +55,11 @@ export function asFoundAsLeft(
     readonly asLeft: KnownCheck["indicated"];
   },
 ): AsFoundAsLeft {
-  const { asFound, asLeft, ...check } = requireKnownOptions(
-    pair,
-    keys,
-    "a part of a pair of checks",
-    "a pair of checks with known level, asFound, asLeft and tolerance",
-    { parameter: "pair" },
-  );
+  const { asFound, asLeft, ...check } = requireKnownOptions(pair, keys, {
+    what: "a part of a pair of checks",
+    form: "a pair of checks with known level, asFound, asLeft and tolerance",
+    place: { parameter: "pair" },
+  });
   const found = checkAgainstKnown({ ...check, indicated: asFound });
   const left = checkAgainstKnown({ ...check, indicated: asLeft });
   // what is known of a display before is known of it after: without it the easier rule would pass the second

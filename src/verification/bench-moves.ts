@@ -1,26 +1,12 @@
 import { finiteResult } from "../core/index";
-import { isFailSafe, relayNow } from "../device/index";
+import type { Rounding } from "../reading/index";
+import type { BenchMove, Output } from "./bench-move";
 import type { BenchSettings } from "./bench-settings";
+import { clearsText, contactText, waitOf } from "./bench-texts";
+import { failureMoves } from "./failure-moves";
 
 /** The step that proves the trip and its delay. */
 export const TAKE_TIME = "raise to above the threshold and take the time";
-
-/** One step of a bench test before it is put to a frequency. */
-export interface BenchMove {
-  readonly what: string;
-  /** Level over the threshold; null for a step without vibration. */
-  readonly share: number | null;
-  readonly expect: string;
-  /** A step that only checks the reading, repeated at every frequency. */
-  readonly reading?: true;
-  /** What the output has to be for what is expected; left out where either will do. */
-  readonly from?: "set" | "clear";
-  /** What the output is behind it; left out where it stays as it was. */
-  readonly leaves?: Output;
-}
-
-/** An output as far as a plan knows it: a level near the threshold may set it or not. */
-export type Output = "set" | "clear" | "either";
 
 /** The numbers that the moves are made of. */
 export interface BenchNumbers {
@@ -37,14 +23,10 @@ export interface BenchNumbers {
   readonly reset: string;
   /** A share of the threshold as a level. */
   readonly text: (share: number) => string;
+  /** A share brought to a level that can be set; to the side that proves more, or to the nearest. */
+  readonly settable: (share: number, side: Rounding) => number;
   /** The tolerance as it was stated. */
   readonly within: string;
-}
-
-/** Position of the contact in words; empty when the relay is not stated. */
-function contactText({ contact, coil }: BenchSettings, output: "healthy" | "tripped" | "without power"): string {
-  if (contact === undefined || coil === undefined) return "";
-  return `, contact ${relayNow({ contact, coil }, output === "tripped", output !== "without power").contact}`;
 }
 
 /** What a healthy output does at a level, and what it is then. */
@@ -56,7 +38,8 @@ function outputAt(share: number, numbers: BenchNumbers): readonly [Output, strin
     : ["either", "so near the threshold that it may trip or not"];
 }
 
-function readingMove(title: string, share: number, numbers: BenchNumbers): BenchMove {
+function readingMove(title: string, wanted: number, numbers: BenchNumbers): BenchMove {
+  const share = numbers.settable(wanted, "nearest");
   const [leaves, does] = outputAt(share, numbers);
   const expect = `the device shows ${numbers.text(share * numbers.response)} within ${numbers.within}; ${does}`;
   return { what: title, share, expect, reading: true, from: "clear", leaves };
@@ -71,14 +54,14 @@ function readingMoves(numbers: BenchNumbers): BenchMove[] {
 
 /**
  * The level at which a device within its tolerance surely reads at least a share of the threshold, and the one at which it
- * surely reads less, as far as the shaker is known.
+ * surely reads less, as far as the shaker is known. Both are rounded away from that share, so that they prove it still.
  */
-function sureLevels(share: number, { tolerance, uncertainty, response }: BenchNumbers) {
+function sureLevels(share: number, { tolerance, uncertainty, response, settable }: BenchNumbers) {
   const level = share / response;
   const off = (1 - tolerance) * (1 - uncertainty);
   return {
-    over: finiteResult(level / off),
-    under: level * off,
+    over: settable(finiteResult(level / off), "up"),
+    under: settable(level * off, "down"),
   };
 }
 
@@ -92,11 +75,6 @@ function belowReset(share: number, { own }: BenchNumbers): Pick<BenchMove, "what
   return own === undefined
     ? { what: "lower the level to below the reset level", share }
     : { what: "switch the shaker off, which is below the reset level", share: null };
-}
-
-/** When an output that does not latch clears. */
-function clearsText({ offDelay = 0 }: BenchSettings): string {
-  return `the output clears ${offDelay > 0 ? `after ${offDelay} s` : "at once"}`;
 }
 
 /** The step between one that sets the output, or may, and one that expects it clear. */
@@ -135,10 +113,10 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
   const below = belowReset(under, numbers);
   // with a hysteresis this small, a level that is surely above the reset level is no longer below the threshold
   const proves = over * response < 1;
-  const held = `the output stays set${tripped}: the level is not below the reset level of ${reset}`;
-  const heldMove = (title: string): BenchMove =>
+  const staysSet = `the output stays set${tripped}: the level is not below the reset level of ${reset}`;
+  const staysSetMove = (title: string): BenchMove =>
     proves
-      ? { what: title, share: over, expect: held, from: "set" }
+      ? { what: title, share: over, expect: staysSet, from: "set" }
       : {
           what: "lower the level in small steps and note where the output clears or may be reset",
           // a shaker of one level has no small steps
@@ -150,7 +128,7 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
   if (latching) {
     return [
       { what: "try to reset by hand while the level is up", share: up, expect: "the reset is refused", from: "set" },
-      heldMove("lower the level to just above the reset level and try to reset"),
+      staysSetMove("lower the level to just above the reset level and try to reset"),
       { ...below, expect: `the output stays latched${tripped}`, from: "set" },
       {
         what: "reset by hand",
@@ -162,38 +140,8 @@ function resetMoves(settings: BenchSettings, numbers: BenchNumbers): BenchMove[]
     ];
   }
   return [
-    heldMove("lower the level to just above the reset level"),
+    staysSetMove("lower the level to just above the reset level"),
     { ...below, expect: `${clearsText(settings)}${healthy}`, from: "set", leaves: "clear" },
-  ];
-}
-
-const faultTexts: Readonly<Record<string, string>> = {
-  alarm: "the fault counts as a level above the threshold: the output sets after the on-delay",
-  hold: "the output stays as it was and the fault is shown",
-  bad: "the channel is shown as bad and the vote changes as set",
-};
-
-function failureMoves(settings: BenchSettings): BenchMove[] {
-  const { coil, sensorFault } = settings;
-  const power =
-    coil === undefined
-      ? "record what the contact does; a fail-safe one trips"
-      : isFailSafe(coil)
-        ? `the relay drops and trips${contactText(settings, "without power")}`
-        : `the relay does not move${contactText(settings, "without power")}: loss of power goes unseen and needs another alarm`;
-  const fault = sensorFault === undefined ? undefined : faultTexts[sensorFault];
-  return [
-    {
-      what: "disconnect the sensor, then connect it again",
-      share: null,
-      expect: fault ?? "record what the device does",
-      from: "clear",
-      ...(fault === undefined && { leaves: "either" as const }),
-      // what does not latch clears by itself once the sensor is back
-      ...(sensorFault === "alarm" && { leaves: settings.latching ? ("set" as const) : ("either" as const) }),
-    },
-    // a relay that a trip has moved already does not show what the loss of power does
-    { what: "take the power away, then give it back", share: null, expect: power, from: "clear" },
   ];
 }
 
@@ -203,15 +151,16 @@ export function benchMoves(settings: BenchSettings, numbers: BenchNumbers): Benc
   const { threshold } = numbers;
   const { over: sure, under } = sureLevels(1, numbers);
   const over = atLeast(sure, numbers);
+  const reads = under * numbers.response;
   const healthy = contactText(settings, "healthy");
   const tripped = contactText(settings, "tripped");
-  const wait = finiteResult(Math.max(2 * onDelay, 2));
+  const wait = waitOf(settings);
   const short = Number((0.9 * onDelay).toPrecision(3));
   const trip: BenchMove[] = [
     {
       what: `hold just below the threshold for ${wait} s`,
       share: under,
-      expect: `no trip below ${threshold}${healthy}`,
+      expect: `no trip${healthy}: the device reads about ${numbers.text(reads)}, ${Number((100 * (1 - reads)).toPrecision(2))} % below the threshold of ${threshold}, as far as device and shaker may be off`,
       from: "clear",
     },
     ...(onDelay > 0

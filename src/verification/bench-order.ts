@@ -1,4 +1,4 @@
-import type { BenchMove, Output } from "./bench-moves";
+import type { BenchMove, Output } from "./bench-move";
 
 /** A move at a frequency. */
 export type PlacedMove = BenchMove & { readonly hertz: number };

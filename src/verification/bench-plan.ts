@@ -1,13 +1,22 @@
-import { amountAmplitude, convertAmplitude, linearTypeOf, multipliedAmplitude } from "../amplitude/index";
+import { amountAmplitude, convertAmplitude, derivedAmplitude, linearTypeOf } from "../amplitude/index";
 import { cautions, finiteResult, requireGiven, requireList, shown, VeladisError } from "../core/index";
-import { bandResponse, resetLevel, thresholdOf } from "../device/index";
+import { resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
-import { type Amplitude, type Assumption, format, significant, union } from "../reading/index";
-import { statedAlone, statedText } from "../uncertainty/index";
-import { type BenchNumbers, benchMoves, clearMove, type Output, setMove, TAKE_TIME } from "./bench-moves";
+import {
+  type Amplitude,
+  type Assumption,
+  format,
+  type Rounding,
+  significant,
+  union,
+  wholeSteps,
+} from "../reading/index";
+import type { Output } from "./bench-move";
+import { type BenchNumbers, benchMoves, clearMove, setMove, TAKE_TIME } from "./bench-moves";
+import { IN_BAND, notesOn, responseOf, saidBefore } from "./bench-notes";
 import { orderedMoves, type PlacedMove } from "./bench-order";
 import { type BenchSettings, requireBenchSettings } from "./bench-settings";
-import { type Shaker, shakerReach } from "./shaker";
+import { resolutionOf, type Shaker, shakerReach } from "./shaker";
 import { expandedMargins } from "./tolerance";
 
 /** One step of a bench test. */
@@ -46,59 +55,6 @@ export interface BenchPlan {
 
 /** ISO 2954's reference frequency, the third-octave 10^(19/10) Hz; read in a survey that quotes the standard. */
 const REFERENCE: Frequency = "79.4 Hz";
-
-/** Share of the level that a device reads at the -3 dB edge of its band, less what its other edge takes off. */
-const IN_BAND = 0.7;
-
-/** Disconnected for the test, the device protects nothing: said before the first step. */
-const BEFORE: readonly string[] = /* @__PURE__ */ Object.freeze([
-  "before: record the setting as found, and under the site's procedure disconnect this device from the trip of the running machine",
-  "while it is disconnected the machine has no vibration trip from this device: stop it, or protect it in another way the site approves",
-]);
-
-/** Share of the level that the device nominally reads at a frequency. */
-function responseOf({ band }: BenchSettings, hertz: number): number {
-  return band === undefined ? 1 : bandResponse({ hertz }, band);
-}
-
-/** What a shaker leaves unproven. */
-function unproven({ level }: Shaker, sets: boolean, possible: boolean): string[] {
-  if (possible) return [];
-  if (level === undefined) {
-    return [
-      `this shaker cannot give some of the levels: what those steps prove stays unproven${sets ? "" : ", and it proves no trip"}; take another shaker, or another frequency in the band`,
-    ];
-  }
-  const written = typeof level === "string" ? level : format(level);
-  return [
-    `the shaker gives one level, ${written}: ${sets ? "that the output sets there proves a threshold at or below it, and not where it is set" : "it proves the reading there, and no trip"}; take a shaker that can be set to prove the setting`,
-  ];
-}
-
-/** An uncertainty as it was stated, and what was taken of one without a coverage factor. */
-function uncertaintyWords(text: string): string {
-  const stated = statedAlone(text);
-  return `${statedText(stated)}${stated.coverage === undefined ? ", taken as a bound with equal chance within" : ""}`;
-}
-
-function notesOn(settings: BenchSettings, shaker: Shaker, hertz: readonly number[]): string[] {
-  const { tolerance = "5 %" } = settings;
-  return [
-    "mount the sensor as on the machine (stud torque, cable tied down); levels of a sine, one frequency at a time",
-    `readings are held against ${tolerance}${shaker.uncertainty === undefined ? "" : `; the shaker's own uncertainty is ${uncertaintyWords(shaker.uncertainty)}`}`,
-    ...hertz.flatMap((one) => {
-      const share = responseOf(settings, one);
-      return share > 0.98
-        ? []
-        : [
-            share < IN_BAND
-              ? `${significant(one)} Hz lies outside the band: the device nominally reads ${significant(share)} of the level there, and sees little of such a vibration; no level proves a setting`
-              : `at ${significant(one)} Hz a device of this band nominally reads ${significant(share)} of the level, so it takes ${significant(1 / share)} times the level for the same reading`,
-          ];
-    }),
-    "after: put every setting back, reconnect the device to the trip, lift every bypass, prove the whole path to the machine's trip, and record who did so and when",
-  ];
-}
 
 /**
  * The steps of a bench test that proves reading, trip point, reset point, delay, latch, power loss and sensor fault,
@@ -162,7 +118,15 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   let assumed = union(reset.assumed, allowed.assumed);
 
   const levelOf = ({ share, hertz }: PlacedMove): Amplitude | null =>
-    share === null ? null : { ...multipliedAmplitude(threshold, share, "share of the threshold"), hertz };
+    share === null
+      ? null
+      : {
+          ...derivedAmplitude([threshold], Number((threshold.value * share).toPrecision(12)), {
+            ...({ does: "scale", by: share } as const),
+            note: "share of the threshold, as it can be set",
+          }),
+          hertz,
+        };
   const canDo = (move: PlacedMove): boolean => {
     const level = levelOf(move);
     return level === null || shakerReach(level, shaker, load).possible;
@@ -193,6 +157,21 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     assumed = union(assumed, own.assumed);
     return finiteResult(own.value / threshold.value);
   };
+  /** A share as it can be set: in the steps of the shaker, else in three digits; that of one level is what it is. */
+  const settableAt = (hertz: number) => {
+    const step = resolutionOf(shaker, linearTypeOf(threshold), hertz);
+    assumed = union(assumed, step?.assumed);
+    return (share: number, side: Rounding): number => {
+      if (shaker.level !== undefined) return share;
+      const level = threshold.value * share;
+      const set = wholeSteps(level, step?.value ?? 10 ** (Math.floor(Math.log10(level)) - 2), side);
+      if (set > 0) return finiteResult(set / threshold.value);
+      throw new VeladisError("out-of-range", {
+        expected: `a resolution of the shaker that sets ${format({ ...threshold, value: level })}`,
+        received: shown(shaker.resolution),
+      });
+    };
+  };
   const texts = (level: number): string => format({ ...threshold, value: level });
   const numbersAt = (hertz: number): BenchNumbers => ({
     tolerance,
@@ -202,6 +181,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     own: ownAt(hertz),
     reset: texts(reset.value),
     threshold: texts(threshold.value),
+    settable: settableAt(hertz),
     text: (share) => texts(threshold.value * share),
     within: settings.tolerance ?? "5 %",
   });
@@ -221,7 +201,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     assumed,
     steps: Object.freeze(steps),
     possible,
-    before: Object.freeze([...unproven(shaker, sets, possible), ...BEFORE]),
+    before: saidBefore(shaker, sets, possible),
     notes: Object.freeze(notesOn(settings, shaker, frequencies)),
     cautions,
   });

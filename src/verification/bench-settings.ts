@@ -1,11 +1,13 @@
-import { requireKnownKeys, requireNonNegative, requireText } from "../core/index";
+import { requireChoice, requireKnownKeys, requireNonNegative } from "../core/index";
 import {
   type Band,
+  type ChannelSettings,
   deviceSettings,
   type RelaySettings,
   requireCoil,
   requireContact,
   requireLatching,
+  sensorFaults,
 } from "../device/index";
 import type { Frequency } from "../frequency/index";
 import type { Amplitude } from "../reading/index";
@@ -22,7 +24,7 @@ export interface BenchSettings {
   readonly latching: boolean;
   readonly contact?: RelaySettings["contact"];
   readonly coil?: RelaySettings["coil"];
-  readonly sensorFault?: string;
+  readonly sensorFault?: ChannelSettings["sensorFault"];
   /** Frequencies to test at; the first proves the trip. 79.4 Hz if not given. */
   readonly frequencies?: readonly Frequency[];
   /** Measuring band of the device, for what it reads near the edges. */
@@ -46,5 +48,7 @@ export function requireBenchSettings(settings: BenchSettings): void {
   requireLatching(latching);
   if (contact !== undefined) requireContact(contact);
   if (coil !== undefined) requireCoil(coil);
-  if (sensorFault !== undefined) requireText(sensorFault, "sensorFault: what a sensor fault does");
+  if (sensorFault !== undefined) {
+    requireChoice(sensorFault, sensorFaults, "sensorFault: what a sensor fault does", { option: "sensorFault" });
+  }
 }

@@ -30,6 +30,8 @@ export interface Shaker {
   readonly movingMass?: { readonly kilograms: number };
   /** Largest mass that may be mounted. */
   readonly payload?: { readonly kilograms: number };
+  /** The smallest step in which its level is set, e.g. `"0.1 mm/s rms"`. */
+  readonly resolution?: string;
   /** Uncertainty of its level: `"2 % (k=2)"`; without a coverage factor a bound with equal chance within. */
   readonly uncertainty?: string;
 }
@@ -37,7 +39,7 @@ export interface Shaker {
 /** Whether a shaker can give a level, and what forbids it if not. */
 export interface ShakerReach {
   readonly possible: boolean;
-  /** What forbids it: `"frequency"`, `"level"`, `"stroke"`, `"velocity"`, `"acceleration"`, `"force"`, `"payload"`. */
+  /** What forbids it: `"frequency"`, `"level"`, `"resolution"`, `"stroke"`, `"velocity"`, `"acceleration"`, `"force"`, `"payload"`. */
   readonly limitedBy: readonly string[];
   /** The highest level at this frequency, in the type asked for; null outside the frequencies of the shaker. */
   readonly highest: number | null;
@@ -56,6 +58,7 @@ const keys: Readonly<Record<keyof Shaker, true>> = /* @__PURE__ */ Object.freeze
   force: true,
   movingMass: true,
   payload: true,
+  resolution: true,
   uncertainty: true,
 });
 
@@ -67,6 +70,14 @@ const PAYLOAD = "a payload such as { kilograms: 0.5 }";
 /** Whether a level is the one that a shaker gives, but for the rounding of a number that was written. */
 function isSameLevel(one: number, own: number): boolean {
   return Math.abs(one - own) <= 1e-6 * own;
+}
+
+/** The step in which a shaker sets its level, in a type at a frequency; undefined where none is told. */
+export function resolutionOf({ resolution }: Shaker, type: string, hertz: number): Amplitude | undefined {
+  if (resolution === undefined) return undefined;
+  const step = convertAmplitude(resolution, type, { at: { hertz } });
+  requirePositive(step.value, "a resolution of the shaker above zero");
+  return step;
 }
 
 /**
@@ -120,6 +131,12 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
     if (!isSameLevel(wanted.value, own.value)) limitedBy.push("level");
     highest = own.value;
     assumed = union(assumed, own.assumed);
+  }
+  const step = resolutionOf(shaker, type, hertz);
+  if (step !== undefined) {
+    const steps = wanted.value / step.value;
+    if (Math.abs(steps - Math.round(steps)) > 1e-6 * Math.max(1, steps)) limitedBy.push("resolution");
+    assumed = union(assumed, step.assumed);
   }
   for (const name of limits) {
     const most = shaker[name];

@@ -15,7 +15,7 @@ export function replay(steps: readonly ExplainedStep[]): number[] {
       {
         given: () => value,
         times: () => x * by,
-        over: () => x / by,
+        over: () => x / (rest[0] ?? by),
         plus: () => x + by,
         sum: () => [x, ...rest].reduce((sum, one) => sum + one),
         difference: () => x - rest.reduce((sum, one) => sum + one, 0),

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { pages } from "../../src/cli/commands/pages";
+import { judge } from "../../src/severity/index";
 import { veladis } from "./in-process";
 
 interface Line {
@@ -90,6 +92,89 @@ describe("--explain with --json gives steps that come to the answer", () => {
     const moved = steps.filter(({ displacement }) => displacement !== null);
     for (const { displacement, explained } of moved) near(replayed(explained.displacement), displacement.value);
     expect(moved.length).toBeGreaterThan(3);
+  });
+});
+
+const drive = ["table", "docs/examples/pump-rig/normal-excerpt.csv", "--column", "accelerometer_1_g_rms"];
+
+describe("--explain with --json gives steps that come to what a table adds to a row", () => {
+  const rows = [...drive, "--from", "g rms", "--at", "25 Hz", "--to", "m/s2 pk, mm/s rms"];
+
+  it("each cell of its own, and the margin of the zone", async () => {
+    const found = await objects(...rows, "--machine", "pump 90 kW category II");
+    expect(found.length).toBeGreaterThan(50);
+    for (const { explained, zone, ...row } of found) {
+      for (const to of ["m/s2 pk", "mm/s rms"]) near(replayed(explained[to]), row[to]);
+      // the judge of single readings says the same zone as the compiled one of the row
+      const verdict = judge(`${row.cells.accelerometer_1_g_rms} g rms at 25 Hz`, "pump 90 kW category II");
+      expect(zone).toBe(verdict.zone);
+      near(replayed(explained.zone), verdict.margin.ratio);
+    }
+  });
+
+  it("of rows that name type, frequency and machine themselves, by a scheme", async () => {
+    const csv = "value,unit,hz,what\n4,mm/s,25,group 1 rigid\n0.3,in/s,50,group 2 flexible\n";
+    const columns = ["--from-column", "unit", "--detector", "rms", "--at-column", "hz", "--at-unit", "Hz"];
+    const judged = ["--machine-column", "what", "--scheme", "iso-10816-3-2009"];
+    const args = ["table", "--column", "value", ...columns, ...judged, "--to", "um rms", "--explain", "--json"];
+    const { out } = await veladis(args, csv);
+    const found = out
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line));
+    expect(found.map(({ zone }) => zone)).toEqual(["B", "D"]);
+    for (const { explained, ...row } of found) near(replayed(explained["um rms"]), row["um rms"]);
+  });
+
+  it("and is refused where rows are text, which have no room for them", async () => {
+    const { err, code } = await veladis([...rows, "--explain"]);
+    expect(code).not.toBe(0);
+    expect(err).toMatch(/--explain with --json, since a row of CSV has no room for steps/);
+  });
+});
+
+describe("--explain with --json gives steps that come to what was set", () => {
+  const rig = ["--file", "docs/examples/pump-rig/imbalance-impulse.csv", "--column", "2", "--from", "g rms"];
+  const settings = ["--threshold", "0.3 g pk", "--hysteresis", "5 %", "--latching", "--timer-resets", "threshold"];
+
+  it("threshold, reset level and the level of each event", async () => {
+    const lines = await objects("simulate", ...rig, ...settings, "--delay", "0,3");
+    expect(lines).toHaveLength(2);
+    for (const { explained, threshold, reset, events } of lines) {
+      near(replayed(explained.threshold), threshold.value);
+      near(replayed(explained["reset level"]), reset.value);
+      expect(events.length).toBeGreaterThan(0);
+      for (const { time, event, level } of events) near(replayed(explained[`${event} at ${time} s`]), level);
+    }
+  });
+
+  it("as text, each on-delay by its name and what they share once", async () => {
+    const { out } = await veladis(["simulate", ...rig, ...settings, "--delay", "0,3", "--explain"]);
+    const told = out.slice(out.indexOf("\nexplained\n"));
+    expect(told.match(/^ {2}threshold$/gm)).toHaveLength(1);
+    expect(told).toMatch(/^ {2}on-delay 0 s, trip at \S+ s$/m);
+    expect(told).toMatch(/^ {2}on-delay 3 s, trip at 3 s\n {4}\S+ g rms\n {4}.* = \S+ g pk {2}\(one sine\)$/m);
+  });
+
+  it("the force that a balance grade permits, and grade and force of an unbalance", async () => {
+    const rotor = ["--mass", "400 kg", "--speed", "1480 r/min"];
+    const [permitted] = await objects("balance", "G 6.3", ...rotor);
+    near(replayed(permitted.explained), permitted.force);
+    const [measured] = await objects("balance", "--unbalance", "20 oz·in", ...rotor);
+    near(replayed(measured.explained.grade), measured.grade);
+    near(replayed(measured.explained.force), measured.force);
+    expect((await veladis(["balance", "G 6.3", ...rotor, "--explain"])).out).toMatch(
+      /\nexplained\n {2}6\.3 mm\/s {2}\(balance grade\)\n/,
+    );
+  });
+});
+
+/** Commands whose answers are no readings and nothing made of them: tables of limits, and what a shell reads. */
+const withoutReadings = ["schemes", "completion"];
+
+describe("every command that answers with readings or what is made of them explains them", () => {
+  it.each(Object.entries(pages).filter(([name]) => !withoutReadings.includes(name)))("%s", async (_, page) => {
+    expect(Object.keys((await page()).options)).toContain("explain");
   });
 });
 

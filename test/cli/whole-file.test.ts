@@ -38,7 +38,7 @@ describe("a file that is there whole or not at all", () => {
       const path = place();
       const file = await wholeFile(path, false);
       await file.write(Buffer.from("x"));
-      if (settled) await file.settle();
+      if (settled) await file.flush();
       await file.discard();
       expect(beside(path)).toEqual([]);
     }

@@ -41,13 +41,14 @@ const cases: Cases = {
   "an attempt of what is no function": () => attempt(5 as never),
   "an attempt of what answers later": () => attempt(() => Promise.reject(new Error("later"))),
   "options that are none": () =>
-    requireKnownOptions(any(5), { digits: 1 }, "an option", "options such as { digits: 4 }"),
+    requireKnownOptions(any(5), { digits: 1 }, { what: "an option", form: "options such as { digits: 4 }" }),
   "numbers of another kind": () => plainNumerals("1,5", any({ decimals: "," })),
   "numbers with a mark that is none": () => plainNumerals("1,5", any({ decimal: "'" })),
   "a decimal comma that was not told": () => plainNumerals("1,500 r/min"),
   "a point where a comma was told": () => plainNumerals("1.5 Hz", { decimal: "," }),
   "junk with a comma": () => plainNumerals(`1,${"5".repeat(300)}`),
-  "options of null": () => requireKnownOptions(any(null), { digits: 1 }, "an option", "options such as { digits: 4 }"),
+  "options of null": () =>
+    requireKnownOptions(any(null), { digits: 1 }, { what: "an option", form: "options such as { digits: 4 }" }),
   "a key that no settings have": () =>
     requireKnownKeys(any({ hysterisis: "8 %" }), { threshold: 1, hysteresis: 1 }, "a setting"),
   "a result that no double holds": () => finiteResult(1e308 * 10),
@@ -84,13 +85,13 @@ const cases: Cases = {
   "a word for a number": () => parseNumeral("many"),
   "a number that no double holds": () => parseNumeral("1e999", "a crest factor"),
   "a name near one that is known": () => {
-    throw unknownName("unknown-unit", "a unit of length", "milimetre", symbols, { mm: 1, um: 2 });
+    throw unknownName("unknown-unit", "a unit of length", "milimetre", { symbols, allowed: { mm: 1, um: 2 } });
   },
   "a name near none": () => {
-    throw unknownName("unknown-unit", "a unit of length", "furlong", symbols, { mm: 1, um: 2 });
+    throw unknownName("unknown-unit", "a unit of length", "furlong", { symbols, allowed: { mm: 1, um: 2 } });
   },
   "a name near one by two spellings": () => {
-    throw unknownName("unknown-unit", "a unit of length", "m m", symbols, { mm: 1, um: 2 });
+    throw unknownName("unknown-unit", "a unit of length", "m m", { symbols, allowed: { mm: 1, um: 2 } });
   },
   "a word near one of a list": () => requireChoice("neares", ["down", "nearest", "up"], "what the device does"),
   "a word near none of a list": () => requireChoice("sideways", ["down", "nearest", "up"], "what the device does"),

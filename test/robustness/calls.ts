@@ -689,7 +689,7 @@ const uncertainties: Call[] = [
         type: "mm/s rms",
         uncertainty: { ...known, in: "dB", name: "sensor" },
       },
-      { does: "convert", of: [1], value: 4 / 157.08, type: "mm rms", hertz: 25, assumed: ["one-frequency"] },
+      { does: "convert", of: [1], value: 4 / (50 * Math.PI), type: "mm rms", hertz: 25, assumed: ["one-frequency"] },
     ],
   }),
   u(

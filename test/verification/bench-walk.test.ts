@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { type BenchSettings, benchPlan, type Shaker, TripLogic } from "veladis/protection";
+import { type BenchSettings, benchPlan, type Shaker, shakerReach, TripLogic } from "veladis/protection";
 import { describe, expect, it } from "vitest";
 
 type Walked = BenchSettings & ConstructorParameters<typeof TripLogic>[0];
@@ -35,9 +35,27 @@ function walk(settings: Walked, shaker: Shaker): void {
     const burst = /for ([\d.e+-]+) s, then/.exec(what)?.[1];
     const hold = (seconds: number) => logic.step(value, seconds);
     if (what.startsWith("disconnect")) {
+      const [, seconds] = /sets (?:at once|([\d.e+-]+) s after)/.exec(text) ?? [];
+      const sets = Number(seconds ?? 0);
+      const contact = () => expect(text, told).toContain(`contact ${logic.status.contact}`);
+      expect(Number(/disconnect the sensor for ([\d.e+-]+) s/.exec(what)?.[1]), told).toBe(wait);
+      if (/output sets/.test(text)) {
+        expect(sets, told).toBe(onDelay);
+        logic.step("fault", sets * 0.99);
+        if (sets > 0) expect(output(), told).toBe("clear");
+        logic.step("fault", wait - sets * 0.99);
+        expect([before, output()], told).toEqual(["clear", "set"]);
+        contact();
+        // and once the sensor is back
+        logic.step(0, offDelay);
+        expect(output(), told).toBe(/stays set/.test(text) ? "set" : "clear");
+        continue;
+      }
       logic.step("fault", wait);
-      if (/output sets/.test(text)) expect([before, output()], told).toEqual(["clear", "set"]);
-      if (/stays as it was/.test(text)) expect(output(), told).toBe(before);
+      if (/stays as it was/.test(text)) {
+        expect(output(), told).toBe(before);
+        contact();
+      }
       logic.step(0, 0);
     } else if (what.startsWith("take the power")) {
       const status = logic.power(false);
@@ -100,7 +118,10 @@ describe("a plan as a good switch follows it", () => {
     expect(steps.slice(0, 3).map(({ what, expect: text }) => [what, text])).toEqual([
       ["reading at the one level of the shaker", "the device shows 10.0 mm/s rms within 5 %; it trips after the delay"],
       ["shaker off, reset by hand", "the output clears, contact closed"],
-      ["hold just below the threshold for 16 s", "no trip below 9.00 mm/s rms, contact closed"],
+      [
+        "hold just below the threshold for 16 s",
+        "no trip, contact closed: the device reads about 8.55 mm/s rms, 5 % below the threshold of 9.00 mm/s rms, as far as device and shaker may be off",
+      ],
     ]);
     const loose = benchPlan({ ...latching, latching: false, offDelay: 3 }, handheld).steps[1];
     expect([loose?.what, loose?.expect]).toEqual(["shaker off for 3 s", "the output clears after 3 s, contact closed"]);
@@ -109,10 +130,11 @@ describe("a plan as a good switch follows it", () => {
   it("the output that a sensor fault has set is reset before a reading at another frequency", () => {
     const any = { lowest: "8 Hz", highest: "3 kHz", level: "10 mm/s rms" } as const;
     const { steps } = benchPlan({ ...latching, frequencies: ["50 Hz", "40 Hz", "30 Hz"] }, any);
-    expect(steps.slice(-6).map(({ what }) => what)).toEqual([
-      "disconnect the sensor, then connect it again",
+    expect(steps.slice(-7).map(({ what }) => what)).toEqual([
+      "disconnect the sensor for 16 s and take the time, then connect it again",
       "shaker off, reset by hand",
       "take the power away, then give it back",
+      "shaker off, reset by hand if the output is set",
       "reading at the one level of the shaker",
       "shaker off, reset by hand",
       "reading at the one level of the shaker",
@@ -150,8 +172,9 @@ describe("a plan as a good switch follows it", () => {
           level: fc.constantFrom(undefined, "10 mm/s rms", "10 m/s2 rms", "50 um pp"),
           isOne: fc.boolean(),
           velocity: fc.constantFrom(undefined, "12 mm/s rms"),
+          resolution: fc.constantFrom(undefined, "0.1 mm/s rms", "0.02 g pk"),
         }),
-        ({ threshold, hysteresis, tolerance, frequencies, ...rest }, { level, isOne, velocity }) => {
+        ({ threshold, hysteresis, tolerance, frequencies, ...rest }, { level, isOne, velocity, resolution }) => {
           const settings = {
             ...rest,
             threshold: `${threshold.toFixed(3)} mm/s rms`,
@@ -164,10 +187,139 @@ describe("a plan as a good switch follows it", () => {
             highest: isOne ? "159.2 Hz" : "3 kHz",
             ...(level && { level }),
             ...(velocity && { velocity }),
+            ...(resolution && { resolution }),
           });
         },
       ),
       { numRuns: 400 },
     );
+  });
+});
+
+/** A switch that is not as it was set. */
+type Broken = Partial<Walked>;
+
+/** Follows a plan with another device than it was made for, and tells the steps at which it does not do what is expected. */
+function failures(settings: Walked, shaker: Shaker, broken: Broken): string[] {
+  const { steps } = benchPlan(settings, shaker);
+  const failed: string[] = [];
+  const logic = new TripLogic({ ...settings, ...broken });
+  const { onDelay, offDelay = 0, tolerance = "5 %" } = settings;
+  const factor = Number.parseFloat(tolerance) / 100;
+  const set = () => logic.status.output !== "healthy";
+  for (const { number, what, level, possible, expect: text } of steps) {
+    const value = level?.value ?? 0;
+    const expected = (should: boolean): void => {
+      if (set() !== should) failed.push(`${number} ${what}`);
+    };
+    if (!possible) continue;
+    if (what.startsWith("disconnect")) {
+      logic.step("fault", 2 * onDelay);
+      expected(settings.sensorFault === "alarm");
+      logic.step(0, offDelay);
+    } else if (what.startsWith("take the power")) {
+      if (!text.includes(`contact ${logic.power(false).contact}`)) failed.push(`${number} ${what}`);
+      logic.power(true);
+    } else if (what.startsWith("try to reset")) {
+      logic.step(value, 0);
+      if (logic.reset().accepted) failed.push(`${number} ${what}`);
+    } else if (what.startsWith("reset by hand") || what.startsWith("shaker off")) {
+      logic.step(value, offDelay);
+      logic.reset();
+      expected(false);
+    } else if (/for [\d.]+ s, then/.test(what)) {
+      logic.step(value, onDelay * 0.9);
+      expected(false);
+      logic.step(0, 0);
+    } else if (/take the time/.test(what)) {
+      // a measured delay is held against the tolerance too
+      logic.step(value, onDelay * (1 - factor));
+      expected(false);
+      logic.step(value, 2 * factor * onDelay);
+      expected(true);
+    } else {
+      logic.step(value, 2 * onDelay);
+      if (/try to reset/.test(what) && logic.reset().accepted) failed.push(`${number} ${what}`);
+      expected(/stays|it trips/.test(text));
+    }
+    const contact = /, contact (open|closed)/.exec(text)?.[1];
+    const isOther = contact !== undefined && contact !== logic.status.contact;
+    if (isOther && !/power|disconnect/.test(what)) failed.push(`${number} ${what}`);
+  }
+  return [...new Set(failed)];
+}
+
+describe("a plan tells a good switch from a broken one", () => {
+  const energisedToTrip = {
+    ...latching,
+    threshold: "6.5 mm/s rms",
+    onDelay: 5,
+    coil: "normally de-energised",
+  } as const;
+  const settings: Walked = { ...energisedToTrip, tolerance: "3 %", frequencies: ["40 Hz", "80 Hz"] };
+  const coarse = { lowest: "8 Hz", highest: "3 kHz", resolution: "0.1 mm/s rms", uncertainty: "2 % (k=2)" } as const;
+
+  it.each<[string, Broken]>([
+    ["as it is set", {}],
+    ["at the lower end of its tolerance", { threshold: "6.35 mm/s rms" }],
+    ["at the upper end of its tolerance", { threshold: "6.65 mm/s rms" }],
+  ])("passes one %s", (_, device) => {
+    expect(failures(settings, coarse, device)).toEqual([]);
+  });
+
+  it.each<[string, Broken, RegExp]>([
+    ["trips too low", { threshold: "5.6 mm/s rms" }, /hold just below the threshold/],
+    ["trips too high", { threshold: "7.6 mm/s rms" }, /take the time/],
+    ["has a shorter delay", { onDelay: 4 }, /take the time/],
+    ["does not latch", { latching: false }, /below the reset level/],
+    ["has a larger hysteresis", { hysteresis: "40 %" }, /reset by hand/],
+    ["has the other contact", { contact: "normally closed" }, /hold just below the threshold/],
+    ["has the other coil", { coil: "normally energised" }, /hold just below the threshold/],
+    ["holds on a sensor fault", { sensorFault: "hold" }, /disconnect the sensor/],
+  ])("fails one that %s", (_, broken, step) => {
+    expect(failures(settings, coarse, broken).join("\n")).toMatch(step);
+  });
+
+  it("sets levels in whole steps of the shaker, away from what they prove", () => {
+    const { steps, notes } = benchPlan(settings, coarse);
+    const levels = steps.flatMap(({ level }) => (level === null ? [] : [level.value]));
+    for (const level of levels) expect(Math.abs(level * 10 - Math.round(level * 10))).toBeLessThan(1e-9);
+    const [hold, , trip] = steps.slice(3);
+    // 6.5 x 0.97 x 0.98 = 6.18, and 6.5 / 0.97 / 0.98 = 6.84
+    expect([hold?.level?.value, trip?.level?.value]).toEqual([6.1, 6.9]);
+    expect(hold?.expect).toBe(
+      "no trip, contact open: the device reads about 6.10 mm/s rms, 6.2 % below the threshold of 6.50 mm/s rms, as far as device and shaker may be off",
+    );
+    expect(notes[0]).toContain("rounded further away, to whole steps of 0.1 mm/s rms");
+  });
+
+  it("in three digits where no step of the shaker is told: none is written on the other side of what it proves", () => {
+    const plan = benchPlan({ ...settings, tolerance: "0.01 %" }, { lowest: "8 Hz", highest: "3 kHz" });
+    const [hold, , trip] = plan.steps.slice(3);
+    expect([hold?.level?.value, trip?.level?.value]).toEqual([6.49, 6.51]);
+    expect(plan.notes[0]).toContain("to three digits");
+  });
+
+  it("refuses a step too coarse to set a level below the threshold, and tells a level between two steps", () => {
+    expect(() => benchPlan(settings, { ...coarse, resolution: "20 mm/s rms" })).toThrow(
+      /a resolution of the shaker that sets/,
+    );
+    expect(shakerReach("6.55 mm/s rms at 40 Hz", coarse, 0).limitedBy).toEqual(["resolution"]);
+    expect(shakerReach("6.5 mm/s rms at 40 Hz", coarse, 0).limitedBy).toEqual([]);
+  });
+
+  it("tells when the relay acts on a sensor fault, and refuses a word that is none of its ways", () => {
+    const told = (sensorFault: BenchSettings["sensorFault"], more: Partial<BenchSettings> = {}) =>
+      benchPlan({ ...settings, ...more, ...(sensorFault && { sensorFault }) }, coarse).steps.find(({ what }) =>
+        what.startsWith("disconnect"),
+      );
+    expect(told("alarm")?.expect).toBe(
+      "the fault counts as a level above the threshold: the output sets 5 s after the sensor is disconnected, contact closed; it stays set once the sensor is back",
+    );
+    expect(told("alarm", { onDelay: 0, latching: false, offDelay: 2 })?.expect).toBe(
+      "the fault counts as a level above the threshold: the output sets at once, contact closed; once the sensor is back the output clears after 2 s",
+    );
+    expect(told("hold")?.expect).toMatch(/^the relay does not act: the output stays as it was, contact open/);
+    expect(() => told("explode" as "alarm")).toThrow(/what a sensor fault does.*"explode"/s);
   });
 });

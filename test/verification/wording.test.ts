@@ -60,6 +60,12 @@ const cases: Cases = {
   "combinedUncertainty, of a reading with a ± of its own": () =>
     p.combinedUncertainty(["2 % (k=2)"], "8 ± 0.3 mm/s rms"),
   "combinedUncertainty, a decimal comma": () => p.combinedUncertainty(["2,5 %"]),
+  "benchPlan, a way of a sensor fault that is none": () => plan({ sensorFault: "explode" }),
+  "benchPlan, a resolution of the shaker without its unit": () =>
+    p.benchPlan(settings, { ...shaker, resolution: "0.1" }),
+  "benchPlan, a resolution of the shaker of zero": () => p.benchPlan(settings, { ...shaker, resolution: "0 mm/s rms" }),
+  "benchPlan, a resolution of the shaker above the threshold": () =>
+    p.benchPlan(settings, { ...shaker, resolution: "20 mm/s rms" }),
   "benchPlan, no settings": () => p.benchPlan(undefined, shaker),
   "benchPlan, no shaker": () => p.benchPlan(settings),
   "benchPlan, no threshold": () => plan({ threshold: undefined }),

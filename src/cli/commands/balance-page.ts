@@ -1,5 +1,5 @@
 import type { CommandPage } from "../options/command-page";
-import { json } from "../options/shared-options";
+import { explain, json } from "../options/shared-options";
 
 /** The page of `balance`. */
 export const balancePage = {
@@ -9,7 +9,7 @@ export const balancePage = {
   examples: [
     'veladis balance "G 6.3" --mass "400 kg" --speed "1480 r/min"',
     'veladis balance "G 6.3" --mass "400 kg" --speed "1480 r/min" --planes "300 mm, 700 mm"',
-    'veladis balance --unbalance "20 oz·in" --mass "400 kg" --speed "1480 r/min"',
+    'veladis balance --unbalance "20 oz·in" --mass "400 kg" --speed "1480 r/min" --explain',
   ],
   texts: {},
   options: {
@@ -26,6 +26,7 @@ export const balancePage = {
       help: "a residual unbalance in g·mm, kg·mm, oz·in, lb·in, ... (a dash or a dot between)",
       example: '"20 oz·in"',
     },
+    explain,
     json,
   },
   notes: [

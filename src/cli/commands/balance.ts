@@ -3,16 +3,18 @@ import {
   gradeOfUnbalance,
   type PermissibleUnbalance,
   permissibleUnbalance,
+  unbalanceHistories,
 } from "../../balance/index";
 import { cautions, shown, VeladisError, visibleText } from "../../core/index";
 import { frequency } from "../../frequency/index";
 import { significant } from "../../reading/index";
 import type { Io } from "../input/io";
-import type { Given } from "../options/option-row";
-import { needed, parts } from "../options/option-values";
-import { alone } from "../options/parsed-arguments";
+import type { ParsedOptions } from "../options/option-row";
+import { parts, requireOption } from "../options/option-values";
+import { requireAlone } from "../options/parsed-arguments";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
+import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
 import { wrapped } from "../print/wrapped";
 import type { balancePage } from "./balance-page";
@@ -50,17 +52,23 @@ function permissibleText({
 }
 
 /** Balance grades in both directions. */
-export async function printBalance(given: Given<typeof balancePage.options>, io: Io): Promise<number> {
+export async function printBalance(given: ParsedOptions<typeof balancePage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
-  const rotor = { mass: needed(given, "mass"), speed: frequency(needed(given, "speed")) };
+  const rotor = { mass: requireOption(given, "mass"), speed: frequency(requireOption(given, "speed")) };
   if (values.unbalance !== undefined) {
-    alone("unbalance", texts);
+    requireAlone("unbalance", texts);
     const grade = gradeOfUnbalance(values.unbalance, rotor);
     const force = centrifugalForce(values.unbalance, rotor.speed);
+    const ways = unbalanceHistories({ unbalance: values.unbalance, ...rotor });
+    const explained = Object.entries(ways).map(([name, history]): Explained => [name, { history }]);
     await io.out(
       values.json
-        ? jsonLine("grade of unbalance", { grade, force, note: NOTE }, { cautions })
-        : `${visibleText(values.unbalance)} is G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${cautionsText()}`,
+        ? jsonLine(
+            "grade of unbalance",
+            { grade, force, note: NOTE },
+            { cautions, ...explainedSteps(values.explain, ...explained) },
+          )
+        : `${visibleText(values.unbalance)} is G ${significant(grade)}, centrifugal force ${significant(force)} N at service speed\n\n${wrapped(NOTE)}${values.explain ? explainedText(explained) : ""}${cautionsText()}`,
     );
     return exitCodes.done;
   }
@@ -72,8 +80,11 @@ export async function printBalance(given: Given<typeof balancePage.options>, io:
     });
   }
   const found = permissibleUnbalance(grade, { ...rotor, ...planesOf(values.planes) });
+  const explained: Explained = ["", found];
   await io.out(
-    values.json ? jsonLine("permissible unbalance", found, { cautions }) : permissibleText(found) + cautionsText(),
+    values.json
+      ? jsonLine("permissible unbalance", found, { cautions, ...explainedSteps(values.explain, explained) })
+      : permissibleText(found) + (values.explain ? explainedText([explained]) : "") + cautionsText(),
   );
   return exitCodes.done;
 }

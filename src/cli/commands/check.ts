@@ -14,8 +14,8 @@ import { csvPoints } from "../input/csv-points";
 import type { Io } from "../input/io";
 import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
-import type { Given } from "../options/option-row";
-import { needed } from "../options/option-values";
+import type { ParsedOptions } from "../options/option-row";
+import { requireOption } from "../options/option-values";
 import { knownOfShaker, shakerOption } from "../options/shaker-option";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
@@ -25,7 +25,7 @@ import { explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
 import type { checkPage } from "./check-page";
 
-type GivenCheck = Given<typeof checkPage.options>;
+type GivenCheck = ParsedOptions<typeof checkPage.options>;
 
 /** What is said of a check besides its levels. */
 type CheckRest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
@@ -43,7 +43,7 @@ interface Answer {
 /** Several levels of a CSV. */
 async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<Answer> {
   const file = namedFile(given.values.file);
-  const from = needed(given, "from");
+  const from = requireOption(given, "from");
   const stream = await inputStream(io, file);
   if (stream === undefined) throw new VeladisError("missing-option", { expected: "a CSV file", received: "nothing" });
   const { points, told } = await csvPoints(stream, from, {
@@ -67,8 +67,9 @@ async function linearityOf(given: GivenCheck, rest: CheckRest, io: Io): Promise<
 /** One level, as found, and as left if it is told. */
 function checkOf(given: GivenCheck, rest: CheckRest): Answer {
   const { shaker } = given.values;
-  const known = shaker === undefined ? needed(given, "known") : knownOfShaker(given.values.known, shakerOption(shaker));
-  const indicated = needed(given, "indicated");
+  const known =
+    shaker === undefined ? requireOption(given, "known") : knownOfShaker(given.values.known, shakerOption(shaker));
+  const indicated = requireOption(given, "indicated");
   const asLeft = given.values["as-left"];
   if (asLeft === undefined) {
     const data = checkAgainstKnown({ known, indicated, ...rest });
@@ -86,7 +87,7 @@ function checkOf(given: GivenCheck, rest: CheckRest): Answer {
 export async function checkReading(given: GivenCheck, io: Io): Promise<number> {
   const { known, shaker, file, from, uncertainty, rule, sheet, name = "Machine", explain, json } = given.values;
   const rest: CheckRest = {
-    tolerance: needed(given, "tolerance"),
+    tolerance: requireOption(given, "tolerance"),
     ...(uncertainty !== undefined && { uncertainty }),
     ...(rule !== undefined && { rule: rule as DecisionRule }),
   };

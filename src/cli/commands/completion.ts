@@ -2,14 +2,14 @@ import { requireChoice } from "../../core/index";
 import type { Io } from "../input/io";
 import { completionScripts } from "../options/completion-scripts";
 import { completions } from "../options/completions";
-import type { Given } from "../options/option-row";
+import type { ParsedOptions } from "../options/option-row";
 import { exitCodes } from "../print/exit-codes";
 import type { completionPage } from "./completion-page";
 import { pages } from "./pages";
 
 /** Prints what has a shell complete the words of the command, or what can follow some words. */
 export async function printCompletion(
-  { values, texts }: Given<typeof completionPage.options>,
+  { values, texts }: ParsedOptions<typeof completionPage.options>,
   io: Io,
 ): Promise<number> {
   if (values.words) {

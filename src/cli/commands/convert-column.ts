@@ -7,7 +7,7 @@ import { typeTold } from "../delimited/heading-agrees";
 import { requireNewTitles } from "../delimited/new-titles";
 import { numberCell } from "../delimited/number-cell";
 import { accountOf, type DelimitedVisitor, readDelimited } from "../delimited/read-delimited";
-import { heldToUnits, type RowRefused } from "../delimited/row-units";
+import { type RowRefused, rowUnitsRefusal } from "../delimited/row-units";
 import { headingsOf } from "../delimited/units-row";
 import { headedColumn } from "../input/headed-column";
 import type { Io } from "../input/io";
@@ -68,7 +68,7 @@ function columnVisitor(io: Io, settings: ConvertSettings, { type, by, suffix, ti
   const visitor: DelimitedVisitor = {
     header(cells, raw, form, units) {
       index = headedColumn(cells, column as string, written);
-      unitRefused = heldToUnits(headingsOf(cells, units, written), [index], told, written);
+      unitRefused = rowUnitsRefusal(headingsOf(cells, units, written), { read: [index] }, told, written);
       width = cells.length;
       writer = delimitedWriter(form, written.decimalComma);
       requireNewTitles(cells, titles);

@@ -6,9 +6,9 @@ import { toldOf, writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
 import { splitPlace } from "../input/split-place";
-import type { Given } from "../options/option-row";
+import type { ParsedOptions } from "../options/option-row";
 import { digitsOf, targetsOf } from "../options/option-values";
-import { alone } from "../options/parsed-arguments";
+import { requireAlone } from "../options/parsed-arguments";
 import { answerLine, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
@@ -67,7 +67,10 @@ function lineText(text: string, settings: ConvertSettings, line: number): string
 }
 
 /** Converts one reading, lines of readings, a route file or a column of a CSV file. */
-export async function convertReadings({ values, texts }: Given<typeof convertPage.options>, io: Io): Promise<number> {
+export async function convertReadings(
+  { values, texts }: ParsedOptions<typeof convertPage.options>,
+  io: Io,
+): Promise<number> {
   const { to, from, at, file, column, digits, explain, json } = values;
   const settings: ConvertSettings = {
     ...{
@@ -82,7 +85,7 @@ export async function convertReadings({ values, texts }: Given<typeof convertPag
     },
     ...{ written: writtenAs(values), keepGoing: values["keep-going"] },
   };
-  for (const option of ["file", "column"] as const) if (values[option] !== undefined) alone(option, texts);
+  for (const option of ["file", "column"] as const) if (values[option] !== undefined) requireAlone(option, texts);
   const told = toldOf(settings.written);
   if (column === undefined && told.length > 0) {
     throw new VeladisError("unknown-option", {

@@ -1,6 +1,6 @@
 import type { Io } from "../input/io";
 import type { CommandPage } from "../options/command-page";
-import type { Given } from "../options/option-row";
+import type { ParsedOptions } from "../options/option-row";
 import { parsedArguments } from "../options/parsed-arguments";
 import { convertReadings } from "./convert";
 import { type CommandName, pages } from "./pages";
@@ -8,7 +8,7 @@ import { type CommandName, pages } from "./pages";
 type OptionsOf<Name extends CommandName> = Awaited<ReturnType<(typeof pages)[Name]>>["options"];
 
 /** What runs a command with what stands behind its name; resolves to the exit code. */
-type Run<Name extends CommandName> = (given: Given<OptionsOf<Name>>, io: Io) => Promise<number>;
+type Run<Name extends CommandName> = (given: ParsedOptions<OptionsOf<Name>>, io: Io) => Promise<number>;
 
 /** What runs each command, loaded when it is asked for. To add one, add its file and its row here. */
 const runs: { readonly [Name in CommandName]: () => Promise<Run<Name>> } = {

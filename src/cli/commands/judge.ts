@@ -15,7 +15,7 @@ import { backgroundOption, pointsWithTold, withTold } from "../options/backgroun
 import { confirmedOption } from "../options/confirmed-option";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
 import { schemeAmong, statedScheme } from "../options/named-scheme";
-import type { Given } from "../options/option-row";
+import type { ParsedOptions } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
 import { uncertainReading } from "../options/uncertain-reading";
 import { changeText } from "../print/change-text";
@@ -33,7 +33,7 @@ import type { judgePage } from "./judge-page";
 type Form = "page" | "line" | "data";
 
 /** Options that stand for one reading alone, refused beside several points. */
-function refuseOfOne(values: Given<typeof judgePage.options>["values"]): void {
+function refuseOfOne(values: ParsedOptions<typeof judgePage.options>["values"]): void {
   if (values.since !== undefined) {
     throw new VeladisError("out-of-range", {
       expected: "one reading and its baseline, since each point has a baseline of its own",
@@ -49,7 +49,7 @@ function refuseOfOne(values: Given<typeof judgePage.options>["values"]): void {
 }
 
 /** What a rule asks for that the reading does not have, or the baseline cannot. */
-function requireFits(isKnown: boolean, { rule, since }: Given<typeof judgePage.options>["values"]): void {
+function requireFits(isKnown: boolean, { rule, since }: ParsedOptions<typeof judgePage.options>["values"]): void {
   if (isKnown && since !== undefined) {
     throw new VeladisError("out-of-range", {
       expected: "a reading without an uncertainty: whether a change is significant is told of best values alone",
@@ -65,7 +65,10 @@ function requireFits(isKnown: boolean, { rule, since }: Given<typeof judgePage.o
 }
 
 /** Judges one reading, readings of several points, or lines of them, of one machine. */
-export async function judgeReadings({ values, texts }: Given<typeof judgePage.options>, io: Io): Promise<number> {
+export async function judgeReadings(
+  { values, texts }: ParsedOptions<typeof judgePage.options>,
+  io: Io,
+): Promise<number> {
   const digits = digitsOf(values.digits);
   const { machine, since, explain, json, uncertainty, rule } = values;
   const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);

@@ -9,8 +9,8 @@ import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
 import { type SampleFile, sampleFile } from "../input/sample-file";
 import { confirmedOption } from "../options/confirmed-option";
-import type { Given } from "../options/option-row";
-import { bandOption, digitsOf, needed } from "../options/option-values";
+import type { ParsedOptions } from "../options/option-row";
+import { bandOption, digitsOf, requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
@@ -48,22 +48,22 @@ async function analysed(file: SampleFile, settings: AnalysisSettings, io: Io) {
 }
 
 /** The overall level of a file of samples, its highest lines, and its zone when a machine is given. */
-export async function printOverall(given: Given<typeof overallPage.options>, io: Io): Promise<number> {
+export async function printOverall(given: ParsedOptions<typeof overallPage.options>, io: Io): Promise<number> {
   const { values, texts } = given;
   const digits = digitsOf(values.digits);
-  const rate = parseNumeral(needed(given, "rate"), "a sampling rate in Hz");
-  const unit = unitSymbol(needed(given, "unit"));
+  const rate = parseNumeral(requireOption(given, "rate"), "a sampling rate in Hz");
+  const unit = unitSymbol(requireOption(given, "unit"));
   const asked = values.to.split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
   const judging = values.machine !== undefined || values.scheme !== undefined;
   const judge = judging
-    ? await (await import("../record/judge-record")).recordJudge(
+    ? await (await import("../record/judge-record")).recordJudge({
         unit,
-        values.scheme,
-        values.machine ?? "",
-        await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
-        values.background,
-      )
+        scheme: values.scheme,
+        machine: values.machine ?? "",
+        confirmed: await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
+        background: values.background,
+      })
     : undefined;
   if (judge === undefined && values.background !== undefined) {
     throw new VeladisError("missing-option", {

@@ -39,6 +39,12 @@ export const planPage = {
       force: { argument: "<N>", help: "its largest force", example: "100" },
       "moving-mass": { ...kilograms, help: "what it moves of itself" },
       payload: { ...kilograms, help: "the most that it carries" },
+      resolution: {
+        argument: "<reading>",
+        help: "the smallest step in which its level is set",
+        example: '"0.1 mm/s rms"',
+        otherwise: "levels in three digits",
+      },
       uncertainty,
     }),
     ...grouped("answer", { sheet, name, explain, json }),

@@ -3,8 +3,8 @@ import { frequency } from "../../frequency/index";
 import { format, significant } from "../../reading/index";
 import { type BenchPlan, type BenchSettings, type BenchStep, benchPlan, type Shaker } from "../../verification/index";
 import type { Io } from "../input/io";
-import type { Given } from "../options/option-row";
-import { bandOption, needed, parts } from "../options/option-values";
+import type { ParsedOptions } from "../options/option-row";
+import { bandOption, parts, requireOption } from "../options/option-values";
 import { shakerOption } from "../options/shaker-option";
 import { sheetText } from "../options/sheet-option";
 import { relayOption, switchSettings } from "../options/trip-options";
@@ -17,7 +17,7 @@ import { textTable } from "../print/text-table";
 import { dashed } from "../print/wrapped";
 import type { planPage } from "./plan-page";
 
-type GivenPlan = Given<typeof planPage.options>;
+type GivenPlan = ParsedOptions<typeof planPage.options>;
 
 function kilograms(value: string | undefined): { kilograms: number } | undefined {
   return value === undefined ? undefined : { kilograms: parseNumeral(value, "a mass in kg") };
@@ -30,9 +30,11 @@ function settingsOf(given: GivenPlan): BenchSettings {
   const relay = values.relay === undefined ? undefined : relayOption(values.relay);
   return {
     ...switchSettings(given),
-    onDelay: parseNumeral(needed(given, "delay"), "an on-delay in s"),
+    onDelay: parseNumeral(requireOption(given, "delay"), "an on-delay in s"),
     ...(relay as Pick<BenchSettings, "contact" | "coil"> | undefined),
-    ...(values["sensor-fault"] !== undefined && { sensorFault: values["sensor-fault"] }),
+    ...(values["sensor-fault"] !== undefined && {
+      sensorFault: values["sensor-fault"] as NonNullable<BenchSettings["sensorFault"]>,
+    }),
     ...(values.at !== undefined && { frequencies: parts(values.at).map((one) => frequency(one)) }),
     ...(low !== undefined && high !== undefined && { band: { lowest: { hertz: low }, highest: { hertz: high } } }),
     ...(values.tolerance !== undefined && { tolerance: values.tolerance }),
@@ -42,17 +44,18 @@ function settingsOf(given: GivenPlan): BenchSettings {
 
 function shakerOf(given: GivenPlan): Shaker {
   const { values } = given;
-  const { stroke, velocity, acceleration, force, uncertainty } = values;
+  const { stroke, velocity, acceleration, force, resolution, uncertainty } = values;
   const movingMass = kilograms(values["moving-mass"]);
   const payload = kilograms(values.payload);
   return {
-    ...shakerOption(needed(given, "shaker")),
+    ...shakerOption(requireOption(given, "shaker")),
     ...(stroke !== undefined && { displacement: stroke }),
     ...(velocity !== undefined && { velocity }),
     ...(acceleration !== undefined && { acceleration }),
     ...(force !== undefined && { force: { newtons: parseNumeral(force, "a force in N") } }),
     ...(movingMass && { movingMass }),
     ...(payload && { payload }),
+    ...(resolution !== undefined && { resolution }),
     ...(uncertainty !== undefined && { uncertainty }),
   };
 }

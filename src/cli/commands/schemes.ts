@@ -3,8 +3,8 @@ import { builtInSchemes, countLimits, inListOrder, type Scheme, schemesFor, sele
 import type { Io } from "../input/io";
 import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
-import type { Given, Values } from "../options/option-row";
-import { alone } from "../options/parsed-arguments";
+import type { ParsedOptions, Values } from "../options/option-row";
+import { requireAlone } from "../options/parsed-arguments";
 import { exitCodes } from "../print/exit-codes";
 import { jsonLine } from "../print/json-line";
 import { type JudgedSelection, schemeList, selectionText } from "../print/scheme-list";
@@ -54,7 +54,10 @@ async function sheetOf(format: "html" | "csv", texts: readonly string[], all: re
 }
 
 /** Lists the schemes, prints some in full, or lists those for a machine. */
-export async function printSchemes({ values, texts }: Given<typeof schemesPage.options>, io: Io): Promise<number> {
+export async function printSchemes(
+  { values, texts }: ParsedOptions<typeof schemesPage.options>,
+  io: Io,
+): Promise<number> {
   const all = (await confirmedOption(values.confirmed, io, values.json, texts)) ?? builtInSchemes;
   if (values.sheet !== undefined) {
     requireSheetAlone(values);
@@ -62,7 +65,7 @@ export async function printSchemes({ values, texts }: Given<typeof schemesPage.o
     return exitCodes.done;
   }
   if (values.machine !== undefined) {
-    alone("machine", texts);
+    requireAlone("machine", texts);
     const selection = judgedSelection(values.machine, all);
     const rows = selection.candidates.map((one) => jsonLine("candidate", one));
     const others = values.all ? selection.excluded.map((one) => jsonLine("excluded", one)) : [];

@@ -19,8 +19,8 @@ import { inputStream, namedFile } from "../input/open-file";
 import { type SeriesTold, seriesData, seriesText } from "../input/series-told";
 import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
-import type { Given, Values } from "../options/option-row";
-import { bandOption, needed, parts } from "../options/option-values";
+import type { ParsedOptions, Values } from "../options/option-row";
+import { bandOption, parts, requireOption } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
@@ -29,7 +29,7 @@ import { jsonLine } from "../print/json-line";
 import { baselineText, proposalText, storedText } from "../print/proposal-text";
 import type { setpointsPage } from "./setpoints-page";
 
-type GivenMachine = Given<typeof setpointsPage.options>;
+type GivenMachine = ParsedOptions<typeof setpointsPage.options>;
 type Said = Values<typeof setpointsPage.options>;
 
 /** A rule by its name, in capital or small letters; the library refuses what is none. */
@@ -48,8 +48,8 @@ interface KnownBaseline {
 async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline> {
   const { values } = given;
   const { file, times: written } = values;
-  if (file === undefined) return { known: needed(given, "baseline") };
-  const as = needed(given, "from");
+  if (file === undefined) return { known: requireOption(given, "baseline") };
+  const as = requireOption(given, "from");
   const first = values["start-up"];
   const timed = first !== undefined || values.time !== undefined;
   if (!timed && written !== undefined) {

@@ -1,7 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { skipBad, times } from "../options/series-options";
-import { fileOptions, json } from "../options/shared-options";
+import { explain, fileOptions, json } from "../options/shared-options";
 import { tripOptions } from "../options/trip-options";
 
 /** The page of `simulate`. */
@@ -89,6 +89,7 @@ export const simulatePage = {
     ...grouped("file", { ...fileOptions, "skip-bad": skipBad }),
     ...grouped("answer", {
       excursions: { help: "also each time the on-delay began and did not run out" },
+      explain,
       json,
     }),
   },

@@ -5,14 +5,14 @@ import { writtenAs } from "../delimited/written-as";
 import type { CsvLevelsOptions } from "../input/csv-levels";
 import type { SeriesSettings } from "../input/read-series";
 import type { Begins } from "../input/time-column";
-import type { Given } from "../options/option-row";
-import { needed, parts } from "../options/option-values";
+import type { ParsedOptions } from "../options/option-row";
+import { parts, requireOption } from "../options/option-values";
 import { relayOption, switchSettings } from "../options/trip-options";
 import { countedFrom } from "../print/clock-time";
 import type { simulatePage } from "./simulate-page";
 
 /** What `simulate` is given. */
-export type GivenHistory = Given<typeof simulatePage.options>;
+export type GivenHistory = ParsedOptions<typeof simulatePage.options>;
 
 /** The relay of a switch that none was told of: it fails to the safe side, and its contact is printed only when asked for. */
 const RELAY = "normally open, normally energised";
@@ -53,7 +53,7 @@ export function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
   const relay = relayOption(values.relay ?? RELAY);
   return {
     ...switchSettings(given),
-    timerResets: resets[needed(given, "timer-resets")],
+    timerResets: resets[requireOption(given, "timer-resets")],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
     startInhibit: parseNumeral(values.inhibit, "an inhibit time in s"),
     ...multiplierOf(values.multiplier),

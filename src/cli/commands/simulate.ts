@@ -8,7 +8,7 @@ import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
-import { needed, parts } from "../options/option-values";
+import { parts, requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
@@ -25,8 +25,8 @@ import {
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
   const settings = settingsOf(given);
-  const delays = parts(needed(given, "delay")).map((one) => parseNumeral(one, "an on-delay in s"));
-  const from = needed(given, "from");
+  const delays = parts(requireOption(given, "delay")).map((one) => parseNumeral(one, "an on-delay in s"));
+  const from = requireOption(given, "from");
   const commands = commandsOf(values.commands);
   const longest = longestGapOf(given);
   // Settings are read before the file, so that a slip in them shows at once.
@@ -87,6 +87,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     columns: columnsText(history.told.columns),
     levels: `in ${from}${values.at === undefined ? "" : ` at ${values.at}`}; each stands ${values.every === undefined ? "until the next" : `for ${values.every} s`}`,
     excursions: values.excursions,
+    explain: values.explain,
     isGapGiven: longest !== undefined,
     gaps:
       values.every === undefined

@@ -15,7 +15,7 @@ import type { Io } from "../input/io";
 import { machineList } from "../input/machine-list";
 import { confirmedOption } from "../options/confirmed-option";
 import { namedScheme } from "../options/named-scheme";
-import type { Given, Values } from "../options/option-row";
+import type { ParsedOptions, Values } from "../options/option-row";
 import { exitCodes } from "../print/exit-codes";
 import { failureText } from "../print/failure";
 import { jsonLine } from "../print/json-line";
@@ -120,7 +120,7 @@ async function judgedList(values: SqlValues, file: string, io: Io): Promise<{ an
 }
 
 /** Prints conversions and verdicts as SQL. */
-export async function printSql({ values }: Given<typeof sqlPage.options>, io: Io): Promise<number> {
+export async function printSql({ values }: ParsedOptions<typeof sqlPage.options>, io: Io): Promise<number> {
   const { machines, machine, scheme, to, json, out, replace } = values;
   const told = (sql: string): string => (json ? jsonLine("sql", { sql }) : `${visibleLines(sql)}\n`);
   if (machines === undefined) {

@@ -2,17 +2,17 @@ import { parseNumeral, VeladisError } from "../../core/index";
 import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
-import type { Given } from "../options/option-row";
-import { digitsOf, needed, targetsOf } from "../options/option-values";
+import type { ParsedOptions } from "../options/option-row";
+import { digitsOf, requireOption, targetsOf } from "../options/option-values";
 import { judges, type TableSettings } from "../table/settings";
 import type { tablePage } from "./table-page";
 
-function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
+function settingsOf(given: ParsedOptions<typeof tablePage.options>): TableSettings {
   const { values, texts } = given;
   const crest = values["crest-factor"];
   const settings: TableSettings = {
     file: namedFile(texts[0]),
-    column: needed(given, "column"),
+    column: requireOption(given, "column"),
     written: writtenAs(values),
     from: { column: values["from-column"], fixed: values.from },
     detector: { column: values["detector-column"], fixed: values.detector },
@@ -33,8 +33,15 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
     replace: values.replace,
     digits: values.digits === undefined ? undefined : digitsOf(values.digits),
     json: values.json,
+    explain: values.explain,
     keepGoing: values["keep-going"],
   };
+  if (settings.explain && !settings.json) {
+    throw new VeladisError("unknown-option", {
+      expected: "--explain with --json, since a row of CSV has no room for steps",
+      received: "--explain alone",
+    });
+  }
   if (settings.targets.length > 0 || judges(settings)) return settings;
   throw new VeladisError("missing-option", {
     expected: 'what to add: --to "mm/s rms", or --machine "group 2 rigid" to judge',
@@ -43,7 +50,7 @@ function settingsOf(given: Given<typeof tablePage.options>): TableSettings {
 }
 
 /** Adds converted columns and zones to every row of a file. */
-export async function addColumns(given: Given<typeof tablePage.options>, io: Io): Promise<number> {
+export async function addColumns(given: ParsedOptions<typeof tablePage.options>, io: Io): Promise<number> {
   const settings = settingsOf(given);
   return (await import("../table/run-table")).runTable(io, settings);
 }

@@ -127,10 +127,10 @@ export function requireHeadingAgrees(
   if (!told.isWaveform || !isNoSample) throw headingRefused(told.by, other, heading, index);
   const { received } = headingRefused(told.by, other, heading, index);
   const maySample = overTime === true || (detector !== undefined && (unit === undefined || unit === told.unit));
-  const settled = maySample
+  const howToTell = maySample
     ? "--waveform where they are samples all the same"
     : "--file-units none where the heading is wrong";
-  throw new VeladisError("unknown-option", { expected: SAMPLES + settled, received });
+  throw new VeladisError("unknown-option", { expected: SAMPLES + howToTell, received });
 }
 
 /**

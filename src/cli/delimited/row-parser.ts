@@ -43,19 +43,19 @@ export class RowParser extends Parser {
     return true;
   }
 
-  async #settled(act: (done: (error?: Error | null) => void) => void): Promise<void> {
+  async #finished(act: (done: (error?: Error | null) => void) => void): Promise<void> {
     await new Promise<void>((resolve, reject) => act((error) => (error ? reject(error) : resolve())));
     if (this.#failure !== undefined) throw this.#failure;
   }
 
   /** Resolves when all rows that end in these bytes were handed over; rejects with what was thrown there. */
   taken(bytes: Buffer): Promise<void> {
-    return this.#settled((done) => this.write(bytes, done));
+    return this.#finished((done) => this.write(bytes, done));
   }
 
   /** The same for a last row without a line end. */
   ended(): Promise<void> {
-    return this.#settled((done) => {
+    return this.#finished((done) => {
       this.once("error", done);
       this.end(done);
     });

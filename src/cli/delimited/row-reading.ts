@@ -63,8 +63,8 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
   const isCommaTwice = as.decimalComma && separator === ",";
   const counts = { rows: 0, refused: 0, blank: 0, remarks: 0, behindSkipped: { first: 0, later: 0 }, torn: false };
   let line = layout.preamble + 1;
-  let held: Buffer = Buffer.alloc(0);
-  /** Places in the text: of the first byte held, of the row that has not ended, of the parser's start. */
+  let buffer: Buffer = Buffer.alloc(0);
+  /** Places in the text: of the first byte kept, of the row that has not ended, of the parser's start. */
   let base = 0;
   let begun = 0;
   let origin = 0;
@@ -72,7 +72,7 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
   /** Lines skipped when the row above was read. */
   let skippedAbove = 0;
   let parser: RowParser | undefined;
-  /** Whether such characters stand in what is held, or for the parser, in anything so far. */
+  /** Whether such characters stand in what is kept, or for the parser, in anything so far. */
   let withQuotes = false;
   let withRemarks = false;
   let withReturns = false;
@@ -108,12 +108,12 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
   const passOver = (from: number, to: number): number => {
     let at = from;
     while (at < to) {
-      const isRemark = sign !== undefined && signBytes.equals(held.subarray(at, at + signBytes.length));
-      const wide = held[at] === RETURN && held[at + 1] === NEWLINE && end === NEWLINE;
-      if (!isRemark && !wide && held[at] !== end) break;
-      const found = held.indexOf(end, at);
+      const isRemark = sign !== undefined && signBytes.equals(buffer.subarray(at, at + signBytes.length));
+      const wide = buffer[at] === RETURN && buffer[at + 1] === NEWLINE && end === NEWLINE;
+      if (!isRemark && !wide && buffer[at] !== end) break;
+      const found = buffer.indexOf(end, at);
       const stop = found < 0 || found >= to ? to : found;
-      if (isRemark) remark(held.toString("latin1", at, stop).replace(/\r$/, ""), line);
+      if (isRemark) remark(buffer.toString("latin1", at, stop).replace(/\r$/, ""), line);
       else counts.blank++;
       line++;
       at = stop + 1;
@@ -138,13 +138,13 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
     const place = origin + stop;
     let from = begun - base;
     let to = place - base;
-    const first = held[from];
+    const first = buffer[from];
     if (first === NEWLINE || first === RETURN || (sign !== undefined && first === signBytes[0]))
       from = passOver(from, to);
-    counts.torn = held[to - 1] !== end;
+    counts.torn = buffer[to - 1] !== end;
     if (!counts.torn) to--;
-    if (!counts.torn && end === NEWLINE && to > from && held[to - 1] === RETURN) to--;
-    const raw = held.toString("latin1", from, to);
+    if (!counts.torn && end === NEWLINE && to > from && buffer[to - 1] === RETURN) to--;
+    const raw = buffer.toString("latin1", from, to);
     const at = line++;
     begun = place;
     if (withQuotes && raw.includes(rowEnd)) line += raw.split(rowEnd).length - 1;
@@ -179,22 +179,22 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
   const told = async (act: Promise<void>): Promise<void> => {
     await act.catch((error: unknown) => {
       if (!isQuoteError(error)) throw error;
-      const from = passOver(begun - base, held.length);
-      throw oddQuotes(held.toString("latin1", from).split(rowEnd, 1)[0] as string, line);
+      const from = passOver(begun - base, buffer.length);
+      throw oddQuotes(buffer.toString("latin1", from).split(rowEnd, 1)[0] as string, line);
     });
   };
 
   return {
     counts,
     get line() {
-      return line + held.toString("latin1", begun - base).split(rowEnd).length - 1;
+      return line + buffer.toString("latin1", begun - base).split(rowEnd).length - 1;
     },
     async take(bytes) {
-      held = Buffer.concat([held.subarray(begun - base), bytes]);
+      buffer = Buffer.concat([buffer.subarray(begun - base), bytes]);
       base = begun;
-      withQuotes = held.includes(QUOTE);
-      const remarks = sign !== undefined && (held.indexOf(signBytes) === 0 || held.includes(`${rowEnd}${sign}`));
-      const returns = end === NEWLINE && held.includes(RETURN);
+      withQuotes = buffer.includes(QUOTE);
+      const remarks = sign !== undefined && (buffer.indexOf(signBytes) === 0 || buffer.includes(`${rowEnd}${sign}`));
+      const returns = end === NEWLINE && buffer.includes(RETURN);
       let fresh = bytes;
       if (parser === undefined || (remarks && !withRemarks) || (returns && !withReturns)) {
         // a parser that looks for more begins anew at the row
@@ -203,16 +203,16 @@ export function rowReading({ layout, form, as, name }: Opened, visitor: Delimite
         const lineEnds = withReturns ? ["\n", "\r\n"] : [rowEnd];
         parser = new RowParser({ separator, lineEnds, quotes, sign: withRemarks ? sign : undefined }, each);
         origin = begun;
-        fresh = held;
+        fresh = buffer;
       }
       await told(parser.taken(fresh));
       // what is passed over is no part of a long row
-      begun = base + passOver(begun - base, held.lastIndexOf(end) + 1);
-      if (base + held.length - begun > LONGEST + HELD_BACK) throw endlessRow(line, name);
+      begun = base + passOver(begun - base, buffer.lastIndexOf(end) + 1);
+      if (base + buffer.length - begun > LONGEST + HELD_BACK) throw endlessRow(line, name);
     },
     async end() {
       if (parser !== undefined) await told(parser.ended());
-      passOver(begun - base, held.length);
+      passOver(begun - base, buffer.length);
     },
   };
 }

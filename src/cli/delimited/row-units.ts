@@ -22,22 +22,28 @@ function isUnit(cell: string): boolean {
 /** What refuses a row, or undefined. */
 export type RowRefused = (cells: readonly string[]) => VeladisError | undefined;
 
+/** The columns that were asked for. */
+interface ColumnsAsked {
+  /** Indices of those of which it is told what they are written in. */
+  readonly read: readonly number[];
+  /** Indices of the others. */
+  readonly others?: readonly number[];
+  /** How each row would be read by its own, for the refusal. */
+  readonly instead?: string;
+}
+
 /**
  * Holds what a file says of units against what is told of all rows: the headings of the columns that are read, and what
  * rows say in a column that nobody asked for. Such a column is headed `unit` or `detector`, or has a rate or a reading
  * type in the first row.
  *
- * @param read - indices of the columns of which it is told
- * @param others - indices of other columns that were asked for
- * @param instead - how each row would be read by its own, for the refusal
  * @throws {@link VeladisError} `unknown-option` for a heading that contradicts what is told
  */
-export function heldToUnits(
+export function rowUnitsRefusal(
   header: readonly string[],
-  read: readonly number[],
+  { read, others = [], instead = "" }: ColumnsAsked,
   told: ColumnTold,
   written: WrittenAs,
-  { others = [], instead = "" }: { readonly others?: readonly number[]; readonly instead?: string } = {},
 ): RowRefused {
   if (written.fileUnits === "none") return () => undefined;
   for (const index of read) requireHeadingAgrees(header, index, told, written);

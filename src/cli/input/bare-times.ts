@@ -24,7 +24,7 @@ export function serialDate(days: number): number {
  * @param where - the first of them, with its line, for the message
  * @throws {@link VeladisError} `missing-option`
  */
-export function checkSeconds(numbers: readonly number[], where: string): void {
+export function requireSeconds(numbers: readonly number[], where: string): void {
   const [first = 0] = numbers;
   const maySerial = numbers.every(
     (one, i) => one > SERIAL[0] && one <= SERIAL[1] && Math.abs(one - (numbers[i - 1] ?? one)) < NEAR,

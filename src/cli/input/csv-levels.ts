@@ -1,12 +1,12 @@
 import type { Readable } from "node:stream";
 import { shown, VeladisError } from "../../core/index";
 import { timeUnitSaid, typeTold } from "../delimited/heading-agrees";
-import { heldToUnits, type RowRefused } from "../delimited/row-units";
+import { type RowRefused, rowUnitsRefusal } from "../delimited/row-units";
 import type { TimeUnitSymbol } from "../delimited/time-units";
 import { type ColumnsRead, columnRead } from "./column-read";
 import { cellShown, faultWord, levelCell, type Unread } from "./level-cell";
-import { checkNoHole } from "./no-hole";
 import { readSeries, type SeriesSettings } from "./read-series";
+import { requireNoHole } from "./require-no-hole";
 import { NotedRows } from "./row-lines";
 import { type ColumnsTold, seriesColumns } from "./series-columns";
 import type { SeriesTold } from "./series-told";
@@ -88,7 +88,12 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     header(cells, headings) {
       index = seriesColumns(cells, options, written);
       const { level, time } = index;
-      unitRefused = heldToUnits(headings, [level], types, written, { others: time === undefined ? [] : [time] });
+      unitRefused = rowUnitsRefusal(
+        headings,
+        { read: [level], others: time === undefined ? [] : [time] },
+        types,
+        written,
+      );
       if (options.even !== undefined) beside = new TimesBeside(options.even, headings, level, written);
       if (time !== undefined) {
         const asked = options.times === undefined ? undefined : askedUnits[options.times];
@@ -112,7 +117,7 @@ export async function csvLevels(stream: Readable, options: CsvLevelsOptions): Pr
     },
   });
   beside?.check();
-  if (options.even !== undefined) checkNoHole(options.file, "a level", rows.account.behindSkipped.later);
+  if (options.even !== undefined) requireNoHole(options.file, "a level", rows.account.behindSkipped.later);
   const read = times?.read();
   const told: SeriesTold = {
     columns,

@@ -4,7 +4,7 @@ import { readingType } from "../../reading/index";
 import { parseUncertain } from "../../uncertainty/index";
 import { columnIndex } from "../delimited/column-index";
 import { typeTold } from "../delimited/heading-agrees";
-import { heldToUnits, type RowRefused } from "../delimited/row-units";
+import { type RowRefused, rowUnitsRefusal } from "../delimited/row-units";
 import { columnRead } from "./column-read";
 import { levelCell, type Unread } from "./level-cell";
 import { readSeries, type SeriesSettings } from "./read-series";
@@ -58,7 +58,12 @@ export async function csvPoints(stream: Readable, from: string, settings: Series
     header(cells, headings) {
       header = headings;
       columns = [headedBy(cells, "known"), headedBy(cells, "indicated")];
-      unitRefused = heldToUnits(headings, columns, typeTold(`--from ${shown(from)}`, type), settings.written);
+      unitRefused = rowUnitsRefusal(
+        headings,
+        { read: columns },
+        typeTold(`--from ${shown(from)}`, type),
+        settings.written,
+      );
     },
     row(cells) {
       const otherUnit = unitRefused(cells);

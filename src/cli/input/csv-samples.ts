@@ -9,8 +9,8 @@ import { headingsOf } from "../delimited/units-row";
 import type { WrittenAs } from "../delimited/written-as";
 import { BadRows } from "./bad-rows";
 import { levelCell } from "./level-cell";
-import { checkNoHole } from "./no-hole";
 import { unreadRow } from "./read-series";
+import { requireNoHole } from "./require-no-hole";
 import { saysValue } from "./says-value";
 import { type Spacing, TimesBeside } from "./times-beside";
 
@@ -187,7 +187,7 @@ export async function* csvSamples(
     skipBad: { cannot: SPACED },
     overRange: "over range is a signal beyond what can be read: the record is clipped",
   });
-  checkNoHole(file, "a sample", (layout.first === "sample" && first) || later);
+  requireNoHole(file, "a sample", (layout.first === "sample" && first) || later);
   beside?.check();
   tell({ account, counts });
 }

@@ -42,7 +42,7 @@ export interface RawSettings {
  *
  * @throws {@link VeladisError} `length-mismatch`
  */
-export function checkSize(size: number, { bytes }: RawFormat): void {
+export function requireSize(size: number, { bytes }: RawFormat): void {
   if (size % bytes === 0) return;
   throw new VeladisError("length-mismatch", {
     expected: `a whole number of samples of ${bytes} bytes`,
@@ -82,5 +82,5 @@ export async function* rawSamples(stream: Readable, settings: RawSettings): Asyn
     taken += samples.length;
     if (samples.length > 0) yield samples;
   }
-  checkSize(size, format);
+  requireSize(size, format);
 }

@@ -8,7 +8,7 @@ import type { WrittenAs } from "../delimited/written-as";
 import { csvSamples, type SamplesTold } from "./csv-samples";
 import type { Io } from "./io";
 import { openFile } from "./open-file";
-import { checkSize, findRawFormat, type RawFormat, rawFormats, rawSamples } from "./raw-samples";
+import { findRawFormat, type RawFormat, rawFormats, rawSamples, requireSize } from "./raw-samples";
 
 /** What the options say about a file of samples. */
 export interface FileOptions {
@@ -89,7 +89,7 @@ export async function sampleFile(io: Io, options: FileOptions): Promise<SampleFi
     });
   }
   const size = file === undefined ? undefined : (await stat(file)).size;
-  if (format !== "csv" && size !== undefined) checkSize(size, format);
+  if (format !== "csv" && size !== undefined) requireSize(size, format);
   const name = file ?? "standard input";
   const spacing = { by: `--rate ${rate}`, seconds: 1 / rate, sampled: true } as const;
   let told: SamplesTold | undefined;

@@ -1,6 +1,6 @@
 import { plainNumeral, shown, VeladisError } from "../../core/index";
 import { secondsIn, type TimeUnitSymbol } from "../delimited/time-units";
-import { checkSeconds, secondsFrom, serialDate } from "./bare-times";
+import { requireSeconds, secondsFrom, serialDate } from "./bare-times";
 import { type CellAt, cellText, DateOrders } from "./date-order";
 import { levelCell } from "./level-cell";
 import { linesText, NotedRows, type RowLines, rowsText } from "./row-lines";
@@ -153,7 +153,7 @@ export class TimeColumn {
     const asked = this.#asked;
     if (first.form === BARE) {
       if (asked === "serial") return { at: at.map(serialDate), as: "serial dates" };
-      if (asked === undefined && this.#unit === undefined) checkSeconds(at, cellText(first));
+      if (asked === undefined && this.#unit === undefined) requireSeconds(at, cellText(first));
       return { at, as: "seconds" };
     }
     if (first.form.startsWith("a time of day")) {

@@ -42,7 +42,7 @@ type Value<Row extends OptionRow> = Row extends { readonly argument: string }
 export type Values<Rows extends OptionRows> = { readonly [Name in keyof Rows]: Value<Rows[Name]> };
 
 /** What stands behind the name of a command. */
-export interface Given<Rows extends OptionRows = OptionRows> {
+export interface ParsedOptions<Rows extends OptionRows = OptionRows> {
   readonly values: Values<Rows>;
   /** What is no option. */
   readonly texts: readonly string[];

@@ -8,7 +8,7 @@ import type { OptionRow, OptionRows, Word } from "./option-row";
  *
  * @throws {@link VeladisError} `missing-option` with the option's example and line of help
  */
-export function needed<
+export function requireOption<
   Said extends { readonly values: object; readonly options: OptionRows },
   Name extends keyof Said["options"] & string,
 >({ values, options }: Said, name: Name): Word<Said["options"][Name]> {

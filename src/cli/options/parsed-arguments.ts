@@ -1,7 +1,7 @@
 import { type ParseArgsConfig, parseArgs } from "node:util";
 import { requireChoice, shown, unknownOption, VeladisError } from "../../core/index";
 import type { CommandPage, TextsRow } from "./command-page";
-import type { Given, OptionRow, OptionRows, Values } from "./option-row";
+import type { OptionRow, OptionRows, ParsedOptions, Values } from "./option-row";
 
 const OPTIONS = "options of this command, each with its value where it takes one";
 
@@ -21,7 +21,7 @@ function optionOf({ argument, default: value, several }: OptionRow): Options[str
  *
  * @throws {@link VeladisError} `unknown-option`
  */
-export function alone(option: string, texts: readonly string[]): void {
+export function requireAlone(option: string, texts: readonly string[]): void {
   if (texts.length === 0) return;
   throw new VeladisError("unknown-option", {
     expected: `--${option}, or a text in its place, not both`,
@@ -30,7 +30,7 @@ export function alone(option: string, texts: readonly string[]): void {
 }
 
 /** Refuses more texts than a command takes: beside options alone, a text is a slip such as a forgotten comma in a list. */
-function checkTexts(texts: readonly string[], row: TextsRow | undefined, names: readonly string[]): void {
+function requireTexts(texts: readonly string[], row: TextsRow | undefined, names: readonly string[]): void {
   if (texts.length <= (row === undefined ? 0 : (row.most ?? texts.length))) return;
   throw new VeladisError("unknown-option", {
     expected: row?.what ?? "options alone, with quotation marks about values of several words",
@@ -58,7 +58,7 @@ function refusalOf(sentence: string, names: readonly string[]): VeladisError {
 export function parsedArguments<Rows extends OptionRows>(
   args: readonly string[],
   { options, texts }: CommandPage<Rows>,
-): Given<Rows> {
+): ParsedOptions<Rows> {
   const names = Object.keys(options).map((name) => `--${name}`);
   const config = Object.fromEntries(Object.entries(options).map(([name, row]) => [name, optionOf(row)]));
   let parsed: ReturnType<typeof parseArgs>;
@@ -68,7 +68,7 @@ export function parsedArguments<Rows extends OptionRows>(
     if (!(error instanceof TypeError)) throw error;
     throw refusalOf(error.message.split(". ")[0] as string, names);
   }
-  checkTexts(parsed.positionals, texts, names);
+  requireTexts(parsed.positionals, texts, names);
   for (const [name, { values, help }] of Object.entries(options)) {
     const value = parsed.values[name];
     if (values !== undefined && value !== undefined) requireChoice(value, values, `--${name}, ${help}`);

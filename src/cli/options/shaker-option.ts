@@ -5,7 +5,7 @@ import { type Shaker, shakerReach } from "../../verification/index";
 import { ends } from "./option-values";
 
 /** Frequencies of a shaker, and its level where it has one alone. */
-export interface ShakerGiven extends Pick<Shaker, "lowest" | "highest"> {
+export interface ShakerOptions extends Pick<Shaker, "lowest" | "highest"> {
   readonly level?: string;
 }
 
@@ -20,7 +20,7 @@ const LEVEL_ALONE =
  *
  * @throws {@link VeladisError} `syntax` for other words, `missing-frequency` for a level without its frequency
  */
-export function shakerOption(written: string): ShakerGiven {
+export function shakerOption(written: string): ShakerOptions {
   const [, level, range = written] = /^(.*\S)\s+at\s+(.+)$/.exec(written.trim()) ?? [];
   if (level === undefined && isReading(range)) {
     throw new VeladisError("missing-frequency", { expected, received: shown(written) });
@@ -44,7 +44,7 @@ export function shakerOption(written: string): ShakerGiven {
  * @throws {@link VeladisError} `missing-option` for a level that neither tells, `out-of-range` for one that the shaker
  *   cannot give
  */
-export function knownOfShaker(known: string | undefined, { lowest, highest, level }: ShakerGiven): string {
+export function knownOfShaker(known: string | undefined, { lowest, highest, level }: ShakerOptions): string {
   const hertz = hertzOf(lowest);
   const isOne = hertz === hertzOf(highest);
   const wanted = known ?? level;

@@ -1,6 +1,6 @@
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import type { OptionRow, OptionRows, Values } from "./option-row";
-import { needed, parts } from "./option-values";
+import { parts, requireOption } from "./option-values";
 
 /** The settings of a vibration switch, for the commands that play them through. */
 export const tripOptions = {
@@ -53,8 +53,8 @@ export function switchSettings(given: GivenSwitch) {
     });
   }
   return {
-    threshold: needed(given, "threshold"),
-    hysteresis: needed(given, "hysteresis"),
+    threshold: requireOption(given, "threshold"),
+    hysteresis: requireOption(given, "hysteresis"),
     offDelay: parseNumeral(values["off-delay"], "an off-delay in s"),
     latching: values.latching,
   };

@@ -38,6 +38,20 @@ function dataHead(type: number, fields: ThriftStruct, where: string): DataHead {
   return { values: numberIn(head, 1, where), encoding: numberIn(head, 4, where), levels };
 }
 
+/** What is known of a column chunk. */
+interface ChunkTold {
+  readonly told: ColumnMetaData;
+  readonly leaf: LeafColumn;
+  /** Unpacks the bytes of a page into as many as are told. */
+  readonly unpack: Unpack;
+}
+
+/** Where a column stands, for refusals, and what is called whenever something is done. */
+export interface Reading {
+  readonly where: string;
+  readonly beat: () => void;
+}
+
 /**
  * Refuses a column chunk whose pages do not fit it, one another or their checksums.
  *
@@ -45,17 +59,12 @@ function dataHead(type: number, fields: ThriftStruct, where: string): DataHead {
  * page as stored; writers may leave it out.
  *
  * @returns whether each page has a checksum, its own or that of gzip
- * @param unpack - unpacks the bytes of a page into as many as are told
- * @param beat - is called for every page
  * @throws {@link VeladisError} `syntax`
  */
 export function requirePages(
   bytes: Uint8Array,
-  { num_values, codec }: ColumnMetaData,
-  leaf: LeafColumn,
-  unpack: Unpack,
-  beat: () => void,
-  where: string,
+  { told: { num_values, codec }, leaf, unpack }: ChunkTold,
+  { where, beat }: Reading,
 ): boolean {
   let at = 0;
   let values = 0;
@@ -74,7 +83,8 @@ export function requirePages(
     if (sum === undefined && (codec !== "GZIP" || type === DATA_2)) summed = false;
     if (type === DICTIONARY) {
       if (at > 0) damaged(where, "a dictionary behind its page");
-      requirePlain(unpack(page, unpacked), 0, numberIn(structIn(fields, 7, where), 1, where), leaf, where);
+      const count = numberIn(structIn(fields, 7, where), 1, where);
+      requirePlain(unpack(page, unpacked), { from: 0, count }, leaf, where);
     } else if (type === DATA || type === DATA_2) {
       const head = dataHead(type, fields, where);
       values += head.values;
@@ -86,7 +96,7 @@ export function requirePages(
       const packed = levels === undefined || structIn(fields, 8, where).get(7) !== false;
       const rest = page.subarray(length);
       const content = packed && unpacked > length ? unpack(rest, unpacked - length) : rest;
-      requireFittingPage(content, levels && page.subarray(0, length), head, leaf, where);
+      requireFittingPage({ bytes: content, levels: levels && page.subarray(0, length) }, head, leaf, where);
     } else damaged(where, "a page of no known kind");
     at = end + stored;
   }

@@ -2,7 +2,7 @@ import { type ColumnMetaData, type FileMetaData, parquetRead, type RowGroup, typ
 import { shown, VeladisError } from "../../core/index";
 import type { ByteSource } from "./byte-source";
 import { parsersFor } from "./cell-text";
-import { requirePages } from "./chunk-pages";
+import { type Reading, requirePages } from "./chunk-pages";
 import { type Unpack, unpackOf } from "./codecs";
 import { damaged } from "./damage";
 import type { Footer } from "./footer";
@@ -19,19 +19,18 @@ interface Chunk {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
-/** Where a column stands, for refusals, and what is called whenever something is done. */
-interface Reading {
-  readonly where: string;
-  readonly beat: () => void;
+/** A column of the table in a row group. */
+interface GroupColumn extends Reading {
+  readonly group: RowGroup;
+  /** Its place among the columns of the table. */
+  readonly top: number;
 }
 
 /** The chunks of a column of the table, read and checked. */
 async function checkedChunks(
   file: ByteSource,
   { leaves }: Footer,
-  group: RowGroup,
-  top: number,
-  { where, beat }: Reading,
+  { group, top, where, beat }: GroupColumn,
 ): Promise<{ chunks: Chunk[]; unpack: Unpack; summed: boolean }> {
   const chunks: Chunk[] = [];
   const unpacked = new Map<ArrayBufferLike, Map<number, Uint8Array>>();
@@ -53,7 +52,7 @@ async function checkedChunks(
       pages.set(page.byteOffset, whole);
       return whole;
     };
-    if (!requirePages(bytes, told, leaf, keep, beat, where)) summed = false;
+    if (!requirePages(bytes, { told, leaf, unpack: keep }, { where, beat })) summed = false;
     chunks.push({ leaf, told, from, bytes });
   }
   const unpack = unpackOf(codec, where);
@@ -77,10 +76,8 @@ function isText({ element: { converted_type: old, logical_type: kind } }: LeafCo
 /** What the library makes of chunks that are checked. */
 async function decoded(
   { metadata }: Footer,
-  group: RowGroup,
-  top: number,
   { chunks, unpack }: { chunks: readonly Chunk[]; unpack: Unpack },
-  { where, beat }: Reading,
+  { group, top, where, beat }: GroupColumn,
 ): Promise<ColumnValues> {
   const pieces: ColumnValues[] = [];
   const own: FileMetaData = { ...metadata, row_groups: [group], num_rows: group.num_rows };
@@ -158,12 +155,12 @@ export async function groupColumns(
   const columns: ColumnValues[] = [];
   let summed = true;
   for (const [top, name] of footer.names.entries()) {
-    const reading: Reading = { where: `column ${shown(name)}, row group ${index + 1}`, beat };
-    const checked = await checkedChunks(file, footer, group, top, reading);
-    const values = await decoded(footer, group, top, checked, reading);
+    const column: GroupColumn = { group, top, where: `column ${shown(name)}, row group ${index + 1}`, beat };
+    const checked = await checkedChunks(file, footer, column);
+    const values = await decoded(footer, checked, column);
     const [first] = checked.chunks as [Chunk];
     const isFlat = first.leaf.path.length === 1 && first.leaf.repetition === 0;
-    requireAsTold(values, Number(group.num_rows), isFlat ? first.told.statistics : undefined, reading.where);
+    requireAsTold(values, Number(group.num_rows), isFlat ? first.told.statistics : undefined, column.where);
     columns.push(values);
     if (!checked.summed) summed = false;
   }

@@ -25,8 +25,14 @@ function widthOf({ element }: LeafColumn): number | undefined {
 const length32 = (bytes: Uint8Array, at: number): number =>
   new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength).getUint32(at, true);
 
+/** Values one behind the other: where they begin in a page, and how many there have to be. */
+interface PlainValues {
+  readonly from: number;
+  readonly count: number;
+}
+
 /** Refuses values, one behind the other, that are not as many as there have to be. */
-export function requirePlain(bytes: Uint8Array, from: number, count: number, leaf: LeafColumn, where: string): void {
+export function requirePlain(bytes: Uint8Array, { from, count }: PlainValues, leaf: LeafColumn, where: string): void {
   const width = widthOf(leaf);
   let end = from;
   if (leaf.element.type === "BYTE_ARRAY") {
@@ -38,20 +44,18 @@ export function requirePlain(bytes: Uint8Array, from: number, count: number, lea
   if (end !== bytes.length) damaged(where, "a page that is not as long as its values");
 }
 
+/** A page, unpacked; of the second version, what stands behind the levels, and the levels. */
+interface Page {
+  readonly bytes: Uint8Array;
+  readonly levels: Uint8Array | undefined;
+}
+
 /**
  * Refuses a page whose levels, values and length do not fit one another.
  *
- * @param bytes - the page, unpacked; of the second version, what stands behind the levels
- * @param levels - of the second version, the levels
  * @throws {@link VeladisError} `syntax`
  */
-export function requireFittingPage(
-  bytes: Uint8Array,
-  levels: Uint8Array | undefined,
-  head: DataHead,
-  leaf: LeafColumn,
-  where: string,
-): void {
+export function requireFittingPage({ bytes, levels }: Page, head: DataHead, leaf: LeafColumn, where: string): void {
   const { values: count, encoding } = head;
   let at = 0;
   let present = count;
@@ -70,7 +74,7 @@ export function requireFittingPage(
     present = level(leaf.definition, head.levels?.definition, head.levels?.repetition ?? 0);
   }
   if (head.levels !== undefined && head.levels.nulls !== count - present) damaged(where, "another number of nulls");
-  if (encoding === PLAIN) requirePlain(bytes, at, present, leaf, where);
+  if (encoding === PLAIN) requirePlain(bytes, { from: at, count: present }, leaf, where);
   else if (DICTIONARIES.includes(encoding) && present > 0) {
     const width = bytes[at] ?? damaged(where, "a page without values");
     if (width > 32) damaged(where, "numbers of too many bits");

@@ -3,21 +3,28 @@ import { damaged } from "./damage";
 /** Bits that hold the numbers up to this one. */
 export const bitsFor = (most: number): number => 32 - Math.clz32(most);
 
+/** Numbers that are packed in bytes. */
+interface Packed {
+  readonly from: number;
+  readonly width: number;
+  readonly count: number;
+}
+
 /** How many of the first `count` numbers packed in `width` bits each are `sought`. */
-function packedMatches(bytes: Uint8Array, from: number, width: number, count: number, sought: number): number {
+function packedMatches(bytes: Uint8Array, { from, width, count }: Packed, sought: number): number {
   let matches = 0;
   let bits = 0;
-  let held = 0;
+  let bitCount = 0;
   let at = from;
   const mask = 2 ** width - 1;
   for (let i = 0; i < count; i++) {
-    while (held < width) {
-      bits |= (bytes[at++] as number) << held;
-      held += 8;
+    while (bitCount < width) {
+      bits |= (bytes[at++] as number) << bitCount;
+      bitCount += 8;
     }
     if ((bits & mask) === sought) matches++;
     bits >>>= width;
-    held -= width;
+    bitCount -= width;
   }
   return matches;
 }
@@ -54,7 +61,7 @@ export function countedRuns(
       // the last run is filled up, and its filling may be left out
       const taken = Math.min(length * 8, count - seen);
       if (at + Math.ceil((taken * width) / 8) > to) damaged(where, "runs that break off");
-      if (sought !== undefined) matches += packedMatches(bytes, at, width, taken, sought);
+      if (sought !== undefined) matches += packedMatches(bytes, { from: at, width, count: taken }, sought);
       at += length * width;
       seen += taken;
     } else {

@@ -4,6 +4,7 @@ import type { LevelGaps } from "../../trip/index";
 import { assumptionLines } from "./assumption-lines";
 import { cautionsText } from "./cautions-text";
 import { clockOf, clockTime, countedFrom, type Moment, timeAndClock } from "./clock-time";
+import { type Explained, explainedSteps, explainedText } from "./explained";
 import { gapsText, longestText } from "./gaps-text";
 import { jsonLine } from "./json-line";
 import { masksText } from "./masks-text";
@@ -24,6 +25,23 @@ export interface SimulationAnswer extends Omit<SettingsTold, "longestGap" | "tim
   /** Undefined where levels are evenly spaced. */
   readonly gaps: LevelGaps | undefined;
   readonly isGapGiven: boolean;
+  readonly explain: boolean;
+}
+
+/** What the levels of events came by: threshold and reset level, and each event whose level was converted. */
+function explainedOf({ logic, onDelay, events }: Simulation, several: boolean): Explained[] {
+  const { threshold, reset } = logic.rules;
+  const which = several ? `on-delay ${secondsText(onDelay)} s, ` : "";
+  const ofEvents = events.flatMap(({ time, event, history }): Explained[] =>
+    history === undefined ? [] : [[`${which}${event} at ${secondsText(time)} s`, { history }]],
+  );
+  return [["threshold", threshold], ["reset level", reset], ...ofEvents];
+}
+
+/** The same of all on-delays that were tried: threshold and reset level are the same for all. */
+function explainedOfAll(simulations: SimulationAnswer["simulations"]): Explained[] {
+  const several = simulations.length > 1;
+  return simulations.flatMap((one, i) => explainedOf(one, several).slice(i === 0 ? 0 : 2));
 }
 
 /** The answer as text. */
@@ -50,6 +68,7 @@ export function simulationText(answer: SimulationAnswer): string {
     (gaps === undefined ? "" : gapsText(gaps, rules.type, timeText)) +
     settingsText(simulations, { ...answer, longestGap, times, timeText }) +
     assumptionLines(first.logic) +
+    (answer.explain ? explainedText(explainedOfAll(simulations)) : "") +
     cautionsText()
   );
 }
@@ -74,5 +93,6 @@ export function simulationLine(answer: SimulationAnswer, simulation: Simulation)
     timesCountFrom: gaps === undefined ? "the first level" : "the first row",
     end: { time, state, output, ...(hasRelay && { coil, contact }) },
     cautions,
+    ...explainedSteps(answer.explain, ...explainedOf(simulation, false)),
   });
 }

@@ -54,19 +54,30 @@ function widestBand(schemes: readonly Scheme[]): Band | undefined {
   return [Math.min(...bands.map(([low]) => low)), Math.max(...bands.map(([, high]) => high))];
 }
 
+/** What a record is judged by. */
+interface JudgedRecord {
+  readonly unit: UnitSymbol;
+  /** The scheme that is named. */
+  readonly scheme: string | undefined;
+  readonly machine: string;
+  readonly confirmed: readonly Scheme[] | undefined;
+  /** The reading with the machine stopped. */
+  readonly background: string | undefined;
+}
+
 /**
  * The judge of a machine's record, by the scheme that is named, else by all that the machine's facts admit.
  *
  * @throws {@link VeladisError} `missing-fact` for schemes of shaft vibration and samples that are no displacement, and
  *   all of {@link statedScheme} and {@link schemesFor}
  */
-export async function recordJudge(
-  unit: UnitSymbol,
-  name: string | undefined,
-  machine: string,
-  confirmed?: readonly Scheme[],
-  background?: string,
-): Promise<RecordJudge> {
+export async function recordJudge({
+  unit,
+  scheme: name,
+  machine,
+  confirmed,
+  background,
+}: JudgedRecord): Promise<RecordJudge> {
   const scheme = await statedScheme(name, machine, confirmed);
   const all = confirmed === undefined ? {} : { schemes: confirmed };
   const { quantity } = units[unit];

@@ -65,7 +65,7 @@ export function recordAnalyser(settings: AnalysisSettings): Analyser {
   const { rate, unit, band, edges, order, detrend, window, targets, causal } = settings;
   const segment = segmentFor(rate);
   const trend = detrend !== undefined && { detrend };
-  let held: Float64Array[] = [];
+  let pieces: Float64Array[] = [];
   let count = 0;
   let streams: { levels: OverallStream[]; lines: SpectrumStream } | undefined;
 
@@ -81,8 +81,8 @@ export function recordAnalyser(settings: AnalysisSettings): Analyser {
       levels: targets.map((as) => overallStream({ ...common, as })),
       lines: spectrumStream({ rate, unit, segment, ...trend }),
     };
-    for (const samples of held) feed(samples);
-    held = [];
+    for (const samples of pieces) feed(samples);
+    pieces = [];
   };
   const feed = (samples: Float64Array): void => {
     for (const level of streams?.levels ?? []) level.push(samples);
@@ -91,11 +91,11 @@ export function recordAnalyser(settings: AnalysisSettings): Analyser {
   const whole = (): Analysis => {
     const samples = new Float64Array(count);
     let at = 0;
-    for (const piece of held) {
+    for (const piece of pieces) {
       samples.set(piece, at);
       at += piece.length;
     }
-    held = [];
+    pieces = [];
     const options = {
       rate,
       unit,
@@ -119,7 +119,7 @@ export function recordAnalyser(settings: AnalysisSettings): Analyser {
       count += samples.length;
       if (streams !== undefined) feed(samples);
       else {
-        held.push(samples);
+        pieces.push(samples);
         if (count > LONGEST_HELD) start();
       }
     },

@@ -12,26 +12,26 @@ export interface ByteSink {
 }
 
 export function byteSink(): ByteSink {
-  let held = Buffer.allocUnsafe(FIRST);
+  let buffer = Buffer.allocUnsafe(FIRST);
   let length = 0;
   const makeRoom = (more: number): void => {
-    if (length + more <= held.length) return;
-    const larger = Buffer.allocUnsafe(Math.max(2 * held.length, length + more));
-    held.copy(larger, 0, 0, length);
-    held = larger;
+    if (length + more <= buffer.length) return;
+    const larger = Buffer.allocUnsafe(Math.max(2 * buffer.length, length + more));
+    buffer.copy(larger, 0, 0, length);
+    buffer = larger;
   };
   return {
     text(text) {
       makeRoom(text.length);
-      length += held.write(text, length, "latin1");
+      length += buffer.write(text, length, "latin1");
     },
     bytes(bytes) {
       makeRoom(bytes.length);
-      held.set(bytes, length);
+      buffer.set(bytes, length);
       length += bytes.length;
     },
     take() {
-      const taken = Buffer.from(held.subarray(0, length));
+      const taken = Buffer.from(buffer.subarray(0, length));
       length = 0;
       return taken;
     },

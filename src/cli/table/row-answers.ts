@@ -1,13 +1,13 @@
 import { limitsCell, type Provenance, provenances } from "../../core/index";
 import { readingType, significant, union } from "../../reading/index";
-import type { Scheme } from "../../severity/index";
 import { requireNewTitles } from "../delimited/new-titles";
 import type { UnitsRow } from "../delimited/table-form";
 import { headingsOf } from "../delimited/units-row";
 import { assumedWords } from "../print/assumed-words";
 import { type Background, backgroundTexts, rowBackground } from "./row-background";
 import { type RowConverters, rowConverters } from "./row-converters";
-import { type RowJudge, rowJudges } from "./row-judge";
+import { type RowExplained, rowExplained } from "./row-explained";
+import { type RowJudge, rowJudges, type SchemesAsked } from "./row-judge";
 import { type RowFacts, rowReader } from "./row-reader";
 import { judges, type TableSettings } from "./settings";
 
@@ -27,10 +27,12 @@ export interface Tail {
 export interface Answer {
   readonly values: readonly (number | string)[];
   readonly tail: Tail;
+  /** The steps to them, where they are asked for. */
+  readonly explained?: ReturnType<RowExplained>;
 }
 
 /** Counts of all rows answered so far. */
-export interface Tally {
+export interface RowCounts {
   /** How many rows are in each zone. */
   readonly zones: ReadonlyMap<string, number>;
   /** How many rows may be as bad as each zone. */
@@ -48,7 +50,7 @@ export interface RowAnswers {
   (cells: readonly string[]): Answer;
   /** Titles of the columns that are added. */
   readonly titles: readonly string[];
-  tally(): Tally;
+  counts(): RowCounts;
 }
 
 /** The titles of the columns that are added; refused when the table has one of them already. */
@@ -78,8 +80,8 @@ function addTo(counts: Map<string, number>, key: string | undefined, rows: numbe
   if (key !== undefined) counts.set(key, (counts.get(key) ?? 0) + rows);
 }
 
-/** A tally to which the rows of what was compiled are added, each once. */
-function tallied(): Tally & { add(compiled: Compiled): void } {
+/** Counts to which the rows of what was compiled are added, each once. */
+function rowCounts(): RowCounts & { add(compiled: Compiled): void } {
   const zones = new Map<string, number>();
   const worst = new Map<string, number>();
   const headlines = new Map<string, number>();
@@ -127,23 +129,21 @@ const UNJUDGED: Omit<Tail, "rows"> = { cells: [], zone: undefined, worst: undefi
 /**
  * Compiles what is added to the rows of a table with this header.
  *
- * @param scheme - the scheme that the options name; undefined to select one for each machine
- * @param schemes - those to select from; the built-in ones if not given
  * @param units - the row of units below the header
  * @throws {@link VeladisError} whatever can be told before the first row: columns, types, a scheme, a machine
  */
 export function rowAnswers(
   header: readonly string[],
   settings: TableSettings,
-  scheme: Scheme | undefined,
-  schemes?: readonly Scheme[],
+  among: SchemesAsked,
   units?: UnitsRow,
 ): RowAnswers {
   const { digits, crestFactor } = settings;
   const titles = titlesFor(header, settings);
   const read = rowReader(header, settings, units);
   const conversionsFor = rowConverters(read, settings);
-  const judgeFor = judges(settings) ? rowJudges(settings, scheme, schemes) : undefined;
+  const explain = settings.explain ? rowExplained(settings, among) : undefined;
+  const judgeFor = judges(settings) ? rowJudges(settings, among) : undefined;
   const backgroundOf = rowBackground(header, headingsOf(header, units, settings.written), settings);
   const compile = (
     { each, assumed: byConversion }: RowConverters,
@@ -190,7 +190,7 @@ export function rowAnswers(
     }
     return tail;
   };
-  const counted = tallied();
+  const counted = rowCounts();
   let facts = read.fixed;
   let last = facts === undefined || backgroundOf !== undefined ? undefined : compiled(facts, undefined);
   const answer = (cells: readonly string[]): Answer => {
@@ -211,11 +211,11 @@ export function rowAnswers(
     }
     const tail = tailOf(last, value);
     tail.rows++;
-    return { values, tail };
+    return explain === undefined ? { values, tail } : { values, tail, explained: explain(said) };
   };
   return Object.assign(answer, {
     titles,
-    tally(): Tally {
+    counts(): RowCounts {
       if (last !== undefined) counted.add(last);
       return counted;
     },

@@ -39,7 +39,7 @@ export interface RowJudge
   readonly schemes: readonly string[];
 }
 
-const parsed = (words: string): Machine => (words === "" ? {} : parseMachine(words));
+export const parsed = (words: string): Machine => (words === "" ? {} : parseMachine(words));
 
 /** Refuses a speed in words that is not the one of the column; a range is none. */
 function requireSameSpeed(told: Machine["speed"], inColumn: number, words: string): void {
@@ -52,7 +52,7 @@ function requireSameSpeed(told: Machine["speed"], inColumn: number, words: strin
 }
 
 /** The machine that a row tells of: words that many rows share, and a speed that may be its own. */
-function machineOf(told: string, read: (words: string) => Machine): MachineRef {
+export function machineOf(told: string, read: (words: string) => Machine): MachineRef {
   const [words = "", speed] = told.split("\t");
   if (speed === undefined) return words === "" ? {} : words;
   const machine = read(words);
@@ -74,11 +74,18 @@ function judgeByMachine(
   });
 }
 
+/** By which schemes rows are judged. */
+export interface SchemesAsked {
+  /** The one that the options name; undefined to select one for each machine. */
+  readonly scheme: Scheme | undefined;
+  /** Those to select from; the built-in ones if undefined. */
+  readonly schemes: readonly Scheme[] | undefined;
+}
+
 /** Finds the judge for what a row says; each is compiled once and kept. */
 export function rowJudges(
   { strict, crestFactor }: TableSettings,
-  scheme: Scheme | undefined,
-  schemes: readonly Scheme[] | undefined,
+  { scheme, schemes }: SchemesAsked,
 ): (facts: Omit<RowFacts, "value">) => RowJudge {
   const read = cachedWithRefusals(parsed, rowCache);
   const found = cachedWithRefusals(

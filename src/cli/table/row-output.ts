@@ -5,6 +5,13 @@ import type { TableForm } from "../delimited/table-form";
 import type { ByteSink } from "./byte-sink";
 import type { Answer, Tail } from "./row-answers";
 
+/** A row as it was read: its text, its cells and its number. */
+interface ReadRow {
+  readonly raw: string;
+  readonly cells: readonly string[];
+  readonly line: number;
+}
+
 /** How answered and refused rows are written; all texts are bytes of UTF-8, one character a byte. */
 export interface RowOutput {
   /** The same bytes in the encoding of the output. */
@@ -12,9 +19,9 @@ export interface RowOutput {
   /** @param units - the row of units below it */
   header(raw: string, units?: string): string;
   /** Adds a row, or throws and adds nothing. */
-  row(into: ByteSink, raw: string, cells: readonly string[], line: number, answer: Answer): void;
+  row(into: ByteSink, read: ReadRow, answer: Answer): void;
   refusedHeader(raw: string): string;
-  refusedRow(raw: string, cells: readonly string[], line: number, error: VeladisError): string;
+  refusedRow(read: ReadRow, error: VeladisError): string;
 }
 
 /** Rows as they were, with cells behind them; refused rows with the line and the reason before them. */
@@ -44,7 +51,7 @@ export function csvOutput(titles: readonly string[], form: TableForm, decimalCom
       // with nothing below the new titles, which say their units themselves
       return units === undefined ? header : `${header}${kept(units)}${separator.repeat(titles.length)}${lineEnd}`;
     },
-    row(into, raw, _cells, _line, { values, tail }) {
+    row(into, { raw }, { values, tail }) {
       let row = kept(raw);
       for (const value of values) row += separator + number(value);
       const behind = bytesBehind(tail);
@@ -53,7 +60,7 @@ export function csvOutput(titles: readonly string[], form: TableForm, decimalCom
     },
     refusedHeader: (raw) =>
       `${start}${[counted, "refused", "reason"].join(separator)}${separator}${asRead(raw)}${lineEnd}`,
-    refusedRow: (raw, _cells, line, { code, message }) =>
+    refusedRow: ({ raw, line }, { code, message }) =>
       `${line}${separator}${code}${separator}${cell(cellText(message))}${separator}${asRead(raw)}${lineEnd}`,
   };
 }
@@ -67,23 +74,24 @@ export function jsonOutput(titles: readonly string[], header: readonly string[],
       received: `two columns ${shown(twice)}`,
     });
   }
-  const line = (value: object): string => bytesOf(`${jsonText(value)}\n`);
+  const lineOf = (value: object): string => bytesOf(`${jsonText(value)}\n`);
   const named = (cells: readonly string[]): object => Object.fromEntries(header.map((title, i) => [title, cells[i]]));
   return {
     encoded: (bytes) => bytes,
     header: () => "",
-    row(into, _raw, cells, at, { values, tail }) {
+    row(into, { cells, line: at }, { values, tail, explained }) {
       const added = [...values, ...tail.cells];
       into.text(
-        line({
+        lineOf({
           [counted]: at,
           cells: named(cells),
           ...Object.fromEntries(titles.map((title, i) => [title, added[i]])),
+          ...explained,
         }),
       );
     },
     refusedHeader: () => "",
-    refusedRow: (_raw, cells, at, { name, message, ...detail }) =>
-      line({ [counted]: at, cells: named(cells), error: { ...detail, message } }),
+    refusedRow: ({ cells, line: at }, { name, message, ...detail }) =>
+      lineOf({ [counted]: at, cells: named(cells), error: { ...detail, message } }),
   };
 }

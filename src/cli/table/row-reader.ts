@@ -80,15 +80,22 @@ function textReader(
   return (cells) => oneLine(cells[index] as string);
 }
 
+/** The titles of a table, with the units of a row below them, and how it is written. */
+interface Headed {
+  readonly header: Cells;
+  readonly headings: Cells;
+  readonly as: WrittenAs;
+}
+
+/** A column of frequencies, the unit of its bare numbers, and the option that tells that. */
+interface HertzColumn {
+  readonly column: string;
+  readonly unit: string | undefined;
+  readonly option: string;
+}
+
 /** Reads a frequency in hertz from a column; a blank cell tells none. */
-function hertzReader(
-  header: Cells,
-  headings: Cells,
-  column: string,
-  unit: string | undefined,
-  option: string,
-  as: WrittenAs,
-) {
+function hertzReader({ header, headings, as }: Headed, { column, unit, option }: HertzColumn) {
   const index = headedColumn(header, column, as);
   const read = cachedWithRefusals((written) => {
     const cell = as.decimalComma ? pointed(written) : written;
@@ -118,7 +125,7 @@ function atReader(
   const { at, atUnit, written } = settings;
   if (at.column !== undefined) {
     textReader(header, at, "at", written);
-    return hertzReader(header, headings, at.column, atUnit, "at-unit", written);
+    return hertzReader({ header, headings, as: written }, { column: at.column, unit: atUnit, option: "at-unit" });
   }
   if (at.fixed === undefined) return undefined;
   const times = order.exec(at.fixed.trim())?.[1];
@@ -187,7 +194,10 @@ export function rowReader(header: Cells, given: TableSettings, units?: UnitsRow)
   const speed =
     settings.speedColumn === undefined
       ? undefined
-      : hertzReader(header, headings, settings.speedColumn, settings.speedUnit, "speed-unit", settings.written);
+      : hertzReader(
+          { header, headings, as: settings.written },
+          { column: settings.speedColumn, unit: settings.speedUnit, option: "speed-unit" },
+        );
   const at = atReader(header, headings, settings, speed);
   const machine = machineReader(header, settings, speed);
   const { column: atColumn, fixed: atFixed } = settings.at;

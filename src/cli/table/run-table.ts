@@ -96,12 +96,12 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   const refuse = (error: unknown, cells: readonly string[], raw: string, line: number): void => {
     if (!(error instanceof VeladisError)) throw error;
     counts.refused++;
-    if (outputs.refuse !== undefined) refusals.text((output as RowOutput).refusedRow(raw, cells, line, error));
+    if (outputs.refuse !== undefined) refusals.text((output as RowOutput).refusedRow({ raw, cells, line }, error));
     else if (counts.refused <= MOST_REASONS) io.err(failureText(error, json, { ...(file && { file }), line }));
   };
   const visitor: RowVisitor = {
     header(cells, raw, form, units) {
-      answers = rowAnswers(cells, settings, scheme, schemes, units);
+      answers = rowAnswers(cells, settings, { scheme, schemes }, units);
       output = json
         ? jsonOutput(answers.titles, cells, form)
         : csvOutput(answers.titles, form, settings.written.decimalComma);
@@ -111,7 +111,7 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
     row(cells, raw, line) {
       counts.rows++;
       try {
-        (output as RowOutput).row(written, raw, cells, line, (answers as RowAnswers)(cells));
+        (output as RowOutput).row(written, { raw, cells, line }, (answers as RowAnswers)(cells));
       } catch (error) {
         refuse(error, cells, raw, line);
       }
@@ -147,7 +147,7 @@ export async function runTable(io: Io, given: TableSettings): Promise<number> {
   }
   const more = outputs.refuse === undefined ? counts.refused - MOST_REASONS : 0;
   if (more > 0 && !json) io.err(`veladis: ${more} more refused; --refused <file> lists them all\n`);
-  const tally = (answers as unknown as RowAnswers).tally();
-  io.err(summaryText(settings, { counts, tally, ...read, refusedPath: outputs.refusedPath, removed }));
+  const answered = (answers as unknown as RowAnswers).counts();
+  io.err(summaryText(settings, { counts, answered, ...read, refusedPath: outputs.refusedPath, removed }));
   return counts.refused > 0 && !keepGoing ? exitCodes.refused : exitCodes.done;
 }

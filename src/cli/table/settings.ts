@@ -46,6 +46,8 @@ export interface TableSettings {
   /** Significant digits of added numbers; all if undefined. */
   readonly digits: number | undefined;
   readonly json: boolean;
+  /** Whether each row of JSON tells the steps to what was added to it. */
+  readonly explain: boolean;
   readonly keepGoing: boolean;
 }
 

@@ -3,7 +3,7 @@ import { accountText, wholeAccount } from "../delimited/account-text";
 import type { RowAccount } from "../delimited/row-account";
 import { labelled } from "../print/labelled";
 import { grouped } from "./progress";
-import type { Tally } from "./row-answers";
+import type { RowCounts } from "./row-answers";
 import { judges, type TableSettings } from "./settings";
 
 /** How many rows there were, and how many of them were refused. */
@@ -18,7 +18,7 @@ const MOST_ASSUMED = 8;
 const UNSUMMED = "not in all pages of the file: damage there may pass as other values";
 
 /** What was assumed or set aside, that of most rows first; how many rows where it is not all of them. */
-function assumedLines(assumed: Tally["assumed"], written: number): string[] {
+function assumedLines(assumed: RowCounts["assumed"], written: number): string[] {
   const told = assumed
     .slice(0, MOST_ASSUMED)
     .map(([text, rows]) => (rows === written ? text : `${text} (${counted(rows, "row", grouped(rows))})`));
@@ -27,7 +27,7 @@ function assumedLines(assumed: Tally["assumed"], written: number): string[] {
 }
 
 /** How the limits are known by which rows were judged, the worst known first. */
-function knownLines(known: Tally["known"]): string[] {
+function knownLines(known: RowCounts["known"]): string[] {
   return [...known]
     .filter(([provenance]) => !isVerified(provenance))
     .map(([provenance, count]) => {
@@ -39,7 +39,7 @@ function knownLines(known: Tally["known"]): string[] {
 /** What a table came to. */
 export interface Outcome {
   readonly counts: Counts;
-  readonly tally: Tally;
+  readonly answered: RowCounts;
   readonly account: RowAccount;
   /** Of Parquet, whether each page has a checksum. */
   readonly summed?: boolean;
@@ -53,7 +53,7 @@ export interface Outcome {
 export function summaryText(settings: TableSettings, outcome: Outcome): string {
   const { account, summed, refusedPath, removed } = outcome;
   const { rows, refused } = outcome.counts;
-  const { zones, worst, headlines, assumed, known } = outcome.tally;
+  const { zones, worst, headlines, assumed, known } = outcome.answered;
   const written = rows - refused;
   const ends = { answered: written, refused };
   if (settings.json) {

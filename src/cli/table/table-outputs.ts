@@ -63,7 +63,7 @@ export async function outputsOf(io: Io, { file, out, refused, replace }: TableSe
       refusedPath,
       async commit(count) {
         // a full disk is noticed before anything is moved
-        for (const one of opened) await one.settle();
+        for (const one of opened) await one.flush();
         let removed: string | undefined;
         if (rejected !== undefined && count > 0) await rejected.commit();
         else if (rejected !== undefined) {

@@ -2,7 +2,7 @@ import { cachedWithRefusals, shown } from "../../core/index";
 import { unitSymbol } from "../../units/index";
 import { type ColumnTold, contradicted, headingRefused, typeTold } from "../delimited/heading-agrees";
 import { headingSays } from "../delimited/heading-says";
-import { heldToUnits } from "../delimited/row-units";
+import { rowUnitsRefusal } from "../delimited/row-units";
 import { headedColumn } from "../input/headed-column";
 import { rowCache } from "./row-cache";
 import type { TableSettings } from "./settings";
@@ -38,7 +38,7 @@ export function unitCheck(
     const asked = [from.column, detector.column, at.column, speedColumn, ...machineColumns];
     const others = asked.flatMap((column) => (column === undefined ? [] : [headedColumn(header, column, written)]));
     const instead = "--from-column reads each row by its own, ";
-    const refused = heldToUnits(headings, [value], told, written, { others, instead });
+    const refused = rowUnitsRefusal(headings, { read: [value], others, instead }, told, written);
     return (cells) => {
       const error = refused(cells);
       if (error !== undefined) throw error;

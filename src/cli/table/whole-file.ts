@@ -12,8 +12,8 @@ export interface WholeFile {
   /** Appends bytes, given as they are or as a text of one character a byte; resolves when the portion before is written. */
   write(bytes: Uint8Array): Promise<void>;
   /** Brings what was written to the disk. What fails here has changed nothing. */
-  settle(): Promise<void>;
-  /** Moves it to its place, settled. */
+  flush(): Promise<void>;
+  /** Moves it to its place, flushed. */
   commit(): Promise<void>;
   /** Removes what was written, as if it had never been begun. */
   discard(): Promise<void>;
@@ -57,7 +57,7 @@ function host(): string {
 }
 
 /** Removes what runs on this computer that were killed have left beside the place. */
-async function sweep(place: string): Promise<void> {
+async function removeLeftovers(place: string): Promise<void> {
   const begun = `.${basename(place)}.${host()}-`;
   for (const name of await readdir(dirname(place))) {
     const left = name.startsWith(begun) ? /^(\d+)-[0-9a-f]+\.part$/.exec(name.slice(begun.length)) : null;
@@ -104,7 +104,7 @@ const ANEW = constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL | (consta
  */
 export async function wholeFile(path: string, replace: boolean): Promise<WholeFile> {
   const { path: place, mode } = await placeOf(path, replace);
-  await sweep(place).catch(() => undefined);
+  await removeLeftovers(place).catch(() => undefined);
   const unique = `${host()}-${process.pid}-${randomBytes(8).toString("hex")}`;
   const beside = join(dirname(place), `.${basename(place)}.${unique}.part`);
   // before it is there, since a signal may come as soon as it is
@@ -120,15 +120,15 @@ export async function wholeFile(path: string, replace: boolean): Promise<WholeFi
   // who may read the old one, and no one else, may read the new one
   if (mode !== undefined) await handle.chmod(mode).catch(() => undefined);
   let pending: Promise<void> = Promise.resolve();
-  let settled: Promise<void> | undefined;
+  let flushed: Promise<void> | undefined;
   const finish = async (): Promise<void> => {
     await pending;
     await handle.sync().catch(failed);
     await handle.close();
   };
-  const settle = (): Promise<void> => {
-    settled ??= finish();
-    return settled;
+  const flush = (): Promise<void> => {
+    flushed ??= finish();
+    return flushed;
   };
   return {
     path: place,
@@ -139,9 +139,9 @@ export async function wholeFile(path: string, replace: boolean): Promise<WholeFi
       pending.catch(() => undefined);
       return before;
     },
-    settle,
+    flush,
     async commit() {
-      await settle();
+      await flush();
       await (replace ? rename : moveToFree)(beside, place).catch(failed);
       spared();
     },

@@ -54,7 +54,8 @@ export const readingShapes: ShapesOf<ReadingAnswers> = /* @__PURE__ */ frozen({
       assumed: "text[]?",
     },
   },
-  explanation: { keys: { steps: "explained step[]", text: "text" } },
+  "explained result": { keys: { place: "text", step: "number" } },
+  explanation: { keys: { steps: "explained step[]", results: "explained result[]", text: "text" } },
   "loop reading": { like: "amplitude", keys: {} },
   "loop current": { keys: { milliamperes: "number", state: "text", assumed: "text[]", history: "history" } },
   "voltage reading": {

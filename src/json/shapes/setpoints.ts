@@ -119,6 +119,7 @@ export const setpointShapes: ShapesOf<SetpointAnswers> = /* @__PURE__ */ frozen(
       force: "number",
       source: "source",
       note: "text",
+      history: "history",
     },
   },
   "unbalance by plane": { keys: { left: "number", right: "number" } },

@@ -12,6 +12,7 @@ export const tripShapes: ShapesOf<TripAnswers> = /* @__PURE__ */ frozen({
       cause: "text?",
       reason: "text?",
       assumed: "text[]?",
+      history: "history?",
     },
   },
   "trip status": {
@@ -85,6 +86,7 @@ export const tripShapes: ShapesOf<TripAnswers> = /* @__PURE__ */ frozen({
       cause: "text?",
       reason: "text?",
       assumed: "text[]?",
+      history: "history?",
       channel: "text",
       firstOut: "truth?",
       cost: "text?",

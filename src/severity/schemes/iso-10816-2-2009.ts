@@ -2,7 +2,12 @@ import { builtIn } from "./built-in";
 import { courseHandbook } from "./course-handbook";
 import { flatTable } from "./flat-table";
 
-const ANNEX = /* @__PURE__ */ courseHandbook("ISO 10816-2:2009", "Annex A", "4.3", "BSI/ISO 10816-2, 2009");
+const ANNEX = /* @__PURE__ */ courseHandbook({
+  title: "ISO 10816-2:2009",
+  where: "Annex A",
+  section: "4.3",
+  edition: "BSI/ISO 10816-2, 2009",
+});
 
 /** ISO 10816-2:2009, land-based steam turbines and generators above 50 MW. */
 // biome-ignore format: a row of a table is a line

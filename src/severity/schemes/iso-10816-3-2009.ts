@@ -3,20 +3,20 @@ import { courseHandbook } from "./course-handbook";
 import { flatTable } from "./flat-table";
 
 const EDITION = "BSI/ISO 10816-3, 2009";
-const A1 = /* @__PURE__ */ courseHandbook(
-  "ISO 10816-3:2009",
-  "Table A.1",
-  "4.4",
-  EDITION,
-  "a motor maker's manual has the same velocities without edition, counted for that of 1998",
-);
-const A2 = /* @__PURE__ */ courseHandbook(
-  "ISO 10816-3:2009",
-  "Table A.2",
-  "4.4",
-  EDITION,
-  "a fan maker's manual has the same velocities for B/C and C/D without edition, counted for that of 1998",
-);
+const A1 = /* @__PURE__ */ courseHandbook({
+  title: "ISO 10816-3:2009",
+  where: "Table A.1",
+  section: "4.4",
+  edition: EDITION,
+  note: "a motor maker's manual has the same velocities without edition, counted for that of 1998",
+});
+const A2 = /* @__PURE__ */ courseHandbook({
+  title: "ISO 10816-3:2009",
+  where: "Table A.2",
+  section: "4.4",
+  edition: EDITION,
+  note: "a fan maker's manual has the same velocities for B/C and C/D without edition, counted for that of 1998",
+});
 
 /** What each group of machines is. */
 // biome-ignore format: a row of a table is a line

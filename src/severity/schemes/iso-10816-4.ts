@@ -3,13 +3,13 @@ import { courseHandbook } from "./course-handbook";
 import { flatTable } from "./flat-table";
 import { generatorOfSet } from "./generator-of-set";
 
-const ANNEX = /* @__PURE__ */ courseHandbook(
-  "ISO 10816-4:2009",
-  "Annex A",
-  "4.5",
-  "BSI/ISO 10816-4, 2009",
-  'a chart sheet of unknown making, "03-iso-10816-new" (https://pdfcookie.com/documents/03-iso-10816-new-zmlyg3k45pl0), p. 2, prints the same without edition',
-);
+const ANNEX = /* @__PURE__ */ courseHandbook({
+  title: "ISO 10816-4:2009",
+  where: "Annex A",
+  section: "4.5",
+  edition: "BSI/ISO 10816-4, 2009",
+  note: 'a chart sheet of unknown making, "03-iso-10816-new" (https://pdfcookie.com/documents/03-iso-10816-new-zmlyg3k45pl0), p. 2, prints the same without edition',
+});
 
 /** ISO 10816-4, gas turbine sets with fluid-film bearings. */
 // biome-ignore format: a row of a table is a line

@@ -6,12 +6,12 @@ import { printed } from "./sources";
 const PAGE = "https://www.scribd.com/document/394074221/ISO-10816-5-2000-21";
 const HOW =
   "read on a scanned page of ISO 10816-5:2000(E) with Tables A.2 to A.4; the micro sign of its displacements is lost in the scan, and the course handbook has micrometres peak-to-peak";
-const A1 = /* @__PURE__ */ courseHandbook(
-  "ISO 10816-5:2000",
-  "Table A.1",
-  "4.6",
-  "BSI/ISO 10816-5, 2001, the British print of this edition",
-);
+const A1 = /* @__PURE__ */ courseHandbook({
+  title: "ISO 10816-5:2000",
+  where: "Table A.1",
+  section: "4.6",
+  edition: "BSI/ISO 10816-5, 2001, the British print of this edition",
+});
 const A2 = /* @__PURE__ */ printed("ISO 10816-5:2000", "Table A.2", PAGE, HOW);
 const A3 = /* @__PURE__ */ printed("ISO 10816-5:2000", "Table A.3", PAGE, HOW);
 const A4 = /* @__PURE__ */ printed("ISO 10816-5:2000", "Table A.4", PAGE, HOW);

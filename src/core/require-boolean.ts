@@ -1,11 +1,12 @@
-import { shown, VeladisError } from "../core/index";
+import { type ErrorPlace, shown, VeladisError } from "./error";
 
 /** The truth value itself; there is no default for it. */
-export function requireBoolean(given: unknown, what: string): boolean {
+export function requireBoolean(given: unknown, what: string, place?: ErrorPlace): boolean {
   if (typeof given === "boolean") return given;
   throw new VeladisError(given === undefined ? "missing-option" : "wrong-type", {
     expected: what,
     received: shown(given),
     allowed: ["true", "false"],
+    ...place,
   });
 }

@@ -7,7 +7,7 @@ import { VeladisError } from "../../core/index";
  * @param what - what each row holds: `a sample`
  * @param line - of the first row behind such a line; 0 for none
  */
-export function checkNoHole(file: string, what: string, line: number): void {
+export function requireNoHole(file: string, what: string, line: number): void {
   if (line === 0) return;
   throw new VeladisError("missing-fact", {
     expected: `${what} in each row of ${file}, with no blank line or remark among rows that are evenly spaced`,
