@@ -1,4 +1,5 @@
 export { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
+export { kilogramsOrNone } from "./mass";
 export {
   gradeOfUnbalance,
   type PermissibleUnbalance,

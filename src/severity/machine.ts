@@ -46,7 +46,7 @@ export interface Machine {
   /** Column of units the contract uses, where a table prints two: `"metric"` or `"customary"`. */
   readonly units?: string;
   /** What reading the words assumed, as {@link parseMachine} found it; no fact. */
-  readonly assumed?: readonly string[];
+  readonly assumedFacts?: readonly string[];
   /** Words that say nothing of a machine, as {@link parseMachine} found them; no fact. */
   readonly notUnderstood?: readonly NotUnderstood[];
 }

@@ -93,7 +93,7 @@ function placed(
 function placedWords(scheme: Scheme, words: MachineRef, assume: Assume): PlacedMachine {
   if (assume !== "lowest limits") requireUnderstood(words);
   const machine = placedByName(scheme, machineFacts(words), assume);
-  const { assumed } = machineNotes(words);
+  const { assumedFacts: assumed } = machineNotes(words);
   const setAside = wordsSetAside(words);
   if (assumed.length === 0 && setAside.length === 0) return machine;
   return Object.freeze({
@@ -140,7 +140,7 @@ function placesOf(scheme: Scheme, assume: Assume): Places {
 export function placedMachine(scheme: Scheme, machine: MachineRef, assume: Assume = "usual case"): PlacedMachine {
   const { ofWords, ofData, ofFacts } = placesOf(scheme, assume);
   if (typeof machine === "string") return ofWords(machine);
-  const hasNotes = machine?.assumed !== undefined || machine?.notUnderstood !== undefined;
+  const hasNotes = machine?.assumedFacts !== undefined || machine?.notUnderstood !== undefined;
   return hasNotes ? ofData(JSON.stringify(machine)) : ofFacts(JSON.stringify(machineFacts(machine)));
 }
 

@@ -48,7 +48,7 @@ function integrating(sections: readonly Section[], integrations: number, rate: n
  * @param steps - differentiations, -2 to 2; below zero they are integrations
  */
 export function bandFilter(band: Band, order: number, rate: number, steps: number, blockLength: number): BandFilter {
-  const plain = butterworth({ type: "band-pass", order, edges: band, rate });
+  const plain = butterworth({ kind: "band-pass", order, edges: band, rate });
   const sections = steps < 0 ? integrating(plain, -steps, rate) : plain;
   const state = restingState(sections);
   const taps = steps === 0 ? undefined : derivativeTaps[`${steps as -2 | -1 | 1 | 2}`].taps;

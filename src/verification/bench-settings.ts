@@ -27,8 +27,8 @@ export interface BenchSettings {
   readonly frequencies?: readonly Frequency[];
   /** Measuring band of the device, for what it reads near the edges. */
   readonly band?: Band;
-  /** Mass of sensor and fixture on the shaker, in kg; 0 if not given. */
-  readonly load?: { readonly kilograms: number };
+  /** Mass of sensor and fixture on the shaker, e.g. `"0.5 kg"`; `"0 kg"` if not given. */
+  readonly load?: string;
   /** Tolerance of the device, e.g. `"5 %"`; 5 % if not given. */
   readonly tolerance?: string;
 }

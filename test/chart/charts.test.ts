@@ -226,7 +226,7 @@ describe("trip timeline", () => {
     all(parsed(svg), "rect", "on").map(({ attributes }) => ["on", Number(attributes.x), Number(attributes.width)]);
 
   it("opens the contact when the logic trips, and closes it when it is reset", () => {
-    const options = { settings: fanSettings, levels: fanLevels, dt: 1, commands: [{ at: 22, do: "reset" }] } as const;
+    const options = { settings: fanSettings, levels: fanLevels, dt: 1, commands: [{ time: 22, do: "reset" }] } as const;
     const events = new TripLogic(fanSettings).run(fanLevels, 1, { commands: options.commands });
     const [trip, reset] = ["trip", "reset"].map((name) => events.find(({ event }) => event === name)?.time) as [
       number,

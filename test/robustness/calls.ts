@@ -221,8 +221,8 @@ const shaker = {
   velocity: "1 m/s pk",
   acceleration: "6 g pk",
   force: { newtons: 50 },
-  movingMass: { kilograms: 0.2 },
-  payload: { kilograms: 1.5 },
+  movingMass: "0.2 kg",
+  payload: "1.5 kg",
   uncertainty: "2 %",
 };
 const plan = {
@@ -236,7 +236,7 @@ const plan = {
   sensorFault: "alarm",
   frequencies: ["30 Hz", { hertz: 60 }],
   band: { lowest: "10 Hz", highest: "1 kHz", order: 2 },
-  load: { kilograms: 0.3 },
+  load: "0.3 kg",
   tolerance: "5 %",
 };
 const rest = { tolerance: "5 %", uncertainty: "2 %", rule: "guard band" };
@@ -341,7 +341,7 @@ const protections: Call[] = [
     args: () => [sheet().data],
     run: (one) => protection.setpointSheet(one as Loose),
   },
-  p("shakerReach", "8 mm/s rms at 40 Hz", shaker, 0.3),
+  p("shakerReach", "8 mm/s rms at 40 Hz", shaker, "0.3 kg"),
   {
     name: "sheetHtml",
     args: () => [sheet(), "en"],
@@ -368,7 +368,7 @@ const protections: Call[] = [
   ),
   p("shockOnRunning", {
     running: "0.1 g pk at 25 Hz",
-    shock: { peak: "5 g pk", milliseconds: 5, at: 0.02 },
+    shock: { peak: "5 g pk", milliseconds: 5, time: 0.02 },
     rate: 1000,
     seconds: 0.1,
     phase: 0.1,
@@ -383,7 +383,7 @@ const protections: Call[] = [
   p("bypassCost", "2oo3", ["rear"]),
   p("unmaskedTrips", { ...settings, startInhibit: 1, multiplier: { factor: 2, seconds: 2 } }, [0.1, 0.6, 0.6, 0.6], 1, {
     as: "in/s pk",
-    commands: [{ at: 2, do: "bypass on" }],
+    commands: [{ time: 2, do: "bypass on" }],
     nan: "sensor fault",
   }),
   p("levelGaps", settings, [0.1, 0.6, 0.1], [0, 1, 90], { as: "mm/s rms", longest: 60, nan: "sensor fault" }),
@@ -399,7 +399,7 @@ const protections: Call[] = [
   of("TripLogic", logic, "run", [0.1, 0.6, 0.6, 0.6], 1, {
     as: "in/s pk",
     at: "25 Hz",
-    commands: [{ at: 2, do: "bypass on" }],
+    commands: [{ time: 2, do: "bypass on" }],
     nan: "sensor fault",
     excursions: true,
   }),
@@ -413,8 +413,8 @@ const protections: Call[] = [
     as: { a: "in/s pk", b: "g pk", c: "in/s pk" },
     at: { a: "25 Hz", b: "25 Hz", c: "25 Hz" },
     commands: [
-      { at: 1, do: "bypass on", channel: "a" },
-      { at: 2, do: "start" },
+      { time: 1, do: "bypass on", channel: "a" },
+      { time: 2, do: "start" },
     ],
     excursions: true,
   }),
@@ -461,8 +461,8 @@ const signals: Call[] = [
   }),
   g("butterworth", { type: "band-pass", order: 4, edges: [10, 400], rate: 1000 }),
   g("coherentGain", Float64Array.of(0.5, 1, 0.5)),
-  withDensity("convertDensity", "(mm/s)2/Hz", { from: 40 }),
-  withSpectrum("convertSpectrum", "mm/s rms", { from: 40 }),
+  withDensity("convertDensity", "(mm/s)2/Hz", { lowest: 40 }),
+  withSpectrum("convertSpectrum", "mm/s rms", { lowest: 40 }),
   g("decibelsPerOctave", 2),
   g("density", samples, averaging),
   withDensity("densityOverall", [50, 400], "m/s2 rms"),
@@ -556,7 +556,7 @@ const charts: Call[] = [
     dt: 1,
     as: "in/s pk",
     at: "25 Hz",
-    commands: [{ at: 2, do: "bypass on" }],
+    commands: [{ time: 2, do: "bypass on" }],
     nan: "sensor fault",
   }),
 ];

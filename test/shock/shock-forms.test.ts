@@ -139,7 +139,7 @@ describe("what a detector rides through, against closed forms", () => {
 });
 
 describe("a shock on running vibration", () => {
-  const shock = { peak: "10 g pk", milliseconds: 10, at: 0.5 } as const;
+  const shock = { peak: "10 g pk", milliseconds: 10, time: 0.5 } as const;
   const wave = (more: object = {}) =>
     shockOnRunning({ running: "1 g pk at 25 Hz", shock, rate: 1000, seconds: 1, ...more });
 

@@ -8,7 +8,7 @@ const p: Record<string, Loose> = protection;
 
 const rms = { kind: "rms", averaging: 1 };
 const detected = (samples: unknown, options?: unknown) => p.detectedLevels(samples, options);
-const shock = { peak: "20 g pk", milliseconds: 5, at: 0.1 };
+const shock = { peak: "20 g pk", milliseconds: 5, time: 0.1 };
 const wave = { running: "2.6 mm/s rms at 1485 r/min", shock, rate: 10000, seconds: 1 };
 const waved = (changed: object) => p.shockOnRunning({ ...wave, ...changed });
 const immune = {

@@ -158,7 +158,7 @@ function flat(
   const levels: number[] = [];
   const found: TripCommand[] = [];
   for (const { commands: names, level: value, ticks } of history) {
-    for (const name of names) found.push({ at: levels.length * TICK, do: name });
+    for (const name of names) found.push({ time: levels.length * TICK, do: name });
     for (let k = 0; k < ticks; k++)
       levels.push(typeof value === "number" ? recorded(value, recorder) : value === "above range" ? 1e9 : Number.NaN);
   }

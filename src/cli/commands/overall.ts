@@ -117,7 +117,7 @@ export async function printOverall(given: Given<typeof overallPage.options>, io:
           speed,
           orders: [1, 2, 3, 4].filter((order) => {
             const hertz = order * speed.hertz;
-            return hertz > spectrum.from && hertz < rate / 2;
+            return hertz > spectrum.lowest && hertz < rate / 2;
           }),
         });
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour });
