@@ -1,4 +1,4 @@
-export { bandResponse, type DeviceBand as Band } from "./band-response";
+export { bandResponse, type DeviceBand } from "./band-response";
 export { type Device, deviceType, requireDevice, roundings } from "./device";
 export { deviceSettings } from "./device-settings";
 export {

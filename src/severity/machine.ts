@@ -91,7 +91,7 @@ export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
 };
 
 /** What a machine holds besides facts. */
-const notes = ["assumed", "notUnderstood"];
+const notes = ["assumedFacts", "notUnderstood"];
 
 const byName: ReadonlyMap<string, MachineType> = /* @__PURE__ */ new Map(
   /* @__PURE__ */ (Object.entries(machineTypes) as [MachineType, { also: readonly string[] }][]).flatMap(

@@ -33,7 +33,7 @@ export function convertSpectrum(spectrum: Spectrum, to: AmplitudeType, options: 
   const { unit, detector, quantity } = linearType(to);
   const { resolution } = requireSpectrum(spectrum);
   const steps = derivativeOrder(spectrum.unit, unit);
-  const from = Math.max(spectrum.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
+  const lowest = Math.max(spectrum.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
   const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
   return Object.freeze({
     ...spectrum,
@@ -41,7 +41,7 @@ export function convertSpectrum(spectrum: Spectrum, to: AmplitudeType, options: 
     detector,
     quantity,
     derivativeOrder: spectrum.derivativeOrder + steps,
-    from,
-    values: convertedLines(spectrum, factor, steps, from),
+    lowest,
+    values: convertedLines(spectrum, factor, steps, lowest),
   });
 }

@@ -94,15 +94,15 @@ export function convertDensity(
   const squared = densityUnit(unit);
   const steps = derivativeOrder(requireDensity(density).squared, squared);
   const { resolution } = density;
-  const from = Math.max(density.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
+  const lowest = Math.max(density.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
   const factor = unitFactor(density.squared, squared) ** 2;
   return Object.freeze({
     ...density,
     unit: densityText(squared),
     squared,
     quantity: units[squared].quantity,
-    from,
-    values: convertedLines(density, factor, 2 * steps, from),
+    lowest,
+    values: convertedLines(density, factor, 2 * steps, lowest),
   });
 }
 

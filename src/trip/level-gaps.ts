@@ -84,7 +84,7 @@ function spansOf(times: ArrayLike<number>): Float64Array {
  * } as const;
  * const { longest, gaps } = levelGaps(settings, [3, 3, 8.7, 3, 3], [0, 1, 2, 3602, 3603]);
  * longest; // => 5
- * gaps; // => [{ from: 2, to: 3602, seconds: 3600, level: 8.7, high: true }]
+ * gaps; // => [{ start: 2, end: 3602, seconds: 3600, level: 8.7, high: true }]
  * ```
  */
 export function levelGaps(

@@ -1,6 +1,6 @@
 import { requireKnownKeys, requireNonNegative, requireText } from "../core/index";
 import {
-  type Band,
+  type DeviceBand,
   deviceSettings,
   type RelaySettings,
   requireCoil,
@@ -26,7 +26,7 @@ export interface BenchSettings {
   /** Frequencies to test at; the first proves the trip. 79.4 Hz if not given. */
   readonly frequencies?: readonly Frequency[];
   /** Measuring band of the device, for what it reads near the edges. */
-  readonly band?: Band;
+  readonly band?: DeviceBand;
   /** Mass of sensor and fixture on the shaker, e.g. `"0.5 kg"`; `"0 kg"` if not given. */
   readonly load?: string;
   /** Tolerance of the device, e.g. `"5 %"`; 5 % if not given. */

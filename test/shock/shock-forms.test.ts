@@ -161,7 +161,7 @@ describe("a shock on running vibration", () => {
     };
     const [plain, converted] = [wave(), wave(other)];
     expect(Math.max(...converted.map((value, i) => Math.abs(value - (plain[i] as number))))).toBeLessThan(1e-9);
-    expect(wave({ shock: { ...shock, at: 0 } })[5]).toBeCloseTo(10 * G + G * Math.sin(Math.PI / 4), 9);
+    expect(wave({ shock: { ...shock, time: 0 } })[5]).toBeCloseTo(10 * G + G * Math.sin(Math.PI / 4), 9);
     expect(wave({ seconds: 0.0006 })).toHaveLength(1);
   });
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import {
-  type Level,
+  type TripLevel,
   type RunOptions,
   type TripCommand,
   type TripEvent,
@@ -85,7 +85,7 @@ describe("a state saved at any point and resumed gives the same as an unbroken r
   }, 60_000);
 
   it("of one channel step by step, with readings of a loop outside its range, at every step", () => {
-    const readings = fc.constantFrom<Level>(1, 6, 9, "fault", "9 mm/s rms");
+    const readings = fc.constantFrom<TripLevel>(1, 6, 9, "fault", "9 mm/s rms");
     const outside = fc.constantFrom("above range" as const, "below range" as const);
     fc.assert(
       fc.property(
@@ -99,7 +99,7 @@ describe("a state saved at any point and resumed gives the same as an unbroken r
           const whole = new TripLogic(settings);
           let broken = new TripLogic(settings);
           for (const [one, seconds, command] of steps) {
-            const given: Level =
+            const given: TripLevel =
               one === "above range" || one === "below range"
                 ? ({ ...loopReading, assumed: [], history: [], state: one } as never)
                 : one;

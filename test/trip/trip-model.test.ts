@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { parseAmplitude } from "veladis";
 import {
-  type Level,
+  type TripLevel,
   type TripCommand,
   type TripEvent,
   TripLogic,
@@ -36,7 +36,7 @@ const recorded = (percent: number, { scale, single }: Recorder): number =>
   single ? Math.fround(percent * scale) : percent * scale;
 
 /** A level as a step takes it; what a loop shows outside its range is no help to tell where the true level lies. */
-function levelOf(value: ModelLevel, recorder: Recorder): Level {
+function levelOf(value: ModelLevel, recorder: Recorder): TripLevel {
   if (typeof value === "number") return recorded(value, recorder);
   if (value === "fault") return value;
   const shown = parseAmplitude(`${recorded(value === "above range" ? 50 : 400, recorder)} mm/s rms`);

@@ -99,7 +99,7 @@ describe("gaps of a history", () => {
     expect(gapsOf(levels, times)).toEqual({
       longest: 5,
       median: 1,
-      gaps: [{ from: 8, to: 14, seconds: 6, level: 3, high: false }],
+      gaps: [{ start: 8, end: 14, seconds: 6, level: 3, high: false }],
     });
     expect(gapsOf(levels, times, 4).gaps.map(({ start: from }) => from)).toEqual([3, 8]);
     expect(gapsOf(levels, times, 6).gaps).toEqual([]);
