@@ -161,6 +161,12 @@ const confirmations = [
   },
 ];
 
+const ownKind = {
+  name: "pellet mill",
+  also: ["pelletiser"],
+  judgedAs: "gear drive",
+  source: { title: "site rule 9, invented", provenance: "memory" },
+};
 const s = on(severity);
 const judge = (): Loose => severity.classifier(scheme, "group 2 rigid", "mm/s rms");
 const severities: Call[] = [
@@ -178,6 +184,8 @@ const severities: Call[] = [
   s("confirmedSchemes", confirmations),
   s("confirmedDifferences", [own]),
   s("countLimits", [own]),
+  s("defineMachineKind", ownKind),
+  s("severityToolkit", { machineKinds: [ownKind] }),
   s("defineScheme", own),
   s("sealedScheme", own),
   s("limitsFor", { scheme, machine, assume: "lowest limits", as: "um pp", at: "25 Hz" }),
