@@ -14,6 +14,7 @@ export function checkedOptions(options: ConvertOptions = NONE): ConvertOptions {
     throw new VeladisError(options === null ? "missing-option" : "wrong-type", {
       expected: 'options such as { at: "1500 r/min" }',
       received: shown(options),
+      parameter: "options",
     });
   }
   // on the hot path: faster than a list of the keys

@@ -1,4 +1,4 @@
-import { cached } from "../core/index";
+import { cached, placed } from "../core/index";
 import { areOfSine } from "../detectors/index";
 import { type Factor, type ParsedType, parsedType } from "../reading/index";
 
@@ -99,7 +99,15 @@ export function pair(from: ParsedType, to: ParsedType): Pair {
   return { from, to, steps, ofSine: areOfSine(from.detector, to.detector), num, den, factor, sine };
 }
 
-const fromText = /* @__PURE__ */ cached((from) => cached((to) => pair(parsedType(from), parsedType(to))));
+function typeAt(text: string, parameter: "from" | "to"): ParsedType {
+  try {
+    return parsedType(text);
+  } catch (error) {
+    throw placed(error, { parameter });
+  }
+}
+
+const fromText = /* @__PURE__ */ cached((from) => cached((to) => pair(typeAt(from, "from"), typeAt(to, "to"))));
 
 /**
  * The pair that two reading types name.

@@ -40,6 +40,11 @@ export function shown(value: unknown): string {
 /** What marks an error of this library in every copy of it: one for all module systems and realms of a process. */
 const BRAND = "veladis.error";
 
+/** Outside of the class: a class that names itself within is given another name by bundlers. */
+function isBranded(value: unknown): boolean {
+  return typeof value === "object" && value !== null && Symbol.for(BRAND) in value;
+}
+
 /** A {@link VeladisError} as data: what JSON, a worker or another service gets of it. */
 export interface VeladisErrorData extends ErrorDetail {
   readonly name: "VeladisError";
@@ -81,7 +86,7 @@ export class VeladisError extends Error implements ErrorDetail {
 
   /** Holds for errors of every copy of the library, as {@link VeladisError.is} does. */
   static override [Symbol.hasInstance](value: unknown): boolean {
-    return VeladisError.is(value);
+    return isBranded(value);
   }
 
   /**
@@ -95,7 +100,7 @@ export class VeladisError extends Error implements ErrorDetail {
    * ```
    */
   static is(value: unknown): value is VeladisError {
-    return typeof value === "object" && value !== null && Symbol.for(BRAND) in value;
+    return isBranded(value);
   }
 
   constructor(code: VeladisErrorCode, detail: ErrorDetail) {

@@ -125,6 +125,7 @@ export {
   type Verdict,
   type Zone,
   type ZonesByKind,
+  type ZonesOptions,
   zoneWord,
 } from "../severity/index";
 export * from "../severity/schemes/index";

@@ -22,7 +22,7 @@ function held(result: number): number {
  * of numbers on its way or for good.
  */
 export function scaledWithCare(value: number, { num, den }: Factor): number {
-  return requireNonNegative(value, WHAT) === 0 ? 0 : held(value * (num / den));
+  return requireNonNegative(value, WHAT, { parameter: "value" }) === 0 ? 0 : held(value * (num / den));
 }
 
 /** The amplitude times the factor, refused when it is no amplitude. */
@@ -38,7 +38,7 @@ export function scaled(value: number, factor: Factor): number {
 
 /** The linear value of a level: `reference * 10^(decibels / 20)`. */
 export function linearOf(decibels: number, reference: number): number {
-  return held(reference * 10 ** (requireFinite(decibels, "a level in dB") / 20));
+  return held(reference * 10 ** (requireFinite(decibels, "a level in dB", { parameter: "value" }) / 20));
 }
 
 /** The level of a linear value: `20 lg(value / reference)`. Zero has none. */
@@ -47,5 +47,6 @@ export function decibelsOf(value: number, reference: number): number {
   throw new VeladisError("not-positive", {
     expected: "an amplitude above zero, since zero has no level in dB",
     received: shown(value),
+    parameter: "value",
   });
 }

@@ -1,7 +1,9 @@
 import {
   differencesOf,
+  inPlace,
   type Provenance,
   raised,
+  requireGiven,
   requireKnownOptions,
   requireNonNegative,
   worstProvenance,
@@ -122,9 +124,11 @@ function usualOf({ kind, place }: Scheme, known: KnownFacts): UsualCase {
 export function exactZone(value: number, from: PlainType, options: ExactZoneOptions): ExactZone {
   const form = "options such as { scheme, machine }";
   const { scheme: sealed, machine = {} } = requireKnownOptions(options, keys, "an option of exactZone", form);
-  const reading = requireNonNegative(value, "an amplitude of zero or more");
-  const { unit, detector, quantity } = plainType(from);
-  const scheme = unsealed(sealed);
+  const reading = requireNonNegative(value, "an amplitude of zero or more", { parameter: "value" });
+  const { unit, detector, quantity } = inPlace({ parameter: "from" }, () => plainType(from));
+  const scheme = inPlace({ parameter: "options", option: "scheme" }, () =>
+    unsealed(requireGiven(sealed, "a sealed scheme")),
+  );
   const known = plainFacts(machine);
   const [{ criteria, note }, assumed] = exactClass(scheme, known);
   const [criterion, unjudged] = exactCriterion(scheme, criteria, from, known);

@@ -77,4 +77,5 @@ export { kilowattsPer, type LengthText, millimetresPer, type PowerText } from ".
 export { supportOf, supportRule, unknownSupportRule } from "./support";
 export type { SupportRule } from "./support-rule-of";
 export type { Verdict } from "./verdict-of";
+export type { ZonesOptions } from "./zone-ladder";
 export { zoneLevel } from "./zone-level";
