@@ -1,4 +1,4 @@
-import { cached, placed } from "../core/index";
+import { cached, placed, requireGiven } from "../core/index";
 import { areOfSine } from "../detectors/index";
 import { type Factor, type ParsedType, parsedType } from "../reading/index";
 
@@ -99,9 +99,12 @@ export function pair(from: ParsedType, to: ParsedType): Pair {
   return { from, to, steps, ofSine: areOfSine(from.detector, to.detector), num, den, factor, sine };
 }
 
-function typeAt(text: string, parameter: "from" | "to"): ParsedType {
+const TYPE = 'a reading type such as "mm/s rms"';
+
+function typeAt(text: string | undefined, parameter: "from" | "to"): ParsedType {
   try {
-    return parsedType(text);
+    // null is no reading type, and nothing is one that was left out
+    return parsedType(text === undefined ? requireGiven(text, TYPE) : text);
   } catch (error) {
     throw placed(error, { parameter });
   }

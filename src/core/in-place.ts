@@ -6,12 +6,13 @@ import { type ErrorPlace, VeladisError } from "./error";
  */
 export function placed(error: unknown, place: ErrorPlace): unknown {
   if (!VeladisError.is(error)) return error;
-  const { parameter: _, option, ...told } = error;
-  return new VeladisError(error.code, {
-    ...told,
-    ...(place.option === undefined && option !== undefined && { option }),
-    ...place,
-  });
+  const { parameter: _, ...told } = error;
+  // a refusal may be kept and thrown again, so that it is not changed; of another copy of the library it stays one
+  const Same = error.constructor as typeof VeladisError;
+  const copy = new Same(error.code, { ...told, ...place });
+  // the trouble was found where it was found
+  copy.stack = error.stack as string;
+  return copy;
 }
 
 /** The answer of a part of the work on an argument; a refusal says where the trouble is. */

@@ -38,3 +38,4 @@ export type {
 export { type Distribution, isUncertain, requireTolerance, type Uncertainty } from "./uncertainty";
 export { type Rounding, wholeSteps } from "./whole-steps";
 export { writtenValue } from "./written-value";
+export { requireFollowing } from "./require-following";

@@ -38,6 +38,11 @@ for (let i = 0; i < 20; i++) deep = { deep };
 const cases: Cases = {
   "defineMachineKind, nothing": () => s.defineMachineKind(),
   "defineMachineKind, no name": () => ownKind({ name: undefined }),
+  "defineMachineKind, a number for a name": () => ownKind({ name: 7 }),
+  "classifier, another word for gaps": () =>
+    s.classifier("iso-10816-3-2009", "group 1 rigid", "mm/s rms").array([1], undefined, { nan: "drop" }),
+  "classifier, an option of a batch there is none of": () =>
+    s.classifier("iso-10816-3-2009", "group 1 rigid", "mm/s rms").array([1], undefined, { whole: true }),
   "defineMachineKind, a name with a digit": () => ownKind({ name: "mill 2" }),
   "defineMachineKind, a name that is built in": () => ownKind({ name: "gearbox" }),
   "defineMachineKind, a name that says a fact": () => ownKind({ name: "rigid press" }),
