@@ -30,7 +30,6 @@ const cases: Cases = {
   "amplitude, no data": () => amplitude(undefined as Loose),
   "amplitude, a text for data": () => amplitude("4 mm/s rms" as Loose),
   "amplitude, a key that it does not have": made({ rpm: 1500 }),
-  "amplitude, a number for the detector": made({ detector: 3 }),
   "amplitude, no value": made({ value: undefined }),
   "amplitude, a value below zero": made({ value: -1 }),
   "amplitude, no unit": made({ unit: undefined }),
