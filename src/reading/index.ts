@@ -25,6 +25,7 @@ export {
   levelReferenceSources,
   levelReferences,
 } from "./references";
+export { requireFollowing } from "./require-following";
 export { decibelsOf, type Factor, linearOf, scaled, scaledWithCare } from "./scaled";
 export { significant } from "./significant";
 export { type Step, type StepName, stepWords } from "./step";
@@ -38,4 +39,3 @@ export type {
 export { type Distribution, isUncertain, requireTolerance, type Uncertainty } from "./uncertainty";
 export { type Rounding, wholeSteps } from "./whole-steps";
 export { writtenValue } from "./written-value";
-export { requireFollowing } from "./require-following";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import {
-  type TripLevel,
   type RunOptions,
   type TripCommand,
   type TripEvent,
+  type TripLevel,
   TripLogic,
   type TripSettings,
   type VotedCommand,

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { parseAmplitude } from "veladis";
 import {
-  type TripLevel,
   type TripCommand,
   type TripEvent,
+  type TripLevel,
   TripLogic,
   type TripMask,
   type TripSettings,
