@@ -124,7 +124,7 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
       settings: fanSettings,
       levels: fanLevels,
       dt: 1,
-      commands: [{ at: 22, do: "reset" }],
+      commands: [{ time: 22, do: "reset" }],
     }),
   trend: (width) =>
     trendChart({
@@ -232,8 +232,8 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
       levels: [2.6, 9.4, 9.4, 9.4, 9.4, 5, 9.2, 9.4, 9.6, 9.8, 9.8, 9.8, 9.6, 9.4, 8.6, 8.5, 8.4, 6, 4, 2.6],
       dt: 1,
       commands: [
-        { at: 15, do: "reset" },
-        { at: 18, do: "reset" },
+        { time: 15, do: "reset" },
+        { time: 18, do: "reset" },
       ],
     }),
   "pump-rig": (width) =>
@@ -249,7 +249,7 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
     spectrumChart({
       width,
       title: "Induced-draught fan 2, drive end: velocity from the record",
-      spectrum: spectrum(column("fan-bearing.csv", 0), { rate: 2560, unit: "g", as: "mm/s rms", from: 10 }),
+      spectrum: spectrum(column("fan-bearing.csv", 0), { rate: 2560, unit: "g", as: "mm/s rms", lowest: 10 }),
       speed: "1480 r/min",
       orders: [1, 2, 12],
       frequency: [0, 400],

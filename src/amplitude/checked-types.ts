@@ -4,7 +4,8 @@ import type { UnitSpelling } from "../units/index";
 import type { NeedsCrestFactor, QuantityChange } from "./convert-options";
 
 /**
- * What the compiler says of a text that names no reading type. The first is a pattern: an editor that completes a text
+ * What the compiler says of a text that is no plain spelling of a reading type. Run time reads more spellings: nothing is
+ * called unknown that it may know. The first is a pattern: an editor that completes a text
  * would offer plain words.
  */
 type Mistake<Text extends string> = string extends Text
@@ -15,11 +16,11 @@ type Mistake<Text extends string> = string extends Text
       ? `${Text} needs a reference that is known, as in 'dB re 1e-9 m/s'`
       : Text extends `${UnitSpelling} ${infer Rest}`
         ? Lowercase<Rest> extends Detector
-          ? `${Rest} is no detector: write ${Lowercase<Rest>}`
-          : `${Rest} is no detector, such as rms`
+          ? `${Rest} is no plain spelling: write ${Lowercase<Rest>}`
+          : `${Rest} is no plain detector, such as rms; for other spellings give readingType(text)`
         : Text extends `${infer Unit} ${Detector}`
-          ? `${Unit} is no unit of vibration, such as mm/s`
-          : `${Text} is no reading type, such as 'mm/s rms'`;
+          ? `${Unit} is no plain unit, such as mm/s; for other spellings give readingType(text)`
+          : `${Text} is no plain reading type, such as 'mm/s rms'; for other spellings give readingType(text)`;
 
 /** The text itself where it names a reading type; else what is wrong with it, for the compiler to say. */
 export type CheckedType<Text extends string> = Text extends ReadingType ? Text : Mistake<Text>;
@@ -28,7 +29,9 @@ export type CheckedType<Text extends string> = Text extends ReadingType ? Text :
 export type CheckedTarget<From extends string, To extends string> = [To] extends [ReadingType]
   ? [From] extends [ReadingType]
     ? NeedsCrestFactor<From, To> extends true
-      ? "from or to a true peak: needs { crestFactor }"
+      ? QuantityChange<From, To> extends "changes"
+        ? `from or to a true peak: ${QuantityOf<From>} cannot become ${QuantityOf<To>}, as such a waveform is no single sine`
+        : "from or to a true peak: needs { crestFactor }"
       : QuantityChange<From, To> extends "changes"
         ? `${QuantityOf<From>} becomes ${QuantityOf<To>}: needs { at }, as in { at: '1500 r/min' }`
         : To

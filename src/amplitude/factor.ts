@@ -1,19 +1,33 @@
-import { shown, VeladisError } from "../core/index";
+import { placed, shown, VeladisError } from "../core/index";
 import { requireRelated } from "../detectors/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { Factor } from "../reading/index";
 import type { Pair } from "./pair";
 
+const AT = { parameter: "options", option: "at" } as const;
+const CREST = { parameter: "options", option: "crestFactor" } as const;
+
+function hertzOf(at: Frequency): number {
+  try {
+    return hertz(at);
+  } catch (error) {
+    throw placed(error, AT);
+  }
+}
+
 /** Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak. */
 function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number): Factor {
   const received = shown(crestFactor);
   if (!(Number.isFinite(crestFactor) && crestFactor >= 1)) {
-    throw new VeladisError("out-of-range", { expected: "a crest factor (peak over RMS) of 1 or more", received });
+    throw new VeladisError("out-of-range", {
+      ...{ expected: "a crest factor (peak over RMS) of 1 or more", received },
+      ...CREST,
+    });
   }
   if (steps !== 0 || from.pi !== to.pi) {
     throw new VeladisError("not-a-sine", {
-      expected: "a crest factor only between peak and RMS of one quantity",
-      received,
+      ...{ expected: "a crest factor only between peak and RMS of one quantity", received },
+      ...CREST,
     });
   }
   const rootTwo = to.rootTwo - from.rootTwo;
@@ -32,8 +46,9 @@ export function factorOf(pair: Pair, at: Frequency | undefined, crestFactor: num
     throw new VeladisError("missing-frequency", {
       expected: `a frequency, as in "at 1500 r/min", since ${pair.from.quantity} becomes ${pair.to.quantity}`,
       received: "nothing",
+      ...AT,
     });
   }
-  const hz = at === undefined ? 1 : hertz(at);
+  const hz = at === undefined ? 1 : hertzOf(at);
   return crestFactor === undefined ? pair.sine(hz) : crestFactored(pair, crestFactor);
 }

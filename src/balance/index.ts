@@ -1,5 +1,6 @@
 export { balanceGrade, balanceGrades, permissibleEccentricity } from "./balance-grade";
 export { unbalanceHistories } from "./balance-steps";
+export { kilogramsOrNone } from "./mass";
 export {
   gradeOfUnbalance,
   type PermissibleUnbalance,

@@ -1,7 +1,9 @@
 import {
+  type ErrorPlace,
   numeralAndUnit,
   parseNumeral,
   type Ratio,
+  requireNonNegative,
   requirePositive,
   requireText,
   shown,
@@ -46,6 +48,13 @@ export function kilograms(mass: string): number {
   const [value, unit] = split(mass, 'a mass above zero such as "120 kg"');
   const { num, den } = unitIn(masses, unit, "a unit of mass");
   return (value * num) / den;
+}
+
+/** Kilograms of a mass that may be none, such as `"0 kg"` for a bare shaker. */
+export function kilogramsOrNone(mass: string, form: string, place: ErrorPlace): number {
+  const [digits, unit] = numeralAndUnit(mass, form, place);
+  const { num, den } = unitIn(masses, unit, "a unit of mass");
+  return (requireNonNegative(parseNumeral(digits), form, place) * num) / den;
 }
 
 /** Metres of a distance such as `"300 mm"` or `"12 in"`. */

@@ -45,12 +45,12 @@ export function tripPlayback(
   const times = Array.from({ length: levels.length + 1 }, (_, i) => i * dt);
   const { factor } = levelConversion(logic.rules, options);
   const scaled = Array.from(levels, (level) => (factor === 1 ? level : level * factor));
-  const commands = [...(options.commands ?? [])].sort((a, b) => a.at - b.at);
+  const commands = [...(options.commands ?? [])].sort((a, b) => a.time - b.time);
   const stops = moments(times, events);
   const segments: TripSegment[] = [];
   const beginsAt = beginnings(events);
   stops.slice(0, -1).forEach((from, i) => {
-    while (commands[0] !== undefined && commands[0].at <= from + 1e-9) {
+    while (commands[0] !== undefined && commands[0].time <= from + 1e-9) {
       const { do: name } = commands.shift() as (typeof commands)[number];
       if (name === "reset") logic.reset();
       else if (name === "start") logic.start();

@@ -40,7 +40,7 @@ export function shown(value: unknown): string {
 /** What marks an error of this library in every copy of it: one for all module systems and realms of a process. */
 const BRAND = "veladis.error";
 
-// apart from the class: one that names itself would be called by another name once it is bundled
+/** Outside of the class: a class that names itself within is given another name by bundlers. */
 function isBranded(value: unknown): boolean {
   return typeof value === "object" && value !== null && Symbol.for(BRAND) in value;
 }

@@ -53,7 +53,11 @@ export function plainNumerals(text: string, options: NumeralOptions = NONE): str
     { what: "an option of reading numbers", form: 'options such as { decimal: "," }' },
   );
   const plain = /[^ -~]/.test(text) ? typed(text) : text;
-  const told = requireChoice(decimal, [".", ","], "what stands before the decimals") === ",";
+  const told =
+    requireChoice(decimal, [".", ","], "what stands before the decimals", {
+      parameter: "options",
+      option: "decimal",
+    }) === ",";
   if (!told && !plain.includes(",")) return plain;
   const [wrong] = plain.match(told ? /\d+(?:[.,]\d+)*\.\d[\d.,]*|\d+,\d+,[\d,]*/ : /\d+(?:\.\d+)*,\d[\d.,]*/) ?? [];
   if (wrong === undefined) return told ? plain.replace(/(?<=\d),(?=\d)/g, ".") : plain;

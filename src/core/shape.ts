@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "./error";
+import { type ErrorPlace, shown, VeladisError } from "./error";
 import { requireFinite } from "./guards";
 
 /** What stands in a place of plain data: a kind, the parts of an object, or what every element of a list is. */
@@ -21,8 +21,20 @@ export function orNothing(shape: Shape): Shape {
   return (value: unknown, where: string) => value === undefined || requireShape(value, shape, where);
 }
 
-function refuse(value: unknown, expected: string): never {
-  throw new VeladisError(value === undefined ? "missing-option" : "wrong-type", { expected, received: shown(value) });
+/** The place that a path tells: the parameter it begins with, its first index, and the key that it ends in. */
+function placeOf(where: string): ErrorPlace {
+  const [parameter = "", ...path] = where.split(/[.[\]]+/).filter((part) => part !== "");
+  const index = path.find((part) => /^\d+$/.test(part));
+  const option = path.filter((part) => !/^\d+$/.test(part)).at(-1);
+  return { parameter, ...(index !== undefined && { index: Number(index) }), ...(option !== undefined && { option }) };
+}
+
+function refuse(value: unknown, where: string, what: string): never {
+  throw new VeladisError(value === undefined ? "missing-option" : "wrong-type", {
+    expected: `${where}: ${what}`,
+    received: shown(value),
+    ...placeOf(where),
+  });
 }
 
 /**
@@ -33,16 +45,16 @@ function refuse(value: unknown, expected: string): never {
  */
 export function requireShape(value: unknown, shape: Shape, where: string): true {
   if (typeof shape === "function") shape(value as never, where);
-  else if (shape === "text") typeof value === "string" || refuse(value, `${where}: a text`);
-  else if (shape === "truth") typeof value === "boolean" || refuse(value, `${where}: true or false`);
+  else if (shape === "text") typeof value === "string" || refuse(value, where, "a text");
+  else if (shape === "truth") typeof value === "boolean" || refuse(value, where, "true or false");
   else if (typeof shape === "string") {
-    if (value === undefined) refuse(value, `${where}: a ${shape}`);
-    if (value !== null || shape === "number") requireFinite(value as number, `${where}: a ${shape}`);
+    if (value === undefined) refuse(value, where, `a ${shape}`);
+    if (value !== null || shape === "number") requireFinite(value as number, `${where}: a ${shape}`, placeOf(where));
   } else if (isList(shape)) {
-    if (!Array.isArray(value)) refuse(value, `${where}: a list`);
+    if (!Array.isArray(value)) refuse(value, where, "a list");
     for (const [i, element] of (value as unknown[]).entries()) requireShape(element, shape[0], `${where}[${i}]`);
   } else {
-    if (typeof value !== "object" || value === null) refuse(value, `${where}: an object`);
+    if (typeof value !== "object" || value === null) refuse(value, where, "an object");
     for (const [name, part] of Object.entries(shape)) requireShape((value as never)[name], part, `${where}.${name}`);
   }
   return true;

@@ -2,14 +2,14 @@ import { requireGiven, requireKnownKeys, requirePositive, VeladisError } from ".
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** A measuring band by its -3 dB edges. */
-export interface Band {
+export interface DeviceBand {
   readonly lowest: Frequency;
   readonly highest: Frequency;
   /** Order of the Butterworth high-pass and low-pass at its edges; 3 if not given. */
   readonly order?: number;
 }
 
-const keys: Readonly<Record<keyof Band, true>> = /* @__PURE__ */ Object.freeze({
+const keys: Readonly<Record<keyof DeviceBand, true>> = /* @__PURE__ */ Object.freeze({
   lowest: true,
   highest: true,
   order: true,
@@ -32,7 +32,7 @@ const keys: Readonly<Record<keyof Band, true>> = /* @__PURE__ */ Object.freeze({
  * bandResponse("12.6 Hz", band).toFixed(3); // => "0.894"
  * ```
  */
-export function bandResponse(at: Frequency, band: Band): number {
+export function bandResponse(at: Frequency, band: DeviceBand): number {
   const {
     lowest,
     highest,

@@ -1,6 +1,6 @@
 import { linearTypeOf } from "../amplitude/index";
 import { requireChoice, requireGiven, requireKnownKeys } from "../core/index";
-import type { Band } from "./band-response";
+import type { DeviceBand } from "./band-response";
 
 /** What a device does with a setting between two of its steps. */
 export const roundings = /* @__PURE__ */ Object.freeze(["down", "nearest", "up"] as const);
@@ -16,7 +16,7 @@ export interface Device {
   /** What it does with a setting between two steps; `nearest` if not given. */
   readonly rounds?: (typeof roundings)[number];
   /** Band in which it measures; a -3 dB band reads 0.707 at its edges. */
-  readonly band?: Pick<Band, "lowest" | "highest">;
+  readonly band?: Pick<DeviceBand, "lowest" | "highest">;
 }
 
 const keys: Readonly<Record<keyof Device, true>> = /* @__PURE__ */ Object.freeze({

@@ -1,4 +1,4 @@
-export { type Band, bandResponse } from "./band-response";
+export { bandResponse, type DeviceBand } from "./band-response";
 export { type Device, deviceType, requireDevice, roundings } from "./device";
 export { deviceSettings } from "./device-settings";
 export {

@@ -17,12 +17,12 @@ export {
 } from "../balance/index";
 export { cautions, VeladisError } from "../core/index";
 export {
-  type Band,
   bandResponse,
   type ChannelSettings,
   coils,
   contacts,
   type Device,
+  type DeviceBand,
   type RelaySettings,
   type RelayStatus,
   relayStatus,
@@ -93,7 +93,6 @@ export {
   bypassCost,
   type ChannelVote,
   type EachOr,
-  type Level,
   type LevelGap,
   type LevelGaps,
   type LevelGapsOptions,
@@ -105,6 +104,7 @@ export {
   type TripCommandName,
   type TripEvent,
   type TripEventName,
+  type TripLevel,
   TripLogic,
   type TripMask,
   type TripOutcome,

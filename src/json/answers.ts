@@ -11,7 +11,7 @@ import type {
 import type { PermissibleUnbalance } from "../balance/index";
 import type { CriterionWithin, IntervalWithin, ZonesWithin } from "../conformity/index";
 import type { StoredSetpoint } from "../device/index";
-import type { Amplitude, Step } from "../reading/index";
+import type { Amplitude, Assumption, Step } from "../reading/index";
 import type {
   Baseline,
   DelayAdvice,
@@ -196,7 +196,7 @@ export interface CommandAnswers {
     readonly events: readonly TripEvent[];
     readonly unmasked: UnmaskedTrips;
     readonly gaps?: LevelGaps;
-    readonly assumed: readonly string[];
+    readonly assumed: readonly Assumption[];
   };
   /** Of `balance --unbalance`: the grade, and the force in newtons. */
   readonly "grade of unbalance": { readonly grade: number; readonly force: number; readonly note: string };

@@ -1,4 +1,12 @@
-import { frozen, requireFinite, requireKnownOptions, type Source, shown, VeladisError } from "../core/index";
+import {
+  type ErrorPlace,
+  frozen,
+  requireFinite,
+  requireKnownOptions,
+  type Source,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { requireFreeName, requireNameAndSource, requireWhole } from "./checked-name";
 
 /** A detector of your own: its reading of a sine of peak 1, `num / den * pi^pi * sqrt(2)^rootTwo`, and of samples. */
@@ -35,9 +43,28 @@ function sine(): Float64Array {
   return Float64Array.from({ length: 8192 }, (_, i) => Math.sin((2 * Math.PI * (i + 0.5)) / 1024));
 }
 
-function requirePower(power: number, what: string): number {
+const OF_SINE = "ofSamples of a sine of peak 1: a number";
+
+/** What a function reads from a sine; an error of its own is a refusal of the detector. */
+function readingOfSine(ofSamples: OwnDetector["ofSamples"]): number {
+  try {
+    return ofSamples(sine());
+  } catch (error) {
+    throw new VeladisError("out-of-range", {
+      expected: OF_SINE,
+      received: `an error that says ${shown(error instanceof Error ? error.message : String(error))}`,
+      ...{ parameter: "detector", option: "ofSamples" },
+    });
+  }
+}
+
+function requirePower(power: number, what: string, place: ErrorPlace): number {
   if (Number.isInteger(power) && Math.abs(power) <= 8) return power;
-  throw new VeladisError("out-of-range", { expected: `${what}: a whole number from -8 to 8`, received: shown(power) });
+  throw new VeladisError("out-of-range", {
+    expected: `${what}: a whole number from -8 to 8`,
+    received: shown(power),
+    ...place,
+  });
 }
 
 /**
@@ -64,17 +91,23 @@ export function defineDetector<const Symbol extends string>(detector: OwnDetecto
     place: { parameter: "detector" },
   });
   const { symbol, num, den, pi = 0, rootTwo = 0, ofSamples, name, source } = detector;
-  requireFreeName(symbol, "the symbol of a detector");
-  const powers = Math.PI ** requirePower(pi, "pi") * Math.SQRT2 ** requirePower(rootTwo, "rootTwo");
-  const ratio = (requireWhole(num, "num") / requireWhole(den, "den")) * powers;
+  const at = (option: keyof OwnDetector) => ({ parameter: "detector", option });
+  requireFreeName(symbol, "the symbol of a detector", at("symbol"));
+  const powers =
+    Math.PI ** requirePower(pi, "pi", at("pi")) * Math.SQRT2 ** requirePower(rootTwo, "rootTwo", at("rootTwo"));
+  const ratio = (requireWhole(num, "num", at("num")) / requireWhole(den, "den", at("den"))) * powers;
   if (typeof ofSamples !== "function") {
-    throw new VeladisError("wrong-type", { expected: "ofSamples: a function of samples", received: shown(ofSamples) });
+    throw new VeladisError(ofSamples === undefined ? "missing-option" : "wrong-type", {
+      ...{ expected: "ofSamples: a function of samples", received: shown(ofSamples) },
+      ...at("ofSamples"),
+    });
   }
-  const read = requireFinite(ofSamples(sine()), "ofSamples of a sine of peak 1: a number");
+  const read = requireFinite(readingOfSine(ofSamples), OF_SINE, at("ofSamples"));
   if (!(Math.abs(read - ratio) <= NEAR * ratio)) {
     throw new VeladisError("out-of-range", {
       expected: `ofSamples of a sine of peak 1 that agrees with num, den, pi and rootTwo: ${ratio}`,
       received: shown(read),
+      ...at("ofSamples"),
     });
   }
   requireNameAndSource(detector, "detector");

@@ -1,4 +1,12 @@
-import { frozen, requireChoice, requireKnownOptions, requireList, type Source } from "../core/index";
+import {
+  frozen,
+  requireChoice,
+  requireKnownOptions,
+  requireList,
+  type Source,
+  shown,
+  VeladisError,
+} from "../core/index";
 import { type Quantity, quantities } from "../units/index";
 import { requireFreeName, requireNameAndSource, requireWhole } from "./checked-name";
 
@@ -52,11 +60,20 @@ export function defineUnit<const Symbol extends string, Of extends Quantity, con
     },
   });
   const { symbol, quantity, num, den, also = [], name, source } = unit;
-  requireFreeName(symbol, "the symbol of a unit");
-  requireChoice(quantity, Object.keys(quantities), "the quantity of a unit");
-  for (const one of requireList(also, "other symbols as a list")) requireFreeName(one, "another symbol of a unit");
-  requireWhole(num, "num");
-  requireWhole(den, "den");
+  const at = (option: keyof OwnUnit) => ({ parameter: "unit", option });
+  requireFreeName(symbol, "the symbol of a unit", at("symbol"));
+  requireChoice(quantity, Object.keys(quantities), "the quantity of a unit", at("quantity"));
+  const others = requireList(also, "other symbols as a list", at("also"));
+  for (const [index, one] of others.entries()) {
+    requireFreeName(one, "another symbol of a unit", { ...at("also"), index });
+    if (one !== (symbol as string) && others.indexOf(one) === index) continue;
+    throw new VeladisError("out-of-range", {
+      ...{ expected: "other symbols of a unit that differ", received: shown(one) },
+      ...{ ...at("also"), index },
+    });
+  }
+  requireWhole(num, "num", at("num"));
+  requireWhole(den, "den", at("den"));
   requireNameAndSource(unit, "unit");
   return frozen({ symbol, quantity, num, den, also: [...also], name, source: { ...source } }) as OwnUnit<
     Symbol,

@@ -1,11 +1,20 @@
-import { requireKnownOptions, requireNonNegative, requireText, shown, VeladisError } from "../core/index";
+import {
+  inPlace,
+  placed,
+  requireGiven,
+  requireKnownOptions,
+  requireNonNegative,
+  requireText,
+  shown,
+  VeladisError,
+} from "../core/index";
 import type { Detector } from "../detectors/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { Quantity, UnitSpelling } from "../units/index";
 import type { Amplitude } from "./amplitude";
 import { checkedSteps } from "./checked-steps";
 import { requireCrestFactor } from "./crest-factor";
-import { parsedType } from "./parsed-type";
+import { type ParsedType, parsedType } from "./parsed-type";
 import { linearOf } from "./scaled";
 import type { Step } from "./step";
 import type { LevelType } from "./types";
@@ -39,6 +48,18 @@ const keys: Readonly<Record<keyof AmplitudeData, true>> = /* @__PURE__ */ Object
   uncertainty: true,
 });
 
+const UNIT = 'a unit such as "mm/s" or "dB re 1 nm/s"';
+
+/** The type that a unit and a detector make; a refusal says which of the two it is about. */
+function typeOfParts(unit: string, detector: string | undefined): ParsedType {
+  try {
+    return parsedType(detector === undefined ? unit : `${unit} ${detector}`);
+  } catch (error) {
+    const isOfDetector = VeladisError.is(error) && /detector/.test(error.code);
+    throw placed(error, { parameter: "data", option: isOfDetector ? "detector" : "unit" });
+  }
+}
+
 /**
  * A reading made of data: the same frozen amplitude that {@link parseAmplitude} makes of a text, with nothing glued together.
  *
@@ -62,27 +83,30 @@ export function amplitude(data: AmplitudeData): Amplitude {
     form,
     place: { parameter: "data" },
   });
-  const written = requireText(unit, 'a unit such as "mm/s" or "dB re 1 nm/s"');
-  const type = parsedType(
-    detector === undefined ? written : `${written} ${requireText(detector, 'a detector such as "rms"')}`,
+  const place = (option: keyof AmplitudeData) => ({ parameter: "data", option });
+  const written = requireText(requireGiven(unit, UNIT, place("unit")), UNIT, place("unit"));
+  const type = typeOfParts(
+    written,
+    detector === undefined ? undefined : requireText(detector, 'a detector such as "rms"', place("detector")),
   );
   if (quantity !== undefined && quantity !== type.quantity) {
     throw new VeladisError("wrong-quantity", {
       expected: `the quantity ${type.quantity}, as the unit ${type.unit} says`,
       received: shown(quantity),
+      ...place("quantity"),
     });
   }
   const { type: as, reference } = type;
-  const hz = at === undefined ? undefined : hertz(at as Frequency);
-  if (reference === 0) requireNonNegative(value, "a value of zero or more");
-  const linear = reference === 0 ? value : linearOf(value, reference);
+  const hz = at === undefined ? undefined : inPlace(place("at"), () => hertz(at as Frequency));
+  if (reference === 0) requireNonNegative(value, "a value of zero or more", place("value"));
+  const linear = reference === 0 ? value : inPlace(place("value"), () => linearOf(value, reference));
   const level = reference !== 0 && { level: Object.freeze({ decibels: value, re: `${reference} ${type.unit}` }) };
   const crest = crestFactor !== undefined && {
-    crestFactor: requireCrestFactor(crestFactor, { option: "crestFactor" }),
+    crestFactor: requireCrestFactor(crestFactor, place("crestFactor")),
   };
   const step: Step = { does: "given", value, type: as, ...(hz !== undefined && { hertz: hz }), ...crest };
   const way = uncertainty !== undefined && {
-    history: checkedSteps([{ ...step, uncertainty, note: uncertainty?.stated }]),
+    history: inPlace(place("uncertainty"), () => checkedSteps([{ ...step, uncertainty, note: uncertainty?.stated }])),
   };
   const { unit: plain, detector: by, quantity: whose } = type;
   return Object.freeze({

@@ -27,6 +27,7 @@ export {
   levelReferenceSources,
   levelReferences,
 } from "./references";
+export { requireFollowing } from "./require-following";
 export { decibelsOf, type Factor, linearOf, scaled, scaledWithCare } from "./scaled";
 export { significant } from "./significant";
 export { type Step, type StepName, stepWords } from "./step";

@@ -1,5 +1,7 @@
 import { shown, VeladisError } from "../core/index";
 
+const UNCERTAIN = "amplitude({ uncertainty }), which keeps it in the history";
+
 /** What people write for a part of a reading, or for a fact that has its place elsewhere, with where it belongs. */
 const elsewhere: Readonly<Record<string, string>> = /* @__PURE__ */ Object.freeze({
   amplitude: "vector.amplitude",
@@ -10,7 +12,16 @@ const elsewhere: Readonly<Record<string, string>> = /* @__PURE__ */ Object.freez
   herz: "hertz",
   frequencyHz: "hertz",
   frequency_hz: "hertz",
-  uncertainty: "amplitude({ uncertainty }), which keeps it in the history",
+  uncertainty: UNCERTAIN,
+  u: UNCERTAIN,
+  U: UNCERTAIN,
+  "±": UNCERTAIN,
+  "+-": UNCERTAIN,
+  "+/-": UNCERTAIN,
+  plusMinus: UNCERTAIN,
+  k: UNCERTAIN,
+  sigma: UNCERTAIN,
+  stdev: UNCERTAIN,
   crest: "crestFactor",
   crestfactor: "crestFactor",
   crest_factor: "crestFactor",
@@ -41,6 +52,7 @@ export function refuseOtherKeys(reading: object): void {
       expected: `a part of a reading; did you mean ${elsewhere[key]}?`,
       received: shown(key),
       allowed: KNOWN,
+      ...{ parameter: "reading", option: key },
     });
   }
 }

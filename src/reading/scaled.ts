@@ -47,5 +47,6 @@ export function decibelsOf(value: number, reference: number): number {
   throw new VeladisError("not-positive", {
     expected: "an amplitude above zero: zero has no level",
     received: shown(value),
+    parameter: "value",
   });
 }

@@ -4,7 +4,7 @@ import { type AsFoundAsLeft, foundMeanings, type KnownCheckResult, type Linearit
 
 type Judged = Pick<KnownCheckResult, "verdict" | "error" | "known" | "indicated">;
 
-type PartsOf = Pick<KnownCheckResult, "parts" | "method" | "uncertainty" | "unit">;
+type PartsOf = Pick<KnownCheckResult, "parts" | "method" | "uncertainty" | "as">;
 
 /** When a device that reads low acts; nothing for one that passes or reads high. */
 function lateRemarks({ verdict, error, known, indicated }: Judged, which = ""): string[] {
@@ -26,7 +26,7 @@ function loopRemarks({ known, shown }: Pick<KnownCheckResult, "known" | "shown">
 }
 
 /** What the uncertainty is made of, where a level has one of its own. */
-function uncertaintyRemarks({ parts, method, uncertainty, unit }: PartsOf, which = ""): string[] {
+function uncertaintyRemarks({ parts, method, uncertainty, as: unit }: PartsOf, which = ""): string[] {
   if (parts.length === 0 || uncertainty === null) return [];
   const texts = parts.map(({ name, stated, share }) => `${name} ${stated} (${(100 * share).toFixed(0)} %)`);
   const how = parts.length > 1 ? `, taken as independent, ${method}` : `, ${method}`;

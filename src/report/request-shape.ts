@@ -75,7 +75,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
   const point = {
     known: readingShape,
     indicated: readingShape,
-    unit: "text",
+    as: "text",
     error: "number",
     errorPercent: "number",
     errorDecibels: "number or null",
@@ -100,7 +100,7 @@ export function requestShape(): ShapeOf<SheetRequest> {
   const onLine = { ...check, offLine: "number" } as const;
 
   const linearity = {
-    unit: "text",
+    as: "text",
     slope: "number",
     offset: "number",
     points: [onLine],

@@ -12,7 +12,7 @@ export function signed(value: number, digits = 2): string {
 }
 
 function checkRow(name: string, check: KnownCheckResult | Omit<KnownCheckResult, "shown">): string[] {
-  const { known, indicated, unit, error, errorPercent, errorDecibels, tolerance, uncertainty, verdict } = check;
+  const { known, indicated, as: unit, error, errorPercent, errorDecibels, tolerance, uncertainty, verdict } = check;
   return [
     name,
     format(known, { digits: 4 }),
@@ -31,7 +31,7 @@ function pointRow(name: string, point: SwitchingPoint): string[] {
 }
 
 function linearitySection(found: Linearity): SheetSection {
-  const { points, slope, offset, nonLinearity, worst, unit, verdict } = found;
+  const { points, slope, offset, nonLinearity, worst, as: unit, verdict } = found;
   return {
     title: "Linearity",
     table: { columns: CHECK_COLUMNS, rows: points.map((point, i) => checkRow(`${i + 1}`, point)) },

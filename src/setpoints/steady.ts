@@ -22,7 +22,7 @@ export interface SteadyOptions {
     readonly atMost?: string;
   };
   /** Time of each reading in seconds, and the first and last that count. */
-  readonly time?: { readonly readings: ArrayLike<number>; readonly from?: number; readonly to?: number };
+  readonly time?: { readonly readings: ArrayLike<number>; readonly start?: number; readonly end?: number };
 }
 
 const speedKeys: Readonly<Record<keyof NonNullable<SteadyOptions["speed"]>, true>> = /* @__PURE__ */ Object.freeze({
@@ -34,8 +34,8 @@ const speedKeys: Readonly<Record<keyof NonNullable<SteadyOptions["speed"]>, true
 
 const timeKeys: Readonly<Record<keyof NonNullable<SteadyOptions["time"]>, true>> = /* @__PURE__ */ Object.freeze({
   readings: true,
-  from: true,
-  to: true,
+  start: true,
+  end: true,
 });
 
 function requireLength(given: ArrayLike<unknown>, length: number, what: string): void {
@@ -73,10 +73,10 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
     });
   }
   if (time !== undefined) {
-    requireKnownKeys(requireGiven(time, "times such as { readings, from: 0 }"), timeKeys, "a part of the times");
+    requireKnownKeys(requireGiven(time, "times such as { readings, start: 0 }"), timeKeys, "a part of the times");
     requireLength(time.readings, length, "times");
-    const from = time.from === undefined ? Number.NEGATIVE_INFINITY : requireFinite(time.from, "a first time, in s");
-    const to = time.to === undefined ? Number.POSITIVE_INFINITY : requireFinite(time.to, "a last time, in s");
+    const from = time.start === undefined ? Number.NEGATIVE_INFINITY : requireFinite(time.start, "a first time, in s");
+    const to = time.end === undefined ? Number.POSITIVE_INFINITY : requireFinite(time.end, "a last time, in s");
     tests.push((i) => {
       const at = requireFinite(time.readings[i] as number, `a time in s at index ${i}`, { index: i });
       return at >= from && at <= to;

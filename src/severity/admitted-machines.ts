@@ -86,7 +86,7 @@ function machinesAt(all: readonly Scheme[], ref: MachineRef, place: Scheme["plac
     const missing = [...decidingMissing(deciding), ...rows, ...asked];
     if (missing.length > 0) throw missingFacts(missing);
   }
-  const { assumed } = machineNotes(ref);
+  const { assumedFacts: assumed } = machineNotes(ref);
   const said = {
     given: known,
     assumed: [...assumed, ...usualTexts(usual)],

@@ -34,7 +34,6 @@ export function unitedParts(judgements: readonly Judgement[], unread: readonly U
   const assumed = judgements.map((one) => one.assumed).reduce((all, own) => union(all, own));
   return {
     assumed,
-    assumedSine: assumed.includes("sine"),
     assumedFacts: assumedFactsOf(judgements),
     provenance,
     verified: isVerified(provenance),

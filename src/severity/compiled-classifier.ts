@@ -11,7 +11,7 @@ import type { SchemeKind, Zone } from "./kinds";
 import { type LadderRow, ladderRows } from "./ladder-rows";
 import { valuesIn } from "./limits-in-type";
 import type { Assume, PlacedMachine } from "./placed-machine";
-import { zoneLadder } from "./zone-ladder";
+import { type ZonesOptions, zoneLadder } from "./zone-ladder";
 
 /** A judge of many readings of one machine in one reading type. */
 export interface CompiledClassifier<K extends SchemeKind = SchemeKind> {
@@ -49,11 +49,11 @@ export interface CompiledClassifier<K extends SchemeKind = SchemeKind> {
   /** The number of the zone of a value, 0 for the best. */
   index(value: number): number;
   /**
-   * The number of the zone of every value, into a new array or into `target`.
+   * The number of the zone of every value, into a new array or into `target`; with `nan: "keep"` 255 for a gap.
    *
    * @throws {@link VeladisError} `length-mismatch`, `wrong-type`, or as for one value with the index named
    */
-  array(values: ArrayLike<number>, target?: Uint8Array): Uint8Array;
+  array(source: ArrayLike<number>, target?: Uint8Array, options?: ZonesOptions): Uint8Array;
 }
 
 /** A judge of many readings of one machine by one scheme. */

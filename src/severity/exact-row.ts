@@ -1,13 +1,14 @@
 import { dataText, shown, VeladisError } from "../core/index";
 import { applies } from "./applicable-criteria";
 import { objections, sizeAssumption } from "./class-objections";
+import { standardText } from "./edition-text";
 import { isOutside } from "./exclusion-reason";
 import type { KnownFacts } from "./machine";
 import { plainType } from "./plain-type";
 import type { Criterion, MachineClass, Scheme } from "./scheme";
 
 /** Where a scheme is told in a message. */
-const named = ({ standard, edition }: Scheme): string => `${standard} (${edition})`;
+const named = ({ standard, edition }: Scheme): string => standardText({ standard, edition });
 
 /** The refusal of a machine without facts that a scheme asks for. */
 export function withoutFacts(scheme: Scheme, facts: readonly string[]): VeladisError {

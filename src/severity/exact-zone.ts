@@ -1,7 +1,9 @@
 import {
   differencesOf,
+  inPlace,
   type Provenance,
   raised,
+  requireGiven,
   requireKnownOptions,
   requireNonNegative,
   worstProvenance,
@@ -91,7 +93,7 @@ function usualOf({ kind, place }: Scheme, known: KnownFacts): UsualCase {
  * Each fact of the machine is a number in the unit that the table of facts names (kW, r/min, mm, Hz, m) or a label.
  *
  * @param value - the reading: zero or more
- * @param as - what it is written in, in plain spelling: `"in/s pk"`
+ * @param from - what it is written in, in plain spelling: `"in/s pk"`
  * @param options - the sealed scheme, and the facts of the machine
  * @throws {@link VeladisError} `negative`, `not-a-number`, `not-finite`, `syntax`, `wrong-type`, `wrong-detector` for a reading
  *   that would have to be carried, `missing-fact`, `out-of-range` for a machine outside the table and a scheme that was
@@ -119,21 +121,23 @@ function usualOf({ kind, place }: Scheme, known: KnownFacts): UsualCase {
  * exactZone(3.4, "mm/s rms", { scheme: sealed }); // throws missing-fact
  * ```
  */
-export function exactZone(value: number, as: PlainType, options: ExactZoneOptions): ExactZone {
+export function exactZone(value: number, from: PlainType, options: ExactZoneOptions): ExactZone {
   const form = "options such as { scheme, machine }";
   const { scheme: sealed, machine = {} } = requireKnownOptions(options, keys, { what: "an option of exactZone", form });
-  const reading = requireNonNegative(value, "an amplitude of zero or more");
-  const { unit, detector, quantity } = plainType(as);
-  const scheme = unsealed(sealed);
+  const reading = requireNonNegative(value, "an amplitude of zero or more", { parameter: "value" });
+  const { unit, detector, quantity } = inPlace({ parameter: "from" }, () => plainType(from));
+  const scheme = inPlace({ parameter: "options", option: "scheme" }, () =>
+    unsealed(requireGiven(sealed, "a sealed scheme")),
+  );
   const known = plainFacts(machine);
   const [{ criteria, note }, assumed] = exactClass(scheme, known);
-  const [criterion, unjudged] = exactCriterion(scheme, criteria, as, known);
+  const [criterion, unjudged] = exactCriterion(scheme, criteria, from, known);
   // a displacement is one of the housing or of the shaft, and looks the same
   if (known.place === undefined && (scheme.place === "shaft" || quantity === "displacement")) {
     throw withoutFacts(scheme, ["place"]);
   }
-  const [from, to] = [units[plainType(criterion.as).unit], units[unit]];
-  const ratio = (from.num * to.den) / (from.den * to.num);
+  const [table, own] = [units[plainType(criterion.as).unit], units[unit]];
+  const ratio = (table.num * own.den) / (table.den * own.num);
   const more = allowedForHeight(criterion, known);
   const limits = namesOf(scheme).flatMap((name) => {
     const limit = limitAt(criterion.limits[name] ?? null, known.speed);

@@ -47,6 +47,8 @@ export { type MachineNotes, type MachineRef, machineNotes } from "./machine-fact
 export { type MachineType, machineTypes } from "./machine-types";
 export { marginText } from "./margin-text";
 export type { MissingFact } from "./match-machine";
+export { defineMachineKind, type OwnMachineKind } from "./own-kind";
+export type { OwnMachine } from "./own-machine";
 export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
 export { WORSE_PLACE } from "./place-text";
@@ -71,8 +73,15 @@ export * from "./schemes/index";
 export { type AdmittedScheme, type SchemesForOptions, schemesFor } from "./schemes-for";
 export { sealedScheme } from "./sealed-scheme";
 export { type Candidate, type Excluded, type Selection, selectSchemes } from "./select-schemes";
+export {
+  type OwnMachineOptions,
+  type SeverityToolkit,
+  type SeverityToolkitParts,
+  severityToolkit,
+} from "./severity-toolkit";
 export { kilowattsPer, type LengthText, millimetresPer, type PowerText } from "./size";
 export { supportOf, supportRule, unknownSupportRule } from "./support";
 export type { SupportRule } from "./support-rule-of";
 export type { Verdict } from "./verdict-of";
+export type { ZonesOptions } from "./zone-ladder";
 export { zoneLevel } from "./zone-level";

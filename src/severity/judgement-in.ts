@@ -79,7 +79,6 @@ export function judgementIn(
     machine: machine.given,
     criteria,
     unjudged: plan.unjudged,
-    assumedSine: assumed.includes("sine"),
     assumedFacts: plan.assumedFacts,
     setAside: machine.setAside,
     ...(plan.supportRule !== undefined && { supportRule: plan.supportRule }),

@@ -25,8 +25,6 @@ export interface Judgement<K extends SchemeKind = SchemeKind> extends CriterionJ
   readonly criteria: readonly CriterionJudgement<K>[];
   /** Criteria of the scheme that could not be applied, with the reason. */
   readonly unjudged: readonly Unjudged[];
-  /** True where peak and RMS were taken to be related as for one sine. */
-  readonly assumedSine: boolean;
   /** All that was assumed of any reading, on its way here or in its conversion, over all criteria. */
   readonly assumed: readonly Assumption[];
   /** What was taken for facts not given, in words: always the lower limits. */

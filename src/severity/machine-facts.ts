@@ -28,7 +28,7 @@ export function machineFacts(machine: MachineRef): KnownFacts {
 
 /** What reading a machine assumed, and what of its words was not understood. */
 export interface MachineNotes {
-  readonly assumed: readonly string[];
+  readonly assumedFacts: readonly string[];
   readonly notUnderstood: readonly NotUnderstood[];
 }
 
@@ -44,11 +44,13 @@ function wordOf(one: NotUnderstood): NotUnderstood {
 }
 
 function notesOf(machine: Machine): MachineNotes {
-  const { assumed = [], notUnderstood = [] } = requireGiven(machine, 'a machine such as { type: "pump" }');
+  const { assumedFacts = [], notUnderstood = [] } = requireGiven(machine, 'a machine such as { type: "pump" }');
   const told = machine.application === undefined ? undefined : toldCategory(knownFacts(machine));
   return Object.freeze({
-    assumed: Object.freeze([
-      ...requireList(assumed, "what was assumed as a list").map((one) => requireText(one, "what was assumed, as text")),
+    assumedFacts: Object.freeze([
+      ...requireList(assumedFacts, "what was assumed as a list").map((one) =>
+        requireText(one, "what was assumed, as text"),
+      ),
       ...(told === undefined ? [] : [told.text]),
       ...(machine.byDirection === undefined ? [] : inDirection(machine).assumed),
     ]),
@@ -68,7 +70,7 @@ const notesInWords = /* @__PURE__ */ cached((words) => notesOf(parseMachine(word
  * import { machineNotes } from "veladis/severity";
  *
  * machineNotes("chiller 500 kVA rigd");
- * // => { assumed: ['type compressor: for "chiller"', "power 400 kW: 500 kVA at an assumed power factor of 0.8"],
+ * // => { assumedFacts: ['type compressor: for "chiller"', "power 400 kW: 500 kVA at an assumed power factor of 0.8"],
  * //   notUnderstood: [{ word: "rigd", didYouMean: ["rigid"] }] }
  * ```
  */

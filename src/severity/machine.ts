@@ -54,7 +54,7 @@ export interface Machine {
   /** Column of units the contract uses, where a table prints two: `"metric"` or `"customary"`. */
   readonly units?: string;
   /** What reading the words assumed, as {@link parseMachine} found it; no fact. */
-  readonly assumed?: readonly string[];
+  readonly assumedFacts?: readonly string[];
   /** Words that say nothing of a machine, as {@link parseMachine} found them; no fact. */
   readonly notUnderstood?: readonly NotUnderstood[];
 }
@@ -99,7 +99,7 @@ export const closedLabels: { readonly [F in TextFact]?: readonly string[] } = {
 };
 
 /** What a machine holds besides facts. */
-const notes = ["assumed", "notUnderstood", "byDirection", "direction"];
+const notes = ["assumedFacts", "notUnderstood", "byDirection", "direction"];
 
 const byName: ReadonlyMap<string, MachineType> = /* @__PURE__ */ new Map(
   /* @__PURE__ */ (Object.entries(machineTypes) as [MachineType, { also: readonly string[] }][]).flatMap(

@@ -193,7 +193,7 @@ export function nameplate() {
     );
     return frozen<Machine>({
       ...Object.fromEntries([...stated].map(([fact, { value }]) => [fact, value])),
-      ...(reasons.length > 0 && { assumed: reasons }),
+      ...(reasons.length > 0 && { assumedFacts: reasons }),
       ...(aside.length > 0 && { notUnderstood: aside.map(({ word, didYouMean }) => ({ word, didYouMean })) }),
     });
   };

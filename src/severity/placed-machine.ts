@@ -98,7 +98,7 @@ function placed(scheme: Scheme, { facts, given, usual }: ToPlace, assume: Assume
 function placedWords(scheme: Scheme, words: MachineRef, assume: Assume): PlacedMachine {
   if (assume !== "lowest limits") requireUnderstood(words);
   const machine = placedByName(scheme, machineFacts(words), assume);
-  const { assumed } = machineNotes(words);
+  const { assumedFacts: assumed } = machineNotes(words);
   const setAside = wordsSetAside(words);
   if (assumed.length === 0 && setAside.length === 0) return machine;
   return Object.freeze({
@@ -145,8 +145,8 @@ function placesOf(scheme: Scheme, assume: Assume): Places {
 export function placedMachine(scheme: Scheme, machine: MachineRef, assume: Assume = "usual case"): PlacedMachine {
   const { ofWords, ofData, ofFacts } = placesOf(scheme, assume);
   if (typeof machine === "string") return ofWords(machine);
-  const { assumed, notUnderstood, application, byDirection } = machine ?? {};
-  const hasNotes = [assumed, notUnderstood, application, byDirection].some((one) => one !== undefined);
+  const { assumedFacts, notUnderstood, application, byDirection } = machine ?? {};
+  const hasNotes = [assumedFacts, notUnderstood, application, byDirection].some((one) => one !== undefined);
   return hasNotes ? ofData(JSON.stringify(machine)) : ofFacts(JSON.stringify(machineFacts(machine)));
 }
 

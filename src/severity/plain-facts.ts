@@ -1,5 +1,6 @@
 import {
   dataText,
+  type ErrorPlace,
   requireChoice,
   requireKnownOptions,
   requirePositive,
@@ -10,13 +11,13 @@ import {
 import { type Fact, facts, isNumberFact } from "./facts";
 import { closedLabels, type FactValue, type KnownFacts, requireShaftHeight } from "./machine";
 
-function checkedNumber(given: unknown, what: string): FactValue {
-  if (!Array.isArray(given)) return requirePositive(given as number, what);
+function checkedNumber(given: unknown, what: string, place: ErrorPlace): FactValue {
+  if (!Array.isArray(given)) return requirePositive(given as number, what, place);
   const [low, high] = given;
-  if (given.length === 2 && requirePositive(low, what) < requirePositive(high, what)) {
+  if (given.length === 2 && requirePositive(low, what, place) < requirePositive(high, what, place)) {
     return [low, high];
   }
-  throw new VeladisError("out-of-range", { expected: what, received: dataText(given) });
+  throw new VeladisError("out-of-range", { expected: what, received: dataText(given), ...place });
 }
 
 /**
@@ -27,16 +28,23 @@ function checkedNumber(given: unknown, what: string): FactValue {
  */
 export function plainFacts(machine: KnownFacts): KnownFacts {
   const form = 'facts of a machine such as { power: 90, support: "rigid" }';
-  requireKnownOptions(machine, facts, { what: "a fact about a machine", form });
+  requireKnownOptions(machine, facts, {
+    what: "a fact about a machine",
+    form,
+    place: { parameter: "options", option: "machine" },
+  });
   const known: { [F in Fact]?: FactValue } = {};
   for (const [name, given] of Object.entries(machine) as [Fact, unknown][]) {
     if (given === undefined) continue;
+    const place = { parameter: "options", option: "machine", fact: name };
     const entry: { readonly ask: string; readonly unit?: string } = facts[name];
     const labels: readonly string[] | undefined = closedLabels[name as "type"];
     if (isNumberFact(name)) {
-      known[name] = checkedNumber(given, `${entry.ask}: a number above zero in ${entry.unit}, or [low, high]`);
+      known[name] = checkedNumber(given, `${entry.ask}: a number above zero in ${entry.unit}, or [low, high]`, place);
     } else {
-      known[name] = labels ? requireChoice(given, labels, entry.ask) : requireText(given as string, entry.ask);
+      known[name] = labels
+        ? requireChoice(given, labels, entry.ask, place)
+        : requireText(given as string, entry.ask, place);
     }
   }
   requireShaftHeight(known);
@@ -47,5 +55,6 @@ export function plainFacts(machine: KnownFacts): KnownFacts {
     expected:
       "the support alone; what follows from a natural frequency or an application, or agrees with a mounting, classify finds",
     received: shown(Object.keys(known).join(", ")),
+    ...{ parameter: "options", option: "machine", fact: "support" },
   });
 }

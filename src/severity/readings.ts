@@ -1,5 +1,5 @@
 import { VeladisError } from "../core/index";
-import { type Amplitude, amplitudeOf } from "../reading/index";
+import { type Amplitude, amplitudeOf, requireFollowing } from "../reading/index";
 
 /** A reading in words or taken apart, or several of one measurement, one a quantity. */
 export type ReadingRef = string | Amplitude | readonly (string | Amplitude)[];
@@ -10,13 +10,13 @@ export type ReadingRef = string | Amplitude | readonly (string | Amplitude)[];
  * @throws {@link VeladisError} `missing-option` for none, `out-of-range` for two of one quantity and detector
  */
 export function readingsOf(given: ReadingRef): readonly Amplitude[] {
-  if (!Array.isArray(given)) return [amplitudeOf(given as string | Amplitude)];
+  if (!Array.isArray(given)) return [requireFollowing(amplitudeOf(given as string | Amplitude))];
   const list = given as readonly (string | Amplitude)[];
   if (list.length === 0) {
     throw new VeladisError("missing-option", { expected: "one reading or more", received: "an empty list" });
   }
   // not `map`, which passes over the holes of a list
-  const readings = Array.from(list, amplitudeOf);
+  const readings = Array.from(list, (one) => requireFollowing(amplitudeOf(one)));
   const kinds = readings.map(({ quantity, detector }) => `${quantity} ${detector}`);
   const twice = kinds.find((kind, i) => kinds.indexOf(kind) < i);
   if (twice === undefined) return readings;

@@ -27,7 +27,7 @@ export interface Candidate {
   /** Facts not given, with the question to the owner. */
   readonly missing: readonly MissingFact[];
   /** What was taken for facts not given, in words. */
-  readonly assumed: readonly string[];
+  readonly assumedFacts: readonly string[];
   /** The class decided for or assumed; left out while facts are missing. */
   readonly machineClass?: Condition;
   /** How the least known limit of the class, or of the table while it is open, is known. */
@@ -107,7 +107,7 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
     status: asks ? "asks" : lowest === undefined ? "applies" : "assumes",
     reason: reasonFor(scheme, known, chosen),
     missing,
-    assumed: [...match.assumed, ...(lowest === undefined ? [] : lowestLimitsAssumed(lowest, match.missing))],
+    assumedFacts: [...match.assumed, ...(lowest === undefined ? [] : lowestLimitsAssumed(lowest, match.missing))],
     ...(chosen !== undefined && { machineClass: conditionOf(chosen) }),
     provenance,
     verified: isVerified(provenance),

@@ -1,3 +1,4 @@
+import { standardText } from "./edition-text";
 import { factText } from "./fact-text";
 import { type Fact, facts } from "./facts";
 import type { FactValue, KnownFacts } from "./machine";
@@ -42,7 +43,7 @@ export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
         const entry = facts[fact];
         const value = known[fact] as FactValue;
         const text = "unit" in entry && typeof value !== "string" ? factText(value, entry.unit) : value;
-        return `${fact} ${text}: plays no part in ${standard} (${edition})`;
+        return `${fact} ${text}: plays no part in ${standardText({ standard, edition })}`;
       })
   );
 }

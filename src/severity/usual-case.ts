@@ -1,3 +1,4 @@
+import { standardText } from "./edition-text";
 import type { KnownFacts } from "./machine";
 import type { Scheme } from "./scheme";
 import { builtInSchemes } from "./schemes/index";
@@ -52,6 +53,6 @@ export function conditionAside({ kind, standard, edition, within }: Scheme, { co
   const wanted = kind === "acceptance" ? "new" : "in service";
   if (condition === undefined || condition === wanted || within?.condition !== undefined) return [];
   return [
-    `condition ${condition}: plays no part in ${standard} (${edition}), whose limits are for a machine ${wanted === "new" ? "that is new" : "in service"}`,
+    `condition ${condition}: plays no part in ${standardText({ standard, edition })}, whose limits are for a machine ${wanted === "new" ? "that is new" : "in service"}`,
   ];
 }

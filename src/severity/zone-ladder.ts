@@ -1,9 +1,39 @@
-import { type ErrorPlace, numbersOf, requireFinite, requireNonNegative, shown, VeladisError } from "../core/index";
+import {
+  type ErrorPlace,
+  numbersOf,
+  requireChoice,
+  requireFinite,
+  requireKnownOptions,
+  requireNonNegative,
+  shown,
+  VeladisError,
+} from "../core/index";
 import type { Zone } from "./kinds";
 
 function refuse(value: number, isLevel: boolean, where = "", place?: ErrorPlace): void {
   if (isLevel) requireFinite(value, `a level in dB${where}`, place);
   else requireNonNegative(value, `an amplitude of zero or more${where}`, place);
+}
+
+/** What {@link CompiledClassifier.array} does with gaps. */
+export interface ZonesOptions {
+  /** Whether NaN, as of a gap in a record, is refused or becomes 255, which is no zone; refused if not given. */
+  readonly nan?: "refuse" | "keep";
+}
+
+const NONE: ZonesOptions = /* @__PURE__ */ Object.freeze({});
+
+/** What stands for a gap in a list of zones. */
+const NO_ZONE = 255;
+
+function requireNaN(options: ZonesOptions): ZonesOptions["nan"] {
+  const { nan } = requireKnownOptions(
+    options,
+    { nan: true },
+    { what: "an option of a batch", form: 'options such as { nan: "keep" }' },
+  );
+  if (nan === undefined) return nan;
+  return requireChoice(nan, ["refuse", "keep"], "what becomes of NaN", { parameter: "options", option: "nan" });
 }
 
 /** The number of the zone of a value, and of every value of an array, by up to three bounds without a loop. */
@@ -31,8 +61,9 @@ export function zoneLadder(bounds: readonly number[], zones: readonly Zone[], is
     if (value <= c) return zc;
     return few ? zd : (zones[index(value)] as Zone);
   };
-  const array = (given: ArrayLike<number>, into?: Uint8Array): Uint8Array => {
-    const values = numbersOf(given, "a list of readings", "values");
+  const array = (source: ArrayLike<number>, into?: Uint8Array, options: ZonesOptions = NONE): Uint8Array => {
+    const values = numbersOf(source, "a list of readings", "source");
+    const keepsNaN = requireNaN(options) === "keep";
     const target = into ?? new Uint8Array(values.length);
     requireArrays(values, target);
     // nothing but readings keeps this 0: a branch in the loop would cost more than the judgement
@@ -42,20 +73,26 @@ export function zoneLadder(bounds: readonly number[], zones: readonly Zone[], is
       fault += isLevel ? value - value : Math.abs(value) - value;
       target[i] = Number(value > a) + Number(value > b) + Number(value > c);
     }
-    if (fault !== 0) refuseFirst(values, lowest, isLevel);
+    if (fault !== 0) refuseFirst(values, lowest, isLevel, keepsNaN);
     for (const bound of more) {
       for (let i = 0; i < values.length; i++) {
         target[i] = (target[i] as number) + Number((values[i] as number) > bound);
       }
+    }
+    if (keepsNaN && fault !== 0) {
+      for (let i = 0; i < values.length; i++) if (Number.isNaN(values[i])) target[i] = NO_ZONE;
     }
     return target;
   };
   return { judge, index, array };
 }
 
-function refuseFirst(values: Float64Array, lowest: number, isLevel: boolean): void {
-  const i = values.findIndex((value) => !(value >= lowest && value <= Number.MAX_VALUE));
-  refuse(values[i] as number, isLevel, ` at index ${i}`, { parameter: "values", index: i });
+function refuseFirst(values: Float64Array, lowest: number, isLevel: boolean, keepsNaN: boolean): void {
+  const i = values.findIndex(
+    (value) => !(value >= lowest && value <= Number.MAX_VALUE) && !(keepsNaN && Number.isNaN(value)),
+  );
+  if (i < 0) return;
+  refuse(values[i] as number, isLevel, ` at index ${i}`, { parameter: "source", index: i });
 }
 
 function requireArrays(values: Float64Array, target: Uint8Array): void {

@@ -17,7 +17,7 @@ export interface ShockOnRunningOptions {
   readonly running: string;
   readonly shock: HalfSine & {
     /** When it begins, in seconds. */
-    readonly at: number;
+    readonly time: number;
   };
   /** Samples a second. */
   readonly rate: number;
@@ -38,7 +38,7 @@ const keys: Readonly<Record<keyof ShockOnRunningOptions, true>> = /* @__PURE__ *
 const shockKeys: Readonly<Record<keyof ShockOnRunningOptions["shock"], true>> = /* @__PURE__ */ Object.freeze({
   peak: true,
   milliseconds: true,
-  at: true,
+  time: true,
 });
 
 /** Samples of the longest waveform: more than a page or a device ever needs. */
@@ -56,7 +56,7 @@ const MOST = 1e8;
  *
  * const wave = shockOnRunning({
  *   running: "0 mm/s rms at 25 Hz",
- *   shock: { peak: "8 g pk", milliseconds: 10, at: 0.5 },
+ *   shock: { peak: "8 g pk", milliseconds: 10, time: 0.5 },
  *   rate: 1000,
  *   seconds: 1,
  * });
@@ -90,7 +90,7 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   const amplitude = convertAmplitude(reading, "m/s2 pk").value;
   const peak = convertAmplitude(pulse, "m/s2 pk").value;
   const length = requirePositive(shock.milliseconds, "a shock length above zero, in ms") / 1000;
-  const at = requireNonNegative(shock.at, "a beginning of zero or more, in s");
+  const time = requireNonNegative(shock.time, "a beginning of zero or more, in s");
   const omega = 2 * Math.PI * reading.hertz;
   const offset = requireFinite(phase, "a phase in rad");
   const count = Math.round(
@@ -104,6 +104,6 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
   }
   return Float64Array.from(
     { length: count },
-    (_, i) => amplitude * Math.sin((omega * i) / rate + offset) + peak * halfSine(i / rate - at, length),
+    (_, i) => amplitude * Math.sin((omega * i) / rate + offset) + peak * halfSine(i / rate - time, length),
   );
 }

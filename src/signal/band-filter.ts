@@ -57,7 +57,7 @@ interface BandFilterSettings {
  * The filter for a band of a sampling rate.
  */
 export function bandFilter({ band, order, rate, steps, blockLength }: BandFilterSettings): BandFilter {
-  const plain = butterworth({ type: "band-pass", order, edges: band, rate });
+  const plain = butterworth({ kind: "band-pass", order, edges: band, rate });
   const sections = steps < 0 ? integrating(plain, -steps, rate) : plain;
   const state = restingState(sections);
   const taps = steps === 0 ? undefined : derivativeTaps[`${steps as -2 | -1 | 1 | 2}`].taps;

@@ -21,12 +21,12 @@ export interface BandOverall extends Amplitude {
  */
 export function requireBandOf(
   band: Band,
-  { rate, resolution, from }: Pick<Spectrum, "rate" | "resolution" | "from">,
+  { rate, resolution, lowest }: Pick<Spectrum, "rate" | "resolution" | "lowest">,
 ): Band {
   const checked = requireBand(band, rate, resolution);
-  if (checked[0] >= from * (1 - 1e-9)) return checked;
+  if (checked[0] >= lowest * (1 - 1e-9)) return checked;
   throw new VeladisError("out-of-range", {
-    expected: `a band that begins at ${from} Hz or above, from where on lines are given`,
+    expected: `a band that begins at ${lowest} Hz or above, from where on lines are given`,
     received: `${shown(checked[0])} Hz`,
   });
 }

@@ -5,7 +5,7 @@ import { type Complex, type Section, sectionResponse } from "./second-order-sect
 
 /** What a Butterworth filter is designed from. */
 export interface ButterworthOptions {
-  readonly type: "low-pass" | "high-pass" | "band-pass";
+  readonly kind: "low-pass" | "high-pass" | "band-pass";
   /** Slope beyond an edge: 6 dB an octave for each. A band-pass of order n has 2 n poles. */
   readonly order: number;
   /** The -3 dB frequencies in hertz: one, or two for a band-pass; each below half the sampling rate. */
@@ -75,32 +75,32 @@ function onePassPoles(order: number, edge: number, high: boolean): Poles[] {
   });
 }
 
-/** Zeros by type, for a section of two poles and of one. */
+/** Zeros by kind, for a section of two poles and of one. */
 const zeros = {
   "low-pass": { two: [1, 2, 1], one: [1, 1, 0] },
   "high-pass": { two: [1, -2, 1], one: [1, -1, 0] },
   "band-pass": { two: [1, 0, -1], one: [1, 0, -1] },
 } as const;
 
-function requireEdges({ type, edges, rate }: ButterworthOptions): readonly number[] {
+function requireEdges({ kind, edges, rate }: ButterworthOptions): readonly number[] {
   const fits =
     Array.isArray(edges) &&
-    edges.length === (type === "band-pass" ? 2 : 1) &&
+    edges.length === (kind === "band-pass" ? 2 : 1) &&
     edges.every(
       (edge, i) => Number.isFinite(edge) && edge > (i === 0 ? 0 : (edges[i - 1] as number)) && edge < rate / 2,
     );
-  return fits ? edges : refuseEdges({ type, edges, rate });
+  return fits ? edges : refuseEdges({ kind, edges, rate });
 }
 
-function refuseEdges({ type, edges, rate }: Omit<ButterworthOptions, "order">): never {
+function refuseEdges({ kind, edges, rate }: Omit<ButterworthOptions, "order">): never {
   throw new VeladisError("out-of-range", {
-    expected: `${type === "band-pass" ? "two rising edges" : "one edge"} above 0 and below ${rate / 2} Hz, half the sampling rate`,
+    expected: `${kind === "band-pass" ? "two rising edges" : "one edge"} above 0 and below ${rate / 2} Hz, half the sampling rate`,
     received: Array.isArray(edges) ? edges.slice(0, 3).map(shown).join(" and ") || "nothing" : shown(edges),
   });
 }
 
 const keys: Readonly<Record<keyof ButterworthOptions, true>> = /* @__PURE__ */ Object.freeze({
-  type: true,
+  kind: true,
   order: true,
   edges: true,
   rate: true,
@@ -113,12 +113,12 @@ const keys: Readonly<Record<keyof ButterworthOptions, true>> = /* @__PURE__ */ O
  * at 0 Hz, of a high-pass at half the sampling rate) is 1. Each section has that gain 1 by itself.
  *
  * @throws {@link VeladisError} `not-positive` for the rate, `out-of-range` for order (1 to 12) or edges,
- *   `unknown-option` for the type
+ *   `unknown-option` for the kind
  * @example
  * ```ts
  * import { butterworth, responseAt } from "veladis/signal";
  *
- * const filter = butterworth({ type: "band-pass", order: 3, edges: [10, 1000], rate: 25600 });
+ * const filter = butterworth({ kind: "band-pass", order: 3, edges: [10, 1000], rate: 25600 });
  * filter.length; // => 3
  * responseAt(filter, 10, 25600).gain.toFixed(6); // => "0.707107"
  * responseAt(filter, 1000, 25600).gain.toFixed(6); // => "0.707107"
@@ -128,21 +128,21 @@ const keys: Readonly<Record<keyof ButterworthOptions, true>> = /* @__PURE__ */ O
 export function butterworth(options: ButterworthOptions): Section[] {
   requireKnownOptions(options, keys, {
     what: "an option of a filter",
-    form: "options with type, order, edges and rate",
+    form: "options with kind, order, edges and rate",
   });
-  const { type } = options;
-  requireChoice(type, Object.keys(zeros), "a type of filter");
+  const { kind } = options;
+  requireChoice(kind, Object.keys(zeros), "a kind of filter");
   const rate = requireSamplingRate(options.rate);
   const order = requireFilterOrder(options.order);
   const warped = requireEdges(options).map((edge) => Math.tan((Math.PI * edge) / rate)) as [number, number];
   const poles =
-    type === "band-pass"
+    kind === "band-pass"
       ? bandPassPoles(order, warped[0], warped[1])
-      : onePassPoles(order, warped[0], type === "high-pass");
+      : onePassPoles(order, warped[0], kind === "high-pass");
   const middle =
-    type === "low-pass" ? 0 : type === "high-pass" ? Math.PI : 2 * Math.atan(Math.sqrt(warped[0] * warped[1]));
+    kind === "low-pass" ? 0 : kind === "high-pass" ? Math.PI : 2 * Math.atan(Math.sqrt(warped[0] * warped[1]));
   return poles.map((a): Section => {
-    const b = zeros[type][a[1] === 0 ? "one" : "two"];
+    const b = zeros[kind][a[1] === 0 ? "one" : "two"];
     const gain = Math.hypot(...sectionResponse({ b, a }, middle));
     if (!(gain > 0 && gain < Number.POSITIVE_INFINITY)) refuseEdges(options);
     return { b: [b[0] / gain, b[1] / gain, b[2] / gain], a };

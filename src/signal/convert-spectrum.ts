@@ -8,7 +8,7 @@ import type { Spectrum } from "./spectrum-type";
 /** Options of {@link convertSpectrum}. */
 export interface ConvertSpectrumOptions {
   /** Lowest frequency in hertz that is given; needed when the quantity changes. */
-  readonly from?: number;
+  readonly lowest?: number;
 }
 
 /**
@@ -24,16 +24,16 @@ export interface ConvertSpectrumOptions {
  *
  * const samples = Float64Array.from({ length: 2048 }, (_, i) => Math.sin((2 * Math.PI * 25 * i) / 2048));
  * const acceleration = spectrum(samples, { rate: 2048, unit: "m/s2", window: "rectangular" });
- * const velocity = convertSpectrum(acceleration, "mm/s pk", { from: 10 });
+ * const velocity = convertSpectrum(acceleration, "mm/s pk", { lowest: 10 });
  * velocity.values[25]?.toFixed(4); // => "6.3662"
  * velocity.values[0]; // => 0
  * ```
  */
-export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
-  const { unit, detector, quantity } = linearType(as);
+export function convertSpectrum(spectrum: Spectrum, to: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
+  const { unit, detector, quantity } = linearType(to);
   const { resolution } = requireSpectrum(spectrum);
   const steps = derivativeOrder(spectrum.unit, unit);
-  const from = Math.max(spectrum.from, lowestFrequency(requireConversion(options).from, steps, resolution));
+  const lowest = Math.max(spectrum.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
   const factor = unitFactor(spectrum.unit, unit) * sineRatio(spectrum.detector, detector);
   return Object.freeze({
     ...spectrum,
@@ -41,7 +41,7 @@ export function convertSpectrum(spectrum: Spectrum, as: AmplitudeType, options: 
     detector,
     quantity,
     derivativeOrder: spectrum.derivativeOrder + steps,
-    from,
-    values: convertedLines(spectrum, factor, steps, from),
+    lowest,
+    values: convertedLines(spectrum, factor, steps, lowest),
   });
 }

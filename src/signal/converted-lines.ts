@@ -12,7 +12,7 @@ export function lowestFrequency(from: number | undefined, steps: number, resolut
   if (from === undefined) {
     if (steps === 0) return 0;
     throw new VeladisError("missing-frequency", {
-      expected: "a lowest frequency, as in { from: 10 }, since the quantity changes line by line",
+      expected: "a lowest frequency, as in { lowest: 10 }, since the quantity changes line by line",
       received: "nothing",
     });
   }
@@ -27,11 +27,11 @@ export function lowestFrequency(from: number | undefined, steps: number, resolut
 }
 
 /** Refuses options of a converted spectrum or density but the lowest frequency. */
-export function requireConversion<Options extends { readonly from?: number }>(options: Options): Options {
+export function requireConversion<Options extends { readonly lowest?: number }>(options: Options): Options {
   return requireKnownOptions(
     options,
-    { from: true },
-    { what: "an option of converted lines", form: "options such as { from: 10 }" },
+    { lowest: true },
+    { what: "an option of converted lines", form: "options such as { lowest: 10 }" },
   );
 }
 

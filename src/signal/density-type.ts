@@ -14,7 +14,7 @@ export interface Density extends Averaging {
   /** Spacing of the values in hertz. */
   readonly resolution: number;
   /** Values below this frequency in hertz are not given: they are 0, and no band may reach below. */
-  readonly from: number;
+  readonly lowest: number;
   /** The density of each line from 0 Hz to half the sampling rate, in `unit`. */
   readonly values: Float64Array;
 }

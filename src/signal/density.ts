@@ -66,7 +66,7 @@ export function density(samples: Samples, options: DensityOptions): Density {
     quantity: units[squared].quantity,
     rate,
     resolution: rate / segment,
-    from: 0,
+    lowest: 0,
     ...averager.averaging(),
     values: finiteLevels(averager.power().map((power) => power * scale)),
   });
@@ -82,23 +82,27 @@ export function density(samples: Samples, options: DensityOptions): Density {
  * import { convertDensity, density, densityOverall } from "veladis/signal";
  *
  * const samples = Float64Array.from({ length: 8192 }, (_, i) => Math.sin((2 * Math.PI * 64 * i) / 2048));
- * const velocity = convertDensity(density(samples, { rate: 2048, unit: "g", segment: 2048 }), "(mm/s)2/Hz", { from: 10 });
+ * const velocity = convertDensity(density(samples, { rate: 2048, unit: "g", segment: 2048 }), "(mm/s)2/Hz", { lowest: 10 });
  * densityOverall(velocity, [10, 1000]).value.toFixed(2); // => "17.25"
  * ```
  */
-export function convertDensity(density: Density, unit: DensityUnit, options: { readonly from?: number } = {}): Density {
+export function convertDensity(
+  density: Density,
+  unit: DensityUnit,
+  options: { readonly lowest?: number } = {},
+): Density {
   const squared = densityUnit(unit);
   const steps = derivativeOrder(requireDensity(density).squared, squared);
   const { resolution } = density;
-  const from = Math.max(density.from, lowestFrequency(requireConversion(options).from, steps, resolution));
+  const lowest = Math.max(density.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
   const factor = unitFactor(density.squared, squared) ** 2;
   return Object.freeze({
     ...density,
     unit: densityText(squared),
     squared,
     quantity: units[squared].quantity,
-    from,
-    values: convertedLines(density, factor, 2 * steps, from),
+    lowest,
+    values: convertedLines(density, factor, 2 * steps, lowest),
   });
 }
 

@@ -42,7 +42,7 @@ export interface OrderLine {
  *   const t = (2 * Math.PI * i) / 2048;
  *   return 0.5 * Math.sin(49.4 * t) + 0.1 * Math.sin(98.8 * t);
  * });
- * const lines = spectrum(samples, { rate: 2048, unit: "g", as: "mm/s rms", from: 5 });
+ * const lines = spectrum(samples, { rate: 2048, unit: "g", as: "mm/s rms", lowest: 5 });
  * orderLines(lines, { speed: "2960 r/min", orders: [1, 2, 3] }).map(({ order, line }) => {
  *   return `${order}x ${line === undefined ? "nothing" : format(line)}`;
  * });
@@ -66,9 +66,9 @@ export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): Orde
   const highest = topLines(spectrum, { count: HIGHEST });
   return requireList(orders, "orders of the running speed as a list").map((order) => {
     const expected = requireFinite(order, "an order of the running speed") * shaft;
-    if (!(expected > spectrum.from && expected < rate / 2)) {
+    if (!(expected > spectrum.lowest && expected < rate / 2)) {
       throw new VeladisError("out-of-range", {
-        expected: `multiples between ${spectrum.from} and ${rate / 2} Hz, which the spectrum gives`,
+        expected: `multiples between ${spectrum.lowest} and ${rate / 2} Hz, which the spectrum gives`,
         received: `${order}x, ${expected} Hz`,
       });
     }

@@ -30,7 +30,7 @@ export function lineAt(
 }
 
 /** Lines higher than both neighbours, of those that have two that are given. */
-function peaks({ values, from, resolution }: Spectrum, [low, high]: Band): number[] {
+function peaks({ values, lowest: from, resolution }: Spectrum, [low, high]: Band): number[] {
   const first = Math.max(firstLine(from, resolution) + 1, Math.ceil(low / resolution), 2);
   const last = Math.min(values.length - 2, Math.floor(high / resolution));
   const found: number[] = [];

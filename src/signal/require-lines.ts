@@ -34,7 +34,7 @@ function requireAveraging({
 
 /** Lines whose numbers can be counted on: a step of zero would make endless loops of those that walk them. */
 function requireLineNumbers(lines: Omit<Density, "unit" | "squared">): void {
-  const { rate, resolution, from, values, quantity } = lines;
+  const { rate, resolution, lowest: from, values, quantity } = lines;
   requireAveraging(lines);
   requirePositive(rate, "the sampling rate of the lines, above zero");
   requirePositive(resolution, "the resolution of the lines, above zero");

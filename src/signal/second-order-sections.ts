@@ -33,7 +33,7 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```ts
  * import { butterworth, responseAt } from "veladis/signal";
  *
- * const filter = butterworth({ type: "low-pass", order: 4, edges: [1000], rate: 10240 });
+ * const filter = butterworth({ kind: "low-pass", order: 4, edges: [1000], rate: 10240 });
  * responseAt(filter, 1000, 10240).gain.toFixed(6); // => "0.707107"
  * ```
  */

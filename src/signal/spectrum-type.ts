@@ -12,7 +12,7 @@ export interface SpectrumOptions extends AveragingOptions {
   /** What the lines are written in; RMS in the unit of the samples if not given. */
   readonly as?: AmplitudeType;
   /** Lowest frequency in hertz that is given; needed when the quantity changes, so that nothing blows up at 0 Hz. */
-  readonly from?: number;
+  readonly lowest?: number;
 }
 
 /** A one-sided amplitude spectrum: line k is the size of what vibrates at `k * resolution` hertz. */
@@ -27,7 +27,7 @@ export interface Spectrum extends Averaging {
   /** How many times the quantity is the time derivative of what was measured, -2 to 2; below 0 it was integrated. */
   readonly derivativeOrder: number;
   /** Lines below this frequency in hertz are not given: they are 0, and no band may reach below. */
-  readonly from: number;
+  readonly lowest: number;
   /** Size of each line from 0 Hz to half the sampling rate, in `unit` by `detector` (peaks of a line: as of a sine). */
   readonly values: Float64Array;
 }

@@ -33,7 +33,7 @@ const keys: Readonly<Record<keyof SpectrumOptions, true>> = /* @__PURE__ */ Obje
   window: true,
   detrend: true,
   as: true,
-  from: true,
+  lowest: true,
 });
 
 /** Refuses options that no spectrum has. */
@@ -73,7 +73,7 @@ function spectrumOf(
   const averager = welchAverager(options, available);
   // refused before a long signal has gone by, not after
   const steps = options.as === undefined ? 0 : derivativeOrder(unit, linearType(options.as).unit);
-  lowestFrequency(options.from, steps, rate / options.segment);
+  lowestFrequency(options.lowest, steps, rate / options.segment);
   let taken = 0;
   let first: number | undefined;
   let moved = false;
@@ -95,15 +95,15 @@ function spectrumOf(
         rate,
         resolution: rate / options.segment,
         derivativeOrder: 0,
-        from: 0,
+        lowest: 0,
         ...averager.averaging(),
         values: power.map((sum) => Math.sqrt(sum) / averager.weightSum),
       });
-      if (options.as === undefined && options.from === undefined) return plain;
+      if (options.as === undefined && options.lowest === undefined) return plain;
       return convertSpectrum(
         plain,
         options.as ?? `${unit} rms`,
-        options.from === undefined ? {} : { from: options.from },
+        options.lowest === undefined ? {} : { lowest: options.lowest },
       );
     },
   });

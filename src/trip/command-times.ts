@@ -4,7 +4,7 @@ import type { TripCommand } from "./trip-commands";
 
 /** Refuses a command that lies before the history or behind it. */
 export function requireWithin(commands: readonly TripCommand[], from: number, to: number): void {
-  for (const { at } of commands) {
+  for (const { time: at } of commands) {
     if (at >= from && at <= to) continue;
     throw new VeladisError("out-of-range", {
       expected: `commands between ${from} s and ${to} s, the times of the history`,
@@ -15,7 +15,7 @@ export function requireWithin(commands: readonly TripCommand[], from: number, to
 
 /** The index of the even level that lasts at a command's time; the new one at a boundary, within float noise. */
 export function evenIndex(start: number, dt: number, last: number): (command: TripCommand) => number {
-  return ({ at }) => Math.min(Math.floor((at - start) / dt + TIME_TOLERANCE), last);
+  return ({ time: at }) => Math.min(Math.floor((at - start) / dt + TIME_TOLERANCE), last);
 }
 
 /** Gives, asked for one time after the other, the commands in front of it that were not given before. */
@@ -25,7 +25,7 @@ export function commandsBefore<Command extends TripCommand>(
   let next = 0;
   return (until) => {
     const first = next;
-    while (next < commands.length && (commands[next] as Command).at < until) next++;
+    while (next < commands.length && (commands[next] as Command).time < until) next++;
     return commands.slice(first, next);
   };
 }
@@ -51,7 +51,7 @@ export function lastWith<Command extends TripCommand>(
   const end = from + seconds;
   let left = seconds;
   for (const command of commands) {
-    const part = Math.min(Math.max(command.at - (end - left), 0), left);
+    const part = Math.min(Math.max(command.time - (end - left), 0), left);
     if (part > seconds * TIME_TOLERANCE) {
       last(part);
       left -= part;

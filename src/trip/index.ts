@@ -2,7 +2,7 @@ export { type BypassCost, bypassCost } from "./bypass-cost";
 export { levelConversion } from "./level-conversion";
 export { type LevelGap, type LevelGaps, type LevelGapsOptions, levelGaps } from "./level-gaps";
 export type { RunOptions } from "./run-options";
-export type { Level } from "./taken-level";
+export type { TripLevel } from "./taken-level";
 export { type ResetOutcome, type TripCommand, type TripCommandName, tripCommands } from "./trip-commands";
 export { type TripEvent, type TripEventName, tripEvents } from "./trip-events";
 export { TripLogic } from "./trip-logic";

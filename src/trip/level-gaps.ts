@@ -9,8 +9,8 @@ import { TripLogic } from "./trip-logic";
 /** A time without a reading that is longer than a stated one. */
 export interface LevelGap {
   /** When the level before it was read, and the level behind it, in seconds. */
-  readonly from: number;
-  readonly to: number;
+  readonly start: number;
+  readonly end: number;
   /** Seconds. */
   readonly seconds: number;
   /** The level that is taken to stand meanwhile, in the unit of the threshold; null for a sensor fault. */
@@ -84,7 +84,7 @@ function spansOf(times: ArrayLike<number>): Float64Array {
  * } as const;
  * const { longest, gaps } = levelGaps(settings, [3, 3, 8.7, 3, 3], [0, 1, 2, 3602, 3603]);
  * longest; // => 5
- * gaps; // => [{ from: 2, to: 3602, seconds: 3600, level: 8.7, high: true }]
+ * gaps; // => [{ start: 2, end: 3602, seconds: 3600, level: 8.7, high: true }]
  * ```
  */
 export function levelGaps(
@@ -115,8 +115,8 @@ export function levelGaps(
     const level = (checked[i] as number) * factor;
     gaps.push(
       Object.freeze({
-        from: times[i] as number,
-        to: times[i + 1] as number,
+        start: times[i] as number,
+        end: times[i + 1] as number,
         seconds,
         level: Number.isNaN(level) ? null : finiteResult(level),
         high: !(level < rules.resetAt),

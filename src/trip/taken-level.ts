@@ -6,7 +6,7 @@ import { type Amplitude, type Assumption, exactAmplitude } from "../reading/inde
 const LEVEL_FORM = 'a level: a number, a reading such as "6.2 mm/s rms", or "fault"';
 
 /** A level as a trip channel takes it: a number in the unit of the threshold, a reading, or `"fault"`. */
-export type Level = number | string | Amplitude;
+export type TripLevel = number | string | Amplitude;
 
 /** A level in the unit of the threshold. */
 export interface TakenLevel {
@@ -25,7 +25,7 @@ const FAULT: TakenLevel = /* @__PURE__ */ (() => Object.freeze({ value: Number.N
  * A level as the channel goes on with it. A reading below the range of its loop is a sensor fault: the loop shows no
  * value of its own there.
  */
-export function takenLevel(level: Level, { threshold, type }: TripRules): TakenLevel {
+export function takenLevel(level: TripLevel, { threshold, type }: TripRules): TakenLevel {
   if (typeof level === "number") {
     return { value: requireNonNegative(level, `a level of zero or more, in ${type}`), above: false, assumed: [] };
   }

@@ -19,16 +19,16 @@ export type TripCommandName = (typeof tripCommands)[number];
 /** A command in a history: what is done, and when on the clock of the logic. */
 export interface TripCommand {
   /** Seconds. */
-  readonly at: number;
+  readonly time: number;
   readonly do: TripCommandName;
 }
 
-const keys: Readonly<Record<keyof TripCommand, true>> = /* @__PURE__ */ Object.freeze({ at: true, do: true });
+const keys: Readonly<Record<keyof TripCommand, true>> = /* @__PURE__ */ Object.freeze({ time: true, do: true });
 
 /** The command itself, if it is one. */
 export function requireCommand(command: TripCommand): TripCommand {
   requireKnownKeys(command, keys, "a part of a command");
-  requireNonNegative(command.at, "a time of zero or more for a command, in s", { option: "at" });
+  requireNonNegative(command.time, "a time of zero or more for a command, in s", { option: "time" });
   requireChoice(command.do, tripCommands, "a command", { option: "do" });
   return command;
 }
@@ -40,7 +40,7 @@ export function orderedCommands<Command extends TripCommand>(
 ): Command[] {
   return [...requireList(commands === undefined ? [] : commands, "a list of commands")]
     .map(checked)
-    .sort((a, b) => a.at - b.at);
+    .sort((a, b) => a.time - b.time);
 }
 
 /** The commands of one channel in order of time. */

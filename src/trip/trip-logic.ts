@@ -21,7 +21,7 @@ import { eventsWithHistory } from "./events-with-history";
 import { scaledLevels } from "./level-conversion";
 import { type RunOptions, requireRunOptions } from "./run-options";
 import { requireState } from "./stored-state";
-import { type Level, takenLevel } from "./taken-level";
+import { type TripLevel, takenLevel } from "./taken-level";
 import { advance } from "./trip-advance";
 import { applyCommand, type ResetOutcome, requireCommands, resetByHand, type TripCommand } from "./trip-commands";
 import type { TripEvent } from "./trip-events";
@@ -75,10 +75,10 @@ export class TripLogic {
 
   /**
    * @param settings - see {@link TripSettings}; what changes when a machine trips has no default
-   * @param from - a {@link TripLogic.snapshot} to go on from; power-up at time 0 if not given
+   * @param state - a {@link TripLogic.snapshot} to go on from; power-up at time 0 if not given
    * @throws {@link VeladisError} `missing-option`, `missing-unit`, `unknown-option`, `negative`, `out-of-range`
    */
-  constructor(settings: TripSettings, from?: TripState) {
+  constructor(settings: TripSettings, state?: TripState) {
     if (typeof settings !== "object" || settings === null) {
       throw new VeladisError(settings === undefined ? "missing-option" : "wrong-type", {
         expected: "settings with threshold, hysteresis, delays and output",
@@ -90,7 +90,7 @@ export class TripLogic {
     this.relay = requireRelay(settings);
     this.rules = tripRules(settings, this.relay.latching);
     this.#state = initialState(this.rules.assumed);
-    if (from !== undefined) this.resume(from);
+    if (state !== undefined) this.resume(state);
   }
 
   /** What was assumed in threshold, reset level and all levels so far. */
@@ -124,8 +124,8 @@ export class TripLogic {
    * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range` for a state that no run with these
    *   settings could have left; nothing has changed then
    */
-  resume(from: TripState): void {
-    const state = requireState(from, this.rules);
+  resume(snapshot: TripState): void {
+    const state = requireState(snapshot, this.rules);
     state.assumed = union(this.rules.assumed, state.assumed);
     keepFirstOut(state);
     this.#state = state;
@@ -141,7 +141,7 @@ export class TripLogic {
    * @throws {@link VeladisError} `negative`, `not-a-number`, `not-finite`, `wrong-type`, and as
    *   {@link convertAmplitude} for a reading
    */
-  step(level: Level, seconds: number): TripStatus {
+  step(level: TripLevel, seconds: number): TripStatus {
     const span = requireNonNegative(seconds, "a time of zero or more for the level, in s", { parameter: "seconds" });
     const { value, above, reason, assumed } = takenLevel(level, this.rules);
     if (assumed.length > 0) this.#state.assumed = union(this.#state.assumed, assumed);

@@ -9,7 +9,7 @@ export interface VotedCommand extends TripCommand {
 }
 
 const keys: Readonly<Record<keyof VotedCommand, true>> = /* @__PURE__ */ Object.freeze({
-  at: true,
+  time: true,
   do: true,
   channel: true,
 });
@@ -17,8 +17,8 @@ const keys: Readonly<Record<keyof VotedCommand, true>> = /* @__PURE__ */ Object.
 /** A command, with a channel where it needs one and nowhere else. */
 export function requireVotedCommand(command: VotedCommand, names: readonly string[]): VotedCommand {
   requireKnownKeys(command, keys, "a part of a command");
-  const { at, do: name, channel } = command;
-  requireCommand({ at, do: name });
+  const { time, do: name, channel } = command;
+  requireCommand({ time, do: name });
   if (name === "bypass on" || name === "bypass off") {
     if (typeof channel === "string") requireNames(names, { [channel]: 0 }, false);
     else {

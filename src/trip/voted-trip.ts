@@ -13,7 +13,7 @@ import { eventsWithHistory } from "./events-with-history";
 import { scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
 import { sameLength } from "./same-length";
-import { type Level, type TakenLevel, takenLevel } from "./taken-level";
+import { type TakenLevel, type TripLevel, takenLevel } from "./taken-level";
 import { applyCommand, type ResetOutcome } from "./trip-commands";
 import { takeSignal } from "./trip-scan";
 import { type BadChannel, badChannels, type VoteText } from "./vote";
@@ -65,10 +65,10 @@ export class VotedTrip {
 
   /**
    * @param settings - vote, what a bad channel counts for, channels and relay
-   * @param from - a {@link VotedTrip.snapshot} to go on from; power-up at time 0 if not given
+   * @param state - a {@link VotedTrip.snapshot} to go on from; power-up at time 0 if not given
    * @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic}
    */
-  constructor(settings: VotedTripSettings, from?: VotedState) {
+  constructor(settings: VotedTripSettings, state?: VotedState) {
     requireGiven(settings, "settings with vote, badChannel, channels and output");
     const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
     this.relay = requireRelay(settings);
@@ -76,7 +76,7 @@ export class VotedTrip {
     this.badChannel = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
     this.#channels = votedChannels(vote, channels, (name, event) => this.#output.take(name, event));
     this.#output = new VotedOutput(vote, this.badChannel, this.relay.latching, this.#channels);
-    if (from !== undefined) this.resume(from);
+    if (state !== undefined) this.resume(state);
   }
 
   /** What was assumed in thresholds, reset levels and all levels of any channel so far. */
@@ -100,11 +100,11 @@ export class VotedTrip {
    * @throws {@link VeladisError} `wrong-type`, `unknown-option`, `out-of-range` for a state that no run with these
    *   settings could have left; nothing has changed then
    */
-  resume(from: VotedState): void {
+  resume(snapshot: VotedState): void {
     const { vote } = this.#output;
     const { badChannel, relay } = this;
     const settings = { vote, badChannel, latching: relay.latching };
-    this.#output.state = resumedOutput(from, this.#channels, settings);
+    this.#output.state = resumedOutput(snapshot, this.#channels, settings);
   }
 
   /**
@@ -115,10 +115,10 @@ export class VotedTrip {
    * @throws {@link VeladisError} `missing-fact` for a channel without a level, `unknown-option` for a name that is no
    *   channel, and as {@link TripLogic}; nothing has changed then
    */
-  step(levels: { readonly [name: string]: Level }, seconds: number): VotedStatus {
+  step(levels: { readonly [name: string]: TripLevel }, seconds: number): VotedStatus {
     const span = requireNonNegative(seconds, "a time of zero or more for the levels, in s", { parameter: "seconds" });
     requireNames(this.#names, requireGiven(levels, "a level for every channel, by name", { parameter: "levels" }));
-    const taken = this.#channels.map(({ name, rules }) => takenLevel(levels[name] as Level, rules));
+    const taken = this.#channels.map(({ name, rules }) => takenLevel(levels[name] as TripLevel, rules));
     for (const [i, channel] of this.#channels.entries()) {
       const { value, above, reason, assumed } = taken[i] as TakenLevel;
       channel.state.assumed = union(channel.state.assumed, assumed);
@@ -160,7 +160,7 @@ export class VotedTrip {
    * const histories = { "drive end": [0.1, 0.5, 0.5, 0.5], "free end": [2, 3, 3, 3] };
    * const events = pair.run(histories, 1, {
    *   as: { "drive end": "in/s pk", "free end": "mm/s rms" },
-   *   commands: [{ at: 0, do: "bypass on", channel: "free end" }],
+   *   commands: [{ time: 0, do: "bypass on", channel: "free end" }],
    * });
    * events.map(({ time, channel, event, cost }) => `${time} s ${channel} ${event}${cost ? `: ${cost}` : ""}`);
    * // => ["0 s free end bypass on: with free end bypassed 1oo2 becomes 1oo1",
@@ -223,7 +223,7 @@ export class VotedTrip {
   }
 
   /** Carries out a command of a history. */
-  #apply({ do: name, channel: bypassed }: Omit<VotedCommand, "at">): void {
+  #apply({ do: name, channel: bypassed }: Omit<VotedCommand, "time">): void {
     if (name === "reset") {
       const { accepted, reason } = this.reset();
       this.#output.note(this.#output.time, accepted ? "reset" : "reset refused", reason);
@@ -235,7 +235,7 @@ export class VotedTrip {
   }
 
   /** Carries out a command that is an instant of its own. */
-  #command(command: Omit<VotedCommand, "at">): VotedStatus {
+  #command(command: Omit<VotedCommand, "time">): VotedStatus {
     this.#apply(command);
     this.#output.begun(this.#output.time);
     return this.#status(this.#output.taken());

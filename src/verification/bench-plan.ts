@@ -98,7 +98,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     throw new VeladisError("missing-option", { expected: "at least one frequency to test at", received: "nothing" });
   }
   const uncertainty = shaker.uncertainty === undefined ? 0 : expandedMargins(shaker.uncertainty, threshold).above;
-  const load = settings.load === undefined ? 0 : settings.load?.kilograms;
+  const load = settings.load === undefined ? "0 kg" : settings.load;
   const allowed = amountAmplitude(settings.tolerance ?? "5 %", threshold);
   const tolerance = finiteResult(allowed.value / threshold.value);
   if (tolerance >= 1 || uncertainty >= threshold.value) {

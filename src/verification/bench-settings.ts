@@ -1,7 +1,7 @@
 import { requireChoice, requireKnownKeys, requireNonNegative } from "../core/index";
 import {
-  type Band,
   type ChannelSettings,
+  type DeviceBand,
   deviceSettings,
   type RelaySettings,
   requireCoil,
@@ -28,9 +28,9 @@ export interface BenchSettings {
   /** Frequencies to test at; the first proves the trip. 79.4 Hz if not given. */
   readonly frequencies?: readonly Frequency[];
   /** Measuring band of the device, for what it reads near the edges. */
-  readonly band?: Band;
-  /** Mass of sensor and fixture on the shaker, in kg; 0 if not given. */
-  readonly load?: { readonly kilograms: number };
+  readonly band?: DeviceBand;
+  /** Mass of sensor and fixture on the shaker, e.g. `"0.5 kg"`; `"0 kg"` if not given. */
+  readonly load?: string;
   /** Tolerance of the device, e.g. `"5 %"`; 5 % if not given. */
   readonly tolerance?: string;
 }

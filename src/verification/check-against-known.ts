@@ -48,7 +48,7 @@ export interface KnownCheckResult extends Decision {
   /** In unit and detector of the known level. */
   readonly indicated: Amplitude;
   /** Unit and detector of error, tolerance and uncertainty. */
-  readonly unit: string;
+  readonly as: string;
   /** Indicated less known. */
   readonly error: number;
   readonly errorPercent: number;
@@ -199,10 +199,10 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     "as shown",
   );
   requirePositive(known.value, "a known level above zero");
-  const unit = linearTypeOf(known);
+  const as = linearTypeOf(known);
   const indicated = convertAmplitude(
     atKnownFrequency(shown, known),
-    unit,
+    as,
     known.hertz === undefined ? {} : { at: { hertz: known.hertz } },
   );
   const tolerance = marginsOf(check.tolerance, known);
@@ -218,7 +218,7 @@ export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
     known,
     shown,
     indicated,
-    unit,
+    as,
     error,
     errorPercent,
     errorDecibels: indicated.value > 0 ? 20 * (Math.log10(indicated.value) - Math.log10(known.value)) : null,

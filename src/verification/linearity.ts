@@ -10,7 +10,7 @@ export interface LinearityPoint extends KnownCheckResult {
 
 /** A linearity check over several known levels. */
 export interface Linearity {
-  readonly unit: string;
+  readonly as: string;
   /** Of the least-squares line: indicated = offset + slope x known. */
   readonly slope: number;
   /** In `unit`. */
@@ -59,13 +59,13 @@ export function linearity(
   const checks = requireList(points, "a list of points, each with known and indicated level", {
     parameter: "points",
   }).map((point) => checkAgainstKnown({ ...rest, ...point }));
-  const unit = checks[0]?.unit ?? "";
-  const stray = checks.find((check) => check.unit !== unit);
+  const unit = checks[0]?.as ?? "";
+  const stray = checks.find((check) => check.as !== unit);
   const levels = new Set(checks.map(({ known }) => known.value));
   if (levels.size < 2 || stray !== undefined) {
     throw new VeladisError(stray === undefined ? "out-of-range" : "wrong-quantity", {
       expected: stray === undefined ? "at least two different known levels" : `known levels all in ${unit}`,
-      received: stray === undefined ? `${levels.size}` : stray.unit,
+      received: stray === undefined ? `${levels.size}` : stray.as,
     });
   }
   const mean = (of: (check: KnownCheckResult) => number): number =>
@@ -83,7 +83,7 @@ export function linearity(
   );
   const span = Math.max(...levels);
   return Object.freeze({
-    unit,
+    as: unit,
     slope,
     offset,
     points: Object.freeze(found),

@@ -1,13 +1,6 @@
 import { convertAmplitude, linearTypeOf } from "../amplitude/index";
-import {
-  finiteResult,
-  requireGiven,
-  requireKnownKeys,
-  requireNonNegative,
-  requirePositive,
-  shown,
-  VeladisError,
-} from "../core/index";
+import { kilogramsOrNone } from "../balance/index";
+import { finiteResult, requireGiven, requireKnownKeys, requirePositive, shown, VeladisError } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, amplitudeIn, exactAmplitude, format, union } from "../reading/index";
 
@@ -26,10 +19,10 @@ export interface Shaker {
   readonly acceleration?: string;
   /** Peak force in newtons; with the moving mass it limits the acceleration under load. */
   readonly force?: { readonly newtons: number };
-  /** Moving mass of the shaker itself. */
-  readonly movingMass?: { readonly kilograms: number };
-  /** Largest mass that may be mounted. */
-  readonly payload?: { readonly kilograms: number };
+  /** Moving mass of the shaker itself, e.g. `"0.2 kg"`. */
+  readonly movingMass?: string;
+  /** Largest mass that may be mounted, e.g. `"1.5 kg"`. */
+  readonly payload?: string;
   /** The smallest step in which its level is set, e.g. `"0.1 mm/s rms"`. */
   readonly resolution?: string;
   /** Uncertainty of its level: `"2 % (k=2)"`; without a coverage factor a bound with equal chance within. */
@@ -64,8 +57,9 @@ const keys: Readonly<Record<keyof Shaker, true>> = /* @__PURE__ */ Object.freeze
 
 const limits = ["displacement", "velocity", "acceleration"] as const;
 
-const MOVING = "a moving mass of the shaker such as { kilograms: 0.2 }";
-const PAYLOAD = "a payload such as { kilograms: 0.5 }";
+const LOAD = 'a mass of sensor and fixture of zero or more, such as "0.2 kg"';
+const MOVING = 'a moving mass of the shaker of zero or more, such as "0.2 kg"';
+const PAYLOAD = 'a payload of zero or more, such as "0.5 kg"';
 
 /** Whether a level is the one that a shaker gives, but for the rounding of a number that was written. */
 function isSameLevel(one: number, own: number): boolean {
@@ -84,21 +78,21 @@ export function resolutionOf({ resolution }: Shaker, type: string, hertz: number
  * Whether a shaker can give a level at a frequency with a mass mounted on it.
  *
  * @param level - with its frequency in hertz
- * @param load - mass of sensor and fixture in kg
+ * @param load - mass of sensor and fixture, e.g. `"0.2 kg"`
  * @throws {@link VeladisError} `missing-frequency`, `not-positive`, `negative`, `unknown-option` for a mistyped key, and as {@link convertAmplitude}
  * @example
  * ```ts
  * import { shakerReach } from "veladis/protection";
  *
  * const shaker = { lowest: "8 Hz", highest: "3 kHz", displacement: "5 mm pp", acceleration: "6 g pk" } as const;
- * shakerReach("9 mm/s rms at 2400 r/min", shaker, 0.2).possible; // => true
- * shakerReach("200 mm/s rms at 2400 r/min", shaker, 0.2).limitedBy; // => ["acceleration"]
- * shakerReach("120 mm/s rms at 600 r/min", shaker, 0.2).limitedBy; // => ["stroke"]
+ * shakerReach("9 mm/s rms at 2400 r/min", shaker, "0.2 kg").possible; // => true
+ * shakerReach("200 mm/s rms at 2400 r/min", shaker, "0.2 kg").limitedBy; // => ["acceleration"]
+ * shakerReach("120 mm/s rms at 600 r/min", shaker, "0.2 kg").limitedBy; // => ["stroke"]
  * const handheld = { lowest: "159.2 Hz", highest: "159.2 Hz", level: "10 mm/s rms" } as const;
- * shakerReach("9 mm/s rms at 159.2 Hz", handheld, 0.2).limitedBy; // => ["level"]
+ * shakerReach("9 mm/s rms at 159.2 Hz", handheld, "0.2 kg").limitedBy; // => ["level"]
  * ```
  */
-export function shakerReach(level: string | Amplitude, shaker: Shaker, load: number): ShakerReach {
+export function shakerReach(level: string | Amplitude, shaker: Shaker, load: string): ShakerReach {
   const wanted = exactAmplitude(requireGiven(level, "a level with its frequency", { parameter: "level" }));
   requireKnownKeys(
     requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" }),
@@ -113,7 +107,7 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
       received: shown(format(wanted)),
     });
   }
-  const mass = requireNonNegative(load, "a mass of sensor and fixture of zero or more, in kg", { parameter: "load" });
+  const mass = kilogramsOrNone(load, LOAD, { parameter: "load" });
   const at = { at: { hertz } };
   const limitedBy: string[] = [];
   const inside = hertz >= hertzOf(shaker.lowest) * (1 - 1e-9) && hertz <= hertzOf(shaker.highest) * (1 + 1e-9);
@@ -144,9 +138,7 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
   }
   if (shaker.force !== undefined) {
     const own =
-      shaker.movingMass === undefined
-        ? 0
-        : requireNonNegative(shaker.movingMass?.kilograms, MOVING, { option: "movingMass" });
+      shaker.movingMass === undefined ? 0 : kilogramsOrNone(shaker.movingMass, MOVING, { option: "movingMass" });
     const moved = requirePositive(mass + own, "a moving mass above zero, in kg");
     const force = requireGiven(shaker.force, "a force such as { newtons: 100 }", { option: "force" });
     const acceleration = finiteResult(requirePositive(force.newtons, "a force above zero, in N") / moved);
@@ -154,7 +146,7 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: num
   }
   if (
     shaker.payload !== undefined &&
-    mass > requireNonNegative(shaker.payload?.kilograms, PAYLOAD, { option: "payload" }) * (1 + 1e-9)
+    mass > kilogramsOrNone(shaker.payload, PAYLOAD, { option: "payload" }) * (1 + 1e-9)
   ) {
     limitedBy.push("payload");
   }

@@ -73,7 +73,11 @@ describe("a batch", () => {
     for (const values of [[1, 3, 5], Float32Array.of(1, 3, 5)]) {
       expect(judge.array(values)).toEqual(judge.array(Float64Array.of(1, 3, 5)));
     }
-    expect(refusalOf(() => judge.array([1, -1]))).toMatchObject({ code: "negative", parameter: "values", index: 1 });
+    expect(refusalOf(() => judge.array([1, -1]))).toMatchObject({ code: "negative", parameter: "source", index: 1 });
+    const gaps = judge.array([1, Number.NaN, 9], undefined, { nan: "keep" });
+    expect([...gaps]).toEqual([...judge.array([1]), 255, ...judge.array([9])]);
+    expect(refusalOf(() => judge.array([1, Number.NaN, -1], undefined, { nan: "keep" })).index).toBe(2);
+    expect(refusalOf(() => judge.array([1], undefined, { nan: "drop" as "keep" })).option).toBe("nan");
   });
 });
 

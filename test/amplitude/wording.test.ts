@@ -18,6 +18,7 @@ const cases: Cases = {
   "a batch whose whole is a word": () =>
     converter("in/s pk", "mm/s pk").array([1], undefined, { whole: "no" } as Loose),
   "a batch into a frozen list": () => converter("in/s pk", "mm/s pk").array([1], Object.freeze([0]) as Loose),
+  "convert, no type": () => to(1, undefined, "um pp"),
   "convert, another quantity without frequency": () => to(1, "mm/s rms", "um pp"),
   "convert, a frequency of zero": () => to(1, "mm/s rms", "um pp", { at: "0 Hz" }),
   "convert, a number for the frequency": () => to(1, "mm/s rms", "um pp", { at: 25 }),

@@ -74,7 +74,9 @@ describe("texts", () => {
       expect(text).not.toMatch(/from memory|check them|DIFFERS/);
     }
     for (const text of said(confirmedGroup2(/C\/D/))) {
-      expect(text).toContain(`ISO 20816-3:2022, limits from memory; in part C/D mm/s rms ${by}: check them against the standard`);
+      expect(text).toContain(
+        `ISO 20816-3:2022, limits from memory; in part C/D mm/s rms ${by}: check them against the standard`,
+      );
     }
     for (const text of said(confirmedGroup2(/C\/D/, (shipped) => shipped * 0.9))) {
       expect(text).toContain("DIFFERS FROM THE TABLE AS SHIPPED: ");
@@ -226,7 +228,7 @@ describe("trip timeline", () => {
     all(parsed(svg), "rect", "on").map(({ attributes }) => ["on", Number(attributes.x), Number(attributes.width)]);
 
   it("opens the contact when the logic trips, and closes it when it is reset", () => {
-    const options = { settings: fanSettings, levels: fanLevels, dt: 1, commands: [{ at: 22, do: "reset" }] } as const;
+    const options = { settings: fanSettings, levels: fanLevels, dt: 1, commands: [{ time: 22, do: "reset" }] } as const;
     const events = new TripLogic(fanSettings).run(fanLevels, 1, { commands: options.commands });
     const [trip, reset] = ["trip", "reset"].map((name) => events.find(({ event }) => event === name)?.time) as [
       number,

@@ -53,7 +53,7 @@ function crossed(svg: string): string[] {
 
 describe("the words of levels", () => {
   it.each([280, 318, 390, 574, 760])("a trip timeline %d px wide has them on nothing of the curve", (width) => {
-    const svg = tripTimeline({ width, settings, levels: gust, dt: 1, commands: [{ at: 22, do: "reset" }] });
+    const svg = tripTimeline({ width, settings, levels: gust, dt: 1, commands: [{ time: 22, do: "reset" }] });
     expect(svg).toContain("threshold 9.00");
     expect(svg).toContain("reset level 8.28");
     expect(crossed(svg)).toEqual([]);
@@ -68,7 +68,7 @@ describe("the words of levels", () => {
   });
 
   it("are told whole, in a note where a lane has no room", () => {
-    const svg = tripTimeline({ width: 318, settings, levels: gust, dt: 1, commands: [{ at: 22, do: "reset" }] });
+    const svg = tripTimeline({ width: 318, settings, levels: gust, dt: 1, commands: [{ time: 22, do: "reset" }] });
     const texts = all(parsed(svg), "text").map(({ text }) => text);
     expect(texts.filter((text) => text.includes("…"))).toEqual([]);
     const said = texts.join(" ");

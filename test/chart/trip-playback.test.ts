@@ -14,7 +14,7 @@ function tell(logic: TripLogic, name: TripCommandName): void {
 
 it("every span shows the state and contact that the logic has in its middle", () => {
   const level = fc.constantFrom(2, 4, 8.2, 8.5, 9, 10);
-  const command = fc.record({ at: fc.integer({ min: 0, max: 12 }), do: fc.constantFrom(...tripCommands) });
+  const command = fc.record({ time: fc.integer({ min: 0, max: 12 }), do: fc.constantFrom(...tripCommands) });
   fc.assert(
     fc.property(
       fc.array(level, { minLength: 12, maxLength: 12 }),
@@ -28,13 +28,13 @@ it("every span shows the state and contact that the logic has in its middle", ()
       }),
       (levels, given, rules) => {
         const settings = { ...fanSettings, ...rules };
-        const commands = [...given].sort((a, b) => a.at - b.at);
+        const commands = [...given].sort((a, b) => a.time - b.time);
         const { segments } = tripPlayback(settings, levels, 1, { commands });
         expect(segments[0]?.from).toBe(0);
         expect(segments.at(-1)?.to).toBe(12);
         const logic = new TripLogic(settings);
         for (let half = 0; half < 24; half++) {
-          for (const { at, do: name } of commands) if (at * 2 === half) tell(logic, name);
+          for (const { time: at, do: name } of commands) if (at * 2 === half) tell(logic, name);
           const height = levels[Math.floor(half / 2)] as number;
           const before = logic.step(height, 0.25);
           logic.step(height, 0.25);

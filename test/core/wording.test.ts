@@ -40,6 +40,7 @@ const symbols = new Map([
 const cases: Cases = {
   "an attempt of what is no function": () => attempt(5 as never),
   "an attempt of what answers later": () => attempt(() => Promise.reject(new Error("later"))),
+  "a number that is too small to be held": () => parseNumeral("1e-400"),
   "options that are none": () =>
     requireKnownOptions(any(5), { digits: 1 }, { what: "an option", form: "options such as { digits: 4 }" }),
   "numbers of another kind": () => plainNumerals("1,5", any({ decimals: "," })),

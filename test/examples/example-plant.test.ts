@@ -185,7 +185,7 @@ it("the shaker can give the levels of the check", () => {
     { hertz: number },
   ];
   const kilograms = Number(number(payload));
-  const shaker = { lowest, highest, displacement: stroke, acceleration, payload: { kilograms } };
-  expect(shakerReach(plant.check.known, shaker, 1).possible).toBe(true);
-  expect(shakerReach(plant.check.known, shaker, kilograms + 0.1).limitedBy).toEqual(["payload"]);
+  const shaker = { lowest, highest, displacement: stroke, acceleration, payload: `${kilograms} kg` };
+  expect(shakerReach(plant.check.known, shaker, "1 kg").possible).toBe(true);
+  expect(shakerReach(plant.check.known, shaker, `${kilograms + 0.1} kg`).limitedBy).toEqual(["payload"]);
 });

@@ -38,7 +38,7 @@ const averaging = ({ record, segment, overlap, window, detrend }: Omit<(typeof f
 
 /** Everything but the bin of 0 Hz. */
 const firstBin = ({ record, segment }: { readonly record: Parts; readonly segment: number }) => ({
-  from: record.rate / segment,
+  lowest: record.rate / segment,
 });
 
 describe(`random records against NumPy ${fixture.software.numpy} and SciPy ${fixture.software.scipy}`, () => {

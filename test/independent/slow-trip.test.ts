@@ -29,8 +29,8 @@ describe("the trip logic against a slow model of its rules", () => {
       coil: "normally energised",
     });
     const commands = [
-      { at: 1, do: "power lost" },
-      { at: 1, do: "power back" },
+      { time: 1, do: "power lost" },
+      { time: 1, do: "power back" },
     ] as const;
     const events = pair.run({ a: [12, 12], b: [2, 2] }, 1, { commands });
     expect(

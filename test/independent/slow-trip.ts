@@ -379,7 +379,7 @@ export class SlowTrip {
 export function slowHistory(
   trip: SlowTrip,
   rows: readonly { readonly at: number; readonly levels: Readonly<Record<string, SlowSignal>> }[],
-  commands: readonly (SlowCommand & { readonly at: number })[],
+  commands: readonly (SlowCommand & { readonly time: number })[],
   end: number,
 ): void {
   let given = 0;
@@ -388,11 +388,11 @@ export function slowHistory(
   // what a command by a method left to do, if the first level comes later
   if (first > trip.time + EARLY) trip.begin([], {});
   const until = (time: number): void => {
-    while (given < commands.length && (commands[given] as { at: number }).at < time - EARLY) {
-      const at = (commands[given] as { at: number }).at;
+    while (given < commands.length && (commands[given] as { time: number }).time < time - EARLY) {
+      const at = (commands[given] as { time: number }).time;
       trip.stand(at);
       const now: SlowCommand[] = [];
-      while (given < commands.length && (commands[given] as { at: number }).at <= at + EARLY)
+      while (given < commands.length && (commands[given] as { time: number }).time <= at + EARLY)
         now.push(commands[given++] as SlowCommand);
       trip.begin(now, {});
     }
@@ -403,7 +403,7 @@ export function slowHistory(
     // of several levels at one time the last has the commands
     const isLast = rows[i + 1] === undefined || (rows[i + 1] as { at: number }).at > at + EARLY;
     const now: SlowCommand[] = [];
-    while (isLast && given < commands.length && (commands[given] as { at: number }).at <= at + EARLY)
+    while (isLast && given < commands.length && (commands[given] as { time: number }).time <= at + EARLY)
       now.push(commands[given++] as SlowCommand);
     trip.begin(now, levels);
   }

@@ -133,9 +133,9 @@ function tripHistory(library: TripLibrary, r: Seeded): Told {
       return [...times, end].find((one) => Math.abs(one - time) < 1e-6) ?? time;
     };
     const commands = Array.from({ length: r.oneOf([0, 0, 1, 2, 3, 4]) }, () => ({
-      at: onTime(Math.min(end, from + grid * r.whole(0, most))),
+      time: onTime(Math.min(end, from + grid * r.whole(0, most))),
       ...commandOf(r, names),
-    })).sort((a, b) => a.at - b.at);
+    })).sort((a, b) => a.time - b.time);
     const spaced = kind === "even" ? spacing : r.chance(0.5) ? times : Float64Array.from(times);
     const isTyped = r.chance(0.5);
     const typed = columns.map((one) => (isTyped ? Float64Array.from(one) : one));

@@ -105,7 +105,7 @@ export const makers: readonly (readonly [kind: AnswerKind, name: string, make: (
   ["loop current", "currentLoop", (g) => currentLoop("0 to 25 mm/s rms").current(`${g.amplitude} mm/s rms`)],
   ["voltage reading", "sensor", (g) => sensor("100 mV/g").voltage(`${g.amplitude} g pk`, "mV rms")],
   ["spectrum", "spectrum", (g) => spectrum(samples(g), { ...shape, segment: 64, window: "hann" })],
-  ["spectrum", "in velocity", (g) => spectrum(samples(g), { ...shape, as: "mm/s rms", from: 40 })],
+  ["spectrum", "in velocity", (g) => spectrum(samples(g), { ...shape, as: "mm/s rms", lowest: 40 })],
   ["density", "density", (g) => density(samples(g), { ...shape, segment: 64 })],
   ["descriptors", "descriptors", (g) => descriptors(samples(g), { unit: "g" })],
   ["overall", "overall", (g) => overall(samples(g), { ...shape, band: [50, 400], as: "mm/s rms" })],
@@ -266,7 +266,7 @@ export const makers: readonly (readonly [kind: AnswerKind, name: string, make: (
         shaker,
       ),
   ],
-  ["shaker reach", "shakerReach", (g) => shakerReach(`${g.amplitude} mm/s rms at 25 Hz`, shaker, 1)],
+  ["shaker reach", "shakerReach", (g) => shakerReach(`${g.amplitude} mm/s rms at 25 Hz`, shaker, "1 kg")],
   [
     "trip event[]",
     "TripLogic.run",

@@ -42,6 +42,18 @@ const cases: Cases = {
   "defineDetector, no function": () => detector({ ofSamples: 1 }),
   "defineDetector, a function that gives no number": () => detector({ ofSamples: () => "1" }),
   "defineDetector, a function that contradicts the ratio": () => detector({ den: 1 }),
+  "defineUnit, no symbol": () => unit({ symbol: undefined }),
+  "defineUnit, no ratio": () => unit({ num: undefined }),
+  "defineUnit, an area": () => unit({ symbol: "in²" }),
+  "defineUnit, one symbol twice": () => unit({ also: ["lines/s", "lines/s"] }),
+  "defineUnit, an empty name": () => unit({ name: "" }),
+  "defineDetector, nothing for its function": () => detector({ ofSamples: undefined }),
+  "defineDetector, a function that throws": () =>
+    detector({
+      ofSamples: () => {
+        throw new TypeError("no samples here");
+      },
+    }),
   "toolkit, nothing": () => toolkit(undefined as Loose),
   "toolkit, a part that it has not": () => toolkit({ kinds: [] } as Loose),
   "toolkit, a unit alone": () => toolkit({ units: line } as Loose),

@@ -10,7 +10,14 @@ import {
   significant,
   writtenValue,
 } from "veladis";
-import { amplitudeIn, checkedSteps, exactAmplitude, linearType, madeOf } from "../../src/reading/index";
+import {
+  amplitudeIn,
+  checkedSteps,
+  exactAmplitude,
+  linearType,
+  madeOf,
+  requireFollowing,
+} from "../../src/reading/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 
@@ -24,6 +31,7 @@ const withThe = (more: object) => () => format({ ...reading, ...more } as Loose)
 
 const withStep = (more: object) => withThe({ history: [{ ...step, ...more }] });
 
+const given = { does: "given", value: 4, type: "mm/s rms" };
 const made = (more: object) => () => amplitude({ value: 4, unit: "mm/s", detector: "rms", ...more } as Loose);
 
 const cases: Cases = {
@@ -34,6 +42,15 @@ const cases: Cases = {
   "amplitude, a value below zero": made({ value: -1 }),
   "amplitude, no unit": made({ unit: undefined }),
   "amplitude, a number for the detector": made({ detector: 7 }),
+  "amplitude, an empty unit": made({ unit: "" }),
+  "a value that does not follow from its history": () =>
+    requireFollowing({ ...parseAmplitude("4 mm/s rms"), value: 3, history: [given] } as Loose),
+  "a crest factor that does not follow from its history": () =>
+    requireFollowing({
+      ...parseAmplitude("4 mm/s rms"),
+      crestFactor: 2,
+      history: [{ ...given, crestFactor: 4 }],
+    } as Loose),
   "amplitude, no detector": made({ detector: undefined }),
   "amplitude, decibels with a unit": made({ unit: "dB mm/s" }),
   "amplitude, the quantity of another unit": made({ quantity: "displacement" }),

@@ -163,6 +163,12 @@ const confirmations = [
   },
 ];
 
+const ownKind = {
+  name: "pellet mill",
+  also: ["pelletiser"],
+  judgedAs: "gear drive",
+  source: { title: "site rule 9, invented", provenance: "memory" },
+};
 const s = on(severity);
 const judge = (): Loose => severity.classifier(scheme, "group 2 rigid", "mm/s rms");
 const severities: Call[] = [
@@ -180,6 +186,8 @@ const severities: Call[] = [
   s("confirmedSchemes", confirmations),
   s("confirmedDifferences", [own]),
   s("countLimits", [own]),
+  s("defineMachineKind", ownKind),
+  s("severityToolkit", { machineKinds: [ownKind] }),
   s("defineScheme", own),
   s("sealedScheme", own),
   s("limitsFor", { scheme, machine, assume: "lowest limits", as: "um pp", at: "25 Hz" }),
@@ -223,8 +231,8 @@ const shaker = {
   velocity: "1 m/s pk",
   acceleration: "6 g pk",
   force: { newtons: 50 },
-  movingMass: { kilograms: 0.2 },
-  payload: { kilograms: 1.5 },
+  movingMass: "0.2 kg",
+  payload: "1.5 kg",
   uncertainty: "2 %",
 };
 const plan = {
@@ -238,7 +246,7 @@ const plan = {
   sensorFault: "alarm",
   frequencies: ["30 Hz", { hertz: 60 }],
   band: { lowest: "10 Hz", highest: "1 kHz", order: 2 },
-  load: { kilograms: 0.3 },
+  load: "0.3 kg",
   tolerance: "5 %",
 };
 const rest = { tolerance: "5 %", uncertainty: "2 %", rule: "guard band" };
@@ -284,7 +292,7 @@ const protections: Call[] = [
     at: "25 Hz",
     mask: history.map(() => true),
     speed: { readings: history.map(() => 1490), unit: "r/min", atLeast: "1400 r/min", atMost: "1500 r/min" },
-    time: { readings: history.map((_, i) => i), from: 0, to: 20 },
+    time: { readings: history.map((_, i) => i), start: 0, end: 20 },
     enough: 10,
     percentile: 95,
   }),
@@ -343,7 +351,7 @@ const protections: Call[] = [
     args: () => [sheet().data],
     run: (one) => protection.setpointSheet(one as Loose),
   },
-  p("shakerReach", "8 mm/s rms at 40 Hz", shaker, 0.3),
+  p("shakerReach", "8 mm/s rms at 40 Hz", shaker, "0.3 kg"),
   {
     name: "sheetHtml",
     args: () => [sheet(), "en"],
@@ -370,7 +378,7 @@ const protections: Call[] = [
   ),
   p("shockOnRunning", {
     running: "0.1 g pk at 25 Hz",
-    shock: { peak: "5 g pk", milliseconds: 5, at: 0.02 },
+    shock: { peak: "5 g pk", milliseconds: 5, time: 0.02 },
     rate: 1000,
     seconds: 0.1,
     phase: 0.1,
@@ -385,7 +393,7 @@ const protections: Call[] = [
   p("bypassCost", "2oo3", ["rear"]),
   p("unmaskedTrips", { ...settings, startInhibit: 1, multiplier: { factor: 2, seconds: 2 } }, [0.1, 0.6, 0.6, 0.6], 1, {
     as: "in/s pk",
-    commands: [{ at: 2, do: "bypass on" }],
+    commands: [{ time: 2, do: "bypass on" }],
     nan: "sensor fault",
   }),
   p("levelGaps", settings, [0.1, 0.6, 0.1], [0, 1, 90], { as: "mm/s rms", longest: 60, nan: "sensor fault" }),
@@ -401,7 +409,7 @@ const protections: Call[] = [
   of("TripLogic", logic, "run", [0.1, 0.6, 0.6, 0.6], 1, {
     as: "in/s pk",
     at: "25 Hz",
-    commands: [{ at: 2, do: "bypass on" }],
+    commands: [{ time: 2, do: "bypass on" }],
     nan: "sensor fault",
     excursions: true,
   }),
@@ -415,8 +423,8 @@ const protections: Call[] = [
     as: { a: "in/s pk", b: "g pk", c: "in/s pk" },
     at: { a: "25 Hz", b: "25 Hz", c: "25 Hz" },
     commands: [
-      { at: 1, do: "bypass on", channel: "a" },
-      { at: 2, do: "start" },
+      { time: 1, do: "bypass on", channel: "a" },
+      { time: 2, do: "start" },
     ],
     excursions: true,
   }),
@@ -461,10 +469,10 @@ const signals: Call[] = [
     detrend: "mean",
     oversample: 2,
   }),
-  g("butterworth", { type: "band-pass", order: 4, edges: [10, 400], rate: 1000 }),
+  g("butterworth", { kind: "band-pass", order: 4, edges: [10, 400], rate: 1000 }),
   g("coherentGain", Float64Array.of(0.5, 1, 0.5)),
-  withDensity("convertDensity", "(mm/s)2/Hz", { from: 40 }),
-  withSpectrum("convertSpectrum", "mm/s rms", { from: 40 }),
+  withDensity("convertDensity", "(mm/s)2/Hz", { lowest: 40 }),
+  withSpectrum("convertSpectrum", "mm/s rms", { lowest: 40 }),
   g("decibelsPerOctave", 2),
   g("density", samples, averaging),
   withDensity("densityOverall", [50, 400], "m/s2 rms"),
@@ -495,7 +503,7 @@ const signals: Call[] = [
   g("rayleighBeyond", 3),
   g("responseAt", [{ b: [1, 2, 1], a: [-0.5, 0.1] }], 25, 1000),
   g("slopeExponent", 3),
-  g("spectrum", samples, { ...averaging, as: "mm/s rms", from: 40 }),
+  g("spectrum", samples, { ...averaging, as: "mm/s rms", lowest: 40 }),
   g("spectrumStream", { ...averaging, as: "g pk" }),
   of("spectrumStream", () => signal.spectrumStream(averaging as Loose), "push", samples),
   withSpectrum("topLines", { count: 3, band: [50, 400] }),
@@ -558,7 +566,7 @@ const charts: Call[] = [
     dt: 1,
     as: "in/s pk",
     at: "25 Hz",
-    commands: [{ at: 2, do: "bypass on" }],
+    commands: [{ time: 2, do: "bypass on" }],
     nan: "sensor fault",
   }),
 ];

@@ -57,8 +57,8 @@ describe("what is remembered between calls cannot be changed by who was handed i
     const limits = severity.limitsFor({ scheme, machine });
     limits.length = 0;
     expect(severity.limitsFor({ scheme, machine })).toHaveLength(2);
-    const [section] = signal.butterworth({ type: "low-pass", order: 2, edges: [10], rate: 100 });
+    const [section] = signal.butterworth({ kind: "low-pass", order: 2, edges: [10], rate: 100 });
     (section?.b as unknown as number[])[0] = 7;
-    expect(signal.butterworth({ type: "low-pass", order: 2, edges: [10], rate: 100 })[0]?.b[0]).not.toBe(7);
+    expect(signal.butterworth({ kind: "low-pass", order: 2, edges: [10], rate: 100 })[0]?.b[0]).not.toBe(7);
   });
 });

@@ -56,7 +56,7 @@ describe.each(NAMES)("%s is no name of", (name) => {
       "a command",
       () =>
         new protection.TripLogic({ ...settings, ...relay } as Loose).run([1], 1, {
-          commands: [{ at: 0, do: name as Loose }],
+          commands: [{ time: 0, do: name as Loose }],
         }),
     ],
     [

@@ -24,6 +24,7 @@ export const exactRefusals: Cases = {
     sealedScheme({ ...rule, id: "iso-10816-3-2009", classes: [{ criteria: [criterion] }] }),
   "sealedScheme, limits for orientation": () =>
     sealedScheme({ ...rule, informative: true, classes: [{ criteria: [criterion] }] }),
+  "exactZone, no scheme": () => exactZone(3, "mm/s rms", {} as Loose),
   "exactZone, null for options": () => exactZone(3, "mm/s rms", null as Loose),
   "exactZone, an option that nobody has": () =>
     exactZone(3, "mm/s rms", { scheme: ofPower, assume: "nothing" } as Loose),

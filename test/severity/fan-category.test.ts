@@ -69,7 +69,7 @@ describe("a fan's category by its application and power", () => {
   });
 
   it("a word that is taken for an application is named", () => {
-    expect(machineNotes("AHU fan 5 kW").assumed).toEqual([
+    expect(machineNotes("AHU fan 5 kW").assumedFacts).toEqual([
       'application HVAC: for "AHU"',
       "category BV-3: by application HVAC, power above 3.7 kW (Table 4-1 of ANSI/AMCA 204-96, reported)",
     ]);

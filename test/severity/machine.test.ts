@@ -106,14 +106,14 @@ describe("a machine as data", () => {
 
   it("keeps notes that are no facts", () => {
     const notes = {
-      assumed: ['support rigid: for "grouted"'],
+      assumedFacts: ['support rigid: for "grouted"'],
       notUnderstood: [{ word: "rigd", didYouMean: ["rigid"] }],
     };
     const machine: Machine = { type: "pump", ...notes };
     expect(knownFacts(machine)).toEqual({ type: "pump" });
     expect(machineNotes(machine)).toEqual(notes);
     expect(machineNotes("pump grouted, rigd")).toEqual(notes);
-    expect(machineNotes({})).toEqual({ assumed: [], notUnderstood: [] });
+    expect(machineNotes({})).toEqual({ assumedFacts: [], notUnderstood: [] });
     expect(JSON.parse(JSON.stringify(parseMachine("pump grouted rigd")))).toEqual(parseMachine("pump grouted rigd"));
     expectTypeOf(machineNotes("pump").notUnderstood).toEqualTypeOf<readonly NotUnderstood[]>();
     // @ts-expect-error a text is no list of words

@@ -272,7 +272,7 @@ const labels: [line: string, facts: object][] = [
 describe("words of the trade", () => {
   it.each(phrases)("%s", (line, facts, taken = false) => {
     expect(known(line)).toEqual(facts);
-    const { assumed, notUnderstood } = machineNotes(line);
+    const { assumedFacts: assumed, notUnderstood } = machineNotes(line);
     expect(notUnderstood).toEqual([]);
     expect(assumed).toHaveLength(taken ? 1 : 0);
     if (taken) expect(assumed[0]).toMatch(/^(?:type|place|support|condition) .*: for "/);
@@ -294,7 +294,8 @@ describe("words of the trade", () => {
       for (const word of list) {
         const named = (sizes as readonly string[]).includes(word) && { notUnderstood: [{ word, didYouMean: [] }] };
         expect(parseMachine(`${word} ${type}`), word).toEqual({ type, ...named });
-        if (kind !== "") expect(machineNotes(word.split(" ").length === 1 ? `NDE ${word}` : "NDE").assumed).toEqual([]);
+        if (kind !== "")
+          expect(machineNotes(word.split(" ").length === 1 ? `NDE ${word}` : "NDE").assumedFacts).toEqual([]);
       }
     }
   });
@@ -307,15 +308,17 @@ describe("words of the trade", () => {
     for (const word of noFacts) expect(parseMachine(word), word).toEqual({ notUnderstood: [{ word, didYouMean: [] }] });
     for (const line of ["motor driven pump", "motor-driven pump"]) expect(known(line)).toEqual({ type: "pump" });
     expect(machineNotes("steam turbine driven pump")).toEqual({
-      assumed: ['driver "steam turbine": named, not judged'],
+      assumedFacts: ['driver "steam turbine": named, not judged'],
       notUnderstood: [],
     });
   });
 
   it("what is said outright is not named as taken, whatever comes first", () => {
-    expect(machineNotes("grouted rigid").assumed).toEqual([]);
-    expect(machineNotes("rigid grouted").assumed).toEqual([]);
-    expect(machineNotes("springs, isolators").assumed).toEqual(['support flexible: for "isolators" and "springs"']);
+    expect(machineNotes("grouted rigid").assumedFacts).toEqual([]);
+    expect(machineNotes("rigid grouted").assumedFacts).toEqual([]);
+    expect(machineNotes("springs, isolators").assumedFacts).toEqual([
+      'support flexible: for "isolators" and "springs"',
+    ]);
   });
 });
 
@@ -331,7 +334,7 @@ describe("numbers of a nameplate", () => {
   });
 
   it("what was assumed is named", () => {
-    const assumed = (line: string) => machineNotes(line).assumed.join("; ");
+    const assumed = (line: string) => machineNotes(line).assumedFacts.join("; ");
     const slower = "the synchronous speed; the shaft of an induction motor turns a few per cent slower";
     expect(assumed("500 kVA")).toBe("power 400 kW: 500 kVA at an assumed power factor of 0.8");
     expect(assumed("500 kVA 400 kW")).toBe("");
@@ -517,7 +520,7 @@ describe("a word that belongs to something else", () => {
       expect(known(`pump new ${thing}`), thing).toEqual({ type: "pump" });
     expect(known("pump shaft diameter")).not.toHaveProperty("place");
     for (const line of ["pump new installation", "pump, new from works", "new-machine, pump"])
-      expect([known(line).condition, machineNotes(line).assumed.length], line).toEqual(["new", 1]);
+      expect([known(line).condition, machineNotes(line).assumedFacts.length], line).toEqual(["new", 1]);
   });
 
   it("a support is left open, with how to say it: both are judged by the lower limits", () => {
@@ -726,7 +729,7 @@ describe("the order of phrases", () => {
     ["motor", "100 hp", "NEMA 324TS", "1785 rpm", "60 Hz", "4 pole", "grade A", "mounting free"],
   ];
   const strange = fc.constantFrom("P-101A", "NDE", "#3", "magnificent", "IP55", "overhauled", "400 V", "dU/dt", "motr");
-  const plain = ({ assumed = [], notUnderstood: _, ...facts }: Machine) => ({ facts, assumed });
+  const plain = ({ assumedFacts: assumed = [], notUnderstood: _, ...facts }: Machine) => ({ facts, assumed });
 
   it("says the same machine, and words that say nothing change no fact wherever they stand", () => {
     const shuffled = fc

@@ -79,7 +79,7 @@ describe("selection of tables by nameplate", () => {
     });
     expect(noSupport.missing.map(({ fact }) => fact)).toEqual(["support"]);
     expect(noSupport.missing[0]?.allowed).toEqual(["rigid", "flexible"]);
-    expect(noSupport.assumed).toEqual([
+    expect(noSupport.assumedFacts).toEqual([
       "power in place of shaft height, which was not given",
       "support rigid: not given, and taken for its lower limits",
     ]);
@@ -102,13 +102,13 @@ describe("selection of tables by nameplate", () => {
   });
 
   it("says what stood in for the size that decides", () => {
-    const assumed = (machine: string) => selectSchemes(machine).candidates[0]?.assumed.join();
+    const assumed = (machine: string) => selectSchemes(machine).candidates[0]?.assumedFacts.join();
     expect(assumed("motor 250 kW rigid, in service, housing")).toMatch(/power in place of shaft height/);
     expect(assumed("motor 280 mm rigid, in service, housing")).toBe("");
     expect(assumed("motor group 2 250 kW rigid, in service, housing")).toBe("");
     expect(assumed("compressor 250 kW rigid, in service, housing")).toBe("");
     const untyped = selectSchemes("280 mm rigid, in service, housing").candidates;
-    expect(untyped.find(({ scheme }) => scheme === "iso-10816-3-2009")?.assumed.join()).toMatch(
+    expect(untyped.find(({ scheme }) => scheme === "iso-10816-3-2009")?.assumedFacts.join()).toMatch(
       /taken for an electrical/,
     );
   });

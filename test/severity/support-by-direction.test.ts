@@ -78,7 +78,7 @@ describe("a support by direction", () => {
         judge("2.1 mm/s rms", `${told}, direction ${direction}`).headline,
       );
     }
-    expect(machineNotes({ ...machine, direction: "axial" }).assumed).toHaveLength(1);
+    expect(machineNotes({ ...machine, direction: "axial" }).assumedFacts).toHaveLength(1);
   });
 
   it.each([

@@ -43,7 +43,7 @@ const anyOrder: [line: string, kind: Machine["type"]][] = [
 describe("a word behind a kind of machine", () => {
   it.each(anyOrder)("%s", (line, kind) => {
     expect(kindOf(line)).toBe(kind);
-    expect(machineNotes(line).assumed.join()).toMatch(/^type .*: for "/);
+    expect(machineNotes(line).assumedFacts.join()).toMatch(/^type .*: for "/);
   });
 
   // biome-ignore format: a row of a table is a line

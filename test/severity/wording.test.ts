@@ -20,6 +20,14 @@ const changed = (scheme: string, facts: string, now = "4 mm/s rms", before = "2 
 const source = { title: "site rule 12", provenance: "memory" };
 const criterion = { as: "mm/s rms", limits: { "A/B": 1, "B/C": 2, "C/D": 4 }, source };
 const scheme = { id: "site-rule-12", kind: "zones", standard: "site rule 12", classes: [{ criteria: [criterion] }] };
+const pelletMill = {
+  name: "pellet mill",
+  judgedAs: "gear drive",
+  facts: { support: "rigid" },
+  source: { title: "Hollowmere site rule 9, invented", provenance: "memory" },
+};
+const ownKind = (parts: object) => s.defineMachineKind({ ...pelletMill, ...parts });
+const ownKit = () => s.severityToolkit({ machineKinds: [pelletMill, { ...pelletMill, name: "shredder" }] });
 const defined = (parts: object) => s.defineScheme({ ...scheme, ...parts });
 const withClass = (parts: object) => defined({ classes: [{ criteria: [criterion], ...parts }] });
 const withCriterion = (parts: object) => withClass({ criteria: [{ ...criterion, ...parts }] });
@@ -28,6 +36,28 @@ let deep: object = {};
 for (let i = 0; i < 20; i++) deep = { deep };
 
 const cases: Cases = {
+  "defineMachineKind, nothing": () => s.defineMachineKind(),
+  "defineMachineKind, no name": () => ownKind({ name: undefined }),
+  "defineMachineKind, a number for a name": () => ownKind({ name: 7 }),
+  "classifier, another word for gaps": () =>
+    s.classifier("iso-10816-3-2009", "group 1 rigid", "mm/s rms").array([1], undefined, { nan: "drop" }),
+  "classifier, an option of a batch there is none of": () =>
+    s.classifier("iso-10816-3-2009", "group 1 rigid", "mm/s rms").array([1], undefined, { whole: true }),
+  "defineMachineKind, a name with a digit": () => ownKind({ name: "mill 2" }),
+  "defineMachineKind, a name that is built in": () => ownKind({ name: "gearbox" }),
+  "defineMachineKind, a name that says a fact": () => ownKind({ name: "rigid press" }),
+  "defineMachineKind, one name for a list": () => ownKind({ also: "pelletiser" }),
+  "defineMachineKind, one name twice": () => ownKind({ also: ["Pellet-Mill"] }),
+  "defineMachineKind, judged as another kind than there is": () => ownKind({ judgedAs: "gear driv" }),
+  "defineMachineKind, a type among its facts": () => ownKind({ facts: { type: "pump" } }),
+  "defineMachineKind, one scheme for a list": () => ownKind({ schemes: "iso-10816-3-2009" }),
+  "defineMachineKind, no source": () => ownKind({ source: undefined }),
+  "severityToolkit, nothing": () => s.severityToolkit(),
+  "severityToolkit, one kind for a list": () => s.severityToolkit({ machineKinds: pelletMill }),
+  "severityToolkit, two kinds of one name": () => s.severityToolkit({ machineKinds: [pelletMill, pelletMill] }),
+  "severityToolkit, another fact than the kind has": () => ownKit().parseMachine("pellet mill 160 kW on springs"),
+  "severityToolkit, two kinds in one line": () => ownKit().parseMachine("pellet mill shredder 160 kW"),
+  "severityToolkit, a number for a line": () => ownKit().parseMachine(160),
   "classifier, null for options": () => s.classifier("iso-10816-3-2009", "group 1 rigid", "mm/s rms", null),
   "zoneWord, a kind that is none": () => s.zoneWord("zone", "B"),
   "zoneWord, no zone": () => s.zoneWord("zones"),
@@ -217,8 +247,8 @@ const cases: Cases = {
   "machine, a power beside shaft": () => machine("pump 90 kW at the shaft"),
   "machine, a speed beside shaft": () => machine("pump 90 kW, shaft at 2980 r/min"),
   "machine, a word that says nothing": () => machine("magnificent"),
-  "machineNotes, a text for what was assumed": () => s.machineNotes({ assumed: "rigid" }),
-  "machineNotes, a number among what was assumed": () => s.machineNotes({ assumed: [7] }),
+  "machineNotes, a text for what was assumed": () => s.machineNotes({ assumedFacts: "rigid" }),
+  "machineNotes, a number among what was assumed": () => s.machineNotes({ assumedFacts: [7] }),
   "machineNotes, a text for the words not understood": () => s.machineNotes({ notUnderstood: "rigd" }),
   "machineNotes, a text among the words not understood": () => s.machineNotes({ notUnderstood: ["rigd"] }),
   "machineNotes, no word": () => s.machineNotes({ notUnderstood: [{ didYouMean: [] }] }),

@@ -139,7 +139,7 @@ describe("what a detector rides through, against closed forms", () => {
 });
 
 describe("a shock on running vibration", () => {
-  const shock = { peak: "10 g pk", milliseconds: 10, at: 0.5 } as const;
+  const shock = { peak: "10 g pk", milliseconds: 10, time: 0.5 } as const;
   const wave = (more: object = {}) =>
     shockOnRunning({ running: "1 g pk at 25 Hz", shock, rate: 1000, seconds: 1, ...more });
 
@@ -161,7 +161,7 @@ describe("a shock on running vibration", () => {
     };
     const [plain, converted] = [wave(), wave(other)];
     expect(Math.max(...converted.map((value, i) => Math.abs(value - (plain[i] as number))))).toBeLessThan(1e-9);
-    expect(wave({ shock: { ...shock, at: 0 } })[5]).toBeCloseTo(10 * G + G * Math.sin(Math.PI / 4), 9);
+    expect(wave({ shock: { ...shock, time: 0 } })[5]).toBeCloseTo(10 * G + G * Math.sin(Math.PI / 4), 9);
     expect(wave({ seconds: 0.0006 })).toHaveLength(1);
   });
 

@@ -24,7 +24,7 @@ function tripsOn(device: ImmunitySettings, peak: number, milliseconds: number, s
   return [0, 1, 2, 3, 4, 5].some((sixth) => {
     const wave = shockOnRunning({
       running,
-      shock: { peak: `${peak} g pk`, milliseconds, at: 1 },
+      shock: { peak: `${peak} g pk`, milliseconds, time: 1 },
       rate,
       seconds,
       phase: (sixth * Math.PI) / 3,
@@ -82,7 +82,7 @@ describe("velocity of a shock", () => {
     const rate = 100_000;
     const wave = shockOnRunning({
       running: "0 mm/s rms at 30 Hz",
-      shock: { peak: "10 g pk", milliseconds: 2, at: 0.01 },
+      shock: { peak: "10 g pk", milliseconds: 2, time: 0.01 },
       rate,
       seconds: 0.02,
     });

@@ -8,7 +8,7 @@ const p: Record<string, Loose> = protection;
 
 const rms = { kind: "rms", averaging: 1 };
 const detected = (samples: unknown, options?: unknown) => p.detectedLevels(samples, options);
-const shock = { peak: "20 g pk", milliseconds: 5, at: 0.1 };
+const shock = { peak: "20 g pk", milliseconds: 5, time: 0.1 };
 const wave = { running: "2.6 mm/s rms at 1485 r/min", shock, rate: 10000, seconds: 1 };
 const waved = (changed: object) => p.shockOnRunning({ ...wave, ...changed });
 const immune = {
@@ -47,7 +47,7 @@ const cases: Cases = {
   "shockOnRunning, no frequency": () => waved({ running: "2.6 mm/s rms" }),
   "shockOnRunning, a shock in velocity": () => waved({ shock: { ...shock, peak: "20 mm/s pk" } }),
   "shockOnRunning, a shock of no length": () => waved({ shock: { ...shock, milliseconds: 0 } }),
-  "shockOnRunning, a shock before the beginning": () => waved({ shock: { ...shock, at: -1 } }),
+  "shockOnRunning, a shock before the beginning": () => waved({ shock: { ...shock, time: -1 } }),
   "shockOnRunning, a phase not a number": () => waved({ phase: Number.NaN }),
   "shockOnRunning, no length": () => waved({ seconds: 0 }),
   "velocityOf, no samples": () => p.velocityOf(undefined, 1000, 10),

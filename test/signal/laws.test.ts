@@ -241,7 +241,7 @@ describe("spectrum", () => {
 
   it("of an integrated spectrum, picking finds the same frequency, and the size there", () => {
     const x = tones(4096, 2048, [1, 20.3], [0.3, 333.3]);
-    const velocity = spectrum(x, { rate: 2048, unit: "g", as: "mm/s pk", from: 5 });
+    const velocity = spectrum(x, { rate: 2048, unit: "g", as: "mm/s pk", lowest: 5 });
     const [low, high] = topLines(velocity, { count: 2 });
     expectClose(low?.hertz, 20.3, 1e-5);
     expectClose(low?.value, convert(1, "g pk", "mm/s pk", { at: { hertz: 20.3 } }), 1e-4);
@@ -275,7 +275,7 @@ describe("spectrum", () => {
 
   it("converted there and back is itself", () => {
     const lines = spectrum(invented(4096, 5120), { rate: 5120, unit: "g" });
-    const back = convertSpectrum(convertSpectrum(lines, "um pp", { from: 10 }), "g rms", { from: 10 });
+    const back = convertSpectrum(convertSpectrum(lines, "um pp", { lowest: 10 }), "g rms", { lowest: 10 });
     for (let k = 8; k < 2048; k++) expectClose(back.values[k], lines.values[k] as number, 1e-12);
     expect(back.derivativeOrder).toBe(0);
   });
@@ -290,7 +290,7 @@ describe("density", () => {
     const metric = convertDensity(psd, "(m/s2)2/Hz");
     expectClose(metric.values[100], (psd.values[100] as number) * 9.80665 ** 2, 1e-12);
     expectClose(densityOverall(metric, [10, 100], "g rms").value, densityOverall(psd, [10, 100]).value, 1e-12);
-    const velocity = convertDensity(psd, "(mm/s)2/Hz", { from: 10 });
+    const velocity = convertDensity(psd, "(mm/s)2/Hz", { lowest: 10 });
     expectClose(velocity.values[50], (psd.values[50] as number) * (9806.65 / (2 * Math.PI * 50)) ** 2, 1e-12);
   });
 });

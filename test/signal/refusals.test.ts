@@ -91,13 +91,13 @@ const cases: readonly Case[] = [
 
   ["spectrum: quantity without lowest frequency", "missing-frequency", () => spectrum(wave, { rate: 1000, unit: "g", as: "mm/s rms" })],
   ["spectrum stream: the same, before any sample", "missing-frequency", () => spectrumStream({ rate: 1000, unit: "g", as: "mm/s rms", segment: 8 })],
-  ["spectrum: lowest frequency below resolution", "out-of-range", () => convertSpectrum(lines, "mm/s rms", { from: 0.5 })],
+  ["spectrum: lowest frequency below resolution", "out-of-range", () => convertSpectrum(lines, "mm/s rms", { lowest: 0.5 })],
   ["spectrum: as a level", "out-of-range", () => convertSpectrum(lines, "dB re 1 um/s2" as "g rms")],
   ["spectrum: segment longer than the record", "missing-fact", () => spectrum(wave, { rate: 1000, unit: "g", segment: 2000 })],
   ["spectrum: segment of a half", "out-of-range", () => spectrum(wave, { rate: 1000, unit: "g", segment: 10.5 })],
   ["spectrum: whole overlap", "out-of-range", () => spectrum(wave, { rate: 1000, unit: "g", segment: 100, overlap: 1 })],
   ["spectrum: unknown window", "unknown-option", () => spectrum(wave, { rate: 1000, unit: "g", window: "kaiser" as "hann" })],
-  ["band of a spectrum below its lowest line", "out-of-range", () => bandOverall(convertSpectrum(lines, "mm/s rms", { from: 20 }), [10, 100])],
+  ["band of a spectrum below its lowest line", "out-of-range", () => bandOverall(convertSpectrum(lines, "mm/s rms", { lowest: 20 }), [10, 100])],
   ["band of a spectrum above half the rate", "out-of-range", () => bandOverall(lines, [10, 600])],
   ["no lines asked for", "out-of-range", () => topLines(lines, { count: 0 })],
   ["order beyond the spectrum", "out-of-range", () => orderLines(lines, { speed: "25 Hz", orders: [21] })],
@@ -128,9 +128,9 @@ const cases: readonly Case[] = [
   ["window without a name", "unknown-option", () => windowName("")],
   ["window of no samples", "not-positive", () => windowWeights("hann", 0)],
   ["window of half a sample", "out-of-range", () => windowWeights("hann", 2.5)],
-  ["filter edge at half the rate", "out-of-range", () => butterworth({ type: "low-pass", order: 2, edges: [500], rate: 1000 })],
-  ["filter with one edge too few", "out-of-range", () => butterworth({ type: "band-pass", order: 2, edges: [100], rate: 1000 })],
-  ["filter of an unknown type", "unknown-option", () => butterworth({ type: "notch" as "low-pass", order: 2, edges: [100], rate: 1000 })],
+  ["filter edge at half the rate", "out-of-range", () => butterworth({ kind: "low-pass", order: 2, edges: [500], rate: 1000 })],
+  ["filter with one edge too few", "out-of-range", () => butterworth({ kind: "band-pass", order: 2, edges: [100], rate: 1000 })],
+  ["filter of an unknown type", "unknown-option", () => butterworth({ kind: "notch" as "low-pass", order: 2, edges: [100], rate: 1000 })],
 ];
 
 describe("refused, and nothing invented", () => {

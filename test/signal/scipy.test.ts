@@ -143,7 +143,7 @@ describe("filters against SciPy", () => {
 
   it.each(results.butterworth)("$type order $order at $edges Hz, rate $rate", (row) => {
     const { order, edges, rate, hertz, response } = row;
-    const sections = butterworth({ type: types[row.type as keyof typeof types], order, edges, rate });
+    const sections = butterworth({ kind: types[row.type as keyof typeof types], order, edges, rate });
     hertz.forEach((f, i) => {
       const { gain, phase } = responseAt(sections, f, rate);
       const [re, im] = response[i] as [number, number];

@@ -39,7 +39,7 @@ const flat = [
   [10, 1],
   [100, 1],
 ];
-const filter = (changed: object) => s.butterworth({ type: "low-pass", order: 2, edges: [100], rate, ...changed });
+const filter = (changed: object) => s.butterworth({ kind: "low-pass", order: 2, edges: [100], rate, ...changed });
 
 const cases: Cases = {
   "samples, none": () => overall({}, null),
@@ -72,7 +72,7 @@ const cases: Cases = {
   "band, without a bin": () => overall({ band: [10.2, 10.8] }),
   "band, edges that are none": () => overall({ edges: "-3dB" }),
   "band, of a spectrum below its lowest line": () =>
-    s.bandOverall(s.convertSpectrum(lines, "mm/s rms", { from: 20 }), [10, 100]),
+    s.bandOverall(s.convertSpectrum(lines, "mm/s rms", { lowest: 20 }), [10, 100]),
   "trend, near one": () => overall({ detrend: "liner" }),
   "trend, a number": () => overall({ detrend: 3 }),
   "filter order, zero": () => overall({ edges: "-3 dB", order: 0 }),
@@ -100,8 +100,8 @@ const cases: Cases = {
   "segment, half a sample": () => spectrum({ segment: 10.5 }),
   "segment, overlapping whole": () => spectrum({ segment: 100, overlap: 1 }),
   "spectrum, another quantity from no frequency": () => spectrum({ as: "mm/s rms" }),
-  "spectrum, another quantity from below zero": () => s.convertSpectrum(lines, "mm/s rms", { from: -1 }),
-  "spectrum, another quantity from below the resolution": () => s.convertSpectrum(lines, "mm/s rms", { from: 0.5 }),
+  "spectrum, another quantity from below zero": () => s.convertSpectrum(lines, "mm/s rms", { lowest: -1 }),
+  "spectrum, another quantity from below the resolution": () => s.convertSpectrum(lines, "mm/s rms", { lowest: 0.5 }),
   "lines, none asked for": () => s.topLines(lines, { count: 0 }),
   "lines, within half an order": () => s.orderLines(lines, { speed: "25 Hz", within: 0.5 }),
   "lines, beyond the spectrum": () => s.orderLines(lines, { speed: "25 Hz", orders: [21] }),
@@ -139,13 +139,13 @@ const cases: Cases = {
   "exponent, not a number": () => s.decibelsPerOctave(Number.NaN),
   "deviations, below zero": () => s.gaussianWithin(-1),
   "deviations of peaks, below zero": () => s.rayleighBeyond(-1),
-  "filter, a type that is none": () => filter({ type: "notch" }),
-  "filter, a type near one": () => filter({ type: "lowpass" }),
+  "filter, a type that is none": () => filter({ kind: "notch" }),
+  "filter, a type near one": () => filter({ kind: "lowpass" }),
   "filter, an edge at half the rate": () => filter({ edges: [500] }),
-  "filter, one edge too few": () => filter({ type: "band-pass" }),
+  "filter, one edge too few": () => filter({ kind: "band-pass" }),
   "filter, no edges": () => filter({ edges: [] }),
   "filter, edges that are none": () => filter({ edges: 100 }),
-  "filter, an edge too low to be told from zero": () => filter({ type: "band-pass", edges: [1e-320, 100] }),
+  "filter, an edge too low to be told from zero": () => filter({ kind: "band-pass", edges: [1e-320, 100] }),
   "filter, of no options": () => s.butterworth(null),
   "band filter, at zero": () => s.bandPassPowerGain([10, 100], 2, 0),
   "response, at no frequency": () => s.responseAt([], Number.NaN, rate),
@@ -188,7 +188,7 @@ const cases: Cases = {
       derivativeOrder: 3,
       rate: 0,
       resolution: 0,
-      from: -1,
+      lowest: -1,
       values: [1, 2],
     }).map(([name, value]) => [`lines, a wrong ${name}`, () => s.topLines({ ...lines, [name]: value })]),
   ),

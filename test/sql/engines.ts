@@ -1,6 +1,6 @@
 import { PGlite } from "@electric-sql/pglite";
-import initSqlJs from "sql.js";
 import { Session } from "chdb";
+import initSqlJs from "sql.js";
 import { allRows, single } from "./duckdb";
 
 /** Runs a query and gives the rows, each a list; refuses as the engine does. */

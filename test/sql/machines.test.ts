@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { builtInSchemes, defineScheme, machineClassifier } from "../../src/severity/index";
 import {
-  machinesToSql,
   type MachinesToSqlOptions,
+  machinesToSql,
   type NamedMachine,
   type SqlDialect,
   toSql,
@@ -117,9 +117,12 @@ describe.each(engines)("%s", (...engine) => {
     expect(await holds(everyClass, "mm/s rms")).toBeGreaterThan(1000);
   });
 
-  it.each(["in/s pk", "um pp", "g rms", "dB re 1e-9 m/s"])("judges readings in %s as the library does", async (from) => {
-    await holds(kinds, from);
-  });
+  it.each(["in/s pk", "um pp", "g rms", "dB re 1e-9 m/s"])(
+    "judges readings in %s as the library does",
+    async (from) => {
+      await holds(kinds, from);
+    },
+  );
 
   it("gives no zone for a machine that is refused, or is on no list, and says why of the first", async () => {
     await put(

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import {
-  type Level,
   type RunOptions,
   type TripCommand,
   type TripEvent,
+  type TripLevel,
   TripLogic,
   type TripSettings,
   type VotedCommand,
@@ -46,8 +46,8 @@ const dts = fc.constantFrom(0.1, 0.25, 1, 1 / 3);
 const stored = <State>(state: State): State => JSON.parse(JSON.stringify(state)) as State;
 
 /** The commands of rows from one to another, at the beginning of their rows. */
-const within = <Command extends { at: number }>(commands: readonly Command[], from: number, to: number, dt: number) =>
-  commands.filter(({ at }) => at >= from && at < to).map((one) => ({ ...one, at: one.at * dt }));
+const within = <Command extends { time: number }>(commands: readonly Command[], from: number, to: number, dt: number) =>
+  commands.filter(({ time }) => time >= from && time < to).map((one) => ({ ...one, time: one.time * dt }));
 
 describe("a state saved at any point and resumed gives the same as an unbroken run", () => {
   it("of one channel", () => {
@@ -56,12 +56,12 @@ describe("a state saved at any point and resumed gives the same as an unbroken r
         channelSettings,
         relays,
         fc.array(level, { minLength: 1, maxLength: 24 }),
-        fc.array(fc.record({ at: fc.nat(23), do: name }), { maxLength: 5 }),
+        fc.array(fc.record({ time: fc.nat(23), do: name }), { maxLength: 5 }),
         dts,
         fc.nat(24),
         (channel, relay, levels, all, dt, cut) => {
           const settings = { ...settingsOf(channel), ...relay } as TripSettings;
-          const commands = all.filter(({ at }) => at < levels.length) as TripCommand[];
+          const commands = all.filter(({ time }) => time < levels.length) as TripCommand[];
           const options = (from: number, to: number): RunOptions => ({
             nan: "sensor fault",
             excursions: true,
@@ -85,7 +85,7 @@ describe("a state saved at any point and resumed gives the same as an unbroken r
   }, 60_000);
 
   it("of one channel step by step, with readings of a loop outside its range, at every step", () => {
-    const readings = fc.constantFrom<Level>(1, 6, 9, "fault", "9 mm/s rms");
+    const readings = fc.constantFrom<TripLevel>(1, 6, 9, "fault", "9 mm/s rms");
     const outside = fc.constantFrom("above range" as const, "below range" as const);
     fc.assert(
       fc.property(
@@ -99,7 +99,7 @@ describe("a state saved at any point and resumed gives the same as an unbroken r
           const whole = new TripLogic(settings);
           let broken = new TripLogic(settings);
           for (const [one, seconds, command] of steps) {
-            const given: Level =
+            const given: TripLevel =
               one === "above range" || one === "below range"
                 ? ({ ...loopReading, assumed: [], history: [], state: one } as never)
                 : one;
@@ -167,7 +167,7 @@ describe("a state saved at any point and resumed gives the same as an unbroken r
   }, 120_000);
 
   it("of a vote", () => {
-    const command = fc.record({ at: fc.nat(15), do: name, of: fc.constantFrom("a", "b", "c") });
+    const command = fc.record({ time: fc.nat(15), do: name, of: fc.constantFrom("a", "b", "c") });
     fc.assert(
       fc.property(
         fc.tuple(channelSettings, channelSettings, channelSettings),
@@ -182,8 +182,8 @@ describe("a state saved at any point and resumed gives the same as an unbroken r
           const [a, b, c] = channels.map(settingsOf);
           const settings = { vote, badChannel, channels: { a, b, c }, ...relay } as VotedTripSettings;
           const commands = all
-            .filter(({ at }) => at < rows.length)
-            .map(({ at, do: what, of }) => ({ at, do: what, ...(what.startsWith("bypass") && { channel: of }) }));
+            .filter(({ time }) => time < rows.length)
+            .map(({ time, do: what, of }) => ({ time, do: what, ...(what.startsWith("bypass") && { channel: of }) }));
           const run = (logic: VotedTrip, from: number, to: number): VotedEvent[] => {
             const part = rows.slice(from, to);
             const histories = {

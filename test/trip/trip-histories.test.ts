@@ -116,14 +116,14 @@ describe("an event", () => {
     expect(timing).toStrictEqual({ time: 0, event: "timing", level: 2 });
     expect(trip).toStrictEqual({ time: 1, event: "trip", level: 2, cause: "level" });
     const commands = [
-      { at: 1, do: "reset" },
-      { at: 2, do: "reset" },
+      { time: 1, do: "reset" },
+      { time: 2, do: "reset" },
     ] as const;
     expect(logic.run([2, 0.1], 1, { commands })).toStrictEqual([
       { time: 1, event: "reset refused", level: 2, reason: "the level is not below the reset level" },
       { time: 2, event: "reset refused", level: 2, reason: "the level is not below the reset level" },
     ]);
-    expect(logic.run([0.1], 1, { commands: [{ at: 3, do: "reset" }] })).toStrictEqual([
+    expect(logic.run([0.1], 1, { commands: [{ time: 3, do: "reset" }] })).toStrictEqual([
       { time: 3, event: "reset", level: 0.1 },
     ]);
   });
@@ -143,7 +143,7 @@ describe("an event", () => {
 });
 
 describe("a history of evenly spaced levels", () => {
-  const start = (at: number) => [{ at, do: "start" as const }];
+  const start = (at: number) => [{ time: at, do: "start" as const }];
 
   it("takes commands from its first moment to its last, and none beyond", () => {
     const run = (at: number) => {
@@ -183,7 +183,7 @@ describe("a history of evenly spaced levels", () => {
 
   it("carries a command out before the level that begins with it", () => {
     const logic = logicOf({ onDelay: 0, latching: true });
-    const commands = [{ at: 2, do: "reset" as const }];
+    const commands = [{ time: 2, do: "reset" as const }];
     expect(told(logic.run([2, 2, 0.1], 1, { commands }))).toEqual(["0 trip", "2 reset refused"]);
   });
 });
@@ -227,9 +227,9 @@ describe("a history with times", () => {
     const logic = logicOf({ onDelay: 0, latching: true });
     logic.step(2, 1);
     const commands = [
-      { at: 5, do: "reset" },
-      { at: 20, do: "reset" },
-      { at: 21, do: "reset" },
+      { time: 5, do: "reset" },
+      { time: 20, do: "reset" },
+      { time: 21, do: "reset" },
     ] as const;
     expect(told(logic.run([0.1, 0.1], [20, 21], { commands }))).toEqual([
       "5 reset refused",

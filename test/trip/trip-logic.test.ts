@@ -284,12 +284,12 @@ describe("times", () => {
     const logic = new TripLogic({ ...settings, latching: true, onDelay: 0 });
     const events = logic.run([0.1, 0.6, 0.1, 0.1], 1, {
       commands: [
-        { at: 2.5, do: "reset" },
-        { at: 1.5, do: "reset" },
+        { time: 2.5, do: "reset" },
+        { time: 1.5, do: "reset" },
       ],
     });
     expect(events.map(({ time, event }) => `${time} ${event}`)).toEqual(["1 trip", "1.5 reset refused", "2.5 reset"]);
-    expect(() => logic.run([0.1], 1, { commands: [{ at: 99, do: "reset" }] })).toThrow(
+    expect(() => logic.run([0.1], 1, { commands: [{ time: 99, do: "reset" }] })).toThrow(
       expect.objectContaining({ code: "out-of-range" }),
     );
   });

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { parseAmplitude } from "veladis";
 import {
-  type Level,
   type TripCommand,
   type TripEvent,
+  type TripLevel,
   TripLogic,
   type TripMask,
   type TripSettings,
@@ -36,7 +36,7 @@ const recorded = (percent: number, { scale, single }: Recorder): number =>
   single ? Math.fround(percent * scale) : percent * scale;
 
 /** A level as a step takes it; what a loop shows outside its range is no help to tell where the true level lies. */
-function levelOf(value: ModelLevel, recorder: Recorder): Level {
+function levelOf(value: ModelLevel, recorder: Recorder): TripLevel {
   if (typeof value === "number") return recorded(value, recorder);
   if (value === "fault") return value;
   const shown = parseAmplitude(`${recorded(value === "above range" ? 50 : 400, recorder)} mm/s rms`);
@@ -158,7 +158,7 @@ function flat(
   const levels: number[] = [];
   const found: TripCommand[] = [];
   for (const { commands: names, level: value, ticks } of history) {
-    for (const name of names) found.push({ at: levels.length * TICK, do: name });
+    for (const name of names) found.push({ time: levels.length * TICK, do: name });
     for (let k = 0; k < ticks; k++)
       levels.push(typeof value === "number" ? recorded(value, recorder) : value === "above range" ? 1e9 : Number.NaN);
   }

@@ -34,15 +34,15 @@ describe("what a mask hid", () => {
     ],
     [
       {},
-      { commands: [{ at: 50, do: "bypass on" }] },
+      { commands: [{ time: 50, do: "bypass on" }] },
       { asSet: null, "on-delay": null, bypass: 68, alone: 68, any: 60 },
     ],
     [
       { coil: "normally de-energised" },
       {
         commands: [
-          { at: 50, do: "power lost" },
-          { at: 90, do: "power back" },
+          { time: 50, do: "power lost" },
+          { time: 90, do: "power back" },
         ],
       },
       { asSet: null, "on-delay": null, "power loss": 68, alone: 68, any: 60 },
@@ -99,9 +99,9 @@ describe("gaps of a history", () => {
     expect(gapsOf(levels, times)).toEqual({
       longest: 5,
       median: 1,
-      gaps: [{ from: 8, to: 14, seconds: 6, level: 3, high: false }],
+      gaps: [{ start: 8, end: 14, seconds: 6, level: 3, high: false }],
     });
-    expect(gapsOf(levels, times, 4).gaps.map(({ from }) => from)).toEqual([3, 8]);
+    expect(gapsOf(levels, times, 4).gaps.map(({ start: from }) => from)).toEqual([3, 8]);
     expect(gapsOf(levels, times, 6).gaps).toEqual([]);
   });
 

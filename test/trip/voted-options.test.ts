@@ -74,12 +74,12 @@ describe("every option of a run of several channels counts", () => {
     const logic = votedOf("1oo2", [inhibited, quick]);
     const events = logic.run(levels, 1, {
       commands: [
-        { at: 5, do: "reset" },
-        { at: 3.5, do: "reset" },
-        { at: 6, do: "start" },
-        { at: 8.5, do: "power lost" },
-        { at: 9, do: "power back" },
-        { at: 10, do: "bypass on", channel: "b" },
+        { time: 5, do: "reset" },
+        { time: 3.5, do: "reset" },
+        { time: 6, do: "start" },
+        { time: 8.5, do: "power lost" },
+        { time: 9, do: "power back" },
+        { time: 10, do: "bypass on", channel: "b" },
       ],
     });
     expect(told(events)).toEqual([
@@ -107,17 +107,19 @@ describe("every option of a run of several channels counts", () => {
       votedOf("1oo2", [quick, quick]).run({ a: [1], b: [1] }, 1, {
         commands: [command as never],
       });
-    expect(codeOf(() => run({ at: 0, do: "bypass on" }))).toBe("missing-option");
-    expect(codeOf(() => run({ at: 0, do: "bypass on", channel: "d" }))).toBe("unknown-option");
-    expect(codeOf(() => run({ at: 0, do: "bypass on", channel: 1 }))).toBe("wrong-type");
-    expect(codeOf(() => run({ at: 0, do: "start", channel: "a" }))).toBe("out-of-range");
-    expect(codeOf(() => run({ at: 0, do: "start", when: 1 }))).toBe("unknown-option");
-    expect(codeOf(() => run({ at: 1.5, do: "start" }))).toBe("out-of-range");
+    expect(codeOf(() => run({ time: 0, do: "bypass on" }))).toBe("missing-option");
+    expect(codeOf(() => run({ time: 0, do: "bypass on", channel: "d" }))).toBe("unknown-option");
+    expect(codeOf(() => run({ time: 0, do: "bypass on", channel: 1 }))).toBe("wrong-type");
+    expect(codeOf(() => run({ time: 0, do: "start", channel: "a" }))).toBe("out-of-range");
+    expect(codeOf(() => run({ time: 0, do: "start", when: 1 }))).toBe("unknown-option");
+    expect(codeOf(() => run({ time: 1.5, do: "start" }))).toBe("out-of-range");
   });
 
   it("a refused option changes nothing", () => {
     const logic = votedOf("1oo2", [quick, quick]);
-    expect(codeOf(() => logic.run({ a: [9], b: [9] }, 1, { commands: [{ at: 9, do: "start" }] }))).toBe("out-of-range");
+    expect(codeOf(() => logic.run({ a: [9], b: [9] }, 1, { commands: [{ time: 9, do: "start" }] }))).toBe(
+      "out-of-range",
+    );
     expect(codeOf(() => logic.run({ a: [9], b: [9] }, [-1, 2]))).toBe("length-mismatch");
     expect(codeOf(() => logic.run({ a: [9, 9], b: [9, 9] }, [1, 0], { as: "in/s pk" }))).toBe("out-of-range");
     expect(logic.snapshot()).toEqual(votedOf("1oo2", [quick, quick]).snapshot());

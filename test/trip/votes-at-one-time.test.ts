@@ -50,8 +50,8 @@ describe("votes are taken once all channels have changed", () => {
     const a = [2, Number.NaN, Number.NaN, 2, 2];
     const b = [2, 2, 2, 2, 2];
     const commands = [
-      { at: 1, do: "bypass on", channel: "a" },
-      { at: 3, do: "bypass off", channel: "a" },
+      { time: 1, do: "bypass on", channel: "a" },
+      { time: 3, do: "bypass off", channel: "a" },
     ] as const;
     expect(ofVote(one.run({ a, b }, 1, { nan: "sensor fault", commands }))).toEqual([]);
     expect(one.status.output).toBe("healthy");

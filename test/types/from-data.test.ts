@@ -53,7 +53,7 @@ describe("a reading made of data", () => {
     ["decibels of a peak", { value: 95, unit: "dB re 1 nm/s", detector: "pk" }, "unknown-detector", /RMS/],
     ["decibels and a unit", { value: 95, unit: "dB mm/s", detector: "rms" }, "missing-reference", /reference/],
     ["no detector", { value: 7.1, unit: "mm/s" }, "missing-detector", /a detector/],
-    ["no unit", { value: 7.1, detector: "rms" }, "wrong-type", /a unit/],
+    ["no unit", { value: 7.1, detector: "rms" }, "missing-option", /a unit/],
     ["a key of another name", { ...rms, hertz: 25 }, "unknown-option", /a part of a reading/],
     ["a speed by itself", { ...rms, rpm: 1500 }, "unknown-option", /a part of a reading/],
     ["a crest factor below 1", { ...rms, crestFactor: 0.5 }, "out-of-range", /crest factor/],

@@ -304,8 +304,8 @@ describe("a plan tells a good switch from a broken one", () => {
     expect(() => benchPlan(settings, { ...coarse, resolution: "20 mm/s rms" })).toThrow(
       /a resolution of the shaker that sets/,
     );
-    expect(shakerReach("6.55 mm/s rms at 40 Hz", coarse, 0).limitedBy).toEqual(["resolution"]);
-    expect(shakerReach("6.5 mm/s rms at 40 Hz", coarse, 0).limitedBy).toEqual([]);
+    expect(shakerReach("6.55 mm/s rms at 40 Hz", coarse, "0 kg").limitedBy).toEqual(["resolution"]);
+    expect(shakerReach("6.5 mm/s rms at 40 Hz", coarse, "0 kg").limitedBy).toEqual([]);
   });
 
   it("tells when the relay acts on a sensor fault, and refuses a word that is none of its ways", () => {

@@ -315,7 +315,7 @@ describe("switching points and delay", () => {
     });
     const found = tripPointTest("0.35 in/s pk at 1180 r/min", [0.34, 0.36].map(microns), rest);
     expect(found.between).toEqual([expect.closeTo(0.34, 9), expect.closeTo(0.36, 9)]);
-    expect(found.unit).toBe("in/s pk");
+    expect(found.as).toBe("in/s pk");
     expect(() => tripPointTest(threshold, [0.34, 0.36].map(microns), rest)).toThrow(
       expect.objectContaining({ code: "missing-frequency" }),
     );

@@ -13,7 +13,7 @@ const checked = (changed: object) => p.checkAgainstKnown({ ...check, ...changed 
 const shaker = { lowest: "10 Hz", highest: "1000 Hz" };
 const settings = { threshold: "9 mm/s rms", hysteresis: "8 %", onDelay: 8, latching: true };
 const plan = (changed: object) => p.benchPlan({ ...settings, ...changed }, shaker);
-const reach = (level: unknown, changed: object, load: unknown = 0.1) =>
+const reach = (level: unknown, changed: object, load: unknown = "0.1 kg") =>
   p.shakerReach(level, { ...shaker, ...changed }, load);
 const rest = { tolerance: "5 %" };
 const steps = [
@@ -88,15 +88,14 @@ const cases: Cases = {
   "benchPlan, one frequency": () => plan({ frequencies: "80 Hz" }),
   "benchPlan, no frequency": () => plan({ frequencies: [] }),
   "shakerReach, no level": () => reach(undefined, {}),
-  "shakerReach, no shaker": () => p.shakerReach(known, undefined, 0.1),
+  "shakerReach, no shaker": () => p.shakerReach(known, undefined, "0.1 kg"),
   "shakerReach, a mistyped key": () => reach(known, { acceleraton: "6 g pk" }),
   "shakerReach, null for a force": () => reach(known, { force: null }),
-  "shakerReach, a moving mass below zero": () =>
-    reach(known, { force: { newtons: 100 }, movingMass: { kilograms: -1 } }),
+  "shakerReach, a moving mass below zero": () => reach(known, { force: { newtons: 100 }, movingMass: "-1 kg" }),
   "shakerReach, a number for a payload": () => reach(known, { payload: 0.5 }),
   "shakerReach, no frequency": () => reach("9 mm/s rms", {}),
-  "shakerReach, a load below zero": () => reach(known, {}, -1),
-  "shakerReach, a force that moves nothing": () => reach(known, { force: { newtons: 100 } }, 0),
+  "shakerReach, a load below zero": () => reach(known, {}, "-1 kg"),
+  "shakerReach, a force that moves nothing": () => reach(known, { force: { newtons: 100 } }, "0 kg"),
   "shakerReach, a force of zero": () => reach(known, { force: { newtons: 0 } }),
   "tripPointTest, no threshold": () => p.tripPointTest(undefined, steps, rest),
   "tripPointTest, no steps": () => p.tripPointTest("9 mm/s rms", undefined, rest),

@@ -29,7 +29,7 @@ function readXml(xml: string): { tags: Set<string>; attributes: Set<string>; tex
 }
 
 const samples = Float64Array.from({ length: 2048 }, (_, i) => Math.sin((2 * Math.PI * 50 * i) / 2048));
-const lines = spectrum(samples, { rate: 2048, unit: "g", as: "mm/s rms", from: 5 });
+const lines = spectrum(samples, { rate: 2048, unit: "g", as: "mm/s rms", lowest: 5 });
 
 /** Every chart with the text wherever one from outside may stand; `title` and `description` are asked for apart. */
 const drawings: Readonly<Record<string, (text: string, named: boolean) => string>> = {

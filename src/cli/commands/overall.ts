@@ -117,7 +117,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
           speed,
           orders: [1, 2, 3, 4].filter((order) => {
             const hertz = order * speed.hertz;
-            return hertz > spectrum.from && hertz < rate / 2;
+            return hertz > spectrum.lowest && hertz < rate / 2;
           }),
         });
   const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour });

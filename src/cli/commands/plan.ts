@@ -19,14 +19,15 @@ import type { planPage } from "./plan-page";
 
 type GivenPlan = ParsedOptions<typeof planPage.options>;
 
-function kilograms(value: string | undefined): { kilograms: number } | undefined {
-  return value === undefined ? undefined : { kilograms: parseNumeral(value, "a mass in kg") };
+/** A mass; a bare number is one of kilograms. */
+function mass(value: string | undefined): string | undefined {
+  return value === undefined || /[a-z]/i.test(value) ? value : `${parseNumeral(value, "a mass in kg")} kg`;
 }
 
 function settingsOf(given: GivenPlan): BenchSettings {
   const { values } = given;
   const [low, high] = values.band === undefined ? [] : bandOption(values.band);
-  const load = kilograms(values.load);
+  const load = mass(values.load);
   const relay = values.relay === undefined ? undefined : relayOption(values.relay);
   return {
     ...switchSettings(given),
@@ -38,23 +39,23 @@ function settingsOf(given: GivenPlan): BenchSettings {
     ...(values.at !== undefined && { frequencies: parts(values.at).map((one) => frequency(one)) }),
     ...(low !== undefined && high !== undefined && { band: { lowest: { hertz: low }, highest: { hertz: high } } }),
     ...(values.tolerance !== undefined && { tolerance: values.tolerance }),
-    ...(load && { load }),
+    ...(load !== undefined && { load }),
   };
 }
 
 function shakerOf(given: GivenPlan): Shaker {
   const { values } = given;
   const { stroke, velocity, acceleration, force, resolution, uncertainty } = values;
-  const movingMass = kilograms(values["moving-mass"]);
-  const payload = kilograms(values.payload);
+  const movingMass = mass(values["moving-mass"]);
+  const payload = mass(values.payload);
   return {
     ...shakerOption(requireOption(given, "shaker")),
     ...(stroke !== undefined && { displacement: stroke }),
     ...(velocity !== undefined && { velocity }),
     ...(acceleration !== undefined && { acceleration }),
     ...(force !== undefined && { force: { newtons: parseNumeral(force, "a force in N") } }),
-    ...(movingMass && { movingMass }),
-    ...(payload && { payload }),
+    ...(movingMass !== undefined && { movingMass }),
+    ...(payload !== undefined && { payload }),
     ...(resolution !== undefined && { resolution }),
     ...(uncertainty !== undefined && { uncertainty }),
   };

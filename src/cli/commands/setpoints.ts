@@ -77,7 +77,7 @@ async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline>
     time: values.time,
     ...(written !== undefined && { times: written }),
   });
-  const known = baseline(levels, { as, ...(first !== undefined && { time: { readings: times, from } }) });
+  const known = baseline(levels, { as, ...(first !== undefined && { time: { readings: times, start: from } }) });
   const gap = timed ? longestGap(times) : undefined;
   return { known, read: told, ...(gap !== undefined && { gap }) };
 }

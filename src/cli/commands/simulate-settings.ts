@@ -24,7 +24,7 @@ export function commandsOf(list: string | undefined): TripCommand[] {
     if (name === undefined || at === undefined) {
       throw new VeladisError("syntax", { expected: 'commands such as "reset at 900"', received: shown(one) });
     }
-    return { do: name as TripCommandName, at: parseNumeral(at, "a time of a command in s from the first row") };
+    return { do: name as TripCommandName, time: parseNumeral(at, "a time of a command in s from the first row") };
   });
 }
 
@@ -94,13 +94,13 @@ export function requireInHistory(
   begins: Begins | undefined,
 ): void {
   const end = times[times.length - 1] as number;
-  const other = commands.find(({ at }) => at < 0 || at > end);
+  const other = commands.find(({ time: at }) => at < 0 || at > end);
   if (other === undefined) return;
   const start = begins?.by === "file" ? begins.seconds : 0;
-  const isOfFile = start !== 0 && other.at >= start && other.at <= start + end;
+  const isOfFile = start !== 0 && other.time >= start && other.time <= start + end;
   throw new VeladisError("out-of-range", {
     expected: `commands between 0 s and ${end} s: their times are ${countedFrom(begins)}`,
-    received: `one at ${other.at} s${isOfFile ? `, which in the file is ${Number((other.at - start).toPrecision(12))} s from the first row` : ""}`,
+    received: `one at ${other.time} s${isOfFile ? `, which in the file is ${Number((other.time - start).toPrecision(12))} s from the first row` : ""}`,
   });
 }
 

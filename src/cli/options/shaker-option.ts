@@ -56,7 +56,7 @@ export function knownOfShaker(known: string | undefined, { lowest, highest, leve
     });
   }
   const told = isOne && !/\sat\s/.test(wanted) ? `${wanted} at ${hertz} Hz` : wanted;
-  const { possible, limitedBy } = shakerReach(told, { lowest, highest, ...(level !== undefined && { level }) }, 0);
+  const { possible, limitedBy } = shakerReach(told, { lowest, highest, ...(level !== undefined && { level }) }, "0 kg");
   if (possible) return told;
   throw new VeladisError("out-of-range", {
     expected: "a known level that the shaker gives",

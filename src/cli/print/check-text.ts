@@ -29,7 +29,7 @@ function passing({ acceptance: { below, above } }: KnownCheckResult): string {
 }
 
 function cells([name, check]: Named): string[] {
-  const { known, shown, unit, error, errorPercent, errorDecibels } = check;
+  const { known, shown, as: unit, error, errorPercent, errorDecibels } = check;
   return [
     name,
     format(known),
@@ -69,7 +69,7 @@ function ownTable(rows: readonly Named[], unit: string): string {
 /** Checks at one known level, which has one tolerance; where the levels shown are known otherwise, each has its own line. */
 function levelText(rows: readonly [Named, ...Named[]]): string {
   const [[, first]] = rows;
-  const { unit, tolerance, uncertainty } = first;
+  const { as: unit, tolerance, uncertainty } = first;
   if (rows.some(([, one]) => one.uncertainty !== uncertainty)) return ownTable(rows, unit);
   const table = textTable(
     [...columns, { title: "verdict" }],
@@ -95,7 +95,7 @@ export function pairText(pair: AsFoundAsLeft): string {
 
 /** Checks at several levels, each held against a tolerance of its own. */
 export function linearityText(found: Linearity): string {
-  const { points, slope, offset, unit, worst, nonLinearity, verdict } = found;
+  const { points, slope, offset, as: unit, worst, nonLinearity, verdict } = found;
   const rows = points.map((point, i) => [`${i + 1}`, point] as const);
   return (
     `${ownTable(rows, unit)}\nslope ${significant(slope, 4)}, offset ${signed(offset)} ${unit}, off the line by up to ${nonLinearity.toFixed(2)} % of the largest level\n` +

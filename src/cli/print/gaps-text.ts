@@ -18,7 +18,7 @@ function spanText(seconds: number): string {
   return `${Number((seconds / size).toPrecision(3))} ${unit}`;
 }
 
-function gapText({ from, to, seconds, level, high }: LevelGap, type: string, timeText: TimeText): string {
+function gapText({ start: from, end: to, seconds, level, high }: LevelGap, type: string, timeText: TimeText): string {
   const before = level === null ? "the sensor fault before it" : `the level before it, ${significant(level)} ${type},`;
   const warning = level === null ? "after a sensor fault: " : "after a high level: ";
   return (

@@ -29,7 +29,7 @@ const WIDTH = 100;
 const LOWEST = /: not given, and the lowest limits of all that it may be are taken$/;
 
 /** What a scheme asks of a machine and what it assumes; facts of which all lowest limits are taken together. */
-function factsText({ byContract, status, missing, assumed }: Candidate): string {
+function factsText({ byContract, status, missing, assumedFacts: assumed }: Candidate): string {
   const lowest = assumed.filter((text) => LOWEST.test(text)).map((text) => text.replace(LOWEST, ""));
   const others = assumed.filter((text) => !LOWEST.test(text));
   return [

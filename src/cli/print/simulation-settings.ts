@@ -54,7 +54,9 @@ export function settingsText(simulations: readonly Simulation[], told: SettingsT
     ],
     [
       "commands",
-      commands.length === 0 ? "none" : commands.map(({ do: name, at }) => `${name} at ${told.timeText(at)}`).join(", "),
+      commands.length === 0
+        ? "none"
+        : commands.map(({ do: name, time: at }) => `${name} at ${told.timeText(at)}`).join(", "),
     ],
     ["columns", told.columns],
     ["levels", told.levels],

@@ -5,5 +5,5 @@ import { type Band, convertSpectrum, type Spectrum } from "../../signal/index";
 export function linesOfRecord(spectrum: Spectrum, as: AmplitudeType, [low]: Band): Spectrum {
   // two lines below the band, so that a line at its edge has neighbours
   const { resolution } = spectrum;
-  return convertSpectrum(spectrum, as, { from: Math.max(resolution, low - 2 * resolution) });
+  return convertSpectrum(spectrum, as, { lowest: Math.max(resolution, low - 2 * resolution) });
 }

@@ -1,4 +1,4 @@
-import { lazily, requireChoice } from "../../core/index";
+import { lazily, nearest, shown, VeladisError } from "../../core/index";
 import type { Answers } from "../answers";
 import type { AnyShape } from "../shape-of";
 import { commandShapes } from "./commands";
@@ -52,8 +52,15 @@ export function answerKinds(): readonly (keyof Answers)[] {
  */
 export function requireKindName<Kind extends string>(kind: Kind): Kind {
   const one = typeof kind === "string" && kind.endsWith("[]") ? kind.slice(0, -2) : kind;
-  requireChoice(one as string, answerKinds(), "a kind of answer");
-  return kind;
+  if (allFields().has(one)) return kind;
+  // there are more than a hundred: the nearest say more than all
+  const isText = typeof one === "string";
+  throw new VeladisError(one === undefined ? "missing-option" : isText ? "unknown-option" : "wrong-type", {
+    expected: 'a kind of answer, such as "verdict"; answerKinds() lists them',
+    received: shown(kind),
+    didYouMean: isText ? nearest(one.slice(0, 100), answerKinds()) : [],
+    parameter: "kind",
+  });
 }
 
 /** The fields of a kind of answer that there is. */

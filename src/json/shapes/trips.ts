@@ -77,7 +77,7 @@ export const tripShapes: ShapesOf<TripAnswers> = /* @__PURE__ */ frozen({
   "relay status": { keys: { output: "text", coil: "text", contact: "text" } },
   "reset outcome": { keys: { accepted: "truth", reason: "text?" } },
   "level gaps": { keys: { longest: "number", median: "number", gaps: "level gap[]" } },
-  "level gap": { keys: { from: "number", to: "number", seconds: "number", level: "number|null", high: "truth" } },
+  "level gap": { keys: { start: "number", end: "number", seconds: "number", level: "number|null", high: "truth" } },
   "voted event": {
     keys: {
       time: "number",

@@ -12,7 +12,7 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
       known: "amplitude",
       shown: "amplitude",
       indicated: "amplitude",
-      unit: "text",
+      as: "text",
       error: "number",
       errorPercent: "number",
       errorDecibels: "number|null",
@@ -38,7 +38,7 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
   },
   linearity: {
     keys: {
-      unit: "text",
+      as: "text",
       slope: "number",
       offset: "number",
       points: "linearity point[]",
@@ -56,7 +56,7 @@ export const verificationShapes: ShapesOf<VerificationAnswers> = /* @__PURE__ */
       acceptance: "margins",
       known: "amplitude",
       indicated: "amplitude",
-      unit: "text",
+      as: "text",
       error: "number",
       errorPercent: "number",
       errorDecibels: "number|null",
