@@ -97,7 +97,7 @@ function builds(format: "esm" | "cjs", more: Record<string, string> = {}): Optio
   return [
     { ...one, entry: { ground: "src/ground.ts" }, esbuildPlugins: ground },
     { ...one, entry: { "ground-more": "src/ground.ts" }, esbuildPlugins: groundMore(extension) },
-    { ...one, entry: { ...entries, ...more }, esbuildPlugins: [...aboveGround(extension), tablesByName] },
+    { ...one, entry: { ...entries, ...more }, esbuildPlugins: [tablesByName, ...aboveGround(extension)] },
   ];
 }
 

@@ -1,33 +1,25 @@
-import { placed, shown, VeladisError } from "../core/index";
+import { inPlace, shown, VeladisError } from "../core/index";
 import { requireRelated } from "../detectors/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { Factor } from "../reading/index";
 import type { Pair } from "./pair";
 
-const AT = { parameter: "options", option: "at" } as const;
-const CREST = { parameter: "options", option: "crestFactor" } as const;
+const parameter = "options";
+const AT = { parameter, option: "at" } as const;
 
 function hertzOf(at: Frequency): number {
-  try {
-    return hertz(at);
-  } catch (error) {
-    throw placed(error, AT);
-  }
+  return inPlace(AT, () => hertz(at));
 }
 
 /** Factor by a stated crest factor: peak = crest factor x RMS, peak-to-peak = 2 x peak. */
 function crestFactored({ from, to, steps, num, den }: Pair, crestFactor: number): Factor {
-  const received = shown(crestFactor);
-  if (!(Number.isFinite(crestFactor) && crestFactor >= 1)) {
-    throw new VeladisError("out-of-range", {
-      ...{ expected: "a crest factor (peak over RMS) of 1 or more", received },
-      ...CREST,
-    });
-  }
-  if (steps !== 0 || from.pi !== to.pi) {
-    throw new VeladisError("not-a-sine", {
-      ...{ expected: "a crest factor only between peak and RMS of one quantity", received },
-      ...CREST,
+  const isNone = !(Number.isFinite(crestFactor) && crestFactor >= 1);
+  if (isNone || steps !== 0 || from.pi !== to.pi) {
+    throw new VeladisError(isNone ? "out-of-range" : "not-a-sine", {
+      expected: `a crest factor ${isNone ? "(peak over RMS) of 1 or more" : "only between peak and RMS of one quantity"}`,
+      received: shown(crestFactor),
+      parameter,
+      option: "crestFactor",
     });
   }
   const rootTwo = to.rootTwo - from.rootTwo;

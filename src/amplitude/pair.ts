@@ -1,4 +1,4 @@
-import { cached, placed, requireGiven } from "../core/index";
+import { cached, inPlace } from "../core/index";
 import { areOfSine } from "../detectors/index";
 import { type Factor, type ParsedType, parsedType } from "../reading/index";
 
@@ -97,15 +97,8 @@ export function pair(from: ParsedType, to: ParsedType): Pair {
   return { from, to, steps, ofSine: areOfSine(from.detector, to.detector), num, den, sine };
 }
 
-const TYPE = 'a reading type such as "mm/s rms"';
-
-function typeAt(text: string | undefined, parameter: "from" | "to"): ParsedType {
-  try {
-    // null is no reading type, and nothing is one that was left out
-    return parsedType(text === undefined ? requireGiven(text, TYPE) : text);
-  } catch (error) {
-    throw placed(error, { parameter });
-  }
+function typeAt(text: string, parameter: "from" | "to"): ParsedType {
+  return inPlace({ parameter }, () => parsedType(text));
 }
 
 const fromText = /* @__PURE__ */ cached((from) => cached((to) => pair(typeAt(from, "from"), typeAt(to, "to"))));

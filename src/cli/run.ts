@@ -26,7 +26,7 @@ function asksHelp(args: readonly string[]): boolean {
 function unknownCommand(word: string): VeladisError {
   const names = new Map([...Object.keys(pages), "help", "version"].map((name) => [name, name]));
   const expected = 'a command, which veladis --help lists, or a reading such as "4.1 mm/s rms to in/s pk"';
-  return unknownName("unknown-option", expected, word, { symbols: names, allowed: pages });
+  return unknownName("unknown-option", expected, word, [names, pages]);
 }
 
 /** The command whose help is asked for behind `help`; none for the list of all. */

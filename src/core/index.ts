@@ -11,7 +11,7 @@ export { finiteResult } from "./finite-result";
 export { FLOAT_NOISE, raised, same } from "./float-noise";
 export { frozen } from "./frozen";
 export { requireFinite, requireNonNegative, requirePositive, requireText } from "./guards";
-export { inPlace, placed } from "./in-place";
+export { inPlace } from "./in-place";
 export { isAnswered } from "./is-answered";
 export { jsonText } from "./json-text";
 export { differencesOf, knownText, limitsCell, limitsKnown, signaturesOf, sourceText } from "./known-text";

@@ -22,18 +22,13 @@ export function splitNumeral(text: string): [digits: string, rest: string] {
  *
  * A comma is refused, since 1,500 is fifteen hundred to one reader and one and a half to the next.
  *
- * @throws {@link VeladisError} `not-a-number`, `not-finite`, or `out-of-range` for one that is too small to be held
+ * @throws {@link VeladisError} `not-a-number`, `not-finite`
  */
 export function parseNumeral(text: string, what = "a number"): number {
   const trimmed = text.trim();
   // one with a comma is no number to the engine either
   const number = leading.exec(trimmed)?.[0] === trimmed ? Number(trimmed) : Number.NaN;
-  // a number that is too small to be held would be read as nothing at all
-  const isLost = number === 0 && /^[^eE]*[1-9]/.test(trimmed);
-  if (Number.isFinite(number) && !isLost) return number;
-  if (isLost) {
-    throw new VeladisError("out-of-range", { expected: `${what} of zero, or beyond 5e-324`, received: shown(text) });
-  }
+  if (Number.isFinite(number)) return number;
   throw new VeladisError(number ? "not-finite" : "not-a-number", {
     expected: number ? `${what} below 1.8e308` : `${what}, with a point for decimals and no comma`,
     received: shown(text),

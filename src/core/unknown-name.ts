@@ -1,16 +1,9 @@
-import { type ErrorPlace, shown, VeladisError } from "./error";
+import { shown, VeladisError } from "./error";
 import type { VeladisErrorCode } from "./error-codes";
 import { nearest } from "./nearest";
 
-/** The names of a catalogue. */
-interface NamesAllowed {
-  /** The symbol of each name that the catalogue does hold. */
-  readonly symbols: ReadonlyMap<string, string>;
-  /** The catalogue, whose keys are the symbols. */
-  readonly allowed: object;
-  /** Where the name was given. */
-  readonly place?: ErrorPlace;
-}
+/** The symbol of each name that a catalogue does hold, and the catalogue, whose keys are the symbols. */
+type NamesAllowed = readonly [symbols: ReadonlyMap<string, string>, allowed: object];
 
 /**
  * The error for a name that a catalogue does not hold, with the nearest symbols.
@@ -19,7 +12,7 @@ export function unknownName(
   code: VeladisErrorCode,
   expected: string,
   received: string,
-  { symbols, allowed, place }: NamesAllowed,
+  [symbols, allowed]: NamesAllowed,
 ): VeladisError {
   const didYouMean = [...new Set(nearest(received, symbols.keys()).map((name) => symbols.get(name) as string))];
   return new VeladisError(code, {
@@ -27,6 +20,5 @@ export function unknownName(
     received: shown(received),
     didYouMean,
     allowed: Object.keys(allowed),
-    ...place,
   });
 }

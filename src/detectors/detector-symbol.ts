@@ -15,7 +15,7 @@ export function findDetector(spelling: string): Detector | undefined {
 
 /** The error for a text that names no detector. */
 export function unknownDetector(spelling: string): VeladisError {
-  return unknownName("unknown-detector", "a detector", spelling, { symbols: bySpelling(), allowed: detectors });
+  return unknownName("unknown-detector", "a detector", spelling, [bySpelling(), detectors]);
 }
 
 /**

@@ -18,13 +18,9 @@ export function requireRelated(from: Detector, to: Detector, crestFactor: number
   if (areOfSine(from, to)) return;
   const [a, b] = [rows[from], rows[to]];
   if (steps === 0 && (from === to || (crestFactor !== undefined && a.pi === b.pi && a.rootTwo !== b.rootTwo))) return;
-  const [known, asked] = a.ofWaveform ? [from, to] : [to, from];
+  const known = a.ofWaveform ? from : to;
   throw new VeladisError("not-a-sine", {
-    expected:
-      steps === 0
-        ? `the RMS value by a stated crest factor for what is read in ${known}, as in "3 g ${known} with crest factor 4"`
-        : `another unit of its own quantity for what is read in ${known}: its waveform is no single sine, whose peak is pk`,
+    expected: `beside ${known} the RMS of its own quantity alone, as in "3 g ${known} with crest factor 4"`,
     received: shown(`${from} to ${to}`),
-    ...(steps === 0 && asked !== "rms" && { allowed: ["rms"] }),
   });
 }

@@ -38,7 +38,7 @@ const bySpelling = /* @__PURE__ */ symbolsByName(frequencyUnits, true);
 export function frequencyUnitSymbol(spelling: string): FrequencyUnitSymbol {
   const symbol = findFrequencyUnit(requireText(spelling, UNIT, { parameter: "spelling" }));
   if (symbol !== undefined) return symbol;
-  throw unknownName("unknown-frequency-unit", UNIT, spelling, { symbols: bySpelling(), allowed: frequencyUnits });
+  throw unknownName("unknown-frequency-unit", UNIT, spelling, [bySpelling(), frequencyUnits]);
 }
 
 /** The symbol of the unit of frequency that a text names, if it names one. */

@@ -58,16 +58,16 @@ export function ownParser(own: readonly OwnUnit[], reads: readonly OwnDetector[]
     const written = unit === undefined ? first : words[0];
     const symbol = unit?.symbol ?? findUnit(first);
     if (symbol === undefined || (detector !== undefined && unit !== undefined && words.length !== 2)) {
-      throw unknownName("unknown-unit", "a unit of vibration", first, {
-        symbols: names(Object.keys(units), ownUnits.keys()),
-        allowed: units,
-      });
+      throw unknownName("unknown-unit", "a unit of vibration", first, [
+        names(Object.keys(units), ownUnits.keys()),
+        units,
+      ]);
     }
     const rest = words.slice(1).join("");
     const known = detector === undefined ? findDetector(rest) : undefined;
     if (detector === undefined && known === undefined) {
       const all = names(Object.keys(detectors), ownDetectors.keys());
-      if (rest !== "") throw unknownName("unknown-detector", "a detector", rest, { symbols: all, allowed: detectors });
+      if (rest !== "") throw unknownName("unknown-detector", "a detector", rest, [all, detectors]);
       throw new VeladisError("missing-detector", {
         expected: `a detector after the unit, as in "${written} rms"`,
         received: shown(type),

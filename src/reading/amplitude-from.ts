@@ -1,6 +1,5 @@
 import {
   inPlace,
-  placed,
   requireGiven,
   requireKnownOptions,
   requireNonNegative,
@@ -55,8 +54,8 @@ function typeOfParts(unit: string, detector: string | undefined): ParsedType {
   try {
     return parsedType(detector === undefined ? unit : `${unit} ${detector}`);
   } catch (error) {
-    const isOfDetector = VeladisError.is(error) && /detector/.test(error.code);
-    throw placed(error, { parameter: "data", option: isOfDetector ? "detector" : "unit" });
+    if (!VeladisError.is(error)) throw error;
+    throw Object.assign(error, { parameter: "data", option: /detector/.test(error.code) ? "detector" : "unit" });
   }
 }
 

@@ -21,7 +21,7 @@ import { writtenValue } from "./written-value";
 /** Beyond any reading a person writes; keeps junk from being searched. */
 const LONGEST = 200;
 
-function refuse(code: "syntax" | "missing-unit", reading: string, expected = FORM): never {
+function refuse(code: "syntax" | "missing-unit" | "out-of-range", reading: string, expected = FORM): never {
   throw new VeladisError(code, { expected, received: shown(reading) });
 }
 
@@ -76,6 +76,8 @@ export function parseAmplitude(reading: string, options?: NumeralOptions): Ampli
   const [digits, type] = splitNumeral(subject);
   if (digits === "" || more.length > 0) refuse("syntax", reading);
   const value = parseNumeral(digits, "a finite value");
+  // one that is too small to be held would be read as nothing at all
+  if (value === 0 && /^[^e]*[1-9]/i.test(digits)) refuse("out-of-range", reading, "a value of zero, or beyond 5e-324");
   if (type === "") {
     refuse("missing-unit", reading, `a unit and a detector after the value, as in "${digits} mm/s rms"`);
   }

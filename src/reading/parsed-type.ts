@@ -77,10 +77,10 @@ const byName = /* @__PURE__ */ symbolsByName(levelReferences, true);
 /** The type of a level, from the words behind "dB". */
 function level([re, ...words]: readonly string[], written: string): ParsedType {
   const refusal = (code: VeladisErrorCode): VeladisError =>
-    unknownName(code, 'a level of the RMS value with its reference, as in "dB re 1e-9 m/s"', written, {
-      symbols: byName(),
-      allowed: levelReferences,
-    });
+    unknownName(code, 'a level of the RMS value with its reference, as in "dB re 1e-9 m/s"', written, [
+      byName(),
+      levelReferences,
+    ]);
   const detector = findDetector(words.at(-1) ?? "");
   if (detector !== undefined) words.pop();
   if (words.length === 0 || !/^re[:f]?$/i.test(re as string)) throw refusal("missing-reference");

@@ -120,5 +120,5 @@ export function helpText(topic = ""): string {
     return `${usage}\n  ${help}`;
   }
   const all = new Map([...Object.keys(topics), ...Object.keys(functions)].map((one) => [one, one]));
-  throw unknownName("unknown-option", "a topic of the help, or a function", topic, { symbols: all, allowed: topics });
+  throw unknownName("unknown-option", "a topic of the help, or a function", topic, [all, topics]);
 }

@@ -142,10 +142,10 @@ export class Walker {
     }
     if (ofNumbers.has(name) || Object.hasOwn(functions, name)) throw uncalled(name);
     const known = new Map([...this.#variables.keys(), ...knownNames].map((one) => [one, one]));
-    throw unknownName("unknown-option", "a variable, a constant or a reading with unit and detector", name, {
-      symbols: known,
-      allowed: {},
-    });
+    throw unknownName("unknown-option", "a variable, a constant or a reading with unit and detector", name, [
+      known,
+      {},
+    ]);
   }
 
   #operation(node: OperatorNode): Value {
@@ -220,10 +220,10 @@ export class Walker {
     const known = typeof name === "string" && (Object.hasOwn(functions, name) || ofNumbers.has(name));
     if (!known || (node.fn as unknown as MathNode).type !== "SymbolNode") {
       const all = new Map([...Object.keys(functions), ...numberFunctions].map((one) => [one, one]));
-      throw unknownName("unknown-option", "a function of the calculator", String(name ?? "a call of something else"), {
-        symbols: all,
-        allowed: {},
-      });
+      throw unknownName("unknown-option", "a function of the calculator", String(name ?? "a call of something else"), [
+        all,
+        {},
+      ]);
     }
     const args = node.args.map((arg) => this.valueOf(arg));
     if (ofNumbers.has(name as string)) {

@@ -52,8 +52,7 @@ export function plainFacts(machine: KnownFacts): KnownFacts {
   if ((naturalFrequency ?? application) === undefined && (known.support === undefined || known.mounting === undefined))
     return known;
   throw new VeladisError("out-of-range", {
-    expected:
-      "the support alone; what follows from a natural frequency or an application, or agrees with a mounting, classify finds",
+    expected: "the support alone: only classify finds it by other facts",
     received: shown(Object.keys(known).join(", ")),
     ...{ parameter: "options", option: "machine", fact: "support" },
   });

@@ -48,5 +48,5 @@ export function unitSymbol(spelling: string): UnitSymbol {
   const symbol = findUnit(requireText(spelling, "a unit of vibration", { parameter: "spelling" }));
   if (symbol !== undefined) return symbol;
   const all = new Map<string, string>([...Object.keys(units).map((name) => [name, name] as const), ...named()]);
-  throw unknownName("unknown-unit", "a unit of vibration", spelling, { symbols: all, allowed: units });
+  throw unknownName("unknown-unit", "a unit of vibration", spelling, [all, units]);
 }

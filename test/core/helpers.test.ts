@@ -38,7 +38,7 @@ describe("the error", () => {
       ["mils", "mil"],
       ["mm", "mm"],
     ]);
-    const error = unknownName("unknown-unit", "a unit", "milx", { symbols: names, allowed: { mil: 1, mm: 2 } });
+    const error = unknownName("unknown-unit", "a unit", "milx", [names, { mil: 1, mm: 2 }]);
     expect(error.didYouMean).toEqual(["mil"]);
     expect(error.allowed).toEqual(["mil", "mm"]);
   });

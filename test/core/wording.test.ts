@@ -40,7 +40,6 @@ const symbols = new Map([
 const cases: Cases = {
   "an attempt of what is no function": () => attempt(5 as never),
   "an attempt of what answers later": () => attempt(() => Promise.reject(new Error("later"))),
-  "a number that is too small to be held": () => parseNumeral("1e-400"),
   "options that are none": () =>
     requireKnownOptions(any(5), { digits: 1 }, { what: "an option", form: "options such as { digits: 4 }" }),
   "numbers of another kind": () => plainNumerals("1,5", any({ decimals: "," })),
@@ -86,13 +85,13 @@ const cases: Cases = {
   "a word for a number": () => parseNumeral("many"),
   "a number that no double holds": () => parseNumeral("1e999", "a crest factor"),
   "a name near one that is known": () => {
-    throw unknownName("unknown-unit", "a unit of length", "milimetre", { symbols, allowed: { mm: 1, um: 2 } });
+    throw unknownName("unknown-unit", "a unit of length", "milimetre", [symbols, { mm: 1, um: 2 }]);
   },
   "a name near none": () => {
-    throw unknownName("unknown-unit", "a unit of length", "furlong", { symbols, allowed: { mm: 1, um: 2 } });
+    throw unknownName("unknown-unit", "a unit of length", "furlong", [symbols, { mm: 1, um: 2 }]);
   },
   "a name near one by two spellings": () => {
-    throw unknownName("unknown-unit", "a unit of length", "m m", { symbols, allowed: { mm: 1, um: 2 } });
+    throw unknownName("unknown-unit", "a unit of length", "m m", [symbols, { mm: 1, um: 2 }]);
   },
   "a word near one of a list": () => requireChoice("neares", ["down", "nearest", "up"], "what the device does"),
   "a word near none of a list": () => requireChoice("sideways", ["down", "nearest", "up"], "what the device does"),
