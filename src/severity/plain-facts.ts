@@ -5,7 +5,6 @@ import {
   requireKnownOptions,
   requirePositive,
   requireText,
-  shown,
   VeladisError,
 } from "../core/index";
 import { type Fact, facts, isNumberFact } from "./facts";
@@ -27,24 +26,20 @@ function checkedNumber(given: unknown, what: string, place: ErrorPlace): FactVal
  * @throws {@link VeladisError} `missing-option`, `wrong-type`, `not-positive`, `unknown-option`, `out-of-range`
  */
 export function plainFacts(machine: KnownFacts): KnownFacts {
+  const machinePlace = { parameter: "options", option: "machine" };
   const form = 'facts of a machine such as { power: 90, support: "rigid" }';
-  requireKnownOptions(machine, facts, {
-    what: "a fact about a machine",
-    form,
-    place: { parameter: "options", option: "machine" },
-  });
+  requireKnownOptions(machine, facts, { what: "a fact about a machine", form, place: machinePlace });
   const known: { [F in Fact]?: FactValue } = {};
   for (const [name, given] of Object.entries(machine) as [Fact, unknown][]) {
     if (given === undefined) continue;
-    const place = { parameter: "options", option: "machine", fact: name };
+    const place = { ...machinePlace, fact: name };
     const entry: { readonly ask: string; readonly unit?: string } = facts[name];
     const labels: readonly string[] | undefined = closedLabels[name as "type"];
     if (isNumberFact(name)) {
       known[name] = checkedNumber(given, `${entry.ask}: a number above zero in ${entry.unit}, or [low, high]`, place);
     } else {
-      known[name] = labels
-        ? requireChoice(given, labels, entry.ask, place)
-        : requireText(given as string, entry.ask, place);
+      requireText(given as string, entry.ask, place);
+      known[name] = labels ? requireChoice(given, labels, entry.ask, place) : (given as string);
     }
   }
   requireShaftHeight(known);
@@ -53,7 +48,8 @@ export function plainFacts(machine: KnownFacts): KnownFacts {
     return known;
   throw new VeladisError("out-of-range", {
     expected: "the support alone: only classify finds it by other facts",
-    received: shown(Object.keys(known).join(", ")),
-    ...{ parameter: "options", option: "machine", fact: "support" },
+    received: dataText(known),
+    ...machinePlace,
+    fact: "support",
   });
 }
