@@ -69,11 +69,10 @@ function cautionsOf(band: ExactZone["band"], peakMeans: PeakMeaning | undefined,
   const told: string[] = [];
   const isInside = (one: number): boolean => band === null || (one / 60 >= band[0] && one / 60 <= band[1]);
   if (![speed ?? []].flat().every((one) => isInside(one as number))) {
-    told.push("the running frequency lies outside the measuring band: a reading in that band holds little of it");
+    told.push("the running frequency lies outside the measuring band");
   }
-  if (peakMeans === "open")
-    told.push("the table leaves open whether it means a true peak or 1.414 x RMS: judge the larger");
-  if (peakMeans === "rms") told.push("the table means 1.414 x RMS, no true peak");
+  if (peakMeans === "open") told.push("the table leaves open which peak: judge the larger");
+  if (peakMeans === "rms") told.push("the table means 1.414 x RMS");
   return told;
 }
 

@@ -36,7 +36,7 @@ export function plainFacts(machine: KnownFacts): KnownFacts {
     const entry: { readonly ask: string; readonly unit?: string } = facts[name];
     const labels: readonly string[] | undefined = closedLabels[name as "type"];
     if (isNumberFact(name)) {
-      known[name] = checkedNumber(given, `${entry.ask}: a number above zero in ${entry.unit}, or [low, high]`, place);
+      known[name] = checkedNumber(given, `${entry.ask}: above zero in ${entry.unit}, or [low, high]`, place);
     } else {
       requireText(given as string, entry.ask, place);
       known[name] = labels ? requireChoice(given, labels, entry.ask, place) : (given as string);

@@ -34,9 +34,8 @@ export interface JudgedAlike {
   readonly wasDisplacement?: boolean;
 }
 
-const empty = /* @__PURE__ */ Object.freeze(
-  /* @__PURE__ */ Object.fromEntries(columnList.map(([key]) => [key, null])),
-) as unknown as LimitRow;
+const empty = /* @__PURE__ */ (() =>
+  Object.freeze(Object.fromEntries(columnList.map(([key]) => [key, null]))) as unknown as LimitRow)();
 
 function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): readonly LimitRow[] {
   const { from, at = own, crestFactor, assume, schemes, assumedBefore, wasDisplacement = false } = alike;
