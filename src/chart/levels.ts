@@ -50,9 +50,7 @@ const meet = (a: Box, b: Box): boolean =>
 function freePlace(
   words: number,
   rows: readonly number[],
-  width: number,
-  drawn: readonly Box[],
-  taken: readonly Box[],
+  { width, drawn, taken }: { readonly width: number; readonly drawn: readonly Box[]; readonly taken: readonly Box[] },
 ) {
   let best = { x: 8, at: rows[0] as number, cost: Number.POSITIVE_INFINITY, box: undefined as Box | undefined };
   for (const at of rows) {
@@ -91,10 +89,10 @@ export function levelLines(
     const close = kind === "baseline" || (above !== undefined && y(value) - y(above.value) < 20);
     const rows = [y(value) - 5, y(value) + 15].filter((at) => at > 10);
     const others = lines.filter((_, j) => j !== i);
-    const { x, at, box, cost } = freePlace(widthOf(text), close ? rows.reverse() : rows, width, curve, [
-      ...taken,
-      ...others,
-    ]);
+    const { x, at, box, cost } = freePlace(widthOf(text), close ? rows.reverse() : rows, {
+      ...{ width, drawn: curve },
+      taken: [...taken, ...others],
+    });
     if (box !== undefined) taken.push(box);
     return { level, cost, drawn: label(x, at, text, { kind: "halo" }) };
   });

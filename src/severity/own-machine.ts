@@ -26,12 +26,12 @@ function replaced(line: string, name: string, by: string): string {
 /** What holds for every machine of a kind, beside what is said of this one; neither may contradict the other. */
 function withFactsOf({ name, judgedAs, facts = {}, source }: OwnMachineKind, machine: Machine): Machine {
   const said = knownFacts(machine);
-  const held = knownFacts({ ...facts, type: judgedAs });
-  for (const fact of Object.keys(facts) as (keyof typeof held)[]) {
-    const isSame = said[fact] === undefined || JSON.stringify(said[fact]) === JSON.stringify(held[fact]);
+  const known = knownFacts({ ...facts, type: judgedAs });
+  for (const fact of Object.keys(facts) as (keyof typeof known)[]) {
+    const isSame = said[fact] === undefined || JSON.stringify(said[fact]) === JSON.stringify(known[fact]);
     if (isSame) continue;
     throw new VeladisError("out-of-range", {
-      expected: `${fact} ${held[fact]}, which every ${name} has`,
+      expected: `${fact} ${known[fact]}, which every ${name} has`,
       received: shown(String(said[fact])),
       ...{ parameter: "machine", fact },
     });

@@ -1,4 +1,5 @@
 import * as protection from "veladis/protection";
+import { kilogramsOrNone, unbalanceHistories } from "../../src/balance/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 
@@ -23,6 +24,12 @@ const cases: Cases = {
   "mass, a unit that is none": () => p.permissibleUnbalance("G 6.3", { ...rotor, mass: "120 stone" }),
   "mass, zero": () => p.permissibleUnbalance("G 6.3", { ...rotor, mass: "0 kg" }),
   "mass, a decimal comma": () => p.permissibleUnbalance("G 6.3", { ...rotor, mass: "1,5 kg" }),
+  "histories of an unbalance, no unit": () => unbalanceHistories({ ...rotor, unbalance: "1200" } as Loose),
+  "histories of an unbalance, a decimal comma": () => unbalanceHistories({ ...rotor, unbalance: "1,2 g mm" } as Loose),
+  "load, no unit": () => kilogramsOrNone("2", "a load", { parameter: "load" }),
+  "load, a unit that is none": () => kilogramsOrNone("2 stone", "a load", { parameter: "load" }),
+  "load, below zero": () => kilogramsOrNone("-2 kg", "a load", { parameter: "load" }),
+  "load, a decimal comma": () => kilogramsOrNone("1,5 kg", "a load", { parameter: "load" }),
   "distance, no unit": () => p.unbalanceOf("20 g", "300"),
   "distance, a unit that is none": () => p.unbalanceOf("20 g", "3 yd"),
   "unbalance, no unit": () => p.centrifugalForce("1200", "1500 r/min"),

@@ -13,6 +13,7 @@ import {
   parseNumeral,
   plainNumerals,
   provenanceShape,
+  requireBoolean,
   requireChoice,
   requireFinite,
   requireGiven,
@@ -38,6 +39,8 @@ const symbols = new Map([
 ]);
 
 const cases: Cases = {
+  "a truth value, none": () => requireBoolean(undefined, "whether it latches"),
+  "a truth value, a text": () => requireBoolean("yes", "whether it latches"),
   "an attempt of what is no function": () => attempt(5 as never),
   "an attempt of what answers later": () => attempt(() => Promise.reject(new Error("later"))),
   "options that are none": () =>

@@ -35,6 +35,7 @@ const given = { does: "given", value: 4, type: "mm/s rms" };
 const made = (more: object) => () => amplitude({ value: 4, unit: "mm/s", detector: "rms", ...more } as Loose);
 
 const cases: Cases = {
+  "parseAmplitude, too small to be held": () => parseAmplitude("1e-400 mm/s rms"),
   "amplitude, no data": () => amplitude(undefined as Loose),
   "amplitude, a text for data": () => amplitude("4 mm/s rms" as Loose),
   "amplitude, a key that it does not have": made({ rpm: 1500 }),

@@ -621,7 +621,7 @@ const queries: Call[] = [
     crestFactor: 3,
     assume: "lowest limits",
     answer: "worst",
-    quotes: "double",
+    dialect: "duckdb",
   }),
   q("machineToSql", machine, {
     column: "v",
@@ -630,12 +630,12 @@ const queries: Call[] = [
     answer: "worst",
     assume: "lowest limits",
     schemes: [scheme],
-    quotes: "double",
+    dialect: "duckdb",
   }),
   q("toSql", "in/s pk", "mil pp", {
     column: ["t", "v"],
     at: { column: "n", unit: "r/min", order: 2 },
-    quotes: "backtick",
+    dialect: "spark",
   }),
   q("toSql", "g pk", "mm/s rms", { expression: "a + b", at: { hertz: 25 } }),
   q("toSql", "g rms", "g pk", { column: "v", crestFactor: 4 }),
