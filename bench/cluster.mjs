@@ -164,7 +164,7 @@ try {
     dialect: "clickhouse",
   };
   const counted = (query) =>
-    `SELECT machine, zone, worst, count() AS readings FROM (${query}) AS q GROUP BY machine, zone, worst ORDER BY machine, zone`;
+    `SELECT machine, veladis_zone, veladis_worst, count() AS readings FROM (${query}) AS q GROUP BY machine, veladis_zone, veladis_worst ORDER BY machine, veladis_zone`;
   const both = machinesToSql(plant, { ...told, table: "readings" });
   const one = machinesToSql(plant, { ...told, table: "part" });
   const levels = (port, table) =>

@@ -15,8 +15,8 @@ const rowsOf = async (sql) => (await connection.runAndReadAll(sql)).getRows();
 const { query, refused } = machinesToSql(plant, { table: "readings", column: "velocity", from: "mm/s rms" });
 const contestants = {
   scan: "SELECT machine, count(velocity) FROM readings GROUP BY machine",
-  judged: `SELECT machine, zone, count(*) FROM (${query}) AS q GROUP BY machine, zone`,
-  worst: `SELECT max(machine), count(worst) FROM (${query}) AS q`,
+  judged: `SELECT machine, veladis_zone, count(*) FROM (${query}) AS q GROUP BY machine, veladis_zone`,
+  worst: `SELECT max(machine), count(veladis_worst) FROM (${query}) AS q`,
   plain: "SELECT max(machine), sum(velocity) FROM readings",
 };
 const best = {};

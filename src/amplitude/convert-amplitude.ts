@@ -1,4 +1,4 @@
-import { same, VeladisError } from "../core/index";
+import { requireGiven, same, VeladisError } from "../core/index";
 import { requireRelated } from "../detectors/index";
 import {
   type Amplitude,
@@ -97,7 +97,8 @@ export function convertAmplitude(
   options?: ConvertOptions,
 ): ConvertedAmplitude {
   const { at, crestFactor } = checkedOptions(options);
-  return convertChecked(amplitudeOf(reading), to, crestFactor, at);
+  const type = requireGiven(to, 'a reading type such as "mm/s rms"', { parameter: "to" });
+  return convertChecked(amplitudeOf(reading), type, crestFactor, at);
 }
 
 /** As {@link convertAmplitude}, of an amplitude that has passed its checks: judging holds every reading to them once. */

@@ -6,6 +6,7 @@ export interface Factor {
   readonly den: number;
 }
 
+const VALUE = { parameter: "value" };
 const WHAT = "an amplitude of zero or more";
 
 /** The result if it is a positive number that 64 bits hold; never an infinity, never a zero by rounding. */
@@ -22,7 +23,7 @@ function representable(result: number): number {
  * of numbers on its way or for good.
  */
 export function scaledWithCare(value: number, { num, den }: Factor): number {
-  return requireNonNegative(value, WHAT) === 0 ? 0 : representable(value * (num / den));
+  return requireNonNegative(value, WHAT, VALUE) === 0 ? 0 : representable(value * (num / den));
 }
 
 /** The amplitude times the factor, refused when it is no amplitude. */
@@ -38,7 +39,7 @@ export function scaled(value: number, factor: Factor): number {
 
 /** The linear value of a level: `reference * 10^(decibels / 20)`. */
 export function linearOf(decibels: number, reference: number): number {
-  return representable(reference * 10 ** (requireFinite(decibels, "a level in dB") / 20));
+  return representable(reference * 10 ** (requireFinite(decibels, "a level in dB", VALUE) / 20));
 }
 
 /** The level of a linear value: `20 lg(value / reference)`. Zero has none. */

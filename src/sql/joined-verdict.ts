@@ -5,8 +5,11 @@ function upTo(steps: number): readonly number[] {
   return Array.from({ length: steps }, (_, i) => i + 1);
 }
 
-/** A table of limits as one row a machine, for a ladder of so many limits: what {@link joinedVerdict} is joined with. */
-export function boundsOfMachines(table: string, steps: number): string {
+/**
+ * A table of limits as one row a machine, for a ladder of so many limits: what {@link joinedVerdict} is joined with. Rows
+ * that were made for readings in another type are none, and so are those of a machine that is refused.
+ */
+export function boundsOfMachines(table: string, steps: number, types: readonly string[]): string {
   const of = (column: string, step: number, and = ""): string =>
     `MIN(CASE WHEN step = ${step}${and} THEN ${column} END)`;
   const columns = upTo(steps).flatMap((step) => [
@@ -26,7 +29,7 @@ export function boundsOfMachines(table: string, steps: number): string {
     `MIN(CASE WHEN zone_above = last_zone AND decides = 'zone' THEN limit_value END) AS limit_end`,
     `MIN(CASE WHEN zone_above = last_zone THEN bound END) AS worst_end`,
   ];
-  return `SELECT machine, ${[...columns, ...ends, ...whole].join(", ")}\nFROM ${table} GROUP BY machine`;
+  return `SELECT machine, ${[...columns, ...ends, ...whole].join(", ")}\nFROM ${table} WHERE readings_in IN (${types.join(", ")}) GROUP BY machine`;
 }
 
 /** The parts of a verdict as SQL, each an expression over a reading and the bounds of its machine beside it. */

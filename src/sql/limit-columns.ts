@@ -1,5 +1,5 @@
-import type { SqlDialect } from "./dialects";
-import { dialectOf } from "./dialects";
+import { frozen } from "../core/index";
+import { dialectOf, type SqlDialect } from "./dialects";
 
 /** One row of a table of limits: a machine, one criterion that judges it, one limit; or a machine that is refused. */
 export interface LimitRow {
@@ -45,7 +45,7 @@ export interface LimitRow {
 }
 
 /** The columns of a table of limits, and what each holds. Their names are words that no engine keeps for itself. */
-export const limitColumns = {
+export const limitColumns = /* @__PURE__ */ frozen({
   machine: ["machine", "text"],
   readings: ["readings_in", "text"],
   scheme: ["scheme", "text"],
@@ -67,7 +67,7 @@ export const limitColumns = {
   source: ["source", "text"],
   assumed: ["assumed", "text"],
   refused: ["refused", "text"],
-} as const satisfies Record<keyof LimitRow, readonly [string, "text" | "real" | "whole"]>;
+} as const satisfies Record<keyof LimitRow, readonly [string, "text" | "real" | "whole"]>);
 
 /** The names of the columns with what each holds, in their order. */
 export const columnList = /* @__PURE__ */ Object.entries(limitColumns) as readonly [

@@ -30,6 +30,8 @@ export interface JudgedAlike {
   readonly schemes?: readonly SchemeRef[];
   /** What the readings have assumed before they are judged. */
   readonly assumedBefore?: string;
+  /** True where the frequency is that of the row. */
+  readonly isByRow?: boolean;
   /** True for readings that were displacements: whether of housing or shaft, the machine must say. */
   readonly wasDisplacement?: boolean;
 }
@@ -39,7 +41,7 @@ const empty = /* @__PURE__ */ (() =>
 
 function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): readonly LimitRow[] {
   const { from, at = own, crestFactor, assume, schemes, assumedBefore, wasDisplacement = false } = alike;
-  if (own !== undefined && alike.at !== undefined) {
+  if (own !== undefined && (alike.at !== undefined || alike.isByRow === true)) {
     throw new VeladisError("wrong-frequency", {
       expected: "one frequency, of the machine or of all",
       received: "both",

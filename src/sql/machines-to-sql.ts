@@ -42,11 +42,14 @@ export interface MachinesSql {
   /** A query over them that gives a row a machine. */
   readonly bounds: string;
   /**
-   * The parts of the verdict, each an expression over a column `judged` of a table `readings`, the reading, beside a
-   * table `machine_bounds`, what the query of that name gives.
+   * The parts of the verdict, each an expression over a column `veladis_judged` of a table `veladis_readings`, the
+   * reading, beside a table `machine_bounds`, what the query `bounds` gives.
    */
   readonly verdict: JoinedVerdict;
-  /** The whole query: all columns of the readings, `judged`, and the parts of the verdict by their names. */
+  /**
+   * The whole query: all columns of the readings, `veladis_judged` (the reading, in the type that is judged), and the
+   * parts of the verdict, each by its name with `veladis_` in front, as in `veladis_zone`.
+   */
   readonly query: string;
 }
 
@@ -99,12 +102,17 @@ function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachi
   });
 }
 
+/** The name of what is judged, and the beginning of the names of the answers: a table of readings may have a column `zone`. */
+const JUDGED = "veladis_judged";
+const ANSWER = "veladis_";
+
 /** What is judged: the readings themselves, or what they are in another type by the frequency of their row. */
 interface Judged {
   readonly sql: string;
   readonly from: ReadingType;
   readonly at?: Frequency;
   readonly assumedBefore?: string;
+  readonly isByRow?: boolean;
   readonly wasDisplacement?: boolean;
 }
 
@@ -135,6 +143,7 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
   return {
     sql: toSql(before, after, { ...where, at, dialect } as Parameters<typeof toSql>[2]),
     from: after,
+    isByRow: true,
     assumedBefore: assumptionText(before, after, options).replace(/^; assumed: /, ""),
     wasDisplacement: parsedType(before).quantity === "displacement" && parsedType(after).quantity !== "displacement",
   };
@@ -167,8 +176,8 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
  * const sql = machinesToSql(plant, { table: "readings", column: "velocity", from: "mm/s rms" });
  * sql.rows[0]?.name; // => "A/B"
  * sql.refused.map(({ name, error }) => [name, error.code]); // => [["X-01", "missing-fact"]]
- * sql.query.includes('ON machine_bounds.machine = readings."machine"'); // => true
- * machinesToSql(plant, { table: "readings", column: "velocity" }); // throws missing-option
+ * sql.query.includes('ON machine_bounds.machine = veladis_readings."machine"'); // => true
+ * machinesToSql([], { table: "readings", column: "velocity", from: "mm/s rms" }); // throws missing-option
  * ```
  */
 export function machinesToSql(machines: readonly NamedMachine[], options: MachinesToSqlOptions): MachinesSql {
@@ -184,11 +193,15 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
   });
   const steps = Math.max(1, ...rows.map(({ step }) => step ?? 0));
   const isLevel = parsedType(judged.from).reference !== 0;
-  const verdict = joinedVerdict("readings.judged", { bounds: "machine_bounds", steps, isLevel });
+  const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", steps, isLevel });
   const limits = rowsAsTable(rows, dialect);
   const listed = kept === undefined ? `(${limits}) AS machine_limits` : dotted(kept, dialect);
-  const bounds = boundsOfMachines(listed, steps);
-  const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${name}`);
+  const bounds = boundsOfMachines(
+    listed,
+    steps,
+    [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`),
+  );
+  const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
   return {
     rows: Object.freeze(rows),
     refused: Object.freeze(refused),
@@ -196,10 +209,10 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
     bounds,
     verdict,
     query: [
-      `SELECT readings.*,\n${answers.join(",\n")}`,
-      `FROM (SELECT listed.*, ${sql} AS judged FROM ${dotted(table, dialect)} AS listed) AS readings`,
+      `SELECT veladis_readings.*,\n${answers.join(",\n")}`,
+      `FROM (SELECT veladis_listed.*, ${sql} AS ${JUDGED} FROM ${dotted(table, dialect)} AS veladis_listed) AS veladis_readings`,
       `LEFT JOIN (${bounds}) AS machine_bounds`,
-      `ON machine_bounds.machine = readings.${identifier(machine, dialect)}`,
+      `ON machine_bounds.machine = veladis_readings.${identifier(machine, dialect)}`,
     ].join("\n"),
   };
 }

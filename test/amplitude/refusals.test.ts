@@ -26,7 +26,7 @@ describe("convert refuses", () => {
     [[-1, "mm/s rms", "in/s pk"], "negative"],
     [["1", "mm/s rms", "in/s pk"], "wrong-type"],
     [[1, "mm/s rms", "in/s pk", { crestfactor: 4 }], "unknown-option"],
-    [[1, "mm/s rms", "in/s pk", null], "missing-option"],
+    [[1, "mm/s rms", "in/s pk", null], "wrong-type"],
     [[1, "mm/s rms", "in/s pk", "25 Hz"], "wrong-type"],
     [["1", "mm/s rms", "mm/s rms"], "wrong-type"],
     [[undefined, "mm/s rms", "in/s pk"], "wrong-type"],

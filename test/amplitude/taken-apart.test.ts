@@ -59,7 +59,7 @@ describe("a reading taken apart", () => {
 
 describe("the options of a conversion", () => {
   it.each([
-    [null, "missing-option"],
+    [null, "wrong-type"],
     ["25 Hz", "wrong-type"],
     [25, "wrong-type"],
     [true, "wrong-type"],

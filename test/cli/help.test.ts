@@ -45,6 +45,7 @@ beforeAll(() => {
   writeFileSync(join(folder, "pump.f32"), samples(4));
   writeFileSync(join(folder, "pump.f64"), samples(8));
   copyFileSync(`${root}/docs/examples/drive-rule.json`, join(folder, "site-rule.json"));
+  copyFileSync(`${root}/docs/examples/machines.csv`, join(folder, "machines.csv"));
   copyFileSync(`${root}/docs/examples/iso-10816-7-2009.csv`, join(folder, "iso-10816-7-2009.csv"));
   writeFileSync(join(folder, "route.txt"), "ID fan 1: 4.1 mm/s rms\n");
 });

@@ -114,7 +114,7 @@ describe("gaps in a history", () => {
         "what happened in it is unknown, the level before it, 12.1 mm/s rms, is taken to stand",
     );
     const json = await veladis([...settings, "--json"], recorded(3600));
-    expect(JSON.parse(json.out).gaps).toMatchObject({ longest: 5, gaps: [{ from: 74, to: 3674, high: true }] });
+    expect(JSON.parse(json.out).gaps).toMatchObject({ longest: 5, gaps: [{ start: 74, end: 3674, high: true }] });
     expect((await veladis([...settings, "--longest-gap", "3600"], recorded(3600))).out).toContain("no gap is longer");
   });
 

@@ -31,7 +31,7 @@ const words: Record<string, string> = {
 };
 
 async function holds(query: string): Promise<void> {
-  const rows = await duckdbRows(`SELECT tag, velocity, zone, worst FROM (${query}) AS q`);
+  const rows = await duckdbRows(`SELECT tag, velocity, veladis_zone, veladis_worst FROM (${query}) AS q`);
   expect(rows.length).toBe(300);
   for (const [tag, velocity, zone, worst] of rows as [string, number, string, string][]) {
     const judge = machineClassifier(words[tag] as string, "mm/s rms");
@@ -80,7 +80,7 @@ describe("veladis sql", () => {
     expect(err).toContain("an empty cell");
     expect(err).toContain("rows: 5 in = 2 answered + 3 refused + 0 skipped; separator: semicolon");
     await put();
-    const rows = await duckdbRows(`SELECT DISTINCT tag FROM (${out}) AS q WHERE zone IS NOT NULL`);
+    const rows = await duckdbRows(`SELECT DISTINCT tag FROM (${out}) AS q WHERE veladis_zone IS NOT NULL`);
     expect(rows).toEqual([["KW-01"]]);
     expect((await veladis(["sql", "--machines", own, ...asked, "--keep-going"])).code).toBe(0);
   });

@@ -551,7 +551,7 @@ describe("an output is there whole or not at all", () => {
       writeFileSync(join(folder, "package.json"), '{ "type": "module" }');
       await build({
         ...{ entryPoints, outdir: folder, bundle: true, format: "esm" },
-        ...{ platform: "node", external: ["hyparquet", "mathjs"], logLevel: "error" },
+        ...{ platform: "node", external: ["hyparquet", "hyparquet-writer", "mathjs"], logLevel: "error" },
         banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
       });
     });

@@ -632,6 +632,10 @@ const queries: Call[] = [
     schemes: [scheme],
     dialect: "duckdb",
   }),
+  q("machinesToSql", [{ name: "P-11", machine }], {
+    ...{ table: "t", machine: "tag", column: "v", from: "in/s pk", at: "25 Hz", crestFactor: 3 },
+    ...{ assume: "lowest limits", schemes: [scheme], limits: "kept", dialect: "duckdb" },
+  }),
   q("toSql", "in/s pk", "mil pp", {
     column: ["t", "v"],
     at: { column: "n", unit: "r/min", order: 2 },

@@ -62,7 +62,7 @@ describe("baseline", () => {
     for (const how of [
       { mask: [false, false, true, true, true] },
       { speed: speeds },
-      { time: { readings: [0, 5, 30, 60, 90], from: 20 } },
+      { time: { readings: [0, 5, 30, 60, 90], start: 20 } },
     ]) {
       expect(baseline(readings, { as: "mm/s rms", ...how })).toMatchObject({ count: 3, excluded: 2, median: 2 });
     }
@@ -85,12 +85,19 @@ describe("baseline", () => {
       expect(counted({ speed })).toMatchObject({ count: 4, lowest: 2, highest: 5 });
     }
     const times = [-10, 0, 30, 60, 90, 90.5];
-    expect(counted({ time: { readings: times, from: 0, to: 90 } })).toMatchObject({ count: 4, lowest: 2, highest: 5 });
-    expect(counted({ time: { readings: times, to: 90 } })).toMatchObject({ count: 5, lowest: 1, highest: 5 });
-    expect(counted({ time: { readings: times, from: 0 } })).toMatchObject({ count: 5, lowest: 2, highest: 6 });
+    expect(counted({ time: { readings: times, start: 0, end: 90 } })).toMatchObject({
+      count: 4,
+      lowest: 2,
+      highest: 5,
+    });
+    expect(counted({ time: { readings: times, end: 90 } })).toMatchObject({ count: 5, lowest: 1, highest: 5 });
+    expect(counted({ time: { readings: times, start: 0 } })).toMatchObject({ count: 5, lowest: 2, highest: 6 });
     // all that is asked must hold
     const mask = [true, true, true, true, false, true];
-    expect(counted({ mask, speed: both, time: { readings: times, from: 0 } })).toMatchObject({ lowest: 2, highest: 4 });
+    expect(counted({ mask, speed: both, time: { readings: times, start: 0 } })).toMatchObject({
+      lowest: 2,
+      highest: 4,
+    });
   });
 
   it("takes the frequency it is told for readings without their own, and refuses another", () => {

@@ -31,7 +31,7 @@ describe("a candidate", () => {
           status: "applies",
           reason: "a fan, in service, readings on the housing: fans of the heating works",
           missing: [],
-          assumed: [],
+          assumedFacts: [],
           machineClass: {},
           provenance: "printed",
           verified: true,

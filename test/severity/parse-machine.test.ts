@@ -698,7 +698,7 @@ describe("a generating set", () => {
   it("with the driver behind is of its kind, and is judged", () => {
     const line = "generating set diesel 400 kW 1500 r/min";
     expect(machineNotes(line)).toEqual({
-      assumed: ['type reciprocating generating set: for "generating set" and "diesel"'],
+      assumedFacts: ['type reciprocating generating set: for "generating set" and "diesel"'],
       notUnderstood: [],
     });
     expect(judge("2 mm/s rms", line).zone).toBe(judge("2 mm/s rms", "diesel generating set 400 kW 1500 r/min").zone);

@@ -92,12 +92,12 @@ describe("selection of tables by nameplate", () => {
     expect(fan).toMatchObject({
       scheme: "iso-14694-2003",
       status: "assumes",
-      assumed: ["category BV-5: not given, and taken for its lower limits"],
+      assumedFacts: ["category BV-5: not given, and taken for its lower limits"],
     });
     expect(fan.missing[0]?.ask).toMatch(/BV-3: heating, ventilating .* industrial process/);
     // the part is what was measured: it is asked, never assumed
     const turbine = best("wind turbine 2 MW, in service");
-    expect(turbine).toMatchObject({ scheme: "iso-10816-21-2015", status: "asks", assumed: [] });
+    expect(turbine).toMatchObject({ scheme: "iso-10816-21-2015", status: "asks", assumedFacts: [] });
     expect(turbine.machineClass).toBeUndefined();
   });
 
@@ -233,7 +233,7 @@ describe("selection of tables by nameplate", () => {
     expect(first(rule({ "A/B": 1, "B/C": 5 }))).toMatchObject({
       status: "assumes",
       machineClass: { support: ["rigid", "flexible"] },
-      assumed: ["support: not given, and the lowest limits of all that it may be are taken"],
+      assumedFacts: ["support: not given, and the lowest limits of all that it may be are taken"],
     });
   });
 

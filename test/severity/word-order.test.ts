@@ -136,7 +136,7 @@ describe("what drives a machine, and what it is for", () => {
     ["for the boiler feed pump, motor", "motor", 'for "boiler feed pump"'],
   ])("%s", (line, kind, named) => {
     expect(kindOf(line)).toBe(kind);
-    expect(machineNotes(line)).toEqual({ assumed: [`${named}: named, not judged`], notUnderstood: [] });
+    expect(machineNotes(line)).toEqual({ assumedFacts: [`${named}: named, not judged`], notUnderstood: [] });
     expect(judge("4 mm/s rms", `${line} 90 kW 1480 r/min`).assumedFacts).toContain(`${named}: named, not judged`);
   });
 

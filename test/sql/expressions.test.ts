@@ -53,7 +53,7 @@ describe("tables of limits as SQL", () => {
     expect(remarkOf(confirmedGroup2(/./))).toContain(`; limits ${by}`);
     expect(remarkOf(confirmedGroup2(/./))).not.toMatch(/from memory|check them|DIFFERS/);
     expect(remarkOf(confirmedGroup2(/C\/D/))).toContain(
-      `; limits from memory; in part ${by}: check them against the standard`,
+      `; limits from memory; in part C/D mm/s rms ${by}: check them against the standard`,
     );
     expect(remarkOf(confirmedGroup2(/C\/D/, (shipped) => shipped * 0.9))).toContain(
       "DIFFERS FROM THE TABLE AS SHIPPED: ",

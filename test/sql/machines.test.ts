@@ -47,7 +47,7 @@ type Answer = [zone: unknown, zones: unknown, worst: unknown, margin: unknown, a
 
 async function answers(sql: string, engine: Engine): Promise<Answer[]> {
   const rows = await engine(
-    `SELECT id, zone, zones, worst, margin, assumed, refused FROM (${sql}) AS judged_readings ORDER BY id`,
+    `SELECT id, veladis_zone, veladis_zones, veladis_worst, veladis_margin, veladis_assumed, veladis_refused FROM (${sql}) AS judged_readings ORDER BY id`,
   );
   return rows.map(([, ...answer]) => answer as Answer);
 }
@@ -185,6 +185,26 @@ describe.each(engines)("%s", (...engine) => {
     expect((await answers(query, run)).map(([zone]) => zone)).toEqual(["C"]);
   });
 
+  it("columns of the readings are called what they like: the reading that was told is judged", async () => {
+    await run("DROP TABLE IF EXISTS old");
+    const [text, real] = engine.slice(2) as [string, string];
+    const memory = dialect === "clickhouse" ? " ENGINE = Memory" : "";
+    await run(`CREATE TABLE old (machine ${text}, v ${real}, judged ${real}, zone ${text}, worst ${text})${memory}`);
+    await run("INSERT INTO old VALUES ('P-11', 9.5, 0.1, 'A', 'A')");
+    const { query } = machinesToSql(kinds, { table: "old", column: "v", from: "mm/s rms", dialect });
+    const rows = await run(`SELECT zone, veladis_zone, veladis_judged FROM (${query}) AS again`);
+    expect(rows).toEqual([["A", "D", 9.5]]);
+  });
+
+  it("limits that were put in a table for readings in another type judge none", async () => {
+    await put([["P-11", 0.7]], engine);
+    const { limits } = machinesToSql(kinds, { ...asked, from: "mm/s rms", dialect });
+    await run("DROP TABLE IF EXISTS kept");
+    await run(`CREATE TABLE kept${dialect === "clickhouse" ? " ENGINE = Memory" : ""} AS ${limits}`);
+    const { query } = machinesToSql(kinds, { ...asked, from: "in/s pk", dialect, limits: "kept" });
+    expect((await answers(query, run)).map(([zone]) => zone)).toEqual([null]);
+  });
+
   it("a table of limits holds each limit as the scheme has it, with grade and source", async () => {
     const { limits, rows } = machinesToSql(kinds, { ...asked, from: "mm/s rms", dialect });
     const said = await run(
@@ -269,5 +289,7 @@ describe("a list of machines", () => {
   it("refuses a frequency of a machine beside one of all, for that machine", () => {
     const { refused } = of([{ ...one, at: "50 Hz" }], { at: "25 Hz" });
     expect(refused.map(({ error }) => error.code)).toEqual(["wrong-frequency"]);
+    const byRow = { from: "g rms", as: "mm/s rms", at: { column: "speed", unit: "r/min" } };
+    expect(of([{ ...one, at: "50 Hz" }], byRow).refused.map(({ error }) => error.code)).toEqual(["wrong-frequency"]);
   });
 });

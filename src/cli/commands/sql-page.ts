@@ -15,8 +15,7 @@ import {
 export const sqlPage = {
   summary:
     "conversions and verdicts as plain SQL, of one machine or of a whole list, for a database that holds the readings",
-  usage:
-    'veladis sql --column <name> --from <type> (--to <type> | --machine "<machine>" | --machines <file> --table <name>)',
+  usage: 'veladis sql --column <name> --from <type> --to <type> | --machine "<machine>" | --machines <file>',
   does: "Prints an expression of plain SQL that converts or judges a column of readings where it lies; for a list of machines a whole query, which joins the limits of each. Readings that are NULL, negative or no numbers, machines that are refused and machines that are not on the list get NULL, never a zone.",
   examples: [
     'veladis sql --column velocity --from "in/s pk" --to "mm/s rms"',
@@ -115,7 +114,7 @@ export const sqlPage = {
     ],
   ],
   notes: [
-    "Beside each reading the query of a list gives: judged (the reading, in the type that is judged), zone, zones (all that are possible), worst (the worst of them: act on this one), margin (the limit next to the reading, over the reading), assumed (with what was not judged or set aside, and how the limits are known), refused (why a machine has no limits).",
+    "Beside each reading the query of a list gives: veladis_judged (the reading, in the type that is judged), veladis_zone, veladis_zones (all that are possible), veladis_worst (the worst of them: act on this one), veladis_margin (the limit next to the reading, over the reading), veladis_assumed (with what was not judged or set aside, and how the limits are known), veladis_refused (why a machine has no limits).",
     "Limits of the machine's maker, site rules, local codes and licensed practice govern.",
   ],
 } as const satisfies CommandPage;

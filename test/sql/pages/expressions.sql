@@ -17,7 +17,7 @@ CASE WHEN +"v" >= 0e0 AND +"v" <= 4.4942328371557733e307 THEN +"v" * 4e0 END /* 
 CASE WHEN +"plant"."readings"."v" >= 0e0 AND +"plant"."readings"."v" <= 1.7976931348623157e308 THEN +"plant"."readings"."v" END /* mm/s pk to mm/s pk */
 
 -- backticks
-CASE WHEN +`plant`.`a``b"c` >= 0e0 AND +`plant`.`a``b"c` <= 1.7976931348623157e308 THEN +`plant`.`a``b"c` END /* mm/s pk to mm/s pk */
+CASE WHEN typeof(`plant`.`a``b"c`) RLIKE '^(double|float|decimal|bigint|int|smallint|tinyint)' AND `plant`.`a``b"c` >= 0e0 AND `plant`.`a``b"c` <= 1.7976931348623157e308 THEN `plant`.`a``b"c` END /* mm/s pk to mm/s pk */
 
 -- an expression
 CASE WHEN +(raw / 1000) >= 0e0 AND +(raw / 1000) <= 1.7976931348623157e308 THEN +(raw / 1000) END /* mm/s pk to mm/s pk */
@@ -74,7 +74,7 @@ CASE WHEN +"v" >= 2.533029591058444e-58 AND +"v" <= 9.999999999999999e243 THEN 2
 CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'A' WHEN +"v" <= 4.000000476837158e0 THEN 'B' WHEN +"v" <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- zones in backticks
-CASE WHEN +`v` >= 0e0 AND +`v` <= 1.7976931348623157e308 THEN CASE WHEN +`v` <= 2.000000238418579e0 THEN 'A' WHEN +`v` <= 4.000000476837158e0 THEN 'B' WHEN +`v` <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
+CASE WHEN typeof(`v`) RLIKE '^(double|float|decimal|bigint|int|smallint|tinyint)' AND `v` >= 0e0 AND `v` <= 1.7976931348623157e308 THEN CASE WHEN `v` <= 2.000000238418579e0 THEN 'A' WHEN `v` <= 4.000000476837158e0 THEN 'B' WHEN `v` <= 8.000000953674316e0 THEN 'C' ELSE 'D' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- zones of another unit
 CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 1.113554118866527e-1 THEN 'A' WHEN +"v" <= 2.227108237733054e-1 THEN 'B' WHEN +"v" <= 4.454216475466108e-1 THEN 'C' ELSE 'D' END END /* Site rule (3), in/s pk; assumed: sine; condition in service: not given, assumed; place housing: not given, assumed */
@@ -110,7 +110,7 @@ CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 
 CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 2.000000238418579e0 THEN 'it''s calm' ELSE 'lively' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- grades in backticks
-CASE WHEN +`v` >= 0e0 AND +`v` <= 1.7976931348623157e308 THEN CASE WHEN +`v` <= 2.000000238418579e0 THEN 'it\u0027s \\calm' ELSE 'lively' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
+CASE WHEN typeof(`v`) RLIKE '^(double|float|decimal|bigint|int|smallint|tinyint)' AND `v` >= 0e0 AND `v` <= 1.7976931348623157e308 THEN CASE WHEN `v` <= 2.000000238418579e0 THEN 'it\u0027s \\calm' ELSE 'lively' END END /* Site rule (3), mm/s rms; condition in service: not given, assumed; place housing: not given, assumed */
 
 -- a machine
 CASE WHEN +"v" >= 0e0 AND +"v" <= 1.7976931348623157e308 THEN CASE WHEN +"v" <= 3.5000004172325134e0 THEN 'A' WHEN +"v" <= 5.000000596046448e0 THEN 'B' WHEN +"v" <= 7.6000009059906e0 THEN 'C' ELSE 'D' END END /* ISO 10816-7 (2009), mm/s rms; limits read on a page whose making is unknown: check them against the standard; condition in service: not given, assumed; place housing: not given, assumed */
