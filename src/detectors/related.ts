@@ -20,7 +20,7 @@ export function requireRelated(from: Detector, to: Detector, crestFactor: number
   if (steps === 0 && (from === to || (crestFactor !== undefined && a.pi === b.pi && a.rootTwo !== b.rootTwo))) return;
   const known = a.ofWaveform ? from : to;
   throw new VeladisError("not-a-sine", {
-    expected: `beside ${known} the RMS of its own quantity alone, as in "3 g ${known} with crest factor 4"`,
+    expected: `beside ${known} the RMS of its quantity alone, as in "3 g ${known} with crest factor 4"`,
     received: shown(`${from} to ${to}`),
   });
 }

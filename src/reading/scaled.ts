@@ -46,8 +46,8 @@ export function linearOf(decibels: number, reference: number): number {
 export function decibelsOf(value: number, reference: number): number {
   if (value > 0) return 20 * Math.log10(representable(value / reference));
   throw new VeladisError("not-positive", {
-    expected: "an amplitude above zero: zero has no level",
+    expected: "an amplitude above zero",
     received: shown(value),
-    parameter: "value",
+    ...VALUE,
   });
 }

@@ -1,5 +1,5 @@
 import { requireKnownKeys, requireList, requireText, shown, VeladisError, visibleText } from "../core/index";
-import type { Frequency } from "../frequency/index";
+import { type Frequency, hertz } from "../frequency/index";
 import { parsedType, type ReadingType, readingType } from "../reading/index";
 import type { Assume, SchemeRef } from "../severity/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
@@ -185,6 +185,9 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
   const all = checkedMachines(machines);
   const { sql, ...judged } = judgedOf(options, dialect);
   const { crestFactor, assume, schemes, limits: kept, table, machine = "machine" } = options;
+  // wrong for all of them, not for one
+  if (judged.at !== undefined) hertz(judged.at);
+  if (schemes !== undefined) requireList(schemes, "schemes as a list", { option: "schemes" });
   const { rows, refused } = limitRows(all, {
     ...judged,
     ...(crestFactor !== undefined && { crestFactor }),

@@ -15,6 +15,7 @@ const own = sensor("100 mV/g");
 const shared = new Float64Array(4).buffer;
 
 const cases: Cases = {
+  "convertAmplitude, no type": () => convertAmplitude("1 g pk", undefined as never),
   "a batch whose whole is a word": () =>
     converter("in/s pk", "mm/s pk").array([1], undefined, { whole: "no" } as Loose),
   "a batch into a frozen list": () => converter("in/s pk", "mm/s pk").array([1], Object.freeze([0]) as Loose),
