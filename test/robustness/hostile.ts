@@ -103,8 +103,8 @@ export function put(whole: unknown, path: readonly (string | number)[], value: u
 export function notFiniteIn(value: unknown, path = "", seen = new Set<object>()): string[] {
   if (typeof value === "number") return Number.isFinite(value) ? [] : [`${path} = ${value}`];
   if (typeof value === "string") {
-    // why a machine is refused names what was given for it
-    if (path.endsWith(".refused")) return [];
+    // why a machine is refused names what was given for it, also where that stands in a query
+    if (/\.refused(\.|$)|^\.(limits|query)$/.test(path)) return [];
     return /\bNaN\b|\bInfinity\b|undefined|\[object /.test(value) ? [`${path} says ${value.slice(0, 2000)}`] : [];
   }
   if ((typeof value !== "object" && typeof value !== "function") || value === null || seen.has(value)) return [];

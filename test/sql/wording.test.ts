@@ -61,6 +61,7 @@ holdWording("sql", {
   "machines, a name with a control character": () => many([{ ...pump, name: "P\u0000" }]),
   "machines, no reading type": () => many([pump], { from: undefined }),
   "machines, a type to judge in without a frequency": () => many([pump], { as: "mm/s rms" }),
+  "machines, no list of schemes": () => many([pump], { schemes: "iso-10816-7-2009" }),
   "machines, two frequencies": () => refusedOf([{ ...pump, at: "50 Hz" }], { at: "25 Hz" }),
   "machines, a displacement of housing or shaft": () => refusedOf([pump], byRow),
   "machines, an id of a scheme with a control character": () => many([pump], { schemes: [zoned("site\u0000rule")] }),
