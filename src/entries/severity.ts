@@ -17,6 +17,7 @@ export {
   type BackgroundCheck,
   type BackgroundOfPoints,
   type Bound,
+  type BuiltInScheme,
   type ByDirection,
   backgroundRule,
   type Candidate,

@@ -1,10 +1,10 @@
 import type { Frequency } from "../frequency/index";
 
 /** The directions of a reading in which a support may differ. */
-export const directions = ["horizontal", "vertical", "axial"] as const;
+export const directions = ["horizontal", "vertical", "axial"] as const satisfies readonly Direction[];
 
 /** A direction of a reading. */
-export type Direction = (typeof directions)[number];
+export type Direction = "horizontal" | "vertical" | "axial";
 
 /** What is told of machine and support in one direction. */
 export interface DirectionFacts {

@@ -22,7 +22,16 @@ export const fanApplications = /* @__PURE__ */ frozen({
 } as const satisfies Record<string, CategoriesByPower>);
 
 /** What a fan is for, as far as it tells its category. */
-export type FanApplication = keyof typeof fanApplications;
+export type FanApplication =
+  | "residential"
+  | "HVAC"
+  | "agricultural"
+  | "industrial"
+  | "transport"
+  | "tunnel"
+  | "tunnel jet fan"
+  | "petrochemical"
+  | "chip making";
 
 /** The table of applications and driver powers that ANSI/AMCA 204 and ISO 14694 take the category of a fan from. */
 export const fanCategoryRule = /* @__PURE__ */ frozen({

@@ -27,10 +27,10 @@ const dialects = /* @__PURE__ */ frozen({
   clickhouse: { quote: '"', codes: "texts and names", hasVariables: false, text: "String",  real: "Float64",          whole: "Int32",   rows: "typed",    texts: "refused" },
   spark:      { quote: "`", codes: "texts",           hasVariables: true,  text: "STRING",  real: "DOUBLE",           whole: "INT",     rows: "named",    texts: "type asked for" },
   trino:      { quote: '"', codes: "nowhere",         hasVariables: false, text: "VARCHAR", real: "DOUBLE",           whole: "INTEGER", rows: "named",    texts: "refused behind a plus" },
-} as const satisfies Record<string, Dialect>);
+} as const satisfies Record<SqlDialect, Dialect>);
 
 /** The engine that reads an expression. */
-export type SqlDialect = keyof typeof dialects;
+export type SqlDialect = "duckdb" | "postgresql" | "sqlite" | "clickhouse" | "spark" | "trino";
 
 /** The engines that an expression can be written for. */
 export const sqlDialects: readonly SqlDialect[] = /* @__PURE__ */ Object.freeze(

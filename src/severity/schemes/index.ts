@@ -2,10 +2,11 @@ import * as tables from "./tables";
 
 export * from "./tables";
 
-type Table = (typeof tables)[keyof typeof tables];
+/** A built-in scheme, by its own type. */
+export type BuiltInScheme = (typeof tables)[keyof typeof tables];
 
 /** Tables by their ids, so that the order in which they are exported says nothing. */
-function byId(all: readonly Table[]): readonly Table[] {
+function byId(all: readonly BuiltInScheme[]): readonly BuiltInScheme[] {
   return Object.freeze([...all].sort((a, b) => (a.id < b.id ? -1 : 1)));
 }
 
@@ -13,4 +14,4 @@ function byId(all: readonly Table[]): readonly Table[] {
 export const builtInSchemes = /* @__PURE__ */ byId(/* @__PURE__ */ Object.values(tables));
 
 /** The id of a built-in scheme. */
-export type SchemeId = Table["id"];
+export type SchemeId = (typeof builtInSchemes)[number]["id"];
