@@ -84,12 +84,12 @@ function readParts(written: unknown, kind: string, where: string, cites: Cites):
     const value = readField(part, field, `${where}.${key}`, cites);
     if (value !== undefined) read.push([key, value]);
   }
-  for (const [key, part] of Object.entries(parts)) {
-    if (!fields.has(key)) read.push([key, plainCopy(part, `${where}.${key}`)]);
-  }
+  const beside = Object.entries(parts)
+    .filter(([key]) => !fields.has(key))
+    .map(([key, part]) => [key, plainCopy(part, `${where}.${key}`)]);
   const answer = withAssumed(Object.fromEntries(read));
-  if (!isReading) return Object.freeze(answer);
-  return Object.freeze(amplitudeOf({ hertz: undefined, ...answer } as unknown as Amplitude));
+  const checked = isReading ? amplitudeOf({ hertz: undefined, ...answer } as unknown as Amplitude) : answer;
+  return Object.freeze({ ...checked, ...Object.fromEntries(beside) });
 }
 
 /** What stands in a field of an answer, read from JSON and frozen. */

@@ -34,8 +34,9 @@ function writtenParts(value: unknown, kind: string, where: string, cited: Citati
   for (const [key, part] of Object.entries(parts)) {
     if (!fields.has(key) && part !== undefined) written.push([key, plainCopy(part, `${where}.${key}`)]);
   }
-  // what could not be read back is not written
-  if (isReading) amplitudeOf(parts as unknown as Amplitude);
+  // what could not be read back is not written; what was put beside is no part of the reading
+  if (isReading)
+    amplitudeOf(Object.fromEntries([...fields.keys()].map((key) => [key, parts[key]])) as unknown as Amplitude);
   return Object.fromEntries(written.filter(([, part]) => part !== undefined));
 }
 

@@ -21,6 +21,14 @@ export const fanApplications = /* @__PURE__ */ frozen({
   "chip making":     [["BV-5", {}]],
 } as const satisfies Record<string, CategoriesByPower>);
 
+/** Edges of the table that it prints in horsepower too, where those are a little more than the kilowatts. */
+export const edgesInHorsepower: readonly (readonly [horsepower: number, kilowatts: number])[] =
+  /* @__PURE__ */ Object.freeze([
+    [5, 3.7],
+    [50, 37],
+    [400, 298],
+  ] as const);
+
 /** What a fan is for, as far as it tells its category. */
 export type FanApplication =
   | "residential"

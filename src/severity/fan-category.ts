@@ -1,9 +1,21 @@
-import { shown, VeladisError } from "../core/index";
+import { same, shown, VeladisError } from "../core/index";
 import { factText } from "./fact-text";
-import { type CategoriesByPower, type FanApplication, fanApplications, fanCategoryRule } from "./fan-applications";
+import {
+  type CategoriesByPower,
+  edgesInHorsepower,
+  type FanApplication,
+  fanApplications,
+  fanCategoryRule,
+} from "./fan-applications";
 import { intervalText, isBeyond } from "./interval";
 import { labelKey } from "./label";
 import type { KnownFacts } from "./machine";
+import { kilowattsPer } from "./size";
+
+/** A power in kW, one of exactly an edge in horsepower as the edge in kW: 5 hp is 3.73 kW, and not beyond 3.7 kW. */
+function heldAgainstEdges(power: number): number {
+  return edgesInHorsepower.find(([horsepower]) => same(power, horsepower * kilowattsPer.hp))?.[1] ?? power;
+}
 
 /**
  * The categories that a fan may have by its application, and as far as it is known by its power; undefined where no
@@ -11,7 +23,9 @@ import type { KnownFacts } from "./machine";
  */
 function openCategories({ type, application, power }: KnownFacts): CategoriesByPower | undefined {
   if ((type !== undefined && type !== "fan") || application === undefined) return undefined;
-  const [low, high] = (power === undefined ? [1e-9, Number.MAX_VALUE] : [power, power].flat()) as [number, number];
+  const [low, high] = (
+    power === undefined ? [1e-9, Number.MAX_VALUE] : [power, power].flat().map((one) => heldAgainstEdges(one as number))
+  ) as [number, number];
   const row: CategoriesByPower = fanApplications[application as FanApplication];
   return row.filter(([, range]) => !isBeyond(range, low, high));
 }

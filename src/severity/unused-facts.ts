@@ -27,6 +27,8 @@ function usedFacts(scheme: Scheme): ReadonlySet<Fact> {
 /** Facts that are told apart elsewhere: the kind of machine and the place choose the scheme, the speed decides bounds. */
 const elsewhere: readonly Fact[] = ["type", "place", "condition", "speed", "naturalFrequency"];
 
+const isFan = ({ type }: KnownFacts): boolean => type === undefined || type === "fan";
+
 /** What was given of the machine and plays no part in a scheme, in words: nothing given is ignored in silence. */
 export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
   const asked = usedFacts(scheme);
@@ -38,6 +40,10 @@ export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
       // a frame that the shaft height told is named with it
       .filter((fact) => !(fact === "frame" && known.shaftHeight !== undefined))
       .filter((fact) => !(fact === "support" && asked.has("mounting")))
+      // the application of a fan told the category
+      .filter(
+        (fact) => !(fact === "application" && asked.has("category") && known.category !== undefined && isFan(known)),
+      )
       .filter((fact) => !(sized && (fact === "power" || fact === "shaftHeight")))
       .map((fact) => {
         const entry = facts[fact];

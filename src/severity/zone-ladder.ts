@@ -66,6 +66,7 @@ export function zoneLadder(bounds: readonly number[], zones: readonly Zone[], is
     const keepsNaN = requireNaN(options) === "keep";
     const target = into ?? new Uint8Array(values.length);
     requireArrays(values, target);
+    requireClear(values, target);
     // nothing but readings keeps this 0: a branch in the loop would cost more than the judgement
     let fault = 0;
     for (let i = 0; i < values.length; i++) {
@@ -93,6 +94,20 @@ function refuseFirst(values: Float64Array, lowest: number, isLevel: boolean, kee
   );
   if (i < 0) return;
   refuse(values[i] as number, isLevel, ` at index ${i}`, { parameter: "source", index: i });
+}
+
+/** Refuses zones that would be written over readings which are not judged yet. */
+function requireClear(values: Float64Array, target: Uint8Array): void {
+  if (values.buffer !== target.buffer) return;
+  const isClear =
+    target.byteOffset >= values.byteOffset + values.byteLength ||
+    values.byteOffset >= target.byteOffset + target.byteLength;
+  if (isClear) return;
+  throw new VeladisError("out-of-range", {
+    expected: "a target that lies clear of the source",
+    received: "one that overlaps it",
+    parameter: "target",
+  });
 }
 
 function requireArrays(values: Float64Array, target: Uint8Array): void {

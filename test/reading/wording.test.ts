@@ -58,6 +58,7 @@ const cases: Cases = {
   "amplitude, a crest factor of zero": made({ crestFactor: 0 }),
   "amplitude, a crest factor below 1": made({ crestFactor: 0.5 }),
   "format, a key that a reading does not have": withThe({ frequency: 50 }),
+  "format, a key near to one of a reading": withThe({ crestFactr: 4 }),
   "format, the quantity of another unit": withThe({ quantity: "displacement" }),
   "convert, no value": () => to(undefined, "mm/s rms", "in/s pk"),
   "convert, a text for the value": () => to("1", "mm/s rms", "in/s pk"),

@@ -45,6 +45,21 @@ describe("a compiled classifier", () => {
     expect(() => judge(null as never)).toThrow(VeladisError);
     expect(() => judge.array(Float64Array.of(1, Number.NaN))).toThrow(/index 1/);
     expect(() => judge.array(Float64Array.of(1), new Uint8Array(2))).toThrow(/1 elements/);
+  });
+
+  it("refuses zones that would be written over readings, and takes those that lie clear of them", () => {
+    const judge = classifier("iso-10816-3-2009", "group 2 rigid", "mm/s rms");
+    const readings = [1, 2, 3, 5, 1, 2, 3, 5];
+    const memory = new ArrayBuffer(96);
+    const source = new Float64Array(memory, 16, 8);
+    source.set(readings);
+    for (const start of [9, 16, 72, 79]) {
+      expect(() => judge.array(source, new Uint8Array(memory, start, 8)), `${start}`).toThrow(/clear of the source/);
+    }
+    expect([...source]).toEqual(readings);
+    for (const start of [0, 8, 80, 88]) {
+      expect([...judge.array(source, new Uint8Array(memory, start, 8))]).toEqual([0, 1, 2, 3, 0, 1, 2, 3]);
+    }
     for (const none of [undefined, null]) expect(() => judge.array(none as never)).toThrow(VeladisError);
     expect(() => judge.array(["1"] as never)).toThrow(/a number at index 0/);
     expect(() => classifier("iso-10816-3-2009", "group 1 rigid", "g pk")).toThrow(/frequency/);

@@ -93,6 +93,25 @@ describe("a fan's category by its application and power", () => {
     expect(judge("2 mm/s rms", "fan 90 kW 1485 r/min rigid").machineClass.category).toBe("BV-5");
   });
 
+  // ANSI/AMCA 204-96, Table 4-1, prints both: 3.7 kW (5 hp), 298 kW (400 hp), 37 kW (50 hp)
+  it.each([
+    ["HVAC fan 5 hp", "BV-2"],
+    ["HVAC fan 5.1 hp", "BV-3"],
+    ["HVAC fan 3.72 kW", "BV-3"],
+    ["petrochemical fan 50 hp", "BV-3"],
+    ["petrochemical fan 51 hp", "BV-4"],
+    ["industrial fan 400 hp", "BV-3"],
+    ["industrial fan 401 hp", "BV-4"],
+  ])("%s, at an edge that is printed in horsepower too, is %s", (fan, category) => {
+    expect(machineNotes(fan).assumedFacts.join()).toContain(`category ${category}`);
+  });
+
+  it("that told the category is not set aside", () => {
+    const { assumedFacts, setAside } = judge("2 mm/s rms", "HVAC fan 5.1 hp 1485 r/min rigid");
+    expect(assumedFacts.join()).toContain("category BV-3: by application HVAC");
+    expect(setAside.join()).not.toContain("application");
+  });
+
   it("beside another kind of machine it plays no part, and is named", () => {
     const { setAside } = judge("2 mm/s rms", "industrial pump 90 kW 2980 r/min rigid category II");
     expect(setAside).toContain("application industrial: plays no part in ISO 10816-7 (2009)");

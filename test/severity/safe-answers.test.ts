@@ -62,7 +62,6 @@ describe("a displacement of an unstated place", () => {
       "an acceleration": convertAmplitude(given, "g pk"),
       "a velocity converted twice": convertAmplitude(velocity, "in/s pk"),
       "a velocity after JSON": JSON.parse(JSON.stringify(velocity)),
-      "one whose value was replaced": { ...velocity, value: velocity.value * 1.01 },
       "a loop of displacement": currentLoop("0 to 200 um pp").reading(16.104, "mm/s rms", { at: "25 Hz" }),
       "a sensor of displacement": sensor("200 mV/mil").reading("1191.3 mV pp", "mm/s rms", { at: "25 Hz" }),
       "a difference of two": vectorDifference("0.1 mm/s rms at 25 Hz", velocity, 0),
@@ -73,6 +72,8 @@ describe("a displacement of an unstated place", () => {
       expect(judge(reading, `${machine}, shaft`).headline, name).toBe("zone D");
       expect(() => judge(reading, machine, { assume: "nothing" }), name).toThrow(/place/);
     }
+    // one whose value was replaced is refused before its place is asked for
+    expect(() => judge({ ...velocity, value: velocity.value * 1.01 }, machine)).toThrow(/a reading that was changed/);
     expect(judge([velocity, given], machine).headline).toBe(headline);
     expect(judgePoints([{ point: "DE-H", reading: velocity }], machine).headline).toBe(headline);
   });

@@ -297,6 +297,10 @@ const cases: Cases = {
   "classifier.index, not a number": () => rule.index(Number.NaN),
   "classifier.array, a text for the list": () => rule.array("1 2"),
   "classifier.array, a list for the zones": () => rule.array(new Float64Array(2), [0, 0]),
+  "classifier.array, zones over the readings": () => {
+    const readings = new Float64Array(8);
+    return rule.array(readings, new Uint8Array(readings.buffer, 4, 8));
+  },
   "classifier.array, zones for other readings": () => rule.array(new Float64Array(2), new Uint8Array(1)),
   "classifier.array, below zero": () => rule.array(Float64Array.of(1, -1)),
   "classifier.array, a level infinite": () => ruleOfLevels.array(Float64Array.of(95, Number.POSITIVE_INFINITY)),
