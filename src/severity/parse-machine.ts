@@ -2,6 +2,7 @@ import { cached, frozen, requireText, shown, VeladisError } from "../core/index"
 import { dimensionLength } from "./dimension-length";
 import { directedWords, requireNoDirection } from "./directions-in-words";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
+import { type PartSaid, partAfter } from "./facts-of-driver";
 import { frameAt } from "./frame-size";
 import { type Lead, leadAfter, requireNoNumeral } from "./left-over";
 import type { Machine } from "./machine";
@@ -119,6 +120,7 @@ function machineIn(written: string): Machine {
   let lead: Lead | undefined;
   let label: Lead | undefined;
   let neighbour: Neighbour | undefined;
+  let part: PartSaid = {};
   let gap = "";
   while (rest !== "") {
     const said = saidBy(rest, context);
@@ -131,6 +133,7 @@ function machineIn(written: string): Machine {
     else requireNoNumeral(label, said, words, line.slice(0, line.length - rest.length));
     neighbour = neighbourOf(neighbour, said, words, gap);
     requireNoPart(before, words, said.facts);
+    part = partAfter(part, said, words, gap);
     add(said, words);
     const says = said.plain === undefined ? said.didYouMean === undefined : phraseAt(rest) === undefined;
     const isApart = !/^\s/.test(rest.slice(said.length));
