@@ -17,7 +17,18 @@ const beginnings = /* @__PURE__ */ Object.freeze([
 
 /** Words for whoever it is, with an article or a number perhaps: `a colleague`, `engineer 2`, `second reader`. */
 const roles = /* @__PURE__ */ Object.freeze([
-  ...["colleague", "witness", "reader", "engineer", "inspector", "technician", "operator", "reviewer", "checker", "person"],
+  ...[
+    "colleague",
+    "witness",
+    "reader",
+    "engineer",
+    "inspector",
+    "technician",
+    "operator",
+    "reviewer",
+    "checker",
+    "person",
+  ],
 ]);
 const before = /* @__PURE__ */ Object.freeze([
   ...["a", "an", "the", "my", "our", "another", "other", "same", "first", "second", "third", "1st", "2nd", "3rd"],

@@ -208,7 +208,17 @@ describe("a printed value that differs", () => {
   });
 
   it.each([
-    ...["the same", "same person", "Same Person as above", "self", "myself", "idem", "see p. 12", "see above", "not yet"],
+    ...[
+      "the same",
+      "same person",
+      "Same Person as above",
+      "self",
+      "myself",
+      "idem",
+      "see p. 12",
+      "see above",
+      "not yet",
+    ],
     ...["pending", "to be done", "open", "missing", "unread", "still open", "still to be read", "someone else"],
     ...["colleague", "a colleague", "my colleague B", "witness", "signature", "second reader", "engineer 2"],
   ])("%j names nobody", (second) => {

@@ -198,6 +198,7 @@ const cases: Cases = {
   "machine, words that make two kinds of one": () => machine("compressor, screw, reciprocating"),
   "machine, a kind beside words that make another": () => machine("generator, diesel, pump"),
   "machine, a generator with its driver, which may be the set": () => machine("generator driven by gas turbine"),
+  "machine, a fact set aside that contradicts another": () => machine("fan flexible, beside rigid"),
   "machine, a fact beside its driver": () => machine("fan driven by motor on springs"),
   "machine, a driver of what nothing drives": () => machine("motor driven by diesel engine"),
   "machine, a driver that may be of several kinds": () => machine("generator, turbine driven"),
