@@ -46,6 +46,14 @@ function relevant(schemes: readonly Scheme[], known: KnownFacts, place: Scheme["
   return possible.filter(({ kind }) => (kind === "acceptance") === isNew);
 }
 
+/** True for a withdrawn scheme to which only a known speed outside those of a better one leads: its limits may be higher. */
+function isOldBySpeed(scheme: Scheme, all: readonly Scheme[], known: KnownFacts): boolean {
+  if (scheme.status !== "withdrawn") return false;
+  const { speed: _, ...rest } = known;
+  const better = all.slice(0, all.indexOf(scheme));
+  return better.some((one) => !isOpen(one, known) && isOpen(one, rest));
+}
+
 /** Walks through every combination of what the open facts may be; what is handed over is valid for that call only. */
 function walk(open: readonly FactPoints[], known: KnownFacts, visit: (completed: KnownFacts) => void): void {
   const completed: { [F in Fact]?: FactValue } = { ...known };
@@ -128,7 +136,10 @@ export function admittedSchemes(
   walk(open, scopeFacts(known), (completed) => {
     const first = possible.find((scheme) => isOpen(scheme, completed));
     // of schemes that the user names none goes before another
-    const those = precedence === "first" ? [first] : possible.filter((scheme) => isOpen(scheme, completed));
+    const isOld =
+      first !== undefined && !open.some(({ fact }) => fact === "speed") && isOldBySpeed(first, at[place], completed);
+    const those =
+      precedence === "first" ? (isOld ? [] : [first]) : possible.filter((scheme) => isOpen(scheme, completed));
     for (const one of those) {
       if (one === undefined) continue;
       const taken = found.get(one) ?? new Map<Fact, Set<FactValue>>(open.map(({ fact }) => [fact, new Set()]));

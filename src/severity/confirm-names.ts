@@ -6,7 +6,47 @@ const LONGEST = 80;
 /** Words that stand where nobody is named. */
 const nobody = /* @__PURE__ */ Object.freeze([
   ...["none", "na", "nil", "no", "yes", "nobody", "noone", "unknown", "notknown", "same", "ditto", "asabove", "tbd"],
+  ...["self", "myself", "himself", "herself", "idem", "open", "someone", "somebody", "someoneelse", "somebodyelse"],
+  ...["signature", "signed", "tobedone", "todo", "tobedetermined", "tobenamed", "tobeconfirmed", "nobodyelse", "me"],
 ]);
+
+/** Words that no name begins with: `same person`, `see page 3`, `not yet`, `still open`. */
+const beginnings = /* @__PURE__ */ Object.freeze([
+  ...["same", "see", "not", "still", "pending", "missing", "unread", "unsigned", "awaiting"],
+]);
+
+/** Words for whoever it is, with an article or a number perhaps: `a colleague`, `engineer 2`, `second reader`. */
+const roles = /* @__PURE__ */ Object.freeze([
+  ...[
+    "colleague",
+    "witness",
+    "reader",
+    "engineer",
+    "inspector",
+    "technician",
+    "operator",
+    "reviewer",
+    "checker",
+    "person",
+  ],
+]);
+const before = /* @__PURE__ */ Object.freeze([
+  ...["a", "an", "the", "my", "our", "another", "other", "same", "first", "second", "third", "1st", "2nd", "3rd"],
+]);
+
+/** True for words that stand where nobody is named. */
+function areNobody(words: readonly string[]): boolean {
+  const own = words.filter((word) => !before.includes(word) && !/^\p{N}+$/u.test(word));
+  const [first = "", ...more] = own;
+  if (nobody.includes(words.join("")) || own.length === 0) return true;
+  const [start = ""] = words[0] === "the" ? words.slice(1) : words;
+  return beginnings.includes(start) || (roles.includes(first) && more.every((word) => word.length === 1));
+}
+
+/** True for letters of two alphabets in one name, of which some look the same. */
+function isMixed(name: string): boolean {
+  return /\p{Script=Latin}/u.test(name) && /\p{Script=Cyrillic}|\p{Script=Greek}/u.test(name);
+}
 
 /** A text of one line that is not too long for small print. */
 function lineOf(given: unknown, what: string): string {
@@ -35,11 +75,12 @@ function wordsOf(name: string): string[] {
  */
 export function requireName(given: unknown, what: string): string {
   const name = lineOf(given, what);
-  const whole = wordsOf(name).join("");
+  const words = wordsOf(name);
+  const whole = words.join("");
   const isOne = /^(.)\1*$/u.test(whole);
-  if (whole.replace(/\P{L}/gu, "").length >= 2 && !isOne && !nobody.includes(whole)) return name;
+  if (whole.replace(/\P{L}/gu, "").length >= 2 && !isOne && !areNobody(words) && !isMixed(name)) return name;
   throw new VeladisError("syntax", {
-    expected: `${what}, with its letters, such as "J. Example"`,
+    expected: `${what}, with its letters, all of one alphabet, such as "J. Example"`,
     received: shown(given),
   });
 }
@@ -51,8 +92,10 @@ const titles = /* @__PURE__ */ Object.freeze([
 
 /** The words of a name without what stands in brackets and without titles; all of them where nothing else is left. */
 function properWords(name: string): string[] {
-  const all = wordsOf(name);
-  const proper = wordsOf(name.replace(/\([^()]*\)|\[[^[\]]*\]/g, " ")).filter((word) => !titles.includes(word));
+  // Müller and Mueller
+  const foldedWords = (text: string): string[] => wordsOf(text).map((word) => word.replace(/([aou])e/g, "$1"));
+  const all = foldedWords(name);
+  const proper = foldedWords(name.replace(/\([^()]*\)|\[[^[\]]*\]/g, " ")).filter((word) => !titles.includes(word));
   return proper.length > 0 ? proper : all;
 }
 
@@ -62,13 +105,28 @@ function isInitials(word: string, words: readonly string[]): boolean {
   return words.length > 1 && sorted([...word]) === sorted(words.map(([first = ""]) => first));
 }
 
+/** True for texts that one letter more, less or other makes the same. */
+function isOneLetterOff(one: string, other: string): boolean {
+  const [short, long] = one.length < other.length ? [one, other] : [other, one];
+  if (long.length - short.length > 1) return false;
+  let at = 0;
+  while (at < short.length && short[at] === long[at]) at++;
+  return short.slice(short.length === long.length ? at + 1 : at) === long.slice(at + 1);
+}
+
+/** True for words spelled nearly alike; initials that differ tell apart. */
+function areNear(words: readonly string[], others: readonly string[]): boolean {
+  const whole = (all: readonly string[]) => all.filter((word) => word.length > 1).join(" ");
+  return whole(words) !== whole(others) && isOneLetterOff(words.join(""), others.join(""));
+}
+
 /**
  * True for two names that may be of one person: `J. Example`, `EXAMPLE, J`, `Jo Example`, `JE` and `Dr J Example (retired)`.
  * First names that are both written out, and differ, tell two of one family apart.
  */
 function maySamePerson(one: string, other: string): boolean {
   const [words, others] = [properWords(one), properWords(other)];
-  if (words.join("") === others.join("")) return true;
+  if (words.join("") === others.join("") || areNear(words, others)) return true;
   if (isInitials(words.join(""), others) || isInitials(others.join(""), words)) return true;
   const shared = words.filter((word) => word.length > 1 && others.includes(word));
   const [less = [], more = []] = [words, others]
@@ -91,7 +149,7 @@ export function requireOther(given: unknown, first: string, what: string): strin
   const second = requireName(given, `${what} who else read it`);
   if (!maySamePerson(first, second)) return second;
   throw new VeladisError("out-of-range", {
-    expected: `${what} another person than the first, ${shown(first)}: both written out where initials are the same`,
+    expected: `${what} another person than the first, ${shown(first)}: both written out where initials are the same, and more than a letter apart`,
     received: shown(second),
   });
 }

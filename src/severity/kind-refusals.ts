@@ -16,6 +16,16 @@ export function twoKinds(a: string, b: string): VeladisError {
   });
 }
 
+/** The refusal of a generator whose driver is told: the set has other limits, and higher ones, than a generator alone. */
+export function setOrGenerator(written: string, driver: string): VeladisError {
+  const set = `generating set driven by ${driver}`;
+  return new VeladisError("missing-fact", {
+    expected: `type: what was read, ${shown(set)} for the set as a whole or ${shown(written)} without its driver for the generator alone`,
+    received: `${shown(written)} and ${shown(driver)}`,
+    fact: "type",
+  });
+}
+
 /** Refuses a kind of compressor that is put together beside a word for another build: `centrifugal`, `reciprocating`. */
 export function requireOneBuild(
   { written, words }: Unit,

@@ -1,5 +1,5 @@
 import { isKindWord, type Name, namedWith, narrowest, type Unit, wordsIn } from "./kind-names";
-import { otherKind, requireOneBuild, requireOneKind, twoKinds } from "./kind-refusals";
+import { otherKind, requireOneBuild, requireOneKind, setOrGenerator, twoKinds } from "./kind-refusals";
 import type { KindSaid, WordsAside } from "./kind-said";
 import type { Beside } from "./machine-beside";
 import { kindsOf, type MachineType } from "./machine-types";
@@ -99,9 +99,10 @@ function oneSaid(typed: readonly (Unit & { type: MachineType })[], said: Said): 
 }
 
 /**
- * The kind of machine that words say in whatever order: `compressor, screw`, `generator driven by a diesel engine`.
+ * The kind of machine that words say in whatever order: `compressor, screw`, `generating set driven by a diesel engine`.
  *
- * @throws {@link VeladisError} `syntax` for two kinds, and for words that make another kind of the one that is said
+ * @throws {@link VeladisError} `syntax` for two kinds, and for words that make another kind of the one that is said;
+ *   `missing-fact` for a generator with what drives it, which may be the generator alone or the set
  */
 export function kindFound(
   kinds: readonly KindSaid[],
@@ -119,6 +120,10 @@ export function kindFound(
   if (other !== undefined) throw twoKinds(written, other.madeOf.join(", "));
   const apart = typed.find((unit) => !kindsOf(type).includes(unit.type) && !madeOf.includes(unit.written));
   if (apart !== undefined) throw twoKinds(written, apart.written);
+  const alone = typed.find((unit) => unit.type === "generator" && madeOf.includes(unit.written));
+  // a wind turbine has its generator as a part in its own table
+  if (alone !== undefined && type !== "generator" && type !== "wind turbine")
+    throw setOrGenerator(alone.written, madeOf.filter((word) => word !== alone.written).join(" "));
   const kind = { value: type, written };
   requireOneKind(
     kind,

@@ -1,7 +1,9 @@
 import { cached, frozen, requireText, shown, VeladisError } from "../core/index";
+import { besideStranger, requireNoOther, type SetAside, strangerAfter } from "./beside-stranger";
 import { dimensionLength } from "./dimension-length";
 import { directedWords, requireNoDirection } from "./directions-in-words";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
+import { type PartSaid, partAfter } from "./facts-of-driver";
 import { frameAt } from "./frame-size";
 import { type Lead, leadAfter, requireNoNumeral } from "./left-over";
 import type { Machine } from "./machine";
@@ -119,6 +121,9 @@ function machineIn(written: string): Machine {
   let lead: Lead | undefined;
   let label: Lead | undefined;
   let neighbour: Neighbour | undefined;
+  let part: PartSaid = {};
+  let stranger = "";
+  const aside: SetAside[] = [];
   let gap = "";
   while (rest !== "") {
     const said = saidBy(rest, context);
@@ -131,7 +136,11 @@ function machineIn(written: string): Machine {
     else requireNoNumeral(label, said, words, line.slice(0, line.length - rest.length));
     neighbour = neighbourOf(neighbour, said, words, gap);
     requireNoPart(before, words, said.facts);
-    add(said, words);
+    part = partAfter(part, said, words, gap);
+    const taken = besideStranger(said, rest, stranger, gap);
+    if (taken !== said) aside.push({ facts: said.facts ?? {}, words });
+    stranger = strangerAfter(stranger, taken, words, gap);
+    add(taken, words);
     const says = said.plain === undefined ? said.didYouMean === undefined : phraseAt(rest) === undefined;
     const isApart = !/^\s/.test(rest.slice(said.length));
     before = says || isApart || !/^[\p{L}‐‑-]+$/u.test(words) ? "" : words;
@@ -140,7 +149,9 @@ function machineIn(written: string): Machine {
     rest = behind.replace(BETWEEN, "");
     gap = behind.slice(0, behind.length - rest.length);
   }
-  return machine();
+  const found = machine();
+  requireNoOther(found, aside);
+  return found;
 }
 
 /** The kind of machine that a line says; undefined where none is said or the line is refused. */
@@ -169,8 +180,8 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * such as `group 2`, `class between bearings`, `BV-3`. A label runs to the next fact or comma; one that holds the words
  * of a fact stands in quotation marks: `part "cylinder (rod)"`.
  *
- * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a single word such
- * as `flexible` right before it, nor a kind of machine right behind it (`flexible pipe`, `heat pump`); `notUnderstood`
+ * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a fact in words
+ * or a label such as `flexible` or `category II` before or behind it up to a comma, nor a kind of machine right behind it (`flexible pipe`, `heat pump`); `notUnderstood`
  * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
  * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. So is
  * `shaft` beside a power (`90 kW at shaft`), and a place that makes another machine (`generator in diesel hall`). What a word
@@ -179,7 +190,8 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a second value of a label
  *   (`category II / I`), for a word that makes
  *   another kind of a machine (`pump, diesel`), for a word that leaves
- *   a fact open (not, up to, about, max, or, `<`, `?` ...), and for `new` or `shaft` before a word that is not understood; `not-a-number` for a
+ *   a fact open (not, up to, about, max, or, `<`, `?` ...), and for `new` or `shaft` before a word that is not understood; a fact without a comma beside the name of
+ *   another machine (`driven by motor on springs`); `missing-fact` for a generator with its driver; `not-a-number` for a
  *   comma that may be decimal or not; `out-of-range` for a range that falls, or poles that the speed does not fit
  * @example
  * ```ts

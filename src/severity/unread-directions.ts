@@ -15,9 +15,20 @@ function directed(point: string): { bearing: string; mark: string; direction: st
   return { bearing, mark, direction: words[last.toLowerCase()] ?? last.toUpperCase() };
 }
 
-/** The direction in which a point was read; undefined where its name says none. */
+/** The end of a machine that a name ends with: `DE`, `motor NDE`, `drive end`; a number or a single letter stands alone. */
+const END =
+  /^(?:(?:.*[\s_/.-])?(?:N?DE|FE|[IO]B|(?:(?:non?|anti)[\s-]?)?driven?[\s-]end|free[\s-]end|inboard|outboard)|(?:bearing|brg|B)?[\s.#-]*[1-9]\d?|[DN])$/i;
+
+/** A direction among the words of a name. */
+const AMONG = /(?:^|[\s_/.-])(?:horizontal|vertical|axial|[HVA])(?=$|[\s_/.-])/i;
+
+/**
+ * The direction in which a point was read, where its name is an end of a machine and one direction; undefined otherwise: in
+ * `FAN-A` or `P-101-A` the letter may be which of several machines it is.
+ */
 export function directionOf(point: string): Direction | undefined {
-  const way = directed(point)?.direction;
+  const { bearing = "", direction: way } = directed(point.trim()) ?? {};
+  if (!END.test(bearing) || AMONG.test(bearing)) return undefined;
   return (Object.keys(words) as Direction[]).find((one) => words[one] === way);
 }
 

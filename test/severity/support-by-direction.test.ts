@@ -106,3 +106,28 @@ describe("a support by direction", () => {
     expect(parseMachine(line)).not.toHaveProperty("byDirection");
   });
 });
+
+describe("a letter in the name of a point", () => {
+  const told = "motor 400 kW 1480 r/min rigid horizontally, flexible vertically, flexible axially";
+  const taken = (point: string) => judgePoints(`${point} 4 mm/s rms`, told).points[0]?.verdict.assumedFacts.join();
+
+  it.each(["P-101-A", "Bearing-A", "FAN-A", "LINE-V", "UNIT 2-V", "DE-H-A", "P-101-A DE-V", "FAN vertical"])(
+    "%s is no direction: the lower limits are taken, and named",
+    (point) => {
+      expect(taken(point)).toContain("direction of the reading: not given");
+    },
+  );
+
+  it.each([
+    ["DE-A", "axial"],
+    ["motor NDE V", "vertical"],
+    ["1H", "horizontal"],
+    ["bearing 2 V", "vertical"],
+    ["B1-A", "axial"],
+    ["D-V", "vertical"],
+    ["outboard axial", "axial"],
+    ["non-drive end-H", "horizontal"],
+  ])("%s is %s, behind an end of the machine", (point, way) => {
+    expect(taken(point)).toContain(`${way} reading`);
+  });
+});
