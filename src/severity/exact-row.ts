@@ -57,7 +57,7 @@ export function exactCriterion(
   }
   if (found !== undefined) return [found, unjudged];
   throw new VeladisError("wrong-detector", {
-    expected: `a reading in a quantity and by a detector that ${named(scheme)} limits`,
+    expected: `a quantity and a detector that ${named(scheme)} limits`,
     received: shown(as),
     allowed: criteria.map((one) => one.as),
   });

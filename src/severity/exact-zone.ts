@@ -69,9 +69,9 @@ function cautionsOf(band: ExactZone["band"], peakMeans: PeakMeaning | undefined,
   const told: string[] = [];
   const isInside = (one: number): boolean => band === null || (one / 60 >= band[0] && one / 60 <= band[1]);
   if (![speed ?? []].flat().every((one) => isInside(one as number))) {
-    told.push("the running frequency lies outside the measuring band");
+    told.push("running speed outside the measuring band");
   }
-  if (peakMeans === "open") told.push("the table leaves open which peak: judge the larger");
+  if (peakMeans === "open") told.push("which peak is left open: judge the larger");
   if (peakMeans === "rms") told.push("the table means 1.414 x RMS");
   return told;
 }
@@ -121,7 +121,7 @@ function usualOf({ kind, place }: Scheme, known: KnownFacts): UsualCase {
  * ```
  */
 export function exactZone(value: number, from: PlainType, options: ExactZoneOptions): ExactZone {
-  const form = "options such as { scheme, machine }";
+  const form = "{ scheme, machine }";
   const { scheme: sealed, machine = {} } = requireKnownOptions(options, keys, { what: "an option of exactZone", form });
   const reading = requireNonNegative(value, "an amplitude of zero or more", { parameter: "value" });
   const { unit, detector, quantity } = inPlace({ parameter: "from" }, () => plainType(from));

@@ -27,7 +27,7 @@ function checkedNumber(given: unknown, what: string, place: ErrorPlace): FactVal
  */
 export function plainFacts(machine: KnownFacts): KnownFacts {
   const machinePlace = { parameter: "options", option: "machine" };
-  const form = 'facts of a machine such as { power: 90, support: "rigid" }';
+  const form = "facts such as { power: 90 }";
   requireKnownOptions(machine, facts, { what: "a fact about a machine", form, place: machinePlace });
   const known: { [F in Fact]?: FactValue } = {};
   for (const [name, given] of Object.entries(machine) as [Fact, unknown][]) {
