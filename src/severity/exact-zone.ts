@@ -71,7 +71,7 @@ function cautionsOf(band: ExactZone["band"], peakMeans: PeakMeaning | undefined,
   if (![speed ?? []].flat().every((one) => isInside(one as number))) {
     told.push("running speed outside the measuring band");
   }
-  if (peakMeans === "open") told.push("which peak is left open: judge the larger");
+  if (peakMeans === "open") told.push("the peak is open: judge the larger");
   if (peakMeans === "rms") told.push("the table means 1.414 x RMS");
   return told;
 }
