@@ -19,9 +19,9 @@ const promised: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   veladis: { parseAmplitude: 6400, format: 7872, converter: 7296 },
   "veladis/sensor": { sensor: 12_416, currentLoop: 12_416 },
   "veladis/severity": { iso10816Part3Of2009: 2368, parseMachine: 23_744, defineScheme: 10_240 },
-  "veladis/protection": { TripLogic: 19_840, checkAgainstKnown: 22_592, baseline: 16_128 },
+  "veladis/protection": { TripLogic: 19_840, checkAgainstKnown: 22_592, baseline: 16_320 },
   "veladis/signal": { overall: 12_544, spectrum: 11_328, windows: 1536 },
-  "veladis/chart": { severityBar: 16_128, spectrumChart: 7680 },
+  "veladis/chart": { severityBar: 16_320, spectrumChart: 7680 },
   "veladis/mathjs": { registerAmplitudes: 17_600, newSession: 896 },
   "veladis/sql": { toSql: 10_240 },
   // judging by a scheme of one's own
