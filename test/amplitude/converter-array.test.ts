@@ -133,7 +133,7 @@ describe("converter().array", () => {
     expect("factor" in toLevel).toBe(false);
     expect([...toLevel.array(Float64Array.of(1e-6, 1e-3))]).toEqual([0, 60].map((level) => expect.closeTo(level, 12)));
     expect(codeAndExpectedOf(() => toLevel.array(Float64Array.of(1, 0)))).toBe(
-      "not-positive: an amplitude above zero: zero has no level at index 1",
+      "not-positive: an amplitude above zero at index 1",
     );
     expect(codeAndExpectedOf(() => toLevel.array(ramp(2), ramp(3)))).toMatch(/^length-mismatch/);
   });
