@@ -13,7 +13,7 @@ import type { KnownFacts } from "./machine";
 import { kilowattsPer } from "./size";
 
 /** A power in kW, one of exactly an edge in horsepower as the edge in kW: 5 hp is 3.73 kW, and not beyond 3.7 kW. */
-function heldAgainstEdges(power: number): number {
+function powerAtEdges(power: number): number {
   return edgesInHorsepower.find(([horsepower]) => same(power, horsepower * kilowattsPer.hp))?.[1] ?? power;
 }
 
@@ -24,7 +24,7 @@ function heldAgainstEdges(power: number): number {
 function openCategories({ type, application, power }: KnownFacts): CategoriesByPower | undefined {
   if ((type !== undefined && type !== "fan") || application === undefined) return undefined;
   const [low, high] = (
-    power === undefined ? [1e-9, Number.MAX_VALUE] : [power, power].flat().map((one) => heldAgainstEdges(one as number))
+    power === undefined ? [1e-9, Number.MAX_VALUE] : [power, power].flat().map((one) => powerAtEdges(one as number))
   ) as [number, number];
   const row: CategoriesByPower = fanApplications[application as FanApplication];
   return row.filter(([, range]) => !isBeyond(range, low, high));
