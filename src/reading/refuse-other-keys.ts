@@ -8,6 +8,7 @@ const elsewhere: Readonly<Record<string, string>> = /* @__PURE__ */ Object.freez
   at: "hertz",
   frequency: "hertz",
   hz: "hertz",
+  Hz: "hertz",
   uncertainty: UNCERTAIN,
   u: UNCERTAIN,
   U: UNCERTAIN,
