@@ -15,6 +15,8 @@ import { plant } from "./plant.mjs";
 
 const { values } = parseArgs({ options: { rows: { type: "string", default: "10000000" } } });
 const ROWS = Number(values.rows);
+/** The program by which Debian installs. */
+const INSTALLER = "apt-get";
 const types = { text: "Nullable(String)", real: "Nullable(Float64)", whole: "Nullable(Int32)" };
 const folder = mkdtempSync(join(tmpdir(), "veladis-cluster-"));
 
@@ -27,7 +29,7 @@ function serverProgram() {
       ["update", "-qq"],
       ["install", "-y", "-qq", "clickhouse-server"],
     ]) {
-      if (spawnSync("apt-get", args, { env, stdio: ["ignore", "ignore", "inherit"] }).status !== 0) {
+      if (spawnSync(INSTALLER, args, { env, stdio: ["ignore", "ignore", "inherit"] }).status !== 0) {
         throw new Error("clickhouse-server could not be installed");
       }
     }

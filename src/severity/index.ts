@@ -31,7 +31,6 @@ export {
 } from "./judge-points";
 export type { Judgement } from "./judgement";
 export { type LimitName, limitNames, type SchemeKind, type Zone, type ZonesByKind, zoneWord } from "./kinds";
-export type { LadderRow } from "./ladder-rows";
 export type { Limit, PrintedLimit } from "./limit";
 export { type Ceilings, type CriterionLimits, type LimitsForOptions, limitsFor } from "./limits-for";
 export type { FactValue, KnownFacts, Machine, NotUnderstood, PowerRange, RatedPower, SpeedRange } from "./machine";
@@ -39,7 +38,6 @@ export { conditionText } from "./machine-class";
 export {
   type MachineClassifier,
   type MachineClassifierOptions,
-  type MachineLadder,
   machineClassifier,
   machineLadder,
 } from "./machine-classifier";

@@ -6,7 +6,7 @@ import type { WrittenAs } from "../delimited/written-as";
 import { openFile } from "./open-file";
 
 /** A row of a list that names no machine, with its line. */
-export interface RefusedRow {
+interface RefusedRow {
   readonly line: number;
   readonly error: VeladisError;
 }
