@@ -26,7 +26,7 @@ export interface ListColumns {
   readonly words: readonly string[];
 }
 
-/** The words on a machine, each cell behind the one before; of a column that is read because no other was told, with its heading. */
+/** The words on a machine: the cells of its columns that are not empty, with commas between. */
 function wordsOf(cells: readonly string[], columns: readonly number[]): string {
   return columns
     .map((column) => (cells[column] as string).trim())
