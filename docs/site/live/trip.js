@@ -52,9 +52,9 @@ export function trip(place) {
           coil: coil.read(),
         };
         const list = levelList(levels.read());
-        const at = reset.text().trim() === "" ? undefined : secondsOf(reset.text(), "Reset by hand at");
-        if (at > list.length) throw lateReset(reset.text(), list.length);
-        const commands = at === undefined ? [] : [{ at, do: "reset" }];
+        const time = reset.text().trim() === "" ? undefined : secondsOf(reset.text(), "Reset by hand at");
+        if (time > list.length) throw lateReset(reset.text(), list.length);
+        const commands = time === undefined ? [] : [{ time, do: "reset" }];
         const events = new TripLogic(settings).run(list, 1, { excursions: true, commands });
         chart.show((width) => tripTimeline({ width, settings, levels: list, dt: 1, commands }));
         const tripped = events.find(({ event }) => event === "trip");
