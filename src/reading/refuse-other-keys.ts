@@ -67,7 +67,7 @@ const besides: Readonly<Record<string, string>> = /* @__PURE__ */ Object.freeze(
   rate: "band",
   count: "band",
   seconds: "band",
-  settled: "band",
+  settlingTime: "band",
   resolution: "band",
   densityUnit: "band",
   peak: "densityUnit",

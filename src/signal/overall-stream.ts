@@ -15,7 +15,7 @@ import { deadChannel, finiteSamples, requireSamplingRate, type Samples } from ".
 /** What a stream needs to be told: as for {@link overall}, less what needs the whole record. */
 export interface OverallStreamOptions extends Pick<OverallOptions, "rate" | "unit" | "band" | "as" | "order"> {
   /** Seconds at the start that do not count; if not given, until a transient has died down to a ten-thousandth. */
-  readonly settle?: number;
+  readonly settlingTime?: number;
 }
 
 /** An overall level in the making. */
@@ -71,7 +71,7 @@ const keys: Readonly<Record<keyof OverallStreamOptions, true>> = /* @__PURE__ */
   band: true,
   as: true,
   order: true,
-  settle: true,
+  settlingTime: true,
 });
 
 /**
@@ -87,7 +87,7 @@ const keys: Readonly<Record<keyof OverallStreamOptions, true>> = /* @__PURE__ */
  * The first sample is taken off all of them, so that gravity and offset start no transient.
  *
  * @throws {@link VeladisError} `not-positive` for the rate, `out-of-range` for the band or for an order that leaves no
- *   slope at 0 Hz (2 for one integration, 3 for two, at the least), `negative` for `settle`, `unknown-unit`,
+ *   slope at 0 Hz (2 for one integration, 3 for two, at the least), `negative` for `settlingTime`, `unknown-unit`,
  *   `unknown-detector`, `missing-detector`
  * @example
  * ```ts
@@ -104,7 +104,7 @@ const keys: Readonly<Record<keyof OverallStreamOptions, true>> = /* @__PURE__ */
  * }
  * const level = stream.read();
  * format(level); // => "11.1 mm/s rms"
- * level.settled.toFixed(1); // => "0.3"
+ * level.settlingTime.toFixed(1); // => "0.3"
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {
@@ -120,11 +120,13 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
   const order = requireFilterOrder(options.order ?? DEFAULT_ORDER, 1 + Math.max(0, -steps));
   const band = requireBand(options.band, rate, 0);
   const filter = bandFilter({ band, order, rate, steps, blockLength: BLOCK });
-  const settle =
-    options.settle === undefined
+  const settling =
+    options.settlingTime === undefined
       ? filter.settling
       : Math.ceil(
-          requireNonNegative(options.settle, "a settling time of zero or more, in s", { option: "settle" }) * rate,
+          requireNonNegative(options.settlingTime, "a settling time of zero or more, in s", {
+            option: "settlingTime",
+          }) * rate,
         );
   const factor = unitFactor(unit, answer.unit);
   const block = new Float64Array(BLOCK);
@@ -140,7 +142,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
 
   const drain = (): void => {
     filter.run(block, filled);
-    const first = Math.min(filled, Math.max(0, settle - (taken - filled)));
+    const first = Math.min(filled, Math.max(0, settling - (taken - filled)));
     addToSums(part, block, first, filled);
     filled = 0;
   };
@@ -170,7 +172,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
   const reading = (sums: FoldedSums, changed: number): FilterOverall => {
     if (sums.count === 0) {
       throw new VeladisError("missing-fact", {
-        expected: `samples beyond the ${settle} (${(settle / rate).toFixed(3)} s) in which the filter settles`,
+        expected: `samples beyond the ${settling} (${(settling / rate).toFixed(3)} s) in which the filter settles`,
         received: counted(taken, "sample"),
       });
     }
@@ -186,7 +188,7 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
       rate,
       count: sums.count,
       seconds: sums.count / rate,
-      settled: settle / rate,
+      settlingTime: settling / rate,
     });
   };
 

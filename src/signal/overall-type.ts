@@ -57,5 +57,5 @@ export interface SpectrumOverall extends Overall {
 export interface FilterOverall extends Overall {
   readonly method: "filter";
   /** Seconds at the start that were not counted, while the filter settled. */
-  readonly settled: number;
+  readonly settlingTime: number;
 }

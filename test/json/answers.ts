@@ -113,7 +113,7 @@ export const makers: readonly (readonly [kind: AnswerKind, name: string, make: (
     "overall",
     "overallStream",
     (g) => {
-      const stream = overallStream({ ...shape, band: [10, 400], as: "g rms", settle: 0.01 });
+      const stream = overallStream({ ...shape, band: [10, 400], as: "g rms", settlingTime: 0.01 });
       stream.push(samples(g));
       return stream.read();
     },

@@ -439,7 +439,7 @@ const g = on(signal);
 const spectrum = (): Loose => structuredClone(signal.spectrum(samples, { ...(shape as Loose), segment: 32 }));
 const density = (): Loose => structuredClone(signal.density(samples, { ...(shape as Loose), segment: 32 }));
 const averaging = { ...shape, segment: 32, overlap: 0.5, window: "hann", detrend: "mean" };
-const stream = { ...shape, band: [10, 400], as: "mm/s rms", order: 4, settle: 0.01 };
+const stream = { ...shape, band: [10, 400], as: "mm/s rms", order: 4, settlingTime: 0.01 };
 const withSpectrum = (name: string, ...more: unknown[]): Call => ({
   name,
   args: () => [spectrum(), ...structuredClone(more)],

@@ -48,7 +48,7 @@ describe("one object serves many users at a time", () => {
 });
 
 describe("streams share tables, but nothing that they write to", () => {
-  const levelStream = () => overallStream({ rate, unit: "g", band: [10, 400], as: "mm/s rms", settle: 0.5 });
+  const levelStream = () => overallStream({ rate, unit: "g", band: [10, 400], as: "mm/s rms", settlingTime: 0.5 });
   const lineStream = () => spectrumStream({ rate, unit: "g", segment: 500 });
 
   it.each([["levels", levelStream] as const, ["spectra", lineStream] as const])(

@@ -163,7 +163,7 @@ describe("a stream", () => {
     (as) => {
       const rate = 10240;
       const x = tones(rate * 20, rate, [1, 10], [0.5, 12.5], [0.7, 100, 1], [2, 1000, 2], [0.4, 640]);
-      const stream = overallStream({ ...options, rate, as, settle: 2 });
+      const stream = overallStream({ ...options, rate, as, settlingTime: 2 });
       stream.push(x);
       const whole = overall(x, { ...options, rate, as, edges: "-3 dB" });
       expectClose(stream.read().value, whole.value, as.endsWith("rms") ? 2e-4 : 2e-2);
@@ -178,7 +178,7 @@ describe("a stream", () => {
       ["um", "mm/s rms"],
       ["um", "g rms"],
     ] as const) {
-      const stream = overallStream({ ...options, rate, unit, as, settle: 2 });
+      const stream = overallStream({ ...options, rate, unit, as, settlingTime: 2 });
       stream.push(x);
       expectClose(stream.read().value, overall(x, { ...options, rate, unit, as, edges: "-3 dB" }).value, 3e-4);
     }
@@ -193,7 +193,7 @@ describe("a stream", () => {
     });
     expectClose(levels[0], convert(1, "g pk", "mm/s rms", { at: "50 Hz" }), 1e-3);
     expectClose(levels[1], 2 * (levels[0] as number), 2e-2);
-    expect(stream.read().count).toBe(30 * rate - Math.round(stream.read().settled * rate));
+    expect(stream.read().count).toBe(30 * rate - Math.round(stream.read().settlingTime * rate));
   });
 
   it("of a spectrum gives the same as the whole", () => {

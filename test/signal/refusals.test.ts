@@ -85,7 +85,7 @@ const cases: readonly Case[] = [
   ["stream: order that leaves no slope", "out-of-range", () => overallStream({ ...options, order: 1 })],
   ["stream: order for two integrations", "out-of-range", () => overallStream({ ...options, as: "um rms", order: 2 })],
   ["stream: band to half the rate", "out-of-range", () => overallStream({ ...options, band: [10, 500] })],
-  ["stream: negative settling", "negative", () => overallStream({ ...options, settle: -1 })],
+  ["stream: negative settling", "negative", () => overallStream({ ...options, settlingTime: -1 })],
   ["spectrum stream: no segment full", "missing-fact", () => { const s = spectrumStream({ rate: 1, unit: "g", segment: 8 }); s.push([1, 2]); s.read(); }],
   ["spectrum stream: constant", "sensor-fault", () => { const s = spectrumStream({ rate: 1, unit: "g", segment: 8 }); s.push(new Float64Array(9).fill(0.1)); s.read(); }],
 

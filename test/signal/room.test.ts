@@ -37,7 +37,7 @@ describe("a stream answers no sooner than a whole record does", () => {
   // one period of 10 Hz at 1000 samples a second is 100 samples
   it.each([2, 14, 50, 99, 100, 101, 250])("%d samples", (count) => {
     const samples = wave.subarray(0, count);
-    const stream = overallStream({ ...options, settle: 0 });
+    const stream = overallStream({ ...options, settlingTime: 0 });
     stream.push(samples);
     const own = refusal(() => stream.read());
     expect(own).toBe(refusal(() => overall(samples, options)));
@@ -46,7 +46,7 @@ describe("a stream answers no sooner than a whole record does", () => {
   });
 
   it("counts from where the filter has settled", () => {
-    const stream = overallStream({ ...options, settle: 1 });
+    const stream = overallStream({ ...options, settlingTime: 1 });
     stream.push(wave.subarray(0, 1099));
     expect(refusal(() => stream.read())).toMatch(/^out-of-range: .* a longer record \(1\/10 s at the least\)/);
     stream.push(wave.subarray(1099, 1100));
@@ -54,7 +54,7 @@ describe("a stream answers no sooner than a whole record does", () => {
   });
 
   it("a last block that is too short is refused, and is not lost", () => {
-    const stream = overallStream({ ...options, settle: 0 });
+    const stream = overallStream({ ...options, settlingTime: 0 });
     stream.push(wave.subarray(0, 500));
     expect(stream.take().count).toBe(500);
     stream.push(wave.subarray(500, 560));
@@ -71,7 +71,7 @@ describe("a stream answers no sooner than a whole record does", () => {
         [least - 1, false],
         [least, true],
       ] as const) {
-        const stream = overallStream({ ...options, band: [low, 400], settle: 0 });
+        const stream = overallStream({ ...options, band: [low, 400], settlingTime: 0 });
         stream.push(wave.subarray(0, count));
         expect(refusal(() => stream.read()) === "answers", `${count} samples from ${low} Hz`).toBe(answers);
       }

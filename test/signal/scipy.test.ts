@@ -156,7 +156,7 @@ describe("filters against SciPy", () => {
     const x = invented(40000, 5120);
     const options = { rate: 5120, unit: "m/s2", band: row.band as [number, number], order: row.order } as const;
     const read = (as: "m/s2 rms" | "m/s rms" | "m rms"): number => {
-      const stream = overallStream({ ...options, as, settle: row.settle });
+      const stream = overallStream({ ...options, as, settlingTime: row.settle });
       stream.push(x);
       return stream.read().value;
     };

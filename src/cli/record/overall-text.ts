@@ -26,7 +26,7 @@ function howText({ levels: [level] }: Analysis): string {
   const how =
     level.method === "spectrum"
       ? `spectrum of the whole record, ${level.window} window, ${level.detrend === "none" ? "nothing" : level.detrend === "mean" ? "mean" : "straight line"} taken off`
-      : `causal filter, the first ${level.settled.toFixed(2)} s not counted`;
+      : `causal filter, the first ${level.settlingTime.toFixed(2)} s not counted`;
   return `overall from ${low} to ${high} Hz, ${edges}; ${how}`;
 }
 
