@@ -278,10 +278,10 @@ describe("the order of words", () => {
   const ranks: readonly string[] = ["A", "AB", "B", "C", "D"];
 
   /** The worst zone; undefined where it is refused. */
-  const worstOf = (line: string): { kind: string; worst: string } | undefined => {
+  const worstOf = (line: string): { kind: string; worst: string; setAside: readonly string[] } | undefined => {
     try {
-      const { kind, worst } = judge("4 mm/s rms", line);
-      return { kind, worst };
+      const { kind, worst, setAside } = judge("4 mm/s rms", line);
+      return { kind, worst, setAside };
     } catch (error) {
       if (error instanceof VeladisError) return undefined;
       throw error;
@@ -313,11 +313,16 @@ describe("the order of words", () => {
         expect(shuffled, told).toBe(kind);
         const [plain, verdict] = [worstOf(line), worstOf(other)];
         if (verdict === undefined) return;
+        if (plain === undefined) {
+          // what makes the line one to refuse stands behind a word that is not understood here, and is named
+          expect(verdict.setAside.join(), told).toContain("not understood");
+          return;
+        }
         same++;
-        expect(verdict.kind, told).toBe(plain?.kind);
+        expect(verdict.kind, told).toBe(plain.kind);
         expect(zoneWord("zones", verdict.worst)).toBeTruthy();
         if (verdict.kind === "zones")
-          expect(ranks.indexOf(verdict.worst), told).toBeGreaterThanOrEqual(ranks.indexOf(plain?.worst as string));
+          expect(ranks.indexOf(verdict.worst), told).toBeGreaterThanOrEqual(ranks.indexOf(plain.worst));
       }),
       { numRuns: 4000 },
     );
