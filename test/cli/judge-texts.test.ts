@@ -28,7 +28,7 @@ describe("schemes --machine", () => {
 
 describe("judge --background", () => {
   it("names the source of the rule and how it is known, only where a reading at rest is given", async () => {
-    const args = ["judge", "3 mm/s rms", "--machine", "pump 90 kW 2980 r/min category II"];
+    const args = ["judge", "3 mm/s rms", "--machine", "pump 90 kW 2980 r/min category II", "--full"];
     const { out } = await veladis([...args, "--background", "1.2 mm/s rms"]);
     expect(out.replace(/\s+/g, " ")).toMatch(
       / source ISO 10816-7:2009.* background: Lloyd's Register, Ship Vibration and Noise Guidance Notes; chapter 7, section 1\.3.*\(quoted\) caution/,

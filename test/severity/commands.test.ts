@@ -27,7 +27,9 @@ async function run(command: "judge" | "schemes", args: string[], piped?: string,
   return { out, err, code };
 }
 
-const judge = (args: string[], piped?: string, colour?: boolean) => run("judge", args, piped, colour);
+/** The whole answer of one reading, one line of each that is piped. */
+const judge = (args: string[], piped?: string, colour?: boolean) =>
+  run("judge", piped !== undefined || args.includes("--json") ? args : [...args, "--full"], piped, colour);
 const schemes = (args: string[]) => run("schemes", args);
 
 describe("veladis judge", () => {

@@ -4,7 +4,7 @@ import { veladis } from "../cli/in-process";
 
 const fan = "fan 400 kW 1485 r/min";
 const printed = async (reading: string, machine: string) =>
-  (await veladis(["judge", reading, "--machine", machine])).out.replace(/\s+/g, " ");
+  (await veladis(["judge", reading, "--machine", machine, "--full"])).out.replace(/\s+/g, " ");
 
 // 25 % above excitation: ISO 10816-3 as a motor maker's manual quotes it; unknown is rigid: Lloyd's Register guidance 7, 2.5
 describe("the rule that gave a machine its support", () => {

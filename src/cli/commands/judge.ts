@@ -13,6 +13,7 @@ import { changeFromBaseline, type Judgement, judgePoints, namesPoints, type Verd
 import type { Io } from "../input/io";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
+import { fullAnswer } from "../options/full-answer";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
 import { schemeAmong, statedScheme } from "../options/named-scheme";
 import type { ParsedOptions } from "../options/option-row";
@@ -24,6 +25,7 @@ import { type Explained, explainedSteps, explainedText } from "../print/explaine
 import { jsonLine } from "../print/json-line";
 import { judgementText } from "../print/judgement-text";
 import { pointsText } from "../print/points-text";
+import { tableNotes } from "../print/table-notes";
 import { pointsLine, verdictLine } from "../print/verdict-line";
 import { withinLine, withinText } from "../print/within-text";
 import { answerLines } from "./answer-lines";
@@ -71,6 +73,7 @@ export async function judgeReadings(
 ): Promise<number> {
   const digits = digitsOf(values.digits);
   const { machine, since, explain, json, uncertainty, rule } = values;
+  const full = fullAnswer(values);
   const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);
   const scheme = await statedScheme(values.scheme, machine, schemes);
   const crest = values["crest-factor"];
@@ -89,6 +92,7 @@ export async function judgeReadings(
           assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
         });
+  const page = { digits, full, colour: io.colour, notes: tableNotes(scheme ? [scheme] : schemes) };
   const withinOf = (reading: string | Amplitude, verdict: Verdict): ZonesWithin | undefined => {
     const isKnown = typeof reading === "object" && isUncertain(reading.history ?? []);
     requireFits(isKnown, values);
@@ -118,7 +122,7 @@ export async function judgeReadings(
       return verdictLine(written, verdict, digits, within && withinLine(within, digits)) + steps;
     }
     const middle = within && { within: withinText(within, digits) };
-    const text = judgementText(verdict, { written, digits, colour: io.colour, ...middle });
+    const text = judgementText(verdict, { ...page, written, ...middle });
     return `${text}${change === undefined ? "" : changeText(change, digits)}${steps}`;
   };
   const ofPoints = (written: string, form: Form, extra: object): string => {
@@ -140,7 +144,7 @@ export async function judgeReadings(
       return jsonLine("points verdict", answer, { ...extra, written, text, ...explainedSteps(explain, ...explained) });
     }
     const steps = explain ? explainedText(explained) : "";
-    return (form === "line" ? pointsLine(answer, digits) : pointsText(answer, { digits, colour: io.colour })) + steps;
+    return (form === "line" ? pointsLine(answer, digits) : pointsText(answer, page)) + steps;
   };
   const answer = (written: string, form: Form, extra: object = {}): string =>
     (namesPoints(written) ? ofPoints : ofReading)(written, form, extra);
@@ -155,6 +159,6 @@ export async function judgeReadings(
     });
   }
   return answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
-    answer(text.trim(), json ? "data" : "line", json ? { line } : {}),
+    answer(text.trim(), json ? "data" : full ? "page" : "line", json ? { line } : {}),
   );
 }

@@ -1,5 +1,5 @@
 import type { CommandPage } from "../options/command-page";
-import { confirmed, digits, explain, fileOptions, json, machine, schemeFound } from "../options/shared-options";
+import { confirmed, digits, explain, fileOptions, full, json, machine, schemeFound } from "../options/shared-options";
 
 /** The page of `overall`. */
 export const overallPage = {
@@ -95,6 +95,7 @@ export const overallPage = {
       example: '"0.4 mm/s rms"',
     },
     confirmed,
+    full,
     digits,
     explain,
     json,

@@ -9,6 +9,7 @@ import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
 import { type SampleFile, sampleFile } from "../input/sample-file";
 import { confirmedOption } from "../options/confirmed-option";
+import { fullAnswer } from "../options/full-answer";
 import type { ParsedOptions } from "../options/option-row";
 import { bandOption, digitsOf, requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
@@ -55,6 +56,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
   const unit = unitSymbol(requireOption(given, "unit"));
   const asked = values.to.split(",").map(askedType);
   const speed = values.speed === undefined ? undefined : frequency(values.speed);
+  const full = fullAnswer(values);
   const judging = values.machine !== undefined || values.scheme !== undefined;
   const judge = judging
     ? await (await import("../record/judge-record")).recordJudge({
@@ -120,7 +122,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
             return hertz > spectrum.lowest && hertz < rate / 2;
           }),
         });
-  const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour });
+  const judgement = judge?.judgement(analysis.levels, band, { digits, colour: io.colour, full });
   const { name } = file;
   io.err(file.account(values.json));
   if (values.json) {

@@ -21,6 +21,10 @@ export const keepGoing = {
   help: "exit 0 although some were refused (they are still reported)",
 } as const satisfies OptionRow;
 
+export const full = {
+  help: "also the zones of every criterion, the sources and how the tables are read",
+} as const satisfies OptionRow;
+
 export const strict = {
   help: "refuse what would be assumed: a fact not given (also new or in service, housing or shaft), a word not understood",
 } as const satisfies OptionRow;

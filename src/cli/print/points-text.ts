@@ -1,8 +1,9 @@
 import { intervalText, type PointsWithin } from "../../conformity/index";
 import { visibleText } from "../../core/index";
 import type { PointsVerdict } from "../../severity/index";
-import { verdictPage } from "./judgement-text";
+import { verdictBody } from "./judgement-text";
 import { labelled } from "./labelled";
+import type { VerdictSettings } from "./short-verdict";
 import { textTable } from "./text-table";
 import { uncertainText } from "./uncertain";
 import { verdictHeadline } from "./verdict-headline";
@@ -17,10 +18,7 @@ export function notReadText({ notRead }: PointsVerdict): string | undefined {
 }
 
 /** Several points of a machine as a person reads them: the worst first, then each, then the page of the worst. */
-export function pointsText(
-  answer: PointsWithin,
-  settings: { readonly digits: number; readonly colour: boolean },
-): string {
+export function pointsText(answer: PointsWithin, settings: VerdictSettings & { readonly colour: boolean }): string {
   const { governing, points } = answer;
   const { digits, colour } = settings;
   const not = notReadText(answer);
@@ -43,6 +41,6 @@ export function pointsText(
     ),
     labelled("not read", not === undefined ? [] : [not], 12),
     ...(governing.within === undefined ? [] : ["\n", withinText(governing.within, digits)]),
-    `\n${verdictPage(governing.verdict, { digits, cautions: answer.cautions })}`,
+    `\n${verdictBody(governing.verdict, { ...settings, cautions: answer.cautions })}`,
   ].join("");
 }

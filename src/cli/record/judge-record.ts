@@ -6,6 +6,7 @@ import { type UnitSymbol, units } from "../../units/index";
 import { judgeOf } from "../options/judge-of";
 import { statedScheme } from "../options/named-scheme";
 import { judgementText } from "../print/judgement-text";
+import { tableNotes } from "../print/table-notes";
 
 /** The schemes that are to judge the levels of a record. */
 export interface RecordJudge {
@@ -16,7 +17,7 @@ export interface RecordJudge {
   judgement(
     levels: readonly Overall[],
     band: Band,
-    settings: { readonly digits: number; readonly colour: boolean },
+    settings: { readonly digits: number; readonly colour: boolean; readonly full: boolean },
   ): { readonly judgement: Verdict; readonly cautions: readonly string[]; readonly text: string };
 }
 
@@ -98,7 +99,7 @@ export async function recordJudge({
   return {
     targets,
     band: widestBand(schemes),
-    judgement: (levels, band, { digits, colour }) => {
+    judgement: (levels, band, settings) => {
       const measured = targets.map((as) => levels.find(({ unit, detector }) => `${unit} ${detector}` === as));
       const judgement = judge(measured.filter((level) => level !== undefined));
       const asks = judgement.band;
@@ -111,8 +112,12 @@ export async function recordJudge({
           ? ["the peak is a crest of the waveform; the scheme may mean 1.414 times the RMS value, which is less"]
           : []),
       ];
-      const written = format(judgement.judged, { digits });
-      return { judgement, cautions, text: judgementText(judgement, { written, digits, colour, cautions }) };
+      const written = format(judgement.judged, { digits: settings.digits });
+      return {
+        judgement,
+        cautions,
+        text: judgementText(judgement, { ...settings, written, cautions, notes: tableNotes(schemes) }),
+      };
     },
   };
 }
