@@ -66,7 +66,7 @@ export function parsedArguments<Rows extends OptionRows>(
     parsed = parseArgs({ args: [...args], options: config, allowPositionals: true, strict: true });
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
-    throw refusalOf(error.message.split(". ")[0] as string, names);
+    throw refusalOf(error.message.split(". ")[0] as string, [...names, "--help"]);
   }
   requireTexts(parsed.positionals, texts, names);
   for (const [name, { values, help }] of Object.entries(options)) {
