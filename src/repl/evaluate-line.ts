@@ -3,6 +3,7 @@ import { parseNumeral, requireText, VeladisError } from "../core/index";
 import { type Amplitude, type Assumption, isUncertain } from "../reading/index";
 import { type RatioOf, uncertainText, uncertaintyOf } from "../uncertainty/index";
 import { bounds, requireBounds } from "./bounds";
+import { refuseCommandLine } from "./command-line";
 import { loadEngine } from "./engine";
 import { explanationText } from "./explained";
 import { kept } from "./kept";
@@ -137,7 +138,9 @@ function remember({ name }: Line, value: Value, session: Session, isBare: boolea
 export async function evaluateLine(line: string, session: Session = newSession()): Promise<Answer> {
   checkedSession(session);
   requireBounds(requireText(line, 'a line such as "2 * 4.1 mm/s rms to in/s pk"'));
-  const parts = splitLine(line, new Set(session.variables.keys()));
+  const names = new Set(session.variables.keys());
+  refuseCommandLine(line, names);
+  const parts = splitLine(line, names);
   const outcome = await evaluated(parts, session);
   const { value } = outcome;
   const crest = parts.crestFactor;

@@ -1,7 +1,8 @@
 import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
 import { frozen, requireFinite, VeladisError } from "../core/index";
 import { type Amplitude, writtenValue } from "../reading/index";
-import type { Scheme } from "../severity/index";
+import { namesPoints, type Scheme } from "../severity/index";
+import { parseUncertain } from "../uncertainty/index";
 import { changed } from "./changed";
 import { extremeOf, meanOf, rootSumSquare } from "./combined";
 import { judged, judgedPoints } from "./judged";
@@ -155,9 +156,8 @@ export const functions = /* @__PURE__ */ frozen({
     run: ([reading, machine, scheme], schemes) => {
       const words = phrase(machine, "a machine");
       const by = scheme === undefined ? undefined : phrase(scheme, "a scheme");
-      return typeof reading === "string"
-        ? judgedPoints(reading, words, by, schemes)
-        : judged(amplitude(reading), words, by, schemes);
+      if (typeof reading === "string" && namesPoints(reading)) return judgedPoints(reading, words, by, schemes);
+      return judged(typeof reading === "string" ? parseUncertain(reading) : amplitude(reading), words, by, schemes);
     },
   },
   setpoints: {

@@ -55,6 +55,6 @@ export function isExit(line: string): boolean {
 
 /** Whether a line breaks off: within brackets or quotes, or behind an operator. */
 export function isUnfinished(line: string): boolean {
-  const bare = line.replace(/"[^"]*"/g, "");
+  const bare = line.replace(/"[^"]*"/g, "text");
   return bare.includes('"') || hasOpenBracket(line) || /([-+*/^,=]|\bto)\s*$/.test(bare);
 }

@@ -219,3 +219,30 @@ describe("help", () => {
     expect(helpText("setpoints")).toMatch(/baseline/);
   });
 });
+
+describe("a line written as for the shell", () => {
+  // biome-ignore format: a row of a table is a line
+  it.each([
+    ['judge 4.9 mm/s rms, "pump 90 kW"', /^expected a call such as judge\(/],
+    ['judge "4.9 mm/s rms" --machine "pump 90 kW"', /^expected a call such as judge\(/],
+    ['veladis "4.9 mm/s rms to in/s pk"', /^expected a line without veladis, which is for the shell; /],
+    ['veladis setpoints "2 mm/s rms"', /call such as setpoints\(/],
+    ["max 4 mm/s rms, 5 mm/s rms", /^expected a call such as max\(/],
+  ])("%s is refused with how it is written here", async (line, message) => {
+    expect(isUnfinished(line)).toBe(false);
+    await expect(respond(line, newSession())).rejects.toThrow(message);
+  });
+
+  it("is none where the word is a variable, or stands in brackets", async () => {
+    const session = newSession();
+    await respond("a = 4.9 mm/s rms", session);
+    expect(await said("a - 1 mm/s rms", session)).toMatch(/^3\.90 mm\/s rms/);
+    expect(await said("max (4 mm/s rms, 5 mm/s rms)", session)).toBe("5.00 mm/s rms");
+  });
+
+  it("judges a reading in quotes as the reading", async () => {
+    const machine = '"pump 90 kW 2980 r/min category II"';
+    const quoted = await said(`judge("4.9 ± 0.3 mm/s rms (k=2)", ${machine})`, newSession());
+    expect(quoted).toBe(await said(`judge(4.9 ± 0.3 mm/s rms (k=2), ${machine})`, newSession()));
+  });
+});

@@ -210,7 +210,7 @@ const measuredLine = fc.oneof(
 );
 
 describe("fuzz of readings with ±, levels and phases", () => {
-  it(`${lines / 10} lines are answered or refused, none takes a second`, async () => {
+  it(`${lines / 10} lines are answered or refused, none takes three seconds`, async () => {
     let session = newSession();
     await respond("1 + 1", session);
     const { engine } = session;
@@ -230,8 +230,8 @@ describe("fuzz of readings with ±, levels and phases", () => {
       };
       let time = await taken();
       // pauses of a busy machine are allowed for by trying again
-      for (let again = 0; time > 1000 && again < 3; again++) time = await taken();
-      expect(time, JSON.stringify(text)).toBeLessThan(1000);
+      for (let again = 0; time > 3000 && again < 3; again++) time = await taken();
+      expect(time, JSON.stringify(text)).toBeLessThan(3000);
       slowest = Math.max(slowest, time);
     }
     console.log(`${done} lines with ±, ${answered} answered, the slowest in ${slowest.toFixed(0)} ms`);
