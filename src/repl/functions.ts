@@ -1,4 +1,4 @@
-import { convertAmplitude, rssDifference, vectorDifference } from "../amplitude/index";
+import { convertAmplitude, rssDifference, signalReading, vectorDifference } from "../amplitude/index";
 import { frozen, requireFinite, VeladisError } from "../core/index";
 import { type Amplitude, writtenValue } from "../reading/index";
 import { namesPoints, type Scheme } from "../severity/index";
@@ -116,6 +116,17 @@ export const functions = /* @__PURE__ */ frozen({
       const one = amplitude(reading);
       if (type === undefined) return one.value;
       return writtenValue(convertAmplitude(one, phrase(type, "a reading type")));
+    },
+  },
+  signal: {
+    usage: 'signal("98 mV pk by 100 mV/g at 80 Hz")',
+    help: 'the reading of a signal: volts by a sensor, "12 mA of 0 to 20 mm/s rms" or "50 % of 0 to 20 mm/s rms" by a loop; a second argument is the sensor or the range of several',
+    arity: [1, 2],
+    run: ([written, by]) => {
+      const text = phrase(written, "a signal");
+      return signalReading(
+        by === undefined ? text : `${text} ${/V/.test(text) ? "by" : "of"} ${phrase(by, "a sensor or a range")}`,
+      );
     },
   },
   at: {

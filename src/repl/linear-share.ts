@@ -1,12 +1,11 @@
-import { type Amplitude, linearOf, parsedType, type Step } from "../reading/index";
+import { type Amplitude, isLevelType, linearOf, parsedType, type Step } from "../reading/index";
 
 /** Behind a sum or a difference of one reading with itself: nothing is uncertain about its phase. */
 export const ONE_READING = "one reading with itself";
 
-/** The linear value that a step came to, also where it is written as a level. */
+/** The linear value that a step came to, also where it is written as a level; a signal in volts or mA is linear. */
 function linearValue({ value, type }: Step): number {
-  const { reference } = parsedType(type);
-  return reference === 0 ? value : linearOf(value, reference);
+  return isLevelType(type) ? linearOf(value, parsedType(type).reference) : value;
 }
 
 /** What a value is multiplied with on the way through a step, so that its parts go along. */

@@ -1,4 +1,4 @@
-import type { ConvertOptions } from "../amplitude/index";
+import { type ConvertOptions, isSignal, type SignalSource, signalReading } from "../amplitude/index";
 import { parseNumeral, requireText, shown, VeladisError } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { parseUncertain } from "../uncertainty/index";
@@ -22,21 +22,24 @@ const FORM = 'a line such as "0.25 in/s pk at 1500 r/min to mm/s rms, mil pp"';
  */
 export const CREST_FACTOR = /(?:\s+with\s+|(?<![,\s])\s+)crest factor\s+(?![^()]*\))/i;
 
-/** The line with "peak to peak" and "95 % within 1 to 2" written with dashes, since a "to" in them begins no target. */
+/** The line with "peak to peak", "95 % within 1 to 2" and "mA of 0 to 20 mm/s" written with dashes, since a "to" in them begins no target. */
 export function joinedPeaks(line: string): string {
   return line
     .replace(/\b(peak|pk|0|zero)\s+to\s+(peak|pk)\b/gi, "$1-to-$2")
+    .replace(/(\s(?:mA|%|per ?cent)\s+of\s+-?[\d.]+[^,]*?)\s+to\s+(?=-?[\d.])/gi, "$1-to-")
     .replace(/(%\s+within\s+-?\d\S*)\s+to\s+(?=-?\d)/gi, "$1-to-");
 }
 
 /**
  * The sentence that a line says.
  *
- * `<reading> [± <uncertainty>] [at <frequency>] [with crest factor <number>] [to <type>, <type> ...]`
+ * `<reading> [± <uncertainty>] [at <frequency>] [with crest factor <number>] [to <type>, <type> ...]`; in the place of
+ * the reading a signal, as {@link signalReading} takes it.
  *
- * @throws {@link VeladisError} `syntax` and all of {@link parseUncertain}
+ * @param source - what turns a signal into a vibration, where the line does not say it
+ * @throws {@link VeladisError} `syntax` and all of {@link parseUncertain} and {@link signalReading}
  */
-export function parseSentence(line: string): Sentence {
+export function parseSentence(line: string, source: SignalSource = {}): Sentence {
   const plain = requireText(line, FORM).trim();
   if (plain.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
   const words = joinedPeaks(plain.replace(/\s+/g, " "));
@@ -45,11 +48,13 @@ export function parseSentence(line: string): Sentence {
     throw new VeladisError("syntax", { expected: FORM, received: shown(line) });
   }
   const [written, crest] = (before as string).split(CREST_FACTOR) as [string, string?];
-  const reading = parseUncertain(written);
+  const plainly = written.replace(/-to-(?=-?[\d.])/g, " to ");
+  const isFromSignal = isSignal(plainly);
+  const reading = isFromSignal ? signalReading(plainly, source) : parseUncertain(written);
   const targets = after === undefined ? [] : after.split(/,| and /).map((target) => target.trim());
   return {
     reading,
-    written,
+    written: isFromSignal ? plainly : written,
     targets,
     options: crest === undefined ? {} : { crestFactor: parseNumeral(crest, "a crest factor") },
   };

@@ -1,6 +1,6 @@
 import { convert, convertAmplitude, converter, equivalents, sineFrequency } from "veladis";
 import { explain } from "veladis/explain";
-import { currentLoop, formatVoltage, sensor } from "veladis/sensor";
+import { currentLoop, formatVoltage, sensor, signalReading } from "veladis/sensor";
 import { amountOf, rssDifference, vectorDifference } from "../../src/amplitude/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
@@ -82,6 +82,14 @@ const cases: Cases = {
   "currentLoop, a loop beyond its range": () => loop.reading(21.7),
   "currentLoop, a current not a number": () => loop.reading(Number.NaN),
   "currentLoop, a percentage of no number": () => loop.percent(Number.NaN),
+  "signal, no text": () => signalReading(undefined as Loose),
+  "signal, none": () => signalReading("4.9 mm/s rms"),
+  "signal, no sensor": () => signalReading("98 mV pk"),
+  "signal, no loop": () => signalReading("12 mA"),
+  "signal, two sensors": () => signalReading("98 mV pk by 100 mV/g", { sensor: "500 mV/g" }),
+  "signal, volts of a range": () => signalReading("98 mV pk of 100 mV/g"),
+  "signal, mA with a detector": () => signalReading("12 mA rms of 0 to 1 in/s pk"),
+  "signal, no number of mA": () => signalReading("1,2 mA of 0 to 1 in/s pk"),
   "sensor, no text": () => sensor(undefined as Loose),
   "sensor, no sensitivity": () => sensor("mV/g"),
   "sensor, not per unit": () => sensor("100 mV"),

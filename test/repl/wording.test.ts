@@ -16,7 +16,9 @@ const full = async () => {
 const math = registerAmplitudes(create(all as NonNullable<typeof all>));
 
 const cases: Cases = {
-  "a line for the shell": () => line("veladis judge \"4.9 mm/s rms\""),
+  "a signal that is a number": () => line("signal(4)"),
+  "a sensor that is a number": () => line('signal("98 mV pk", 4)'),
+  "a line for the shell": () => line('veladis judge "4.9 mm/s rms"'),
   "a remainder, or a percentage before more arithmetic": () => line("10 % + 5 %"),
   "a session that is none": () => evaluateLine("2 * 3", {} as never),
   "no session to complete from": () => completions("4 mm", undefined as never),

@@ -1,6 +1,7 @@
 import type { CommandPage } from "../options/command-page";
 import { skipBad } from "../options/series-options";
 import { explain, fileOptions, json, name, sheet, tolerance, uncertainty } from "../options/shared-options";
+import { signalOptions } from "../options/signal-options";
 
 /** The page of `check`. */
 export const checkPage = {
@@ -11,6 +12,7 @@ export const checkPage = {
     'veladis check --known "8 mm/s rms at 2400 r/min" --indicated "7.3 mm/s rms" --tolerance "5 %"',
     'veladis check --known "8 mm/s rms at 2400 r/min" --indicated "7.7 mm/s rms" --tolerance "5 %" \\\n    --uncertainty "2 % (k=2)"',
     'veladis check --known "8 mm/s rms at 2400 r/min" --indicated "7.3 mm/s rms" \\\n    --as-left "7.9 mm/s rms" --tolerance "5 %" --sheet markdown --name "ID fan 1, fan bearing"',
+    'veladis check --known "9.8 m/s2 pk at 80 Hz" --indicated "97 mV pk" --sensor "100 mV/g" \\\n    --tolerance "5 %"',
     'veladis check --known "8 ± 0.16 mm/s rms (k=2)" --indicated "7.7 mm/s rms" --tolerance "5 %"',
     'veladis check --shaker "10 mm/s rms at 159.2 Hz" --indicated "9.8 mm/s rms" --tolerance "5 %"',
     'printf \'known,indicated\\n2,2.1\\n5,5.1\\n10,10.1\\n\' | \\\n    veladis check --from "mm/s rms" --tolerance "5 %"',
@@ -36,6 +38,7 @@ export const checkPage = {
       help: "what it shows after an adjustment; --indicated is then as found",
       example: '"7.9 mm/s rms"',
     },
+    ...signalOptions,
     tolerance,
     uncertainty,
     rule: {

@@ -18,6 +18,7 @@ import type { ParsedOptions } from "../options/option-row";
 import { requireOption } from "../options/option-values";
 import { knownOfShaker, shakerOption } from "../options/shaker-option";
 import { sheetText } from "../options/sheet-option";
+import { requireSignal, signalSource, vibrationOf } from "../options/signal-options";
 import { cautionsText } from "../print/cautions-text";
 import { checkText, linearityText, pairText } from "../print/check-text";
 import { exitCodes } from "../print/exit-codes";
@@ -69,8 +70,12 @@ function checkOf(given: GivenCheck, rest: CheckRest): Answer {
   const { shaker } = given.values;
   const known =
     shaker === undefined ? requireOption(given, "known") : knownOfShaker(given.values.known, shakerOption(shaker));
-  const indicated = requireOption(given, "indicated");
-  const asLeft = given.values["as-left"];
+  const source = signalSource(given.values);
+  const shows = requireOption(given, "indicated");
+  const left = given.values["as-left"];
+  requireSignal(source, shows, left);
+  const indicated = vibrationOf(shows, source);
+  const asLeft = left === undefined ? undefined : vibrationOf(left, source);
   if (asLeft === undefined) {
     const data = checkAgainstKnown({ known, indicated, ...rest });
     const checks = [["", data]] as const;

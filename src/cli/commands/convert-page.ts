@@ -3,6 +3,7 @@ import { type Unit, units } from "../../units/index";
 import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { digits, explain, fileOptions, json, keepGoing } from "../options/shared-options";
+import { signalOptions } from "../options/signal-options";
 
 /** The symbols of all units, a text for each quantity. */
 function unitTexts(): string[] {
@@ -28,6 +29,8 @@ export const convertPage = {
     'veladis "95 dB re 1e-9 m/s to mm/s rms"',
     'veladis "4.9 ± 0.3 mm/s rms (k=2) at 25 ± 0.5 Hz to um pp"',
     'veladis "2 g rms with crest factor 4 to g pk"',
+    'veladis "98 mV pk by 100 mV/g at 80 Hz to in/s pk"',
+    'veladis "12 mA of 0 to 20 mm/s rms"',
     "printf '4.1 mm/s rms\\n0.2 in/s pk\\n' | veladis --to \"mm/s rms\"",
     'veladis --file route.txt --to "mm/s rms"',
     'veladis --file levels.csv --column 2 --from "g rms" --to "m/s2 rms, g pk"',
@@ -45,6 +48,10 @@ export const convertPage = {
       [
         "with ±",
         "4.9 ± 0.3 mm/s rms (k=2), ± 5 %, ± 0.5 dB, 25 ± 0.5 Hz; +/- too. Without k it is a bound with equal chance within",
+      ],
+      [
+        "signals",
+        "98 mV pk by 100 mV/g, 12 mA of 0 to 20 mm/s rms, 50 % of 0 to 20 mm/s rms; or --sensor and --loop once for all",
       ],
       ["levels", "dB re 1e-9 m/s, dB re ISO 1683 velocity"],
     ];
@@ -68,6 +75,7 @@ export const convertPage = {
       help: "frequency for readings that say none themselves; one that a reading says must be the same",
       example: '"1500 r/min"',
     },
+    ...signalOptions,
     file: {
       argument: "<path>",
       help: 'a route file: "place: reading" lines, # for remarks; printed as one table',

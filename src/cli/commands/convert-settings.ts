@@ -1,6 +1,7 @@
+import type { SignalSource } from "../../amplitude/index";
 import { frequency } from "../../frequency/index";
 import { agreedHertz } from "../../reading/index";
-import { parseSentence, type Sentence } from "../../sentence/index";
+import { joinedPeaks, parseSentence, type Sentence } from "../../sentence/index";
 import type { WrittenAs } from "../delimited/written-as";
 
 /** What the options say, for the modes of `convert`. */
@@ -11,6 +12,8 @@ export interface ConvertSettings {
   readonly at: string | undefined;
   readonly file: string | undefined;
   readonly column: string | undefined;
+  /** What turns readings in volts, mA or per cent into vibrations. */
+  readonly source: SignalSource;
   /** How the file of the column is written. */
   readonly written: WrittenAs;
   readonly digits: number;
@@ -21,11 +24,11 @@ export interface ConvertSettings {
 }
 
 /** The sentence of a line, with the type and frequency that the options give to bare numbers. */
-export function sentenceOf(line: string, { from, at }: ConvertSettings): Sentence {
-  const typed = from === undefined ? line : `${line} ${from}`;
-  if (at === undefined) return parseSentence(typed);
-  if (!/ at |@/.test(typed)) return parseSentence(typed.replace(/( to .*|$)/i, ` at ${at}$1`));
-  const sentence = parseSentence(typed);
+export function sentenceOf(line: string, { from, at, source }: ConvertSettings): Sentence {
+  const typed = joinedPeaks(from === undefined ? line : `${line} ${from}`);
+  if (at === undefined) return parseSentence(typed, source);
+  if (!/ at |@/.test(typed)) return parseSentence(typed.replace(/( to .*|$)/i, ` at ${at}$1`), source);
+  const sentence = parseSentence(typed, source);
   agreedHertz(sentence.reading.hertz, frequency(at));
   return sentence;
 }

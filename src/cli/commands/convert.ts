@@ -9,6 +9,7 @@ import { splitPlace } from "../input/split-place";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf, targetsOf } from "../options/option-values";
 import { requireAlone } from "../options/parsed-arguments";
+import { requireNoSource, requireSignal, signalSource } from "../options/signal-options";
 import { answerLine, answersOf, numberText } from "../print/answer";
 import { exitCodes } from "../print/exit-codes";
 import { explainedText } from "../print/explained";
@@ -83,7 +84,7 @@ export async function convertReadings(
       explain,
       json,
     },
-    ...{ written: writtenAs(values), keepGoing: values["keep-going"] },
+    ...{ written: writtenAs(values), source: signalSource(values), keepGoing: values["keep-going"] },
   };
   for (const option of ["file", "column"] as const) if (values[option] !== undefined) requireAlone(option, texts);
   const told = toldOf(settings.written);
@@ -94,9 +95,11 @@ export async function convertReadings(
     });
   }
   if (texts.length > 0) {
+    requireSignal(settings.source, `${texts.join(" ")} ${from ?? ""}`.trim());
     await io.out(answerText(sentenceOf(texts.join(" "), settings), settings));
     return exitCodes.done;
   }
+  if (column !== undefined) requireNoSource(settings.source);
   if (column !== undefined) return (await import("./convert-column")).convertColumn(io, settings);
   if (file !== undefined) return (await import("./convert-route")).convertRoute(io, settings);
   if (io.piped !== undefined) {

@@ -11,6 +11,7 @@ import {
   schemeFound,
   strict,
 } from "../options/shared-options";
+import { signalOptions } from "../options/signal-options";
 
 /** The page of `judge`. */
 export const judgePage = {
@@ -22,6 +23,7 @@ export const judgePage = {
     'veladis judge "DE-H 3.1, DE-V 2.2, NDE-H 2.9 mm/s rms" \\\n    --machine "fan 132 kW 1485 r/min rigid BV-3"',
     'veladis judge "4.9 ± 0.3 mm/s rms (k=2)" --machine "pump 90 kW 2980 r/min category II"',
     'veladis judge "0.25 in/s pk at 1490 r/min" --machine "motor 315 mm rigid" \\\n    --scheme iso-10816-3-2009',
+    'veladis judge "12 mA" --loop "0 to 20 mm/s rms" --machine "pump 90 kW category II"',
     'veladis judge "6 mil pp" --machine "motor 3600 r/min shaft" --scheme iso-7919-3-2009',
     'veladis judge "3.1 mm/s rms" --machine "group 1 rigid" --scheme iso-10816-3-2009 \\\n    --since "1.8 mm/s rms"',
     'veladis judge "5 mm/s rms" --machine "gear drive 200 kW" --scheme site-rule.json',
@@ -59,6 +61,7 @@ export const judgePage = {
       help: "the reading with the machine stopped; of several points one for all, or one each behind the name of its point: whether they may be judged",
       example: '"0.4 mm/s rms"',
     },
+    ...signalOptions,
     "crest-factor": crestFactor,
     uncertainty: {
       argument: "<amount>",

@@ -18,6 +18,7 @@ import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
 import { schemeAmong, statedScheme } from "../options/named-scheme";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
+import { requireSignal, signalSource, vibrationOf } from "../options/signal-options";
 import { uncertainReading } from "../options/uncertain-reading";
 import { changeText } from "../print/change-text";
 import { exitCodes } from "../print/exit-codes";
@@ -74,6 +75,7 @@ export async function judgeReadings(
   const digits = digitsOf(values.digits);
   const { machine, since, explain, json, uncertainty, rule } = values;
   const full = fullAnswer(values);
+  const source = signalSource(values);
   const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);
   const scheme = await statedScheme(values.scheme, machine, schemes);
   const crest = values["crest-factor"];
@@ -87,7 +89,7 @@ export async function judgeReadings(
   const changeOf = (written: string, judgement: Judgement) =>
     since === undefined
       ? undefined
-      : changeFromBaseline(written, since, {
+      : changeFromBaseline(vibrationOf(written, source), vibrationOf(since, source), {
           scheme: scheme ?? schemeAmong(judgement.scheme, schemes),
           assume: options.assume,
           ...(machine.trim() !== "" && { machine }),
@@ -99,7 +101,7 @@ export async function judgeReadings(
     return isKnown ? zonesWithin(verdict, { ...(rule && { rule: rule as ZoneRule }) }) : undefined;
   };
   const ofReading = (written: string, form: Form, extra: object): string => {
-    const reading = uncertainReading(written, uncertainty);
+    const reading = uncertainReading(written, uncertainty, source);
     if (Array.isArray(background)) {
       throw new VeladisError("wrong-type", {
         expected: "one reading with the machine stopped for one that is judged",
@@ -149,6 +151,7 @@ export async function judgeReadings(
   const answer = (written: string, form: Form, extra: object = {}): string =>
     (namesPoints(written) ? ofPoints : ofReading)(written, form, extra);
   if (texts.length > 0) {
+    requireSignal(source, texts.join(" "), since);
     await io.out(answer(texts.join(" ").trim(), json ? "data" : "page"));
     return exitCodes.done;
   }

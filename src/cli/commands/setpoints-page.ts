@@ -2,6 +2,7 @@ import type { CommandPage } from "../options/command-page";
 import { grouped } from "../options/option-row";
 import { skipBad, times } from "../options/series-options";
 import { band, confirmed, explain, fileOptions, json, machine, name, scheme, sheet } from "../options/shared-options";
+import { signalOptions } from "../options/signal-options";
 
 /** The page of `setpoints`. */
 export const setpointsPage = {
@@ -77,7 +78,14 @@ export const setpointsPage = {
         example: '"0.1 mm/s rms"',
       },
       "full-scale": { argument: "<reading>", help: "the most that it reads", example: '"25 mm/s rms"' },
-      loop: { argument: "<range>", help: "range of its 4-20 mA loop", example: '"0 to 20 mm/s rms"' },
+      sensor: {
+        ...signalOptions.sensor,
+        help: "its sensitivity: also reads a baseline in volts, and tells the setpoints in mV",
+      },
+      loop: {
+        ...signalOptions.loop,
+        help: "range of its 4-20 mA loop: also reads a baseline in mA, and tells the setpoints in mA",
+      },
       step: { argument: "<reading>", help: "step of the device's setpoint", example: '"0.2 mm/s rms"' },
       lowest: { argument: "<reading>", help: "lowest setpoint of the device", example: '"1 mm/s rms"' },
       highest: { argument: "<reading>", help: "highest setpoint of the device", example: '"20 mm/s rms"' },

@@ -1,5 +1,6 @@
 import { parseNumeral, shown, VeladisError } from "../../core/index";
 import { type Device, storedSetpoint } from "../../device/index";
+import type { Amplitude } from "../../reading/index";
 import {
   askedWarnings,
   type Baseline,
@@ -22,11 +23,13 @@ import { namedScheme } from "../options/named-scheme";
 import type { ParsedOptions, Values } from "../options/option-row";
 import { bandOption, parts, requireOption } from "../options/option-values";
 import { sheetText } from "../options/sheet-option";
+import { signalSource, vibrationOf } from "../options/signal-options";
 import { cautionsText } from "../print/cautions-text";
 import { exitCodes } from "../print/exit-codes";
 import { type Explained, explainedSteps, explainedText } from "../print/explained";
 import { jsonLine } from "../print/json-line";
 import { baselineText, proposalText, storedText } from "../print/proposal-text";
+import { signalsText } from "../print/signals-text";
 import type { setpointsPage } from "./setpoints-page";
 
 type GivenMachine = ParsedOptions<typeof setpointsPage.options>;
@@ -40,7 +43,7 @@ function ruleOf(name: string): "api shaft" {
 
 /** The baseline that is told, or that of a file with what is told of its rows. */
 interface KnownBaseline {
-  readonly known: Baseline | string;
+  readonly known: Baseline | string | Amplitude;
   readonly read?: SeriesTold;
   readonly gap?: LongestGap;
 }
@@ -48,7 +51,7 @@ interface KnownBaseline {
 async function baselineFrom(given: GivenMachine, io: Io): Promise<KnownBaseline> {
   const { values } = given;
   const { file, times: written } = values;
-  if (file === undefined) return { known: requireOption(given, "baseline") };
+  if (file === undefined) return { known: vibrationOf(requireOption(given, "baseline"), signalSource(values)) };
   const as = requireOption(given, "from");
   const first = values["start-up"];
   const timed = first !== undefined || values.time !== undefined;
@@ -142,13 +145,19 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   const explained: Explained[] = Object.entries({ alarm: proposal.alarm, trip: proposal.trip, asked }).flatMap(
     ([name, setpoint]) => (setpoint ? [[name, setpoint.stored] as const] : []),
   );
-  const statistics = typeof known === "string" ? undefined : known;
+  const statistics = typeof known === "string" || "detector" in known ? undefined : known;
+  const signals = signalsText(
+    explained.map(([name, level]) => [name.toUpperCase(), level as Amplitude]),
+    signalSource(values),
+    hertz,
+  );
   const told = [leftOutText(read?.leftOut), longestGapText(gap)].filter((text) => text !== "");
   if (read !== undefined) io.err(seriesText(read, values.json) + (values.json ? "" : longestGapText(gap)));
   if (values.json) {
     const answer = { ...proposal, ...(statistics && { statistics }), ...(asked && { asked }) };
     await io.out(
       jsonLine("proposal", answer, {
+        ...(signals !== "" && { signals: signals.trim().replace(/\s+/g, " ") }),
         ...(read && { read: { ...seriesData(read), ...(gap && { longestGap: gap }) } }),
         ...explainedSteps(values.explain, ...explained),
       }),
@@ -161,7 +170,11 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
         machine: values.name ?? values.machine ?? "Machine",
         ...(statistics && { baseline: statistics }),
         proposal,
-        remarks: [...(asked ? [asked.effect] : []), ...told.map((text) => text.trimEnd())],
+        remarks: [
+          ...(asked ? [asked.effect] : []),
+          ...(signals === "" ? [] : [signals.replace(/\s+/g, " ").trimEnd()]),
+          ...told.map((text) => text.trimEnd()),
+        ],
       }),
     );
     return exitCodes.done;
@@ -169,7 +182,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
   await io.out(
     (statistics === undefined ? "" : baselineText(statistics, read && columnsText(read.columns), read?.leftOut?.rows)) +
       (asked === undefined ? "" : `${storedText(asked)}\n`) +
-      proposalText(proposal) +
+      proposalText(proposal, signals) +
       (values.explain ? explainedText(explained) : "") +
       cautionsText(),
   );

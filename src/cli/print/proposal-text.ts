@@ -71,8 +71,8 @@ function schemeLines({ schemes, as }: Proposal): string {
   return labelled("scheme", texts, 13);
 }
 
-/** A proposal as a person reads it. */
-export function proposalText(proposal: Proposal): string {
+/** A proposal as a person reads it, with what loop and sensor give at its setpoints. */
+export function proposalText(proposal: Proposal, signals = ""): string {
   const { as, alarm, trip, statistical, delay, hysteresis, warnings } = proposal;
   const assumed = assumptionLines(proposal) + labelled("set aside", proposal.setAside);
   const told = warnings.filter(({ code }) => !toldApart.includes(code));
@@ -95,6 +95,7 @@ export function proposalText(proposal: Proposal): string {
     schemeLines(proposal) +
     `on-delay     alarm ${delay.alarm} s, trip ${delay.trip} s (longer than ${delay.longest} s does not suit this machine)\n` +
     `hysteresis   ${hysteresis.percent} % of the threshold\n` +
+    signals +
     (assumed === "" ? "" : `\n${assumed}`) +
     (told.length === 0 ? "" : `\nwarnings\n${dashed(told.map(({ text }) => text))}`) +
     `\nreasons\n${reasonsText(proposal)}`

@@ -1,0 +1,58 @@
+import { isSignal, type SignalSource, signalReading } from "../../amplitude/index";
+import { shown, VeladisError } from "../../core/index";
+import type { Amplitude } from "../../reading/index";
+import type { OptionRow, Values } from "./option-row";
+
+/** The options that turn a signal into a vibration, for readings in volts, milliamperes or per cent. */
+export const signalOptions = {
+  sensor: {
+    argument: "<sensitivity>",
+    help: "sensor of readings in volts, e.g. of 98 mV pk",
+    example: '"100 mV/g"',
+  },
+  loop: {
+    argument: "<range>",
+    help: "range of the 4-20 mA loop of readings in mA or per cent, e.g. of 12 mA",
+    example: '"0 to 20 mm/s rms"',
+  },
+} as const satisfies { readonly [name: string]: OptionRow };
+
+/** What the options say of the way from a signal to a vibration. */
+export function signalSource({ sensor, loop }: Values<typeof signalOptions>): SignalSource {
+  return { ...(sensor !== undefined && { sensor }), ...(loop !== undefined && { loop }) };
+}
+
+/** The vibration that a signal says; any other reading is left as it was written. */
+export function vibrationOf(written: string, source: SignalSource): string | Amplitude {
+  return isSignal(written) ? signalReading(written, source) : written;
+}
+
+/**
+ * Refuses a sensor or a loop beside readings none of which is a signal, since it would play no part.
+ *
+ * @throws {@link VeladisError} `unknown-option`
+ */
+export function requireSignal(source: SignalSource, ...written: readonly (string | undefined)[]): void {
+  const [option] = Object.keys(source);
+  if (option === undefined || written.some((text) => text !== undefined && isSignal(text))) return;
+  throw new VeladisError("unknown-option", {
+    expected: `a reading in ${option === "sensor" ? "volts" : "mA or per cent"} for --${option}`,
+    received: written.flatMap((text) => (text === undefined ? [] : [shown(text)])).join(" and "),
+    option,
+  });
+}
+
+/**
+ * Refuses a sensor or a loop beside a column: its cells are numbers of vibration.
+ *
+ * @throws {@link VeladisError} `unknown-option`
+ */
+export function requireNoSource(source: SignalSource): void {
+  const [option] = Object.keys(source);
+  if (option === undefined) return;
+  throw new VeladisError("unknown-option", {
+    expected: `--${option} for readings and lines of them: the cells of a column are numbers of vibration`,
+    received: `--${option} with --column`,
+    option,
+  });
+}

@@ -1,0 +1,83 @@
+import { describe, expect, it } from "vitest";
+import { veladis } from "./in-process";
+
+const pump = ["--machine", "pump 90 kW 2980 r/min category II"];
+
+describe("readings as signals", () => {
+  // biome-ignore format: a row of a table is a line
+  it.each<[args: string[], prints: string]>([
+    // 0.98 g x 9.80665 / (2 pi 80) / 0.0254
+    [["98 mV pk by 100 mV/g at 80 Hz to in/s pk"], "98 mV pk by 100 mV/g at 80 Hz = 0.753 in/s pk  (one frequency)\n"],
+    [["98 mV pk to in/s pk", "--sensor", "100 mV/g", "--at", "80 Hz"], "98 mV pk at 80 Hz = 0.753 in/s pk  (one frequency)\n"],
+    // half of the range; over root 2 and times 25.4
+    [["12 mA of 0 to 1 in/s pk to mm/s rms"], "12 mA of 0 to 1 in/s pk = 8.98 mm/s rms  (sine)\n"],
+    [["12 mA of 0 to 1 in/s pk to mil pp", "--at", "25 Hz"], "12 mA of 0 to 1 in/s pk at 25 Hz = 6.37 mil pp  (one frequency)\n"],
+    [["50 % of 0 to 20 mm/s rms to in/s pk"], "50 % of 0 to 20 mm/s rms = 0.557 in/s pk  (sine)\n"],
+  ])("%j", async (args, prints) => {
+    expect(await veladis(args)).toMatchObject({ out: prints, err: "", code: 0 });
+  });
+
+  it("stand in lines and routes, one way for all, and fail each by itself", async () => {
+    const lines = await veladis(["--from", "mA", "--loop", "0 to 20 mm/s rms", "--to", "mm/s rms"], "8\n3\n9.6\n");
+    expect(lines.out).toBe("8 mA = 5.00 mm/s rms\n9.6 mA = 7.00 mm/s rms\n");
+    expect(lines.err).toMatch(/^veladis: line 2: sensor-fault/);
+    expect(lines.code).toBe(2);
+  });
+
+  it("are judged, with the state of the loop and the steps", async () => {
+    const { out } = await veladis(["judge", "20.7 mA", "--loop", "0 to 20 mm/s rms", ...pump, "--explain"]);
+    expect(out).toMatch(/^judged +20\.6 mm\/s rms \(above range\)$/m);
+    expect(out).toContain("above the range of its loop");
+    expect(out).toMatch(/20\.7 mA/);
+    const since = await veladis(["judge", "8 mA", "--since", "5.6 mA", "--loop", "0 to 20 mm/s rms", ...pump]);
+    expect(since.out).toMatch(/a rise of 3\.00 mm\/s rms/);
+  });
+
+  it("are what a device shows in a check", async () => {
+    const check = ["check", "--known", "9.8 m/s2 pk at 80 Hz", "--tolerance", "5 %"];
+    const { out } = await veladis([...check, "--indicated", "97 mV pk", "--sensor", "100 mV/g"]);
+    expect(out).toMatch(/9\.80 m\/s2 pk +0\.970 g pk .*pass/);
+    const left = await veladis([
+      ...check,
+      "--indicated",
+      "90 mV pk by 100 mV/g",
+      "--as-left",
+      "99.5 mV pk by 100 mV/g",
+    ]);
+    expect(left.out).toMatch(/fail\n.*pass/);
+  });
+
+  it("are a baseline, and what setpoints are set by", async () => {
+    const args = [
+      "setpoints",
+      "--baseline",
+      "5.6 mA",
+      ...pump,
+      "--loop",
+      "0 to 20 mm/s rms",
+      "--sensor",
+      "20 mV/(mm/s)",
+    ];
+    const { out } = await veladis(args);
+    // 8.5 mm/s of 20 on 16 mA above 4; and times 20 mV
+    expect(out).toContain("TRIP 10.80 mA of 0 to 20 mm/s rms; 170.0 mV rms by 20 mV/(mm/s)");
+    expect(JSON.parse((await veladis([...args, "--json"])).out).signals).toContain("TRIP 10.80 mA");
+    expect((await veladis([...args, "--sheet", "markdown"])).out).toContain("TRIP 10.80 mA");
+  });
+
+  // biome-ignore format: a row of a table is a line
+  it.each<[args: string[], says: RegExp]>([
+    [["98 mV pk"], /missing-option[\s\S]*sensitivity of the sensor/],
+    [["12 mA"], /missing-option[\s\S]*range of the loop/],
+    [["4.9 mm/s rms", "--loop", "0 to 20 mm/s rms"], /a reading in mA or per cent for --loop/],
+    [["judge", "4.9 mm/s rms", "--sensor", "100 mV/g", ...pump], /a reading in volts for --sensor/],
+    [["judge", "12 mA", "--loop", "0 to 20 mm/s rms", "--uncertainty", "5 %", ...pump], /--uncertainty beside a vibration/],
+    [["judge", "3 mA", "--loop", "0 to 20 mm/s rms", ...pump], /sensor-fault/],
+    [["12 mA of 0 to 20 mm/s rms", "--loop", "0 to 25 mm/s rms"], /one loop/],
+    [["--column", "2", "--from", "mA", "--loop", "0 to 20 mm/s rms", "--to", "mm/s rms"], /--loop with --column/],
+  ])("%j is refused", async (args, says) => {
+    const { out, err, code } = await veladis(args);
+    expect([out, code]).toEqual(["", 2]);
+    expect(err).toMatch(says);
+  });
+});
