@@ -35,12 +35,18 @@ const BEHIND = /^(.*?)(?:\s+(by|of)\s+(.*?))?(?:\s*(?:\sat\s|@)\s*(.*))?$/is;
 
 /** True for a text whose number is one of volts, of milliamperes or, with its range, of per cent: a signal, no vibration. */
 export function isSignal(text: string): boolean {
-  const [number, rest] = splitNumeral(text.trim());
+  const [number, rest] = typeof text === "string" ? splitNumeral(text.trim()) : ["", ""];
   return number !== "" && SIGNAL.test(rest);
 }
 
+const WAYS = {
+  sensor: 'the sensitivity of the sensor, as in "98 mV pk by 100 mV/g"',
+  loop: 'the range of the loop, as in "12 mA of 0 to 25.4 mm/s rms"',
+} as const satisfies Record<keyof SignalSource, string>;
+
 /** Refuses a way from a signal to a vibration that is missing, told twice or of the other kind. */
 function wayOf(written: string, said: string | undefined, told: string | undefined, option: "sensor" | "loop"): string {
+  if (told !== undefined) requireText(told, WAYS[option], { parameter: "source", option });
   if (said !== undefined && told !== undefined && said.replace(/\s+/g, "") !== told.replace(/\s+/g, "")) {
     throw new VeladisError("out-of-range", {
       expected: `one ${option}: that of the text, or that of the options`,
@@ -52,10 +58,7 @@ function wayOf(written: string, said: string | undefined, told: string | undefin
   const way = said ?? told;
   if (way !== undefined) return way;
   throw new VeladisError("missing-option", {
-    expected:
-      option === "sensor"
-        ? 'the sensitivity of the sensor, as in "98 mV pk by 100 mV/g"'
-        : 'the range of the loop, as in "12 mA of 0 to 25.4 mm/s rms"',
+    expected: WAYS[option],
     received: shown(written),
     parameter: "source",
     option,

@@ -84,6 +84,7 @@ const cases: Cases = {
   "currentLoop, a percentage of no number": () => loop.percent(Number.NaN),
   "signal, no text": () => signalReading(undefined as Loose),
   "signal, none": () => signalReading("4.9 mm/s rms"),
+  "signal, a sensor that is a number": () => signalReading("98 mV pk", { sensor: 100 as Loose }),
   "signal, no sensor": () => signalReading("98 mV pk"),
   "signal, no loop": () => signalReading("12 mA"),
   "signal, two sensors": () => signalReading("98 mV pk by 100 mV/g", { sensor: "500 mV/g" }),

@@ -722,6 +722,8 @@ const loops: Call[] = [
   of("currentLoop", () => sensors.currentLoop("0 to 25 mm/s rms"), "reading", 12, "in/s pk", { at: "25 Hz" }),
   of("currentLoop", () => sensors.currentLoop("0 to 25 mm/s rms"), "current", amplitude, { at: "25 Hz" }),
   of("currentLoop", () => sensors.currentLoop("0 to 25 mm/s rms"), "percent", 12),
+  l("signalReading", "98 mV pk by 100 mV/g at 80 Hz", { sensor: "100 mV/g" }),
+  l("isSignal", "12 mA of 0 to 20 mm/s rms"),
   l("formatVoltage", { value: 0.5, unit: "mV", detector: "rms" }, 3),
   l("sensor", "100 mV/g"),
   of("sensor", () => sensors.sensor("100 mV/g"), "sensitivity", "mV/(m/s2)"),
