@@ -159,7 +159,7 @@ const cases: readonly Case[] = [
   [`judge 4.1 mm/s rms|--scheme|${join(folder, "absent.json")}`], [`judge 4.1 mm/s rms|--scheme|${json}`],
   ["judge 4.1 mm/s rms|--machine|group 1 rigid|--crest-factor|many"],
   ["judge DE-H 3, DE-V 2 mm/s rms|--machine|pump 90 kW|--since|1 mm/s rms"], ["judge DE-H 3, 2 mm/s rms|--machine|pump 90 kW"],
-  ["judge 4.1 mm/s rms|--machine|pump 90 kW wibble|--strict"], ["judge 4.1 mm/s rms|--machine|pump 90 kW|--full|--json"], ["judge 12 mA|--machine|pump 90 kW|--loop|0 to 20 mm/s rms|--uncertainty|5 %"], ["4 mm/s rms|--loop|0 to 20 mm/s rms"], ["--column|2|--from|mA|--loop|0 to 20 mm/s rms|--to|mm/s rms"],
+  ["judge 4.1 mm/s rms|--machine|pump 90 kW wibble|--strict"], ["judge 4.1 mm/s rms|--machine|pump 90 kW|--full|--json"], ["judge 12 mA|--machine|pump 90 kW|--loop|0 to 20 mm/s rms|--uncertainty|5 %"], ["4 mm/s rms|--loop|0 to 20 mm/s rms"], ["--column|2|--from|mA|--loop|0 to 20 mm/s rms|--to|mm/s rms"], ["judge 4 mm/s rms|--limits|2.6, 4.2 mm/s rms"], ["judge 4 mm/s rms|--limits|0.1 in/s pk, 4.2, 6.8 mm/s rms"], ["judge 4 mm/s rms|--limits|2.6, 4.2, 6.8 mm/s rms|--scheme|iso-20816-3-2022"], ["schemes --template|--json"],
   ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--uncertainty|5 %"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|five"], ["judge 4.9 mm/s rms|--machine|pump 90 kW|--uncertainty|5"],
   ["judge 4.9 mm/s rms|--machine|pump 90 kW|--rule|guard band"], ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--rule|gard band"],
   ["judge 4.9 ± 0.3 mm/s rms|--machine|pump 90 kW|--since|2 mm/s rms"], ["judge DE-H 4.9 ± 5 mm/s rms|--machine|pump 90 kW"],

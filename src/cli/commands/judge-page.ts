@@ -27,6 +27,7 @@ export const judgePage = {
     'veladis judge "6 mil pp" --machine "motor 3600 r/min shaft" --scheme iso-7919-3-2009',
     'veladis judge "3.1 mm/s rms" --machine "group 1 rigid" --scheme iso-10816-3-2009 \\\n    --since "1.8 mm/s rms"',
     'veladis judge "5 mm/s rms" --machine "gear drive 200 kW" --scheme site-rule.json',
+    'veladis judge "5 mm/s rms" --limits "2.6, 4.2, 6.8 mm/s rms"',
     'veladis judge "6.2 mm/s rms" --machine "pump 90 kW 2980 r/min category I" \\\n    --confirmed iso-10816-7-2009.csv',
     "printf '4.1 mm/s rms\\n0.2 in/s pk\\n' | veladis judge --machine \"pump 90 kW category II\"",
   ],
@@ -50,6 +51,11 @@ export const judgePage = {
   options: {
     machine: { ...machine, default: "" },
     scheme: schemeFound,
+    limits: {
+      argument: "<A/B, B/C, C/D>",
+      help: "upper limits of zones A, B and C, of the maker or the site, in the place of a scheme",
+      example: '"2.8, 4.5, 7.1 mm/s rms"',
+    },
     confirmed,
     since: {
       argument: "<reading>",

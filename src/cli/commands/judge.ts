@@ -9,12 +9,20 @@ import {
 } from "../../conformity/index";
 import { parseNumeral, requireChoice, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
-import { changeFromBaseline, type Judgement, judgePoints, namesPoints, type Verdict } from "../../severity/index";
+import {
+  changeFromBaseline,
+  type Judgement,
+  judgePoints,
+  namesPoints,
+  type Scheme,
+  type Verdict,
+} from "../../severity/index";
 import type { Io } from "../input/io";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
 import { fullAnswer } from "../options/full-answer";
 import { type JudgeSettings, judgeOf, judgeOptions } from "../options/judge-of";
+import { schemeOfLimits } from "../options/limits-option";
 import { schemeAmong, statedScheme } from "../options/named-scheme";
 import type { ParsedOptions } from "../options/option-row";
 import { digitsOf } from "../options/option-values";
@@ -67,6 +75,16 @@ function requireFits(isKnown: boolean, { rule, since }: ParsedOptions<typeof jud
   });
 }
 
+/** The scheme of limits that are given, in the place of one that is named. */
+function limitsAlone({ limits, scheme, confirmed }: ParsedOptions<typeof judgePage.options>["values"]): Scheme {
+  if (scheme === undefined && confirmed.length === 0) return schemeOfLimits(limits as string);
+  throw new VeladisError("unknown-option", {
+    expected: "--limits in the place of --scheme and --confirmed",
+    received: scheme === undefined ? "--confirmed too" : "--scheme too",
+    option: "limits",
+  });
+}
+
 /** Judges one reading, readings of several points, or lines of them, of one machine. */
 export async function judgeReadings(
   { values, texts }: ParsedOptions<typeof judgePage.options>,
@@ -77,7 +95,8 @@ export async function judgeReadings(
   const full = fullAnswer(values);
   const source = signalSource(values);
   const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);
-  const scheme = await statedScheme(values.scheme, machine, schemes);
+  const scheme =
+    values.limits === undefined ? await statedScheme(values.scheme, machine, schemes) : limitsAlone(values);
   const crest = values["crest-factor"];
   const settings: JudgeSettings = {
     ...{ scheme, schemes, machine, strict: values.strict },

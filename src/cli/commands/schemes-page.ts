@@ -10,6 +10,7 @@ export const schemesPage = {
     "veladis schemes",
     "veladis schemes iso-10816-7-2009",
     'veladis schemes --machine "fan 90 kW 1480 r/min rigid, in service"',
+    "veladis schemes --template",
     "veladis schemes iso-10816-7-2009 --sheet html",
     "veladis schemes iso-10816-7-2009 --sheet csv",
     "veladis schemes site-rule.json --sheet csv",
@@ -36,6 +37,7 @@ export const schemesPage = {
       example: "html",
       values: ["html", "csv"],
     },
+    template: { help: "a file with a scheme of one's own, to be filled in" },
     json,
   },
 } as const satisfies CommandPage;

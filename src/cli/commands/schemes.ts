@@ -9,6 +9,7 @@ import { exitCodes } from "../print/exit-codes";
 import { jsonLine } from "../print/json-line";
 import { type JudgedSelection, schemeList, selectionText } from "../print/scheme-list";
 import { schemePage } from "../print/scheme-page";
+import { schemeTemplate } from "../print/scheme-template";
 import type { schemesPage } from "./schemes-page";
 
 /** The schemes for a machine, and which of them `judge` uses, or why it refuses to judge. */
@@ -30,6 +31,17 @@ function requireSheetAlone({ json, machine }: Values<typeof schemesPage.options>
   throw new VeladisError("unknown-option", {
     expected: "--sheet with nothing but schemes by name",
     received: json ? "--json too" : "--machine too",
+  });
+}
+
+/** Refuses what the template of a scheme has no place for. */
+function requireTemplateAlone(values: Values<typeof schemesPage.options>, texts: readonly string[]): void {
+  const { all, confirmed, json, machine, sheet } = values;
+  if (texts.length === 0 && !all && !json && confirmed.length === 0 && (machine ?? sheet) === undefined) return;
+  throw new VeladisError("unknown-option", {
+    expected: "--template alone: it prints a file with a scheme to be filled in",
+    received: "more beside it",
+    option: "template",
   });
 }
 
@@ -58,6 +70,11 @@ export async function printSchemes(
   { values, texts }: ParsedOptions<typeof schemesPage.options>,
   io: Io,
 ): Promise<number> {
+  if (values.template) {
+    requireTemplateAlone(values, texts);
+    await io.out(schemeTemplate());
+    return exitCodes.done;
+  }
   const all = (await confirmedOption(values.confirmed, io, values.json, texts)) ?? builtInSchemes;
   if (values.sheet !== undefined) {
     requireSheetAlone(values);
