@@ -4,9 +4,10 @@ import { parsedType, type ReadingType, readingType } from "../reading/index";
 import type { Assume, SchemeRef } from "../severity/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
 import { dotted, identifier, type KeyOf, operand, type SqlOperand } from "./identifier";
-import { boundsOfMachines, type JoinedVerdict, joinedVerdict } from "./joined-verdict";
-import type { LimitRow } from "./limit-columns";
+import { type JoinedVerdict, joinedVerdict } from "./joined-verdict";
+import { decidingColumns, type LimitRow } from "./limit-columns";
 import { limitRows, type NamedMachine, type RefusedMachine } from "./limit-rows";
+import { machineBounds } from "./machine-bounds";
 import { rowsAsTable } from "./rows-as-table";
 import { assumptionText, isColumn, type SqlFrequency, toSql } from "./to-sql";
 
@@ -149,6 +150,11 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
   };
 }
 
+/** The rows with what was assumed of a machine in its first alone: once is enough, and keeps the query short. */
+function deciding(rows: readonly LimitRow[]): readonly LimitRow[] {
+  return rows.map((row, i) => (row.machine === rows[i - 1]?.machine ? { ...row, assumed: null } : row));
+}
+
 /**
  * The verdicts on all machines of a plant as one query of plain SQL: a table of limits, one row a machine, criterion and
  * limit, and one expression that judges every reading by joining it. The same answers as `machineClassifier` of
@@ -197,18 +203,17 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
   const steps = Math.max(1, ...rows.map(({ step }) => step ?? 0));
   const isLevel = parsedType(judged.from).reference !== 0;
   const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", steps, isLevel });
-  const limits = rowsAsTable(rows, dialect);
-  const listed = kept === undefined ? `(${limits}) AS machine_limits` : dotted(kept, dialect);
-  const bounds = boundsOfMachines(
-    listed,
-    steps,
-    [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`),
-  );
+  const listed =
+    kept === undefined
+      ? `(${rowsAsTable(deciding(rows), dialect, decidingColumns)}) AS machine_limits`
+      : dotted(kept, dialect);
+  const types = [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`);
+  const bounds = machineBounds(listed, { steps, types, isLevel });
   const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
   return {
     rows: Object.freeze(rows),
     refused: Object.freeze(refused),
-    limits,
+    limits: rowsAsTable(rows, dialect),
     bounds,
     verdict,
     query: [
