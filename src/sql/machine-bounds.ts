@@ -81,7 +81,7 @@ export function machineBounds(
   const told = textLiteral(NO_LADDER, "duckdb");
   return [
     `SELECT machine, ${columns.join(", ")},`,
-    `COALESCE(${[...all].reverse().map((step) => `limit_${step}`)}) AS limit_end,`,
+    `CASE WHEN is_ladder = 1 THEN COALESCE(${[...all].reverse().map((step) => `limit_${step}`)}, NULL) END AS limit_end,`,
     "CASE WHEN is_ladder = 1 THEN end_zone END AS top_zone, all_assumed,",
     `COALESCE(told_refusal, CASE WHEN is_ladder = 0 THEN ${told} END) AS why_refused`,
     `FROM (SELECT side_by_side.*, CASE WHEN ${isLadder(steps)} THEN 1 ELSE 0 END AS is_ladder`,
