@@ -1,5 +1,5 @@
 import { numberLiteral } from "./literal";
-import { stepsFrom } from "./machine-bounds";
+import { stepsFrom } from "./side-by-side";
 
 /** The parts of a verdict as SQL, each an expression over a reading and the bounds of its machine beside it. */
 export interface JoinedVerdict {
@@ -36,19 +36,24 @@ export function joinedVerdict(
 ): JoinedVerdict {
   const at = (name: string): string => `${bounds}.${name}`;
   const [lowest, highest] = isLevel ? [LEAST_LEVEL, -LEAST_LEVEL] : [0, Number.MAX_VALUE];
-  const isNone = `${value} < ${numberLiteral(lowest)}`;
-  const isReading = `${value} <= ${numberLiteral(highest)}`;
   const within = (bound: string, first: number, answerOf: (step: number) => string): string =>
     stepsFrom(first, steps)
       .map((step) => ` WHEN ${value} <= ${at(`${bound}_${step}`)} THEN ${answerOf(step)}`)
       .join("");
-  /** The answer of the first step that holds the reading, or of what is above all. */
-  const ladder = (bound: string, answerOf: (step: number) => string, last: string, none = isNone): string =>
-    `CASE WHEN ${none} THEN NULL${within(bound, 1, answerOf)} WHEN ${isReading} THEN ${at(last)} END`;
+  /**
+   * The answer of the first step that holds the reading, or of what is above all. What is below all readings is within
+   * the first bound, or in no bound where there is none; it is looked for there alone, not in every row.
+   */
+  const ladder = (bound: string, answerOf: (step: number) => string, last: string, least = lowest): string => {
+    const isReading = `${value} >= ${numberLiteral(least)}`;
+    const first = (step: number): string =>
+      step === 1 ? `CASE WHEN ${isReading} THEN ${answerOf(1)} END` : answerOf(step);
+    return `CASE${within(bound, 1, first)} WHEN ${value} <= ${numberLiteral(highest)} AND ${isReading} THEN ${at(last)} END`;
+  };
   const zoneOf = (step: number): string => at(`zone_${step}`);
   const zonesFrom = (step: number): string =>
     `CASE${within("worst", step, (to) => at(to === step ? `zone_${step}` : `zones_${step}_${to}`))} ELSE ${at(`zones_${step}_end`)} END`;
-  const divided = isLevel ? isNone : `${value} < ${numberLiteral(LEAST_DIVISOR)}`;
+  const divided = isLevel ? lowest : LEAST_DIVISOR;
   const margin = ladder("bound", (step) => at(`limit_${step}`), "limit_end", divided);
   return {
     zone: ladder("bound", zoneOf, "top_zone"),

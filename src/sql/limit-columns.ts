@@ -72,11 +72,6 @@ export const columnList = /* @__PURE__ */ Object.entries(limitColumns) as readon
   (typeof limitColumns)[keyof LimitRow],
 ][];
 
-/** Those that a verdict rests on; the others say where a limit comes from. */
-export const decidingColumns = /* @__PURE__ */ columnList.filter(
-  ([key]) => !["scheme", "standard", "edition", "row", "as", "name", "printed", "grade", "source"].includes(key),
-);
-
 /** How an engine names what a column holds. */
 export function typeName(dialect: SqlDialect, kind: "text" | "real" | "whole"): string {
   return dialectOf(dialect)[kind];

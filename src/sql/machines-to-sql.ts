@@ -5,10 +5,11 @@ import type { Assume, SchemeRef } from "../severity/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
 import { dotted, identifier, type KeyOf, operand, type SqlOperand } from "./identifier";
 import { type JoinedVerdict, joinedVerdict } from "./joined-verdict";
-import { decidingColumns, type LimitRow } from "./limit-columns";
+import type { LimitRow } from "./limit-columns";
 import { limitRows, type NamedMachine, type RefusedMachine } from "./limit-rows";
 import { machineBounds } from "./machine-bounds";
 import { rowsAsTable } from "./rows-as-table";
+import { ladderQuery, ladderRows } from "./side-by-side";
 import { assumptionText, isColumn, type SqlFrequency, toSql } from "./to-sql";
 
 /** What {@link machinesToSql} is told besides the machines. */
@@ -40,7 +41,7 @@ export interface MachinesSql {
   readonly refused: readonly RefusedMachine[];
   /** A query that gives these rows as a table. */
   readonly limits: string;
-  /** A query over them that gives a row a machine. */
+  /** A query that gives a row a machine: of these rows, or of the table in which they are kept. */
   readonly bounds: string;
   /**
    * The parts of the verdict, each an expression over a column `veladis_judged` of a table `veladis_readings`, the
@@ -150,11 +151,6 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
   };
 }
 
-/** The rows with what was assumed of a machine in its first alone: once is enough, and keeps the query short. */
-function deciding(rows: readonly LimitRow[]): readonly LimitRow[] {
-  return rows.map((row, i) => (row.machine === rows[i - 1]?.machine ? { ...row, assumed: null } : row));
-}
-
 /**
  * The verdicts on all machines of a plant as one query of plain SQL: a table of limits, one row a machine, criterion and
  * limit, and one expression that judges every reading by joining it. The same answers as `machineClassifier` of
@@ -203,12 +199,12 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
   const steps = Math.max(1, ...rows.map(({ step }) => step ?? 0));
   const isLevel = parsedType(judged.from).reference !== 0;
   const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", steps, isLevel });
-  const listed =
-    kept === undefined
-      ? `(${rowsAsTable(deciding(rows), dialect, decidingColumns)}) AS machine_limits`
-      : dotted(kept, dialect);
   const types = [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`);
-  const bounds = machineBounds(listed, { steps, types, isLevel });
+  const ladders =
+    kept === undefined
+      ? ladderRows(rows, steps, dialect)
+      : ladderQuery(dotted(kept, dialect), { steps, types, isLevel });
+  const bounds = machineBounds(ladders, steps, isLevel);
   const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
   return {
     rows: Object.freeze(rows),
