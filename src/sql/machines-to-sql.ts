@@ -5,11 +5,13 @@ import type { Assume, SchemeRef } from "../severity/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
 import { dotted, identifier, type KeyOf, operand, type SqlOperand } from "./identifier";
 import { type JoinedVerdict, joinedVerdict } from "./joined-verdict";
+import { ladderQuery } from "./ladder-query";
+import { ladderRows } from "./ladder-rows";
+import { laddersOf } from "./ladders";
 import type { LimitRow } from "./limit-columns";
 import { limitRows, type NamedMachine, type RefusedMachine } from "./limit-rows";
 import { machineBounds } from "./machine-bounds";
 import { rowsAsTable } from "./rows-as-table";
-import { ladderQuery, ladderRows } from "./side-by-side";
 import { assumptionText, isColumn, type SqlFrequency, toSql } from "./to-sql";
 
 /** What {@link machinesToSql} is told besides the machines. */
@@ -196,15 +198,16 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
     ...(assume !== undefined && { assume }),
     ...(schemes !== undefined && { schemes }),
   });
-  const steps = Math.max(1, ...rows.map(({ step }) => step ?? 0));
+  const { ladders } = laddersOf(rows, dialect);
+  const steps = Math.max(...ladders.map(({ length }) => length - 1));
   const isLevel = parsedType(judged.from).reference !== 0;
-  const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", steps, isLevel });
+  const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", ladders, isLevel });
   const types = [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`);
-  const ladders =
+  const listed =
     kept === undefined
       ? ladderRows(rows, steps, dialect)
-      : ladderQuery(dotted(kept, dialect), { steps, types, isLevel });
-  const bounds = machineBounds(ladders, steps, isLevel);
+      : ladderQuery(dotted(kept, dialect), { ladders, types, isLevel });
+  const bounds = machineBounds(listed, steps, isLevel);
   const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
   return {
     rows: Object.freeze(rows),

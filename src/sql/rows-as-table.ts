@@ -8,7 +8,8 @@ export type CellKind = "text" | "real" | "whole";
 /** A value of a table. */
 export type Cell = string | number | null;
 
-function literalOf(value: Cell, kind: CellKind, dialect: SqlDialect): string {
+/** A value of a table as SQL. */
+export function literalOf(value: Cell, kind: CellKind, dialect: SqlDialect): string {
   if (value === null) return "NULL";
   if (kind === "whole") return String(value);
   return kind === "real" ? numberLiteral(value as number) : textLiteral(value as string, dialect, "texts of a table");
