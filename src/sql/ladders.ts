@@ -22,7 +22,7 @@ export function rowsByMachine(rows: readonly LimitRow[]): ReadonlyMap<string, re
 }
 
 /** The zones of a machine by its rows, best first; none of one that is refused. */
-export function zonesOf(rows: readonly LimitRow[]): readonly string[] {
+function zonesOf(rows: readonly LimitRow[]): readonly string[] {
   const below = new Map(rows.flatMap(({ step, zone }) => (step === null ? [] : [[step, zone as string] as const])));
   const last = rows[0]?.last;
   if (last === null || last === undefined) return [];
@@ -30,7 +30,9 @@ export function zonesOf(rows: readonly LimitRow[]): readonly string[] {
 }
 
 /** The name of a list of zones, by which lists are told apart. */
-const nameOf = (zones: readonly string[]): string => JSON.stringify(zones);
+function nameOf(zones: readonly string[]): string {
+  return JSON.stringify(zones);
+}
 
 /**
  * The different ladders of machines, which the query writes out: few for a whole plant, so that a row takes its zone from

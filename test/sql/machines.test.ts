@@ -143,6 +143,37 @@ describe.each(engines)("%s", (...engine) => {
     },
   );
 
+  it("gives no zone for NaN, an infinity or a negative number, of a machine with something not judged neither", async () => {
+    const numbers: Record<string, readonly string[]> = {
+      duckdb: ["'NaN'::DOUBLE", "'Infinity'::DOUBLE", "'-Infinity'::DOUBLE"],
+      postgresql: ["'NaN'::float8", "'Infinity'::float8", "'-Infinity'::float8"],
+      sqlite: ["9e999 - 9e999", "9e999", "-9e999"],
+      clickhouse: ["nan", "inf", "-inf"],
+    };
+    const machines = [
+      { name: "P-11", machine: "pump 90 kW category II 2980 r/min" },
+      { name: "M-09", machine: "motor 400 kW 600 r/min rigid" },
+    ];
+    expect(machineClassifier(machines[1]?.machine as string, "mm/s rms").complete).toBe(false);
+    for (const number of [...(numbers[dialect] as readonly string[]), "-1e0", "-1e-300"]) {
+      await put(
+        machines.map(({ name }) => [name, 1]),
+        engine,
+      );
+      const table = `SELECT id, tag, ${number} AS reading FROM trend`;
+      await run("DROP TABLE IF EXISTS odd");
+      await run(`CREATE TABLE odd${dialect === "clickhouse" ? " ENGINE = Memory" : ""} AS ${table}`);
+      const { query } = machinesToSql(machines, {
+        table: "odd",
+        machine: "tag",
+        column: "reading",
+        from: "mm/s rms",
+        dialect,
+      });
+      for (const row of await answers(query, run)) expect(row.slice(0, 4), number).toEqual([null, null, null, null]);
+    }
+  });
+
   it("gives no zone for a machine that is refused, or is on no list, and says why of the first", async () => {
     await put(
       [
