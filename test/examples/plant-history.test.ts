@@ -39,6 +39,8 @@ describe("the guide to five years of a plant, step by step in DuckDB", () => {
     const rows = await rowsOf(runnable(fence));
     const told = fence.code.split("\n").flatMap((line) => (line.startsWith("-- => ") ? [line.slice(6)] : []));
     if (told.length > 0) expect(rows).toEqual(told);
+    // as they are here: the page goes on to edit the limits
+    if (fence.code.includes("CREATE VIEW months")) await rowsOf("CREATE TABLE sixty_months AS SELECT * FROM months");
   });
 
   it("the list on the page is the one that is judged", () => {
@@ -48,7 +50,7 @@ describe("the guide to five years of a plant, step by step in DuckDB", () => {
 
   it("the months of the chart are those of the query", async () => {
     const rows = await rowsOf(
-      "SELECT strftime(month, '%Y-%m'), readings, no_zone, alarms, highest FROM months ORDER BY month",
+      "SELECT strftime(month, '%Y-%m'), readings, no_zone, alarms, highest FROM sixty_months ORDER BY month",
     );
     const [, ...lines] = readFileSync(join(root, "docs/examples/plant-months.csv"), "utf8").trim().split("\n");
     expect(rows.map((row) => row.replaceAll(" | ", ","))).toEqual(lines);
