@@ -62,8 +62,9 @@ export function joinedVerdict(
       step === 1 ? `CASE WHEN ${isReading} THEN ${answerOf(1)} END` : answerOf(step);
     return `CASE${within(bound, [1, steps], first)} WHEN ${value} <= ${numberLiteral(highest)} AND ${isReading} THEN ${answerOf(steps + 1)} END`;
   };
+  // each branch has its condition: of CASE with a value behind it, ClickHouse 18 makes a look-up of constants, and errs
   const byLadder = (of: (ladder: Ladder, steps: number) => string): string =>
-    `CASE ${at("ladder")}${ladders.map((ladder, i) => ` WHEN ${i + 1} THEN ${of(ladder, ladder.length - 1)}`).join("")} END`;
+    `CASE${ladders.map((ladder, i) => ` WHEN ${at("ladder")} = ${i + 1} THEN ${of(ladder, ladder.length - 1)}`).join("")} END`;
   const zoneBy = (bound: string): string =>
     byLadder((ladder, steps) => climbed(bound, steps, (step) => ladder[step - 1] as string));
   const zones = byLadder((ladder, steps) =>
