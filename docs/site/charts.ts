@@ -207,6 +207,17 @@ export const charts: Readonly<Record<string, (width: number) => string>> = {
       width,
       judgement: classify("0.36 in/s pk", { scheme: "iso-10816-7-2009", machine: feedPump }),
     }),
+  "plant-history": (width) =>
+    trendChart({
+      width,
+      title: "Pump KW-01: the highest reading of each month",
+      readings: column("plant-months.csv", 4).map((reading, month) => ({
+        time: new Date(Date.UTC(2021, month, 1)),
+        reading,
+      })),
+      as: "mm/s rms",
+      severity: { scheme: "iso-10816-7-2009", machine: "pump 132 kW category II 2975 r/min" },
+    }),
   "own-rule": (width) =>
     severityBar({
       width,

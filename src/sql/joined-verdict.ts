@@ -1,36 +1,5 @@
+import { type Ladder, stepsFrom } from "./ladders";
 import { numberLiteral } from "./literal";
-
-/** The steps up to a number: 1, 2, 3. */
-function upTo(steps: number): readonly number[] {
-  return Array.from({ length: steps }, (_, i) => i + 1);
-}
-
-/**
- * A table of limits as one row a machine, for a ladder of so many limits: what {@link joinedVerdict} is joined with. Rows
- * that were made for readings in another type are none, and so are those of a machine that is refused.
- */
-export function boundsOfMachines(table: string, steps: number, types: readonly string[]): string {
-  const of = (column: string, step: number, and = ""): string =>
-    `MIN(CASE WHEN step = ${step}${and} THEN ${column} END)`;
-  const columns = upTo(steps).flatMap((step) => [
-    `${of("bound", step, " AND decides = 'zone'")} AS bound_${step}`,
-    `${of("limit_value", step, " AND decides = 'zone'")} AS limit_${step}`,
-    `${of("bound", step)} AS worst_${step}`,
-    `${of("zone_below", step)} AS zone_${step}`,
-  ]);
-  const whole = [
-    ["last_zone", "top_zone"],
-    ["is_open", "open_above"],
-    ["assumed", "all_assumed"],
-    ["refused", "why_refused"],
-  ].map(([column, name]) => `MIN(${column}) AS ${name}`);
-  const ends = [
-    `MIN(CASE WHEN zone_above = last_zone AND decides = 'zone' THEN bound END) AS bound_end`,
-    `MIN(CASE WHEN zone_above = last_zone AND decides = 'zone' THEN limit_value END) AS limit_end`,
-    `MIN(CASE WHEN zone_above = last_zone THEN bound END) AS worst_end`,
-  ];
-  return `SELECT machine, ${[...columns, ...ends, ...whole].join(", ")}\nFROM ${table} WHERE readings_in IN (${types.join(", ")}) GROUP BY machine`;
-}
 
 /** The parts of a verdict as SQL, each an expression over a reading and the bounds of its machine beside it. */
 export interface JoinedVerdict {
@@ -52,55 +21,66 @@ export interface JoinedVerdict {
 const LEAST_LEVEL = -5000;
 const LEAST_DIVISOR = 1e-290;
 
+/** Texts of SQL as one text, with commas between. */
+function listed(texts: readonly string[]): string {
+  return `'${texts.map((text) => text.slice(1, -1)).join(", ")}'`;
+}
+
 /**
  * The verdict on readings that stand beside the bounds of their machines. A reading that is none (NULL, negative,
- * infinite, NaN) is within no bound and not above the last; of a machine with fewer limits, or with none, those that it
- * lacks are NULL, and nothing is below or above NULL.
+ * infinite, NaN) is within no bound and not below the greatest number; a machine without limits has no ladder. The zones
+ * of the few ladders of a plant stand in the query: none is fetched, or put together, for each reading.
  *
  * @param value - the reading, as SQL
- * @param bounds - the name of the joined table of {@link boundsOfMachines}
+ * @param bounds - the name of the joined table of `machineBounds`
  */
 export function joinedVerdict(
   value: string,
-  { bounds, steps, isLevel }: { readonly bounds: string; readonly steps: number; readonly isLevel: boolean },
+  {
+    bounds,
+    ladders,
+    isLevel,
+  }: { readonly bounds: string; readonly ladders: readonly Ladder[]; readonly isLevel: boolean },
 ): JoinedVerdict {
   const at = (name: string): string => `${bounds}.${name}`;
-  const all = upTo(steps);
   const [lowest, highest] = isLevel ? [LEAST_LEVEL, -LEAST_LEVEL] : [0, Number.MAX_VALUE];
-  const within = (bound: string, step: number): string => `${value} <= ${at(`${bound}_${step}`)}`;
-  const beyond = (bound: string): string =>
-    `${value} > ${at(`${bound}_end`)} AND ${value} <= ${numberLiteral(highest)}`;
-  /** The answer of the first step that holds the reading, or of what is above all. */
-  const ladder = (bound: string, answerOf: (step: number) => string, last: string, first = ""): string =>
-    `CASE WHEN ${value} < ${numberLiteral(lowest)} THEN NULL${first}${all
-      .map((step) => ` WHEN ${within(bound, step)} THEN ${answerOf(step)}`)
-      .join("")} WHEN ${beyond(bound)} THEN ${last} END`;
-  const zoneOf = (step: number): string => at(`zone_${step}`);
-  const lastZone = at("top_zone");
-  const isOpen = `${at("open_above")} = 1`;
-  const isReading = `${value} <= ${numberLiteral(highest)}`;
-  const worst = ladder("worst", zoneOf, lastZone, ` WHEN ${isOpen} AND ${isReading} THEN ${lastZone}`);
-  // behind the zone that is judged, those up to the worst
-  const behind = (step: number): string =>
-    [
-      ...all
-        .filter((one) => one > step)
-        .map(
-          (one) =>
-            `CASE WHEN ${isOpen} OR ${value} > ${at(`worst_${one - 1}`)} THEN COALESCE(', ' || ${zoneOf(one)}, '') ELSE '' END`,
-        ),
-      `CASE WHEN ${isOpen} OR ${value} > ${at("worst_end")} THEN ', ' || ${lastZone} ELSE '' END`,
-    ].join(" || ");
-  const margin = ladder(
-    "bound",
-    (step) => at(`limit_${step}`),
-    at("limit_end"),
-    isLevel ? "" : ` WHEN ${value} < ${numberLiteral(LEAST_DIVISOR)} THEN NULL`,
+  const within = (
+    bound: string,
+    [first, last]: readonly [number, number],
+    answerOf: (step: number) => string,
+  ): string =>
+    stepsFrom(first, last)
+      .map((step) => ` WHEN ${value} <= ${at(`${bound}_${step}`)} THEN ${answerOf(step)}`)
+      .join("");
+  /**
+   * The answer of the first step that holds the reading, or of what is above all. What is below all readings is within
+   * the first bound, or in no bound where there is none; it is looked for there alone, not in every row.
+   */
+  const climbed = (bound: string, steps: number, answerOf: (step: number) => string, least = lowest): string => {
+    const isReading = `${value} >= ${numberLiteral(least)}`;
+    const first = (step: number): string =>
+      step === 1 ? `CASE WHEN ${isReading} THEN ${answerOf(1)} END` : answerOf(step);
+    return `CASE${within(bound, [1, steps], first)} WHEN ${value} <= ${numberLiteral(highest)} AND ${isReading} THEN ${answerOf(steps + 1)} END`;
+  };
+  // each branch has its condition: of CASE with a value behind it, ClickHouse 18 makes a look-up of constants, and errs
+  const byLadder = (of: (ladder: Ladder, steps: number) => string): string =>
+    `CASE${ladders.map((ladder, i) => ` WHEN ${at("ladder")} = ${i + 1} THEN ${of(ladder, ladder.length - 1)}`).join("")} END`;
+  const zoneBy = (bound: string): string =>
+    byLadder((ladder, steps) => climbed(bound, steps, (step) => ladder[step - 1] as string));
+  const zones = byLadder((ladder, steps) =>
+    climbed("bound", steps, (step) => {
+      if (step > steps) return ladder[steps] as string;
+      const upTo = (to: number): string => listed(ladder.slice(step - 1, to));
+      return `CASE${within("worst", [step, steps], upTo)} ELSE ${upTo(steps + 1)} END`;
+    }),
   );
+  const steps = Math.max(...ladders.map(({ length }) => length - 1));
+  const nextLimit = (step: number): string => at(step > steps ? "limit_end" : `limit_${step}`);
+  const margin = climbed("bound", steps, nextLimit, isLevel ? lowest : LEAST_DIVISOR);
   return {
-    zone: ladder("bound", zoneOf, lastZone),
-    zones: ladder("bound", (step) => `${zoneOf(step)} || ${behind(step)}`, lastZone),
-    worst,
+    zone: zoneBy("bound"),
+    zones,
+    worst: zoneBy("worst"),
     margin: isLevel ? `POWER(1e1, (${margin} - ${value}) / 2e1)` : `${margin} / ${value}`,
     assumed: at("all_assumed"),
     refused: at("why_refused"),

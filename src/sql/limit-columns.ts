@@ -27,10 +27,8 @@ export interface LimitRow {
   readonly beyond: string | null;
   /** The last zone of the machine. */
   readonly last: string | null;
-  /** The limit in the type of the readings. */
+  /** The limit in the type of the readings: what decides. A reading is within it up to a share of 2^-23 above, for float noise. */
   readonly limit: number | null;
-  /** The highest reading that is still within the limit. */
-  readonly bound: number | null;
   /** `"zone"`: it counts for the zone and for the worst that is possible; `"worst"`: for the latter alone. */
   readonly decides: "zone" | "worst" | null;
   /** 1 where something is not judged, so that the last zone is always possible. */
@@ -60,7 +58,6 @@ export const limitColumns = /* @__PURE__ */ frozen({
   beyond: ["zone_above", "text"],
   last: ["last_zone", "text"],
   limit: ["limit_value", "real"],
-  bound: ["bound", "real"],
   decides: ["decides", "text"],
   open: ["is_open", "whole"],
   grade: ["grade", "text"],

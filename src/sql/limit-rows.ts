@@ -3,6 +3,7 @@ import type { Frequency } from "../frequency/index";
 import { parsedType } from "../reading/index";
 import { type Assume, type MachineRef, machineLadder, type SchemeRef } from "../severity/index";
 import { columnList, type LimitRow } from "./limit-columns";
+import { limitOfBound } from "./raised-limit";
 import { toldOf } from "./zone-remark";
 
 /** A machine whose readings are judged, by the name that the readings have for it. */
@@ -61,6 +62,7 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
       fact: "place",
     });
   }
+  const isLevel = parsedType(judge.from).reference !== 0;
   const told = [...(assumedBefore ? [`assumed: ${assumedBefore}`] : []), ...toldOf(judge, crestFactor)];
   const assumed = told.length === 0 ? null : visibleText(told.join("; "));
   return rows().map((row) => ({
@@ -77,8 +79,7 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
     zone: row.zone,
     beyond: row.beyond,
     last: judge.zones.at(-1) as string,
-    limit: row.limit,
-    bound: row.bound,
+    limit: limitOfBound(row.limit, row.bound, isLevel),
     decides: row.decides,
     open: isOpen ? 1 : 0,
     grade: row.provenance,

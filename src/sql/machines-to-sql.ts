@@ -4,9 +4,13 @@ import { parsedType, type ReadingType, readingType } from "../reading/index";
 import type { Assume, SchemeRef } from "../severity/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
 import { dotted, identifier, type KeyOf, operand, type SqlOperand } from "./identifier";
-import { boundsOfMachines, type JoinedVerdict, joinedVerdict } from "./joined-verdict";
+import { type JoinedVerdict, joinedVerdict } from "./joined-verdict";
+import { ladderQuery } from "./ladder-query";
+import { ladderRows } from "./ladder-rows";
+import { laddersOf } from "./ladders";
 import type { LimitRow } from "./limit-columns";
 import { limitRows, type NamedMachine, type RefusedMachine } from "./limit-rows";
+import { machineBounds } from "./machine-bounds";
 import { rowsAsTable } from "./rows-as-table";
 import { assumptionText, isColumn, type SqlFrequency, toSql } from "./to-sql";
 
@@ -39,7 +43,7 @@ export interface MachinesSql {
   readonly refused: readonly RefusedMachine[];
   /** A query that gives these rows as a table. */
   readonly limits: string;
-  /** A query over them that gives a row a machine. */
+  /** A query that gives a row a machine: of these rows, or of the table in which they are kept. */
   readonly bounds: string;
   /**
    * The parts of the verdict, each an expression over a column `veladis_judged` of a table `veladis_readings`, the
@@ -194,21 +198,21 @@ export function machinesToSql(machines: readonly NamedMachine[], options: Machin
     ...(assume !== undefined && { assume }),
     ...(schemes !== undefined && { schemes }),
   });
-  const steps = Math.max(1, ...rows.map(({ step }) => step ?? 0));
+  const { ladders } = laddersOf(rows, dialect);
+  const steps = Math.max(...ladders.map(({ length }) => length - 1));
   const isLevel = parsedType(judged.from).reference !== 0;
-  const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", steps, isLevel });
-  const limits = rowsAsTable(rows, dialect);
-  const listed = kept === undefined ? `(${limits}) AS machine_limits` : dotted(kept, dialect);
-  const bounds = boundsOfMachines(
-    listed,
-    steps,
-    [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`),
-  );
+  const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", ladders, isLevel });
+  const types = [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`);
+  const listed =
+    kept === undefined
+      ? ladderRows(rows, steps, dialect)
+      : ladderQuery(dotted(kept, dialect), { ladders, types, isLevel });
+  const bounds = machineBounds(listed, steps, isLevel);
   const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
   return {
     rows: Object.freeze(rows),
     refused: Object.freeze(refused),
-    limits,
+    limits: rowsAsTable(rows, dialect),
     bounds,
     verdict,
     query: [

@@ -123,10 +123,19 @@ describe("veladis sql", () => {
     expect(existsSync("limits.txt")).toBe(false);
   });
 
-  it("a name that a spreadsheet would run is not written as CSV", async () => {
-    writeFileSync(own, "tag,words\n=1+1,pump 5 kW category II\n");
+  it("a machine whose name a spreadsheet would run is left out of a CSV, told with its line, and held by other files", async () => {
+    writeFileSync(own, "tag,words\nKW-01,pump 132 kW category II 2975 r/min\n=1+1,pump 5 kW category II\n");
     const path = join(folder, "odd.csv");
     const { code, err } = await veladis(["sql", "--machines", own, ...asked, "--out", path]);
-    expect([code, err.includes("takes for a formula"), existsSync(path)]).toEqual([2, true, false]);
+    expect(code).toBe(2);
+    expect(err).toContain("own.csv, line 3");
+    expect(err).toContain("--out in .parquet or .sql holds any name");
+    expect(err).toContain("rows: 2 in = 1 answered + 1 refused");
+    const machines = await duckdbRows(`SELECT DISTINCT machine FROM read_csv('${path}')`);
+    expect(machines).toEqual([["KW-01"]]);
+    const parquet = join(folder, "odd.parquet");
+    expect((await veladis(["sql", "--machines", own, ...asked, "--out", parquet])).code).toBe(0);
+    const all = await duckdbRows(`SELECT DISTINCT machine FROM read_parquet('${parquet}') ORDER BY machine`);
+    expect(all).toEqual([["=1+1"], ["KW-01"]]);
   });
 });

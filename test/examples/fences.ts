@@ -14,7 +14,7 @@ export interface Fence {
 }
 
 /** The fences of a text; in a source file only those within docstrings, without their leading stars. */
-function fencesOf(file: string): Fence[] {
+export function pageFences(file: string): Fence[] {
   const isSource = file.endsWith(".ts");
   const found: Fence[] = [];
   let open: { language: string; line: number; code: string[] } | undefined;
@@ -49,6 +49,6 @@ export function allFences(language: string): Fence[] {
   const files = ["README.md", "DEVELOPERS.md", ...filesBelow("docs", ".md"), ...filesBelow("src", ".ts")];
   return files
     .sort()
-    .flatMap(fencesOf)
+    .flatMap(pageFences)
     .filter((fence) => fence.language === language);
 }

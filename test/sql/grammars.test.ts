@@ -1,6 +1,7 @@
 import { SparkSQL, TrinoSQL } from "dt-sql-parser";
 import { describe, expect, it } from "vitest";
 import { machinesToSql, machineToSql, schemeToSql, toSql } from "../../src/sql/index";
+import { hostileScheme } from "../writing/hostile-scheme";
 import { hostileTexts, shownAs } from "../writing/hostile-texts";
 
 /**
@@ -47,12 +48,24 @@ describe.each(grammars)("%s reads", (dialect, grammar) => {
     expect(errors(bounds)).toEqual([]);
   });
 
+  const harmless = hostileTexts.filter((text) => shownAs(text) === text && text.length < 60);
+
   it("hostile names as nothing but names and texts", () => {
-    const harmless = hostileTexts.filter((text) => shownAs(text) === text && !text.includes("$\u007b"));
-    for (const text of harmless.filter(({ length }) => length < 60)) {
+    for (const text of harmless.filter((one) => !one.includes("$\u007b"))) {
       const told = { table: text, machine: text, column: text, from: "mm/s rms", dialect } as const;
-      const { query } = machinesToSql([{ name: text, machine: "pump 90 kW category II" }], told);
-      expect(errors(query), text).toEqual([]);
+      const machines = [{ name: text, machine: "pump 90 kW category II" }];
+      const { query, limits, bounds } = machinesToSql(machines, told);
+      const kept = machinesToSql(machines, { ...told, limits: ["plant", text] });
+      for (const sql of [query, limits, bounds, kept.query, kept.bounds]) expect(errors(sql), text).toEqual([]);
+    }
+  });
+
+  it("hostile words of a machine and texts of a scheme as nothing but texts", () => {
+    for (const text of harmless) {
+      const schemes = [hostileScheme(text, "zones")];
+      const told = { table: "trend", column, from: "mm/s rms", dialect, schemes } as const;
+      const { query, limits } = machinesToSql([{ name: text, machine: `pump 90 kW, ${text}` }], told);
+      for (const sql of [query, limits]) expect(errors(sql), text).toEqual([]);
     }
   });
 

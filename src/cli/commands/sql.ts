@@ -1,6 +1,5 @@
 import { parseNumeral, VeladisError, visibleLines } from "../../core/index";
 import {
-  type MachinesSql,
   type MachinesToSqlOptions,
   machinesToSql,
   machineToSql,
@@ -86,10 +85,10 @@ async function judged(values: SqlValues, io: Io): Promise<string> {
   return machineToSql(machine, { ...told, ...(schemes !== undefined && { schemes }) });
 }
 
-/** The answer for a list, what was refused of it told on standard error; with the number of those refused. */
-async function judgedList(values: SqlValues, file: string, io: Io): Promise<{ answer: MachinesSql; refused: number }> {
+/** The answer for a list and the file of its limits, what was refused told on standard error; with the number of those refused. */
+async function judgedList(values: SqlValues, file: string, io: Io) {
   requireNone(values, ["machine", "worst"], "a list of machines");
-  const { table, to, "name-column": name, "machine-column": words, "limits-table": limits, scheme, json } = values;
+  const { table, to, out, "name-column": name, "machine-column": words, "limits-table": limits, scheme, json } = values;
   const at = frequencyOf(values);
   const schemes = await confirmedOption(values.confirmed, io, json, [scheme]);
   const chosen = scheme === undefined ? schemes : [await namedScheme(scheme, schemes)];
@@ -109,14 +108,17 @@ async function judgedList(values: SqlValues, file: string, io: Io): Promise<{ an
     list.machines.map(({ name: called, machine }) => ({ name: called, machine })),
     told,
   );
+  const limitsFile = out === undefined ? undefined : await limitFile(out, answer);
   const lines = new Map(list.machines.map(({ name: called, line }) => [called, line]));
-  for (const { name: called, error } of answer.refused) {
+  const unanswered = new Set<string>();
+  for (const { name: called, error } of [...answer.refused, ...(limitsFile?.leftOut ?? [])]) {
     const line = lines.get(called);
     io.err(failureText(error, json, { file, ...(line !== undefined && { line }) }));
+    unanswered.add(called);
   }
-  const refused = list.refused.length + answer.refused.length;
-  io.err(accountText(list.account, { answered: list.machines.length - answer.refused.length, refused }, json));
-  return { answer, refused };
+  const refused = list.refused.length + unanswered.size;
+  io.err(accountText(list.account, { answered: list.machines.length - unanswered.size, refused }, json));
+  return { answer, refused, bytes: limitsFile?.bytes };
 }
 
 /** Prints conversions and verdicts as SQL. */
@@ -134,9 +136,8 @@ export async function printSql({ values }: ParsedOptions<typeof sqlPage.options>
     await io.out(told(isVerdict ? await judged(values, io) : converted(values)));
     return exitCodes.done;
   }
-  const { answer, refused } = await judgedList(values, machines, io);
-  if (out !== undefined) {
-    const bytes = await limitFile(out, answer);
+  const { answer, refused, bytes } = await judgedList(values, machines, io);
+  if (out !== undefined && bytes !== undefined) {
     const file = await wholeFile(out, replace);
     try {
       await file.write(bytes);

@@ -5,16 +5,13 @@ import { quotedCell } from "../delimited/cells";
 const columns = /* @__PURE__ */ (() =>
   Object.entries(limitColumns) as [keyof LimitRow, (typeof limitColumns)[keyof LimitRow]][])();
 
-/** Rows as CSV. A name that a spreadsheet would take for a formula could not stand there as the readings have it. */
+/** True for a name that could not stand in CSV as the readings have it: a spreadsheet would take it for a formula. */
+function isFormula(name: string): boolean {
+  return cellText(name) !== name;
+}
+
+/** Rows as CSV. */
 function csvOf(rows: readonly LimitRow[]): string {
-  const odd = rows.find(({ machine }) => cellText(machine) !== machine);
-  if (odd !== undefined) {
-    throw new VeladisError("syntax", {
-      expected: "names of machines that no spreadsheet takes for a formula, or --out in .parquet or .sql",
-      received: shown(odd.machine),
-      option: "out",
-    });
-  }
   const cell = (value: string | number | null): string =>
     value === null ? "" : typeof value === "number" ? String(value) : quotedCell(cellText(value), ",");
   const lines = rows.map((row) => columns.map(([key]) => cell(row[key])).join(","));
@@ -40,19 +37,41 @@ async function parquetOf(rows: readonly LimitRow[]): Promise<Uint8Array> {
 }
 
 const forms = {
-  csv: async ({ rows }: MachinesSql) => Buffer.from(csvOf(rows)),
+  csv: async ({ rows }: MachinesSql) => Buffer.from(csvOf(rows.filter(({ machine }) => !isFormula(machine)))),
   parquet: async ({ rows }: MachinesSql) => parquetOf(rows),
   sql: async ({ limits }: MachinesSql) => Buffer.from(`${limits}\n`),
 } as const;
 
+/** A machine without rows in a file of limits, and why. */
+interface LeftOut {
+  readonly name: string;
+  readonly error: VeladisError;
+}
+
+/** The machines that a CSV cannot name: an apostrophe before the name would make it another than that of the readings. */
+function leftOutOf({ rows }: MachinesSql): readonly LeftOut[] {
+  return [...new Set(rows.map(({ machine }) => machine))].filter(isFormula).map((name) => ({
+    name,
+    error: new VeladisError("syntax", {
+      expected:
+        "the name of a machine that no spreadsheet takes for a formula; --out in .parquet or .sql holds any name",
+      received: `${shown(name)}, which has no row in this CSV and gets no verdict by it`,
+      option: "out",
+    }),
+  }));
+}
+
 /**
- * The table of limits as the bytes of a file, in the form that its name says.
+ * The table of limits as the bytes of a file, in the form that its name says, and the machines that are not in it.
  *
  * @throws {@link VeladisError} `unknown-option` for a name that says none, `unwritable` without a package to write Parquet
  */
-export async function limitFile(path: string, answer: MachinesSql): Promise<Uint8Array> {
+export async function limitFile(path: string, answer: MachinesSql) {
   const form = /\.(\w+)$/.exec(path)?.[1]?.toLowerCase() ?? "";
-  if (Object.hasOwn(forms, form)) return forms[form as keyof typeof forms](answer);
+  if (Object.hasOwn(forms, form)) {
+    const bytes: Uint8Array = await forms[form as keyof typeof forms](answer);
+    return { bytes, leftOut: form === "csv" ? leftOutOf(answer) : [] };
+  }
   throw new VeladisError("unknown-option", {
     expected: "a file that ends in .csv, .parquet or .sql",
     received: path,

@@ -62,7 +62,6 @@ export const commandShapes: ShapesOf<CommandAnswers> = /* @__PURE__ */ frozen({
       beyond: "text|null",
       last: "text|null",
       limit: "number|null",
-      bound: "number|null",
       decides: "text|null",
       open: "number|null",
       grade: "text|null",
