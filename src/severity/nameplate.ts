@@ -27,7 +27,12 @@ export interface Said extends Omit<NumberSaid, "didYouMean"> {
   /** True for words set aside that are known to say no fact. */
   readonly plain?: true;
   readonly machineBeside?: Beside;
+  /** What a frame size with a space in it says, should the machine be electrical. */
+  readonly spacedFrame?: Machine;
 }
+
+/** A letter of a thermal class of IEC 60085, as insulation has it (from memory); no table of limits has such a class. */
+const THERMAL = /^(?:class|cl)\b[.\s:=]*[AEBYNRC]$/i;
 
 function contradiction(what: string, a: string, b: string): VeladisError {
   return new VeladisError("syntax", {
@@ -67,6 +72,8 @@ export function nameplate() {
   const aside: (NotUnderstood & { readonly mayBe?: readonly string[]; readonly isKnown: boolean })[] = [];
   const machinesBeside: Beside[] = [];
   const ratings: { value: unknown; written: string }[] = [];
+  /** Words whose meaning waits for the kind of machine. */
+  const waiting: { said: Said; written: string }[] = [];
 
   const state = (fact: Fact, value: unknown, written: string): void => {
     if (fact === "type") {
@@ -87,6 +94,14 @@ export function nameplate() {
   };
 
   const add = (said: Said, written: string): void => {
+    if (said.spacedFrame !== undefined || (said.facts?.class !== undefined && THERMAL.test(written))) {
+      waiting.push({ said, written });
+      return;
+    }
+    take(said, written);
+  };
+
+  const take = (said: Said, written: string): void => {
     const { didYouMean, mayBe, plain: isKnown = false } = said;
     if (didYouMean !== undefined)
       aside.push({ word: written, didYouMean, isKnown, ...(mayBe !== undefined && { mayBe }) });
@@ -173,9 +188,22 @@ export function nameplate() {
       .map(({ name, role }) => `${role} "${name}": named, not judged`);
   };
 
+  /** A frame size or the class of an insulation, where the machine is electrical; else metres, or a class of a table. */
+  const takeWaiting = (): void => {
+    for (const { said, written } of waiting) {
+      const { length, spacedFrame } = said;
+      const isThis = isElectrical();
+      if (spacedFrame === undefined)
+        take(isThis ? { length, didYouMean: [`insulation ${written}`], plain: true } : said, written);
+      else if (isThis) take({ length, facts: spacedFrame, taken: ["shaftHeight"] }, written);
+      else take({ length, didYouMean: [written.replace(/\s+/g, "")] }, written);
+    }
+  };
+
   const machine = (): Machine => {
     const assumed = new Map<Fact, string>();
     const beside = nameKind(assumed);
+    takeWaiting();
     for (const [fact, words] of taken) {
       if (assumed.has(fact)) continue;
       if (plain.has(fact)) continue;
@@ -183,7 +211,7 @@ export function nameplate() {
         .sort()
         .map((word) => `"${word}"`)
         .join(" and ");
-      assumed.set(fact, `${fact} ${stated.get(fact)?.value}: for ${said}`);
+      assumed.set(fact, `${fact === "shaftHeight" ? "shaft height" : fact} ${stated.get(fact)?.value}: for ${said}`);
     }
     powerOf(assumed);
     const { speed, because } = speedOf({ speeds, lines, poles, isElectrical: isElectrical() }, contradiction);

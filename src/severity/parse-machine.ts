@@ -4,7 +4,7 @@ import { dimensionLength } from "./dimension-length";
 import { directedWords, requireNoDirection } from "./directions-in-words";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { type PartSaid, partAfter } from "./facts-of-driver";
-import { frameAt } from "./frame-size";
+import { frameAt, spacedFrameAt } from "./frame-size";
 import { type Lead, leadAfter, requireNoNumeral } from "./left-over";
 import type { Machine } from "./machine";
 import { besideAt } from "./machine-beside";
@@ -80,6 +80,8 @@ function saidBy(rest: string, context: Context): Read {
   if (other > 0) return { length: other, didYouMean: [], plain: true };
   const dimension = dimensionLength(rest);
   if (dimension > 0) return { length: dimension, didYouMean: [], plain: true };
+  const spaced = context === "" ? spacedFrameAt(rest) : undefined;
+  if (spaced !== undefined) return { length: spaced.length, spacedFrame: spaced.facts };
   const frame = context === "" ? frameAt(rest) : undefined;
   const said = frame ?? numberAt(rest, context);
   if (said !== undefined) return said;
