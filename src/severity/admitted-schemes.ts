@@ -5,6 +5,7 @@ import { ownLabels, requireConsistentLabels, requireKnownLabels, rowLabels } fro
 import { withLabelledPower } from "./labelled-power";
 import type { FactValue, KnownFacts } from "./machine";
 import { isOpen } from "./match-machine";
+import { withNominalPower } from "./nominal-power";
 import type { Scheme } from "./scheme";
 import { inOrder } from "./scheme-order";
 import { isForKind } from "./verdict";
@@ -119,11 +120,12 @@ function admittedAs(
  */
 export function admittedSchemes(
   schemes: readonly Scheme[],
-  given: KnownFacts,
+  stated: KnownFacts,
   place: Scheme["place"],
   precedence: "first" | "none" = "first",
 ): readonly Admitted[] {
-  const all = forMachine(schemes, given);
+  const all = forMachine(schemes, stated);
+  const { known: given, assumed: nominal } = withNominalPower(relevant(all, stated, place), stated);
   // what labels say of a machine holds wherever it is measured, new or in service
   requireKnownLabels(all, given);
   const { known, assumed } = withLabelledPower(all, given);
@@ -151,7 +153,7 @@ export function admittedSchemes(
     const taken = found.get(scheme);
     if (taken === undefined) return [];
     const one = admittedAs(scheme, known, open, taken);
-    return [{ ...one, scope: [...assumed, ...one.scope] }];
+    return [{ ...one, scope: [...nominal, ...assumed, ...one.scope] }];
   });
   // a scheme that is only possible has no row for a shaft height as small as that: such machines it refuses
   const left = admitted.filter(({ scheme, facts }) => isOpen(scheme, facts));

@@ -71,7 +71,7 @@ export function sizeAssumption(classes: readonly MachineClass[], known: KnownFac
   if (type === undefined) {
     return shaftHeight !== undefined ? ["shaft height given: the machine is taken for an electrical one"] : [];
   }
-  return isElectrical(known) && shaftHeight === undefined && typeof power === "number"
+  return isElectrical(known) && shaftHeight === undefined && power !== undefined
     ? ["power in place of shaft height, which was not given"]
     : [];
 }

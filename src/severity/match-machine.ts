@@ -2,6 +2,7 @@ import { objections, sizeAssumption } from "./class-objections";
 import { type ExclusionReason, exclusionReason, isOutside, noClassReason } from "./exclusion-reason";
 import { type Fact, facts } from "./facts";
 import type { KnownFacts } from "./machine";
+import { withNominalPower } from "./nominal-power";
 import type { MachineClass, Scheme } from "./scheme";
 import { domain } from "./verdict";
 
@@ -41,12 +42,14 @@ function missingFact(scheme: Scheme, fact: Fact): MissingFact {
 }
 
 /** True where nothing known speaks against a scheme and one class of it at least. */
-export function isOpen(scheme: Scheme, known: KnownFacts): boolean {
+export function isOpen(scheme: Scheme, given: KnownFacts): boolean {
+  const { known } = withNominalPower([scheme], given);
   return !isOutside(scheme, known) && scheme.classes.some((one) => objections(one, known).unmet.length === 0);
 }
 
 /** How the facts of a machine match a scheme: the class they decide for, or what is missing, or what speaks against it. */
-export function matchMachine(scheme: Scheme, known: KnownFacts): MachineMatch {
+export function matchMachine(scheme: Scheme, given: KnownFacts): MachineMatch {
+  const { known, assumed } = withNominalPower([scheme], given);
   const where = `${scheme.standard} (${scheme.edition})`;
   const none = { chosen: undefined, open: [], missing: [], assumed: [] };
   const scope = exclusionReason(scheme, known, where);
@@ -70,7 +73,7 @@ export function matchMachine(scheme: Scheme, known: KnownFacts): MachineMatch {
     chosen,
     open: classes,
     missing: unknown.map((fact) => missingFact(scheme, fact)),
-    assumed: sizeAssumption(classes, known),
+    assumed: [...(chosen === undefined ? assumed : []), ...sizeAssumption(classes, known)],
     exclusion: undefined,
   };
 }
