@@ -85,14 +85,8 @@ function machinesAt(all: readonly Scheme[], ref: MachineRef, place: Scheme["plac
     const asked = assume === "nothing" && admitted.length > 0 ? usualMissing(usual) : [];
     const rows = asked.length > 0 ? rowsMissing(admitted) : [];
     const missing = [...decidingMissing(deciding), ...rows, ...asked];
-    if (missing.length > 0)
-      throw missingFacts(
-        missing,
-        withNominalPower(
-          admitted.map(({ scheme }) => scheme),
-          known,
-        ).known,
-      );
+    const those = admitted.map(({ scheme }) => scheme);
+    if (missing.length > 0) throw missingFacts(missing, withNominalPower(those, known));
   }
   const { assumedFacts: assumed } = machineNotes(ref);
   const said = {

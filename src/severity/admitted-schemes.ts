@@ -1,5 +1,6 @@
 import { exclusionOf } from "./exclusion-reason";
 import { type FactPoints, openFacts, pointsText } from "./fact-points";
+import { factText } from "./fact-text";
 import { type Fact, facts as factTable, isNumberFact } from "./facts";
 import { ownLabels, requireConsistentLabels, requireKnownLabels, rowLabels } from "./known-labels";
 import { withLabelledPower } from "./labelled-power";
@@ -105,7 +106,10 @@ function admittedAs(
     if (found.value !== undefined) facts[one.fact] = found.value;
     if (found.text === undefined) continue;
     const name = one.fact === "shaftHeight" ? "shaft height" : one.fact;
-    scope.push(`${name} ${found.text}: not given, assumed`);
+    const given = known[one.fact];
+    const entry = factTable[one.fact];
+    const range = typeof given === "object" && "unit" in entry ? factText(given, entry.unit) : "not";
+    scope.push(`${name} ${found.text}: ${range} given, assumed`);
   }
   const [own, aside] = ownLabels(scheme, facts);
   return { scheme, facts: own, deciding, scope, aside };

@@ -1,8 +1,8 @@
 import { VeladisError } from "../core/index";
 import { factText } from "./fact-text";
 import { type Fact, facts } from "./facts";
-import type { KnownFacts } from "./machine";
 import type { MissingFact } from "./match-machine";
+import type { NominalFacts } from "./nominal-power";
 import type { UsualCase } from "./usual-case";
 import { writtenFact } from "./written-fact";
 
@@ -26,7 +26,7 @@ export function decidingMissing(deciding: readonly Fact[]): MissingFact[] {
 }
 
 /** What was received in place of facts: none, or a range with both sides of what decides. */
-function receivedOf(missing: readonly MissingFact[], known: KnownFacts): string {
+function receivedOf(missing: readonly MissingFact[], { known, assumed }: NominalFacts): string {
   const ranges = missing.flatMap(({ fact, unit = "" }) => {
     const given = known[fact];
     return typeof given === "object" ? [`${fact} ${factText(given, unit)}`] : [];
@@ -34,16 +34,17 @@ function receivedOf(missing: readonly MissingFact[], known: KnownFacts): string 
   const left = missing.filter(({ fact }) => typeof known[fact] !== "object").map(({ fact }) => fact);
   return [
     ...(left.length > 0 ? [`a machine without ${left.join(" and ")}`] : []),
-    ...(ranges.length > 0 ? [`${ranges.join(" and ")}, with limits that differ within`] : []),
+    // a horsepower that stands for two powers says more than they do
+    ...(assumed.length > 0 ? assumed : ranges).map((text) => `${text}; limits differ within`),
   ].join("; ");
 }
 
 /**
  * The refusal of a machine without facts that are needed; of a single one the answers stand in the error's own list.
  *
- * @param known - what is known of the machine: a fact that is needed may be a range
+ * @param nominal - what is known of the machine: a fact that is needed may be a range
  */
-export function missingFacts(all: readonly MissingFact[], known: KnownFacts): VeladisError {
+export function missingFacts(all: readonly MissingFact[], nominal: NominalFacts): VeladisError {
   const missing = all.filter(({ fact }, i) => all.findIndex((one) => one.fact === fact) === i);
   const [first] = missing;
   const questions = missing.map(({ fact, ask, unit, allowed }) => {
@@ -52,7 +53,7 @@ export function missingFacts(all: readonly MissingFact[], known: KnownFacts): Ve
   });
   return new VeladisError("missing-fact", {
     expected: questions.join("; "),
-    received: receivedOf(missing, known),
+    received: receivedOf(missing, nominal),
     fact: (first as MissingFact).fact,
     ...(missing.length === 1 && first?.allowed && { allowed: first.allowed }),
   });

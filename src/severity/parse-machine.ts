@@ -19,6 +19,7 @@ import { near } from "./near-words";
 import { otherLabelLength } from "./other-label";
 import { requireNoPlace } from "./other-place";
 import { plainMarks } from "./plate-marks";
+import { powerFactorAt } from "./plate-power";
 import { requireOneValue } from "./second-value";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
 
@@ -76,6 +77,8 @@ function rangeLength(rest: string, phrase: Phrase): number {
 function saidBy(rest: string, context: Context): Read {
   const symbol = symbolAt(rest);
   if (symbol > 0) return { length: symbol };
+  const factor = powerFactorAt(rest);
+  if (factor !== undefined) return factor;
   const other = otherLabelLength(rest);
   if (other > 0) return { length: other, didYouMean: [], plain: true };
   const dimension = dimensionLength(rest);
@@ -85,6 +88,9 @@ function saidBy(rest: string, context: Context): Read {
   const frame = context === "" ? frameAt(rest) : undefined;
   const said = frame ?? numberAt(rest, context);
   if (said !== undefined) return said;
+  // for heating and ventilating: what a fan is for, and no other machine
+  const use = /^for\s+(?:the\s+)?/i.exec(rest)?.[0] ?? "";
+  if (use !== "" && phraseAt(rest.slice(use.length))?.facts.application !== undefined) return { length: use.length };
   // mounting on springs says how the machine stands, not how it is mounted for a test
   if (/^mounting[\s:=]+on\b/i.test(rest)) return { length: "mounting".length };
   const phrase = phraseAt(rest);
@@ -187,7 +193,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
  * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. So is
  * `shaft` beside a power (`90 kW at shaft`), and a place that makes another machine (`generator in diesel hall`). What a word
- * is only taken for, and what drives the machine, `assumedFacts` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
+ * is only taken for, and what drives the machine, `assumedFacts` names: a chiller for a compressor, 500 kVA for 350 to 500 kW, 4 poles at 50 Hz for 1500 r/min.
  *
  * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a second value of a label
  *   (`category II / I`), for a word that makes

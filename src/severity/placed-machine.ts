@@ -44,9 +44,9 @@ function requireClass(
   if (chosen !== undefined && usual.length === 0) return [chosen, assumed];
   if (exclusion !== undefined) throw new VeladisError(exclusion.code, exclusion);
   const lowest = assume === "lowest limits" ? lowestLimits(scheme, match) : undefined;
-  const { known } = withNominalPower([scheme], facts);
-  if (lowest !== undefined) return [lowest, [...assumed, ...lowestLimitsAssumed(lowest, match.missing, known)]];
-  throw missingFacts([...match.missing, ...usual], known);
+  const nominal = withNominalPower([scheme], facts);
+  if (lowest !== undefined) return [lowest, [...assumed, ...lowestLimitsAssumed(lowest, match.missing, nominal.known)]];
+  throw missingFacts([...match.missing, ...usual], nominal);
 }
 
 /** What is said of a condition that a scheme is not for; refused where nothing may be assumed. */

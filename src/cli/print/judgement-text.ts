@@ -57,7 +57,7 @@ function shortZone({ headline }: Judgement): string {
   return headline.replace(/^zone /, "");
 }
 
-const TAKEN = /: not given, assumed$/;
+const TAKEN = /: [^:]* given, assumed$/;
 
 /** What one of several schemes was taken for: what not all of them assume. */
 function takenFor({ judgements }: Verdict, { assumedFacts }: Judgement): string[] {
