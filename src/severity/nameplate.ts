@@ -36,6 +36,19 @@ function isSame(a: KnownFacts[Fact], b: KnownFacts[Fact]): boolean {
   return typeof a === "number" && typeof b === "number" ? same(a, b) : labelKey(String(a)) === labelKey(String(b));
 }
 
+/** Sets of which the generator alone is judged by other tables; that of a hydro set is a part of it in its own. */
+const setsApart: readonly unknown[] = /* @__PURE__ */ frozen([
+  "steam turbine",
+  "gas turbine",
+  "reciprocating generating set",
+] as const);
+
+/** What is said of a name that ends with the generator and was taken for the set. */
+function setText(fact: Fact, value: unknown, words: ReadonlySet<string>): string {
+  const isSet = fact === "type" && setsApart.includes(value) && [...words].some((one) => /generator$/i.test(one));
+  return isSet ? ', taken for the set as a whole; where its generator alone was read, say "generator"' : "";
+}
+
 /** A collector of what the phrases of a line say, in any order; it refuses what contradicts. */
 export function nameplate() {
   const stated = new Map<Fact, { value: unknown; written: string }>();
@@ -155,7 +168,11 @@ export function nameplate() {
         .sort()
         .map((word) => `"${word}"`)
         .join(" and ");
-      assumed.set(fact, `${fact === "shaftHeight" ? "shaft height" : fact} ${stated.get(fact)?.value}: for ${said}`);
+      const { value } = stated.get(fact) as { value: unknown };
+      assumed.set(
+        fact,
+        `${fact === "shaftHeight" ? "shaft height" : fact} ${value}: for ${said}${setText(fact, value, words)}`,
+      );
     }
     powerOf(assumed);
     const { speed, because } = speedOf({ speeds, lines, poles, isElectrical: isElectrical() }, contradiction);

@@ -36,7 +36,7 @@ export interface PlacedMachine {
 
 function requireClass(
   scheme: Scheme,
-  { facts, usual }: Pick<ToPlace, "facts" | "usual">,
+  { given, usual }: Pick<ToPlace, "given" | "usual">,
   match: MachineMatch,
   assume: Assume,
 ): [MachineClass, assumed: readonly string[]] {
@@ -44,7 +44,7 @@ function requireClass(
   if (chosen !== undefined && usual.length === 0) return [chosen, assumed];
   if (exclusion !== undefined) throw new VeladisError(exclusion.code, exclusion);
   const lowest = assume === "lowest limits" ? lowestLimits(scheme, match) : undefined;
-  const nominal = withNominalPower([scheme], facts);
+  const nominal = withNominalPower([scheme], given);
   if (lowest !== undefined) return [lowest, [...assumed, ...lowestLimitsAssumed(lowest, match.missing, nominal.known)]];
   throw missingFacts([...match.missing, ...usual], nominal);
 }
@@ -84,7 +84,7 @@ interface ToPlace {
 
 function placed(scheme: Scheme, { facts, given, usual }: ToPlace, assume: Assume): PlacedMachine {
   const match = matchMachine(scheme, facts);
-  const [chosen, assumed] = requireClass(scheme, { facts, usual }, match, assume);
+  const [chosen, assumed] = requireClass(scheme, { given, usual }, match, assume);
   return Object.freeze({
     scheme,
     chosen,
