@@ -124,7 +124,10 @@ export function nameplate() {
   };
 
   const powerOf = (assumed: Map<Fact, string>): void => {
-    const { power, because } = platePower({ ratings, apparent, factors });
+    const { power, because } = platePower({
+      ...{ ratings, apparent, factors },
+      isSet: stated.get("type")?.value === "reciprocating generating set",
+    });
     // beside a rated power it says nothing
     if (ratings.length > 0 || apparent.length === 0)
       for (const { written } of factors) aside.push({ word: written, didYouMean: [], isKnown: true });

@@ -65,6 +65,14 @@ function phraseBefore(rest: string, phrase: Phrase): Read {
   return { length, didYouMean: [`${word}, ${behind}`] };
 }
 
+/** A label with what it says; before a word such as other it may be that of another machine. */
+function labelBefore(rest: string, label: Read): Read {
+  const own = rest.slice(0, label.length);
+  const [behind = ""] = /^\s+(?:others?|another|different)(?![\p{L}\d])/iu.exec(rest.slice(label.length)) ?? [];
+  if (behind === "") return label;
+  return { length: label.length + behind.length, didYouMean: [own] };
+}
+
 /** Natural 20 to 30 Hz: a range of what is no speed, how many characters it takes with the words before it. */
 function rangeLength(rest: string, phrase: Phrase): number {
   if ((phrase.leads ?? "") === "") return 0;
@@ -102,7 +110,7 @@ function saidBy(rest: string, context: Context): Read {
   const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
   if (range > 0) return { length: range, didYouMean: [], plain: true };
   const label = labelAt(rest);
-  if (label !== undefined) return label;
+  if (label !== undefined) return labelBefore(rest, label);
   const tag = tagLength(rest);
   if (tag > 0) return { length: tag, didYouMean: [], plain: true };
   const word = /^[^\s,;()[\]|"]+/.exec(rest)?.[0] ?? rest;
@@ -189,7 +197,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * of a fact stands in quotation marks: `part "cylinder (rod)"`.
  *
  * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a fact in words
- * or a label such as `flexible` or `category II` before or behind it up to a comma, nor a kind of machine right behind it (`flexible pipe`, `heat pump`); `notUnderstood`
+ * such as `flexible` before it or up to a comma behind it, nor a label such as `category II` behind it, nor a kind of machine right behind it (`flexible pipe`, `heat pump`); `notUnderstood`
  * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
  * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. So is
  * `shaft` beside a power (`90 kW at shaft`), and a place that makes another machine (`generator in diesel hall`). What a word

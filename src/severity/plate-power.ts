@@ -7,6 +7,9 @@ import { contradiction } from "./two-values";
 /** The ratio of power to apparent power lies between these where it is not stated (common practice, no source). */
 const [LEAST_FACTOR, MOST_FACTOR] = [0.7, 1];
 
+/** The power factor that a generating set is rated at (ISO 8528-1, from memory): tables print 200 kW beside 250 kVA. */
+const SET_FACTOR = 0.8;
+
 /** Apparent power as written. */
 export interface ApparentSaid {
   readonly digits: string;
@@ -18,6 +21,8 @@ export interface PowersSaid {
   readonly ratings: readonly { readonly value: Machine["power"]; readonly written: string }[];
   readonly apparent: readonly { readonly said: ApparentSaid; readonly written: string }[];
   readonly factors: readonly { readonly value: number; readonly written: string }[];
+  /** True for a generating set. */
+  readonly isSet: boolean;
 }
 
 /** The power of a machine, and what that assumes, in words. */
@@ -130,6 +135,13 @@ export function platePower(said: PowersSaid): PlatePower {
   if (factor !== undefined) {
     const kilowatts = at(factor.value);
     return { power: { kilowatts }, because: `power ${kilowatts} kW: ${written} at ${factor.written}` };
+  }
+  if (said.isSet) {
+    const kilowatts = at(SET_FACTOR);
+    return {
+      power: { kilowatts },
+      because: `power ${kilowatts} kW: ${written} at an assumed power factor of ${SET_FACTOR}, at which sets are rated`,
+    };
   }
   const [from, to] = [at(LEAST_FACTOR), at(MOST_FACTOR)];
   return {
