@@ -77,7 +77,7 @@ export function sizeAssumption(classes: readonly MachineClass[], known: KnownFac
   if (type === undefined) {
     return shaftHeight !== undefined ? ["shaft height given: the machine is taken for an electrical one"] : [];
   }
-  return isElectrical(known) && shaftHeight === undefined && power !== undefined
+  return isElectrical(known) && shaftHeight === undefined && typeof power === "number"
     ? ["power in place of shaft height, which was not given"]
     : [];
 }

@@ -73,7 +73,7 @@ export function matchMachine(scheme: Scheme, given: KnownFacts): MachineMatch {
     chosen,
     open: classes,
     missing: unknown.map((fact) => missingFact(scheme, fact)),
-    assumed: [...(chosen === undefined ? assumed : []), ...sizeAssumption(classes, known)],
+    assumed: [...(chosen === undefined ? assumed : []), ...sizeAssumption(classes, given)],
     exclusion: undefined,
   };
 }
