@@ -116,9 +116,13 @@ describe("a fan's category by its application and power", () => {
     expect(assumedFacts.join()).toContain("category BV-2: by application residential, power above 0.15 kW");
   });
 
-  it.each(["fan for heating and ventilating", "fan for HVAC", "heating and ventilating fan", "fan for the heating and ventilating"])(
-    "%s is HVAC",
-    (words) => expect(parseMachine(`${words} 5 kW`)).toMatchObject({ type: "fan", application: "HVAC" }),
+  it.each([
+    "fan for heating and ventilating",
+    "fan for HVAC",
+    "heating and ventilating fan",
+    "fan for the heating and ventilating",
+  ])("%s is HVAC", (words) =>
+    expect(parseMachine(`${words} 5 kW`)).toMatchObject({ type: "fan", application: "HVAC" }),
   );
 
   it("for heating and cooling is no application, and is named", () => {

@@ -85,9 +85,12 @@ describe("a support by direction", () => {
     (words) => expect(parseMachine(`${motor} ${words}`).byDirection).toBeUndefined(),
   );
 
-  it.each(["rigid horizontally flexible", "horizontally rigid vertically"])("that may be of two is refused: %s", (words) => {
-    expect(() => parseMachine(`${motor} ${words}`)).toThrow(/each support with its direction/);
-  });
+  it.each(["rigid horizontally flexible", "horizontally rigid vertically"])(
+    "that may be of two is refused: %s",
+    (words) => {
+      expect(() => parseMachine(`${motor} ${words}`)).toThrow(/each support with its direction/);
+    },
+  );
 
   it("as data it is the same", () => {
     const machine: Machine = {

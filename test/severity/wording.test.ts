@@ -220,7 +220,8 @@ const cases: Cases = {
   "machine, two apparent powers in a line": () => machine("500 kVA 600 kVA"),
   "machine, two power factors in a line": () => machine("500 kVA cos phi 0.8, cos phi 0.9"),
   "machine, a power factor above one": () => machine("500 kVA power factor 1.2"),
-  "machine, a horsepower on both sides of what decides": () => s.judge("2 mm/s rms", "fan 400 hp 1480 r/min rigid BV-3"),
+  "machine, a horsepower on both sides of what decides": () =>
+    s.judge("2 mm/s rms", "fan 400 hp 1480 r/min rigid BV-3"),
   "machine, an apparent power on both sides of what decides": () =>
     s.limitsFor({ scheme: "iso-10816-7-2009", machine: "pump 250 kVA 2980 r/min category II" }),
   "machine, a support that may belong to either direction": () => machine("motor rigid horizontally flexible"),
