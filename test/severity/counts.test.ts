@@ -26,15 +26,7 @@ describe("how the limits are known", () => {
   });
 
   it("are of one of the grades each, and add up", () => {
-    const grades: readonly Provenance[] = [
-      "memory",
-      "practice",
-      "reported",
-      "quoted",
-      "stated",
-      "printed",
-      "confirmed",
-    ];
+    const grades: readonly Provenance[] = ["memory", "practice", "reported", "quoted", "printed", "confirmed"];
     const added = (one: Partial<Record<Provenance, number>>) =>
       grades.reduce((total, grade) => total + (one[grade] ?? 0), 0);
     expect(added(counts)).toBe(counts.limits);
