@@ -44,7 +44,8 @@ export function objections(one: MachineClass, known: KnownFacts): { unmet: Fact[
   const check = (condition: Condition | undefined, needed: boolean, list = factsOf(condition)): void => {
     for (const fact of list) {
       const wanted = condition?.category;
-      const isRuledOut = fact === "category" && wanted !== undefined && !mayBeCategory(known, labels(wanted));
+      const isOpen = fact === "category" && known.category === undefined;
+      const isRuledOut = isOpen && wanted !== undefined && !mayBeCategory(known, labels(wanted));
       note(fact, isRuledOut ? "unmet" : verdict(condition as Condition, fact, known), needed);
     }
   };
