@@ -1,9 +1,7 @@
 import { raised } from "../core/index";
 import type { Fact } from "./facts";
-import { mayBeCategory } from "./fan-category";
 import type { Interval } from "./interval";
 import type { FactValue, KnownFacts } from "./machine";
-import { labels } from "./machine-class";
 import { type MachineType, machineTypes } from "./machine-types";
 import type { Condition, MachineClass } from "./scheme";
 import { factsOf, type Verdict, verdict } from "./verdict";
@@ -42,12 +40,7 @@ export function objections(one: MachineClass, known: KnownFacts): { unmet: Fact[
     if (found === "unknown" && needed) unknown.push(fact);
   };
   const check = (condition: Condition | undefined, needed: boolean, list = factsOf(condition)): void => {
-    for (const fact of list) {
-      const wanted = condition?.category;
-      const isOpen = fact === "category" && known.category === undefined;
-      const isRuledOut = isOpen && wanted !== undefined && !mayBeCategory(known, labels(wanted));
-      note(fact, isRuledOut ? "unmet" : verdict(condition as Condition, fact, known), needed);
-    }
+    for (const fact of list) note(fact, verdict(condition as Condition, fact, known), needed);
   };
   check(one.when, true);
   // the power that bounds a category stands in for its applications, and says nothing where one is told

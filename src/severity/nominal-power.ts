@@ -19,10 +19,7 @@ const preferred = /* @__PURE__ */ frozen([
 /** How far a round horsepower and the output beside it are apart at most (common practice, no source). */
 const ROUNDING = 0.02;
 
-const horsepowers = [
-  ["hp", kilowattsPer.hp],
-  ["PS", kilowattsPer.PS],
-] as const;
+const horsepowers = /* @__PURE__ */ frozen(["hp", "PS"] as const);
 
 /** A power given in horsepower: how many, of which, and in kW what the trade's tables or a scheme put beside it. */
 interface Horsepower {
@@ -32,7 +29,8 @@ interface Horsepower {
 
 /** What a power in kW is in horsepower, where that is a round one; undefined for any other. */
 function horsepowerOf(power: number, isFan: boolean): Horsepower | undefined {
-  for (const [unit, each] of horsepowers) {
+  for (const unit of horsepowers) {
+    const each = kilowattsPer[unit];
     const count = Math.round((power / each) * 2) / 2;
     if (count < 0.5 || !same(count * each, power)) continue;
     const isBeside = (one: number): boolean =>

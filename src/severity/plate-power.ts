@@ -5,7 +5,8 @@ import { kilovoltAmperesPer } from "./size";
 import { contradiction } from "./two-values";
 
 /** The ratio of power to apparent power lies between these where it is not stated (common practice, no source). */
-const [LEAST_FACTOR, MOST_FACTOR] = [0.7, 1];
+const LEAST_FACTOR = 0.7;
+const MOST_FACTOR = 1;
 
 /** The power factor that a generating set is rated at (ISO 8528-1, from memory): tables print 200 kW beside 250 kVA. */
 const SET_FACTOR = 0.8;
