@@ -59,8 +59,9 @@ const SINE = {
 
 const AVERAGE = {
   title: "F. A. Everest, The Master Handbook of Acoustics",
-  where: "figure 1-3, page 4",
+  where: "figure 1-3",
   provenance: "printed",
+  page: "page 4",
   note: "average of the rectified wave",
 } as const satisfies Source;
 

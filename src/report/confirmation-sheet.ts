@@ -18,7 +18,7 @@ const line = (length: number): string => "_".repeat(length);
 const HOW = [
   "Take your own printed copy of this edition. Go through it line by line, and fill in what IT says, not what you expect.",
   "The copy prints the same value: tick the box. It prints another: leave the box, write the value as printed, and read it again.",
-  "Write the page. Leave a line empty that you did not find: only what is filled in is confirmed.",
+  "Write the page, once below where all stands on one. Leave a line empty that you did not find: only what is filled in is confirmed.",
   "Numbers of a row that stand together are confirmed together: alarm and trip at most, the number and the cap of a law of speed.",
   "A printed value above the one here raises a limit: a second person reads it too and writes their name.",
   "The unit and detector must be those of the line. mil beside um (25.4), peak beside RMS (1.414), peak-to-peak beside peak (2) or beside RMS (2.83) and a shifted decimal point are the usual slips; read the page again and write yes under reread where such a value stands there all the same.",
@@ -56,8 +56,9 @@ function fromPaper(id: string): string[] {
   const [name, file] = isBuiltIn ? [id, `${id}.csv`] : ["your-table.json", "your-table.csv"];
   const judge = isBuiltIn ? "veladis judge ..." : `veladis judge ... --scheme ${name}`;
   return [
-    `veladis schemes ${name} --sheet csv > ${file} writes a file with one line a limit, in the order of this sheet.${isBuiltIn ? "" : ` ${name} stands for the file that holds the table.`}`,
-    "Where the box is ticked, write yes under agrees; else the value under printed, with a point for decimals. Under page, by and on: the page, your name, and the day as 2024-03-04. Under second: the second name.",
+    `veladis schemes ${name} --sheet csv > ${file} writes a file with a line for your signature and one line a limit, in the order of this sheet.${isBuiltIn ? "" : ` ${name} stands for the file that holds the table.`}`,
+    "In the line of the signature, once: under page, by and on the page, your name, and the day as 2024-03-04; under second the second name, where two read it all. It holds for every line below; a line on another page, or read by another person, has its own.",
+    "In each line: where the box is ticked, write yes under agrees; else the value under printed, with a point for decimals. Leave a line empty that you did not find.",
     "A value that looks like a slip and stands in the copy all the same: yes under reread, after reading the page again.",
     `${judge} --confirmed ${file} takes it, and so does every command that judges. One line that is wrong refuses the file.`,
   ];
@@ -111,6 +112,7 @@ export function confirmationSheet(scheme: SchemeRef): Sheet {
     sections: sections(title, limits),
     blanks: [
       "Edition of the copy in hand",
+      "Page, where all stands on one",
       "Name",
       "Date",
       "Signature",

@@ -85,7 +85,7 @@ function limitWarnings({ limits, used, base, statistics, as }: LimitCase): Setpo
   }
   if (limits.rule === setpointRules["api shaft"]) warnings.unshift({ code: "shaft rule", text: SHAFT_RULE });
   warnings.push(...ceilingWarnings(limits));
-  const { upper, schemes, assumedFacts, setAside } = limits;
+  const { upper, schemes, assumedFacts, setAside, peaks = [] } = limits;
   if (schemes.length > 1) {
     const all = schemes.map(
       ({ scheme, upper: trip }) => `${scheme} ${trip === null ? "no trip" : `${significant(trip)} ${as}`}`,
@@ -99,6 +99,7 @@ function limitWarnings({ limits, used, base, statistics, as }: LimitCase): Setpo
   if (facts.length < assumedFacts.length) warnings.push({ code: "unknown place", text: LOWER_PLACE });
   if (facts.length > 0) warnings.push({ code: "assumed facts", text: `assumed: ${facts.join("; ")}` });
   if (setAside.length > 0) warnings.push({ code: "set aside", text: `set aside: ${setAside.join("; ")}` });
+  warnings.push(...peaks.map((text) => ({ code: "which peak", text }) as const));
   warnings.push(...zoneWarnings(limits, base, as));
   if (upper === null) {
     warnings.push({

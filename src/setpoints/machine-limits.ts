@@ -91,5 +91,6 @@ export function limitsOfMachine(
     leftOut: [...new Set(found.flatMap((one) => one.leftOut))],
     atSpeedOnly: [...new Set(found.flatMap((one) => one.atSpeedOnly))],
     setAside: [...new Set(found.flatMap((one) => one.setAside))],
+    peaks: [...new Set(found.flatMap((one) => one.peaks ?? []))],
   };
 }

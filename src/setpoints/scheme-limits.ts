@@ -5,6 +5,7 @@ import {
   conditionText,
   limitsFor,
   type MachineRef,
+  peakOfLimits,
   type Scheme,
   type SchemeRef,
   schemeById,
@@ -80,6 +81,7 @@ export function limitsOfClass(
     compared: carried.flatMap((one) => one.compared),
     assumed: union(lower.amplitude.assumed, upper?.amplitude.assumed),
     ...{ assumedFacts: first.assumedFacts, setAside: first.setAside },
+    peaks: [...new Set(columns.flatMap(({ as }) => peakOfLimits(scheme, as) ?? []))],
     schemes: [
       {
         ...{ scheme: scheme.id, standard: scheme.standard, edition: scheme.edition },

@@ -46,4 +46,6 @@ export interface SetpointLimits {
   readonly assumedFacts: readonly string[];
   /** What was given of the machine and plays no part, in words. */
   readonly setAside: readonly string[];
+  /** Which peak limits in peak mean, in words. */
+  readonly peaks?: readonly string[];
 }

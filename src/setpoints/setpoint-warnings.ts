@@ -8,6 +8,7 @@ export const setpointWarnings = /* @__PURE__ */ Object.freeze({
   "assumed facts": "facts of the machine were not given, and taken for their lower limits",
   "unknown place": "the place of a displacement was not given, and the lower of housing and shaft is taken",
   "set aside": "something given of the machine plays no part",
+  "which peak": "limits are in peak: which one the table means, true or 1.414 x RMS, or that it leaves that open",
   "single baseline": "the baseline is one reading, without scatter",
   "no baseline": "there is no baseline",
   "poor baseline": "the baseline itself carries a warning",

@@ -6,6 +6,7 @@ import type { KnownFacts, Machine } from "./machine";
 import { type MachineRef, machineFacts, machineNotes } from "./machine-facts";
 import { type MissingFact, matchMachine } from "./match-machine";
 import { decidingMissing, missingFacts, usualMissing } from "./missing-facts";
+import { withNominalPower } from "./nominal-power";
 import { type Assume, type PlacedMachine, placedFacts } from "./placed-machine";
 import { requireKind } from "./require-kind";
 import type { Scheme } from "./scheme";
@@ -84,7 +85,8 @@ function machinesAt(all: readonly Scheme[], ref: MachineRef, place: Scheme["plac
     const asked = assume === "nothing" && admitted.length > 0 ? usualMissing(usual) : [];
     const rows = asked.length > 0 ? rowsMissing(admitted) : [];
     const missing = [...decidingMissing(deciding), ...rows, ...asked];
-    if (missing.length > 0) throw missingFacts(missing);
+    const those = admitted.map(({ scheme }) => scheme);
+    if (missing.length > 0) throw missingFacts(missing, withNominalPower(those, known));
   }
   const { assumedFacts: assumed } = machineNotes(ref);
   const said = {

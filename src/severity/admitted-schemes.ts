@@ -1,10 +1,12 @@
 import { exclusionOf } from "./exclusion-reason";
 import { type FactPoints, openFacts, pointsText } from "./fact-points";
+import { factText } from "./fact-text";
 import { type Fact, facts as factTable, isNumberFact } from "./facts";
 import { ownLabels, requireConsistentLabels, requireKnownLabels, rowLabels } from "./known-labels";
 import { withLabelledPower } from "./labelled-power";
 import type { FactValue, KnownFacts } from "./machine";
 import { isOpen } from "./match-machine";
+import { withNominalPower } from "./nominal-power";
 import type { Scheme } from "./scheme";
 import { inOrder } from "./scheme-order";
 import { isForKind } from "./verdict";
@@ -104,7 +106,10 @@ function admittedAs(
     if (found.value !== undefined) facts[one.fact] = found.value;
     if (found.text === undefined) continue;
     const name = one.fact === "shaftHeight" ? "shaft height" : one.fact;
-    scope.push(`${name} ${found.text}: not given, assumed`);
+    const given = known[one.fact];
+    const entry = factTable[one.fact];
+    const range = typeof given === "object" && "unit" in entry ? factText(given, entry.unit) : "not";
+    scope.push(`${name} ${found.text}: ${range} given, assumed`);
   }
   const [own, aside] = ownLabels(scheme, facts);
   return { scheme, facts: own, deciding, scope, aside };
@@ -119,11 +124,12 @@ function admittedAs(
  */
 export function admittedSchemes(
   schemes: readonly Scheme[],
-  given: KnownFacts,
+  stated: KnownFacts,
   place: Scheme["place"],
   precedence: "first" | "none" = "first",
 ): readonly Admitted[] {
-  const all = forMachine(schemes, given);
+  const all = forMachine(schemes, stated);
+  const { known: given, assumed: nominal } = withNominalPower(relevant(all, stated, place), stated);
   // what labels say of a machine holds wherever it is measured, new or in service
   requireKnownLabels(all, given);
   const { known, assumed } = withLabelledPower(all, given);
@@ -151,7 +157,7 @@ export function admittedSchemes(
     const taken = found.get(scheme);
     if (taken === undefined) return [];
     const one = admittedAs(scheme, known, open, taken);
-    return [{ ...one, scope: [...assumed, ...one.scope] }];
+    return [{ ...one, scope: [...nominal, ...assumed, ...one.scope] }];
   });
   // a scheme that is only possible has no row for a shaft height as small as that: such machines it refuses
   const left = admitted.filter(({ scheme, facts }) => isOpen(scheme, facts));

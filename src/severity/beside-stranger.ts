@@ -9,10 +9,11 @@ import type { Said } from "./nameplate";
 const PARTED = /[,;|]/;
 
 /** True for what says a number, a kind of machine or another machine: words around it are about that. */
-function isOther({ facts = {}, machineBeside, mayBe, speed, poles, apparent, lineFrequency }: Said): boolean {
+function isOther({ facts = {}, machineBeside, mayBe, spacedFrame, ...said }: Said): boolean {
+  const { speed, poles, apparent, lineFrequency } = said;
   const { type, power, shaftHeight, height, naturalFrequency } = facts;
   const size = type ?? power ?? shaftHeight ?? height ?? naturalFrequency;
-  return (size ?? machineBeside ?? mayBe ?? speed ?? poles ?? apparent ?? lineFrequency) !== undefined;
+  return (size ?? machineBeside ?? mayBe ?? spacedFrame ?? speed ?? poles ?? apparent ?? lineFrequency) !== undefined;
 }
 
 /** True for words of letters that are not understood: a tag says nothing of what stands beside it. */

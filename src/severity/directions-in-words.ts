@@ -10,12 +10,28 @@ const NOUN = "(?:\\s+direction(?![\\s:=]+(?:horizontal|vertical|axial)))?";
 /** Behind a direction that is one: `axially`, `in the axial direction`, or the end of what is said; an axial fan is a fan. */
 const END = "(?=\\s*(?:[,;|)]|$|and\\b|(?:rigid|flexible|natural|direction)\\b))";
 
-/** `rigid horizontally`, `flexible in the axial direction`, `flexible axial, ...`. */
+/** Behind a support that is one: in `axially flexible coupling` it is a part. */
+const BEHIND =
+  "(?=\\s*(?:[,;|)]|$)|\\s+(?:and\\b|\\d|in\\s+(?:the\\s+)?(?:horizontal|vertical|axial)|horizontal|vertical|axial|natural|direction|read|measured|rigid|flexible|place|housing|shaft\\s*(?:[,;|]|$)))";
+
+const SUPPORT = "(rigid|flexible)(?:ly)?(?:\\s+supports?)?";
+
+/** `rigid horizontally`, `flexible in the axial direction`, `flexible axial, ...`; `horizontally rigid`, `axial: flexible`. */
 const supports = /* @__PURE__ */ lazily(
   () =>
     new RegExp(
-      `\\b(rigid|flexible)(?:ly)?(?:\\s+supports?)?\\s+(?:in\\s+(?:the\\s+)?${WAY}\\b${NOUN}|${WAY}(?:ly\\b|${NOUN}${END}))`,
+      `\\b${SUPPORT}\\s+(?:in\\s+(?:the\\s+)?${WAY}\\b${NOUN}|${WAY}(?:ly\\b|${NOUN}${END}))` +
+        `|(?<!\\b(?:read|measured|direction)[\\s:=]+)\\b(?:in\\s+(?:the\\s+)?)?${WAY}(?:ly\\b[\\s:=]+|\\s+direction[\\s:=]+|\\s*[:=]\\s*)${SUPPORT}\\b${BEHIND}`,
       "gi",
+    ),
+);
+
+/** A second support or direction right behind one of each, which may belong to either: `rigid horizontally flexible`. */
+const third = /* @__PURE__ */ lazily(
+  () =>
+    new RegExp(
+      `^\\s+(?:(?:rigid|flexible)(?:ly)?\\b(?!\\s+${WAY})|${WAY}ly\\b(?![\\s:=]+(?:rigid|flexible|natural)))`,
+      "i",
     ),
 );
 
@@ -45,11 +61,20 @@ export interface Directed {
   readonly direction?: Direction;
 }
 
+/** The refusal of supports and directions of which one is too many. */
+function ofEither(words: string): VeladisError {
+  return new VeladisError("syntax", {
+    expected: 'each support with its direction, as in "rigid horizontally, flexible vertically"',
+    received: shown(words),
+  });
+}
+
 /**
- * Takes out of a line what it tells of a direction: `rigid horizontally, flexible axially`, `natural 18 Hz horizontal`,
- * `direction axial`.
+ * Takes out of a line what it tells of a direction: `rigid horizontally, flexible axially`, `axially flexible`, `natural 18 Hz
+ * horizontal`, `direction axial`.
  *
- * @throws {@link VeladisError} `syntax` for two values of one direction, two directions of a reading
+ * @throws {@link VeladisError} `syntax` for two values of one direction, two directions of a reading, and a support that may
+ *   belong to either of two directions
  */
 export function directedWords(written: string): Directed {
   const told: { [D in Direction]?: DirectionFacts } = {};
@@ -67,9 +92,13 @@ export function directedWords(written: string): Directed {
   };
   let direction: Direction | undefined;
   const line = written
-    .replace(supports(), (words, support: string, inWay?: string, way?: string) =>
-      tell((inWay ?? way) as string, { support: support.toLowerCase() as "rigid" }, support.toLowerCase(), words),
-    )
+    .replace(supports(), (words: string, ...groups: readonly (string | number | undefined)[]) => {
+      const [ahead, inWay, way, before, behind, at] = groups as [string?, string?, string?, string?, string?, number?];
+      const rest = third().exec(written.slice((at as number) + words.length));
+      if (rest !== null) throw ofEither(`${words}${rest[0]}`);
+      const support = ((ahead ?? behind) as string).toLowerCase() as "rigid";
+      return tell((inWay ?? way ?? before) as string, { support }, support, words);
+    })
     .replace(naturals(), (words, before: string | undefined, hertz: string, behind: string | undefined) => {
       const way = before ?? behind;
       if (before !== undefined && behind !== undefined && before.toLowerCase() !== behind.toLowerCase())

@@ -30,15 +30,22 @@ function openCategories({ type, application, power }: KnownFacts): CategoriesByP
   return row.filter(([, range]) => !isBeyond(range, low, high));
 }
 
-/** The category that the application of a fan and its power tell, with how. */
+/** False for categories that the application of a fan and its power rule out. */
+export function mayBeCategory(known: KnownFacts, wanted: readonly string[]): boolean {
+  const open = openCategories(known);
+  return open === undefined || open.some(([one]) => wanted.some((label) => labelKey(label) === labelKey(one)));
+}
+
+/** What the application of a fan and its power tell of the category, with how. */
 export interface ToldCategory {
-  readonly category: string;
+  /** Left out where more than one is open. */
+  readonly category?: string;
   /** In words: what tells it, and where the table was read. */
   readonly text: string;
 }
 
 /**
- * The category of a fan by its application; undefined where none is told, or where the power leaves several open.
+ * The category of a fan by its application, or those that the power leaves open; undefined where no application is told.
  *
  * @throws {@link VeladisError} `out-of-range` for a category that is told and contradicts it
  */
@@ -57,7 +64,11 @@ export function toldCategory(known: KnownFacts): ToldCategory | undefined {
     });
   }
   const [only, second] = open;
-  if (only === undefined || second !== undefined) return undefined;
+  if (only === undefined) return undefined;
+  if (second !== undefined) {
+    const size = power === undefined ? "" : `, power ${factText(power as number, "kW")}`;
+    return { text: `category ${open.map(([one]) => one).join(" or ")}: by application ${application}${size} (${by})` };
+  }
   const [told, range] = only;
   const size = Object.keys(range).length === 0 ? "" : `, power ${intervalText(range, "kW")}`;
   return { category: told, text: `category ${told}: by application ${application}${size} (${by})` };
@@ -66,5 +77,5 @@ export function toldCategory(known: KnownFacts): ToldCategory | undefined {
 /** The facts of a machine with the category that the application of a fan tells. */
 export function withCategory(known: KnownFacts): KnownFacts {
   const told = toldCategory(known);
-  return told === undefined ? known : { ...known, category: told.category };
+  return told?.category === undefined ? known : { ...known, category: told.category };
 }

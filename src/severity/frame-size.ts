@@ -66,3 +66,14 @@ export function frameAt(text: string): { facts: Machine; length: number } | unde
   const facts = frameOf(digits, letters, system);
   return facts && { facts, length: whole.length };
 }
+
+/**
+ * The same with a space before the letters, in capitals: `280 M`. A plate of an electrical machine has its frame so; 80 M
+ * of a pump may be metres.
+ */
+export function spacedFrameAt(text: string): { facts: Machine; length: number } | undefined {
+  const [whole = "", digits = "", letters = ""] =
+    /^(\d{2,4})[ \u00a0]+((?:S|M|L|SM|ML)[A-DX]{0,2})(?![\w./'’-])/.exec(text) ?? [];
+  const facts = frameOf(digits, letters, "");
+  return facts && { facts, length: whole.length };
+}

@@ -49,6 +49,7 @@ export { defineMachineKind, type OwnMachineKind } from "./own-kind";
 export type { OwnMachine } from "./own-machine";
 export { severityColour, severityPalette } from "./palette";
 export { parseMachine } from "./parse-machine";
+export { peakOfLimits } from "./peak-meaning";
 export { WORSE_PLACE } from "./place-text";
 export type { Assume } from "./placed-machine";
 export type { PlainType } from "./plain-type";

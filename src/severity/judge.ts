@@ -1,5 +1,4 @@
 import type { Amplitude } from "../reading/index";
-import type { AdmittedMachines } from "./admitted-machines";
 import { admittedPlaces } from "./admitted-places";
 import { withBackground } from "./background";
 import { bothPlaces } from "./both-places";
@@ -36,10 +35,7 @@ const keys: Readonly<Record<keyof JudgeOptions, true>> = /* @__PURE__ */ Object.
 });
 
 /** The verdict of one place, with the worst judgement in front. */
-function onePlace(
-  { judgements, possible, headline, word, unread, refusal }: PlaceVerdict,
-  { deciding }: AdmittedMachines,
-): Verdict {
+function onePlace({ judgements, possible, headline, word, unread, deciding, refusal }: PlaceVerdict): Verdict {
   const [first] = judgements;
   if (first === undefined) throw refusal;
   const worst = possible.at(-1) as Verdict["zone"];
@@ -89,7 +85,7 @@ function verdictOn(readings: readonly Amplitude[], machine: MachineRef, options:
   const { schemes, assume = "lowest limits", crestFactor } = options;
   const [first, other] = admittedPlaces(machine, readings.every(isOfDisplacement), assume, schemes);
   const verdict = verdictAtPlace(first, readings, crestFactor);
-  if (other === undefined) return onePlace(verdict, first);
+  if (other === undefined) return onePlace(verdict);
   const beside = verdictAtPlace(other, readings, crestFactor);
-  return bothPlaces(verdict, beside, [...new Set([...first.deciding, ...other.deciding])]);
+  return bothPlaces(verdict, beside, [...new Set([...verdict.deciding, ...beside.deciding])]);
 }

@@ -9,6 +9,7 @@ import { peakCautions } from "./peak-meaning";
 import { withoutPlace } from "./place-text";
 import type { PlacedMachine } from "./placed-machine";
 import { type PossibleZones, possibleZones } from "./possible-zones";
+import { rangeOfLaw } from "./range-of-law";
 import { requireCriterion } from "./require-criterion";
 import { requirePlace } from "./require-place";
 import { schemeCautions } from "./scheme-cautions";
@@ -51,13 +52,11 @@ function assumedHeight(criteria: readonly CriterionPlan[], { facts }: PlacedMach
 }
 
 /** What is missing where limits fall with a speed that nobody gave, and the highest it may be is taken. */
-function speedMissing(criteria: readonly CriterionPlan[], { given, facts }: PlacedMachine): string[] {
-  if (given.speed !== undefined || typeof facts.speed !== "object") return [];
-  const isLaw = ({ criterion }: CriterionPlan) =>
-    Object.values(criterion.limits).some((one) => typeof one === "object" && one !== null);
-  if (!criteria.some(isLaw)) return [];
+function speedMissing(machine: PlacedMachine): string[] {
+  const range = rangeOfLaw(machine);
+  if (range === undefined) return [];
   return [
-    `the running speed is missing, and decides: the limits fall with it, and those of ${facts.speed[1]} r/min are taken; tell the speed before acting on this verdict`,
+    `the running speed is missing, and decides: the limits fall with it, and those of ${range[1]} r/min are taken; tell the speed before acting on this verdict`,
   ];
 }
 
@@ -117,7 +116,7 @@ function planned(machine: PlacedMachine, readings: readonly Amplitude[], crestFa
     differences,
     cautions: Object.freeze([
       ...differences,
-      ...speedMissing(criteria, machine),
+      ...speedMissing(machine),
       ...outsideBand(criteria, given.speed),
       ...peakCautions(scheme, criteria, readings),
       ...kindCautions(scheme, given),

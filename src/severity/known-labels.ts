@@ -60,7 +60,7 @@ function foreignTo(scheme: Scheme, known: KnownFacts): readonly Fact[] {
 }
 
 /** Facts that a row of a scheme may be told by beside its labels, whatever the speed and wherever it is measured. */
-const besideLabels: readonly Fact[] = ["type", "power", "shaftHeight", "support", "mounting"];
+const besideLabels: readonly Fact[] = ["type", "power", "application", "shaftHeight", "support", "mounting"];
 
 /**
  * Refuses labels that contradict other facts in any scheme that knows them, whether or not it is the one to judge by: a

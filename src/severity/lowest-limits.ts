@@ -1,6 +1,7 @@
 import type { Source } from "../core/index";
-import type { Fact } from "./facts";
+import { factText } from "./fact-text";
 import { namesOf } from "./limit";
+import type { KnownFacts } from "./machine";
 import { conditionText, labels } from "./machine-class";
 import type { MachineMatch, MissingFact } from "./match-machine";
 import type { Condition, Criterion, LimitValue, MachineClass, Scheme, SpeedLaw } from "./scheme";
@@ -123,13 +124,19 @@ export function lowestLimits(scheme: Scheme, { open, missing }: MachineMatch): M
   return { when: unitedLabels(open), criteria: [...criteria.values()].map((one) => ascending(one, names)) };
 }
 
-/** What was assumed of facts not given, in words. */
-export function lowestLimitsAssumed({ named, by, when }: MachineClass, missing: readonly MissingFact[]): string[] {
+/** What was assumed of facts not given, or given as a range on both sides of an edge, in words. */
+export function lowestLimitsAssumed(
+  { named, by, when }: MachineClass,
+  missing: readonly MissingFact[],
+  known: KnownFacts,
+): string[] {
   const all: Condition = { ...named, ...by, ...when };
-  return missing.map(({ fact }: { fact: Fact }) => {
+  return missing.map(({ fact, unit = "" }) => {
     const taken = all[fact];
+    const given = known[fact];
+    const because = typeof given === "object" ? `given as ${factText(given, unit)}` : "not given";
     return taken === undefined || (typeof taken !== "string" && Array.isArray(taken) && taken.length > 1)
-      ? `${fact}: not given, and the lowest limits of all that it may be are taken`
-      : `${conditionText({ [fact]: taken } as Condition)}: not given, and taken for its lower limits`;
+      ? `${fact}: ${because}, and the lowest limits of all that it may be are taken`
+      : `${conditionText({ [fact]: taken } as Condition)}: ${because}, and taken for its lower limits`;
   });
 }

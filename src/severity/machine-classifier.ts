@@ -32,6 +32,8 @@ export interface MachineLadder {
   readonly judge: MachineClassifier;
   /** True where something was not judged: the worst zone is possible for every value. */
   readonly isOpen: boolean;
+  /** True where nobody said whether the readings are of the housing or the shaft. */
+  readonly isPlaceAssumed: boolean;
   /** The limits of all criteria that judge, scheme by scheme. */
   rows(): readonly LadderRow[];
 }
@@ -56,7 +58,8 @@ export function machineLadder(
   const { judge, schemes: ids, isOpen, rows } = ladder;
   const isBoth = new Set(found.map(({ scheme }) => scheme.place)).size > 1;
   const assumedFacts = isBoth ? Object.freeze([WORSE_PLACE, ...withoutPlace(judge.assumedFacts)]) : judge.assumedFacts;
-  return { judge: Object.freeze(Object.assign(judge, { schemes: ids, assumedFacts })), isOpen, rows };
+  const isPlaceAssumed = found.some(({ given }) => given.place === undefined);
+  return { judge: Object.freeze(Object.assign(judge, { schemes: ids, assumedFacts })), isOpen, isPlaceAssumed, rows };
 }
 
 /**

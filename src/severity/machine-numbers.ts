@@ -5,6 +5,7 @@ import { phraseAt } from "./machine-phrases";
 import { type UnitSaid, unitAt, unitNames } from "./machine-units";
 import { type Context, LABEL_NAME } from "./machine-words";
 import { near } from "./near-words";
+import type { ApparentSaid } from "./plate-power";
 import { kilowattsPer, type PowerText, sizeOf } from "./size";
 
 /** A shaft speed or line frequency as it was written. */
@@ -26,7 +27,7 @@ export interface NumberSaid {
   readonly speed?: SpeedSaid;
   readonly lineFrequency?: SpeedSaid;
   /** Apparent power as written. */
-  readonly apparent?: { readonly digits: string; readonly unit: string };
+  readonly apparent?: ApparentSaid;
   /** The nearest that is understood, of a number that is not. */
   readonly didYouMean?: readonly string[];
 }

@@ -2,6 +2,9 @@ import { findFrequencyUnit } from "../frequency/index";
 import { phraseAt } from "./machine-phrases";
 import { kilovoltAmperesPer, kilowattsPer, millimetresPer, unitIn } from "./size";
 
+/** Revolutions per minute as plates of other countries have them (common practice, no source). */
+const ABROAD = /^(?:U|tr|giri|omw|ot|ob)\/min$|^U\.?p\.?M$/i;
+
 /** A unit at the beginning of a text. */
 export interface UnitSaid {
   readonly quantity: "power" | "apparent power" | "length" | "frequency";
@@ -30,7 +33,7 @@ export function unitAt(text: string): UnitSaid | undefined {
   if (apparent !== undefined) return { quantity: "apparent power", symbol: apparent, length };
   const measure = unitIn(millimetresPer, written);
   if (measure !== undefined) return { quantity: "length", symbol: measure, length };
-  const frequency = findFrequencyUnit(written);
+  const frequency = ABROAD.test(written) ? "r/min" : findFrequencyUnit(written);
   return frequency && { quantity: "frequency", symbol: frequency, length };
 }
 

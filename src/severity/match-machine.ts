@@ -1,7 +1,10 @@
 import { objections, sizeAssumption } from "./class-objections";
 import { type ExclusionReason, exclusionReason, isOutside, noClassReason } from "./exclusion-reason";
 import { type Fact, facts } from "./facts";
+import { mayBeCategory } from "./fan-category";
 import type { KnownFacts } from "./machine";
+import { labels } from "./machine-class";
+import { withNominalPower } from "./nominal-power";
 import type { MachineClass, Scheme } from "./scheme";
 import { domain } from "./verdict";
 
@@ -40,24 +43,34 @@ function missingFact(scheme: Scheme, fact: Fact): MissingFact {
   };
 }
 
+/** What speaks against a class, a category that the application of a fan rules out among it. */
+function objectionsOf(one: MachineClass, known: KnownFacts): { unmet: readonly Fact[]; unknown: readonly Fact[] } {
+  const found = objections(one, known);
+  const wanted = one.when?.category ?? one.named?.category;
+  if (known.category !== undefined || wanted === undefined || mayBeCategory(known, labels(wanted))) return found;
+  return { unmet: [...found.unmet, "category"], unknown: found.unknown.filter((fact) => fact !== "category") };
+}
+
 /** True where nothing known speaks against a scheme and one class of it at least. */
-export function isOpen(scheme: Scheme, known: KnownFacts): boolean {
-  return !isOutside(scheme, known) && scheme.classes.some((one) => objections(one, known).unmet.length === 0);
+export function isOpen(scheme: Scheme, given: KnownFacts): boolean {
+  const { known } = withNominalPower([scheme], given);
+  return !isOutside(scheme, known) && scheme.classes.some((one) => objectionsOf(one, known).unmet.length === 0);
 }
 
 /** How the facts of a machine match a scheme: the class they decide for, or what is missing, or what speaks against it. */
-export function matchMachine(scheme: Scheme, known: KnownFacts): MachineMatch {
+export function matchMachine(scheme: Scheme, given: KnownFacts): MachineMatch {
+  const { known, assumed } = withNominalPower([scheme], given);
   const where = `${scheme.standard} (${scheme.edition})`;
   const none = { chosen: undefined, open: [], missing: [], assumed: [] };
   const scope = exclusionReason(scheme, known, where);
   if (scope !== undefined) return { ...none, exclusion: scope };
-  const found = scheme.classes.map((one) => ({ one, ...objections(one, known) }));
+  const found = scheme.classes.map((one) => ({ one, ...objectionsOf(one, known) }));
   const open = found.filter(({ unmet }) => unmet.length === 0);
   if (open.length === 0) {
     const exclusion = noClassReason(
       scheme,
       known,
-      found.map(({ unmet }) => unmet),
+      found.map(({ unmet }) => [...unmet]),
       where,
     );
     return { ...none, exclusion };
@@ -70,7 +83,7 @@ export function matchMachine(scheme: Scheme, known: KnownFacts): MachineMatch {
     chosen,
     open: classes,
     missing: unknown.map((fact) => missingFact(scheme, fact)),
-    assumed: sizeAssumption(classes, known),
+    assumed: [...(chosen === undefined ? assumed : []), ...sizeAssumption(classes, given)],
     exclusion: undefined,
   };
 }

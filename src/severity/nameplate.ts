@@ -1,5 +1,4 @@
-import { frozen, requirePositive, same, shown, VeladisError } from "../core/index";
-import { isDualRating } from "./dual-rating";
+import { frozen, same } from "../core/index";
 import { type Fact, facts as factTable } from "./facts";
 import type { KindSaid } from "./kind-said";
 import { labelKey } from "./label";
@@ -8,11 +7,9 @@ import type { Beside } from "./machine-beside";
 import { kindFound } from "./machine-kind";
 import type { NumberSaid, SpeedSaid } from "./machine-numbers";
 import { machineTypes } from "./machine-types";
-import { kilovoltAmperesPer } from "./size";
+import { type ApparentSaid, platePower } from "./plate-power";
 import { type Poles, speedOf } from "./speed-of";
-
-/** What is taken for the ratio of power to apparent power where only the latter is stated (common practice, no source). */
-const POWER_FACTOR = 0.8;
+import { contradiction } from "./two-values";
 
 /** What one phrase says. */
 export interface Said extends Omit<NumberSaid, "didYouMean"> {
@@ -27,31 +24,29 @@ export interface Said extends Omit<NumberSaid, "didYouMean"> {
   /** True for words set aside that are known to say no fact. */
   readonly plain?: true;
   readonly machineBeside?: Beside;
+  /** What a frame size with a space in it says, should the machine be electrical. */
+  readonly spacedFrame?: Machine;
+  readonly powerFactor?: number;
 }
 
-function contradiction(what: string, a: string, b: string): VeladisError {
-  return new VeladisError("syntax", {
-    expected: `one ${what} in the description of a machine`,
-    received: `${shown(a)} and ${shown(b)}`,
-  });
-}
+/** A letter of a thermal class of IEC 60085, as insulation has it (from memory); no table of limits has such a class. */
+const THERMAL = /^(?:class|cl)\b[.\s:=]*[AEBYNRC]$/i;
 
 function isSame(a: KnownFacts[Fact], b: KnownFacts[Fact]): boolean {
   return typeof a === "number" && typeof b === "number" ? same(a, b) : labelKey(String(a)) === labelKey(String(b));
 }
 
-/** The power of one of several ratings in words, in kW, with its unit; undefined for a range. */
-function ratingOf(value: unknown): { kilowatts: number; unit: string } | undefined {
-  if (typeof value !== "string") return undefined;
-  return { kilowatts: knownFacts({ power: value } as Machine).power as number, unit: value.replace(/^\S+\s/, "") };
-}
+/** Sets of which the generator alone is judged by other tables; that of a hydro set is a part of it in its own. */
+const setsApart: readonly unknown[] = /* @__PURE__ */ frozen([
+  "steam turbine",
+  "gas turbine",
+  "reciprocating generating set",
+] as const);
 
-/** True for one power rounded in two units. */
-function areDual(a: unknown, b: unknown): boolean {
-  const [one, other] = [ratingOf(a), ratingOf(b)];
-  return (
-    one !== undefined && other !== undefined && one.unit !== other.unit && isDualRating(one.kilowatts, other.kilowatts)
-  );
+/** What is said of a name that ends with the generator and was taken for the set. */
+function setText(fact: Fact, value: unknown, words: ReadonlySet<string>): string {
+  const isSet = fact === "type" && setsApart.includes(value) && [...words].some((one) => /generator$/i.test(one));
+  return isSet ? ', taken for the set as a whole; where its generator alone was read, say "generator"' : "";
 }
 
 /** A collector of what the phrases of a line say, in any order; it refuses what contradicts. */
@@ -62,11 +57,14 @@ export function nameplate() {
   const speeds: SpeedSaid[] = [];
   const lines: SpeedSaid[] = [];
   const poles: Poles[] = [];
-  const apparent: { kilovoltAmperes: number; written: string }[] = [];
+  const apparent: { said: ApparentSaid; written: string }[] = [];
+  const factors: { value: number; written: string }[] = [];
   const kinds: KindSaid[] = [];
   const aside: (NotUnderstood & { readonly mayBe?: readonly string[]; readonly isKnown: boolean })[] = [];
   const machinesBeside: Beside[] = [];
-  const ratings: { value: unknown; written: string }[] = [];
+  const ratings: { value: Machine["power"]; written: string }[] = [];
+  /** Words whose meaning waits for the kind of machine. */
+  const waiting: { said: Said; written: string }[] = [];
 
   const state = (fact: Fact, value: unknown, written: string): void => {
     if (fact === "type") {
@@ -74,7 +72,7 @@ export function nameplate() {
       kinds.push({ value: value as KindSaid["value"], written });
       return;
     }
-    if (fact === "power") ratings.push({ value, written });
+    if (fact === "power") ratings.push({ value: value as Machine["power"], written });
     const before = stated.get(fact);
     if (before === undefined) {
       stated.set(fact, { value, written });
@@ -87,6 +85,14 @@ export function nameplate() {
   };
 
   const add = (said: Said, written: string): void => {
+    if (said.spacedFrame !== undefined || (said.facts?.class !== undefined && THERMAL.test(written))) {
+      waiting.push({ said, written });
+      return;
+    }
+    take(said, written);
+  };
+
+  const take = (said: Said, written: string): void => {
     const { didYouMean, mayBe, plain: isKnown = false } = said;
     if (didYouMean !== undefined)
       aside.push({ word: written, didYouMean, isKnown, ...(mayBe !== undefined && { mayBe }) });
@@ -101,32 +107,8 @@ export function nameplate() {
     if (said.speed) speeds.push(said.speed);
     if (said.lineFrequency) lines.push(said.lineFrequency);
     if (said.poles) poles.push({ count: said.poles, written });
-    if (said.apparent) {
-      const { digits, unit } = said.apparent;
-      const kilovoltAmperes = requirePositive(
-        Number(digits) * kilovoltAmperesPer[unit as keyof typeof kilovoltAmperesPer],
-        'an apparent power above zero such as "500 kVA"',
-      );
-      apparent.push({ kilovoltAmperes, written });
-    }
-  };
-
-  /** The lowest of ratings that are one power, in two units perhaps. */
-  const ratedPower = (assumed: Map<Fact, string>): void => {
-    const known = ({ value }: { value: unknown }) => knownFacts({ power: value } as Machine).power;
-    let isDual = false;
-    for (const [i, one] of ratings.entries()) {
-      for (const other of ratings.slice(i + 1)) {
-        if (isSame(known(one), known(other))) continue;
-        if (!areDual(one.value, other.value)) throw contradiction("power", one.written, other.written);
-        isDual = true;
-      }
-    }
-    if (!isDual) return;
-    const [lowest] = [...ratings].sort((a, b) => (known(a) as number) - (known(b) as number));
-    stated.set("power", lowest as (typeof ratings)[number]);
-    const said = [...new Set(ratings.map(({ written }) => `"${written}"`))].sort().join(" and ");
-    assumed.set("power", `power ${lowest?.value}: the lowest of ${said}, taken for one power`);
+    if (said.apparent) apparent.push({ said: said.apparent, written });
+    if (said.powerFactor !== undefined) factors.push({ value: said.powerFactor, written });
   };
 
   /** True where an electrical machine or a set with one is described: hertz are those of its line. */
@@ -142,22 +124,15 @@ export function nameplate() {
   };
 
   const powerOf = (assumed: Map<Fact, string>): void => {
-    ratedPower(assumed);
-    const [first, ...others] = apparent;
-    if (first === undefined) return;
-    const { kilovoltAmperes, written } = first;
-    for (const one of others) {
-      if (!same(one.kilovoltAmperes, kilovoltAmperes)) throw contradiction("apparent power", written, one.written);
-    }
-    const power = stated.get("power");
-    if (power !== undefined) {
-      const kilowatts = Math.max(...[knownFacts({ power: power.value } as Machine).power as number | number[]].flat());
-      if (kilowatts <= kilovoltAmperes || same(kilowatts, kilovoltAmperes)) return;
-      throw contradiction("power, no higher than the apparent power,", power.written, written);
-    }
-    const kilowatts = Number((kilovoltAmperes * POWER_FACTOR).toPrecision(12));
-    stated.set("power", { value: { kilowatts }, written });
-    assumed.set("power", `power ${kilowatts} kW: ${written} at an assumed power factor of ${POWER_FACTOR}`);
+    const { power, because } = platePower({
+      ...{ ratings, apparent, factors },
+      isSet: stated.get("type")?.value === "reciprocating generating set",
+    });
+    // beside a rated power it says nothing
+    if (ratings.length > 0 || apparent.length === 0)
+      for (const { written } of factors) aside.push({ word: written, didYouMean: [], isKnown: true });
+    if (power !== undefined) stated.set("power", { value: power, written: "" });
+    if (because !== undefined) assumed.set("power", because);
   };
 
   /** The kind of machine, by all the words that bear on it; words that made it are set aside no longer. */
@@ -173,9 +148,22 @@ export function nameplate() {
       .map(({ name, role }) => `${role} "${name}": named, not judged`);
   };
 
+  /** A frame size or the class of an insulation, where the machine is electrical; else metres, or a class of a table. */
+  const takeWaiting = (): void => {
+    for (const { said, written } of waiting) {
+      const { length, spacedFrame } = said;
+      const isThis = isElectrical();
+      if (spacedFrame === undefined)
+        take(isThis ? { length, didYouMean: [`insulation ${written}`], plain: true } : said, written);
+      else if (isThis) take({ length, facts: spacedFrame, taken: ["shaftHeight"] }, written);
+      else take({ length, didYouMean: [written.replace(/\s+/g, "")] }, written);
+    }
+  };
+
   const machine = (): Machine => {
     const assumed = new Map<Fact, string>();
     const beside = nameKind(assumed);
+    takeWaiting();
     for (const [fact, words] of taken) {
       if (assumed.has(fact)) continue;
       if (plain.has(fact)) continue;
@@ -183,7 +171,11 @@ export function nameplate() {
         .sort()
         .map((word) => `"${word}"`)
         .join(" and ");
-      assumed.set(fact, `${fact} ${stated.get(fact)?.value}: for ${said}`);
+      const { value } = stated.get(fact) as { value: unknown };
+      assumed.set(
+        fact,
+        `${fact === "shaftHeight" ? "shaft height" : fact} ${value}: for ${said}${setText(fact, value, words)}`,
+      );
     }
     powerOf(assumed);
     const { speed, because } = speedOf({ speeds, lines, poles, isElectrical: isElectrical() }, contradiction);

@@ -4,7 +4,7 @@ import { dimensionLength } from "./dimension-length";
 import { directedWords, requireNoDirection } from "./directions-in-words";
 import { askedFact, eitherWay, requireApart, requireNoPart } from "./either-way";
 import { type PartSaid, partAfter } from "./facts-of-driver";
-import { frameAt } from "./frame-size";
+import { frameAt, spacedFrameAt } from "./frame-size";
 import { type Lead, leadAfter, requireNoNumeral } from "./left-over";
 import type { Machine } from "./machine";
 import { besideAt } from "./machine-beside";
@@ -19,6 +19,7 @@ import { near } from "./near-words";
 import { otherLabelLength } from "./other-label";
 import { requireNoPlace } from "./other-place";
 import { plainMarks } from "./plate-marks";
+import { powerFactorAt } from "./plate-power";
 import { requireOneValue } from "./second-value";
 import { type Neighbour, neighbourOf } from "./shaft-beside-number";
 
@@ -64,6 +65,14 @@ function phraseBefore(rest: string, phrase: Phrase): Read {
   return { length, didYouMean: [`${word}, ${behind}`] };
 }
 
+/** A label with what it says; before a word such as other it may be that of another machine. */
+function labelBefore(rest: string, label: Read): Read {
+  const own = rest.slice(0, label.length);
+  const [behind = ""] = /^\s+(?:others?|another|different)(?![\p{L}\d])/iu.exec(rest.slice(label.length)) ?? [];
+  if (behind === "") return label;
+  return { length: label.length + behind.length, didYouMean: [own] };
+}
+
 /** Natural 20 to 30 Hz: a range of what is no speed, how many characters it takes with the words before it. */
 function rangeLength(rest: string, phrase: Phrase): number {
   if ((phrase.leads ?? "") === "") return 0;
@@ -76,13 +85,20 @@ function rangeLength(rest: string, phrase: Phrase): number {
 function saidBy(rest: string, context: Context): Read {
   const symbol = symbolAt(rest);
   if (symbol > 0) return { length: symbol };
+  const factor = powerFactorAt(rest);
+  if (factor !== undefined) return factor;
   const other = otherLabelLength(rest);
   if (other > 0) return { length: other, didYouMean: [], plain: true };
   const dimension = dimensionLength(rest);
   if (dimension > 0) return { length: dimension, didYouMean: [], plain: true };
+  const spaced = context === "" ? spacedFrameAt(rest) : undefined;
+  if (spaced !== undefined) return { length: spaced.length, spacedFrame: spaced.facts };
   const frame = context === "" ? frameAt(rest) : undefined;
   const said = frame ?? numberAt(rest, context);
   if (said !== undefined) return said;
+  // for heating and ventilating: what a fan is for, and no other machine
+  const use = /^for\s+(?:the\s+)?/i.exec(rest)?.[0] ?? "";
+  if (use !== "" && phraseAt(rest.slice(use.length))?.facts.application !== undefined) return { length: use.length };
   // mounting on springs says how the machine stands, not how it is mounted for a test
   if (/^mounting[\s:=]+on\b/i.test(rest)) return { length: "mounting".length };
   const phrase = phraseAt(rest);
@@ -94,7 +110,7 @@ function saidBy(rest: string, context: Context): Read {
   const range = phrase === undefined ? 0 : rangeLength(rest, phrase);
   if (range > 0) return { length: range, didYouMean: [], plain: true };
   const label = labelAt(rest);
-  if (label !== undefined) return label;
+  if (label !== undefined) return labelBefore(rest, label);
   const tag = tagLength(rest);
   if (tag > 0) return { length: tag, didYouMean: [], plain: true };
   const word = /^[^\s,;()[\]|"]+/.exec(rest)?.[0] ?? rest;
@@ -181,11 +197,11 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * of a fact stands in quotation marks: `part "cylinder (rod)"`.
  *
  * A fact is taken only where it is said plainly. A word that is not understood says nothing, nor does a fact in words
- * or a label such as `flexible` or `category II` before or behind it up to a comma, nor a kind of machine right behind it (`flexible pipe`, `heat pump`); `notUnderstood`
+ * such as `flexible` before it or up to a comma behind it, nor a label such as `category II` behind it, nor a kind of machine right behind it (`flexible pipe`, `heat pump`); `notUnderstood`
  * names them, with the nearest words that are. `new` and `shaft` right before such a word are refused, unless it is a
  * thing that they are known to be about (`new bearing`); a comma parts them: `new, premium`. So is
  * `shaft` beside a power (`90 kW at shaft`), and a place that makes another machine (`generator in diesel hall`). What a word
- * is only taken for, and what drives the machine, `assumedFacts` names: a chiller for a compressor, 500 kVA for 400 kW, 4 poles at 50 Hz for 1500 r/min.
+ * is only taken for, and what drives the machine, `assumedFacts` names: a chiller for a compressor, 500 kVA for 350 to 500 kW, 4 poles at 50 Hz for 1500 r/min.
  *
  * @throws {@link VeladisError} `syntax` for facts that contradict each other, with both named, for a second value of a label
  *   (`category II / I`), for a word that makes

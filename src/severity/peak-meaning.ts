@@ -1,5 +1,5 @@
 import { shown, VeladisError } from "../core/index";
-import type { Amplitude } from "../reading/index";
+import { type Amplitude, parsedType } from "../reading/index";
 import { criterionType } from "./criterion-type";
 import type { Criterion, PeakMeaning, Scheme } from "./scheme";
 
@@ -53,6 +53,24 @@ const MEANINGS: Readonly<Record<PeakMeaning, string>> = {
   open: "leaves open whether it means a true peak or 1.414 x RMS",
 };
 
+/** Which peak limits mean, and in which band, in words. */
+function meaningText(
+  { standard, edition }: Pick<Scheme, "standard" | "edition">,
+  peakMeans: PeakMeaning,
+  band: Scheme["band"],
+): string {
+  const where = band === null ? "in a band that it does not state" : `in the band of ${band[0]} to ${band[1]} Hz`;
+  return `peak: ${standard} (${edition}) ${MEANINGS[peakMeans]}, ${where}`;
+}
+
+/** What is to know of limits of a scheme that are set in a device, where they are in peak; undefined where they are not. */
+export function peakOfLimits(scheme: Scheme, as: string): string | undefined {
+  const { detector } = parsedType(as);
+  if (detector !== "pk" && detector !== "true pk") return undefined;
+  const { peakMeans = detector === "pk" ? "open" : "true", band } = scheme;
+  return `${meaningText(scheme, peakMeans, band)}; the device has to measure the same`;
+}
+
 /** What a reading in the peak that is not meant, or may not be meant, does to the answer. */
 function effectOf(meaning: PeakMeaning, detector: Amplitude["detector"]): string {
   if (detector === "true pk")
@@ -67,15 +85,13 @@ function effectOf(meaning: PeakMeaning, detector: Amplitude["detector"]): string
 
 /** Which peak the limits mean by which readings are judged, in which band, and what that means for the reading. */
 export function peakCautions(
-  { standard, edition }: Scheme,
+  scheme: Scheme,
   plans: readonly PeakPlan[],
   readings: readonly Amplitude[],
 ): readonly string[] {
   const told = plans.flatMap(({ peakMeans, place, band }) => {
     if (peakMeans === undefined) return [];
-    const where = band === null ? "in a band that it does not state" : `in the band of ${band[0]} to ${band[1]} Hz`;
-    const effect = effectOf(peakMeans, (readings[place] as Amplitude).detector);
-    return [`peak: ${standard} (${edition}) ${MEANINGS[peakMeans]}, ${where}${effect}`];
+    return [`${meaningText(scheme, peakMeans, band)}${effectOf(peakMeans, (readings[place] as Amplitude).detector)}`];
   });
   return [...new Set(told)];
 }

@@ -5,6 +5,7 @@ import { conditionOf } from "./machine-class";
 import { type MachineRef, machineFacts, machineNotes } from "./machine-facts";
 import { type MachineMatch, type MissingFact, matchMachine } from "./match-machine";
 import { missingFacts, usualMissing } from "./missing-facts";
+import { withNominalPower } from "./nominal-power";
 import type { Condition, MachineClass, Scheme } from "./scheme";
 import { requireUnderstood, wordsSetAside } from "./set-aside";
 import { unusedFacts } from "./unused-facts";
@@ -35,16 +36,17 @@ export interface PlacedMachine {
 
 function requireClass(
   scheme: Scheme,
+  { given, usual }: Pick<ToPlace, "given" | "usual">,
   match: MachineMatch,
   assume: Assume,
-  usual: readonly MissingFact[],
 ): [MachineClass, assumed: readonly string[]] {
   const { chosen, exclusion, assumed } = match;
   if (chosen !== undefined && usual.length === 0) return [chosen, assumed];
   if (exclusion !== undefined) throw new VeladisError(exclusion.code, exclusion);
   const lowest = assume === "lowest limits" ? lowestLimits(scheme, match) : undefined;
-  if (lowest !== undefined) return [lowest, [...assumed, ...lowestLimitsAssumed(lowest, match.missing)]];
-  throw missingFacts([...match.missing, ...usual]);
+  const nominal = withNominalPower([scheme], given);
+  if (lowest !== undefined) return [lowest, [...assumed, ...lowestLimitsAssumed(lowest, match.missing, nominal.known)]];
+  throw missingFacts([...match.missing, ...usual], nominal);
 }
 
 /** What is said of a condition that a scheme is not for; refused where nothing may be assumed. */
@@ -82,7 +84,7 @@ interface ToPlace {
 
 function placed(scheme: Scheme, { facts, given, usual }: ToPlace, assume: Assume): PlacedMachine {
   const match = matchMachine(scheme, facts);
-  const [chosen, assumed] = requireClass(scheme, match, assume, usual);
+  const [chosen, assumed] = requireClass(scheme, { given, usual }, match, assume);
   return Object.freeze({
     scheme,
     chosen,

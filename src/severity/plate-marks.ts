@@ -12,7 +12,9 @@ const several = /* @__PURE__ */ lazily(
 const either = /\b(rigid|flexible)(?:ly)?\s*[/|&+–—-]\s*(rigid|flexible)(?:ly)?\b/i;
 
 /** `90 kW/2980 r/min`, `2980 r/min/90 kW`: the slash parts two facts, and is no unit's. */
-const parted = /* @__PURE__ */ lazily(() => new RegExp(`(\\d\\s*(?:${POWER}|r/min|rpm|min-1))\\s*/\\s*(?=\\d)`, "gi"));
+const parted = /* @__PURE__ */ lazily(
+  () => new RegExp(`(\\d\\s*(?:${POWER}|r/min|U/min|rpm|min-1))\\s*/\\s*(?=\\d)`, "gi"),
+);
 
 /** `point on generator`, `reading at the engine`. */
 const part = /\b(?:point|reading|measured)\s+(?:on|at)\s+(?:the\s+)?(generator|engine)\b/gi;

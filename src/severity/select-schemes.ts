@@ -9,6 +9,7 @@ import { conditionOf, conditionText } from "./machine-class";
 import { type MachineRef, machineFacts } from "./machine-facts";
 import { machineTypes } from "./machine-types";
 import { type MachineMatch, type MissingFact, matchMachine } from "./match-machine";
+import { withNominalPower } from "./nominal-power";
 import type { Condition, MachineClass, Scheme } from "./scheme";
 import { schemeOf } from "./scheme-of";
 import { inOrder } from "./scheme-order";
@@ -107,7 +108,12 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
     status: asks ? "asks" : lowest === undefined ? "applies" : "assumes",
     reason: reasonFor(scheme, known, chosen),
     missing,
-    assumedFacts: [...match.assumed, ...(lowest === undefined ? [] : lowestLimitsAssumed(lowest, match.missing))],
+    assumedFacts: [
+      ...match.assumed,
+      ...(lowest === undefined
+        ? []
+        : lowestLimitsAssumed(lowest, match.missing, withNominalPower([scheme], known).known)),
+    ],
     ...(chosen !== undefined && { machineClass: conditionOf(chosen) }),
     provenance,
     verified: isVerified(provenance),

@@ -14,3 +14,11 @@ export function twoLabels(fact: string, first: string, second: string): VeladisE
 export function twoNumbers(what: string, written: string, bare: string, received?: string): VeladisError {
   return twoValues(what, shown(written), `${shown(bare)} with its unit`, received);
 }
+
+/** The refusal of a line that says two values of one fact. */
+export function contradiction(what: string, a: string, b: string): VeladisError {
+  return new VeladisError("syntax", {
+    expected: `one ${what} in the description of a machine`,
+    received: `${shown(a)} and ${shown(b)}`,
+  });
+}

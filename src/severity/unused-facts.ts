@@ -41,9 +41,7 @@ export function unusedFacts(scheme: Scheme, known: KnownFacts): string[] {
       .filter((fact) => !(fact === "frame" && known.shaftHeight !== undefined))
       .filter((fact) => !(fact === "support" && asked.has("mounting")))
       // the application of a fan told the category
-      .filter(
-        (fact) => !(fact === "application" && asked.has("category") && known.category !== undefined && isFan(known)),
-      )
+      .filter((fact) => !(fact === "application" && asked.has("category") && isFan(known)))
       .filter((fact) => !(sized && (fact === "power" || fact === "shaftHeight")))
       .map((fact) => {
         const entry = facts[fact];

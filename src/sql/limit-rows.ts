@@ -49,13 +49,13 @@ function rowsOf({ name, machine, at: own }: NamedMachine, alike: JudgedAlike): r
       option: "at",
     });
   }
-  const { judge, isOpen, rows } = machineLadder(machine, from, {
+  const { judge, isOpen, isPlaceAssumed, rows } = machineLadder(machine, from, {
     ...(at !== undefined && { at }),
     ...(crestFactor !== undefined && { crestFactor }),
     ...(assume !== undefined && { assume }),
     ...(schemes !== undefined && { schemes }),
   });
-  if (wasDisplacement && judge.assumedFacts.some((one) => one.startsWith("place "))) {
+  if (wasDisplacement && isPlaceAssumed) {
     throw new VeladisError("missing-fact", {
       expected: "the place of the displacement, housing or shaft",
       received: "a machine without one",

@@ -1,7 +1,8 @@
 import type { Source } from "veladis";
 import { baseline, type ProposalRequest, proposeSetpoints, setpointRules } from "veladis/protection";
-import { confirmableLimits, confirmedSchemes } from "veladis/severity";
+import { builtInSchemes, confirmableLimits, confirmedSchemes, type Scheme } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { machineFor } from "../severity/machine-for";
 import { inPrint, recalled, siteRule, zonesIn } from "../severity/own-scheme";
 
 const limits = { "B/C": "4 mm/s rms", "C/D": "8 mm/s rms", source: "the pump's maker" } as const;
@@ -303,5 +304,34 @@ describe("what is told of a device", () => {
     expect(delayed(12, "1490 r/min")).toMatch(/the 10 s that suit a machine:/);
     expect(delayed(10, "pump 1490 r/min")).toBeUndefined();
     expect(delayed(0, "pump 1490 r/min")).toBeUndefined();
+  });
+});
+
+describe("which peak a table in peak means", () => {
+  const inPeak = (builtInSchemes as readonly Scheme[]).filter(
+    ({ peakMeans, kind }) => peakMeans !== undefined && (kind === "zones" || kind === "operation"),
+  );
+  it.each(inPeak.map((scheme) => [scheme.id, scheme] as const))(
+    "%s: said of what is set by it, with the band",
+    (_, scheme) => {
+      for (const one of scheme.classes) {
+        const [peak] = one.criteria.filter(({ as }) => as.endsWith(" pk"));
+        const baseline = `0.001 ${peak?.as}` as "1 mm/s pk";
+        const told = texts({ baseline, scheme, machine: machineFor(scheme, one) });
+        expect(told["which peak"]).toMatch(
+          /^peak: .* leaves open whether it means a true peak or 1\.414 x RMS, in (?:a band that it does not state|the band of \d+ to \d+ Hz); the device has to measure the same$/,
+        );
+      }
+    },
+  );
+
+  it("is no question of limits in RMS, nor of limits of the maker", () => {
+    expect(texts({ baseline: "2 mm/s rms", machine: "fan 90 kW 1480 r/min BV-3 rigid" })).not.toHaveProperty(
+      "which peak",
+    );
+    expect(texts(sound)).not.toHaveProperty("which peak");
+    expect(texts({ baseline: "2 mm/s pk", machine: "fan 90 kW 1480 r/min BV-3 rigid" })["which peak"]).toContain(
+      "ISO 14694",
+    );
   });
 });

@@ -88,6 +88,48 @@ describe("a fan's category by its application and power", () => {
     }
   });
 
+  it.each([
+    ["fan HVAC 2 to 5 kW rigid", "BV-2 or BV-3", "BV-3", ", power 2 to 5 kW"],
+    ["fan 4.2 kVA HVAC rigid", "BV-2 or BV-3", "BV-3", ", power 2.94 to 4.2 kW"],
+    ["fan HVAC rigid", "BV-2 or BV-3", "BV-3", ""],
+  ])("%s: the lower limits of %s, and of no other category, and the answer says so", (fan, open, lower, size) => {
+    const { limit, assumedFacts, setAside } = inAmca(fan);
+    expect(limit.value).toBe(inAmca(`fan ${lower} rigid`).limit.value);
+    expect(assumedFacts).toContain(
+      `category ${open}: by application HVAC${size} (Table 4-1 of ANSI/AMCA 204-96, reported)`,
+    );
+    expect(setAside.join()).not.toContain("application");
+  });
+
+  it.each([
+    ["fan 4.2 kVA cos phi 0,85 HVAC rigid", "BV-2"],
+    ["fan 4.2 kVA pf 0.9, HVAC rigid", "BV-3"],
+    ["fan 30 kVA HVAC rigid", "BV-3"],
+    ["fan 2 kVA HVAC rigid", "BV-2"],
+  ])("%s: kVA at a stated power factor, or at all that are usual, is %s", (fan, category) => {
+    expect(inAmca(fan).machine.category).toBe(category);
+  });
+
+  it.each([0.2, 5, 30, 290])("residential at %s kW is BV-2: the table ends it nowhere", (power) => {
+    const { machineClass, assumedFacts } = judge("2 mm/s rms", `residential fan ${power} kW 1480 r/min rigid`);
+    expect(machineClass.category).toBe("BV-2");
+    expect(assumedFacts.join()).toContain("category BV-2: by application residential, power above 0.15 kW");
+  });
+
+  it.each([
+    "fan for heating and ventilating",
+    "fan for HVAC",
+    "heating and ventilating fan",
+    "fan for the heating and ventilating",
+  ])("%s is HVAC", (words) =>
+    expect(parseMachine(`${words} 5 kW`)).toMatchObject({ type: "fan", application: "HVAC" }),
+  );
+
+  it("for heating and cooling is no application, and is named", () => {
+    expect(parseMachine("fan for heating and cooling 5 kW")).not.toHaveProperty("application");
+    expect(machineNotes("fan for heating and cooling 5 kW").notUnderstood.map(({ word }) => word)).toContain("for");
+  });
+
   it("not told, the lowest limits are taken as ever", () => {
     expect(judge("2 mm/s rms", "fan 90 kW 1485 r/min rigid").machineClass.category).toBe("BV-5");
   });

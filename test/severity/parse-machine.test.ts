@@ -184,8 +184,17 @@ const numbers: [line: string, facts: object][] = [
   ["motor 49 Hz", { type: "motor", speed: 2940 }],
   ["100 bhp", { power: 74.56998715822702 }],
   ["100 PS", { power: 73.549875 }],
-  ["500 kVA", { power: 400 }],
-  ["2.5 MVA", { power: 2000 }],
+  ["500 kVA", { power: [350, 500] }],
+  ["2.5 MVA", { power: [1750, 2500] }],
+  ["500 kVA cos phi 0.9", { power: 450 }],
+  ["cos phi 0,9, 500 kVA", { power: 450 }],
+  ["500 kVA power factor of 0.85", { power: 425 }],
+  ["500 kVA, cos \u03c6 = 0.9", { power: 450 }],
+  ["500 kVA 0.9 PF", { power: 450 }],
+  ["500 kVA p.f. 1", { power: 500 }],
+  ["genset 500 kVA", { type: "reciprocating generating set", power: 400 }],
+  ["genset 500 kVA pf 1", { type: "reciprocating generating set", power: 500 }],
+  ["500 kVA 400 kW cos phi 0.9", { power: 400 }],
   ["500 kVA 400 kW", { power: 400 }],
   ["400 kW, 500 kVA", { power: 400 }],
   ["2-pole 50 Hz", { speed: 3000 }],
@@ -336,7 +345,12 @@ describe("numbers of a nameplate", () => {
   it("what was assumed is named", () => {
     const assumed = (line: string) => machineNotes(line).assumedFacts.join("; ");
     const slower = "the synchronous speed; the shaft of an induction motor turns a few per cent slower";
-    expect(assumed("500 kVA")).toBe("power 400 kW: 500 kVA at an assumed power factor of 0.8");
+    expect(assumed("500 kVA")).toBe("power 350 to 500 kW: 500 kVA at a power factor of 0.7 to 1, which was not given");
+    expect(assumed("500 kVA cos phi 0.9")).toBe("power 450 kW: 500 kVA at cos phi 0.9");
+    expect(assumed("diesel generating set 500 kVA")).toBe(
+      "power 400 kW: 500 kVA at an assumed power factor of 0.8, at which sets are rated",
+    );
+    expect(machineNotes("400 kW cos phi 0.9").notUnderstood).toEqual([{ word: "cos phi 0.9", didYouMean: [] }]);
     expect(assumed("500 kVA 400 kW")).toBe("");
     expect(assumed("4-pole 50 Hz")).toBe(`speed 1500 r/min: 4-pole at 50 Hz, ${slower}`);
     expect(assumed("4-pole")).toBe(`speed 1500 to 1800 r/min: 4-pole at 50 or 60 Hz, which was not given, ${slower}`);

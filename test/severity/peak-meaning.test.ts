@@ -13,6 +13,7 @@ import {
   type Scheme,
 } from "veladis/severity";
 import { describe, expect, it } from "vitest";
+import { machineFor } from "./machine-for";
 import { siteRule } from "./own-scheme";
 
 const amca = { scheme: "ansi-amca-204-05", machine: "fan BV-3 rigid" } as const;
@@ -42,6 +43,24 @@ describe("which peak a table means", () => {
       expect(scheme.peakMeans !== undefined, scheme.id).toBe(isPeak);
     }
   });
+
+  const inPeak = (builtInSchemes as readonly Scheme[]).filter(({ peakMeans }) => peakMeans !== undefined);
+  it.each(inPeak.map((scheme) => [scheme.id, scheme] as const))(
+    "%s: every row says which peak is meant, or that it is left open, and in which band",
+    (_, scheme) => {
+      const { peakMeans = "open", band, standard, edition } = scheme;
+      const meant = { open: "leaves open whether", rms: "means 1.414 x RMS", true: "means a true peak" }[peakMeans];
+      const where = band === null ? "in a band that it does not state" : `in the band of ${band[0]} to ${band[1]} Hz`;
+      for (const one of scheme.classes) {
+        for (const { as } of one.criteria.filter((criterion) => / pk$/.test(criterion.as))) {
+          const machine = machineFor(scheme, one);
+          const told = peaks(classify(`1 ${as}`, { scheme, machine, assume: "lowest limits" }).cautions);
+          expect(told.join(), JSON.stringify(machine)).toContain(`peak: ${standard} (${edition}) ${meant}`);
+          expect(told.join()).toContain(where);
+        }
+      }
+    },
+  );
 
   it("is left open by ANSI/AMCA 204, which states no band: the answer says so", () => {
     const told = classify("0.3 in/s pk", amca);

@@ -66,6 +66,32 @@ describe("a support by direction", () => {
     expect(judgePoints("DE-H 3.1, DE-V 3.1 mm/s rms", `${motor} rigid`).cautions).toHaveLength(1);
   });
 
+  it.each([
+    "horizontally rigid, vertically flexible",
+    "horizontally rigid vertically flexible",
+    "horizontal: rigid, vertical: flexible",
+    "in the horizontal direction rigid, in the vertical direction flexible",
+    "rigid horizontally flexible vertically",
+    "rigid horizontally, vertically flexible",
+  ])("in either order of words: %s", (words) => {
+    expect(support(`${motor} ${words}, direction horizontal`)).toBe("rigid");
+    expect(support(`${motor} ${words}, direction vertical`)).toBe("flexible");
+    const { notUnderstood } = machineNotes(`${motor} ${words}`);
+    expect(notUnderstood).toEqual([]);
+  });
+
+  it.each(["axially flexible coupling", "axial: flexible pipe", "horizontal rigid", "measured horizontally rigid"])(
+    "is not said by a part behind a direction, nor by a direction of the machine or the reading: %s",
+    (words) => expect(parseMachine(`${motor} ${words}`).byDirection).toBeUndefined(),
+  );
+
+  it.each(["rigid horizontally flexible", "horizontally rigid vertically"])(
+    "that may be of two is refused: %s",
+    (words) => {
+      expect(() => parseMachine(`${motor} ${words}`)).toThrow(/each support with its direction/);
+    },
+  );
+
   it("as data it is the same", () => {
     const machine: Machine = {
       type: "motor",

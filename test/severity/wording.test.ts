@@ -218,6 +218,14 @@ const cases: Cases = {
   "machine, poles that the speed does not fit": () => machine("4-pole 2980 rpm"),
   "machine, poles and a line frequency that the speed does not fit": () => machine("4-pole 50 Hz 1780 rpm"),
   "machine, two apparent powers in a line": () => machine("500 kVA 600 kVA"),
+  "machine, two power factors in a line": () => machine("500 kVA cos phi 0.8, cos phi 0.9"),
+  "machine, a power factor above one": () => machine("500 kVA power factor 1.2"),
+  "machine, a horsepower on both sides of what decides": () =>
+    s.judge("2 mm/s rms", "fan 400 hp 1480 r/min rigid BV-3"),
+  "machine, an apparent power on both sides of what decides": () =>
+    s.limitsFor({ scheme: "iso-10816-7-2009", machine: "pump 250 kVA 2980 r/min category II" }),
+  "machine, a support that may belong to either direction": () => machine("motor rigid horizontally flexible"),
+  "machine, a direction that may belong to either support": () => machine("motor horizontally rigid vertically"),
   "machine, a power above its apparent power": () => machine("500 kVA 600 kW"),
   "machine, an apparent power with a decimal comma": () => machine("7,5 kVA"),
   "machine, an apparent power of zero": () => machine("0 kVA"),

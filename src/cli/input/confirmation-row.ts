@@ -1,6 +1,7 @@
 import { parseNumeral, shown, splitNumeral, unknownOption, VeladisError } from "../../core/index";
 import type { Confirmation } from "../../severity/index";
 import { type ConfirmationColumn, confirmationColumns, confirmationTitles } from "./confirmation-columns";
+import type { ConfirmationCells } from "./confirmation-signature";
 
 const filledIn = /* @__PURE__ */ (() =>
   confirmationTitles.filter((name) => confirmationColumns[name].from === "person"))();
@@ -65,24 +66,27 @@ export function confirmationHeader(header: readonly string[], at: string): reado
   });
 }
 
+/** The cells of a row by their columns. */
+export function confirmationCells(columns: readonly ConfirmationColumn[], cells: readonly string[]): ConfirmationCells {
+  return Object.fromEntries(
+    // an apostrophe keeps a spreadsheet from reading a text as a formula
+    columns.map((name, i) => [name, (cells[i] ?? "").trim().replace(/^'/, "")]),
+  );
+}
+
+/** True for a row in which a person filled in something. */
+export function isFilledIn(row: ConfirmationCells): boolean {
+  return filledIn.some((name) => (row[name] ?? "") !== "");
+}
+
 /**
- * The confirmation that a row holds; undefined for a row in which a person filled in nothing.
+ * The confirmation that a row holds in which a person filled in something, with what the signature above it says.
  *
  * @param decimalComma - whether values are written 6,3
  * @throws {@link VeladisError} for a row that is filled in by half
  */
-export function confirmationOfRow(
-  columns: readonly ConfirmationColumn[],
-  cells: readonly string[],
-  at: string,
-  decimalComma = false,
-): Confirmation | undefined {
-  const row = Object.fromEntries(
-    // an apostrophe keeps a spreadsheet from reading a text as a formula
-    columns.map((name, i) => [name, (cells[i] ?? "").trim().replace(/^'/, "")]),
-  ) as Partial<Record<ConfirmationColumn, string>>;
+export function confirmationOfRow(row: ConfirmationCells, at: string, decimalComma = false): Confirmation {
   const cell = (name: ConfirmationColumn): string => row[name] ?? "";
-  if (filledIn.every((name) => cell(name) === "")) return undefined;
   const agrees = isYes(cell("agrees"), `${at}: agrees, yes or nothing`);
   const reread = isYes(cell("reread"), `${at}: reread, yes or nothing`);
   if (agrees === (cell("printed") !== "")) {

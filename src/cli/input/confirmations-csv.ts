@@ -1,7 +1,8 @@
 import { cellText, provenances } from "../../core/index";
 import { type ConfirmableLimit, confirmableLimits, type Scheme } from "../../severity/index";
 import { quotedCell } from "../delimited/cells";
-import { type ConfirmationColumn, confirmationTitles } from "./confirmation-columns";
+import { confirmationTitles } from "./confirmation-columns";
+import { type ConfirmationCells, signatureLine } from "./confirmation-signature";
 
 function cellsOf({
   scheme,
@@ -12,19 +13,25 @@ function cellsOf({
   shipped,
   provenance,
   source,
-}: ConfirmableLimit): Partial<Record<ConfirmationColumn, string>> {
+}: ConfirmableLimit): ConfirmationCells {
   const grade = provenances[provenance].cell;
   return { scheme, edition, row, limit, as, shipped: `${shipped}`, grade, where: source.where ?? "" };
 }
 
-/** The file of confirmations of schemes, ready to be filled in: a row for each limit that is not confirmed yet. */
+function lineOf(cells: ConfirmationCells): string {
+  return confirmationTitles.map((name) => quotedCell(cellText(cells[name] ?? ""), ",")).join(",");
+}
+
+/**
+ * The file of confirmations of schemes, ready to be filled in: a line for the signature, and one for each limit that is not
+ * confirmed yet.
+ */
 export function confirmationsCsv(schemes: readonly Scheme[]): string {
-  const rows = schemes
-    .flatMap((scheme) => confirmableLimits(scheme))
-    .filter(({ provenance }) => provenance !== "confirmed")
-    .map((one) => {
-      const cells = cellsOf(one);
-      return confirmationTitles.map((name) => quotedCell(cellText(cells[name] ?? ""), ",")).join(",");
-    });
+  const rows = schemes.flatMap((scheme) => {
+    const left = confirmableLimits(scheme).filter(({ provenance }) => provenance !== "confirmed");
+    const { id, edition } = scheme;
+    const signature = left.length > 0 ? [lineOf({ scheme: id, edition, ...signatureLine })] : [];
+    return [...signature, ...left.map((one) => lineOf(cellsOf(one)))];
+  });
   return `${[confirmationTitles.join(","), ...rows].join("\n")}\n`;
 }

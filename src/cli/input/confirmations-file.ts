@@ -4,7 +4,14 @@ import { VeladisError } from "../../core/index";
 import type { Confirmation } from "../../severity/index";
 import { accountOf, readDelimited } from "../delimited/read-delimited";
 import type { ConfirmationColumn } from "./confirmation-columns";
-import { confirmationHeader, confirmationOfRow, hasDecimalComma } from "./confirmation-row";
+import {
+  confirmationCells,
+  confirmationHeader,
+  confirmationOfRow,
+  hasDecimalComma,
+  isFilledIn,
+} from "./confirmation-row";
+import { signatures } from "./confirmation-signature";
 import { confirmationsOfJson } from "./confirmations-json";
 import { openFile } from "./open-file";
 
@@ -49,9 +56,13 @@ async function ofDelimited(path: string, name: string): Promise<ConfirmationsRea
   }
   const cells = rows.map((row) => row.cells);
   const decimalComma = separator !== "comma" && hasDecimalComma(columns, cells);
+  const { take, signed } = signatures();
   const confirmations = rows.flatMap((row) => {
+    const at = `line ${row.line} of ${name}`;
+    const cells = confirmationCells(columns, row.cells);
     try {
-      return confirmationOfRow(columns, row.cells, `line ${row.line} of ${name}`, decimalComma) ?? [];
+      if (take(cells, at) || !isFilledIn(cells)) return [];
+      return confirmationOfRow(signed(cells), at, decimalComma);
     } catch (error) {
       if (!(error instanceof VeladisError)) throw error;
       faults.push(error);

@@ -8,7 +8,7 @@ export function shortZone({ headline }: Judgement): string {
 }
 
 /** What a fact that was not given is said to be. */
-export const TAKEN = /: not given, assumed$/;
+export const TAKEN = /: [^:]* given, assumed$/;
 
 /** What one of several schemes was taken for: what not all of them assume. */
 export function takenFor({ judgements }: Verdict, { assumedFacts }: Judgement): string[] {
