@@ -18,9 +18,10 @@ const texts = [
 ];
 
 /** A folder of the command, by the tests that hold it. */
-const command = (folders, tests) => ({
-  mutate: folders.map((folder) => `src/cli/${folder}/*.ts`),
-  tests: tests.map((name) => `test/cli/${name}.test.ts`),
+const command = (folder, ...tests) => ({
+  mutate: [`src/cli/${folder}/*.ts`],
+  tests: tests.map((name) => `test/${name}.test.ts`),
+  least: 95,
 });
 
 /** What is mutated together, and the tests that hold it. */
@@ -32,7 +33,15 @@ const groups = {
   shocks: { ...shocks, tests: [...shocks.tests, junk] },
   writing: { ...writing, tests: texts, least: 95 },
   // what is read from files, Parquet too, and what is made of it
-  table: { ...command(["delimited", "input", "parquet", "table"], ["**/*"]), least: 95 },
+  delimited: command("delimited", "cli/{delimited,units}/*", "cli/{table,convert,inputs,whole-file}"),
+  input: command(
+    "input",
+    "cli/series/*",
+    "cli/{inputs,confirmed,convert,simulate,standard-input}",
+    "signal/command",
+  ),
+  parquet: command("parquet", "cli/parquet*"),
+  table: command("table", "cli/{table,table-sources,whole-file,outputs-settled,uncertain,parquet}"),
 };
 
 export const names = Object.keys(groups);
