@@ -12,7 +12,7 @@ const shocks = floors("shock");
 const writing = floors("sql,report");
 /** The texts of sheets and of SQL, read by their own tests; engines take too long to start for every mutant. */
 const texts = [
-  "test/sql/{expressions,written,wording}.test.ts",
+  "test/sql/{expressions,written,wording,machines-written,machine-lists}.test.ts",
   "test/report/*.test.ts",
   "test/writing/sheets.test.ts",
 ];
