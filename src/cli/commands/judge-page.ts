@@ -72,6 +72,9 @@ export const judgePage = {
       otherwise: "guard band",
     },
     strict,
+    "decimal-comma": {
+      help: "numbers of readings and of the machine are written 7,1 and not 7.1; what parts points is a semicolon, or a comma before a name",
+    },
     digits,
     explain,
     json,

@@ -10,6 +10,7 @@ import {
 import { parseNumeral, requireChoice, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
 import { changeFromBaseline, type Judgement, judgePoints, namesPoints, type Verdict } from "../../severity/index";
+import { pointedReading, pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
@@ -31,6 +32,24 @@ import type { judgePage } from "./judge-page";
 
 /** What is printed of an answer: a page, a line among many, or data. */
 type Form = "page" | "line" | "data";
+
+/** The options that hold numbers, and the reader of a reading, with points for decimals. */
+function writtenNumbers({
+  "decimal-comma": decimalComma,
+  "crest-factor": crest,
+  ...values
+}: ParsedOptions<typeof judgePage.options>["values"]) {
+  const readingIn = decimalComma ? pointedReading : (text: string): string => text;
+  const told = (text: string | undefined): string | undefined => (text === undefined ? undefined : readingIn(text));
+  return {
+    machine: pointedWords(values.machine, decimalComma),
+    since: told(values.since),
+    uncertainty: told(values.uncertainty),
+    background: told(values.background),
+    crest: told(crest),
+    readingIn,
+  };
+}
 
 /** Options that stand for one reading alone, refused beside several points. */
 function refuseOfOne(values: ParsedOptions<typeof judgePage.options>["values"]): void {
@@ -70,16 +89,16 @@ export async function judgeReadings(
   io: Io,
 ): Promise<number> {
   const digits = digitsOf(values.digits);
-  const { machine, since, explain, json, uncertainty, rule } = values;
+  const { explain, json, rule } = values;
+  const { machine, since, uncertainty, crest, background: atRest, readingIn } = writtenNumbers(values);
   const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);
   const scheme = await statedScheme(values.scheme, machine, schemes);
-  const crest = values["crest-factor"];
   const settings: JudgeSettings = {
     ...{ scheme, schemes, machine, strict: values.strict },
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
   const options = judgeOptions(settings);
-  const { background, told } = backgroundOption(values.background);
+  const { background, told } = backgroundOption(atRest);
   const judged = judgeOf({ ...settings, background });
   const changeOf = (written: string, judgement: Judgement) =>
     since === undefined
@@ -145,7 +164,7 @@ export async function judgeReadings(
   const answer = (written: string, form: Form, extra: object = {}): string =>
     (namesPoints(written) ? ofPoints : ofReading)(written, form, extra);
   if (texts.length > 0) {
-    await io.out(answer(texts.join(" ").trim(), json ? "data" : "page"));
+    await io.out(answer(readingIn(texts.join(" ").trim()), json ? "data" : "page"));
     return exitCodes.done;
   }
   if (io.piped === undefined) {
@@ -155,6 +174,6 @@ export async function judgeReadings(
     });
   }
   return answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
-    answer(text.trim(), json ? "data" : "line", json ? { line } : {}),
+    answer(readingIn(text.trim()), json ? "data" : "line", json ? { line } : {}),
   );
 }
