@@ -1,4 +1,4 @@
-import { shown, VeladisError } from "../core/index";
+import { shown } from "../core/index";
 import { labelKey } from "./label";
 import type { Machine } from "./machine";
 import { numberAt } from "./machine-numbers";
@@ -77,21 +77,6 @@ function requireOneLabel(fact: LabelName, written: string, following: string): v
   if (asFirst !== undefined && labelKey(asFirst) !== labelKey(value)) throw twoLabels(fact, value, second as string);
 }
 
-/**
- * Refuses a comma right between the digit of a label and another, as in `group 2,5 kW`: it may stand for decimals.
- *
- * @throws {@link VeladisError} `not-a-number` with both readings
- */
-function requireNoDecimals(words: string, behind: string): void {
-  const [joined = "", decimals] = /^,(\d+)/.exec(behind) ?? [];
-  const [digits] = /\d+$/.exec(words) ?? [];
-  if (decimals === undefined || digits === undefined) return;
-  throw new VeladisError("not-a-number", {
-    expected: `words that are read one way: "${words}, ${decimals}", or ${digits}.${decimals} with a point`,
-    received: shown(`${words}${joined}`),
-  });
-}
-
 /** Behind a power or speed: `(nominal 300)`, `/ 300`. */
 const BESIDE = /^\s*(?:[,;]?\s*\(?\s*(?:nominal(?:ly)?|rated|nameplate|design)[\s:=]+|\(\s*|[/|&+]\s*|and\s+)(?=\d)/i;
 
@@ -107,7 +92,6 @@ export function requireOneValue(said: Said & { readonly label?: true }, words: s
     // what stands in quotation marks is a name
     if (words.endsWith('"')) return;
     const [[fact, value]] = Object.entries(said.facts as Machine) as [[LabelName, string]];
-    requireNoDecimals(words, behind);
     requireOneLabel(fact, value, behind);
     return;
   }
