@@ -22,7 +22,8 @@ const table = ["--column", "v", "--from", "mm/s rms", "--to", "in/s pk"];
 describe("a file that is there whole or not at all", () => {
   it("is written beside its place by a name nobody can guess, and has the bytes that were given", async () => {
     const path = place();
-    const listeners = (): number[] => ["exit", "SIGINT", "SIGTERM", "SIGHUP"].map((name) => process.listenerCount(name));
+    const listeners = (): number[] =>
+      ["exit", "SIGINT", "SIGTERM", "SIGHUP"].map((name) => process.listenerCount(name));
     const before = listeners();
     const file = await wholeFile(path, false);
     expect(listeners()).toEqual(before.map((count) => count + 1));

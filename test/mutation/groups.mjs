@@ -33,15 +33,15 @@ const groups = {
   shocks: { ...shocks, tests: [...shocks.tests, junk] },
   writing: { ...writing, tests: texts, least: 95 },
   // what is read from files, Parquet too, and what is made of it
-  delimited: command("delimited", "cli/{delimited,units}/*", "cli/{table,convert,inputs,whole-file}"),
+  delimited: command("delimited", "cli/{delimited,units}/*", "cli/{table,convert,inputs,whole-file,refused}"),
   input: command(
     "input",
     "cli/series/*",
-    "cli/{inputs,confirmed,convert,simulate,standard-input}",
+    "cli/{inputs,confirmed,convert,simulate,standard-input,refused}",
     "signal/command",
   ),
-  parquet: command("parquet", "cli/parquet*"),
-  table: command("table", "cli/{table,table-sources,whole-file,outputs-settled,uncertain,parquet}"),
+  parquet: command("parquet", "cli/{parquet*,table-sources}"),
+  table: command("table", "cli/{table,table-sources,whole-file,outputs-settled,uncertain,parquet,refused}"),
 };
 
 export const names = Object.keys(groups);

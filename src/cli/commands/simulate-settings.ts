@@ -53,12 +53,13 @@ export function delaysOf(given: GivenHistory): number[] {
 }
 
 /** The settings that the options state, without the delay; where there is none, no timer starts over. */
-export function settingsOf(given: GivenHistory, delays: readonly number[]): Omit<TripSettings, "onDelay"> {
+export function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
   const { values } = given;
-  const hasTimer = delays.some((one) => one !== 0);
   const relay = relayOption(values.relay ?? RELAY);
+  const settings = switchSettings(given);
+  const hasTimer = delaysOf(given).some((one) => one !== 0);
   return {
-    ...switchSettings(given),
+    ...settings,
     timerResets: resets[hasTimer ? requireOption(given, "timer-resets") : (values["timer-resets"] ?? "threshold")],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
     startInhibit: parseNumeral(values.inhibit, "an inhibit time in s"),

@@ -25,8 +25,8 @@ import {
 /** Carries a recorded history through the trip logic. */
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
+  const settings = settingsOf(given);
   const delays = delaysOf(given);
-  const settings = settingsOf(given, delays);
   const from = requireOption(given, "from");
   const commands = commandsOf(values.commands);
   const longest = longestGapOf(given);
