@@ -1,8 +1,8 @@
 import { shown, VeladisError } from "../../core/index";
 import { pointed } from "./number-cell";
 
-/** Digits with points or commas between, that no letter or digit stands before. */
-const numerals = /(^|[^\w.,])(\d+(?:[.,]\d+)+)/g;
+/** Digits with points or commas between, that no letter or digit stands right before. */
+const numerals = /(^|[^\w.,]|[^\d.,][.,])(\d+(?:[.,]\d+)+)/g;
 
 /** Digits that another reader takes for thousands: 1,480 or 1.480. */
 const THOUSANDS = /^[1-9]\d{0,2}[.,]\d{3}$/;
