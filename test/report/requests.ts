@@ -153,4 +153,75 @@ export const requests: Readonly<Record<string, SheetRequest>> = {
     machine: "ID fan 1",
     plan: benchPlan(settings, { lowest: "8 Hz", highest: "3 kHz", displacement: "1 mm pp", acceleration: "0.1 g pk" }),
   },
+  "a check whose levels have uncertainties of their own": {
+    machine: "ID fan 1",
+    check: checkAgainstKnown({
+      known: "8 ± 0.2 mm/s rms (k=2)",
+      indicated: "7.4 ± 0.1 mm/s rms",
+      tolerance,
+      uncertainty: "1 % (k=2)",
+    }),
+  },
+  "a check with one uncertainty, of the shaker's level": {
+    machine: "ID fan 1",
+    check: checkAgainstKnown({ known: "8 ± 0.2 mm/s rms (k=2)", indicated: "8.7 mm/s rms", tolerance }),
+  },
+  "as found and as left with uncertainties of their own": {
+    machine: "ID fan 1",
+    asFoundAsLeft: asFoundAsLeft({
+      known: "8 ± 0.2 mm/s rms (k=2)",
+      tolerance,
+      asFound: "7.3 ± 0.1 mm/s rms",
+      asLeft: "7.9 ± 0.1 mm/s rms",
+    }),
+  },
+  "as found with another bound than as left": {
+    machine: "ID fan 1",
+    asFoundAsLeft: asFoundAsLeft({
+      known: "8 mm/s rms",
+      tolerance,
+      asFound: "7.3 ± 0.2 mm/s rms",
+      asLeft: "7.9 ± 0.1 mm/s rms",
+    }),
+  },
+  "as found and as left beyond their loop": {
+    machine: "ID fan 1",
+    asFoundAsLeft: asFoundAsLeft({
+      known: "24 mm/s rms",
+      tolerance,
+      asFound: currentLoop("0 to 20 mm/s rms").reading(20.9),
+      asLeft: currentLoop("0 to 20 mm/s rms").reading(20.8),
+    }),
+  },
+  "levels with uncertainties, of which the second reads lowest and the last is clipped": {
+    machine: "ID fan 1",
+    linearity: linearity(
+      [
+        { known: "4 ± 0.1 mm/s rms (k=2)", indicated: "3.8 mm/s rms" },
+        { known: "8 mm/s rms", indicated: "6.4 ± 0.1 mm/s rms" },
+        { known: "12 mm/s rms", indicated: "13.5 mm/s rms" },
+        { known: "16 mm/s rms", indicated: "13.6 mm/s rms" },
+        { known: "24 mm/s rms", indicated: currentLoop("0 to 20 mm/s rms").reading(20.9) },
+      ],
+      { tolerance },
+    ),
+  },
+  "levels that all read right or high": {
+    machine: "ID fan 1",
+    linearity: linearity(
+      [
+        { known: "4 mm/s rms", indicated: "4 mm/s rms" },
+        { known: "8 mm/s rms", indicated: "8.9 mm/s rms" },
+      ],
+      { tolerance },
+    ),
+  },
+  "setpoints that the device cannot hold": {
+    machine: "Circulation pump 3",
+    proposal: proposeSetpoints({
+      baseline: "1.8 mm/s rms",
+      machine: "pump 250 kW 2980 r/min category I",
+      device: { step: "60 mm/s rms" },
+    }),
+  },
 };
