@@ -1,3 +1,4 @@
+import { parseAmplitude } from "veladis";
 import {
   asFoundAsLeft,
   baseline,
@@ -11,6 +12,7 @@ import {
   tripPointTest,
 } from "veladis/protection";
 import { currentLoop } from "veladis/sensor";
+import { confirmableLimits, confirmScheme } from "veladis/severity";
 import { settings as latched } from "../trip/trip-settings";
 
 // ID fan 1 of the invented plant
@@ -18,6 +20,14 @@ export const settings = { ...latched, threshold: "9 mm/s rms", hysteresis: "8 %"
 const known = "8 mm/s rms at 2400 r/min";
 const readings = baseline([2, 2.1, 1.9, 2, 2.2, 2, 2.1, 1.9, 2, 2.05], { as: "mm/s rms" });
 const tolerance = "5 %";
+
+/** A scheme whose limits a person has confirmed against their own copy, all as they are here. */
+const confirmed = confirmScheme(
+  "iso-10816-7-2009",
+  confirmableLimits("iso-10816-7-2009").map(({ scheme, edition, row, limit, as, shipped: printed }) => ({
+    ...{ scheme, edition, row, limit, as, printed, page: "p. 9", by: "J. Example", on: "2024-03-04" },
+  })),
+);
 
 /** Requests for sheets: every part, and every way in which a part may turn out. */
 export const requests: Readonly<Record<string, SheetRequest>> = {
@@ -197,7 +207,7 @@ export const requests: Readonly<Record<string, SheetRequest>> = {
     machine: "ID fan 1",
     linearity: linearity(
       [
-        { known: "4 ± 0.1 mm/s rms (k=2)", indicated: "3.8 mm/s rms" },
+        { known: "4 ± 0.1 mm/s rms (k=2)", indicated: "3.75 mm/s rms" },
         { known: "8 mm/s rms", indicated: "6.4 ± 0.1 mm/s rms" },
         { known: "12 mm/s rms", indicated: "13.5 mm/s rms" },
         { known: "16 mm/s rms", indicated: "13.6 mm/s rms" },
@@ -223,5 +233,14 @@ export const requests: Readonly<Record<string, SheetRequest>> = {
       machine: "pump 250 kW 2980 r/min category I",
       device: { step: "60 mm/s rms" },
     }),
+  },
+  "limits that were confirmed, and a threshold as data": {
+    machine: "Circulation pump 3",
+    proposal: proposeSetpoints({
+      baseline: "1.8 mm/s rms",
+      machine: "pump 250 kW 2980 r/min category I",
+      schemes: [confirmed],
+    }),
+    settings: { ...settings, threshold: parseAmplitude("9 mm/s rms"), hysteresis: "0.4 mm/s pk" },
   },
 };
