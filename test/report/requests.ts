@@ -210,7 +210,7 @@ export const requests: Readonly<Record<string, SheetRequest>> = {
         { known: "4 ± 0.1 mm/s rms (k=2)", indicated: "3.75 mm/s rms" },
         { known: "8 mm/s rms", indicated: "6.4 ± 0.1 mm/s rms" },
         { known: "12 mm/s rms", indicated: "13.5 mm/s rms" },
-        { known: "16 mm/s rms", indicated: "13.6 mm/s rms" },
+        { known: "17 mm/s rms", indicated: "14.4 mm/s rms" },
         { known: "24 mm/s rms", indicated: currentLoop("0 to 20 mm/s rms").reading(20.9) },
       ],
       { tolerance },
