@@ -1,6 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { defineScheme, type SchemeInput } from "../../src/severity/index";
-import { limitColumns, type MachinesToSqlOptions, machinesToSql, sqlDialects } from "../../src/sql/index";
+import {
+  limitColumns,
+  type MachinesToSqlOptions,
+  machinesToSql,
+  machineToSql,
+  schemeToSql,
+  sqlDialects,
+  toSql,
+} from "../../src/sql/index";
 
 const source = { title: "rule of the plant", where: "table 2", provenance: "printed", page: "p. 3" } as const;
 const rule = (limits: object, as = "mm/s rms", parts: object = {}) =>
@@ -46,7 +54,8 @@ const written: Readonly<Record<string, () => string>> = {
   "by a crest factor": () => of({ crestFactor: 3, schemes: [rule(zones, "mm/s true pk")] }).limits,
   "of a machine that is refused": () => machinesToSql([{ name: "X-01", machine: "90 kW" }], asked as never).limits,
   ...Object.fromEntries(sqlDialects.map((dialect) => [`limits for ${dialect}`, () => of({ dialect }).limits])),
-  "the reading in Spark, which is asked for its type": () => of({ dialect: "spark" }).query.split("\n").at(-3) ?? "",
+  "in Spark, which is asked for the type of a reading": () => of({ dialect: "spark", limits: "kept" }).query,
+  "with no class assumed": () => of({ assume: "nothing", schemes: [rule(zones), rule(zones, "um rms")] }).limits,
 };
 
 it("every form of a query over a list of machines stands on the page", async () => {
@@ -71,6 +80,20 @@ describe("the rows of limits", () => {
     expect(Object.keys(rows[1] as object)).toEqual(Object.keys(limitColumns));
   });
 
+  it("tell of a machine of which all is known that nothing was assumed", () => {
+    const known = [{ name: "V-02", machine: "fan, housing, in service" }] as const;
+    expect(new Set(machinesToSql(known, asked).rows.map(({ assumed }) => assumed))).toEqual(new Set([null]));
+  });
+
+  it("take no class for granted where nothing may be assumed", () => {
+    const pumps = [{ name: "P-11", machine: "pump 90 kW 2980 r/min" }] as const;
+    const own = { table: "trend", column: "v", from: "mm/s rms" } as const;
+    const lowest = machinesToSql(pumps, own);
+    expect([lowest.refused.length, lowest.rows[0]?.assumed]).toEqual([0, expect.stringContaining("assumed")]);
+    const strict = machinesToSql(pumps, { ...own, assume: "nothing" });
+    expect(strict.refused.map(({ name }) => name)).toEqual(["P-11"]);
+  });
+
   it("of a machine that is refused is one, with the reason and nothing else", () => {
     const { rows } = machinesToSql([{ name: "X-01", machine: "90 kW" }], asked as never);
     const [{ machine, readings, refused, ...others } = {} as never] = rows;
@@ -91,6 +114,12 @@ describe("the rows of limits", () => {
     expect(() => machinesToSql([{ name: "X-01", machine: machine as never }], asked as never)).toThrow(RangeError);
   });
 
+  it("displacements stay displacements by the frequency of the row too: no place is asked", () => {
+    const machines = [{ name: "V-02", machine: "fan" }] as const;
+    const same = { ...asked, schemes: [rule(zones, "um rms")], from: "um pp", as: "um rms", at: byRow.at } as const;
+    expect(machinesToSql(machines, same).refused).toEqual([]);
+  });
+
   it("a displacement that was read on the housing, as told, is judged as a velocity", () => {
     const machines = [{ name: "V-02", machine: "fan" }] as const;
     const told = machinesToSql(machines, { ...asked, ...byRow, from: "um pp" });
@@ -98,6 +127,34 @@ describe("the rows of limits", () => {
     // velocities are read on the housing: nothing is asked
     expect(machinesToSql(machines, { ...asked, ...byRow, from: "g rms" }).refused).toEqual([]);
     expect(machinesToSql(machines, { ...asked, from: "mm/s rms" }).refused).toEqual([]);
+  });
+});
+
+describe("a refusal names what is wrong", () => {
+  const [fan] = fans;
+  it.each([
+    ["a machine that is null", [fan, null], {}, { code: "missing-option" }],
+    ["a machine in words", ["fan"], {}, { code: "wrong-type", received: '"fan"', parameter: "machines", index: 0 }],
+    ["an empty name", [{ ...fan, name: "" }], {}, { code: "syntax", received: '""' }],
+    ["a name twice", [fan, fan], {}, { received: '"V-02" twice', parameter: "machines", index: 1 }],
+    ["as without at", fans, { as: "mm/s rms" }, { received: "as alone", option: "at" }],
+    ["at without as", fans, { at: byRow.at }, { received: "at alone", option: "as" }],
+  ])("%s", (_, machines, more, told) => {
+    expect(() => machinesToSql(machines as never, { ...asked, ...more } as MachinesToSqlOptions)).toThrow(
+      expect.objectContaining(told),
+    );
+  });
+
+  it.each([
+    ["machinesToSql", () => machinesToSql(fans, undefined as never)],
+    ["schemeToSql", () => schemeToSql(rule(zones), "fan", undefined as never)],
+    ["machineToSql", () => machineToSql("fan", undefined as never)],
+    ["toSql", () => toSql("in/s pk", "mm/s pk", undefined as never)],
+    ["toSql with null for at", () => toSql("g pk", "mm/s pk", { column: "v", at: null } as never)],
+    ["toSql with null", () => toSql("in/s pk", "mm/s pk", null as never)],
+    ["toSql with a number as an expression", () => toSql("in/s pk", "mm/s pk", { expression: 7 } as never)],
+  ])("%s without options", (_, act) => {
+    expect(act).toThrow(expect.objectContaining({ name: "VeladisError" }));
   });
 });
 
