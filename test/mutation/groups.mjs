@@ -33,15 +33,24 @@ const groups = {
   shocks: { ...shocks, tests: [...shocks.tests, junk] },
   writing: { ...writing, tests: texts, least: 95 },
   // what is read from files, Parquet too, and what is made of it
-  delimited: command("delimited", "cli/{delimited,units}/*", "cli/{table,convert,inputs,whole-file,refused}"),
+  delimited: command(
+    "delimited",
+    "cli/{delimited,units}/*",
+    "cli/{table,convert,inputs,whole-file,refused,decimal-words}",
+  ),
   input: command(
     "input",
-    "cli/series/*",
-    "cli/{inputs,confirmed,convert,simulate,standard-input,refused}",
+    "cli/{series,units}/*",
+    "cli/{inputs,confirmed,convert,simulate,standard-input,refused,protection,check-files,decimal-words,machine-list}",
     "signal/command",
   ),
-  parquet: command("parquet", "cli/{parquet*,table-sources}"),
-  table: command("table", "cli/{table,table-sources,whole-file,outputs-settled,uncertain,parquet,refused}"),
+  parquet: command("parquet", "cli/{parquet*,table-sources,refused}"),
+  table: command(
+    "table",
+    "cli/units/*",
+    "cli/{table,table-sources,table-outputs,whole-file,outputs-settled,uncertain,explain,decimal-words,parquet,refused}",
+    "severity/background",
+  ),
 };
 
 export const names = Object.keys(groups);
