@@ -17,11 +17,15 @@ export default defineConfig({
   },
   test: {
     include: group.tests,
-    // the arithmetic is held without loading mathjs for every mutant, the pure floors without the command, and a test
-    // that moves this computer to another time zone wants a process of its own
+    // the arithmetic is held without loading mathjs for every mutant, the pure floors without the command, and the
+    // command without megabytes, threads and a test that moves this computer to another time zone
     exclude: [
       ...["test/amplitude/mathjs.test.ts", "test/severity/commands.test.ts", "test/severity/counts.test.ts"],
-      ...["test/cli/series/time-zone.test.ts", "test/cli/parquet-thread.test.ts"],
+      ...[
+        "test/cli/series/time-zone.test.ts",
+        "test/cli/parquet-thread.test.ts",
+        "test/cli/delimited/long-rows.test.ts",
+      ],
     ],
     testTimeout: 60_000,
     isolate: false,

@@ -73,7 +73,7 @@ export const judgePage = {
     },
     strict,
     "decimal-comma": {
-      help: "numbers of readings and of the machine are written 7,1 and not 7.1; what parts points is a semicolon, or a comma before a name",
+      help: "numbers of readings and of the machine are written 7,1 and not 7.1; semicolons stand between points",
     },
     digits,
     explain,

@@ -7,10 +7,10 @@ import {
   zoneRules,
   zonesWithin,
 } from "../../conformity/index";
-import { parseNumeral, requireChoice, VeladisError } from "../../core/index";
+import { parseNumeral, plainNumerals, requireChoice, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
 import { changeFromBaseline, type Judgement, judgePoints, namesPoints, type Verdict } from "../../severity/index";
-import { pointedReading, pointedWords } from "../delimited/decimal-words";
+import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
@@ -39,7 +39,7 @@ function writtenNumbers({
   "crest-factor": crest,
   ...values
 }: ParsedOptions<typeof judgePage.options>["values"]) {
-  const readingIn = decimalComma ? pointedReading : (text: string): string => text;
+  const readingIn = (text: string): string => (decimalComma ? plainNumerals(text, { decimal: "," }) : text);
   const told = (text: string | undefined): string | undefined => (text === undefined ? undefined : readingIn(text));
   return {
     machine: pointedWords(values.machine, decimalComma),

@@ -1,5 +1,4 @@
 import { shown, VeladisError } from "../../core/index";
-import { pointed } from "./number-cell";
 
 /** Digits with points or commas between, that no letter or digit stands right before. */
 const numerals = /(^|[^\w.,]|[^\d.,][.,])(\d+(?:[.,]\d+)+)/g;
@@ -7,26 +6,16 @@ const numerals = /(^|[^\w.,]|[^\d.,][.,])(\d+(?:[.,]\d+)+)/g;
 /** Digits that another reader takes for thousands: 1,480 or 1.480. */
 const THOUSANDS = /^[1-9]\d{0,2}[.,]\d{3}$/;
 
-function notOneNumber(expected: string, received: string): VeladisError {
-  return new VeladisError("not-a-number", { expected, received: shown(received) });
-}
-
-/** A reading in words whose numbers have a comma for decimals, with points; a number with a point is refused. */
-export function pointedReading(written: string): string {
-  return written.replaceAll(numerals, (_, before: string, number: string) => {
-    if (number.indexOf(",") === number.lastIndexOf(",")) return before + pointed(number);
-    throw notOneNumber("a number with one comma, before the decimals, by --decimal-comma", number);
-  });
-}
-
 function pointedNumber(number: string): string {
-  if (THOUSANDS.test(number)) {
-    const [whole, decimals] = number.split(/[.,]/) as [string, string];
-    const expected = `a number that is read one way: ${whole}${decimals}, or ${whole},${decimals.replace(/0+$/, "") || "0"}`;
-    throw notOneNumber(expected, number);
-  }
-  if (/^\d+[.,]\d+$/.test(number)) return number.replace(",", ".");
-  throw notOneNumber("a number with one comma, before the decimals, and no point, by --decimal-comma", number);
+  const [whole = "", decimals = "", ...more] = number.split(/[.,]/);
+  const isOpen = THOUSANDS.test(number);
+  if (!isOpen && more.length === 0) return `${whole}.${decimals}`;
+  throw new VeladisError("not-a-number", {
+    expected: isOpen
+      ? `a number that is read one way: ${whole}${decimals}, or ${whole},${decimals.replace(/0+$/, "") || "0"}`
+      : "a number with one comma, before the decimals, and no point, by --decimal-comma",
+    received: shown(number),
+  });
 }
 
 /**
