@@ -79,6 +79,12 @@ describe("a file that is there whole or not at all", () => {
     expect(fs.statSync(path).mode & 0o777).toBe(0o600);
   });
 
+  it.skipIf(process.platform === "win32")("a new one is readable by those whom the computer lets", async () => {
+    const path = place();
+    await (await wholeFile(path, false)).commit();
+    expect(fs.statSync(path).mode & 0o777).toBe(0o666 & ~process.umask());
+  });
+
   it("sweeps what dead runs of this computer left, and nothing else", async () => {
     const path = place();
     const { pid } = spawnSync(process.execPath, ["-e", ""]);
@@ -87,6 +93,7 @@ describe("a file that is there whole or not at all", () => {
     const kept = [
       `.out.csv.${host}-${process.pid}-0123456789abcdef.part`,
       `.out.csv.00000000-${pid}-0123456789abcdef.part`,
+      `.out.csv.${host}-x${pid}-0123456789abcdef.part`,
       `.other.csv.${host}-${pid}-0123456789abcdef.part`,
     ];
     for (const name of [stale, ...kept]) fs.writeFileSync(join(path, "..", name), "");

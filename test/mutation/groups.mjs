@@ -48,7 +48,7 @@ const groups = {
   table: command(
     "table",
     "cli/units/*",
-    "cli/{table,table-sources,table-outputs,whole-file,outputs-settled,uncertain,explain,decimal-words,parquet,refused}",
+    "cli/{table,table-rows,table-sources,table-outputs,confirmed,whole-file,outputs-settled,uncertain,explain,decimal-words,parquet,refused}",
     "severity/background",
   ),
 };
