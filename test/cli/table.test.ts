@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -511,7 +512,10 @@ describe("an output is there whole or not at all", () => {
     const input = good();
     const linked = join(input, "..", "link.csv");
     symlinkSync(input, linked);
-    for (const out of [input, linked, "/dev/null", join(input, ".."), join(folder, "nowhere", "out.csv")]) {
+    // a pipe of its own: a run that is wrong, as under mutation, would move its output over a device of the computer
+    const pipe = join(mkdtempSync(join(folder, "pipe-")), "pipe");
+    spawnSync("mkfifo", [pipe]);
+    for (const out of [input, linked, pipe, join(input, ".."), join(folder, "nowhere", "out.csv")]) {
       expect((await veladis(["table", input, ...fixed, "--out", out, "--replace"])).code, out).toBe(2);
     }
     const out = place();
