@@ -87,16 +87,16 @@ function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachi
   const seen = new Set<string>();
   return all.map((one, index) => {
     const expected = "a machine as { name, machine }";
-    if (typeof one !== "object" || one === null) {
+    if (typeof one !== "object") {
       throw new VeladisError("wrong-type", { expected, received: shown(one), parameter: "machines", index });
     }
     requireKnownKeys(one, machineKeys, "a part of a machine on a list");
     const name = requireText(one.name, "the name of a machine");
-    const wrong = name === "" ? "an empty name" : seen.has(name) ? `${shown(name)} twice` : undefined;
-    if (wrong !== undefined || visibleText(name) !== name) {
+    const isSecond = seen.has(name);
+    if (isSecond || visibleText(name) !== name) {
       throw new VeladisError("syntax", {
         expected: "names of machines, each once, without control characters",
-        received: wrong ?? shown(name),
+        received: isSecond ? `${shown(name)} twice` : shown(name),
         parameter: "machines",
         index,
       });
@@ -121,8 +121,8 @@ interface Judged {
 }
 
 function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
-  const { table: _, machine, from, as, at, assume, schemes, limits, ...where } = options;
   const { value, isNumber } = operand(options, dialect, keys);
+  const { table: _, machine, from, as, at, assume, schemes, limits, ...where } = options;
   if (from === undefined) {
     throw new VeladisError("missing-option", {
       expected: 'what the readings are written in: { from: "mm/s rms" }',

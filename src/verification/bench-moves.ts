@@ -38,18 +38,20 @@ function outputAt(share: number, numbers: BenchNumbers): readonly [Output, strin
     : ["either", "so near the threshold that it may trip or not"];
 }
 
-function readingMove(title: string, wanted: number, numbers: BenchNumbers): BenchMove {
-  const share = numbers.settable(wanted, "nearest");
+function readingMove(title: string, share: number, numbers: BenchNumbers): BenchMove {
   const [leaves, does] = outputAt(share, numbers);
   const expect = `the device shows ${numbers.text(share * numbers.response)} within ${numbers.within}; ${does}`;
   return { what: title, share, expect, reading: true, from: "clear", leaves };
 }
 
+/** Readings at a quarter, half and three quarters of the threshold, as the shaker sets them: a level comes once. */
 function readingMoves(numbers: BenchNumbers): BenchMove[] {
-  const { own } = numbers;
-  return own === undefined
-    ? [0.25, 0.5, 0.75].map((share) => readingMove(`reading at ${share * 100} % of the threshold`, share, numbers))
-    : [readingMove("reading at the one level of the shaker", own, numbers)];
+  const { own, settable } = numbers;
+  if (own !== undefined) return [readingMove("reading at the one level of the shaker", own, numbers)];
+  const shares = new Set([0.25, 0.5, 0.75].map((share) => settable(share, "nearest")));
+  return [...shares].map((share) =>
+    readingMove(`reading at ${Number((100 * share).toPrecision(3))} % of the threshold`, share, numbers),
+  );
 }
 
 /**

@@ -90,9 +90,11 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
   // a shaker of one frequency proves nothing at another
   const isOne = hertzOf(shaker.lowest) === hertzOf(shaker.highest);
   const usual = isOne ? shaker.lowest : REFERENCE;
-  const frequencies = requireList<Frequency>(settings.frequencies ?? [usual], "a list of frequencies", {
+  const given = requireList<Frequency>(settings.frequencies ?? [usual], "a list of frequencies", {
     option: "frequencies",
-  }).map(hertzOf);
+  });
+  // one that is given twice is tried once
+  const frequencies = [...new Set(given.map(hertzOf))];
   const [main, ...others] = frequencies;
   if (main === undefined) {
     throw new VeladisError("missing-option", { expected: "at least one frequency to test at", received: "nothing" });

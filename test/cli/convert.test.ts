@@ -1,4 +1,3 @@
-import { spawn, spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -318,43 +317,5 @@ describe("a column of CSV", () => {
       "dB re 1e-9 m/s",
     ]);
     expect(plain).toBe("x,dB re 1e-9 m/s\n1,180\n");
-  });
-});
-
-describe("the built command", () => {
-  const cli = `${root}/dist/cli.js`;
-
-  it("never loads mathjs or csv-parse for one line", () => {
-    const { stderr, stdout } = spawnSync(process.execPath, [cli, "1 in/s pk to mm/s pk"], {
-      encoding: "utf8",
-      env: { ...process.env, NODE_DEBUG: "module,esm" },
-    });
-    expect(stdout).toBe("1 in/s pk = 25.4 mm/s pk\n");
-    expect(stderr).not.toMatch(/mathjs|csv-parse/);
-  });
-
-  it("prints help with examples, and the version", async () => {
-    const help = await veladis(["--help"]);
-    expect(help).toMatchObject({ code: 0, err: "" });
-    expect(help.out).toMatch(/veladis "0\.25 in\/s pk at 1500 r\/min to mm\/s rms"/);
-    expect((await veladis(["convert", "--help"])).out.length).toBeLessThan(help.out.length);
-    expect((await veladis(["--version"])).out).toBe("0.1.0\n");
-  });
-
-  it("ends quietly when its reader has seen enough", async () => {
-    const lines = "1 mm/s rms\n".repeat(50_000);
-    const child = spawn("bash", [
-      "-c",
-      `"${process.execPath}" "${cli}" --to "in/s pk" | head -n 1; exit \${PIPESTATUS[0]}`,
-    ]);
-    let err = "";
-    child.stderr.on("data", (text) => {
-      err += text;
-    });
-    child.stdin.on("error", () => undefined);
-    child.stdin.end(lines);
-    const code = await new Promise((resolve) => child.on("close", resolve));
-    // 128 and SIGPIPE, as a shell tells of any command whose reader has gone
-    expect({ code, err }).toEqual({ code: 141, err: "" });
   });
 });

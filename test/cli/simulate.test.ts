@@ -106,6 +106,45 @@ describe("every setting in force is printed", () => {
   });
 });
 
+describe("without an on-delay", () => {
+  const plainSwitch = [
+    "simulate",
+    "--from",
+    "mm/s rms",
+    "--threshold",
+    "9 mm/s rms",
+    "--hysteresis",
+    "8 %",
+    "--latching",
+  ];
+
+  it("no timer is asked for, and none is told of", async () => {
+    const { out, code, err } = await veladis([...plainSwitch, "--delay", "0"], recorded());
+    expect([code, err.includes("timer-resets")]).toEqual([0, false]);
+    expect(plain(out)).toContain("latching, no on-delay");
+    expect(plain(out)).toContain("\n on-delay 0 s: trips at once\n");
+    expect(out).not.toContain("starts over");
+    const data = JSON.parse((await veladis([...plainSwitch, "--delay", "0", "--json"], recorded())).out);
+    expect(data.notGiven).toEqual(["relay", "sensor-fault", "timer-resets"]);
+  });
+
+  it("one that is told all the same has no effect, which is said", async () => {
+    const answers = [];
+    for (const when of ["threshold", "reset-level"]) {
+      const { out } = await veladis([...plainSwitch, "--delay", "0", "--timer-resets", when], recorded());
+      expect(plain(out)).toContain(" on-delay 0 s: trips at once; no timer, so --timer-resets has no effect\n");
+      answers.push(out);
+    }
+    expect(answers[1]).toBe(answers[0]);
+  });
+
+  it("beside a delay that takes time it is asked for", async () => {
+    const { err, code } = await veladis([...plainSwitch, "--delay", "0,2"], recorded());
+    expect(code).toBe(2);
+    expect(err).toContain("--timer-resets such as threshold");
+  });
+});
+
 describe("gaps in a history", () => {
   it("are told with their times, as a warning after a high level", async () => {
     const { out } = await veladis(settings, recorded(3600));

@@ -22,7 +22,11 @@ const table = ["--column", "v", "--from", "mm/s rms", "--to", "in/s pk"];
 describe("a file that is there whole or not at all", () => {
   it("is written beside its place by a name nobody can guess, and has the bytes that were given", async () => {
     const path = place();
+    const listeners = (): number[] =>
+      ["exit", "SIGINT", "SIGTERM", "SIGHUP"].map((name) => process.listenerCount(name));
+    const before = listeners();
     const file = await wholeFile(path, false);
+    expect(listeners()).toEqual(before.map((count) => count + 1));
     expect(beside(path)).toEqual([expect.stringMatching(/^\.out\.csv\.[0-9a-f]{8}-\d+-[0-9a-f]{16}\.part$/)]);
     void file.write(Buffer.from([0xff, 10]));
     void file.write(Uint8Array.of(0, 254));
@@ -30,7 +34,7 @@ describe("a file that is there whole or not at all", () => {
     await file.commit();
     expect(fs.readFileSync(path)).toEqual(Buffer.from([255, 10, 0, 254]));
     expect(beside(path)).toEqual(["out.csv"]);
-    expect(process.listenerCount("exit") + process.listenerCount("SIGINT")).toBe(process.listenerCount("SIGTERM"));
+    expect(listeners()).toEqual(before);
   });
 
   it("discards what it wrote, also when it was settled", async () => {
@@ -75,6 +79,12 @@ describe("a file that is there whole or not at all", () => {
     expect(fs.statSync(path).mode & 0o777).toBe(0o600);
   });
 
+  it.skipIf(process.platform === "win32")("a new one is readable by those whom the computer lets", async () => {
+    const path = place();
+    await (await wholeFile(path, false)).commit();
+    expect(fs.statSync(path).mode & 0o777).toBe(0o666 & ~process.umask());
+  });
+
   it("sweeps what dead runs of this computer left, and nothing else", async () => {
     const path = place();
     const { pid } = spawnSync(process.execPath, ["-e", ""]);
@@ -83,6 +93,7 @@ describe("a file that is there whole or not at all", () => {
     const kept = [
       `.out.csv.${host}-${process.pid}-0123456789abcdef.part`,
       `.out.csv.00000000-${pid}-0123456789abcdef.part`,
+      `.out.csv.${host}-x${pid}-0123456789abcdef.part`,
       `.other.csv.${host}-${pid}-0123456789abcdef.part`,
     ];
     for (const name of [stale, ...kept]) fs.writeFileSync(join(path, "..", name), "");

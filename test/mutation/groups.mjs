@@ -12,15 +12,16 @@ const shocks = floors("shock");
 const writing = floors("sql,report");
 /** The texts of sheets and of SQL, read by their own tests; engines take too long to start for every mutant. */
 const texts = [
-  "test/sql/{expressions,written,wording}.test.ts",
+  "test/sql/{expressions,written,wording,machines-written,machine-lists}.test.ts",
   "test/report/*.test.ts",
   "test/writing/sheets.test.ts",
 ];
 
 /** A folder of the command, by the tests that hold it. */
-const command = (folders, tests) => ({
-  mutate: folders.map((folder) => `src/cli/${folder}/*.ts`),
-  tests: tests.map((name) => `test/cli/${name}.test.ts`),
+const command = (folder, ...tests) => ({
+  mutate: [`src/cli/${folder}/*.ts`],
+  tests: tests.map((name) => `test/${name}.test.ts`),
+  least: 95,
 });
 
 /** What is mutated together, and the tests that hold it. */
@@ -32,7 +33,24 @@ const groups = {
   shocks: { ...shocks, tests: [...shocks.tests, junk] },
   writing: { ...writing, tests: texts, least: 95 },
   // what is read from files, Parquet too, and what is made of it
-  table: { ...command(["delimited", "input", "parquet", "table"], ["**/*"]), least: 95 },
+  delimited: command(
+    "delimited",
+    "cli/{delimited,units}/*",
+    "cli/{table,convert,inputs,whole-file,refused,decimal-words}",
+  ),
+  input: command(
+    "input",
+    "cli/{series,units}/*",
+    "cli/{inputs,confirmed,convert,simulate,standard-input,refused,protection,check-files,decimal-words,machine-list}",
+    "signal/command",
+  ),
+  parquet: command("parquet", "cli/{parquet*,table-sources,refused}"),
+  table: command(
+    "table",
+    "cli/units/*",
+    "cli/{table,table-rows,table-sources,table-outputs,confirmed,whole-file,outputs-settled,uncertain,explain,decimal-words,parquet,refused}",
+    "severity/background",
+  ),
 };
 
 export const names = Object.keys(groups);

@@ -104,6 +104,7 @@ describe("what a sheet is made of is held against what its functions return", ()
     ["a part that no sheet has", { machine: "fan", remark: [] }, "unknown-option: a part of a sheet"],
     ["facts that are a text", { machine: "fan", facts: "wet" }, "wrong-type: facts: texts by name"],
     ["facts that are null", { machine: "fan", facts: null }, "wrong-type: facts: texts by name"],
+    ["settings that are none", { machine: "fan", settings: {} }, "missing-option: latching"],
     ["a fact that is a number", { machine: "fan", facts: { sensor: 7 } }, 'wrong-type: facts: a text for "sensor"'],
   ])("%s", (_name, request, expected) => {
     expect(codeOf(() => setpointSheet(request as never))).toContain(expected);
@@ -127,6 +128,11 @@ describe("what is written is a sheet", () => {
     }
     expect(codeOf(() => write(undefined as never))).toMatch(/^missing-option: sheet/);
     expect(codeOf(() => write({ ...sheet, data: undefined } as never))).toMatch(/^missing-option: sheet.data/);
+  });
+
+  it("and names the argument that is wrong", () => {
+    expect(() => setpointSheet(undefined as never)).toThrow(expect.objectContaining({ parameter: "request" }));
+    expect(() => sheetHtml(sheet, " ")).toThrow(expect.objectContaining({ parameter: "language" }));
   });
 
   it("leaves out what a part lacks", () => {

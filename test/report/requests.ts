@@ -1,3 +1,4 @@
+import { parseAmplitude } from "veladis";
 import {
   asFoundAsLeft,
   baseline,
@@ -11,6 +12,7 @@ import {
   tripPointTest,
 } from "veladis/protection";
 import { currentLoop } from "veladis/sensor";
+import { confirmableLimits, confirmScheme } from "veladis/severity";
 import { settings as latched } from "../trip/trip-settings";
 
 // ID fan 1 of the invented plant
@@ -18,6 +20,14 @@ export const settings = { ...latched, threshold: "9 mm/s rms", hysteresis: "8 %"
 const known = "8 mm/s rms at 2400 r/min";
 const readings = baseline([2, 2.1, 1.9, 2, 2.2, 2, 2.1, 1.9, 2, 2.05], { as: "mm/s rms" });
 const tolerance = "5 %";
+
+/** A scheme whose limits a person has confirmed against their own copy, all as they are here. */
+const confirmed = confirmScheme(
+  "iso-10816-7-2009",
+  confirmableLimits("iso-10816-7-2009").map(({ scheme, edition, row, limit, as, shipped: printed }) => ({
+    ...{ scheme, edition, row, limit, as, printed, page: "p. 9", by: "J. Example", on: "2024-03-04" },
+  })),
+);
 
 /** Requests for sheets: every part, and every way in which a part may turn out. */
 export const requests: Readonly<Record<string, SheetRequest>> = {
@@ -152,5 +162,85 @@ export const requests: Readonly<Record<string, SheetRequest>> = {
   "a shaker that cannot do it all": {
     machine: "ID fan 1",
     plan: benchPlan(settings, { lowest: "8 Hz", highest: "3 kHz", displacement: "1 mm pp", acceleration: "0.1 g pk" }),
+  },
+  "a check whose levels have uncertainties of their own": {
+    machine: "ID fan 1",
+    check: checkAgainstKnown({
+      known: "8 ± 0.2 mm/s rms (k=2)",
+      indicated: "7.4 ± 0.1 mm/s rms",
+      tolerance,
+      uncertainty: "1 % (k=2)",
+    }),
+  },
+  "a check with one uncertainty, of the shaker's level": {
+    machine: "ID fan 1",
+    check: checkAgainstKnown({ known: "8 ± 0.2 mm/s rms (k=2)", indicated: "8.7 mm/s rms", tolerance }),
+  },
+  "as found and as left with uncertainties of their own": {
+    machine: "ID fan 1",
+    asFoundAsLeft: asFoundAsLeft({
+      known: "8 ± 0.2 mm/s rms (k=2)",
+      tolerance,
+      asFound: "7.3 ± 0.1 mm/s rms",
+      asLeft: "7.9 ± 0.1 mm/s rms",
+    }),
+  },
+  "as found with another bound than as left": {
+    machine: "ID fan 1",
+    asFoundAsLeft: asFoundAsLeft({
+      known: "8 mm/s rms",
+      tolerance,
+      asFound: "7.3 ± 0.2 mm/s rms",
+      asLeft: "7.9 ± 0.1 mm/s rms",
+    }),
+  },
+  "as found and as left beyond their loop": {
+    machine: "ID fan 1",
+    asFoundAsLeft: asFoundAsLeft({
+      known: "24 mm/s rms",
+      tolerance,
+      asFound: currentLoop("0 to 20 mm/s rms").reading(20.9),
+      asLeft: currentLoop("0 to 20 mm/s rms").reading(20.8),
+    }),
+  },
+  "levels with uncertainties, of which the second reads lowest and the last is clipped": {
+    machine: "ID fan 1",
+    linearity: linearity(
+      [
+        { known: "4 ± 0.1 mm/s rms (k=2)", indicated: "3.75 mm/s rms" },
+        { known: "8 mm/s rms", indicated: "6.4 ± 0.1 mm/s rms" },
+        { known: "12 mm/s rms", indicated: "13.5 mm/s rms" },
+        { known: "17 mm/s rms", indicated: "14.4 mm/s rms" },
+        { known: "24 mm/s rms", indicated: currentLoop("0 to 20 mm/s rms").reading(20.9) },
+      ],
+      { tolerance },
+    ),
+  },
+  "levels that all read right or high": {
+    machine: "ID fan 1",
+    linearity: linearity(
+      [
+        { known: "4 mm/s rms", indicated: "4 mm/s rms" },
+        { known: "8 mm/s rms", indicated: "8.9 mm/s rms" },
+      ],
+      { tolerance },
+    ),
+  },
+  "setpoints that the device cannot hold": {
+    machine: "Circulation pump 3",
+    proposal: proposeSetpoints({
+      baseline: "1.8 mm/s rms",
+      machine: "pump 250 kW 2980 r/min category I",
+      device: { step: "60 mm/s rms" },
+    }),
+  },
+  "limits that were confirmed, and a threshold as data": {
+    machine: "Circulation pump 3",
+    proposal: proposeSetpoints({
+      baseline: "1.8 mm/s rms",
+      machine: "pump 250 kW 2980 r/min category I",
+      schemes: [confirmed],
+    }),
+    settings: { ...settings, threshold: parseAmplitude("9 mm/s rms"), hysteresis: "0.4 mm/s pk" },
   },
 };

@@ -1,20 +1,9 @@
 import { PGlite } from "@electric-sql/pglite";
 import { Session } from "chdb";
-import initSqlJs from "sql.js";
 import { allRows, single } from "./duckdb";
+import { type Engine, sqlite } from "./sqlite";
 
-/** Runs a query and gives the rows, each a list; refuses as the engine does. */
-export type Engine = (sql: string) => Promise<readonly (readonly unknown[])[]>;
-
-// native mathematical functions, not those that the package once brought along
-const { Database } = await initSqlJs({ useOldExtensionFunctions: false } as never);
-const lite = new Database();
-
-/** SQLite, as WebAssembly. */
-export const sqlite: Engine = async (sql) => {
-  const [answer] = lite.exec(sql);
-  return answer?.values ?? [];
-};
+export { type Engine, sqlite };
 
 const server = new PGlite();
 // it takes its seconds to start: before any test runs

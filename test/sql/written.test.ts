@@ -29,6 +29,9 @@ const written: Readonly<Record<string, () => string>> = {
   "a crest factor": () => toSql("g rms", "g true pk", { ...v, crestFactor: 4 }),
   "a table and a name": () => toSql("mm/s pk", "mm/s pk", { column: ["plant", "readings", "v"] }),
   backticks: () => toSql("mm/s pk", "mm/s pk", { column: ["plant", 'a`b"c'], dialect: "spark" }),
+  "a name with a backslash": () => toSql("mm/s pk", "mm/s pk", { column: "a\\b" }),
+  "a name with a backslash that would begin a code": () =>
+    toSql("mm/s pk", "mm/s pk", { column: "a\\b", dialect: "clickhouse" }),
   "an expression": () => toSql("mm/s pk", "mm/s pk", { expression: " raw / 1000 " }),
   "a frequency as text": () => toSql("g pk", "mm/s pk", { ...v, at: "1485 r/min" }),
   "a frequency as data": () => toSql("g pk", "mm/s pk", { ...v, at: { hertz: 24.75 } }),

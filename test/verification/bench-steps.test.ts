@@ -90,6 +90,37 @@ describe("the steps of a bench test", () => {
     ]);
   });
 
+  it("tell the share of the threshold that the shaker sets, not the one that was wanted", () => {
+    const readings = (resolution: string, threshold = "10 mm/s rms") =>
+      rows({ threshold }, { ...shaker, resolution }).flatMap(([what, level]) =>
+        what.startsWith("reading") ? [[what, level]] : [],
+      );
+    // 2.5, 5 and 7.5 in steps of 2: the nearest are 2 (or 4), 4 or 6, and 8
+    const coarse = readings("2 mm/s rms");
+    for (const [what, level] of coarse) {
+      expect(what).toBe(`reading at ${(level as number) * 10} % of the threshold`);
+      expect((level as number) % 2).toBe(0);
+    }
+    // in three digits 25 % of 7.1 is 1.78, which is 25.07 %
+    expect(rows({ threshold: "7.1 mm/s rms" })[0]?.slice(0, 2)).toEqual(["reading at 25.1 % of the threshold", 1.78]);
+    expect(readings("0.5 mm/s rms", "7 mm/s rms")).toEqual([
+      ["reading at 28.6 % of the threshold", 2],
+      ["reading at 50 % of the threshold", 3.5],
+      ["reading at 78.6 % of the threshold", 5.5],
+    ]);
+  });
+
+  it("come once where two would be alike", () => {
+    // 2.5, 5 and 7.5 in steps of 4.5: 4.5, 4.5 and 9
+    expect(
+      rows({}, { ...shaker, resolution: "4.5 mm/s rms" })
+        .map(([what]) => what)
+        .filter((what) => what.startsWith("reading")),
+    ).toEqual(["reading at 45 % of the threshold", "reading at 90 % of the threshold"]);
+    const twice = benchPlan({ ...settings, frequencies: ["50 Hz", "3000 r/min", "80 Hz", "80 Hz"] }, shaker);
+    expect(twice.steps).toEqual(benchPlan({ ...settings, frequencies: ["50 Hz", "80 Hz"] }, shaker).steps);
+  });
+
   it("leave out what is not known of the relay", () => {
     const plain = { threshold: "10 mm/s rms", hysteresis: "10 %", onDelay: 0.5, latching: true } as const;
     const told = (more: object = {}) => benchPlan({ ...plain, ...more }, shaker).steps.map((step) => step.expect);

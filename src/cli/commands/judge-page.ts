@@ -83,6 +83,9 @@ export const judgePage = {
     },
     strict,
     full,
+    "decimal-comma": {
+      help: "numbers of readings and of the machine are written 7,1 and not 7.1; semicolons stand between points",
+    },
     digits,
     explain,
     json,

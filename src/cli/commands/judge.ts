@@ -7,7 +7,7 @@ import {
   zoneRules,
   zonesWithin,
 } from "../../conformity/index";
-import { parseNumeral, requireChoice, VeladisError } from "../../core/index";
+import { parseNumeral, plainNumerals, requireChoice, VeladisError } from "../../core/index";
 import { type Amplitude, format, isUncertain } from "../../reading/index";
 import {
   changeFromBaseline,
@@ -17,6 +17,7 @@ import {
   type Scheme,
   type Verdict,
 } from "../../severity/index";
+import { pointedWords } from "../delimited/decimal-words";
 import type { Io } from "../input/io";
 import { backgroundOption, pointsWithTold, withTold } from "../options/background-option";
 import { confirmedOption } from "../options/confirmed-option";
@@ -42,6 +43,26 @@ import type { judgePage } from "./judge-page";
 
 /** What is printed of an answer: a page, a line among many, or data. */
 type Form = "page" | "line" | "data";
+
+/** The options that hold numbers, and the reader of a reading, with points for decimals. */
+function writtenNumbers({
+  "decimal-comma": decimalComma,
+  "crest-factor": crest,
+  ...values
+}: ParsedOptions<typeof judgePage.options>["values"]) {
+  const readingIn = (text: string): string => (decimalComma ? plainNumerals(text, { decimal: "," }) : text);
+  const told = (text: string | undefined): string | undefined => (text === undefined ? undefined : readingIn(text));
+  return {
+    machine: pointedWords(values.machine, decimalComma),
+    since: told(values.since),
+    uncertainty: told(values.uncertainty),
+    background: told(values.background),
+    crest: told(crest),
+    source: signalSource({ sensor: told(values.sensor), loop: told(values.loop) }),
+    limits: told(values.limits),
+    readingIn,
+  };
+}
 
 /** Options that stand for one reading alone, refused beside several points. */
 function refuseOfOne(values: ParsedOptions<typeof judgePage.options>["values"]): void {
@@ -76,8 +97,14 @@ function requireFits(isKnown: boolean, { rule, since }: ParsedOptions<typeof jud
 }
 
 /** The scheme of limits that are given, in the place of one that is named. */
-function limitsAlone({ limits, scheme, confirmed }: ParsedOptions<typeof judgePage.options>["values"]): Scheme {
-  if (scheme === undefined && confirmed.length === 0) return schemeOfLimits(limits as string);
+function limitsAlone({
+  limits,
+  scheme,
+  confirmed,
+}: Pick<ParsedOptions<typeof judgePage.options>["values"], "scheme" | "confirmed"> & {
+  readonly limits: string;
+}): Scheme {
+  if (scheme === undefined && confirmed.length === 0) return schemeOfLimits(limits);
   throw new VeladisError("unknown-option", {
     expected: "--limits in the place of --scheme and --confirmed",
     received: scheme === undefined ? "--confirmed too" : "--scheme too",
@@ -91,19 +118,18 @@ export async function judgeReadings(
   io: Io,
 ): Promise<number> {
   const digits = digitsOf(values.digits);
-  const { machine, since, explain, json, uncertainty, rule } = values;
+  const { explain, json, rule } = values;
+  const { machine, since, uncertainty, crest, background: atRest, source, limits, readingIn } = writtenNumbers(values);
   const full = fullAnswer(values);
-  const source = signalSource(values);
   const schemes = await confirmedOption(values.confirmed, io, json, [values.scheme]);
   const scheme =
-    values.limits === undefined ? await statedScheme(values.scheme, machine, schemes) : limitsAlone(values);
-  const crest = values["crest-factor"];
+    limits === undefined ? await statedScheme(values.scheme, machine, schemes) : limitsAlone({ ...values, limits });
   const settings: JudgeSettings = {
     ...{ scheme, schemes, machine, strict: values.strict },
     ...(crest !== undefined && { crestFactor: parseNumeral(crest, "a crest factor") }),
   };
   const options = judgeOptions(settings);
-  const { background, told } = backgroundOption(values.background);
+  const { background, told } = backgroundOption(atRest);
   const judged = judgeOf({ ...settings, background });
   const changeOf = (written: string, judgement: Judgement) =>
     since === undefined
@@ -170,8 +196,9 @@ export async function judgeReadings(
   const answer = (written: string, form: Form, extra: object = {}): string =>
     (namesPoints(written) ? ofPoints : ofReading)(written, form, extra);
   if (texts.length > 0) {
-    requireSignal(source, texts.join(" "), since);
-    await io.out(answer(texts.join(" ").trim(), json ? "data" : "page"));
+    const written = readingIn(texts.join(" ").trim());
+    requireSignal(source, written, since);
+    await io.out(answer(written, json ? "data" : "page"));
     return exitCodes.done;
   }
   if (io.piped === undefined) {
@@ -181,6 +208,6 @@ export async function judgeReadings(
     });
   }
   return answerLines(io, { json, keepGoing: values["keep-going"] }, (text, line) =>
-    answer(text.trim(), json ? "data" : full ? "page" : "line", json ? { line } : {}),
+    answer(readingIn(text.trim()), json ? "data" : full ? "page" : "line", json ? { line } : {}),
   );
 }

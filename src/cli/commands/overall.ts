@@ -4,6 +4,7 @@ import { frequency } from "../../frequency/index";
 import { type AmplitudeType, format, parsedType, type ReadingType } from "../../reading/index";
 import { type BandEdges, orderLines, type Spectrum, type Trend, topLines, type WindowName } from "../../signal/index";
 import { unitSymbol } from "../../units/index";
+import { pointedWords } from "../delimited/decimal-words";
 import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { namedFile } from "../input/open-file";
@@ -62,7 +63,7 @@ export async function printOverall(given: ParsedOptions<typeof overallPage.optio
     ? await (await import("../record/judge-record")).recordJudge({
         unit,
         scheme: values.scheme,
-        machine: values.machine ?? "",
+        machine: pointedWords(values.machine ?? "", values["decimal-comma"]),
         confirmed: await confirmedOption(values.confirmed, io, values.json, [values.scheme]),
         background: values.background,
       })

@@ -10,6 +10,7 @@ import {
   proposeSetpoints,
 } from "../../setpoints/index";
 import { parseMachine } from "../../severity/index";
+import { pointedWords } from "../delimited/decimal-words";
 import { writtenAs } from "../delimited/written-as";
 import { leftOutText } from "../input/bad-rows";
 import { columnsText } from "../input/column-read";
@@ -113,7 +114,8 @@ function limitsOf(values: Said) {
 export async function printSetpoints(given: GivenMachine, io: Io): Promise<number> {
   const { values } = given;
   const { known, read, gap } = await baselineFrom(given, io);
-  const machine = values.machine === undefined ? undefined : parseMachine(values.machine);
+  const words = values.machine === undefined ? undefined : pointedWords(values.machine, values["decimal-comma"]);
+  const machine = words === undefined ? undefined : parseMachine(words);
   const device = deviceOf(values);
   const hertz = fixedHertz(machine);
   const schemes = await confirmedOption(values.confirmed, io, values.json, [values.scheme]);
@@ -125,7 +127,7 @@ export async function printSetpoints(given: GivenMachine, io: Io): Promise<numbe
     ...(schemes !== undefined && { schemes }),
     ...(values.rule !== undefined && { rule: ruleOf(values.rule) }),
     ...limitsOf(values),
-    ...(values.machine !== undefined && { machine: values.machine }),
+    ...(words !== undefined && { machine: words }),
     sensor: {
       ...(values["noise-floor"] !== undefined && { noiseFloor: values["noise-floor"] }),
       ...(values["full-scale"] !== undefined && { fullScale: values["full-scale"] }),

@@ -26,6 +26,7 @@ export const simulatePage = {
         argument: "<when>",
         help: "the on-delay starts over when the level falls below the threshold, or below the reset level",
         example: "threshold",
+        otherwise: "with --delay 0 no timer, else refused",
         values: ["threshold", "reset-level"],
       },
       inhibit: {

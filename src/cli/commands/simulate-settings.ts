@@ -47,13 +47,20 @@ function multiplierOf(written: string | undefined): Pick<TripSettings, "multipli
 
 const resets = { threshold: "below threshold", "reset-level": "below reset level" } as const;
 
-/** The settings that the options state, without the delay. */
+/** The delays that are tried, in s. */
+export function delaysOf(given: GivenHistory): number[] {
+  return parts(requireOption(given, "delay")).map((one) => parseNumeral(one, "an on-delay in s"));
+}
+
+/** The settings that the options state, without the delay; where there is none, no timer starts over. */
 export function settingsOf(given: GivenHistory): Omit<TripSettings, "onDelay"> {
   const { values } = given;
   const relay = relayOption(values.relay ?? RELAY);
+  const settings = switchSettings(given);
+  const hasTimer = delaysOf(given).some((one) => one !== 0);
   return {
-    ...switchSettings(given),
-    timerResets: resets[requireOption(given, "timer-resets")],
+    ...settings,
+    timerResets: resets[hasTimer ? requireOption(given, "timer-resets") : (values["timer-resets"] ?? "threshold")],
     sensorFault: (values["sensor-fault"] ?? "alarm") as TripSettings["sensorFault"],
     startInhibit: parseNumeral(values.inhibit, "an inhibit time in s"),
     ...multiplierOf(values.multiplier),

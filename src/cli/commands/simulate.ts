@@ -8,12 +8,13 @@ import { csvLevels } from "../input/csv-levels";
 import type { Io } from "../input/io";
 import { inputStream, namedFile } from "../input/open-file";
 import { seriesData, seriesText } from "../input/series-told";
-import { parts, requireOption } from "../options/option-values";
+import { requireOption } from "../options/option-values";
 import { exitCodes } from "../print/exit-codes";
 import { type SimulationAnswer, simulationLine, simulationText } from "../print/simulation-answer";
 import type { Simulation } from "../print/simulation-text";
 import {
   commandsOf,
+  delaysOf,
   type GivenHistory,
   longestGapOf,
   requireInHistory,
@@ -25,7 +26,7 @@ import {
 export async function simulateHistory(given: GivenHistory, io: Io): Promise<number> {
   const { values } = given;
   const settings = settingsOf(given);
-  const delays = parts(requireOption(given, "delay")).map((one) => parseNumeral(one, "an on-delay in s"));
+  const delays = delaysOf(given);
   const from = requireOption(given, "from");
   const commands = commandsOf(values.commands);
   const longest = longestGapOf(given);
@@ -84,6 +85,7 @@ export async function simulateHistory(given: GivenHistory, io: Io): Promise<numb
     simulations: [simulate(first), ...more.map(simulate)],
     hasRelay: values.relay !== undefined,
     hasSensorFault: faults,
+    hasTimerResets: values["timer-resets"] !== undefined,
     columns: columnsText(history.told.columns),
     levels: `in ${from}${values.at === undefined ? "" : ` at ${values.at}`}; each stands ${values.every === undefined ? "until the next" : `for ${values.every} s`}`,
     excursions: values.excursions,

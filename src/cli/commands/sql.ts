@@ -9,6 +9,7 @@ import {
   toSql,
 } from "../../sql/index";
 import { accountText } from "../delimited/account-text";
+import { pointedWords } from "../delimited/decimal-words";
 import { writtenAs } from "../delimited/written-as";
 import type { Io } from "../input/io";
 import { machineList } from "../input/machine-list";
@@ -75,14 +76,15 @@ function converted(values: SqlValues): string {
 async function judged(values: SqlValues, io: Io): Promise<string> {
   requireNone(values, [...LIST_ONLY, "to", "speed-column", "speed-unit"], "one machine");
   const { scheme, machine = "", at, worst } = values;
+  const words = pointedWords(machine, values["decimal-comma"]);
   const schemes = await confirmedOption(values.confirmed, io, values.json, [scheme]);
   const told = {
     ...common(values),
     ...(at !== undefined && { at }),
     ...(worst && { answer: "worst" as const }),
   } as Parameters<typeof machineToSql>[1];
-  if (scheme !== undefined) return schemeToSql(await namedScheme(scheme, schemes), machine, told);
-  return machineToSql(machine, { ...told, ...(schemes !== undefined && { schemes }) });
+  if (scheme !== undefined) return schemeToSql(await namedScheme(scheme, schemes), words, told);
+  return machineToSql(words, { ...told, ...(schemes !== undefined && { schemes }) });
 }
 
 /** The answer for a list and the file of its limits, what was refused told on standard error; with the number of those refused. */

@@ -1,6 +1,7 @@
 import { shown, VeladisError } from "../../core/index";
 import type { NamedMachine } from "../../sql/index";
 import { columnIndex } from "../delimited/column-index";
+import { pointedWords } from "../delimited/decimal-words";
 import { accountOf, type RowAccount, readDelimited } from "../delimited/read-delimited";
 import type { WrittenAs } from "../delimited/written-as";
 import { openFile } from "./open-file";
@@ -27,9 +28,9 @@ export interface ListColumns {
 }
 
 /** The words on a machine: the cells of its columns that are not empty, with commas between. */
-function wordsOf(cells: readonly string[], columns: readonly number[]): string {
+function wordsOf(cells: readonly string[], columns: readonly number[], { decimalComma }: WrittenAs): string {
   return columns
-    .map((column) => (cells[column] as string).trim())
+    .map((column) => pointedWords((cells[column] as string).trim(), decimalComma))
     .filter((text) => text !== "")
     .join(", ");
 }
@@ -62,7 +63,12 @@ export async function machineList(path: string, as: WrittenAs, columns: ListColu
         return;
       }
       lines.set(text, line);
-      machines.push({ name: text, machine: wordsOf(cells, words), line });
+      try {
+        machines.push({ name: text, machine: wordsOf(cells, words, as), line });
+      } catch (error) {
+        if (!VeladisError.is(error)) throw error;
+        refused.push({ line, error });
+      }
     },
     refused: (error, _, line) => void refused.push({ line, error }),
   });

@@ -12,7 +12,8 @@ const FORM = '--limits with the upper limits of zones A, B and C, such as "2.8, 
  *   and {@link defineScheme}
  */
 export function schemeOfLimits(written: string): Scheme {
-  const all = parts(written);
+  // semicolons where numbers had a decimal comma
+  const all = parts(written.replaceAll(";", ","));
   const last = all.at(-1);
   if (all.length !== 3 || last === undefined) {
     throw new VeladisError("syntax", { expected: FORM, received: shown(written), option: "limits" });

@@ -8,7 +8,7 @@ import { type Explained, explainedSteps, explainedText } from "./explained";
 import { gapsText, longestText } from "./gaps-text";
 import { jsonLine } from "./json-line";
 import { masksText } from "./masks-text";
-import { type SettingsTold, settingsText } from "./simulation-settings";
+import { hasTimer, type SettingsTold, settingsText } from "./simulation-settings";
 import { eventTable, runTable, type Simulation, secondsText, type TimeText } from "./simulation-text";
 
 /** What `simulate` found, one simulation a delay. */
@@ -61,7 +61,7 @@ export function simulationText(answer: SimulationAnswer): string {
     (leftOut === 0 ? "" : `${counted(leftOut, "row")} left out, `) +
     `highest ${significant(highest, 3)} ${from}\n` +
     `threshold ${significant(rules.threshold.value, 4)} ${rules.type}, clears below ${significant(rules.reset.value, 4)}, ` +
-    `${settings.latching ? "latching" : "non-latching"}, on-delay starts over ${settings.timerResets}\n\n` +
+    `${settings.latching ? "latching" : "non-latching"}, ${hasTimer(simulations) ? `on-delay starts over ${settings.timerResets}` : "no on-delay"}\n\n` +
     (more.length > 0 || first.events.length === 0 ? runTable(simulations, clock) : "") +
     (more.length === 0 ? eventTable(first, hasRelay, clock) : "") +
     masksText(simulations, timeText) +
@@ -75,7 +75,7 @@ export function simulationText(answer: SimulationAnswer): string {
 
 /** The answer for one delay as a line of JSON. */
 export function simulationLine(answer: SimulationAnswer, simulation: Simulation): string {
-  const { file, history, from, settings, commands, hasRelay, hasSensorFault, gaps, read } = answer;
+  const { file, history, from, settings, commands, hasRelay, hasSensorFault, hasTimerResets, gaps, read } = answer;
   const { logic, onDelay, events, status, unmasked } = simulation;
   const { begins } = history;
   const { time, state, output, coil, contact } = status;
@@ -88,7 +88,11 @@ export function simulationLine(answer: SimulationAnswer, simulation: Simulation)
     ...{ file, levels: history.levels.length, from, ...(begins && { begins: clockTime(begins, 0) }) },
     read,
     ...{ onDelay, settings: { ...settings, onDelay } },
-    notGiven: [...(hasRelay ? [] : ["relay"]), ...(hasSensorFault ? [] : ["sensor-fault"])],
+    notGiven: Object.entries({
+      relay: hasRelay,
+      "sensor-fault": hasSensorFault,
+      "timer-resets": hasTimerResets,
+    }).flatMap(([name, isGiven]) => (isGiven ? [] : [name])),
     commands,
     timesCountFrom: gaps === undefined ? "the first level" : "the first row",
     end: { time, state, output, ...(hasRelay && { coil, contact }) },

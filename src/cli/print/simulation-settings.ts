@@ -12,6 +12,8 @@ export interface SettingsTold {
   readonly hasRelay: boolean;
   /** Whether it was given what a sensor fault does. */
   readonly hasSensorFault: boolean;
+  /** Whether it was given when the on-delay starts over. */
+  readonly hasTimerResets: boolean;
   /** The columns that were read. */
   readonly columns: string;
   /** What the levels are written in, and how they follow one another. */
@@ -25,21 +27,29 @@ export interface SettingsTold {
 
 const WINDOW = "from the beginning and from each start";
 
+/** Whether any of the delays that are tried takes time, so that there is a timer that can start over. */
+export function hasTimer(simulations: readonly Pick<Simulation, "onDelay">[]): boolean {
+  return simulations.some(({ onDelay }) => onDelay > 0);
+}
+
+function delayText(simulations: readonly Simulation[], { settings, hasTimerResets }: SettingsTold): string {
+  const delays = simulations.map(({ onDelay }) => `${secondsText(onDelay)} s`);
+  const all = delays.length > 1 ? `${delays.join(", ")}, each tried` : `${delays[0]}`;
+  if (hasTimer(simulations)) return `${all}; starts over ${settings.timerResets}`;
+  return `${all}: trips at once${hasTimerResets ? "; no timer, so --timer-resets has no effect" : ""}`;
+}
+
 /** Every setting in force, those at their default too. */
 export function settingsText(simulations: readonly Simulation[], told: SettingsTold): string {
   const { settings, commands, hasRelay, hasSensorFault } = told;
   const [{ logic }] = simulations as [Simulation];
   const { threshold, reset, type, inhibit, factor, multiplied } = logic.rules;
   const { offDelay = 0, latching, multiplier } = settings;
-  const delays = simulations.map(({ onDelay }) => `${secondsText(onDelay)} s`);
   const ignored = latching && offDelay > 0 ? ", of no effect: the output latches" : "";
   const rows: readonly (readonly [string, string])[] = [
     ["threshold", `${significant(threshold.value, 4)} ${type}`],
     ["hysteresis", `${settings.hysteresis}: clears below ${significant(reset.value, 4)} ${type}`],
-    [
-      "on-delay",
-      `${delays.length > 1 ? `${delays.join(", ")}, each tried` : delays[0]}; starts over ${settings.timerResets}`,
-    ],
+    ["on-delay", delayText(simulations, told)],
     ["off-delay", `${secondsText(offDelay)} s${ignored}`],
     ["latch", latching ? "latching: a trip stays until it is reset by hand" : "non-latching: a trip clears by itself"],
     ["relay", `contact ${settings.contact}, coil ${settings.coil}${hasRelay ? "" : " (not given)"}`],

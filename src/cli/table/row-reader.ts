@@ -1,6 +1,7 @@
 import { cachedWithRefusals, parseNumeral, plainNumeral, requirePositive, shown, VeladisError } from "../../core/index";
 import { frequency, frequencyUnitSymbol } from "../../frequency/index";
 import { agreedHertz, parseAmplitude, writtenValue } from "../../reading/index";
+import { pointedWords } from "../delimited/decimal-words";
 import { requireHeadingAgrees } from "../delimited/heading-agrees";
 import { numberCell, pointed, requireNoneInColumn } from "../delimited/number-cell";
 import type { UnitsRow } from "../delimited/table-form";
@@ -147,13 +148,14 @@ function atReader(
 }
 
 function machineReader(header: Cells, settings: TableSettings, speed: Reader<number | undefined> | undefined) {
-  const { machine, machineColumns } = settings;
+  const { machine, machineColumns, written } = settings;
   if (!judges(settings)) return () => "";
-  const words = oneLine(machine);
-  const indices = machineColumns.map((column) => headedColumn(header, column, settings.written));
+  const wordsIn = (text: string): string => pointedWords(oneLine(text), written.decimalComma);
+  const words = wordsIn(machine);
+  const indices = machineColumns.map((column) => headedColumn(header, column, written));
   if (indices.length === 0 && speed === undefined) return () => words;
   return (cells: Cells): string => {
-    const said = [words, ...indices.map((i) => oneLine(cells[i] as string))].filter(Boolean).join(" ");
+    const said = [words, ...indices.map((i) => wordsIn(cells[i] as string))].filter(Boolean).join(" ");
     const hertz = speed?.(cells);
     return hertz === undefined ? said : `${said}\t${hertz}`;
   };

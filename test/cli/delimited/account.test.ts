@@ -20,6 +20,7 @@ const told = fc.record(
 describe("the account", () => {
   it("adds up for whatever stands in a file, however it is cut, or the file is refused", async () => {
     let read = 0;
+    let tried = 0;
     const pieces = fc.constantFrom(...',;|\t"\n\r# ', "\n", "\n", "\r\n", '""', "a", "4,9", "#x", "\n#", '\n"', '"\n');
     await fc.assert(
       fc.asyncProperty(
@@ -29,6 +30,7 @@ describe("the account", () => {
         fc.array(fc.nat(80), { maxLength: 5 }),
         async (parts, header, as, cuts) => {
           const content = header + parts.join("");
+          tried++;
           try {
             const { rows, refused } = await readText(content, as, cuts);
             read++;
@@ -41,7 +43,7 @@ describe("the account", () => {
       ),
       { numRuns: 2000 },
     );
-    expect(read).toBeGreaterThan(400);
+    expect(read).toBeGreaterThan(tried / 5);
   });
 
   it("that does not add up is a fault of the program", () => {

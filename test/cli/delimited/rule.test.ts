@@ -313,22 +313,6 @@ describe("7. rows and blank lines", () => {
   });
 });
 
-describe("9. long rows", () => {
-  it("a row beyond a megabyte stops the run, with its line", async () => {
-    const long = "x".repeat((1 << 20) + 8);
-    for (const content of [`a,b\n1,2\n${long},1\n`, `a,b\n1,2\n"${long}`, `a,b\n1,2\n${long}`]) {
-      expect(await refusal(content)).toContain("expected rows of at most 1048576 bytes, at line 3 of file.csv");
-    }
-    expect(await refusal(long)).toContain("at line 1 of");
-    expect((await readText(`a,b\n${"x".repeat((1 << 20) - 2)},1\n`)).rows).toHaveLength(1);
-  });
-
-  it("megabytes of blank lines and remarks are no long row", async () => {
-    const { account } = await readText(`a,b\n${"\n# remark\n".repeat(300_000)}1,2\n`);
-    expect(account).toMatchObject({ rows: 1, skipped: { blank: 300_000, remarks: 300_000 } });
-  });
-});
-
 describe("10. and 11. the account", () => {
   it("tells what became of all lines, the separator, and a last row without line end", async () => {
     expect((await readText("x\na;b\n\n1;2\n#\n1;2;3\n1;2", { headerLine: 2, separator: "semicolon" })).told).toBe(

@@ -1,5 +1,4 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
@@ -116,25 +115,6 @@ describe("times", () => {
     expect(proved.err).toContain(
       "times: dates, month first, since line 2 admits no other order; the first is 2026-03-14 10:00:00\n",
     );
-  });
-
-  it("a date without a zone is the same wherever it is read", () => {
-    // clocks go forward in Berlin on 29 March 2026 at 02:00, so that 02:30 is no time there
-    const path = join(folder, "local.csv");
-    writeFileSync(path, "time,level\n2026-03-29 01:59:59,3\n2026-03-29 02:30:00,13\n2026-03-29 03:00:01,3\n");
-    const outputs = ["UTC", "Europe/Berlin", "America/New_York", "Asia/Kathmandu"].map((TZ) =>
-      execFileSync(process.execPath, ["dist/cli.js", ...gs, "--file", path, "--json"], {
-        encoding: "utf8",
-        stdio: ["ignore", "pipe", "ignore"],
-        env: { ...process.env, TZ },
-      }),
-    );
-    expect(new Set(outputs).size).toBe(1);
-    expect(JSON.parse(outputs[0] as string)).toMatchObject({
-      begins: "2026-03-29 01:59:59",
-      events: [{ event: "trip", time: 1803, clock: "2026-03-29 02:30:02" }],
-      end: { time: 3602 },
-    });
   });
 });
 

@@ -19,6 +19,12 @@ CASE WHEN +"plant"."readings"."v" >= 0e0 AND +"plant"."readings"."v" <= 1.797693
 -- backticks
 CASE WHEN typeof(`plant`.`a``b"c`) RLIKE '^(double|float|decimal|bigint|int|smallint|tinyint)' AND `plant`.`a``b"c` >= 0e0 AND `plant`.`a``b"c` <= 1.7976931348623157e308 THEN `plant`.`a``b"c` END /* mm/s pk to mm/s pk */
 
+-- a name with a backslash
+CASE WHEN +"a\b" >= 0e0 AND +"a\b" <= 1.7976931348623157e308 THEN +"a\b" END /* mm/s pk to mm/s pk */
+
+-- a name with a backslash that would begin a code
+CASE WHEN "a\\b" >= 0e0 AND "a\\b" <= 1.7976931348623157e308 THEN "a\\b" END /* mm/s pk to mm/s pk */
+
 -- an expression
 CASE WHEN +(raw / 1000) >= 0e0 AND +(raw / 1000) <= 1.7976931348623157e308 THEN +(raw / 1000) END /* mm/s pk to mm/s pk */
 

@@ -1,0 +1,134 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { classify } from "../../src/severity/index";
+import { veladis } from "./in-process";
+
+const folder = mkdtempSync(join(tmpdir(), "veladis-rows-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const file = (content: string): string => {
+  const path = join(mkdtempSync(join(folder, "one-")), "in.csv");
+  writeFileSync(path, content);
+  return path;
+};
+const judged = ["--machine", "group 2 rigid", "--scheme", "iso-10816-3-2009"];
+const plain = (text: string): string => text.replace(/\s+/g, " ");
+
+describe("what differs from row to row counts for its row", () => {
+  it("the frequency: the same acceleration is in another zone", async () => {
+    const rows = file("v,hz\n0.5,1000\n0.5,20\n0.5,20\n0.5,1000\n");
+    const args = ["--column", "v", "--from", "g pk", "--at-column", "hz", "--at-unit", "Hz", ...judged];
+    const { out } = await veladis(["table", rows, ...args]);
+    const zones = out
+      .trim()
+      .split("\n")
+      .slice(1)
+      .map((row) => row.split(",")[2]);
+    const zoneAt = (hertz: number) =>
+      classify(`0.5 g pk at ${hertz} Hz`, { scheme: "iso-10816-3-2009", machine: "group 2 rigid" }).zone;
+    expect(zones).toEqual([1000, 20, 20, 1000].map(zoneAt));
+    expect(new Set(zones).size).toBe(2);
+  });
+
+  it("blanks about a reading, and in the words on a machine, say nothing", async () => {
+    const rows = file("v;m\n 4.1 mm/s rms ;pump  250 kW   category I\n4.1 mm/s rms;pump 250 kW category I\n");
+    const { out, code } = await veladis(["table", rows, "--column", "v", "--machine-column", "m"]);
+    const [, first, second] = out.split("\n").map((row) => row.split(";").slice(2).join(";"));
+    expect([code, first]).toEqual([0, second]);
+  });
+
+  it("a speed in its column beside a range in words is refused", async () => {
+    const rows = file("v,m,n\n4.1,motor 900 to 1800 r/min,1500\n4.1,motor 1500 r/min,1500\n");
+    const args = ["--from", "mm/s rms", "--machine-column", "m", "--speed-column", "n", "--speed-unit", "r/min"];
+    const { err } = await veladis(["table", rows, "--column", "v", ...args]);
+    expect(plain(err)).toContain("syntax expected: one running speed in the words on the machine and in its column");
+    expect(err).toContain("1 refused");
+  });
+
+  it("an order of the speed is above zero", async () => {
+    const rows = file("v,n\n4.1,1500\n");
+    const args = [
+      "--column",
+      "v",
+      "--from",
+      "mm/s rms",
+      "--to",
+      "um pp",
+      "--speed-column",
+      "n",
+      "--speed-unit",
+      "r/min",
+    ];
+    const { err, code } = await veladis(["table", rows, ...args, "--at", "0x"]);
+    expect([code, plain(err)]).toEqual([2, expect.stringContaining("an order of the running speed above zero")]);
+  });
+
+  it("a crest factor is told in the steps of a row", async () => {
+    const args = [
+      "--column",
+      "v",
+      "--from",
+      "g rms",
+      "--to",
+      "g true pk",
+      "--crest-factor",
+      "4",
+      "--json",
+      "--explain",
+    ];
+    const { out } = await veladis(["table", file("v\n2\n"), ...args]);
+    expect(out).toContain('"because":"crest factor 4"');
+  });
+});
+
+describe("rows that are refused", () => {
+  const bad = file(`v\n1\n${"x\n".repeat(25)}`);
+  const fixed = ["--column", "v", "--from", "mm/s rms", "--to", "in/s pk"];
+
+  it("many of them are told up to a number, then counted", async () => {
+    const { err } = await veladis(["table", bad, ...fixed]);
+    const told = err.match(/not-a-number/g)?.length ?? 0;
+    expect(told).toBeGreaterThan(0);
+    expect(err).toContain(`veladis: ${25 - told} more refused; --refused <file> lists them all\n`);
+    expect((await veladis(["table", bad, ...fixed, "--json"])).err).not.toContain("more refused; ");
+  });
+
+  it("in a file of their own there are no more to tell of", async () => {
+    const path = join(mkdtempSync(join(folder, "one-")), "out.csv");
+    const { err } = await veladis(["table", bad, ...fixed, "--out", path]);
+    expect(err).not.toContain("more refused; ");
+    expect(err).toContain("25 refused");
+  });
+
+  it("are told with the name of their file, and without one where they are piped", async () => {
+    expect((await veladis(["table", bad, ...fixed])).err).toContain("in.csv");
+    const piped = await veladis(["table", ...fixed], "v\nx\n");
+    expect(piped.err).not.toContain("undefined");
+  });
+});
+
+describe("the summary of rows that were judged", () => {
+  it("counts zones and grades, and ends with the cautions", async () => {
+    const { err } = await veladis(["table", file("v\n1\n3\n9\nx\n"), "--column", "v", "--from", "mm/s rms", ...judged]);
+    const { err: whole } = await veladis([
+      ...["table", file("v\n1\n3\n9\n"), "--column", "v", "--from", "mm/s rms", ...judged],
+    ]);
+    const page = [err.slice(err.indexOf("rows: ")), whole].join("\n");
+    await expect(page).toMatchFileSnapshot("pages/summary.txt");
+  });
+
+  it("words of blanks alone are no machine: nothing is asked", async () => {
+    const { err, code } = await veladis([
+      "table",
+      file("v\n1\n"),
+      "--column",
+      "v",
+      "--from",
+      "mm/s rms",
+      "--machine",
+      " ",
+    ]);
+    expect([code, plain(err)]).toEqual([2, expect.stringContaining("what to add")]);
+  });
+});
