@@ -7,6 +7,7 @@ import {
   shown,
   splitNumeral,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type Detector, detectorSymbol, findDetector } from "../detectors/index";
 import { type Assumption, checkedSteps, type LoopState, loopStates, type Step, significant } from "../reading/index";
@@ -66,10 +67,10 @@ export function isVoltage(reading: object): reading is VoltageReading {
 export function checkedVoltage(reading: VoltageReading): VoltageReading {
   const { value, unit, detector, state, history } = requireGiven(reading, FORM);
   return {
-    value: requireNonNegative(value, "a voltage of zero or more"),
-    unit: voltageSymbol(requireText(unit, FORM)),
-    detector: detectorSymbol(requireText(detector, FORM)),
-    ...(state !== undefined && { state: requireChoice(state, loopStates, "the state of a loop") }),
+    value: requireNonNegative(value, "a voltage of zero or more", { option: "value" }),
+    unit: voltageSymbol(requireText(unit, FORM, { option: "unit" })),
+    detector: detectorSymbol(requireText(detector, FORM, { option: "detector" })),
+    ...(state !== undefined && { state: requireChoice(state, loopStates, "the state of a loop", { option: "state" }) }),
     ...(history !== undefined && { history: checkedSteps(history) }),
   };
 }
@@ -105,6 +106,8 @@ export function parseVoltage(reading: string): VoltageReading {
  * ```
  */
 export function formatVoltage(reading: VoltageReading, digits?: number): string {
-  const { value, unit, detector } = checkedVoltage(reading);
-  return `${significant(value, digits)} ${unit} ${detector}`;
+  return withParameters(["reading", "digits"], () => {
+    const { value, unit, detector } = checkedVoltage(reading);
+    return `${significant(value, digits)} ${unit} ${detector}`;
+  });
 }

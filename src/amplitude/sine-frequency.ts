@@ -23,7 +23,7 @@ const WHAT = "an amplitude above zero";
 export function sineFrequency(one: string | Amplitude, other: string | Amplitude): number {
   const [first, second] = [one, other].map((reading) => {
     const amplitude = amplitudeOf(reading);
-    requirePositive(amplitude.value, WHAT);
+    requirePositive(amplitude.value, WHAT, { option: "value" });
     return amplitude;
   }) as [Amplitude, Amplitude];
   const steps = quantities[second.quantity] - quantities[first.quantity];

@@ -34,7 +34,7 @@ export function requireHeight({ height }: ChartOptions, usual: number): number {
 
 /** The theme, checked. */
 export function requireTheme({ theme = "auto" }: ChartOptions): ChartTheme {
-  return requireChoice(theme, chartThemes, "a theme");
+  return requireChoice(theme, chartThemes, "a theme", { option: "theme" });
 }
 
 /** A text of the chart's own, or of its user. */

@@ -34,3 +34,4 @@ export type { ConfirmedSource, Source, UnconfirmedSource } from "./source";
 export { symbolsByName } from "./symbols-by-name";
 export { unknownName } from "./unknown-name";
 export { visibleLines, visibleText } from "./visible-text";
+export { withParameters } from "./with-parameters";

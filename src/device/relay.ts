@@ -1,4 +1,4 @@
-import { requireBoolean, requireChoice, requireGiven, requireKnownKeys } from "../core/index";
+import { requireBoolean, requireChoice, requireGiven, requireKnownKeys, withParameters } from "../core/index";
 import { deviceSettings } from "./device-settings";
 
 /** Position of a contact while its coil is de-energised. */
@@ -75,12 +75,14 @@ export function requireRelay(settings: RelaySettings): RelaySettings {
  * ```
  */
 export function relayStatus(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
-  requireGiven(settings, "settings of a relay: latching, contact and coil", { parameter: "settings" });
-  return relayNow(
-    requireRelay(requireKnownKeys(settings, deviceSettings, "a setting of a device")),
-    requireBoolean(set, "whether the logic calls for a trip"),
-    requireBoolean(powered, "whether the device has power"),
-  );
+  return withParameters(["settings", "set", "powered"], () => {
+    requireGiven(settings, "settings of a relay: latching, contact and coil", { parameter: "settings" });
+    return relayNow(
+      requireRelay(requireKnownKeys(settings, deviceSettings, "a setting of a device")),
+      requireBoolean(set, "whether the logic calls for a trip", { parameter: "set" }),
+      requireBoolean(powered, "whether the device has power", { parameter: "powered" }),
+    );
+  });
 }
 
 /** The same for settings that were checked. */

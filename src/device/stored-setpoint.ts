@@ -6,7 +6,7 @@ import {
   linearTypeOf,
   notedAmplitude,
 } from "../amplitude/index";
-import { finiteResult, requireGiven, requirePositive, shown, VeladisError } from "../core/index";
+import { finiteResult, requireGiven, requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import type { Frequency } from "../frequency/index";
 import {
   type Amplitude,
@@ -77,8 +77,10 @@ export function storedSetpoint(
   at?: Frequency,
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
-  const setpoint = exactAmplitude(requireGiven(asked, "a setpoint with its unit", { parameter: "asked" }));
-  return setpointInDevice(setpoint, device, at, rounds);
+  return withParameters(["asked", "device", "at", "rounds"], () => {
+    const setpoint = exactAmplitude(requireGiven(asked, "a setpoint with its unit", { parameter: "asked" }));
+    return setpointInDevice(setpoint, device, at, rounds);
+  });
 }
 
 /** As {@link storedSetpoint}, also of a setpoint with an uncertainty, for a caller that names it. */
@@ -94,10 +96,12 @@ export function setpointInDevice(
   const inDevice = (value: string | Amplitude): ConvertedAmplitude =>
     convertAmplitude(requireGiven(value, "a level with its unit"), type, at === undefined ? {} : { at });
   const wanted = inDevice(reading);
-  requirePositive(wanted.value, "a setpoint above zero");
+  requirePositive(wanted.value, "a setpoint above zero", { option: "value" });
   const rounding = requireRounding(rounds ?? device.rounds ?? "nearest");
   const step =
-    device.step === undefined ? undefined : requirePositive(inDevice(device.step).value, "a step above zero");
+    device.step === undefined
+      ? undefined
+      : requirePositive(inDevice(device.step).value, "a step above zero", { option: "value" });
   const highest = device.highest === undefined ? undefined : inDevice(device.highest);
   const lowest = device.lowest === undefined ? undefined : inDevice(device.lowest);
   const onStep =

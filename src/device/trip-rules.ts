@@ -58,7 +58,7 @@ const multiplierKeys: Readonly<Record<keyof NonNullable<ChannelSettings["multipl
 export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): Amplitude {
   if (typeof threshold === "string" || (typeof threshold === "object" && threshold !== null)) {
     const linear = linearAmplitude(notedAmplitude(exactAmplitude(threshold), "threshold"));
-    requirePositive(linear.value, "a threshold above zero");
+    requirePositive(linear.value, "a threshold above zero", { option: "value" });
     if (isClipped(linear.state)) {
       throw new VeladisError("out-of-range", {
         expected: "a threshold within the range of the loop that it came by",
@@ -120,7 +120,10 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
     });
     requireKnownKeys(multiplier, multiplierKeys, "a part of the multiplier");
   }
-  const factor = multiplier === undefined ? 1 : requirePositive(multiplier.factor, "a factor on the setpoint above 1");
+  const factor =
+    multiplier === undefined
+      ? 1
+      : requirePositive(multiplier.factor, "a factor on the setpoint above 1", { option: "factor" });
   if (multiplier !== undefined && factor <= 1) {
     throw new VeladisError("out-of-range", {
       expected: "a factor on the setpoint above 1",
@@ -130,7 +133,9 @@ export function tripRules(settings: ChannelSettings, latching: boolean): TripRul
   const multiplied =
     multiplier === undefined
       ? 0
-      : requirePositive(multiplier.seconds, "a time of the multiplied setpoint above zero, in s");
+      : requirePositive(multiplier.seconds, "a time of the multiplied setpoint above zero, in s", {
+          option: "seconds",
+        });
   const inhibit = requireSeconds(startInhibit, "startInhibit");
   return Object.freeze({
     threshold,

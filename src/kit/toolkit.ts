@@ -133,8 +133,10 @@ export function toolkit<const Unit extends OwnUnit = never, const Reads extends 
     form: "parts such as { units: [...] }",
     place: { parameter: "parts" },
   });
-  const ownUnits = Array.from(requireList(own, "units as a list"), (unit) => defineUnit(unit));
-  const ownDetectors = Array.from(requireList(reads, "detectors as a list"), (one) => defineDetector(one));
+  const ownUnits = Array.from(requireList(own, "units as a list", { option: "units" }), (unit) => defineUnit(unit));
+  const ownDetectors = Array.from(requireList(reads, "detectors as a list", { option: "detectors" }), (one) =>
+    defineDetector(one),
+  );
   const parse = ownParser(ownUnits, ownDetectors);
   const ways = cached((from) => cached((to) => way(parse(from), parse(to), undefined)));
   const wayOf = (from: string, to: string, options: ConvertOptions | undefined) =>

@@ -45,7 +45,7 @@ export interface Assuming {
 /** Which crest factor was stated; where answers by several were put together, the steps say them. */
 function crestFactorText({ crestFactor, history }: Assuming): string {
   if (crestFactor === undefined && history !== undefined) return "crest factors";
-  return `crest factor ${requirePositive(crestFactor as number, "a crest factor (peak over RMS) of 1 or more")}`;
+  return `crest factor ${requirePositive(crestFactor as number, "a crest factor (peak over RMS) of 1 or more", { option: "crestFactor" })}`;
 }
 
 /**

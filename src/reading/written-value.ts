@@ -17,6 +17,6 @@ export function writtenValue(reading: Pick<Amplitude, "level" | "value">): numbe
     parameter: "reading",
   });
   return level === undefined
-    ? requireNonNegative(value, "an amplitude of zero or more")
-    : requireFinite(level?.decibels, "a level in dB");
+    ? requireNonNegative(value, "an amplitude of zero or more", { option: "value" })
+    : requireFinite(level?.decibels, "a level in dB", { option: "decibels" });
 }

@@ -28,7 +28,7 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
   requireGiven(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }');
   requireKnownKeys(own, keys, "a limit of the site");
   const source: Source = {
-    title: requireText(own.source, "the source of the limits, as text"),
+    title: requireText(own.source, "the source of the limits, as text", { option: "source" }),
     provenance: "memory",
     note: AS_STATED,
   };
@@ -36,7 +36,7 @@ export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undef
     const words = `${name} of ${own.source}`;
     const stated = notedAmplitude(uncertainAmplitude(requireGiven(own[name], `a limit ${name} with its unit`)), words);
     const amplitude: ConvertedAmplitude = convertedAt(stated, type, hertz);
-    requirePositive(amplitude.value, `a limit ${name} above zero`);
+    requirePositive(amplitude.value, `a limit ${name} above zero`, { option: "value" });
     return { amplitude, text: words, source };
   };
   const [lower, upper] = [limit("B/C"), limit("C/D")];

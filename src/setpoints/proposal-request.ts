@@ -67,9 +67,16 @@ export function requireRequest(request: ProposalRequest) {
   }
   requireDevice(device);
   requireKnownKeys(
-    requireGiven(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it'),
+    requireGiven(sensor, 'limits of a sensor such as { fullScale: "50 g pk" }; {} where nothing is known of it', {
+      option: "sensor",
+    }),
     sensorKeys,
     "a limit of a sensor",
   );
-  return { ...request, sensor, device, k: requirePositive(k, "a number of standard deviations above zero") };
+  return {
+    ...request,
+    sensor,
+    device,
+    k: requirePositive(k, "a number of standard deviations above zero", { option: "k" }),
+  };
 }

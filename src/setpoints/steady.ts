@@ -55,7 +55,7 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
   }
   if (speed !== undefined) {
     requireKnownKeys(
-      requireGiven(speed, 'speeds such as { readings, atLeast: "1400 r/min" }'),
+      requireGiven(speed, 'speeds such as { readings, atLeast: "1400 r/min" }', { option: "speed" }),
       speedKeys,
       "a part of the speeds",
     );
@@ -73,10 +73,20 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
     });
   }
   if (time !== undefined) {
-    requireKnownKeys(requireGiven(time, "times such as { readings, start: 0 }"), timeKeys, "a part of the times");
+    requireKnownKeys(
+      requireGiven(time, "times such as { readings, start: 0 }", { option: "time" }),
+      timeKeys,
+      "a part of the times",
+    );
     requireLength(time.readings, length, "times");
-    const from = time.start === undefined ? Number.NEGATIVE_INFINITY : requireFinite(time.start, "a first time, in s");
-    const to = time.end === undefined ? Number.POSITIVE_INFINITY : requireFinite(time.end, "a last time, in s");
+    const from =
+      time.start === undefined
+        ? Number.NEGATIVE_INFINITY
+        : requireFinite(time.start, "a first time, in s", { option: "start" });
+    const to =
+      time.end === undefined
+        ? Number.POSITIVE_INFINITY
+        : requireFinite(time.end, "a last time, in s", { option: "end" });
     tests.push((i) => {
       const at = requireFinite(time.readings[i] as number, `a time in s at index ${i}`, { index: i });
       return at >= from && at <= to;

@@ -36,8 +36,10 @@ function requireSource(given: unknown, where: string): void {
   requireKeys(source, sourceKeys, `the source in ${where}`);
   for (const [name, value] of Object.entries(source))
     requireText(value as string, `${where}: the ${name} of the source, as text`);
-  requireText(source.title as string, `${where}: the title of the source, as text`);
-  requireChoice(source.provenance, Object.keys(provenances), `${where}: how the source is known`);
+  requireText(source.title as string, `${where}: the title of the source, as text`, { option: "title" });
+  requireChoice(source.provenance, Object.keys(provenances), `${where}: how the source is known`, {
+    option: "provenance",
+  });
   if (source.provenance === "printed" && source.page === undefined) {
     throw new VeladisError("missing-fact", {
       expected: `${where}: the page of the publication on which it was read, as in page "p. 3"; without one it is known in another way, such as memory`,
@@ -90,8 +92,10 @@ function comparable(limit: unknown, where: string): [number, number] {
   ) as unknown as SpeedLaw;
   requireKeys(law, ["rootOf", "atMost"], `the law of speed in ${where}`);
   const most =
-    law.atMost === undefined ? Number.POSITIVE_INFINITY : requirePositive(law.atMost, `${where}: atMost above zero`);
-  return [requirePositive(law.rootOf, `${where}: rootOf above zero`), most];
+    law.atMost === undefined
+      ? Number.POSITIVE_INFINITY
+      : requirePositive(law.atMost, `${where}: atMost above zero`, { option: "atMost" });
+  return [requirePositive(law.rootOf, `${where}: rootOf above zero`, { option: "rootOf" }), most];
 }
 
 function requireAscending(limits: Record<string, unknown>, names: readonly string[], where: string): void {
@@ -123,7 +127,7 @@ function requireAscending(limits: Record<string, unknown>, names: readonly strin
 export function requireCriterionParts(given: unknown, names: readonly string[], where: string): void {
   const criterion = requireObject(given, `${where}: a criterion with as, limits and source`);
   requireKeys(criterion, criterionKeys, where);
-  const as = requireText(criterion.as as string, `${where}: a reading type such as "mm/s rms"`);
+  const as = requireText(criterion.as as string, `${where}: a reading type such as "mm/s rms"`, { option: "as" });
   const { type, reference } = criterionType(criterion as unknown as Criterion);
   if (type !== as || reference !== 0) {
     throw new VeladisError("syntax", {
@@ -145,16 +149,16 @@ export function requireCriterionParts(given: unknown, names: readonly string[], 
   if (criterion.ceilings !== undefined) {
     const ceilings = requireObject(criterion.ceilings, `${where}: ceilings for alarm and trip`);
     requireKeys(ceilings, ["alarm", "trip", "source"], `the ceilings of ${where}`);
-    requirePositive(ceilings.alarm as number, `${where}: a ceiling above zero`);
-    requirePositive(ceilings.trip as number, `${where}: a ceiling above zero`);
+    requirePositive(ceilings.alarm as number, `${where}: a ceiling above zero`, { option: "alarm" });
+    requirePositive(ceilings.trip as number, `${where}: a ceiling above zero`, { option: "trip" });
     requireSource(ceilings.source, where);
   }
   if (criterion.band !== undefined) requireCriterionBand(criterion.band, where);
   if (criterion.height !== undefined) {
     const height = requireObject(criterion.height, `${where}: height with above and perMetre`);
     requireKeys(height, ["above", "perMetre"], `the height of ${where}`);
-    requireNonNegative(height.above as number, `${where}: a height of zero or more, in m`);
-    requirePositive(height.perMetre as number, `${where}: what a metre adds, above zero`);
+    requireNonNegative(height.above as number, `${where}: a height of zero or more, in m`, { option: "above" });
+    requirePositive(height.perMetre as number, `${where}: what a metre adds, above zero`, { option: "perMetre" });
   }
   if (criterion.when !== undefined) {
     requireCondition(criterion.when, where);

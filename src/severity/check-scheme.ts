@@ -46,7 +46,7 @@ export function requireClassParts(given: unknown, names: readonly string[], wher
   requireKeys(one, classKeys, where);
   for (const part of ["named", "by", "when", "within"] as const)
     if (one[part] !== undefined) requireCondition(one[part], `${part} of ${where}`);
-  if (one.note !== undefined) requireText(one.note as string, `${where}: a note, as text`);
+  if (one.note !== undefined) requireText(one.note as string, `${where}: a note, as text`, { option: "note" });
   const criteria = requireList(one.criteria, `${where}: a list of one criterion or more`);
   criteria.forEach((criterion, i) => {
     requireCriterionParts(criterion, names, `criterion ${i + 1} of ${where}`);
@@ -97,7 +97,7 @@ function requireScope(scheme: Record<string, unknown>): void {
     const exclusion = requireObject(given, "an exclusion with when and reason");
     requireKeys(exclusion, ["when", "reason"], "an exclusion");
     requireCondition(exclusion.when, "an exclusion");
-    requireText(exclusion.reason as string, "the reason of an exclusion, as text");
+    requireText(exclusion.reason as string, "the reason of an exclusion, as text", { option: "reason" });
   }
   for (const fact of listIn(scheme, "ask")) requireChoice(fact, Object.keys(facts), "a fact");
   for (const meaning of byFact(scheme, "meanings"))
@@ -107,18 +107,19 @@ function requireScope(scheme: Record<string, unknown>): void {
 /** Refuses what a scheme says of itself and its scope when it is no such thing; classes are checked apart. */
 export function requireSchemeParts(scheme: Record<string, unknown>): void {
   requireKeys(scheme, [...texts, ...others], "a scheme");
-  requireChoice(scheme.kind, schemeKinds, "the kind of a scheme");
+  requireChoice(scheme.kind, schemeKinds, "the kind of a scheme", { option: "kind" });
   for (const name of texts) requireText(scheme[name] as string, `the ${name} of a scheme, as text`);
-  requireChoice(scheme.status, ["current", "withdrawn", "guide"], "the status of a scheme");
-  requireChoice(scheme.place, ["housing", "shaft"], "the measuring place of a scheme");
+  requireChoice(scheme.status, ["current", "withdrawn", "guide"], "the status of a scheme", { option: "status" });
+  requireChoice(scheme.place, ["housing", "shaft"], "the measuring place of a scheme", { option: "place" });
   if (scheme.status === "withdrawn" || scheme.replacedBy !== undefined)
-    requireText(scheme.replacedBy as string, "what replaced a withdrawn edition, as text");
+    requireText(scheme.replacedBy as string, "what replaced a withdrawn edition, as text", { option: "replacedBy" });
   if (scheme.band !== null) requireCriterionBand(scheme.band, "the scheme");
-  if (scheme.peakMeans !== undefined) requireChoice(scheme.peakMeans, ["true", "rms", "open"], "which peak is meant");
+  if (scheme.peakMeans !== undefined)
+    requireChoice(scheme.peakMeans, ["true", "rms", "open"], "which peak is meant", { option: "peakMeans" });
   if (scheme.slowBand !== undefined) {
     const slow = requireObject(scheme.slowBand, "slowBand with below and band");
     requireKeys(slow, ["below", "band"], "slowBand");
-    requirePositive(slow.below as number, "slowBand: a speed above zero, in r/min");
+    requirePositive(slow.below as number, "slowBand: a speed above zero, in r/min", { option: "below" });
     requireCriterionBand(slow.band, "slowBand");
   }
   for (const mark of ["informative", "byContract"] as const) {

@@ -9,7 +9,10 @@ export function checkedPoints(given: readonly PointReading[]): readonly PointRea
     if (typeof one !== "object" || one === null) {
       throw new VeladisError("wrong-type", { expected: "a point with its reading", received: shown(one) });
     }
-    return { point: requireText(one.point, "the name of a point"), reading: amplitudeOf(one.reading) };
+    return {
+      point: requireText(one.point, "the name of a point", { option: "point" }),
+      reading: amplitudeOf(one.reading),
+    };
   });
   if (list.length === 0) {
     throw new VeladisError("missing-option", { expected: "one point or more", received: "an empty list" });

@@ -83,7 +83,9 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
       received: "nothing",
     });
   }
-  const printed = requirePositive(one.printed, `${place}: the value that the copy prints, above zero`);
+  const printed = requirePositive(one.printed, `${place}: the value that the copy prints, above zero`, {
+    option: "printed",
+  });
   const page = needed(one.page, `${place}: the page on which the value stands`, requirePage);
   const by = needed(one.by, `${place}: by, the name of who read it`, requireName);
   const on = requireDay(one.on, `${place}: on, when it was read`);
@@ -103,7 +105,8 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
       received: dataText(one.reread),
     });
   }
-  if (one.shipped !== undefined) requirePositive(one.shipped, `${place}: the value that the check sheet showed`);
+  if (one.shipped !== undefined)
+    requirePositive(one.shipped, `${place}: the value that the check sheet showed`, { option: "shipped" });
   return {
     ...one,
     ...names,

@@ -125,7 +125,9 @@ export function exactZone(value: number, from: PlainType, options: ExactZoneOpti
   const { scheme: sealed, machine = {} } = requireKnownOptions(options, keys, { what: "an option of exactZone", form });
   const reading = requireNonNegative(value, "an amplitude of zero or more", { parameter: "value" });
   const { unit, detector, quantity } = inPlace({ parameter: "from" }, () => plainType(from));
-  const scheme = inPlace({ parameter: "options", option: "scheme" }, () => unsealed(requireGiven(sealed, form)));
+  const scheme = inPlace({ parameter: "options", option: "scheme" }, () =>
+    unsealed(requireGiven(sealed, form, { option: "scheme" })),
+  );
   const known = plainFacts(machine);
   const [{ criteria, note }, assumed] = exactClass(scheme, known);
   const [criterion, unjudged] = exactCriterion(scheme, criteria, from, known);

@@ -38,7 +38,8 @@ function toldText(direction: Direction, { support, naturalFrequency }: Direction
  *   for a support and a natural frequency of one direction that contradict each other
  */
 export function inDirection({ byDirection, direction, ...machine }: Machine): InDirection {
-  if (direction !== undefined) requireChoice(direction, directions, "the direction of the reading");
+  if (direction !== undefined)
+    requireChoice(direction, directions, "the direction of the reading", { option: "direction" });
   if (byDirection === undefined) return { machine, assumed: [] };
   requireKnownOptions(byDirection, ways, {
     what: "a direction",

@@ -1,3 +1,4 @@
+import { withParameters } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import type { AdmittedMachines } from "./admitted-machines";
 import { admittedPlaces } from "./admitted-places";
@@ -78,10 +79,12 @@ function onePlace(
  * ```
  */
 export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOptions = {}): Verdict {
-  const { background } = requireOptions(options, keys);
-  const readings = readingsOf(reading);
-  const verdict = verdictOn(readings, machine, options);
-  return background === undefined ? verdict : withBackground(verdict, readings, background);
+  return withParameters(["reading", "machine", "options"], () => {
+    const { background } = requireOptions(options, keys);
+    const readings = readingsOf(reading);
+    const verdict = verdictOn(readings, machine, options);
+    return background === undefined ? verdict : withBackground(verdict, readings, background);
+  });
 }
 
 /** The verdict, whatever is there with the machine stopped. */

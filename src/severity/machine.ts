@@ -164,7 +164,7 @@ function frameFor(shaftHeight: Machine["shaftHeight"]): "IEC" | "NEMA" {
 
 function kilowatts(given: RatedPower): number {
   if (typeof given === "string") return sizeOf(given, kilowattsPer, 'a rated power above zero such as "90 kW"');
-  return requirePositive(given?.kilowatts, "a rated power above zero, in kW");
+  return requirePositive(given?.kilowatts, "a rated power above zero, in kW", { option: "kilowatts" });
 }
 
 function powerRange({ from, to }: PowerRange): readonly [low: number, high: number] {
@@ -182,11 +182,11 @@ const readers = {
   shaftHeight: (given: Exclude<Machine["shaftHeight"], undefined>) =>
     typeof given === "string"
       ? sizeOf(given, millimetresPer, 'a shaft height above zero such as "280 mm"')
-      : requirePositive(given.millimetres, "a shaft height above zero, in mm"),
+      : requirePositive(given.millimetres, "a shaft height above zero, in mm", { option: "millimetres" }),
   height: (given: Exclude<Machine["height"], undefined>) =>
     typeof given === "string"
       ? sizeOf(given, millimetresPer, 'a height above zero such as "2.5 m"') / 1000
-      : requirePositive(given.metres, "a height above zero, in m"),
+      : requirePositive(given.metres, "a height above zero, in m", { option: "metres" }),
   speed: (given: Frequency | SpeedRange) =>
     typeof given === "object" && "from" in given ? speedRange(given) : perMinute(given),
   naturalFrequency: (given: Frequency) => hertz(given),

@@ -1,4 +1,4 @@
-import { nearest, shown, VeladisError } from "../core/index";
+import { nearest, shown, VeladisError, withParameters } from "../core/index";
 import { isChecked } from "./checked";
 import { claimedTable } from "./claimed-table";
 import { isConfirmedCopy } from "./confirmed-copy";
@@ -33,14 +33,16 @@ const byId: ReadonlyMap<string, Scheme> = /* @__PURE__ */ new Map(
  * ```
  */
 export function schemeById(id: string): Scheme {
-  const scheme = typeof id === "string" ? byId.get(id.trim().toLowerCase()) : undefined;
-  if (scheme !== undefined) return scheme;
-  const ids = builtInSchemes.map((one) => one.id);
-  throw new VeladisError(typeof id === "string" ? "unknown-option" : "wrong-type", {
-    expected: "the id of a built-in scheme",
-    received: shown(id),
-    didYouMean: typeof id === "string" ? idsNear(id.slice(0, 100), ids) : [],
-    allowed: ids,
+  return withParameters(["id"], () => {
+    const scheme = typeof id === "string" ? byId.get(id.trim().toLowerCase()) : undefined;
+    if (scheme !== undefined) return scheme;
+    const ids = builtInSchemes.map((one) => one.id);
+    throw new VeladisError(typeof id === "string" ? "unknown-option" : "wrong-type", {
+      expected: "the id of a built-in scheme",
+      received: shown(id),
+      didYouMean: typeof id === "string" ? idsNear(id.slice(0, 100), ids) : [],
+      allowed: ids,
+    });
   });
 }
 

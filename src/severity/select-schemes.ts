@@ -1,4 +1,4 @@
-import { isVerified, type Provenance, requireList, worstProvenance } from "../core/index";
+import { isVerified, type Provenance, requireList, withParameters, worstProvenance } from "../core/index";
 import { applies } from "./applicable-criteria";
 import { facts as factTable } from "./facts";
 import type { SchemeKind } from "./kinds";
@@ -140,31 +140,38 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
  * ```
  */
 export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] = builtInSchemes): Selection {
-  const known = machineFacts(nameplate);
-  const candidates: Candidate[] = [];
-  const excluded: Excluded[] = [];
-  for (const scheme of inOrder(
-    requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf),
-    known,
-  )) {
-    const match = matchMachine(scheme, known);
-    const { id, standard, edition } = scheme;
-    if (match.exclusion !== undefined) {
-      const { expected, received, reason } = match.exclusion;
-      excluded.push({ scheme: id, standard, edition, reason: reason ?? `for ${expected}; this machine: ${received}` });
-    } else {
-      candidates.push(candidateOf(scheme, match, known));
+  return withParameters(["nameplate", "schemes"], () => {
+    const known = machineFacts(nameplate);
+    const candidates: Candidate[] = [];
+    const excluded: Excluded[] = [];
+    for (const scheme of inOrder(
+      requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf),
+      known,
+    )) {
+      const match = matchMachine(scheme, known);
+      const { id, standard, edition } = scheme;
+      if (match.exclusion !== undefined) {
+        const { expected, received, reason } = match.exclusion;
+        excluded.push({
+          scheme: id,
+          standard,
+          edition,
+          reason: reason ?? `for ${expected}; this machine: ${received}`,
+        });
+      } else {
+        candidates.push(candidateOf(scheme, match, known));
+      }
     }
-  }
-  const missing = new Map<string, { fact: MissingFact; times: number }>();
-  for (const fact of candidates.flatMap((one) => one.missing)) {
-    const known = missing.get(fact.fact);
-    const allowed = [...new Set([...(known?.fact.allowed ?? []), ...(fact.allowed ?? [])])];
-    missing.set(fact.fact, {
-      fact: { ...fact, ...(allowed.length > 0 && { allowed }) },
-      times: (known?.times ?? 0) + 1,
-    });
-  }
-  const asked = [...missing.values()].sort((a, b) => b.times - a.times).map(({ fact }) => fact);
-  return { candidates, excluded, missing: asked };
+    const missing = new Map<string, { fact: MissingFact; times: number }>();
+    for (const fact of candidates.flatMap((one) => one.missing)) {
+      const known = missing.get(fact.fact);
+      const allowed = [...new Set([...(known?.fact.allowed ?? []), ...(fact.allowed ?? [])])];
+      missing.set(fact.fact, {
+        fact: { ...fact, ...(allowed.length > 0 && { allowed }) },
+        times: (known?.times ?? 0) + 1,
+      });
+    }
+    const asked = [...missing.values()].sort((a, b) => b.times - a.times).map(({ fact }) => fact);
+    return { candidates, excluded, missing: asked };
+  });
 }

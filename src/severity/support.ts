@@ -1,4 +1,4 @@
-import { frozen, raised, type Source, shown, VeladisError } from "../core/index";
+import { frozen, raised, type Source, shown, VeladisError, withParameters } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { KnownFacts } from "./machine";
 import { labelsAgree } from "./verdict";
@@ -51,7 +51,9 @@ function ruled(natural: number, running: number): "rigid" | "flexible" {
  * ```
  */
 export function supportOf(naturalFrequency: Frequency, excitation: Frequency): "rigid" | "flexible" {
-  return ruled(hertz(naturalFrequency), hertz(excitation));
+  return withParameters(["naturalFrequency", "excitation"], () => {
+    return ruled(hertz(naturalFrequency), hertz(excitation));
+  });
 }
 
 /** Refuses a support and a mounting of which one is rigid and the other is not: each stands in for the other. */

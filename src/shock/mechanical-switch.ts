@@ -7,6 +7,7 @@ import {
   requirePositive,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { type Amplitude, type Assumption, exactAmplitude, madeOf, type Step, union } from "../reading/index";
@@ -79,47 +80,54 @@ const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
  * ```
  */
 export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOptions = {}): SwitchReach {
-  const { speeds = [], limit } = requireKnownKeys(
-    requireGiven(options, 'options such as { limit: "7.1 mm/s rms" }', { parameter: "options" }),
-    keys,
-    "an option of a switch",
-  );
-  const operates = notedAmplitude(
-    exactAmplitude(requireGiven(setting, 'a setting such as "2 g pk"', { parameter: "setting" })),
-    "setting",
-  );
-  if (operates.quantity !== "acceleration") {
-    throw new VeladisError("wrong-quantity", {
-      expected: 'the setting of an acceleration-operated switch, such as "2 g pk"',
-      received: shown(`${operates.value} ${operates.unit} ${operates.detector}`),
+  return withParameters(["setting", "options"], () => {
+    const { speeds = [], limit } = requireKnownKeys(
+      requireGiven(options, 'options such as { limit: "7.1 mm/s rms" }', { parameter: "options" }),
+      keys,
+      "an option of a switch",
+    );
+    const operates = notedAmplitude(
+      exactAmplitude(requireGiven(setting, 'a setting such as "2 g pk"', { parameter: "setting" })),
+      "setting",
+    );
+    if (operates.quantity !== "acceleration") {
+      throw new VeladisError("wrong-quantity", {
+        expected: 'the setting of an acceleration-operated switch, such as "2 g pk"',
+        received: shown(`${operates.value} ${operates.unit} ${operates.detector}`),
+      });
+    }
+    requirePositive(operates.value, "a setting above zero", { option: "value" });
+    const level =
+      limit === undefined
+        ? null
+        : notedAmplitude(
+            exactAmplitude(requireGiven(limit, 'a limit such as "7.1 mm/s rms"', { option: "limit" })),
+            "limit",
+          );
+    if (level?.quantity === "acceleration") {
+      throw new VeladisError("wrong-quantity", {
+        expected: "a severity limit in velocity or displacement",
+        received: shown(limit),
+      });
+    }
+    if (level !== null) requirePositive(level.value, "a limit above zero", { option: "value" });
+    const rows = requireList(speeds, "a list of speeds", { option: "speeds" }).map((speed) =>
+      switchRow(operates, level, hertzOf(speed)),
+    );
+    const blind = level === null ? undefined : sineFrequency(operates, level);
+    const parts = [
+      operates.assumed,
+      level?.assumed,
+      ...rows.map((row) => row.assumed),
+      level === null ? [] : conversionAssumes(linearTypeOf(operates), linearTypeOf(level)),
+    ];
+    return Object.freeze({
+      setting: operates,
+      rows: Object.freeze(rows),
+      blindBelow: blind === undefined ? null : Object.freeze({ hertz: blind, speed: finiteResult(blind * 60) }),
+      assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one), []),
+      assumedFacts,
     });
-  }
-  requirePositive(operates.value, "a setting above zero");
-  const level =
-    limit === undefined
-      ? null
-      : notedAmplitude(exactAmplitude(requireGiven(limit, 'a limit such as "7.1 mm/s rms"')), "limit");
-  if (level?.quantity === "acceleration") {
-    throw new VeladisError("wrong-quantity", {
-      expected: "a severity limit in velocity or displacement",
-      received: shown(limit),
-    });
-  }
-  if (level !== null) requirePositive(level.value, "a limit above zero");
-  const rows = requireList(speeds, "a list of speeds").map((speed) => switchRow(operates, level, hertzOf(speed)));
-  const blind = level === null ? undefined : sineFrequency(operates, level);
-  const parts = [
-    operates.assumed,
-    level?.assumed,
-    ...rows.map((row) => row.assumed),
-    level === null ? [] : conversionAssumes(linearTypeOf(operates), linearTypeOf(level)),
-  ];
-  return Object.freeze({
-    setting: operates,
-    rows: Object.freeze(rows),
-    blindBelow: blind === undefined ? null : Object.freeze({ hertz: blind, speed: finiteResult(blind * 60) }),
-    assumed: parts.reduce<readonly Assumption[]>((all, one) => union(all, one), []),
-    assumedFacts,
   });
 }
 

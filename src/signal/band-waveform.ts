@@ -1,4 +1,4 @@
-import { requireKnownOptions, shown, VeladisError } from "../core/index";
+import { requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { derivativeOrder, type Quantity, type UnitSpelling, type UnitSymbol, unitFactor, units } from "../units/index";
 import { finiteLevels } from "./finite-level";
 import type { OverallOptions } from "./overall-type";
@@ -81,33 +81,38 @@ const keys: Readonly<Record<keyof BandWaveformOptions, true>> = /* @__PURE__ */ 
  * ```
  */
 export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
-  requireKnownOptions(options, keys, { what: "an option of a waveform", form: "options with rate, unit, band and as" });
-  const from = sampleUnit(options.unit);
-  const unit = sampleUnit(options.as);
-  const over = requireOversampling(options.oversample ?? 1);
-  const steps = derivativeOrder(from, unit);
-  const { rate, band, edges, order, detrend } = options;
-  const record = recordBins(
-    samples,
-    {
-      rate,
-      band,
-      ...(edges !== undefined && { edges }),
-      ...(order !== undefined && { order }),
-      ...(detrend !== undefined && { detrend }),
-    },
-    steps,
-  );
-  const { done } = record;
-  return Object.freeze({
-    unit,
-    quantity: units[unit].quantity,
-    rate: rate * over,
-    band: done.band,
-    edges: done.edges,
-    ...(done.order !== undefined && { order: done.order }),
-    detrend: done.detrend,
-    bins: done.bins,
-    values: finiteLevels(waveformOfBins(record, steps, over, unitFactor(from, unit))),
+  return withParameters(["samples", "options"], () => {
+    requireKnownOptions(options, keys, {
+      what: "an option of a waveform",
+      form: "options with rate, unit, band and as",
+    });
+    const from = sampleUnit(options.unit);
+    const unit = sampleUnit(options.as);
+    const over = requireOversampling(options.oversample ?? 1);
+    const steps = derivativeOrder(from, unit);
+    const { rate, band, edges, order, detrend } = options;
+    const record = recordBins(
+      samples,
+      {
+        rate,
+        band,
+        ...(edges !== undefined && { edges }),
+        ...(order !== undefined && { order }),
+        ...(detrend !== undefined && { detrend }),
+      },
+      steps,
+    );
+    const { done } = record;
+    return Object.freeze({
+      unit,
+      quantity: units[unit].quantity,
+      rate: rate * over,
+      band: done.band,
+      edges: done.edges,
+      ...(done.order !== undefined && { order: done.order }),
+      detrend: done.detrend,
+      bins: done.bins,
+      values: finiteLevels(waveformOfBins(record, steps, over, unitFactor(from, unit))),
+    });
   });
 }

@@ -1,4 +1,4 @@
-import { dataText, requireList, requirePositive, shown, VeladisError } from "../core/index";
+import { dataText, requireList, requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import { decibelsPerOctave, slopeExponent } from "./slope";
 
 /** A break point of a profile: frequency in hertz, density. */
@@ -51,9 +51,11 @@ function exponentBetween([f1, s1]: BreakPoint, [f2, s2]: BreakPoint): number {
  * ```
  */
 export function profileSlopes(points: readonly BreakPoint[]): number[] {
-  return requireBreakPoints(points)
-    .slice(1)
-    .map((point, i) => decibelsPerOctave(exponentBetween(points[i] as BreakPoint, point)));
+  return withParameters(["points"], () => {
+    return requireBreakPoints(points)
+      .slice(1)
+      .map((point, i) => decibelsPerOctave(exponentBetween(points[i] as BreakPoint, point)));
+  });
 }
 
 /**
@@ -68,19 +70,21 @@ export function profileSlopes(points: readonly BreakPoint[]): number[] {
  * ```
  */
 export function profileDensity(points: readonly BreakPoint[], hertz: number): number {
-  const checked = requireBreakPoints(points);
-  const at = requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" });
-  const i = checked.findIndex(([f], k) => k > 0 && at <= f);
-  const [from, to] = [checked[i - 1], checked[i]];
-  if (from === undefined || to === undefined || at < from[0]) {
-    const [low, high] = [checked[0] as BreakPoint, checked[checked.length - 1] as BreakPoint];
-    throw new VeladisError("out-of-range", {
-      expected: `a frequency from ${low[0]} to ${high[0]} Hz`,
-      received: `${at} Hz`,
-    });
-  }
-  const part = Math.log(at / from[0]) / Math.log(to[0] / from[0]);
-  return Math.exp(Math.log(from[1]) + part * (Math.log(to[1]) - Math.log(from[1])));
+  return withParameters(["points", "hertz"], () => {
+    const checked = requireBreakPoints(points);
+    const at = requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" });
+    const i = checked.findIndex(([f], k) => k > 0 && at <= f);
+    const [from, to] = [checked[i - 1], checked[i]];
+    if (from === undefined || to === undefined || at < from[0]) {
+      const [low, high] = [checked[0] as BreakPoint, checked[checked.length - 1] as BreakPoint];
+      throw new VeladisError("out-of-range", {
+        expected: `a frequency from ${low[0]} to ${high[0]} Hz`,
+        received: `${at} Hz`,
+      });
+    }
+    const part = Math.log(at / from[0]) / Math.log(to[0] / from[0]);
+    return Math.exp(Math.log(from[1]) + part * (Math.log(to[1]) - Math.log(from[1])));
+  });
 }
 
 /**
@@ -96,15 +100,17 @@ export function profileDensity(points: readonly BreakPoint[], hertz: number): nu
  * ```
  */
 export function pointAlong(point: BreakPoint, decibels: number, hertz: number): BreakPoint {
-  const [f, s] = requireList(point, "a break point as [hertz, density]", { parameter: "point" });
-  const ratio =
-    requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" }) /
-    requirePositive(f as number, "a frequency above zero, in Hz");
-  return [
-    hertz,
-    requirePositive(
-      requirePositive(s as number, "a density above zero") * ratio ** slopeExponent(decibels),
-      "a density above zero",
-    ),
-  ];
+  return withParameters(["point", "decibels", "hertz"], () => {
+    const [f, s] = requireList(point, "a break point as [hertz, density]", { parameter: "point" });
+    const ratio =
+      requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" }) /
+      requirePositive(f as number, "a frequency above zero, in Hz");
+    return [
+      hertz,
+      requirePositive(
+        requirePositive(s as number, "a density above zero") * ratio ** slopeExponent(decibels),
+        "a density above zero",
+      ),
+    ];
+  });
 }

@@ -1,4 +1,4 @@
-import { requirePositive, shown, VeladisError } from "../core/index";
+import { requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import { type Band, requireBand } from "./band";
 import { finiteLevel } from "./finite-level";
 
@@ -36,15 +36,17 @@ export function requireFilterOrder(order: number, least = 1): number {
  * ```
  */
 export function bandPassPowerGain(band: Band, order: number, hertz: number): number {
-  const [low, high] = requireBand(band, Number.POSITIVE_INFINITY, 0);
-  return finiteLevel(
-    powerGain(
-      low,
-      high,
-      requireFilterOrder(order),
-      requirePositive(hertz, "a frequency above zero", { parameter: "hertz" }),
-    ),
-  );
+  return withParameters(["band", "order", "hertz"], () => {
+    const [low, high] = requireBand(band, Number.POSITIVE_INFINITY, 0);
+    return finiteLevel(
+      powerGain(
+        low,
+        high,
+        requireFilterOrder(order),
+        requirePositive(hertz, "a frequency above zero", { parameter: "hertz" }),
+      ),
+    );
+  });
 }
 
 /** The same of what is checked: it is asked for every bin. */

@@ -25,20 +25,20 @@ function requireAveraging({
 }: Averaging): void {
   requireNameIn(windows, window, "the window of the lines");
   requireNameIn(trends, detrend, "what was taken off before the lines were made");
-  requirePositive(noiseBandwidth, "the noise bandwidth of the lines, above zero");
-  requirePositive(coherentGain, "the coherent gain of the lines, above zero");
-  requirePositive(segment, "the segment of the lines, above zero");
-  requirePositive(averages, "the averages of the lines, above zero");
-  requireNonNegative(overlap, "the overlap of the lines, zero or more");
+  requirePositive(noiseBandwidth, "the noise bandwidth of the lines, above zero", { option: "noiseBandwidth" });
+  requirePositive(coherentGain, "the coherent gain of the lines, above zero", { option: "coherentGain" });
+  requirePositive(segment, "the segment of the lines, above zero", { option: "segment" });
+  requirePositive(averages, "the averages of the lines, above zero", { option: "averages" });
+  requireNonNegative(overlap, "the overlap of the lines, zero or more", { option: "overlap" });
 }
 
 /** Lines whose numbers can be counted on: a step of zero would make endless loops of those that walk them. */
 function requireLineNumbers(lines: Omit<Density, "unit" | "squared">): void {
   const { rate, resolution, lowest: from, values, quantity } = lines;
   requireAveraging(lines);
-  requirePositive(rate, "the sampling rate of the lines, above zero");
-  requirePositive(resolution, "the resolution of the lines, above zero");
-  requireNonNegative(from, "the frequency from which on lines are given");
+  requirePositive(rate, "the sampling rate of the lines, above zero", { option: "rate" });
+  requirePositive(resolution, "the resolution of the lines, above zero", { option: "resolution" });
+  requireNonNegative(from, "the frequency from which on lines are given", { option: "lowest" });
   requireNameIn(quantities, quantity, "the quantity of the lines");
   if (!(values instanceof Float64Array)) {
     throw new VeladisError("wrong-type", { expected: "lines in a Float64Array", received: shown(values) });

@@ -1,4 +1,4 @@
-import { requireFinite, requireList } from "../core/index";
+import { requireFinite, requireList, withParameters } from "../core/index";
 import { finiteLevel } from "./finite-level";
 import { requireSamplingRate } from "./samples";
 
@@ -38,18 +38,23 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
-  const angle =
-    (2 * Math.PI * requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" })) / requireSamplingRate(rate);
-  let re = 1;
-  let im = 0;
-  for (const section of requireList(sections, "second-order sections as a list", { parameter: "sections" })) {
-    for (const part of [...requireList(section.b, "b of a section"), ...requireList(section.a, "a of a section")]) {
-      requireFinite(part, "a coefficient of a section");
+  return withParameters(["sections", "hertz", "rate"], () => {
+    const angle =
+      (2 * Math.PI * requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" })) / requireSamplingRate(rate);
+    let re = 1;
+    let im = 0;
+    for (const section of requireList(sections, "second-order sections as a list", { parameter: "sections" })) {
+      for (const part of [
+        ...requireList(section.b, "b of a section", { option: "b" }),
+        ...requireList(section.a, "a of a section", { option: "a" }),
+      ]) {
+        requireFinite(part, "a coefficient of a section");
+      }
+      const [sr, si] = sectionResponse(section, angle);
+      [re, im] = [re * sr - im * si, re * si + im * sr];
     }
-    const [sr, si] = sectionResponse(section, angle);
-    [re, im] = [re * sr - im * si, re * si + im * sr];
-  }
-  return { gain: finiteLevel(Math.hypot(re, im)), phase: Math.atan2(im, re) };
+    return { gain: finiteLevel(Math.hypot(re, im)), phase: Math.atan2(im, re) };
+  });
 }
 
 /** Numbers a section keeps between samples. */

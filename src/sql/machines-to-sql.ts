@@ -1,4 +1,12 @@
-import { requireKnownKeys, requireList, requireText, shown, VeladisError, visibleText } from "../core/index";
+import {
+  requireKnownKeys,
+  requireList,
+  requireText,
+  shown,
+  VeladisError,
+  visibleText,
+  withParameters,
+} from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import { parsedType, type ReadingType, readingType } from "../reading/index";
 import type { Assume, SchemeRef } from "../severity/index";
@@ -87,7 +95,7 @@ function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachi
       throw new VeladisError("wrong-type", { expected, received: shown(one), parameter: "machines", index });
     }
     requireKnownKeys(one, machineKeys, "a part of a machine on a list");
-    const name = requireText(one.name, "the name of a machine");
+    const name = requireText(one.name, "the name of a machine", { option: "name" });
     const wrong = name === "" ? "an empty name" : seen.has(name) ? `${shown(name)} twice` : undefined;
     if (wrong !== undefined || visibleText(name) !== name) {
       throw new VeladisError("syntax", {
@@ -181,41 +189,43 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
  * ```
  */
 export function machinesToSql(machines: readonly NamedMachine[], options: MachinesToSqlOptions): MachinesSql {
-  const dialect = checkedDialect(options?.dialect);
-  const all = checkedMachines(machines);
-  const { sql, ...judged } = judgedOf(options, dialect);
-  const { crestFactor, assume, schemes, limits: kept, table, machine = "machine" } = options;
-  // wrong for all of them, not for one
-  if (judged.at !== undefined) hertz(judged.at);
-  if (schemes !== undefined) requireList(schemes, "schemes as a list", { option: "schemes" });
-  const { rows, refused } = limitRows(all, {
-    ...judged,
-    ...(crestFactor !== undefined && { crestFactor }),
-    ...(assume !== undefined && { assume }),
-    ...(schemes !== undefined && { schemes }),
+  return withParameters(["machines", "options"], () => {
+    const dialect = checkedDialect(options?.dialect);
+    const all = checkedMachines(machines);
+    const { sql, ...judged } = judgedOf(options, dialect);
+    const { crestFactor, assume, schemes, limits: kept, table, machine = "machine" } = options;
+    // wrong for all of them, not for one
+    if (judged.at !== undefined) hertz(judged.at);
+    if (schemes !== undefined) requireList(schemes, "schemes as a list", { option: "schemes" });
+    const { rows, refused } = limitRows(all, {
+      ...judged,
+      ...(crestFactor !== undefined && { crestFactor }),
+      ...(assume !== undefined && { assume }),
+      ...(schemes !== undefined && { schemes }),
+    });
+    const steps = Math.max(1, ...rows.map(({ step }) => step ?? 0));
+    const isLevel = parsedType(judged.from).reference !== 0;
+    const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", steps, isLevel });
+    const limits = rowsAsTable(rows, dialect);
+    const listed = kept === undefined ? `(${limits}) AS machine_limits` : dotted(kept, dialect);
+    const bounds = boundsOfMachines(
+      listed,
+      steps,
+      [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`),
+    );
+    const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
+    return {
+      rows: Object.freeze(rows),
+      refused: Object.freeze(refused),
+      limits,
+      bounds,
+      verdict,
+      query: [
+        `SELECT veladis_readings.*,\n${answers.join(",\n")}`,
+        `FROM (SELECT veladis_listed.*, ${sql} AS ${JUDGED} FROM ${dotted(table, dialect)} AS veladis_listed) AS veladis_readings`,
+        `LEFT JOIN (${bounds}) AS machine_bounds`,
+        `ON machine_bounds.machine = veladis_readings.${identifier(machine, dialect)}`,
+      ].join("\n"),
+    };
   });
-  const steps = Math.max(1, ...rows.map(({ step }) => step ?? 0));
-  const isLevel = parsedType(judged.from).reference !== 0;
-  const verdict = joinedVerdict(`veladis_readings.${JUDGED}`, { bounds: "machine_bounds", steps, isLevel });
-  const limits = rowsAsTable(rows, dialect);
-  const listed = kept === undefined ? `(${limits}) AS machine_limits` : dotted(kept, dialect);
-  const bounds = boundsOfMachines(
-    listed,
-    steps,
-    [...new Set(rows.map(({ readings }) => readings))].map((one) => `'${one}'`),
-  );
-  const answers = Object.entries(verdict).map(([name, expression]) => `  ${expression} AS ${ANSWER}${name}`);
-  return {
-    rows: Object.freeze(rows),
-    refused: Object.freeze(refused),
-    limits,
-    bounds,
-    verdict,
-    query: [
-      `SELECT veladis_readings.*,\n${answers.join(",\n")}`,
-      `FROM (SELECT veladis_listed.*, ${sql} AS ${JUDGED} FROM ${dotted(table, dialect)} AS veladis_listed) AS veladis_readings`,
-      `LEFT JOIN (${bounds}) AS machine_bounds`,
-      `ON machine_bounds.machine = veladis_readings.${identifier(machine, dialect)}`,
-    ].join("\n"),
-  };
 }

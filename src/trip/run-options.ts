@@ -43,7 +43,9 @@ export function requireRunOptions<Options extends { readonly [Option in keyof Ru
   if (options.nan !== undefined)
     requireChoice(options.nan, ["sensor fault"], "nan: what NaN among the levels stands for", { option: "nan" });
   if (options.excursions !== undefined) {
-    requireBoolean(options.excursions, "excursions: whether those that rode the delay out are reported");
+    requireBoolean(options.excursions, "excursions: whether those that rode the delay out are reported", {
+      option: "excursions",
+    });
   }
   if (options.at !== undefined && options.as === undefined) {
     throw new VeladisError("missing-option", {

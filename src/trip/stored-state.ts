@@ -140,7 +140,8 @@ function requireFields(from: TripState): TripState {
     });
   }
   requireKnownKeys(from, fresh, "a part of a snapshot of a trip logic");
-  for (const one of requireList(from.assumed, ASSUMED)) requireChoice(one, assumptionNames, ASSUMED);
+  for (const one of requireList(from.assumed, ASSUMED, { option: "assumed" }))
+    requireChoice(one, assumptionNames, ASSUMED);
   return { ...from, assumed: [...from.assumed] };
 }
 

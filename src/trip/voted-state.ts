@@ -44,7 +44,7 @@ function namesShown(given: readonly unknown[]): string {
 /** The states of the channels, each one that its settings allow, all on one clock and with power or without. */
 function requireChannels(from: VotedState, channels: readonly VotedChannel[]): TripState[] {
   const names = channels.map(({ name }) => name);
-  const given = requireGiven(from.channels, "a snapshot of a voted trip, with channels");
+  const given = requireGiven(from.channels, "a snapshot of a voted trip, with channels", { option: "channels" });
   if (typeof given !== "object") refuse("channels", given, "wrong-type");
   requireNames(names, given, false);
   const states = channels.map(({ name, rules }) =>

@@ -73,7 +73,9 @@ export class VotedTrip {
     const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
     this.relay = requireRelay(settings);
     this.vote = vote;
-    this.badChannel = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for");
+    this.badChannel = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
+      option: "badChannel",
+    });
     this.#channels = votedChannels(vote, channels, (name, event) => this.#output.take(name, event));
     this.#output = new VotedOutput(vote, this.badChannel, this.relay.latching, this.#channels);
     if (state !== undefined) this.resume(state);

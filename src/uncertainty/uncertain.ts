@@ -110,7 +110,7 @@ export function uncertainOf(
   const read = typeof known === "string" ? parseUncertain(known) : known;
   const history =
     typeof read === "object" && !("value" in read && "unit" in read)
-      ? checkedSteps(requireGiven(read.history, "an answer with its history"))
+      ? checkedSteps(requireGiven(read.history, "an answer with its history", { option: "history" }))
       : historyOf(amplitudeOf(read as Amplitude));
   if (history.length === 0) {
     throw new VeladisError("missing-fact", { expected: "an answer with its history", received: "no steps" });

@@ -103,7 +103,9 @@ export function checkedVector(parts: Vector): Vector {
   }
   requireKnownKeys(parts, PARTS, "a part of a vector");
   const { probe, direction, slowRollSpeed, assumedFacts, cautions } = parts;
-  const amplitude = amplitudeOf(requireGiven(parts.amplitude, 'the amplitude of a vector, such as "3.0 mil pp"'));
+  const amplitude = amplitudeOf(
+    requireGiven(parts.amplitude, 'the amplitude of a vector, such as "3.0 mil pp"', { option: "amplitude" }),
+  );
   requireSine(amplitude);
   const phase = requirePhase(parts.phase);
   const order = requireOrder(parts.order);

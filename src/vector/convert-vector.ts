@@ -1,4 +1,5 @@
 import { type ConvertedAmplitude, convertAmplitude } from "../amplitude/index";
+import { withParameters } from "../core/index";
 import { linearType, type ReadingTypeText } from "../reading/index";
 import { quantities } from "../units/index";
 import { vectorAnswer } from "./answer";
@@ -23,7 +24,9 @@ import type { Vector, VectorAnswer } from "./vector";
  * ```
  */
 export function convertVector(vector: string | Vector, to: ReadingTypeText): VectorAnswer {
-  return convertedVector(vectorOf(vector), to);
+  return withParameters(["vector", "to"], () => {
+    return convertedVector(vectorOf(vector), to);
+  });
 }
 
 /** As {@link convertVector}, of a vector that was checked. */

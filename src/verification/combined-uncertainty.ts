@@ -9,6 +9,7 @@ import {
   requireText,
   shown,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type Amplitude, format, isUncertain } from "../reading/index";
 import { uncertainAmplitude, withoutCoverage, withoutSign } from "../uncertainty/index";
@@ -61,22 +62,25 @@ function partOf(text: string, reading: Amplitude | undefined): { share: number; 
  * ```
  */
 export function combinedUncertainty(parts: readonly string[], reading?: string | Amplitude): number {
-  const whole = reading === undefined ? undefined : linearAmplitude(uncertainAmplitude(reading));
-  if (whole !== undefined) requirePositive(whole.value, "a reading above zero, which an uncertainty is a share of");
-  if (whole !== undefined && isUncertain(whole.history ?? [])) {
-    throw new VeladisError("out-of-range", {
-      expected: "the reading without a ± of its own; what is known of that is a part, in the list",
-      received: shown(typeof reading === "string" ? reading : `${format(whole)} with its uncertainty`),
-    });
-  }
-  const list = requireList(parts, "a list of uncertainties", { parameter: "parts" });
-  if (list.length === 0) {
-    throw new VeladisError("missing-option", {
-      expected: 'at least one uncertainty, such as "2 %"',
-      received: "an empty list",
-    });
-  }
-  const told = list.map((part) => partOf(part, whole));
-  const squares = told.map(({ share, over }) => (100 * share * (COVERAGE / over)) ** 2);
-  return Math.sqrt(finiteResult(squares.reduce((sum, square) => sum + square, 0)));
+  return withParameters(["parts", "reading"], () => {
+    const whole = reading === undefined ? undefined : linearAmplitude(uncertainAmplitude(reading));
+    if (whole !== undefined)
+      requirePositive(whole.value, "a reading above zero, which an uncertainty is a share of", { option: "value" });
+    if (whole !== undefined && isUncertain(whole.history ?? [])) {
+      throw new VeladisError("out-of-range", {
+        expected: "the reading without a ± of its own; what is known of that is a part, in the list",
+        received: shown(typeof reading === "string" ? reading : `${format(whole)} with its uncertainty`),
+      });
+    }
+    const list = requireList(parts, "a list of uncertainties", { parameter: "parts" });
+    if (list.length === 0) {
+      throw new VeladisError("missing-option", {
+        expected: 'at least one uncertainty, such as "2 %"',
+        received: "an empty list",
+      });
+    }
+    const told = list.map((part) => partOf(part, whole));
+    const squares = told.map(({ share, over }) => (100 * share * (COVERAGE / over)) ** 2);
+    return Math.sqrt(finiteResult(squares.reduce((sum, square) => sum + square, 0)));
+  });
 }

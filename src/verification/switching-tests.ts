@@ -6,7 +6,7 @@ import {
   linearTypeOf,
   notedAmplitude,
 } from "../amplitude/index";
-import { requireGiven, requireList, VeladisError } from "../core/index";
+import { requireGiven, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, exactAmplitude, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
@@ -32,7 +32,7 @@ function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingSt
   const type = linearTypeOf(known);
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
   const readings = requireList(steps, "a list of steps, each with level and output").map(({ level }) =>
-    convertAmplitude(requireGiven(level, "a level for every step"), type, at),
+    convertAmplitude(requireGiven(level, "a level for every step", { option: "level" }), type, at),
   );
   const levels = readings.map(({ value }) => value);
   const wrong = levels.findIndex(
@@ -95,7 +95,9 @@ export function tripPointTest(
   steps: readonly SwitchingStep[],
   rest: Rest,
 ): SwitchingPoint {
-  return switchingPoint(threshold, steps, rest, true);
+  return withParameters(["threshold", "steps", "rest"], () => {
+    return switchingPoint(threshold, steps, rest, true);
+  });
 }
 
 /**
@@ -118,5 +120,7 @@ export function tripPointTest(
  * ```
  */
 export function resetPointTest(reset: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest): SwitchingPoint {
-  return switchingPoint(reset, steps, rest, false);
+  return withParameters(["reset", "steps", "rest"], () => {
+    return switchingPoint(reset, steps, rest, false);
+  });
 }
