@@ -137,7 +137,7 @@ function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
  * ```
  */
 export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = loopLimits): CurrentLoop {
-  return withParameters(["range", "limits"], () => {
+  return withParameters({ range, limits }, () => {
     // a number stands behind it, unlike in "peak to peak"
     const written = requireText(range, FORM, { parameter: "range" }).trim().replace(/\s+/g, " ");
     const [start, end, ...more] = written.split(/\sto\s+(?=[\d.+-])/) as [string, string?, ...string[]];

@@ -43,7 +43,7 @@ export function vectorDifference(
   off: string | Amplitude,
   degrees: number,
 ): ConvertedAmplitude {
-  return withParameters(["from", "off", "degrees"], () => {
+  return withParameters({ from, off, degrees }, () => {
     const [first, second] = alike(from, off);
     requireRelated(first.detector, "rms", undefined);
     requireFinite(degrees, "an angle in degrees", { parameter: "degrees" });
@@ -73,7 +73,7 @@ export function vectorDifference(
  * ```
  */
 export function rssDifference(from: string | Amplitude, background: string | Amplitude): ConvertedAmplitude {
-  return withParameters(["from", "background"], () => {
+  return withParameters({ from, background }, () => {
     const [first, second] = alike(from, background);
     if (first.detector !== "rms") {
       throw new VeladisError("wrong-detector", {

@@ -46,7 +46,7 @@ const FORM = "an answer with its history, or one made of such";
  * ```
  */
 export function explain(answer: string | object): Explanation {
-  return withParameters(["answer"], () => {
+  return withParameters({ answer }, () => {
     const known = requireGiven(answer, FORM, { parameter: "answer" });
     const way = typeof known === "object" ? ownHistoryOf(known) : historyOf(amplitudeOf(known));
     if (way !== undefined) {

@@ -90,7 +90,7 @@ function sensitivityUnits(written: string): { voltage: Voltage; unit: UnitSymbol
  * ```
  */
 export function sensor(sensitivity: string): Sensor {
-  return withParameters(["sensitivity"], () => {
+  return withParameters({ sensitivity }, () => {
     const written = requireText(sensitivity, FORM, { parameter: "sensitivity" }).trim();
     const [number, rest] = splitNumeral(written);
     if (number === "" || rest === "" || written.length > 80) {

@@ -106,7 +106,7 @@ export function parseVoltage(reading: string): VoltageReading {
  * ```
  */
 export function formatVoltage(reading: VoltageReading, digits?: number): string {
-  return withParameters(["reading", "digits"], () => {
+  return withParameters({ reading, digits }, () => {
     const { value, unit, detector } = checkedVoltage(reading);
     return `${significant(value, digits)} ${unit} ${detector}`;
   });

@@ -27,7 +27,7 @@ export const balanceGrades = /* @__PURE__ */ Object.freeze([
  * ```
  */
 export function balanceGrade(grade: string | number): number {
-  return withParameters(["grade"], () => {
+  return withParameters({ grade }, () => {
     if (typeof grade === "number")
       return requirePositive(grade, "a balance grade above zero, in mm/s", { parameter: "grade" });
     const [, rest] = (typeof grade === "string" && /^G\s*(.+)$/i.exec(grade.trim())) || [];
@@ -58,7 +58,7 @@ export function balanceGrade(grade: string | number): number {
  * ```
  */
 export function permissibleEccentricity(grade: string | number, speed: Frequency): number {
-  return withParameters(["grade", "speed"], () => {
+  return withParameters({ grade, speed }, () => {
     return finiteResult((1000 * balanceGrade(grade)) / angularSpeed(speed));
   });
 }

@@ -89,7 +89,7 @@ const requirePlanes = (planes: NonNullable<Rotor["planes"]>): NonNullable<Rotor[
  * ```
  */
 export function permissibleUnbalance(grade: string | number, rotor: Rotor): PermissibleUnbalance {
-  return withParameters(["grade", "rotor"], () => {
+  return withParameters({ grade, rotor }, () => {
     const { mass, speed, planes } = requireRotor(rotor, { mass: true, speed: true, planes: true });
     const g = balanceGrade(grade);
     const eccentricity = permissibleEccentricity(g, speed);
@@ -135,7 +135,7 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
  * ```
  */
 export function gradeOfUnbalance(unbalance: string, rotor: Omit<Rotor, "planes">): number {
-  return withParameters(["unbalance", "rotor"], () => {
+  return withParameters({ unbalance, rotor }, () => {
     const { mass, speed } = requireRotor(rotor, { mass: true, speed: true });
     return finiteResult((1000 * kilogramMetres(unbalance) * angularSpeed(speed)) / kilograms(mass));
   });

@@ -127,7 +127,7 @@ function points(placed: readonly Placed[], width: number): { markup: string; tak
  * ```
  */
 export function nomograph(options: NomographOptions = {}): string {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     const {
       readings = [],
       severity,

@@ -77,7 +77,7 @@ function decidedBy(judgement: Judgement, { headline, word, zones }: ZonesWithin)
  * ```
  */
 export function severityBar(options: SeverityBarOptions): string {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     const { judgement: given, within } = requireOptions(
       options,
       own,

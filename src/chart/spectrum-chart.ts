@@ -165,7 +165,7 @@ function scaleOf(given: "linear" | "log", what: string): "linear" | "log" {
  * ```
  */
 export function spectrumChart(options: SpectrumChartOptions): string {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     const { spectrum, speed, orders = [1, 2] } = requireOptions(options, own, "options such as { spectrum }");
     const scale = scaleOf(options.scale ?? "linear", "a scale");
     const frequencyScale = scaleOf(options.frequencyScale ?? "linear", "a scale of the frequencies");

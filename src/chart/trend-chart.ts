@@ -156,7 +156,7 @@ function timeAxis(from: number, to: number, width: number, dated: boolean) {
  * ```
  */
 export function trendChart(options: TrendChartOptions): string {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     const {
       as: written,
       readings,

@@ -95,7 +95,7 @@ function eventWords(events: readonly TripEvent[], x: (time: number) => number, w
  * ```
  */
 export function tripTimeline(options: TripTimelineOptions): string {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     const { settings, levels, dt, as, at, commands, nan } = requireOptions(
       options,
       own,

@@ -33,7 +33,7 @@ const keys: Readonly<Record<keyof DeviceBand, true>> = /* @__PURE__ */ Object.fr
  * ```
  */
 export function bandResponse(at: Frequency, band: DeviceBand): number {
-  return withParameters(["at", "band"], () => {
+  return withParameters({ at, band }, () => {
     const {
       lowest,
       highest,

@@ -75,7 +75,7 @@ export function requireRelay(settings: RelaySettings): RelaySettings {
  * ```
  */
 export function relayStatus(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
-  return withParameters(["settings", "set", "powered"], () => {
+  return withParameters({ settings, set, powered }, () => {
     requireGiven(settings, "settings of a relay: latching, contact and coil", { parameter: "settings" });
     return relayNow(
       requireRelay(requireKnownKeys(settings, deviceSettings, "a setting of a device")),

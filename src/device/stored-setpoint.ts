@@ -77,7 +77,7 @@ export function storedSetpoint(
   at?: Frequency,
   rounds?: (typeof roundings)[number],
 ): StoredSetpoint {
-  return withParameters(["asked", "device", "at", "rounds"], () => {
+  return withParameters({ asked, device, at, rounds }, () => {
     const setpoint = exactAmplitude(requireGiven(asked, "a setpoint with its unit", { parameter: "asked" }));
     return setpointInDevice(setpoint, device, at, rounds);
   });

@@ -1,5 +1,6 @@
 import {
   cached,
+  inPlace,
   type NumeralOptions,
   parseNumeral,
   plainNumerals,
@@ -10,6 +11,7 @@ import {
   symbolsByName,
   unknownName,
   VeladisError,
+  withParameters,
 } from "../core/index";
 import { type FrequencyUnit, type FrequencyUnitSpelling, type FrequencyUnitSymbol, frequencyUnits } from "./catalogue";
 import { FREQUENCY_FORM } from "./form";
@@ -64,18 +66,23 @@ export function splitOrder(at: string): [order: number | undefined, rest: string
   const [digits, rest] = splitNumeral(at);
   const marked = /^[xX×]\s*(?:of\s+)?/.exec(rest)?.[0];
   if (digits === "" || marked === undefined) return [undefined, at];
-  return [requirePositive(parseNumeral(digits), "an order of the shaft speed above zero"), rest.slice(marked.length)];
+  return [
+    requirePositive(parseNumeral(digits), "an order of the shaft speed above zero", AT),
+    rest.slice(marked.length),
+  ];
 }
 
+const AT = { parameter: "at" };
+
 const read = /* @__PURE__ */ cached((at) => {
-  const [order = 1, speed] = splitOrder(requireText(at, FREQUENCY_FORM).trim());
+  const [order = 1, speed] = splitOrder(requireText(at, FREQUENCY_FORM, AT).trim());
   const [value, rest] = splitNumeral(speed);
   if (value === "" || rest === "") {
-    throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(at) });
+    throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(at), ...AT });
   }
-  const { num, den, radian }: FrequencyUnit = frequencyUnits[frequencyUnitSymbol(rest)];
-  const cycles = (requirePositive(parseNumeral(value), FREQUENCY_FORM) * order * num) / den;
-  return requirePositive(radian ? cycles / (2 * Math.PI) : cycles, FREQUENCY_FORM);
+  const { num, den, radian }: FrequencyUnit = frequencyUnits[inPlace(AT, () => frequencyUnitSymbol(rest))];
+  const cycles = (requirePositive(parseNumeral(value), FREQUENCY_FORM, AT) * order * num) / den;
+  return requirePositive(radian ? cycles / (2 * Math.PI) : cycles, FREQUENCY_FORM, AT);
 });
 
 /**
@@ -96,7 +103,7 @@ const read = /* @__PURE__ */ cached((at) => {
  * ```
  */
 export function hertz(at: Frequency): number {
-  return typeof at === "object" ? requirePositive(at?.hertz, FREQUENCY_FORM) : read(at);
+  return typeof at === "object" ? requirePositive(at?.hertz, FREQUENCY_FORM, AT) : read(at);
 }
 
 /**
@@ -117,7 +124,9 @@ export function hertz(at: Frequency): number {
  * ```
  */
 export function frequency(at: string, options?: NumeralOptions): { hertz: number } {
-  return {
-    hertz: hertz(plainNumerals(requireText(at, FREQUENCY_FORM, { parameter: "at" }), options) as FrequencyText),
-  };
+  return withParameters({ options, at }, () => {
+    return {
+      hertz: hertz(plainNumerals(requireText(at, FREQUENCY_FORM), options) as FrequencyText),
+    };
+  });
 }

@@ -42,7 +42,7 @@ function parsed(text: string): Readonly<Record<string, unknown>> {
  * ```
  */
 export function fromJson<const Kind extends AnswerKind>(kind: Kind, text: string): AnswerOf<Kind> {
-  return withParameters(["kind", "text"], () => {
+  return withParameters({ kind, text }, () => {
     requireKindName(kind);
     const { version, answer, list, sources, histories, ...parts } = parsed(
       requireText(text, FORM, { parameter: "text" }),

@@ -23,7 +23,7 @@ import { envelopeOf } from "./envelope";
  * ```
  */
 export function toJson<const Kind extends AnswerKind>(kind: Kind, answer: AnswerOf<Kind>): string {
-  return withParameters(["kind", "answer"], () => {
+  return withParameters({ kind, answer }, () => {
     return jsonText(envelopeOf(kind, answer));
   });
 }

@@ -15,6 +15,7 @@ function representable(result: number): number {
   throw new VeladisError(result > 0 ? "not-finite" : "out-of-range", {
     expected: "a result that a number can hold",
     received: shown(result),
+    ...VALUE,
   });
 }
 

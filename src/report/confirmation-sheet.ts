@@ -97,7 +97,7 @@ function sections(title: string, limits: readonly ConfirmableLimit[]): SheetSect
  * ```
  */
 export function confirmationSheet(scheme: SchemeRef): Sheet {
-  return withParameters(["scheme"], () => {
+  return withParameters({ scheme }, () => {
     const limits = confirmableLimits(scheme);
     // of a scheme that leaves parts out, what the checked copy of it has
     const [{ scheme: id, standard, edition }] = limits as [ConfirmableLimit];

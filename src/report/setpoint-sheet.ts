@@ -33,7 +33,7 @@ const BLANKS = [
  * ```
  */
 export function setpointSheet(request: SheetRequest): Sheet {
-  return withParameters(["request"], () => {
+  return withParameters({ request }, () => {
     const shapes = requestShape();
     requireKnownKeys(
       requireGiven(request, 'a request such as { machine: "Circulation pump 3" }', { parameter: "request" }),

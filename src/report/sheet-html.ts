@@ -49,7 +49,7 @@ function sectionText({ title, text: lines = [], table, list = [] }: SheetSection
  * ```
  */
 export function sheetHtml(sheet: Sheet, language = "en-GB"): string {
-  return withParameters(["sheet", "language"], () => {
+  return withParameters({ sheet, language }, () => {
     const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
     requireText(language, 'the language of a page, such as "en-GB"', { parameter: "language" });
     return `<!doctype html>

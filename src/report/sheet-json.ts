@@ -24,7 +24,7 @@ function plain(_name: string, part: unknown): unknown {
  * ```
  */
 export function sheetJson(sheet: Sheet): string {
-  return withParameters(["sheet"], () => {
+  return withParameters({ sheet }, () => {
     return `${visibleLines(JSON.stringify(requireSheet(sheet), plain, 2))}\n`;
   });
 }

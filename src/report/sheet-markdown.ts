@@ -32,7 +32,7 @@ function sectionText({ title, text = [], table, list = [] }: SheetSection): stri
  * ```
  */
 export function sheetMarkdown(sheet: Sheet): string {
-  return withParameters(["sheet"], () => {
+  return withParameters({ sheet }, () => {
     const { title, subject, cautions, sections, blanks } = requireSheet(sheet);
     const parts = [
       `# ${markdownText(title)}\n`,

@@ -113,7 +113,7 @@ const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Obje
  * ```
  */
 export function baseline(readings: Readings, options: BaselineOptions): Baseline {
-  return withParameters(["readings", "options"], () => {
+  return withParameters({ readings, options }, () => {
     const {
       at,
       enough = 10,

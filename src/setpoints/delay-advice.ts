@@ -76,7 +76,7 @@ function delaysOf(type: MachineType): DelayRow | undefined {
  * ```
  */
 export function delayAdvice(type: MachineType | undefined, hertz: number | undefined): DelayAdvice {
-  return withParameters(["type", "hertz"], () => {
+  return withParameters({ type, hertz }, () => {
     const known =
       type === undefined ? undefined : requireChoice(type, kinds, "a kind of machine", { parameter: "type" });
     const row = (known && delaysOf(known)) ?? OTHER;

@@ -143,7 +143,7 @@ function limitsOf(
  * ```
  */
 export function proposeSetpoints(request: ProposalRequest): Proposal {
-  return withParameters(["request"], () => {
+  return withParameters({ request }, () => {
     const { limits: own, machine, sensor, device, k, onDelay, ...given } = requireRequest(request);
     const facts = typeof machine === "string" ? parseMachine(machine) : machine;
     const hertz = fixedHertz(facts);

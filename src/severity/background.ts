@@ -51,7 +51,7 @@ export interface BackgroundCheck {
  * ```
  */
 export function checkBackground(running: string | Amplitude, atRest: string | Amplitude): BackgroundCheck {
-  return withParameters(["running", "atRest"], () => {
+  return withParameters({ running, atRest }, () => {
     const [reading, rest] = [amplitudeOf(running), amplitudeOf(atRest)];
     const type = `${reading.unit} ${reading.detector}` as Parameters<typeof convertAmplitude>[1];
     // the same part of the vibration, so the frequency of the one serves the other

@@ -140,7 +140,7 @@ export function changeFromBaseline(
   before: string | Amplitude,
   options: ChangeOptions,
 ): Change {
-  return withParameters(["now", "before", "options"], () => {
+  return withParameters({ now, before, options }, () => {
     const scheme = schemeOf(requireOptions(options, keys).scheme);
     if (scheme.kind !== "zones") {
       throw new VeladisError("wrong-type", {

@@ -77,7 +77,7 @@ export function classify<const S extends SchemeRef>(
   reading: ReadingRef,
   options: ClassifyOptions<S>,
 ): Judgement<KindOf<S>> {
-  return withParameters(["reading", "options"], () => {
+  return withParameters({ reading, options }, () => {
     const { crestFactor, machine: described, assume, background } = requireOptions(options, keys);
     const readings = readingsOf(reading);
     const scheme: Scheme = schemeOf(options.scheme);

@@ -85,7 +85,7 @@ export function confirmScheme<const S extends SchemeRef>(
   scheme: S,
   confirmations: readonly Confirmation[],
 ): Scheme<KindOf<S>, IdOf<S>> {
-  return withParameters(["scheme", "confirmations"], () => {
+  return withParameters({ scheme, confirmations }, () => {
     const known: Scheme<SchemeKind> = schemeOf(scheme);
     const { placed, places } = placedIn(
       known,

@@ -125,7 +125,7 @@ export function limitPlaces(scheme: Scheme): readonly LimitPlace[] {
  * ```
  */
 export function confirmableLimits(scheme: SchemeRef): readonly ConfirmableLimit[] {
-  return withParameters(["scheme"], () => {
+  return withParameters({ scheme }, () => {
     if (typeof scheme === "string") requireText(scheme, "a scheme", { parameter: "scheme" });
     return limitPlaces(schemeOf(scheme)).map(({ criteria: _, at: __, ...one }) => Object.freeze(one));
   });

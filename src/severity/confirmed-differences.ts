@@ -20,7 +20,7 @@ import { type SchemeRef, schemeOf } from "./scheme-of";
  * ```
  */
 export function confirmedDifferences(schemes: SchemeRef | readonly SchemeRef[]): readonly string[] {
-  return withParameters(["schemes"], () => {
+  return withParameters({ schemes }, () => {
     const list: readonly SchemeRef[] = Array.isArray(schemes) ? schemes : [schemes as SchemeRef];
     const sources = list.flatMap((one): Source[] => limitPlaces(schemeOf(one)).map(({ source }) => source));
     return [

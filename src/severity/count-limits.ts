@@ -52,7 +52,7 @@ function countOf(scheme: Scheme): SchemeCount {
 export function countLimits(
   schemes: readonly Scheme[] = builtInSchemes,
 ): LimitCount & { readonly schemes: readonly SchemeCount[] } {
-  return withParameters(["schemes"], () => {
+  return withParameters({ schemes }, () => {
     const counts = requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf).map(countOf);
     return { ...totals(counts), schemes: counts };
   });

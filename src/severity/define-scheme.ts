@@ -68,7 +68,7 @@ function completed(given: Record<string, unknown>): Record<string, unknown> {
  * ```
  */
 export function defineScheme<const Id extends string, K extends SchemeKind>(input: SchemeInput<K, Id>): Scheme<K, Id> {
-  return withParameters(["input"], () => {
+  return withParameters({ input }, () => {
     const given = plainCopy(requireObject(input, "a scheme with id, kind, standard and classes"), "scheme") as Record<
       string,
       unknown

@@ -70,7 +70,7 @@ const words: Readonly<Record<string, string>> = {
  * ```
  */
 export function zoneWord(kind: SchemeKind, zone: string): string {
-  return withParameters(["kind", "zone"], () => {
+  return withParameters({ kind, zone }, () => {
     requireChoice(kind, schemeKinds, "the kind of a scheme", { parameter: "kind" });
     requireText(zone, "the name of a zone", { parameter: "zone" });
     return kind === "grades" || !Object.hasOwn(words, zone) ? zone : (words[zone] as string);

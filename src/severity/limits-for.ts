@@ -131,7 +131,7 @@ export function placedLimits(
  * ```
  */
 export function limitsFor<const S extends SchemeRef>(options: LimitsForOptions<S>): CriterionLimits<KindOf<S>>[] {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     const scheme: Scheme = schemeOf(requireOptions(options, keys).scheme);
     const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
     return placedLimits(machine, options.as, options.at) as CriterionLimits<KindOf<S>>[];

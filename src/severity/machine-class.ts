@@ -27,7 +27,7 @@ export function conditionOf({ named, by, when }: MachineClass): Condition {
  * ```
  */
 export function conditionText(condition: Condition): string {
-  return withParameters(["condition"], () => {
+  return withParameters({ condition }, () => {
     requireCondition(condition, "the condition");
     return (Object.keys(condition) as Fact[])
       .map((fact) => {

@@ -77,7 +77,7 @@ const notesInWords = /* @__PURE__ */ cached((words) => notesOf(parseMachine(word
  * ```
  */
 export function machineNotes(machine: MachineRef): MachineNotes {
-  return withParameters(["machine"], () => {
+  return withParameters({ machine }, () => {
     return typeof machine === "string" ? notesInWords(machine) : notesOf(machine);
   });
 }

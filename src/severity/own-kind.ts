@@ -101,7 +101,7 @@ function requireFreeKind(name: string, option: string): string {
  * ```
  */
 export function defineMachineKind<const Name extends string>(kind: OwnMachineKind<Name>): OwnMachineKind<Name> {
-  return withParameters(["kind"], () => {
+  return withParameters({ kind }, () => {
     requireKnownOptions(kind, keys, { what: "a part of a kind of machine", form: FORM, place: { parameter: "kind" } });
     const { name, also = [], judgedAs, schemes, facts = {}, source } = kind;
     requireFreeKind(name, "name");

@@ -21,7 +21,7 @@ export const severityPalette = /* @__PURE__ */ Object.freeze(["#e6eef5", "#a9c3d
  * ```
  */
 export function severityColour(at: number, count: number): string {
-  return withParameters(["at", "count"], () => {
+  return withParameters({ at, count }, () => {
     requireFinite(at, "the place of a zone, 0 for the best", { parameter: "at" });
     requirePositive(count, "how many zones there are", { parameter: "count" });
     const last = severityPalette.length - 1;

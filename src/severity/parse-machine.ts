@@ -207,7 +207,7 @@ const read = /* @__PURE__ */ cached((line): Machine => {
  * ```
  */
 export function parseMachine(line: string): Machine {
-  return withParameters(["line"], () => {
+  return withParameters({ line }, () => {
     return read(requireText(line, FORM, { parameter: "line" }));
   });
 }

@@ -33,7 +33,7 @@ const byId: ReadonlyMap<string, Scheme> = /* @__PURE__ */ new Map(
  * ```
  */
 export function schemeById(id: string): Scheme {
-  return withParameters(["id"], () => {
+  return withParameters({ id }, () => {
     const scheme = typeof id === "string" ? byId.get(id.trim().toLowerCase()) : undefined;
     if (scheme !== undefined) return scheme;
     const ids = builtInSchemes.map((one) => one.id);

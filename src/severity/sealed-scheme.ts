@@ -23,7 +23,7 @@ import { sealOf } from "./seal";
  * ```
  */
 export function sealedScheme(input: SchemeInput): string {
-  return withParameters(["input"], () => {
+  return withParameters({ input }, () => {
     const given = requireObject(input, "a scheme with id, kind, standard and classes");
     const scheme = schemeOf(given as unknown as Scheme);
     requireCriterion(scheme);

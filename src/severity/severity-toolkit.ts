@@ -71,7 +71,7 @@ export interface SeverityToolkit<Name extends string> {
  * ```
  */
 export function severityToolkit<const Name extends string>(parts: SeverityToolkitParts<Name>): SeverityToolkit<Name> {
-  return withParameters(["parts"], () => {
+  return withParameters({ parts }, () => {
     const { machineKinds } = requireKnownOptions(
       parts,
       { machineKinds: true },

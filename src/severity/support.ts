@@ -51,7 +51,7 @@ function ruled(natural: number, running: number): "rigid" | "flexible" {
  * ```
  */
 export function supportOf(naturalFrequency: Frequency, excitation: Frequency): "rigid" | "flexible" {
-  return withParameters(["naturalFrequency", "excitation"], () => {
+  return withParameters({ naturalFrequency, excitation }, () => {
     return ruled(hertz(naturalFrequency), hertz(excitation));
   });
 }

@@ -71,7 +71,7 @@ export function requireTimeConstant(detector: LevelDetector): number {
  * ```
  */
 export function detectedLevels(samples: ArrayLike<number>, options: DetectedLevelsOptions): Float64Array {
-  return withParameters(["samples", "options"], () => {
+  return withParameters({ samples, options }, () => {
     const {
       rate,
       detector,

@@ -66,7 +66,7 @@ const MOST = 1e8;
  * ```
  */
 export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     requireGiven(options, "options with running, shock, rate and seconds", { parameter: "options" });
     const { running, phase = 0 } = requireKnownKeys(options, keys, "an option of a shock on running vibration");
     const shock = requireKnownKeys(

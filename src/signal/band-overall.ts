@@ -49,7 +49,7 @@ export function requireBandOf(
  * ```
  */
 export function bandOverall(spectrum: Spectrum, band: Band): BandOverall {
-  return withParameters(["spectrum", "band"], () => {
+  return withParameters({ spectrum, band }, () => {
     const { unit, detector, resolution, values, noiseBandwidth } = requireSpectrum(spectrum);
     const given = requireBandOf(band, spectrum);
     const [first, end] = binsOf(given, resolution);

@@ -81,7 +81,7 @@ const keys: Readonly<Record<keyof BandWaveformOptions, true>> = /* @__PURE__ */ 
  * ```
  */
 export function bandWaveform(samples: Samples, options: BandWaveformOptions): BandWaveform {
-  return withParameters(["samples", "options"], () => {
+  return withParameters({ samples, options }, () => {
     requireKnownOptions(options, keys, {
       what: "an option of a waveform",
       form: "options with rate, unit, band and as",

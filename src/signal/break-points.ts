@@ -51,7 +51,7 @@ function exponentBetween([f1, s1]: BreakPoint, [f2, s2]: BreakPoint): number {
  * ```
  */
 export function profileSlopes(points: readonly BreakPoint[]): number[] {
-  return withParameters(["points"], () => {
+  return withParameters({ points }, () => {
     return requireBreakPoints(points)
       .slice(1)
       .map((point, i) => decibelsPerOctave(exponentBetween(points[i] as BreakPoint, point)));
@@ -70,7 +70,7 @@ export function profileSlopes(points: readonly BreakPoint[]): number[] {
  * ```
  */
 export function profileDensity(points: readonly BreakPoint[], hertz: number): number {
-  return withParameters(["points", "hertz"], () => {
+  return withParameters({ points, hertz }, () => {
     const checked = requireBreakPoints(points);
     const at = requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" });
     const i = checked.findIndex(([f], k) => k > 0 && at <= f);
@@ -100,7 +100,7 @@ export function profileDensity(points: readonly BreakPoint[], hertz: number): nu
  * ```
  */
 export function pointAlong(point: BreakPoint, decibels: number, hertz: number): BreakPoint {
-  return withParameters(["point", "decibels", "hertz"], () => {
+  return withParameters({ point, decibels, hertz }, () => {
     const [f, s] = requireList(point, "a break point as [hertz, density]", { parameter: "point" });
     const ratio =
       requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" }) /

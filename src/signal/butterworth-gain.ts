@@ -36,7 +36,7 @@ export function requireFilterOrder(order: number, least = 1): number {
  * ```
  */
 export function bandPassPowerGain(band: Band, order: number, hertz: number): number {
-  return withParameters(["band", "order", "hertz"], () => {
+  return withParameters({ band, order, hertz }, () => {
     const [low, high] = requireBand(band, Number.POSITIVE_INFINITY, 0);
     return finiteLevel(
       powerGain(

@@ -126,7 +126,7 @@ const keys: Readonly<Record<keyof ButterworthOptions, true>> = /* @__PURE__ */ O
  * ```
  */
 export function butterworth(options: ButterworthOptions): Section[] {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     requireKnownOptions(options, keys, {
       what: "an option of a filter",
       form: "options with kind, order, edges and rate",

@@ -37,7 +37,7 @@ const workedOut: Readonly<Record<string, UnitSymbol>> = {
  * ```
  */
 export function densityUnit(written: string): UnitSymbol {
-  return withParameters(["written"], () => {
+  return withParameters({ written }, () => {
     const plain = requireText(written, FORM, { parameter: "written" })
       .trim()
       .normalize("NFKC")

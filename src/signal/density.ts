@@ -52,7 +52,7 @@ const keys: Readonly<Record<keyof DensityOptions, true>> = /* @__PURE__ */ Objec
  * ```
  */
 export function density(samples: Samples, options: DensityOptions): Density {
-  return withParameters(["samples", "options"], () => {
+  return withParameters({ samples, options }, () => {
     requireKnownOptions(options, keys, { what: "an option of a density", form: "options with rate and unit" });
     const rate = requireSamplingRate(options.rate);
     const squared = sampleUnit(options.unit);
@@ -93,7 +93,7 @@ export function convertDensity(
   unit: DensityUnit,
   options: { readonly lowest?: number } = {},
 ): Density {
-  return withParameters(["density", "unit", "options"], () => {
+  return withParameters({ density, unit, options }, () => {
     const squared = densityUnit(unit);
     const steps = derivativeOrder(requireDensity(density).squared, squared);
     const { resolution } = density;
@@ -126,7 +126,7 @@ export function convertDensity(
  * ```
  */
 export function densityOverall(density: Density, band: Band, as?: AmplitudeType): BandOverall {
-  return withParameters(["density", "band", "as"], () => {
+  return withParameters({ density, band, as }, () => {
     const { squared, quantity, resolution, values } = requireDensity(density);
     const answer = linearType(as ?? `${squared} rms`);
     if (answer.quantity !== quantity || answer.detector !== "rms") {

@@ -86,7 +86,7 @@ const keys: Readonly<Record<keyof DescriptorsOptions, true>> = /* @__PURE__ */ O
  * ```
  */
 export function descriptors(samples: Samples, options: DescriptorsOptions): Descriptors {
-  return withParameters(["samples", "options"], () => {
+  return withParameters({ samples, options }, () => {
     requireKnownOptions(options, keys, { what: "an option of descriptors", form: "options with the unit" });
     const unit = sampleUnit(options.unit);
     const removed = requireTrend(options.detrend ?? "mean");

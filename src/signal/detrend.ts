@@ -57,7 +57,7 @@ export function removeTrend(x: Float64Array, trend: Trend): Float64Array {
  * ```
  */
 export function detrended(samples: Samples, trend: Trend = "mean"): Float64Array {
-  return withParameters(["samples", "trend"], () => {
+  return withParameters({ samples, trend }, () => {
     return finiteLevels(removeTrend(finiteSamples(samples), requireTrend(trend)));
   });
 }

@@ -32,7 +32,7 @@ function beyond(k: number): number {
  * ```
  */
 export function gaussianWithin(sigmas: number): number {
-  return withParameters(["sigmas"], () => {
+  return withParameters({ sigmas }, () => {
     return (
       1 - beyond(requireNonNegative(sigmas, "a number of standard deviations of zero or more", { parameter: "sigmas" }))
     );
@@ -52,7 +52,7 @@ export function gaussianWithin(sigmas: number): number {
  * ```
  */
 export function rayleighBeyond(sigmas: number): number {
-  return withParameters(["sigmas"], () => {
+  return withParameters({ sigmas }, () => {
     return Math.exp(
       -(requireNonNegative(sigmas, "a number of standard deviations of zero or more", { parameter: "sigmas" }) ** 2) /
         2,

@@ -50,7 +50,7 @@ export interface OrderLine {
  * ```
  */
 export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): OrderLine[] {
-  return withParameters(["spectrum", "options"], () => {
+  return withParameters({ spectrum, options }, () => {
     const { within = 0.02, orders = [1, 2, 3, 4] } = requireKnownOptions(
       options,
       { speed: true, orders: true, within: true },

@@ -108,7 +108,7 @@ const keys: Readonly<Record<keyof OverallStreamOptions, true>> = /* @__PURE__ */
  * ```
  */
 export function overallStream(options: OverallStreamOptions): OverallStream {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     requireKnownOptions(options, keys, {
       what: "an option of a running level",
       form: "options with rate, unit, band and as",

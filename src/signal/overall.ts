@@ -63,7 +63,7 @@ const keys: Readonly<Record<keyof OverallOptions, true>> = /* @__PURE__ */ Objec
  * ```
  */
 export function overall(samples: Samples, options: OverallOptions): SpectrumOverall {
-  return withParameters(["samples", "options"], () => {
+  return withParameters({ samples, options }, () => {
     requireKnownOptions(options, keys, {
       what: "an option of an overall level",
       form: "options with rate, unit, band and as",

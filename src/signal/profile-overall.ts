@@ -105,7 +105,7 @@ const keys: Readonly<Record<keyof ProfileOptions, true>> = /* @__PURE__ */ Objec
  * ```
  */
 export function profileOverall(points: readonly BreakPoint[], options: ProfileOptions): ProfileOverall {
-  return withParameters(["points", "options"], () => {
+  return withParameters({ points, options }, () => {
     const checked = requireBreakPoints(points);
     requireKnownOptions(options, keys, { what: "an option of a profile", form: "options with unit and as" });
     const unit = densityUnit(options.unit);

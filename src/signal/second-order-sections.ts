@@ -38,7 +38,7 @@ export function sectionResponse({ b, a }: Section, angle: number): Complex {
  * ```
  */
 export function responseAt(sections: readonly Section[], hertz: number, rate: number): { gain: number; phase: number } {
-  return withParameters(["sections", "hertz", "rate"], () => {
+  return withParameters({ sections, hertz, rate }, () => {
     const angle =
       (2 * Math.PI * requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" })) / requireSamplingRate(rate);
     let re = 1;

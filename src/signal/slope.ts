@@ -17,7 +17,7 @@ const DECIBELS_OF_AN_OCTAVE = 3.010299956639812; // 10 lg(2)
  * ```
  */
 export function decibelsPerOctave(exponent: number): number {
-  return withParameters(["exponent"], () => {
+  return withParameters({ exponent }, () => {
     return requireFinite(
       DECIBELS_OF_AN_OCTAVE * requireFinite(exponent, "a finite exponent", { parameter: "exponent" }),
       "a slope below 1.8e308 dB an octave",
@@ -37,7 +37,7 @@ export function decibelsPerOctave(exponent: number): number {
  * ```
  */
 export function slopeExponent(decibels: number): number {
-  return withParameters(["decibels"], () => {
+  return withParameters({ decibels }, () => {
     return (
       requireFinite(decibels, "a finite slope, in dB an octave", { parameter: "decibels" }) / DECIBELS_OF_AN_OCTAVE
     );

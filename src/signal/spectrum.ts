@@ -60,7 +60,7 @@ function requireSpectrumOptions<Options extends SpectrumOptions>(options: Option
  * ```
  */
 export function spectrumStream(options: SpectrumOptions & { readonly segment: number }): SpectrumStream {
-  return withParameters(["options"], () => {
+  return withParameters({ options }, () => {
     return spectrumOf(requireSpectrumOptions(options), undefined);
   });
 }
@@ -137,7 +137,7 @@ function spectrumOf(
  * ```
  */
 export function spectrum(samples: Samples, options: SpectrumOptions): Spectrum {
-  return withParameters(["samples", "options"], () => {
+  return withParameters({ samples, options }, () => {
     const x = vibrationSamples(samples);
     const segment = requireSpectrumOptions(options).segment ?? x.length;
     const stream = spectrumOf({ ...options, segment }, x.length);

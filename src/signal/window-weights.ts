@@ -19,7 +19,7 @@ const LONGEST = 134_217_728;
  * ```
  */
 export function windowWeights(window: WindowName, length: number): Float64Array {
-  return withParameters(["window", "length"], () => {
+  return withParameters({ window, length }, () => {
     const { terms } = windows[windowName(window)];
     const expected = `a whole number of samples above zero and at most ${LONGEST}`;
     if (!(Number.isInteger(requirePositive(length, expected, { parameter: "length" })) && length <= LONGEST)) {
@@ -56,7 +56,7 @@ export function windowWeights(window: WindowName, length: number): Float64Array 
  * ```
  */
 export function coherentGain(weights: Float64Array): number {
-  return withParameters(["weights"], () => {
+  return withParameters({ weights }, () => {
     const given = finiteSamples(weights);
     return finiteLevel(given.reduce((sum, weight) => sum + weight, 0) / given.length);
   });
@@ -76,7 +76,7 @@ export function coherentGain(weights: Float64Array): number {
  * ```
  */
 export function noiseBandwidth(weights: Float64Array): number {
-  return withParameters(["weights"], () => {
+  return withParameters({ weights }, () => {
     const given = finiteSamples(weights);
     const squares = given.reduce((sum, weight) => sum + weight * weight, 0);
     return finiteLevel(squares / given.length / coherentGain(given) ** 2);

@@ -84,7 +84,7 @@ export type WindowName = keyof typeof windows;
  * ```
  */
 export function windowName(written: string): WindowName {
-  return withParameters(["written"], () => {
+  return withParameters({ written }, () => {
     const plain = (text: string): string => text.toLowerCase().replace(/[\s_-]/g, "");
     const asked = typeof written === "string" ? plain(written) : undefined;
     const found = (Object.entries(windows) as [WindowName, Window][]).find(([name, { spoken }]) =>

@@ -189,7 +189,7 @@ function judgedOf(options: MachinesToSqlOptions, dialect: SqlDialect): Judged {
  * ```
  */
 export function machinesToSql(machines: readonly NamedMachine[], options: MachinesToSqlOptions): MachinesSql {
-  return withParameters(["machines", "options"], () => {
+  return withParameters({ machines, options }, () => {
     const dialect = checkedDialect(options?.dialect);
     const all = checkedMachines(machines);
     const { sql, ...judged } = judgedOf(options, dialect);

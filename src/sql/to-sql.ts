@@ -171,7 +171,7 @@ function atText(at: ToSqlOptions["at"]): string {
  * ```
  */
 export function toSql(from: string, to: string, options: ToSqlOptions): string {
-  return withParameters(["from", "to", "options"], () => {
+  return withParameters({ from, to, options }, () => {
     const dialect = checkedDialect(options?.dialect);
     const { value, isNumber } = operand(options, dialect, keys);
     const [before, after] = [readingType(from), readingType(to)];

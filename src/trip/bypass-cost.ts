@@ -35,7 +35,7 @@ function listed(names: readonly string[]): string {
  * ```
  */
 export function bypassCost(vote: VoteText, bypassed: readonly string[]): BypassCost {
-  return withParameters(["vote", "bypassed"], () => {
+  return withParameters({ vote, bypassed }, () => {
     const parsed = parseVote(vote);
     const names = requireList(bypassed, "a list of the names of the channels that are bypassed", {
       parameter: "bypassed",

@@ -45,7 +45,7 @@ export interface VoteOutcome {
  * ```
  */
 export function parseVote(vote: VoteText): Vote {
-  return withParameters(["vote"], () => {
+  return withParameters({ vote }, () => {
     const parts = typeof vote === "string" ? /^(\d{1,2})oo(\d{1,2})$/.exec(vote.trim().toLowerCase()) : null;
     if (parts === null) {
       throw new VeladisError(vote === undefined ? "missing-option" : "syntax", {
@@ -100,7 +100,7 @@ export function outcomeOf({ needed, of }: Vote, { trip, badForTrip, silent }: Ch
  * ```
  */
 export function voted(vote: VoteText, channels: readonly ChannelVote[], badChannel: BadChannel): VoteOutcome {
-  return withParameters(["vote", "channels", "badChannel"], () => {
+  return withParameters({ vote, channels, badChannel }, () => {
     const parsed = parseVote(vote);
     const bad = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
       parameter: "badChannel",

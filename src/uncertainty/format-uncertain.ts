@@ -72,7 +72,7 @@ function isSkewed({ method, interval: [low, high], value, expanded, type }: Unce
  * ```
  */
 export function formatUncertain(reading: string | Amplitude): string {
-  return withParameters(["reading"], () => {
+  return withParameters({ reading }, () => {
     const known = requireGiven(reading, "a reading", { parameter: "reading" });
     const state = typeof known === "string" ? undefined : known.state;
     return uncertainText(uncertaintyOf(known), isClipped(state) ? ` (${state})` : "");

@@ -186,7 +186,7 @@ export function isStated(text: string): boolean {
  * ```
  */
 export function parseUncertain(reading: string): Amplitude {
-  return withParameters(["reading"], () => {
+  return withParameters({ reading }, () => {
     const given = requireText(reading, FORM, { parameter: "reading" }).trim();
     if (given.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
     const written = withoutBrackets(given);

@@ -33,7 +33,7 @@ function read(reading: string | Amplitude): Amplitude {
  * ```
  */
 export function ratioOf(reading: string | Amplitude, over: string | Amplitude): RatioOf {
-  return withParameters(["reading", "over"], () => {
+  return withParameters({ reading, over }, () => {
     const [first, second] = [read(reading), read(over)];
     if (first.quantity !== second.quantity || first.detector !== second.detector) {
       throw new VeladisError(first.quantity === second.quantity ? "wrong-detector" : "wrong-quantity", {

@@ -28,7 +28,7 @@ const FORM = 'an uncertainty such as "± 5 % (k=2)"';
  * ```
  */
 export function withUncertainty(reading: string | Amplitude, uncertainty: string, name: string): Amplitude {
-  return withParameters(["reading", "uncertainty", "name"], () => {
+  return withParameters({ reading, uncertainty, name }, () => {
     const given = uncertainAmplitude(reading);
     const linear = given.level === undefined ? given : convertAmplitude(given, linearTypeOf(given));
     const stated = statedAlone(requireText(uncertainty, FORM, { parameter: "uncertainty" }));

@@ -98,7 +98,7 @@ function phaseIn(text: string): [phase: number, rest: string, uncertainty?: Unce
  * ```
  */
 export function parseVector(written: string): Vector {
-  return withParameters(["written"], () => {
+  return withParameters({ written }, () => {
     const whole = requireText(written, VECTOR_FORM, { parameter: "written" }).trim();
     if (whole.length > LONGEST) refuse("syntax", VECTOR_FORM, whole);
     const [main = "", ...others] = whole.split(/,(?=\s*(?:probe|direction|slow\s+roll)(?:\s|$))/i);

@@ -36,7 +36,7 @@ const SENSORS: readonly string[] = [
  * ```
  */
 export function shaftAbsolute(relative: string | Vector, casing: string | Vector): VectorAnswer {
-  return withParameters(["relative", "casing"], () => {
+  return withParameters({ relative, casing }, () => {
     const [shaft, housing] = twoVectors(relative, casing);
     if (shaft.amplitude.quantity !== "displacement") {
       throw new VeladisError("wrong-quantity", {

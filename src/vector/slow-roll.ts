@@ -127,7 +127,7 @@ export function slowRollCompensated(
   slowRoll: string | Vector,
   options: SlowRollOptions = {},
 ): VectorAnswer {
-  return withParameters(["reading", "slowRoll", "options"], () => {
+  return withParameters({ reading, slowRoll, options }, () => {
     requireKnownOptions(
       options,
       { limit: true },

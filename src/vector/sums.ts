@@ -51,7 +51,7 @@ function together(one: string | Vector, other: string | Vector, turn: 0 | 180, n
  * ```
  */
 export function differenceOfVectors(from: string | Vector, off: string | Vector): VectorAnswer {
-  return withParameters(["from", "off"], () => {
+  return withParameters({ from, off }, () => {
     return together(from, off, 0);
   });
 }
@@ -70,7 +70,7 @@ export function differenceOfVectors(from: string | Vector, off: string | Vector)
  * ```
  */
 export function sumOfVectors(one: string | Vector, other: string | Vector): VectorAnswer {
-  return withParameters(["one", "other"], () => {
+  return withParameters({ one, other }, () => {
     return together(one, other, 180, "added: the opposite taken off, the angle between them and 180 degrees");
   });
 }

@@ -55,7 +55,7 @@ export function asFoundAsLeft(
     readonly asLeft: KnownCheck["indicated"];
   },
 ): AsFoundAsLeft {
-  return withParameters(["pair"], () => {
+  return withParameters({ pair }, () => {
     const { asFound, asLeft, ...check } = requireKnownOptions(pair, keys, {
       what: "a part of a pair of checks",
       form: "a pair of checks with known level, asFound, asLeft and tolerance",

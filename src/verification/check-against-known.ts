@@ -182,7 +182,7 @@ function shareOf(steps: readonly Step[], known: Amplitude, percent: number): rea
  * ```
  */
 export function checkAgainstKnown(check: KnownCheck): KnownCheckResult {
-  return withParameters(["check"], () => {
+  return withParameters({ check }, () => {
     requireKnownKeys(
       requireGiven(check, "a check with known level, indicated level and tolerance", { parameter: "check" }),
       keys,

@@ -41,7 +41,7 @@ export interface DelayTest {
  * ```
  */
 export function delayTest(set: number, measured: readonly number[], tolerance: string): DelayTest {
-  return withParameters(["set", "measured", "tolerance"], () => {
+  return withParameters({ set, measured, tolerance }, () => {
     requireNonNegative(set, "a set delay of zero or more, in s", { parameter: "set" });
     if (requireList(measured, "a list of measured delays, in s", { parameter: "measured" }).length === 0) {
       throw new VeladisError("missing-option", {

@@ -101,7 +101,7 @@ export function resolutionOf({ resolution }: Shaker, type: string, hertz: number
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: string): ShakerReach {
-  return withParameters(["level", "shaker", "load"], () => {
+  return withParameters({ level, shaker, load }, () => {
     const wanted = exactAmplitude(requireGiven(level, "a level with its frequency", { parameter: "level" }));
     requireKnownKeys(
       requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" }),

@@ -95,7 +95,7 @@ export function tripPointTest(
   steps: readonly SwitchingStep[],
   rest: Rest,
 ): SwitchingPoint {
-  return withParameters(["threshold", "steps", "rest"], () => {
+  return withParameters({ threshold, steps, rest }, () => {
     return switchingPoint(threshold, steps, rest, true);
   });
 }
@@ -120,7 +120,7 @@ export function tripPointTest(
  * ```
  */
 export function resetPointTest(reset: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest): SwitchingPoint {
-  return withParameters(["reset", "steps", "rest"], () => {
+  return withParameters({ reset, steps, rest }, () => {
     return switchingPoint(reset, steps, rest, false);
   });
 }
