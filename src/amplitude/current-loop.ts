@@ -98,7 +98,7 @@ const LIMITS = "loop limits with lowFault < lowest <= 4 mA and 20 mA <= highest 
 /** The limits themselves if they enclose one another. */
 function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
   const { lowFault, lowest, highest, highFault } = requireKnownKeys(
-    requireGiven(limits, LIMITS),
+    requireGiven(limits, LIMITS, { parameter: "limits" }),
     limitKeys,
     "a limit of a loop",
   );
@@ -145,6 +145,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
       throw new VeladisError("syntax", {
         expected: FORM,
         received: shown(range),
+        parameter: "range",
       });
     }
     const full = parseAmplitude(end);
@@ -156,6 +157,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
       throw new VeladisError("out-of-range", {
         expected: `${FORM}, rising and linear`,
         received: shown(range),
+        parameter: "range",
       });
     }
     const { lowFault, lowest, highest, highFault } = requireLimits(limits);
@@ -163,7 +165,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
       current < 4 ? "below range" : current > highest ? "above range" : "in range";
     return Object.freeze({
       reading(milliamperes: number, as: ReadingTypeText = type, options?: ConvertOptions): LoopReading {
-        const current = requireFinite(milliamperes, "a loop current in mA");
+        const current = requireFinite(milliamperes, "a loop current in mA", { parameter: "milliamperes" });
         if (current <= raised(lowFault) || raised(current) >= highFault) {
           throw new VeladisError("sensor-fault", {
             expected: `a loop current between ${lowFault} and ${highFault} mA, at and beyond which the loop has failed`,
@@ -209,7 +211,9 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
         return Object.freeze({ milliamperes, state, assumed: way.assumed, history });
       },
       percent(milliamperes: number): number {
-        return finiteResult(((requireFinite(milliamperes, "a loop current in mA") - 4) / 16) * 100);
+        return finiteResult(
+          ((requireFinite(milliamperes, "a loop current in mA", { parameter: "milliamperes" }) - 4) / 16) * 100,
+        );
       },
     });
   });

@@ -9,7 +9,10 @@ const FORM = 'a reading such as "3 mil pp"';
 
 /** Two readings of one quantity and detector, in the unit of the first. */
 function alike(from: string | Amplitude, off: string | Amplitude): [ConvertedAmplitude, ConvertedAmplitude] {
-  const [first, second] = [amplitudeOf(requireGiven(from, FORM)), amplitudeOf(requireGiven(off, FORM))];
+  const [first, second] = [
+    amplitudeOf(requireGiven(from, FORM, { parameter: "from" })),
+    amplitudeOf(requireGiven(off, FORM, { parameter: "off" })),
+  ];
   if (first.quantity !== second.quantity || first.detector !== second.detector) {
     throw new VeladisError(first.quantity === second.quantity ? "wrong-detector" : "wrong-quantity", {
       expected: "two readings of one quantity by one detector, to take one off the other",

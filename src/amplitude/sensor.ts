@@ -94,7 +94,7 @@ export function sensor(sensitivity: string): Sensor {
     const written = requireText(sensitivity, FORM, { parameter: "sensitivity" }).trim();
     const [number, rest] = splitNumeral(written);
     if (number === "" || rest === "" || written.length > 80) {
-      throw new VeladisError("syntax", { expected: FORM, received: shown(sensitivity) });
+      throw new VeladisError("syntax", { expected: FORM, received: shown(sensitivity), parameter: "sensitivity" });
     }
     const scale = requirePositive(parseNumeral(number), "a sensitivity above zero");
     const own = sensitivityUnits(rest);

@@ -24,7 +24,7 @@ export function sineFrequency(one: string | Amplitude, other: string | Amplitude
   const [first, second] = Object.entries({ one, other }).map(([parameter, reading]) =>
     inPlace({ parameter }, () => {
       const amplitude = amplitudeOf(reading);
-      requirePositive(amplitude.value, WHAT);
+      requirePositive(amplitude.value, WHAT, { option: "value" });
       return amplitude;
     }),
   ) as [Amplitude, Amplitude];

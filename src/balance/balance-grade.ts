@@ -36,6 +36,7 @@ export function balanceGrade(grade: string | number): number {
       throw new VeladisError("syntax", {
         expected: 'a balance grade such as "G 6.3"',
         received: shown(grade),
+        parameter: "grade",
         allowed: balanceGrades.map((one) => `G ${one}`),
       });
     }

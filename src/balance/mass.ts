@@ -35,7 +35,11 @@ function unitIn<Table extends Record<string, Ratio>>(table: Table, symbol: strin
   // the micro sign is normalised to the Greek letter
   const plain = symbol.normalize("NFKC").replace("μ", "u");
   if (Object.hasOwn(table, plain)) return table[plain] as Ratio;
-  throw new VeladisError("unknown-unit", { expected: what, received: shown(symbol), allowed: Object.keys(table) });
+  throw new VeladisError("unknown-unit", {
+    expected: what,
+    received: shown(symbol),
+    allowed: Object.keys(table),
+  });
 }
 
 function split(written: string, form: string): [number, string] {
@@ -67,11 +71,12 @@ export function metres(distance: string): number {
 const UNIT = 'a unit of unbalance, mass times distance, such as "g·mm" or "oz·in"';
 
 function unbalanceUnit(unit: string): Ratio {
-  const parts = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(requireText(unit, UNIT));
+  const parts = /^([a-z]+)[\s·.*⋅-]*([a-zµμ]+)$/i.exec(requireText(unit, UNIT, { parameter: "unit" }));
   if (parts === null) {
     throw new VeladisError("unknown-unit", {
       expected: UNIT,
       received: shown(unit),
+      parameter: "unit",
     });
   }
   const [mass, distance] = parts.slice(1) as [string, string];

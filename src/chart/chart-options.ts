@@ -41,7 +41,10 @@ export function requireTheme({ theme = "auto" }: ChartOptions): ChartTheme {
 export function textOrDefault(given: string | undefined, usual: string, what: string): string {
   if (given === undefined) return usual;
   if (typeof given === "string" && given.length <= 10_000) return given;
-  throw new VeladisError("wrong-type", { expected: `${what} of up to 10 000 letters`, received: shown(given) });
+  throw new VeladisError("wrong-type", {
+    expected: `${what} of up to 10 000 letters`,
+    received: shown(given),
+  });
 }
 
 /** What every chart but one without a height of its own can be told. */

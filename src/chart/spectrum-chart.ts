@@ -75,7 +75,11 @@ function linesOf({ spectrum, frequency, frequencyScale }: SpectrumChartOptions):
   requireText(unit, "the unit of a spectrum", { option: "unit" });
   if (detector !== undefined) requireText(detector, "the detector of a spectrum", { option: "detector" });
   if (!(Array.isArray(values) || ArrayBuffer.isView(values))) {
-    throw new VeladisError("wrong-type", { expected: "the lines of a spectrum", received: shown(values) });
+    throw new VeladisError("wrong-type", {
+      expected: "the lines of a spectrum",
+      received: shown(values),
+      option: "values",
+    });
   }
   requirePositive(resolution, "a spacing of the lines above zero, in Hz", { option: "resolution" });
   const all = Array.from(

@@ -103,7 +103,10 @@ export function tripTimeline(options: TripTimelineOptions): string {
     );
     requirePositive(dt, "a time between levels above zero, in s", { option: "dt" });
     if (!(levels?.length >= 1 && levels.length <= 200_000)) {
-      throw new VeladisError("out-of-range", { expected: "1 to 200 000 levels", received: shown(levels?.length) });
+      throw new VeladisError("out-of-range", {
+        expected: "1 to 200 000 levels",
+        received: shown(levels?.length),
+      });
     }
     const run = {
       ...(as && { as }),

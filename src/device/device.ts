@@ -34,7 +34,9 @@ export function requireRounding(rounds: (typeof roundings)[number]): (typeof rou
 
 /** The device itself if it is one, without a key that no device has. */
 export function requireDevice(device: Device): Device {
-  requireGiven(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it');
+  requireGiven(device, 'a device such as { step: "0.1 mm/s rms" }; {} where nothing is known of it', {
+    parameter: "device",
+  });
   if (device.band !== undefined)
     requireGiven(device.band, 'a band such as { lowest: "10 Hz", highest: "1 kHz" }', { option: "band" });
   if (device.rounds !== undefined) requireRounding(device.rounds);

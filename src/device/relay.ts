@@ -27,7 +27,9 @@ export interface RelayStatus {
 
 /** Whether a set output stays, checked: it has no default. */
 export function requireLatching(latching: boolean): boolean {
-  return requireBoolean(latching, "latching: whether a set output stays until it is reset by hand");
+  return requireBoolean(latching, "latching: whether a set output stays until it is reset by hand", {
+    parameter: "latching",
+  });
 }
 
 /** The position of a contact, checked. */

@@ -70,6 +70,7 @@ export function thresholdOf({ threshold }: Pick<ChannelSettings, "threshold">): 
   throw new VeladisError(typeof threshold === "number" ? "missing-unit" : "missing-option", {
     expected: 'a threshold with unit and detector, such as "9 mm/s rms"',
     received: shown(threshold),
+    option: "threshold",
   });
 }
 
@@ -79,6 +80,7 @@ export function resetLevel(threshold: Amplitude, hysteresis: string): ConvertedA
     throw new VeladisError("missing-option", {
       expected: 'a hysteresis such as "8 %" or "0.4 mm/s rms"; "0 %" for none',
       received: shown(hysteresis),
+      parameter: "hysteresis",
     });
   }
   const below = amountAmplitude(hysteresis, threshold);
@@ -87,6 +89,7 @@ export function resetLevel(threshold: Amplitude, hysteresis: string): ConvertedA
   throw new VeladisError("out-of-range", {
     expected: "a hysteresis smaller than the threshold, or the output could never clear",
     received: shown(hysteresis),
+    parameter: "hysteresis",
   });
 }
 

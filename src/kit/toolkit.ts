@@ -83,6 +83,7 @@ function way(from: OwnParsed, to: OwnParsed, options: ConvertOptions | undefined
     throw new VeladisError("not-a-sine", {
       expected: "no crest factor for a detector of your own, which is related to others by its reading of a sine alone",
       received: shown(crestFactor),
+      option: "crestFactor",
     });
   }
   const both: Pair = pair(from, to);

@@ -129,13 +129,18 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       throw new VeladisError("out-of-range", {
         expected: 'a linear unit for the baseline, such as "mm/s rms", since levels have no mean',
         received: shown(options.as),
+        option: "as",
       });
     }
     requirePositive(enough, "how many readings are enough, above zero", { option: "enough" });
     if (
       !(requireFinite(percentile, "a percentile from 0 to 100", { option: "percentile" }) >= 0 && percentile <= 100)
     ) {
-      throw new VeladisError("out-of-range", { expected: "a percentile from 0 to 100", received: shown(percentile) });
+      throw new VeladisError("out-of-range", {
+        expected: "a percentile from 0 to 100",
+        received: shown(percentile),
+        option: "percentile",
+      });
     }
     const { values, assumed, crestFactor, hertz, states: all, uncertain } = baselineReadings(readings, as, at);
     const steady = steadyOf(values.length, options);

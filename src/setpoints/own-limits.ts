@@ -25,7 +25,7 @@ const keys: Readonly<Record<keyof OwnLimits, true>> = /* @__PURE__ */ Object.fre
 
 /** Limits of the maker or the site, in the type of the setpoints. */
 export function limitsOfSite(own: OwnLimits, type: string, hertz: number | undefined): SetpointLimits {
-  requireGiven(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }');
+  requireGiven(own, 'limits such as { "B/C": "4.5 mm/s rms", "C/D": "7.1 mm/s rms", source: "maker" }', {});
   requireKnownKeys(own, keys, "a limit of the site");
   const source: Source = {
     title: requireText(own.source, "the source of the limits, as text", { option: "source" }),

@@ -55,7 +55,11 @@ const sensorKeys: Readonly<Record<keyof SensorLimits, true>> = /* @__PURE__ */ O
 
 /** The request itself, without a key that no request has, and what it left out. */
 export function requireRequest(request: ProposalRequest) {
-  const { sensor = {}, device = {}, k = 3 } = requireGiven(request, "a request with baseline, and scheme or limits");
+  const {
+    sensor = {},
+    device = {},
+    k = 3,
+  } = requireGiven(request, "a request with baseline, and scheme or limits", { parameter: "request" });
   requireKnownKeys(request, keys, "a part of a request for setpoints");
   if (request.rule !== undefined) {
     requireChoice(request.rule, ["api shaft"], "a rule for setpoints", { option: "rule" });

@@ -132,7 +132,10 @@ export function admittedMachines(
   assume: Assume,
   schemes?: readonly SchemeRef[],
 ): AdmittedMachines {
-  const found = schemes === undefined ? ofBuiltIn : rememberedOf(requireList(schemes, "schemes as a list"));
+  const found =
+    schemes === undefined
+      ? ofBuiltIn
+      : rememberedOf(requireList(schemes, "schemes as a list", { parameter: "schemes" }));
   if (found === undefined) return machinesAt((schemes as readonly SchemeRef[]).map(schemeOf), ref, place, assume);
   if (typeof ref === "string") return found(`${place}\n${assume}\nwords\n${ref}`);
   machineFacts(ref);

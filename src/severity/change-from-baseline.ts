@@ -165,6 +165,7 @@ export function changeFromBaseline(
       throw new VeladisError("wrong-type", {
         expected: "a scheme with a limit B/C, since the criterion is a quarter of zone B's upper limit",
         received: shown(scheme.id),
+        option: "id",
       });
     }
     const as = writtenIn(reading);

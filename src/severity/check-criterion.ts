@@ -52,6 +52,7 @@ function requireSource(given: unknown, where: string): void {
     throw new VeladisError("unknown-option", {
       expected: `${where}: ${signed} only in a source that is confirmed`,
       received: shown(source.provenance),
+      option: "provenance",
     });
   }
   if (source.disputed !== undefined) {
@@ -85,7 +86,7 @@ export function requireCriterionBand(given: unknown, where: string): void {
 /** A limit as numbers to compare: what it grows with, and where it stops. */
 function comparable(limit: unknown, where: string): [number, number] {
   if (typeof limit === "number")
-    return [requirePositive(limit, `${where}: a limit above zero`), Number.POSITIVE_INFINITY];
+    return [requirePositive(limit, `${where}: a limit above zero`, { parameter: "limit" }), Number.POSITIVE_INFINITY];
   const law = requireObject(
     limit,
     `${where}: a number, null, or a law of speed such as { rootOf: 12000, atMost: 1 }`,

@@ -29,9 +29,9 @@ export function checkedNames(scheme: Record<string, unknown>): readonly string[]
       received: shown(kind),
     });
   }
-  const grades = requireList(scheme.grades, "grades: a list of two names or more, best first").map((grade) =>
-    requireText(grade as string, "the name of a grade"),
-  );
+  const grades = requireList(scheme.grades, "grades: a list of two names or more, best first", {
+    option: "grades",
+  }).map((grade) => requireText(grade as string, "the name of a grade"));
   // an object sorts names such as "11" before all others, whatever the order they were given in
   const plain = grades.every((grade) => !/^\d+$/.test(grade));
   if (plain && grades.length > 1 && new Set(grades).size === grades.length) return grades.slice(0, -1);
@@ -47,7 +47,7 @@ export function requireClassParts(given: unknown, names: readonly string[], wher
   for (const part of ["named", "by", "when", "within"] as const)
     if (one[part] !== undefined) requireCondition(one[part], `${part} of ${where}`);
   if (one.note !== undefined) requireText(one.note as string, `${where}: a note, as text`, { option: "note" });
-  const criteria = requireList(one.criteria, `${where}: a list of one criterion or more`);
+  const criteria = requireList(one.criteria, `${where}: a list of one criterion or more`, { option: "criteria" });
   criteria.forEach((criterion, i) => {
     requireCriterionParts(criterion, names, `criterion ${i + 1} of ${where}`);
   });

@@ -35,6 +35,7 @@ function inRow({ row }: Confirmation, places: readonly LimitPlace[], at: string)
   throw new VeladisError("unknown-option", {
     expected: `${at}: a row of the table`,
     received: shown(row),
+    option: "row",
     didYouMean: nearRows(row, rows),
     allowed: rows,
   });
@@ -69,6 +70,7 @@ export function confirmedPlace(
     throw new VeladisError("unknown-option", {
       expected: `${at}: the edition of the scheme, since another edition is another table`,
       received: shown(one.edition),
+      option: "edition",
       allowed: [edition],
     });
   }

@@ -103,6 +103,7 @@ export function checkedConfirmation(given: unknown, place: string): Confirmation
     throw new VeladisError("wrong-type", {
       expected: `${place}: reread, true where the page was read again, else left out`,
       received: dataText(one.reread),
+      option: "reread",
     });
   }
   if (one.shipped !== undefined)

@@ -8,7 +8,7 @@ import { builtInSchemes } from "./schemes/index";
 /** Schemes by their ids, in lower case. */
 function byOwnId(schemes: readonly SchemeRef[]): ReadonlyMap<string, Scheme> {
   const byId = new Map<string, Scheme>();
-  for (const scheme of requireList(schemes, "schemes as a list").map(schemeOf)) {
+  for (const scheme of requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf)) {
     const id = scheme.id.trim().toLowerCase();
     if (byId.has(id)) {
       throw new VeladisError("out-of-range", { expected: "schemes with an id each", received: `${shown(id)} twice` });

@@ -76,7 +76,7 @@ export function defineScheme<const Id extends string, K extends SchemeKind>(inpu
     const scheme = completed(given);
     requireSchemeParts(scheme);
     const names = checkedNames(scheme);
-    requireList(given.classes, "classes: a list of one or more").forEach((one, i) => {
+    requireList(given.classes, "classes: a list of one or more", { option: "classes" }).forEach((one, i) => {
       requireClassParts(one, names, `class ${i + 1}`);
     });
     const own = scheme as unknown as Scheme<K, Id>;

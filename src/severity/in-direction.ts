@@ -80,5 +80,6 @@ export function towards(machine: Machine, direction: Direction | undefined): Mac
   throw new VeladisError("out-of-range", {
     expected: `a point in the ${machine.direction} direction, which is told of the reading`,
     received: shown(direction),
+    parameter: "direction",
   });
 }

@@ -34,7 +34,10 @@ export interface MachineNotes {
 
 function wordOf(one: NotUnderstood): NotUnderstood {
   if (typeof one !== "object" || one === null) {
-    throw new VeladisError("wrong-type", { expected: "a word with the nearest known ones", received: shown(one) });
+    throw new VeladisError("wrong-type", {
+      expected: "a word with the nearest known ones",
+      received: shown(one),
+    });
   }
   const word = requireText(one.word, "a word that is not understood", { option: "word" });
   const didYouMean = requireList(one.didYouMean, "the nearest known words as a list", { option: "didYouMean" }).map(
@@ -44,7 +47,9 @@ function wordOf(one: NotUnderstood): NotUnderstood {
 }
 
 function notesOf(machine: Machine): MachineNotes {
-  const { assumedFacts = [], notUnderstood = [] } = requireGiven(machine, 'a machine such as { type: "pump" }');
+  const { assumedFacts = [], notUnderstood = [] } = requireGiven(machine, 'a machine such as { type: "pump" }', {
+    parameter: "machine",
+  });
   const told = machine.application === undefined ? undefined : toldCategory(knownFacts(machine));
   return Object.freeze({
     assumedFacts: Object.freeze([

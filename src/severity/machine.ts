@@ -114,7 +114,10 @@ function findMachineType(name: string): MachineType | undefined {
 
 function labelOf(fact: TextFact, given: unknown): string {
   if (typeof given !== "string" && !Number.isFinite(given)) {
-    throw new VeladisError("wrong-type", { expected: `${facts[fact].ask}, as text`, received: shown(given) });
+    throw new VeladisError("wrong-type", {
+      expected: `${facts[fact].ask}, as text`,
+      received: shown(given),
+    });
   }
   const label = String(given).trim();
   // apart from the others: who asks for no application takes none of them along
@@ -215,6 +218,7 @@ export function knownFacts(machine: Machine): KnownFacts {
     throw new VeladisError("wrong-type", {
       expected: 'a machine such as { type: "pump", power: "90 kW", support: "rigid" }',
       received: shown(machine),
+      parameter: "machine",
     });
   }
   const known: { [F in Fact]?: number | string | readonly [number, number] } = {};

@@ -129,7 +129,7 @@ function partOf(written: string, parted: string): Part {
  */
 export function parsePoints(text: string): readonly PointReading[] {
   return withParameters({ text }, () => {
-    const written = requireText(text, FORM, { parameter: "text" });
+    const written = requireText(text, FORM);
     if (written.length > LONGEST_POINTS) {
       refuse("syntax", `points with their readings in ${LONGEST_POINTS} characters or fewer`, written.slice(0, 200));
     }

@@ -40,6 +40,7 @@ export function schemeById(id: string): Scheme {
     throw new VeladisError(typeof id === "string" ? "unknown-option" : "wrong-type", {
       expected: "the id of a built-in scheme",
       received: shown(id),
+      parameter: "id",
       didYouMean: typeof id === "string" ? idsNear(id.slice(0, 100), ids) : [],
       allowed: ids,
     });
@@ -88,11 +89,13 @@ function requireOwnId(scheme: Scheme): Scheme {
       throw new VeladisError("out-of-range", {
         expected: `limits confirmed of the table ${scheme.id} as this version has it; it is another since they were stored: confirm them anew from your file of confirmations`,
         received: shown(scheme.id),
+        option: "id",
       });
     }
     throw new VeladisError("out-of-range", {
       expected: "an id of its own for a scheme: choose another id than that of a built-in scheme",
       received: shown(scheme.id),
+      option: "id",
     });
   }
   const claimed = builtIn === undefined ? claimedTable(scheme, builtInSchemes) : undefined;

@@ -89,5 +89,6 @@ function withComputed(known: KnownFacts): KnownFacts {
   throw new VeladisError("out-of-range", {
     expected: `a ${computed} support, since the natural frequency is ${computed === "rigid" ? "" : "not "}25 % above the running frequency`,
     received: shown(support),
+    option: "support",
   });
 }

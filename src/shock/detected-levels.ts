@@ -45,6 +45,7 @@ export function requireTimeConstant(detector: LevelDetector): number {
   throw new VeladisError(detector === undefined ? "missing-option" : "unknown-option", {
     expected: 'a detector such as { kind: "rms", averaging: 1 } or { kind: "peak", decay: 2 }',
     received: shown((detector as { kind?: unknown } | undefined)?.kind),
+    option: "kind",
     allowed: ["rms", "peak"],
   });
 }

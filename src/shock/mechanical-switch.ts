@@ -108,6 +108,7 @@ export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOpt
       throw new VeladisError("wrong-quantity", {
         expected: "a severity limit in velocity or displacement",
         received: shown(limit),
+        option: "limit",
       });
     }
     if (level !== null) requirePositive(level.value, "a limit above zero", { option: "value" });

@@ -129,12 +129,14 @@ export function shockImmunity(
       throw new VeladisError("missing-frequency", {
         expected: RUNNING,
         received: shown(running),
+        parameter: "running",
       });
     }
     if (threshold.quantity === "displacement") {
       throw new VeladisError("wrong-quantity", {
         expected: "a threshold in acceleration or velocity, which a shock reaches",
         received: shown(rules.type),
+        option: "type",
       });
     }
     const tau = requireTimeConstant(settings.detector);
@@ -153,6 +155,7 @@ export function shockImmunity(
       throw new VeladisError("out-of-range", {
         expected: "running vibration below the threshold and below what the on-delay starts over at",
         received: shown(running),
+        parameter: "running",
       });
     }
     // all is held to sense before any of it is searched, which takes a while

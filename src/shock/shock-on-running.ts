@@ -81,12 +81,14 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
       throw new VeladisError("missing-frequency", {
         expected: 'running vibration with its frequency, such as "2.6 mm/s rms at 1485 r/min"',
         received: shown(running),
+        option: "running",
       });
     }
     if (pulse.quantity !== "acceleration" || pulse.detector !== "pk") {
       throw new VeladisError("wrong-quantity", {
         expected: 'the peak of a shock as acceleration, such as "20 g pk"',
         received: shown(shock.peak),
+        option: "peak",
       });
     }
     const amplitude = convertAmplitude(reading, "m/s2 pk").value;

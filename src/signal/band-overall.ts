@@ -28,6 +28,7 @@ export function requireBandOf(
   throw new VeladisError("out-of-range", {
     expected: `a band that begins at ${lowest} Hz or above, from where on lines are given`,
     received: `${shown(checked[0])} Hz`,
+    parameter: "band",
   });
 }
 

@@ -10,7 +10,11 @@ import type { Samples } from "./samples";
 /** Points to a sample, if it is a number of them. */
 export function requireOversampling(over: number): number {
   if (Number.isInteger(over) && over >= 1 && over <= 64) return over;
-  throw new VeladisError("out-of-range", { expected: "1 to 64 points for each sample", received: shown(over) });
+  throw new VeladisError("out-of-range", {
+    expected: "1 to 64 points for each sample",
+    received: shown(over),
+    parameter: "over",
+  });
 }
 
 /** Points of the longest waveform that is made finer than its record. */
@@ -87,7 +91,7 @@ export function bandWaveform(samples: Samples, options: BandWaveformOptions): Ba
       form: "options with rate, unit, band and as",
     });
     const from = sampleUnit(options.unit);
-    const unit = sampleUnit(options.as);
+    const unit = sampleUnit(options.as, "as");
     const over = requireOversampling(options.oversample ?? 1);
     const steps = derivativeOrder(from, unit);
     const { rate, band, edges, order, detrend } = options;

@@ -15,19 +15,26 @@ export function requireBreakPoints(points: readonly BreakPoint[]): readonly Brea
     throw new VeladisError("wrong-type", {
       expected: "a list of break points such as [[10, 0.01], [100, 0.1]], frequency in Hz and density",
       received: Array.isArray(points) ? dataText(points) : shown(points),
+      parameter: "points",
     });
   }
   if (points.length < 2) {
-    throw new VeladisError("missing-fact", { expected: "two break points or more", received: `${points.length}` });
+    throw new VeladisError("missing-fact", {
+      expected: "two break points or more",
+      received: `${points.length}`,
+      parameter: "points",
+    });
   }
   points.forEach(([hertz, density], i) => {
-    requirePositive(hertz, `a frequency above zero at break point ${i}, in Hz`);
-    requirePositive(density, `a density above zero at break point ${i}`);
+    const place = { parameter: "points", index: i };
+    requirePositive(hertz, `a frequency above zero at break point ${i}, in Hz`, place);
+    requirePositive(density, `a density above zero at break point ${i}`, place);
     const before = points[i - 1]?.[0];
     if (before !== undefined && !(hertz > before)) {
       throw new VeladisError("out-of-range", {
         expected: `a frequency above ${before} Hz at break point ${i}, since frequencies rise`,
         received: `${hertz} Hz`,
+        ...place,
       });
     }
   });
@@ -104,11 +111,12 @@ export function pointAlong(point: BreakPoint, decibels: number, hertz: number): 
     const [f, s] = requireList(point, "a break point as [hertz, density]", { parameter: "point" });
     const ratio =
       requirePositive(hertz, "a frequency above zero, in Hz", { parameter: "hertz" }) /
-      requirePositive(f as number, "a frequency above zero, in Hz");
+      requirePositive(f as number, "a frequency above zero, in Hz", { parameter: "point", index: 0 });
     return [
       hertz,
       requirePositive(
-        requirePositive(s as number, "a density above zero") * ratio ** slopeExponent(decibels),
+        requirePositive(s as number, "a density above zero", { parameter: "point", index: 1 }) *
+          ratio ** slopeExponent(decibels),
         "a density above zero",
       ),
     ];

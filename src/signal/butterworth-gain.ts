@@ -18,6 +18,7 @@ export function requireFilterOrder(order: number, least = 1): number {
   throw new VeladisError("out-of-range", {
     expected: `a filter order from ${least} to 12`,
     received: shown(order),
+    parameter: "order",
   });
 }
 

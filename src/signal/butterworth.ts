@@ -96,6 +96,7 @@ function refuseEdges({ kind, edges, rate }: Omit<ButterworthOptions, "order">): 
   throw new VeladisError("out-of-range", {
     expected: `${kind === "band-pass" ? "two rising edges" : "one edge"} above 0 and below ${rate / 2} Hz, half the sampling rate`,
     received: Array.isArray(edges) ? edges.slice(0, 3).map(shown).join(" and ") || "nothing" : shown(edges),
+    option: "edges",
   });
 }
 

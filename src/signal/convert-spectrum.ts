@@ -1,4 +1,4 @@
-import { withParameters } from "../core/index";
+import { inPlace, withParameters } from "../core/index";
 import { sineRatio } from "../detectors/index";
 import { type AmplitudeType, linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -32,7 +32,7 @@ export interface ConvertSpectrumOptions {
  */
 export function convertSpectrum(spectrum: Spectrum, to: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
   return withParameters({ spectrum, to, options }, () => {
-    const { unit, detector, quantity } = linearType(to);
+    const { unit, detector, quantity } = inPlace({ parameter: "to" }, () => linearType(to));
     const { resolution } = requireSpectrum(spectrum);
     const steps = derivativeOrder(spectrum.unit, unit);
     const lowest = Math.max(spectrum.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));

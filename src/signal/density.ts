@@ -1,4 +1,4 @@
-import { requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { type AmplitudeType, linearType } from "../reading/index";
 import { derivativeOrder, type UnitSpelling, unitFactor, units } from "../units/index";
 import { type Band, binsOf } from "./band";
@@ -94,7 +94,7 @@ export function convertDensity(
   options: { readonly lowest?: number } = {},
 ): Density {
   return withParameters({ density, unit, options }, () => {
-    const squared = densityUnit(unit);
+    const squared = inPlace({ parameter: "unit" }, () => densityUnit(unit));
     const steps = derivativeOrder(requireDensity(density).squared, squared);
     const { resolution } = density;
     const lowest = Math.max(density.lowest, lowestFrequency(requireConversion(options).lowest, steps, resolution));
@@ -133,6 +133,7 @@ export function densityOverall(density: Density, band: Band, as?: AmplitudeType)
       throw new VeladisError("wrong-quantity", {
         expected: `an RMS value of ${quantity}; use convertDensity for another quantity`,
         received: shown(as),
+        parameter: "as",
       });
     }
     const inside = requireBandOf(band, density);

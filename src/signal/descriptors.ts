@@ -110,7 +110,11 @@ export function descriptors(samples: Samples, options: DescriptorsOptions): Desc
     const rms = by("rms");
     const peak = by("pk");
     if (!(finiteLevel(rms.value) > 0)) {
-      throw new VeladisError("sensor-fault", { expected: "a signal that vibrates", received: "nothing but its trend" });
+      throw new VeladisError("sensor-fault", {
+        expected: "a signal that vibrates",
+        received: "nothing but its trend",
+        parameter: "samples",
+      });
     }
     return Object.freeze({
       unit,

@@ -14,7 +14,7 @@ export type Trend = keyof typeof trends;
 
 /** The name of a trend, if it is one. */
 export function requireTrend(name: string): Trend {
-  return requireChoice(name, Object.keys(trends) as Trend[], "what to take off the record", { option: "trend" });
+  return requireChoice(name, Object.keys(trends) as Trend[], "what to take off the record", { parameter: "detrend" });
 }
 
 /** Mean of the record, and slope a sample of its line of least squares. */

@@ -61,6 +61,7 @@ export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): Orde
       throw new VeladisError("out-of-range", {
         expected: "a part of an order from 0 to below 0.5",
         received: shown(within),
+        option: "within",
       });
     }
     const { resolution, rate } = requireSpectrum(spectrum);

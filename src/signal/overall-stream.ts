@@ -61,6 +61,7 @@ function readingOfSums(detector: Detector): NonNullable<DetectorFacts["ofSums"]>
   throw new VeladisError("unknown-detector", {
     expected: "a detector that can read a signal that is not held",
     received: shown(detector),
+    parameter: "detector",
     allowed: Object.entries(detectorFacts).flatMap(([symbol, facts]) => (facts.ofSums ? [symbol] : [])),
   });
 }

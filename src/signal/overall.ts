@@ -1,4 +1,4 @@
-import { requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireKnownOptions, shown, VeladisError, withParameters } from "../core/index";
 import { detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -72,10 +72,11 @@ export function overall(samples: Samples, options: OverallOptions): SpectrumOver
     const answer = linearType(options.as);
     const over = requireOversampling(options.oversample ?? 1);
     const { detector } = answer;
-    if (detector !== "rms" && windowName(options.window ?? "rectangular") !== "rectangular") {
+    if (detector !== "rms" && inPlace(WINDOW, () => windowName(options.window ?? "rectangular")) !== "rectangular") {
       throw new VeladisError("unknown-option", {
         expected: "a rectangular window for anything but an RMS value, since others change the waveform",
         received: shown(options.window),
+        option: "window",
         allowed: ["rectangular"],
       });
     }
@@ -93,3 +94,4 @@ export function overall(samples: Samples, options: OverallOptions): SpectrumOver
     });
   });
 }
+const WINDOW = { option: "window" };

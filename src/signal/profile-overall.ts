@@ -1,4 +1,4 @@
-import { requireKnownOptions, requirePositive, shown, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireKnownOptions, requirePositive, shown, VeladisError, withParameters } from "../core/index";
 import {
   type Amplitude,
   type AmplitudeType,
@@ -108,12 +108,13 @@ export function profileOverall(points: readonly BreakPoint[], options: ProfileOp
   return withParameters({ points, options }, () => {
     const checked = requireBreakPoints(points);
     requireKnownOptions(options, keys, { what: "an option of a profile", form: "options with unit and as" });
-    const unit = densityUnit(options.unit);
+    const unit = inPlace({ option: "unit" }, () => densityUnit(options.unit));
     const answer = linearType(options.as);
     if (answer.detector !== "rms") {
       throw new VeladisError("unknown-detector", {
         expected: "an RMS value; its peak is given beside it",
         received: shown(options.as),
+        option: "as",
         allowed: ["rms"],
       });
     }

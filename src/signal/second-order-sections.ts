@@ -43,16 +43,17 @@ export function responseAt(sections: readonly Section[], hertz: number, rate: nu
       (2 * Math.PI * requireFinite(hertz, "a frequency in Hz", { parameter: "hertz" })) / requireSamplingRate(rate);
     let re = 1;
     let im = 0;
-    for (const section of requireList(sections, "second-order sections as a list", { parameter: "sections" })) {
-      for (const part of [
-        ...requireList(section.b, "b of a section", { option: "b" }),
-        ...requireList(section.a, "a of a section", { option: "a" }),
-      ]) {
-        requireFinite(part, "a coefficient of a section");
+    const parameter = "sections";
+    requireList(sections, "second-order sections as a list", { parameter }).forEach((section, index) => {
+      for (const option of ["b", "a"] as const) {
+        const place = { parameter, index, option };
+        for (const part of requireList(section[option], `${option} of a section`, place)) {
+          requireFinite(part, "a coefficient of a section", place);
+        }
       }
       const [sr, si] = sectionResponse(section, angle);
       [re, im] = [re * sr - im * si, re * si + im * sr];
-    }
+    });
     return { gain: finiteLevel(Math.hypot(re, im)), phase: Math.atan2(im, re) };
   });
 }

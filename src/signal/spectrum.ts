@@ -1,4 +1,4 @@
-import { requireKnownOptions, withParameters } from "../core/index";
+import { inPlace, requireKnownOptions, withParameters } from "../core/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, units } from "../units/index";
 import { convertSpectrum } from "./convert-spectrum";
@@ -81,7 +81,7 @@ function spectrumOf(
   let moved = false;
   return Object.freeze({
     push: (chunk: Samples) => {
-      const x = finiteSamples(chunk, taken);
+      const x = inPlace({ parameter: "chunk" }, () => finiteSamples(chunk, taken));
       first ??= x[0];
       moved ||= x.some((value) => value !== first);
       taken += x.length;

@@ -42,7 +42,11 @@ export function topLines(spectrum: Spectrum, options: TopLinesOptions = {}): Spe
       { what: "an option of a list of lines", form: "options such as { count: 5 }" },
     );
     if (!(Number.isInteger(count) && count >= 1)) {
-      throw new VeladisError("out-of-range", { expected: "a number of lines, 1 or more", received: shown(count) });
+      throw new VeladisError("out-of-range", {
+        expected: "a number of lines, 1 or more",
+        received: shown(count),
+        option: "count",
+      });
     }
     const { rate } = requireSpectrum(spectrum);
     const where = band === undefined ? ([0, rate / 2] as const) : requireBand(band, rate, 0);

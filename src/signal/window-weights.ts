@@ -26,6 +26,7 @@ export function windowWeights(window: WindowName, length: number): Float64Array 
       throw new VeladisError("out-of-range", {
         expected,
         received: shown(length),
+        parameter: "length",
       });
     }
     const weights = new Float64Array(length).fill(terms[0]);

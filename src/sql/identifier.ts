@@ -20,10 +20,11 @@ export function identifier(name: string, dialect: SqlDialect): string {
   const { quote, codes, hasVariables } = dialectOf(dialect);
   const without = hasVariables ? "control characters and ${" : "control characters";
   const expected = `a name of 1 to ${LONGEST} characters without ${without}`;
-  if (typeof name !== "string") throw new VeladisError("wrong-type", { expected, received: shown(name) });
+  if (typeof name !== "string")
+    throw new VeladisError("wrong-type", { expected, received: shown(name), parameter: "name" });
   const isObeyed = visibleText(name) !== name || (hasVariables && name.includes("${"));
   if (name === "" || name.length > LONGEST || isObeyed) {
-    throw new VeladisError("syntax", { expected, received: shown(name) });
+    throw new VeladisError("syntax", { expected, received: shown(name), parameter: "name" });
   }
   const plain = codes === "texts and names" ? name.replaceAll("\\", "\\\\") : name;
   return `${quote}${plain.replaceAll(quote, quote + quote)}${quote}`;
@@ -31,7 +32,8 @@ export function identifier(name: string, dialect: SqlDialect): string {
 
 /** A name, or names with points between. */
 export function dotted(column: string | readonly string[], dialect: SqlDialect): string {
-  const names = typeof column === "string" ? [column] : requireList(column, "a name, or a list of names");
+  const names =
+    typeof column === "string" ? [column] : requireList(column, "a name, or a list of names", { parameter: "column" });
   if (names.length === 0)
     throw new VeladisError("missing-option", { expected: "one name or more", received: "an empty list" });
   return names.map((name) => identifier(name, dialect)).join(".");
@@ -75,7 +77,11 @@ export function operand(given: SqlOperand | undefined, dialect: SqlDialect, know
   }
   if (expression !== undefined) {
     if (typeof expression === "string" && expression.trim() !== "") return asNumber(`(${expression.trim()})`, dialect);
-    throw new VeladisError("syntax", { expected: "an expression of SQL", received: shown(expression) });
+    throw new VeladisError("syntax", {
+      expected: "an expression of SQL",
+      received: shown(expression),
+      option: "expression",
+    });
   }
   return asNumber(dotted(column as string | readonly string[], dialect), dialect);
 }

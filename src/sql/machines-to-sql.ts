@@ -84,7 +84,7 @@ const machineKeys: Readonly<Record<keyof NamedMachine, true>> = /* @__PURE__ */ 
 
 /** The machines, each named once by a text that every engine can hold. */
 function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachine[] {
-  const all = requireList(machines, "a list of machines, each { name, machine }");
+  const all = requireList(machines, "a list of machines, each { name, machine }", { parameter: "machines" });
   if (all.length === 0) {
     throw new VeladisError("missing-option", { expected: "one machine or more", received: "an empty list" });
   }

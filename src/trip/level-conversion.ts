@@ -25,6 +25,7 @@ export function levelConversion(
     throw new VeladisError("out-of-range", {
       expected: 'a linear unit for the levels, such as "mm/s rms"',
       received: shown(as),
+      option: "as",
     });
   }
   const hertz = agreedHertz(threshold.hertz, at);

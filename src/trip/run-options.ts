@@ -36,8 +36,8 @@ export function requireRunOptions<Options extends { readonly [Option in keyof Ru
   options: Options,
   known: object = keys,
 ): Options {
-  if (typeof requireGiven(options, FORM) !== "object") {
-    throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
+  if (typeof requireGiven(options, FORM, { parameter: "options" }) !== "object") {
+    throw new VeladisError("wrong-type", { expected: FORM, received: shown(options), parameter: "options" });
   }
   requireKnownKeys(options, known, "an option of a run");
   if (options.nan !== undefined)

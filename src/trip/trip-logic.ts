@@ -211,12 +211,16 @@ export class TripLogic {
 
   /** Blocks new trips, or allows them again. It does not clear a trip that is set. Who may do so is for the site to rule. */
   bypass(on: boolean): TripStatus {
-    return this.#command(requireBoolean(on, "whether new trips are blocked") ? "bypass on" : "bypass off");
+    return this.#command(
+      requireBoolean(on, "whether new trips are blocked", { parameter: "on" }) ? "bypass on" : "bypass off",
+    );
   }
 
   /** Takes the device's power away, or gives it back, which begins the start-up windows anew. */
   power(on: boolean): TripStatus {
-    return this.#command(requireBoolean(on, "whether the device has power") ? "power back" : "power lost");
+    return this.#command(
+      requireBoolean(on, "whether the device has power", { parameter: "on" }) ? "power back" : "power lost",
+    );
   }
 
   #command(name: TripCommand["do"]): TripStatus {

@@ -51,6 +51,7 @@ export function parseVote(vote: VoteText): Vote {
       throw new VeladisError(vote === undefined ? "missing-option" : "syntax", {
         expected: 'a vote such as "2oo3"; there is no default',
         received: shown(vote),
+        parameter: "vote",
       });
     }
     const parsed = { needed: Number(parts[1]), of: Number(parts[2]) };
@@ -58,6 +59,7 @@ export function parseVote(vote: VoteText): Vote {
     throw new VeladisError("out-of-range", {
       expected: "a vote of at least one channel and no more than there are",
       received: shown(vote),
+      parameter: "vote",
     });
   });
 }

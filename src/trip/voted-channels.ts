@@ -25,7 +25,7 @@ export function votedChannels(
   emit: (name: string, event: TripEvent) => void,
 ): readonly VotedChannel[] {
   const { of } = parseVote(vote);
-  const entries = Object.entries(requireGiven(channels, "settings of the channels by name"));
+  const entries = Object.entries(requireGiven(channels, "settings of the channels by name", { parameter: "channels" }));
   if (entries.length !== of) {
     throw new VeladisError("length-mismatch", {
       expected: `${of} channels for ${vote}`,

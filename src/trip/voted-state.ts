@@ -33,7 +33,10 @@ const keys: Readonly<Record<keyof VotedState, true>> = /* @__PURE__ */ Object.fr
 });
 
 function refuse(expected: string, received: unknown, code: "wrong-type" | "out-of-range" = "out-of-range"): never {
-  throw new VeladisError(code, { expected: `a snapshot of a voted trip, with ${expected}`, received: shown(received) });
+  throw new VeladisError(code, {
+    expected: `a snapshot of a voted trip, with ${expected}`,
+    received: shown(received),
+  });
 }
 
 /** A list of names as an error message shows it; whatever else stands in it, too. */

@@ -207,7 +207,9 @@ export class VotedTrip {
 
   /** Takes the power of the whole system away, or gives it back. */
   power(on: boolean): VotedStatus {
-    return this.#command({ do: requireBoolean(on, "whether the system has power") ? "power back" : "power lost" });
+    return this.#command({
+      do: requireBoolean(on, "whether the system has power", { parameter: "on" }) ? "power back" : "power lost",
+    });
   }
 
   /**
@@ -215,7 +217,7 @@ export class VotedTrip {
    * level, its output or a sensor fault says; what that costs is told as `bypass` of the status and `cost` of the event.
    */
   bypass(channel: string, on: boolean): VotedStatus {
-    const blocked = requireBoolean(on, "whether new trips are blocked");
+    const blocked = requireBoolean(on, "whether new trips are blocked", { parameter: "on" });
     requireNames(this.#names, { [requireText(channel, "the name of a channel", { parameter: "channel" })]: 0 }, false);
     return this.#command({ do: blocked ? "bypass on" : "bypass off", channel });
   }

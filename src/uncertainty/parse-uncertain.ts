@@ -41,7 +41,7 @@ export function halves(
   const [rest, coverage] = withoutCoverage(text);
   const [before = "", behind, ...more] = rest.split(PLUS_MINUS);
   if (more.length > 0 || (behind === undefined ? coverage !== undefined : isKnown)) {
-    throw new VeladisError("syntax", { expected, received: shown(reading) });
+    throw new VeladisError("syntax", { expected, received: shown(reading), parameter: "reading" });
   }
   return [before.trim(), behind?.trim(), coverage];
 }
@@ -188,12 +188,14 @@ export function isStated(text: string): boolean {
 export function parseUncertain(reading: string): Amplitude {
   return withParameters({ reading }, () => {
     const given = requireText(reading, FORM, { parameter: "reading" }).trim();
-    if (given.length > LONGEST) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+    if (given.length > LONGEST)
+      throw new VeladisError("syntax", { expected: FORM, received: shown(reading), parameter: "reading" });
     const written = withoutBrackets(given);
     if (!isStated(written)) return parseAmplitude(written);
     requireOneSided(written);
     const [subject = "", at, ...more] = written.split(/\sat(?:\s|$)|@/i);
-    if (more.length > 0) throw new VeladisError("syntax", { expected: FORM, received: shown(reading) });
+    if (more.length > 0)
+      throw new VeladisError("syntax", { expected: FORM, received: shown(reading), parameter: "reading" });
     const ends = statedInterval(subject);
     const [before, behind, k] = halves(ends === null ? subject : subject.replace(ends[0], ""), reading, ends !== null);
     if (at !== undefined && ends === null && behind === undefined) {

@@ -42,6 +42,7 @@ function phaseAfter(
       throw new VeladisError("out-of-range", {
         expected: "an uncertainty of a phase beside a phase that was given",
         received: shown(does),
+        option: "does",
       });
     }
   }

@@ -13,7 +13,7 @@ export interface RatioOf {
 const FORM = 'a reading such as "4.9 ± 0.3 mm/s rms"';
 
 function read(reading: string | Amplitude): Amplitude {
-  const known = requireGiven(reading, FORM);
+  const known = requireGiven(reading, FORM, { parameter: "reading" });
   return linearAmplitude(uncertainAmplitude(known));
 }
 

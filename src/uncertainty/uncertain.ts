@@ -106,7 +106,7 @@ export function uncertainOf(
 ): Uncertain {
   const count = requireWhole(draws, LEAST_DRAWS, MOST_DRAWS, "a number of draws");
   requireWhole(seed, 1, 2 ** 31, "a seed");
-  const known = requireGiven(answer, "an answer with its history");
+  const known = requireGiven(answer, "an answer with its history", { parameter: "answer" });
   const read = typeof known === "string" ? parseUncertain(known) : known;
   const history =
     typeof read === "object" && !("value" in read && "unit" in read)

@@ -36,6 +36,7 @@ export function withUncertainty(reading: string | Amplitude, uncertainty: string
       throw new VeladisError("missing-unit", {
         expected: `${FORM}, of a level in dB or %`,
         received: shown(uncertainty),
+        parameter: "uncertainty",
       });
     }
     const from = requireText(name, "what an uncertainty comes from", { parameter: "name" });

@@ -63,6 +63,7 @@ export function requirePhase(phase: number): number {
   throw new VeladisError("out-of-range", {
     expected: "a phase lag of 0 to 360 degrees (a lead of 45 degrees is a lag of 315)",
     received: shown(phase),
+    parameter: "phase",
   });
 }
 
@@ -73,12 +74,15 @@ export function requireOrder(order: number): number {
   throw new VeladisError(typeof given === "number" ? "out-of-range" : "wrong-type", {
     expected: "a whole order of the shaft speed, 1 or more, since no other has a phase that stays",
     received: shown(order),
+    parameter: "order",
   });
 }
 
 /** The speed of a slow roll that was taken off a vector: slower than its own, at 1x. */
 function requireSlowRollSpeed(slowRoll: number, order: number, speed: number): number {
-  const given = requirePositive(slowRoll, "the shaft speed of a slow roll above zero, in hertz");
+  const given = requirePositive(slowRoll, "the shaft speed of a slow roll above zero, in hertz", {
+    parameter: "slowRoll",
+  });
   if (order === 1 && given < speed) return given;
   throw new VeladisError("out-of-range", {
     expected: `a vector at 1x of more than the ${speedText(given)} of the slow roll that was taken off it`,
@@ -98,8 +102,8 @@ function texts(list: readonly string[], what: string): readonly string[] {
  *   `not-finite`, `not-positive`, `out-of-range`, and as `parseAmplitude`
  */
 export function checkedVector(parts: Vector): Vector {
-  if (typeof requireGiven(parts, VECTOR_FORM) !== "object") {
-    throw new VeladisError("wrong-type", { expected: VECTOR_FORM, received: shown(parts) });
+  if (typeof requireGiven(parts, VECTOR_FORM, { parameter: "parts" }) !== "object") {
+    throw new VeladisError("wrong-type", { expected: VECTOR_FORM, received: shown(parts), parameter: "parts" });
   }
   requireKnownKeys(parts, PARTS, "a part of a vector");
   const { probe, direction, slowRollSpeed, assumedFacts, cautions } = parts;

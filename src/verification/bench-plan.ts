@@ -170,6 +170,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
         throw new VeladisError("out-of-range", {
           expected: `a resolution of the shaker that sets ${format({ ...threshold, value: level })}`,
           received: shown(shaker.resolution),
+          option: "resolution",
         });
       };
     };

@@ -102,7 +102,7 @@ const noParts: readonly UncertaintyPart[] = /* @__PURE__ */ Object.freeze([]);
 
 function ruleOf(rule: DecisionRule | undefined, isUncertain: boolean): DecisionRule {
   if (rule === undefined) return isUncertain ? "guard band" : "simple acceptance";
-  requireChoice(rule, Object.keys(decisionRules), "a decision rule");
+  requireChoice(rule, Object.keys(decisionRules), "a decision rule", { parameter: "rule" });
   if (rule === "guard band" && !isUncertain) {
     throw new VeladisError("missing-fact", {
       expected:

@@ -53,7 +53,12 @@ export function delayTest(set: number, measured: readonly number[], tolerance: s
     const [digits, unit] = numeralAndUnit(tolerance, DELAY_TOLERANCE, { parameter: "tolerance" });
     if (unit !== "%" && unit !== "s") {
       const allowed = ["%", "s"];
-      throw new VeladisError("unknown-unit", { expected: DELAY_TOLERANCE, received: shown(tolerance), allowed });
+      throw new VeladisError("unknown-unit", {
+        expected: DELAY_TOLERANCE,
+        received: shown(tolerance),
+        parameter: "tolerance",
+        allowed,
+      });
     }
     const number = requirePositive(parseNumeral(digits), "a tolerance above zero");
     const allowed = unit === "%" ? finiteResult((set * number) / 100) : number;

@@ -27,12 +27,15 @@ type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 /** The change that a slow rise or fall shows, held against the setting. */
 function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
   const known = linearAmplitude(
-    notedAmplitude(exactAmplitude(requireGiven(setting, "a setting with its unit")), "setting"),
+    notedAmplitude(
+      exactAmplitude(requireGiven(setting, "a setting with its unit", { parameter: "setting" })),
+      "setting",
+    ),
   );
   const type = linearTypeOf(known);
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
-  const readings = requireList(steps, "a list of steps, each with level and output").map(({ level }) =>
-    convertAmplitude(requireGiven(level, "a level for every step", { option: "level" }), type, at),
+  const readings = requireList(steps, "a list of steps, each with level and output", { parameter: "steps" }).map(
+    ({ level }) => convertAmplitude(requireGiven(level, "a level for every step", { option: "level" }), type, at),
   );
   const levels = readings.map(({ value }) => value);
   const wrong = levels.findIndex(
