@@ -1,4 +1,4 @@
-import { requireFinite, requireGiven, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireFinite, requireGiven, VeladisError, withParameters } from "../core/index";
 import { requireRelated } from "../detectors/index";
 import { type Amplitude, agreedHertz, amplitudeOf, format } from "../reading/index";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
@@ -8,11 +8,13 @@ import { vectorDistance } from "./vector-distance";
 const FORM = 'a reading such as "3 mil pp"';
 
 /** Two readings of one quantity and detector, in the unit of the first. */
-function alike(from: string | Amplitude, off: string | Amplitude): [ConvertedAmplitude, ConvertedAmplitude] {
-  const [first, second] = [
-    amplitudeOf(requireGiven(from, FORM, { parameter: "from" })),
-    amplitudeOf(requireGiven(off, FORM, { parameter: "off" })),
-  ];
+function alike(
+  from: string | Amplitude,
+  off: string | Amplitude,
+  other: string,
+): [ConvertedAmplitude, ConvertedAmplitude] {
+  const first = inPlace({ parameter: "from" }, () => amplitudeOf(requireGiven(from, FORM)));
+  const second = inPlace({ parameter: other }, () => amplitudeOf(requireGiven(off, FORM)));
   if (first.quantity !== second.quantity || first.detector !== second.detector) {
     throw new VeladisError(first.quantity === second.quantity ? "wrong-detector" : "wrong-quantity", {
       expected: "two readings of one quantity by one detector, to take one off the other",
@@ -47,7 +49,7 @@ export function vectorDifference(
   degrees: number,
 ): ConvertedAmplitude {
   return withParameters({ from, off, degrees }, () => {
-    const [first, second] = alike(from, off);
+    const [first, second] = alike(from, off, "off");
     requireRelated(first.detector, "rms", undefined);
     requireFinite(degrees, "an angle in degrees", { parameter: "degrees" });
     const hertz = agreedHertz(first.hertz, second.hertz === undefined ? undefined : { hertz: second.hertz });
@@ -77,7 +79,7 @@ export function vectorDifference(
  */
 export function rssDifference(from: string | Amplitude, background: string | Amplitude): ConvertedAmplitude {
   return withParameters({ from, background }, () => {
-    const [first, second] = alike(from, background);
+    const [first, second] = alike(from, background, "background");
     if (first.detector !== "rms") {
       throw new VeladisError("wrong-detector", {
         expected: "RMS readings, since peaks of different waves do not go together by their squares",

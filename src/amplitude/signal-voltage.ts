@@ -111,7 +111,7 @@ export function parseVoltage(reading: string): VoltageReading {
  * ```
  */
 export function formatVoltage(reading: VoltageReading, digits?: number): string {
-  return withParameters({ reading, digits }, () => {
+  return withParameters({ digits, reading }, () => {
     const { value, unit, detector } = checkedVoltage(reading);
     return `${significant(value, digits)} ${unit} ${detector}`;
   });

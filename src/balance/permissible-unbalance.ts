@@ -95,7 +95,10 @@ export function permissibleUnbalance(grade: string | number, rotor: Rotor): Perm
     const eccentricity = permissibleEccentricity(g, speed);
     const kg = kilograms(mass);
     const unbalance = finiteResult(eccentricity * kg);
-    const [left, right] = planes === undefined ? [1, 1] : [metres(requirePlanes(planes).left), metres(planes.right)];
+    const [left, right] =
+      planes === undefined
+        ? [1, 1]
+        : [metres(requirePlanes(planes).left, { option: "left" }), metres(planes.right, { option: "right" })];
     const both = left + right;
     const split = Object.freeze({
       left: finiteResult((unbalance * right) / both),

@@ -19,7 +19,7 @@ export function angularSpeed(speed: Frequency): number {
  * ```
  */
 export function centrifugalForce(unbalance: string, speed: Frequency): number {
-  return withParameters({ unbalance, speed }, () => {
+  return withParameters({ speed, unbalance }, () => {
     const omega = angularSpeed(speed);
     return finiteResult(kilogramMetres(unbalance) * omega * omega);
   });
@@ -42,6 +42,6 @@ export function centrifugalForce(unbalance: string, speed: Frequency): number {
  */
 export function unbalanceOf(mass: string, radius: string, unit = "g·mm"): number {
   return withParameters({ mass, radius, unit }, () => {
-    return finiteResult(unbalanceIn(kilograms(mass) * metres(radius), unit));
+    return finiteResult(unbalanceIn(kilograms(mass) * metres(radius, { parameter: "radius" }), unit));
   });
 }

@@ -160,7 +160,7 @@ function exactCautions(criteria: readonly CriterionWithin[]): string[] {
  * ```
  */
 export function zonesWithin(judgement: Judgement | Verdict, options: ZonesWithinOptions = {}): ZonesWithin {
-  return withParameters({ judgement, options }, () => {
+  return withParameters({ options, judgement }, () => {
     requireKnownOptions(options, keys, {
       what: "an option of zones within",
       form: 'options such as { rule: "simple acceptance" }',

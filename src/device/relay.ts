@@ -28,7 +28,7 @@ export interface RelayStatus {
 /** Whether a set output stays, checked: it has no default. */
 export function requireLatching(latching: boolean): boolean {
   return requireBoolean(latching, "latching: whether a set output stays until it is reset by hand", {
-    parameter: "latching",
+    option: "latching",
   });
 }
 
@@ -77,7 +77,7 @@ export function requireRelay(settings: RelaySettings): RelaySettings {
  * ```
  */
 export function relayStatus(settings: RelaySettings, set: boolean, powered: boolean): RelayStatus {
-  return withParameters({ settings, set, powered }, () => {
+  return withParameters({ set, powered, settings }, () => {
     requireGiven(settings, "settings of a relay: latching, contact and coil", { parameter: "settings" });
     return relayNow(
       requireRelay(requireKnownKeys(settings, deviceSettings, "a setting of a device")),

@@ -123,6 +123,7 @@ function checkedParts(reading: Amplitude): Amplitude {
     throw new VeladisError("wrong-quantity", {
       expected: `a reading of ${quantity}, as its unit ${unit} says`,
       received: shown(reading.quantity),
+      option: "quantity",
     });
   }
   if (reference !== 0) throw new VeladisError("wrong-type", { expected: FORM, received: shown(reading.unit) });

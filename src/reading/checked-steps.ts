@@ -1,4 +1,4 @@
-import { requireChoice, requireFinite, requireList, requireText, shown, VeladisError } from "../core/index";
+import { inPlace, requireChoice, requireFinite, requireList, requireText, shown, VeladisError } from "../core/index";
 import { assumedByStep } from "./assumed-by-step";
 import { assumptionNames } from "./assumptions";
 import { isOwnHistory, ownHistory } from "./own-history";
@@ -33,7 +33,8 @@ function checkedStep(step: Step, place: number, before: readonly Step[]): Step {
   if (type !== "") requireText(type, "what a step is written in", { option: "type" });
   requireChoice(rounds, ["down", "nearest", "up"], "to which side a step rounds", { option: "rounds" });
   if (note !== undefined) requireText(note, "why a step was made", { option: "note" });
-  for (const name of NUMBERS) if (step[name] !== undefined) requireFinite(step[name], "a number of a step");
+  for (const name of NUMBERS)
+    if (step[name] !== undefined) requireFinite(step[name], "a number of a step", { option: name });
   for (const one of assumed === undefined ? [] : requireList(assumed, "what a step assumed", { option: "assumed" })) {
     requireChoice(one, assumptionNames, "what a step assumed");
   }
@@ -57,6 +58,8 @@ function checkedStep(step: Step, place: number, before: readonly Step[]): Step {
  */
 export function checkedSteps(history: readonly Step[]): readonly Step[] {
   if (isOwnHistory(history)) return history;
-  const steps = requireList(history, "the steps of a reading");
-  return ownHistory(Array.from(steps, (step, place) => checkedStep(step, place, steps)));
+  const steps = requireList(history, "the steps of a reading", { option: "history" });
+  return ownHistory(
+    Array.from(steps, (step, index) => inPlace({ option: "history", index }, () => checkedStep(step, index, steps))),
+  );
 }

@@ -1,5 +1,5 @@
 import { convertAmplitude } from "../amplitude/index";
-import { frozen, type Provenance, type Source, withParameters, worstProvenance } from "../core/index";
+import { frozen, inPlace, type Provenance, type Source, withParameters, worstProvenance } from "../core/index";
 import { type Amplitude, amplitudeOf, significant } from "../reading/index";
 import { outerFactors } from "./outer-factors";
 
@@ -52,7 +52,9 @@ export interface BackgroundCheck {
  */
 export function checkBackground(running: string | Amplitude, atRest: string | Amplitude): BackgroundCheck {
   return withParameters({ running, atRest }, () => {
-    const [reading, rest] = [amplitudeOf(running), amplitudeOf(atRest)];
+    const [reading, rest] = Object.entries({ running, atRest }).map(([parameter, one]) =>
+      inPlace({ parameter }, () => amplitudeOf(one)),
+    ) as [Amplitude, Amplitude];
     const type = `${reading.unit} ${reading.detector}` as Parameters<typeof convertAmplitude>[1];
     // the same part of the vibration, so the frequency of the one serves the other
     const at = rest.hertz === undefined ? reading.hertz : undefined;

@@ -2,6 +2,7 @@ import { convertAmplitude } from "../amplitude/index";
 import {
   differencesOf,
   frozen,
+  inPlace,
   type Provenance,
   provenances,
   raised,
@@ -149,7 +150,9 @@ export function changeFromBaseline(
       });
     }
     const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
-    const [reading, baseline] = [exactAmplitude(now), exactAmplitude(before)];
+    const [reading, baseline] = Object.entries({ now, before }).map(([parameter, one]) =>
+      inPlace({ parameter }, () => exactAmplitude(one)),
+    ) as [Amplitude, Amplitude];
     requireInRange([reading, baseline]);
     if (reading.level !== undefined) {
       throw new VeladisError("out-of-range", {

@@ -44,7 +44,7 @@ export function classifier<const S extends SchemeRef>(
   from: ReadingTypeText,
   options: ClassifierOptions = {},
 ): Classifier<KindOf<S>> {
-  return withParameters({ scheme, machine, from, options }, () => {
+  return withParameters({ options, scheme, from, machine }, () => {
     const table: Scheme = schemeOf(scheme);
     requireCriterion(table);
     const { judge } = compiledClassifier(from, requireOptions(options, keys), (assume) => [

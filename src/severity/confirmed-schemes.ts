@@ -42,7 +42,7 @@ export function confirmedSchemes(
   confirmations: readonly Confirmation[],
   all: readonly SchemeRef[] = builtInSchemes,
 ): readonly Scheme[] {
-  return withParameters({ confirmations, all }, () => {
+  return withParameters({ all, confirmations }, () => {
     const byScheme = new Map<Scheme, Confirmation[]>();
     const byId = byOwnId(all);
     requireList(confirmations, "confirmations as a list", { parameter: "confirmations" }).forEach((one, i) => {

@@ -99,7 +99,7 @@ export function judgePoints(
   machine: MachineRef,
   options: JudgePointsOptions = {},
 ): PointsVerdict {
-  return withParameters({ points, machine, options }, () => {
+  return withParameters({ points, options, machine }, () => {
     const { scheme, background, ...rest } = requireOptions(options, keys);
     const { schemes, ...told } = rest;
     if (scheme !== undefined && schemes !== undefined) {

@@ -79,7 +79,7 @@ function onePlace(
  * ```
  */
 export function judge(reading: ReadingRef, machine: MachineRef, options: JudgeOptions = {}): Verdict {
-  return withParameters({ reading, machine, options }, () => {
+  return withParameters({ reading, options, machine }, () => {
     const { background } = requireOptions(options, keys);
     const readings = readingsOf(reading);
     const verdict = verdictOn(readings, machine, options);

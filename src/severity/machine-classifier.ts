@@ -85,7 +85,7 @@ export function machineClassifier(
   from: ReadingTypeText,
   options: MachineClassifierOptions = {},
 ): MachineClassifier {
-  return withParameters({ machine, from, options }, () => {
+  return withParameters({ options, from, machine }, () => {
     return machineLadder(machine, from, options).judge;
   });
 }

@@ -49,7 +49,7 @@ export function marginText(
   judgement: Pick<Judgement, "kind" | "limit" | "margin">,
   settings: { readonly digits?: number } = {},
 ): string {
-  return withParameters({ judgement, settings }, () => {
+  return withParameters({ settings, judgement }, () => {
     requireShape(judgement, shape, "judgement");
     requireKnownOptions(
       settings,

@@ -65,7 +65,7 @@ export interface AdmittedScheme {
  * ```
  */
 export function schemesFor(machine: MachineRef, options: SchemesForOptions = {}): readonly AdmittedScheme[] {
-  return withParameters({ machine, options }, () => {
+  return withParameters({ options, machine }, () => {
     const { place, assume = "lowest limits", schemes } = requireOptions(options, keys);
     if (place !== undefined)
       requireChoice(place, ["housing", "shaft", "either"], "where readings are taken", { option: "place" });

@@ -140,7 +140,7 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
  * ```
  */
 export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] = builtInSchemes): Selection {
-  return withParameters({ nameplate, schemes }, () => {
+  return withParameters({ schemes, nameplate }, () => {
     const known = machineFacts(nameplate);
     const candidates: Candidate[] = [];
     const excluded: Excluded[] = [];

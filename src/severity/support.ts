@@ -1,4 +1,4 @@
-import { frozen, raised, type Source, shown, VeladisError, withParameters } from "../core/index";
+import { frozen, inPlace, raised, type Source, shown, VeladisError, withParameters } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { KnownFacts } from "./machine";
 import { labelsAgree } from "./verdict";
@@ -52,7 +52,10 @@ function ruled(natural: number, running: number): "rigid" | "flexible" {
  */
 export function supportOf(naturalFrequency: Frequency, excitation: Frequency): "rigid" | "flexible" {
   return withParameters({ naturalFrequency, excitation }, () => {
-    return ruled(hertz(naturalFrequency), hertz(excitation));
+    const [natural, running] = Object.entries({ naturalFrequency, excitation }).map(([parameter, at]) =>
+      inPlace({ parameter }, () => hertz(at)),
+    ) as [number, number];
+    return ruled(natural, running);
   });
 }
 

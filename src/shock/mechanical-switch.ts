@@ -80,7 +80,7 @@ const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
  * ```
  */
 export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOptions = {}): SwitchReach {
-  return withParameters({ setting, options }, () => {
+  return withParameters({ options, setting }, () => {
     const { speeds = [], limit } = requireKnownKeys(
       requireGiven(options, 'options such as { limit: "7.1 mm/s rms" }', { parameter: "options" }),
       keys,

@@ -110,7 +110,7 @@ export function shockImmunity(
   running: string | Amplitude,
   options: ImmunityOptions = {},
 ): Immunity {
-  return withParameters({ settings, running, options }, () => {
+  return withParameters({ running, options, settings }, () => {
     const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = requireKnownKeys(
       requireGiven(options, "options such as { milliseconds: [5] }", { parameter: "options" }),
       { milliseconds: true, multiples: true },

@@ -21,7 +21,7 @@ import { finiteResult, finiteSamples, requireGiven, requirePositive, withParamet
  * ```
  */
 export function velocityOf(acceleration: ArrayLike<number>, rate: number, highPass: number): Float64Array {
-  return withParameters({ acceleration, rate, highPass }, () => {
+  return withParameters({ rate, highPass, acceleration }, () => {
     const k = 2 * requirePositive(rate, "a sampling rate above zero, in Hz", { parameter: "rate" });
     const omega =
       k *

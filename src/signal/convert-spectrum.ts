@@ -31,7 +31,7 @@ export interface ConvertSpectrumOptions {
  * ```
  */
 export function convertSpectrum(spectrum: Spectrum, to: AmplitudeType, options: ConvertSpectrumOptions = {}): Spectrum {
-  return withParameters({ spectrum, to, options }, () => {
+  return withParameters({ options, to, spectrum }, () => {
     const { unit, detector, quantity } = inPlace({ parameter: "to" }, () => linearType(to));
     const { resolution } = requireSpectrum(spectrum);
     const steps = derivativeOrder(spectrum.unit, unit);

@@ -93,7 +93,7 @@ export function convertDensity(
   unit: DensityUnit,
   options: { readonly lowest?: number } = {},
 ): Density {
-  return withParameters({ density, unit, options }, () => {
+  return withParameters({ options, unit, density }, () => {
     const squared = inPlace({ parameter: "unit" }, () => densityUnit(unit));
     const steps = derivativeOrder(requireDensity(density).squared, squared);
     const { resolution } = density;

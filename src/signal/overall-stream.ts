@@ -1,4 +1,12 @@
-import { counted, requireKnownOptions, requireNonNegative, shown, VeladisError, withParameters } from "../core/index";
+import {
+  counted,
+  inPlace,
+  requireKnownOptions,
+  requireNonNegative,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { type Detector, type DetectorFacts, detectorFacts } from "../detectors/index";
 import { linearType } from "../reading/index";
 import { derivativeOrder, unitFactor } from "../units/index";
@@ -194,8 +202,10 @@ export function overallStream(options: OverallStreamOptions): OverallStream {
 
     return Object.freeze({
       push: (chunk: Samples) => {
-        if (chunk?.length > BLOCK) for (const _ of runsOf(chunk, taken));
-        for (const run of runsOf(chunk, taken)) consume(run);
+        inPlace({ parameter: "chunk" }, () => {
+          if (chunk?.length > BLOCK) for (const _ of runsOf(chunk, taken));
+          for (const run of runsOf(chunk, taken)) consume(run);
+        });
       },
       read: () => {
         drain();

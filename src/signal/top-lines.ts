@@ -35,7 +35,7 @@ export interface TopLinesOptions {
  * ```
  */
 export function topLines(spectrum: Spectrum, options: TopLinesOptions = {}): SpectrumLine[] {
-  return withParameters({ spectrum, options }, () => {
+  return withParameters({ options, spectrum }, () => {
     const { count = 10, band } = requireKnownOptions(
       options,
       { count: true, band: true },

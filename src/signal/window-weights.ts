@@ -19,7 +19,7 @@ const LONGEST = 134_217_728;
  * ```
  */
 export function windowWeights(window: WindowName, length: number): Float64Array {
-  return withParameters({ window, length }, () => {
+  return withParameters({ length, window }, () => {
     const { terms } = windows[windowName(window)];
     const expected = `a whole number of samples above zero and at most ${LONGEST}`;
     if (!(Number.isInteger(requirePositive(length, expected, { parameter: "length" })) && length <= LONGEST)) {

@@ -49,7 +49,7 @@ const keys: Readonly<Record<KeyOf<MachineToSqlOptions>, true>> = /* @__PURE__ */
  * ```
  */
 export function machineToSql(machine: MachineRef, options: MachineToSqlOptions): string {
-  return withParameters({ machine, options }, () => {
+  return withParameters({ options, machine }, () => {
     const dialect = checkedDialect(options?.dialect);
     const value = operand(options, dialect, keys);
     const answer = checkedAnswer(options.answer);

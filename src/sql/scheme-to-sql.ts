@@ -79,7 +79,7 @@ export function classifierOptions({
  * ```
  */
 export function schemeToSql(scheme: SchemeRef, machine: MachineRef, options: SchemeToSqlOptions): string {
-  return withParameters({ scheme, machine, options }, () => {
+  return withParameters({ options, scheme, machine }, () => {
     const dialect = checkedDialect(options?.dialect);
     const value = operand(options, dialect, keys);
     const answer = checkedAnswer(options.answer);

@@ -93,7 +93,7 @@ export function levelGaps(
   times: ArrayLike<number>,
   options: LevelGapsOptions = {},
 ): LevelGaps {
-  return withParameters({ settings, levels, times, options }, () => {
+  return withParameters({ levels, times, options, settings }, () => {
     const { rules } = new TripLogic(settings);
     const faults = requireRunOptions(options, keys).nan !== undefined;
     const { factor } = levelConversion(rules, options);

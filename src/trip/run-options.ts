@@ -1,5 +1,13 @@
 import type { ConvertOptions } from "../amplitude/index";
-import { requireBoolean, requireChoice, requireGiven, requireKnownKeys, shown, VeladisError } from "../core/index";
+import {
+  inPlace,
+  requireBoolean,
+  requireChoice,
+  requireGiven,
+  requireKnownKeys,
+  shown,
+  VeladisError,
+} from "../core/index";
 import type { ReadingTypeText } from "../reading/index";
 import type { TripCommand } from "./trip-commands";
 
@@ -36,8 +44,15 @@ export function requireRunOptions<Options extends { readonly [Option in keyof Ru
   options: Options,
   known: object = keys,
 ): Options {
-  if (typeof requireGiven(options, FORM, { parameter: "options" }) !== "object") {
-    throw new VeladisError("wrong-type", { expected: FORM, received: shown(options), parameter: "options" });
+  return inPlace({ parameter: "options" }, () => checked(options, known));
+}
+
+function checked<Options extends { readonly [Option in keyof RunOptions]?: unknown }>(
+  options: Options,
+  known: object,
+): Options {
+  if (typeof requireGiven(options, FORM) !== "object") {
+    throw new VeladisError("wrong-type", { expected: FORM, received: shown(options) });
   }
   requireKnownKeys(options, known, "an option of a run");
   if (options.nan !== undefined)
@@ -51,6 +66,7 @@ export function requireRunOptions<Options extends { readonly [Option in keyof Ru
     throw new VeladisError("missing-option", {
       expected: "as beside at: what the levels are written in; without it they need no frequency",
       received: "nothing",
+      option: "as",
     });
   }
   return options;

@@ -1,4 +1,5 @@
 import {
+  inPlace,
   requireBoolean,
   requireGiven,
   requireKnownKeys,
@@ -31,6 +32,20 @@ import { initialState, type TripState, timeOf } from "./trip-state";
 import { statusOf, type TripStatus } from "./trip-status";
 
 const quiet: readonly TripEvent[] = /* @__PURE__ */ Object.freeze([]);
+
+const SETTINGS = { parameter: "settings" };
+
+/** The relay of settings of a whole device. */
+function relayOf(settings: TripSettings): RelaySettings {
+  if (typeof settings !== "object" || settings === null) {
+    throw new VeladisError(settings === undefined ? "missing-option" : "wrong-type", {
+      expected: "settings with threshold, hysteresis, delays and output",
+      received: shown(settings),
+    });
+  }
+  const known: Readonly<Record<keyof TripSettings, true>> = deviceSettings;
+  return requireRelay(requireKnownKeys(settings, known, "a setting of a device"));
+}
 
 /**
  * The trip logic of one channel and its relay: a state machine without a clock of its own.
@@ -79,18 +94,10 @@ export class TripLogic {
    * @throws {@link VeladisError} `missing-option`, `missing-unit`, `unknown-option`, `negative`, `out-of-range`
    */
   constructor(settings: TripSettings, state?: TripState) {
-    if (typeof settings !== "object" || settings === null) {
-      throw new VeladisError(settings === undefined ? "missing-option" : "wrong-type", {
-        expected: "settings with threshold, hysteresis, delays and output",
-        received: shown(settings),
-      });
-    }
-    const known: Readonly<Record<keyof TripSettings, true>> = deviceSettings;
-    requireKnownKeys(settings, known, "a setting of a device");
-    this.relay = requireRelay(settings);
-    this.rules = tripRules(settings, this.relay.latching);
+    this.relay = inPlace(SETTINGS, () => relayOf(settings));
+    this.rules = inPlace(SETTINGS, () => tripRules(settings, this.relay.latching));
     this.#state = initialState(this.rules.assumed);
-    if (state !== undefined) this.resume(state);
+    if (state !== undefined) inPlace({ parameter: "state" }, () => this.resume(state));
   }
 
   /** What was assumed in threshold, reset level and all levels so far. */
@@ -125,7 +132,7 @@ export class TripLogic {
    *   settings could have left; nothing has changed then
    */
   resume(snapshot: TripState): void {
-    const state = requireState(snapshot, this.rules);
+    const state = inPlace({ parameter: "snapshot" }, () => requireState(snapshot, this.rules));
     state.assumed = union(this.rules.assumed, state.assumed);
     keepFirstOut(state);
     this.#state = state;

@@ -74,7 +74,7 @@ export function unmaskedTrips(
   dt: number | ArrayLike<number>,
   options: RunOptions = {},
 ): UnmaskedTrips {
-  return withParameters({ settings, levels, dt, options }, () => {
+  return withParameters({ levels, dt, options, settings }, () => {
     const { excursions: _, ...run } = requireRunOptions(options);
     let assumed: readonly Assumption[] = [];
     const outcome = (tried: TripSettings, masks: readonly TripMask[] = []): TripOutcome => {

@@ -1,4 +1,5 @@
 import {
+  inPlace,
   requireBoolean,
   requireChoice,
   requireGiven,
@@ -6,6 +7,7 @@ import {
   requireNonNegative,
   requirePositive,
   requireText,
+  withParameters,
 } from "../core/index";
 import { type RelaySettings, requireRelay } from "../device/index";
 import { type Assumption, union } from "../reading/index";
@@ -15,6 +17,7 @@ import { requireNames } from "./require-names";
 import { sameLength } from "./same-length";
 import { type TakenLevel, type TripLevel, takenLevel } from "./taken-level";
 import { applyCommand, type ResetOutcome } from "./trip-commands";
+import type { TripEvent } from "./trip-events";
 import { takeSignal } from "./trip-scan";
 import { type BadChannel, badChannels, type VoteText } from "./vote";
 import { advanceTogether } from "./voted-advance";
@@ -26,6 +29,20 @@ import { type VotedRunOptions, votedRun } from "./voted-run-options";
 import { resumedOutput, type VotedState, votedState } from "./voted-state";
 import { votedStatus } from "./voted-status";
 import { type VotedEvent, type VotedStatus, type VotedTripSettings, votedKeys } from "./voted-types";
+
+/** The settings of a voted trip, checked, and its channels made of them. */
+function checked(settings: VotedTripSettings, take: (name: string, event: TripEvent) => void) {
+  requireGiven(settings, "settings with vote, badChannel, channels and output");
+  const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
+  return {
+    vote,
+    badChannel: requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
+      option: "badChannel",
+    }),
+    relay: requireRelay(settings),
+    channels: votedChannels(vote, channels, take),
+  };
+}
 
 /**
  * Trip logic of several channels, each with its own threshold and delay, voted into one relay.
@@ -69,16 +86,14 @@ export class VotedTrip {
    * @throws {@link VeladisError} `missing-fact`, `length-mismatch`, and as {@link TripLogic}
    */
   constructor(settings: VotedTripSettings, state?: VotedState) {
-    requireGiven(settings, "settings with vote, badChannel, channels and output");
-    const { vote, badChannel, channels } = requireKnownKeys(settings, votedKeys, "a setting of a voted trip");
-    this.relay = requireRelay(settings);
+    const take = (name: string, event: TripEvent): void => this.#output.take(name, event);
+    const { vote, badChannel, relay, channels } = inPlace({ parameter: "settings" }, () => checked(settings, take));
+    this.relay = relay;
     this.vote = vote;
-    this.badChannel = requireChoice(badChannel, badChannels, "badChannel: what a bad channel counts for", {
-      option: "badChannel",
-    });
-    this.#channels = votedChannels(vote, channels, (name, event) => this.#output.take(name, event));
-    this.#output = new VotedOutput(vote, this.badChannel, this.relay.latching, this.#channels);
-    if (state !== undefined) this.resume(state);
+    this.badChannel = badChannel;
+    this.#channels = channels;
+    this.#output = new VotedOutput(vote, badChannel, relay.latching, channels);
+    if (state !== undefined) inPlace({ parameter: "state" }, () => this.resume(state));
   }
 
   /** What was assumed in thresholds, reset levels and all levels of any channel so far. */
@@ -106,7 +121,7 @@ export class VotedTrip {
     const { vote } = this.#output;
     const { badChannel, relay } = this;
     const settings = { vote, badChannel, latching: relay.latching };
-    this.#output.state = resumedOutput(snapshot, this.#channels, settings);
+    this.#output.state = inPlace({ parameter: "snapshot" }, () => resumedOutput(snapshot, this.#channels, settings));
   }
 
   /**
@@ -119,8 +134,12 @@ export class VotedTrip {
    */
   step(levels: { readonly [name: string]: TripLevel }, seconds: number): VotedStatus {
     const span = requireNonNegative(seconds, "a time of zero or more for the levels, in s", { parameter: "seconds" });
-    requireNames(this.#names, requireGiven(levels, "a level for every channel, by name", { parameter: "levels" }));
-    const taken = this.#channels.map(({ name, rules }) => takenLevel(levels[name] as TripLevel, rules));
+    const taken = inPlace({ parameter: "levels" }, () => {
+      requireNames(this.#names, requireGiven(levels, "a level for every channel, by name"));
+      return this.#channels.map(({ name, rules }) =>
+        inPlace({ option: name }, () => takenLevel(levels[name] as TripLevel, rules)),
+      );
+    });
     for (const [i, channel] of this.#channels.entries()) {
       const { value, above, reason, assumed } = taken[i] as TakenLevel;
       channel.state.assumed = union(channel.state.assumed, assumed);
@@ -177,11 +196,15 @@ export class VotedTrip {
     if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
     requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const { faults, excursions, commands, written } = votedRun(options, this.#names);
-    requireNames(this.#names, requireGiven(histories, "levels of every channel, by name", { parameter: "histories" }));
-    sameLength(this.#names.map((name) => [name, histories[name] as ArrayLike<number>]));
-    const columns = this.#channels.map(({ name, rules }) =>
-      scaledLevels(histories[name] as ArrayLike<number>, rules, written.get(name) ?? {}, faults),
-    );
+    const columns = withParameters({ options, histories }, () => {
+      requireNames(this.#names, requireGiven(histories, "levels of every channel, by name"));
+      sameLength(this.#names.map((name) => [name, histories[name] as ArrayLike<number>]));
+      return this.#channels.map(({ name, rules }) =>
+        inPlace({ option: name }, () =>
+          scaledLevels(histories[name] as ArrayLike<number>, rules, written.get(name) ?? {}, faults),
+        ),
+      );
+    });
     const channels = this.#channels;
     const work = { channels, votes: this.#output, apply: (command: VotedCommand) => this.#apply(command) };
     runVotedHistory(work, { columns: columns.map(({ levels }) => levels), dt, commands }, () => {

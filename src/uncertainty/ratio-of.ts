@@ -1,5 +1,5 @@
 import { convertAmplitude, linearAmplitude, linearTypeOf } from "../amplitude/index";
-import { requireGiven, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireGiven, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, agreedHertz, format, madeOf, type Step } from "../reading/index";
 import { uncertainAmplitude } from "./uncertain-amplitude";
 
@@ -12,9 +12,8 @@ export interface RatioOf {
 
 const FORM = 'a reading such as "4.9 ± 0.3 mm/s rms"';
 
-function read(reading: string | Amplitude): Amplitude {
-  const known = requireGiven(reading, FORM, { parameter: "reading" });
-  return linearAmplitude(uncertainAmplitude(known));
+function read(reading: string | Amplitude, parameter: "reading" | "over"): Amplitude {
+  return inPlace({ parameter }, () => linearAmplitude(uncertainAmplitude(requireGiven(reading, FORM))));
 }
 
 /**
@@ -34,7 +33,7 @@ function read(reading: string | Amplitude): Amplitude {
  */
 export function ratioOf(reading: string | Amplitude, over: string | Amplitude): RatioOf {
   return withParameters({ reading, over }, () => {
-    const [first, second] = [read(reading), read(over)];
+    const [first, second] = [read(reading, "reading"), read(over, "over")];
     if (first.quantity !== second.quantity || first.detector !== second.detector) {
       throw new VeladisError(first.quantity === second.quantity ? "wrong-detector" : "wrong-quantity", {
         expected: "two readings of one quantity by one detector, to divide one by the other",

@@ -145,7 +145,7 @@ export function uncertaintyOf(
   answer: string | Amplitude | { readonly history: readonly Step[]; readonly assumed?: readonly Assumption[] },
   options: UncertaintyOptions = {},
 ): UncertaintyOf {
-  return withParameters({ answer, options }, () => {
+  return withParameters({ options, answer }, () => {
     requireUncertaintyOptions(options);
     const own = typeof answer === "string" ? [] : (answer?.assumed ?? []);
     return uncertaintyBy(uncertainOf(answer, options), own, options.method);

@@ -63,7 +63,7 @@ export function requirePhase(phase: number): number {
   throw new VeladisError("out-of-range", {
     expected: "a phase lag of 0 to 360 degrees (a lead of 45 degrees is a lag of 315)",
     received: shown(phase),
-    parameter: "phase",
+    fact: "phase",
   });
 }
 
@@ -74,14 +74,14 @@ export function requireOrder(order: number): number {
   throw new VeladisError(typeof given === "number" ? "out-of-range" : "wrong-type", {
     expected: "a whole order of the shaft speed, 1 or more, since no other has a phase that stays",
     received: shown(order),
-    parameter: "order",
+    fact: "order",
   });
 }
 
 /** The speed of a slow roll that was taken off a vector: slower than its own, at 1x. */
 function requireSlowRollSpeed(slowRoll: number, order: number, speed: number): number {
   const given = requirePositive(slowRoll, "the shaft speed of a slow roll above zero, in hertz", {
-    parameter: "slowRoll",
+    option: "slowRollSpeed",
   });
   if (order === 1 && given < speed) return given;
   throw new VeladisError("out-of-range", {
@@ -91,8 +91,10 @@ function requireSlowRollSpeed(slowRoll: number, order: number, speed: number): n
 }
 
 /** Texts that an answer carries along, copied. */
-function texts(list: readonly string[], what: string): readonly string[] {
-  return Object.freeze(requireList(list, what).map((text) => requireText(text, what)));
+function texts(list: readonly string[], what: string, option: string): readonly string[] {
+  return Object.freeze(
+    requireList(list, what, { option }).map((text, index) => requireText(text, what, { option, index })),
+  );
 }
 
 /**
@@ -102,8 +104,8 @@ function texts(list: readonly string[], what: string): readonly string[] {
  *   `not-finite`, `not-positive`, `out-of-range`, and as `parseAmplitude`
  */
 export function checkedVector(parts: Vector): Vector {
-  if (typeof requireGiven(parts, VECTOR_FORM, { parameter: "parts" }) !== "object") {
-    throw new VeladisError("wrong-type", { expected: VECTOR_FORM, received: shown(parts), parameter: "parts" });
+  if (typeof requireGiven(parts, VECTOR_FORM) !== "object") {
+    throw new VeladisError("wrong-type", { expected: VECTOR_FORM, received: shown(parts) });
   }
   requireKnownKeys(parts, PARTS, "a part of a vector");
   const { probe, direction, slowRollSpeed, assumedFacts, cautions } = parts;
@@ -116,6 +118,7 @@ export function checkedVector(parts: Vector): Vector {
   const speed = requirePositive(
     requireGiven(parts.speed, 'the shaft speed of a vector, as in "at 1x of 3600 r/min"', { fact: "speed" }),
     "a shaft speed above zero, in hertz",
+    { fact: "speed" },
   );
   const hertz = order * speed;
   agreedHertz(amplitude.hertz, { hertz });
@@ -128,7 +131,9 @@ export function checkedVector(parts: Vector): Vector {
     ...(probe !== undefined && { probe: checkedName(probe, "probe") }),
     ...(direction !== undefined && { direction: checkedName(direction, "direction") }),
     ...(slowRollSpeed !== undefined && { slowRollSpeed: requireSlowRollSpeed(slowRollSpeed, order, speed) }),
-    ...(assumedFacts !== undefined && { assumedFacts: texts(assumedFacts, "what a vector takes for granted") }),
-    ...(cautions !== undefined && { cautions: texts(cautions, "a caution of a vector") }),
+    ...(assumedFacts !== undefined && {
+      assumedFacts: texts(assumedFacts, "what a vector takes for granted", "assumedFacts"),
+    }),
+    ...(cautions !== undefined && { cautions: texts(cautions, "a caution of a vector", "cautions") }),
   });
 }

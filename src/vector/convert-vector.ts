@@ -24,7 +24,7 @@ import type { Vector, VectorAnswer } from "./vector";
  * ```
  */
 export function convertVector(vector: string | Vector, to: ReadingTypeText): VectorAnswer {
-  return withParameters({ vector, to }, () => {
+  return withParameters({ to, vector }, () => {
     return convertedVector(vectorOf(vector), to);
   });
 }

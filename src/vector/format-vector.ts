@@ -28,7 +28,7 @@ import type { Vector } from "./vector";
  * ```
  */
 export function formatVector(vector: string | Vector, options: Pick<FormatOptions, "digits"> = {}): string {
-  return withParameters({ vector, options }, () => {
+  return withParameters({ options, vector }, () => {
     const { digits } = requireKnownOptions(
       options,
       { digits: true },

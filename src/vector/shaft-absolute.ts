@@ -37,7 +37,7 @@ const SENSORS: readonly string[] = [
  */
 export function shaftAbsolute(relative: string | Vector, casing: string | Vector): VectorAnswer {
   return withParameters({ relative, casing }, () => {
-    const [shaft, housing] = twoVectors(relative, casing);
+    const [shaft, housing] = twoVectors({ relative, casing });
     if (shaft.amplitude.quantity !== "displacement") {
       throw new VeladisError("wrong-quantity", {
         expected: "a displacement of the shaft against its casing, as a proximity probe reads it",

@@ -1,5 +1,13 @@
 import { convertAmplitude } from "../amplitude/index";
-import { raised, requireKnownOptions, requirePositive, same, VeladisError, withParameters } from "../core/index";
+import {
+  inPlace,
+  raised,
+  requireKnownOptions,
+  requirePositive,
+  same,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { type Amplitude, exactAmplitude, format, significant } from "../reading/index";
 import { vectorAnswer } from "./answer";
 import { combined } from "./combined";
@@ -73,7 +81,7 @@ function limitIn({ limit }: SlowRollOptions): number | undefined {
       received: format(amplitude),
     });
   }
-  return requirePositive(convertAmplitude(amplitude, "um pp").value, "a limit above zero", { option: "value" });
+  return requirePositive(convertAmplitude(amplitude, "um pp").value, "a limit above zero");
 }
 
 /** What has to be known of the run-out that is taken off. */
@@ -127,16 +135,16 @@ export function slowRollCompensated(
   slowRoll: string | Vector,
   options: SlowRollOptions = {},
 ): VectorAnswer {
-  return withParameters({ reading, slowRoll, options }, () => {
+  return withParameters({ options, reading, slowRoll }, () => {
     requireKnownOptions(
       options,
       { limit: true },
       { what: "an option of slow roll", form: 'options such as { limit: "50 um pp" }' },
     );
-    const [running, slow] = twoVectors(reading, slowRoll);
+    const [running, slow] = twoVectors({ reading, slowRoll });
     requireSlowRoll(running, slow);
     const assumed = [...oneName(running.probe, slow.probe, "probe"), ...directionsOf(running, slow)];
-    const limit = limitIn(options);
+    const limit = inPlace({ parameter: "options", option: "limit" }, () => limitIn(options));
     const answer = combined(running, slow, 0, `${NOTE} ${speedText(slow.speed)}`);
     return vectorAnswer({
       ...answer,

@@ -52,7 +52,7 @@ export interface UncertaintyOfVector {
  * ```
  */
 export function uncertaintyOfVector(vector: string | Vector, options: UncertaintyOptions = {}): UncertaintyOfVector {
-  return withParameters({ vector, options }, () => {
+  return withParameters({ options, vector }, () => {
     const { amplitude, phase } = vectorOf(vector);
     requireUncertaintyOptions(options);
     const { method } = options;

@@ -81,7 +81,7 @@ const REFERENCE: Frequency = "79.4 Hz";
  * ```
  */
 export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
-  return withParameters({ settings, shaker }, () => {
+  return withParameters({ shaker, settings }, () => {
     requireBenchSettings(
       requireGiven(settings, "settings with threshold, hysteresis, onDelay and latching", { parameter: "settings" }),
     );

@@ -62,7 +62,7 @@ function partOf(text: string, reading: Amplitude | undefined): { share: number; 
  * ```
  */
 export function combinedUncertainty(parts: readonly string[], reading?: string | Amplitude): number {
-  return withParameters({ parts, reading }, () => {
+  return withParameters({ reading, parts }, () => {
     const whole = reading === undefined ? undefined : linearAmplitude(uncertainAmplitude(reading));
     if (whole !== undefined)
       requirePositive(whole.value, "a reading above zero, which an uncertainty is a share of", { option: "value" });

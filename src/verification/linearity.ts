@@ -56,7 +56,7 @@ export function linearity(
   points: readonly Pick<KnownCheck, "known" | "indicated">[],
   rest: Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">,
 ): Linearity {
-  return withParameters({ points, rest }, () => {
+  return withParameters({ rest, points }, () => {
     const checks = requireList(points, "a list of points, each with known and indicated level", {
       parameter: "points",
     }).map((point) => checkAgainstKnown({ ...rest, ...point }));

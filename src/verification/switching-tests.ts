@@ -6,7 +6,7 @@ import {
   linearTypeOf,
   notedAmplitude,
 } from "../amplitude/index";
-import { requireGiven, requireList, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireGiven, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, exactAmplitude, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
@@ -25,17 +25,23 @@ export interface SwitchingPoint extends Omit<KnownCheckResult, "shown"> {
 type Rest = Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">;
 
 /** The change that a slow rise or fall shows, held against the setting. */
-function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest, rising: boolean) {
-  const known = linearAmplitude(
-    notedAmplitude(
-      exactAmplitude(requireGiven(setting, "a setting with its unit", { parameter: "setting" })),
-      "setting",
-    ),
+function switchingPoint(
+  parameter: "threshold" | "reset",
+  setting: string | Amplitude,
+  steps: readonly SwitchingStep[],
+  rest: Rest,
+) {
+  const rising = parameter === "threshold";
+  const known = inPlace({ parameter }, () =>
+    linearAmplitude(notedAmplitude(exactAmplitude(requireGiven(setting, "a setting with its unit")), "setting")),
   );
   const type = linearTypeOf(known);
   const at = known.hertz === undefined ? {} : { at: { hertz: known.hertz } };
   const readings = requireList(steps, "a list of steps, each with level and output", { parameter: "steps" }).map(
-    ({ level }) => convertAmplitude(requireGiven(level, "a level for every step", { option: "level" }), type, at),
+    ({ level }, index) =>
+      inPlace({ parameter: "steps", option: "level", index }, () =>
+        convertAmplitude(requireGiven(level, "a level for every step"), type, at),
+      ),
   );
   const levels = readings.map(({ value }) => value);
   const wrong = levels.findIndex(
@@ -51,6 +57,7 @@ function switchingPoint(setting: string | Amplitude, steps: readonly SwitchingSt
         wrong >= 0
           ? `${levels[wrong]} ${type} after ${levels[wrong - 1]} ${type}`
           : "an output that does not change so",
+      parameter: "steps",
     });
   }
   const [before, after] = [readings[change - 1], readings[change]] as [ConvertedAmplitude, ConvertedAmplitude];
@@ -99,7 +106,7 @@ export function tripPointTest(
   rest: Rest,
 ): SwitchingPoint {
   return withParameters({ threshold, steps, rest }, () => {
-    return switchingPoint(threshold, steps, rest, true);
+    return switchingPoint("threshold", threshold, steps, rest);
   });
 }
 
@@ -124,6 +131,6 @@ export function tripPointTest(
  */
 export function resetPointTest(reset: string | Amplitude, steps: readonly SwitchingStep[], rest: Rest): SwitchingPoint {
   return withParameters({ reset, steps, rest }, () => {
-    return switchingPoint(reset, steps, rest, false);
+    return switchingPoint("reset", reset, steps, rest);
   });
 }
