@@ -1,5 +1,6 @@
 import {
   finiteResult,
+  inPlace,
   parseNumeral,
   requirePositive,
   requireText,
@@ -102,19 +103,22 @@ export function sensor(sensitivity: string): Sensor {
     return Object.freeze({
       unit: own.unit,
       sensitivity(per: string): number {
-        const other = sensitivityUnits(per);
+        const other = inPlace({ parameter: "per" }, () => sensitivityUnits(per));
         const unit = units[other.unit];
         if (unit.quantity !== quantity) {
           throw new VeladisError("wrong-quantity", {
             expected: `a sensitivity per unit of ${quantity}`,
             received: shown(per),
+            parameter: "per",
           });
         }
         return finiteResult((voltageIn(scale, own.voltage, other.voltage) * unit.num * den) / (unit.den * num));
       },
       voltage(reading: string | Amplitude, as: VoltageType, options?: ConvertOptions): VoltageReading {
         const { unit, detector } = voltageType(as);
-        const vibration = convertAmplitude(reading, `${own.unit} ${detector}`, options);
+        const vibration = withParameters({ as, options, reading }, () =>
+          convertAmplitude(reading, `${own.unit} ${detector}`, options),
+        );
         const volts = finiteResult(voltageIn(vibration.value * scale, own.voltage, unit));
         const by = voltageIn(scale, own.voltage, unit);
         const step = {
@@ -129,7 +133,9 @@ export function sensor(sensitivity: string): Sensor {
         return Object.freeze({ value: volts, unit, detector, ...(state !== undefined && { state }), assumed, history });
       },
       reading(voltage: string | VoltageReading, as: ReadingTypeText, options?: ConvertOptions): ConvertedAmplitude {
-        const given = typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage);
+        const given = inPlace({ parameter: "voltage" }, () =>
+          typeof voltage === "object" && voltage !== null ? checkedVoltage(voltage) : parseVoltage(voltage),
+        );
         const { value, unit, detector, state } = given;
         const volts = voltageIn(value, unit, own.voltage);
         const type = `${own.unit} ${detector}`;
@@ -147,7 +153,7 @@ export function sensor(sensitivity: string): Sensor {
           assumed,
           history,
         };
-        return convertAmplitude(Object.freeze(measured), as, options);
+        return withParameters({ options, voltage, as }, () => convertAmplitude(Object.freeze(measured), as, options));
       },
     });
   });

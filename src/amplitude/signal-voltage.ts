@@ -1,4 +1,5 @@
 import {
+  inPlace,
   parseNumeral,
   requireChoice,
   requireGiven,
@@ -69,8 +70,8 @@ export function checkedVoltage(reading: VoltageReading): VoltageReading {
   const { value, unit, detector, state, history } = requireGiven(reading, FORM, { parameter: "reading" });
   return {
     value: requireNonNegative(value, "a voltage of zero or more", { option: "value" }),
-    unit: voltageSymbol(requireText(unit, FORM, { option: "unit" })),
-    detector: detectorSymbol(requireText(detector, FORM, { option: "detector" })),
+    unit: inPlace({ option: "unit" }, () => voltageSymbol(requireText(unit, FORM))),
+    detector: inPlace({ option: "detector" }, () => detectorSymbol(requireText(detector, FORM))),
     ...(state !== undefined && { state: requireChoice(state, loopStates, "the state of a loop", { option: "state" }) }),
     ...(history !== undefined && { history: checkedSteps(history) }),
   };

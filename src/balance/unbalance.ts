@@ -1,10 +1,10 @@
-import { finiteResult, withParameters } from "../core/index";
+import { finiteResult, inPlace, withParameters } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import { kilogramMetres, kilograms, metres, unbalanceIn } from "./mass";
 
 /** The angular speed of a shaft, in rad/s. */
 export function angularSpeed(speed: Frequency): number {
-  return finiteResult(2 * Math.PI * hertzOf(speed));
+  return inPlace({ parameter: "speed" }, () => finiteResult(2 * Math.PI * hertzOf(speed)));
 }
 
 /**

@@ -1,4 +1,4 @@
-import { requireGiven, requireKnownKeys, requirePositive, VeladisError, withParameters } from "../core/index";
+import { inPlace, requireGiven, requireKnownKeys, requirePositive, VeladisError, withParameters } from "../core/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 
 /** A measuring band by its -3 dB edges. */
@@ -43,11 +43,16 @@ export function bandResponse(at: Frequency, band: DeviceBand): number {
       keys,
       "a part of a band",
     );
-    const [low, high, hertz] = [hertzOf(lowest), hertzOf(highest), hertzOf(at)];
+    const [low, high] = Object.entries({ lowest, highest }).map(([option, edge]) =>
+      inPlace({ parameter: "band", option }, () => hertzOf(edge)),
+    ) as [number, number];
+    const hertz = hertzOf(at);
     if (!(low < high)) {
       throw new VeladisError("out-of-range", {
         expected: "a band whose highest frequency is above the lowest",
         received: `${low} Hz to ${high} Hz`,
+        parameter: "band",
+        option: "highest",
       });
     }
     const power = 2 * requirePositive(order, "an order of the filter above zero", { option: "order" });

@@ -10,6 +10,7 @@ import {
 import {
   cached,
   finiteSamples,
+  inPlace,
   requireKnownOptions,
   requireList,
   requireNonNegative,
@@ -134,14 +135,19 @@ export function toolkit<const Unit extends OwnUnit = never, const Reads extends 
     form: "parts such as { units: [...] }",
     place: { parameter: "parts" },
   });
-  const ownUnits = Array.from(requireList(own, "units as a list", { option: "units" }), (unit) => defineUnit(unit));
-  const ownDetectors = Array.from(requireList(reads, "detectors as a list", { option: "detectors" }), (one) =>
-    defineDetector(one),
-  );
+  const each = <One, Made>(option: "units" | "detectors", list: readonly One[], made: (one: One) => Made): Made[] => {
+    const place = { parameter: "parts", option };
+    return requireList(list, `${option} as a list`, place).map((one, index) =>
+      inPlace({ ...place, index }, () => made(one)),
+    );
+  };
+  const ownUnits = each("units", own, (unit) => defineUnit(unit));
+  const ownDetectors = each("detectors", reads, (one) => defineDetector(one));
   const parse = ownParser(ownUnits, ownDetectors);
-  const ways = cached((from) => cached((to) => way(parse(from), parse(to), undefined)));
+  const parsedAt = (parameter: "from" | "to", type: string) => inPlace({ parameter }, () => parse(type));
+  const ways = cached((from) => cached((to) => way(parsedAt("from", from), parsedAt("to", to), undefined)));
   const wayOf = (from: string, to: string, options: ConvertOptions | undefined) =>
-    options === undefined ? ways(from)(to) : way(parse(from), parse(to), options);
+    options === undefined ? ways(from)(to) : way(parsedAt("from", from), parsedAt("to", to), options);
 
   const convert = (value: number, from: string, to: string, options?: ConvertOptions): number => {
     const { both, factor } = wayOf(from, to, options);
@@ -158,6 +164,7 @@ export function toolkit<const Unit extends OwnUnit = never, const Reads extends 
       throw new VeladisError("unknown-option", {
         expected: "a built-in reading type to go on with, such as mm/s rms",
         received: shown(to),
+        parameter: "to",
       });
     }
     const written = converted(value, both, factor);
@@ -183,10 +190,15 @@ export function toolkit<const Unit extends OwnUnit = never, const Reads extends 
     const mean = given.reduce((sum, one) => sum + one, 0) / given.length;
     const values = given.map((one) => one - mean);
     const found = ownDetectors.find(({ symbol }) => symbol === detector);
-    const { ofSamples } = found ?? detectorFacts[detectorSymbol(detector)];
-    if (values.length > 0) return requireNonNegative(ofSamples(values), "what a detector reads: zero or more");
-    throw new VeladisError("missing-option", { expected: "one sample or more", received: "none" });
+    const { ofSamples } = found ?? detectorFacts[inPlace({ parameter: "detector" }, () => detectorSymbol(detector))];
+    if (values.length > 0)
+      return requireNonNegative(ofSamples(values), "what a detector reads: zero or more", { parameter: "samples" });
+    throw new VeladisError("missing-option", {
+      expected: "one sample or more",
+      received: "none",
+      parameter: "samples",
+    });
   };
-  const quantityOf = (type: string): Quantity => parse(type).quantity;
+  const quantityOf = (type: string): Quantity => inPlace({ parameter: "type" }, () => parse(type)).quantity;
   return Object.freeze({ convert, converter, amplitude, read, quantityOf }) as Toolkit<Unit, Reads>;
 }

@@ -1,9 +1,10 @@
 import type { ConvertedAmplitude, ConvertOptions } from "../amplitude/index";
 import {
   finiteResult,
+  inPlace,
   requireFinite,
   requireGiven,
-  requireKnownKeys,
+  requireKnownOptions,
   requirePositive,
   shown,
   VeladisError,
@@ -118,13 +119,17 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       at,
       enough = 10,
       percentile = 95,
-    } = requireKnownKeys(
-      requireGiven(options, 'options such as { as: "mm/s rms" }', { parameter: "options" }),
-      keys,
-      "an option of a baseline",
-    );
+    } = requireKnownOptions(options, keys, {
+      what: "an option of a baseline",
+      form: 'options such as { as: "mm/s rms" }',
+    });
     requireGiven(readings, "a list of readings", { parameter: "readings" });
-    const { type: as, unit, detector, reference } = parsedType(options.as);
+    const {
+      type: as,
+      unit,
+      detector,
+      reference,
+    } = inPlace({ parameter: "options", option: "as" }, () => parsedType(options.as));
     if (reference !== 0) {
       throw new VeladisError("out-of-range", {
         expected: 'a linear unit for the baseline, such as "mm/s rms", since levels have no mean',

@@ -1,4 +1,4 @@
-import { nearest, shown, VeladisError, withParameters } from "../core/index";
+import { type ErrorPlace, inPlace, nearest, shown, VeladisError, withParameters } from "../core/index";
 import { isChecked } from "./checked";
 import { claimedTable } from "./claimed-table";
 import { isConfirmedCopy } from "./confirmed-copy";
@@ -112,7 +112,14 @@ function requireOwnId(scheme: Scheme): Scheme {
 
 /** The scheme that is referred to, checked when it is neither built in nor defined. */
 export function schemeOf(scheme: SchemeRef): Scheme {
-  if (typeof scheme !== "object" || scheme === null) return schemeById(scheme);
-  if (byId.get(scheme.id?.toLowerCase?.()) === scheme) return scheme;
-  return requireOwnId(isChecked(scheme) ? scheme : defineScheme(scheme));
+  return inPlace({ parameter: "scheme" }, () => {
+    if (typeof scheme !== "object" || scheme === null) return schemeById(scheme);
+    if (byId.get(scheme.id?.toLowerCase?.()) === scheme) return scheme;
+    return requireOwnId(isChecked(scheme) ? scheme : defineScheme(scheme));
+  });
+}
+
+/** The schemes of a list, each as {@link schemeOf} gives it. */
+export function schemesOf(schemes: readonly SchemeRef[], place: ErrorPlace): Scheme[] {
+  return schemes.map((scheme, index) => inPlace({ ...place, index }, () => schemeOf(scheme)));
 }

@@ -10,7 +10,7 @@ import { type MachineRef, machineFacts } from "./machine-facts";
 import { machineTypes } from "./machine-types";
 import { type MachineMatch, type MissingFact, matchMachine } from "./match-machine";
 import type { Condition, MachineClass, Scheme } from "./scheme";
-import { schemeOf } from "./scheme-of";
+import { schemesOf } from "./scheme-of";
 import { inOrder } from "./scheme-order";
 import { builtInSchemes } from "./schemes/index";
 
@@ -117,6 +117,8 @@ function candidateOf(scheme: Scheme, match: MachineMatch, known: KnownFacts): Ca
   };
 }
 
+const SCHEMES = { parameter: "schemes" };
+
 /**
  * Which tables are for a machine, best first, each with the reason, and what is missing; and which are not, and why.
  *
@@ -144,10 +146,7 @@ export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] 
     const known = machineFacts(nameplate);
     const candidates: Candidate[] = [];
     const excluded: Excluded[] = [];
-    for (const scheme of inOrder(
-      requireList(schemes, "schemes as a list", { parameter: "schemes" }).map(schemeOf),
-      known,
-    )) {
+    for (const scheme of inOrder(schemesOf(requireList(schemes, "schemes as a list", SCHEMES), SCHEMES), known)) {
       const match = matchMachine(scheme, known);
       const { id, standard, edition } = scheme;
       if (match.exclusion !== undefined) {

@@ -1,6 +1,7 @@
 import { conversionAssumes, convertAmplitude, linearTypeOf, notedAmplitude, sineFrequency } from "../amplitude/index";
 import {
   finiteResult,
+  inPlace,
   requireGiven,
   requireKnownKeys,
   requireList,
@@ -58,6 +59,8 @@ const assumedFacts: readonly string[] = /* @__PURE__ */ Object.freeze([
   "the setting is the peak acceleration at which the switch operates, without the weight of its armature (common practice, no source)",
 ]);
 
+const LIMIT = { parameter: "options", option: "limit" };
+
 /**
  * The setting in g of an acceleration-operated mechanical switch as velocity and displacement across speeds, and the
  * speed below which it cannot protect at a severity limit.
@@ -86,9 +89,8 @@ export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOpt
       keys,
       "an option of a switch",
     );
-    const operates = notedAmplitude(
-      exactAmplitude(requireGiven(setting, 'a setting such as "2 g pk"', { parameter: "setting" })),
-      "setting",
+    const operates = inPlace({ parameter: "setting" }, () =>
+      notedAmplitude(exactAmplitude(requireGiven(setting, 'a setting such as "2 g pk"')), "setting"),
     );
     if (operates.quantity !== "acceleration") {
       throw new VeladisError("wrong-quantity", {
@@ -96,13 +98,12 @@ export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOpt
         received: shown(`${operates.value} ${operates.unit} ${operates.detector}`),
       });
     }
-    requirePositive(operates.value, "a setting above zero", { option: "value" });
+    requirePositive(operates.value, "a setting above zero");
     const level =
       limit === undefined
         ? null
-        : notedAmplitude(
-            exactAmplitude(requireGiven(limit, 'a limit such as "7.1 mm/s rms"', { option: "limit" })),
-            "limit",
+        : inPlace(LIMIT, () =>
+            notedAmplitude(exactAmplitude(requireGiven(limit, 'a limit such as "7.1 mm/s rms"')), "limit"),
           );
     if (level?.quantity === "acceleration") {
       throw new VeladisError("wrong-quantity", {
@@ -111,9 +112,10 @@ export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOpt
         option: "limit",
       });
     }
-    if (level !== null) requirePositive(level.value, "a limit above zero", { option: "value" });
-    const rows = requireList(speeds, "a list of speeds", { option: "speeds" }).map((speed) =>
-      switchRow(operates, level, hertzOf(speed)),
+    if (level !== null) requirePositive(level.value, "a limit above zero", LIMIT);
+    const place = { parameter: "options", option: "speeds" };
+    const rows = requireList(speeds, "a list of speeds", place).map((speed, index) =>
+      inPlace({ ...place, index }, () => switchRow(operates, level, hertzOf(speed))),
     );
     const blind = level === null ? undefined : sineFrequency(operates, level);
     const parts = [

@@ -1,7 +1,7 @@
 import { type ConvertOptions, conversionAssumes, converter } from "../amplitude/index";
-import { requirePositive, requireText, withParameters } from "../core/index";
+import { inPlace, requirePositive, requireText, withParameters } from "../core/index";
 import { type Frequency, frequency } from "../frequency/index";
-import { assumedText, parsedType, readingType, typeOf } from "../reading/index";
+import { assumedText, parsedType, type ReadingType, readingType, typeOf } from "../reading/index";
 import { checkedDialect, type SqlDialect } from "./dialects";
 import { type KeyOf, operand, type SqlOperand } from "./identifier";
 import { numberLiteral, remark } from "./literal";
@@ -174,7 +174,9 @@ export function toSql(from: string, to: string, options: ToSqlOptions): string {
   return withParameters({ from, to, options }, () => {
     const dialect = checkedDialect(options?.dialect);
     const { value, isNumber } = operand(options, dialect, keys);
-    const [before, after] = [readingType(from), readingType(to)];
+    const [before, after] = Object.entries({ from, to }).map(([parameter, type]) =>
+      inPlace({ parameter }, () => readingType(type)),
+    ) as [ReadingType, ReadingType];
     const [source, target] = [linear(before), linear(after)];
     const factor = multiplier(source.type, target.type, target.order - source.order, { ...options, dialect });
     const conditions = [condition(value, source, target, factor), ...factor.valid];

@@ -1,5 +1,14 @@
 import { amountAmplitude, convertAmplitude, derivedAmplitude, linearTypeOf } from "../amplitude/index";
-import { cautions, finiteResult, requireGiven, requireList, shown, VeladisError, withParameters } from "../core/index";
+import {
+  cautions,
+  finiteResult,
+  inPlace,
+  requireGiven,
+  requireList,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { resetLevel, thresholdOf } from "../device/index";
 import { type Frequency, hertz as hertzOf } from "../frequency/index";
 import {
@@ -89,11 +98,13 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
     const threshold = thresholdOf(settings);
     const reset = resetLevel(threshold, settings.hysteresis);
     // a shaker of one frequency proves nothing at another
-    const isOne = hertzOf(shaker.lowest) === hertzOf(shaker.highest);
+    const edge = (option: "lowest" | "highest"): number =>
+      inPlace({ parameter: "shaker", option }, () => hertzOf(shaker[option]));
+    const isOne = edge("lowest") === edge("highest");
     const usual = isOne ? shaker.lowest : REFERENCE;
     const frequencies = requireList<Frequency>(settings.frequencies ?? [usual], "a list of frequencies", {
       option: "frequencies",
-    }).map(hertzOf);
+    }).map((one, index) => inPlace({ parameter: "settings", option: "frequencies", index }, () => hertzOf(one)));
     const [main, ...others] = frequencies;
     if (main === undefined) {
       throw new VeladisError("missing-option", { expected: "at least one frequency to test at", received: "nothing" });

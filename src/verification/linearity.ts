@@ -1,4 +1,4 @@
-import { finiteResult, requireList, VeladisError, withParameters } from "../core/index";
+import { finiteResult, inPlace, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, union } from "../reading/index";
 import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
 
@@ -59,7 +59,9 @@ export function linearity(
   return withParameters({ rest, points }, () => {
     const checks = requireList(points, "a list of points, each with known and indicated level", {
       parameter: "points",
-    }).map((point) => checkAgainstKnown({ ...rest, ...point }));
+    }).map((point, index) =>
+      withParameters({ rest, points }, () => inPlace({ index }, () => checkAgainstKnown({ ...rest, ...point }))),
+    );
     const unit = checks[0]?.as ?? "";
     const stray = checks.find((check) => check.as !== unit);
     const levels = new Set(checks.map(({ known }) => known.value));

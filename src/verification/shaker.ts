@@ -2,6 +2,7 @@ import { convertAmplitude, linearTypeOf } from "../amplitude/index";
 import { kilogramsOrNone } from "../balance/index";
 import {
   finiteResult,
+  inPlace,
   requireGiven,
   requireKnownKeys,
   requirePositive,
@@ -101,8 +102,10 @@ export function resolutionOf({ resolution }: Shaker, type: string, hertz: number
  * ```
  */
 export function shakerReach(level: string | Amplitude, shaker: Shaker, load: string): ShakerReach {
-  return withParameters({ level, shaker, load }, () => {
-    const wanted = exactAmplitude(requireGiven(level, "a level with its frequency", { parameter: "level" }));
+  return withParameters({ load, level, shaker }, () => {
+    const wanted = inPlace({ parameter: "level" }, () =>
+      exactAmplitude(requireGiven(level, "a level with its frequency")),
+    );
     requireKnownKeys(
       requireGiven(shaker, "a shaker with its limits", { parameter: "shaker" }),
       keys,
@@ -114,23 +117,28 @@ export function shakerReach(level: string | Amplitude, shaker: Shaker, load: str
       throw new VeladisError("missing-frequency", {
         expected: 'a level with its frequency, such as "8 mm/s rms at 2400 r/min"',
         received: shown(format(wanted)),
+        parameter: "level",
       });
     }
     const mass = kilogramsOrNone(load, LOAD, { parameter: "load" });
     const at = { at: { hertz } };
+    const edge = (option: "lowest" | "highest"): number =>
+      inPlace({ parameter: "shaker", option }, () => hertzOf(shaker[option]));
     const limitedBy: string[] = [];
-    const inside = hertz >= hertzOf(shaker.lowest) * (1 - 1e-9) && hertz <= hertzOf(shaker.highest) * (1 + 1e-9);
+    const inside = hertz >= edge("lowest") * (1 - 1e-9) && hertz <= edge("highest") * (1 + 1e-9);
     if (!inside) limitedBy.push("frequency");
     let highest = Number.POSITIVE_INFINITY;
     let assumed: readonly Assumption[] = wanted.assumed ?? [];
     const hold = (limit: string | Amplitude, name: string): void => {
-      const most = convertAmplitude(limit, type, at);
+      const most = inPlace({ parameter: "shaker", option: name }, () => convertAmplitude(limit, type, at));
       if (wanted.value > most.value * (1 + 1e-9)) limitedBy.push(name);
       highest = Math.min(highest, most.value);
       assumed = union(assumed, most.assumed);
     };
     if (shaker.level !== undefined) {
-      const own = convertAmplitude(shaker.level, type, at);
+      const own = inPlace({ parameter: "shaker", option: "level" }, () =>
+        convertAmplitude(shaker.level as string, type, at),
+      );
       if (!isSameLevel(wanted.value, own.value)) limitedBy.push("level");
       highest = own.value;
       assumed = union(assumed, own.assumed);

@@ -768,7 +768,7 @@ const kits: Call[] = [
   },
   {
     name: "toolkit",
-    args: () => [{ units: [ownUnit] }],
+    args: () => [{ units: [structuredClone(ownUnit)] }],
     run: (...given) => (kit as Loose).toolkit(...given).convert(1, "lin/s pk", "mm/s pk"),
   },
   of("toolkit", kitOfOwn, "convert", 1, "lin/s pk", "g rms", { at: "25 Hz" }),
