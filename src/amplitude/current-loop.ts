@@ -3,8 +3,7 @@ import {
   frozen,
   raised,
   requireFinite,
-  requireGiven,
-  requireKnownKeys,
+  requireKnownOptions,
   requireText,
   type Source,
   shown,
@@ -97,11 +96,11 @@ const LIMITS = "loop limits with lowFault < lowest <= 4 mA and 20 mA <= highest 
 
 /** The limits themselves if they enclose one another. */
 function requireLimits(limits: Omit<LoopLimits, "source">): typeof limits {
-  const { lowFault, lowest, highest, highFault } = requireKnownKeys(
-    requireGiven(limits, LIMITS, { parameter: "limits" }),
-    limitKeys,
-    "a limit of a loop",
-  );
+  const { lowFault, lowest, highest, highFault } = requireKnownOptions(limits, limitKeys, {
+    what: "a limit of a loop",
+    form: LIMITS,
+    place: { parameter: "limits" },
+  });
   if (
     requireFinite(lowFault, LIMITS, { option: "lowFault" }) < requireFinite(lowest, LIMITS, { option: "lowest" }) &&
     lowest <= 4 &&
@@ -170,6 +169,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
           throw new VeladisError("sensor-fault", {
             expected: `a loop current between ${lowFault} and ${highFault} mA, at and beyond which the loop has failed`,
             received: `${current} mA`,
+            parameter: "milliamperes",
           });
         }
         const clipped = Math.min(Math.max(current, 4), highest);

@@ -29,7 +29,7 @@ export { requireChoice, unknownOption } from "./require-choice";
 export { requireGiven, requireList } from "./require-given";
 export { requireKnownKeys } from "./require-known-keys";
 export { requireKnownOptions } from "./require-known-options";
-export { orNothing, orNull, requireShape, type Shape } from "./shape";
+export { orNothing, orNull, placeOf, requireShape, type Shape } from "./shape";
 export type { ConfirmedSource, Source, UnconfirmedSource } from "./source";
 export { symbolsByName } from "./symbols-by-name";
 export { unknownName } from "./unknown-name";

@@ -90,6 +90,8 @@ const keys: Readonly<Record<keyof BaselineOptions, true>> = /* @__PURE__ */ Obje
   time: true,
 });
 
+const OPTIONS = { parameter: "options" };
+
 /**
  * Robust statistics of the readings of a machine in steady running and known good state.
  *
@@ -148,12 +150,13 @@ export function baseline(readings: Readings, options: BaselineOptions): Baseline
       });
     }
     const { values, assumed, crestFactor, hertz, states: all, uncertain } = baselineReadings(readings, as, at);
-    const steady = steadyOf(values.length, options);
-    const kept = Array.from(values.keys()).filter(steady);
+    const steady = inPlace(OPTIONS, () => steadyOf(values.length, options));
+    const kept = inPlace(OPTIONS, () => Array.from(values.keys()).filter(steady));
     if (kept.length < 3) {
       throw new VeladisError("out-of-range", {
         expected: "at least 3 steady readings for a baseline",
         received: `${kept.length} of ${values.length}`,
+        parameter: "readings",
       });
     }
     const used = Float64Array.from(kept, (i) => values[i] as number);

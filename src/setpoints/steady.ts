@@ -1,4 +1,5 @@
 import {
+  inPlace,
   requireFinite,
   requireGiven,
   requireKnownKeys,
@@ -60,9 +61,15 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
       "a part of the speeds",
     );
     requireLength(speed.readings, length, "speeds");
-    const per = frequency(`1 ${requireText(speed.unit ?? "r/min", "a unit of speed")}`).hertz;
-    const least = speed.atLeast === undefined ? 0 : frequency(speed.atLeast).hertz;
-    const most = speed.atMost === undefined ? Number.POSITIVE_INFINITY : frequency(speed.atMost).hertz;
+    const per = inPlace({ option: "unit" }, () =>
+      frequency(`1 ${requireText(speed.unit ?? "r/min", "a unit of speed")}`),
+    ).hertz;
+    const least =
+      speed.atLeast === undefined ? 0 : inPlace({ option: "atLeast" }, () => frequency(speed.atLeast as string)).hertz;
+    const most =
+      speed.atMost === undefined
+        ? Number.POSITIVE_INFINITY
+        : inPlace({ option: "atMost" }, () => frequency(speed.atMost as string)).hertz;
     tests.push((i) => {
       const hertz =
         requireNonNegative(speed.readings[i] as number, `a shaft speed of zero or more at index ${i}`, {
@@ -88,7 +95,7 @@ export function steadyOf(length: number, { mask, speed, time }: SteadyOptions): 
         ? Number.POSITIVE_INFINITY
         : requireFinite(time.end, "a last time, in s", { option: "end" });
     tests.push((i) => {
-      const at = requireFinite(time.readings[i] as number, `a time in s at index ${i}`, { index: i });
+      const at = requireFinite(time.readings[i] as number, `a time in s at index ${i}`, { option: "time", index: i });
       return at >= from && at <= to;
     });
   }

@@ -1,4 +1,4 @@
-import { frozen, withParameters } from "../core/index";
+import { frozen, inPlace, withParameters } from "../core/index";
 import { checkedNames, requireClassParts, requireDisjoint, requireSchemeParts } from "./check-scheme";
 import { asChecked } from "./checked";
 import type { SchemeKind } from "./kinds";
@@ -77,7 +77,7 @@ export function defineScheme<const Id extends string, K extends SchemeKind>(inpu
     requireSchemeParts(scheme);
     const names = checkedNames(scheme);
     requireList(given.classes, "classes: a list of one or more", { option: "classes" }).forEach((one, i) => {
-      requireClassParts(one, names, `class ${i + 1}`);
+      inPlace({ option: "classes", index: i }, () => requireClassParts(one, names, `class ${i + 1}`));
     });
     const own = scheme as unknown as Scheme<K, Id>;
     requireDisjoint(own.classes);

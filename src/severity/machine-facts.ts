@@ -1,4 +1,13 @@
-import { cached, requireGiven, requireList, requireText, shown, VeladisError, withParameters } from "../core/index";
+import {
+  cached,
+  inPlace,
+  requireGiven,
+  requireList,
+  requireText,
+  shown,
+  VeladisError,
+  withParameters,
+} from "../core/index";
 import { toldCategory, withCategory } from "./fan-category";
 import { inDirection } from "./in-direction";
 import { type KnownFacts, knownFacts, type Machine, type NotUnderstood } from "./machine";
@@ -41,7 +50,7 @@ function wordOf(one: NotUnderstood): NotUnderstood {
   }
   const word = requireText(one.word, "a word that is not understood", { option: "word" });
   const didYouMean = requireList(one.didYouMean, "the nearest known words as a list", { option: "didYouMean" }).map(
-    (near) => requireText(near, "a known word"),
+    (near, index) => requireText(near, "a known word", { option: "didYouMean", index }),
   );
   return Object.freeze({ word, didYouMean: Object.freeze(didYouMean) });
 }
@@ -53,14 +62,16 @@ function notesOf(machine: Machine): MachineNotes {
   const told = machine.application === undefined ? undefined : toldCategory(knownFacts(machine));
   return Object.freeze({
     assumedFacts: Object.freeze([
-      ...requireList(assumedFacts, "what was assumed as a list", { option: "assumedFacts" }).map((one) =>
-        requireText(one, "what was assumed, as text"),
+      ...requireList(assumedFacts, "what was assumed as a list", { option: "assumedFacts" }).map((one, index) =>
+        requireText(one, "what was assumed, as text", { option: "assumedFacts", index }),
       ),
       ...(told === undefined ? [] : [told.text]),
       ...(machine.byDirection === undefined ? [] : inDirection(machine).assumed),
     ]),
     notUnderstood: Object.freeze(
-      requireList(notUnderstood, "words that are not understood as a list", { option: "notUnderstood" }).map(wordOf),
+      requireList(notUnderstood, "words that are not understood as a list", { option: "notUnderstood" }).map(
+        (one, index) => inPlace({ option: "notUnderstood", index }, () => wordOf(one)),
+      ),
     ),
   });
 }

@@ -1,4 +1,4 @@
-import { finiteResult, requirePositive, shown, unknownOption, VeladisError } from "../core/index";
+import { finiteResult, inPlace, requirePositive, shown, unknownOption, VeladisError } from "../core/index";
 import { type Frequency, hertz } from "../frequency/index";
 import type { ByDirection, Direction } from "./directions";
 import { type Fact, facts, isNumberFact, type TextFact } from "./facts";
@@ -229,7 +229,7 @@ export function knownFacts(machine: Machine): KnownFacts {
     }
     if (given === undefined) continue;
     const fact = name as Fact;
-    known[fact] = isNumberFact(fact) ? numberOf(fact, given) : labelOf(fact, given);
+    known[fact] = inPlace({ fact }, () => (isNumberFact(fact) ? numberOf(fact, given) : labelOf(fact, given)));
   }
   requireShaftHeight(known as KnownFacts);
   if (known.shaftHeight !== undefined) known.frame ??= frameFor(machine.shaftHeight);

@@ -3,7 +3,7 @@ import {
   finiteResult,
   inPlace,
   requireGiven,
-  requireKnownKeys,
+  requireKnownOptions,
   requireList,
   requirePositive,
   shown,
@@ -84,11 +84,10 @@ const LIMIT = { parameter: "options", option: "limit" };
  */
 export function mechanicalSwitch(setting: string | Amplitude, options: SwitchOptions = {}): SwitchReach {
   return withParameters({ options, setting }, () => {
-    const { speeds = [], limit } = requireKnownKeys(
-      requireGiven(options, 'options such as { limit: "7.1 mm/s rms" }', { parameter: "options" }),
-      keys,
-      "an option of a switch",
-    );
+    const { speeds = [], limit } = requireKnownOptions(options, keys, {
+      what: "an option of a switch",
+      form: 'options such as { limit: "7.1 mm/s rms" }',
+    });
     const operates = inPlace({ parameter: "setting" }, () =>
       notedAmplitude(exactAmplitude(requireGiven(setting, 'a setting such as "2 g pk"')), "setting"),
     );

@@ -1,8 +1,10 @@
 import { type ConvertedAmplitude, convertAmplitude, multipliedAmplitude, notedAmplitude } from "../amplitude/index";
 import {
   finiteResult,
+  inPlace,
   requireGiven,
   requireKnownKeys,
+  requireKnownOptions,
   requireList,
   requirePositive,
   shown,
@@ -111,10 +113,10 @@ export function shockImmunity(
   options: ImmunityOptions = {},
 ): Immunity {
   return withParameters({ running, options, settings }, () => {
-    const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = requireKnownKeys(
-      requireGiven(options, "options such as { milliseconds: [5] }", { parameter: "options" }),
+    const { milliseconds = [1, 2, 5, 11], multiples = [1.5, 2, 3, 5, 10] } = requireKnownOptions(
+      options,
       { milliseconds: true, multiples: true },
-      "an option of the shocks and bursts",
+      { what: "an option of the shocks and bursts", form: "options such as { milliseconds: [5] }" },
     );
     const known: Readonly<Record<keyof ImmunitySettings, true>> = deviceSettings;
     requireKnownKeys(requireGiven(settings, SETTINGS, { parameter: "settings" }), known, "a setting of a device");
@@ -161,20 +163,24 @@ export function shockImmunity(
     // all is held to sense before any of it is searched, which takes a while
     const device: ShockedDevice = { rms, tau, hertz, level, set, hold };
     const pulses = requireList(milliseconds, "a list of lengths of shocks, in ms", { option: "milliseconds" }).map(
-      (length) =>
-        unitPulse(
-          length,
-          Math.max(40 * hertz, 100 * highPass),
-          threshold.quantity === "velocity" ? highPass : undefined,
+      (length, index) =>
+        inPlace({ parameter: "options", option: "milliseconds", index }, () =>
+          unitPulse(
+            length,
+            Math.max(40 * hertz, 100 * highPass),
+            threshold.quantity === "velocity" ? highPass : undefined,
+          ),
         ),
     );
     const bursts = requireList(multiples, "a list of multiples of the threshold", { option: "multiples" }).map(
-      (multiple) => {
-        const high = finiteResult(set * requirePositive(multiple, MULTIPLE));
+      (multiple, index) => {
+        const place = { parameter: "options", option: "multiples", index };
+        const high = finiteResult(set * requirePositive(multiple, MULTIPLE, place));
         if (multiple <= 1) {
           throw new VeladisError("out-of-range", {
             expected: MULTIPLE,
             received: shown(multiple),
+            ...place,
           });
         }
         return Object.freeze({

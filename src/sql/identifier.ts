@@ -1,4 +1,4 @@
-import { requireKnownKeys, requireList, shown, VeladisError, visibleText } from "../core/index";
+import { inPlace, requireKnownKeys, requireList, shown, VeladisError, visibleText } from "../core/index";
 import { dialectOf, type SqlDialect } from "./dialects";
 
 /** Where the values stand: in a column, by name or by table and name, or in an expression of your own. */
@@ -67,12 +67,17 @@ function asNumber(value: string, dialect: SqlDialect): Operand {
  * @throws {@link VeladisError} `missing-option` when there is none, `wrong-type` when there are two, `unknown-option`, and as {@link identifier}
  */
 export function operand(given: SqlOperand | undefined, dialect: SqlDialect, known: object): Operand {
+  return inPlace({ parameter: "options" }, () => operandOf(given, dialect, known));
+}
+
+function operandOf(given: SqlOperand | undefined, dialect: SqlDialect, known: object): Operand {
   if (typeof given === "object" && given !== null) requireKnownKeys(given, known, "an option of an expression in SQL");
   const { column, expression } = (given ?? {}) as { column?: string | readonly string[]; expression?: string };
   if ((column === undefined) === (expression === undefined)) {
     throw new VeladisError(column === undefined ? "missing-option" : "wrong-type", {
       expected: 'where the values stand: { column: "reading" } or { expression: "raw / 1000" }',
       received: column === undefined ? "nothing" : "both",
+      option: "column",
     });
   }
   if (expression !== undefined) {
@@ -83,5 +88,5 @@ export function operand(given: SqlOperand | undefined, dialect: SqlDialect, know
       option: "expression",
     });
   }
-  return asNumber(dotted(column as string | readonly string[], dialect), dialect);
+  return inPlace({ option: "column" }, () => asNumber(dotted(column as string | readonly string[], dialect), dialect));
 }

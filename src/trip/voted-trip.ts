@@ -241,7 +241,9 @@ export class VotedTrip {
    */
   bypass(channel: string, on: boolean): VotedStatus {
     const blocked = requireBoolean(on, "whether new trips are blocked", { parameter: "on" });
-    requireNames(this.#names, { [requireText(channel, "the name of a channel", { parameter: "channel" })]: 0 }, false);
+    inPlace({ parameter: "channel" }, () =>
+      requireNames(this.#names, { [requireText(channel, "the name of a channel")]: 0 }, false),
+    );
     return this.#command({ do: blocked ? "bypass on" : "bypass off", channel });
   }
 

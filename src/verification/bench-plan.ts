@@ -120,7 +120,7 @@ export function benchPlan(settings: BenchSettings, shaker: Shaker): BenchPlan {
         received: shown(tolerance >= 1 ? settings.tolerance : shaker.uncertainty),
       });
     }
-    const response = responseOf(settings, main);
+    const response = inPlace({ parameter: "settings" }, () => responseOf(settings, main));
     if (response < IN_BAND) {
       throw new VeladisError("out-of-range", {
         expected: "a first frequency within the band of the device, since it proves the trip",

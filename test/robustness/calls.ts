@@ -763,7 +763,7 @@ const kits: Call[] = [
   on(kit)("defineUnit", ownUnit),
   {
     name: "defineDetector",
-    args: () => [{ symbol: "half", num: 1, den: 2, ofSamples, name: "half of the peak", source: ownUnit.source }],
+    args: () => [{ symbol: "half", num: 1, den: 2, ofSamples, name: "half of the peak", source: { ...ownUnit.source } }],
     run: (...given) => (kit as Loose).defineDetector(...given).symbol,
   },
   {
