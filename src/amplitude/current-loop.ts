@@ -1,6 +1,7 @@
 import {
   finiteResult,
   frozen,
+  inPlace,
   raised,
   requireFinite,
   requireKnownOptions,
@@ -194,7 +195,7 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
       },
       current(reading: string | Amplitude, options?: ConvertOptions) {
         const vibration = convertAmplitude(reading, type, options);
-        const exact = finiteResult(4 + (16 * (vibration.value - low)) / span);
+        const exact = inPlace({ parameter: "reading" }, () => finiteResult(4 + (16 * (vibration.value - low)) / span));
         const milliamperes = Math.min(Math.max(exact, lowest), highest);
         const way = madeOf([vibration], {
           does: "line",
@@ -211,8 +212,10 @@ export function currentLoop(range: string, limits: Omit<LoopLimits, "source"> = 
         return Object.freeze({ milliamperes, state, assumed: way.assumed, history });
       },
       percent(milliamperes: number): number {
-        return finiteResult(
-          ((requireFinite(milliamperes, "a loop current in mA", { parameter: "milliamperes" }) - 4) / 16) * 100,
+        return inPlace({ parameter: "milliamperes" }, () =>
+          finiteResult(
+            ((requireFinite(milliamperes, "a loop current in mA", { parameter: "milliamperes" }) - 4) / 16) * 100,
+          ),
         );
       },
     });

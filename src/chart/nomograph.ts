@@ -164,7 +164,7 @@ export function nomograph(options: NomographOptions = {}): string {
       return {
         x: x(amplitude.hertz),
         y: y(value),
-        text: shortened(textOrDefault(words, format(amplitude), "a label"), width),
+        text: shortened(textOrDefault(words, format(amplitude), "a label", "label"), width),
         value,
         hertz: amplitude.hertz,
         assumed,

@@ -162,7 +162,7 @@ export function trendChart(options: TrendChartOptions): string {
       readings,
       severity,
     } = requireOptions(options, own, 'options such as { readings, as: "mm/s rms" }');
-    const timeUnit = textOrDefault(options.timeUnit, "days", "a unit of time");
+    const timeUnit = textOrDefault(options.timeUnit, "days", "a unit of time", "timeUnit");
     const { type: as, unit, quantity } = parsedType(written);
     const points = pointsOf(options);
     const width = requireWidth(options) - LEFT - RIGHT;

@@ -26,6 +26,7 @@ function numberText(value: number, isLevel: boolean, { digits, fixed }: FormatOp
   throw new VeladisError("out-of-range", {
     expected: "0 to 20 digits behind the point, and no significant digits beside them",
     received: shown(digits ?? fixed),
+    parameter: "options",
     option: "fixed",
   });
 }

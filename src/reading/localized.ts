@@ -23,7 +23,12 @@ const decimalMark = /* @__PURE__ */ cached((locale) => {
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
   }
-  throw new VeladisError("unknown-option", { expected: LOCALE, received: shown(locale) });
+  throw new VeladisError("unknown-option", {
+    expected: LOCALE,
+    received: shown(locale),
+    parameter: "options",
+    option: "locale",
+  });
 });
 
 const superscript = (digits: string): string => digits.replace(/\d/g, (digit) => "⁰¹²³⁴⁵⁶⁷⁸⁹"[Number(digit)] as string);

@@ -44,6 +44,7 @@ function requireLength(given: ArrayLike<unknown>, length: number, what: string):
   throw new VeladisError("length-mismatch", {
     expected: `${length} ${what}, one a reading`,
     received: shown(given?.length),
+    option: what === "marks" ? "mask" : "readings",
   });
 }
 

@@ -149,7 +149,9 @@ export function changeFromBaseline(
         received: `${shown(scheme.id)}, of kind ${scheme.kind}`,
       });
     }
-    const machine = placedMachine(scheme, options.machine ?? {}, options.assume);
+    const machine = inPlace({ parameter: "options" }, () =>
+      placedMachine(scheme, options.machine ?? {}, options.assume),
+    );
     const [reading, baseline] = Object.entries({ now, before }).map(([parameter, one]) =>
       inPlace({ parameter }, () => exactAmplitude(one)),
     ) as [Amplitude, Amplitude];

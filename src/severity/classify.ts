@@ -1,4 +1,4 @@
-import { withParameters } from "../core/index";
+import { inPlace, withParameters } from "../core/index";
 import type { Amplitude } from "../reading/index";
 import { withBackground } from "./background";
 import type { Judgement } from "./judgement";
@@ -79,8 +79,8 @@ export function classify<const S extends SchemeRef>(
 ): Judgement<KindOf<S>> {
   return withParameters({ reading, options }, () => {
     const { crestFactor, machine: described, assume, background } = requireOptions(options, keys);
-    const readings = readingsOf(reading);
-    const scheme: Scheme = schemeOf(options.scheme);
+    const readings = inPlace({ parameter: "reading" }, () => readingsOf(reading));
+    const scheme: Scheme = inPlace({ parameter: "options", option: "scheme" }, () => schemeOf(options.scheme));
     // before anything is asked of the machine
     requireCriterion(scheme);
     const machine = placedMachine(scheme, described ?? {}, assume);

@@ -1,4 +1,4 @@
-import { VeladisError, withParameters } from "../core/index";
+import { inPlace, VeladisError, withParameters } from "../core/index";
 import { NOT_RELIABLE } from "./background";
 import { type BackgroundOfPoints, backgroundOfPoints } from "./background-of-points";
 import { checkedPoints } from "./checked-points";
@@ -108,7 +108,8 @@ export function judgePoints(
         received: "both",
       });
     }
-    const list = typeof points === "string" ? parsePoints(points) : checkedPoints(points);
+    const list =
+      typeof points === "string" ? inPlace({ parameter: "points" }, () => parsePoints(points)) : checkedPoints(points);
     const whole = typeof machine === "string" ? parseMachine(machine) : machine;
     const machineAt = (point: string): MachineRef =>
       whole?.byDirection === undefined ? machine : towards(whole, directionOf(point));

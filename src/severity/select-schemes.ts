@@ -1,4 +1,4 @@
-import { isVerified, type Provenance, requireList, withParameters, worstProvenance } from "../core/index";
+import { inPlace, isVerified, type Provenance, requireList, withParameters, worstProvenance } from "../core/index";
 import { applies } from "./applicable-criteria";
 import { facts as factTable } from "./facts";
 import type { SchemeKind } from "./kinds";
@@ -143,7 +143,7 @@ const SCHEMES = { parameter: "schemes" };
  */
 export function selectSchemes(nameplate: MachineRef, schemes: readonly Scheme[] = builtInSchemes): Selection {
   return withParameters({ schemes, nameplate }, () => {
-    const known = machineFacts(nameplate);
+    const known = inPlace({ parameter: "nameplate" }, () => machineFacts(nameplate));
     const candidates: Candidate[] = [];
     const excluded: Excluded[] = [];
     for (const scheme of inOrder(schemesOf(requireList(schemes, "schemes as a list", SCHEMES), SCHEMES), known)) {

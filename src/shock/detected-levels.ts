@@ -1,6 +1,7 @@
 import {
   finiteResult,
   finiteSamples,
+  inPlace,
   requireGiven,
   requireKnownKeys,
   requireNonNegative,
@@ -34,6 +35,10 @@ const keys: Readonly<Record<keyof DetectedLevelsOptions, true>> = /* @__PURE__ *
 
 /** The detector's time constant, checked. */
 export function requireTimeConstant(detector: LevelDetector): number {
+  return inPlace({ option: "detector" }, () => timeConstantOf(detector));
+}
+
+function timeConstantOf(detector: LevelDetector): number {
   if (detector?.kind === "rms") {
     requireKnownKeys(detector, { kind: true, averaging: true }, "a setting of an RMS detector");
     return requirePositive(detector.averaging, "an averaging time above zero, in s", { option: "averaging" });
@@ -45,7 +50,7 @@ export function requireTimeConstant(detector: LevelDetector): number {
   throw new VeladisError(detector === undefined ? "missing-option" : "unknown-option", {
     expected: 'a detector such as { kind: "rms", averaging: 1 } or { kind: "peak", decay: 2 }',
     received: shown((detector as { kind?: unknown } | undefined)?.kind),
-    option: "kind",
+    ...(typeof detector === "object" && { option: "kind" }),
     allowed: ["rms", "peak"],
   });
 }

@@ -1,5 +1,6 @@
 import { convertAmplitude } from "../amplitude/index";
 import {
+  inPlace,
   requireFinite,
   requireGiven,
   requireKnownKeys,
@@ -75,8 +76,8 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
       "a part of a shock",
     );
     const rate = requirePositive(options.rate, "a sampling rate above zero, in Hz", { option: "rate" });
-    const reading = parseAmplitude(running);
-    const pulse = parseAmplitude(shock.peak);
+    const reading = inPlace({ option: "running" }, () => parseAmplitude(running));
+    const pulse = inPlace({ option: "peak" }, () => parseAmplitude(shock.peak));
     if (reading.hertz === undefined) {
       throw new VeladisError("missing-frequency", {
         expected: 'running vibration with its frequency, such as "2.6 mm/s rms at 1485 r/min"',
@@ -105,6 +106,7 @@ export function shockOnRunning(options: ShockOnRunningOptions): Float64Array {
       throw new VeladisError("out-of-range", {
         expected: "a record of at most 100 million samples",
         received: `${options.seconds} s at ${rate} Hz`,
+        option: "seconds",
       });
     }
     return Float64Array.from(

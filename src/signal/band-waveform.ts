@@ -13,7 +13,7 @@ export function requireOversampling(over: number): number {
   throw new VeladisError("out-of-range", {
     expected: "1 to 64 points for each sample",
     received: shown(over),
-    parameter: "over",
+    option: "oversample",
   });
 }
 

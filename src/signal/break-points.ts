@@ -11,11 +11,15 @@ export type BreakPoint = readonly [hertz: number, density: number];
  *   `out-of-range` when frequencies do not rise
  */
 export function requireBreakPoints(points: readonly BreakPoint[]): readonly BreakPoint[] {
-  if (!Array.isArray(points) || Array.from(points).some((point) => !Array.isArray(point) || point.length !== 2)) {
+  const odd = Array.isArray(points)
+    ? Array.from(points).findIndex((one) => !Array.isArray(one) || one.length !== 2)
+    : 0;
+  if (!Array.isArray(points) || odd >= 0) {
     throw new VeladisError("wrong-type", {
       expected: "a list of break points such as [[10, 0.01], [100, 0.1]], frequency in Hz and density",
       received: Array.isArray(points) ? dataText(points) : shown(points),
       parameter: "points",
+      ...(Array.isArray(points) && { index: odd }),
     });
   }
   if (points.length < 2) {

@@ -66,12 +66,14 @@ export function orderLines(spectrum: Spectrum, options: OrderLinesOptions): Orde
     }
     const { resolution, rate } = requireSpectrum(spectrum);
     const highest = topLines(spectrum, { count: HIGHEST });
-    return requireList(orders, "orders of the running speed as a list", { option: "orders" }).map((order) => {
-      const expected = requireFinite(order, "an order of the running speed") * shaft;
+    return requireList(orders, "orders of the running speed as a list", { option: "orders" }).map((order, index) => {
+      const place = { option: "orders", index };
+      const expected = requireFinite(order, "an order of the running speed", place) * shaft;
       if (!(expected > spectrum.lowest && expected < rate / 2)) {
         throw new VeladisError("out-of-range", {
           expected: `multiples between ${spectrum.lowest} and ${rate / 2} Hz, which the spectrum gives`,
           received: `${order}x, ${expected} Hz`,
+          ...place,
         });
       }
       const reach = Math.max(within * expected, 1.5 * resolution);

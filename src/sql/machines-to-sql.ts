@@ -86,7 +86,11 @@ const machineKeys: Readonly<Record<keyof NamedMachine, true>> = /* @__PURE__ */ 
 function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachine[] {
   const all = requireList(machines, "a list of machines, each { name, machine }", { parameter: "machines" });
   if (all.length === 0) {
-    throw new VeladisError("missing-option", { expected: "one machine or more", received: "an empty list" });
+    throw new VeladisError("missing-option", {
+      expected: "one machine or more",
+      received: "an empty list",
+      parameter: "machines",
+    });
   }
   const seen = new Set<string>();
   return all.map((one, index) => {
@@ -94,8 +98,8 @@ function checkedMachines(machines: readonly NamedMachine[]): readonly NamedMachi
     if (typeof one !== "object" || one === null) {
       throw new VeladisError("wrong-type", { expected, received: shown(one), parameter: "machines", index });
     }
-    requireKnownKeys(one, machineKeys, "a part of a machine on a list");
-    const name = requireText(one.name, "the name of a machine", { option: "name" });
+    requireKnownKeys(one, machineKeys, "a part of a machine on a list", { parameter: "machines", index });
+    const name = requireText(one.name, "the name of a machine", { parameter: "machines", index, option: "name" });
     const wrong = name === "" ? "an empty name" : seen.has(name) ? `${shown(name)} twice` : undefined;
     if (wrong !== undefined || visibleText(name) !== name) {
       throw new VeladisError("syntax", {

@@ -102,7 +102,7 @@ function multiplier(before: string, after: string, steps: number, options: ToSql
   if (byRow === undefined || steps === 0) {
     return { sql: factor === 1 ? "" : ` * ${numberLiteral(factor)}`, least: factor, greatest: factor, valid: [] };
   }
-  const { sql: hertz, valid } = hertzOf(byRow, checkedDialect(dialect));
+  const { sql: hertz, valid } = inPlace({ option: "at" }, () => hertzOf(byRow, checkedDialect(dialect)));
   const once = Math.abs(steps) === 1;
   const most = MOST_HERTZ ** Math.abs(steps);
   return {

@@ -39,7 +39,7 @@ export function bypassCost(vote: VoteText, bypassed: readonly string[]): BypassC
     const parsed = parseVote(vote);
     const names = requireList(bypassed, "a list of the names of the channels that are bypassed", {
       parameter: "bypassed",
-    }).map((name) => requireText(name, "the name of a channel"));
+    }).map((name, index) => requireText(name, "the name of a channel", { parameter: "bypassed", index }));
     const twice = names.find((name, i) => names.indexOf(name) !== i);
     if (twice !== undefined) {
       throw new VeladisError("out-of-range", {

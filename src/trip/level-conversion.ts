@@ -44,12 +44,10 @@ export function levelConversion(
  */
 export function scaledLevels(
   levels: ArrayLike<number>,
-  rules: TripRules,
-  written: Pick<RunOptions, "as" | "at">,
+  conversion: LevelConversion,
   faults: boolean,
 ): LevelConversion & { readonly levels: Float64Array } {
   const checked = requireLevels(levels, faults);
-  const conversion = levelConversion(rules, written);
   const { factor } = conversion;
   if (factor === 1) return { levels: checked, ...conversion };
   const scaled = checked.map((level) => level * factor);

@@ -19,7 +19,7 @@ import {
 import { type Assumption, union } from "../reading/index";
 import { keepFirstOut } from "./channel";
 import { eventsWithHistory } from "./events-with-history";
-import { scaledLevels } from "./level-conversion";
+import { levelConversion, scaledLevels } from "./level-conversion";
 import { type RunOptions, requireRunOptions } from "./run-options";
 import { requireState } from "./stored-state";
 import { type TripLevel, takenLevel } from "./taken-level";
@@ -197,7 +197,7 @@ export class TripLogic {
     if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
     requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const faults = requireRunOptions(options).nan !== undefined;
-    const scaled = scaledLevels(levels, this.rules, options, faults);
+    const scaled = scaledLevels(levels, levelConversion(this.rules, options), faults);
     const commands = requireCommands(options.commands);
     const state = { ...this.#state, assumed: union(this.#state.assumed, scaled.assumed) };
     const events = runHistory({ rules: this.rules, state }, { levels: scaled.levels, dt, commands, options });

@@ -7,12 +7,11 @@ import {
   requireNonNegative,
   requirePositive,
   requireText,
-  withParameters,
 } from "../core/index";
 import { type RelaySettings, requireRelay } from "../device/index";
 import { type Assumption, union } from "../reading/index";
 import { eventsWithHistory } from "./events-with-history";
-import { scaledLevels } from "./level-conversion";
+import { levelConversion, scaledLevels } from "./level-conversion";
 import { requireNames } from "./require-names";
 import { sameLength } from "./same-length";
 import { type TakenLevel, type TripLevel, takenLevel } from "./taken-level";
@@ -196,14 +195,14 @@ export class VotedTrip {
     if (typeof dt === "number") requirePositive(dt, "a time between levels above zero, in s", { parameter: "dt" });
     requireGiven(dt, "a time between levels, or a list of their times, in s", { parameter: "dt" });
     const { faults, excursions, commands, written } = votedRun(options, this.#names);
-    const columns = withParameters({ options, histories }, () => {
+    const columns = inPlace({ parameter: "histories" }, () => {
       requireNames(this.#names, requireGiven(histories, "levels of every channel, by name"));
       sameLength(this.#names.map((name) => [name, histories[name] as ArrayLike<number>]));
-      return this.#channels.map(({ name, rules }) =>
-        inPlace({ option: name }, () =>
-          scaledLevels(histories[name] as ArrayLike<number>, rules, written.get(name) ?? {}, faults),
-        ),
-      );
+      return this.#channels.map(({ name }) => histories[name] as ArrayLike<number>);
+    }).map((levels, i) => {
+      const { name, rules } = this.#channels[i] as VotedChannel;
+      const conversion = levelConversion(rules, written.get(name) ?? {});
+      return inPlace({ parameter: "histories", option: name }, () => scaledLevels(levels, conversion, faults));
     });
     const channels = this.#channels;
     const work = { channels, votes: this.#output, apply: (command: VotedCommand) => this.#apply(command) };

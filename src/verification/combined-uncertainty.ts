@@ -1,6 +1,7 @@
 import { amountOf, linearAmplitude } from "../amplitude/index";
 import {
   finiteResult,
+  inPlace,
   numeralAndUnit,
   parseNumeral,
   requireList,
@@ -79,7 +80,7 @@ export function combinedUncertainty(parts: readonly string[], reading?: string |
         received: "an empty list",
       });
     }
-    const told = list.map((part) => partOf(part, whole));
+    const told = list.map((part, index) => inPlace({ parameter: "parts", index }, () => partOf(part, whole)));
     const squares = told.map(({ share, over }) => (100 * share * (COVERAGE / over)) ** 2);
     return Math.sqrt(finiteResult(squares.reduce((sum, square) => sum + square, 0)));
   });

@@ -1,6 +1,6 @@
 import { finiteResult, inPlace, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, union } from "../reading/index";
-import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+import { checkAgainstKnown, type KnownCheck, type KnownCheckResult, requireRest } from "./check-against-known";
 
 /** One point of a linearity check. */
 export interface LinearityPoint extends KnownCheckResult {
@@ -57,10 +57,15 @@ export function linearity(
   rest: Pick<KnownCheck, "tolerance" | "uncertainty" | "rule">,
 ): Linearity {
   return withParameters({ rest, points }, () => {
+    requireRest(rest);
+    // which of a point is missing is missing in the points
+    const both = { known: undefined, indicated: undefined };
     const checks = requireList(points, "a list of points, each with known and indicated level", {
       parameter: "points",
     }).map((point, index) =>
-      withParameters({ rest, points }, () => inPlace({ index }, () => checkAgainstKnown({ ...rest, ...point }))),
+      withParameters({ points: { ...both, ...point }, rest }, () =>
+        inPlace({ index }, () => checkAgainstKnown({ ...rest, ...point })),
+      ),
     );
     const unit = checks[0]?.as ?? "";
     const stray = checks.find((check) => check.as !== unit);

@@ -8,7 +8,7 @@ import {
 } from "../amplitude/index";
 import { inPlace, requireGiven, requireList, VeladisError, withParameters } from "../core/index";
 import { type Amplitude, type Assumption, exactAmplitude, union } from "../reading/index";
-import { checkAgainstKnown, type KnownCheck, type KnownCheckResult } from "./check-against-known";
+import { checkAgainstKnown, type KnownCheck, type KnownCheckResult, requireRest } from "./check-against-known";
 
 /** One step of a slow rise or fall: the level of the shaker, and whether the output was then set. */
 export interface SwitchingStep {
@@ -32,6 +32,7 @@ function switchingPoint(
   rest: Rest,
 ) {
   const rising = parameter === "threshold";
+  requireRest(rest);
   const known = inPlace({ parameter }, () =>
     linearAmplitude(notedAmplitude(exactAmplitude(requireGiven(setting, "a setting with its unit")), "setting")),
   );
@@ -61,7 +62,9 @@ function switchingPoint(
     });
   }
   const [before, after] = [readings[change - 1], readings[change]] as [ConvertedAmplitude, ConvertedAmplitude];
-  const { shown: _, ...check } = checkAgainstKnown({ known, indicated: midway(before, after), ...rest });
+  const { shown: _, ...check } = inPlace({ parameter: "rest" }, () =>
+    checkAgainstKnown({ known, indicated: midway(before, after), ...rest }),
+  );
   return Object.freeze({
     ...check,
     between: Object.freeze([before.value, after.value] as const),

@@ -263,7 +263,12 @@ const falling = [
   { level: "0.31 in/s pk", set: false },
 ];
 const logic = (): Loose => new protection.TripLogic(settings as Loose);
-const votes = { vote: "2oo3", badChannel: "does not vote", ...relay, channels: { a: channel, b: channel, c: channel } };
+const votes = {
+  vote: "2oo3",
+  badChannel: "does not vote",
+  ...relay,
+  channels: { a: channel, b: { ...channel }, c: { ...channel } },
+};
 const voting = (): Loose => new protection.VotedTrip(votes as Loose);
 const whole: Loose = (() =>
   protection.setpointSheet({
@@ -763,7 +768,9 @@ const kits: Call[] = [
   on(kit)("defineUnit", ownUnit),
   {
     name: "defineDetector",
-    args: () => [{ symbol: "half", num: 1, den: 2, ofSamples, name: "half of the peak", source: { ...ownUnit.source } }],
+    args: () => [
+      { symbol: "half", num: 1, den: 2, ofSamples, name: "half of the peak", source: { ...ownUnit.source } },
+    ],
     run: (...given) => (kit as Loose).defineDetector(...given).symbol,
   },
   {
