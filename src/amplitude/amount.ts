@@ -47,7 +47,7 @@ export function amountAmplitude(written: string, of: string | Amplitude): Conver
  *   `wrong-type` for decibels, and as {@link convertAmplitude}
  * @example
  * ```ts
- * import { amountOf } from "veladis";
+ * import { amountOf } from "veladis/protection";
  *
  * amountOf("5 %", "10 mm/s rms"); // => 0.5
  * amountOf("2.54 mm/s pk", "0.35 in/s pk").toFixed(3); // => "0.100"

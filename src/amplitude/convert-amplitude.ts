@@ -14,10 +14,10 @@ import {
   typeOf,
   type Unfinished,
 } from "../reading/index";
-import { checkedOptions } from "./checked-options";
 import type { ConvertOptions } from "./convert-options";
 import { factorOf } from "./factor";
 import { type Pair, pairOf } from "./pair";
+import { plainOptions } from "./plain-options";
 
 /** A converted reading: an amplitude that says what was assumed on the whole way to it. */
 export interface ConvertedAmplitude extends Amplitude {
@@ -99,7 +99,7 @@ export function convertAmplitude(
   options?: ConvertOptions,
 ): ConvertedAmplitude {
   return withParameters({ options, to, reading }, () => {
-    const { at, crestFactor } = checkedOptions(options);
+    const { at, crestFactor } = plainOptions(options);
     const type = requireGiven(to, 'a reading type such as "mm/s rms"', { parameter: "to" });
     return convertChecked(amplitudeOf(reading), type, crestFactor, at);
   });

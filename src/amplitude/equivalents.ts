@@ -2,9 +2,9 @@ import { withParameters } from "../core/index";
 import type { Detector } from "../detectors/index";
 import { type Amplitude, amplitudeOf } from "../reading/index";
 import { type UnitSymbol, units } from "../units/index";
-import { checkedOptions } from "./checked-options";
 import { type ConvertedAmplitude, convertAmplitude } from "./convert-amplitude";
 import type { ConvertOptions } from "./convert-options";
+import { plainOptions } from "./plain-options";
 
 /** The units that spec sheets, standards and instruments use most, one metric and one imperial a quantity. */
 const everyday = ["mm/s", "in/s", "um", "mil", "m/s2", "g"] as const satisfies readonly UnitSymbol[];
@@ -36,7 +36,7 @@ export interface EquivalentsRow {
 export function equivalents(reading: string | Amplitude, options?: ConvertOptions): EquivalentsRow[] {
   return withParameters({ options, reading }, () => {
     const amplitude = amplitudeOf(reading);
-    const told = checkedOptions(options);
+    const told = plainOptions(options);
     const { crestFactor, ...across } = told;
     const crossing = told.at !== undefined || amplitude.hertz !== undefined;
     const rows = everyday.filter((unit) => crossing || units[unit].quantity === amplitude.quantity);

@@ -15,7 +15,7 @@ const WHAT = "an amplitude above zero";
  *   {@link parseAmplitude}
  * @example
  * ```ts
- * import { sineFrequency } from "veladis";
+ * import { sineFrequency } from "veladis/signal";
  *
  * sineFrequency("5 mm pp", "6 g pk").toFixed(1); // => "24.4"
  * ```

@@ -9,16 +9,10 @@ export function inPlace<Value>(place: ErrorPlace, work: () => Value): Value {
   try {
     return work();
   } catch (error) {
-    if (!VeladisError.is(error)) throw error;
-    const { parameter, option, index } = error;
-    // what goes on from here names the same things once more
-    const of = error as { -readonly [Key in keyof ErrorPlace]: ErrorPlace[Key] };
-    delete of.parameter;
-    if (parameter !== undefined && place.option !== undefined) {
-      delete of.option;
-      delete of.index;
+    if (VeladisError.is(error)) {
+      const { parameter, option, index } = place;
+      Object.assign(error, error.parameter && option ? { option, index } : { ...place, ...error }, { parameter });
     }
-    const nearer = { ...(of.option !== undefined && { option }), ...(of.index !== undefined && { index }) };
-    throw Object.assign(error, place, nearer);
+    throw error;
   }
 }

@@ -66,23 +66,18 @@ export function splitOrder(at: string): [order: number | undefined, rest: string
   const [digits, rest] = splitNumeral(at);
   const marked = /^[xX×]\s*(?:of\s+)?/.exec(rest)?.[0];
   if (digits === "" || marked === undefined) return [undefined, at];
-  return [
-    requirePositive(parseNumeral(digits), "an order of the shaft speed above zero", AT),
-    rest.slice(marked.length),
-  ];
+  return [requirePositive(parseNumeral(digits), "an order of the shaft speed above zero"), rest.slice(marked.length)];
 }
 
-const AT = { parameter: "at" };
-
 const read = /* @__PURE__ */ cached((at) => {
-  const [order = 1, speed] = splitOrder(requireText(at, FREQUENCY_FORM, AT).trim());
+  const [order = 1, speed] = splitOrder(requireText(at, FREQUENCY_FORM).trim());
   const [value, rest] = splitNumeral(speed);
   if (value === "" || rest === "") {
-    throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(at), ...AT });
+    throw new VeladisError("syntax", { expected: FREQUENCY_FORM, received: shown(at) });
   }
-  const { num, den, radian }: FrequencyUnit = frequencyUnits[inPlace(AT, () => frequencyUnitSymbol(rest))];
-  const cycles = (requirePositive(parseNumeral(value), FREQUENCY_FORM, AT) * order * num) / den;
-  return requirePositive(radian ? cycles / (2 * Math.PI) : cycles, FREQUENCY_FORM, AT);
+  const { num, den, radian }: FrequencyUnit = frequencyUnits[frequencyUnitSymbol(rest)];
+  const cycles = (requirePositive(parseNumeral(value), FREQUENCY_FORM) * order * num) / den;
+  return requirePositive(radian ? cycles / (2 * Math.PI) : cycles, FREQUENCY_FORM);
 });
 
 /**
@@ -103,7 +98,12 @@ const read = /* @__PURE__ */ cached((at) => {
  * ```
  */
 export function hertz(at: Frequency): number {
-  return typeof at === "object" ? requirePositive(at?.hertz, FREQUENCY_FORM, AT) : read(at);
+  return inPlace({ parameter: "at" }, () => inHertz(at));
+}
+
+/** As {@link hertz}, for who says where the frequency stands. */
+export function inHertz(at: Frequency): number {
+  return typeof at === "object" ? requirePositive(at?.hertz, FREQUENCY_FORM) : read(at);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { inPlace, same, VeladisError } from "../core/index";
-import { type Frequency, hertz } from "../frequency/index";
+import { type Frequency, inHertz } from "../frequency/index";
 
 const AT = { parameter: "options", option: "at" };
 
@@ -16,7 +16,7 @@ function hertzText(hz: number): string {
  */
 export function agreedHertz(own: number | undefined, told: Frequency | undefined): number | undefined {
   if (told === undefined) return own;
-  const beside = inPlace(AT, () => hertz(told));
+  const beside = inPlace(AT, () => inHertz(told));
   if (own === undefined) return beside;
   if (same(own, beside)) return own;
   throw new VeladisError("out-of-range", {

@@ -1,7 +1,7 @@
-import { convert, convertAmplitude, converter, equivalents, sineFrequency } from "veladis";
+import { convert, convertAmplitude, converter, equivalents } from "veladis";
 import { explain } from "veladis/explain";
 import { currentLoop, formatVoltage, sensor } from "veladis/sensor";
-import { amountOf, rssDifference, vectorDifference } from "../../src/amplitude/index";
+import { amountOf, rssDifference, sineFrequency, vectorDifference } from "../../src/amplitude/index";
 import { holdWording } from "../refusals/hold-wording";
 import type { Cases } from "../refusals/refused";
 

@@ -88,7 +88,6 @@ const shape = { rate: 1000, unit: "g" };
 
 const r = on(root);
 const amplitudes: Call[] = [
-  r("amountOf", "5 %", "10 mm/s rms"),
   r("assumedText", { assumed: ["sine", "crest-factor"], crestFactor: 3 }),
   r("amplitude", { value: 0.25, unit: "in/s", detector: "pk", quantity: "velocity", at: "25 Hz", crestFactor: 4 }),
   r("amplitude", { value: 95, unit: "dB re 1 nm/s" }),
@@ -124,7 +123,6 @@ const amplitudes: Call[] = [
   r("quantityOf", "ips peak"),
   r("readingType", "ips peak"),
   r("significant", 12.345, 3),
-  r("sineFrequency", "4 mm/s rms", "0.1 g pk"),
   {
     name: "tryConvert",
     args: () => [0.25, "in/s pk", "mil pp", { at: "1500 r/min" }],
@@ -289,6 +287,7 @@ const whole: Loose = (() =>
 const sheet = (): Loose => structuredClone(whole);
 const protections: Call[] = [
   p("asFoundAsLeft", { known: check.known, asFound: "7.3 mm/s rms", asLeft: check.indicated, ...rest }),
+  p("amountOf", "5 %", "10 mm/s rms"),
   p("balanceGrade", "G 6.3"),
   p("balanceGrade", 6.3),
   p("bandResponse", "25 Hz", plan.band),
@@ -507,6 +506,7 @@ const signals: Call[] = [
   g("profileSlopes", points),
   g("rayleighBeyond", 3),
   g("responseAt", [{ b: [1, 2, 1], a: [-0.5, 0.1] }], 25, 1000),
+  g("sineFrequency", "4 mm/s rms", "0.1 g pk"),
   g("slopeExponent", 3),
   g("spectrum", samples, { ...averaging, as: "mm/s rms", lowest: 40 }),
   g("spectrumStream", { ...averaging, as: "g pk" }),
