@@ -54,8 +54,9 @@ export function explain(answer: string | object): Explanation {
       return { steps, results: [{ place: "", step: steps.length - 1 }], text: explainedText(steps) };
     }
     const parts = historiesIn(known as object);
-    // of events without a level nothing was reckoned
-    if (parts.length === 0 && !Array.isArray(known)) {
+    // of events without a level nothing was reckoned; a list of nothing holds no answer at all
+    const isOfEvents = Array.isArray(known) && known.some((one) => typeof one === "object" && one !== null);
+    if (parts.length === 0 && !isOfEvents) {
       throw new VeladisError("missing-fact", { expected: FORM, received: shown(known), parameter: "answer" });
     }
     const steps: ExplainedStep[] = [];

@@ -23,7 +23,7 @@ import { type Amplitude, type Assumption, amplitudeIn, linearOf, ownHistory, typ
 import type { Quantity } from "../units/index";
 import { defineDetector, type OwnDetector } from "./own-detector";
 import { type OwnParsed, ownParser } from "./own-parser";
-import type { OwnArguments, OwnType } from "./own-types";
+import type { OwnArguments, OwnChecked, OwnTarget, OwnType } from "./own-types";
 import { defineUnit, type OwnUnit } from "./own-unit";
 
 /** What a toolkit is made of. */
@@ -50,11 +50,21 @@ export interface Toolkit<Unit extends OwnUnit, Reads extends OwnDetector> {
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
   ): number;
+  // what the first has refused comes here: the type of the parameter says what is wrong with the argument
+  convert<const From extends string, const To extends string>(
+    value: number,
+    from: OwnChecked<Unit, Reads, From>,
+    to: OwnTarget<Unit, Reads, From, To>,
+  ): number;
   /** A conversion compiled once, for many values; it gives what `convert` does. */
   converter<const From extends OwnType<Unit, Reads>, const To extends OwnType<Unit, Reads>>(
     from: From,
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
+  ): OwnConverter;
+  converter<const From extends string, const To extends string>(
+    from: OwnChecked<Unit, Reads, From>,
+    to: OwnTarget<Unit, Reads, From, To>,
   ): OwnConverter;
   /** A reading in a built-in type, as data with what was assumed, for all other functions of the library: the way out. */
   amplitude<const From extends OwnType<Unit, Reads>, const To extends ReadingType>(
@@ -62,6 +72,11 @@ export interface Toolkit<Unit extends OwnUnit, Reads extends OwnDetector> {
     from: From,
     to: To,
     ...options: OwnArguments<Unit, Reads, From, To>
+  ): Amplitude;
+  amplitude<const From extends string, const To extends string>(
+    value: number,
+    from: OwnChecked<Unit, Reads, From>,
+    to: OwnTarget<Unit, Reads, From, To>,
   ): Amplitude;
   /** What a detector reads from samples; their mean is taken off first. */
   read(samples: ArrayLike<number>, detector: string): number;
