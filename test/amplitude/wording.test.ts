@@ -49,6 +49,8 @@ const cases: Cases = {
   "convertAmplitude, a second crest factor": () =>
     convertAmplitude(convertAmplitude("3 g rms", "g pk", { crestFactor: 4 }), "g rms", { crestFactor: 10 }),
   "convertAmplitude, null for options": () => convertAmplitude("4 mm/s rms", "in/s pk", null as Loose),
+  "convertAmplitude, a Map for options": () => convertAmplitude("4 mm/s rms", "in/s pk", new Map() as Loose),
+  "converter, a date for options": () => converter("mm/s rms", "in/s pk", new Date(0) as Loose),
   "convertAmplitude, a text for options": () => convertAmplitude("4 mm/s rms", "um pp", "25 Hz" as Loose),
   "equivalents, no reading": () => equivalents("" as Loose),
   "sineFrequency, zero": () => sineFrequency("0 mm/s rms", "10 um pp"),
